@@ -1,0 +1,52 @@
+import type { Closure } from "../machine/machine.js";
+
+/** One way to divide a turn. Lengths in mm of what the dial reads (twice the travel when it reads diameter). */
+export type DialChoice = {
+  readonly closure: Closure;
+  /** Nominal worth of one division, in what the dial reads. */
+  readonly divisionValue: number;
+  /** As the maker of a dial would say it: "0.02 mm", "0.001 in". */
+  readonly divisionLabel: string;
+  /** Unit of the numbers on this dial. */
+  readonly unit: "mm" | "in";
+  /** Divisions in one turn (`even`, `true`: the short one included) or in all rows together (`rows`). */
+  readonly divisions: number;
+  readonly rows: number;
+  /** What is left over in one turn: feed − whole divisions · division value, in what the dial reads. Signed. */
+  readonly leftOver: number;
+  /** Error of the reading that one turn adds, if the dial is read as printed. Signed, in what the dial reads. */
+  readonly errorPerTurn: number;
+  /** The same over `overTravel`. */
+  readonly errorOverTravel: number;
+  /** The doubt of the feed itself over `overTravel`; absent where it is not known. */
+  readonly doubtOverTravel?: number;
+  readonly overTravel: number;
+  /** Distance between neighbouring marks on the paper, mm (the least one, the short division apart). */
+  readonly spacing: number;
+  /** Lower is better; made of what `rank` says. */
+  readonly penalty: number;
+  /** Why it stands where it stands, in words for `check` and paper. */
+  readonly remarks: readonly string[];
+};
+
+/** Rank 1 is the longest. Angle in radians from the zero mark, growing with the reading, in [0, 2π). */
+export type Graduation = {
+  readonly angle: number;
+  readonly rank: 1 | 2 | 3;
+  readonly label?: string /** Reading at this mark. */;
+  readonly value: number;
+};
+
+export type DialFinding = {
+  readonly shape: "drum" | "face" | "bevel";
+  readonly chosen: DialChoice;
+  /** True when the file forced this choice. */
+  readonly forced: boolean;
+  /** Best first; holds `chosen`. */
+  readonly choices: readonly DialChoice[];
+  /** One list of marks for each row. */
+  readonly rows: readonly (readonly Graduation[])[];
+  /** Flat length once round, for a drum. */
+  readonly stripLength?: number;
+  readonly increases: "clockwise" | "anticlockwise";
+};

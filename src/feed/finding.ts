@@ -1,0 +1,32 @@
+/** What is known of a handwheel's feed, and how well. All mm per turn unless said otherwise. */
+export type FeedFinding = {
+  readonly perTurn: number;
+  /** Half-width at 95 %; absent where nothing says how good the value is. */
+  readonly uncertainty?: number;
+  readonly from: "stated" | "screw" | "rack" | "readings";
+  /** What the maker meant, where the file says so. */
+  readonly nominal?: number;
+  readonly fit?: Fit;
+  readonly lostMotion?: LostMotion;
+};
+
+/** Ordinary least squares, travel = intercept + slope · turns. */
+export type Fit = {
+  readonly readings: number;
+  readonly slope: number;
+  readonly intercept: number;
+  readonly slopeError: number;
+  readonly interceptError: number;
+  /** Standard deviation of the residuals, mm, readings − 2 degrees of freedom. */
+  readonly residualDeviation: number;
+  readonly degreesOfFreedom: number;
+  readonly residuals: readonly number[];
+};
+
+/** Mean of (return − out) at equal handwheel positions. */
+export type LostMotion = {
+  readonly travel: number;
+  readonly turn: number;
+  readonly uncertainty?: number;
+  readonly pairs: number;
+};

@@ -1,0 +1,17 @@
+import type { DialFinding } from "../dial/finding.js";
+import type { DriveFinding } from "../drive/finding.js";
+import type { FeedFinding } from "../feed/finding.js";
+import type { Handwheel, Machine } from "../machine/machine.js";
+
+/** Everything computed from one machine; what the sheets and `check` are made from. */
+export type Findings = {
+  readonly machine: Machine;
+  readonly handwheels: readonly HandwheelFinding[];
+  readonly drive?: DriveFinding;
+};
+
+export type HandwheelFinding = {
+  readonly handwheel: Handwheel;
+  readonly feed?: FeedFinding;
+  readonly dial?: DialFinding;
+};

@@ -1,0 +1,130 @@
+/** The machine as read: plain data, SI millimetres, radians and rpm, nothing guessed.
+ *  What the file left out is absent here; whoever needs it says on paper that it is missing. */
+
+/** Unit system of the file; a bare length in it is in this unit. */
+export type Units = "mm" | "in";
+
+export type Machine = {
+  readonly name: string;
+  readonly revision?: string;
+  /** Day of measurement as the file states it, ISO 8601. The program has no clock. */
+  readonly measured?: string;
+  readonly units: Units;
+  readonly limits: Limits;
+  readonly drive?: Drive;
+  readonly handwheels: readonly Handwheel[];
+  readonly printers: Readonly<Record<string, Printer>>;
+  readonly paper: Paper;
+  readonly work: Work;
+};
+
+/** Never recommend beyond these. */
+export type Limits = { readonly chuckRpm?: number; readonly spindleRpm?: number };
+
+export type Drive = {
+  readonly motor: Motor;
+  readonly belt?: Belt;
+  /** Motor end first. At least one. */
+  readonly stages: readonly Stage[];
+  readonly tachometer: readonly TachometerReading[];
+};
+
+/** slowestRpm equals fastestRpm for a motor of one speed. */
+export type Motor = { readonly slowestRpm: number; readonly fastestRpm: number };
+
+export type BeltKind = "round" | "vee" | "flat" | "toothed";
+export type Belt = { readonly kind: BeltKind; readonly size?: number };
+
+export type Stage = {
+  readonly name: string;
+  /** Distance between the two shafts. */
+  readonly centres?: number;
+  /** One of them carries the power at a time. At least one. */
+  readonly steps: readonly Step[];
+};
+
+/** One way through a stage. `belt` and `gears` are exclusive; `direct` is a stage passed through at 1:1. */
+export type Step = { readonly label: string } & (
+  | { readonly kind: "belt"; readonly driver: number; readonly driven: number }
+  | { readonly kind: "gears"; readonly pairs: readonly { readonly driver: number; readonly driven: number }[] }
+  | { readonly kind: "direct" }
+);
+
+/** `labels`: one step label for every stage that offers a choice (more than one step), motor end first. */
+export type TachometerReading = { readonly labels: readonly string[]; readonly rpm: number };
+
+export type Handwheel = {
+  readonly name: string;
+  readonly reads: "travel" | "diameter";
+  /** Working travel of the slide, over which a dial's doubt is told. */
+  readonly travel?: number;
+  readonly feed?: Feed;
+  readonly dial?: DialWish;
+};
+
+/** How the file says what one turn does. `nominal` is what the maker meant; it is only compared against. */
+export type Feed = { readonly nominal?: number } & (
+  | { readonly from: "stated"; readonly perTurn: number; readonly uncertainty?: number }
+  | { readonly from: "screw"; readonly pitch: number; readonly starts: number }
+  | {
+      readonly from: "rack";
+      readonly module: number;
+      readonly teeth: number;
+      readonly reduction: readonly [number, number];
+    }
+  | ({ readonly from: "readings" } & Readings)
+);
+
+/** Equal lengths. `travel` was read while going one way, `back` at the same turns on the return. */
+export type Readings = {
+  /** Smallest graduation of the gauge. */
+  readonly gauge?: number;
+  readonly turns: readonly number[];
+  readonly travel: readonly number[];
+  readonly back?: readonly number[];
+};
+
+export type Closure = "even" | "true" | "rows";
+
+/** What the file asks of a dial. What it leaves open, the choosing settles. */
+export type DialWish = DialShape & {
+  /** Seen by the operator facing the handwheel: the sense of turning in which numbers grow. */
+  readonly increases: "clockwise" | "anticlockwise";
+  /** Wanted division value, in what the dial reads. */
+  readonly divisions?: number;
+  readonly closure?: Closure;
+};
+
+export type DialShape =
+  | {
+      readonly shape: "drum";
+      readonly diameter?: number /** Measured wrap length; beats the formula. */;
+      readonly wrap?: number;
+      readonly width: number;
+    }
+  | { readonly shape: "face"; readonly outside: number; readonly inside: number }
+  | { readonly shape: "bevel"; readonly diameter: number; readonly smallDiameter: number; readonly width: number };
+
+/** What was measured on the printer-check page, beside what it should have been. */
+export type Printer = {
+  readonly across?: Measured;
+  readonly down?: Measured;
+  /** From top left to bottom right, then from top right to bottom left. */
+  readonly diagonals?: readonly [number, number];
+};
+export type Measured = { readonly measured: number; readonly nominal: number };
+
+export type PaperSize = "A3" | "A4" | "A5" | "Letter" | "Legal";
+export type Paper = {
+  readonly size: PaperSize;
+  readonly thickness: number;
+  readonly adhesive: number;
+  /** Key into `printers`. */
+  readonly printer?: string;
+};
+
+export type Work = {
+  readonly tool: string;
+  readonly materials: readonly string[];
+  readonly diameters: readonly number[];
+};

@@ -1,0 +1,15 @@
+/** A problem is data: where, what is wrong, what would be right. Lines and columns count from 1. */
+export type Problem = {
+  readonly severity: "error" | "warning";
+  readonly code: string;
+  readonly line: number;
+  readonly column: number;
+  readonly what: string;
+  readonly remedy: string;
+};
+
+/** Path of keys and indices into the file, as in `["handwheels", 0, "feed"]`. */
+export type Path = readonly (string | number)[];
+
+/** Where the value at a path (or its nearest ancestor that exists) begins in the file. */
+export type Places = (path: Path) => { readonly line: number; readonly column: number };
