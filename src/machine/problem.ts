@@ -13,3 +13,6 @@ export type Path = readonly (string | number)[];
 
 /** Where the value at a path (or its nearest ancestor that exists) begins in the file. */
 export type Places = (path: Path) => { readonly line: number; readonly column: number };
+
+/** A problem that was found without the file at hand: it still knows what it is about, not yet where that stands. */
+export type Remark = Omit<Problem, "line" | "column"> & { readonly path: Path };

@@ -1,0 +1,94 @@
+import { randomBytes } from "node:crypto";
+import { mkdir, open, readFile, rename, rm } from "node:fs/promises";
+import { basename, dirname, join } from "node:path";
+
+/** A refusal the user can act on: what went wrong, and what to do instead. Never shown with a stack trace. */
+export class Refusal extends Error {
+  constructor(
+    what: string,
+    readonly exitCode: 1 | 2 = 1,
+  ) {
+    super(what);
+  }
+}
+
+/** Everything of the outside world that the commands touch. */
+export type Io = {
+  readonly out: (text: string) => void;
+  readonly err: (text: string) => void;
+  readonly colour: boolean;
+};
+
+export const processIo: Io = {
+  out: (text) => process.stdout.write(`${text}\n`),
+  err: (text) => process.stderr.write(`${text}\n`),
+  colour: process.stdout.isTTY === true && !process.env["NO_COLOR"],
+};
+
+/** Text of a user's file. Throws a Refusal that says what to do when it cannot be read. */
+export async function readText(path: string): Promise<string> {
+  try {
+    return await readFile(path, "utf8");
+  } catch (error) {
+    throw new Refusal(
+      `${path}: cannot be read (${reason(error)}); name a machine file, or make one with: witnessmark new`,
+    );
+  }
+}
+
+/** Bytes of a file, or undefined when there is none. */
+export async function readIfThere(path: string): Promise<Uint8Array | undefined> {
+  try {
+    return await readFile(path);
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === "ENOENT") return undefined;
+    throw new Refusal(`${path}: cannot be read (${reason(error)})`);
+  }
+}
+
+export type Output = { readonly path: string; readonly bytes: Uint8Array | string };
+
+/** Writes all files under temporary names beside their places, then renames them, so that each appears whole or not at all. */
+export async function writeWhole(outputs: readonly Output[]): Promise<void> {
+  const waiting: { temporary: string; path: string }[] = [];
+  try {
+    for (const { path, bytes } of outputs) {
+      await mkdir(dirname(path), { recursive: true });
+      const temporary = join(dirname(path), `.${basename(path)}.${randomBytes(4).toString("hex")}`);
+      waiting.push({ temporary, path });
+      const file = await open(temporary, "wx");
+      try {
+        await file.writeFile(bytes);
+      } finally {
+        await file.close();
+      }
+    }
+    for (const { temporary, path } of waiting) await rename(temporary, path);
+  } catch (error) {
+    for (const { temporary } of waiting) await rm(temporary, { force: true });
+    throw new Refusal(`nothing written: ${reason(error)}; name another place with --out`);
+  }
+}
+
+/** Makes a file that must not exist yet. */
+export async function writeNew(path: string, text: string): Promise<void> {
+  try {
+    await mkdir(dirname(path), { recursive: true });
+    const file = await open(path, "wx");
+    try {
+      await file.writeFile(text);
+    } finally {
+      await file.close();
+    }
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === "EEXIST")
+      throw new Refusal(`${path} is there already and was left as it is; name another file, or move that one away`);
+    throw new Refusal(`${path}: cannot be written (${reason(error)})`);
+  }
+}
+
+/** Node's own words without the code and the system call. */
+function reason(error: unknown): string {
+  const message = error instanceof Error ? error.message : String(error);
+  return message.replace(/^[A-Z]+: /, "").replace(/, (open|mkdir|rename|read|scandir|stat).*$/, "");
+}

@@ -1,0 +1,20 @@
+import { compute } from "../findings/compute.js";
+import type { Findings } from "../findings/findings.js";
+import { remarks } from "../findings/remarks.js";
+import type { Places, Problem } from "../machine/problem.js";
+import { readMachine } from "../machine/read.js";
+import { readText } from "./io.js";
+
+export type Loaded = { readonly findings?: Findings; readonly problems: readonly Problem[]; readonly places: Places };
+
+/** From a path to findings: reads, checks, computes. Findings are absent when the file holds an error. */
+export async function load(path: string): Promise<Loaded> {
+  const { machine, problems, places } = readMachine(await readText(path), path);
+  if (machine === undefined) return { problems, places };
+  const findings = compute(machine);
+  const computed = remarks(findings).map(({ path, ...rest }) => ({ ...rest, ...places(path) }));
+  const all = [...problems, ...computed].sort((a, b) => a.line - b.line || a.column - b.column);
+  return all.some(({ severity }) => severity === "error")
+    ? { problems: all, places }
+    : { findings, problems: all, places };
+}

@@ -1,0 +1,25 @@
+import { existsSync } from "node:fs";
+import { readdir, readFile } from "node:fs/promises";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+
+/** Folder that holds package.json: two above in the sources, one above in the bundle. */
+function findRoot(): string {
+  let folder = dirname(fileURLToPath(import.meta.url));
+  while (!existsSync(join(folder, "package.json"))) folder = dirname(folder);
+  return folder;
+}
+const root = findRoot();
+
+export const packageText = (...path: string[]): Promise<string> => readFile(join(root, ...path), "utf8");
+export const packageBytes = async (...path: string[]): Promise<Uint8Array> => readFile(join(root, ...path));
+export const packagePath = (...path: string[]): string => join(root, ...path);
+
+/** Names of the sheets that come with the program. */
+export async function sheetNames(): Promise<string[]> {
+  const files = await readdir(packagePath("templates", "sheets"));
+  return files
+    .filter((file) => file.endsWith(".yaml"))
+    .map((file) => file.slice(0, -5))
+    .sort();
+}

@@ -1,0 +1,133 @@
+import { basename, extname, join } from "node:path";
+import type { Print } from "../drawing/page.js";
+import type { Findings } from "../findings/findings.js";
+import { closest } from "../machine/closest.js";
+import { printerCorrection } from "../paper/printerCorrection.js";
+import { arrange } from "../sheets/arrange.js";
+import { readTemplate, type Template } from "../sheets/template.js";
+import { report } from "./check.js";
+import { type Io, type Output, Refusal, readIfThere, readText, writeWhole } from "./io.js";
+import { load } from "./load.js";
+import { packageBytes, packageText, sheetNames } from "./packageFiles.js";
+
+export type PrintArgs = {
+  readonly files: readonly string[];
+  readonly sheets: readonly string[] | undefined;
+  readonly handwheels: readonly string[] | undefined;
+  readonly format: "pdf" | "svg";
+  readonly out: string;
+  readonly replace: boolean;
+};
+
+/** Makes the asked sheets of every file, all or nothing. */
+export async function print(args: PrintArgs, io: Io): Promise<number> {
+  const templates = await readTemplates(args.sheets);
+  const loaded = await Promise.all(args.files.map(async (path) => ({ path, ...(await load(path)) })));
+  for (const { path, problems } of loaded) report(problems, path, io);
+  if (loaded.some(({ findings }) => findings === undefined)) return 1;
+  refuseSameNames(args.files);
+
+  const outputs: Output[] = [];
+  for (const { path, findings } of loaded) {
+    if (findings === undefined) continue;
+    const chosen = onlyHandwheels(findings, args.handwheels, path);
+    const prints: Print[] = [];
+    for (const template of templates) {
+      const result = arrange(chosen, template);
+      if ("missing" in result) {
+        if (args.sheets !== undefined)
+          throw new Refusal(`${path}: sheet ${template.name} cannot be made: ${result.missing}`);
+        io.err(`${path}: no ${template.name} sheet: ${result.missing}`);
+      } else prints.push(result.print);
+    }
+    outputs.push(...(await renderAll(prints, chosen, path, args)));
+  }
+  if (!args.replace) await refuseForeign(outputs);
+  await writeWhole(outputs);
+  for (const { path } of outputs) io.out(path);
+  return 0;
+}
+
+async function readTemplates(wanted: readonly string[] | undefined): Promise<Template[]> {
+  const known = await sheetNames();
+  const names = wanted?.flatMap((name) => name.split(",")).filter((name) => name !== "") ?? known;
+  const templates: Template[] = [];
+  for (const name of names) {
+    const own = /\.ya?ml$/.test(name);
+    if (!own && !known.includes(name)) {
+      const nearest = closest(name, known);
+      throw new Refusal(
+        `there is no sheet "${name}"; ${nearest ? `did you mean ${nearest}?` : `there are ${known.join(", ")}`}`,
+      );
+    }
+    const text = own ? await readText(name) : await packageText("templates", "sheets", `${name}.yaml`);
+    const { template, problems } = readTemplate(text, own ? basename(name, extname(name)) : name);
+    if (template === undefined) throw new Refusal(problems.map((problem) => `${name}:${problem}`).join("\n"));
+    templates.push(template);
+  }
+  return templates;
+}
+
+function onlyHandwheels(findings: Findings, names: readonly string[] | undefined, path: string): Findings {
+  if (names === undefined) return findings;
+  const known = findings.handwheels.map(({ handwheel }) => handwheel.name);
+  const same = (a: string, b: string) => a.toLowerCase() === b.toLowerCase();
+  for (const name of names)
+    if (!known.some((other) => same(name, other)))
+      throw new Refusal(
+        `${path}: there is no handwheel "${name}"; there are ${known.map((other) => `"${other}"`).join(", ") || "none in this file"}`,
+      );
+  return {
+    ...findings,
+    handwheels: findings.handwheels.filter(({ handwheel }) => names.some((name) => same(name, handwheel.name))),
+  };
+}
+
+async function renderAll(
+  prints: readonly Print[],
+  { machine }: Findings,
+  path: string,
+  { format, out }: PrintArgs,
+): Promise<Output[]> {
+  const { renderPdf, renderSvg } = await import("../output/render.js");
+  const printer = machine.paper.printer === undefined ? undefined : machine.printers[machine.paper.printer];
+  const correction = printerCorrection(printer);
+  const fonts = {
+    regular: await packageBytes("dist", "fonts", "regular.ttf"),
+    bold: await packageBytes("dist", "fonts", "bold.ttf"),
+  };
+  const stem = join(out, basename(path, extname(path)));
+  const outputs: Output[] = [];
+  for (const print of prints) {
+    if (format === "pdf")
+      outputs.push({ path: `${stem}-${print.sheet}.pdf`, bytes: await renderPdf(print, correction, fonts) });
+    else
+      for (const [index, page] of print.pages.entries())
+        outputs.push({
+          path: `${stem}-${print.sheet}-${index + 1}.svg`,
+          bytes: await renderSvg(page, print, correction, fonts),
+        });
+  }
+  return outputs;
+}
+
+function refuseSameNames(files: readonly string[]): void {
+  const stems = files.map((file) => basename(file, extname(file)));
+  const twice = stems.find((stem, index) => stems.indexOf(stem) !== index);
+  if (twice !== undefined)
+    throw new Refusal(
+      `two machine files are named "${twice}", and their pages would have the same names; print them one at a time with --out`,
+    );
+}
+
+/** Nothing of the user's is overwritten: only what witnessmark made itself is replaced. */
+async function refuseForeign(outputs: readonly Output[]): Promise<void> {
+  const { isOurOutput } = await import("../output/ours.js");
+  for (const { path } of outputs) {
+    const bytes = await readIfThere(path);
+    if (bytes && !isOurOutput(bytes))
+      throw new Refusal(
+        `${path} is there already and was not made by witnessmark; choose another folder with --out, or allow it with --replace`,
+      );
+  }
+}

@@ -1,0 +1,96 @@
+import yargs from "yargs";
+import { closest } from "../machine/closest.js";
+import { type Io, Refusal } from "./io.js";
+
+/** Options every command of its name knows; used to name the nearest one when a word is mistyped. */
+const options = {
+  new: [],
+  check: ["json"],
+  print: ["sheet", "handwheel", "format", "out", "replace"],
+} as const;
+const everyCommand = ["help", "version"] as const;
+
+/** Runs one command line; resolves to the exit status: 0 fine, 1 something wrong with the file or request, 2 wrong usage. */
+export async function run(argv: readonly string[], io: Io): Promise<number> {
+  let status = 0;
+  const parser = yargs([...argv])
+    .scriptName("witnessmark")
+    .usage("$0 <command>\n\nTrue dials, turn tables and speed cards for one small manual machine, from one file.")
+    .command(
+      "new [file]",
+      "write a commented starter file to fill in",
+      (y) => y.positional("file", { type: "string", default: "machine.yaml", describe: "where to write it" }),
+      async (args) => {
+        status = await (await import("./new.js")).newFile(args.file, io);
+      },
+    )
+    .command(
+      "check <file>",
+      "read a machine file, report every problem, and show what follows from it",
+      (y) =>
+        y
+          .positional("file", { type: "string", demandOption: true, describe: "the machine file" })
+          .option("json", { type: "boolean", default: false, describe: "print one JSON object instead" }),
+      async (args) => {
+        status = await (await import("./check.js")).check(args.file, { json: args.json }, io);
+      },
+    )
+    .command(
+      "print <file...>",
+      "make the printed pages",
+      (y) =>
+        y
+          .positional("file", { type: "string", array: true, demandOption: true, describe: "machine files" })
+          .option("sheet", {
+            type: "string",
+            array: true,
+            describe:
+              "sheets to make, by name or a template file of your own; all that the file has data for when left out",
+          })
+          .option("handwheel", { type: "string", array: true, describe: "only these handwheels, by name" })
+          .option("format", { choices: ["pdf", "svg"] as const, default: "pdf" as const, describe: "kind of file" })
+          .option("out", { type: "string", default: "out", describe: "folder to write to" })
+          .option("replace", {
+            type: "boolean",
+            default: false,
+            describe: "also replace files of these names that witnessmark did not make",
+          }),
+      async (args) => {
+        const { file, sheet, handwheel, format, out, replace } = args;
+        status = await (await import("./print.js")).print(
+          { files: file, sheets: sheet, handwheels: handwheel, format, out, replace },
+          io,
+        );
+      },
+    )
+    .example("$0 new lathe.yaml", "start a file for your machine")
+    .example("$0 check lathe.yaml", "find mistakes; see feeds, speeds and dials")
+    .example("$0 print lathe.yaml", "all sheets as PDF, into out/")
+    .example("$0 print lathe.yaml --sheet dial --handwheel 'Cross slide'", "one dial")
+    .epilogue(
+      "Print at 100 %, never “fit to page”. Exit status: 0 fine, 1 something wrong with the file or request, 2 wrong usage.",
+    )
+    .demandCommand(1, "Say what to do, for example: witnessmark print lathe.yaml")
+    .strict()
+    .recommendCommands()
+    .parserConfiguration({ "greedy-arrays": false, "camel-case-expansion": false })
+    .wrap(Math.min(100, process.stdout.columns ?? 100))
+    .exitProcess(false)
+    .showHelpOnFail(false)
+    .fail((message, error) => {
+      if (error) throw error;
+      throw new Refusal(`${withNearest(message, argv)}\nFor help: witnessmark --help`, 2);
+    });
+  await parser.parseAsync();
+  return status;
+}
+
+/** Names the nearest option, which yargs does for commands alone. */
+function withNearest(message: string, argv: readonly string[]): string {
+  const unknown = /^Unknown arguments?: ([^,]+)/.exec(message)?.[1];
+  if (unknown === undefined) return message;
+  const command = argv.find((word): word is keyof typeof options => word in options);
+  const known = [...everyCommand, ...(command ? options[command] : [])];
+  const nearest = closest(unknown, known);
+  return nearest ? `${message}. Did you mean --${nearest}?` : message;
+}

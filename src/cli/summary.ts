@@ -1,0 +1,58 @@
+import type { DialChoice } from "../dial/finding.js";
+import type { Findings, HandwheelFinding } from "../findings/findings.js";
+import type { Problem } from "../machine/problem.js";
+
+/** The object that `check --json` prints; documented in the README. Lengths mm, speeds rpm. */
+export function summary(findings: Findings | undefined, problems: readonly Problem[]) {
+  return {
+    name: findings?.machine.name ?? null,
+    handwheels: findings?.handwheels.map(handwheelSummary) ?? [],
+    speeds:
+      findings?.drive?.speeds.map(({ position, rpm, slowestRpm, from, byRatioRpm, slip }) => ({
+        position: position.name,
+        rpm,
+        slowestRpm,
+        from,
+        byRatioRpm,
+        slip: slip ?? null,
+      })) ?? [],
+    slip: findings?.drive?.slip ?? null,
+    problems: problems.map(({ severity, line, column, what, remedy, code }) => ({
+      severity,
+      line,
+      column,
+      code,
+      message: `${what}; ${remedy}`,
+    })),
+  };
+}
+
+function handwheelSummary({ handwheel, feed, dial }: HandwheelFinding) {
+  return {
+    name: handwheel.name,
+    reads: handwheel.reads,
+    feedPerTurn: feed ? { mm: feed.perTurn, uncertaintyMm: feed.uncertainty ?? null, from: feed.from } : null,
+    lostMotionMm: feed?.lostMotion?.travel ?? null,
+    dial: dial
+      ? {
+          shape: dial.shape,
+          ...choiceSummary(dial.chosen),
+          stripLengthMm: dial.stripLength ?? null,
+          choices: dial.choices.map(choiceSummary),
+        }
+      : null,
+  };
+}
+
+const choiceSummary = (choice: DialChoice) => ({
+  divisionValueMm: choice.divisionValue,
+  divisionLabel: choice.divisionLabel,
+  divisions: choice.divisions,
+  rows: choice.rows,
+  closure: choice.closure,
+  leftOverMm: choice.leftOver,
+  errorPerTurnMm: choice.errorPerTurn,
+  errorOverTravelMm: choice.errorOverTravel,
+  overTravelMm: choice.overTravel,
+  spacingMm: choice.spacing,
+});

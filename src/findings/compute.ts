@@ -1,0 +1,21 @@
+import { dialFinding } from "../dial/dialFinding.js";
+import { speeds } from "../drive/speeds.js";
+import { feedPerTurn } from "../feed/feedPerTurn.js";
+import type { Handwheel, Machine } from "../machine/machine.js";
+import type { Findings, HandwheelFinding } from "./findings.js";
+
+/** All that follows from one machine. Pure: the same machine gives the same findings. */
+export function compute(machine: Machine): Findings {
+  return {
+    machine,
+    handwheels: machine.handwheels.map((handwheel) => handwheelFinding(handwheel, machine)),
+    ...(machine.drive && { drive: speeds(machine.drive) }),
+  };
+}
+
+function handwheelFinding(handwheel: Handwheel, machine: Machine): HandwheelFinding {
+  if (handwheel.feed === undefined) return { handwheel };
+  const feed = feedPerTurn(handwheel.feed);
+  const dial = dialFinding(handwheel, feed, machine.paper, machine.units);
+  return { handwheel, feed, ...(dial && { dial }) };
+}

@@ -1,0 +1,104 @@
+import type { Block, Run } from "../blocks/block.js";
+import { blocks } from "../blocks/registry.js";
+import type { Mark } from "../drawing/drawing.js";
+import type { Page, Print } from "../drawing/page.js";
+import { group } from "../drawing/shapes.js";
+import type { Findings, HandwheelFinding } from "../findings/findings.js";
+import { paperSize } from "../paper/paperSize.js";
+import { flow } from "./flow.js";
+import { barRoom, cardOutline, checkBars, footHeight, headHeight, pageFoot, pageHead } from "./furniture.js";
+import type { Need, Template } from "./template.js";
+
+/** A sheet's pages, or what is missing in the machine file (or of the paper) to make them. */
+export type Arranged = { readonly print: Print } | { readonly missing: string };
+
+const cardPadding = 5;
+
+/** Lays a template's blocks out on pages. Pure: findings and a template in, drawings out. */
+export function arrange(findings: Findings, template: Template): Arranged {
+  const missing = unmet(findings, template.needs);
+  if (missing !== undefined) return { missing };
+  const { machine } = findings;
+  const paper = paperSize(machine.paper.size, template.orientation);
+  const frame = {
+    left: template.margin,
+    top: template.margin,
+    width: paper.width - 2 * template.margin,
+    height: paper.height - 2 * template.margin,
+  };
+  const bars = template.checkBars ? barRoom : 0;
+  const body = {
+    left: frame.left,
+    top: frame.top + headHeight,
+    width: frame.width - bars,
+    height: frame.height - headHeight - footHeight - bars,
+  };
+  const card = template.card && {
+    ...template.card,
+    left: frame.left + (frame.width - template.card.width) / 2,
+    top: body.top + 2,
+  };
+  if (card && (card.left < frame.left || card.height > body.height - 4))
+    return {
+      missing: `a card of ${card.width} × ${card.height} mm does not fit on ${machine.paper.size}; choose larger paper`,
+    };
+  const inner = card
+    ? {
+        left: card.left + cardPadding,
+        top: card.top + cardPadding,
+        width: card.width - 2 * cardPadding,
+        height: card.height - 2 * cardPadding,
+      }
+    : body;
+
+  const pages = subjects(findings, template).flatMap(({ title, handwheels }) => {
+    const runs = template.blocks.flatMap(({ block, settings }): readonly Run[] =>
+      (blocks[block] as Block).draw({ findings, handwheels, settings, width: inner.width, height: inner.height }),
+    );
+    return flow(runs, inner.height).map((marks) => ({ title, marks }));
+  });
+  if (pages.length === 0) return { missing: "the file holds nothing that this sheet shows" };
+  if (pages.some(({ marks }) => marks === undefined))
+    return { missing: `a part is larger than the page; choose larger paper than ${machine.paper.size}` };
+
+  const finished = pages.map(({ title, marks }, index): Page => {
+    const all: Mark[] = [
+      ...pageHead(machine, template.title, frame),
+      ...pageFoot(template, index + 1, pages.length, frame),
+      ...(template.checkBars ? checkBars({ ...frame, top: body.top, height: frame.height - headHeight }) : []),
+      ...(card ? [cardOutline(card, card.corner)] : []),
+      group({ x: inner.left, y: inner.top }, marks ?? []),
+    ];
+    return { title, drawing: { width: paper.width, height: paper.height, marks: all } };
+  });
+  return {
+    print: { sheet: template.name, title: `${machine.name}: ${template.title.toLowerCase()}`, pages: finished },
+  };
+}
+
+function subjects(
+  findings: Findings,
+  template: Template,
+): { title: string; handwheels: readonly HandwheelFinding[] }[] {
+  const { handwheels } = findings;
+  if (template.each === undefined) return [{ title: template.title, handwheels }];
+  return handwheels
+    .filter((finding) => has(finding, template.needs))
+    .map((finding) => ({ title: `${template.title}: ${finding.handwheel.name}`, handwheels: [finding] }));
+}
+
+const has = ({ feed, dial }: HandwheelFinding, need: Need): boolean =>
+  need === "dial" ? dial !== undefined : need === "feed" ? feed !== undefined : true;
+
+function unmet(findings: Findings, need: Need): string | undefined {
+  if (need === "drive") return findings.drive ? undefined : "the file has no drive: give it a motor and stages";
+  if (need === "feed")
+    return findings.handwheels.some((finding) => has(finding, need))
+      ? undefined
+      : "no handwheel in the file has a feed";
+  if (need === "dial")
+    return findings.handwheels.some((finding) => has(finding, need))
+      ? undefined
+      : "no handwheel in the file has both a feed and a dial";
+  return undefined;
+}

@@ -1,0 +1,82 @@
+import { cutLine, medium, size } from "../blocks/style.js";
+import type { Mark } from "../drawing/drawing.js";
+import { group, line, rectangle, text } from "../drawing/shapes.js";
+import { textWidth } from "../drawing/text.js";
+import type { Machine } from "../machine/machine.js";
+import type { Template } from "./template.js";
+
+export const headHeight = 9;
+export const footHeight = 6;
+/** What the check bars take from the bottom and from the right of the frame. */
+export const barRoom = 7;
+const barLength = 100;
+
+type Box = { readonly left: number; readonly top: number; readonly width: number; readonly height: number };
+
+/** Which machine, which sheet, which revision: a stale sheet must be noticed. */
+export function pageHead(machine: Machine, title: string, box: Box): Mark[] {
+  const { left, top, width } = box;
+  const state = [
+    machine.revision === undefined ? "no revision given" : `revision ${machine.revision}`,
+    machine.measured === undefined ? "date of measurement not given" : `measured ${machine.measured}`,
+  ].join(" · ");
+  const right = textWidth(state, size.small, "regular");
+  return [
+    text(
+      shortened(`${machine.name}: ${title.toLowerCase()}`, width - right - 4),
+      { x: left, y: top + 4.6 },
+      { size: size.heading, weight: "bold" },
+    ),
+    text(state, { x: left + width, y: top + 4.6 }, { size: size.small, anchor: "end" }),
+    line({ x: left, y: top + 6.4 }, { x: left + width, y: top + 6.4 }, medium),
+  ];
+}
+
+function shortened(words: string, room: number): string {
+  if (textWidth(words, size.heading, "bold") <= room) return words;
+  let kept = words;
+  while (kept.length > 1 && textWidth(`${kept}…`, size.heading, "bold") > room) kept = kept.slice(0, -1);
+  return `${kept.trimEnd()}…`;
+}
+
+export function pageFoot(template: Template, page: number, pages: number, box: Box): Mark[] {
+  const baseline = box.top + box.height;
+  const words = template.checkBars || template.card ? "True size: print at 100 %, never “fit to page”." : "";
+  return [
+    ...(words ? [text(words, { x: box.left, y: baseline }, { size: size.tiny })] : []),
+    text(
+      `${template.title.toLowerCase()} ${page} of ${pages}`,
+      { x: box.left + box.width, y: baseline },
+      { size: size.tiny, anchor: "end" },
+    ),
+  ];
+}
+
+/** One bar across and one down; a steel rule laid on them tells whether the page is true. */
+export function checkBars(box: Box): Mark[] {
+  const length = Math.min(barLength, 10 * Math.floor((Math.min(box.width, box.height) - 10) / 10));
+  const y = box.top + box.height - footHeight - 2;
+  const x = box.left + box.width - 2;
+  const words = `must measure ${length}.0 mm`;
+  const across = [
+    line({ x: box.left, y }, { x: box.left + length, y }, medium),
+    ...ends(box.left, length).map((at) => line({ x: at, y: y - 1.2 }, { x: at, y: y + 1.2 }, medium)),
+  ];
+  const down = [
+    line({ x, y: box.top }, { x, y: box.top + length }, medium),
+    ...ends(box.top, length).map((at) => line({ x: x - 1.2, y: at }, { x: x + 1.2, y: at }, medium)),
+  ];
+  return [
+    group({ x: 0, y: 0 }, across, { name: "check-bar-across" }),
+    group({ x: 0, y: 0 }, down, { name: "check-bar-down" }),
+    text(words, { x: box.left + 2, y: y - 0.8 }, { size: size.tiny }),
+    text(words, { x: x - 1.2, y: box.top + 3 }, { size: size.tiny, turn: Math.PI / 2 }),
+  ];
+}
+
+const ends = (from: number, length: number): number[] => [from, from + length];
+
+export const cardOutline = (box: Box, corner: number): Mark =>
+  group({ x: 0, y: 0 }, [rectangle({ x: box.left, y: box.top }, box.width, box.height, { pen: cutLine }, corner)], {
+    name: "cut",
+  });
