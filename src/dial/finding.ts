@@ -21,6 +21,8 @@ export type DialChoice = {
   /** The doubt of the feed itself over `overTravel`; absent where it is not known. */
   readonly doubtOverTravel?: number;
   readonly overTravel: number;
+  /** True where one may turn on and on and trust the dial: nothing left over, or less than the doubt of the feed. */
+  readonly closes?: boolean;
   /** Distance between neighbouring marks on the paper, mm (the least one, the short division apart). */
   readonly spacing: number;
   /** Lower is better; made of what `rank` says. */
@@ -46,6 +48,8 @@ export type DialFinding = {
   readonly choices: readonly DialChoice[];
   /** One list of marks for each row. */
   readonly rows: readonly (readonly Graduation[])[];
+  /** What the numbers on the dial mean, as it is written on it: "mm", or "1 = 0.01 mm" where they count. */
+  readonly labelUnit?: string;
   /** Flat length once round, for a drum. */
   readonly stripLength?: number;
   readonly increases: "clockwise" | "anticlockwise";

@@ -1,0 +1,42 @@
+import type { FeedFinding } from "../feed/finding.js";
+import type { Handwheel, Paper, Units } from "../machine/machine.js";
+import { dialChoices, readingPerTurn } from "./choices.js";
+import type { DialFinding } from "./finding.js";
+import { graduations } from "./graduations.js";
+import { labelling } from "./labelling.js";
+import { MOST_MARKS } from "./ranking.js";
+import { readingCircle, stripLength } from "./strip.js";
+
+/** The dial of one handwheel: the ways to divide it, the chosen one and its marks. Undefined where the file wishes for
+ *  no dial, where the feed is not known or not above zero, and for a drum without diameter or wrap. */
+export function dialFinding(
+  handwheel: Handwheel,
+  feed: FeedFinding | undefined,
+  paper: Pick<Paper, "thickness" | "adhesive">,
+  units: Units,
+): DialFinding | undefined {
+  const wish = handwheel.dial;
+  if (wish === undefined || feed === undefined || !(feed.perTurn > 0)) return undefined;
+  const layers = { paper: paper.thickness, adhesive: paper.adhesive };
+  const circle = readingCircle(wish, layers);
+  if (circle === undefined || !(circle > 0)) return undefined;
+
+  const choices = dialChoices(feed, handwheel.reads, wish, {
+    stripLength: circle,
+    units,
+    ...(handwheel.travel !== undefined && { travel: handwheel.travel }),
+  });
+  const [chosen] = choices;
+  if (chosen === undefined) return undefined;
+  const strip = stripLength(wish, layers);
+  return {
+    shape: wish.shape,
+    chosen,
+    forced: wish.divisions !== undefined || wish.closure !== undefined,
+    choices,
+    rows: graduations(chosen, readingPerTurn(feed, handwheel.reads)),
+    ...(chosen.divisions <= MOST_MARKS && { labelUnit: labelling(chosen).labelUnit }),
+    ...(strip !== undefined && { stripLength: strip }),
+    increases: wish.increases,
+  };
+}

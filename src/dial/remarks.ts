@@ -1,0 +1,121 @@
+import type { Units } from "../machine/machine.js";
+import { formatLength, plural, trimmed } from "../quantity/format.js";
+import { mmPer } from "../quantity/length.js";
+import type { Case } from "./case.js";
+import { MOST_ROWS } from "./closure.js";
+import { type DivisionValue, inUnit } from "./divisionValue.js";
+import type { DialChoice } from "./finding.js";
+import { COMFORTABLE_FROM, LEAST_ROW_HEIGHT, LEAST_SHORT_GAP, LEAST_SPACING, MOST_MARKS } from "./ranking.js";
+
+type Facts = Omit<DialChoice, "penalty" | "remarks"> & {
+  /** Width on paper of a true dial's short last division, where it has one. */
+  readonly shortGap?: number;
+};
+
+/** As the maker of a dial would say it: "0.02 mm", "0.001 in". */
+export function divisionLabel(named: DivisionValue): string {
+  return `${trimmed(inUnit(named), 6)} ${named.unit}`;
+}
+
+/** What speaks for and against a choice, the closing first, each a short sentence without its full stop. */
+export function remarksOn(dial: Case, facts: Facts): string[] {
+  return [...closing(dial, facts), ...doubt(dial, facts), ...sight(dial, facts), ...unit(dial, facts)];
+}
+
+function closing(dial: Case, facts: Facts): string[] {
+  switch (facts.closure) {
+    case "even":
+      return [evenClosing(dial, facts)];
+    case "true":
+      return trueClosing(dial, facts);
+    case "rows":
+      return [rowsClosing(dial, facts)];
+  }
+}
+
+function evenClosing(dial: Case, facts: Facts): string {
+  if (facts.errorPerTurn === 0) return `closes exactly: ${plural(facts.divisions, "division")} to a turn`;
+  return facts.closes ? `closes within the doubt of the feed: ${errorTold(dial, facts)}` : errorTold(dial, facts);
+}
+
+function trueClosing(dial: Case, facts: Facts): string[] {
+  if (facts.shortGap === undefined) return [`closes exactly: ${plural(facts.divisions, "division")} to a turn`];
+  const short = fine(facts.leftOver, facts.unit);
+  return [
+    `the last division is short: ${short} instead of ${facts.divisionLabel}, ${onPaper(facts.shortGap)} wide on paper`,
+    `starts again at zero each turn: count whole turns, each worth ${fine(dial.turn, dial.units)}${diameter(dial)}`,
+    ...(facts.shortGap < LEAST_SHORT_GAP ? ["the short division is so narrow that it blurs into the zero mark"] : []),
+  ];
+}
+
+function rowsClosing(dial: Case, facts: Facts): string {
+  const turns = `${plural(facts.rows, "row")}, one for each of ${plural(facts.rows, "turn")}`;
+  if (facts.errorPerTurn === 0) return `${turns}: closes exactly after ${plural(facts.divisions, "division")}`;
+  if (facts.closes) return `${turns}: closes within the doubt of the feed; ${errorTold(dial, facts)}`;
+  return `does not close in ${plural(MOST_ROWS, "row")} or fewer; with ${plural(facts.rows, "row")} it ${errorTold(dial, facts)}`;
+}
+
+/** "reads 0.0127 mm too much each turn; 0.20 mm over 25 mm". */
+function errorTold(dial: Case, facts: Facts): string {
+  const sense = facts.errorPerTurn > 0 ? "too much" : "too little";
+  const over = coarse(Math.abs(facts.errorOverTravel), dial.units);
+  const each = fine(Math.abs(facts.errorPerTurn), dial.units);
+  const travel = `${length(facts.overTravel, dial.units, 3)} of travel${dial.travel === undefined ? " (none stated)" : ""}`;
+  return `reads ${each} ${sense}${diameter(dial)} each turn; ${over} over ${travel}`;
+}
+
+function doubt(dial: Case, { doubtOverTravel, overTravel }: Facts): string[] {
+  if (doubtOverTravel === undefined) return [];
+  const over = length(overTravel, dial.units, 3);
+  return [`the feed itself leaves a doubt of ${coarse(doubtOverTravel, dial.units)}${diameter(dial)} over ${over}`];
+}
+
+function sight(dial: Case, { spacing, rows, divisions, divisionValue }: Facts): string[] {
+  const row = dial.band / rows;
+  return [
+    ...(divisions > MOST_MARKS ? [`${divisions} marks are too many to draw`] : []),
+    ...(divisionValue > dial.turn ? ["one division is more than one turn"] : []),
+    ...(spacing < LEAST_SPACING * (1 - 1e-9) ? [`marks ${onPaper(spacing)} apart are too close to read`] : []),
+    ...(spacing >= LEAST_SPACING && spacing < 0.95 * COMFORTABLE_FROM
+      ? [`marks are close: ${onPaper(spacing)} apart`]
+      : []),
+    ...(rows > 1 && row < LEAST_ROW_HEIGHT ? [`each row is only ${onPaper(row)} high: too low for its numbers`] : []),
+  ];
+}
+
+function unit(dial: Case, facts: Facts): string[] {
+  return facts.unit === dial.units ? [] : [facts.unit === "in" ? "reads in inches" : "reads in millimetres"];
+}
+
+function diameter(dial: Case): string {
+  return dial.onDiameter ? " on diameter" : "";
+}
+
+/** For what one turn adds: to a tenth of a thousandth of a millimetre, or a hundredth of a thousandth of an inch. */
+function fine(value: number, units: Units): string {
+  const places = units === "mm" ? 4 : 5;
+  return notNothing(value, units, places) ?? length(value, units, places);
+}
+
+/** As fine as a gauge shows, or one figure finer where that would show little of it. */
+function coarse(value: number, units: Units): string {
+  const [usual, little] = units === "mm" ? [2, 0.01] : [4, 0.0005];
+  const places = value / mmPer[units] < little ? usual + 1 : usual;
+  return notNothing(value, units, places) ?? formatLength(value, units, places);
+}
+
+/** What is there but too small for the figures shown: "under 0.0001 mm", never a bare nought. */
+function notNothing(value: number, units: Units, places: number): string | undefined {
+  const least = 10 ** -places;
+  const tooSmall = value > 0 && value / mmPer[units] < least / 2;
+  return tooSmall ? `under ${formatLength(least * mmPer[units], units, places)}` : undefined;
+}
+
+function length(value: number, units: Units, places: number): string {
+  return `${trimmed(value / mmPer[units], places)} ${units}`;
+}
+
+/** Distances on the paper are told in millimetres: they are checked with a caliper or a rule, not turned. */
+function onPaper(value: number): string {
+  return `${trimmed(value, 2)} mm`;
+}

@@ -1,0 +1,131 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { dialChoices } from "../../src/dial/choices.js";
+import type { DialChoice } from "../../src/dial/finding.js";
+import { graduations } from "../../src/dial/graduations.js";
+import { labelling } from "../../src/dial/labelling.js";
+import type { Closure } from "../../src/machine/machine.js";
+import { diameters, drum, feeds, values } from "./dials.js";
+
+const TURN = 2 * Math.PI;
+
+function forced(perTurn: number, divisions: number, closure: Closure, strip = 120): DialChoice {
+  const wish = drum(38, { divisions, closure });
+  return dialChoices({ perTurn, from: "stated" }, "travel", wish, { stripLength: strip, units: "mm" })[0] as DialChoice;
+}
+
+test("property: even gaps are all equal, the last one to the zero mark too", () => {
+  fc.assert(
+    fc.property(feeds, values, (perTurn, value) => {
+      const choice = forced(perTurn, value, "even");
+      const [row = []] = graduations(choice, perTurn);
+      expect(row).toHaveLength(choice.divisions);
+      const angles = [...row.map((mark) => mark.angle), TURN];
+      const worst = Math.max(
+        ...row.map((_, i) => Math.abs((angles[i + 1] ?? 0) - (angles[i] ?? 0) - TURN / row.length)),
+      );
+      expect(worst).toBeLessThan(1e-12);
+    }),
+    { numRuns: 50 },
+  );
+});
+
+test("property: true marks lie at value / turn, whole multiples of the value, and the last gap is what is left over", () => {
+  fc.assert(
+    fc.property(feeds, values, (perTurn, value) => {
+      const choice = forced(perTurn, value, "true");
+      const [row = []] = graduations(choice, perTurn);
+      row.forEach((mark, i) => {
+        if (Math.abs(mark.value - i * value) > 1e-12) throw new Error("not a multiple");
+        if (Math.abs((mark.angle / TURN) * perTurn - mark.value) > 1e-9) throw new Error("mark stands off");
+      });
+      const gap = ((TURN - (row.at(-1)?.angle ?? 0)) / TURN) * perTurn;
+      expect(gap).toBeCloseTo(choice.leftOver === 0 ? value : choice.leftOver, 9);
+    }),
+    { numRuns: 50 },
+  );
+});
+
+test("property: the rows together bear each multiple of the value once, in its turn and at its angle", () => {
+  const closing = fc.record({ n: fc.integer({ min: 20, max: 400 }), k: fc.integer({ min: 2, max: 6 }), value: values });
+  fc.assert(
+    fc.property(closing, ({ n, k, value }) => {
+      const turn = (n * value) / k;
+      const choice = forced(turn, value, "rows");
+      const rows = graduations(choice, turn);
+      expect(rows).toHaveLength(choice.rows);
+      const read = rows.flatMap((row, r) => row.map((mark) => ({ ...mark, turned: r + mark.angle / TURN })));
+      expect(read.map((mark) => Math.round(mark.value / value))).toEqual(read.map((_, i) => i));
+      expect(read.length * value).toBeCloseTo(choice.rows * turn, 9);
+      for (const mark of read) if (Math.abs(mark.turned * turn - mark.value) > 1e-9) throw new Error("mark stands off");
+    }),
+    { numRuns: 60 },
+  );
+});
+
+test("property: in any chosen dial angles grow, ranks are kept and at most nine marks stand between numbers", () => {
+  fc.assert(
+    fc.property(feeds, diameters, fc.constantFrom("mm" as const, "in" as const), (perTurn, diameter, units) => {
+      const strip = Math.PI * diameter;
+      const options = { stripLength: strip, units };
+      for (const choice of dialChoices({ perTurn, from: "stated" }, "travel", drum(diameter), options).slice(0, 4)) {
+        const { every, room } = labelling(choice);
+        expect(every).toBeLessThanOrEqual(10);
+        for (const row of graduations(choice, perTurn)) {
+          const angles = row.map((mark) => mark.angle);
+          expect(
+            angles.every((angle, i) => angle >= 0 && angle < TURN && (i === 0 || angle > (angles[i - 1] ?? 0))),
+          ).toBe(true);
+          const numbered = row.filter((mark) => mark.label !== undefined);
+          expect(numbered.every((mark) => mark.rank < 3)).toBe(true);
+          const places = numbered.map((mark) => (mark.angle / TURN) * strip);
+          const gaps = places.map((place, i) => (places[i + 1] ?? (places[0] ?? 0) + strip) - place);
+          if (numbered.length > 1) expect(Math.min(...gaps)).toBeGreaterThanOrEqual(room - 1e-9);
+        }
+      }
+    }),
+    { numRuns: 60 },
+  );
+});
+
+test("true marks keep their short gap before zero: 1.5875 mm on 0.02 mm leaves 0.0075 mm", () => {
+  const [row = []] = graduations(forced(1.5875, 0.02, "true"), 1.5875);
+  expect(row).toHaveLength(80);
+  expect(((TURN - (row.at(-1)?.angle ?? 0)) / TURN) * 1.5875).toBeCloseTo(0.0075, 9);
+});
+
+test("numbers run on through two rows, so the reading of a two-turn cycle is direct", () => {
+  const rows = graduations(forced(4.225, 0.05, "rows"), 4.225);
+  const labels = rows.map((row) => row.flatMap((mark) => mark.label ?? []));
+  expect(labels[0]?.slice(0, 3)).toEqual(["0", "0.5", "1"]);
+  expect(labels[1]?.slice(0, 2)).toEqual(["4.5", "5"]);
+  expect(rows[1]?.[0]?.value).toBeCloseTo(4.25, 12);
+  expect(rows[1]?.[0]?.angle).toBeCloseTo((TURN * 0.025) / 4.225, 12);
+});
+
+test("a dial of 100 in 0.001 in is numbered in thousandths, and says so", () => {
+  const choice = forced(2.54, 0.0254, "even");
+  expect(labelling(choice).labelUnit).toBe("1 = 0.001 in");
+  const [row = []] = graduations(choice, 2.54);
+  expect(row.filter((mark) => mark.rank === 1)).toHaveLength(10);
+  expect(row[10]).toMatchObject({ rank: 1, label: "10" });
+  expect(row[5]?.rank).toBe(2);
+  expect(row[1]).toEqual({ angle: TURN / 100, rank: 3, value: 0.0254 });
+});
+
+test.each([
+  [1.27, 0.01],
+  [2.54, 0.02],
+  [3.175, 0.025],
+  [5, 0.05],
+])("numbered marks of a %d mm feed on %d mm bear round values", (perTurn, value) => {
+  const [row = []] = graduations(forced(perTurn, value, "even", 150), perTurn);
+  for (const mark of row) if (mark.label !== undefined) expect(mark.label).toMatch(/^\d{1,3}$|^\d\.\d$/);
+  expect(row[0]).toMatchObject({ label: "0", rank: 1, angle: 0, value: 0 });
+});
+
+test("the last number gives way to zero where they would run together", () => {
+  const [row = []] = graduations(forced(1.01, 0.01, "even", 101), 1.01);
+  expect(row[90]?.label).toBeDefined();
+  expect(row[100]?.label).toBeUndefined();
+});
