@@ -26,6 +26,8 @@ export type SpeedChoice = {
   readonly verdict: Verdict;
   /** Absent when none can be recommended. */
   readonly speed?: SpeedFinding;
+  /** Speed to run at: the position's, or for a variable motor what to set. Present whenever `speed` is. */
+  readonly rpm?: number;
   /** What the chosen speed gives at that diameter. */
   readonly metresPerMinute?: number;
 };

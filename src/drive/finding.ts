@@ -29,4 +29,6 @@ export type DriveFinding = {
   readonly speeds: readonly SpeedFinding[];
   /** Mean slip over the measured positions; absent where none was measured. */
   readonly slip?: number;
+  /** What the readings cannot mean, in words. */
+  readonly remarks: readonly string[];
 };

@@ -21,12 +21,23 @@ export type Fit = {
   readonly residualDeviation: number;
   readonly degreesOfFreedom: number;
   readonly residuals: readonly number[];
+  /** √Σ(turns − mean)²: what the residual deviation is divided by to give the slope's error. */
+  readonly spread: number;
 };
 
-/** Mean of (return − out) at equal handwheel positions. */
+/** What comes instead of a fit when the readings cannot carry one: fewer than 3, or all at one position. */
+export type TooFewReadings = {
+  readonly tooFew: true;
+  readonly readings: number;
+  readonly differentTurns: number;
+};
+
+/** Mean of (return − out) at equal handwheel positions, in the sense in which play is positive whichever way the
+ *  gauge ran. `travel` mm, `turn` in turns of the handwheel; a negative value contradicts the readings' order. */
 export type LostMotion = {
   readonly travel: number;
   readonly turn: number;
+  /** Half-width at 95 %, mm of travel; absent with fewer than 2 pairs, or where nothing says how good it is. */
   readonly uncertainty?: number;
   readonly pairs: number;
 };

@@ -1,0 +1,61 @@
+import type { Feed, Readings } from "../machine/machine.js";
+import type { FeedFinding, Fit, TooFewReadings } from "./finding.js";
+import { fit, slopeErrorFrom } from "./fit.js";
+import { NO_SCATTER, roundingDeviation } from "./gauge.js";
+import { lostMotion } from "./lostMotion.js";
+import { studentT95 } from "./studentT.js";
+
+/** True travel for one turn of a handwheel, mm, always positive, with its doubt where something tells it.
+ *  `TooFewReadings` where readings are given but cannot carry a line: the caller must look, and say so on paper.
+ *
+ *  From readings only the way out is fitted. A dial is set and read with the play taken up, going out, and there the
+ *  screw's own errors stand at the same turns on the way back: pooling both ways would count them twice as though
+ *  they were chance, and claim less doubt than there is. Where play grows along the travel, the return has another
+ *  slope altogether. The return readings serve for the lost motion. */
+export function feedPerTurn(feed: Feed): FeedFinding | TooFewReadings {
+  const nominal = feed.nominal === undefined ? {} : { nominal: feed.nominal };
+  switch (feed.from) {
+    case "stated": {
+      const uncertainty = feed.uncertainty === undefined ? {} : { uncertainty: feed.uncertainty };
+      return { from: "stated", perTurn: feed.perTurn, ...uncertainty, ...nominal };
+    }
+    case "screw":
+      return { from: "screw", perTurn: feed.pitch * feed.starts, ...nominal };
+    case "rack":
+      return { from: "rack", perTurn: rackTravel(feed.module, feed.teeth, feed.reduction), ...nominal };
+    case "readings": {
+      const finding = fromReadings(feed);
+      return "tooFew" in finding ? finding : { ...finding, ...nominal };
+    }
+  }
+}
+
+/** Travel, mm, of a rack for one turn of the handwheel: the pinion's pitch circumference π·module·teeth times the
+ *  turns of the pinion for one of the handwheel. Geometry. */
+function rackTravel(module: number, teeth: number, reduction: readonly [number, number]): number {
+  return (Math.PI * module * teeth * reduction[0]) / reduction[1];
+}
+
+function fromReadings(readings: Readings): FeedFinding | TooFewReadings {
+  const line = fit(readings.turns, readings.travel);
+  if ("tooFew" in line) return line;
+  const uncertainty = slopeUncertainty(line, readings);
+  // Where the gauge never moved there is no feed to measure play by.
+  const play = line.slope === 0 ? undefined : lostMotion(readings, line.slope);
+  return {
+    from: "readings",
+    perTurn: Math.abs(line.slope),
+    ...(uncertainty === undefined ? {} : { uncertainty }),
+    fit: line,
+    ...(play === undefined ? {} : { lostMotion: play }),
+  };
+}
+
+/** Half-width at 95 % of the slope: Student's t times its standard error. The readings are never taken to be better
+ *  than their gauge can tell, however little they happen to scatter. Undefined where they show no scatter at all and
+ *  nothing is known of the gauge. */
+function slopeUncertainty(line: Fit, readings: Readings): number | undefined {
+  if (readings.gauge === undefined && line.residualDeviation < NO_SCATTER) return undefined;
+  const deviation = Math.max(line.residualDeviation, roundingDeviation(readings.gauge ?? 0));
+  return studentT95(line.degreesOfFreedom) * slopeErrorFrom(deviation, readings.turns);
+}

@@ -1,0 +1,40 @@
+import type { Readings } from "../machine/machine.js";
+import type { LostMotion } from "./finding.js";
+import { mean } from "./fit.js";
+import { NO_SCATTER, roundingOfDifference95 } from "./gauge.js";
+import { studentT95 } from "./studentT.js";
+
+/** Play on reversal: mean of (return − out) at equal handwheel positions, `undefined` without return readings.
+ *  `slope` is the fitted travel per turn with its sign, mm, not 0. On the way back a slide with play lags behind the
+ *  handwheel, so the gauge stands further on in the sense of the outward travel; that sense counts as positive,
+ *  whichever way the gauge ran. A negative value therefore says that the readings do not belong together.
+ *  The uncertainty is Student's t over the pairs' scatter, but never less than what the rounding of two readings
+ *  leaves: where every pair is rounded alike, more pairs do not help.
+ *  @throws RangeError when there is not one return reading for each reading out. */
+export function lostMotion(readings: Readings, slope: number): LostMotion | undefined {
+  const { back, travel, gauge } = readings;
+  if (back === undefined || back.length === 0) return undefined;
+  if (back.length !== travel.length) {
+    throw new RangeError(`${back.length} return readings but ${travel.length} outward: one for each.`);
+  }
+  const sense = Math.sign(slope);
+  const differences = back.map((reading, i) => sense * (reading - (travel[i] as number)));
+  const play = mean(differences);
+  const uncertainty = doubt(differences, play, gauge);
+  return {
+    travel: play,
+    turn: play / Math.abs(slope),
+    pairs: differences.length,
+    ...(uncertainty === undefined ? {} : { uncertainty }),
+  };
+}
+
+function doubt(differences: readonly number[], play: number, gauge: number | undefined): number | undefined {
+  const pairs = differences.length;
+  if (pairs < 2) return undefined;
+  const squares = differences.reduce((total, difference) => total + (difference - play) ** 2, 0);
+  const deviation = Math.sqrt(squares / (pairs - 1));
+  if (gauge === undefined && deviation < NO_SCATTER) return undefined;
+  const byScatter = (studentT95(pairs - 1) * deviation) / Math.sqrt(pairs);
+  return Math.max(byScatter, roundingOfDifference95(gauge ?? 0));
+}
