@@ -19,9 +19,11 @@ export function formatLength(mm: number, unit: LengthUnit, places = unit === "mm
 
 /** Value and uncertainty to the same decimals, the uncertainty with two significant digits (GUM, JCGM 100:2008, 7.2.6). */
 export function formatUncertain(value: number, uncertainty: number): { value: string; uncertainty: string } {
-  const places = uncertainty > 0 ? Math.min(12, Math.max(0, 1 - Math.floor(Math.log10(Number(uncertainty.toPrecision(2)))))) : 6;
+  const places =
+    uncertainty > 0 ? Math.min(12, Math.max(0, 1 - Math.floor(Math.log10(Number(uncertainty.toPrecision(2)))))) : 6;
   return { value: formatFixed(value, places), uncertainty: formatFixed(uncertainty, places) };
 }
 
 /** "1 turn", "2 turns". */
-export const plural = (count: number, noun: string, nouns = `${noun}s`): string => `${count} ${count === 1 ? noun : nouns}`;
+export const plural = (count: number, noun: string, nouns = `${noun}s`): string =>
+  `${count} ${count === 1 ? noun : nouns}`;
