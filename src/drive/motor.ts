@@ -1,0 +1,23 @@
+/** Speed of the turning field, rpm: 120 f / poles. DOE-HDBK-1011/4, AC Motors, eq. 12-2. */
+export const synchronousRpm = (hertz: number, poles: number): number => (120 * hertz) / poles;
+
+/** How much slower than its field a motor turns, as a fraction of the field's speed. */
+export const motorSlip = (rpm: number, synchronous: number): number => (synchronous - rpm) / synchronous;
+
+/** Poles and slip that a name plate means: the even number of poles whose field is the nearest above its speed.
+ *  Undefined for a speed that no mains motor has (beyond two poles, or slower than twelve). */
+export function plate(rpm: number, hertz: number): { readonly poles: number; readonly slip: number } | undefined {
+  for (let poles = 12; poles >= 2; poles -= 2) {
+    const slip = motorSlip(rpm, synchronousRpm(hertz, poles));
+    // 20 %: the field of the next pole pair lies further away, so that no plate means two motors.
+    if (slip >= 0 && slip < 0.2) return { poles, slip };
+  }
+  return undefined;
+}
+
+/** The same motor on other mains, rpm: its slip is taken to stay the same fraction, which is common practice; the plate of
+ *  a motor made for both mains says it better. Undefined where the speed is no mains motor's. */
+export function onOtherMains(rpm: number, hertz: number, otherHertz: number): number | undefined {
+  const known = plate(rpm, hertz);
+  return known && synchronousRpm(otherHertz, known.poles) * (1 - known.slip);
+}
