@@ -9,7 +9,7 @@ export type Loaded = { readonly findings?: Findings; readonly problems: readonly
 
 /** From a path to findings: reads, checks, computes. Findings are absent when the file holds an error. */
 export async function load(path: string): Promise<Loaded> {
-  const { machine, problems, places } = readMachine(await readText(path), path);
+  const { machine, problems, places } = readMachine(await readText(path));
   if (machine === undefined) return { problems, places };
   const findings = compute(machine);
   const computed = remarks(findings).map(({ path, ...rest }) => ({ ...rest, ...places(path) }));

@@ -7,3 +7,20 @@ export function textWidth(text: string, size: number, weight: Weight): number {
   for (const char of text) units += advances[weight][char] ?? advances[weight]["0"] ?? 0;
   return (units * size) / advances.unitsPerEm;
 }
+
+/** Breaks words into lines no wider than `width`; a single longer word stands alone. */
+export function wrapText(text: string, width: number, size: number, weight: Weight): string[] {
+  const lines: string[] = [];
+  let line = "";
+  for (const word of text.split(/\s+/)) {
+    const longer = line === "" ? word : `${line} ${word}`;
+    if (line !== "" && textWidth(longer, size, weight) > width) {
+      lines.push(line);
+      line = word;
+    } else line = longer;
+  }
+  return [...lines, line];
+}
+
+/** Characters of a text that the font cannot show. */
+export const missingGlyphs = (text: string, weight: Weight): string[] => [...text].filter((char) => advances[weight][char] === undefined);

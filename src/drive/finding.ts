@@ -30,5 +30,5 @@ export type DriveFinding = {
   /** Mean slip over the measured positions; absent where none was measured. */
   readonly slip?: number;
   /** What the readings cannot mean, in words. */
-  readonly remarks: readonly string[];
+  readonly remarks?: readonly string[];
 };

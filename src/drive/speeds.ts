@@ -42,8 +42,7 @@ function measuredRpm(position: Position, readings: readonly TachometerReading[])
 
 function belongsTo(reading: TachometerReading, position: Position): boolean {
   return (
-    reading.labels.length === position.labels.length &&
-    reading.labels.every((label, i) => label === position.labels[i])
+    reading.labels.length === position.labels.length && reading.labels.every((label, i) => label === position.labels[i])
   );
 }
 

@@ -21,8 +21,6 @@ export type Fit = {
   readonly residualDeviation: number;
   readonly degreesOfFreedom: number;
   readonly residuals: readonly number[];
-  /** √Σ(turns − mean)²: what the residual deviation is divided by to give the slope's error. */
-  readonly spread: number;
 };
 
 /** What comes instead of a fit when the readings cannot carry one: fewer than 3, or all at one position. */

@@ -16,6 +16,8 @@ export function compute(machine: Machine): Findings {
 function handwheelFinding(handwheel: Handwheel, machine: Machine): HandwheelFinding {
   if (handwheel.feed === undefined) return { handwheel };
   const feed = feedPerTurn(handwheel.feed);
+  // The reader refuses such a file; a Machine from elsewhere simply has no feed here.
+  if ("tooFew" in feed) return { handwheel };
   const dial = dialFinding(handwheel, feed, machine.paper, machine.units);
   return { handwheel, feed, ...(dial && { dial }) };
 }

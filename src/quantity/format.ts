@@ -1,29 +1,56 @@
-import { type LengthUnit, mmPer } from "./length.js";
+import { fromMm, type LengthUnit } from "./length.js";
 
-/** Fixed decimals, a true minus sign, and no minus before a zero. */
+/** True minus sign, U+2212, as wide as the plus. */
+export const MINUS = "−";
+/** Beyond it toFixed changes to powers of ten. */
+const MOST = 1e21;
+/** Places beyond these would show what binary fractions leave behind. */
+const MOST_PLACES = 12;
+
+const USUAL_PLACES: Readonly<Record<LengthUnit, number>> = { mm: 3, in: 4 };
+
+/** A number with just so many places and a true minus; never a minus before nothing.
+ *  @throws RangeError for what is not finite or reaches 1e21: nothing on paper may say "NaN". */
 export function formatFixed(value: number, places: number): string {
-  const digits = Math.abs(value).toFixed(places);
-  return value < 0 && Number(digits) !== 0 ? `−${digits}` : digits;
+  if (!(Math.abs(value) < MOST)) throw new RangeError(`${value} cannot be written as a number`);
+  const text = value.toFixed(places);
+  if (!text.startsWith("-")) return text;
+  return /[1-9]/.test(text) ? MINUS + text.slice(1) : text.slice(1);
 }
 
-/** The shortest number that is right to `maxPlaces` decimals: "0.02", "25", "1.5875". */
+/** The same without the zeros at its end: "0.02", "25", "1.5875". */
 export function trimmed(value: number, maxPlaces: number): string {
-  const digits = formatFixed(value, maxPlaces);
-  return digits.includes(".") ? digits.replace(/\.?0+$/, "") : digits;
+  const text = formatFixed(value, maxPlaces);
+  return text.includes(".") ? text.replace(/\.?0+$/, "") : text;
 }
 
-/** A length in mm, written with its unit; by default to 0.001 mm or 0.0001 in. */
-export function formatLength(mm: number, unit: LengthUnit, places = unit === "mm" ? 3 : 4): string {
-  return `${formatFixed(mm / mmPer[unit], places)} ${unit}`;
+/** A length in mm as text in `unit`: "1.270 mm", "0.0500 in". By default down to 0.001 mm or 0.0001 in.
+ *  @example formatLength(1.27, "in", 3)   // "0.050 in" */
+export function formatLength(mm: number, unit: LengthUnit, places: number = USUAL_PLACES[unit]): string {
+  return `${formatFixed(fromMm(mm, unit), places)} ${unit}`;
 }
 
-/** Value and uncertainty to the same decimals, the uncertainty with two significant digits (GUM, JCGM 100:2008, 7.2.6). */
-export function formatUncertain(value: number, uncertainty: number): { value: string; uncertainty: string } {
-  const places =
-    uncertainty > 0 ? Math.min(12, Math.max(0, 1 - Math.floor(Math.log10(Number(uncertainty.toPrecision(2)))))) : 6;
-  return { value: formatFixed(value, places), uncertainty: formatFixed(uncertainty, places) };
+/** Uncertainty (> 0) to two significant digits and the value to the same place, GUM 7.2.6. An uncertainty of 0 is
+ *  written "0", with the value as it is. */
+export function formatUncertain(
+  value: number,
+  uncertainty: number,
+): { readonly value: string; readonly uncertainty: string } {
+  if (uncertainty === 0) return { value: trimmed(value, MOST_PLACES), uncertainty: "0" };
+  const [digits = "", power = ""] = uncertainty.toExponential(1).split("e");
+  const places = 1 - Number(power);
+  if (places >= 0) {
+    const shown = Math.min(places, MOST_PLACES);
+    return { value: formatFixed(value, shown), uncertainty: formatFixed(Number(`${digits}e${power}`), shown) };
+  }
+  const step = 10 ** -places;
+  return {
+    value: formatFixed(Math.round(value / step) * step, 0),
+    uncertainty: formatFixed(Number(`${digits}e${power}`), 0),
+  };
 }
 
-/** "1 turn", "2 turns". */
-export const plural = (count: number, noun: string, nouns = `${noun}s`): string =>
-  `${count} ${count === 1 ? noun : nouns}`;
+/** "1 turn", "3 turns"; give the plural where it is not made with an s. */
+export function plural(count: number, one: string, many = `${one}s`): string {
+  return `${trimmed(count, MOST_PLACES)} ${count === 1 ? one : many}`;
+}

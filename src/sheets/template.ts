@@ -81,7 +81,7 @@ export function readTemplate(text: string, name: string): { template?: Template;
     orientation: oneOf("orientation", ["portrait", "landscape"], "portrait"),
     margin: size(node("margin"), "margin", value("margin"), 12),
     ...(card && { card }),
-    ...(value("each") !== undefined && { each: oneOf("each", ["handwheel"], "handwheel") }),
+    ...(value("each") !== undefined && { each: oneOf<"handwheel">("each", ["handwheel"], "handwheel") }),
     checkBars: value("checkBars") === true,
     blocks: list,
   };
@@ -103,7 +103,7 @@ function addBlock(item: unknown, list: TemplateBlock[], report: Report): void {
     );
     return;
   }
-  const { defaults } = blocks[name as BlockName];
+  const defaults: Readonly<Record<string, unknown>> = blocks[name as BlockName].defaults;
   const settings: Record<string, unknown> = { ...defaults };
   if (isMap(pair?.value)) {
     checkKeys(pair.value.items as Pair[], Object.keys(defaults), `block ${name}`, report);

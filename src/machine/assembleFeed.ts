@@ -1,0 +1,82 @@
+import { trimmed } from "../quantity/format.js";
+import { MM_PER_INCH } from "../quantity/length.js";
+import type { Context, Raw } from "./assemble.js";
+import type { Feed, Readings } from "./machine.js";
+import type { Path } from "./problem.js";
+
+type RawFeed = NonNullable<Raw<"handwheels">[number]["feed"]>;
+type RawReadings = NonNullable<Exclude<RawFeed, { value: number }>["readings"]>;
+
+/** Undefined where an error was told. */
+export function assembleFeed(raw: RawFeed, path: Path, context: Context): Feed | undefined {
+  const feed = "value" in raw ? scalar(raw, context) : compound(raw, path, context);
+  if (feed === undefined) return undefined;
+  const perTurn = roughly(feed);
+  if (perTurn !== undefined && (perTurn < 0.05 || perTurn > 100))
+    context.warn(path, "unlikely-feed", `a feed of ${trimmed(perTurn, 4)} mm a turn is unusual for a small machine`, "check the unit and the count of turns");
+  const { nominal } = feed;
+  if (nominal !== undefined && perTurn !== undefined) {
+    for (const ratio of [perTurn / nominal, nominal / perTurn])
+      if (Math.abs(ratio / MM_PER_INCH - 1) < 0.2) context.warn(path, "unit-mix", "feed and nominal differ by about 25.4", "one of them seems to be in inches: write the unit beside it");
+  }
+  return feed;
+}
+
+/** "16 tpi" is a screw; a plain length is the maker's word or a measurement, as stated. */
+const scalar = (feed: Extract<RawFeed, { value: number }>, { feedMm }: Context): Feed =>
+  feed.unit === "tpi" ? { from: "screw", pitch: feedMm(feed), starts: 1 } : { from: "stated", perTurn: feedMm(feed) };
+
+function compound(feed: Exclude<RawFeed, { value: number }>, path: Path, context: Context): Feed | undefined {
+  const { mm, feedMm, error } = context;
+  const forms = (["perTurn", "screw", "rack", "readings"] as const).filter((key) => feed[key] !== undefined);
+  if (forms.length !== 1) {
+    error(path, forms.length === 0 ? "missing" : "two-forms", forms.length === 0 ? "the feed is not given" : `the feed is given ${forms.length} times: ${forms.join(", ")}`, "give one of perTurn, screw, rack or readings; what the maker meant goes under nominal");
+    return undefined;
+  }
+  if (feed.uncertainty !== undefined && feed.perTurn === undefined) error([...path, "uncertainty"], "not-here", "uncertainty belongs to perTurn", "readings tell their own uncertainty");
+  const nominal = feed.nominal === undefined ? {} : { nominal: feedMm(feed.nominal) };
+  if (feed.perTurn) return { from: "stated", perTurn: feedMm(feed.perTurn), ...(feed.uncertainty && { uncertainty: mm(feed.uncertainty) }), ...nominal };
+  if (feed.screw) return { from: "screw", pitch: feedMm(feed.screw.pitch), starts: feed.screw.starts ?? 1, ...nominal };
+  if (feed.rack) return { from: "rack", module: mm(feed.rack.module), teeth: feed.rack.teeth, reduction: feed.rack.reduction ?? [1, 1], ...nominal };
+  const readings = feed.readings && assembleReadings(feed.readings, [...path, "readings"], context);
+  return readings && { from: "readings", ...readings, ...nominal };
+}
+
+function assembleReadings(raw: RawReadings, path: Path, { mm, error }: Context): Readings | undefined {
+  const { turns } = raw;
+  const travel = raw.travel.map(mm);
+  const back = raw.return?.map(mm);
+  let sound = true;
+  const refuse = (key: string, code: string, what: string, remedy: string) => {
+    sound = false;
+    error([...path, key], code, what, remedy);
+  };
+  if (turns.some((turn) => !Number.isFinite(turn))) refuse("turns", "bad-value", "a turn is not a number", "write plain numbers");
+  if (travel.length !== turns.length) refuse("travel", "unequal-lists", `${turns.length} turns but ${travel.length} readings`, "give one reading for each entry of turns");
+  if (back && back.length !== turns.length) refuse("return", "unequal-lists", `${turns.length} turns but ${back.length} return readings`, "give one for each entry of turns, in the order of turns");
+  if (turns.length < 3) refuse("turns", "too-few-readings", `${turns.length === 1 ? "one reading tells" : `${turns.length} readings tell`} no feed with its doubt`, "take at least 3, better 8 or more, spread over the travel");
+  else if (new Set(turns).size < 2) refuse("turns", "all-equal", "all readings are at the same turn", "turn the handwheel between readings and write how far");
+  if (!sound) return undefined;
+  if (travel.every((reading) => reading === travel[0])) refuse("travel", "all-equal", "all readings are the same", "the gauge did not move: check that it touches the slide");
+  else if (trend(turns, travel) < 0) refuse("travel", "falling", "travel falls while turns rise", "change the sign of the readings, so that travel grows with turns");
+  if (back && sound && trend(turns, back) < 0) refuse("return", "falling", "the return readings run against turns", "write each return reading beside the turn at which it was taken, not in the order of taking");
+  const gauge = raw.gauge === undefined ? {} : { gauge: mm(raw.gauge) };
+  return sound ? { ...gauge, turns, travel, ...(back && { back }) } : undefined;
+}
+
+/** Sign of how readings go with turns. */
+function trend(turns: readonly number[], readings: readonly number[]): number {
+  const middle = turns.reduce((sum, turn) => sum + turn, 0) / turns.length;
+  return turns.reduce((sum, turn, index) => sum + (turn - middle) * (readings[index] ?? 0), 0);
+}
+
+/** Near enough to see a wrong unit; the true fit comes later. */
+function roughly(feed: Feed): number | undefined {
+  if (feed.from === "stated") return feed.perTurn;
+  if (feed.from === "screw") return feed.pitch * feed.starts;
+  if (feed.from === "rack") return (Math.PI * feed.module * feed.teeth * feed.reduction[0]) / feed.reduction[1];
+  const { turns, travel } = feed;
+  const last = turns.indexOf(Math.max(...turns.slice(0, 1000)));
+  const first = turns.indexOf(Math.min(...turns.slice(0, 1000)));
+  return Math.abs(((travel[last] ?? 0) - (travel[first] ?? 0)) / ((turns[last] ?? 1) - (turns[first] ?? 0)));
+}

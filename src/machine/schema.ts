@@ -1,0 +1,186 @@
+import * as z from "zod";
+import { lengthUnits, parseNumber, speedUnits, splitQuantity, tpiUnits } from "../quantity/parse.js";
+
+/** The machine file as users write it. One definition serves the reader and the published JSON Schema. What needs the whole
+ *  file to judge (units, readings of equal length, exclusive forms) is judged in `assemble.ts`. */
+
+/** mm: already in millimetres; otherwise in the file's unit. */
+export type LengthText = { readonly value: number; readonly unit: "mm" | "file" };
+export type FeedText = LengthText | { readonly value: number; readonly unit: "tpi" };
+
+/** What is wrong and what would be right travel together in an issue's message; U+001F parts them. */
+export const issueText = (what: string, remedy: string): string => `${what}\u001f${remedy}`;
+
+const quoted = (value: unknown): string => JSON.stringify(value);
+
+function convert<T>(kind: string, example: string, to: (value: number, unit: string) => T | undefined) {
+  return z.union([z.number(), z.string()]).transform((input, context): T => {
+    const parts = typeof input === "number" ? { value: input, unit: "" } : splitQuantity(input);
+    const result = parts && Number.isFinite(parts.value) ? to(parts.value, parts.unit) : undefined;
+    if (result === undefined) {
+      context.addIssue({ code: "custom", message: issueText(`${quoted(input)} is not ${kind}`, `write it as ${example}`) });
+      return z.NEVER;
+    }
+    return result;
+  });
+}
+
+function toLength(value: number, unit: string): LengthText | undefined {
+  if (unit === "") return { value, unit: "file" };
+  const factor = Object.hasOwn(lengthUnits, unit) ? lengthUnits[unit] : undefined;
+  return factor === undefined ? undefined : { value: value * factor, unit: "mm" };
+}
+
+const positive = <T extends { value: number }>(quantity: T, context: z.RefinementCtx): T => {
+  if (!(quantity.value > 0)) context.addIssue({ code: "custom", message: issueText("the value must be more than zero", "measure it again, and mind the sign") });
+  return quantity;
+};
+
+const anyLength = () => convert("a length", "38, 38 mm, 1.5 in or 3/8 in", toLength);
+const length = () => anyLength().transform(positive);
+const feedText = () =>
+  convert("a feed per turn", "1.5 mm, 0.0625 in or 16 tpi", (value, unit): FeedText | undefined =>
+    tpiUnits.includes(unit) ? { value, unit: "tpi" } : toLength(value, unit),
+  ).transform(positive);
+const rpm = () =>
+  convert("a speed", "1425 rpm", (value, unit) => (speedUnits.includes(unit) ? value : undefined)).transform((value, context) => {
+    if (!(value > 0 && value <= 100_000)) context.addIssue({ code: "custom", message: issueText(`${value} rpm is not a speed that a shaft can have`, "give it in turns per minute, more than zero") });
+    return value;
+  });
+const count = (least: number, most: number) =>
+  z.number().transform((value, context) => {
+    if (!Number.isInteger(value) || value < least || value > most)
+      context.addIssue({ code: "custom", message: issueText(`${value} cannot be right here`, `give a whole number from ${least} to ${most}`) });
+    return value;
+  });
+const words = () => z.union([z.string(), z.number()]).transform(String);
+
+/** "199.3 of 200": measured, then what it should have been. */
+const measuredOf = () =>
+  z.string().transform((input, context): { measured: number; nominal: number } => {
+    const [measured, nominal] = input.split(/\s+of\s+/).map((part) => parseNumber(part.replace(/\s*mm$/, "")));
+    if (measured === undefined || nominal === undefined || !(measured > 0 && nominal > 0)) {
+      context.addIssue({ code: "custom", message: issueText(`${quoted(input)} does not say what a bar measures`, "write what was measured, and what it should be: 199.3 of 200") });
+      return z.NEVER;
+    }
+    return { measured, nominal };
+  });
+
+const step = z.strictObject({
+  label: words().optional().describe("What you call this step; A, B, C… when left out"),
+  driver: length().optional().describe("Effective diameter of the driving pulley: where the belt runs"),
+  driven: length().optional().describe("Effective diameter of the driven pulley: where the belt runs"),
+  teeth: z.array(z.tuple([count(5, 500), count(5, 500)])).min(1).optional().describe("Gear pairs, driver first: [[20, 60], [18, 54]]"),
+});
+
+const drive = z.strictObject({
+  motor: z.strictObject({ speed: z.union([rpm(), z.tuple([rpm(), rpm()])]).describe("1425 rpm, or [300, 3000] for a variable motor") }).describe("The motor, as its plate says"),
+  belt: z.string().optional().describe("round, vee, flat or toothed, and its size: round, 5 mm"),
+  stages: z
+    .array(
+      z.strictObject({
+        name: words().describe("What you call this belt or gear pair"),
+        centres: length().optional().describe("Distance between the two shafts"),
+        steps: z.array(step).min(1).describe("The groove pairs or gears, one of which carries the power"),
+      }),
+    )
+    .min(1)
+    .describe("Belts and gears from the motor to the spindle"),
+  tachometer: z
+    .array(z.strictObject({ position: z.union([words(), z.array(words())]).describe("The step labels of one position: [A, open]"), speed: rpm().describe("Spindle speed measured there") }))
+    .optional()
+    .describe("Spindle speeds that were measured"),
+});
+
+const readings = z.strictObject({
+  gauge: length().optional().describe("Smallest graduation of the gauge"),
+  turns: z.array(z.number()).describe("Handwheel turns at each reading"),
+  travel: z.array(anyLength()).describe("Gauge reading at each, going one way"),
+  return: z.array(anyLength()).optional().describe("Gauge reading at the same turns on the way back, come from past the end"),
+});
+
+const feed = z.union([
+  feedText(),
+  z.strictObject({
+    nominal: feedText().optional().describe("What the maker meant; only ever compared against"),
+    perTurn: feedText().optional().describe("True travel for one turn"),
+    uncertainty: length().optional().describe("How far off it may be, at 95 %"),
+    screw: z.strictObject({ pitch: feedText().describe("1.5 mm or 16 tpi"), starts: count(1, 12).optional().describe("1 when left out") }).optional().describe("A feed screw"),
+    rack: z
+      .strictObject({
+        module: length().describe("Module of rack and pinion, mm"),
+        teeth: count(5, 200).describe("Teeth of the pinion on the rack"),
+        reduction: z.tuple([count(1, 500), count(1, 500)]).optional().describe("Driving and driven teeth between handwheel and pinion"),
+      })
+      .optional()
+      .describe("A rack and pinion"),
+    readings: readings.optional().describe("What was measured; beats everything else"),
+  }),
+]);
+
+const dial = z.strictObject({
+  shape: z.enum(["drum", "face", "bevel"]).describe("drum: cylinder; face: flat ring; bevel: cone"),
+  diameter: length().optional().describe("Of the bare drum, or the larger one of a bevel"),
+  wrap: length().optional().describe("Length once round a drum, measured with a strip of the same paper; beats the diameter"),
+  width: length().optional().describe("Of the strip, or along the slope of a bevel"),
+  outside: length().optional().describe("Outside diameter of a face dial"),
+  inside: length().optional().describe("Inside diameter of a face dial"),
+  smallDiameter: length().optional().describe("Smaller diameter of a bevel"),
+  increases: z.enum(["clockwise", "anticlockwise"]).optional().describe("Sense of turning in which numbers grow, seen by the operator; clockwise when left out"),
+  divisions: length().optional().describe("What one division must be worth, in what the dial reads: 0.02 mm"),
+  closure: z.enum(["even", "true", "rows"]).optional().describe("even: equal divisions; true: exact ones, the last short; rows: one row for each turn"),
+});
+
+export const machineFile = z.strictObject({
+  name: words().describe("What you call the machine"),
+  revision: words().optional().describe("Count it up whenever you measure again; it stands on every sheet"),
+  measured: words().optional().describe("Day of measurement, year first: 2026-11-01"),
+  units: z.enum(["mm", "in"]).optional().describe("Unit of every length without one; mm when left out"),
+  limits: z
+    .strictObject({ chuck: rpm().optional().describe("The speed marked on the chuck"), spindle: rpm().optional().describe("The most that the spindle may run") })
+    .optional()
+    .describe("Never recommend beyond these"),
+  drive: drive.optional().describe("Motor, belts and gears"),
+  handwheels: z
+    .array(
+      z.strictObject({
+        name: words().describe("Cross slide, top slide, tailstock barrel…"),
+        reads: z.enum(["travel", "diameter"]).optional().describe("What its dial shows; travel when left out"),
+        travel: length().optional().describe("Working travel of the slide"),
+        feed: feed.optional().describe("True travel for one turn of the handwheel"),
+        dial: dial.optional().describe("The part that the dial is stuck on"),
+      }),
+    )
+    .optional()
+    .describe("Every wheel or lever that moves a slide"),
+  printers: z
+    .record(
+      z.string(),
+      z.strictObject({
+        across: measuredOf().optional().describe("Bar across the page: 199.3 of 200"),
+        down: measuredOf().optional().describe("Bar down the page: 250.4 of 250"),
+        diagonals: z.tuple([length(), length()]).optional().describe("From top left, then from top right"),
+      }),
+    )
+    .optional()
+    .describe("What each printer really prints"),
+  paper: z
+    .strictObject({
+      size: z.enum(["A3", "A4", "A5", "Letter", "Legal"]).optional().describe("A4 when left out"),
+      thickness: anyLength().optional().describe("0.10 mm when left out: copy paper of 75 to 80 g/m²"),
+      adhesive: anyLength().optional().describe("Thickness of glue or tape under the strip; 0 when left out"),
+      printer: words().optional().describe("Which of the printers prints it"),
+    })
+    .optional()
+    .describe("What the pages are printed on"),
+  work: z
+    .strictObject({
+      tool: words().optional().describe("high-speed steel when left out"),
+      materials: z.array(words()).min(1).optional().describe("Materials on the speed table"),
+      diameters: z.array(length()).min(1).optional().describe("Diameters on the speed table"),
+    })
+    .optional()
+    .describe("What the machine is used for"),
+});
+
+export type MachineFile = z.output<typeof machineFile>;
