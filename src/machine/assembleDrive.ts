@@ -1,7 +1,7 @@
-import { splitUnit } from "../quantity/number.js";
 import { parseLength } from "../quantity/length.js";
-import type { Context, Raw } from "./assemble.js";
+import { splitUnit } from "../quantity/number.js";
 import { closest } from "./closest.js";
+import type { Context, Raw } from "./context.js";
 import type { Belt, BeltKind, Drive, Stage, Step } from "./machine.js";
 import type { Path } from "./problem.js";
 
@@ -11,7 +11,13 @@ export function assembleDrive(drive: Raw<"drive">, context: Context): Drive {
   const { error } = context;
   const speed = drive.motor.speed;
   const [slowestRpm, fastestRpm] = Array.isArray(speed) ? speed : [speed, speed];
-  if (slowestRpm > fastestRpm) error(["drive", "motor", "speed"], "backwards", "the motor's slowest speed comes after its fastest", "write the slower one first");
+  if (slowestRpm > fastestRpm)
+    error(
+      ["drive", "motor", "speed"],
+      "backwards",
+      "the motor's slowest speed comes after its fastest",
+      "write the slower one first",
+    );
   const belt = drive.belt === undefined ? undefined : readBelt(drive.belt, context);
   const stages = drive.stages.map((stage, index) => readStage(stage, ["drive", "stages", index], context));
   return {
@@ -19,7 +25,12 @@ export function assembleDrive(drive: Raw<"drive">, context: Context): Drive {
     ...(belt && { belt }),
     stages,
     tachometer: (drive.tachometer ?? []).map(({ position, speed }, index) => ({
-      labels: readLabels(Array.isArray(position) ? position : [position], stages, ["drive", "tachometer", index, "position"], context),
+      labels: readLabels(
+        Array.isArray(position) ? position : [position],
+        stages,
+        ["drive", "tachometer", index, "position"],
+        context,
+      ),
       rpm: speed,
     })),
   };
@@ -29,7 +40,12 @@ function readBelt(text: string, { units, error }: Context): Belt | undefined {
   const [kind = "", size] = text.split(",").map((part) => part.trim());
   if (!beltKinds.includes(kind as BeltKind)) {
     const nearest = closest(kind, beltKinds);
-    error(["drive", "belt"], "unknown-word", `belt cannot be "${kind}"`, nearest ? `did you mean "${nearest}"?` : `it is one of ${beltKinds.join(", ")}`);
+    error(
+      ["drive", "belt"],
+      "unknown-word",
+      `belt cannot be "${kind}"`,
+      nearest ? `did you mean "${nearest}"?` : `it is one of ${beltKinds.join(", ")}`,
+    );
     return undefined;
   }
   // A vee belt's size may be a letter (A, B, Z); only a length means something here.
@@ -39,19 +55,33 @@ function readBelt(text: string, { units, error }: Context): Belt | undefined {
 
 function readStage(stage: Raw<"drive">["stages"][number], path: Path, context: Context): Stage {
   const { mm, error } = context;
-  const steps = stage.steps.map((step, index) => readStep(step, stage.steps.length > 1 ? letter(index) : "", [...path, "steps", index], context));
+  const steps = stage.steps.map((step, index) =>
+    readStep(step, stage.steps.length > 1 ? letter(index) : "", [...path, "steps", index], context),
+  );
   const labels = steps.map(({ label }) => label);
   for (const [index, label] of labels.entries())
-    if (labels.indexOf(label) !== index) error([...path, "steps", index], "same-name", `two steps of "${stage.name}" are labelled "${label}"`, "give each a label of its own");
+    if (labels.indexOf(label) !== index)
+      error(
+        [...path, "steps", index],
+        "same-name",
+        `two steps of "${stage.name}" are labelled "${label}"`,
+        "give each a label of its own",
+      );
   return { name: stage.name, ...(stage.centres !== undefined && { centres: mm(stage.centres) }), steps };
 }
 
 const letter = (index: number): string => (index < 26 ? String.fromCharCode(65 + index) : String(index + 1));
 
-function readStep(step: Raw<"drive">["stages"][number]["steps"][number], usual: string, path: Path, { mm, error }: Context): Step {
+function readStep(
+  step: Raw<"drive">["stages"][number]["steps"][number],
+  usual: string,
+  path: Path,
+  { mm, error }: Context,
+): Step {
   const label = step.label ?? usual;
   if (step.teeth !== undefined) {
-    if (step.driver !== undefined || step.driven !== undefined) error(path, "two-forms", "a step is either pulleys or gears", "keep driver and driven, or teeth");
+    if (step.driver !== undefined || step.driven !== undefined)
+      error(path, "two-forms", "a step is either pulleys or gears", "keep driver and driven, or teeth");
     return { label, kind: "gears", pairs: step.teeth.map(([driver, driven]) => ({ driver, driven })) };
   }
   if (step.driver === undefined && step.driven === undefined) return { label, kind: "direct" };
@@ -67,7 +97,12 @@ function readLabels(labels: readonly string[], stages: readonly Stage[], path: P
   const choices = stages.filter(({ steps }) => steps.length > 1);
   if (labels.length !== choices.length) {
     const example = choices.map(({ steps }) => steps[0]?.label).join(", ");
-    error(path, "not-a-position", `a position of this drive is ${choices.length === 0 ? "not named: there is no choice" : `one label from each of ${choices.map(({ name }) => name).join(", ")}`}`, `for example [${example}]`);
+    error(
+      path,
+      "not-a-position",
+      `a position of this drive is ${choices.length === 0 ? "not named: there is no choice" : `one label from each of ${choices.map(({ name }) => name).join(", ")}`}`,
+      `for example [${example}]`,
+    );
     return [...labels];
   }
   for (const [index, stage] of choices.entries()) {
@@ -75,7 +110,12 @@ function readLabels(labels: readonly string[], stages: readonly Stage[], path: P
     const label = labels[index] ?? "";
     if (known.includes(label)) continue;
     const nearest = closest(label, known);
-    error([...path, index], "unknown-label", `"${label}" is no step of ${stage.name}`, nearest ? `did you mean "${nearest}"?` : `there are ${known.join(", ")}`);
+    error(
+      [...path, index],
+      "unknown-label",
+      `"${label}" is no step of ${stage.name}`,
+      nearest ? `did you mean "${nearest}"?` : `there are ${known.join(", ")}`,
+    );
   }
   return [...labels];
 }

@@ -1,6 +1,6 @@
 import { trimmed } from "../quantity/format.js";
 import { MM_PER_INCH } from "../quantity/length.js";
-import type { Context, Raw } from "./assemble.js";
+import type { Context, Raw } from "./context.js";
 import type { Feed, Readings } from "./machine.js";
 import type { Path } from "./problem.js";
 
@@ -13,11 +13,22 @@ export function assembleFeed(raw: RawFeed, path: Path, context: Context): Feed |
   if (feed === undefined) return undefined;
   const perTurn = roughly(feed);
   if (perTurn !== undefined && (perTurn < 0.05 || perTurn > 100))
-    context.warn(path, "unlikely-feed", `a feed of ${trimmed(perTurn, 4)} mm a turn is unusual for a small machine`, "check the unit and the count of turns");
+    context.warn(
+      path,
+      "unlikely-feed",
+      `a feed of ${trimmed(perTurn, 4)} mm a turn is unusual for a small machine`,
+      "check the unit and the count of turns",
+    );
   const { nominal } = feed;
   if (nominal !== undefined && perTurn !== undefined) {
     for (const ratio of [perTurn / nominal, nominal / perTurn])
-      if (Math.abs(ratio / MM_PER_INCH - 1) < 0.2) context.warn(path, "unit-mix", "feed and nominal differ by about 25.4", "one of them seems to be in inches: write the unit beside it");
+      if (Math.abs(ratio / MM_PER_INCH - 1) < 0.2)
+        context.warn(
+          path,
+          "unit-mix",
+          "feed and nominal differ by about 25.4",
+          "one of them seems to be in inches: write the unit beside it",
+        );
   }
   return feed;
 }
@@ -30,14 +41,38 @@ function compound(feed: Exclude<RawFeed, { value: number }>, path: Path, context
   const { mm, feedMm, error } = context;
   const forms = (["perTurn", "screw", "rack", "readings"] as const).filter((key) => feed[key] !== undefined);
   if (forms.length !== 1) {
-    error(path, forms.length === 0 ? "missing" : "two-forms", forms.length === 0 ? "the feed is not given" : `the feed is given ${forms.length} times: ${forms.join(", ")}`, "give one of perTurn, screw, rack or readings; what the maker meant goes under nominal");
+    error(
+      path,
+      forms.length === 0 ? "missing" : "two-forms",
+      forms.length === 0 ? "the feed is not given" : `the feed is given ${forms.length} times: ${forms.join(", ")}`,
+      "give one of perTurn, screw, rack or readings; what the maker meant goes under nominal",
+    );
     return undefined;
   }
-  if (feed.uncertainty !== undefined && feed.perTurn === undefined) error([...path, "uncertainty"], "not-here", "uncertainty belongs to perTurn", "readings tell their own uncertainty");
+  if (feed.uncertainty !== undefined && feed.perTurn === undefined)
+    error(
+      [...path, "uncertainty"],
+      "not-here",
+      "uncertainty belongs to perTurn",
+      "readings tell their own uncertainty",
+    );
   const nominal = feed.nominal === undefined ? {} : { nominal: feedMm(feed.nominal) };
-  if (feed.perTurn) return { from: "stated", perTurn: feedMm(feed.perTurn), ...(feed.uncertainty && { uncertainty: mm(feed.uncertainty) }), ...nominal };
+  if (feed.perTurn)
+    return {
+      from: "stated",
+      perTurn: feedMm(feed.perTurn),
+      ...(feed.uncertainty && { uncertainty: mm(feed.uncertainty) }),
+      ...nominal,
+    };
   if (feed.screw) return { from: "screw", pitch: feedMm(feed.screw.pitch), starts: feed.screw.starts ?? 1, ...nominal };
-  if (feed.rack) return { from: "rack", module: mm(feed.rack.module), teeth: feed.rack.teeth, reduction: feed.rack.reduction ?? [1, 1], ...nominal };
+  if (feed.rack)
+    return {
+      from: "rack",
+      module: mm(feed.rack.module),
+      teeth: feed.rack.teeth,
+      reduction: feed.rack.reduction ?? [1, 1],
+      ...nominal,
+    };
   const readings = feed.readings && assembleReadings(feed.readings, [...path, "readings"], context);
   return readings && { from: "readings", ...readings, ...nominal };
 }
@@ -51,15 +86,58 @@ function assembleReadings(raw: RawReadings, path: Path, { mm, error }: Context):
     sound = false;
     error([...path, key], code, what, remedy);
   };
-  if (turns.some((turn) => !Number.isFinite(turn))) refuse("turns", "bad-value", "a turn is not a number", "write plain numbers");
-  if (travel.length !== turns.length) refuse("travel", "unequal-lists", `${turns.length} turns but ${travel.length} readings`, "give one reading for each entry of turns");
-  if (back && back.length !== turns.length) refuse("return", "unequal-lists", `${turns.length} turns but ${back.length} return readings`, "give one for each entry of turns, in the order of turns");
-  if (turns.length < 3) refuse("turns", "too-few-readings", `${turns.length === 1 ? "one reading tells" : `${turns.length} readings tell`} no feed with its doubt`, "take at least 3, better 8 or more, spread over the travel");
-  else if (new Set(turns).size < 2) refuse("turns", "all-equal", "all readings are at the same turn", "turn the handwheel between readings and write how far");
+  if (turns.some((turn) => !Number.isFinite(turn)))
+    refuse("turns", "bad-value", "a turn is not a number", "write plain numbers");
+  if (travel.length !== turns.length)
+    refuse(
+      "travel",
+      "unequal-lists",
+      `${turns.length} turns but ${travel.length} readings`,
+      "give one reading for each entry of turns",
+    );
+  if (back && back.length !== turns.length)
+    refuse(
+      "return",
+      "unequal-lists",
+      `${turns.length} turns but ${back.length} return readings`,
+      "give one for each entry of turns, in the order of turns",
+    );
+  if (turns.length < 3)
+    refuse(
+      "turns",
+      "too-few-readings",
+      `${turns.length === 1 ? "one reading tells" : `${turns.length} readings tell`} no feed with its doubt`,
+      "take at least 3, better 8 or more, spread over the travel",
+    );
+  else if (new Set(turns).size < 2)
+    refuse(
+      "turns",
+      "all-equal",
+      "all readings are at the same turn",
+      "turn the handwheel between readings and write how far",
+    );
   if (!sound) return undefined;
-  if (travel.every((reading) => reading === travel[0])) refuse("travel", "all-equal", "all readings are the same", "the gauge did not move: check that it touches the slide");
-  else if (trend(turns, travel) < 0) refuse("travel", "falling", "travel falls while turns rise", "change the sign of the readings, so that travel grows with turns");
-  if (back && sound && trend(turns, back) < 0) refuse("return", "falling", "the return readings run against turns", "write each return reading beside the turn at which it was taken, not in the order of taking");
+  if (travel.every((reading) => reading === travel[0]))
+    refuse(
+      "travel",
+      "all-equal",
+      "all readings are the same",
+      "the gauge did not move: check that it touches the slide",
+    );
+  else if (trend(turns, travel) < 0)
+    refuse(
+      "travel",
+      "falling",
+      "travel falls while turns rise",
+      "change the sign of the readings, so that travel grows with turns",
+    );
+  if (back && sound && trend(turns, back) < 0)
+    refuse(
+      "return",
+      "falling",
+      "the return readings run against turns",
+      "write each return reading beside the turn at which it was taken, not in the order of taking",
+    );
   const gauge = raw.gauge === undefined ? {} : { gauge: mm(raw.gauge) };
   return sound ? { ...gauge, turns, travel, ...(back && { back }) } : undefined;
 }

@@ -6,7 +6,11 @@ import type { Machine } from "./machine.js";
 import type { Path, Places, Problem, Remark } from "./problem.js";
 import { machineFile } from "./schema.js";
 
-export type MachineReading = { readonly machine?: Machine; readonly problems: readonly Problem[]; readonly places: Places };
+export type MachineReading = {
+  readonly machine?: Machine;
+  readonly problems: readonly Problem[];
+  readonly places: Places;
+};
 
 /** A larger file is no machine file; it would only keep the user waiting. */
 const largestFile = 4_000_000;
@@ -15,16 +19,24 @@ const mostProblems = 50;
 /** Reads a machine file: the only place that knows YAML and line numbers. All problems come at once, in the file's order;
  *  `machine` is there when none of them is an error. Never throws, whatever the text. */
 export function readMachine(text: string): MachineReading {
-  if (text.length > largestFile) return refuse("too-large", "the file is larger than 4 MB", "name the machine file itself");
+  if (text.length > largestFile)
+    return refuse("too-large", "the file is larger than 4 MB", "name the machine file itself");
   if (text.includes("\u0000")) return refuse("not-text", "the file is not text", "save it as plain text, UTF-8");
   const lines = new LineCounter();
-  const document = parseDocument(text, { lineCounter: lines, strict: true, uniqueKeys: true, maxAliasCount: 0 } as Parameters<typeof parseDocument>[1]);
+  const document = parseDocument(text, {
+    lineCounter: lines,
+    strict: true,
+    uniqueKeys: true,
+    maxAliasCount: 0,
+  } as Parameters<typeof parseDocument>[1]);
   const at = (offset: number) => {
     const { line, col } = lines.linePos(offset);
     return { line: Math.max(1, line), column: Math.max(1, col) };
   };
   if (document.errors.length > 0) {
-    const problems = document.errors.map((error) => ({ ...problemAt(at(error.pos[0]), "yaml", yamlWords(error.code, error.message), yamlRemedy(error.code)) }));
+    const problems = document.errors.map((error) => ({
+      ...problemAt(at(error.pos[0]), "yaml", yamlWords(error.code, error.message), yamlRemedy(error.code)),
+    }));
     return { problems: limited(problems), places: () => ({ line: 1, column: 1 }) };
   }
   const root = document.contents;
@@ -33,10 +45,23 @@ export function readMachine(text: string): MachineReading {
   const report = ({ path, ...remark }: Remark) => problems.push({ ...remark, ...places(path) });
 
   visit(document, {
-    Alias: (_, node) => void problems.push(problemAt(at(node.range?.[0] ?? 0), "alias", "the file refers back to an earlier part (*name)", "write the values out")),
+    Alias: (_, node) =>
+      void problems.push(
+        problemAt(
+          at(node.range?.[0] ?? 0),
+          "alias",
+          "the file refers back to an earlier part (*name)",
+          "write the values out",
+        ),
+      ),
   });
   if (problems.length > 0) return { problems: limited(problems), places };
-  if (!isMap(root)) return refuse("not-a-machine", "this is not a machine file: it must be keys and values", "begin with a line such as  name: Bench lathe");
+  if (!isMap(root))
+    return refuse(
+      "not-a-machine",
+      "this is not a machine file: it must be keys and values",
+      "begin with a line such as  name: Bench lathe",
+    );
 
   const parsed = machineFile.safeParse(document.toJS({ maxAliasCount: 0 }), { reportInput: true });
   if (!parsed.success) {
@@ -57,14 +82,23 @@ function refuse(code: string, what: string, remedy: string): MachineReading {
   return { problems: [problemAt({ line: 1, column: 1 }, code, what, remedy)], places: () => ({ line: 1, column: 1 }) };
 }
 
-const problemAt = (place: { line: number; column: number }, code: string, what: string, remedy: string): Problem => ({ severity: "error", code, ...place, what, remedy });
+const problemAt = (place: { line: number; column: number }, code: string, what: string, remedy: string): Problem => ({
+  severity: "error",
+  code,
+  ...place,
+  what,
+  remedy,
+});
 
 function limited(problems: readonly Problem[]): Problem[] {
   const sorted = [...problems].sort((a, b) => a.line - b.line || a.column - b.column);
   if (sorted.length <= mostProblems) return sorted;
   const rest = sorted.length - mostProblems;
   const last = sorted[mostProblems] as Problem;
-  return [...sorted.slice(0, mostProblems), { ...last, code: "more", what: `${rest} more problems from here on`, remedy: "mend those above first" }];
+  return [
+    ...sorted.slice(0, mostProblems),
+    { ...last, code: "more", what: `${rest} more problems from here on`, remedy: "mend those above first" },
+  ];
 }
 
 /** Where the value at a path begins; where there is none, where its nearest ancestor does. `keyMark` asks for the key itself. */
@@ -90,7 +124,8 @@ function offsetOf(root: unknown, path: Path): number {
 }
 
 const keyMark = "\u0000key:";
-const findPair = (node: unknown, key: string): Pair | undefined => (isMap(node) ? (node.items as Pair[]).find((pair) => isScalar(pair.key) && String(pair.key.value) === key) : undefined);
+const findPair = (node: unknown, key: string): Pair | undefined =>
+  isMap(node) ? (node.items as Pair[]).find((pair) => isScalar(pair.key) && String(pair.key.value) === key) : undefined;
 
 /** An unknown key is shown at the key, not at its value. */
 function atKey(remark: Remark & { readonly key?: string }, _root: unknown): Remark {
@@ -104,26 +139,47 @@ type Issue = z.core.$ZodIssue;
 function remarks(issue: Issue, base: Path): (Remark & { readonly key?: string })[] {
   const path = [...base, ...issue.path.map((part) => (typeof part === "symbol" ? String(part) : part))];
   const name = nameOf(path);
-  const remark = (code: string, what: string, remedy: string) => [{ severity: "error" as const, code, path, what, remedy }];
+  const remark = (code: string, what: string, remedy: string) => [
+    { severity: "error" as const, code, path, what, remedy },
+  ];
   switch (issue.code) {
     case "unrecognized_keys":
       return issue.keys.map((key) => {
         const known = keysAt(path);
         const nearest = closest(key, known);
         const what = `"${key}" is not a key of ${path.length === 0 ? "a machine file" : name}`;
-        return { severity: "error" as const, code: "unknown-key", path, key, what, remedy: nearest ? `did you mean "${nearest}"?` : `known are ${known.join(", ")}` };
+        return {
+          severity: "error" as const,
+          code: "unknown-key",
+          path,
+          key,
+          what,
+          remedy: nearest ? `did you mean "${nearest}"?` : `known are ${known.join(", ")}`,
+        };
       });
     case "invalid_type":
       if (issue.input === undefined) return remark("missing", `${name} is missing`, "add it");
-      return remark("wrong-kind", `${name} cannot be ${shown(issue.input)}`, `it must be ${kinds[issue.expected] ?? issue.expected}`);
+      return remark(
+        "wrong-kind",
+        `${name} cannot be ${shown(issue.input)}`,
+        `it must be ${kinds[issue.expected] ?? issue.expected}`,
+      );
     case "invalid_value":
       return suggestion(issue, path);
     case "invalid_union":
       return bestBranch(issue, path);
     case "too_small":
-      return remark("too-few", `${name} is ${Array.isArray(issue.input) ? "too short a list" : "too small"}`, `it needs at least ${issue.minimum}`);
+      return remark(
+        "too-few",
+        `${name} is ${Array.isArray(issue.input) ? "too short a list" : "too small"}`,
+        `it needs at least ${issue.minimum}`,
+      );
     case "too_big":
-      return remark("too-many", `${name} is ${Array.isArray(issue.input) ? "too long a list" : "too large"}`, `it may have at most ${issue.maximum}`);
+      return remark(
+        "too-many",
+        `${name} is ${Array.isArray(issue.input) ? "too long a list" : "too large"}`,
+        `it may have at most ${issue.maximum}`,
+      );
     case "custom": {
       const [what = "", remedy = ""] = issue.message.split("\u001f");
       return remark("bad-value", `${name}: ${what}`, remedy);
@@ -137,21 +193,63 @@ function suggestion(issue: Extract<Issue, { code: "invalid_value" }>, path: Path
   const values = issue.values.map(String);
   const nearest = typeof issue.input === "string" ? closest(issue.input, values) : undefined;
   const name = nameOf(path);
-  if (issue.input === undefined) return [{ severity: "error" as const, code: "missing", path, what: `${name} is missing`, remedy: `it is one of ${values.join(", ")}` }];
-  return [{ severity: "error" as const, code: "unknown-word", path, what: `${name} cannot be ${shown(issue.input)}`, remedy: nearest ? `did you mean "${nearest}"?` : `it is one of ${values.join(", ")}` }];
+  if (issue.input === undefined)
+    return [
+      {
+        severity: "error" as const,
+        code: "missing",
+        path,
+        what: `${name} is missing`,
+        remedy: `it is one of ${values.join(", ")}`,
+      },
+    ];
+  return [
+    {
+      severity: "error" as const,
+      code: "unknown-word",
+      path,
+      what: `${name} cannot be ${shown(issue.input)}`,
+      remedy: nearest ? `did you mean "${nearest}"?` : `it is one of ${values.join(", ")}`,
+    },
+  ];
 }
 
 /** Of several forms that a value may have, the one that was evidently meant: not refused as a whole, with the fewest faults. */
 function bestBranch(issue: Extract<Issue, { code: "invalid_union" }>, path: Path): Remark[] {
-  const branches = issue.errors.map((issues) => issues.map((inner) => ({ inner, whole: inner.path.length === 0 && inner.code === "invalid_type" })));
+  const branches = issue.errors.map((issues) =>
+    issues.map((inner) => ({ inner, whole: inner.path.length === 0 && inner.code === "invalid_type" })),
+  );
   const meant = branches.filter((branch) => !branch.some(({ whole }) => whole)).sort((a, b) => a.length - b.length)[0];
   if (meant) return meant.flatMap(({ inner }) => remarks(inner, path));
-  if (issue.input === undefined) return [{ severity: "error", code: "missing", path, what: `${nameOf(path)} is missing`, remedy: "add it" }];
-  const expected = [...new Set(branches.flat().map(({ inner }) => (inner.code === "invalid_type" ? (kinds[inner.expected] ?? inner.expected) : "")))].filter((kind) => kind !== "");
-  return [{ severity: "error", code: "wrong-kind", path, what: `${nameOf(path)} cannot be ${shown(issue.input)}`, remedy: `it must be ${expected.join(" or ")}` }];
+  if (issue.input === undefined)
+    return [{ severity: "error", code: "missing", path, what: `${nameOf(path)} is missing`, remedy: "add it" }];
+  const expected = [
+    ...new Set(
+      branches
+        .flat()
+        .map(({ inner }) => (inner.code === "invalid_type" ? (kinds[inner.expected] ?? inner.expected) : "")),
+    ),
+  ].filter((kind) => kind !== "");
+  return [
+    {
+      severity: "error",
+      code: "wrong-kind",
+      path,
+      what: `${nameOf(path)} cannot be ${shown(issue.input)}`,
+      remedy: `it must be ${expected.join(" or ")}`,
+    },
+  ];
 }
 
-const kinds: Readonly<Record<string, string>> = { string: "a word", number: "a number", array: "a list", object: "keys and values", tuple: "a list of two", record: "names with their values", boolean: "true or false" };
+const kinds: Readonly<Record<string, string>> = {
+  string: "a word",
+  number: "a number",
+  array: "a list",
+  object: "keys and values",
+  tuple: "a list of two",
+  record: "names with their values",
+  boolean: "true or false",
+};
 
 function shown(value: unknown): string {
   if (value === null) return "empty";
@@ -175,7 +273,15 @@ function keysAt(path: Path): string[] {
   return [...new Set(schemas.flatMap((schema) => shapesOf(schema).flatMap((shape) => Object.keys(shape))))];
 }
 
-type Def = { type: string; shape?: Record<string, z.core.$ZodType>; innerType?: z.core.$ZodType; element?: z.core.$ZodType; options?: z.core.$ZodType[]; valueType?: z.core.$ZodType; in?: z.core.$ZodType };
+type Def = {
+  type: string;
+  shape?: Record<string, z.core.$ZodType>;
+  innerType?: z.core.$ZodType;
+  element?: z.core.$ZodType;
+  options?: z.core.$ZodType[];
+  valueType?: z.core.$ZodType;
+  in?: z.core.$ZodType;
+};
 const defOf = (schema: z.core.$ZodType): Def => schema._zod.def as unknown as Def;
 
 function shapesOf(schema: z.core.$ZodType): Record<string, z.core.$ZodType>[] {
@@ -203,4 +309,3 @@ function yamlRemedy(code: string): string {
   if (code === "TAB_AS_INDENT") return "indent with spaces";
   return "mind indentation, colons, brackets and quotes near here";
 }
-

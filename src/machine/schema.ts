@@ -18,7 +18,10 @@ function convert<T>(kind: string, example: string, to: (value: number, unit: str
     const parts = typeof input === "number" ? { value: input, unit: "" } : splitQuantity(input);
     const result = parts && Number.isFinite(parts.value) ? to(parts.value, parts.unit) : undefined;
     if (result === undefined) {
-      context.addIssue({ code: "custom", message: issueText(`${quoted(input)} is not ${kind}`, `write it as ${example}`) });
+      context.addIssue({
+        code: "custom",
+        message: issueText(`${quoted(input)} is not ${kind}`, `write it as ${example}`),
+      });
       return z.NEVER;
     }
     return result;
@@ -32,7 +35,11 @@ function toLength(value: number, unit: string): LengthText | undefined {
 }
 
 const positive = <T extends { value: number }>(quantity: T, context: z.RefinementCtx): T => {
-  if (!(quantity.value > 0)) context.addIssue({ code: "custom", message: issueText("the value must be more than zero", "measure it again, and mind the sign") });
+  if (!(quantity.value > 0))
+    context.addIssue({
+      code: "custom",
+      message: issueText("the value must be more than zero", "measure it again, and mind the sign"),
+    });
   return quantity;
 };
 
@@ -43,14 +50,26 @@ const feedText = () =>
     tpiUnits.includes(unit) ? { value, unit: "tpi" } : toLength(value, unit),
   ).transform(positive);
 const rpm = () =>
-  convert("a speed", "1425 rpm", (value, unit) => (speedUnits.includes(unit) ? value : undefined)).transform((value, context) => {
-    if (!(value > 0 && value <= 100_000)) context.addIssue({ code: "custom", message: issueText(`${value} rpm is not a speed that a shaft can have`, "give it in turns per minute, more than zero") });
-    return value;
-  });
+  convert("a speed", "1425 rpm", (value, unit) => (speedUnits.includes(unit) ? value : undefined)).transform(
+    (value, context) => {
+      if (!(value > 0 && value <= 100_000))
+        context.addIssue({
+          code: "custom",
+          message: issueText(
+            `${value} rpm is not a speed that a shaft can have`,
+            "give it in turns per minute, more than zero",
+          ),
+        });
+      return value;
+    },
+  );
 const count = (least: number, most: number) =>
   z.number().transform((value, context) => {
     if (!Number.isInteger(value) || value < least || value > most)
-      context.addIssue({ code: "custom", message: issueText(`${value} cannot be right here`, `give a whole number from ${least} to ${most}`) });
+      context.addIssue({
+        code: "custom",
+        message: issueText(`${value} cannot be right here`, `give a whole number from ${least} to ${most}`),
+      });
     return value;
   });
 const words = () => z.union([z.string(), z.number()]).transform(String);
@@ -60,7 +79,13 @@ const measuredOf = () =>
   z.string().transform((input, context): { measured: number; nominal: number } => {
     const [measured, nominal] = input.split(/\s+of\s+/).map((part) => parseNumber(part.replace(/\s*mm$/, "")));
     if (measured === undefined || nominal === undefined || !(measured > 0 && nominal > 0)) {
-      context.addIssue({ code: "custom", message: issueText(`${quoted(input)} does not say what a bar measures`, "write what was measured, and what it should be: 199.3 of 200") });
+      context.addIssue({
+        code: "custom",
+        message: issueText(
+          `${quoted(input)} does not say what a bar measures`,
+          "write what was measured, and what it should be: 199.3 of 200",
+        ),
+      });
       return z.NEVER;
     }
     return { measured, nominal };
@@ -70,11 +95,19 @@ const step = z.strictObject({
   label: words().optional().describe("What you call this step; A, B, C… when left out"),
   driver: length().optional().describe("Effective diameter of the driving pulley: where the belt runs"),
   driven: length().optional().describe("Effective diameter of the driven pulley: where the belt runs"),
-  teeth: z.array(z.tuple([count(5, 500), count(5, 500)])).min(1).optional().describe("Gear pairs, driver first: [[20, 60], [18, 54]]"),
+  teeth: z
+    .array(z.tuple([count(5, 500), count(5, 500)]))
+    .min(1)
+    .optional()
+    .describe("Gear pairs, driver first: [[20, 60], [18, 54]]"),
 });
 
 const drive = z.strictObject({
-  motor: z.strictObject({ speed: z.union([rpm(), z.tuple([rpm(), rpm()])]).describe("1425 rpm, or [300, 3000] for a variable motor") }).describe("The motor, as its plate says"),
+  motor: z
+    .strictObject({
+      speed: z.union([rpm(), z.tuple([rpm(), rpm()])]).describe("1425 rpm, or [300, 3000] for a variable motor"),
+    })
+    .describe("The motor, as its plate says"),
   belt: z.string().optional().describe("round, vee, flat or toothed, and its size: round, 5 mm"),
   stages: z
     .array(
@@ -87,7 +120,12 @@ const drive = z.strictObject({
     .min(1)
     .describe("Belts and gears from the motor to the spindle"),
   tachometer: z
-    .array(z.strictObject({ position: z.union([words(), z.array(words())]).describe("The step labels of one position: [A, open]"), speed: rpm().describe("Spindle speed measured there") }))
+    .array(
+      z.strictObject({
+        position: z.union([words(), z.array(words())]).describe("The step labels of one position: [A, open]"),
+        speed: rpm().describe("Spindle speed measured there"),
+      }),
+    )
     .optional()
     .describe("Spindle speeds that were measured"),
 });
@@ -96,7 +134,10 @@ const readings = z.strictObject({
   gauge: length().optional().describe("Smallest graduation of the gauge"),
   turns: z.array(z.number()).describe("Handwheel turns at each reading"),
   travel: z.array(anyLength()).describe("Gauge reading at each, going one way"),
-  return: z.array(anyLength()).optional().describe("Gauge reading at the same turns on the way back, come from past the end"),
+  return: z
+    .array(anyLength())
+    .optional()
+    .describe("Gauge reading at the same turns on the way back, come from past the end"),
 });
 
 const feed = z.union([
@@ -105,12 +146,21 @@ const feed = z.union([
     nominal: feedText().optional().describe("What the maker meant; only ever compared against"),
     perTurn: feedText().optional().describe("True travel for one turn"),
     uncertainty: length().optional().describe("How far off it may be, at 95 %"),
-    screw: z.strictObject({ pitch: feedText().describe("1.5 mm or 16 tpi"), starts: count(1, 12).optional().describe("1 when left out") }).optional().describe("A feed screw"),
+    screw: z
+      .strictObject({
+        pitch: feedText().describe("1.5 mm or 16 tpi"),
+        starts: count(1, 12).optional().describe("1 when left out"),
+      })
+      .optional()
+      .describe("A feed screw"),
     rack: z
       .strictObject({
         module: length().describe("Module of rack and pinion, mm"),
         teeth: count(5, 200).describe("Teeth of the pinion on the rack"),
-        reduction: z.tuple([count(1, 500), count(1, 500)]).optional().describe("Driving and driven teeth between handwheel and pinion"),
+        reduction: z
+          .tuple([count(1, 500), count(1, 500)])
+          .optional()
+          .describe("Driving and driven teeth between handwheel and pinion"),
       })
       .optional()
       .describe("A rack and pinion"),
@@ -121,14 +171,22 @@ const feed = z.union([
 const dial = z.strictObject({
   shape: z.enum(["drum", "face", "bevel"]).describe("drum: cylinder; face: flat ring; bevel: cone"),
   diameter: length().optional().describe("Of the bare drum, or the larger one of a bevel"),
-  wrap: length().optional().describe("Length once round a drum, measured with a strip of the same paper; beats the diameter"),
+  wrap: length()
+    .optional()
+    .describe("Length once round a drum, measured with a strip of the same paper; beats the diameter"),
   width: length().optional().describe("Of the strip, or along the slope of a bevel"),
   outside: length().optional().describe("Outside diameter of a face dial"),
   inside: length().optional().describe("Inside diameter of a face dial"),
   smallDiameter: length().optional().describe("Smaller diameter of a bevel"),
-  increases: z.enum(["clockwise", "anticlockwise"]).optional().describe("Sense of turning in which numbers grow, seen by the operator; clockwise when left out"),
+  increases: z
+    .enum(["clockwise", "anticlockwise"])
+    .optional()
+    .describe("Sense of turning in which numbers grow, seen by the operator; clockwise when left out"),
   divisions: length().optional().describe("What one division must be worth, in what the dial reads: 0.02 mm"),
-  closure: z.enum(["even", "true", "rows"]).optional().describe("even: equal divisions; true: exact ones, the last short; rows: one row for each turn"),
+  closure: z
+    .enum(["even", "true", "rows"])
+    .optional()
+    .describe("even: equal divisions; true: exact ones, the last short; rows: one row for each turn"),
 });
 
 export const machineFile = z.strictObject({
@@ -137,7 +195,10 @@ export const machineFile = z.strictObject({
   measured: words().optional().describe("Day of measurement, year first: 2026-11-01"),
   units: z.enum(["mm", "in"]).optional().describe("Unit of every length without one; mm when left out"),
   limits: z
-    .strictObject({ chuck: rpm().optional().describe("The speed marked on the chuck"), spindle: rpm().optional().describe("The most that the spindle may run") })
+    .strictObject({
+      chuck: rpm().optional().describe("The speed marked on the chuck"),
+      spindle: rpm().optional().describe("The most that the spindle may run"),
+    })
     .optional()
     .describe("Never recommend beyond these"),
   drive: drive.optional().describe("Motor, belts and gears"),

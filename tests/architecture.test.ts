@@ -1,0 +1,72 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { dirname, join, normalize, relative } from "node:path";
+import { describe, expect, test } from "vitest";
+
+/** The folders of src/ in the order of the flow (read, compute, arrange, render): each may import only from those before it. */
+const flow = [
+  "quantity",
+  "machine",
+  "drawing",
+  "feed",
+  "drive",
+  "cutting",
+  "dial",
+  "dividing",
+  "taper",
+  "thread",
+  "handFeed",
+  "findings",
+  "working",
+  "turns",
+  "stops",
+  "job",
+  "student",
+  "paper",
+  "blocks",
+  "sheets",
+  "output",
+  "cli",
+];
+
+const folders = readdirSync("src", { withFileTypes: true }).filter((entry) => entry.isDirectory());
+const files = readdirSync("src", { recursive: true, encoding: "utf8" }).filter((file) => file.endsWith(".ts"));
+const imports = files.flatMap((file) =>
+  [...readFileSync(join("src", file), "utf8").matchAll(/(?:from|import\()\s*"(\.[^"]+)"/g)].map((match) => ({
+    file,
+    to: relative("src", normalize(join("src", dirname(file), match[1] ?? ""))).replaceAll("\\", "/"),
+  })),
+);
+const folderOf = (path: string): string => path.split("/")[0] ?? "";
+
+describe("imports point one way", () => {
+  test("there are imports to look at", () => expect(imports.length).toBeGreaterThan(100));
+
+  test.each(folders.map(({ name }) => name))("%s imports only what stands before it", (folder) => {
+    expect(flow).toContain(folder);
+    const allowed = flow.slice(0, flow.indexOf(folder) + 1);
+    const strays = imports.filter(({ file, to }) => folderOf(file) === folder && !allowed.includes(folderOf(to)));
+    expect(strays).toEqual([]);
+  });
+
+  test("no file imports itself by way of others", () => {
+    const edges = new Map<string, string[]>();
+    for (const { file, to } of imports) edges.set(file, [...(edges.get(file) ?? []), to.replace(/\.js$/, ".ts")]);
+    const circles: string[] = [];
+    const done = new Set<string>();
+    const visit = (file: string, trail: readonly string[]): void => {
+      if (trail.includes(file)) circles.push([...trail.slice(trail.indexOf(file)), file].join(" → "));
+      else if (!done.has(file)) for (const next of edges.get(file) ?? []) visit(next, [...trail, file]);
+      done.add(file);
+    };
+    for (const file of files) visit(file, []);
+    expect(circles).toEqual([]);
+  });
+});
+
+test("only the command line touches files, processes or the clock", () => {
+  const banned = /from "node:|\bprocess\.|new Date\(\)|Date\.now|Math\.random/;
+  const strays = files.filter(
+    (file) => folderOf(file) !== "cli" && banned.test(readFileSync(join("src", file), "utf8")),
+  );
+  expect(strays).toEqual([]);
+});
