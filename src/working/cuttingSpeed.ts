@@ -1,0 +1,85 @@
+import { chooseSpeed } from "../cutting/choose.js";
+import { cuttingSpeed } from "../cutting/cuttingSpeeds.js";
+import { rpmFor } from "../cutting/rates.js";
+import { sourceTitle } from "../cutting/sources.js";
+import type { Findings } from "../findings/findings.js";
+import type { Limits } from "../machine/machine.js";
+import { formatLength, trimmed } from "../quantity/format.js";
+import { mmPer } from "../quantity/length.js";
+import type { Input, Subject, Working } from "./working.js";
+
+const operations = ["turning", "drilling"];
+
+/** Which position is recommended for every material, diameter and operation of the file. */
+export function explainCuttingSpeed(findings: Findings): Subject[] {
+  const { machine, drive } = findings;
+  if (drive === undefined) return [];
+  const { materials, diameters } = machine.work;
+  return operations.flatMap((operation) =>
+    materials.flatMap((material, row) =>
+      diameters.map((diameter, column) => ({
+        name: `${material}, ${trimmed(diameter / mmPer[machine.units], 4)} ${machine.units}, ${operation}`,
+        explain: () => explainOne(findings, operation, row, column),
+      })),
+    ),
+  );
+}
+
+function explainOne(findings: Findings, operation: string, row: number, column: number): Working | { missing: string } {
+  const { machine, drive } = findings;
+  const { tool, materials, diameters } = machine.work;
+  const [material = "", diameter = 0] = [materials[row], diameters[column]];
+  const band = cuttingSpeed(material, tool, operation);
+  if (band === undefined || drive === undefined)
+    return { missing: `no cutting speed is known for ${operation} ${material} with ${tool}` };
+  const choice = chooseSpeed(diameter, band, drive.speeds, machine.limits);
+  const titles = band.sources.map(sourceTitle).join("; ");
+  const source = `${titles}${band.confidence === "memory" ? " (part of it from memory)" : ""}`;
+  return {
+    title: `Speed for ${operation} ${material}, ${formatLength(diameter, machine.units)}, ${tool}`,
+    formula: "n = 1000 v ÷ (π d); the fastest position not above the band's n nor any limit; of two, the slower",
+    inputs: [
+      {
+        name: "diameter d",
+        value: diameter,
+        unit: "mm",
+        source: { from: "stated", path: ["work", "diameters", column] },
+      },
+      { name: "cutting speed v, least", value: band.slowest, unit: "m/min", source: { from: "looked up", source } },
+      { name: "cutting speed v, most", value: band.fastest, unit: "m/min", source: { from: "looked up", source } },
+      ...bandSpeeds(band.slowest, band.fastest, diameter),
+      ...limits(machine.limits),
+      {
+        name: "speeds of the machine",
+        value: drive.speeds.map(({ rpm }) => rpm),
+        unit: "rpm",
+        source: { from: "computed", how: "explain speed shows each" },
+      },
+    ],
+    result: {
+      name: "position",
+      value: choice.speed === undefined ? "none" : choice.speed.position.name,
+      unit: "",
+    },
+    notes: [
+      ...(choice.rpm === undefined || choice.metresPerMinute === undefined
+        ? []
+        : [`it runs at ${trimmed(choice.rpm, 0)} rpm, which cuts at ${trimmed(choice.metresPerMinute, 1)} m/min`]),
+      choice.verdict,
+    ],
+  };
+}
+
+function bandSpeeds(slowest: number, fastest: number, diameter: number): Input[] {
+  const source = { from: "computed", how: "1000 v ÷ (π d)" } as const;
+  return [
+    { name: "n, least", value: rpmFor(slowest, diameter), unit: "rpm", source },
+    { name: "n, most", value: rpmFor(fastest, diameter), unit: "rpm", source },
+  ];
+}
+
+function limits({ chuckRpm, spindleRpm }: Limits): Input[] {
+  const limit = (name: string, key: string, rpm: number | undefined): Input[] =>
+    rpm === undefined ? [] : [{ name, value: rpm, unit: "rpm", source: { from: "stated", path: ["limits", key] } }];
+  return [...limit("limit of the chuck", "chuck", chuckRpm), ...limit("limit of the spindle", "spindle", spindleRpm)];
+}

@@ -1,0 +1,133 @@
+import { readingPerTurn } from "../dial/choices.js";
+import type { DialChoice, DialFinding } from "../dial/finding.js";
+import type { Findings, HandwheelFinding } from "../findings/findings.js";
+import type { Machine } from "../machine/machine.js";
+import { formatFixed, formatLength } from "../quantity/format.js";
+import { feedSource } from "./feed.js";
+import type { Input, Subject, Working } from "./working.js";
+
+/** How each dial's turn is divided, and what else it might have been. */
+export function explainDial({ handwheels }: Findings): Subject[] {
+  return handwheels.flatMap((finding, index): Subject[] =>
+    finding.handwheel.dial === undefined
+      ? []
+      : [{ name: finding.handwheel.name, explain: () => dialWorking(finding, index) }],
+  );
+}
+
+/** Flat length of each drum's strip. */
+export function explainStrip({ machine, handwheels }: Findings): Subject[] {
+  return handwheels.flatMap((finding, index): Subject[] =>
+    finding.handwheel.dial?.shape === "drum"
+      ? [{ name: finding.handwheel.name, explain: () => stripWorking(finding, index, machine) }]
+      : [],
+  );
+}
+
+const MISSING = "no dial can be made: it needs a feed, and the size of the part it is stuck on";
+
+function dialWorking({ handwheel, feed, dial }: HandwheelFinding, index: number): Working | { missing: string } {
+  if (feed === undefined || dial === undefined) return { missing: MISSING };
+  const { chosen } = dial;
+  const wish = handwheel.dial;
+  const path = ["handwheels", index, "dial"];
+  const onDiameter = handwheel.reads === "diameter";
+  return {
+    title: `${handwheel.name}: dial`,
+    formula: `${closureFormula[chosen.closure]}; p = feed per turn${onDiameter ? " × 2, since it reads the diameter" : ""}, u = worth of a division`,
+    inputs: [
+      {
+        name: "p, read in one turn",
+        value: readingPerTurn(feed, handwheel.reads),
+        unit: "mm",
+        source: feedSource(feed, index),
+      },
+      {
+        name: "u, worth of a division",
+        value: chosen.divisionValue,
+        unit: "mm",
+        source:
+          wish?.divisions === undefined
+            ? { from: "computed", how: "best of the round values whose marks an eye can part" }
+            : { from: "stated", path: [...path, "divisions"] },
+      },
+      ...closureInput(dial, wish?.closure !== undefined, path),
+      {
+        name: "distance of neighbouring marks",
+        value: chosen.spacing,
+        unit: "mm",
+        source: { from: "computed", how: "length once round ÷ divisions" },
+      },
+      {
+        name: "error that one turn adds",
+        value: chosen.errorPerTurn,
+        unit: "mm",
+        source: { from: "computed", how: "what the marks say − p" },
+      },
+    ],
+    result: { name: "divisions", value: chosen.divisions, unit: chosen.rows > 1 ? `in ${chosen.rows} rows` : "" },
+    notes: [
+      ...chosen.remarks,
+      ...dial.choices
+        .filter((choice) => choice !== chosen)
+        .slice(0, 4)
+        .map(otherChoice),
+    ],
+  };
+}
+
+const closureFormula = {
+  even: "N = the whole number nearest p ÷ u, all divisions equal; error per turn = N u − p",
+  true: "marks at every whole u, the last division of a turn short by what p ÷ u leaves over",
+  rows: "k rows for k turns, k the least whole number for which k p ÷ u is whole",
+} as const;
+
+const closureInput = (dial: DialFinding, forced: boolean, path: readonly (string | number)[]): Input[] => [
+  {
+    name: "closure",
+    value: dial.chosen.closure,
+    unit: "",
+    source: forced
+      ? { from: "stated", path: [...path, "closure"] }
+      : { from: "computed", how: "least cost of error, crowding, odd numbers and rows" },
+  },
+];
+
+const otherChoice = (choice: DialChoice): string =>
+  `instead: ${choice.divisions} × ${choice.divisionLabel}, ${choice.closure}${choice.rows > 1 ? ` in ${choice.rows} rows` : ""}, marks ${formatFixed(choice.spacing, 2)} mm apart, error ${formatLength(choice.errorPerTurn, choice.unit, 4)} a turn`;
+
+function stripWorking(
+  { handwheel, dial }: HandwheelFinding,
+  index: number,
+  machine: Machine,
+): Working | { missing: string } {
+  const wish = handwheel.dial;
+  if (dial?.stripLength === undefined || wish?.shape !== "drum") return { missing: MISSING };
+  const path = ["handwheels", index, "dial"];
+  const title = `${handwheel.name}: length of the strip`;
+  const result = { name: "once round", value: dial.stripLength, unit: "mm" };
+  if (wish.wrap !== undefined)
+    return {
+      title,
+      formula: "the length measured once round; it beats every formula",
+      inputs: [{ name: "wrap", value: wish.wrap, unit: "mm", source: { from: "measured", path: [...path, "wrap"] } }],
+      result,
+    };
+  const { thickness, adhesive } = machine.paper;
+  return {
+    title,
+    formula: "π × (diameter + 2 × adhesive + paper): the strip bends about its middle",
+    inputs: [
+      {
+        name: "diameter",
+        value: wish.diameter ?? 0,
+        unit: "mm",
+        source: { from: "measured", path: [...path, "diameter"] },
+      },
+      { name: "adhesive", value: adhesive, unit: "mm", source: { from: "stated", path: ["paper", "adhesive"] } },
+      { name: "paper", value: thickness, unit: "mm", source: { from: "stated", path: ["paper", "thickness"] } },
+    ],
+    result,
+    notes: ["rule of the drawing office: Cyclopedia of Drawing, 1906"],
+  };
+}

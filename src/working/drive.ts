@@ -1,0 +1,136 @@
+import type { SpeedFinding } from "../drive/finding.js";
+import { stepRatio } from "../drive/ratio.js";
+import type { Findings } from "../findings/findings.js";
+import type { Drive, Step } from "../machine/machine.js";
+import { formatFixed } from "../quantity/format.js";
+import type { Input, Source, Subject } from "./working.js";
+
+/** Spindle speed of every position. */
+export function explainSpeed({ machine, drive }: Findings): Subject[] {
+  const { drive: parts } = machine;
+  if (drive === undefined || parts === undefined) return [];
+  return drive.speeds.map((speed) => ({
+    name: speed.position.name,
+    explain: () => ({
+      title: `Spindle speed at ${speed.position.name}`,
+      formula: {
+        measured: "mean of the tachometer readings at this position",
+        slip: "motor speed × ratio of every stage × (1 − mean slip)",
+        ratio: "motor speed × ratio of every stage",
+      }[speed.from],
+      inputs: [
+        ...(speed.from === "measured" ? readingsAt(speed, parts) : []),
+        motorSpeed(parts),
+        ...ratios(speed, parts),
+        { name: "by ratio alone", value: speed.byRatioRpm, unit: "rpm", source: computed("motor speed × ratios") },
+        ...(speed.from === "slip" && drive.slip !== undefined ? [meanSlip(drive.slip)] : []),
+      ],
+      result: { name: "spindle speed", value: speed.rpm, unit: "rpm" },
+      notes: [
+        ...(parts.motor.slowestRpm < parts.motor.fastestRpm
+          ? [`the motor is variable: at its slowest this position turns ${formatFixed(speed.slowestRpm, 0)} rpm`]
+          : []),
+        ...(speed.from === "ratio" ? ["no speed was measured: a belt that slips turns the spindle slower"] : []),
+        ...(speed.from === "slip" ? ["the slip was measured at other positions; this one may slip differently"] : []),
+      ],
+    }),
+  }));
+}
+
+/** Slip of every position that was measured, and their mean. */
+export function explainSlip({ machine, drive }: Findings): Subject[] {
+  const { drive: parts } = machine;
+  if (drive === undefined || parts === undefined) return [];
+  const measured = drive.speeds.filter(({ slip }) => slip !== undefined);
+  if (measured.length === 0) {
+    const missing = "no spindle speed was measured: give drive.tachometer a position and its speed";
+    return [{ name: "mean", explain: () => ({ missing }) }];
+  }
+  const each = measured.map(
+    (speed): Subject => ({
+      name: speed.position.name,
+      explain: () => ({
+        title: `Slip at ${speed.position.name}`,
+        formula: "slip = 1 − measured speed ÷ speed by ratio",
+        inputs: [
+          ...readingsAt(speed, parts),
+          { name: "speed by ratio", value: speed.byRatioRpm, unit: "rpm", source: computed("motor speed × ratios") },
+        ],
+        result: { name: "slip", value: 100 * (speed.slip ?? 0), unit: "%" },
+      }),
+    }),
+  );
+  return [
+    ...each,
+    {
+      name: "mean",
+      explain: () => ({
+        title: "Mean slip of the drive",
+        formula: "mean of the slips at the measured positions",
+        inputs: measured.map(({ position, slip }) => ({
+          name: `slip at ${position.name}`,
+          value: 100 * (slip ?? 0),
+          unit: "%",
+          source: computed("1 − measured ÷ by ratio"),
+        })),
+        result: { name: "mean slip", value: 100 * (drive.slip ?? 0), unit: "%" },
+        notes: ["it is taken off the speed by ratio at every position that was not measured"],
+      }),
+    },
+  ];
+}
+
+const computed = (how: string): Source => ({ from: "computed", how });
+
+const meanSlip = (slip: number): Input => ({
+  name: "mean slip",
+  value: 100 * slip,
+  unit: "%",
+  source: computed("mean over the measured positions"),
+});
+
+const motorSpeed = ({ motor }: Drive): Input => ({
+  name: "motor speed",
+  value: motor.fastestRpm,
+  unit: "rpm",
+  source: { from: "stated", path: ["drive", "motor", "speed"] },
+});
+
+function readingsAt({ position }: SpeedFinding, { tachometer }: Drive): Input[] {
+  return tachometer.flatMap((reading, index): Input[] =>
+    reading.labels.join("\n") === position.labels.join("\n")
+      ? [
+          {
+            name: "tachometer",
+            value: reading.rpm,
+            unit: "rpm",
+            source: { from: "measured", path: ["drive", "tachometer", index, "speed"] },
+          },
+        ]
+      : [],
+  );
+}
+
+function ratios({ position }: SpeedFinding, { stages }: Drive): Input[] {
+  return position.steps.map((step, index): Input => {
+    const stage = stages[index];
+    const place = Math.max(0, stage?.steps.indexOf(step) ?? 0);
+    return {
+      name: `ratio of ${stage?.name ?? `stage ${index + 1}`} (${stepWords(step)})`,
+      value: stepRatio(step),
+      unit: "",
+      source: { from: "stated", path: ["drive", "stages", index, "steps", place] },
+    };
+  });
+}
+
+function stepWords(step: Step): string {
+  switch (step.kind) {
+    case "belt":
+      return `pulley ${formatFixed(step.driver, 1)} drives ${formatFixed(step.driven, 1)} mm`;
+    case "gears":
+      return step.pairs.map(({ driver, driven }) => `${driver} drives ${driven} teeth`).join(", ");
+    case "direct":
+      return "straight through";
+  }
+}

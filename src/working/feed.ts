@@ -1,0 +1,166 @@
+import type { FeedFinding } from "../feed/finding.js";
+import { roundingDeviation } from "../feed/gauge.js";
+import { studentT95 } from "../feed/studentT.js";
+import type { Findings, HandwheelFinding } from "../findings/findings.js";
+import type { Feed } from "../machine/machine.js";
+import type { Path } from "../machine/problem.js";
+import type { Input, Source, Subject, Working } from "./working.js";
+
+/** True travel per turn of every handwheel. */
+export function explainFeed({ handwheels }: Findings): Subject[] {
+  return handwheels.map((finding, index) => ({
+    name: finding.handwheel.name,
+    explain: () => feedWorking(finding, index),
+  }));
+}
+
+/** Play on reversing of every handwheel. */
+export function explainLostMotion({ handwheels }: Findings): Subject[] {
+  return handwheels.map((finding, index) => ({
+    name: finding.handwheel.name,
+    explain: () => lostMotionWorking(finding, index),
+  }));
+}
+
+export const feedPath = (index: number): Path => ["handwheels", index, "feed"];
+
+/** Where a feed came from, for workings that build on it. */
+export const feedSource = ({ from }: FeedFinding, index: number): Source =>
+  from === "stated"
+    ? { from: "stated", path: feedPath(index) }
+    : { from: "computed", how: `explain feed shows it (from ${from})` };
+
+function feedWorking({ handwheel, feed }: HandwheelFinding, index: number): Working | { missing: string } {
+  const given = handwheel.feed;
+  if (given === undefined) return { missing: "the file gives no feed: measured readings, a screw, a rack or a length" };
+  if (feed === undefined) return { missing: "the readings cannot carry a line: give at least 3, at 2 different turns" };
+  const result = { name: "feed per turn", value: feed.perTurn, unit: "mm/turn" };
+  const doubt = feed.uncertainty === undefined ? {} : { uncertainty: feed.uncertainty };
+  const compared =
+    feed.nominal === undefined
+      ? []
+      : [`the maker meant ${feed.nominal} mm/turn; that is only compared against, never used`];
+  return {
+    title: `${handwheel.name}: feed per turn`,
+    ...byForm(given, feed, index),
+    result,
+    ...doubt,
+    notes: [...(feed.uncertainty === undefined ? ["nothing says how good this value is"] : []), ...compared],
+  };
+}
+
+function byForm(given: Feed, feed: FeedFinding, index: number): Pick<Working, "formula" | "inputs"> {
+  const path = feedPath(index);
+  switch (given.from) {
+    case "stated":
+      return {
+        formula: "as the file says it",
+        inputs: [{ name: "feed", value: given.perTurn, unit: "mm/turn", source: { from: "stated", path } }],
+      };
+    case "screw":
+      return {
+        formula: "pitch × starts",
+        inputs: [
+          { name: "pitch", value: given.pitch, unit: "mm", source: { from: "stated", path } },
+          { name: "starts", value: given.starts, unit: "", source: { from: "stated", path } },
+        ],
+      };
+    case "rack": {
+      const source: Source = { from: "stated", path: [...path, "rack"] };
+      return {
+        formula: "π × module × teeth × reduction, driving ÷ driven",
+        inputs: [
+          { name: "module", value: given.module, unit: "mm", source },
+          { name: "teeth", value: given.teeth, unit: "", source },
+          { name: "reduction", value: given.reduction.join(" ÷ "), unit: "", source },
+        ],
+      };
+    }
+    case "readings":
+      return {
+        formula:
+          "slope of the least-squares line through travel against turns, with an intercept; ± t × scatter ÷ √Σ(turns − mean)²",
+        inputs: [...readingInputs(given, path), ...fitInputs(feed, given.gauge)],
+      };
+  }
+}
+
+const readingsPath = (path: Path, key: string): Path => [...path, "readings", key];
+
+function readingInputs(given: Feed & { from: "readings" }, path: Path): Input[] {
+  const measured = (key: string): Source => ({ from: "measured", path: readingsPath(path, key) });
+  return [
+    { name: "turns", value: given.turns, unit: "", source: measured("turns") },
+    { name: "travel", value: given.travel, unit: "mm", source: measured("travel") },
+    ...(given.gauge === undefined
+      ? []
+      : [
+          {
+            name: "gauge, smallest graduation",
+            value: given.gauge,
+            unit: "mm",
+            source: { from: "stated", path: readingsPath(path, "gauge") } as const,
+          },
+        ]),
+  ];
+}
+
+function fitInputs({ fit }: FeedFinding, gauge: number | undefined): Input[] {
+  if (fit === undefined) return [];
+  const source = (how: string): Source => ({ from: "computed", how });
+  return [
+    {
+      name: "scatter about the line",
+      value: fit.residualDeviation,
+      unit: "mm",
+      source: source(`√(Σ residual² ÷ ${fit.degreesOfFreedom})`),
+    },
+    ...(gauge === undefined
+      ? []
+      : [
+          {
+            name: "least scatter that the gauge can show",
+            value: roundingDeviation(gauge),
+            unit: "mm",
+            source: source("graduation ÷ √12 (GUM, F.2.2.1, memory); the larger of the two counts"),
+          },
+        ]),
+    {
+      name: "t",
+      value: studentT95(fit.degreesOfFreedom),
+      unit: "",
+      source: source(`Student's t, 95 %, ${fit.degreesOfFreedom} degrees of freedom`),
+    },
+  ];
+}
+
+function lostMotionWorking({ handwheel, feed }: HandwheelFinding, index: number): Working | { missing: string } {
+  const given = handwheel.feed;
+  const play = feed?.lostMotion;
+  if (given?.from !== "readings" || given.back === undefined || play === undefined)
+    return { missing: "lost motion was not measured: readings need a return list, taken on the way back" };
+  const path = feedPath(index);
+  const measured = (key: string): Source => ({ from: "measured", path: readingsPath(path, key) });
+  return {
+    title: `${handwheel.name}: lost motion`,
+    formula: "mean of (return − travel) at equal turns; as turn: ÷ feed per turn",
+    inputs: [
+      { name: "travel", value: given.travel, unit: "mm", source: measured("travel") },
+      { name: "return", value: given.back, unit: "mm", source: measured("return") },
+      {
+        name: "feed per turn",
+        value: feed?.perTurn ?? 0,
+        unit: "mm/turn",
+        source: { from: "computed", how: "explain feed shows it" },
+      },
+      {
+        name: "lost motion as turn",
+        value: play.turn,
+        unit: "turn",
+        source: { from: "computed", how: "lost motion ÷ feed per turn" },
+      },
+    ],
+    result: { name: "lost motion", value: play.travel, unit: "mm" },
+    ...(play.uncertainty === undefined ? {} : { uncertainty: play.uncertainty }),
+  };
+}
