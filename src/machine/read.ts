@@ -65,7 +65,7 @@ export function readMachine(text: string): MachineReading {
 
   const parsed = machineFile.safeParse(document.toJS({ maxAliasCount: 0 }), { reportInput: true });
   if (!parsed.success) {
-    for (const issue of parsed.error.issues) for (const remark of remarks(issue, [])) report(atKey(remark, root));
+    for (const issue of parsed.error.issues) for (const remark of remarks(issue, [])) report(atKey(remark));
     return { problems: limited(problems), places };
   }
   const machine = assemble(parsed.data, report);
@@ -128,7 +128,7 @@ const findPair = (node: unknown, key: string): Pair | undefined =>
   isMap(node) ? (node.items as Pair[]).find((pair) => isScalar(pair.key) && String(pair.key.value) === key) : undefined;
 
 /** An unknown key is shown at the key, not at its value. */
-function atKey(remark: Remark & { readonly key?: string }, _root: unknown): Remark {
+function atKey(remark: Remark & { readonly key?: string }): Remark {
   const { key, ...rest } = remark;
   return key === undefined ? rest : { ...rest, path: [...rest.path, keyMark + key] };
 }
@@ -216,20 +216,12 @@ function suggestion(issue: Extract<Issue, { code: "invalid_value" }>, path: Path
 
 /** Of several forms that a value may have, the one that was evidently meant: not refused as a whole, with the fewest faults. */
 function bestBranch(issue: Extract<Issue, { code: "invalid_union" }>, path: Path): Remark[] {
-  const branches = issue.errors.map((issues) =>
-    issues.map((inner) => ({ inner, whole: inner.path.length === 0 && inner.code === "invalid_type" })),
-  );
+  const branches = issue.errors.map((issues) => issues.map((inner) => ({ inner, whole: refusesWhole(inner) })));
   const meant = branches.filter((branch) => !branch.some(({ whole }) => whole)).sort((a, b) => a.length - b.length)[0];
   if (meant) return meant.flatMap(({ inner }) => remarks(inner, path));
   if (issue.input === undefined)
     return [{ severity: "error", code: "missing", path, what: `${nameOf(path)} is missing`, remedy: "add it" }];
-  const expected = [
-    ...new Set(
-      branches
-        .flat()
-        .map(({ inner }) => (inner.code === "invalid_type" ? (kinds[inner.expected] ?? inner.expected) : "")),
-    ),
-  ].filter((kind) => kind !== "");
+  const expected = [...new Set(branches.flat().flatMap(({ inner }) => expectedKinds(inner)))];
   return [
     {
       severity: "error",
@@ -240,6 +232,17 @@ function bestBranch(issue: Extract<Issue, { code: "invalid_union" }>, path: Path
     },
   ];
 }
+
+const expectedKinds = (issue: Issue): string[] => {
+  if (issue.code === "invalid_type") return [kinds[issue.expected] ?? issue.expected];
+  return issue.code === "invalid_union" ? issue.errors.flat().flatMap(expectedKinds) : [];
+};
+
+/** True where the value as a whole is of another kind, rather than something inside it. */
+const refusesWhole = (issue: Issue): boolean =>
+  issue.path.length === 0 &&
+  (issue.code === "invalid_type" ||
+    (issue.code === "invalid_union" && issue.errors.every((branch) => branch.some(refusesWhole))));
 
 const kinds: Readonly<Record<string, string>> = {
   string: "a word",

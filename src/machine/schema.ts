@@ -1,5 +1,9 @@
 import * as z from "zod";
-import { lengthUnits, parseNumber, speedUnits, splitQuantity, tpiUnits } from "../quantity/parse.js";
+import { parseLength } from "../quantity/length.js";
+import { splitUnit } from "../quantity/number.js";
+import { parsePair } from "../quantity/pair.js";
+import { parseSpeed } from "../quantity/speed.js";
+import { parseThreadsPerInch } from "../quantity/thread.js";
 
 /** The machine file as users write it. One definition serves the reader and the published JSON Schema. What needs the whole
  *  file to judge (units, readings of equal length, exclusive forms) is judged in `assemble.ts`. */
@@ -13,10 +17,10 @@ export const issueText = (what: string, remedy: string): string => `${what}\u001
 
 const quoted = (value: unknown): string => JSON.stringify(value);
 
-function convert<T>(kind: string, example: string, to: (value: number, unit: string) => T | undefined) {
+/** A number, or text that `read` makes sense of. */
+function quantity<T>(kind: string, example: string, read: (text: string) => T | undefined) {
   return z.union([z.number(), z.string()]).transform((input, context): T => {
-    const parts = typeof input === "number" ? { value: input, unit: "" } : splitQuantity(input);
-    const result = parts && Number.isFinite(parts.value) ? to(parts.value, parts.unit) : undefined;
+    const result = read(String(input));
     if (result === undefined) {
       context.addIssue({
         code: "custom",
@@ -28,10 +32,16 @@ function convert<T>(kind: string, example: string, to: (value: number, unit: str
   });
 }
 
-function toLength(value: number, unit: string): LengthText | undefined {
-  if (unit === "") return { value, unit: "file" };
-  const factor = Object.hasOwn(lengthUnits, unit) ? lengthUnits[unit] : undefined;
-  return factor === undefined ? undefined : { value: value * factor, unit: "mm" };
+function readLength(text: string): LengthText | undefined {
+  const parts = splitUnit(text);
+  if (parts?.unit === "") return { value: parts.number, unit: "file" };
+  const mm = parseLength(text, "mm");
+  return mm === undefined ? undefined : { value: mm, unit: "mm" };
+}
+
+function readFeed(text: string): FeedText | undefined {
+  const perInch = parseThreadsPerInch(text);
+  return perInch === undefined ? readLength(text) : { value: perInch, unit: "tpi" };
 }
 
 const positive = <T extends { value: number }>(quantity: T, context: z.RefinementCtx): T => {
@@ -43,26 +53,21 @@ const positive = <T extends { value: number }>(quantity: T, context: z.Refinemen
   return quantity;
 };
 
-const anyLength = () => convert("a length", "38, 38 mm, 1.5 in or 3/8 in", toLength);
+const anyLength = () => quantity("a length", "38, 38 mm, 1.5 in or 3/8 in", readLength);
 const length = () => anyLength().transform(positive);
-const feedText = () =>
-  convert("a feed per turn", "1.5 mm, 0.0625 in or 16 tpi", (value, unit): FeedText | undefined =>
-    tpiUnits.includes(unit) ? { value, unit: "tpi" } : toLength(value, unit),
-  ).transform(positive);
+const feedText = () => quantity("a feed per turn", "1.5 mm, 0.0625 in or 16 tpi", readFeed).transform(positive);
 const rpm = () =>
-  convert("a speed", "1425 rpm", (value, unit) => (speedUnits.includes(unit) ? value : undefined)).transform(
-    (value, context) => {
-      if (!(value > 0 && value <= 100_000))
-        context.addIssue({
-          code: "custom",
-          message: issueText(
-            `${value} rpm is not a speed that a shaft can have`,
-            "give it in turns per minute, more than zero",
-          ),
-        });
-      return value;
-    },
-  );
+  quantity("a speed", "1425 rpm", parseSpeed).transform((value, context) => {
+    if (!(value > 0 && value <= 100_000))
+      context.addIssue({
+        code: "custom",
+        message: issueText(
+          `${value} rpm is not a speed that a shaft can have`,
+          "give it in turns per minute, more than zero",
+        ),
+      });
+    return value;
+  });
 const count = (least: number, most: number) =>
   z.number().transform((value, context) => {
     if (!Number.isInteger(value) || value < least || value > most)
@@ -74,11 +79,11 @@ const count = (least: number, most: number) =>
   });
 const words = () => z.union([z.string(), z.number()]).transform(String);
 
-/** "199.3 of 200": measured, then what it should have been. */
+/** "199.3 of 200": measured, then what it should have been, mm. */
 const measuredOf = () =>
   z.string().transform((input, context): { measured: number; nominal: number } => {
-    const [measured, nominal] = input.split(/\s+of\s+/).map((part) => parseNumber(part.replace(/\s*mm$/, "")));
-    if (measured === undefined || nominal === undefined || !(measured > 0 && nominal > 0)) {
+    const pair = parsePair(input, "mm");
+    if (pair === undefined || !(pair.measured > 0 && pair.nominal > 0)) {
       context.addIssue({
         code: "custom",
         message: issueText(
@@ -88,7 +93,7 @@ const measuredOf = () =>
       });
       return z.NEVER;
     }
-    return { measured, nominal };
+    return pair;
   });
 
 const step = z.strictObject({
@@ -168,6 +173,11 @@ const feed = z.union([
   }),
 ]);
 
+/** YAML reads a bare `true` as yes; here it is a word like the others. */
+const closure = z
+  .union([z.enum(["even", "true", "rows"]), z.literal(true)])
+  .transform((word) => (word === true ? "true" : word));
+
 const dial = z.strictObject({
   shape: z.enum(["drum", "face", "bevel"]).describe("drum: cylinder; face: flat ring; bevel: cone"),
   diameter: length().optional().describe("Of the bare drum, or the larger one of a bevel"),
@@ -183,8 +193,7 @@ const dial = z.strictObject({
     .optional()
     .describe("Sense of turning in which numbers grow, seen by the operator; clockwise when left out"),
   divisions: length().optional().describe("What one division must be worth, in what the dial reads: 0.02 mm"),
-  closure: z
-    .enum(["even", "true", "rows"])
+  closure: closure
     .optional()
     .describe("even: equal divisions; true: exact ones, the last short; rows: one row for each turn"),
 });

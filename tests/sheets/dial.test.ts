@@ -1,0 +1,143 @@
+import { readFileSync } from "node:fs";
+import { beforeAll, describe, expect, test } from "vitest";
+import { readFonts } from "../../scripts/font.js";
+import { compute } from "../../src/findings/compute.js";
+import type { Findings } from "../../src/findings/findings.js";
+import { readMachine } from "../../src/machine/read.js";
+import { renderPdf } from "../../src/output/pdf.js";
+import { identity, printerCorrection, printerDistortion } from "../../src/paper/printerCorrection.js";
+import { arrange } from "../../src/sheets/arrange.js";
+import { readTemplate } from "../../src/sheets/template.js";
+import { type PageRead, readPdf } from "../support/readPdf.js";
+
+const fonts = readFonts();
+
+function findingsOf(text: string): Findings {
+  const { machine, problems } = readMachine(text);
+  if (machine === undefined) throw new Error(JSON.stringify(problems));
+  return compute(machine);
+}
+
+async function printed(findings: Findings, sheet: string, correction = identity) {
+  const { template } = readTemplate(readFileSync(`templates/sheets/${sheet}.yaml`, "utf8"), sheet);
+  if (template === undefined) throw new Error("template");
+  const result = arrange(findings, template);
+  if ("missing" in result) throw new Error(result.missing);
+  return readPdf(await renderPdf(result.print, correction, fonts));
+}
+
+const screw = (feed: string, dial: string) =>
+  `name: Test\nhandwheels: [{ name: Slide, feed: ${feed}, dial: { shape: drum, diameter: 38, width: 9, ${dial} } }]\n`;
+
+/** Upright strokes of the first strip, left to right: the graduations' x. */
+function graduations(page: PageRead, count: number): number[] {
+  const marks = page.lines.filter(
+    ({ from, to, pen, stroked }) =>
+      stroked && from.x === to.x && pen > 0.14 && pen < 0.23 && to.y > from.y && to.y - from.y < 8.5,
+  );
+  const top = Math.min(...marks.map(({ from }) => from.y));
+  const strip = marks.filter(({ from }) => Math.abs(from.y - top) < 0.001).map(({ from }) => from.x);
+  expect(strip).toHaveLength(count);
+  return strip.sort((a, b) => a - b);
+}
+
+describe("the dial strip, read back from the PDF", () => {
+  const length = Math.PI * (38 + 0.1);
+
+  test("even: 127 equal gaps on a 1.27 mm screw, every mark within 0.001 mm of the mathematics", async () => {
+    const { pages } = await printed(findingsOf(screw("1.27 mm", "divisions: 0.01 mm, closure: even")), "dial");
+    const marks = graduations(pages[0] as PageRead, 127);
+    const first = marks[0] as number;
+    const worst = Math.max(...marks.map((x, index) => Math.abs(x - first - (index * length) / 127)));
+    expect(worst).toBeLessThan(0.001);
+  });
+
+  test("true: marks lie where the feed puts them, and the short gap is the short one", async () => {
+    const { pages } = await printed(findingsOf(screw("2.1 mm", "divisions: 0.04 mm, closure: true")), "dial");
+    const marks = graduations(pages[0] as PageRead, 53);
+    const gaps = marks.slice(1).map((x, index) => x - (marks[index] as number));
+    const whole = (length * 0.04) / 2.1;
+    const short = (length * 0.02) / 2.1;
+    expect(gaps.filter((gap) => Math.abs(gap - short) < 0.002)).toHaveLength(1);
+    expect(gaps.filter((gap) => Math.abs(gap - whole) < 0.002)).toHaveLength(51);
+  });
+
+  test("numbers grow to the left for a wheel turned clockwise, to the right for anticlockwise", async () => {
+    for (const [sense, sign] of [
+      ["clockwise", -1],
+      ["anticlockwise", 1],
+    ] as const) {
+      const { pages } = await printed(
+        findingsOf(screw("2 mm", `divisions: 0.02 mm, closure: even, increases: ${sense}`)),
+        "dial",
+      );
+      const texts = (pages[0] as PageRead).texts;
+      const [five, ten] = ["0.4", "0.6"].map((label) => texts.find(({ text }) => text === label)?.x ?? Number.NaN);
+      expect(Math.sign((ten as number) - (five as number))).toBe(sign);
+    }
+  });
+
+  test("the page is A4, asks not to be scaled, and its check bars are 100 mm", async () => {
+    const { pages, printScaling } = await printed(findingsOf(screw("2 mm", "increases: clockwise")), "dial");
+    const [page] = pages as [PageRead];
+    expect(printScaling).toBe("None");
+    expect(page.width).toBeCloseTo(297, 6);
+    expect(page.height).toBeCloseTo(210, 6);
+    const bar = (along: "x" | "y") =>
+      page.lines.filter(({ from, to }) => Math.abs(Math.abs(to[along] - from[along]) - 100) < 0.001);
+    expect(bar("x")).toHaveLength(1);
+    expect(bar("y")).toHaveLength(1);
+  });
+
+  test("a strip longer than the page is cut into pieces whose lengths add up to the whole", async () => {
+    const findings = findingsOf(
+      screw("2 mm", "divisions: 0.02 mm, closure: even").replace("diameter: 38", "diameter: 150"),
+    );
+    const { pages } = await printed(findings, "dial");
+    const said = pages
+      .flatMap(({ texts }) => texts.map(({ text }) => /copy 1, piece \d of \d: ([\d.]+) mm/.exec(text)?.[1]))
+      .filter((text) => text !== undefined);
+    expect(said.length).toBeGreaterThan(1);
+    expect(said.reduce((sum, text) => sum + Number(text), 0)).toBeCloseTo(Math.PI * 150.1, 1);
+  });
+});
+
+describe("the printer's correction", () => {
+  let page: PageRead;
+  const printer = {
+    across: { measured: 199.3, nominal: 200 },
+    down: { measured: 250.4, nominal: 250 },
+    diagonals: [320.3, 319.3] as const,
+  };
+  beforeAll(async () => {
+    const { pages } = await printed(
+      findingsOf(screw("1.27 mm", "divisions: 0.01 mm, closure: even")),
+      "dial",
+      printerCorrection(printer),
+    );
+    page = pages[0] as PageRead;
+  });
+
+  test("what the untrue printer makes of the page is true again: marks upright, 127 equal gaps, 100 mm bars", () => {
+    const [sx, , k, sy] = printerDistortion(printer);
+    const onPaper = ({ x, y }: { x: number; y: number }) => ({ x: sx * x + k * y, y: sy * y });
+    const across = page.lines
+      .map(({ from, to }) => [onPaper(from), onPaper(to)] as const)
+      .filter(([a, b]) => Math.abs(b.x - a.x - 100) < 0.01);
+    expect(across).toHaveLength(1);
+    for (const [a, b] of across) expect(Math.hypot(b.x - a.x, b.y - a.y)).toBeCloseTo(100, 3);
+    const length = Math.PI * 38.1;
+    const marks = page.lines
+      .filter(({ from, to, pen }) => pen > 0.13 && pen < 0.24 && to.y - from.y > 1 && to.y - from.y < 8.5)
+      .map(({ from }) => onPaper(from));
+    const top = Math.min(...marks.map(({ y }) => y));
+    const xs = marks
+      .filter(({ y }) => Math.abs(y - top) < 0.001)
+      .map(({ x }) => x)
+      .sort((a, b) => a - b);
+    expect(xs).toHaveLength(127);
+    expect(Math.max(...xs.map((x, index) => Math.abs(x - (xs[0] as number) - (index * length) / 127)))).toBeLessThan(
+      0.001,
+    );
+  });
+});
