@@ -5,24 +5,56 @@ import { metresPerMinuteAt, rpmFor } from "./rates.js";
 
 /** The fastest position that stays within the band and the limits; below the band when none lies in it; none at all when
  *  even the slowest is faster than the band. Safe side first: between two positions the slower. */
-export function chooseSpeed(diameter: number, band: CuttingSpeed, speeds: readonly SpeedFinding[], limits: Limits): SpeedChoice {
-  const limit = Math.min(limits.chuckRpm ?? Number.POSITIVE_INFINITY, limits.spindleRpm ?? Number.POSITIVE_INFINITY);
-  const wanted = rpmFor(band.fastest, diameter);
+export function chooseSpeed(
+  diameter: number,
+  band: CuttingSpeed,
+  speeds: readonly SpeedFinding[],
+  limits: Limits,
+): SpeedChoice {
+  const { chuckRpm = Number.POSITIVE_INFINITY, spindleRpm = Number.POSITIVE_INFINITY } = limits;
+  const limit = Math.min(chuckRpm, spindleRpm);
+  const heldBy = chuckRpm <= spindleRpm ? "chuck" : "spindle";
+  const wanted = rpmFor(band.most, diameter);
   const fastest = fastestWithin(speeds, Math.min(wanted, limit));
-  if (fastest === undefined) {
-    const limited = fastestWithin(speeds, wanted) !== undefined;
-    return { diameter, band, verdict: limited ? "held by a limit" : "slowest is too fast" };
-  }
+  const free = fastestWithin(speeds, wanted);
+  if (fastest === undefined)
+    return free === undefined
+      ? { diameter, band, verdict: "slowest is too fast" }
+      : { diameter, band, verdict: "held by a limit", heldBy };
   const metresPerMinute = metresPerMinuteAt(fastest.rpm, diameter);
   const chosen = { diameter, band, speed: fastest.speed, rpm: fastest.rpm, metresPerMinute };
   if (metresPerMinute >= band.slowest * (1 - 1e-9)) return { ...chosen, verdict: "in the band" };
-  const free = fastestWithin(speeds, wanted);
   const held = free !== undefined && free.rpm > fastest.rpm * (1 + 1e-9);
-  return { ...chosen, verdict: held ? "held by a limit" : "slower than the band" };
+  return held ? { ...chosen, verdict: "held by a limit", heldBy } : { ...chosen, verdict: "slower than the band" };
 }
 
+/** Facing or parting from the outside in: the first position by the outside diameter, then each faster one with the
+ *  diameter below which it may be used. Positions beyond a limit never appear. */
+export function inward(
+  outside: number,
+  band: CuttingSpeed,
+  speeds: readonly SpeedFinding[],
+  limits: Limits,
+): { readonly first: SpeedChoice; readonly then: readonly { readonly speed: SpeedFinding; readonly below: number }[] } {
+  const first = chooseSpeed(outside, band, speeds, limits);
+  const limit = Math.min(limits.chuckRpm ?? Number.POSITIVE_INFINITY, limits.spindleRpm ?? Number.POSITIVE_INFINITY);
+  const then = speeds
+    .filter(({ rpm }) => rpm > (first.rpm ?? 0) * (1 + 1e-9) && rpm <= limit)
+    .map((speed) => ({ speed, below: (1000 * band.most) / (Math.PI * speed.rpm) }))
+    .filter(({ below }) => below < outside)
+    .sort((a, b) => b.below - a.below);
+  return { first, then };
+}
+
+type Running = { readonly speed: SpeedFinding; readonly rpm: number };
+
 /** A variable motor runs a position anywhere between its slowest and its fastest; others at the one speed alone. */
-function fastestWithin(speeds: readonly SpeedFinding[], rpm: number): { speed: SpeedFinding; rpm: number } | undefined {
-  const able = speeds.filter(({ slowestRpm }) => slowestRpm <= rpm * (1 + 1e-12));
-  return able.map((speed) => ({ speed, rpm: Math.min(speed.rpm, rpm) })).reduce<{ speed: SpeedFinding; rpm: number } | undefined>((best, next) => (best === undefined || next.rpm > best.rpm ? next : best), undefined);
+function fastestWithin(speeds: readonly SpeedFinding[], rpm: number): Running | undefined {
+  let best: Running | undefined;
+  for (const speed of speeds) {
+    if (speed.slowestRpm > rpm * (1 + 1e-12)) continue;
+    const running = { speed, rpm: Math.min(speed.rpm, rpm) };
+    if (best === undefined || running.rpm > best.rpm) best = running;
+  }
+  return best;
 }

@@ -1,4 +1,5 @@
 import type { SpeedFinding } from "../drive/finding.js";
+import type { PublishedSpeed } from "./published/row.js";
 
 /** A recommended range of cutting speed with its source. */
 export type CuttingSpeed = {
@@ -7,7 +8,23 @@ export type CuttingSpeed = {
   readonly operation: string;
   readonly slowest: number; // m/min
   readonly fastest: number; // m/min
+  /** The most to choose, m/min: `fastest`, but the most cautious source's upper end where the tool is at risk. */
+  readonly most: number;
   readonly sources: readonly string[];
+  readonly confidence: "read" | "memory";
+  /** The rows that it was made from, before factors. Empty where a user's own row rules. */
+  readonly rows: readonly PublishedSpeed[];
+  /** What the rows were multiplied by, in words and numbers; empty where they stand as published. */
+  readonly factors: readonly Factor[];
+  /** Given where it goes by spindle speed whatever the diameter (knurling, wood); the m/min are then for one diameter. */
+  readonly rpm?: { readonly slowest: number; readonly fastest: number };
+};
+
+export type Factor = {
+  readonly what: string;
+  readonly from: number;
+  readonly to: number;
+  readonly source: string;
   readonly confidence: "read" | "memory";
 };
 
@@ -24,6 +41,8 @@ export type SpeedChoice = {
   readonly diameter: number;
   readonly band: CuttingSpeed;
   readonly verdict: Verdict;
+  /** Which limit holds it, where one does. */
+  readonly heldBy?: "chuck" | "spindle";
   /** Absent when none can be recommended. */
   readonly speed?: SpeedFinding;
   /** Speed to run at: the position's, or for a variable motor what to set. Present whenever `speed` is. */

@@ -11,6 +11,13 @@ export type Position = {
   readonly ratio: number;
 };
 
+/** Slip of one belt stage, or of several that no reading tells apart (both always carry the power). */
+export type StageSlip = {
+  readonly stages: readonly string[];
+  /** All of them together, a fraction. */
+  readonly slip: number;
+};
+
 export type SpeedFinding = {
   readonly position: Position;
   /** The speed to print. For a variable motor: at its fastest; `slowestRpm` at its slowest. */
@@ -27,8 +34,10 @@ export type SpeedFinding = {
 export type DriveFinding = {
   /** Slowest first. */
   readonly speeds: readonly SpeedFinding[];
-  /** Mean slip over the measured positions; absent where none was measured. */
+  /** Mean slip over the measured positions, wild readings left out; absent where none was measured. */
   readonly slip?: number;
+  /** Slip of each belt, as far as the readings tell them apart; absent where none was measured. */
+  readonly stageSlips?: readonly StageSlip[];
   /** What the readings cannot mean, in words. */
   readonly remarks?: readonly string[];
 };

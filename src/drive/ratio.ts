@@ -9,6 +9,8 @@ export function stepRatio(step: Step): number {
       return step.pairs.reduce((ratio, pair) => (ratio * pair.driver) / pair.driven, 1);
     case "direct":
       return 1;
+    case "motor":
+      return step.factor;
   }
 }
 

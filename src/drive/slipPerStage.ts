@@ -1,14 +1,8 @@
 import type { Drive } from "../machine/machine.js";
+import type { StageSlip } from "./finding.js";
 import { leastSquares } from "./leastSquares.js";
 import { positions } from "./positions.js";
 import { average, belongsTo } from "./readings.js";
-
-/** Slip of one belt stage, or of several that no reading tells apart (both always carry the power). */
-export type StageSlip = {
-  readonly stages: readonly string[];
-  /** All of them together, a fraction. */
-  readonly slip: number;
-};
 
 export type WildReading = {
   readonly name: string;

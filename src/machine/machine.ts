@@ -1,6 +1,8 @@
 /** The machine as read: plain data, SI millimetres, radians and rpm, nothing guessed.
  *  What the file left out is absent here; whoever needs it says on paper that it is missing. */
 
+import type { PulleyMeasure, VeeSection } from "./effectiveDiameter.js";
+
 /** Unit system of the file; a bare length in it is in this unit. */
 export type Units = "mm" | "in";
 
@@ -30,24 +32,54 @@ export type Drive = {
 };
 
 /** slowestRpm equals fastestRpm for a motor of one speed. */
-export type Motor = { readonly slowestRpm: number; readonly fastestRpm: number };
+export type Motor = {
+  readonly slowestRpm: number;
+  readonly fastestRpm: number;
+  /** Of the mains that its plate is for. */
+  readonly hertz?: number;
+  /** What turns it; a mains motor when absent. */
+  readonly by?: "treadle" | "hand";
+};
 
 export type BeltKind = "round" | "vee" | "flat" | "toothed";
-export type Belt = { readonly kind: BeltKind; readonly size?: number };
+/** `size`: thickness of a flat belt, diameter of a round one, pitch of a toothed one. `stretch`: by which a joined belt is
+ *  cut short, a fraction. */
+export type Belt = {
+  readonly kind: BeltKind;
+  readonly size?: number;
+  readonly section?: VeeSection;
+  readonly stretch?: number;
+};
 
 export type Stage = {
   readonly name: string;
   /** Distance between the two shafts. */
   readonly centres?: number;
+  /** A crossed belt turns the driven shaft the other way. */
+  readonly crossed?: boolean;
+  /** An idler presses on the belt: its length cannot be computed from the centres. */
+  readonly idler?: boolean;
+  /** Its own belt, where it differs from the drive's. */
+  readonly belt?: Belt;
   /** One of them carries the power at a time. At least one. */
   readonly steps: readonly Step[];
 };
 
 /** One way through a stage. `belt` and `gears` are exclusive; `direct` is a stage passed through at 1:1. */
 export type Step = { readonly label: string } & (
-  | { readonly kind: "belt"; readonly driver: number; readonly driven: number }
+  | {
+      readonly kind: "belt";
+      /** Effective diameters, where the belt's neutral line runs. */
+      readonly driver: number;
+      readonly driven: number;
+      /** What was measured instead of the effective diameters, where it was something else. */
+      readonly driverBy?: PulleyMeasure;
+      readonly drivenBy?: PulleyMeasure;
+    }
   | { readonly kind: "gears"; readonly pairs: readonly { readonly driver: number; readonly driven: number }[] }
   | { readonly kind: "direct" }
+  /** A speed of a motor that has several: this share of its fastest. */
+  | { readonly kind: "motor"; readonly factor: number }
 );
 
 /** `labels`: one step label for every stage that offers a choice (more than one step), motor end first. */
@@ -127,4 +159,17 @@ export type Work = {
   readonly tool: string;
   readonly materials: readonly string[];
   readonly diameters: readonly number[];
+  /** Factor on every published cutting speed, for a light machine; over 0 to 1. */
+  readonly derating?: number;
+  /** The user's own cutting speeds; they override published ones. */
+  readonly cuttingSpeeds?: readonly OwnCuttingSpeed[];
+};
+
+export type OwnCuttingSpeed = {
+  readonly material: string;
+  readonly tool?: string;
+  readonly operation?: string;
+  readonly slowest: number; // m/min
+  readonly fastest: number; // m/min
+  readonly source?: string;
 };

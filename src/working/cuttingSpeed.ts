@@ -1,5 +1,6 @@
 import { chooseSpeed } from "../cutting/choose.js";
 import { cuttingSpeed } from "../cutting/cuttingSpeeds.js";
+import type { CuttingSpeed } from "../cutting/finding.js";
 import { rpmFor } from "../cutting/rates.js";
 import { sourceTitle } from "../cutting/sources.js";
 import type { Findings } from "../findings/findings.js";
@@ -29,7 +30,7 @@ function explainOne(findings: Findings, operation: string, row: number, column: 
   const { machine, drive } = findings;
   const { tool, materials, diameters } = machine.work;
   const [material = "", diameter = 0] = [materials[row], diameters[column]];
-  const band = cuttingSpeed(material, tool, operation);
+  const band = cuttingSpeed(material, tool, operation, { ...machine.work, diameter });
   if (band === undefined || drive === undefined)
     return { missing: `no cutting speed is known for ${operation} ${material} with ${tool}` };
   const choice = chooseSpeed(diameter, band, drive.speeds, machine.limits);
@@ -47,7 +48,8 @@ function explainOne(findings: Findings, operation: string, row: number, column: 
       },
       { name: "cutting speed v, least", value: band.slowest, unit: "m/min", source: { from: "looked up", source } },
       { name: "cutting speed v, most", value: band.fastest, unit: "m/min", source: { from: "looked up", source } },
-      ...bandSpeeds(band.slowest, band.fastest, diameter),
+      ...factorInputs(band),
+      ...bandSpeeds(band.slowest, band.most, diameter),
       ...limits(machine.limits),
       {
         name: "speeds of the machine",
@@ -65,10 +67,30 @@ function explainOne(findings: Findings, operation: string, row: number, column: 
       ...(choice.rpm === undefined || choice.metresPerMinute === undefined
         ? []
         : [`it runs at ${trimmed(choice.rpm, 0)} rpm, which cuts at ${trimmed(choice.metresPerMinute, 1)} m/min`]),
-      choice.verdict,
+      choice.heldBy === undefined ? choice.verdict : `${choice.verdict}: the ${choice.heldBy}'s`,
+      ...rowNotes(band),
     ],
   };
 }
+
+/** What the published figures were multiplied by: an operation, a tool, a light machine. */
+const factorInputs = ({ factors }: CuttingSpeed): Input[] =>
+  factors.map(({ what, from, to, source, confidence }) => ({
+    name: `of which × for ${what}`,
+    value: from === to ? from : [from, to],
+    unit: "",
+    source:
+      source === "the machine file"
+        ? { from: "stated", path: ["work", "derating"] }
+        : { from: "looked up", source: `${sourceTitle(source)}${confidence === "memory" ? " (from memory)" : ""}` },
+  }));
+
+/** Every published row behind the band, as printed. */
+const rowNotes = ({ rows }: CuttingSpeed): string[] =>
+  rows.map(
+    ({ from, to, unit, source, where, confidence, note }) =>
+      `${from === to ? from : `${from} to ${to}`} ${unit}: ${sourceTitle(source)}, ${where}${confidence === "memory" ? " (from memory)" : ""}${note === undefined ? "" : `; ${note}`}`,
+  );
 
 function bandSpeeds(slowest: number, fastest: number, diameter: number): Input[] {
   const source = { from: "computed", how: "1000 v ÷ (π d)" } as const;

@@ -132,5 +132,7 @@ function stepWords(step: Step): string {
       return step.pairs.map(({ driver, driven }) => `${driver} drives ${driven} teeth`).join(", ");
     case "direct":
       return "straight through";
+    case "motor":
+      return `${formatFixed(step.factor, 3)} of the motor's fastest`;
   }
 }
