@@ -9,7 +9,8 @@ export function remarks(findings: Findings): Remark[] {
 
 function unknownMaterials({ machine }: Findings): Remark[] {
   return machine.work.materials.flatMap((name, index) => {
-    if (findMaterial(name)) return [];
+    const own = machine.work.cuttingSpeeds?.some(({ material }) => material.toLowerCase() === name.toLowerCase());
+    if (own || findMaterial(name)) return [];
     const nearest = nearestMaterial(name);
     return [
       {

@@ -45,7 +45,7 @@ export function assemble(file: MachineFile, report: Report): Machine {
       ]),
     ),
     paper: paper(file, context),
-    work: work(file.work, context),
+    work: { ...work(file.work, context), ...cuttingWishes(file.work, context) },
   };
 }
 
@@ -227,6 +227,25 @@ function paper({ paper, printers }: MachineFile, { mm, error }: Context): Paper 
     thickness,
     adhesive,
     ...(paper?.printer !== undefined && { printer: paper.printer }),
+  };
+}
+
+function cuttingWishes(given: MachineFile["work"], { error }: Context): Pick<Work, "derating" | "cuttingSpeeds"> {
+  const own = given?.cuttingSpeeds?.map(({ speed: [slowest, fastest], ...row }, index) => {
+    if (slowest > fastest)
+      error(
+        ["work", "cuttingSpeeds", index, "speed"],
+        "backwards",
+        "the slower cutting speed comes after the faster one",
+        "write the slower one first",
+      );
+    const { material, tool, operation, source } = row;
+    const words = { ...(tool !== undefined && { tool }), ...(operation !== undefined && { operation }) };
+    return { material, ...words, slowest, fastest, ...(source !== undefined && { source }) };
+  });
+  return {
+    ...(given?.derating !== undefined && { derating: given.derating }),
+    ...(own && { cuttingSpeeds: own }),
   };
 }
 

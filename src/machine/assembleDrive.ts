@@ -2,26 +2,23 @@ import { parseLength } from "../quantity/length.js";
 import { splitUnit } from "../quantity/number.js";
 import { closest } from "./closest.js";
 import type { Context, Raw } from "./context.js";
-import type { Belt, BeltKind, Drive, Stage, Step } from "./machine.js";
+import { effectiveDiameter, type PulleyMeasure, veeSections } from "./effectiveDiameter.js";
+import type { Belt, BeltKind, Drive, Motor, Stage, Step } from "./machine.js";
 import type { Path } from "./problem.js";
+import type { LengthText } from "./schema.js";
 
 const beltKinds: readonly BeltKind[] = ["round", "vee", "flat", "toothed"];
 
 export function assembleDrive(drive: Raw<"drive">, context: Context): Drive {
-  const { error } = context;
-  const speed = drive.motor.speed;
-  const [slowestRpm, fastestRpm] = Array.isArray(speed) ? speed : [speed, speed];
-  if (slowestRpm > fastestRpm)
-    error(
-      ["drive", "motor", "speed"],
-      "backwards",
-      "the motor's slowest speed comes after its fastest",
-      "write the slower one first",
-    );
-  const belt = drive.belt === undefined ? undefined : readBelt(drive.belt, context);
-  const stages = drive.stages.map((stage, index) => readStage(stage, ["drive", "stages", index], context));
+  const { motor, speedStage } = readMotor(drive.motor, context);
+  const plain = drive.belt === undefined ? undefined : readBelt(drive.belt, ["drive", "belt"], context);
+  const belt = plain && { ...plain, ...(drive.stretch !== undefined && { stretch: drive.stretch }) };
+  const stages = [
+    ...speedStage,
+    ...drive.stages.map((stage, index) => readStage(stage, belt, ["drive", "stages", index], context)),
+  ];
   return {
-    motor: { slowestRpm, fastestRpm },
+    motor,
     ...(belt && { belt }),
     stages,
     tachometer: (drive.tachometer ?? []).map(({ position, speed }, index) => ({
@@ -36,27 +33,62 @@ export function assembleDrive(drive: Raw<"drive">, context: Context): Drive {
   };
 }
 
-function readBelt(text: string, { units, error }: Context): Belt | undefined {
+/** A motor with several speeds becomes a first stage whose steps are its speeds. */
+function readMotor(given: Raw<"drive">["motor"], { error }: Context): { motor: Motor; speedStage: Stage[] } {
+  const path = ["drive", "motor"];
+  const { speed, speeds, mains, by } = given;
+  if (speed === undefined && speeds === undefined)
+    error(path, "missing", "motor has no speed", "add speed: 1425 rpm, as on its plate");
+  if (speed !== undefined && speeds !== undefined)
+    error(path, "two-forms", "motor has both speed and speeds", "keep the one that is true");
+  const ends =
+    speeds === undefined ? (Array.isArray(speed) ? speed : [speed ?? 1, speed ?? 1]) : [1, Math.max(...speeds)];
+  const [slowestRpm = 1, fastestRpm = 1] = speeds === undefined ? ends : [ends[1], ends[1]];
+  if (slowestRpm > fastestRpm)
+    error(
+      [...path, "speed"],
+      "backwards",
+      "the motor's slowest speed comes after its fastest",
+      "write the slower one first",
+    );
+  if (by !== undefined && mains !== undefined)
+    error([...path, "mains"], "two-forms", `a ${by} drive knows no mains`, "leave mains out");
+  const hertz = mains === undefined ? undefined : Number.parseInt(String(mains), 10);
+  const steps = (speeds ?? []).map((rpm): Step => ({ label: String(rpm), kind: "motor", factor: rpm / fastestRpm }));
+  return {
+    motor: { slowestRpm, fastestRpm, ...(hertz !== undefined && { hertz }), ...(by !== undefined && { by }) },
+    speedStage: steps.length > 1 ? [{ name: "motor speed", steps }] : [],
+  };
+}
+
+function readBelt(text: string, path: Path, { units, error }: Context): Belt | undefined {
   const [kind = "", size] = text.split(",").map((part) => part.trim());
   if (!beltKinds.includes(kind as BeltKind)) {
     const nearest = closest(kind, beltKinds);
     error(
-      ["drive", "belt"],
+      path,
       "unknown-word",
       `belt cannot be "${kind}"`,
       nearest ? `did you mean "${nearest}"?` : `it is one of ${beltKinds.join(", ")}`,
     );
     return undefined;
   }
-  // A vee belt's size may be a letter (A, B, Z); only a length means something here.
+  const section = veeSections.find((one) => one === size?.toUpperCase());
+  if (kind === "vee" && section !== undefined) return { kind, section };
   const mm = size === undefined || splitUnit(size) === undefined ? undefined : parseLength(size, units);
   return { kind: kind as BeltKind, ...(mm !== undefined && { size: mm }) };
 }
 
-function readStage(stage: Raw<"drive">["stages"][number], path: Path, context: Context): Stage {
+function readStage(
+  stage: Raw<"drive">["stages"][number],
+  usual: Belt | undefined,
+  path: Path,
+  context: Context,
+): Stage {
   const { mm, error } = context;
+  const own = stage.belt === undefined ? undefined : readBelt(stage.belt, [...path, "belt"], context);
   const steps = stage.steps.map((step, index) =>
-    readStep(step, stage.steps.length > 1 ? letter(index) : "", [...path, "steps", index], context),
+    readStep(step, stage.steps.length > 1 ? letter(index) : "", own ?? usual, [...path, "steps", index], context),
   );
   const labels = steps.map(({ label }) => label);
   for (const [index, label] of labels.entries())
@@ -67,7 +99,23 @@ function readStage(stage: Raw<"drive">["stages"][number], path: Path, context: C
         `two steps of "${stage.name}" are labelled "${label}"`,
         "give each a label of its own",
       );
-  return { name: stage.name, ...(stage.centres !== undefined && { centres: mm(stage.centres) }), steps };
+  const centres = stage.centres === undefined ? undefined : mm(stage.centres);
+  const widest = Math.max(...steps.map((step) => (step.kind === "belt" ? (step.driver + step.driven) / 2 : 0)));
+  if (centres !== undefined && centres <= widest)
+    error(
+      [...path, "centres"],
+      "pulleys-touch",
+      `the pulleys of "${stage.name}" would touch at this distance`,
+      `measure the shafts from middle to middle; it is more than ${widest.toFixed(1)} mm`,
+    );
+  return {
+    name: stage.name,
+    ...(stage.centres !== undefined && { centres: mm(stage.centres) }),
+    ...(stage.crossed && { crossed: true }),
+    ...(stage.idler && { idler: true }),
+    ...(own && { belt: own }),
+    steps,
+  };
 }
 
 const letter = (index: number): string => (index < 26 ? String.fromCharCode(65 + index) : String(index + 1));
@@ -75,22 +123,63 @@ const letter = (index: number): string => (index < 26 ? String.fromCharCode(65 +
 function readStep(
   step: Raw<"drive">["stages"][number]["steps"][number],
   usual: string,
+  belt: Belt | undefined,
   path: Path,
-  { mm, error }: Context,
+  context: Context,
 ): Step {
+  const { error } = context;
   const label = step.label ?? usual;
   if (step.teeth !== undefined) {
     if (step.driver !== undefined || step.driven !== undefined)
       error(path, "two-forms", "a step is either pulleys or gears", "keep driver and driven, or teeth");
-    return { label, kind: "gears", pairs: step.teeth.map(([driver, driven]) => ({ driver, driven })) };
+    return { label, kind: "gears", pairs: step.teeth.map(gearPair) };
   }
   if (step.driver === undefined && step.driven === undefined) return { label, kind: "direct" };
   if (step.driver === undefined || step.driven === undefined) {
     const missing = step.driver === undefined ? "driver" : "driven";
     error(path, "missing", `the step has no ${missing}`, `add ${missing}:, the effective diameter of the other pulley`);
   }
-  return { label, kind: "belt", driver: step.driver ? mm(step.driver) : 1, driven: step.driven ? mm(step.driven) : 1 };
+  const driver = readPulley(step.driver, belt, [...path, "driver"], context);
+  const driven = readPulley(step.driven, belt, [...path, "driven"], context);
+  return {
+    ...{ label, kind: "belt", driver: driver.effective, driven: driven.effective },
+    ...(driver.by && { driverBy: driver.by }),
+    ...(driven.by && { drivenBy: driven.by }),
+  };
 }
+
+/** Wheels between the first and the last only turn the other way. */
+const gearPair = (wheels: readonly number[]) => {
+  const idlers = wheels.length - 2;
+  return { driver: wheels[0] ?? 1, driven: wheels.at(-1) ?? 1, ...(idlers > 0 && { idlers }) };
+};
+
+type RawPulley = Raw<"drive">["stages"][number]["steps"][number]["driver"];
+
+function readPulley(
+  given: RawPulley,
+  belt: Belt | undefined,
+  path: Path,
+  { mm, error }: Context,
+): { readonly effective: number; readonly by?: PulleyMeasure } {
+  if (given === undefined) return { effective: 1 };
+  if ("value" in given) return { effective: mm(given) };
+  const measures = pulleyMeasures.filter((by) => given[by] !== undefined);
+  const [by] = measures;
+  if (by === undefined || measures.length > 1) {
+    error(path, "two-forms", "a pulley is given by one measure", `give one of ${pulleyMeasures.join(", ")}`);
+    return { effective: 1 };
+  }
+  const size = by === "teeth" ? (given.teeth ?? 1) : mm(given[by] as LengthText);
+  const found = effectiveDiameter({ by, size }, belt);
+  if (typeof found === "number" && found > 0) return { effective: found, by: { by, size } };
+  if (typeof found === "number")
+    error(path, "bad-value", "the belt is thicker than the pulley", "check the unit and the belt's size");
+  else error(path, "missing", "the effective diameter cannot be known from this", `give ${found.lacks}`);
+  return { effective: 1 };
+}
+
+const pulleyMeasures = ["outside", "overBelt", "string", "stringOver", "teeth"] as const;
 
 /** One label for each stage that offers a choice, in the stages' order. */
 function readLabels(labels: readonly string[], stages: readonly Stage[], path: Path, { error }: Context): string[] {

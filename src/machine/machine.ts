@@ -76,7 +76,11 @@ export type Step = { readonly label: string } & (
       readonly driverBy?: PulleyMeasure;
       readonly drivenBy?: PulleyMeasure;
     }
-  | { readonly kind: "gears"; readonly pairs: readonly { readonly driver: number; readonly driven: number }[] }
+  | {
+      readonly kind: "gears";
+      /** Teeth. `idlers`: wheels between the two, which only turn the other way. */
+      readonly pairs: readonly { readonly driver: number; readonly driven: number; readonly idlers?: number }[];
+    }
   | { readonly kind: "direct" }
   /** A speed of a motor that has several: this share of its fastest. */
   | { readonly kind: "motor"; readonly factor: number }
@@ -111,6 +115,10 @@ export type Feed = { readonly nominal?: number } & (
 export type Readings = {
   /** Smallest graduation of the gauge. */
   readonly gauge?: number;
+  /** Error limit of the gauge over its reach, as its maker or a check tells it. */
+  readonly gaugeError?: number;
+  /** °C while measuring. */
+  readonly temperature?: number;
   readonly turns: readonly number[];
   readonly travel: readonly number[];
   readonly back?: readonly number[];

@@ -1,5 +1,5 @@
 import * as z from "zod";
-import { parseLength } from "../quantity/length.js";
+import { MM_PER_FOOT, parseLength } from "../quantity/length.js";
 import { splitUnit } from "../quantity/number.js";
 import { parsePair } from "../quantity/pair.js";
 import { parseSpeed } from "../quantity/speed.js";
@@ -96,29 +96,80 @@ const measuredOf = () =>
     return pair;
   });
 
+/** What was measured at a pulley: its effective diameter, or whatever can be reached. */
+const pulley = (which: string) =>
+  z
+    .union([
+      length(),
+      z.strictObject({
+        outside: length().optional().describe("Across the rim"),
+        overBelt: length().optional().describe("Across the belt as it lies on the pulley"),
+        string: length().optional().describe("Once round the rim, by a string"),
+        stringOver: length().optional().describe("Once round the belt as it lies on the pulley, by a string"),
+        teeth: count(6, 500).optional().describe("Teeth, for a toothed belt"),
+      }),
+    ])
+    .optional()
+    .describe(`Effective diameter of the ${which} pulley, where the belt runs; or one of its measures`);
+
+function readCuttingSpeed(text: string): number | undefined {
+  const parts = splitUnit(text);
+  if (parts === undefined) return undefined;
+  if (["m/min", ""].includes(parts.unit)) return parts.number;
+  return ["ft/min", "fpm"].includes(parts.unit) ? (parts.number * MM_PER_FOOT) / 1000 : undefined;
+}
+
+const metresPerMinute = () =>
+  quantity("a cutting speed", "25 m/min or 80 ft/min", readCuttingSpeed).transform((value, context) => {
+    if (!(value > 0 && value <= 5000))
+      context.addIssue({
+        code: "custom",
+        message: issueText(`${value} m/min is not a cutting speed`, "give it in m/min or ft/min, more than zero"),
+      });
+    return value;
+  });
+
 const step = z.strictObject({
   label: words().optional().describe("What you call this step; A, B, C… when left out"),
-  driver: length().optional().describe("Effective diameter of the driving pulley: where the belt runs"),
-  driven: length().optional().describe("Effective diameter of the driven pulley: where the belt runs"),
+  driver: pulley("driving"),
+  driven: pulley("driven"),
   teeth: z
-    .array(z.tuple([count(5, 500), count(5, 500)]))
+    .array(z.array(count(5, 500)).min(2))
     .min(1)
     .optional()
-    .describe("Gear pairs, driver first: [[20, 60], [18, 54]]"),
+    .describe("Gear pairs, driver first: [[20, 60], [18, 54]]; wheels between the two are idlers: [[20, 35, 60]]"),
 });
 
 const drive = z.strictObject({
   motor: z
     .strictObject({
-      speed: z.union([rpm(), z.tuple([rpm(), rpm()])]).describe("1425 rpm, or [300, 3000] for a variable motor"),
+      speed: z
+        .union([rpm(), z.tuple([rpm(), rpm()])])
+        .optional()
+        .describe("1425 rpm, or [300, 3000] for a variable motor"),
+      speeds: z.array(rpm()).min(2).optional().describe("Of a motor with several: [710, 1425]"),
+      mains: z
+        .union([z.literal(50), z.literal(60), z.enum(["50 Hz", "60 Hz"])])
+        .optional()
+        .describe("Mains that the plate is for: 50 Hz or 60 Hz"),
+      by: z.enum(["treadle", "hand"]).optional().describe("What turns it, where it is no motor; speed is its wheel's"),
     })
     .describe("The motor, as its plate says"),
-  belt: z.string().optional().describe("round, vee, flat or toothed, and its size: round, 5 mm"),
+  belt: z.string().optional().describe("round, 5 mm; vee, A; flat, 2 mm (thickness); toothed, 5 mm (pitch)"),
+  stretch: z
+    .number()
+    .min(0)
+    .max(0.2)
+    .optional()
+    .describe("By which a joined belt is cut short, as its maker states: 0.06 is 6 %"),
   stages: z
     .array(
       z.strictObject({
         name: words().describe("What you call this belt or gear pair"),
         centres: length().optional().describe("Distance between the two shafts"),
+        belt: z.string().optional().describe("Its own belt, where it differs from the drive's"),
+        crossed: z.boolean().optional().describe("true: the belt is crossed, and turns the driven shaft the other way"),
+        idler: z.boolean().optional().describe("true: an idler presses on the belt, so its length cannot be computed"),
         steps: z.array(step).min(1).describe("The groove pairs or gears, one of which carries the power"),
       }),
     )
@@ -248,6 +299,24 @@ export const machineFile = z.strictObject({
       tool: words().optional().describe("high-speed steel when left out"),
       materials: z.array(words()).min(1).optional().describe("Materials on the speed table"),
       diameters: z.array(length()).min(1).optional().describe("Diameters on the speed table"),
+      derating: z
+        .number()
+        .gt(0)
+        .max(1)
+        .optional()
+        .describe("Factor on every published cutting speed, for a light machine: 0.8; it is printed"),
+      cuttingSpeeds: z
+        .array(
+          z.strictObject({
+            material: words().describe("A known material, or one of your own"),
+            tool: words().optional().describe("high-speed steel when left out"),
+            operation: words().optional().describe("turning when left out"),
+            speed: z.tuple([metresPerMinute(), metresPerMinute()]).describe("Least and most: [25 m/min, 35 m/min]"),
+            source: words().optional().describe("Where you have it from; it is printed"),
+          }),
+        )
+        .optional()
+        .describe("Cutting speeds of your own; they override the published ones"),
     })
     .optional()
     .describe("What the machine is used for"),
