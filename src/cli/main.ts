@@ -1,4 +1,3 @@
-#!/usr/bin/env node
 import { processIo, Refusal } from "./io.js";
 import { run } from "./run.js";
 
@@ -8,18 +7,16 @@ process.stdout.on("error", (error: NodeJS.ErrnoException) => {
   process.exit(0);
 });
 
-try {
-  process.exitCode = await run(process.argv.slice(2), processIo);
-} catch (error) {
-  if (error instanceof Refusal) {
-    processIo.err(error.message);
-    process.exitCode = error.exitCode;
-  } else {
-    processIo.err(`witnessmark stopped on a fault of its own (${error instanceof Error ? error.message : error}).`);
-    processIo.err(
-      "Nothing was written. Please report it with the machine file; WITNESSMARK_TRACE=1 shows where it happened.",
-    );
-    if (process.env["WITNESSMARK_TRACE"] && error instanceof Error) processIo.err(error.stack ?? "");
-    process.exitCode = 1;
-  }
-}
+run(process.argv.slice(2), processIo).then(
+  (status) => {
+    process.exitCode = status;
+  },
+  (error: unknown) => {
+    process.exitCode = error instanceof Refusal ? error.exitCode : 1;
+    if (error instanceof Refusal) return processIo.err(error.message);
+    const message = error instanceof Error ? error.message : String(error);
+    processIo.err(`witnessmark stopped on a fault of its own (${message}). Nothing was written.`);
+    processIo.err("Please report it with the machine file; WITNESSMARK_TRACE=1 shows where it happened.");
+    if (process.env.WITNESSMARK_TRACE && error instanceof Error) processIo.err(error.stack ?? "");
+  },
+);

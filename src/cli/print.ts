@@ -92,10 +92,8 @@ async function renderAll(
   const { renderPdf, renderSvg } = await import("../output/render.js");
   const printer = machine.paper.printer === undefined ? undefined : machine.printers[machine.paper.printer];
   const correction = printerCorrection(printer);
-  const fonts = {
-    regular: await packageBytes("dist", "fonts", "regular.ttf"),
-    bold: await packageBytes("dist", "fonts", "bold.ttf"),
-  };
+  const fontFile = (weight: string) => packageBytes("dist", "fonts", `${weight}.${format === "pdf" ? "ttf" : "woff"}`);
+  const fonts = { regular: await fontFile("regular"), bold: await fontFile("bold") };
   const stem = join(out, basename(path, extname(path)));
   const outputs: Output[] = [];
   for (const print of prints) {

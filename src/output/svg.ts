@@ -6,14 +6,14 @@ import type { FontBytes } from "./fonts.js";
 import { inkRgb } from "./inks.js";
 import { mark as ours } from "./ours.js";
 
-/** One page as SVG, in millimetres, with the fonts it uses inside, so that it looks the same anywhere. */
+/** One page as SVG, in millimetres, with the fonts it uses (WOFF) inside, so that it looks the same anywhere. */
 export function renderSvg(page: Page, print: Print, correction: Affine, fonts: FontBytes): string {
   const { width, height, marks } = page.drawing;
   const body = marks.map((mark) => element(mark)).join("\n");
   const weights = (["regular", "bold"] as const).filter((weight) => body.includes(`class="${weight}"`));
   const faces = weights.map(
     (weight) =>
-      `@font-face{font-family:witnessmark;font-weight:${css[weight]};src:url(data:font/ttf;base64,${base64(fonts[weight])})}`,
+      `@font-face{font-family:witnessmark;font-weight:${css[weight]};src:url(data:font/woff;base64,${base64(fonts[weight])})}`,
   );
   const map = correction.every((part, index) => part === [1, 0, 0, 1, 0, 0][index])
     ? body
@@ -46,7 +46,8 @@ function pathElement({ segments, pen, fill }: PathMark): string {
   let data = "";
   let open = false;
   for (const segment of segments) {
-    if (segment.to === "arc") data += (open ? "L" : "M") + pair(...onArc(segment.centre, segment.radius, segment.start)) + arcData(segment);
+    if (segment.to === "arc")
+      data += (open ? "L" : "M") + pair(...onArc(segment.centre, segment.radius, segment.start)) + arcData(segment);
     else if (segment.to === "curve")
       data += `C${pair(segment.x1, segment.y1)} ${pair(segment.x2, segment.y2)} ${pair(segment.x, segment.y)}`;
     else if (segment.to === "close") data += "Z";
@@ -71,7 +72,8 @@ function textElement({ at, text, size, anchor, weight, ink, turn }: TextMark): s
 function arcData({ centre, radius, start, end }: Extract<Segment, { to: "arc" }>): string {
   const middle = (start + end) / 2;
   const large = Math.abs(end - start) / 2 > Math.PI ? 1 : 0;
-  const half = (to: number) => `A${number(radius)} ${number(radius)} 0 ${large} ${end > start ? 1 : 0} ${pair(...onArc(centre, radius, to))}`;
+  const half = (to: number) =>
+    `A${number(radius)} ${number(radius)} 0 ${large} ${end > start ? 1 : 0} ${pair(...onArc(centre, radius, to))}`;
   return half(middle) + half(end);
 }
 

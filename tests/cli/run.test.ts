@@ -3,7 +3,7 @@ import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { promisify } from "node:util";
-import { beforeAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 
 const run = promisify(execFile);
 const demo = "templates/machines/boathouse.yaml";
@@ -25,10 +25,6 @@ function file(text: string, name = "lathe.yaml"): string {
   writeFileSync(path, text);
   return path;
 }
-
-beforeAll(async () => {
-  await run(process.execPath, ["scripts/build.mjs"]);
-}, 60_000);
 
 describe("new", () => {
   test("writes a starter file that passes check without a remark", async () => {
