@@ -16,7 +16,13 @@ export function rectangle(at: Point, width: number, height: number, look: Look, 
   const [right, bottom] = [x + width, y + height];
   if (corner <= 0) return polyline([at, { x: right, y }, { x: right, y: bottom }, { x, y: bottom }], look, true);
   const quarter = Math.PI / 2;
-  const bend = (cx: number, cy: number, start: number): Segment => ({ to: "arc", centre: { x: cx, y: cy }, radius: corner, start, end: start + quarter });
+  const bend = (cx: number, cy: number, start: number): Segment => ({
+    to: "arc",
+    centre: { x: cx, y: cy },
+    radius: corner,
+    start,
+    end: start + quarter,
+  });
   return {
     kind: "path",
     segments: [
@@ -36,7 +42,13 @@ export const circle = (centre: Point, radius: number, look: Look): PathMark => (
   ...look,
 });
 
-export type TextStyle = { readonly size: number; readonly anchor?: Anchor; readonly weight?: Weight; readonly ink?: Ink; readonly turn?: number };
+export type TextStyle = {
+  readonly size: number;
+  readonly anchor?: Anchor;
+  readonly weight?: Weight;
+  readonly ink?: Ink;
+  readonly turn?: number;
+};
 
 export const text = (words: string, at: Point, style: TextStyle): TextMark => ({
   kind: "text",
@@ -49,4 +61,8 @@ export const text = (words: string, at: Point, style: TextStyle): TextMark => ({
   ...(style.turn !== undefined && { turn: style.turn }),
 });
 
-export const group = (at: Point, marks: readonly Mark[], options: { name?: string; turn?: number } = {}): GroupMark => ({ kind: "group", at, marks, ...options });
+export const group = (
+  at: Point,
+  marks: readonly Mark[],
+  options: { name?: string; turn?: number } = {},
+): GroupMark => ({ kind: "group", at, marks, ...options });

@@ -1,5 +1,5 @@
-import type { Weight } from "./drawing.js";
 import { advances } from "./advances.generated.js";
+import type { Weight } from "./drawing.js";
 
 /** Width, mm, of one line of text set at `size` mm em. Kerning is off in every renderer, so widths simply add up. */
 export function textWidth(text: string, size: number, weight: Weight): number {
@@ -23,4 +23,5 @@ export function wrapText(text: string, width: number, size: number, weight: Weig
 }
 
 /** Characters of a text that the font cannot show. */
-export const missingGlyphs = (text: string, weight: Weight): string[] => [...text].filter((char) => advances[weight][char] === undefined);
+export const missingGlyphs = (text: string, weight: Weight): string[] =>
+  [...text].filter((char) => advances[weight][char] === undefined);

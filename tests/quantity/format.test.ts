@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { formatFixed, formatLength, formatUncertain, plural, trimmed } from "../../src/quantity/format.js";
 import { fromMm, inMm, parseLength } from "../../src/quantity/length.js";
 import { parseNumber } from "../../src/quantity/number.js";
-import { formatFixed, formatLength, formatUncertain, plural, trimmed } from "../../src/quantity/format.js";
 
 const value = fc.double({ min: -1e6, max: 1e6, noNaN: true });
 const places = fc.integer({ min: 0, max: 6 });
