@@ -14,7 +14,7 @@ export function fraction(numerator: number, denominator: number): Fraction {
   return { numerator: numerator / common + 0, denominator: denominator / common };
 }
 
-export const valueOf = ({ numerator, denominator }: Fraction): number => numerator / denominator;
+export const quotient = ({ numerator, denominator }: Fraction): number => numerator / denominator;
 
 /** The best rational approximations of a number ≥ 0: each convergent is nearer than any fraction of a smaller
  *  denominator (theory of continued fractions). Ends at a denominator above `most`, or where the number is met to the
@@ -29,7 +29,7 @@ export function convergents(value: number, most: number): Fraction[] {
     const next = { numerator: whole * h1 + h0, denominator: whole * k1 + k0 };
     if (next.denominator > most) break;
     found.push(next);
-    if (Math.abs(value - valueOf(next)) <= 1e-12 * Math.max(1, value)) break;
+    if (Math.abs(value - quotient(next)) <= 1e-12 * Math.max(1, value)) break;
     [h0, h1, k0, k1] = [h1, next.numerator, k1, next.denominator];
     rest = 1 / (rest - whole);
   }
