@@ -28,6 +28,7 @@ export function readMachine(text: string): MachineReading {
     strict: true,
     uniqueKeys: true,
     maxAliasCount: 0,
+    logLevel: "error",
   } as Parameters<typeof parseDocument>[1]);
   const at = (offset: number) => {
     const { line, col } = lines.linePos(offset);

@@ -1,0 +1,31 @@
+import { readdirSync, readFileSync } from "node:fs";
+import type { Print } from "../../src/drawing/page.js";
+import { compute } from "../../src/findings/compute.js";
+import type { Findings } from "../../src/findings/findings.js";
+import { readMachine } from "../../src/machine/read.js";
+import { arrange } from "../../src/sheets/arrange.js";
+import { readTemplate } from "../../src/sheets/template.js";
+
+/** Findings of a machine file's text; throws with its problems when it is faulty. */
+export function findingsOf(text: string): Findings {
+  const { machine, problems } = readMachine(text);
+  if (machine === undefined) throw new Error(JSON.stringify(problems));
+  return compute(machine);
+}
+
+export const demoFindings = (): Findings => findingsOf(readFileSync("templates/machines/boathouse.yaml", "utf8"));
+
+export const sheetNames = (): string[] => readdirSync("templates/sheets").map((file) => file.replace(/\.yaml$/, ""));
+
+export function template(sheet: string) {
+  const { template, problems } = readTemplate(readFileSync(`templates/sheets/${sheet}.yaml`, "utf8"), sheet);
+  if (template === undefined) throw new Error(problems.join("\n"));
+  return template;
+}
+
+/** The sheet's pages; throws with what is missing. */
+export function printOf(findings: Findings, sheet: string): Print {
+  const result = arrange(findings, template(sheet));
+  if ("missing" in result) throw new Error(`${sheet}: ${result.missing}`);
+  return result.print;
+}
