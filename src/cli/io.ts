@@ -22,7 +22,7 @@ export type Io = {
 export const processIo: Io = {
   out: (text) => process.stdout.write(`${text}\n`),
   err: (text) => process.stderr.write(`${text}\n`),
-  colour: process.stdout.isTTY === true && !process.env["NO_COLOR"],
+  colour: process.stdout.isTTY === true && !process.env.NO_COLOR,
 };
 
 /** Text of a user's file. Throws a Refusal that says what to do when it cannot be read. */

@@ -1,0 +1,87 @@
+import type { DialChoice, DialFinding } from "../dial/finding.js";
+import type { SpeedFinding } from "../drive/finding.js";
+import type { Findings, HandwheelFinding } from "../findings/findings.js";
+import type { Units } from "../machine/machine.js";
+import { formatFixed, formatUncertain, plural } from "../quantity/format.js";
+import { fromMm } from "../quantity/length.js";
+
+/** What `check` shows of a sound file: speeds, feeds and the ways to divide each dial, in the file's unit. */
+export function overview(findings: Findings): string[] {
+  const { machine, drive, handwheels } = findings;
+  const lines = [`${machine.name}${machine.revision ? `, revision ${machine.revision}` : ""}`];
+  if (drive) {
+    lines.push("", "Spindle speeds, slowest first");
+    const width = Math.max(...drive.speeds.map(({ position }) => position.name.length));
+    for (const speed of drive.speeds)
+      lines.push(`  ${speed.position.name.padEnd(width)}  ${rpm(speed).padStart(9)} rpm  ${origin(speed)}`);
+    if (drive.slip !== undefined) lines.push(`  mean slip ${formatFixed(drive.slip * 100, 1)} %`);
+  }
+  for (const finding of handwheels) lines.push("", ...handwheelLines(finding, machine.units));
+  return lines;
+}
+
+const rpm = ({ rpm, slowestRpm }: SpeedFinding): string =>
+  Math.round(rpm) === Math.round(slowestRpm)
+    ? formatFixed(rpm, 0)
+    : `${formatFixed(slowestRpm, 0)}–${formatFixed(rpm, 0)}`;
+
+function origin({ from, slip }: SpeedFinding): string {
+  if (from === "measured") return `measured${slip === undefined ? "" : `, slip ${formatFixed(slip * 100, 1)} %`}`;
+  return from === "slip" ? "by ratio, less mean slip" : "by ratio alone, not measured";
+}
+
+function handwheelLines({ handwheel, feed, dial }: HandwheelFinding, units: Units): string[] {
+  if (!feed) return [`${handwheel.name}: feed per turn not given`];
+  const show = (mm: number, extra = 0) =>
+    `${formatFixed(fromMm(mm, units), (units === "mm" ? 3 : 4) + extra)} ${units}`;
+  const doubt =
+    feed.uncertainty === undefined
+      ? undefined
+      : formatUncertain(fromMm(feed.perTurn, units), fromMm(feed.uncertainty, units));
+  const value = doubt ? `${doubt.value} ± ${doubt.uncertainty} ${units}` : show(feed.perTurn, 1);
+  const lines = [`${handwheel.name}: ${value} a turn (${feedOrigin[feed.from]}), dial reads ${handwheel.reads}`];
+  const { lostMotion, nominal } = feed;
+  if (lostMotion) lines.push(`  lost motion ${show(lostMotion.travel)}, ${formatFixed(lostMotion.turn, 3)} of a turn`);
+  if (nominal !== undefined)
+    lines.push(
+      `  nominal ${show(nominal, 1)} a turn: a dial made for that reads ${wrong(nominal - feed.perTurn, (mm) => show(mm, 1))} each turn`,
+    );
+  return dial ? [...lines, ...dialLines(dial, show)] : lines;
+}
+
+const feedOrigin = {
+  readings: "measured",
+  stated: "as stated",
+  screw: "nominal screw, not measured",
+  rack: "nominal rack, not measured",
+};
+
+type Show = (mm: number, extra?: number) => string;
+
+const wrong = (error: number, show: Show): string => `${show(Math.abs(error))} too ${error > 0 ? "much" : "little"}`;
+
+function dialLines({ choices, chosen, stripLength, forced }: DialFinding, show: Show): string[] {
+  const lines = stripLength === undefined ? [] : [`  strip ${formatFixed(stripLength, 2)} mm once round`];
+  const best = choices.slice(0, 6);
+  const shown = best.map((choice) => {
+    const rows = choice.rows > 1 ? ` in ${plural(choice.rows, "row")}` : "";
+    return { choice, what: `${choice.closure}${rows}`, how: `${choice.divisions} × ${choice.divisionLabel}` };
+  });
+  const width = (key: "what" | "how") => Math.max(...shown.map((line) => line[key].length));
+  const [what, how] = [width("what"), width("how")];
+  for (const { choice, ...line } of shown) {
+    const mark = choice === chosen ? (forced ? "as told →" : "chosen  →") : "         ";
+    const gap = `marks ${formatFixed(choice.spacing, 2)} mm apart`;
+    lines.push(`  ${mark} ${line.what.padEnd(what)}  ${line.how.padEnd(how)}  ${gap}: ${cost(choice, show)}`);
+  }
+  return lines;
+}
+
+/** What a choice costs, as long as the dial is read as printed. */
+function cost(choice: DialChoice, show: Show): string {
+  if (choice.closure === "true" && Math.abs(choice.leftOver) > 1e-6)
+    return `exact, last division short (${show(Math.abs(choice.leftOver), 1)}): count whole turns`;
+  if (Math.abs(choice.errorPerTurn) < 1e-6) return "closes exactly";
+  const { errorPerTurn, errorOverTravel, overTravel } = choice;
+  return `reads ${wrong(errorPerTurn, (mm) => show(mm, 1))} each turn, ${show(Math.abs(errorOverTravel))} over ${show(overTravel, -2)}`;
+}
