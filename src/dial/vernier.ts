@@ -1,0 +1,57 @@
+import type { DialChoice, Graduation } from "./finding.js";
+
+/** Marks that part a division: `parts` of them over parts − 1 divisions of the main scale, or over 2 · parts − 1 where
+ *  the main marks stand too close to tell which of them meet (extended). */
+export type Vernier = {
+  readonly parts: number;
+  readonly extended: boolean;
+  /** Divisions of the main scale that the whole vernier spans. */
+  readonly spans: number;
+  /** Main division ÷ parts, in what the main scale reads. */
+  readonly leastCount: number;
+  /** Step of the vernier's marks, in divisions of the main scale. */
+  readonly step: number;
+};
+
+/** Below this distance of the main marks the extended form is drawn, mm: one does not see which of two neighbours meets. */
+const CLOSE_MARKS = 1.4;
+
+/** Vernier of a scale with divisions worth `division`, drawn `spacing` mm apart. Least count = division ÷ parts
+ *  (any text on verniers; checked against published examples in tests/published). `parts` a whole number > 1. */
+export function vernier(division: number, spacing: number, parts: number): Vernier {
+  const extended = spacing < CLOSE_MARKS;
+  const spans = extended ? 2 * parts - 1 : parts - 1;
+  return { parts, extended, spans, leastCount: division / parts, step: spans / parts };
+}
+
+/** The vernier's marks as angles from its zero, which is the index line, growing with the reading of the main scale.
+ *  `pitch`: angle of one main division, radians. Numbers count least counts, at the ends and the middle. */
+export function vernierMarks({ parts, step, leastCount }: Vernier, pitch: number): Graduation[] {
+  return Array.from({ length: parts + 1 }, (_, index) => {
+    const numbered = index % (parts % 2 === 0 ? parts / 2 : parts) === 0;
+    return {
+      angle: index * step * pitch,
+      rank: index === 0 || index === parts ? 1 : numbered || (parts % 5 === 0 && index % 5 === 0) ? 2 : 3,
+      value: index * leastCount,
+      ...(numbered && { label: String(index) }),
+    };
+  });
+}
+
+/** Which vernier mark meets a main mark for a reading, and what one then reads: main reading + mark · least count. */
+export function readVernier(
+  { parts, leastCount }: Vernier,
+  division: number,
+  reading: number,
+): { main: number; mark: number; read: number } {
+  const counts = Math.round(reading / leastCount);
+  const mark = counts % parts;
+  const main = Math.round(counts / parts - mark / parts) * division;
+  return { main, mark, read: main + mark * leastCount };
+}
+
+/** Part of a turn between neighbouring marks of a dial, radians. */
+export function pitchAngle(choice: DialChoice, turn: number): number {
+  const step = choice.closure === "true" ? choice.divisionValue : (turn * choice.rows) / choice.divisions;
+  return (step / turn) * 2 * Math.PI;
+}

@@ -1,0 +1,110 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { angleMarks, smallEnd } from "../../src/dial/angleScale.js";
+import { linearDivision, linearMarks, turnsDivision } from "../../src/dial/linearScale.js";
+import { dialGears, lowestTerms } from "../../src/dial/reductionGears.js";
+import { startReadings } from "../../src/dial/startReadings.js";
+import { turnsToClose } from "../../src/dial/turnsToClose.js";
+import { readVernier, vernier, vernierMarks } from "../../src/dial/vernier.js";
+
+test("property: the vernier mark that reads a part is the one that meets a main mark", () => {
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 2, max: 25 }),
+      fc.double({ min: 0.5, max: 3, noNaN: true }),
+      fc.integer({ min: 0, max: 5000 }),
+      (parts, spacing, counts) => {
+        const scale = vernier(1, spacing, parts);
+        const reading = counts / parts;
+        const { mark, main, read } = readVernier(scale, 1, reading);
+        expect(read).toBeCloseTo(reading, 9);
+        expect(main).toBeCloseTo(Math.floor(reading + 1e-9), 9);
+        const off = vernierMarks(scale, 1)
+          .slice(0, parts)
+          .map(({ angle }) => Math.abs(reading + angle - Math.round(reading + angle)));
+        expect(off.indexOf(Math.min(...off))).toBe(mark);
+        expect(off[mark]).toBeLessThan(1e-9);
+      },
+    ),
+    { numRuns: 100 },
+  );
+});
+
+test("sixteenths of an inch: 17 marks in an inch, long ones at the inch, middling at quarters", () => {
+  const marks = linearMarks(linearDivision(25.4 / 16), 25.4);
+  expect(marks).toHaveLength(17);
+  expect(marks.filter(({ rank }) => rank === 1).map(({ label }) => label)).toEqual(["0", "1"]);
+  expect(marks[4]).toMatchObject({ rank: 2 });
+  expect(marks[16]?.angle).toBeCloseTo(25.4, 12);
+});
+
+test("a scale in turns of a 1.5875 mm wheel bears whole turns and stands where the turns do", () => {
+  const marks = linearMarks(turnsDivision(1.5875, 4), 20);
+  expect(marks.at(-1)?.angle).toBeCloseTo(1.5875 * 12.5, 12);
+  for (const { label, angle } of marks) if (label !== undefined) expect(Number(label) * 1.5875).toBeCloseTo(angle, 9);
+});
+
+test("property: marks of a straight scale grow by one step and stay on it", () => {
+  const steps = fc.constantFrom(0.5, 1, 2, 25.4 / 16, 25.4 / 32, 2.54, 0.254);
+  fc.assert(
+    fc.property(steps, fc.double({ min: 5, max: 300, noNaN: true }), (step, length) => {
+      const marks = linearMarks(linearDivision(step), length);
+      marks.forEach(({ angle }, i) => {
+        if (Math.abs(angle - i * step) > 1e-9) throw new Error("mark stands off");
+      });
+      expect(marks.at(-1)?.angle).toBeLessThanOrEqual(length + 1e-6);
+      expect(length - (marks.at(-1)?.angle ?? 0)).toBeLessThan(step + 1e-9);
+    }),
+    { numRuns: 50 },
+  );
+});
+
+test("swung anticlockwise, the top slide makes the free end small, the headstock the chuck end (tool on the operator's side)", () => {
+  expect(smallEnd("top slide", "anticlockwise")).toBe("free end");
+  expect(smallEnd("top slide", "clockwise")).toBe("chuck end");
+  expect(smallEnd("headstock", "anticlockwise")).toBe("chuck end");
+  expect(smallEnd("headstock", "clockwise")).toBe("free end");
+});
+
+test("half degrees either way of zero, numbered without a sign", () => {
+  const marks = angleMarks({ from: -20, to: 30, step: 0.5 }, 60);
+  expect(marks).toHaveLength(101);
+  expect(marks[0]).toMatchObject({ label: "20", rank: 1 });
+  expect(marks.find(({ value }) => value === 0)).toMatchObject({ label: "0", rank: 1, angle: 0 });
+  expect(marks.at(-1)?.angle).toBeCloseTo(Math.PI / 6, 12);
+});
+
+test("few turns that close: 4.225 mm on 0.05 mm meets zero after 2 turns; π mm on 0.1 mm ever nearer after 2, 5, 12 and 53", () => {
+  expect(turnsToClose(4.225, 0.05).at(-1)).toEqual({ turns: 2, divisions: 169, error: 0 });
+  const pi = turnsToClose(Math.PI, 0.1);
+  expect(pi.map(({ turns }) => turns)).toEqual([1, 2, 5, 12, 53]);
+  for (const [i, cycle] of pi.entries())
+    if (i > 0) expect(Math.abs(cycle.error)).toBeLessThan(Math.abs(pi[i - 1]?.error ?? 0));
+});
+
+test("property: no smaller number of turns comes nearer", () => {
+  fc.assert(
+    fc.property(fc.double({ min: 0.5, max: 25, noNaN: true }), fc.constantFrom(0.05, 0.1, 0.0254), (turn, value) => {
+      const off = (turns: number) => Math.abs(Math.round((turns * turn) / value) * value - turns * turn);
+      for (const cycle of turnsToClose(turn, value).slice(1))
+        for (let turns = 1; turns < cycle.turns; turns++)
+          expect(off(turns)).toBeGreaterThanOrEqual(Math.abs(cycle.error) - 1e-9);
+    }),
+    { numRuns: 40 },
+  );
+});
+
+test("gears for a rack of 19.28 mm a turn: the pair and its error agree", () => {
+  const gears = dialGears(19.28, [20, 24, 25, 27, 28, 30, 36, 40, 48, 50, 54, 56], "mm");
+  expect(gears.length).toBeGreaterThan(0);
+  for (const { driver, driven, perDialTurn, error } of gears)
+    expect(perDialTurn - error).toBeCloseTo((19.28 * driven) / driver, 9);
+  // 27 : 28 would make 19.994 mm of a dial turn.
+  expect(gears).toContainEqual(expect.objectContaining({ driver: 27, driven: 28, perDialTurn: 20 }));
+  expect(lowestTerms(54, 56)).toBe("27 : 28");
+  expect(dialGears(19.28, [40], "mm")).toEqual([]);
+});
+
+test("start readings are whole turns of the feed", () => {
+  expect(startReadings(19.28, 60)).toEqual([0, 19.28, 38.56, 57.84]);
+});
