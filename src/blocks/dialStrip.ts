@@ -34,10 +34,9 @@ export function stripPieces(plan: StripPlan, room: number): StripPiece[] {
     const bounds = Array.from({ length: pieces + 1 }, (_, index) => {
       if (index === 0 || index === pieces) return joint.angle + (index === 0 ? 0 : turn);
       const wanted = joint.angle + (index * turn) / pieces;
-      const near = best(
-        cuts,
-        (cut) => Math.abs(along(cut.angle, joint.angle) - (wanted - joint.angle)) - (cut.clearance > 0 ? turn : 0),
-      );
+      // A cut through a number costs as much as one a tenth of the way to the next piece away from where it is wanted.
+      const apart = (cut: Cut) => Math.abs(along(cut.angle, joint.angle) - (wanted - joint.angle));
+      const near = best(cuts, (cut) => apart(cut) + (cut.clearance > 0 ? 0 : turn / pieces / 10));
       return joint.angle + along(near.angle, joint.angle);
     });
     const lengths = bounds.slice(1).map((end, index) => ((end - (bounds[index] ?? 0)) / turn) * plan.length);
