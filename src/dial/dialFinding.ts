@@ -1,11 +1,12 @@
 import type { FeedFinding } from "../feed/finding.js";
-import type { Handwheel, Paper, Units } from "../machine/machine.js";
+import type { DialWish, Handwheel, Paper, Units } from "../machine/machine.js";
 import { dialChoices, readingPerTurn } from "./choices.js";
-import type { DialFinding } from "./finding.js";
+import type { DialChoice, DialFinding } from "./finding.js";
 import { graduations } from "./graduations.js";
 import { labelling } from "./labelling.js";
 import { MOST_MARKS } from "./ranking.js";
 import { readingCircle, stripLength } from "./strip.js";
+import { vernier } from "./vernier.js";
 
 /** The dial of one handwheel: the ways to divide it, the chosen one and its marks. Undefined where the file wishes for
  *  no dial, where the feed is not known or not above zero, and for a drum without diameter or wrap. */
@@ -21,22 +22,37 @@ export function dialFinding(
   const circle = readingCircle(wish, layers);
   if (circle === undefined || !(circle > 0)) return undefined;
 
-  const choices = dialChoices(feed, handwheel.reads, wish, {
+  const options = {
     stripLength: circle,
     units,
     ...(handwheel.travel !== undefined && { travel: handwheel.travel }),
-  });
+  };
+  const choices = dialChoices(feed, handwheel.reads, wish, options);
   const [chosen] = choices;
   if (chosen === undefined) return undefined;
   const strip = stripLength(wish, layers);
+  const reading = readingPerTurn(feed, handwheel.reads);
   return {
     shape: wish.shape,
     chosen,
     forced: wish.divisions !== undefined || wish.closure !== undefined,
     choices,
-    rows: graduations(chosen, readingPerTurn(feed, handwheel.reads)),
+    rows: graduations(chosen, reading),
     ...(chosen.divisions <= MOST_MARKS && { labelUnit: labelling(chosen).labelUnit }),
     ...(strip !== undefined && { stripLength: strip }),
     increases: wish.increases,
+    ...(wish.second !== undefined && { second: scaleOf(wish.second) }),
+    ...(wish.vernier !== undefined && { vernier: vernier(chosen.divisionValue, chosen.spacing, wish.vernier) }),
   };
+
+  /** A second scale: the best closure for the division value that it must have. */
+  function scaleOf(divisions: number): NonNullable<DialFinding["second"]> {
+    const { closure: _, ...shape } = wish as DialWish;
+    const own = dialChoices(feed as FeedFinding, handwheel.reads, { ...shape, divisions }, options)[0] as DialChoice;
+    return {
+      chosen: own,
+      rows: graduations(own, reading),
+      ...(own.divisions <= MOST_MARKS && { labelUnit: labelling(own).labelUnit }),
+    };
+  }
 }

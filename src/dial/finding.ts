@@ -53,4 +53,21 @@ export type DialFinding = {
   /** Flat length once round, for a drum. */
   readonly stripLength?: number;
   readonly increases: "clockwise" | "anticlockwise";
+  /** A second scale below the first, in another value or unit, with a closure of its own. */
+  readonly second?: Pick<DialFinding, "chosen" | "rows" | "labelUnit">;
+  /** Beside the index line, where the file asks for one. */
+  readonly vernier?: Vernier;
+};
+
+/** Marks that part a division: `parts` of them over parts − 1 divisions of the main scale, or over 2 · parts − 1 where
+ *  the main marks stand too close to tell which of them meet (extended). */
+export type Vernier = {
+  readonly parts: number;
+  readonly extended: boolean;
+  /** Divisions of the main scale that the whole vernier spans. */
+  readonly spans: number;
+  /** Main division ÷ parts, in what the main scale reads. */
+  readonly leastCount: number;
+  /** Step of the vernier's marks, in divisions of the main scale. */
+  readonly step: number;
 };

@@ -1,17 +1,4 @@
-import type { DialChoice, Graduation } from "./finding.js";
-
-/** Marks that part a division: `parts` of them over parts − 1 divisions of the main scale, or over 2 · parts − 1 where
- *  the main marks stand too close to tell which of them meet (extended). */
-export type Vernier = {
-  readonly parts: number;
-  readonly extended: boolean;
-  /** Divisions of the main scale that the whole vernier spans. */
-  readonly spans: number;
-  /** Main division ÷ parts, in what the main scale reads. */
-  readonly leastCount: number;
-  /** Step of the vernier's marks, in divisions of the main scale. */
-  readonly step: number;
-};
+import type { DialChoice, Graduation, Vernier } from "./finding.js";
 
 /** Below this distance of the main marks the extended form is drawn, mm: one does not see which of two neighbours meets. */
 const CLOSE_MARKS = 1.4;

@@ -1,6 +1,7 @@
 import { MM_PER_INCH, mmPer } from "../quantity/length.js";
 import { assembleDrive } from "./assembleDrive.js";
 import { assembleFeed } from "./assembleFeed.js";
+import { assembleScales } from "./assembleScales.js";
 import type { Context, Raw, Report } from "./context.js";
 import type { DialWish, Handwheel, Machine, Paper, Printer, Work } from "./machine.js";
 import type { Path } from "./problem.js";
@@ -46,6 +47,7 @@ export function assemble(file: MachineFile, report: Report): Machine {
     ),
     paper: paper(file, context),
     work: { ...work(file.work, context), ...cuttingWishes(file.work, context) },
+    ...assembleScales(file, context),
   };
 }
 
@@ -90,7 +92,15 @@ function assembleDial(
     increases: dial.increases ?? "clockwise",
     ...(dial.divisions !== undefined && { divisions: mm(dial.divisions) }),
     ...(dial.closure !== undefined && { closure: dial.closure }),
+    ...(dial.second !== undefined && { second: mm(dial.second) }),
+    ...(dial.vernier !== undefined && { vernier: dial.vernier }),
+    ...(dial.lap !== undefined && { lap: mm(dial.lap) }),
+    ...(dial.index !== undefined && { index: dial.index }),
   } as const;
+  if (dial.shape === "face" && dial.lap !== undefined)
+    error([...path, "lap"], "not-this-shape", "a face dial is a whole ring and has no joint to lap", "leave lap out");
+  if (dial.shape === "drum" && dial.index !== undefined)
+    error([...path, "index"], "not-this-shape", "round a drum the numbers are upright everywhere", "leave index out");
   const wants: Record<typeof dial.shape, readonly (keyof typeof dial)[]> = {
     drum: ["width"],
     face: ["outside", "inside"],
@@ -152,6 +162,13 @@ function assembleDial(
         "inside-out",
         "smallDiameter is not smaller than diameter",
         "diameter is the larger end; for equal ends use shape: drum",
+      );
+    else if (2 * width < (diameter ?? 0) - smallDiameter)
+      error(
+        [...path, "width"],
+        "too-narrow",
+        `a slope of ${width} mm cannot reach from ${diameter} to ${smallDiameter} mm`,
+        `measure width along the slope: at least ${((diameter ?? 0) - smallDiameter) / 2} mm`,
       );
     return { shape: "bevel", diameter: diameter ?? 0, smallDiameter, width, ...wish };
   }

@@ -18,6 +18,48 @@ export type Machine = {
   readonly printers: Readonly<Record<string, Printer>>;
   readonly paper: Paper;
   readonly work: Work;
+  readonly scales?: readonly LinearScale[];
+  readonly angleScales?: readonly AngleScale[];
+  readonly dividing?: DividingHead;
+  /** Tooth counts of gears at hand: change wheels, for indexing or to gear a dial. */
+  readonly gears?: readonly number[];
+};
+
+/** A straight scale for a barrel, quill, bed or stop. Exactly one of `divisions` and `turnsOf`. */
+export type LinearScale = {
+  readonly name: string;
+  readonly length: number;
+  readonly width: number;
+  /** Worth of one division, mm. */
+  readonly divisions?: number;
+  /** Name of a handwheel whose turns are the unit. */
+  readonly turnsOf?: string;
+  /** Divisions to one of its turns. */
+  readonly parts?: number;
+  /** Side towards which the numbers grow. */
+  readonly grows: "left" | "right";
+};
+
+/** A scale of degrees for something that swivels about an upright axis. Angles in degrees. */
+export type AngleScale = {
+  readonly name: string;
+  readonly part: "headstock" | "top slide" | "vice";
+  /** Where the scale is stuck: a flat top or a cylinder's side. */
+  readonly shape: "face" | "drum";
+  readonly radius: number;
+  readonly width: number;
+  readonly from: number;
+  readonly to: number;
+  readonly step: number;
+  /** True where the scale turns with the part past a fixed index. */
+  readonly turns: boolean;
+  readonly vernier?: number;
+};
+
+/** A dividing head or rotary table: turns of its crank for one of the work, and the hole circles of its plates. */
+export type DividingHead = {
+  readonly ratio: number;
+  readonly plates: readonly (readonly number[])[];
 };
 
 /** Never recommend beyond these. */
@@ -133,6 +175,14 @@ export type DialWish = DialShape & {
   /** Wanted division value, in what the dial reads. */
   readonly divisions?: number;
   readonly closure?: Closure;
+  /** Division value of a second scale below the first. */
+  readonly second?: number;
+  /** Parts into which a vernier beside the index line cuts a division. */
+  readonly vernier?: number;
+  /** Width of a tab for glue; the ends butt where it is absent. */
+  readonly lap?: number;
+  /** Where the index stands round a face or bevel, seen by the operator; top where absent. */
+  readonly index?: "top" | "right" | "bottom" | "left";
 };
 
 export type DialShape =

@@ -247,6 +247,13 @@ const dial = z.strictObject({
   closure: closure
     .optional()
     .describe("even: equal divisions; true: exact ones, the last short; rows: one row for each turn"),
+  second: length().optional().describe("Division of a second scale below the first: 0.001 in under one in mm"),
+  vernier: count(2, 25).optional().describe("Parts into which a vernier beside the index line cuts a division: 10"),
+  lap: length().optional().describe("Width of a tab for glue at one end; left out, the ends butt"),
+  index: z
+    .enum(["top", "right", "bottom", "left"])
+    .optional()
+    .describe("Where the index stands round a face or bevel, as the operator sees it; top when left out"),
 });
 
 export const machineFile = z.strictObject({
@@ -274,6 +281,53 @@ export const machineFile = z.strictObject({
     )
     .optional()
     .describe("Every wheel or lever that moves a slide"),
+  scales: z
+    .array(
+      z.strictObject({
+        name: words().describe("What it is for: tailstock barrel, quill, bed, depth stop"),
+        length: length().describe("How long the scale is"),
+        width: length().optional().describe("Width of the strip; 8 mm when left out"),
+        divisions: length().optional().describe("True lengths: 1 mm, 0.5 mm or 1/16 in"),
+        turnsOf: words().optional().describe("Instead of lengths: turns of this handwheel"),
+        parts: count(1, 50).optional().describe("Divisions to a turn; 10 when left out"),
+        grows: z.enum(["left", "right"]).optional().describe("Side to which the numbers grow; right when left out"),
+      }),
+    )
+    .optional()
+    .describe("Straight scales to stick on"),
+  angleScales: z
+    .array(
+      z.strictObject({
+        name: words().describe("What swivels"),
+        part: z.enum(["headstock", "top slide", "vice"]).describe("Tells which end of the work comes out small"),
+        shape: z
+          .enum(["face", "drum"])
+          .optional()
+          .describe("face: stuck on a flat top; drum: round a cylinder's side; face when left out"),
+        radius: length().describe("From the swivel's axis to the edge where the scale is read"),
+        width: length().optional().describe("Width of the scale; 9 mm when left out"),
+        range: z.tuple([z.number(), z.number()]).optional().describe("Degrees on either side: [-45, 45] when left out"),
+        step: z.number().gt(0).max(15).optional().describe("Degrees between marks: 0.5, 1, 2, 5; 1 when left out"),
+        turns: z.boolean().optional().describe("true: the scale turns past a fixed index; true when left out"),
+        vernier: count(2, 30).optional().describe("Parts of a step that a vernier shows: 12 of 1° is 5 minutes"),
+      }),
+    )
+    .optional()
+    .describe("Scales of degrees for a swivelling headstock, top slide or vice"),
+  dividing: z
+    .strictObject({
+      ratio: count(1, 200).optional().describe("Turns of the crank for one turn of the work; 40 when left out"),
+      plates: z
+        .array(z.array(count(3, 400)).min(1))
+        .optional()
+        .describe("Hole circles of each plate: [[15, 16, 17, 18, 19, 20], [21, 23, 27, 29, 31, 33]]"),
+    })
+    .optional()
+    .describe("A dividing head or rotary table, to cut a dial in metal"),
+  gears: z
+    .array(count(5, 500))
+    .optional()
+    .describe("Tooth counts of gears at hand: change wheels to index by, or to gear a dial"),
   printers: z
     .record(
       z.string(),

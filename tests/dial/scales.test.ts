@@ -74,10 +74,10 @@ test("half degrees either way of zero, numbered without a sign", () => {
   expect(marks.at(-1)?.angle).toBeCloseTo(Math.PI / 6, 12);
 });
 
-test("few turns that close: 4.225 mm on 0.05 mm meets zero after 2 turns; π mm on 0.1 mm ever nearer after 2, 5, 12 and 53", () => {
+test("few turns that close: 4.225 mm on 0.05 mm meets zero after 2 turns; π mm on 0.1 mm ever nearer after 2, 5 and 12", () => {
   expect(turnsToClose(4.225, 0.05).at(-1)).toEqual({ turns: 2, divisions: 169, error: 0 });
   const pi = turnsToClose(Math.PI, 0.1);
-  expect(pi.map(({ turns }) => turns)).toEqual([1, 2, 5, 12, 53]);
+  expect(pi.map(({ turns }) => turns)).toEqual([1, 2, 5, 12]);
   for (const [i, cycle] of pi.entries())
     if (i > 0) expect(Math.abs(cycle.error)).toBeLessThan(Math.abs(pi[i - 1]?.error ?? 0));
 });

@@ -1,0 +1,100 @@
+import type { Context, Raw } from "./context.js";
+import type { AngleScale, DividingHead, LinearScale, Machine } from "./machine.js";
+import type { MachineFile } from "./schema.js";
+
+/** Straight scales, angle scales and what divides a circle. */
+export function assembleScales(
+  file: MachineFile,
+  context: Context,
+): Pick<Machine, "scales" | "angleScales" | "dividing" | "gears"> {
+  return {
+    ...(file.scales && { scales: file.scales.map((scale, index) => linearScale(scale, index, file, context)) }),
+    ...(file.angleScales && { angleScales: file.angleScales.map((scale, index) => angleScale(scale, index, context)) }),
+    ...(file.dividing && { dividing: dividingHead(file.dividing) }),
+    ...(file.gears && { gears: file.gears }),
+  };
+}
+
+function linearScale(
+  scale: Raw<"scales">[number],
+  index: number,
+  { handwheels }: MachineFile,
+  { mm, error }: Context,
+): LinearScale {
+  const path = ["scales", index];
+  if ((scale.divisions === undefined) === (scale.turnsOf === undefined))
+    error(
+      path,
+      "one-of-two",
+      `scale "${scale.name}" needs either divisions or turnsOf`,
+      "give divisions: 1 mm for true lengths, or turnsOf: and a handwheel's name for its turns",
+    );
+  const known = (handwheels ?? []).map(({ name }) => name);
+  if (scale.turnsOf !== undefined && !known.includes(scale.turnsOf))
+    error(
+      [...path, "turnsOf"],
+      "unknown-handwheel",
+      `there is no handwheel "${scale.turnsOf}"`,
+      known.length > 0 ? `there are ${known.join(", ")}` : "add it under handwheels:",
+    );
+  if (scale.parts !== undefined && scale.turnsOf === undefined)
+    error([...path, "parts"], "stray", "parts says into what a turn is divided", "add turnsOf:, or leave parts out");
+  const divisions = scale.divisions && mm(scale.divisions);
+  const length = mm(scale.length);
+  if (divisions !== undefined && (divisions < 0.3 || divisions > length))
+    error(
+      [...path, "divisions"],
+      "too-close",
+      `divisions of ${divisions} mm cannot be drawn on a scale of ${length} mm`,
+      "choose between 0.5 mm and the whole length",
+    );
+  return {
+    name: scale.name,
+    length,
+    width: scale.width === undefined ? 8 : mm(scale.width),
+    grows: scale.grows ?? "right",
+    ...(divisions !== undefined && { divisions }),
+    ...(scale.turnsOf !== undefined && { turnsOf: scale.turnsOf, parts: scale.parts ?? 10 }),
+  };
+}
+
+function angleScale(scale: Raw<"angleScales">[number], index: number, { mm, error }: Context): AngleScale {
+  const path = ["angleScales", index];
+  const [from, to] = scale.range ?? [-45, 45];
+  if (!(from <= 0 && to >= 0 && to > from && to - from <= 360))
+    error(
+      [...path, "range"],
+      "bad-range",
+      `a range from ${from} to ${to} degrees does not hold zero`,
+      "write it from the one side to the other, as [-45, 45]",
+    );
+  const radius = mm(scale.radius);
+  const width = scale.width === undefined ? 9 : mm(scale.width);
+  const step = scale.step ?? 1;
+  if ((step * Math.PI * radius) / 180 < 0.5)
+    error(
+      [...path, "step"],
+      "too-close",
+      `marks ${step}° apart are only ${((step * Math.PI * radius) / 180).toFixed(2)} mm from each other on a radius of ${radius} mm`,
+      "take a larger step: 1, 2 or 5 degrees",
+    );
+  if (scale.shape !== "drum" && width >= radius)
+    error([...path, "width"], "inside-out", "the scale is as wide as its radius", "make it narrower: 8 or 9 mm");
+  return {
+    name: scale.name,
+    part: scale.part,
+    shape: scale.shape ?? "face",
+    radius,
+    width,
+    from,
+    to,
+    step,
+    turns: scale.turns ?? true,
+    ...(scale.vernier !== undefined && { vernier: scale.vernier }),
+  };
+}
+
+const dividingHead = (given: Raw<"dividing">): DividingHead => ({
+  ratio: given.ratio ?? 40,
+  plates: given.plates ?? [],
+});
