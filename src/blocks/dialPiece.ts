@@ -11,7 +11,7 @@ const turn = 2 * Math.PI;
 
 /** A dial of any shape as a sticker. Lengths in mm. */
 export type DialPlan = {
-  readonly dial: Pick<DialFinding, "rows" | "increases" | "second">;
+  readonly dial: Pick<DialFinding, "chosen" | "rows" | "increases" | "second">;
   readonly flat: Development;
   /** Written small along the inner edge: unit, feed, handwheel, revision, the dearest first. */
   readonly legend: string;
@@ -122,7 +122,7 @@ type DialStyle = { readonly bands: readonly ScaleStyle[]; readonly legend: numbe
 function dialStyle({ dial, flat }: DialPlan): DialStyle {
   const count = Math.max(1, bandsOf(dial).length);
   const band = bandOf(flat);
-  const legend = band >= 3.6 * count + size.tiny * 1.2 ? size.tiny * 1.2 : 0;
+  const legend = band >= 3.2 * count + size.tiny * 1.2 ? size.tiny * 1.35 : 0;
   const each = (band - legend) / count;
   const number = Math.max(size.tiny, Math.min(2.7, each * 0.36));
   const longest = Math.max(0.9, Math.min(4.5, each - number * 0.8 - 0.6));
@@ -154,8 +154,9 @@ function draw(
   const scales = bandsOf(dial).flatMap((band, index) => {
     const scale = style.bands[index];
     if (scale === undefined) return [];
+    const marked = style.legend > 0 ? band : withUnit(band, index < dial.rows.length ? dial : (dial.second ?? dial));
     return [
-      ...scaleMarks(surface, here(band), scale),
+      ...scaleMarks(surface, here(marked), scale),
       ...(index > 0 ? [group({ x: 0, y: 0 }, [surface.rule(scale.across, fine)], { name: "rules" })] : []),
     ];
   });
@@ -173,11 +174,18 @@ function draw(
   };
 }
 
+/** Where there is no room for a legend the zero bears the unit: no dial goes without. */
+function withUnit(band: readonly Graduation[], { chosen }: Pick<DialFinding, "chosen">): Graduation[] {
+  return band.map((mark) =>
+    mark.value === 0 && mark.label !== undefined ? { ...mark, label: `0 ${chosen.unit}` } : mark,
+  );
+}
+
 /** The legend in the middle of the piece, letters along the edge. */
 function legendMarks(plan: DialPlan, style: DialStyle, from: number, to: number, first: string): Mark[] {
   if (style.legend === 0) return [];
   const upright = surfaceOf({ ...plan, index: "top" }, from, to, plan.lap ?? 0);
-  const across = bandOf(plan.flat) - style.legend / 2 - 0.1;
+  const across = bandOf(plan.flat) - style.legend / 2 - 0.28;
   const length = upright.length(across);
   const words = fitted(first + plan.legend, length - 8);
   if (words === "") return [];

@@ -1,5 +1,5 @@
 import { cautionLines } from "./cautions.js";
-import { dialStrips } from "./dialStrips.js";
+import { dialPieces } from "./dialPieces.js";
 import { driveNotes } from "./driveNotes.js";
 import { positionTiles } from "./positions.js";
 import { speedTable } from "./speedTable.js";
@@ -12,7 +12,7 @@ export const blocks = {
   "drive notes": driveNotes,
   cautions: cautionLines,
   "turn tables": turnTables,
-  "dial strips": dialStrips,
+  "dial pieces": dialPieces,
 } as const;
 
 export type BlockName = keyof typeof blocks;

@@ -1,0 +1,41 @@
+import type { Drawing } from "../drawing/drawing.js";
+import { group, text } from "../drawing/shapes.js";
+import { textWidth, wrapText } from "../drawing/text.js";
+import { type Piece, shelves } from "../paper/packing.js";
+import type { Run } from "./block.js";
+import { leading, size } from "./style.js";
+
+/** Something to cut out, with words that stay outside the cut. */
+export type CutOut = { readonly drawing: Drawing; readonly caption: string; readonly name: string };
+
+/** Half a millimetre about every piece, so that its cut line keeps its whole width. */
+const edge = 0.5;
+const gap = 4;
+
+/** Pieces packed on shelves, one run a shelf. Each must be narrower than `width` by a millimetre. */
+export function cutOuts(pieces: readonly CutOut[], width: number): Run[] {
+  const boxes = pieces.map((item): Piece<CutOut> => {
+    const own = item.drawing.width + 2 * edge;
+    // A narrow piece may have words somewhat wider than itself rather than in many short lines.
+    const wide = Math.min(width, Math.max(own, Math.min(34, textWidth(item.caption, size.tiny, "regular") + 0.5)));
+    const lines = wrapText(item.caption, wide, size.tiny, "regular").length;
+    return { width: wide, height: item.drawing.height + 2 * edge + lines * size.tiny * leading + 0.5, item };
+  });
+  return shelves(boxes, width, gap).map(({ placed, height }) => ({
+    gap,
+    drawing: {
+      width,
+      height,
+      marks: placed.flatMap(({ x, y, width: wide, item }) => [
+        group({ x: x + edge, y: y + edge }, item.drawing.marks, { name: item.name }),
+        ...wrapText(item.caption, wide, size.tiny, "regular").map((words, line) =>
+          text(
+            words,
+            { x, y: y + item.drawing.height + 2 * edge + 0.3 + size.tiny * leading * (line + 0.76) },
+            { size: size.tiny },
+          ),
+        ),
+      ]),
+    },
+  }));
+}
