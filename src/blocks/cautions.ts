@@ -6,6 +6,12 @@ import { leading, size } from "./style.js";
 
 /** The usual cautions of the trade (common practice), by where the hand will be. */
 const cautions = {
+  drill: [
+    "Clamp the work: a drill that grabs spins it like a propeller. Never hold it in the hand.",
+    "Stop before you clear chips, and use a brush. Take the key out of the chuck. Hair and sleeves tied back, no gloves.",
+    "Stand the machine so that it cannot topple: bolt it down. Ease the feed as the drill breaks through.",
+    "Speeds are guides, for sharp drills. Maker's manual, local rules and a competent supervisor come first.",
+  ],
   belt: [
     "Switch off and pull the plug before you open the cover or move a belt. Close the cover before you start.",
     "Take the key out of the chuck. Never exceed the speed marked on the chuck, whatever this card says.",
@@ -15,6 +21,17 @@ const cautions = {
   dial: [
     "Stop the spindle before you measure work or change a setting. Take up lost motion: come to every reading from the same side.",
     "Try the dial against an indicator before you trust it with work. Maker's manual and local rules come first.",
+  ],
+  thread: [
+    "Turn the spindle by hand, power off and the plug pulled: a tap or die under power breaks, and takes the hand with it.",
+    "Half a turn on, a quarter back, to break the chip; cutting oil for steel. Chips are sharp: brush, never fingers.",
+    "Start square: hold the tap in the tailstock or, with the machine on end, let the spindle guide it. Clear a blind hole often.",
+    "Key out of the chuck. Maker's manual, local rules and a competent supervisor come first.",
+  ],
+  taper: [
+    "Stop and isolate the machine before you swing the headstock or top slide, and lock it before you start again.",
+    "Take a trial cut and measure: the swivel's own marks are rarely good to a tenth of a degree.",
+    "Turn the chuck by hand through one whole turn first: nothing may strike the tool, slide or guard.",
   ],
 } as const;
 

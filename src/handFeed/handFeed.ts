@@ -1,0 +1,42 @@
+/** How a handwheel must be turned for a wanted feed per revolution of the spindle. */
+export type HandFeed = {
+  /** Turns of the handwheel a minute. */
+  readonly turnsPerMinute: number;
+  /** Seconds for one turn of it. */
+  readonly secondsPerTurn: number;
+  /** What to count while turning, in words. */
+  readonly count: string;
+};
+
+/** Travel per minute is feed per revolution × rpm; the handwheel gives `perTurn` of it each turn. All lengths mm, all > 0.
+ *  Multiplication; checked against the feed-time examples in tests/published/handFeed.test.ts.
+ *  @example handFeed(0.1, 465, 2.117).secondsPerTurn   // 2.7… */
+export function handFeed(feedPerRevolution: number, rpm: number, perTurn: number): HandFeed {
+  const turnsPerMinute = (feedPerRevolution * rpm) / perTurn;
+  const secondsPerTurn = 60 / turnsPerMinute;
+  return { turnsPerMinute, secondsPerTurn, count: countWords(secondsPerTurn) };
+}
+
+/** Minutes for a cut of `length`, mm; more than one pass takes as often as long. */
+export const cutMinutes = (length: number, feedPerRevolution: number, rpm: number): number =>
+  length / (feedPerRevolution * rpm);
+
+/** Passes from one diameter to another with so much taken off the radius each time, mm, rounded up to whole ones.
+ *  A tool maker's formula page (carbide.mmc.co.jp, read). */
+export const passes = (from: number, to: number, depth: number): number =>
+  Math.ceil(Math.abs(from - to) / 2 / depth - 1e-9);
+
+/** Faster than this no hand turns evenly. Common practice. */
+const fastestTurn = 0.5;
+
+/** Counted in seconds, as one speaks "one and two and". */
+function countWords(seconds: number): string {
+  if (seconds < fastestTurn) return "too fast by hand";
+  if (seconds < 0.85) return "3 turns in a count of 2";
+  if (seconds < 1.25) return "1 turn a count";
+  if (seconds < 1.75) return "2 turns in a count of 3";
+  if (seconds < 12) return `count ${Math.round(seconds)} a turn`;
+  const quarter = seconds / 4;
+  if (quarter < 12) return `count ${Math.round(quarter)} a quarter turn`;
+  return "too slow to count: by division";
+}
