@@ -1,18 +1,43 @@
+import { angleScales } from "./angleScales.js";
+import { beltTable } from "./beltTable.js";
 import { cautionLines } from "./cautions.js";
+import { dialChoices } from "./dialChoices.js";
 import { dialPieces } from "./dialPieces.js";
+import { drillDepth } from "./drillDepth.js";
 import { driveNotes } from "./driveNotes.js";
+import { handFeedTables, publishedFeedLines } from "./handFeedTables.js";
 import { positionTiles } from "./positions.js";
+import { ringCutting } from "./ringCutting.js";
+import { linearScales } from "./scales.js";
+import { speedDiagram } from "./speedDiagram.js";
 import { speedTable } from "./speedTable.js";
+import { speedTree } from "./speedTree.js";
+import { threadTable } from "./threadTable.js";
 import { turnTables } from "./turnTables.js";
+import { verniers } from "./verniers.js";
+import { wordLines } from "./wordLines.js";
 
 /** Every block that a sheet template may name. */
 export const blocks = {
   positions: positionTiles,
   "speed table": speedTable,
+  "speed diagram": speedDiagram,
+  "speed tree": speedTree,
+  belts: beltTable,
+  "hand feed": handFeedTables,
+  "published feeds": publishedFeedLines,
+  "drill depth": drillDepth,
+  words: wordLines,
   "drive notes": driveNotes,
   cautions: cautionLines,
   "turn tables": turnTables,
+  "thread table": threadTable,
   "dial pieces": dialPieces,
+  "dial choices": dialChoices,
+  verniers,
+  "ring cutting": ringCutting,
+  "linear scales": linearScales,
+  "angle scales": angleScales,
 } as const;
 
 export type BlockName = keyof typeof blocks;

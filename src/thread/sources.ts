@@ -1,0 +1,14 @@
+/** Where sizes and tapping drills come from: the words that stand under a table. The standards themselves (ISO 261, ISO 2306,
+ *  ASME B1.1, BS 84, BS 93) were not opened. */
+const titles: Readonly<Record<string, string>> = {
+  "cad-data": "an open-source CAD library's hole table (metric drills there after ISO 2306, Whitworth after BS 1157)",
+  "trainee-handbook": "Thread Cutting by Dies and Taps, trainees' handbook, appendix 1",
+  "drill-chart": "a drill and tap chart, 75 % column (docslib 4942776)",
+  ibls: "International Brotherhood of Live Steamers, Threads",
+  "ba-chart": "British Fasteners, BA threads",
+  "whitworth-table": "TR Fastenings, Whitworth geometry",
+  "threading-tables": "Threading Tables, chart 1 (studylib 18133655)",
+  memory: "memory: size not seen in print",
+};
+
+export const threadSource = (key: string): string => titles[key] ?? key;

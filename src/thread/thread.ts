@@ -1,0 +1,72 @@
+import { MM_PER_INCH } from "../quantity/length.js";
+import { type PublishedThread, type ThreadSystem, threads } from "./data.js";
+
+/** A thread with everything that follows from its major diameter, pitch and form; mm. */
+export type Thread = {
+  readonly system: ThreadSystem;
+  readonly name: string;
+  readonly major: number;
+  readonly pitch: number;
+  /** Share of the full thread depth that the published drill leaves in the hole; absent without one. */
+  readonly publishedEngagement?: number;
+  readonly publishedDrill?: number;
+  readonly drillName?: string;
+  readonly sources: readonly string[];
+  readonly fromMemory: boolean;
+};
+
+/** What a full thread takes off the diameter, in pitches: the basis of "100 %" here and in the tables that this was checked
+ *  against. 60° forms: twice 3/4 H = 1.299038 p; Whitworth 55°: twice 0.640327 p; BA 47.5°: twice 0.6 p. */
+const depthOnDiameter: Readonly<Record<ThreadSystem, number>> = {
+  "metric coarse": 1.299038,
+  "metric fine": 1.299038,
+  UNC: 1.299038,
+  UNF: 1.299038,
+  BSW: 1.280655,
+  BSF: 1.280655,
+  ME: 1.280655,
+  BA: 1.2,
+};
+
+/** Hole for a tap, mm: major − engagement · depth · pitch; engagement as a fraction of full depth. */
+export const tappingHole = (
+  thread: { system: ThreadSystem; major: number; pitch: number },
+  engagement: number,
+): number => thread.major - engagement * depthOnDiameter[thread.system] * thread.pitch;
+
+/** Share of the full depth that a hole leaves, the inverse of `tappingHole`. */
+export const engagementOf = (thread: { system: ThreadSystem; major: number; pitch: number }, hole: number): number =>
+  (thread.major - hole) / (depthOnDiameter[thread.system] * thread.pitch);
+
+/** Rod for a die, mm: the major diameter less a tenth of the pitch, since the die raises the crests. Common practice. */
+export const dieBlank = ({ major, pitch }: { major: number; pitch: number }): number => major - pitch / 10;
+
+/** Turns of tap or die for a depth of thread, mm. */
+export const turnsFor = (depth: number, pitch: number): number => depth / pitch;
+
+/** BA by formula (BS 93 as commonly quoted): pitch 0.9ⁿ mm, major 6 p^1.2 mm. */
+export function baByFormula(number: number): { pitch: number; major: number } {
+  const pitch = 0.9 ** number;
+  return { pitch, major: 6 * pitch ** 1.2 };
+}
+
+export const threadsOf = (system: ThreadSystem): Thread[] =>
+  threads.filter((row) => row.system === system).map(complete);
+
+function complete(row: PublishedThread): Thread {
+  const pitch = row.tpi === undefined ? (row.pitch ?? 0) : MM_PER_INCH / row.tpi;
+  const { system, name, major, drill, drillName } = row;
+  return {
+    system,
+    name,
+    major,
+    pitch,
+    ...(drill !== undefined && {
+      publishedDrill: drill,
+      publishedEngagement: engagementOf({ system, major, pitch }, drill),
+    }),
+    ...(drillName !== undefined && { drillName }),
+    sources: row.source.split(" "),
+    fromMemory: row.memory === true,
+  };
+}
