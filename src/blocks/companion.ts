@@ -38,7 +38,7 @@ export function vernierSticker(
   dial: Pick<DialFinding, "increases">,
   words: string,
 ): Drawing {
-  const height = 7.5;
+  const height = 8;
   const marks = vernierMarks(vernier, pitch);
   const perRadian = paperPerRadian(flat);
   const margin = 3 / perRadian;
@@ -46,7 +46,7 @@ export function vernierSticker(
   const span = marks.at(-1)?.angle ?? 0;
   const surface = companionSurface(flat, height, -margin, span + margin, growth);
   const style = { across: 0, marks: [2.9, 2.4, 1.8] as const, number: 2 };
-  const across = height - 1.1;
+  const across = height - 1.5;
   const legend =
     flat.kind === "strip"
       ? [textAt(surface, span / 2, across, words, size.tiny)]

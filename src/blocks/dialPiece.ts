@@ -5,7 +5,7 @@ import { group, line } from "../drawing/shapes.js";
 import { textWidth } from "../drawing/text.js";
 import { type ScaleStyle, scaleMarks, textAlong, textAt } from "./scaleMarks.js";
 import { cutLine, fine, medium, size } from "./style.js";
-import { dialSurface, type IndexPlace, type Surface } from "./surface.js";
+import { dialSurface, type Growth, type IndexPlace, type Surface } from "./surface.js";
 
 const turn = 2 * Math.PI;
 
@@ -80,7 +80,7 @@ const best = <T>(items: readonly T[], cost: (item: T) => number): T =>
 
 /** Seen by the operator, a wheel turned clockwise brings marks to a top index from the left: there numbers grow leftward,
  *  round a face counter-clockwise. */
-export const growthOf = ({ increases }: Pick<DialFinding, "increases">) =>
+export const growthOf = ({ increases }: Pick<DialFinding, "increases">): Growth =>
   increases === "clockwise" ? "leftward" : "rightward";
 
 function surfaceOf({ flat, dial, index }: DialPlan, from: number, to: number, tab: number): Surface {

@@ -70,25 +70,27 @@ export function stripSurface(scale: number, band: number, part: Part, flip = fal
 const upAt: Readonly<Record<IndexPlace, number>> = { top: 0, right: Math.PI / 2, bottom: Math.PI, left: -Math.PI / 2 };
 
 /** A ring or a part of one, its reading edge the outer one, with `flip` the inner. The middle of the part is uppermost
- *  and `along` grows counter-clockwise where `growth` is leftward. `inner` may be 0.
+ *  (or lowermost, as an arc lies before who stands below it) and `along` grows to the left there where `growth` is
+ *  leftward. `inner` may be 0.
  *  @param perAlong paper's angle for one of the scale's measure */
 export function ringSurface(
   ring: { readonly outer: number; readonly inner: number },
   perAlong: number,
   part: Part,
-  options: { readonly index?: IndexPlace; readonly flip?: boolean } = {},
+  options: { readonly index?: IndexPlace; readonly flip?: boolean; readonly lowermost?: boolean } = {},
 ): Surface {
   const { outer, inner } = ring;
   const { from, to, growth, tab = 0 } = part;
-  const sign = growth === "leftward" ? -1 : 1;
+  const base = options.lowermost ? Math.PI : 0;
+  const sign = (growth === "leftward") === (options.lowermost ?? false) ? 1 : -1;
   const span = (to - from) * perAlong;
   const whole = span > 2 * Math.PI - 1e-9;
   const middle = whole ? 0 : (from + to) / 2;
   /** Paper's angle clockwise from the top. */
-  const angle = (along: number) => sign * (along - middle) * perAlong;
+  const angle = (along: number) => base + sign * (along - middle) * perAlong;
   const radius = (across: number) => (options.flip ? inner + across : outer - across);
   const tabAngle = tab / outer;
-  const [start, end] = whole ? [-Math.PI, Math.PI] : [-span / 2, span / 2 + tabAngle];
+  const [start, end] = whole ? [-Math.PI, Math.PI] : [base - span / 2, base + span / 2 + tabAngle];
   const box = bounds(outer, inner, start, end, whole);
   const centre = { x: -box.left, y: -box.top };
   const polar = (theta: number, r: number): Point => ({
@@ -102,17 +104,17 @@ export function ringSurface(
     start: a - Math.PI / 2,
     end: b - Math.PI / 2,
   });
-  const half = span / 2;
+  const [first, last] = [base - span / 2, base + span / 2];
   return {
     width: box.right - box.left,
     height: box.bottom - box.top,
     band: outer - inner,
     at: (along, across) => polar(angle(along), radius(across)),
-    turn: (along) => angle(along) - upAt[options.index ?? "top"],
+    turn: (along) => angle(along) - upAt[options.index ?? (options.lowermost ? "bottom" : "top")],
     length: (across) => radius(across) * Math.min(span, 2 * Math.PI),
     rule: (across, pen) => ({
       kind: "path",
-      segments: whole ? [arc(radius(across), -Math.PI, Math.PI), { to: "close" }] : [arc(radius(across), -half, half)],
+      segments: whole ? [arc(radius(across), -Math.PI, Math.PI), { to: "close" }] : [arc(radius(across), first, last)],
       pen,
     }),
     outline: (pen) => {
@@ -122,8 +124,8 @@ export function ringSurface(
           .map((r) => ({ kind: "path", segments: [arc(r, -Math.PI, Math.PI), { to: "close" }], pen }) as const);
       const [low, high] = [inner + (outer - inner) * 0.12, outer - (outer - inner) * 0.12];
       const edge: Segment[] =
-        tab > 0 ? [arc(high, half + tabAngle * 0.2, end), arc(low, end, half + tabAngle * 0.2)] : [];
-      const segments: Segment[] = [arc(outer, -half, half), ...edge, arc(inner, half, -half), { to: "close" }];
+        tab > 0 ? [arc(high, last + tabAngle * 0.2, end), arc(low, end, last + tabAngle * 0.2)] : [];
+      const segments: Segment[] = [arc(outer, first, last), ...edge, arc(inner, last, first), { to: "close" }];
       return [{ kind: "path", segments, pen }];
     },
     ...(whole && { centre }),

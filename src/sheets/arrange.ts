@@ -88,7 +88,13 @@ function subjects(
 }
 
 const has = ({ feed, dial }: HandwheelFinding, need: Need): boolean =>
-  need === "dial" ? dial !== undefined : need === "feed" ? feed !== undefined : true;
+  need === "vernier"
+    ? dial?.vernier !== undefined
+    : need === "dial"
+      ? dial !== undefined
+      : need === "feed"
+        ? feed !== undefined
+        : true;
 
 function unmet(findings: Findings, need: Need): string | undefined {
   if (need === "drive") return findings.drive ? undefined : "the file has no drive: give it a motor and stages";
@@ -100,5 +106,11 @@ function unmet(findings: Findings, need: Need): string | undefined {
     return findings.handwheels.some((finding) => has(finding, need))
       ? undefined
       : "no handwheel in the file has both a feed and a dial";
+  if (need === "vernier")
+    return findings.handwheels.some((finding) => has(finding, need))
+      ? undefined
+      : "no dial in the file asks for a vernier: give one vernier: 10";
+  if (need === "scales") return findings.machine.scales?.length ? undefined : "the file has no scales";
+  if (need === "angle scales") return findings.machine.angleScales?.length ? undefined : "the file has no angleScales";
   return undefined;
 }

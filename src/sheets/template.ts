@@ -19,7 +19,8 @@ export type Template = {
 };
 
 /** What a machine file must hold before the sheet means anything. */
-export type Need = "drive" | "feed" | "dial" | "nothing";
+const needs = ["drive", "feed", "dial", "vernier", "scales", "angle scales", "nothing"] as const;
+export type Need = (typeof needs)[number];
 export type TemplateBlock = { readonly block: BlockName; readonly settings: Readonly<Record<string, unknown>> };
 
 /** Reads a sheet template; problems are whole lines, `line:column: what; remedy`, all at once. */
@@ -77,7 +78,7 @@ export function readTemplate(text: string, name: string): { template?: Template;
   const template: Template = {
     name,
     title: String(title),
-    needs: oneOf<Need>("needs", ["drive", "feed", "dial", "nothing"], "nothing"),
+    needs: oneOf<Need>("needs", needs, "nothing"),
     orientation: oneOf("orientation", ["portrait", "landscape"], "portrait"),
     margin: size(node("margin"), "margin", value("margin"), 12),
     ...(card && { card }),

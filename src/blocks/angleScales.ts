@@ -1,0 +1,123 @@
+import { angleMarks, smallEnd } from "../dial/angleScale.js";
+import type { Graduation } from "../dial/finding.js";
+import { vernierMarks, vernier as vernierOf } from "../dial/vernier.js";
+import { group } from "../drawing/shapes.js";
+import type { AngleScale } from "../machine/machine.js";
+import { toRadians } from "../quantity/angle.js";
+import { formatFixed, trimmed } from "../quantity/format.js";
+import { block, type Run } from "./block.js";
+import { type CutOut, cutOuts } from "./pieces.js";
+import { scaleMarks, textAlong, textAt } from "./scaleMarks.js";
+import { cutLine, size } from "./style.js";
+import { ringSurface, type Surface, stripSurface } from "./surface.js";
+import { paragraph } from "./table.js";
+
+/** The angle scales of the file at true size, each with an index line or vernier. */
+export const angleScales = block({ copies: 1 }, ({ findings, settings, width, height }) =>
+  (findings.machine.angleScales ?? []).flatMap((scale): Run[] => {
+    const surface = angleSurface(scale);
+    const head = [
+      ...paragraph(scale.name, width, { size: size.heading, weight: "bold", gap: 4 }),
+      ...paragraph(scaleWords(scale), width, { size: size.small, gap: 0.3 }),
+    ].map((run) => ({ ...run, keepWithNext: true }));
+    if (surface.width > width - 1 || surface.height > height - 8)
+      return [...head, ...paragraph("It is larger than the paper: choose a smaller range or larger paper.", width)];
+    const pieces = Array.from({ length: Math.max(1, settings.copies) }, () => scaleCutOut(scale, surface));
+    return [...head, ...cutOuts([...pieces, indexCutOut(scale)], width)];
+  }),
+);
+
+/** Seen from above with the operator at the bottom, the index stands on the operator's side. Swung clockwise, the near
+ *  edge goes to the left: a scale that turns past a fixed index then shows what stood to the right of zero; past a
+ *  fixed scale the index goes left itself. */
+export const clockwiseSide = ({ turns }: Pick<AngleScale, "turns">): "left" | "right" => (turns ? "right" : "left");
+
+const margin = toRadians(4);
+
+/** `along` is the angle to the right of zero for the reader, radians. The reading edge is the outer one; a flat scale is
+ *  drawn as it lies before the operator, whose side of it is the lower one. */
+export function angleSurface({ shape, radius, width, from, to }: AngleScale): Surface {
+  const part = { from: toRadians(from) - margin, to: toRadians(to) + margin, growth: "rightward" } as const;
+  if (shape === "drum") return stripSurface(radius, width, part);
+  const whole = part.to - part.from >= 2 * Math.PI;
+  const span = whole ? { ...part, from: -Math.PI, to: Math.PI } : part;
+  return ringSurface({ outer: radius, inner: radius - width }, 1, span, { lowermost: true });
+}
+
+const senseOn = (scale: AngleScale, side: "left" | "right") =>
+  side === clockwiseSide(scale) ? ("clockwise" as const) : ("anticlockwise" as const);
+
+/** What swinging to that side does to the work. */
+export function sideWords(scale: AngleScale, side: "left" | "right"): string {
+  const sense = senseOn(scale, side);
+  return scale.part === "vice" ? sense : `${smallEnd(scale.part, sense)} small`;
+}
+
+function scaleWords(scale: AngleScale): string {
+  const sides = (["left", "right"] as const).map(
+    (side) =>
+      `${side === "left" ? "Left" : "right"} of 0: ${senseOn(scale, side)} from above${scale.part === "vice" ? "" : `, ${sideWords(scale, side)}`}`,
+  );
+  const tool = scale.part === "vice" ? "" : " (chuck at the left, tool on the operator's side)";
+  return `Radius ${trimmed(scale.radius, 2)} mm, a mark every ${trimmed(scale.step, 3)}°. ${sides.join("; ")}${tool}. The scale ${scale.turns ? "turns with the part past a fixed index" : "is fixed; the index turns with the part"}. A taper's swivel is half its included angle. Prove it on a test piece or with a sine bar before you trust it.`;
+}
+
+function scaleCutOut(scale: AngleScale, surface: Surface): CutOut {
+  const { radius, width } = scale;
+  const longest = Math.max(1.2, Math.min(4.5, width - 2.2 - size.tiny * 1.5));
+  const style = { across: 0, marks: [longest, longest * 0.75, longest * 0.5] as const, number: 2.3 };
+  const marks = angleMarks(scale, radius).map((mark) => (mark.value === 0 ? { ...mark, label: "0°" } : mark));
+  const across = width - 1.6;
+  const at = scale.shape === "drum" ? radius : radius - across;
+  const sides = (["left", "right"] as const).flatMap((side) => {
+    const middle = toRadians(side === "left" ? scale.from : scale.to) / 2;
+    if (middle === 0) return [];
+    const words = sideWords(scale, side);
+    return scale.shape === "drum"
+      ? [textAt(surface, middle, across, words, size.tiny)]
+      : textAlong(surface, middle, across, words, size.tiny, at, false);
+  });
+  return {
+    name: "angle scale",
+    caption: `${scale.name}: ${formatFixed(radius, 2)} mm radius at the edge with the marks`,
+    drawing: {
+      width: surface.width,
+      height: surface.height,
+      marks: [
+        group({ x: 0, y: 0 }, surface.outline(cutLine), { name: "cut" }),
+        ...scaleMarks(surface, marks, style),
+        group({ x: 0, y: 0 }, sides, { name: "legend" }),
+      ],
+    },
+  };
+}
+
+/** The index line, or a vernier on either side of it where the file asks for one. */
+function indexCutOut(scale: AngleScale): CutOut {
+  const height = 7.5;
+  const pitch = toRadians(scale.step);
+  const vernier = scale.vernier === undefined ? undefined : vernierOf(scale.step, pitch * scale.radius, scale.vernier);
+  const one = vernier ? vernierMarks(vernier, pitch) : [];
+  const zero: Graduation = { angle: 0, rank: 1, value: 0, ...(vernier && { label: "0" }) };
+  const marks = [...one.slice(1).map((mark) => ({ ...mark, angle: -mark.angle })), zero, ...one.slice(1)];
+  const reach = (one.at(-1)?.angle ?? 0) + 4 / scale.radius;
+  const part = { from: -reach, to: reach, growth: "rightward" } as const;
+  const surface =
+    scale.shape === "drum"
+      ? stripSurface(scale.radius, height, part, true)
+      : ringSurface({ outer: scale.radius + height, inner: scale.radius }, 1, part, { flip: true, lowermost: true });
+  const longest = vernier ? 2.9 : height - 0.5;
+  const minutes = vernier && `${trimmed(vernier.leastCount * 60, 2)} minutes`;
+  return {
+    name: "companion",
+    caption: vernier ? `vernier, reads ${minutes}; read the half that lies on the reading's side of 0` : "index line",
+    drawing: {
+      width: surface.width,
+      height: surface.height,
+      marks: [
+        group({ x: 0, y: 0 }, surface.outline(cutLine), { name: "cut" }),
+        ...scaleMarks(surface, marks, { across: 0, marks: [longest, 2.3, 1.7], number: 2 }),
+      ],
+    },
+  };
+}
