@@ -58,14 +58,15 @@ function complete(row: PublishedThread): Thread {
   const { system, name, major, drill, drillName } = row;
   return {
     system,
-    name,
+    name: name.replace("x", " × "),
     major,
     pitch,
     ...(drill !== undefined && {
       publishedDrill: drill,
       publishedEngagement: engagementOf({ system, major, pitch }, drill),
     }),
-    ...(drillName !== undefined && { drillName }),
+    // Bare figures are drill numbers.
+    ...(drillName !== undefined && { drillName: /^\d+$/.test(drillName) ? `No. ${drillName}` : drillName }),
     sources: row.source.split(" "),
     fromMemory: row.memory === true,
   };
