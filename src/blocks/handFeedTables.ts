@@ -23,6 +23,7 @@ export const handFeedTables = block(
     return handwheels.flatMap((finding): Run[] => {
       if (finding.feed === undefined) return [];
       const { perTurn } = finding.feed;
+      const divisions = finding.dial && finding.dial.chosen.divisions / finding.dial.chosen.rows;
       const columns: Column[] = [
         { heading: ["position"], align: "start", stretch: 0 },
         { heading: ["rpm"], align: "decimal", stretch: 0 },
@@ -40,10 +41,10 @@ export const handFeedTables = block(
         { text: speed.position.name, weight: "bold" },
         { text: formatFixed(speed.rpm, 0) },
         ...feeds.flatMap((feed): Cell[] => {
-          const { turnsPerMinute, secondsPerTurn, count } = handFeed(feed, speed.rpm, perTurn);
+          const { turnsPerMinute, secondsPerTurn, count } = handFeed(feed, speed.rpm, perTurn, divisions);
           const able = count !== "too fast by hand";
           return [
-            { text: formatFixed(turnsPerMinute, turnsPerMinute < 10 ? 1 : 0), weight: "bold" },
+            { text: formatFixed(turnsPerMinute, turnsPerMinute < 1 ? 2 : turnsPerMinute < 10 ? 1 : 0), weight: "bold" },
             { text: formatFixed(secondsPerTurn, secondsPerTurn < 10 ? 1 : 0) },
             { text: count, ink: able ? "black" : "accent" },
             { text: formatFixed(cutMinutes(length * mmPer[units], feed, speed.rpm), 1) },
@@ -54,7 +55,8 @@ export const handFeedTables = block(
         ...paragraph(finding.handwheel.name, width, { size: size.title, weight: "bold", gap: 6 }).map(kept),
         ...paragraph(headWords(finding, perTurn, units), width, { size: size.small, gap: 0.5 }).map(kept),
         ...table(columns, rows, { width, size: size.small, ruleEvery: 1 }).map((run, index) =>
-          index === 0 ? { ...run, gap: 1.5 } : run,
+          // A short table stays in one piece.
+          ({ ...run, ...(index === 0 && { gap: 1.5 }), keepWithNext: rows.length <= 16 && index < rows.length - 1 }),
         ),
       ];
     });

@@ -34,10 +34,11 @@ type Band = { readonly material: string; readonly least: number; readonly most: 
 function diagram({ machine, drive }: Findings, operation: string, width: number, height: number): Mark[] {
   const { work, units, limits } = machine;
   const usual = Math.sqrt(Math.min(...work.diameters) * Math.max(...work.diameters));
-  const bands = work.materials.flatMap((material): Band[] => {
+  const each = work.materials.flatMap((material): Band[] => {
     const found = cuttingSpeed(material, work.tool, operation, { ...work, diameter: usual });
     return found === undefined || found.rpm ? [] : [{ material, least: found.slowest, most: found.most }];
   });
+  const bands = merged(each);
   const unit = mmPer[units];
   const across = around(
     work.diameters.map((mm) => mm / unit),
@@ -51,8 +52,6 @@ function diagram({ machine, drive }: Findings, operation: string, width: number,
   const y = scaleLog().domain(up).range([box.bottom, box.top]);
   const marks: Mark[] = [];
 
-  for (const { least, most } of bands)
-    marks.push(rectangle({ x: box.left, y: y(most) }, box.right - box.left, y(least) - y(most), { fill: "pale" }));
   marks.push(group({ x: 0, y: 0 }, grid(x, y, across, up, box), { name: "grid" }));
   for (const [index, band] of bands.entries()) {
     const edge = pen(0.18, "black", dashes[index % dashes.length]);
@@ -98,6 +97,17 @@ function diagram({ machine, drive }: Findings, operation: string, width: number,
     ),
   );
   return marks;
+}
+
+/** Materials of one and the same band share a bar. */
+function merged(bands: readonly Band[]): Band[] {
+  const found = new Map<string, Band>();
+  for (const band of bands) {
+    const key = `${band.least} ${band.most}`;
+    const known = found.get(key);
+    found.set(key, known === undefined ? band : { ...known, material: `${known.material}, ${band.material}` });
+  }
+  return [...found.values()];
 }
 
 type Scale = (value: number) => number;
@@ -163,7 +173,8 @@ function clipped(rpm: number, across: Range, up: Range, unit: number): { d: numb
 function lineName(words: string, from: Spot, to: Spot, place: number): Mark[] {
   const long = Math.hypot(to.x - from.x, to.y - from.y);
   const width = textWidth(words, size.small, "bold");
-  if (long < width + 4) return [];
+  if (long < width + 4)
+    return [text(words, { x: from.x - 1.5, y: from.y - 1 }, { size: size.small, weight: "bold", anchor: "end" })];
   const back = Math.min(2.5 + place * (width + 4), long - width - 1);
   const along = (share: number): Spot => ({ x: to.x + (from.x - to.x) * share, y: to.y + (from.y - to.y) * share });
   const turn = Math.atan2(to.y - from.y, to.x - from.x);

@@ -41,9 +41,9 @@ export const speedTable = block(
         band ? cell(chooseSpeed(diameter, band, drive.speeds, machine.limits), dense) : { text: "no data" },
       ),
     ]);
-    const title = `${operation}, ${tool}: belt position and rpm by diameter ${findOperation(operation)?.diameter ?? ""}`;
+    const title = `${operation}, ${tool}: belt position and rpm by ${findOperation(operation)?.diameter ?? "diameter"}`;
     return [
-      ...paragraph(title.charAt(0).toUpperCase() + title.slice(1).trimEnd(), width, {
+      ...paragraph(title.charAt(0).toUpperCase() + title.slice(1), width, {
         size: size.body,
         weight: "bold",
         gap: 2,

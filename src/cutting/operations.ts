@@ -18,18 +18,18 @@ const operation = (
 ): Operation => ({ name, like, diameter, cautious, aliases });
 
 export const operations: readonly Operation[] = [
-  operation("turning", "turning", "of the work", false, ["turn"]),
-  operation("facing", "turning", "outside of the work: from the outside in", false, ["face"]),
-  operation("boring", "turning", "of the bore", false, ["bore"]),
-  operation("parting", "turning", "outside of the work: from the outside in", true, ["part", "parting off"]),
-  operation("forming", "turning", "largest under the tool", true, ["form"]),
-  operation("knurling", "turning", "of the work", true, ["knurl"]),
-  operation("threading", "turning", "outside of the thread", true, ["thread", "threading by tool"]),
-  operation("drilling", "drilling", "of the drill", false, ["drill"]),
-  operation("reaming", "drilling", "of the reamer", true, ["ream"]),
-  operation("countersinking", "drilling", "largest of the countersink", true, ["countersink"]),
-  operation("tapping", "drilling", "outside of the thread", true, ["tap"]),
-  operation("threading by die", "drilling", "outside of the thread", true, ["die"]),
+  operation("turning", "turning", "diameter of the work", false, ["turn"]),
+  operation("facing", "turning", "outside diameter, from the outside in", false, ["face"]),
+  operation("boring", "turning", "diameter of the bore", false, ["bore"]),
+  operation("parting", "turning", "outside diameter, from the outside in", true, ["part", "parting off"]),
+  operation("forming", "turning", "largest diameter under the tool", true, ["form"]),
+  operation("knurling", "turning", "diameter of the work", true, ["knurl"]),
+  operation("threading", "turning", "outside diameter of the thread", true, ["thread", "threading by tool"]),
+  operation("drilling", "drilling", "diameter of the drill", false, ["drill"]),
+  operation("reaming", "drilling", "diameter of the reamer", true, ["ream"]),
+  operation("countersinking", "drilling", "largest diameter of the countersink", true, ["countersink"]),
+  operation("tapping", "drilling", "outside diameter of the thread", true, ["tap"]),
+  operation("threading by die", "drilling", "outside diameter of the thread", true, ["die"]),
 ];
 
 /** By its name or a usual other one, whatever the case. */

@@ -9,12 +9,13 @@ export type HandFeed = {
 };
 
 /** Travel per minute is feed per revolution × rpm; the handwheel gives `perTurn` of it each turn. All lengths mm, all > 0.
+ *  `divisions` of its dial once round, where it has one: slow feeds are counted by them.
  *  Multiplication; checked against the feed-time examples in tests/published/handFeed.test.ts.
  *  @example handFeed(0.1, 465, 2.117).secondsPerTurn   // 2.7… */
-export function handFeed(feedPerRevolution: number, rpm: number, perTurn: number): HandFeed {
+export function handFeed(feedPerRevolution: number, rpm: number, perTurn: number, divisions?: number): HandFeed {
   const turnsPerMinute = (feedPerRevolution * rpm) / perTurn;
   const secondsPerTurn = 60 / turnsPerMinute;
-  return { turnsPerMinute, secondsPerTurn, count: countWords(secondsPerTurn) };
+  return { turnsPerMinute, secondsPerTurn, count: countWords(secondsPerTurn, divisions) };
 }
 
 /** Minutes for a cut of `length`, mm; more than one pass takes as often as long. */
@@ -30,13 +31,15 @@ export const passes = (from: number, to: number, depth: number): number =>
 const fastestTurn = 0.5;
 
 /** Counted in seconds, as one speaks "one and two and". */
-function countWords(seconds: number): string {
+function countWords(seconds: number, divisions: number | undefined): string {
   if (seconds < fastestTurn) return "too fast by hand";
   if (seconds < 0.85) return "3 turns in a count of 2";
   if (seconds < 1.25) return "1 turn a count";
   if (seconds < 1.75) return "2 turns in a count of 3";
   if (seconds < 12) return `count ${Math.round(seconds)} a turn`;
-  const quarter = seconds / 4;
-  if (quarter < 12) return `count ${Math.round(quarter)} a quarter turn`;
-  return "too slow to count: by division";
+  if (seconds / 4 < 12) return `count ${Math.round(seconds / 4)} a quarter turn`;
+  if (divisions === undefined) return "too slow to count";
+  const perDivision = seconds / divisions;
+  if (perDivision < 0.75) return `${Math.max(2, Math.round(1 / perDivision))} divisions a count`;
+  return perDivision < 1.5 ? "1 division a count" : `count ${Math.round(perDivision)} a division`;
 }

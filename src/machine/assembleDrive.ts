@@ -3,7 +3,7 @@ import { splitUnit } from "../quantity/number.js";
 import { closest } from "./closest.js";
 import type { Context, Raw } from "./context.js";
 import { effectiveDiameter, type PulleyMeasure, veeSections } from "./effectiveDiameter.js";
-import type { Belt, BeltKind, Drive, Motor, Stage, Step } from "./machine.js";
+import type { Belt, BeltKind, Cover, Drive, Motor, Stage, Step } from "./machine.js";
 import type { Path } from "./problem.js";
 import type { LengthText } from "./schema.js";
 
@@ -21,6 +21,7 @@ export function assembleDrive(drive: Raw<"drive">, context: Context): Drive {
     motor,
     ...(belt && { belt }),
     stages,
+    ...(drive.cover && { cover: readCover(drive.cover, context) }),
     tachometer: (drive.tachometer ?? []).map(({ position, speed }, index) => ({
       labels: readLabels(
         Array.isArray(position) ? position : [position],
@@ -59,6 +60,38 @@ function readMotor(given: Raw<"drive">["motor"], { error }: Context): { motor: M
     motor: { slowestRpm, fastestRpm, ...(hertz !== undefined && { hertz }), ...(by !== undefined && { by }) },
     speedStage: steps.length > 1 ? [{ name: "motor speed", steps }] : [],
   };
+}
+
+function readCover(cover: NonNullable<Raw<"drive">["cover"]>, { mm, error }: Context): Cover {
+  const path = ["drive", "cover"];
+  const [width, height] = [mm(cover.width), mm(cover.height)];
+  const corner = cover.corner === undefined ? 0 : mm(cover.corner);
+  if (width < 60 || height < 50)
+    error(
+      path,
+      "too-small",
+      "a card this small has no room for figures",
+      "give at least 60 × 50 mm, and check the unit",
+    );
+  else if (corner < 0 || corner > Math.min(width, height) / 2)
+    error(
+      [...path, "corner"],
+      "bad-value",
+      "the corner's radius is larger than the card",
+      "give at most half its width",
+    );
+  const holes = (cover.holes ?? []).map(([x, y, diameter], index) => {
+    const hole = { x: mm(x), y: mm(y), diameter: mm(diameter) };
+    if (hole.x > width || hole.y > height)
+      error(
+        [...path, "holes", index],
+        "bad-value",
+        "the hole lies off the card",
+        "measure it from the top left corner",
+      );
+    return hole;
+  });
+  return { width, height, corner, holes };
 }
 
 function readBelt(text: string, path: Path, { units, error }: Context): Belt | undefined {

@@ -71,6 +71,16 @@ export type Drive = {
   /** Motor end first. At least one. */
   readonly stages: readonly Stage[];
   readonly tachometer: readonly TachometerReading[];
+  /** The inside of the belt cover, where the belt card goes. */
+  readonly cover?: Cover;
+};
+
+/** A card's size and shape. Holes from its top left corner. */
+export type Cover = {
+  readonly width: number;
+  readonly height: number;
+  readonly corner: number;
+  readonly holes: readonly { readonly x: number; readonly y: number; readonly diameter: number }[];
 };
 
 /** slowestRpm equals fastestRpm for a motor of one speed. */

@@ -175,6 +175,18 @@ const drive = z.strictObject({
     )
     .min(1)
     .describe("Belts and gears from the motor to the spindle"),
+  cover: z
+    .strictObject({
+      width: length().describe("Across the flat part inside the belt cover"),
+      height: length().describe("Down it"),
+      corner: anyLength().optional().describe("Radius of its corners; 0 when left out"),
+      holes: z
+        .array(z.tuple([length(), length(), length()]))
+        .optional()
+        .describe("Screws to cut round: [from the left, from the top, diameter]"),
+    })
+    .optional()
+    .describe("Size of the belt card; the sheet's own size when left out"),
   tachometer: z
     .array(
       z.strictObject({

@@ -6,20 +6,28 @@ import { group } from "../drawing/shapes.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import { paperSize } from "../paper/paperSize.js";
 import { flow } from "./flow.js";
-import { barRoom, cardOutline, checkBars, footHeight, headHeight, pageFoot, pageHead } from "./furniture.js";
+import {
+  barRoom,
+  cardOutline,
+  cardPadding,
+  checkBars,
+  footHeight,
+  headHeight,
+  pageFoot,
+  pageHead,
+} from "./furniture.js";
 import type { Need, Template } from "./template.js";
 
 /** A sheet's pages, or what is missing in the machine file (or of the paper) to make them. */
 export type Arranged = { readonly print: Print } | { readonly missing: string };
-
-const cardPadding = 5;
 
 /** Lays a template's blocks out on pages. Pure: findings and a template in, drawings out. */
 export function arrange(findings: Findings, template: Template): Arranged {
   const missing = unmet(findings, template.needs);
   if (missing !== undefined) return { missing };
   const { machine } = findings;
-  const paper = paperSize(machine.paper.size, template.orientation);
+  const wish = template.card && { ...template.card, ...(template.needs === "drive" && machine.drive?.cover) };
+  const paper = paperSize(machine.paper.size, orientationFor(template, wish));
   const frame = {
     left: template.margin,
     top: template.margin,
@@ -33,21 +41,22 @@ export function arrange(findings: Findings, template: Template): Arranged {
     width: frame.width - bars,
     height: frame.height - headHeight - footHeight - bars,
   };
-  const card = template.card && {
-    ...template.card,
-    left: frame.left + (frame.width - template.card.width) / 2,
+  const card = wish && {
+    ...wish,
+    left: frame.left + (frame.width - wish.width) / 2,
     top: body.top + 2,
   };
   if (card && (card.left < frame.left || card.height > body.height - 4))
     return {
       missing: `a card of ${card.width} × ${card.height} mm does not fit on ${machine.paper.size}; choose larger paper`,
     };
+  const padding = card ? cardPadding(card) : 0;
   const inner = card
     ? {
-        left: card.left + cardPadding,
-        top: card.top + cardPadding,
-        width: card.width - 2 * cardPadding,
-        height: card.height - 2 * cardPadding,
+        left: card.left + padding,
+        top: card.top + padding,
+        width: card.width - 2 * padding,
+        height: card.height - 2 * padding,
       }
     : body;
 
@@ -63,18 +72,28 @@ export function arrange(findings: Findings, template: Template): Arranged {
 
   const finished = pages.map(({ title, marks }, index): Page => {
     const all: Mark[] = [
-      ...pageHead(machine, template.title, frame),
-      ...pageFoot(template, index + 1, pages.length, frame),
+      ...(template.bare
+        ? []
+        : [...pageHead(machine, template.title, frame), ...pageFoot(template, index + 1, pages.length, frame)]),
       ...(template.checkBars ? checkBars({ ...frame, top: body.top, height: frame.height - headHeight }) : []),
-      ...(card ? [cardOutline(card, card.corner)] : []),
+      ...(card ? [cardOutline(card, card.corner, card.holes)] : []),
       group({ x: inner.left, y: inner.top }, marks ?? []),
     ];
     return { title, drawing: { width: paper.width, height: paper.height, marks: all } };
   });
   return {
-    print: { sheet: template.name, title: `${machine.name}: ${template.title.toLowerCase()}`, pages: finished },
+    print: {
+      sheet: template.name,
+      title: `${machine.name}: ${template.title.toLowerCase()}`,
+      pages: finished,
+      ...(template.bare && { outlines: true }),
+    },
   };
 }
+
+/** A card that is wider than high lies across the page. */
+const orientationFor = (template: Template, card: { width: number; height: number } | undefined) =>
+  card === undefined ? template.orientation : card.width > card.height ? "landscape" : "portrait";
 
 function subjects(
   findings: Findings,

@@ -1,6 +1,6 @@
 import { cutLine, medium, size } from "../blocks/style.js";
 import type { Mark } from "../drawing/drawing.js";
-import { group, line, rectangle, text } from "../drawing/shapes.js";
+import { circle, group, line, rectangle, text } from "../drawing/shapes.js";
 import { textWidth } from "../drawing/text.js";
 import type { Machine } from "../machine/machine.js";
 import type { Template } from "./template.js";
@@ -76,7 +76,28 @@ export function checkBars(box: Box): Mark[] {
 
 const ends = (from: number, length: number): number[] => [from, from + length];
 
-export const cardOutline = (box: Box, corner: number): Mark =>
-  group({ x: 0, y: 0 }, [rectangle({ x: box.left, y: box.top }, box.width, box.height, { pen: cutLine }, corner)], {
-    name: "cut",
-  });
+type Hole = { readonly x: number; readonly y: number; readonly diameter: number };
+
+/** Where to trim a card, and round which screws. */
+export const cardOutline = (box: Box, corner: number, holes: readonly Hole[] = []): Mark =>
+  group(
+    { x: 0, y: 0 },
+    [
+      rectangle({ x: box.left, y: box.top }, box.width, box.height, { pen: cutLine }, corner),
+      ...holes.map(({ x, y, diameter }) =>
+        circle({ x: box.left + x, y: box.top + y }, diameter / 2, { pen: cutLine, fill: "white" }),
+      ),
+    ],
+    { name: "cut" },
+  );
+
+/** Room to leave inside a card's edge so that nothing is printed where a screw near the edge sits. */
+export function cardPadding(card: { width: number; height: number; holes?: readonly Hole[] }): number {
+  const reaches = (card.holes ?? []).map(
+    ({ x, y, diameter }) => Math.min(x, y, card.width - x, card.height - y) + diameter / 2 + 0.8,
+  );
+  return Math.max(usualPadding, ...reaches.filter((reach) => reach <= mostPadding));
+}
+
+const usualPadding = 5;
+const mostPadding = 16;

@@ -10,11 +10,19 @@ export type Template = {
   readonly orientation: "portrait" | "landscape";
   readonly margin: number;
   /** A trimmed card instead of the whole page. */
-  readonly card?: { readonly width: number; readonly height: number; readonly corner: number };
+  readonly card?: {
+    readonly width: number;
+    readonly height: number;
+    readonly corner: number;
+    /** Screws to cut round, from the card's top left corner; they come from the machine file. */
+    readonly holes?: readonly { readonly x: number; readonly y: number; readonly diameter: number }[];
+  };
   /** One run of pages for every handwheel that has the data. */
   readonly each?: "handwheel";
   /** True-size pages carry check bars across and down. */
   readonly checkBars: boolean;
+  /** No heading, foot or bars: for a machine that follows every line. Its letters are outlines, its size is not corrected. */
+  readonly bare: boolean;
   readonly blocks: readonly TemplateBlock[];
 };
 
@@ -42,7 +50,7 @@ export function readTemplate(text: string, name: string): { template?: Template;
   if (!isMap(root))
     return { problems: ["1:1: a sheet template is a list of keys and values; copy one from templates/sheets"] };
 
-  const known = ["title", "needs", "orientation", "margin", "card", "each", "checkBars", "blocks"];
+  const known = ["title", "needs", "orientation", "margin", "card", "each", "checkBars", "bare", "blocks"];
   checkKeys(root.items as Pair[], known, "a sheet", report);
   const value = (key: string): unknown => document.get(key);
   const node = (key: string): unknown => document.get(key, true) ?? root;
@@ -84,6 +92,7 @@ export function readTemplate(text: string, name: string): { template?: Template;
     ...(card && { card }),
     ...(value("each") !== undefined && { each: oneOf<"handwheel">("each", ["handwheel"], "handwheel") }),
     checkBars: value("checkBars") === true,
+    bare: value("bare") === true,
     blocks: list,
   };
   return problems.length > 0 ? { problems } : { template, problems };
