@@ -1,3 +1,4 @@
+import { angleGauges } from "./angleGauges.js";
 import { angleScales } from "./angleScales.js";
 import { beltTable } from "./beltTable.js";
 import { cautionLines } from "./cautions.js";
@@ -5,6 +6,7 @@ import { dialChoices } from "./dialChoices.js";
 import { dialPieces } from "./dialPieces.js";
 import { drillDepth } from "./drillDepth.js";
 import { driveNotes } from "./driveNotes.js";
+import { engraving } from "./engraving.js";
 import { handFeedTables, publishedFeedLines } from "./handFeedTables.js";
 import { positionTiles } from "./positions.js";
 import { ringCutting } from "./ringCutting.js";
@@ -12,6 +14,8 @@ import { linearScales } from "./scales.js";
 import { speedDiagram } from "./speedDiagram.js";
 import { speedTable } from "./speedTable.js";
 import { speedTree } from "./speedTree.js";
+import { taperSwing } from "./taperSwing.js";
+import { taperTable } from "./taperTable.js";
 import { threadTable } from "./threadTable.js";
 import { turnTables } from "./turnTables.js";
 import { verniers } from "./verniers.js";
@@ -32,9 +36,13 @@ export const blocks = {
   cautions: cautionLines,
   "turn tables": turnTables,
   "thread table": threadTable,
+  "taper table": taperTable,
+  "taper swing": taperSwing,
+  "angle gauges": angleGauges,
   "dial pieces": dialPieces,
   "dial choices": dialChoices,
   verniers,
+  engraving,
   "ring cutting": ringCutting,
   "linear scales": linearScales,
   "angle scales": angleScales,

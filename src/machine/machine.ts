@@ -18,6 +18,7 @@ export type Machine = {
   readonly printers: Readonly<Record<string, Printer>>;
   readonly paper: Paper;
   readonly work: Work;
+  readonly tapers?: readonly TaperWish[];
   readonly scales?: readonly LinearScale[];
   readonly angleScales?: readonly AngleScale[];
   readonly dividing?: DividingHead;
@@ -240,4 +241,13 @@ export type OwnCuttingSpeed = {
   readonly slowest: number; // m/min
   readonly fastest: number; // m/min
   readonly source?: string;
+};
+
+/** A taper to turn. `halfAngle` (radians) lies between axis and side; the sizes are there when the file gave them. */
+export type TaperWish = {
+  readonly name: string;
+  readonly halfAngle: number;
+  readonly large?: number;
+  readonly small?: number;
+  readonly length?: number;
 };

@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { parseAngle } from "../quantity/angle.js";
 import { MM_PER_FOOT, parseLength } from "../quantity/length.js";
 import { splitUnit } from "../quantity/number.js";
 import { parsePair } from "../quantity/pair.js";
@@ -68,6 +69,7 @@ const rpm = () =>
       });
     return value;
   });
+const angle = () => quantity("an angle", "5 deg, 5.5° or 5 deg 30 min", parseAngle);
 const count = (least: number, most: number) =>
   z.number().transform((value, context) => {
     if (!Number.isInteger(value) || value < least || value > most)
@@ -268,6 +270,17 @@ const dial = z.strictObject({
     .describe("Where the index stands round a face or bevel, as the operator sees it; top when left out"),
 });
 
+const taper = z.strictObject({
+  name: words().describe("What the taper is for"),
+  large: length().optional().describe("Larger diameter"),
+  small: anyLength().optional().describe("Smaller diameter"),
+  length: length().optional().describe("Length between the two"),
+  ratio: z.string().optional().describe("1 in 20: so much on diameter in that length"),
+  perFoot: z.number().optional().describe("Inches on diameter in a foot"),
+  included: angle().optional().describe("Angle between both sides: 60 deg"),
+  half: angle().optional().describe("Angle between axis and side, which a swivel is set to"),
+});
+
 export const machineFile = z.strictObject({
   name: words().describe("What you call the machine"),
   revision: words().optional().describe("Count it up whenever you measure again; it stands on every sheet"),
@@ -281,6 +294,7 @@ export const machineFile = z.strictObject({
     .optional()
     .describe("Never recommend beyond these"),
   drive: drive.optional().describe("Motor, belts and gears"),
+  tapers: z.array(taper).optional().describe("Tapers that you want to turn"),
   handwheels: z
     .array(
       z.strictObject({
