@@ -28,12 +28,12 @@ export function cutOuts(pieces: readonly CutOut[], width: number): Run[] {
       height,
       marks: placed.flatMap(({ x, y, width: wide, item }) => [
         group({ x: x + edge, y: y + edge }, item.drawing.marks, { name: item.name }),
-        ...wrapText(item.caption, wide, size.tiny, "regular").map((words, line) =>
-          text(
-            words,
-            { x, y: y + item.drawing.height + 2 * edge + 0.3 + size.tiny * leading * (line + 0.76) },
-            { size: size.tiny },
+        group(
+          { x, y: y + item.drawing.height + 2 * edge + 0.3 },
+          wrapText(item.caption, wide, size.tiny, "regular").map((words, line) =>
+            text(words, { x: 0, y: size.tiny * leading * (line + 0.76) }, { size: size.tiny }),
           ),
+          { name: "caption" },
         ),
       ]),
     },

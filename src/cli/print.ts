@@ -2,7 +2,7 @@ import { basename, extname, join } from "node:path";
 import type { Print } from "../drawing/page.js";
 import type { Findings } from "../findings/findings.js";
 import { closest } from "../machine/closest.js";
-import { printerCorrection } from "../paper/printerCorrection.js";
+import { identity, printerCorrection } from "../paper/printerCorrection.js";
 import { arrange } from "../sheets/arrange.js";
 import { readTemplate, type Template } from "../sheets/template.js";
 import { report } from "./check.js";
@@ -14,7 +14,7 @@ export type PrintArgs = {
   readonly files: readonly string[];
   readonly sheets: readonly string[] | undefined;
   readonly handwheels: readonly string[] | undefined;
-  readonly format: "pdf" | "svg";
+  readonly format: "pdf" | "svg" | "dxf";
   readonly out: string;
   readonly replace: boolean;
 };
@@ -33,6 +33,7 @@ export async function print(args: PrintArgs, io: Io): Promise<number> {
     const chosen = onlyHandwheels(findings, args.handwheels, path);
     const prints: Print[] = [];
     for (const template of templates) {
+      if (template.onRequest && args.sheets === undefined) continue;
       const result = arrange(chosen, template);
       if ("missing" in result) {
         if (args.sheets !== undefined)
@@ -89,21 +90,23 @@ async function renderAll(
   path: string,
   { format, out }: PrintArgs,
 ): Promise<Output[]> {
-  const { renderPdf, renderSvg } = await import("../output/render.js");
+  const { outlined, renderDxf, renderPdf, renderSvg } = await import("../output/render.js");
   const printer = machine.paper.printer === undefined ? undefined : machine.printers[machine.paper.printer];
-  const correction = printerCorrection(printer);
-  const fontFile = (weight: string) => packageBytes("dist", "fonts", `${weight}.${format === "pdf" ? "ttf" : "woff"}`);
+  const fontFile = (weight: string) => packageBytes("dist", "fonts", `${weight}.${format === "svg" ? "woff" : "ttf"}`);
   const fonts = { regular: await fontFile("regular"), bold: await fontFile("bold") };
   const stem = join(out, basename(path, extname(path)));
   const outputs: Output[] = [];
-  for (const print of prints) {
+  for (const arranged of prints) {
+    const print = arranged.outlines ? await outlined(arranged, fonts) : arranged;
+    const correction = arranged.outlines ? identity : printerCorrection(printer);
     if (format === "pdf")
       outputs.push({ path: `${stem}-${print.sheet}.pdf`, bytes: await renderPdf(print, correction, fonts) });
     else
       for (const [index, page] of print.pages.entries())
         outputs.push({
-          path: `${stem}-${print.sheet}-${index + 1}.svg`,
-          bytes: await renderSvg(page, print, correction, fonts),
+          path: `${stem}-${print.sheet}-${index + 1}.${format}`,
+          bytes:
+            format === "dxf" ? await renderDxf(page, print, fonts) : await renderSvg(page, print, correction, fonts),
         });
   }
   return outputs;

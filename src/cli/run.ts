@@ -5,7 +5,7 @@ import { type Io, Refusal } from "./io.js";
 /** Options every command of its name knows; used to name the nearest one when a word is mistyped. */
 const options = {
   new: [],
-  check: ["json"],
+  check: ["json", "what-if"],
   print: ["sheet", "handwheel", "format", "out", "replace"],
 } as const;
 const everyCommand = ["help", "version"] as const;
@@ -30,9 +30,16 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
       (y) =>
         y
           .positional("file", { type: "string", demandOption: true, describe: "the machine file" })
-          .option("json", { type: "boolean", default: false, describe: "print one JSON object instead" }),
+          .option("json", { type: "boolean", default: false, describe: "print one JSON object instead" })
+          .option("what-if", {
+            type: "string",
+            array: true,
+            describe:
+              'also show speeds with a changed drive, as "60 Hz", "motor 1725 rpm", "motor belt 60 to 150", "belt flat, 3 mm"',
+          }),
       async (args) => {
-        status = await (await import("./check.js")).check(args.file, { json: args.json }, io);
+        const whatIf = args["what-if"] ?? [];
+        status = await (await import("./check.js")).check(args.file, { json: args.json, whatIf }, io);
       },
     )
     .command(
@@ -48,7 +55,11 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
               "sheets to make, by name or a template file of your own; all that the file has data for when left out",
           })
           .option("handwheel", { type: "string", array: true, describe: "only these handwheels, by name" })
-          .option("format", { choices: ["pdf", "svg"] as const, default: "pdf" as const, describe: "kind of file" })
+          .option("format", {
+            choices: ["pdf", "svg", "dxf"] as const,
+            default: "pdf" as const,
+            describe: "kind of file",
+          })
           .option("out", { type: "string", default: "out", describe: "folder to write to" })
           .option("replace", {
             type: "boolean",

@@ -13,4 +13,6 @@ export type Print = {
   readonly sheet: string;
   readonly title: string;
   readonly pages: readonly Page[];
+  /** For a laser or engraver, not for a printer: letters as outlines, no printer's correction. */
+  readonly outlines?: boolean;
 };

@@ -7,6 +7,15 @@ export async function renderPdf(print: Print, correction: Affine, fonts: FontByt
   return (await import("./pdf.js")).renderPdf(print, correction, fonts);
 }
 
+export async function renderDxf(page: Page, print: Print, fonts: FontBytes): Promise<string> {
+  return (await import("./dxf.js")).renderDxf(page, print, fonts);
+}
+
+/** Letters as outlines. */
+export async function outlined(print: Print, fonts: FontBytes): Promise<Print> {
+  return (await import("./outlines.js")).outlined(print, fonts);
+}
+
 export async function renderSvg(page: Page, print: Print, correction: Affine, fonts: FontBytes): Promise<string> {
   return (await import("./svg.js")).renderSvg(page, print, correction, fonts);
 }
