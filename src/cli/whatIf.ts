@@ -1,0 +1,92 @@
+import { chooseSpeed } from "../cutting/choose.js";
+import { cuttingSpeed } from "../cutting/cuttingSpeeds.js";
+import type { SpeedChoice } from "../cutting/finding.js";
+import { beltFinding } from "../drive/beltFinding.js";
+import type { DriveFinding } from "../drive/finding.js";
+import { changed, speedsAfter } from "../drive/whatIf.js";
+import type { Findings } from "../findings/findings.js";
+import type { Drive, Machine } from "../machine/machine.js";
+import { formatFixed, trimmed } from "../quantity/format.js";
+import { mmPer } from "../quantity/length.js";
+import { Refusal } from "./io.js";
+
+export type WhatIf = { readonly changes: readonly string[]; readonly machine: Machine; readonly drive: DriveFinding };
+
+/** The file's drive with the asked changes, one after the other; the file itself stays as it is.
+ *  @throws Refusal where a change makes no sense. */
+export function whatIf({ machine }: Findings, wishes: readonly string[], path: string): WhatIf {
+  const { drive } = machine;
+  if (drive === undefined) throw new Refusal(`${path}: the file has no drive to change; give it a motor and stages`);
+  let now: Drive = drive;
+  const changes: string[] = [];
+  for (const wish of wishes) {
+    const result = changed(now, wish, machine.units);
+    if ("what" in result) throw new Refusal(`--what-if: ${result.what}; ${result.remedy}`);
+    changes.push(result.words);
+    now = result.drive;
+  }
+  return { changes, machine: { ...machine, drive: now }, drive: speedsAfter(drive, now) };
+}
+
+/** Speeds, belts and the recommended positions, before and after. */
+export function whatIfLines(findings: Findings, after: WhatIf): string[] {
+  const before = findings.drive?.speeds ?? [];
+  const width = Math.max(8, ...before.map(({ position }) => position.name.length));
+  return [
+    "",
+    `What if: ${after.changes.join("; ")}`,
+    `  ${"position".padEnd(width)}  ${"before".padStart(7)}  ${"after".padStart(7)} rpm`,
+    ...before.map(({ position, rpm }) => {
+      const then = after.drive.speeds.find((speed) => speed.position.name === position.name);
+      const change =
+        then === undefined ? "" : `${formatFixed((then.rpm / rpm - 1) * 100, 1).padStart(7)} %  ${origin[then.from]}`;
+      const limit = overLimit(then?.rpm ?? 0, findings.machine) ? "  beyond the limit" : "";
+      return `  ${position.name.padEnd(width)}  ${formatFixed(rpm, 0).padStart(7)}  ${formatFixed(then?.rpm ?? 0, 0).padStart(7)}    ${change}${limit}`;
+    }),
+    ...beltLines(findings.machine, after.machine),
+    ...choiceLines(findings, after),
+  ];
+}
+
+const origin = { measured: "measured, unchanged", slip: "by ratio, less slip", ratio: "by ratio alone" };
+
+const overLimit = (rpm: number, { limits }: Machine): boolean =>
+  rpm > Math.min(limits.chuckRpm ?? Number.POSITIVE_INFINITY, limits.spindleRpm ?? Number.POSITIVE_INFINITY);
+
+function beltLines(before: Machine, after: Machine): string[] {
+  const unit = mmPer[before.units];
+  const places = before.units === "mm" ? 1 : 3;
+  const lines = (before.drive?.stages ?? []).flatMap((stage, index) => {
+    const [was, is] = [stage, after.drive?.stages[index] ?? stage].map((one) => beltFinding(one));
+    return (was?.steps ?? []).flatMap((step, place) => {
+      const then = is?.steps[place];
+      if (then === undefined || Math.abs(then.length - step.length) < 0.05) return [];
+      const name = [stage.name, step.label].filter((word) => word !== "").join(" ");
+      return [
+        `  ${name}: ${formatFixed(step.length / unit, places)} → ${formatFixed(then.length / unit, places)} ${before.units}`,
+      ];
+    });
+  });
+  return lines.length === 0 ? [] : ["", "Belt lengths that change", ...lines];
+}
+
+function choiceLines({ machine, drive }: Findings, after: WhatIf): string[] {
+  const { materials, diameters, tool } = machine.work;
+  const unit = mmPer[machine.units];
+  const lines = materials.flatMap((material) =>
+    diameters.flatMap((diameter) => {
+      const band = cuttingSpeed(material, tool, "turning", { ...machine.work, diameter });
+      if (band === undefined || drive === undefined) return [];
+      const [was, is] = [drive.speeds, after.drive.speeds].map((list) =>
+        choiceWords(chooseSpeed(diameter, band, list, machine.limits)),
+      );
+      return [
+        `  ${material}, ${trimmed(diameter / unit, 4)} ${machine.units}: ${was === is ? `${was}, as before` : `${was} → ${is}`}`,
+      ];
+    }),
+  );
+  return lines.length === 0 ? [] : ["", "Positions for turning, before → after", ...lines];
+}
+
+const choiceWords = ({ speed, rpm }: SpeedChoice): string =>
+  speed === undefined || rpm === undefined ? "none" : `${speed.position.name} ${formatFixed(rpm, 0)}`;

@@ -1,0 +1,150 @@
+import { effectiveDiameter, type PulleyMeasure, type VeeSection, veeSections } from "../machine/effectiveDiameter.js";
+import type { Belt, BeltKind, Drive, Stage, Step, Units } from "../machine/machine.js";
+import { parseLength } from "../quantity/length.js";
+import { parseSpeed } from "../quantity/speed.js";
+import type { DriveFinding, SpeedFinding } from "./finding.js";
+import { onOtherMains } from "./motor.js";
+import { positions } from "./positions.js";
+import { slipPerStage } from "./slipPerStage.js";
+import { bySlip, speeds } from "./speeds.js";
+
+export type Changed = { readonly drive: Drive /** What was changed, in words. */; readonly words: string };
+export type Refused = { readonly what: string; readonly remedy: string };
+
+/** A drive with one thing changed, from words such as "60 Hz", "motor 1725 rpm", "motor belt 60 to 150",
+ *  "spindle belt B 70 to 60" or "belt flat, 3 mm". Lengths without a unit are in `units`. */
+export function changed(drive: Drive, text: string, units: Units): Changed | Refused {
+  const words = text.trim().replace(/\s+/g, " ");
+  const hertz = /^(?:mains )?(50|60) ?Hz$/i.exec(words);
+  if (hertz !== null) return otherMains(drive, Number(hertz[1]));
+  const motor = /^motor (.+)$/i.exec(words);
+  const rpm = motor === null ? undefined : parseSpeed(motor[1] ?? "");
+  if (rpm !== undefined && rpm > 0) {
+    const share = drive.motor.slowestRpm / drive.motor.fastestRpm;
+    return {
+      drive: { ...drive, motor: { ...drive.motor, fastestRpm: rpm, slowestRpm: rpm * share } },
+      words: `motor ${rpm} rpm`,
+    };
+  }
+  const belt = /^belt (round|vee|flat|toothed)(?:\s*,\s*(.+))?$/i.exec(words);
+  if (belt !== null) return otherBelt(drive, (belt[1] ?? "").toLowerCase() as BeltKind, belt[2], units);
+  return otherPulley(drive, words, units);
+}
+
+const forms = 'write for example "60 Hz", "motor 1725 rpm", "motor belt 60 to 150" or "belt flat, 3 mm"';
+
+function otherMains(drive: Drive, hertz: number): Changed | Refused {
+  const { motor } = drive;
+  if (motor.by !== undefined) return { what: `a ${motor.by} drive knows no mains`, remedy: forms };
+  if (motor.slowestRpm !== motor.fastestRpm)
+    return { what: "a variable motor does not follow the mains", remedy: 'give its new top speed: "motor 3000 rpm"' };
+  const own = motor.hertz ?? (hertz === 60 ? 50 : 60);
+  const fastest = onOtherMains(motor.fastestRpm, own, hertz);
+  if (fastest === undefined)
+    return {
+      what: `${motor.fastestRpm} rpm is no mains motor's speed at ${own} Hz`,
+      remedy: "give drive.motor.mains, or the new speed",
+    };
+  const assumed = motor.hertz === undefined ? ` (plate taken to be for ${own} Hz: drive.motor.mains is not given)` : "";
+  return {
+    drive: { ...drive, motor: { ...motor, hertz, fastestRpm: fastest, slowestRpm: fastest } },
+    words: `mains of ${hertz} Hz${assumed}: motor ${fastest.toFixed(0)} rpm`,
+  };
+}
+
+/** Effective diameters follow the belt where something else was measured. */
+function otherBelt(drive: Drive, kind: BeltKind, size: string | undefined, units: Units): Changed | Refused {
+  const section = veeSections.find((one) => one === size?.trim().toUpperCase());
+  const mm = size === undefined ? undefined : parseLength(size, units);
+  const belt: Belt = {
+    kind,
+    ...(kind === "vee" && section !== undefined ? { section: section as VeeSection } : {}),
+    ...(mm !== undefined && { size: mm }),
+  };
+  let lacks: string | undefined;
+  const again = (diameter: number, by: PulleyMeasure | undefined): number => {
+    if (by === undefined) return diameter;
+    const found = effectiveDiameter(by, belt);
+    if (typeof found === "number") return found;
+    lacks = found.lacks;
+    return diameter;
+  };
+  const stages = drive.stages.map((stage): Stage => {
+    if (stage.belt !== undefined) return stage;
+    return {
+      ...stage,
+      steps: stage.steps.map((step) =>
+        step.kind === "belt"
+          ? { ...step, driver: again(step.driver, step.driverBy), driven: again(step.driven, step.drivenBy) }
+          : step,
+      ),
+    };
+  });
+  if (lacks !== undefined) return { what: "that belt's effective diameters cannot be known", remedy: `give ${lacks}` };
+  const measured = drive.stages.some(({ steps }) => steps.some((s) => s.kind === "belt" && (s.driverBy ?? s.drivenBy)));
+  const note = measured
+    ? ""
+    : ": the file gives effective diameters, so speeds by ratio stay; measure where the new belt runs";
+  return {
+    drive: { ...drive, belt, stages },
+    words: `belt ${kind}${size === undefined ? "" : `, ${size.trim()}`}${note}`,
+  };
+}
+
+function otherPulley(drive: Drive, words: string, units: Units): Changed | Refused {
+  const sizes = /^(.*\S) ([\d.,/ -]+(?: ?(?:mm|in|inch|"))?) to ([\d.,/ -]+(?: ?(?:mm|in|inch|"))?)$/i.exec(words);
+  const [driver, driven] = [sizes?.[2], sizes?.[3]].map((size) =>
+    size === undefined ? undefined : parseLength(size.trim(), units),
+  );
+  const named = sizes?.[1]?.toLowerCase() ?? "";
+  if (driver === undefined || driven === undefined || !(driver > 0 && driven > 0))
+    return { what: `"${words}" is no change of a drive`, remedy: forms };
+  for (const [index, stage] of drive.stages.entries()) {
+    const name = stage.name.toLowerCase();
+    if (named !== name && !named.startsWith(`${name} `)) continue;
+    const label = named.slice(name.length).trim();
+    const place =
+      label === "" && stage.steps.length === 1 ? 0 : stage.steps.findIndex((one) => one.label.toLowerCase() === label);
+    const step = stage.steps[place];
+    if (step === undefined || step.kind !== "belt")
+      return {
+        what: `which pulleys of ${stage.name}?`,
+        remedy: `name a step with a belt: "${stage.name} ${stage.steps.find(({ kind }) => kind === "belt")?.label ?? "A"} 60 to 150"`,
+      };
+    const swapped: Step = { label: step.label, kind: "belt", driver, driven };
+    const steps = stage.steps.map((one, at) => (at === place ? swapped : one));
+    const stages = drive.stages.map((one, at) => (at === index ? { ...stage, steps } : one));
+    return {
+      drive: { ...drive, stages },
+      words: `${stage.name}${step.label === "" ? "" : ` ${step.label}`}: ${sizes?.[2]?.trim()} to ${sizes?.[3]?.trim()}`,
+    };
+  }
+  return {
+    what: `no belt is called "${named}"`,
+    remedy: `there are ${drive.stages.map(({ name }) => `"${name}"`).join(", ")}`,
+  };
+}
+
+/** Speeds of the changed drive. A position whose motor, ratio and belt stay keeps its measured speed; the others go by
+ *  ratio, less the slip that the old readings showed, unless the belt is another: its slip is not known. */
+export function speedsAfter(before: Drive, after: Drive): DriveFinding {
+  const old = new Map(speeds(before).speeds.map((speed) => [speed.position.name, speed]));
+  const sameBelt = JSON.stringify(before.belt) === JSON.stringify(after.belt);
+  const slips = sameBelt ? slipPerStage(before) : undefined;
+  const { fastestRpm, slowestRpm } = after.motor;
+  const found = positions(after).map((position): SpeedFinding => {
+    const was = old.get(position.name);
+    const byRatioRpm = fastestRpm * position.ratio;
+    const same = sameBelt && was !== undefined && Math.abs(was.byRatioRpm / byRatioRpm - 1) < 1e-9;
+    if (same) return { ...was, position };
+    const rpm = bySlip(position, fastestRpm, slips);
+    return {
+      position,
+      rpm,
+      slowestRpm: (rpm * slowestRpm) / fastestRpm,
+      byRatioRpm,
+      from: slips === undefined ? "ratio" : "slip",
+    };
+  });
+  return { speeds: found.sort((a, b) => a.rpm - b.rpm), ...(slips && { stageSlips: slips.stages }) };
+}
