@@ -7,6 +7,7 @@ import { mmPer } from "../quantity/length.js";
 import { block, type Run } from "./block.js";
 import { size } from "./style.js";
 import { type Cell, type Column, paragraph, table } from "./table.js";
+import { whole } from "./whole.js";
 
 const words = ["fine", "medium", "coarse"] as const;
 
@@ -14,7 +15,7 @@ const words = ["fine", "medium", "coarse"] as const;
  *  takes. `mm` and `in`: the feeds, by the file's unit; `length`: of the cut. */
 export const handFeedTables = block(
   { mm: [0.05, 0.1, 0.2], in: [0.002, 0.004, 0.008], lengthMm: 50, lengthIn: 2 },
-  ({ handwheels, findings, settings, width }): Run[] => {
+  ({ handwheels, findings, settings, width, height }): Run[] => {
     const { drive, machine } = findings;
     if (drive === undefined) return [];
     const { units } = machine;
@@ -51,14 +52,14 @@ export const handFeedTables = block(
           ];
         }),
       ]);
-      return [
+      const runs = [
         ...paragraph(finding.handwheel.name, width, { size: size.title, weight: "bold", gap: 6 }).map(kept),
         ...paragraph(headWords(finding, perTurn, units), width, { size: size.small, gap: 0.5 }).map(kept),
         ...table(columns, rows, { width, size: size.small, ruleEvery: 1 }).map((run, index) =>
-          // A short table stays in one piece.
-          ({ ...run, ...(index === 0 && { gap: 1.5 }), keepWithNext: rows.length <= 16 && index < rows.length - 1 }),
+          index === 0 ? { ...run, gap: 1.5 } : run,
         ),
       ];
+      return whole(runs, height);
     });
   },
 );

@@ -11,13 +11,14 @@ import { mmPer } from "../quantity/length.js";
 import { block, type Run } from "./block.js";
 import { size } from "./style.js";
 import { type Cell, type Column, paragraph, table } from "./table.js";
+import { whole } from "./whole.js";
 
 /** Material × diameter → belt position and speed, for one operation with the file's tool. `sizes`: the file's diameters
  *  (work), or drills: metric, fraction, number, letter, from `least` to `most` mm. `dense` leaves out the words under a
  *  position; bold then means in the band. */
 export const speedTable = block(
   { operation: "turning", sizes: "work", least: 1, most: 13, every: 1, dense: false, coolant: false },
-  ({ findings, settings, width }): Run[] => {
+  ({ findings, settings, width, height }): Run[] => {
     const { machine, drive } = findings;
     if (drive === undefined) return [];
     const { tool, materials } = machine.work;
@@ -42,7 +43,7 @@ export const speedTable = block(
       ),
     ]);
     const title = `${operation}, ${tool}: belt position and rpm by ${findOperation(operation)?.diameter ?? "diameter"}`;
-    return [
+    const runs = [
       ...paragraph(title.charAt(0).toUpperCase() + title.slice(1), width, {
         size: size.body,
         weight: "bold",
@@ -51,6 +52,7 @@ export const speedTable = block(
       ...table(columns, rows, { width, size: dense ? size.small : size.body, ruleEvery: dense ? 5 : 1 }),
       ...paragraph(notes(bands, machine, settings), width, { size: size.tiny, gap: 1 }),
     ];
+    return whole(runs, height);
   },
 );
 

@@ -1,4 +1,5 @@
 import type { Findings } from "../findings/findings.js";
+import { explainBeltLength } from "./belts.js";
 import { explainCuttingSpeed } from "./cuttingSpeed.js";
 import { explainDial, explainStrip } from "./dial.js";
 import { explainSlip, explainSpeed } from "./drive.js";
@@ -16,6 +17,7 @@ export const quantities = {
   dial: { about: "how a dial's turn is divided", subjects: explainDial },
   "strip length": { about: "flat length of a drum's strip", subjects: explainStrip },
   speed: { about: "spindle speed of a belt position", subjects: explainSpeed },
+  "belt length": { about: "length of a belt at one of its steps", subjects: explainBeltLength },
   slip: { about: "speed lost between motor and spindle", subjects: explainSlip },
   "cutting speed": { about: "which belt position suits a material and diameter", subjects: explainCuttingSpeed },
 } as const satisfies Readonly<Record<string, Quantity>>;
