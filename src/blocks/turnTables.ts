@@ -1,66 +1,92 @@
 import { readingPerTurn } from "../dial/choices.js";
-import type { DialFinding } from "../dial/finding.js";
-import type { FeedFinding } from "../feed/finding.js";
 import type { HandwheelFinding } from "../findings/findings.js";
 import type { Units } from "../machine/machine.js";
 import { formatFixed, formatUncertain, trimmed } from "../quantity/format.js";
-import { mmPer } from "../quantity/length.js";
+import { fromMm, inMm } from "../quantity/length.js";
+import { oldDialSetting, settingFor } from "../turns/turns.js";
 import { block, type Run } from "./block.js";
 import { size } from "./style.js";
 import { type Cell, type Column, paragraph, table } from "./table.js";
 
-/** Round distances to turns and divisions, then whole turns to distances, for each handwheel. */
+const roundMm = [0.05, 0.1, 0.2, 0.5, 1, 2, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 75, 100];
+const roundInches = [
+  0.001,
+  0.005,
+  0.01,
+  0.025,
+  1 / 32,
+  1 / 16,
+  3 / 32,
+  1 / 8,
+  3 / 16,
+  1 / 4,
+  5 / 16,
+  3 / 8,
+  1 / 2,
+  5 / 8,
+  3 / 4,
+  1,
+  1.5,
+  2,
+];
+
+/** For each handwheel: round distances (the file's unit, then the other, and any of the file's own) to turns and divisions;
+ *  then whole turns to distances, with what dial zero stands for at each. */
 export const turnTables = block(
-  {
-    turns: 10,
-    mm: [0.1, 0.2, 0.5, 1, 2, 3, 4, 5, 6, 8, 10, 12, 16, 20, 25, 30, 40, 50],
-    in: [0.005, 0.01, 0.02, 0.05, 0.1, 0.125, 0.25, 0.375, 0.5, 0.75, 1, 1.5, 2],
-  },
+  { turns: 12, mm: roundMm as number[], in: roundInches as number[], both: true },
   ({ handwheels, findings, settings, width }) =>
     handwheels.flatMap((finding): Run[] => {
-      const { handwheel, feed, dial } = finding;
+      const { handwheel, feed } = finding;
       if (feed === undefined) return [];
       const { units } = findings.machine;
-      const distances = settings[units]
-        .map((value) => value * mmPer[units])
-        .filter((mm) => handwheel.travel === undefined || mm <= handwheel.travel * readingFactor(finding));
+      const reach = handwheel.travel === undefined ? Number.POSITIVE_INFINITY : handwheel.travel * factorOf(finding);
+      const within = (list: readonly number[], unit: Units) =>
+        list.map((value) => inMm(value, unit)).filter((mm) => mm <= reach + 1e-9);
+      const other: Units = units === "mm" ? "in" : "mm";
+      const own = handwheel.distances ?? [];
       return [
-        ...paragraph(handwheel.name, width, { size: size.title, weight: "bold", gap: 5 }).map((run) => ({
-          ...run,
-          keepWithNext: true,
-        })),
-        ...paragraph(feedWords(finding, units), width, { size: size.small, gap: 0.5 }).map((run) => ({
-          ...run,
-          keepWithNext: true,
-        })),
-        ...spaced(distanceTable(finding, feed, dial, distances, units, width)),
-        ...spaced(turnsTable(finding, feed, settings.turns, units, width)),
+        ...heading(handwheel.name, width, size.title, 5),
+        ...keep(paragraph(feedWords(finding, units), width, { size: size.small, gap: 0.5 })),
+        ...(own.length > 0 ? [...heading("Your distances", width), ...distanceTable(finding, own, units, width)] : []),
+        ...heading(`Round distances, ${units === "mm" ? "millimetres" : "inches"}`, width),
+        ...distanceTable(finding, within(settings[units], units), units, width),
+        ...(settings.both
+          ? [
+              ...heading(`Round distances, ${other === "mm" ? "millimetres" : "inches"}`, width),
+              ...distanceTable(finding, within(settings[other], other), other, width),
+            ]
+          : []),
+        ...heading("Whole turns", width),
+        ...wholeTurns(finding, settings.turns, units, width),
       ];
     }),
 );
 
-const spaced = (runs: Run[]): Run[] => runs.map((run, index) => (index === 0 ? { ...run, gap: 3 } : run));
-
-const readingFactor = ({ handwheel }: HandwheelFinding): number => (handwheel.reads === "diameter" ? 2 : 1);
-const placesOf: Record<Units, number> = { mm: 3, in: 4 };
-const inUnit = (mm: number, units: Units): string => formatFixed(mm / mmPer[units], placesOf[units]);
+const keep = (runs: Run[]): Run[] => runs.map((run) => ({ ...run, keepWithNext: true }));
+const heading = (words: string, width: number, em: number = size.body, gap = 3): Run[] =>
+  keep(paragraph(words, width, { size: em, weight: "bold", gap }));
+const factorOf = ({ handwheel }: HandwheelFinding): number => (handwheel.reads === "diameter" ? 2 : 1);
+const places: Record<Units, number> = { mm: 3, in: 4 };
+const show = (mm: number, units: Units): string => formatFixed(fromMm(mm, units), places[units]);
 
 /** Feed, its doubt, where it comes from, and what the maker meant. */
 export function feedWords({ handwheel, feed, dial }: HandwheelFinding, units: Units): string {
   if (feed === undefined) return "Feed per turn not given.";
-  const value =
+  const doubt =
     feed.uncertainty === undefined
-      ? `${inUnit(feed.perTurn, units)} ${units}`
-      : (({ value, uncertainty }) => `${value} ± ${uncertainty} ${units} (95 %)`)(
-          formatUncertain(feed.perTurn / mmPer[units], feed.uncertainty / mmPer[units]),
-        );
+      ? undefined
+      : formatUncertain(fromMm(feed.perTurn, units), fromMm(feed.uncertainty, units));
+  const value =
+    doubt === undefined
+      ? `${show(feed.perTurn, units)} ${units}`
+      : `${doubt.value} ± ${doubt.uncertainty} ${units} (95 %)`;
   const parts = [`One turn moves the slide ${value}, ${feedOrigin[feed.from]}`, `the dial reads ${handwheel.reads}`];
   if (dial) parts.push(`one division is ${dial.chosen.divisionLabel}`);
   if (feed.lostMotion)
     parts.push(
-      `lost motion ${inUnit(feed.lostMotion.travel, units)} ${units}, ${formatFixed(feed.lostMotion.turn, 2)} of a turn`,
+      `lost motion ${show(feed.lostMotion.travel, units)} ${units}, ${formatFixed(feed.lostMotion.turn, 2)} of a turn`,
     );
-  if (feed.nominal !== undefined) parts.push(`the maker meant ${inUnit(feed.nominal, units)} ${units}`);
+  if (feed.nominal !== undefined) parts.push(`the maker meant ${show(feed.nominal, units)} ${units}`);
   return `${parts.join("; ")}.`;
 }
 
@@ -71,59 +97,101 @@ export const feedOrigin = {
   rack: "by its nominal rack, not measured",
 } as const;
 
-function distanceTable(
-  finding: HandwheelFinding,
-  feed: FeedFinding,
-  dial: DialFinding | undefined,
-  distances: readonly number[],
-  units: Units,
-  width: number,
-): Run[] {
-  const perTurn = readingPerTurn(feed, finding.handwheel.reads);
+function distanceTable(finding: HandwheelFinding, distances: readonly number[], units: Units, width: number): Run[] {
+  const { feed, dial, handwheel } = finding;
+  if (feed === undefined) return [];
+  const other: Units = units === "mm" ? "in" : "mm";
+  const perTurn = readingPerTurn(feed, handwheel.reads);
+  const nominal = feed.nominal === undefined ? undefined : feed.nominal * factorOf(finding);
   const columns: Column[] = [
-    { heading: [`for ${finding.handwheel.reads}`, units], align: "decimal" },
-    { heading: ["whole turns"], align: "decimal" },
-    ...(dial ? [{ heading: ["and divisions", `of ${dial.chosen.divisionLabel}`], align: "decimal" } as const] : []),
-    { heading: ["all in turns"], align: "decimal" },
-    ...(feed.nominal === undefined
+    { heading: [`for ${handwheel.reads}`, units], align: units === "in" ? "end" : "decimal" },
+    { heading: ["that is", other], align: "decimal" },
+    { heading: ["whole", "turns"], align: "decimal" },
+    ...(dial
+      ? [
+          {
+            heading: ["and divisions", `of ${dial.chosen.divisionLabel}`],
+            align: "decimal",
+          } as const,
+          ...(dial.chosen.rows > 1
+            ? [
+                { heading: ["which reads", dial.chosen.unit], align: "decimal" } as const,
+                { heading: ["on row"], align: "decimal" } as const,
+              ]
+            : []),
+          { heading: ["leaves", units], align: "decimal" } as const,
+        ]
+      : []),
+    { heading: ["all in", "turns"], align: "decimal" },
+    ...(nominal === undefined
       ? []
       : [
-          { heading: ["by the nominal dial", `gives, ${units}`], align: "decimal" } as const,
-          { heading: ["wrong by", units], align: "decimal" } as const,
+          { heading: ["or the old dial:", "turns"], align: "decimal" } as const,
+          { heading: ["and its", `reading, ${units}`], align: "decimal" } as const,
+          { heading: ["uncorrected, it", `is wrong by, ${units}`], align: "decimal" } as const,
         ]),
     ...(feed.uncertainty === undefined ? [] : [{ heading: ["doubt ±", units], align: "decimal" } as const]),
   ];
   const rows = distances.map((distance): Cell[] => {
-    const turns = distance / perTurn;
-    // A hair under a whole turn (0.9999999) is that whole turn.
-    const whole = Math.floor(turns + 1e-9);
-    const nominal = feed.nominal === undefined ? undefined : (distance * feed.perTurn) / feed.nominal;
+    const setting = settingFor(distance, perTurn, dial?.chosen);
+    const old = nominal === undefined ? undefined : oldDialSetting(distance, perTurn, nominal);
     return [
-      { text: trimmed(distance / mmPer[units], 4), weight: "bold" },
-      { text: String(whole) },
-      ...(dial ? [{ text: formatFixed(divisionsFor(Math.max(0, turns - whole), dial, perTurn), 1) }] : []),
-      { text: formatFixed(turns, 3) },
-      ...(nominal === undefined ? [] : [{ text: inUnit(nominal, units) }, { text: inUnit(nominal - distance, units) }]),
-      ...(feed.uncertainty === undefined
+      { text: units === "in" ? inches(fromMm(distance, "in")) : trimmed(distance, 4), weight: "bold" },
+      { text: show(distance, other) },
+      { text: String(setting.wholeTurns), weight: "bold" },
+      ...(setting.divisions === undefined
         ? []
-        : [{ text: inUnit((distance * feed.uncertainty) / feed.perTurn, units) }]),
+        : [
+            { text: formatFixed(setting.divisions, 1), weight: "bold" } as const,
+            ...(setting.reading === undefined || dial === undefined
+              ? []
+              : [{ text: show(setting.reading, dial.chosen.unit) }, { text: String(setting.row) }]),
+            { text: show(setting.error, units) },
+          ]),
+      { text: formatFixed(setting.turns, 3) },
+      ...(old === undefined || nominal === undefined
+        ? []
+        : [
+            { text: String(old.wholeTurns) },
+            { text: show(old.reading, units) },
+            { text: show(distance * (perTurn / nominal - 1), units) },
+          ]),
+      ...(feed.uncertainty === undefined ? [] : [{ text: show((distance * feed.uncertainty) / feed.perTurn, units) }]),
     ];
   });
-  return table(columns, rows, { width, ruleEvery: 3 });
+  return table(columns, rows, { width, size: size.small, ruleEvery: 3 });
 }
 
-/** Divisions for a part of a turn: equal parts on an even dial, the division's own worth on a true one. */
-const divisionsFor = (part: number, { chosen }: DialFinding, perTurn: number): number =>
-  chosen.closure === "even" ? part * chosen.divisions : (part * perTurn) / chosen.divisionValue;
+/** Sixty-fourths as the fractions that they are, other inches as decimals. */
+function inches(value: number): string {
+  const parts = value * 64;
+  if (Math.abs(parts - Math.round(parts)) > 1e-9) return trimmed(value, 4);
+  let over = Math.round(parts);
+  let under = 64;
+  while (over % 2 === 0 && under > 1) {
+    over /= 2;
+    under /= 2;
+  }
+  const whole = Math.floor(over / under);
+  const rest = over - whole * under;
+  return rest === 0 ? String(whole) : `${whole > 0 ? `${whole} ` : ""}${rest}/${under}`;
+}
 
-function turnsTable(finding: HandwheelFinding, feed: FeedFinding, count: number, units: Units, width: number): Run[] {
-  const factor = readingFactor(finding);
+/** `dial 0 stands for` is the start reading of each turn on a dial that does not close. */
+function wholeTurns(finding: HandwheelFinding, most: number, units: Units, width: number): Run[] {
+  const { feed, dial, handwheel } = finding;
+  if (feed === undefined) return [];
+  const factor = factorOf(finding);
+  const reach =
+    handwheel.travel === undefined ? most : Math.min(most, Math.max(1, Math.floor(handwheel.travel / feed.perTurn)));
   const other: Units = units === "mm" ? "in" : "mm";
+  const open = dial !== undefined && dial.chosen.closes === false;
   const columns: Column[] = [
     { heading: ["turns"], align: "decimal" },
     { heading: ["travel", units], align: "decimal" },
     { heading: ["travel", other], align: "decimal" },
     ...(factor === 2 ? [{ heading: ["on diameter", units], align: "decimal" } as const] : []),
+    ...(open ? [{ heading: ["dial 0 now", `stands for, ${units}`], align: "decimal" } as const] : []),
     ...(feed.nominal === undefined
       ? []
       : [
@@ -132,22 +200,20 @@ function turnsTable(finding: HandwheelFinding, feed: FeedFinding, count: number,
         ]),
     ...(feed.uncertainty === undefined ? [] : [{ heading: ["doubt ±", units], align: "decimal" } as const]),
   ];
-  const rows = Array.from({ length: count }, (_, index): Cell[] => {
+  const rows = Array.from({ length: reach }, (_, index): Cell[] => {
     const turns = index + 1;
     const travel = turns * feed.perTurn;
     return [
       { text: String(turns), weight: "bold" },
-      { text: inUnit(travel, units) },
-      { text: inUnit(travel, other) },
-      ...(factor === 2 ? [{ text: inUnit(travel * 2, units) }] : []),
+      { text: show(travel, units) },
+      { text: show(travel, other) },
+      ...(factor === 2 ? [{ text: show(travel * 2, units) }] : []),
+      ...(open ? [{ text: show(travel * factor, units), weight: "bold" } as const] : []),
       ...(feed.nominal === undefined
         ? []
-        : [
-            { text: inUnit(turns * feed.nominal, units) },
-            { text: inUnit(turns * (feed.nominal - feed.perTurn), units) },
-          ]),
-      ...(feed.uncertainty === undefined ? [] : [{ text: inUnit(turns * feed.uncertainty, units) }]),
+        : [{ text: show(turns * feed.nominal, units) }, { text: show(turns * (feed.nominal - feed.perTurn), units) }]),
+      ...(feed.uncertainty === undefined ? [] : [{ text: show(turns * feed.uncertainty, units) }]),
     ];
   });
-  return table(columns, rows, { width, ruleEvery: 5 });
+  return table(columns, rows, { width, size: size.small, ruleEvery: 5 });
 }

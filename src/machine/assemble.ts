@@ -82,6 +82,7 @@ function handwheel(wheel: Raw<"handwheels">[number], path: Path, context: Contex
     ...(wheel.travel !== undefined && { travel: context.mm(wheel.travel) }),
     ...(feed !== undefined && { feed }),
     ...(dial !== undefined && { dial }),
+    ...(wheel.distances && { distances: wheel.distances.map(context.mm) }),
   };
 }
 

@@ -149,6 +149,8 @@ export type Handwheel = {
   readonly travel?: number;
   readonly feed?: Feed;
   readonly dial?: DialWish;
+  /** Distances that the user wants in the turn table, in what the dial reads. */
+  readonly distances?: readonly number[];
 };
 
 /** How the file says what one turn does. `nominal` is what the maker meant; it is only compared against. */

@@ -303,6 +303,7 @@ export const machineFile = z.strictObject({
         travel: length().optional().describe("Working travel of the slide"),
         feed: feed.optional().describe("True travel for one turn of the handwheel"),
         dial: dial.optional().describe("The part that the dial is stuck on"),
+        distances: z.array(length()).optional().describe("Distances of your own for its turn table: [6.35, 3/8 in]"),
       }),
     )
     .optional()
