@@ -6,6 +6,7 @@ import type { AngleScale } from "../machine/machine.js";
 import { toRadians } from "../quantity/angle.js";
 import { formatFixed, trimmed } from "../quantity/format.js";
 import { block, type Run } from "./block.js";
+import { cross } from "./dialPiece.js";
 import { type CutOut, cutOuts } from "./pieces.js";
 import { scaleMarks, textAlong, textAt } from "./scaleMarks.js";
 import { cutLine, size } from "./style.js";
@@ -39,9 +40,10 @@ const margin = toRadians(4);
 export function angleSurface({ shape, radius, width, from, to }: AngleScale): Surface {
   const part = { from: toRadians(from) - margin, to: toRadians(to) + margin, growth: "rightward" } as const;
   if (shape === "drum") return stripSurface(radius, width, part);
-  const whole = part.to - part.from >= 2 * Math.PI;
-  const span = whole ? { ...part, from: -Math.PI, to: Math.PI } : part;
-  return ringSurface({ outer: radius, inner: radius - width }, 1, span, { lowermost: true });
+  // Like a face dial that grows with clockwise turning; its index stands on top.
+  if (part.to - part.from >= 2 * Math.PI)
+    return ringSurface({ outer: radius, inner: radius - width }, 1, { from: 0, to: 2 * Math.PI, growth: "leftward" });
+  return ringSurface({ outer: radius, inner: radius - width }, 1, part, { lowermost: true });
 }
 
 const senseOn = (scale: AngleScale, side: "left" | "right") =>
@@ -50,10 +52,12 @@ const senseOn = (scale: AngleScale, side: "left" | "right") =>
 /** What swinging to that side does to the work. */
 export function sideWords(scale: AngleScale, side: "left" | "right"): string {
   const sense = senseOn(scale, side);
-  return scale.part === "vice" ? sense : `${smallEnd(scale.part, sense)} small`;
+  return scale.part === "vice" || scale.part === "spindle" ? sense : `${smallEnd(scale.part, sense)} small`;
 }
 
 function scaleWords(scale: AngleScale): string {
+  if (scale.part === "spindle")
+    return `Degree plate for the spindle's nose, ${formatFixed(2 * scale.radius, 2)} mm across, a mark every ${trimmed(scale.step, 3)}°. Numbers grow when the spindle is turned clockwise, seen from the tailstock, under an index on top. Spindle stopped, plug pulled; turn it by hand.`;
   const sides = (["left", "right"] as const).map(
     (side) =>
       `${side === "left" ? "Left" : "right"} of 0: ${senseOn(scale, side)} from above${scale.part === "vice" ? "" : `, ${sideWords(scale, side)}`}`,
@@ -66,10 +70,14 @@ function scaleCutOut(scale: AngleScale, surface: Surface): CutOut {
   const { radius, width } = scale;
   const longest = Math.max(1.2, Math.min(4.5, width - 2.2 - size.tiny * 1.5));
   const style = { across: 0, marks: [longest, longest * 0.75, longest * 0.5] as const, number: 2.3 };
-  const marks = angleMarks(scale, radius).map((mark) => (mark.value === 0 ? { ...mark, label: "0°" } : mark));
+  const plate = scale.part === "spindle";
+  const marks = angleMarks(plate ? { ...scale, to: 360 - scale.step / 2 } : scale, radius).map((mark) =>
+    mark.value === 0 ? { ...mark, label: "0°" } : mark,
+  );
   const across = width - 1.6;
   const at = scale.shape === "drum" ? radius : radius - across;
   const sides = (["left", "right"] as const).flatMap((side) => {
+    if (scale.part === "spindle") return [];
     const middle = toRadians(side === "left" ? scale.from : scale.to) / 2;
     if (middle === 0) return [];
     const words = sideWords(scale, side);
@@ -86,7 +94,8 @@ function scaleCutOut(scale: AngleScale, surface: Surface): CutOut {
       marks: [
         group({ x: 0, y: 0 }, surface.outline(cutLine), { name: "cut" }),
         ...scaleMarks(surface, marks, style),
-        group({ x: 0, y: 0 }, sides, { name: "legend" }),
+        ...(sides.length > 0 ? [group({ x: 0, y: 0 }, sides, { name: "legend" })] : []),
+        ...(surface.centre ? [group({ x: 0, y: 0 }, cross(surface.centre, radius - width), { name: "centre" })] : []),
       ],
     },
   };
@@ -99,13 +108,18 @@ function indexCutOut(scale: AngleScale): CutOut {
   const vernier = scale.vernier === undefined ? undefined : vernierOf(scale.step, pitch * scale.radius, scale.vernier);
   const one = vernier ? vernierMarks(vernier, pitch) : [];
   const zero: Graduation = { angle: 0, rank: 1, value: 0, ...(vernier && { label: "0" }) };
-  const marks = [...one.slice(1).map((mark) => ({ ...mark, angle: -mark.angle })), zero, ...one.slice(1)];
+  // A plate is numbered one way alone; past its index the numbers come from the left.
+  const left = one.slice(1).map((mark) => ({ ...mark, angle: -mark.angle }));
+  const marks = [...left, zero, ...(scale.part === "spindle" ? [] : one.slice(1))];
   const reach = (one.at(-1)?.angle ?? 0) + 4 / scale.radius;
   const part = { from: -reach, to: reach, growth: "rightward" } as const;
   const surface =
     scale.shape === "drum"
       ? stripSurface(scale.radius, height, part, true)
-      : ringSurface({ outer: scale.radius + height, inner: scale.radius }, 1, part, { flip: true, lowermost: true });
+      : ringSurface({ outer: scale.radius + height, inner: scale.radius }, 1, part, {
+          flip: true,
+          lowermost: scale.part !== "spindle",
+        });
   const longest = vernier ? 2.9 : height - 0.5;
   const minutes = vernier && `${trimmed(vernier.leastCount * 60, 2)} minutes`;
   return {

@@ -214,7 +214,8 @@ function joints(surface: Surface, from: number, to: number, { bands }: DialStyle
   return [...dashes, line(surface.at(right, 0), surface.at(right, surface.band), fine)];
 }
 
-function cross({ x, y }: { x: number; y: number }, room: number): Mark[] {
+/** Where a ring's middle lies. */
+export function cross({ x, y }: { x: number; y: number }, room: number): Mark[] {
   const arm = Math.min(5, room * 0.6);
   return [line({ x: x - arm, y }, { x: x + arm, y }, fine), line({ x, y: y - arm }, { x, y: y + arm }, fine)];
 }

@@ -14,6 +14,7 @@ import { linearScales } from "./scales.js";
 import { speedDiagram } from "./speedDiagram.js";
 import { speedTable } from "./speedTable.js";
 import { speedTree } from "./speedTree.js";
+import { startReadings } from "./startReadings.js";
 import { taperSwing } from "./taperSwing.js";
 import { taperTable } from "./taperTable.js";
 import { threadTable } from "./threadTable.js";
@@ -43,6 +44,7 @@ export const blocks = {
   "dial choices": dialChoices,
   verniers,
   engraving,
+  "start readings": startReadings,
   "ring cutting": ringCutting,
   "linear scales": linearScales,
   "angle scales": angleScales,

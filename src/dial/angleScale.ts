@@ -2,14 +2,14 @@ import { toRadians } from "../quantity/angle.js";
 import type { Graduation } from "./finding.js";
 import { scaleMarks } from "./scaleMarks.js";
 
-/** What swivels. */
-export type SwivelPart = "headstock" | "top slide" | "vice";
+/** What swings to turn a taper. */
+export type SwivelPart = "headstock" | "top slide";
 /** Seen from above, the operator at the bottom of the picture. */
 export type Sense = "clockwise" | "anticlockwise";
 
 /** Which end of a taper comes out small when a part is swung, with the tool on the operator's side and the chuck at the
  *  left: computed from where the tool's path runs against the spindle's axis, not remembered. */
-export function smallEnd(part: Exclude<SwivelPart, "vice">, sense: Sense): "chuck end" | "free end" {
+export function smallEnd(part: SwivelPart, sense: Sense): "chuck end" | "free end" {
   const angle = (sense === "clockwise" ? 1 : -1) * toRadians(1);
   // Seen from above, x to the right along the bed, y towards the operator; clockwise turns x towards y.
   const swung = { x: Math.cos(angle), y: Math.sin(angle) };

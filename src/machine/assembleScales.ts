@@ -60,7 +60,15 @@ function linearScale(
 
 function angleScale(scale: Raw<"angleScales">[number], index: number, { mm, error }: Context): AngleScale {
   const path = ["angleScales", index];
-  const [from, to] = scale.range ?? [-45, 45];
+  const plate = scale.part === "spindle";
+  if (plate && (scale.range !== undefined || scale.shape === "drum"))
+    error(
+      [...path, scale.range === undefined ? "shape" : "range"],
+      "not-this-part",
+      "a degree plate is a flat ring right round the spindle",
+      "leave range and shape out",
+    );
+  const [from, to] = plate ? [0, 360] : (scale.range ?? [-45, 45]);
   if (!(from <= 0 && to >= 0 && to > from && to - from <= 360))
     error(
       [...path, "range"],

@@ -44,7 +44,8 @@ export type LinearScale = {
 /** A scale of degrees for something that swivels about an upright axis. Angles in degrees. */
 export type AngleScale = {
   readonly name: string;
-  readonly part: "headstock" | "top slide" | "vice";
+  /** `spindle`: a degree plate for its nose, a whole ring numbered right round. */
+  readonly part: "headstock" | "top slide" | "vice" | "spindle";
   /** Where the scale is stuck: a flat top or a cylinder's side. */
   readonly shape: "face" | "drum";
   readonly radius: number;

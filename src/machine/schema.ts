@@ -326,7 +326,9 @@ export const machineFile = z.strictObject({
     .array(
       z.strictObject({
         name: words().describe("What swivels"),
-        part: z.enum(["headstock", "top slide", "vice"]).describe("Tells which end of the work comes out small"),
+        part: z
+          .enum(["headstock", "top slide", "vice", "spindle"])
+          .describe("Tells which end of the work comes out small; spindle: a degree plate for its nose"),
         shape: z
           .enum(["face", "drum"])
           .optional()
