@@ -28,6 +28,11 @@ const cautions = {
     "Start square: hold the tap in the tailstock or, with the machine on end, let the spindle guide it. Clear a blind hole often.",
     "Key out of the chuck. Maker's manual, local rules and a competent supervisor come first.",
   ],
+  bar: [
+    "Long bar behind the spindle whips: cut it to end inside, or run it slowly in a supporting tube.",
+    "Stop the spindle to measure and to clear chips; a brush or hook, never fingers. Key out of the chuck.",
+    "Do not lean on the stop with power feed: it is a gauge, not a brake. Maker's manual, local rules and a competent supervisor come first.",
+  ],
   taper: [
     "Stop and isolate the machine before you swing the headstock or top slide, and lock it before you start again.",
     "Take a trial cut and measure: the swivel's own marks are rarely good to a tenth of a degree.",

@@ -15,6 +15,7 @@ import { speedDiagram } from "./speedDiagram.js";
 import { speedTable } from "./speedTable.js";
 import { speedTree } from "./speedTree.js";
 import { startReadings } from "./startReadings.js";
+import { gaugeBlocks, spindleStop, stopSettings } from "./stopSettings.js";
 import { taperSwing } from "./taperSwing.js";
 import { taperTable } from "./taperTable.js";
 import { threadTable } from "./threadTable.js";
@@ -36,6 +37,9 @@ export const blocks = {
   "drive notes": driveNotes,
   cautions: cautionLines,
   "turn tables": turnTables,
+  "stop settings": stopSettings,
+  "gauge blocks": gaugeBlocks,
+  "spindle stop": spindleStop,
   "thread table": threadTable,
   "taper table": taperTable,
   "taper swing": taperSwing,

@@ -2,6 +2,7 @@ import { MM_PER_INCH, mmPer } from "../quantity/length.js";
 import { assembleDrive } from "./assembleDrive.js";
 import { assembleFeed } from "./assembleFeed.js";
 import { assembleScales } from "./assembleScales.js";
+import { assembleStops } from "./assembleStops.js";
 import { assembleTapers } from "./assembleTapers.js";
 import type { Context, Raw, Report } from "./context.js";
 import type { DialWish, Handwheel, Machine, Paper, Printer, Work } from "./machine.js";
@@ -49,6 +50,7 @@ export function assemble(file: MachineFile, report: Report): Machine {
     paper: paper(file, context),
     work: { ...work(file.work, context), ...cuttingWishes(file.work, context) },
     ...assembleScales(file, context),
+    ...(file.stops && { stops: assembleStops(file, context) }),
     ...(file.tapers && { tapers: assembleTapers(file.tapers, context) }),
   };
 }

@@ -18,6 +18,7 @@ export type Machine = {
   readonly printers: Readonly<Record<string, Printer>>;
   readonly paper: Paper;
   readonly work: Work;
+  readonly stops?: readonly StopWish[];
   readonly tapers?: readonly TaperWish[];
   readonly scales?: readonly LinearScale[];
   readonly angleScales?: readonly AngleScale[];
@@ -253,4 +254,13 @@ export type TaperWish = {
   readonly large?: number;
   readonly small?: number;
   readonly length?: number;
+};
+
+/** A repeat length to a stop; lengths in what the handwheel's dial reads. */
+export type StopWish = {
+  readonly name: string;
+  readonly handwheel: string;
+  readonly length: number;
+  readonly tolerance?: number;
+  readonly parts?: number;
 };

@@ -294,6 +294,18 @@ export const machineFile = z.strictObject({
     .optional()
     .describe("Never recommend beyond these"),
   drive: drive.optional().describe("Motor, belts and gears"),
+  stops: z
+    .array(
+      z.strictObject({
+        name: words().describe("What the stop is for"),
+        handwheel: words().describe("Which handwheel runs up to it, by name"),
+        length: length().describe("How far from the zero that you touch off at, in what its dial reads"),
+        tolerance: length().optional().describe("How much the parts may differ"),
+        parts: count(1, 10_000).optional().describe("How many alike"),
+      }),
+    )
+    .optional()
+    .describe("Repeat lengths to a bed or depth stop"),
   tapers: z.array(taper).optional().describe("Tapers that you want to turn"),
   handwheels: z
     .array(

@@ -1,0 +1,28 @@
+import { closest } from "./closest.js";
+import type { Context } from "./context.js";
+import type { StopWish } from "./machine.js";
+import type { MachineFile } from "./schema.js";
+
+export function assembleStops(file: MachineFile, { mm, error }: Context): StopWish[] {
+  const known = (file.handwheels ?? []).map(({ name }) => name);
+  return (file.stops ?? []).map(({ name, handwheel, length, tolerance, parts }, index) => {
+    const path = ["stops", index, "handwheel"];
+    const found = known.find((other) => other.toLowerCase() === handwheel.toLowerCase());
+    if (found === undefined) {
+      const nearest = closest(handwheel, known);
+      error(
+        path,
+        "unknown-handwheel",
+        `there is no handwheel "${handwheel}"`,
+        nearest ? `did you mean "${nearest}"?` : `there are ${known.join(", ") || "none"}`,
+      );
+    }
+    return {
+      name,
+      handwheel: found ?? handwheel,
+      length: mm(length),
+      ...(tolerance && { tolerance: mm(tolerance) }),
+      ...(parts !== undefined && { parts }),
+    };
+  });
+}
