@@ -1,3 +1,4 @@
+import type { StageSlip } from "../drive/finding.js";
 import type { Drive, Step } from "../machine/machine.js";
 import { formatFixed, trimmed } from "../quantity/format.js";
 import { block } from "./block.js";
@@ -10,11 +11,14 @@ export const driveNotes = block({}, ({ findings, width }) => {
   if (drive === undefined || findings.drive === undefined) return [];
   const { slip } = findings.drive;
   const parts = [
-    `Motor ${motorText(drive)}`,
+    motorText(drive),
+    ...drive.stages
+      .filter(({ crossed }) => crossed)
+      .map(({ name }) => `${name} is crossed: its shaft turns the other way`),
     ...drive.stages.filter(({ steps }) => steps.length === 1).map(({ name, steps }) => `${name} ${stepText(steps[0])}`),
     slip === undefined
       ? "slip not measured: true speeds are a little lower"
-      : `mean slip ${formatFixed(slip * 100, 1)} %`,
+      : slipText(slip, findings.drive.stageSlips ?? []),
     ...(limits.chuckRpm === undefined
       ? ["chuck limit not given: see the marking on the chuck"]
       : [`never above ${formatFixed(limits.chuckRpm, 0)} rpm with the chuck`]),
@@ -23,13 +27,27 @@ export const driveNotes = block({}, ({ findings, width }) => {
   return paragraph(`${parts.join(" · ")}.`, width, { size: size.tiny, gap: 1 });
 });
 
-const motorText = ({ motor }: Drive): string =>
-  motor.slowestRpm === motor.fastestRpm
-    ? `${formatFixed(motor.fastestRpm, 0)} rpm`
-    : `${formatFixed(motor.slowestRpm, 0)}–${formatFixed(motor.fastestRpm, 0)} rpm`;
+function motorText({ motor }: Drive): string {
+  const rpm =
+    motor.slowestRpm === motor.fastestRpm
+      ? formatFixed(motor.fastestRpm, 0)
+      : `${formatFixed(motor.slowestRpm, 0)}–${formatFixed(motor.fastestRpm, 0)}`;
+  const by = { motor: "Motor", treadle: "Treadle: wheel", hand: "By hand: wheel" }[motor.by ?? "motor"];
+  return `${by} ${rpm} rpm${motor.hertz === undefined ? "" : ` at ${motor.hertz} Hz`}`;
+}
+
+/** Belt by belt where the readings tell them apart. */
+function slipText(mean: number, stages: readonly StageSlip[]): string {
+  const percent = (slip: number) => `${formatFixed(slip * 100, 1)} %`;
+  if (stages.length < 2) return `mean slip ${percent(mean)}`;
+  return `slip: ${stages.map(({ stages, slip }) => `${stages.join(" and ")} ${percent(slip)}`).join(", ")}`;
+}
 
 function stepText(step: Step | undefined): string {
   if (step?.kind === "belt") return `${trimmed(step.driver, 2)} to ${trimmed(step.driven, 2)} mm`;
-  if (step?.kind === "gears") return step.pairs.map(({ driver, driven }) => `${driver}:${driven}`).join(" × ");
+  if (step?.kind === "gears")
+    return step.pairs
+      .map(({ driver, driven, idlers }) => `${driver}:${driven}${idlers ? " over an idler" : ""}`)
+      .join(" × ");
   return "direct";
 }

@@ -44,7 +44,7 @@ export const speedTable = block(
     ]);
     const title = `${operation}, ${tool}: belt position and rpm by ${findOperation(operation)?.diameter ?? "diameter"}`;
     const runs = [
-      ...paragraph(title.charAt(0).toUpperCase() + title.slice(1), width, {
+      ...paragraph(capital(title), width, {
         size: size.body,
         weight: "bold",
         gap: 2,
@@ -77,7 +77,7 @@ function notes(bands: readonly (CuttingSpeed | undefined)[], machine: Machine, s
   const sources = [...new Set(known.flatMap((band) => band.sources))].map(sourceTitle);
   const taken = known.flatMap(({ material, rows }) => {
     const note = rows.find((row) => row.note?.startsWith("the figure for"))?.note;
-    return note === undefined ? [] : [`${material}: ${note.split(":")[0]}`];
+    return note === undefined ? [] : [`${material}: ${note}`];
   });
   const factors = new Map(
     known.flatMap(({ factors }) =>
@@ -99,14 +99,18 @@ function notes(bands: readonly (CuttingSpeed | undefined)[], machine: Machine, s
     ...(derating === undefined || derating === 1 ? [] : [`Published speeds × ${derating} for a light machine.`]),
     ...(factors.size === 0
       ? []
-      : [`${[...factors].map(([what, factor]) => `${what} ${factor}`).join(", ")} of the nearest figures.`]),
-    ...(taken.length === 0 ? [] : [`${taken.join("; ")}.`]),
+      : [
+          `${capital([...factors].map(([what, factor]) => `${what} ${factor}`).join(", "))} of the nearest figures there are.`,
+        ]),
+    ...(taken.length === 0 ? [] : [`${capital(taken.join("; "))}.`]),
     ...(coolants.length === 0 ? [] : [`To wet the cut: ${coolants.join("; ")}`]),
     ...(sources.length === 0
       ? []
       : [`Cutting speeds from: ${sources.join("; ")}${fromMemory ? "; in part from memory" : ""}.`]),
   ].join(" ");
 }
+
+const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 const bandText = (band: CuttingSpeed | undefined): string => {
   if (band === undefined) return "";

@@ -1,0 +1,95 @@
+import { describe, expect, test } from "vitest";
+import { readFonts } from "../../scripts/font.js";
+import { chooseSpeed } from "../../src/cutting/choose.js";
+import { cuttingSpeed } from "../../src/cutting/cuttingSpeeds.js";
+import { metresPerMinuteAt } from "../../src/cutting/rates.js";
+import { renderPdf } from "../../src/output/pdf.js";
+import { identity } from "../../src/paper/printerCorrection.js";
+import { type LineRead, type PageRead, readPdf } from "../support/readPdf.js";
+import { demoFindings, printOf } from "../support/sheets.js";
+
+/** Reads a scale off the printed page: where its numbers stand, and what they say. */
+function scale(numbers: readonly { value: number; at: number }[]) {
+  const [first, last] = [numbers[0], numbers.at(-1)];
+  if (first === undefined || last === undefined || first === last) throw new Error("no scale");
+  const perDecade = (last.at - first.at) / Math.log10(last.value / first.value);
+  return { value: (at: number) => first.value * 10 ** ((at - first.at) / perDecade), perDecade: Math.abs(perDecade) };
+}
+
+/** The printed lines of the positions: heavy and slanting. */
+const slanting = (page: PageRead): LineRead[] =>
+  page.lines.filter(
+    ({ from, to, stroked, pen }) => stroked && pen > 0.4 && Math.abs(from.x - to.x) > 1 && Math.abs(from.y - to.y) > 1,
+  );
+
+describe("the speed diagram, read back from the PDF", async () => {
+  const findings = demoFindings();
+  const { pages } = await readPdf(await renderPdf(printOf(findings, "speed-diagram"), identity, readFonts()));
+  const page = pages[0] as PageRead;
+  const box = page.lines.filter(({ from, to }) => from.x === to.x || from.y === to.y);
+  // Grid lines give the scales: the bold decade lines at 10 mm and at 10 and 100 m/min, and the frame.
+  const upright = [...new Set(box.filter(({ from, to }) => from.x === to.x).map(({ from }) => from.x))].sort(
+    (a, b) => a - b,
+  );
+  const level = [
+    ...new Set(box.filter(({ from, to }) => from.y === to.y && to.x - from.x > 100).map(({ from }) => from.y)),
+  ].sort((a, b) => b - a);
+
+  const near = (list: readonly number[], at: number) =>
+    list.reduce((best, one) => (Math.abs(one - at) < Math.abs(best - at) ? one : best));
+  const numbers = page.texts.flatMap(({ text, x, y }) =>
+    /^\d+(\.\d+)?$/.test(text) ? [{ value: Number(text), x, y }] : [],
+  );
+  const lowest = Math.max(...numbers.map(({ y }) => y));
+  const across = scale(
+    numbers
+      .filter(({ y }) => Math.abs(y - lowest) < 0.01)
+      .map(({ value, x }) => ({ value, at: near(upright, x + 1) }))
+      .sort((a, b) => a.value - b.value),
+  );
+  const up = scale(
+    numbers
+      .filter(({ y }) => Math.abs(y - lowest) > 1)
+      .map(({ value, y }) => ({ value, at: near(level, y - 0.8) }))
+      .sort((a, b) => a.value - b.value),
+  );
+
+  test("both scales go by ratio alike over their numbers, as preferred numbers allow", () => {
+    for (const { value, y } of numbers.filter(({ y }) => Math.abs(y - lowest) > 1))
+      expect(Math.abs(up.value(near(level, y - 0.8)) / value - 1)).toBeLessThan(0.015);
+  });
+
+  test("every printed line is the spindle speed of a position, to what an eye reads (1 %), and every position in sight has one", () => {
+    const rpms = findings.drive?.speeds.map(({ rpm }) => rpm) ?? [];
+    const lines = slanting(page);
+    expect(lines.length).toBeGreaterThanOrEqual(4);
+    const found = lines.map(({ from, to }) => {
+      const [a, b] = [from, to].map(({ x, y }) => (1000 * up.value(y)) / (Math.PI * across.value(x)));
+      expect((a as number) / (b as number)).toBeCloseTo(1, 2);
+      return a as number;
+    });
+    for (const rpm of found) expect(Math.min(...rpms.map((one) => Math.abs(one / rpm - 1)))).toBeLessThan(0.01);
+    expect(new Set(found.map((rpm) => rpms.findIndex((one) => Math.abs(one / rpm - 1) < 0.01))).size).toBe(
+      lines.length,
+    );
+  });
+
+  test("what the table says for a diameter and a material lies on that position's line, inside the band", () => {
+    const { machine, drive } = findings;
+    let checked = 0;
+    for (const diameter of machine.work.diameters)
+      for (const material of machine.work.materials) {
+        const band = cuttingSpeed(material, machine.work.tool, "turning", { ...machine.work, diameter });
+        const choice = band && chooseSpeed(diameter, band, drive?.speeds ?? [], machine.limits);
+        if (choice?.verdict !== "in the band" || choice.rpm === undefined || band === undefined) continue;
+        const read = slanting(page).map(({ from, to }) => {
+          const share = Math.log(diameter / across.value(from.x)) / Math.log(across.value(to.x) / across.value(from.x));
+          return up.value(from.y + share * (to.y - from.y));
+        });
+        const v = metresPerMinuteAt(choice.rpm, diameter);
+        expect(Math.min(...read.map((one) => Math.abs(one / v - 1)))).toBeLessThan(0.01);
+        checked++;
+      }
+    expect(checked).toBeGreaterThan(5);
+  });
+});
