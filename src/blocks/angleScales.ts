@@ -74,7 +74,7 @@ function scaleCutOut(scale: AngleScale, surface: Surface): CutOut {
   const marks = angleMarks(plate ? { ...scale, to: 360 - scale.step / 2 } : scale, radius).map((mark) =>
     mark.value === 0 ? { ...mark, label: "0°" } : mark,
   );
-  const across = width - 1.6;
+  const across = width - 1.35;
   const at = scale.shape === "drum" ? radius : radius - across;
   const sides = (["left", "right"] as const).flatMap((side) => {
     if (scale.part === "spindle") return [];
@@ -124,7 +124,9 @@ function indexCutOut(scale: AngleScale): CutOut {
   const minutes = vernier && `${trimmed(vernier.leastCount * 60, 2)} minutes`;
   return {
     name: "companion",
-    caption: vernier ? `vernier, reads ${minutes}; read the half that lies on the reading's side of 0` : "index line",
+    caption: vernier
+      ? `vernier, reads ${minutes}${scale.part === "spindle" ? "" : "; read the half on the side of the reading"}`
+      : "index line",
     drawing: {
       width: surface.width,
       height: surface.height,
