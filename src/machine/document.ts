@@ -1,0 +1,144 @@
+import { isMap, isScalar, isSeq, LineCounter, type Node, type Pair, parseDocument, visit } from "yaml";
+import type * as z from "zod";
+import { issueRemarks, type KeyRemark } from "./issueWords.js";
+import type { Path, Places, Problem, Remark } from "./problem.js";
+
+export type DocumentReading<T> = { readonly value?: T; readonly problems: readonly Problem[]; readonly places: Places };
+
+/** What kind of file it is, for messages: noun ("machine file") and a first line to begin with. */
+export type DocumentKind = { readonly noun: string; readonly begin: string };
+
+/** A larger file is no such file; it would only keep the user waiting. */
+const largestFile = 4_000_000;
+const mostProblems = 50;
+
+/** Reads a YAML file against a schema, then lets `assemble` judge the whole: the only place that knows YAML and line numbers.
+ *  All problems come at once, in the file's order; `value` is there when none of them is an error. Never throws. */
+export function readDocument<S extends z.ZodType, T>(
+  text: string,
+  schema: S,
+  kind: DocumentKind,
+  assemble: (file: z.output<S>, report: (remark: Remark) => void) => T,
+): DocumentReading<T> {
+  if (text.length > largestFile)
+    return refuse("too-large", "the file is larger than 4 MB", `name the ${kind.noun} itself`);
+  if (text.includes("\u0000")) return refuse("not-text", "the file is not text", "save it as plain text, UTF-8");
+  const lines = new LineCounter();
+  const document = parseDocument(text, {
+    lineCounter: lines,
+    strict: true,
+    uniqueKeys: true,
+    maxAliasCount: 0,
+    logLevel: "error",
+  } as Parameters<typeof parseDocument>[1]);
+  const at = (offset: number) => {
+    const { line, col } = lines.linePos(offset);
+    return { line: Math.max(1, line), column: Math.max(1, col) };
+  };
+  if (document.errors.length > 0) {
+    const problems = document.errors.map((error) => ({
+      ...problemAt(at(error.pos[0]), "yaml", yamlWords(error.code, error.message), yamlRemedy(error.code)),
+    }));
+    return { problems: limited(problems), places: () => ({ line: 1, column: 1 }) };
+  }
+  const root = document.contents;
+  const places: Places = (path) => at(offsetOf(root, path));
+  const problems: Problem[] = [];
+  const report = ({ path, ...remark }: Remark) => problems.push({ ...remark, ...places(path) });
+
+  visit(document, {
+    Alias: (_, node) =>
+      void problems.push(
+        problemAt(
+          at(node.range?.[0] ?? 0),
+          "alias",
+          "the file refers back to an earlier part (*name)",
+          "write the values out",
+        ),
+      ),
+  });
+  if (problems.length > 0) return { problems: limited(problems), places };
+  if (!isMap(root))
+    return refuse(
+      "not-a-machine",
+      `this is not a ${kind.noun}: it must be keys and values`,
+      `begin with a line such as  ${kind.begin}`,
+    );
+
+  const parsed = schema.safeParse(document.toJS({ maxAliasCount: 0 }), { reportInput: true });
+  if (!parsed.success) {
+    for (const issue of parsed.error.issues)
+      for (const remark of issueRemarks(issue, schema, kind.noun)) report(atKey(remark));
+    return { problems: limited(problems), places };
+  }
+  const value = assemble(parsed.data, report);
+  const failed = problems.some(({ severity }) => severity === "error");
+  return failed ? { problems: limited(problems), places } : { value, problems: limited(problems), places };
+}
+
+function refuse(code: string, what: string, remedy: string): DocumentReading<never> {
+  return { problems: [problemAt({ line: 1, column: 1 }, code, what, remedy)], places: () => ({ line: 1, column: 1 }) };
+}
+
+const problemAt = (place: { line: number; column: number }, code: string, what: string, remedy: string): Problem => ({
+  severity: "error",
+  code,
+  ...place,
+  what,
+  remedy,
+});
+
+function limited(problems: readonly Problem[]): Problem[] {
+  const sorted = [...problems].sort((a, b) => a.line - b.line || a.column - b.column);
+  if (sorted.length <= mostProblems) return sorted;
+  const rest = sorted.length - mostProblems;
+  const last = sorted[mostProblems] as Problem;
+  return [
+    ...sorted.slice(0, mostProblems),
+    { ...last, code: "more", what: `${rest} more problems from here on`, remedy: "mend those above first" },
+  ];
+}
+
+/** Where the value at a path begins; where there is none, where its nearest ancestor does. `keyMark` asks for the key itself. */
+function offsetOf(root: unknown, path: Path): number {
+  let node = root;
+  let offset = (root as Node | null)?.range?.[0] ?? 0;
+  for (const part of path) {
+    if (typeof part === "string" && part.startsWith(keyMark)) {
+      const pair = findPair(node, part.slice(keyMark.length));
+      return (pair?.key as Node | undefined)?.range?.[0] ?? offset;
+    }
+    if (isMap(node)) {
+      const pair = findPair(node, String(part));
+      if (pair === undefined) return offset;
+      node = pair.value;
+      offset = (node as Node | null)?.range?.[0] ?? (pair.key as Node).range?.[0] ?? offset;
+    } else if (isSeq(node)) {
+      node = node.items[Number(part)];
+      offset = (node as Node | null | undefined)?.range?.[0] ?? offset;
+    } else return offset;
+  }
+  return offset;
+}
+
+const keyMark = "\u0000key:";
+const findPair = (node: unknown, key: string): Pair | undefined =>
+  isMap(node) ? (node.items as Pair[]).find((pair) => isScalar(pair.key) && String(pair.key.value) === key) : undefined;
+
+/** An unknown key is shown at the key, not at its value. */
+function atKey(remark: KeyRemark): Remark {
+  const { key, ...rest } = remark;
+  return key === undefined ? rest : { ...rest, path: [...rest.path, keyMark + key] };
+}
+
+function yamlWords(code: string, message: string): string {
+  if (code === "DUPLICATE_KEY") return "a key stands twice";
+  if (code === "TAB_AS_INDENT") return "a tab is used to indent";
+  return message.split(" at line ")[0]?.split("\n")[0]?.replace(/[.:]$/, "") ?? "this is not YAML";
+}
+
+function yamlRemedy(code: string): string {
+  if (code === "DUPLICATE_KEY") return "keep one of them";
+  if (code === "TAB_AS_INDENT") return "indent with spaces";
+  return "mind indentation, colons, brackets and quotes near here";
+}

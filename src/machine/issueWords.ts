@@ -1,0 +1,188 @@
+import type * as z from "zod";
+import { closest } from "./closest.js";
+import type { Path, Remark } from "./problem.js";
+
+/** A remark about a key rather than its value carries the key. */
+export type KeyRemark = Remark & { readonly key?: string };
+
+/** Our own words for what a schema found in a file of this kind. */
+export const issueRemarks = (issue: z.core.$ZodIssue, root: z.core.$ZodType, noun: string): KeyRemark[] =>
+  wordsFor(issue, [], root, noun);
+
+type Issue = z.core.$ZodIssue;
+
+/** Our own words for what the schema found. */
+function wordsFor(
+  issue: Issue,
+  base: Path,
+  root: z.core.$ZodType,
+  noun: string,
+): (Remark & { readonly key?: string })[] {
+  const path = [...base, ...issue.path.map((part) => (typeof part === "symbol" ? String(part) : part))];
+  const name = nameOf(path);
+  const remark = (code: string, what: string, remedy: string) => [
+    { severity: "error" as const, code, path, what, remedy },
+  ];
+  switch (issue.code) {
+    case "unrecognized_keys":
+      return issue.keys.map((key) => {
+        const known = keysAt(path, root);
+        const nearest = closest(key, known);
+        const what = `"${key}" is not a key of ${path.length === 0 ? `a ${noun}` : name}`;
+        return {
+          severity: "error" as const,
+          code: "unknown-key",
+          path,
+          key,
+          what,
+          remedy: nearest ? `did you mean "${nearest}"?` : `known are ${known.join(", ")}`,
+        };
+      });
+    case "invalid_type":
+      if (issue.input === undefined) return remark("missing", `${name} is missing`, "add it");
+      return remark(
+        "wrong-kind",
+        `${name} cannot be ${shown(issue.input)}`,
+        `it must be ${kinds[issue.expected] ?? issue.expected}`,
+      );
+    case "invalid_value":
+      return suggestion(issue, path);
+    case "invalid_union":
+      return bestBranch(issue, path, root, noun);
+    case "too_small":
+      return remark(
+        "too-few",
+        `${name} is ${Array.isArray(issue.input) ? "too short a list" : "too small"}`,
+        `it needs at least ${issue.minimum}`,
+      );
+    case "too_big":
+      return remark(
+        "too-many",
+        `${name} is ${Array.isArray(issue.input) ? "too long a list" : "too large"}`,
+        `it may have at most ${issue.maximum}`,
+      );
+    case "custom": {
+      const [what = "", remedy = ""] = issue.message.split("\u001f");
+      return remark("bad-value", `${name}: ${what}`, remedy);
+    }
+    default:
+      return remark("bad-value", `${name} cannot be ${shown(issue.input)}`, "see the starter file for an example");
+  }
+}
+
+function suggestion(issue: Extract<Issue, { code: "invalid_value" }>, path: Path) {
+  const values = issue.values.map(String);
+  const nearest = typeof issue.input === "string" ? closest(issue.input, values) : undefined;
+  const name = nameOf(path);
+  if (issue.input === undefined)
+    return [
+      {
+        severity: "error" as const,
+        code: "missing",
+        path,
+        what: `${name} is missing`,
+        remedy: `it is one of ${values.join(", ")}`,
+      },
+    ];
+  return [
+    {
+      severity: "error" as const,
+      code: "unknown-word",
+      path,
+      what: `${name} cannot be ${shown(issue.input)}`,
+      remedy: nearest ? `did you mean "${nearest}"?` : `it is one of ${values.join(", ")}`,
+    },
+  ];
+}
+
+/** Of several forms that a value may have, the one that was evidently meant: not refused as a whole, with the fewest faults. */
+function bestBranch(
+  issue: Extract<Issue, { code: "invalid_union" }>,
+  path: Path,
+  root: z.core.$ZodType,
+  noun: string,
+): Remark[] {
+  const branches = issue.errors.map((issues) => issues.map((inner) => ({ inner, whole: refusesWhole(inner) })));
+  const meant = branches.filter((branch) => !branch.some(({ whole }) => whole)).sort((a, b) => a.length - b.length)[0];
+  if (meant) return meant.flatMap(({ inner }) => wordsFor(inner, path, root, noun));
+  if (issue.input === undefined)
+    return [{ severity: "error", code: "missing", path, what: `${nameOf(path)} is missing`, remedy: "add it" }];
+  const expected = [...new Set(branches.flat().flatMap(({ inner }) => expectedKinds(inner)))];
+  return [
+    {
+      severity: "error",
+      code: "wrong-kind",
+      path,
+      what: `${nameOf(path)} cannot be ${shown(issue.input)}`,
+      remedy: `it must be ${expected.join(" or ")}`,
+    },
+  ];
+}
+
+const expectedKinds = (issue: Issue): string[] => {
+  if (issue.code === "invalid_type") return [kinds[issue.expected] ?? issue.expected];
+  return issue.code === "invalid_union" ? issue.errors.flat().flatMap(expectedKinds) : [];
+};
+
+/** True where the value as a whole is of another kind, rather than something inside it. */
+const refusesWhole = (issue: Issue): boolean =>
+  issue.path.length === 0 &&
+  (issue.code === "invalid_type" ||
+    (issue.code === "invalid_union" && issue.errors.every((branch) => branch.some(refusesWhole))));
+
+const kinds: Readonly<Record<string, string>> = {
+  string: "a word",
+  number: "a number",
+  array: "a list",
+  object: "keys and values",
+  tuple: "a list of two",
+  record: "names with their values",
+  boolean: "true or false",
+};
+
+function shown(value: unknown): string {
+  if (value === null) return "empty";
+  const text = JSON.stringify(value) ?? String(value);
+  return text.length > 40 ? `${text.slice(0, 37)}…` : text;
+}
+
+/** The last key of a path, with the place in its list: "turns", "reading 3 of travel". */
+function nameOf(path: Path): string {
+  const last = path.at(-1);
+  if (last === undefined) return "the file";
+  if (typeof last === "string") return last;
+  const list = path.slice(0, -1).findLast((part) => typeof part === "string");
+  return `entry ${last + 1} of ${list ?? "the list"}`;
+}
+
+/** Keys that the schema knows at a path. */
+function keysAt(path: Path, root: z.core.$ZodType): string[] {
+  let schemas: z.core.$ZodType[] = [root];
+  for (const part of path) schemas = schemas.flatMap((schema) => step(schema, part));
+  return [...new Set(schemas.flatMap((schema) => shapesOf(schema).flatMap((shape) => Object.keys(shape))))];
+}
+
+type Def = {
+  type: string;
+  shape?: Record<string, z.core.$ZodType>;
+  innerType?: z.core.$ZodType;
+  element?: z.core.$ZodType;
+  options?: z.core.$ZodType[];
+  valueType?: z.core.$ZodType;
+  in?: z.core.$ZodType;
+};
+const defOf = (schema: z.core.$ZodType): Def => schema._zod.def as unknown as Def;
+
+function shapesOf(schema: z.core.$ZodType): Record<string, z.core.$ZodType>[] {
+  const def = defOf(schema);
+  if (def.shape) return [def.shape];
+  return [def.innerType, def.in, ...(def.options ?? [])].flatMap((inner) => (inner ? shapesOf(inner) : []));
+}
+
+function step(schema: z.core.$ZodType, part: string | number): z.core.$ZodType[] {
+  const def = defOf(schema);
+  if (typeof part === "number" && def.element) return [def.element];
+  if (def.shape?.[part]) return [def.shape[part]];
+  if (def.valueType) return [def.valueType];
+  return [def.innerType, def.in, ...(def.options ?? [])].flatMap((inner) => (inner ? step(inner, part) : []));
+}
