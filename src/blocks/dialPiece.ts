@@ -3,7 +3,7 @@ import type { DialFinding, Graduation } from "../dial/finding.js";
 import type { Drawing, Mark } from "../drawing/drawing.js";
 import { group, line } from "../drawing/shapes.js";
 import { textWidth } from "../drawing/text.js";
-import { type ScaleStyle, scaleMarks, textAlong, textAt } from "./scaleMarks.js";
+import { digitHeight, type ScaleStyle, scaleMarks, textAlong, textAt } from "./scaleMarks.js";
 import { cutLine, fine, medium, size } from "./style.js";
 import { dialSurface, type Growth, type IndexPlace, type Surface } from "./surface.js";
 
@@ -116,6 +116,9 @@ function gaps({ dial, flat }: DialPlan, { bands }: DialStyle): Cut[] {
   });
 }
 
+/** Height of a band with marks and figures of the least size, mm. */
+export const LEAST_NUMBERED_BAND = 0.9 + 0.6 + size.tiny * digitHeight;
+
 type DialStyle = { readonly bands: readonly ScaleStyle[]; readonly legend: number };
 
 /** Marks hang from the edge that faces the index; numbers stand under them; the legend runs along the other edge. */
@@ -124,8 +127,9 @@ function dialStyle({ dial, flat }: DialPlan): DialStyle {
   const band = bandOf(flat);
   const legend = band >= 3.2 * count + size.tiny * 1.2 ? size.tiny * 1.35 : 0;
   const each = (band - legend) / count;
-  const number = Math.max(size.tiny, Math.min(2.7, each * 0.36));
-  const longest = Math.max(0.9, Math.min(4.5, each - number * 0.8 - 0.6));
+  // Better a band without numbers, and words that say so, than numbers over the edge.
+  const number = each < LEAST_NUMBERED_BAND ? 0 : Math.max(size.tiny, Math.min(2.7, each * 0.36));
+  const longest = Math.min(4.5, number === 0 ? each * 0.9 : each - number * digitHeight - 0.6);
   return {
     legend,
     bands: Array.from({ length: count }, (_, index) => ({
@@ -146,17 +150,23 @@ function draw(
 ): { drawing: Drawing; length: number } {
   const { dial, flat, lap = 0 } = plan;
   const surface = surfaceOf(plan, from, to, lap);
-  const here = (band: readonly Graduation[]): Graduation[] =>
-    band.flatMap((mark) => {
+  const perRadian = paperPerRadian(flat);
+  const whole = surface.centre !== undefined;
+  const here = (band: readonly Graduation[], size: number): Graduation[] =>
+    band.flatMap(({ label, ...mark }) => {
       const angle = from + after(mark.angle, from);
-      return angle < to ? [{ ...mark, angle }] : [];
+      if (angle >= to) return [];
+      // Where numbers stand so densely that none of the cuts is clear of them, the cut one is left out.
+      const half = textWidth(label ?? "", size, "bold") / 2 / perRadian;
+      const clear = whole || (angle - from > half && to - angle > half);
+      return [{ ...mark, angle, ...(label !== undefined && clear && { label }) }];
     });
   const scales = bandsOf(dial).flatMap((band, index) => {
     const scale = style.bands[index];
     if (scale === undefined) return [];
     const marked = style.legend > 0 ? band : withUnit(band, index < dial.rows.length ? dial : (dial.second ?? dial));
     return [
-      ...scaleMarks(surface, here(marked), scale),
+      ...scaleMarks(surface, here(marked, scale.number), scale),
       ...(index > 0 ? [group({ x: 0, y: 0 }, [surface.rule(scale.across, fine)], { name: "rules" })] : []),
     ];
   });

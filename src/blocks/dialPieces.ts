@@ -1,5 +1,5 @@
 import { readingPerTurn } from "../dial/choices.js";
-import { type Development, development } from "../dial/development.js";
+import { bandOf, type Development, development } from "../dial/development.js";
 import type { DialFinding } from "../dial/finding.js";
 import { pitchAngle } from "../dial/vernier.js";
 import { group, line } from "../drawing/shapes.js";
@@ -8,7 +8,14 @@ import type { Machine } from "../machine/machine.js";
 import { formatFixed } from "../quantity/format.js";
 import { block, type Run } from "./block.js";
 import { indexSticker, vernierSticker } from "./companion.js";
-import { type DialPiece, type DialPlan, growthOf, dialPieces as piecesOf } from "./dialPiece.js";
+import {
+  bandsOf,
+  type DialPiece,
+  type DialPlan,
+  growthOf,
+  LEAST_NUMBERED_BAND,
+  dialPieces as piecesOf,
+} from "./dialPiece.js";
 import { dialLegend, dialWords, leastCount } from "./dialWords.js";
 import { type CutOut, cutOuts } from "./pieces.js";
 import { cutLine, fine, size } from "./style.js";
@@ -123,6 +130,15 @@ function measureWords(
   const round = flat.kind === "strip" ? flat.length : flat.outer * flat.sweep;
   const slack = mm(Math.max(0.05, (round * rows) / Math.max(1, divisions) / 5));
   const parts = pieces.length > 1 ? ` in ${pieces.length} numbered pieces, which add up exactly` : "";
+  const bands = bandsOf(dial).length;
+  const cramped =
+    bandOf(flat) / bands < LEAST_NUMBERED_BAND
+      ? ` Its ${bands} rows are only ${formatFixed(bandOf(flat) / bands, 1)} mm high each, too low for numbers: a wider ring or strip, fewer rows or one scale has room for them.`
+      : "";
+  return sizeWords(flat, slack, parts, lap) + cramped;
+}
+
+function sizeWords(flat: Development, slack: string, parts: string, lap: number | undefined): string {
   const wrong = "If it does not, print again with the printer's correction.";
   const joint = lap
     ? "Glue the tab under the other end up to the line; the dashes must run on across the joint."

@@ -13,7 +13,7 @@ export type ScaleStyle = {
   readonly across: number;
   /** Lengths of the three ranks of mark, mm, longest first. */
   readonly marks: readonly [number, number, number];
-  /** Em size of the numbers. */
+  /** Em size of the numbers; 0 where there is no room for any. */
   readonly number: number;
 };
 
@@ -38,7 +38,7 @@ export function scaleMarks(surface: Surface, marks: readonly Graduation[], style
   );
   const middle = style.across + style.marks[0] + 0.35 + (style.number * digitHeight) / 2;
   const numbers = marks.flatMap(({ angle, label }) =>
-    label === undefined ? [] : [textAt(surface, angle, middle, label, style.number, "bold")],
+    label === undefined || style.number === 0 ? [] : [textAt(surface, angle, middle, label, style.number, "bold")],
   );
   return [
     group({ x: 0, y: 0 }, ranks, { name: "graduations" }),

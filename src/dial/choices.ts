@@ -31,7 +31,8 @@ export function dialChoices(
     feed,
     turn,
     onDiameter,
-    band: bandWidth(wish),
+    // A second scale takes its half of the room.
+    band: bandWidth(wish) / (wish.second === undefined ? 1 : 2),
     ...(doubt !== undefined && { doubt }),
   };
   const offered = legibleValues(dial);

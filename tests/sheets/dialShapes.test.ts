@@ -1,0 +1,161 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { dialPieces } from "../../src/blocks/dialPiece.js";
+import { dialPlan } from "../../src/blocks/dialPieces.js";
+import { type Development, paperPerRadian } from "../../src/dial/development.js";
+import type { Drawing, Point } from "../../src/drawing/drawing.js";
+import { outline, walk } from "../support/marks.js";
+import { demoFindings, findingsOf, printOf } from "../support/sheets.js";
+
+const TURN = 2 * Math.PI;
+const length = (min: number, max: number) => fc.double({ min, max, noNaN: true }).map((mm) => Number(mm.toFixed(2)));
+const increases = fc.constantFrom("clockwise", "anticlockwise");
+const more = fc.record({
+  increases,
+  second: fc.option(fc.constantFrom("0.02 mm", "0.001 in"), { nil: undefined }),
+  divisions: fc.option(fc.constantFrom("0.05 mm", "0.1 mm", "0.002 in"), { nil: undefined }),
+});
+const lap = fc.option(length(3, 8), { nil: undefined });
+const dial = fc.oneof(
+  fc
+    .record({ diameter: length(18, 150), width: length(7, 16), lap, more })
+    .map(({ more, ...rest }) => ({ shape: "drum", ...rest, ...more })),
+  fc
+    .record({ outside: length(40, 140), ring: length(7, 12), more })
+    .map(({ outside, ring, more }) => ({ shape: "face", outside, inside: outside - 2 * ring, ...more })),
+  fc
+    .record({ diameter: length(25, 100), cone: length(0.5, 12), width: length(7, 12), lap, more })
+    .map(({ diameter, cone, more, ...rest }) => ({
+      shape: "bevel",
+      diameter,
+      smallDiameter: diameter - cone,
+      ...rest,
+      ...more,
+    })),
+);
+
+const findingsFor = (feed: number, dial: object) =>
+  findingsOf(`name: T\nhandwheels: [{ name: Wheel, travel: 50, feed: ${feed}, dial: ${JSON.stringify(dial)} }]\n`);
+
+/** Marks of one sticker with their names, each as the points that bound it. */
+function parts(drawing: Drawing) {
+  const found: { names: readonly string[]; points: Point[]; pen: number; text: boolean }[] = [];
+  walk(drawing.marks, (mark, toPage, names) => {
+    const pen = mark.kind === "path" ? (mark.pen?.width ?? 0) : 0;
+    found.push({ names, points: outline(mark).map(toPage), pen, text: mark.kind === "text" });
+  });
+  return found;
+}
+
+/** How far a point lies outside the paper of a sticker, mm; ≤ 0 inside. A ring's centre is found from its cut arcs. */
+function outside(flat: Development, drawing: Drawing, lap: number): (point: Point) => number {
+  if (flat.kind === "strip") return ({ x, y }) => Math.max(-x, x - (drawing.width - lap), -y, y - drawing.height);
+  let centre: Point | undefined;
+  walk(drawing.marks, (mark, toPage, names) => {
+    if (mark.kind !== "path" || !names.includes("cut")) return;
+    for (const segment of mark.segments) if (segment.to === "arc") centre ??= toPage(segment.centre);
+  });
+  if (centre === undefined) throw new Error("a ring without an arc");
+  const { x: cx, y: cy } = centre;
+  return ({ x, y }) => {
+    const radius = Math.hypot(x - cx, y - cy);
+    return Math.max(radius - flat.outer, flat.inner - radius);
+  };
+}
+
+describe("whatever the feed and the shape", () => {
+  test("property: no ink crosses a cut line, pieces add up exactly, and each fits the paper", () => {
+    fc.assert(
+      fc.property(length(0.4, 25), dial, (feed, wish) => {
+        const findings = findingsFor(feed, wish);
+        const [finding] = findings.handwheels;
+        const plan = finding && dialPlan(finding, findings.machine);
+        if (plan === undefined) return;
+        const room = { width: 269, height: 150 };
+        const pieces = dialPieces(plan, room) ?? [];
+        expect(pieces.length).toBeGreaterThan(0);
+        const sum = pieces.reduce((total, piece) => total + piece.length, 0);
+        expect(sum).toBeCloseTo(TURN * paperPerRadian(plan.flat), 6);
+        for (const { drawing } of pieces) {
+          expect(drawing.width <= room.width + 1e-6 && drawing.height <= room.height + 1e-6).toBe(true);
+          const off = outside(plan.flat, drawing, plan.lap ?? 0);
+          for (const { names, points, text } of parts(drawing)) {
+            if (names.includes("cut") || names.includes("centre")) continue;
+            const worst = Math.max(...points.map(off));
+            // A text's box is larger than its ink: ascender and descender count, figures have neither.
+            if (worst > (text ? 0.35 : 1e-6))
+              throw new Error(`${names.join(" ")} stands ${worst.toFixed(3)} mm over the cut`);
+          }
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  test("property: each band bears its marks, all of them, once, over all pieces", () => {
+    fc.assert(
+      fc.property(length(0.4, 10), dial, (feed, wish) => {
+        const findings = findingsFor(feed, wish);
+        const [finding] = findings.handwheels;
+        const plan = finding && dialPlan(finding, findings.machine);
+        if (plan === undefined) return;
+        const marks = [...plan.dial.rows, ...(plan.dial.second?.rows ?? [])].flat().length;
+        const drawn = (dialPieces(plan, { width: 100, height: 150 }) ?? []).flatMap(({ drawing }) =>
+          parts(drawing).filter(({ names }) => names.at(-2) === "graduations"),
+        );
+        if (drawn.length > 0) expect(drawn.length).toBe(marks);
+      }),
+      { numRuns: 40 },
+    );
+  });
+});
+
+describe("the demo's stickers", () => {
+  const findings = demoFindings();
+
+  test.each(["dial", "scales", "angle-scale", "vernier", "engraving"])(
+    "%s: no cut line of one piece runs through another",
+    (sheet) => {
+      for (const { drawing } of printOf(findings, sheet).pages) {
+        const boxes: { left: number; right: number; top: number; bottom: number }[] = [];
+        walk(drawing.marks, (mark, toPage, names) => {
+          if (mark.kind !== "path" || names.at(-1) !== "cut") return;
+          const points = outline(mark).map(toPage);
+          boxes.push({
+            left: Math.min(...points.map(({ x }) => x)),
+            right: Math.max(...points.map(({ x }) => x)),
+            top: Math.min(...points.map(({ y }) => y)),
+            bottom: Math.max(...points.map(({ y }) => y)),
+          });
+        });
+        expect(boxes.length).toBeGreaterThan(0);
+        for (const [index, a] of boxes.entries())
+          for (const b of boxes.slice(index + 1)) {
+            const inside = (p: typeof a, q: typeof a) =>
+              p.left > q.left && p.right < q.right && p.top > q.top && p.bottom < q.bottom;
+            const clash = a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+            // The hole of a ring lies inside its outside.
+            if (clash) expect(inside(a, b) || inside(b, a)).toBe(true);
+          }
+      }
+    },
+  );
+
+  test("two scales: each band closes on its own, the unit of both stands on the dial", () => {
+    const top = findings.handwheels.find(({ handwheel }) => handwheel.name === "Top slide");
+    expect(top?.dial?.chosen).toMatchObject({ divisionLabel: "0.001 in", closure: "even", divisions: 63 });
+    expect(top?.dial?.second?.chosen).toMatchObject({ divisionLabel: "0.02 mm", closure: "true", divisions: 80 });
+    const text = JSON.stringify(printOf(findings, "dial"));
+    expect(text).toContain("upper 0.001 in, lower 0.02 mm");
+  });
+
+  test("every dial says its unit on the dial itself, however narrow", () => {
+    for (const width of [3, 4, 5, 7, 10]) {
+      const own = findingsFor(2, { shape: "drum", diameter: 40, width, divisions: "0.02 mm" });
+      const [finding] = own.handwheels;
+      const plan = finding && dialPlan(finding, own.machine);
+      const [piece] = (plan && dialPieces(plan, { width: 200, height: 50 })) ?? [];
+      expect(JSON.stringify(piece?.drawing)).toMatch(/"text":"[^"]*\bmm\b/);
+    }
+  });
+});
