@@ -15,7 +15,7 @@ export function stepRatio(step: Step): number {
 }
 
 /** Spindle speed ÷ motor speed through these steps. `slipPerBelt`, a fraction, is lost once at each belt; gears do not
- *  slip. Common practice; checked against worked examples in tests/published/drive.test.ts. */
+ *  slip. Common practice; checked against worked examples in tests/published/ratios.test.ts. */
 export function ratio(steps: readonly Step[], slipPerBelt = 0): number {
   return steps.reduce((whole, step) => whole * stepRatio(step) * (step.kind === "belt" ? 1 - slipPerBelt : 1), 1);
 }

@@ -16,6 +16,13 @@ describe("pulley ratios", () => {
       places: 6,
     },
     {
+      name: "P2: 300 rpm, 8 in to 4 in: 600 rpm (Milton and Wohlers, 1919, ch. II)",
+      rpm: 300,
+      steps: belts([8, 4]),
+      answer: 600,
+      places: 6,
+    },
+    {
       name: "P3: 600 rpm, 11 in to 3 in: 2200 rpm (Milton and Wohlers, 1919, ch. II)",
       rpm: 600,
       steps: belts([11, 3]),
@@ -34,7 +41,14 @@ describe("pulley ratios", () => {
       rpm: 1500,
       steps: belts([11, 46]),
       answer: 359,
-      places: -0.2,
+      places: 0,
+    },
+    {
+      name: "P7: 325 rpm, 42 in to 9-3/4 in: 1400 rpm (Hawkins Electrical Guide, vol. 8)",
+      rpm: 325,
+      steps: belts([42, 9.75]),
+      answer: 1400,
+      places: 6,
     },
     {
       name: "P8: 200 rpm, 80 to 40 and 100 to 20 cm: 2000 rpm (sarthaks.com question 509850)",
@@ -52,6 +66,12 @@ describe("pulley ratios", () => {
     },
   ])("$name, read", ({ rpm, steps, answer, places }) => {
     expect(rpm * ratio(steps)).toBeCloseTo(answer, places);
+  });
+
+  test("P6: 275 rpm drives 10 in at 1450 rpm with 53 in nearly (Hawkins Electrical Guide, vol. 8, read)", () => {
+    // The wheel that just gives the speed rounds to the printed inch: half an inch less is too slow, half more too fast.
+    expect(275 * ratio(belts([52.5, 10]))).toBeLessThan(1450);
+    expect(275 * ratio(belts([53.5, 10]))).toBeGreaterThan(1450);
   });
 
   test("S1: P9 with 2 % slip at each belt: 1440 rpm (R. S. Khurmi, ex. 11.1, read; it rounds the ratio to 9.6)", () => {
