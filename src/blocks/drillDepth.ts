@@ -9,12 +9,13 @@ import { mmPer } from "../quantity/length.js";
 import { block, type Run } from "./block.js";
 import { size } from "./style.js";
 import { type Cell, type Column, paragraph, table } from "./table.js";
+import { whole } from "./whole.js";
 
 /** Depth by turns of the wheel that feeds the drill: the handwheel of that name, or the one that is a barrel or a quill;
  *  and how fast to turn it for a few drills in the file's first material. */
 export const drillDepth = block(
   { handwheel: "", turns: 8, drillsMm: [2, 4, 6, 8, 10, 12] },
-  ({ findings, settings, width }): Run[] => {
+  ({ findings, settings, width, height }): Run[] => {
     const { machine } = findings;
     const wheel = findings.handwheels.find(({ handwheel }) =>
       settings.handwheel === "" ? /barrel|quill/i.test(handwheel.name) : handwheel.name === settings.handwheel,
@@ -44,7 +45,7 @@ export const drillDepth = block(
         gap: 3,
       }).map((run) => ({ ...run, keepWithNext: true })),
       ...table(columns, [depths], { width, size: size.small }),
-      ...drillFeed(findings, wheel, perTurn, settings.drillsMm, width),
+      ...whole(drillFeed(findings, wheel, perTurn, settings.drillsMm, width), height),
     ];
   },
 );

@@ -19,15 +19,23 @@ export const positionTiles = block({ columns: 3, pulleyHeight: 22, figure: 7 }, 
   const most = Math.max(1, Math.floor(width / Math.max(widest, 22)));
   const columns = Math.max(1, Math.min(settings.columns, speeds.length, most));
   const tile = { width: width / columns, pulleys: settings.pulleyHeight, figure: settings.figure };
+  const { chuckRpm, spindleRpm } = findings.machine.limits;
+  const limit = Math.min(chuckRpm ?? Number.POSITIVE_INFINITY, spindleRpm ?? Number.POSITIVE_INFINITY);
   const runs: Run[] = [];
   for (let first = 0; first < speeds.length; first += columns)
-    runs.push(row(speeds.slice(first, first + columns), drive, width, tile));
+    runs.push(row(speeds.slice(first, first + columns), drive, width, { ...tile, limit }));
   return runs;
 });
 
-type Tile = { readonly width: number; readonly pulleys: number; readonly figure: number };
+type Tile = {
+  readonly width: number;
+  readonly pulleys: number;
+  readonly figure: number;
+  /** rpm beyond which a position is not to be used. */
+  readonly limit: number;
+};
 
-const besides = (tile: Tile): boolean => tile.width >= 60;
+const besides = (tile: { width: number }): boolean => tile.width >= 60;
 const wordsHeight = (tile: Tile): number => tile.figure + size.tiny * 2.4 + 2.4;
 
 function row(speeds: readonly SpeedFinding[], drive: Drive, width: number, tile: Tile): Run {
@@ -56,6 +64,7 @@ function tileMarks(speed: SpeedFinding, drive: Drive, tile: Tile): Mark[] {
   const top = beside ? Math.max(0, (tile.pulleys - wordsHeight(tile)) / 2) : shown.length === 0 ? 0 : tile.pulleys;
   const baseline = top + 1 + size.small;
   const style = { anchor: "middle" } as const;
+  const beyond = speed.slowestRpm > tile.limit;
   return [
     ...marks,
     text(speed.position.name, { x: middle, y: baseline }, { ...style, size: size.small, weight: "bold" }),
@@ -65,9 +74,9 @@ function tileMarks(speed: SpeedFinding, drive: Drive, tile: Tile): Mark[] {
       { ...style, size: tile.figure, weight: "bold" },
     ),
     text(
-      `rpm, ${origin(speed)}`,
+      beyond ? "rpm: beyond the limit, do not use" : `rpm, ${origin(speed)}`,
       { x: middle, y: baseline + tile.figure * 0.95 + size.tiny * 1.35 },
-      { ...style, size: size.tiny },
+      { ...style, size: size.tiny, ...(beyond && { ink: "accent", weight: "bold" }) },
     ),
   ];
 }

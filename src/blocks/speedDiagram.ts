@@ -1,7 +1,8 @@
 import { scaleLog } from "d3-scale";
 import { cuttingSpeed } from "../cutting/cuttingSpeeds.js";
+import { cuttingSpeedUnit } from "../cutting/rates.js";
 import type { Mark } from "../drawing/drawing.js";
-import { group, line, rectangle, text } from "../drawing/shapes.js";
+import { group, line, polyline, rectangle, text } from "../drawing/shapes.js";
 import { textWidth } from "../drawing/text.js";
 import { nearestPreferred, preferredNumbers } from "../drive/preferredNumbers.js";
 import type { Findings } from "../findings/findings.js";
@@ -33,10 +34,14 @@ type Band = { readonly material: string; readonly least: number; readonly most: 
 
 function diagram({ machine, drive }: Findings, operation: string, width: number, height: number): Mark[] {
   const { work, units, limits } = machine;
+  const speedUnit = cuttingSpeedUnit[units];
   const usual = Math.sqrt(Math.min(...work.diameters) * Math.max(...work.diameters));
   const each = work.materials.flatMap((material): Band[] => {
     const found = cuttingSpeed(material, work.tool, operation, { ...work, diameter: usual });
-    return found === undefined || found.rpm ? [] : [{ material, least: found.slowest, most: found.most }];
+    if (found === undefined || found.rpm) return [];
+    return [
+      { material, least: found.slowest / speedUnit.metresPerMinute, most: found.most / speedUnit.metresPerMinute },
+    ];
   });
   const bands = merged(each);
   const unit = mmPer[units];
@@ -67,21 +72,24 @@ function diagram({ machine, drive }: Findings, operation: string, width: number,
     ...(slowestRpm < rpm * 0.999 ? [{ name: `${position.name} slowest`, rpm: slowestRpm }] : []),
     { name: position.name, rpm },
   ]);
+  const crowded = lines.length > 12;
+  const names: Mark[] = [];
   let place = 0;
   let lastRpm = 0;
   for (const { name, rpm } of [...lines].sort((a, b) => a.rpm - b.rpm)) {
-    const ends = clipped(rpm, across, up, unit);
+    const ends = clipped(rpm, across, up, (unit * Math.PI) / 1000 / speedUnit.metresPerMinute);
     if (ends === undefined) continue;
     const [from, to] = ends.map(({ d, v }) => ({ x: x(d), y: y(v) }));
     if (from === undefined || to === undefined) continue;
     const held = rpm > limit;
-    const stroke = held ? pen(0.25, "black", [1.2, 1.2]) : heavy;
+    const stroke = held ? pen(0.25, "black", [1.2, 1.2]) : crowded ? pen(0.3) : heavy;
     marks.push(group({ x: 0, y: 0 }, [line(from, to, stroke)], { name: "position" }));
     // Labels of lines that run close together stand one behind the other.
     place = lastRpm > 0 && rpm / lastRpm < 1.18 ? (place + 1) % 4 : 0;
     lastRpm = rpm;
-    marks.push(...lineName(`${name}  ${formatFixed(rpm, 0)} rpm${held ? ", beyond the limit" : ""}`, from, to, place));
+    names.push(...lineName(`${name}  ${formatFixed(rpm, 0)}${held ? ", beyond the limit" : ""}`, from, to, place));
   }
+  marks.push(...names);
   marks.push(rectangle({ x: box.left, y: box.top }, box.right - box.left, box.bottom - box.top, { pen: medium }));
   const below = box.bottom + 9;
   marks.push(
@@ -91,7 +99,7 @@ function diagram({ machine, drive }: Findings, operation: string, width: number,
       { size: size.body, anchor: "middle", weight: "bold" },
     ),
     text(
-      "cutting speed, m/min",
+      `cutting speed, ${speedUnit.name}`,
       { x: 2.4, y: (box.top + box.bottom) / 2 },
       { size: size.body, anchor: "middle", weight: "bold", turn: -Math.PI / 2 },
     ),
@@ -159,10 +167,10 @@ function grid(
 
 const isDecade = (value: number): boolean => Math.abs(Math.log10(value) - Math.round(Math.log10(value))) < 1e-9;
 
-/** Where v = π d n leaves the box, both ends; d in the file's unit. Undefined where it misses the box. */
-function clipped(rpm: number, across: Range, up: Range, unit: number): { d: number; v: number }[] | undefined {
-  const speed = (d: number) => (Math.PI * d * unit * rpm) / 1000;
-  const diameter = (v: number) => (1000 * v) / (Math.PI * rpm) / unit;
+/** Where v = `share` · d · n leaves the box, both ends, in the units of its scales. Undefined where it misses the box. */
+function clipped(rpm: number, across: Range, up: Range, share: number): { d: number; v: number }[] | undefined {
+  const speed = (d: number) => share * d * rpm;
+  const diameter = (v: number) => v / (share * rpm);
   const from = Math.max(across[0], diameter(up[0]));
   const to = Math.min(across[1], diameter(up[1]));
   if (!(to > from * 1.02)) return undefined;
@@ -180,8 +188,17 @@ function lineName(words: string, from: Spot, to: Spot, place: number): Mark[] {
   const turn = Math.atan2(to.y - from.y, to.x - from.x);
   const at = along((back + width) / long);
   const lift = 0.9;
-  const spot = { x: at.x + Math.sin(turn) * lift, y: at.y - Math.cos(turn) * lift };
-  return [text(words, spot, { size: size.small, weight: "bold", turn })];
+  const above = (spot: Spot, high: number): Spot => ({
+    x: spot.x + Math.sin(turn) * high,
+    y: spot.y - Math.cos(turn) * high,
+  });
+  const end = along(back / long);
+  // White under the words, so that a neighbouring line does not strike them out.
+  const ground = [above(at, 0.4), above(end, 0.4), above(end, 2.6), above(at, 2.6)];
+  return [
+    polyline(ground, { fill: "white" }, true),
+    text(words, above(at, lift), { size: size.small, weight: "bold", turn }),
+  ];
 }
 
 /** Inside the bar where it fits, else beside its upper end. */

@@ -4,8 +4,9 @@ import { type DrillSize, type DrillSystem, drillSizes, drillSystems } from "../c
 import type { CuttingSpeed, SpeedChoice } from "../cutting/finding.js";
 import { coolant } from "../cutting/materials.js";
 import { findOperation } from "../cutting/operations.js";
+import { cuttingSpeedUnit } from "../cutting/rates.js";
 import { sourceTitle } from "../cutting/sources.js";
-import type { Machine } from "../machine/machine.js";
+import type { Machine, Units } from "../machine/machine.js";
 import { formatFixed, trimmed } from "../quantity/format.js";
 import { mmPer } from "../quantity/length.js";
 import { block, type Run } from "./block.js";
@@ -33,7 +34,9 @@ export const speedTable = block(
         ? { heading: [settings.sizes === "metric" ? "mm" : settings.sizes], align: "middle", stretch: 0 }
         : { heading: ["diameter", machine.units], align: "middle", stretch: 0 },
       ...(ofDrills && settings.sizes !== "metric" ? [{ heading: ["mm"], align: "decimal", stretch: 0 } as const] : []),
-      ...materials.map((material, index): Column => ({ heading: [material, bandText(bands[index])], align: "middle" })),
+      ...materials.map(
+        (material, index): Column => ({ heading: [material, bandText(bands[index], machine.units)], align: "middle" }),
+      ),
     ];
     const rows = sizes.map(({ name, diameter }) => [
       { text: name, weight: "bold" } satisfies Cell,
@@ -112,12 +115,13 @@ function notes(bands: readonly (CuttingSpeed | undefined)[], machine: Machine, s
 
 const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
-const bandText = (band: CuttingSpeed | undefined): string => {
+const bandText = (band: CuttingSpeed | undefined, units: Units): string => {
   if (band === undefined) return "";
   if (band.rpm) return `${formatFixed(band.rpm.slowest, 0)}–${formatFixed(band.rpm.fastest, 0)} rpm`;
-  const places = band.most < 10 ? 1 : 0;
-  const [least, most] = [formatFixed(band.slowest, places), formatFixed(band.most, places)];
-  return `${least === most ? least : `${least}–${most}`} m/min`;
+  const { name, metresPerMinute } = cuttingSpeedUnit[units];
+  const places = band.most / metresPerMinute < 10 ? 1 : 0;
+  const [least, most] = [band.slowest, band.most].map((v) => formatFixed(v / metresPerMinute, places));
+  return `${least === most ? least : `${least}–${most}`} ${name}`;
 };
 
 function cell({ verdict, speed, rpm, heldBy }: SpeedChoice, dense: boolean): Cell {

@@ -1,6 +1,7 @@
 import { scaleLog } from "d3-scale";
 import type { Mark } from "../drawing/drawing.js";
 import { circle, group, line, text } from "../drawing/shapes.js";
+import { textWidth } from "../drawing/text.js";
 import type { SpeedFinding } from "../drive/finding.js";
 import { spread } from "../drive/geometricStep.js";
 import { nearestPreferred, preferredNumbers } from "../drive/preferredNumbers.js";
@@ -18,7 +19,7 @@ export const speedTree = block({ height: 150 }, ({ findings, settings, width, he
   const { drive } = findings.machine;
   if (drive === undefined || findings.drive === undefined) return [];
   const { speeds } = findings.drive;
-  const tall = Math.min(settings.height, height - 20);
+  const tall = Math.min(Math.max(settings.height, speeds.length * 3 + 20), height - 20);
   return [
     { drawing: { width, height: tall, marks: tree(findings, drive, speeds, width, tall) } },
     ...paragraph(spreadWords(speeds), width, { size: size.small, gap: 2 }),
@@ -40,7 +41,8 @@ function tree(
   const y = scaleLog()
     .domain([Math.min(...all) / 1.06, Math.max(...all) * 1.06])
     .range([height - 4, 12]);
-  const room = { left: 16, right: width - 84 };
+  const widest = Math.max(...speeds.map(({ position }) => textWidth(position.name, size.body, "bold")));
+  const room = { left: 16, right: width - 60 - Math.min(widest, 0.25 * width) };
   const x = (level: number) => room.left + ((room.right - room.left) * level) / stages.length;
   const rays: Mark[] = [];
   const nodes: Mark[] = [];
@@ -81,7 +83,7 @@ function tree(
   return [
     group({ x: 0, y: 0 }, rays, { name: "rays" }),
     group({ x: 0, y: 0 }, nodes, { name: "speeds" }),
-    ...spindle(speeds, room.right, y, machine.limits),
+    ...spindle(speeds, room.right, y, machine.limits, height - 4),
     ...series(width - 10, y, Math.min(...all), Math.max(...all)),
   ];
 }
@@ -102,46 +104,65 @@ function spindle(
   left: number,
   y: (rpm: number) => number,
   { chuckRpm, spindleRpm }: { chuckRpm?: number; spindleRpm?: number },
+  floor: number,
 ): Mark[] {
   const { ratios, gaps, overlaps } = spread(speeds.map(({ rpm }) => rpm));
-  const step = size.body * 1.5;
-  const rows = apart(
-    speeds.map(({ rpm }) => y(rpm)),
-    step * 1.25,
+  const least = Math.min(size.body * 1.9, (floor - 12) / speeds.length);
+  const em = Math.max(size.tiny, Math.min(size.body, least * 0.72));
+  const rows = within(
+    apart(
+      speeds.map(({ rpm }) => y(rpm)),
+      least,
+    ),
+    12,
+    floor,
+    least,
   );
   const limit = Math.min(chuckRpm ?? Number.POSITIVE_INFINITY, spindleRpm ?? Number.POSITIVE_INFINITY);
+  const widest = Math.max(...speeds.map(({ position }) => textWidth(position.name, em, "bold")));
+  const number = left + 8 + widest + 2 + textWidth("0000", em, "bold");
   return speeds.flatMap((speed, index): Mark[] => {
     const row = rows[index] ?? 0;
+    const base = row + em * 0.35;
     const at = { x: left, y: y(speed.rpm) };
     const how = { measured: "measured", slip: "less slip", ratio: "by ratio" }[speed.from];
-    const note = speed.rpm > limit ? "beyond the limit" : how;
+    const beyond = speed.rpm > limit;
     const marks: Mark[] = [
       circle(at, 1, { fill: "black" }),
       line({ x: left + 1.2, y: at.y }, { x: left + 7, y: row }, fine),
-      text(speed.position.name, { x: left + 8, y: row + 0.9 }, { size: size.body, weight: "bold" }),
+      text(speed.position.name, { x: left + 8, y: base }, { size: em, weight: "bold" }),
+      text(formatFixed(speed.rpm, 0), { x: number, y: base }, { size: em, anchor: "end", weight: "bold" }),
       text(
-        formatFixed(speed.rpm, 0),
-        { x: left + 38, y: row + 0.9 },
-        { size: size.body, anchor: "end", weight: "bold" },
+        beyond ? "beyond the limit" : how,
+        { x: number + 1.2, y: base },
+        { size: size.tiny, ink: beyond ? "accent" : "black" },
       ),
-      text(note, { x: left + 39.5, y: row + 0.9 }, { size: size.tiny, ink: speed.rpm > limit ? "accent" : "black" }),
     ];
     const next = rows[index + 1];
     const ratio = ratios[index];
     if (next === undefined || ratio === undefined) return marks;
     const word = gaps.includes(index) ? "  gap" : overlaps.includes(index) ? "  overlap" : "";
-    const middle = (row + next) / 2 + 0.7;
     const strong = word !== "";
+    const bar = number + 16;
     return [
       ...marks,
-      line({ x: left + 55, y: row - 0.6 }, { x: left + 55, y: next + 0.6 }, strong ? heavy : fine),
+      line({ x: bar, y: row - 0.5 }, { x: bar, y: next + 0.5 }, strong ? heavy : fine),
       text(
         `× ${formatFixed(ratio, 2)}${word}`,
-        { x: left + 56, y: middle },
+        { x: bar + 1, y: (row + next) / 2 + 0.65 },
         { size: size.tiny, weight: strong ? "bold" : "regular" },
       ),
     ];
   });
+}
+
+/** Shifts rows (falling, `least` apart or more) back between top and floor; spread evenly where all are full. */
+function within(rows: readonly number[], top: number, floor: number, least: number): number[] {
+  const kept: number[] = [];
+  for (const row of rows) kept.push(Math.min(row, (kept.at(-1) ?? floor + least) - least));
+  for (let index = kept.length - 1; index >= 0; index--)
+    kept[index] = Math.max(kept[index] ?? 0, index === kept.length - 1 ? top : (kept[index + 1] ?? 0) + least);
+  return kept;
 }
 
 /** Pushes places apart to at least `least`, order kept (they fall with the index: faster stands higher), about where they were. */
@@ -189,8 +210,11 @@ function spreadWords(speeds: readonly SpeedFinding[]): string {
   const names = (index: number) => `${speeds[index]?.position.name} and ${speeds[index + 1]?.position.name}`;
   return [
     `Spread evenly by ratio, ${rpms.length} speeds from ${formatFixed(rpms[0] ?? 0, 0)} to ${formatFixed(rpms.at(-1) ?? 0, 0)} rpm would each be ${formatFixed(step, 2)} times the last; the nearest step of the preferred numbers is ${formatFixed(nearestPreferred("R40", step), 2)}.`,
-    ...(gaps.length === 0 ? [] : [`Gap between ${gaps.map(names).join("; ")}.`]),
-    ...(overlaps.length === 0 ? [] : [`${overlaps.map(names).join("; ")} do nearly the same.`]),
+    ...(gaps.length === 0 ? [] : [`Gap between ${few(gaps.map(names))}.`]),
+    ...(overlaps.length === 0 ? [] : [`Nearly the same: ${few(overlaps.map(names))}.`]),
     "Shafts between motor and spindle are by ratio alone.",
   ].join(" ");
 }
+
+const few = (names: readonly string[]): string =>
+  names.length <= 3 ? names.join("; ") : `${names.slice(0, 3).join("; ")} and ${names.length - 3} more`;
