@@ -117,7 +117,7 @@ function gaps({ dial, flat }: DialPlan, { bands }: DialStyle): Cut[] {
 }
 
 /** Height of a band with marks and figures of the least size, mm. */
-export const LEAST_NUMBERED_BAND = 0.9 + 0.6 + size.tiny * digitHeight;
+export const LEAST_NUMBERED_BAND = 0.7 + 0.85 + size.tiny * digitHeight;
 
 type DialStyle = { readonly bands: readonly ScaleStyle[]; readonly legend: number };
 
@@ -128,8 +128,8 @@ function dialStyle({ dial, flat }: DialPlan): DialStyle {
   const legend = band >= 3.2 * count + size.tiny * 1.2 ? size.tiny * 1.35 : 0;
   const each = (band - legend) / count;
   // Better a band without numbers, and words that say so, than numbers over the edge.
-  const number = each < LEAST_NUMBERED_BAND ? 0 : Math.max(size.tiny, Math.min(2.7, each * 0.36));
-  const longest = Math.min(4.5, number === 0 ? each * 0.9 : each - number * digitHeight - 0.6);
+  const number = each < LEAST_NUMBERED_BAND ? 0 : Math.max(size.tiny, Math.min(2.7, each * 0.34));
+  const longest = Math.min(4.5, number === 0 ? each * 0.9 : each - number * digitHeight - (legend > 0 ? 0.85 : 0.6));
   return {
     legend,
     bands: Array.from({ length: count }, (_, index) => ({
@@ -195,7 +195,7 @@ function withUnit(band: readonly Graduation[], { chosen }: Pick<DialFinding, "ch
 function legendMarks(plan: DialPlan, style: DialStyle, from: number, to: number, first: string): Mark[] {
   if (style.legend === 0) return [];
   const upright = surfaceOf({ ...plan, index: "top" }, from, to, plan.lap ?? 0);
-  const across = bandOf(plan.flat) - style.legend / 2 - 0.28;
+  const across = bandOf(plan.flat) - style.legend / 2 - 0.16;
   const length = upright.length(across);
   const words = fitted(first + plan.legend, length - 8);
   if (words === "") return [];

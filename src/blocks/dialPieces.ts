@@ -51,7 +51,8 @@ export const dialPieces = block(
         ...(settings.blank && pieces.length === 1 ? [blankCutOut(name, plan)] : []),
       ];
     });
-    return [...kept(words), ...paragraph(cuttingWords, width, { size: size.small, gap: 2.5 }), ...cutOuts(cut, width)];
+    const above = [...kept(words), ...paragraph(cuttingWords, width, { size: size.small, gap: 2.5 })];
+    return [...above, ...cutOuts(cut, width, { height, above })];
   },
 );
 

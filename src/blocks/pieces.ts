@@ -1,7 +1,7 @@
 import type { Drawing } from "../drawing/drawing.js";
 import { group, text } from "../drawing/shapes.js";
 import { textWidth, wrapText } from "../drawing/text.js";
-import { type Piece, shelves } from "../paper/packing.js";
+import { byPages, type Piece, shelves } from "../paper/packing.js";
 import type { Run } from "./block.js";
 import { leading, size } from "./style.js";
 
@@ -12,8 +12,13 @@ export type CutOut = { readonly drawing: Drawing; readonly caption: string; read
 const edge = 0.5;
 const gap = 4;
 
-/** Pieces packed on shelves, one run a shelf. Each must be narrower than `width` by a millimetre. */
-export function cutOuts(pieces: readonly CutOut[], width: number): Run[] {
+/** Pieces packed on shelves, one run a shelf. Each must be narrower than `width` by a millimetre. With `page`, what is
+ *  low fills up the page that the runs `above` began. */
+export function cutOuts(
+  pieces: readonly CutOut[],
+  width: number,
+  page?: { readonly height: number; readonly above: readonly Run[] },
+): Run[] {
   const boxes = pieces.map((item): Piece<CutOut> => {
     const own = item.drawing.width + 2 * edge;
     // A narrow piece may have words somewhat wider than itself rather than in many short lines.
@@ -21,7 +26,10 @@ export function cutOuts(pieces: readonly CutOut[], width: number): Run[] {
     const lines = wrapText(item.caption, wide, size.tiny, "regular").length;
     return { width: wide, height: item.drawing.height + 2 * edge + lines * size.tiny * leading + 0.5, item };
   });
-  return shelves(boxes, width, gap).map(({ placed, height }) => ({
+  const used = (page?.above ?? []).reduce((sum, run) => sum + run.drawing.height + (run.gap ?? 0), 0);
+  const packed = shelves(boxes, width, gap);
+  const ordered = page ? byPages(packed, page.height - used, page.height, gap) : packed;
+  return ordered.map(({ placed, height }) => ({
     gap,
     drawing: {
       width,

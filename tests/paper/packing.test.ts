@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { type Placed, shelves } from "../../src/paper/packing.js";
+import { byPages, type Placed, shelves } from "../../src/paper/packing.js";
 
 const side = fc.double({ min: 3, max: 180, noNaN: true });
 const pieces = fc.array(fc.record({ width: side, height: side }), { minLength: 1, maxLength: 25 });
@@ -50,4 +50,25 @@ test("a low piece goes under another low one beside a high one", () => {
 
 test("a piece wider than the paper is refused", () => {
   expect(() => shelves([{ width: 191, height: 5, item: 0 }], 190, 4)).toThrow(RangeError);
+});
+
+test("property: stacked in page order, no shelf is lost and no page runs over", () => {
+  const heights = fc.array(fc.double({ min: 5, max: 100, noNaN: true }), { maxLength: 15 });
+  fc.assert(
+    fc.property(heights, fc.double({ min: 0, max: 150, noNaN: true }), (all, first) => {
+      const shelves = all.map((height, index) => ({ height, index }));
+      const ordered = byPages(shelves, first, 150, 4);
+      expect(ordered.map(({ index }) => index).sort((a, b) => a - b)).toEqual(shelves.map(({ index }) => index));
+      // Stack as a page is stacked: what does not fit begins the next page. First fit is never more than twice the area.
+      let [pages, left] = [1, first];
+      for (const { height } of ordered) {
+        if (height + 4 > left + 1e-9) [pages, left] = [pages + 1, 150];
+        left -= height + 4;
+        expect(left).toBeGreaterThanOrEqual(-1e-9);
+      }
+      const area = all.reduce((sum, height) => sum + height + 4, 0);
+      expect(pages - 1).toBeLessThanOrEqual(Math.ceil((2 * area) / 150));
+    }),
+    { numRuns: 100 },
+  );
 });
