@@ -37,9 +37,13 @@ describe("the speed diagram, read back from the PDF", async () => {
 
   const near = (list: readonly number[], at: number) =>
     list.reduce((best, one) => (Math.abs(one - at) < Math.abs(best - at) ? one : best));
-  const numbers = page.texts.flatMap(({ text, x, y }) =>
+  const left = Math.min(...upright);
+  const found = page.texts.flatMap(({ text, x, y }) =>
     /^\d+(\.\d+)?$/.test(text) ? [{ value: Number(text), x, y }] : [],
   );
+  // The axes' own numbers: below the frame, and left of it; lines bear numbers too.
+  const bottom = Math.max(...level);
+  const numbers = found.filter(({ x, y }) => (y > bottom && y < bottom + 6) || x < left);
   const lowest = Math.max(...numbers.map(({ y }) => y));
   const across = scale(
     numbers
