@@ -36,7 +36,7 @@ export function dialWords(dial: DialFinding, units: Units): string {
   const vernier = dial.vernier ? ` ${vernierWords(dial, units)}.` : "";
   const first = scaleWords(dial, units);
   const upper = dial.second ? `Upper scale: ${first}` : first.charAt(0).toUpperCase() + first.slice(1);
-  return `${upper}.${lower}${vernier} Numbers grow ${dial.increases}. ${sightWords(dial)}`.trim();
+  return `${upper}.${lower}${vernier} Numbers grow as the wheel is turned ${dial.increases}. ${sightWords(dial)}`.trim();
 }
 
 const amount = (mm: number, units: Units) =>

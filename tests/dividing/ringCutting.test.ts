@@ -1,0 +1,60 @@
+import { expect, test } from "vitest";
+import { dialChoices } from "../../src/dial/choices.js";
+import { graduations } from "../../src/dial/graduations.js";
+import { usualPlates } from "../../src/dividing/plates.js";
+import { positionsOf, readingError, ringIndexing, turnsWritten } from "../../src/dividing/ringCutting.js";
+import { drum } from "../dial/dials.js";
+
+const head = { ratio: 40, plates: usualPlates };
+
+/** Marks of a dial that the file forces. */
+function ring(perTurn: number, divisions: number, closure: "even" | "true") {
+  const wish = drum(40, { divisions, closure });
+  const [choice] = dialChoices({ perTurn, from: "stated" }, "travel", wish, { stripLength: 120, units: "mm" });
+  if (choice === undefined) throw new Error("no dial");
+  return graduations(choice, perTurn)[0] ?? [];
+}
+
+test("100 divisions: 2/5 of a turn on circles of 15 and 20, and the hundredth movement is a whole turn of the work", () => {
+  const marks = ring(2, 0.02, "even");
+  const { simple, compound, nearest } = ringIndexing(marks, marks.length, head, []);
+  expect(simple.map(({ holes, circle }) => `${holes}/${circle}`)).toEqual(["6/15", "8/20"]);
+  expect([compound, nearest]).toEqual([[], undefined]);
+  const [move] = simple;
+  const positions = positionsOf(move as NonNullable<typeof move>, 101);
+  expect(positions[100]).toEqual({ turns: 40, holes: 0, circle: 15 });
+  positions.slice(0, 100).forEach(({ turns, holes, circle }, index) => {
+    expect(turns + holes / circle).toBeCloseTo(((marks[index]?.angle ?? 0) / (2 * Math.PI)) * 40, 9);
+  });
+  expect(turnsWritten(40, 100)).toBe("2/5 (0.400000)");
+});
+
+test("127 divisions have no circle: each mark goes to its nearest hole, and no error gathers", () => {
+  const marks = ring(1.27, 0.01, "even");
+  const { simple, compound, nearest } = ringIndexing(marks, 127, head, []);
+  expect(simple).toEqual([]);
+  expect(nearest?.moves).toHaveLength(127);
+  for (const [index, { turns, holes, circle, error }] of (nearest?.moves ?? []).entries()) {
+    expect(turns + holes / circle - error).toBeCloseTo((index * 40) / 127, 9);
+    expect(Math.abs(error)).toBeLessThanOrEqual(0.5 / circle + 1e-12);
+  }
+  // The best double movement must beat half a hole by far, or it would not be worth the counting.
+  expect(Math.abs(compound[0]?.error ?? 1)).toBeLessThan(1e-4);
+  // Half a hole of 49 at 40 to 1 on a 1.27 mm feed is 0.0003 mm of travel.
+  expect(readingError(0.5 / 49, 40, 1.27)).toBeCloseTo(0.000324, 6);
+});
+
+test("a ring with a short last division is cut by positions alone", () => {
+  const marks = ring(1.5875, 0.02, "true");
+  const { simple, compound, nearest, gears } = ringIndexing(marks, undefined, head, [40, 80]);
+  expect([simple, compound, gears]).toEqual([[], [], []]);
+  expect(nearest?.moves.at(-1)).toMatchObject({ turns: 39 });
+});
+
+test("without a head, gears alone: 50 of 100 teeth", () => {
+  const marks = ring(1, 0.02, "even");
+  expect(ringIndexing(marks, 50, undefined, [100])).toMatchObject({
+    simple: [],
+    gears: [{ teeth: 100, step: 2, detents: 1 }],
+  });
+});
