@@ -18,7 +18,12 @@ const rows = [
   ["print: one dial", [command, "print", demo, "--sheet", "dial", "--handwheel", "Cross slide", "--out", out]],
   ["print: the whole pack", [command, "print", demo, "--out", out]],
   ["print: the whole pack as SVG", [command, "print", demo, "--format", "svg", "--out", out]],
+  ...["belt-card", "speed-diagram", "speed-tree", "hand-feed", "drilling-card"].map((sheet) => [
+    `print: ${sheet}`,
+    [command, "print", demo, "--sheet", sheet, "--out", out],
+  ]),
   ["check", [command, "check", demo]],
+  ["check --what-if", [command, "check", demo, "--what-if", "60 Hz"]],
   ["--help", [command, "--help"]],
 ];
 

@@ -1,4 +1,4 @@
-import { chooseSpeed } from "../cutting/choose.js";
+import { chooseSpeed, inward } from "../cutting/choose.js";
 import { cuttingSpeed } from "../cutting/cuttingSpeeds.js";
 import type { CuttingSpeed } from "../cutting/finding.js";
 import { rpmFor } from "../cutting/rates.js";
@@ -9,7 +9,7 @@ import { formatLength, trimmed } from "../quantity/format.js";
 import { mmPer } from "../quantity/length.js";
 import type { Input, Subject, Working } from "./working.js";
 
-const operations = ["turning", "drilling"];
+const operations = ["turning", "drilling", "facing", "parting", "reaming", "tapping"];
 
 /** Which position is recommended for every material, diameter and operation of the file. */
 export function explainCuttingSpeed(findings: Findings): Subject[] {
@@ -68,6 +68,7 @@ function explainOne(findings: Findings, operation: string, row: number, column: 
         ? []
         : [`it runs at ${trimmed(choice.rpm, 0)} rpm, which cuts at ${trimmed(choice.metresPerMinute, 1)} m/min`]),
       choice.heldBy === undefined ? choice.verdict : `${choice.verdict}: the ${choice.heldBy}'s`,
+      ...(operation === "facing" || operation === "parting" ? inwardNotes(diameter, band, findings) : []),
       ...rowNotes(band),
     ],
   };
@@ -84,6 +85,13 @@ const factorInputs = ({ factors }: CuttingSpeed): Input[] =>
         ? { from: "stated", path: ["work", "derating"] }
         : { from: "looked up", source: `${sourceTitle(source)}${confidence === "memory" ? " (from memory)" : ""}` },
   }));
+
+/** From the outside in: where the work has become small enough for a faster position. */
+const inwardNotes = (diameter: number, band: CuttingSpeed, { machine, drive }: Findings): string[] =>
+  inward(diameter, band, drive?.speeds ?? [], machine.limits).then.map(
+    ({ speed, below }) =>
+      `${speed.position.name} may be used once the cut is below ${formatLength(below, machine.units)}`,
+  );
 
 /** Every published row behind the band, as printed. */
 const rowNotes = ({ rows }: CuttingSpeed): string[] =>
