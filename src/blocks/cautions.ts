@@ -28,6 +28,12 @@ const cautions = {
     "Start square: hold the tap in the tailstock or, with the machine on end, let the spindle guide it. Clear a blind hole often.",
     "Key out of the chuck. Maker's manual, local rules and a competent supervisor come first.",
   ],
+  job: [
+    "Key out of the chuck; turn the work by hand through one whole turn before the power goes on. Eyes, sleeves, hair; no gloves.",
+    "Stop the spindle to measure, to move a belt, to clear chips. Chips are hot and sharp; cast-iron dust is not for lungs or slides.",
+    "Never above the speed marked on the chuck. Work out of true, long or large: slowest position first.",
+    "Maker's manual, the tool and material suppliers, local rules and a competent supervisor come before this sheet.",
+  ],
   bar: [
     "Long bar behind the spindle whips: cut it to end inside, or run it slowly in a supporting tube.",
     "Stop the spindle to measure and to clear chips; a brush or hook, never fingers. Key out of the chuck.",

@@ -8,6 +8,7 @@ import { drillDepth } from "./drillDepth.js";
 import { driveNotes } from "./driveNotes.js";
 import { engraving } from "./engraving.js";
 import { handFeedTables, publishedFeedLines } from "./handFeedTables.js";
+import { planSteps } from "./planSteps.js";
 import { positionTiles } from "./positions.js";
 import { ringCutting } from "./ringCutting.js";
 import { linearScales } from "./scales.js";
@@ -37,6 +38,7 @@ export const blocks = {
   "drive notes": driveNotes,
   cautions: cautionLines,
   "turn tables": turnTables,
+  "plan steps": planSteps,
   "stop settings": stopSettings,
   "gauge blocks": gaugeBlocks,
   "spindle stop": spindleStop,

@@ -1,9 +1,8 @@
 import type { Findings } from "../findings/findings.js";
-import type { Problem } from "../machine/problem.js";
-import { formatProblem } from "../machine/read.js";
 import type { Io } from "./io.js";
 import { load } from "./load.js";
 import { overview } from "./overview.js";
+import { report } from "./report.js";
 import { summary } from "./summary.js";
 
 /** Reports every problem of a file, and shows what follows from it. Exit status 1 when it holds an error. */
@@ -27,12 +26,4 @@ export async function check(
     if (findings && after) io.out((await import("./whatIf.js")).whatIfLines(findings, after).join("\n"));
   }
   return findings ? 0 : 1;
-}
-
-/** Problems go to standard error, one a line, so that an editor can jump to them. */
-export function report(problems: readonly Problem[], path: string, io: Io): void {
-  for (const problem of problems) {
-    const line = formatProblem(problem, path);
-    io.err(io.colour ? `\u001b[${problem.severity === "error" ? 31 : 33}m${line}\u001b[0m` : line);
-  }
 }

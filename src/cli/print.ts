@@ -5,10 +5,10 @@ import { closest } from "../machine/closest.js";
 import { identity, printerCorrection } from "../paper/printerCorrection.js";
 import { arrange } from "../sheets/arrange.js";
 import { readTemplate, type Template } from "../sheets/template.js";
-import { report } from "./check.js";
 import { type Io, type Output, Refusal, readIfThere, readText, writeWhole } from "./io.js";
-import { load } from "./load.js";
+import { load, loadJob } from "./load.js";
 import { packageBytes, packageText, sheetNames } from "./packageFiles.js";
+import { report } from "./report.js";
 
 export type PrintArgs = {
   readonly files: readonly string[];
@@ -17,6 +17,10 @@ export type PrintArgs = {
   readonly format: "pdf" | "svg" | "dxf";
   readonly out: string;
   readonly replace: boolean;
+  /** A job file, for the plan. */
+  readonly job?: string | undefined;
+  /** Also one PDF of every sheet, with contents and bookmarks. */
+  readonly all?: boolean;
 };
 
 /** Makes the asked sheets of every file, all or nothing. */
@@ -26,11 +30,13 @@ export async function print(args: PrintArgs, io: Io): Promise<number> {
   for (const { path, problems } of loaded) report(problems, path, io);
   if (loaded.some(({ findings }) => findings === undefined)) return 1;
   refuseSameNames(args.files);
+  const job = args.job === undefined ? undefined : await loadJob(args.job, io);
+  if (args.job !== undefined && job === undefined) return 1;
 
   const outputs: Output[] = [];
   for (const { path, findings } of loaded) {
     if (findings === undefined) continue;
-    const chosen = onlyHandwheels(findings, args.handwheels, path);
+    const chosen = { ...onlyHandwheels(findings, args.handwheels, path), ...(job && { job }) };
     const prints: Print[] = [];
     for (const template of templates) {
       if (template.onRequest && args.sheets === undefined) continue;

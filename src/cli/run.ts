@@ -6,7 +6,7 @@ import { type Io, Refusal } from "./io.js";
 const options = {
   new: [],
   check: ["json", "what-if"],
-  print: ["sheet", "handwheel", "format", "out", "replace"],
+  print: ["sheet", "handwheel", "job", "all", "format", "out", "replace"],
 } as const;
 const everyCommand = ["help", "version"] as const;
 
@@ -55,6 +55,12 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
               "sheets to make, by name or a template file of your own; all that the file has data for when left out",
           })
           .option("handwheel", { type: "string", array: true, describe: "only these handwheels, by name" })
+          .option("job", { type: "string", describe: "a job file: makes the plan sheet" })
+          .option("all", {
+            type: "boolean",
+            default: false,
+            describe: "also bind every sheet into one PDF with contents and bookmarks",
+          })
           .option("format", {
             choices: ["pdf", "svg", "dxf"] as const,
             default: "pdf" as const,
@@ -67,9 +73,9 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
             describe: "also replace files of these names that witnessmark did not make",
           }),
       async (args) => {
-        const { file, sheet, handwheel, format, out, replace } = args;
+        const { file, sheet, handwheel, job, all, format, out, replace } = args;
         status = await (await import("./print.js")).print(
-          { files: file, sheets: sheet, handwheels: handwheel, format, out, replace },
+          { files: file, sheets: sheet, handwheels: handwheel, job, all, format, out, replace },
           io,
         );
       },

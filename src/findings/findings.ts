@@ -1,6 +1,7 @@
 import type { DialFinding } from "../dial/finding.js";
 import type { DriveFinding } from "../drive/finding.js";
 import type { FeedFinding } from "../feed/finding.js";
+import type { Job } from "../job/job.js";
 import type { Handwheel, Machine } from "../machine/machine.js";
 
 /** Everything computed from one machine; what the sheets and `check` are made from. */
@@ -8,6 +9,8 @@ export type Findings = {
   readonly machine: Machine;
   readonly handwheels: readonly HandwheelFinding[];
   readonly drive?: DriveFinding;
+  /** What is to be made, where a job file was given. */
+  readonly job?: Job;
 };
 
 export type HandwheelFinding = {

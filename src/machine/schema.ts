@@ -54,8 +54,8 @@ const positive = <T extends { value: number }>(quantity: T, context: z.Refinemen
   return quantity;
 };
 
-const anyLength = () => quantity("a length", "38, 38 mm, 1.5 in or 3/8 in", readLength);
-const length = () => anyLength().transform(positive);
+export const anyLength = () => quantity("a length", "38, 38 mm, 1.5 in or 3/8 in", readLength);
+export const length = () => anyLength().transform(positive);
 const feedText = () => quantity("a feed per turn", "1.5 mm, 0.0625 in or 16 tpi", readFeed).transform(positive);
 const rpm = () =>
   quantity("a speed", "1425 rpm", parseSpeed).transform((value, context) => {
@@ -70,7 +70,7 @@ const rpm = () =>
     return value;
   });
 const angle = () => quantity("an angle", "5 deg, 5.5° or 5 deg 30 min", parseAngle);
-const count = (least: number, most: number) =>
+export const count = (least: number, most: number) =>
   z.number().transform((value, context) => {
     if (!Number.isInteger(value) || value < least || value > most)
       context.addIssue({
@@ -79,7 +79,7 @@ const count = (least: number, most: number) =>
       });
     return value;
   });
-const words = () => z.union([z.string(), z.number()]).transform(String);
+export const words = () => z.union([z.string(), z.number()]).transform(String);
 
 /** "199.3 of 200": measured, then what it should have been, mm. */
 const measuredOf = () =>

@@ -129,6 +129,7 @@ function unmet(findings: Findings, need: Need): string | undefined {
     return findings.handwheels.some((finding) => has(finding, need))
       ? undefined
       : "no dial in the file asks for a vernier: give one vernier: 10";
+  if (need === "job") return findings.job ? undefined : "no job was given: name a job file with --job";
   if (need === "scales") return findings.machine.scales?.length ? undefined : "the file has no scales";
   if (need === "angle scales") return findings.machine.angleScales?.length ? undefined : "the file has no angleScales";
   return undefined;

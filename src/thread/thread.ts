@@ -50,6 +50,12 @@ export function baByFormula(number: number): { pitch: number; major: number } {
   return { pitch, major: 6 * pitch ** 1.2 };
 }
 
+/** By its designation as in the data, whatever the case. */
+export function threadNamed(name: string): Thread | undefined {
+  const row = threads.find((thread) => thread.name.toLowerCase() === name.toLowerCase());
+  return row && complete(row);
+}
+
 export const threadsOf = (system: ThreadSystem): Thread[] =>
   threads.filter((row) => row.system === system).map(complete);
 

@@ -1,0 +1,35 @@
+/** A job as read: what is to be made from one bar, step by step; mm. */
+export type Job = {
+  readonly name: string;
+  readonly material: string;
+  readonly tool: string;
+  readonly bar: { readonly diameter: number; readonly out: number; readonly supported: boolean };
+  readonly parts: number;
+  readonly steps: readonly JobStep[];
+};
+
+/** `cut` and `finish` are depths of cut, measured on the radius (or along, when facing). */
+export type JobStep =
+  | { readonly do: "face"; readonly depth: number; readonly cut: number; readonly diameter: number }
+  | ({ readonly do: "turn" | "shoulder" | "bore" } & Reduce)
+  | { readonly do: "part"; readonly diameter: number; readonly length: number; readonly blade: number }
+  | { readonly do: "drill" | "ream"; readonly diameter: number; readonly depth: number }
+  | { readonly do: "tap" | "die"; readonly thread: string; readonly depth: number }
+  | {
+      readonly do: "taper";
+      readonly large: number;
+      readonly small: number;
+      readonly length: number;
+      readonly cut: number;
+      readonly finish: number;
+    };
+
+export type Reduce = {
+  readonly from: number;
+  readonly to: number;
+  readonly length: number;
+  readonly cut: number;
+  readonly finish: number;
+  /** Full width on diameter. */
+  readonly tolerance?: number;
+};

@@ -1,0 +1,148 @@
+import { findMaterial, knownMaterials, nearestMaterial } from "../cutting/materials.js";
+import { closest } from "../machine/closest.js";
+import { readDocument } from "../machine/document.js";
+import type { Path, Problem, Remark } from "../machine/problem.js";
+import { inMm } from "../quantity/length.js";
+import { threads } from "../thread/data.js";
+import type { Job, JobStep } from "./job.js";
+import { type JobFile, jobFile } from "./schema.js";
+
+export type JobReading = { readonly job?: Job; readonly problems: readonly Problem[] };
+
+/** Reads a job file; problems as for a machine file: all at once, with their places. Never throws. */
+export function readJob(text: string): JobReading {
+  const kind = { noun: "job file", begin: "name: Deck pin" };
+  const { value, problems } = readDocument(text, jobFile, kind, assemble);
+  return value === undefined ? { problems } : { job: value, problems };
+}
+
+type RawStep = JobFile["steps"][number];
+type Key = Exclude<keyof RawStep, "do">;
+
+/** What each step needs, and may have besides. */
+const keys: Readonly<Record<RawStep["do"], { needs: readonly Key[]; may: readonly Key[] }>> = {
+  face: { needs: ["depth"], may: ["cut", "diameter"] },
+  turn: { needs: ["from", "to", "length"], may: ["cut", "finish", "tolerance"] },
+  shoulder: { needs: ["from", "to", "length"], may: ["cut", "finish", "tolerance"] },
+  bore: { needs: ["from", "to", "depth"], may: ["cut", "finish", "tolerance"] },
+  part: { needs: ["length", "blade"], may: ["diameter"] },
+  drill: { needs: ["diameter", "depth"], may: [] },
+  ream: { needs: ["diameter", "depth"], may: [] },
+  tap: { needs: ["thread", "depth"], may: [] },
+  die: { needs: ["thread", "length"], may: [] },
+  taper: { needs: ["large", "small", "length"], may: ["cut", "finish"] },
+};
+
+const usualCut = 0.5;
+const usualFinish = 0.1;
+
+function assemble(file: JobFile, report: (remark: Remark) => void): Job {
+  const units = file.units ?? "mm";
+  const mm = (length: { value: number; unit: "mm" | "file" }) =>
+    length.unit === "mm" ? length.value : inMm(length.value, units);
+  const error = (path: Path, code: string, what: string, remedy: string) =>
+    report({ severity: "error", path, code, what, remedy });
+  if (findMaterial(file.material) === undefined) {
+    const nearest = nearestMaterial(file.material);
+    error(
+      ["material"],
+      "unknown-material",
+      `no cutting speeds are known for "${file.material}"`,
+      nearest ? `did you mean "${nearest}"?` : `known are ${knownMaterials().join(", ")}`,
+    );
+  }
+  const bar = { diameter: mm(file.bar.diameter), out: mm(file.bar.out), supported: file.bar.supported ?? false };
+  const steps = file.steps.map((raw, index) => step(raw, ["steps", index]));
+
+  function step(raw: RawStep, path: Path): JobStep {
+    const { needs, may } = keys[raw.do];
+    for (const key of needs)
+      if (raw[key] === undefined) error(path, "missing", `"${raw.do}" needs its ${key}`, `add ${key}:`);
+    for (const key of Object.keys(raw) as (keyof RawStep)[])
+      if (key !== "do" && raw[key] !== undefined && !needs.includes(key) && !may.includes(key))
+        error([...path, key], "not-here", `"${raw.do}" has no ${key}`, `it takes ${[...needs, ...may].join(", ")}`);
+    const at = (key: Exclude<Key, "thread">, usual = 1) => (raw[key] === undefined ? usual : mm(raw[key]));
+    const cut = at("cut", usualCut);
+    const finish = at("finish", usualFinish);
+    switch (raw.do) {
+      case "face":
+        return { do: "face", depth: at("depth"), cut, diameter: at("diameter", bar.diameter) };
+      case "turn":
+      case "shoulder":
+      case "bore": {
+        const [from, to] = [at("from", 2), at("to")];
+        const inward = raw.do !== "bore";
+        if (raw.from && raw.to && (inward ? to >= from : to <= from))
+          error(
+            [...path, "to"],
+            "backwards",
+            `"${raw.do}" goes from ${from} to ${to} mm`,
+            inward ? "to is the smaller diameter" : "a bore grows: to is the larger diameter",
+          );
+        if (inward && from > bar.diameter + 1e-6)
+          error(
+            [...path, "from"],
+            "larger-than-bar",
+            `from ${from} mm is more than the bar of ${bar.diameter} mm`,
+            "mind the order of steps, or the bar",
+          );
+        return {
+          do: raw.do,
+          from,
+          to,
+          length: at(raw.do === "bore" ? "depth" : "length"),
+          cut,
+          finish,
+          ...(raw.tolerance && { tolerance: mm(raw.tolerance) }),
+        };
+      }
+      case "part":
+        return { do: "part", diameter: at("diameter", bar.diameter), length: at("length"), blade: at("blade") };
+      case "drill":
+      case "ream":
+        return { do: raw.do, diameter: at("diameter"), depth: at("depth") };
+      case "tap":
+      case "die":
+        return {
+          do: raw.do,
+          thread: threadName(raw.thread ?? "", [...path, "thread"]),
+          depth: at(raw.do === "tap" ? "depth" : "length"),
+        };
+      case "taper": {
+        const [large, small] = [at("large", 2), at("small")];
+        if (raw.large && raw.small && small >= large)
+          error(
+            [...path, "small"],
+            "inside-out",
+            "small is not smaller than large",
+            "large is the bigger diameter, whichever end it is at",
+          );
+        return { do: "taper", large, small, length: at("length"), cut, finish };
+      }
+    }
+  }
+
+  function threadName(name: string, path: Path): string {
+    const known = threads.map((thread) => thread.name);
+    const found = known.find((other) => other.toLowerCase() === name.replace(/\s/g, "").toLowerCase());
+    if (found === undefined && name !== "") {
+      const nearest = closest(name, known);
+      error(
+        path,
+        "unknown-thread",
+        `there is no thread "${name}" in the tables`,
+        nearest ? `did you mean "${nearest}"?` : "write it as M6, M8x1, 2BA, 1/4-20",
+      );
+    }
+    return found ?? name;
+  }
+
+  return {
+    name: file.name,
+    material: file.material,
+    tool: file.tool ?? "high-speed steel",
+    bar,
+    parts: file.parts ?? 1,
+    steps,
+  };
+}
