@@ -71,7 +71,7 @@ describe("check", () => {
       "B open",
       "A open",
     ]);
-    expect(answer.slip).toBeCloseTo((1 - 462 / 475 + 1 - 702 / 722) / 2, 9);
+    expect(answer.slip).toBeCloseTo((1 - 462 / 475 + 1 - 702 / 722 + 1 - 78 / (722 / 9)) / 3, 9);
     expect(answer.problems).toEqual([]);
   });
 
