@@ -22,6 +22,10 @@ const rows = [
     `print: ${sheet}`,
     [command, "print", demo, "--sheet", sheet, "--out", out],
   ]),
+  ...["scales", "angle-scale", "vernier", "start-readings", "dial-choices", "ring-cutting", "engraving"].map(
+    (sheet) => [`print: ${sheet}`, [command, "print", demo, "--sheet", sheet, "--out", out]],
+  ),
+  ["print: engraving as DXF", [command, "print", demo, "--sheet", "engraving", "--format", "dxf", "--out", out]],
   ["check", [command, "check", demo]],
   ["check --what-if", [command, "check", demo, "--what-if", "60 Hz"]],
   ["--help", [command, "--help"]],

@@ -2,11 +2,11 @@ import { readingPerTurn } from "../dial/choices.js";
 import { development, paperPerRadian } from "../dial/development.js";
 import type { DialChoice } from "../dial/finding.js";
 import { graduations } from "../dial/graduations.js";
-import { turnsToClose } from "../dial/turnsToClose.js";
+import { cyclesWords, turnsToClose } from "../dial/turnsToClose.js";
 import type { FeedFinding } from "../feed/finding.js";
 import type { HandwheelFinding } from "../findings/findings.js";
 import type { Machine, Units } from "../machine/machine.js";
-import { formatFixed, plural } from "../quantity/format.js";
+import { formatFixed } from "../quantity/format.js";
 import { mmPer } from "../quantity/length.js";
 import { block, type Run } from "./block.js";
 import { growthOf } from "./dialPiece.js";
@@ -43,12 +43,8 @@ export function feedAndCycles({ handwheel, dial }: HandwheelFinding, feed: FeedF
   const said = `One turn reads ${formatFixed(reading / mmPer[units], units === "mm" ? 4 : 5)} ${units}${handwheel.reads === "diameter" ? " on diameter" : ""}.`;
   if (dial === undefined) return said;
   const { divisionValue, divisionLabel } = dial.chosen;
-  const cycles = turnsToClose(reading, divisionValue, 40).map(({ turns, divisions, error }) => {
-    const off = Math.abs(error) / mmPer[units];
-    const places = units === "mm" ? 4 : 5;
-    return `in ${plural(turns, "turn")} ${divisions}${error === 0 ? " exactly" : `, ${off < 10 ** -places / 2 ? `under ${10 ** -places}` : formatFixed(off, places)} ${units} out`}`;
-  });
-  return `${said} Divisions of ${divisionLabel} come round: ${cycles.slice(-4).join("; ")}.`;
+  const cycles = turnsToClose(reading, divisionValue, 40);
+  return `${said} Divisions of ${divisionLabel} come round: ${cyclesWords(cycles, units)}.`;
 }
 
 function choiceRuns(

@@ -1,4 +1,6 @@
+import { readingPerTurn } from "../dial/choices.js";
 import type { DialChoice, DialFinding } from "../dial/finding.js";
+import { cyclesWords, turnsToClose } from "../dial/turnsToClose.js";
 import type { SpeedFinding } from "../drive/finding.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import type { Units } from "../machine/machine.js";
@@ -46,7 +48,9 @@ function handwheelLines({ handwheel, feed, dial }: HandwheelFinding, units: Unit
     lines.push(
       `  nominal ${show(nominal, 1)} a turn: a dial made for that reads ${wrong(nominal - feed.perTurn, (mm) => show(mm, 1))} each turn`,
     );
-  return dial ? [...lines, ...dialLines(dial, show)] : lines;
+  if (!dial) return lines;
+  const cycles = cyclesWords(turnsToClose(readingPerTurn(feed, handwheel.reads), dial.chosen.divisionValue, 40), units);
+  return [...lines, ...dialLines(dial, show), `  ${dial.chosen.divisionLabel} comes round ${cycles}`];
 }
 
 const feedOrigin = {
@@ -60,7 +64,7 @@ type Show = (mm: number, extra?: number) => string;
 
 const wrong = (error: number, show: Show): string => `${show(Math.abs(error))} too ${error > 0 ? "much" : "little"}`;
 
-function dialLines({ choices, chosen, stripLength, forced }: DialFinding, show: Show): string[] {
+function dialLines({ choices, chosen, stripLength, forced, second, vernier }: DialFinding, show: Show): string[] {
   const lines = stripLength === undefined ? [] : [`  strip ${formatFixed(stripLength, 2)} mm once round`];
   const best = choices.slice(0, 6);
   const shown = best.map((choice) => {
@@ -74,6 +78,12 @@ function dialLines({ choices, chosen, stripLength, forced }: DialFinding, show: 
     const gap = `marks ${formatFixed(choice.spacing, 2)} mm apart`;
     lines.push(`  ${mark} ${line.what.padEnd(what)}  ${line.how.padEnd(how)}  ${gap}: ${cost(choice, show)}`);
   }
+  if (second) {
+    const { divisions, divisionLabel, closure } = second.chosen;
+    lines.push(`  second scale ${closure}, ${divisions} × ${divisionLabel}: ${cost(second.chosen, show)}`);
+  }
+  if (vernier)
+    lines.push(`  vernier ${vernier.parts} over ${vernier.spans} divisions: reads ${show(vernier.leastCount, 1)}`);
   return lines;
 }
 

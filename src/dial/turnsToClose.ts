@@ -1,4 +1,7 @@
+import type { Units } from "../machine/machine.js";
+import { formatFixed, plural } from "../quantity/format.js";
 import { convergents } from "../quantity/fraction.js";
+import { mmPer } from "../quantity/length.js";
 
 /** After so many turns so many divisions come round to zero, all but `error` (dial less truth), in what the dial reads. */
 export type Cycle = { readonly turns: number; readonly divisions: number; readonly error: number };
@@ -12,4 +15,18 @@ export function turnsToClose(turn: number, value: number, mostTurns = 60): Cycle
       const error = numerator * value - denominator * turn;
       return { turns: denominator, divisions: numerator, error: Math.abs(error) < 1e-9 * value ? 0 : error };
     });
+}
+
+/** "in 1 turn 84, 0.0253 mm out; in 2 turns 169 exactly": the last few, the best last. */
+export function cyclesWords(cycles: readonly Cycle[], units: Units): string {
+  const places = units === "mm" ? 4 : 5;
+  return cycles
+    .slice(-4)
+    .map(({ turns, divisions, error }) => {
+      const off = Math.abs(error) / mmPer[units];
+      const least = 10 ** -places;
+      const out = off < least / 2 ? `under ${formatFixed(least, places)}` : formatFixed(off, places);
+      return `in ${plural(turns, "turn")} ${divisions}${error === 0 ? " exactly" : `, ${out} ${units} out`}`;
+    })
+    .join("; ");
 }

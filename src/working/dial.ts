@@ -1,17 +1,18 @@
 import { readingPerTurn } from "../dial/choices.js";
 import type { DialChoice, DialFinding } from "../dial/finding.js";
+import { cyclesWords, turnsToClose } from "../dial/turnsToClose.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
-import type { Machine } from "../machine/machine.js";
+import type { Machine, Units } from "../machine/machine.js";
 import { formatFixed, formatLength } from "../quantity/format.js";
 import { feedSource } from "./feed.js";
 import type { Input, Subject, Working } from "./working.js";
 
 /** How each dial's turn is divided, and what else it might have been. */
-export function explainDial({ handwheels }: Findings): Subject[] {
+export function explainDial({ machine, handwheels }: Findings): Subject[] {
   return handwheels.flatMap((finding, index): Subject[] =>
     finding.handwheel.dial === undefined
       ? []
-      : [{ name: finding.handwheel.name, explain: () => dialWorking(finding, index) }],
+      : [{ name: finding.handwheel.name, explain: () => dialWorking(finding, index, machine.units) }],
   );
 }
 
@@ -26,7 +27,11 @@ export function explainStrip({ machine, handwheels }: Findings): Subject[] {
 
 const MISSING = "no dial can be made: it needs a feed, and the size of the part it is stuck on";
 
-function dialWorking({ handwheel, feed, dial }: HandwheelFinding, index: number): Working | { missing: string } {
+function dialWorking(
+  { handwheel, feed, dial }: HandwheelFinding,
+  index: number,
+  units: Units,
+): Working | { missing: string } {
   if (feed === undefined || dial === undefined) return { missing: MISSING };
   const { chosen } = dial;
   const wish = handwheel.dial;
@@ -68,12 +73,27 @@ function dialWorking({ handwheel, feed, dial }: HandwheelFinding, index: number)
     result: { name: "divisions", value: chosen.divisions, unit: chosen.rows > 1 ? `in ${chosen.rows} rows` : "" },
     notes: [
       ...chosen.remarks,
+      ...furtherNotes(dial, readingPerTurn(feed, handwheel.reads), units),
       ...dial.choices
         .filter((choice) => choice !== chosen)
         .slice(0, 4)
         .map(otherChoice),
     ],
   };
+}
+
+/** Small numbers of turns that nearly close, by continued fractions; the second scale; the vernier. */
+function furtherNotes({ chosen, second, vernier }: DialFinding, turn: number, units: Units): string[] {
+  const cycles = cyclesWords(turnsToClose(turn, chosen.divisionValue, 40), units);
+  return [
+    `divisions of ${chosen.divisionLabel} come round ${cycles}`,
+    ...(second ? [`second scale: ${otherChoice(second.chosen).replace("instead: ", "")}`] : []),
+    ...(vernier
+      ? [
+          `a vernier of ${vernier.parts} over ${vernier.spans} divisions reads ${formatLength(vernier.leastCount, chosen.unit, 5)}`,
+        ]
+      : []),
+  ];
 }
 
 const closureFormula = {
