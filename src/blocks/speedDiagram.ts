@@ -58,11 +58,15 @@ function diagram({ machine, drive }: Findings, operation: string, width: number,
   const marks: Mark[] = [];
 
   marks.push(group({ x: 0, y: 0 }, grid(x, y, across, up, box), { name: "grid" }));
+  const barLeft = (index: number) => box.right + 1.2 + index * (bar + 0.6);
   for (const [index, band] of bands.entries()) {
     const edge = pen(0.18, "black", dashes[index % dashes.length]);
-    const left = box.right + 1.2 + index * (bar + 0.6);
     for (const v of band.least === band.most ? [band.most] : [band.least, band.most])
-      marks.push(line({ x: box.left, y: y(v) }, { x: left + bar, y: y(v) }, edge));
+      marks.push(line({ x: box.left, y: y(v) }, { x: barLeft(index) + bar, y: y(v) }, edge));
+  }
+  // Bars over all edges: another material's edge must not cross a bar.
+  for (const [index, band] of bands.entries()) {
+    const left = barLeft(index);
     const high = Math.max(0.4, y(band.least) - y(band.most));
     marks.push(rectangle({ x: left, y: y(band.most) }, bar, high, { pen: medium, fill: "white" }));
     marks.push(...barName(band.material, left + bar / 2, y(band.most), high, box.top));

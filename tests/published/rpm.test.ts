@@ -41,4 +41,14 @@ describe("rpm = 1000 v / (π d)", () => {
       expect(Math.abs(rpmFor((160 * 25.4) / 1000, inches(inch)) - rpm)).toBeLessThan(0.025);
     },
   );
+
+  test.each([
+    [100, 1],
+    [60, 2.5],
+  ])(
+    "rpm = fpm ÷ (0.2618 × diameter): %i ft/min on %d in (US War Department TM 1-420, Lathes, 1940, Changes 1; formula read, inputs own)",
+    (fpm, inch) => {
+      expect(Math.abs(rpmFor(feet(fpm), inches(inch)) / (fpm / (0.2618 * inch)) - 1)).toBeLessThan(1e-4);
+    },
+  );
 });
