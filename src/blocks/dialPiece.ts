@@ -122,7 +122,7 @@ export const LEAST_NUMBERED_BAND = 0.7 + 0.85 + size.tiny * digitHeight;
 type DialStyle = { readonly bands: readonly ScaleStyle[]; readonly legend: number };
 
 /** Marks hang from the edge that faces the index; numbers stand under them; the legend runs along the other edge. */
-function dialStyle({ dial, flat }: DialPlan): DialStyle {
+export function dialStyle({ dial, flat }: DialPlan): DialStyle {
   const count = Math.max(1, bandsOf(dial).length);
   const band = bandOf(flat);
   const legend = band >= 3.2 * count + size.tiny * 1.2 ? size.tiny * 1.35 : 0;
@@ -136,6 +136,7 @@ function dialStyle({ dial, flat }: DialPlan): DialStyle {
       across: index * each,
       marks: [longest, longest * 0.75, longest * 0.52],
       number,
+      spacing: (index < dial.rows.length ? dial : (dial.second ?? dial)).chosen.spacing,
     })),
   };
 }

@@ -1,6 +1,7 @@
 import { readingPerTurn } from "../dial/choices.js";
 import { bandOf, type Development, development } from "../dial/development.js";
 import type { DialFinding } from "../dial/finding.js";
+import { farthestReading, USUAL_DISTANCE } from "../dial/legibility.js";
 import { pitchAngle } from "../dial/vernier.js";
 import { group, line } from "../drawing/shapes.js";
 import type { HandwheelFinding } from "../findings/findings.js";
@@ -12,12 +13,14 @@ import {
   bandsOf,
   type DialPiece,
   type DialPlan,
+  dialStyle,
   growthOf,
   LEAST_NUMBERED_BAND,
   dialPieces as piecesOf,
 } from "./dialPiece.js";
 import { dialLegend, dialWords, leastCount } from "./dialWords.js";
 import { type CutOut, cutOuts } from "./pieces.js";
+import { digitHeight } from "./scaleMarks.js";
 import { cutLine, fine, size } from "./style.js";
 import { dialSurface } from "./surface.js";
 import { paragraph } from "./table.js";
@@ -37,7 +40,7 @@ export const dialPieces = block(
     const words = dials.flatMap(({ finding, dial, plan, pieces }) => [
       ...paragraph(finding.handwheel.name, width, { size: size.heading, weight: "bold", gap: 3 }),
       ...paragraph(dialWords(dial, machine.units), width, { size: size.small, gap: 0.3 }),
-      ...paragraph(measureWords(plan, dial, pieces), width, { size: size.small }),
+      ...paragraph(measureWords(plan, pieces), width, { size: size.small }),
     ]);
     const cut = dials.flatMap(({ finding, dial, plan, pieces }) => {
       const { name } = finding.handwheel;
@@ -121,10 +124,10 @@ function blankCutOut(name: string, { dial, flat, lap = 0 }: DialPlan): CutOut {
 }
 
 function measureWords(
-  { flat, dial, lap }: DialPlan & { dial: DialFinding },
-  _: DialFinding,
+  plan: DialPlan & { readonly dial: DialFinding },
   pieces: readonly DialPiece[] | undefined,
 ): string {
+  const { flat, dial, lap } = plan;
   if (pieces === undefined)
     return "This dial is too large for the paper even in pieces: choose larger paper in the file.";
   const { divisions, rows } = dial.chosen;
@@ -136,7 +139,15 @@ function measureWords(
     bandOf(flat) / bands < LEAST_NUMBERED_BAND
       ? ` Its ${bands} rows are only ${formatFixed(bandOf(flat) / bands, 1)} mm high each, too low for numbers: a wider ring or strip, fewer rows or one scale has room for them.`
       : "";
-  return sizeWords(flat, slack, parts, lap) + cramped;
+  return sizeWords(flat, slack, parts, lap) + cramped + figureWords(plan);
+}
+
+/** Figures too low for the distance that one reads from are told of, with that distance. */
+function figureWords(plan: DialPlan): string {
+  const heights = dialStyle(plan).bands.flatMap(({ number }) => (number > 0 ? [number * digitHeight] : []));
+  const least = Math.min(USUAL_DISTANCE, ...heights.map(farthestReading));
+  if (least >= USUAL_DISTANCE) return "";
+  return ` Its figures are read well from up to ${formatFixed(10 * Math.floor(least / 10), 0)} mm; a wider ring or strip has room for larger ones.`;
 }
 
 function sizeWords(flat: Development, slack: string, parts: string, lap: number | undefined): string {

@@ -74,6 +74,10 @@ function indexingWords(
         `Compound: ${first.holes} of ${first.circle} forward, then crank and plate ${Math.abs(second.holes)} of ${second.circle} ${second.holes > 0 ? "forward" : "back"}${divisionsAtOnce > 1 ? `, which goes on by ${divisionsAtOnce} divisions: round ${divisionsAtOnce} times` : ""}: ${error === 0 ? "exact" : `${writeDegrees(Math.abs((error / dividing.ratio) * 2 * Math.PI))} out each time, ${reads(all)} of reading when all are cut`}.`,
       );
     }
+    for (const { circle, holes, ratio, drivers, driven } of indexing.differential.slice(0, 1))
+      said.push(
+        `Differential, exact: ${holes} of ${circle}; gears from spindle to plate ${drivers.join(" and ")} driving ${driven.join(" and ")}, with idlers so that the plate turns ${ratio.numerator > 0 ? "with" : "against"} the crank.`,
+      );
     if (indexing.nearest)
       said.push(
         `Nearest holes, counted from zero on the ${indexing.nearest.circle} circle (in the table): no mark further out than ${writeDegrees((indexing.nearest.worst / dividing.ratio) * 2 * Math.PI)}, ${reads(indexing.nearest.worst)} of reading; no error gathers.`,

@@ -1,4 +1,5 @@
 import type { Graduation } from "../dial/finding.js";
+import { lineWidth } from "../dial/legibility.js";
 import type { Mark } from "../drawing/drawing.js";
 import { group, line, text } from "../drawing/shapes.js";
 import { textWidth } from "../drawing/text.js";
@@ -13,6 +14,8 @@ export type ScaleStyle = {
   readonly across: number;
   /** Lengths of the three ranks of mark, mm, longest first. */
   readonly marks: readonly [number, number, number];
+  /** Distance of neighbouring marks on paper, mm, where it may be too small for the usual lines. */
+  readonly spacing?: number;
   /** Em size of the numbers; 0 where there is no room for any. */
   readonly number: number;
 };
@@ -30,7 +33,7 @@ export function scaleMarks(surface: Surface, marks: readonly Graduation[], style
           line(
             surface.at(angle, style.across),
             surface.at(angle, style.across + style.marks[(rank - 1) as 0 | 1 | 2]),
-            pen(penWidth[(rank - 1) as 0 | 1 | 2]),
+            pen(lineWidth(penWidth[(rank - 1) as 0 | 1 | 2], style.spacing ?? 1)),
           ),
         ),
       { name: `rank ${rank}` },

@@ -1,6 +1,7 @@
 import type { Graduation } from "../dial/finding.js";
 import { fraction, quotient } from "../quantity/fraction.js";
 import { type CompoundMove, compoundForDivisions } from "./compound.js";
+import { type Differential, differentials } from "./differential.js";
 import { type GearIndex, type GearPairIndex, gearIndexes, gearPairIndexes } from "./gearIndex.js";
 import { type Move, type NearMove, nearestMove, simpleMoves, turnsPerDivision } from "./simple.js";
 
@@ -14,6 +15,8 @@ export type RingIndexing = {
   readonly compound: readonly CompoundMove[];
   /** Crank position of every mark from zero, each to its nearest hole, so that no error gathers. */
   readonly nearest?: { readonly circle: number; readonly moves: readonly NearMove[]; readonly worst: number };
+  /** Change gears between spindle and plate that make the division exact; only where no simple movement is. */
+  readonly differential: readonly Differential[];
   readonly gears: readonly GearIndex[];
   readonly gearPairs: readonly GearPairIndex[];
 };
@@ -28,13 +31,14 @@ export function ringIndexing(
 ): RingIndexing {
   const singles = equal === undefined ? [] : gearIndexes(equal, gears);
   const pairs = equal === undefined || singles.length > 0 ? [] : gearPairIndexes(equal, gears);
-  const none = { simple: [], compound: [], gears: singles, gearPairs: pairs };
+  const none = { simple: [], compound: [], differential: [], gears: singles, gearPairs: pairs };
   const circles = [...new Set(head?.plates.flat() ?? [])];
   if (head === undefined || circles.length === 0) return none;
   const simple = equal === undefined ? [] : simpleMoves(turnsPerDivision(head.ratio, equal), circles);
   if (simple.length > 0) return { ...none, simple };
   const compound = equal === undefined ? [] : compoundForDivisions(head.ratio, equal, head.plates);
-  return { ...none, compound, nearest: nearestPositions(marks, head.ratio, circles) };
+  const differential = equal === undefined ? [] : differentials(head.ratio, equal, circles, gears);
+  return { ...none, compound, differential, nearest: nearestPositions(marks, head.ratio, circles) };
 }
 
 /** The one circle on which the worst mark is least off, since changing circles on the way loses the zero. */

@@ -1,5 +1,8 @@
 import { findMaterial, knownMaterials, nearestMaterial } from "../cutting/materials.js";
+import type { DialFinding } from "../dial/finding.js";
+import { LEAST_SPACING } from "../dial/ranking.js";
 import type { Remark } from "../machine/problem.js";
+import { formatFixed } from "../quantity/format.js";
 import type { Findings, HandwheelFinding } from "./findings.js";
 
 /** What the file says that only computing shows to be wrong or doubtful, with the path of the value it is about. */
@@ -26,7 +29,8 @@ function unknownMaterials({ machine }: Findings): Remark[] {
 
 function dialRemarks({ handwheel, feed, dial }: HandwheelFinding, index: number): Remark[] {
   const path = ["handwheels", index, "dial"];
-  if (handwheel.dial === undefined || dial !== undefined) return [];
+  if (handwheel.dial === undefined) return [];
+  if (dial !== undefined) return tooClose(handwheel.name, dial, path);
   return [
     {
       severity: "warning",
@@ -38,6 +42,26 @@ function dialRemarks({ handwheel, feed, dial }: HandwheelFinding, index: number)
         : "say its feed per turn: measured readings, a screw or a length",
     },
   ];
+}
+
+/** A dial too small for the divisions that the file forces on it. */
+function tooClose(name: string, { chosen, second }: DialFinding, path: Remark["path"]): Remark[] {
+  return [
+    { scale: chosen, key: "divisions" },
+    { scale: second?.chosen, key: "second" },
+  ].flatMap(({ scale, key }): Remark[] =>
+    scale === undefined || scale.spacing >= LEAST_SPACING * (1 - 1e-9)
+      ? []
+      : [
+          {
+            severity: "warning",
+            code: "too-close",
+            path: [...path, key],
+            what: `on "${name}" marks of ${scale.divisionLabel} stand only ${formatFixed(scale.spacing, 2)} mm apart and blur`,
+            remedy: "take a coarser division, a larger dial, or a coarser division with a vernier",
+          },
+        ],
+  );
 }
 
 function driveRemarks({ drive }: Findings): Remark[] {

@@ -1,6 +1,8 @@
+import fc from "fast-check";
 import { expect, test } from "vitest";
 import { dialChoices } from "../../src/dial/choices.js";
 import { graduations } from "../../src/dial/graduations.js";
+import { differentials } from "../../src/dividing/differential.js";
 import { usualPlates } from "../../src/dividing/plates.js";
 import { positionsOf, readingError, ringIndexing, turnsWritten } from "../../src/dividing/ringCutting.js";
 import { drum } from "../dial/dials.js";
@@ -57,4 +59,26 @@ test("without a head, gears alone: 50 of 100 teeth", () => {
     simple: [],
     gears: [{ teeth: 100, step: 2, detents: 1 }],
   });
+});
+
+test("property: differential gears from the list divide exactly, and their plate turns the way that is said", () => {
+  const gears = [24, 24, 28, 32, 40, 44, 48, 56, 64, 72, 86, 100];
+  const circles = usualPlates.flat();
+  fc.assert(
+    fc.property(fc.integer({ min: 2, max: 400 }), (divisions) => {
+      for (const { circle, holes, ratio, drivers, driven } of differentials(40, divisions, circles, gears)) {
+        const product = (teeth: readonly number[]) => teeth.reduce((all, one) => all * one, 1);
+        const plate = Math.sign(ratio.numerator) * (product(drivers) / product(driven));
+        // One move: the crank goes holes/circle against the plate while the spindle's 1/N turns the plate itself.
+        expect(holes / circle + plate / divisions).toBeCloseTo(40 / divisions, 9);
+        expect(new Set([...drivers, ...driven]).size).toBe(drivers.length + driven.length);
+      }
+    }),
+    { numRuns: 40 },
+  );
+});
+
+test("271 divisions with change gears in common use: exact, on a simple train (common practice; 72 driving 56 on 21 is published)", () => {
+  const [train] = differentials(40, 271, [21], [24, 28, 32, 40, 44, 48, 56, 64, 72, 86, 100]);
+  expect(train).toMatchObject({ circle: 21, holes: 3, drivers: [72], driven: [56] });
 });

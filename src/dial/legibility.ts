@@ -1,0 +1,13 @@
+/** Least height of figures, as a part of the distance that they are read from: 15 minutes of arc (NUREG-0700, 11.4.1.5,
+ *  character height at least 0.004 of the viewing distance). */
+const HEIGHT_PER_DISTANCE = 0.004;
+
+/** Where a seated or standing operator's eyes usually are from a small handwheel, mm (common practice). */
+export const USUAL_DISTANCE = 400;
+
+/** Farthest distance, mm, from which figures of a height, mm, are read well. */
+export const farthestReading = (height: number): number => height / HEIGHT_PER_DISTANCE;
+
+/** Width of a mark's line, mm: as wished, but no more than half the distance of neighbouring marks (ASME B89.1.7-2009, 4.6,
+ *  for steel tapes). */
+export const lineWidth = (wished: number, spacing: number): number => Math.min(wished, spacing / 2);
