@@ -43,7 +43,7 @@ test("a division forced on too small a dial is warned of at its key, with a reme
   const [warning, ...others] = remarks(small).filter(({ code }) => code === "too-close");
   expect(others).toEqual([]);
   expect(warning).toMatchObject({ severity: "warning", path: ["handwheels", 0, "dial", "divisions"] });
-  expect(warning?.what).toMatch(/marks of 0\.01 mm stand only 0\.31 mm apart/);
+  expect(warning?.what).toMatch(/marks of 0\.01 mm stand only 0\.32 mm apart/);
   expect(warning?.remedy).toContain("vernier");
   expect(remarks(wheel("{ shape: drum, diameter: 60, width: 9, divisions: 0.02 mm }"))).toEqual([]);
 });
