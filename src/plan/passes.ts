@@ -1,19 +1,63 @@
-import { passes } from "../handFeed/handFeed.js";
+import { readingPerTurn } from "../dial/choices.js";
+import type { HandwheelFinding } from "../findings/findings.js";
+import { divisionWorth, type Setting, settingFor } from "../turns/turns.js";
 
-/** One pass of a tool: how deep the tool then stands from where it touched, on the radius (along the axis when facing), mm. */
-export type PassDepth = { readonly kind: "cut" | "last cut" | "spring"; readonly depth: number };
+/** One pass: mm of the slide's travel. `depth` is what this pass takes, `total` where the tool then stands from the touch. */
+export type Pass = {
+  readonly kind: "rough" | "finish" | "spring";
+  readonly depth: number;
+  readonly total: number;
+  /** From the dial's zero at the touch; absent where no handwheel with a feed sets it. */
+  readonly setting?: Setting;
+};
 
-/** Passes for `total` of depth: equal cuts, then what `finish` leaves, then once more at the same setting to take what the
- *  work sprang away. No cut is deeper than `cut`, nor is it after every setting was rounded to the nearest `tenth` (of a
- *  division, as a depth). All mm, all > 0; a `cut` that is hardly more than a tenth gives many passes. */
-export function passDepths(total: number, cut: number, finish: number, tenth = 0): PassDepth[] {
+/** Passes down to `depth`: equal rough cuts, then what `finish` leaves, then (`spring`) once more at the same setting. Depths
+ *  are those that the dial can be set to, to the tenth of a division; so rough cuts are planned a tenth lighter than `cut`,
+ *  and none comes out deeper. All mm of travel, > 0. */
+export function passes(
+  depth: number,
+  cut: number,
+  finish: number,
+  wheel: HandwheelFinding | undefined,
+  spring: boolean,
+): Pass[] {
+  const last = Math.min(finish, cut, depth);
+  const rough = depth - last;
+  const tenth = wheel === undefined ? 0 : tenthOfDivision(wheel);
   const most = Math.max(cut - tenth, cut / 2);
-  const last = Math.min(finish, most, total);
-  const rough = total - last;
-  const count = rough < 1e-9 ? 0 : passes(2 * total, 2 * last, most);
-  return [
-    ...Array.from({ length: count }, (_, index): PassDepth => ({ kind: "cut", depth: (rough * (index + 1)) / count })),
-    { kind: "last cut", depth: total },
-    { kind: "spring", depth: total },
-  ];
+  const count = rough < 1e-9 ? 0 : Math.max(1, Math.ceil(rough / most - 1e-9));
+  const totals = Array.from({ length: count }, (_, index) => (rough * (index + 1)) / count);
+  const kinds: Pass["kind"][] = totals.map(() => "rough");
+  if (last > 1e-9) {
+    totals.push(depth);
+    kinds.push("finish");
+  }
+  if (spring) {
+    totals.push(depth);
+    kinds.push("spring");
+  }
+  let before = 0;
+  return totals.map((wanted, index): Pass => {
+    const setting = wheel && settingOf(wheel, wanted);
+    const total = setting ? wanted + setting.error / factorOf(wheel) : wanted;
+    const pass = { kind: kinds[index] ?? "rough", depth: total - before, total, ...(setting && { setting }) };
+    before = total;
+    return pass;
+  });
+}
+
+const factorOf = ({ handwheel }: HandwheelFinding): number => (handwheel.reads === "diameter" ? 2 : 1);
+
+/** As travel of the slide; 0 without a dial. */
+function tenthOfDivision(wheel: HandwheelFinding): number {
+  const { feed, dial, handwheel } = wheel;
+  if (feed === undefined || dial === undefined) return 0;
+  return divisionWorth(dial.chosen, readingPerTurn(feed, handwheel.reads)) / 10 / factorOf(wheel);
+}
+
+/** How to move the slide by `travel`, mm; undefined where the handwheel has no feed. */
+export function settingOf(wheel: HandwheelFinding, travel: number): Setting | undefined {
+  const { feed, dial, handwheel } = wheel;
+  if (feed === undefined) return undefined;
+  return settingFor(travel * factorOf(wheel), readingPerTurn(feed, handwheel.reads), dial?.chosen);
 }

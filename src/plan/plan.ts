@@ -1,39 +1,228 @@
-import type { CuttingSpeed, SpeedChoice } from "../cutting/finding.js";
-import type { Setting } from "../turns/turns.js";
-import type { PassDepth } from "./passes.js";
-import type { Wheel } from "./wheels.js";
+import type { SpeedChoice } from "../cutting/finding.js";
+import type { Findings, HandwheelFinding } from "../findings/findings.js";
+import type { Job, JobStep, Reduce } from "../job/job.js";
+import { toDegrees } from "../quantity/angle.js";
+import { halfAngle } from "../taper/taper.js";
+import { dieBlank, tappingHole, threadNamed, turnsFor } from "../thread/thread.js";
+import { barObjections, stepObjections } from "./objections.js";
+import { passes, settingOf } from "./passes.js";
+import type { PlannedStep } from "./plannedStep.js";
+import { type Role, wheelFor } from "./roles.js";
+import { feedOf, speedOf } from "./speed.js";
+import { shown } from "./words.js";
 
-/** What carries a job through: first what stands in its way, then step by step what to set. */
+export type { PlannedStep } from "./plannedStep.js";
+
+/** A job carried to one machine. `objections`: what it cannot do, or must be minded, before the first chip. */
 export type Plan = {
-  /** The machine cannot do it so: do not begin. */
-  readonly cannot: readonly string[];
-  /** It can, with care. */
-  readonly mind: readonly string[];
+  readonly job: Job;
   readonly steps: readonly PlannedStep[];
+  readonly objections: readonly string[];
 };
 
-export type PlannedStep = {
-  readonly title: string;
-  readonly tool: string;
-  /** Absent where the spindle is turned by hand, or where nothing is known. */
-  readonly speed?: SpeedChoice;
-  readonly band?: CuttingSpeed;
-  readonly byHand?: boolean;
-  /** What to count while feeding, for a cut and for the last. */
-  readonly feeds: readonly { readonly what: string; readonly perRevolution: number; readonly count: string }[];
-  readonly passes: readonly PlannedPass[];
-  readonly across?: Wheel;
-  /** How far to the stop, and by which handwheel. */
-  readonly stop?: { readonly wheel: Wheel; readonly distance: number; readonly setting: Setting };
-  /** Wanted size after the last cut, diameter mm, and its tolerance (full width). */
-  readonly wanted?: { readonly diameter: number; readonly tolerance?: number };
-  readonly notes: readonly string[];
-};
+/** Pure: the same job and findings give the same plan. */
+export function planOf(job: Job, findings: Findings): Plan {
+  const steps = job.steps.map((step, index) => planned(step, job, findings, job.steps.slice(0, index)));
+  const found = steps.flatMap((step, index) =>
+    stepObjections(step, job, findings).map((words) => `Step ${index + 1}, ${step.title}: ${words}`),
+  );
+  return { job, steps, objections: [...barObjections(job), ...found] };
+}
 
-export type PlannedPass = PassDepth & {
-  /** Diameter that it leaves; absent when facing. */
-  readonly diameter?: number;
-  readonly setting: Setting;
-  /** What the dial's numbers say; absent without a dial. */
-  readonly reads?: number;
-};
+/** Cuts of a face leave this much for the last, mm. Common practice. */
+const lastFacingCut = 0.1;
+/** Of full thread depth, that the holes for taps leave. Common practice. */
+const engagement = 0.75;
+/** A drilled hole further than this from the tapping size was not meant for it, mm. */
+const nearHole = 0.35;
+
+type WheelOf = (role: Role) => HandwheelFinding | undefined;
+type SpeedOf = (operation: string, diameter: number) => SpeedChoice | undefined;
+
+function planned(step: JobStep, job: Job, findings: Findings, before: readonly JobStep[]): PlannedStep {
+  const wheel: WheelOf = (role) => wheelFor(role, findings.handwheels);
+  const speed: SpeedOf = (operation, diameter) => speedOf(operation, diameter, job, findings);
+  switch (step.do) {
+    case "face": {
+      const along = wheel("along");
+      const chosen = speed("facing", step.diameter);
+      return {
+        ...begun(step, `face off ${shown(step.depth)}`, "facing or knife tool", along),
+        ...(chosen && { speed: chosen }),
+        passes: passes(step.depth, step.cut, Math.min(lastFacingCut, step.depth), along, false),
+        ...feedOf("finishing", chosen, wheel("across"), job),
+        notes: [
+          "Lock the slide that sets the depth. Feed from the outside in; the dial's zero for lengths is this face.",
+        ],
+      };
+    }
+    case "turn":
+    case "shoulder":
+    case "bore":
+      return reduced(step, job, wheel, speed);
+    case "taper":
+      return tapered(step, job, wheel, speed);
+    case "part": {
+      const along = wheel("along");
+      const chosen = speed("parting", step.diameter);
+      const beyond = step.length + step.blade;
+      return {
+        ...begun(step, `part off ${shown(step.length)} long`, `parting blade, ${shown(step.blade)} wide`, undefined),
+        ...(chosen && { speed: chosen }),
+        passes: [],
+        ...(along && lengthBy(along, beyond)),
+        ...feedOf("parting", chosen, wheel("across"), job),
+        notes: [
+          `Touch the face with the blade's chuck-side edge, then move on by the length and the blade's width, ${shown(beyond)}.`,
+          "Close to the chuck, slide locked, steady hand, oil for steel. Never catch the part by hand.",
+        ],
+      };
+    }
+    case "drill":
+    case "ream":
+      return holed(step, job, wheel, speed);
+    case "tap":
+    case "die":
+      return threaded(step, before, wheel);
+  }
+}
+
+const begun = (step: JobStep, title: string, tool: string, depthWheel: HandwheelFinding | undefined) => ({
+  step,
+  title,
+  tool,
+  byHand: false,
+  ...(depthWheel && { depthWheel }),
+});
+
+function lengthBy(wheel: HandwheelFinding, length: number): Pick<PlannedStep, "lengthWheel" | "lengthSetting"> {
+  const setting = settingOf(wheel, length);
+  return { lengthWheel: wheel, ...(setting && { lengthSetting: setting }) };
+}
+
+function reduced(
+  step: { readonly do: "turn" | "shoulder" | "bore" } & Reduce,
+  job: Job,
+  wheel: WheelOf,
+  speed: SpeedOf,
+): PlannedStep {
+  const bore = step.do === "bore";
+  const across = wheel("across");
+  const along = wheel("along");
+  const chosen = speed(bore ? "boring" : "turning", bore ? step.to : step.from);
+  const sense = bore ? "outward, towards you" : "inward";
+  const tool = bore ? "boring tool" : step.do === "shoulder" ? "knife tool, square to the axis" : "turning tool";
+  const halved = across?.handwheel.reads === "diameter" ? "" : ", halved, since this dial reads travel";
+  return {
+    ...begun(
+      step,
+      `${step.do} ${shown(step.from)} to ${shown(step.to)}, ${shown(step.length)} ${bore ? "deep" : "long"}`,
+      tool,
+      across,
+    ),
+    ...(chosen && { speed: chosen }),
+    passes: passes(Math.abs(step.from - step.to) / 2, step.cut, step.finish, across, true),
+    ...(along && lengthBy(along, step.length)),
+    ...feedOf("finishing", chosen, along, job),
+    notes: [
+      `Touch the ${shown(step.from)} diameter lightly, coming ${sense}, and set the dial to 0 there. Come to every reading ${sense}; if you overshoot, go back more than the lost motion and come again.`,
+      ...(bore ? ["Outward the dial runs backwards: count turns and divisions against its numbers."] : []),
+      `Before the finish cut: stop, measure. What is left on diameter = ${bore ? "wanted − measured" : "measured − wanted"}; turn the dial on by that${halved}.`,
+    ],
+    wanted: { diameter: step.to, ...(step.tolerance !== undefined && { tolerance: step.tolerance }) },
+  };
+}
+
+function tapered(step: Extract<JobStep, { do: "taper" }>, job: Job, wheel: WheelOf, speed: SpeedOf): PlannedStep {
+  const across = wheel("across");
+  const swivelled = wheel("swivelled");
+  const angle = halfAngle(step.large, step.small, step.length);
+  const slope = step.length / Math.cos(angle);
+  const chosen = speed("turning", step.large);
+  return {
+    ...begun(
+      step,
+      `taper ${shown(step.large)} to ${shown(step.small)} in ${shown(step.length)}`,
+      "turning tool, exactly at centre height",
+      across,
+    ),
+    ...(chosen && { speed: chosen }),
+    passes: passes((step.large - step.small) / 2, step.cut, step.finish, across, true),
+    ...(swivelled && lengthBy(swivelled, slope)),
+    ...feedOf("finishing", chosen, swivelled, job),
+    notes: [
+      `Swing the top slide by ${toDegrees(angle).toFixed(3)}°, half the included angle; the tapers sheet shows which way. Feed with the top slide alone, carriage locked.`,
+      "Depths count at the small end. Prove the angle after the second cut: measure both ends.",
+    ],
+    wanted: { diameter: step.small },
+  };
+}
+
+function holed(
+  step: Extract<JobStep, { do: "drill" | "ream" }>,
+  job: Job,
+  wheel: WheelOf,
+  speed: SpeedOf,
+): PlannedStep {
+  const barrel = wheel("barrel");
+  const drill = step.do === "drill";
+  const chosen = speed(drill ? "drilling" : "reaming", step.diameter);
+  return {
+    ...begun(
+      step,
+      `${step.do} ${shown(step.diameter)}, ${shown(step.depth)} deep`,
+      drill ? "twist drill" : "reamer",
+      undefined,
+    ),
+    ...(chosen && { speed: chosen }),
+    passes: [],
+    ...(barrel && lengthBy(barrel, step.depth)),
+    ...(drill ? feedOf("drilling", chosen, barrel, job, step.diameter) : {}),
+    notes: drill
+      ? [
+          "Start with a centre drill. Draw the drill out to clear it each time it has gone in by its own diameter.",
+          "The depth counts from where the full diameter enters; the point goes deeper by about a third of the diameter.",
+        ]
+      : ["Ream in one steady pass, oil, and never turn it backwards."],
+  };
+}
+
+function threaded(
+  step: Extract<JobStep, { do: "tap" | "die" }>,
+  before: readonly JobStep[],
+  wheel: WheelOf,
+): PlannedStep {
+  const tap = step.do === "tap";
+  const thread = threadNamed(step.thread);
+  const barrel = wheel("barrel");
+  const hole = thread && tappingHole(thread, engagement);
+  const drilled = before.some(
+    (other) => other.do === "drill" && hole !== undefined && Math.abs(other.diameter - hole) < nearHole,
+  );
+  const sizes =
+    thread === undefined || hole === undefined
+      ? []
+      : tap
+        ? [
+            `Hole for ${engagement * 100} % of full depth: ${hole.toFixed(2)} mm${drilled ? "" : "; no step before drills about that"}.`,
+          ]
+        : [`Rod for the die: ${dieBlank(thread).toFixed(2)} mm. Chamfer its end first.`];
+  const turns =
+    thread === undefined
+      ? []
+      : [
+          `${turnsFor(step.depth, thread.pitch).toFixed(1)} turns for ${shown(step.depth)}. Half a turn on, a quarter back.`,
+        ];
+  return {
+    ...begun(
+      step,
+      `${tap ? "tap" : "thread by die,"} ${step.thread}, ${shown(step.depth)}`,
+      tap ? "tap, held square by the tailstock" : "die in a holder on the tailstock",
+      undefined,
+    ),
+    byHand: true,
+    passes: [],
+    ...(barrel && { lengthWheel: barrel }),
+    notes: [...sizes, ...turns, "Power off, plug pulled: turn the spindle by hand."],
+  };
+}

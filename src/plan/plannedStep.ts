@@ -1,0 +1,26 @@
+import type { SpeedChoice } from "../cutting/finding.js";
+import type { HandwheelFinding } from "../findings/findings.js";
+import type { HandFeed } from "../handFeed/handFeed.js";
+import type { JobStep } from "../job/job.js";
+import type { Setting } from "../turns/turns.js";
+import type { Pass } from "./passes.js";
+
+/** One step of a job on one machine. */
+export type PlannedStep = {
+  readonly step: JobStep;
+  readonly title: string;
+  readonly tool: string;
+  /** The spindle is turned by hand. */
+  readonly byHand: boolean;
+  readonly speed?: SpeedChoice;
+  readonly feed?: HandFeed;
+  readonly passes: readonly Pass[];
+  /** Sets the depth of each pass. */
+  readonly depthWheel?: HandwheelFinding;
+  /** Measures the length, to a stop. */
+  readonly lengthWheel?: HandwheelFinding;
+  readonly lengthSetting?: Setting;
+  /** Diameter after the last cut; tolerance from end to end. */
+  readonly wanted?: { readonly diameter: number; readonly tolerance?: number };
+  readonly notes: readonly string[];
+};

@@ -1,0 +1,19 @@
+import type { HandwheelFinding } from "../findings/findings.js";
+
+/** What a handwheel does in a job. `swivelled`: the slide that feeds a taper. */
+export type Role = "across" | "along" | "barrel" | "swivelled";
+
+const names: Readonly<Record<Role, RegExp>> = {
+  across: /cross/i,
+  along: /carriage|saddle|apron|lead ?screw/i,
+  barrel: /tailstock|barrel|quill|down ?feed/i,
+  swivelled: /top|compound/i,
+};
+
+/** The handwheel for a role, by the usual words in its name (common practice); without a carriage the top slide measures
+ *  lengths. Undefined where the file has none with a feed. */
+export function wheelFor(role: Role, handwheels: readonly HandwheelFinding[]): HandwheelFinding | undefined {
+  const find = (wanted: Role) =>
+    handwheels.find(({ handwheel, feed }) => feed !== undefined && names[wanted].test(handwheel.name));
+  return find(role) ?? (role === "along" ? find("swivelled") : undefined);
+}
