@@ -91,12 +91,13 @@ function notes(bands: readonly (CuttingSpeed | undefined)[], machine: Machine, s
   );
   const { derating } = machine.work;
   const fromMemory = known.some(({ confidence }) => confidence === "memory");
-  const coolants = settings.coolant
-    ? machine.work.materials.flatMap((material) => {
-        const found = coolant(material);
-        return found === undefined ? [] : [`${material} ${found.words}${found.caution ? `. ${found.caution}` : ""}`];
-      })
-    : [];
+  const wet = machine.work.materials.flatMap((material) => {
+    const found = coolant(material);
+    return found === undefined ? [] : [{ material, ...found }];
+  });
+  // Where the sheet tells what to wet the cut with, and on the first table of any card.
+  const warned = settings.coolant || settings.operation === "turning";
+  const cautions = warned ? [...new Set(wet.flatMap(({ caution }) => caution ?? []))] : [];
   return [
     `${settings.dense ? "Bold: in the band; plain: the fastest below it. " : ""}Between two positions the slower is given.`,
     ...(derating === undefined || derating === 1 ? [] : [`Published speeds × ${derating} for a light machine.`]),
@@ -106,7 +107,10 @@ function notes(bands: readonly (CuttingSpeed | undefined)[], machine: Machine, s
           `${capital([...factors].map(([what, factor]) => `${what} ${factor}`).join(", "))} of the nearest figures there are.`,
         ]),
     ...(taken.length === 0 ? [] : [`${capital(taken.join("; "))}.`]),
-    ...(coolants.length === 0 ? [] : [`To wet the cut: ${coolants.join("; ")}`]),
+    ...(settings.coolant
+      ? [`To wet the cut: ${wet.map(({ material, words }) => `${material} ${words}`).join("; ")}.`]
+      : []),
+    ...cautions,
     ...(sources.length === 0
       ? []
       : [`Cutting speeds from: ${sources.join("; ")}${fromMemory ? "; in part from memory" : ""}.`]),
