@@ -54,7 +54,7 @@ function reading(dial: DialFinding, vernier: Vernier, pitch: number, perRadian: 
   const { main, mark, read } = readVernier(vernier, chosen.divisionValue, wanted);
   const zero = (wanted / chosen.divisionValue) * pitch;
   const span = vernier.spans * pitch;
-  const times = Math.max(2, Math.min(4, Math.floor(width / ((span + 4 * pitch) * perRadian))));
+  const times = Math.max(1, Math.min(4, Math.floor(width / ((span + 4 * pitch) * perRadian))));
   const scale = times * perRadian;
   const margin = Math.min(4 * pitch, Math.max(pitch, (width / scale - span) / 2));
   const window = { from: zero - margin, to: zero + span + margin, growth: growthOf(dial) };
@@ -77,6 +77,6 @@ function reading(dial: DialFinding, vernier: Vernier, pitch: number, perRadian: 
   };
   const number = (mm: number) => trimmed(mm / mmPer[unit], 6);
   const side = dial.increases === "clockwise" ? "right" : "left";
-  const words = `Example, drawn ${times} times its size: the vernier's 0 stands past ${number(main)} (the last dial mark to its ${side}). Line ${mark} of the vernier is the one that meets a mark of the dial: ${number(main)} + ${mark} × ${number(vernier.leastCount)} = ${number(read)} ${unit}.`;
+  const words = `Example, drawn ${times === 1 ? "at its size" : `${times} times its size`}: the vernier's 0 stands past ${number(main)} (the last dial mark to its ${side}). Line ${mark} of the vernier is the one that meets a mark of the dial: ${number(main)} + ${mark} × ${number(vernier.leastCount)} = ${number(read)} ${unit}.`;
   return { drawing, words };
 }

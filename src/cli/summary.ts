@@ -39,6 +39,10 @@ function handwheelSummary({ handwheel, feed, dial }: HandwheelFinding) {
           ...choiceSummary(dial.chosen),
           stripLengthMm: dial.stripLength ?? null,
           choices: dial.choices.map(choiceSummary),
+          second: dial.second ? choiceSummary(dial.second.chosen) : null,
+          vernier: dial.vernier
+            ? { parts: dial.vernier.parts, spans: dial.vernier.spans, leastCountMm: dial.vernier.leastCount }
+            : null,
         }
       : null,
   };

@@ -6,7 +6,7 @@ import { graduations } from "./graduations.js";
 import { labelling } from "./labelling.js";
 import { MOST_MARKS } from "./ranking.js";
 import { readingCircle, stripLength } from "./strip.js";
-import { vernier } from "./vernier.js";
+import { dialVernier } from "./vernier.js";
 
 /** The dial of one handwheel: the ways to divide it, the chosen one and its marks. Undefined where the file wishes for
  *  no dial, where the feed is not known or not above zero, and for a drum without diameter or wrap. */
@@ -31,6 +31,8 @@ export function dialFinding(
   const [chosen] = choices;
   if (chosen === undefined) return undefined;
   const strip = stripLength(wish, layers);
+  const beside =
+    wish.vernier === undefined ? undefined : dialVernier(chosen.divisionValue, chosen.spacing, wish.vernier, circle);
   const reading = readingPerTurn(feed, handwheel.reads);
   return {
     shape: wish.shape,
@@ -42,7 +44,7 @@ export function dialFinding(
     ...(strip !== undefined && { stripLength: strip }),
     increases: wish.increases,
     ...(wish.second !== undefined && { second: scaleOf(wish.second) }),
-    ...(wish.vernier !== undefined && { vernier: vernier(chosen.divisionValue, chosen.spacing, wish.vernier) }),
+    ...(beside !== undefined && { vernier: beside }),
   };
 
   /** A second scale: the best closure for the division value that it must have. */

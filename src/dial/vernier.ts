@@ -3,10 +3,24 @@ import type { DialChoice, Graduation, Vernier } from "./finding.js";
 /** Below this distance of the main marks the extended form is drawn, mm: one does not see which of two neighbours meets. */
 const CLOSE_MARKS = 1.4;
 
+/** Longest vernier that a fixed part beside a handwheel has room for, mm, and the largest part of the dial's circle. */
+const LONGEST = 120;
+const LARGEST_PART = 0.5;
+
+/** The vernier for a dial whose marks are read on a circle of `circle` mm round: extended where it should be and fits,
+ *  else direct; undefined where not even that fits beside the dial. */
+export function dialVernier(division: number, spacing: number, parts: number, circle: number): Vernier | undefined {
+  const room = Math.min(LONGEST, LARGEST_PART * circle);
+  return [vernier(division, spacing, parts), form(division, parts, false)].find(({ spans }) => spans * spacing <= room);
+}
+
 /** Vernier of a scale with divisions worth `division`, drawn `spacing` mm apart. Least count = division ÷ parts
  *  (any text on verniers; checked against published examples in tests/published). `parts` a whole number > 1. */
 export function vernier(division: number, spacing: number, parts: number): Vernier {
-  const extended = spacing < CLOSE_MARKS;
+  return form(division, parts, spacing < CLOSE_MARKS);
+}
+
+function form(division: number, parts: number, extended: boolean): Vernier {
   const spans = extended ? 2 * parts - 1 : parts - 1;
   return { parts, extended, spans, leastCount: division / parts, step: spans / parts };
 }

@@ -30,7 +30,13 @@ function unknownMaterials({ machine }: Findings): Remark[] {
 function dialRemarks({ handwheel, feed, dial }: HandwheelFinding, index: number): Remark[] {
   const path = ["handwheels", index, "dial"];
   if (handwheel.dial === undefined) return [];
-  if (dial !== undefined) return tooClose(handwheel.name, dial, path);
+  if (dial !== undefined)
+    return [
+      ...tooClose(handwheel.name, dial, path),
+      ...(handwheel.dial.vernier !== undefined && dial.vernier === undefined
+        ? [noVernier(handwheel.name, handwheel.dial.vernier, dial, path)]
+        : []),
+    ];
   return [
     {
       severity: "warning",
@@ -42,6 +48,16 @@ function dialRemarks({ handwheel, feed, dial }: HandwheelFinding, index: number)
         : "say its feed per turn: measured readings, a screw or a length",
     },
   ];
+}
+
+function noVernier(name: string, parts: number, { chosen }: DialFinding, path: Remark["path"]): Remark {
+  return {
+    severity: "warning",
+    code: "no-vernier",
+    path: [...path, "vernier"],
+    what: `a vernier of ${parts} spans ${parts - 1} divisions of ${chosen.divisionLabel}, more than there is room for beside "${name}"`,
+    remedy: "take fewer parts, or a finer division",
+  };
 }
 
 /** A dial too small for the divisions that the file forces on it. */

@@ -59,3 +59,16 @@ test("a blank ring is printed where the sheet asks for one", async () => {
   const result = arrange(wheel("{ shape: face, outside: 60, inside: 40 }"), { ...sheet, blocks });
   expect(JSON.stringify(result)).toContain("blank, to try the fit first");
 });
+
+test("a vernier longer than half the dial is not made, and the file is told why", () => {
+  const coarse = wheel("{ shape: drum, diameter: 40, width: 9, divisions: 0.1 mm, closure: even, vernier: 25 }");
+  expect(coarse.handwheels[0]?.dial?.vernier).toBeUndefined();
+  expect(remarks(coarse)).toEqual([
+    expect.objectContaining({ code: "no-vernier", path: ["handwheels", 0, "dial", "vernier"] }),
+  ]);
+  // 25 over 49 divisions would be too long; 25 over 24 is not.
+  const fine = wheel("{ shape: drum, diameter: 40, width: 9, divisions: 0.02 mm, closure: even, vernier: 25 }");
+  expect(fine.handwheels[0]?.dial?.vernier).toMatchObject({ parts: 25, spans: 49 });
+  const between = wheel("{ shape: drum, diameter: 60, width: 9, divisions: 0.025 mm, closure: even, vernier: 20 }");
+  expect(between.handwheels[0]?.dial?.vernier).toMatchObject({ extended: false, spans: 19 });
+});

@@ -110,6 +110,33 @@ describe("whatever the feed and the shape", () => {
   });
 });
 
+describe("whatever the dial, the sheet", () => {
+  const extra = fc.record({
+    vernier: fc.constantFrom(2, 5, 10, 25),
+    index: fc.constantFrom("top", "left", "bottom", "right"),
+  });
+  test.each(["dial", "dial-choices", "vernier", "ring-cutting", "engraving"])(
+    "%s stays on its paper and says nothing foolish",
+    (sheet) => {
+      fc.assert(
+        fc.property(length(0.4, 25), dial, extra, (feed, wish, { vernier, index }) => {
+          const whole = { ...wish, vernier, ...(wish.shape !== "drum" && { index }) };
+          const findings = findingsFor(feed, whole);
+          if (sheet === "vernier" && findings.handwheels[0]?.dial?.vernier === undefined) return;
+          for (const { drawing } of printOf(findings, sheet).pages)
+            walk(drawing.marks, (mark, toPage) => {
+              if (mark.kind === "text" && /undefined|NaN|Infinity/.test(mark.text)) throw new Error(mark.text);
+              for (const { x, y } of outline(mark).map(toPage))
+                if (!(x >= 0 && y >= 0 && x <= drawing.width && y <= drawing.height))
+                  throw new Error(`${mark.kind === "text" ? mark.text : "a path"} at ${x.toFixed(1)}, ${y.toFixed(1)}`);
+            });
+        }),
+        { numRuns: 15 },
+      );
+    },
+  );
+});
+
 describe("the demo's stickers", () => {
   const findings = demoFindings();
 
