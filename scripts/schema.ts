@@ -1,5 +1,6 @@
-/** Writes templates/machine.schema.json anew: `npm run schema`, after a change of src/machine/schema.ts. */
+/** Writes the JSON Schemas in templates/ anew: `npm run schema`, after a change of a schema.ts. */
 import { writeFileSync } from "node:fs";
-import { schemaSource } from "./schemaSource.js";
+import { jobSchemaSource, schemaSource } from "./schemaSource.js";
 
 writeFileSync("templates/machine.schema.json", schemaSource());
+writeFileSync("templates/job.schema.json", jobSchemaSource());

@@ -1,8 +1,12 @@
 import * as z from "zod";
+import { jobFile } from "../src/job/schema.js";
 import { machineFile } from "../src/machine/schema.js";
 
-/** The published JSON Schema of the machine file, from the definition that the reader itself uses. */
-export function schemaSource(): string {
-  const schema = z.toJSONSchema(machineFile, { io: "input", target: "draft-2020-12", reused: "inline" });
-  return `${JSON.stringify({ ...schema, title: "witnessmark machine file" }, null, 2)}\n`;
+/** The published JSON Schemas, from the definitions that the readers themselves use. */
+export const schemaSource = (): string => source(machineFile, "witnessmark machine file");
+export const jobSchemaSource = (): string => source(jobFile, "witnessmark job file");
+
+function source(definition: z.ZodType, title: string): string {
+  const schema = z.toJSONSchema(definition, { io: "input", target: "draft-2020-12", reused: "inline" });
+  return `${JSON.stringify({ ...schema, title }, null, 2)}\n`;
 }
