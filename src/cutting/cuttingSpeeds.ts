@@ -7,6 +7,7 @@ import { findOperation, type Operation } from "./operations.js";
 import { knurling, operationFactors, type PublishedFactor, toolFactors } from "./published/factors.js";
 import { highSpeedSteel, type PublishedSpeed } from "./published/row.js";
 import { metresPerMinuteAt } from "./rates.js";
+import { findTool } from "./tools.js";
 
 /** `cuttingSpeeds`: the machine file's own rows; one that fits overrides all published ones. `derating`: a light machine's
  *  factor on every published speed; own rows stand as they are. The file's whole `work` will do. */
@@ -26,7 +27,7 @@ export function cuttingSpeed(
 ): CuttingSpeed | undefined {
   const operation = findOperation(operationName);
   if (operation === undefined) return undefined;
-  const asked = { material, tool: tool.trim().toLowerCase(), operation };
+  const asked = { material, tool: findTool(tool) ?? tool.trim().toLowerCase(), operation };
   const own = ownSpeed(asked, options.cuttingSpeeds ?? []);
   if (own !== undefined) return own;
   if (operation.name === "knurling") return knurlingSpeed(asked, options.diameter);
@@ -42,7 +43,7 @@ function ownSpeed({ material, tool, operation }: Asked, own: readonly OwnCutting
   const row = own.find(
     (one) =>
       (same(one.material, material) || (standard !== undefined && findMaterial(one.material) === standard)) &&
-      same(one.tool ?? highSpeedSteel, tool) &&
+      same(findTool(one.tool ?? highSpeedSteel) ?? one.tool ?? "", tool) &&
       findOperation(one.operation ?? "turning") === operation,
   );
   if (row === undefined) return undefined;

@@ -4,10 +4,16 @@ import { LEAST_SPACING } from "../dial/ranking.js";
 import type { Remark } from "../machine/problem.js";
 import { formatFixed } from "../quantity/format.js";
 import type { Findings, HandwheelFinding } from "./findings.js";
+import { workRemarks } from "./workRemarks.js";
 
 /** What the file says that only computing shows to be wrong or doubtful, with the path of the value it is about. */
 export function remarks(findings: Findings): Remark[] {
-  return [...unknownMaterials(findings), ...findings.handwheels.flatMap(dialRemarks), ...driveRemarks(findings)];
+  return [
+    ...unknownMaterials(findings),
+    ...workRemarks(findings.machine.work),
+    ...findings.handwheels.flatMap(dialRemarks),
+    ...driveRemarks(findings),
+  ];
 }
 
 function unknownMaterials({ machine }: Findings): Remark[] {
