@@ -3,7 +3,7 @@ import { line, rectangle, text } from "../drawing/shapes.js";
 import { textWidth, wrapText } from "../drawing/text.js";
 import type { HandwheelFinding } from "../findings/findings.js";
 import type { Units } from "../machine/machine.js";
-import type { Pass } from "../plan/passes.js";
+import { dialReading, type Pass } from "../plan/passes.js";
 import { type PlannedStep, planOf } from "../plan/plan.js";
 import { formatFixed, plural } from "../quantity/format.js";
 import { fromMm } from "../quantity/length.js";
@@ -147,6 +147,7 @@ function passTable({ passes, depthWheel, step }: PlannedStep, units: Units, widt
     { heading: [facing ? "depth" : "depth of cut", units], align: "decimal" },
     ...(facing ? [] : [{ heading: ["to diameter", units], align: "decimal" } as const]),
     { heading: [depthWheel ? depthWheel.handwheel.name : "dial", "from its zero"], align: "start", stretch: 2 },
+    ...(depthWheel?.dial ? [{ heading: ["dial reads", depthWheel.dial.chosen.unit], align: "decimal" } as const] : []),
     { heading: ["measured"], align: "middle", stretch: 2 },
   ];
   let rough = 0;
@@ -164,9 +165,18 @@ function passTable({ passes, depthWheel, step }: PlannedStep, units: Units, widt
             : "set by measuring",
       weight: "bold",
     },
+    ...(depthWheel?.dial
+      ? [{ text: readingWords(depthWheel, pass, step.do === "bore"), weight: "bold" } as const]
+      : []),
     { text: pass.kind === "finish" || passes.length === 1 ? "measure first: ____________" : "____________" },
   ]);
   return table(columns, rows, { width, size: size.small });
+}
+
+function readingWords(wheel: HandwheelFinding, { kind, setting }: Pass, outwards: boolean): string {
+  const reading = setting && dialReading(wheel, setting, outwards);
+  const unit = wheel.dial?.chosen.unit ?? "mm";
+  return reading === undefined || kind === "spring" ? "" : formatFixed(fromMm(reading, unit), unit === "mm" ? 3 : 4);
 }
 
 function diameterAfter(step: PlannedStep["step"], { total }: Pass): number {

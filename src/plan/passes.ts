@@ -61,3 +61,13 @@ export function settingOf(wheel: HandwheelFinding, travel: number): Setting | un
   if (feed === undefined) return undefined;
   return settingFor(travel * factorOf(wheel), readingPerTurn(feed, handwheel.reads), dial?.chosen);
 }
+
+/** What the dial's own numbers say at a setting, mm; undefined without a dial. A tool that feeds outwards (boring) runs the
+ *  dial backwards from its zero. */
+export function dialReading({ feed, dial, handwheel }: HandwheelFinding, setting: Setting, outwards: boolean) {
+  if (feed === undefined || dial === undefined || setting.divisions === undefined) return undefined;
+  const { closure, divisions, divisionValue, rows } = dial.chosen;
+  const round = closure === "even" ? divisions * divisionValue : readingPerTurn(feed, handwheel.reads) * rows;
+  const forward = setting.reading ?? setting.divisions * divisionValue;
+  return outwards && forward > 1e-9 ? round - forward : forward;
+}

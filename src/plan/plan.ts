@@ -44,7 +44,8 @@ function planned(step: JobStep, job: Job, findings: Findings, before: readonly J
   const speed: SpeedOf = (operation, diameter) => speedOf(operation, diameter, job, findings);
   switch (step.do) {
     case "face": {
-      const along = wheel("along");
+      // The finer slide divides the depth better.
+      const along = wheel("swivelled") ?? wheel("along");
       const chosen = speed("facing", step.diameter);
       return {
         ...begun(step, `face off ${shown(step.depth)}`, "facing or knife tool", along),

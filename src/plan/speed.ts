@@ -25,7 +25,10 @@ export function feedOf(
   { material }: Job,
   diameter?: number,
 ): { readonly feed?: HandFeed } {
-  const range = feedPerRevolution(material, operation, diameter);
+  // A steel without figures of its own is fed like mild steel.
+  const range =
+    feedPerRevolution(material, operation, diameter) ??
+    (/steel/.test(material) ? feedPerRevolution("mild steel", operation, diameter) : undefined);
   if (range === undefined || speed?.rpm === undefined || wheel?.feed === undefined) return {};
   const chosen = wheel.dial?.chosen;
   const divisions = chosen && chosen.divisions / chosen.rows;
