@@ -44,7 +44,7 @@ function stageRuns(stage: Stage, drive: Drive, { units }: Machine, width: number
     { heading: ["driven", units], align: "decimal" },
     { heading: ["belt length", units], align: "decimal" },
     { heading: ["wrap on the small pulley", "degrees"], align: "decimal" },
-    { heading: ["move the shafts by", units], align: "decimal" },
+    { heading: ["move the shafts", `${units}, − closer`], align: "decimal" },
   ];
   const rows = found.steps.map((step): Cell[] => [
     { text: step.label === "" ? "only" : step.label, weight: "bold" },

@@ -22,8 +22,14 @@ export const coolants: Readonly<Record<string, Coolant>> = {
   brass: dry,
   bronze: { words: "dry; cutting oil for drilling and reaming" },
   copper: { words: "soluble oil" },
-  aluminium: { words: "paraffin (kerosene) or soluble oil", caution: "Paraffin burns: no flame, no smoking." },
-  "zinc alloy": { words: "paraffin (kerosene) or dry", caution: "Paraffin burns: no flame, no smoking." },
+  aluminium: {
+    words: "paraffin (kerosene) or soluble oil",
+    caution: "Paraffin (kerosene) on the work burns: no flame near it.",
+  },
+  "zinc alloy": {
+    words: "paraffin (kerosene) or dry",
+    caution: "Paraffin (kerosene) on the work burns: no flame near it.",
+  },
   magnesium: {
     words: "dry; never water",
     caution:
