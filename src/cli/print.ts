@@ -38,16 +38,23 @@ export async function print(args: PrintArgs, io: Io): Promise<number> {
     if (findings === undefined) continue;
     const chosen = { ...onlyHandwheels(findings, args.handwheels, path), ...(job && { job }) };
     const prints: Print[] = [];
+    const absent: { title: string; why: string }[] = [];
     for (const template of templates) {
       if (template.onRequest && args.sheets === undefined) continue;
       const result = arrange(chosen, template);
       if ("missing" in result) {
         if (args.sheets !== undefined)
           throw new Refusal(`${path}: sheet ${template.name} cannot be made: ${result.missing}`);
+        absent.push({ title: template.title, why: result.missing });
         io.err(`${path}: no ${template.name} sheet: ${result.missing}`);
       } else prints.push(result.print);
     }
     outputs.push(...(await renderAll(prints, chosen, path, args)));
+    if (args.all) {
+      const { bind } = await import("../sheets/binder.js");
+      const binder = bind(chosen.machine, prints, absent);
+      outputs.push(...(await renderAll([binder], chosen, path, { ...args, format: "pdf" })));
+    }
   }
   if (!args.replace) await refuseForeign(outputs);
   await writeWhole(outputs);

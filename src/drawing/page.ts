@@ -13,6 +13,11 @@ export type Print = {
   readonly sheet: string;
   readonly title: string;
   readonly pages: readonly Page[];
+  /** Bookmarks of a bound print; all before the first section is front matter. */
+  readonly sections?: readonly Section[];
   /** For a laser or engraver, not for a printer: letters as outlines, no printer's correction. */
   readonly outlines?: boolean;
 };
+
+/** A part of a bound print: where it begins (page index from 0) and how many pages it has. */
+export type Section = { readonly title: string; readonly page: number; readonly pages: number };

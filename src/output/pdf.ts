@@ -9,6 +9,7 @@ import {
   moveTo,
   PDFDocument,
   type PDFFont,
+  PDFHexString,
   PDFName,
   PDFOperator,
   PDFOperatorNames,
@@ -27,8 +28,10 @@ import {
 } from "pdf-lib";
 import type { Ink, Mark, PathMark, TextMark, Weight } from "../drawing/drawing.js";
 import type { Print } from "../drawing/page.js";
+import { textWidth } from "../drawing/text.js";
 import type { Affine } from "../paper/printerCorrection.js";
 import { arcCurves, onArc } from "./arcCurves.js";
+import { addBookmarks } from "./bookmarks.js";
 import type { FontBytes } from "./fonts.js";
 import { inkRgb } from "./inks.js";
 import { mark } from "./ours.js";
@@ -56,6 +59,12 @@ export async function renderPdf(print: Print, correction: Affine, fonts: FontByt
     }
     drawPage(page, drawing.marks, drawing.height, correction, { embedded, names });
   }
+  if (print.sections)
+    addBookmarks(
+      pdf,
+      print.sections,
+      print.pages.map(({ title }) => title),
+    );
   return pdf.save({ useObjectStreams: false, addDefaultPage: false, updateFieldAppearances: false });
 }
 
@@ -142,17 +151,33 @@ function textOperators(mark: TextMark, { embedded, names }: PageFonts): PDFOpera
   if (font === undefined || name === undefined || mark.text === "") return [];
   const turn = mark.turn ?? 0;
   const back =
-    mark.anchor === "start" ? 0 : font.widthOfTextAtSize(mark.text, mark.size) * (mark.anchor === "middle" ? 0.5 : 1);
+    mark.anchor === "start" ? 0 : textWidth(mark.text, mark.size, mark.weight) * (mark.anchor === "middle" ? 0.5 : 1);
   const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
   return [
     beginText(),
     setFillingRgbColor(...rgb(mark.ink)),
     setFontAndSize(name, mark.size),
     setTextMatrix(cos, sin, sin, -cos, mark.at.x - back * cos, mark.at.y - back * sin),
-    showText(font.encodeText(mark.text)),
+    showText(encoded(mark.text, font)),
     endText(),
   ];
 }
+
+/** Kerning and ligatures are off, so a text is its letters one after the other, and each is looked up in the font but
+ *  once: laying out every text anew takes longer than all else on a sheet of figures. */
+function encoded(text: string, font: PDFFont): PDFHexString {
+  const known = letters.get(font) ?? new Map<string, string>();
+  letters.set(font, known);
+  let hex = "";
+  for (const letter of text) {
+    const code = known.get(letter) ?? font.encodeText(letter).asString();
+    known.set(letter, code);
+    hex += code;
+  }
+  return PDFHexString.of(hex);
+}
+
+const letters = new WeakMap<PDFFont, Map<string, string>>();
 
 function weightsUsed({ pages }: Print): Weight[] {
   const used = new Set<Weight>();

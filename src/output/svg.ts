@@ -21,7 +21,7 @@ export function renderSvg(page: Page, print: Print, correction: Affine, fonts: F
   return `<?xml version="1.0" encoding="UTF-8"?>
 <!-- ${ours} -->
 <svg xmlns="http://www.w3.org/2000/svg" width="${number(width)}mm" height="${number(height)}mm" viewBox="0 0 ${number(width)} ${number(height)}">
-<title>${escape(`${print.title}: ${page.title}`)}</title>
+<title>${escaped(`${print.title}: ${page.title}`)}</title>
 <style>${faces.join("")}text{font-family:witnessmark,sans-serif;font-kerning:none;white-space:pre}.regular{font-weight:400}.bold{font-weight:700}</style>
 <rect width="${number(width)}" height="${number(height)}" fill="#fff"/>
 ${map}
@@ -38,7 +38,7 @@ function element(mark: Mark): string {
     mark.at.x === 0 && mark.at.y === 0 && !mark.turn
       ? ""
       : ` transform="translate(${number(mark.at.x)} ${number(mark.at.y)})${mark.turn ? ` rotate(${degrees(mark.turn)})` : ""}"`;
-  const name = mark.name === undefined ? "" : ` class="${escape(mark.name)}"`;
+  const name = mark.name === undefined ? "" : ` class="${escaped(mark.name)}"`;
   return `<g${name}${place}>\n${mark.marks.map(element).join("\n")}\n</g>`;
 }
 
@@ -65,7 +65,7 @@ function textElement({ at, text, size, anchor, weight, ink, turn }: TextMark): s
     ? `transform="translate(${number(at.x)} ${number(at.y)}) rotate(${degrees(turn)})"`
     : `x="${number(at.x)}" y="${number(at.y)}"`;
   const anchored = anchor === "start" ? "" : ` text-anchor="${anchor}"`;
-  return `<text class="${weight}" ${place} font-size="${number(size)}"${anchored}${ink === "black" ? "" : ` fill="${colour(ink)}"`}>${escape(text)}</text>`;
+  return `<text class="${weight}" ${place} font-size="${number(size)}"${anchored}${ink === "black" ? "" : ` fill="${colour(ink)}"`}>${escaped(text)}</text>`;
 }
 
 /** In two halves, since an arc whose ends coincide would vanish. */
@@ -89,7 +89,7 @@ const colour = (ink: Ink): string =>
         .padStart(2, "0"),
     )
     .join("")}`;
-const escape = (text: string): string =>
+const escaped = (text: string): string =>
   text
     .replace(/&/g, "&amp;")
     .replace(/</g, "&lt;")

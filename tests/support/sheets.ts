@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import type { Print } from "../../src/drawing/page.js";
 import { compute } from "../../src/findings/compute.js";
 import type { Findings } from "../../src/findings/findings.js";
+import { readJob } from "../../src/job/read.js";
 import { readMachine } from "../../src/machine/read.js";
 import { arrange } from "../../src/sheets/arrange.js";
 import { readTemplate } from "../../src/sheets/template.js";
@@ -13,7 +14,11 @@ export function findingsOf(text: string): Findings {
   return compute(machine);
 }
 
-export const demoFindings = (): Findings => findingsOf(readFileSync("templates/machines/boathouse.yaml", "utf8"));
+/** The demo's machine with the demo's job. */
+export function demoFindings(): Findings {
+  const { job } = readJob(readFileSync("templates/jobs/deck-pin.yaml", "utf8"));
+  return { ...findingsOf(readFileSync("templates/machines/boathouse.yaml", "utf8")), ...(job && { job }) };
+}
 
 export const sheetNames = (): string[] => readdirSync("templates/sheets").map((file) => file.replace(/\.yaml$/, ""));
 
