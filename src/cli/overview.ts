@@ -29,7 +29,7 @@ const rpm = ({ rpm, slowestRpm }: SpeedFinding): string =>
 
 function origin({ from, slip }: SpeedFinding): string {
   if (from === "measured") return `measured${slip === undefined ? "" : `, slip ${formatFixed(slip * 100, 1)} %`}`;
-  return from === "slip" ? "by ratio, less mean slip" : "by ratio alone, not measured";
+  return from === "slip" ? "by ratio, less slip" : "by ratio alone, not measured";
 }
 
 function handwheelLines({ handwheel, feed, dial }: HandwheelFinding, units: Units): string[] {

@@ -1,4 +1,4 @@
-import type { SpeedFinding } from "../drive/finding.js";
+import type { SpeedFinding, StageSlip } from "../drive/finding.js";
 import { stepRatio } from "../drive/ratio.js";
 import type { Findings } from "../findings/findings.js";
 import type { Drive, Step } from "../machine/machine.js";
@@ -15,7 +15,7 @@ export function explainSpeed({ machine, drive }: Findings): Subject[] {
       title: `Spindle speed at ${speed.position.name}`,
       formula: {
         measured: "mean of the tachometer readings at this position",
-        slip: "motor speed × ratio of every stage × (1 − mean slip)",
+        slip: "motor speed × ratio of every stage × (1 − slip) of every belt in use",
         ratio: "motor speed × ratio of every stage",
       }[speed.from],
       inputs: [
@@ -23,7 +23,7 @@ export function explainSpeed({ machine, drive }: Findings): Subject[] {
         motorSpeed(parts),
         ...ratios(speed, parts),
         { name: "by ratio alone", value: speed.byRatioRpm, unit: "rpm", source: computed("motor speed × ratios") },
-        ...(speed.from === "slip" && drive.slip !== undefined ? [meanSlip(drive.slip)] : []),
+        ...(speed.from === "slip" ? slipsInUse(speed, parts, drive.stageSlips ?? []) : []),
       ],
       result: { name: "spindle speed", value: speed.rpm, unit: "rpm" },
       notes: [
@@ -74,7 +74,13 @@ export function explainSlip({ machine, drive }: Findings): Subject[] {
           source: computed("1 − measured ÷ by ratio"),
         })),
         result: { name: "mean slip", value: 100 * (drive.slip ?? 0), unit: "%" },
-        notes: ["it is taken off the speed by ratio at every position that was not measured"],
+        notes: [
+          "it only sums up: at a position that was not measured the slip of each belt in use is taken off",
+          ...(drive.stageSlips ?? []).map(
+            ({ stages, slip }) =>
+              `${stages.join(" and ")}: ${formatFixed(100 * slip, 2)} %, by least squares over the positions`,
+          ),
+        ],
       }),
     },
   ];
@@ -82,12 +88,18 @@ export function explainSlip({ machine, drive }: Findings): Subject[] {
 
 const computed = (how: string): Source => ({ from: "computed", how });
 
-const meanSlip = (slip: number): Input => ({
-  name: "mean slip",
-  value: 100 * slip,
-  unit: "%",
-  source: computed("mean over the measured positions"),
-});
+/** Slip of the belts that carry the power at this position, as far as readings tell them apart. */
+const slipsInUse = ({ position }: SpeedFinding, { stages }: Drive, slips: readonly StageSlip[]): Input[] =>
+  slips
+    .filter((group) =>
+      stages.some(({ name }, at) => group.stages.includes(name) && position.steps[at]?.kind === "belt"),
+    )
+    .map((group) => ({
+      name: `slip of ${group.stages.join(" and ")}`,
+      value: 100 * group.slip,
+      unit: "%",
+      source: computed("least squares of ln(measured ÷ by ratio) over the measured positions"),
+    }));
 
 const motorSpeed = ({ motor }: Drive): Input => ({
   name: "motor speed",
