@@ -17,6 +17,7 @@ import { speedTable } from "./speedTable.js";
 import { speedTree } from "./speedTree.js";
 import { startReadings } from "./startReadings.js";
 import { gaugeBlocks, spindleStop, stopSettings } from "./stopSettings.js";
+import { studentExercises, studentSide } from "./studentSheet.js";
 import { taperSwing } from "./taperSwing.js";
 import { taperTable } from "./taperTable.js";
 import { threadTable } from "./threadTable.js";
@@ -42,6 +43,8 @@ export const blocks = {
   "stop settings": stopSettings,
   "gauge blocks": gaugeBlocks,
   "spindle stop": spindleStop,
+  "student side": studentSide,
+  "student exercises": studentExercises,
   "thread table": threadTable,
   "taper table": taperTable,
   "taper swing": taperSwing,

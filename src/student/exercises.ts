@@ -1,0 +1,127 @@
+import { chooseSpeed } from "../cutting/choose.js";
+import { cuttingSpeed } from "../cutting/cuttingSpeeds.js";
+import { readingPerTurn } from "../dial/choices.js";
+import type { Findings, HandwheelFinding } from "../findings/findings.js";
+import { wheelFor } from "../plan/roles.js";
+import { formatFixed, plural, trimmed } from "../quantity/format.js";
+import { fromMm, inMm } from "../quantity/length.js";
+import { threads } from "../thread/data.js";
+import { threadNamed, turnsFor } from "../thread/thread.js";
+import { divisionWorth, settingFor } from "../turns/turns.js";
+import { type Dice, dice } from "./dice.js";
+
+/** `lines`: where the index stands in the drawing of the dial that goes with it. */
+export type Exercise = { readonly question: string; readonly answer: string; readonly lines?: number };
+
+/** Exercises made of this machine's numbers, the same for all who have its file at this revision. Kinds that the file has no
+ *  data for are left out. Pure. */
+export function exercises(findings: Findings): Exercise[] {
+  const { machine, handwheels } = findings;
+  const throws = dice(`${machine.name} ${machine.revision ?? ""}`);
+  const across = wheelFor("across", handwheels) ?? handwheels.find(({ feed }) => feed !== undefined);
+  const along = wheelFor("along", handwheels);
+  return [
+    ...(across ? dialExercises(across, findings, throws) : []),
+    ...(along && along !== across ? lengthExercise(along, findings, throws) : []),
+    ...speedExercises(findings, throws),
+    ...threadExercise(throws),
+  ];
+}
+
+function dialExercises(wheel: HandwheelFinding, { machine }: Findings, throws: Dice): Exercise[] {
+  const { handwheel, feed, dial } = wheel;
+  if (feed === undefined) return [];
+  const { units } = machine;
+  const perTurn = readingPerTurn(feed, handwheel.reads);
+  const show = (mm: number, places = units === "mm" ? 2 : 3) => `${formatFixed(fromMm(mm, units), places)} ${units}`;
+  const name = handwheel.name.toLowerCase();
+  const turns = throws.whole(2, 4);
+  const moved = handwheel.reads === "diameter" ? "How much thinner does the part get?" : "How far does it move?";
+  const whole = {
+    question: `Turn the ${name} ${turns} whole turns. ${moved}`,
+    answer: show(turns * perTurn),
+  };
+  if (dial === undefined) return [whole];
+  const { chosen } = dial;
+  const worth = divisionWorth(chosen, perTurn);
+  const lines = Math.floor(chosen.divisions / chosen.rows);
+  const read = throws.whole(3, Math.max(4, Math.min(30, lines - 1)));
+  const distance = inMm(throws.whole(2, 9) * (units === "mm" ? 0.5 : 0.02), units);
+  const setting = settingFor(distance, perTurn, chosen);
+  const over = throws.whole(2, 4);
+  const more = throws.whole(4, 12);
+  const wanted = inMm(throws.whole(10, 30) / (units === "mm" ? 1 : 32), units);
+  return [
+    {
+      question: `You start at 0 and turn to the arrow. What is that in ${units}?`,
+      answer: `${read} lines: ${show(read * worth)}`,
+      lines: read,
+    },
+    whole,
+    {
+      question: `You want ${show(distance, units === "mm" ? 1 : 3)} on the dial. How many turns and lines?`,
+      answer: `${plural(setting.wholeTurns, "turn")} and ${trimmed(setting.divisions ?? 0, 1)} lines`,
+    },
+    {
+      question: `The part measures ${show(wanted + more * worth)}. You want ${show(wanted)}. How many lines more${handwheel.reads === "diameter" ? "" : "? Think: both sides get thinner"}?`,
+      answer: `${trimmed(handwheel.reads === "diameter" ? more : more / 2, 1)} lines`,
+    },
+    {
+      question: `You went ${over} lines too far. What do you do?`,
+      answer: "Back half a turn, then come on again to the right line.",
+    },
+  ];
+}
+
+function lengthExercise({ handwheel, feed, dial }: HandwheelFinding, { machine }: Findings, throws: Dice): Exercise[] {
+  if (feed === undefined) return [];
+  const { units } = machine;
+  const length = inMm(throws.whole(4, 12) / (units === "mm" ? 1 : 32), units);
+  const { wholeTurns, divisions, turns } = settingFor(length, readingPerTurn(feed, handwheel.reads), dial?.chosen);
+  return [
+    {
+      question: `A step is ${trimmed(fromMm(length, units), 4)} ${units} long. How do you turn the ${handwheel.name.toLowerCase()}?`,
+      answer:
+        divisions === undefined
+          ? `${formatFixed(turns, 2)} turns`
+          : `${plural(wholeTurns, "turn")} and ${trimmed(divisions, 1)} lines`,
+    },
+  ];
+}
+
+function speedExercises({ drive, machine }: Findings, throws: Dice): Exercise[] {
+  const [first, ...rest] = machine.work.materials;
+  const [small, ...larger] = machine.work.diameters;
+  if (drive === undefined || first === undefined || small === undefined) return [];
+  const asked = [throws.pick([first, ...rest]), throws.pick([first, ...rest])];
+  return [...new Set(asked)].flatMap((material): Exercise[] => {
+    const diameter = throws.pick([small, ...larger]);
+    const band = cuttingSpeed(material, machine.work.tool, "turning", { ...machine.work, diameter });
+    if (band === undefined) return [];
+    const { speed, rpm } = chooseSpeed(diameter, band, drive.speeds, machine.limits);
+    const size = `${trimmed(fromMm(diameter, machine.units), 3)} ${machine.units}`;
+    return [
+      {
+        question: `You turn ${material}, ${size} thick. Look at the speed card. Where does the belt go?`,
+        answer: speed && rpm ? `${speed.position.name}, ${formatFixed(rpm, 0)} rpm` : "Nowhere: too fast. Ask.",
+      },
+    ];
+  });
+}
+
+const usual = ["M3", "M4", "M5", "M6", "M8"];
+
+function threadExercise(throws: Dice): Exercise[] {
+  const names = threads.map(({ name }) => name).filter((name) => usual.includes(name));
+  const [first, ...rest] = names;
+  if (first === undefined) return [];
+  const thread = threadNamed(throws.pick([first, ...rest]));
+  if (thread === undefined) return [];
+  const depth = throws.whole(6, 12);
+  return [
+    {
+      question: `Cut an ${thread.name} thread ${depth} mm deep, by hand. One turn goes ${trimmed(thread.pitch, 2)} mm in. How many turns?`,
+      answer: `${trimmed(turnsFor(depth, thread.pitch), 1)} turns`,
+    },
+  ];
+}

@@ -1,0 +1,122 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import type { Mark } from "../../src/drawing/drawing.js";
+import type { Findings } from "../../src/findings/findings.js";
+import { dice } from "../../src/student/dice.js";
+import { exercises } from "../../src/student/exercises.js";
+import { askLines, beltSteps, lostMotionLines, never } from "../../src/student/words.js";
+import { demoFindings, findingsOf, printOf } from "../support/sheets.js";
+
+const demo = demoFindings();
+const revised = (revision: string): Findings => ({ ...demo, machine: { ...demo.machine, revision } });
+const numberIn = (words: string) => Number(/\d+(?:\.\d+)?/.exec(words)?.[0]);
+
+describe("dice", () => {
+  test("throws stay within their bounds and reach both ends", () => {
+    fc.assert(
+      fc.property(
+        fc.string(),
+        fc.integer({ min: -5, max: 5 }),
+        fc.integer({ min: 0, max: 6 }),
+        (words, least, span) => {
+          const throws = dice(words);
+          const seen = Array.from({ length: 200 }, () => throws.whole(least, least + span));
+          expect(Math.min(...seen)).toBe(least);
+          expect(Math.max(...seen)).toBe(least + span);
+        },
+      ),
+      { numRuns: 60 },
+    );
+  });
+
+  test("the minimal standard generator: 16807 times the state, modulo 2^31 − 1 (Park and Miller, CACM 1988; memory)", () => {
+    let state = 1;
+    for (let count = 0; count < 10_000; count++) state = (state * 16807) % 2147483647;
+    expect(state).toBe(1043618065);
+  });
+});
+
+describe("exercises", () => {
+  test("a class shares them: the same file and revision give the same, another revision gives others", () => {
+    expect(exercises(revised("3"))).toEqual(exercises(demoFindings()));
+    expect(exercises(revised("4"))).not.toEqual(exercises(revised("3")));
+  });
+
+  test("answers are right, whatever the revision: turns by the measured feed, lines by the dial's own worth", () => {
+    const [cross] = demo.handwheels;
+    const perTurn = 2 * (cross?.feed?.perTurn ?? Number.NaN);
+    const line = cross?.dial?.chosen.divisionValue ?? Number.NaN;
+    for (let revision = 1; revision <= 40; revision++)
+      for (const { question, answer, lines } of exercises(revised(String(revision)))) {
+        if (lines !== undefined) expect(answer).toBe(`${lines} lines: ${(lines * line).toFixed(2)} mm`);
+        if (question.includes("whole turns")) expect(numberIn(answer)).toBeCloseTo(numberIn(question) * perTurn, 2);
+        if (question.startsWith("You want")) {
+          const [, turns, more] = /(\d+) turns? and ([\d.]+) lines/.exec(answer) ?? [];
+          const moved = Number(turns) * perTurn + Number(more) * line;
+          expect(Math.abs(moved - numberIn(question))).toBeLessThanOrEqual(line / 20 + 1e-9);
+        }
+        if (question.startsWith("The part measures")) {
+          const [measured, wanted] = [...question.matchAll(/[\d.]+ mm/g)].map(([words]) => Number.parseFloat(words));
+          expect(numberIn(answer) * line).toBeCloseTo((measured ?? 0) - (wanted ?? 0), 2);
+        }
+      }
+  });
+
+  test("a slide without a dial is asked about in turns alone", () => {
+    const plain = findingsOf("name: Plain\nhandwheels: [{ name: Cross slide, feed: 1.5 mm }]\n");
+    expect(
+      exercises(plain)
+        .map(({ question }) => question)
+        .join(" "),
+    ).not.toMatch(/lines/);
+    expect(printOf(plain, "student").pages).toHaveLength(2);
+  });
+});
+
+/** Syllables as groups of vowels, a silent e left out: rough, but enough for a mean over many words. */
+const syllables = (word: string) =>
+  Math.max(
+    1,
+    (
+      word
+        .toLowerCase()
+        .replace(/e$/, "")
+        .match(/[aeiouy]+/g) ?? []
+    ).length,
+  );
+
+describe("the sheet", () => {
+  const written = [
+    ...never,
+    ...beltSteps,
+    ...lostMotionLines,
+    ...askLines,
+    ...exercises(demo).map(({ question }) => question),
+  ];
+
+  test("reads at an age of about twelve or less (Kincaid 1975, grade = 0.39 words/sentence + 11.8 syllables/word − 15.59; memory)", () => {
+    const sentences = written.flatMap((words) => words.split(/[.?:] ?/)).filter((words) => /[a-z]/.test(words));
+    const words = sentences.flatMap((sentence) => sentence.match(/[A-Za-z']+/g) ?? []);
+    const grade =
+      0.39 * (words.length / sentences.length) +
+      11.8 * (words.reduce((sum, word) => sum + syllables(word), 0) / words.length) -
+      15.59;
+    expect(grade).toBeLessThan(6);
+    for (const sentence of sentences) expect(sentence.split(" ").length).toBeLessThanOrEqual(16);
+  });
+
+  test("two sides, with the answers upside down on the second", () => {
+    const { pages } = printOf(demo, "student");
+    expect(pages).toHaveLength(2);
+    const turned: number[] = [];
+    const walk = (marks: readonly Mark[]): void => {
+      for (const mark of marks)
+        if (mark.kind === "group") {
+          if (mark.name === "answers") turned.push(mark.turn ?? 0);
+          walk(mark.marks);
+        }
+    };
+    for (const { drawing } of pages) walk(drawing.marks);
+    expect(turned).toEqual([Math.PI]);
+  });
+});
