@@ -92,7 +92,9 @@ describe("ISO 230-2, printed report of a motion stage (ecmc_target_muts_logger, 
   ];
   const lessTarget = (lists: number[][]) => lists.map((list, i) => list.map((value) => value - (targets[i] ?? 0)));
   const found = positioning({ up: lessTarget(up), down: lessTarget(down) });
+  // The reports carry their rounding on: they agree to within 1 in the last printed digit, which for R of position 1 is the fourth.
   const oneInLastDigit = 1.01e-5;
+  const oneInFourth = 1.01e-4;
 
   test.each([
     [0, 0.02612, -0.01412, 0.04025, 0.02115, 0.05296, 0.2118],
@@ -113,7 +115,9 @@ describe("ISO 230-2, printed report of a motion stage (ecmc_target_muts_logger, 
         position?.repeatability,
       ];
       for (const [k, printed] of [meanUp, meanDown, reversal, su, sd, repeat].entries())
-        expect(Math.abs((got[k] ?? Number.NaN) - printed)).toBeLessThan(oneInLastDigit);
+        expect(Math.abs((got[k] ?? Number.NaN) - printed)).toBeLessThan(
+          String(printed).length < 7 && k === 5 ? oneInFourth : oneInLastDigit,
+        );
     },
   );
 

@@ -1,0 +1,105 @@
+import type { Readings } from "../machine/machine.js";
+import type { Fit } from "./finding.js";
+import { slopeErrorFrom } from "./fit.js";
+import { NO_SCATTER, roundingDeviation } from "./gauge.js";
+import { studentT95 } from "./studentT.js";
+
+/** One reason why a feed is not known exactly. */
+export type Contribution = {
+  readonly name: string;
+  /** Standard uncertainty that it brings to the feed, mm per turn. */
+  readonly standard: number;
+  /** A: from the readings themselves. B: from what is known otherwise. GUM 3.3.4. */
+  readonly kind: "A" | "B";
+  /** Infinite where it is taken as known. */
+  readonly degreesOfFreedom: number;
+  /** False for what another line holds already, and is shown only. */
+  readonly counts: boolean;
+  readonly how: string;
+};
+
+export type Budget = {
+  readonly contributions: readonly Contribution[];
+  /** Combined standard uncertainty, mm per turn. */
+  readonly combined: number;
+  readonly degreesOfFreedom: number;
+  readonly coverageFactor: number;
+  /** Half-width at 95 %. */
+  readonly expanded: number;
+};
+
+/** Steel, per °C: D. A. Swyt, J. Res. NIST 99 (1994) 31. */
+const EXPANSION_OF_STEEL = 11.5e-6;
+/** Lengths are true at this temperature: ISO 1. */
+const REFERENCE_TEMPERATURE = 20;
+
+/** Uncertainty budget of a fitted feed after the Guide to the Expression of Uncertainty in Measurement (ISO/IEC Guide
+ *  98-3): contributions squared and added, Welch and Satterthwaite's degrees of freedom, Student's t at 95 %.
+ *  Undefined where nothing at all says how good the readings are. */
+export function budget(line: Fit, readings: Readings): Budget | undefined {
+  const { turns, gauge, gaugeError, temperature } = readings;
+  const scatter = line.residualDeviation;
+  const rounding = roundingDeviation(gauge ?? 0);
+  const feed = Math.abs(line.slope);
+  const contributions: Contribution[] = [];
+  if (scatter >= NO_SCATTER || gauge !== undefined)
+    contributions.push({
+      name: "scatter of the readings",
+      standard: slopeErrorFrom(scatter, turns),
+      kind: "A",
+      degreesOfFreedom: line.degreesOfFreedom,
+      counts: scatter >= rounding,
+      how: "scatter about the line ÷ √Σ(turns − mean)²",
+    });
+  if (gauge !== undefined)
+    contributions.push({
+      name: "graduation of the gauge",
+      standard: slopeErrorFrom(rounding, turns),
+      kind: "B",
+      degreesOfFreedom: line.degreesOfFreedom,
+      counts: scatter < rounding,
+      how:
+        scatter < rounding ? "graduation ÷ √12, more than the scatter shows" : "graduation ÷ √12, held in the scatter",
+    });
+  if (gaugeError !== undefined)
+    contributions.push({
+      name: "error limit of the gauge",
+      standard: gaugeError / Math.sqrt(3) / spanOf(turns),
+      kind: "B",
+      degreesOfFreedom: Number.POSITIVE_INFINITY,
+      counts: true,
+      how: "limit ÷ √3, gathered over the turns measured",
+    });
+  if (temperature !== undefined)
+    contributions.push({
+      name: "temperature",
+      standard: (feed * EXPANSION_OF_STEEL * Math.abs(temperature - REFERENCE_TEMPERATURE)) / Math.sqrt(3),
+      kind: "B",
+      degreesOfFreedom: Number.POSITIVE_INFINITY,
+      counts: true,
+      how: "growth of steel from 20 °C ÷ √3: screw and gauge grow alike, the growth of one alone is the limit",
+    });
+  const counting = contributions.filter(({ counts }) => counts);
+  if (counting.length === 0) return undefined;
+  const combined = Math.sqrt(counting.reduce((sum, { standard }) => sum + standard ** 2, 0));
+  const degreesOfFreedom = effectiveDegrees(counting, combined);
+  const coverageFactor = studentT95(Math.min(degreesOfFreedom, 1e6));
+  return { contributions, combined, degreesOfFreedom, coverageFactor, expanded: coverageFactor * combined };
+}
+
+/** Welch and Satterthwaite, GUM G.4.1, rounded down to a whole number. */
+function effectiveDegrees(contributions: readonly Contribution[], combined: number): number {
+  const sum = contributions.reduce(
+    (total, { standard, degreesOfFreedom }) => total + standard ** 4 / degreesOfFreedom,
+    0,
+  );
+  return sum === 0 ? Number.POSITIVE_INFINITY : Math.max(1, Math.floor(combined ** 4 / sum + 1e-9));
+}
+
+function spanOf(turns: readonly number[]): number {
+  const [least, most] = turns.reduce(
+    ([low, high], turn) => [Math.min(low, turn), Math.max(high, turn)],
+    [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY],
+  );
+  return most - least;
+}
