@@ -87,7 +87,9 @@ function dialCutOut(name: string, flat: Development, piece: DialPiece, copy: num
   const measure =
     flat.kind === "strip"
       ? `${mm(piece.length)} between the cut ends`
-      : `${mm(2 * flat.outer)} across the outer circle${flat.sweep > 2 * Math.PI - 1e-9 ? "" : `, ${mm(piece.length)} along its arc`}`;
+      : piece.pieces === 1 && flat.sweep > 2 * Math.PI - 1e-9
+        ? `${mm(2 * flat.outer)} across the outer circle`
+        : `outer radius ${mm(flat.outer)}, ${mm(piece.length)} along its arc`;
   return { drawing: piece.drawing, name: flat.kind, caption: `${name}, copy ${copy}${part}: ${measure}` };
 }
 
@@ -158,6 +160,6 @@ function sizeWords(flat: Development, slack: string, parts: string, lap: number 
   if (flat.kind === "strip")
     return `The strip must measure ${mm(flat.length)} between its cut ends, give or take ${slack}${parts}. ${wrong} ${joint}`;
   if (flat.sweep > 2 * Math.PI - 1e-9)
-    return `The ring must measure ${mm(2 * flat.outer)} across and its hole ${mm(2 * flat.inner)}, give or take ${slack}${parts}. ${wrong} Centre it by the cross before you cut it out.`;
+    return `The ring must measure ${mm(2 * flat.outer)} across and its hole ${mm(2 * flat.inner)}, give or take ${slack}${parts}. ${wrong} ${parts === "" ? "Centre it by the cross before you cut it out." : joint}`;
   return `The cone's ring must measure ${mm(flat.outer * flat.sweep)} along its outer edge, radii ${mm(flat.outer)} and ${mm(flat.inner)}, give or take ${slack}${parts}. ${wrong} ${joint}`;
 }

@@ -97,7 +97,7 @@ describe.each(Object.entries(shapes))("every mark of a %s within 0.001 mm", (_, 
 
   test("in the DXF, by an independent parser", () => {
     const { entities, header } = readDxf(renderDxf(page, engraving, fonts));
-    expect(header["$INSUNITS"]).toBe(4);
+    expect(header.$INSUNITS).toBe(4);
     const lines = entities.flatMap((entity): Line[] => {
       const [from, to] = entity.vertices ?? [];
       if (!entity.layer.startsWith("GRADUATIONS_RANK_") || !from || !to) return [];
