@@ -17,7 +17,7 @@ export type Thread = {
 
 /** What a full thread takes off the diameter, in pitches: the basis of "100 %" here and in the tables that this was checked
  *  against. 60° forms: twice 3/4 H = 1.299038 p; Whitworth 55°: twice 0.640327 p; BA 47.5°: twice 0.6 p. */
-const depthOnDiameter: Readonly<Record<ThreadSystem, number>> = {
+export const depthOnDiameter: Readonly<Record<ThreadSystem, number>> = {
   "metric coarse": 1.299038,
   "metric fine": 1.299038,
   UNC: 1.299038,

@@ -1,0 +1,52 @@
+import { readingPerTurn } from "../dial/choices.js";
+import type { Findings } from "../findings/findings.js";
+import { formatLength, plural } from "../quantity/format.js";
+import { repeatOf } from "../stops/repeat.js";
+import { feedSource } from "./feed.js";
+import type { Subject } from "./working.js";
+
+/** How each stop of the file is set, and how alike the parts can be. */
+export function explainStop(findings: Findings): Subject[] {
+  const { stops = [], units } = findings.machine;
+  return stops.map((stop, index) => ({
+    name: stop.name,
+    explain: () => {
+      const wheel = findings.handwheels.findIndex(({ handwheel }) => handwheel.name === stop.handwheel);
+      const finding = findings.handwheels[wheel];
+      const repeat = finding && repeatOf(stop, finding);
+      if (finding?.feed === undefined || repeat === undefined)
+        return { missing: `the feed of the ${stop.handwheel.toLowerCase()} is not given` };
+      const { setting } = repeat;
+      return {
+        title: `${stop.name}: turns to the stop`,
+        formula: "turns = length ÷ p; its whole part, and the rest in divisions to the tenth",
+        inputs: [
+          {
+            name: "length",
+            value: stop.length,
+            unit: "mm",
+            source: { from: "stated", path: ["stops", index, "length"] },
+          },
+          {
+            name: "p, read in one turn",
+            value: readingPerTurn(finding.feed, finding.handwheel.reads),
+            unit: "mm/turn",
+            source: feedSource(finding.feed, wheel),
+          },
+        ],
+        result: { name: "turns", value: setting.turns, unit: "turns" },
+        notes: [
+          ...(setting.divisions === undefined
+            ? []
+            : [
+                `that is ${plural(setting.wholeTurns, "whole turn")} and ${setting.divisions} divisions${setting.row === undefined ? "" : `, on row ${setting.row}`}, which leaves ${formatLength(setting.error, units)}`,
+              ]),
+          `parts come out alike to ± ${formatLength(repeat.byStop, units)} against the stop, ± ${formatLength(repeat.byDial, units)} by the dial`,
+          ...(repeat.lengthDoubt === undefined
+            ? []
+            : [`the length itself is in doubt by ${formatLength(repeat.lengthDoubt, units)} until a part is measured`]),
+        ],
+      };
+    },
+  }));
+}

@@ -1,0 +1,41 @@
+import { expect, test } from "vitest";
+import { explainStop } from "../../src/working/stops.js";
+import { explainTaper } from "../../src/working/tapers.js";
+import { explainTappingHole } from "../../src/working/threads.js";
+import type { Subject, Working } from "../../src/working/working.js";
+import { demoFindings, findingsOf } from "../support/sheets.js";
+
+function workingOf(subjects: readonly Subject[], name: string): Working {
+  const answer = subjects.find((subject) => subject.name === name)?.explain();
+  if (answer === undefined || "missing" in answer) throw new Error(`${name}: ${answer?.missing ?? "no such subject"}`);
+  return answer;
+}
+const demo = demoFindings();
+
+test("a taper by two diameters: .750 to .500 in 2 in swivels 3.576° (penturners.org 98673, exact value computed)", () => {
+  const findings = findingsOf("name: L\nunits: in\ntapers: [{ name: plug, large: 0.75, small: 0.5, length: 2 }]\n");
+  const { result, inputs } = workingOf(explainTaper(findings), "plug");
+  expect(result.value).toBeCloseTo(3.57633, 5);
+  expect(inputs.map(({ source }) => source.from)).toEqual(["stated", "stated", "stated"]);
+});
+
+test("a tapping hole says where its sizes come from, and that memory is memory", () => {
+  const quarter = workingOf(explainTappingHole(), "1/4-20");
+  // 1/4-20 at 75 %: 0.20129 in, by the formula read in a table of technical formulas (scribd 327450604).
+  expect(Number(quarter.result.value) / 25.4).toBeCloseTo(0.20129, 4);
+  expect(quarter.inputs[0]?.source.from).toBe("looked up");
+  expect(workingOf(explainTappingHole(), "9/32-40").inputs[0]?.source.from).toBe("assumed");
+});
+
+test("a stop: turns × feed is the length again", () => {
+  const { result, inputs } = workingOf(explainStop(demo), "deck pin shoulder");
+  const [length, perTurn] = inputs.map(({ value }) => Number(value));
+  expect(Number(result.value) * (perTurn ?? 0)).toBeCloseTo(length ?? Number.NaN, 9);
+});
+
+test("a stop on a handwheel without a feed says what is missing", () => {
+  const findings = findingsOf(
+    "name: L\nhandwheels: [{ name: Bed }]\nstops: [{ name: end, handwheel: Bed, length: 5 }]\n",
+  );
+  expect(explainStop(findings)[0]?.explain()).toEqual({ missing: "the feed of the bed is not given" });
+});
