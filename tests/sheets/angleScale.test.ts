@@ -1,0 +1,85 @@
+import { describe, expect, test } from "vitest";
+import { clockwiseSide, sideWords } from "../../src/blocks/angleScales.js";
+import type { AngleScale } from "../../src/machine/machine.js";
+import { walk } from "../support/marks.js";
+import { findingsOf, printOf } from "../support/sheets.js";
+
+const scale = (part: AngleScale["part"], turns: boolean): AngleScale => ({
+  name: "S",
+  part,
+  shape: "face",
+  radius: 50,
+  width: 9,
+  from: -40,
+  to: 40,
+  step: 1,
+  turns,
+});
+
+/** Seen from above, x to the right, y towards the operator: a point of the near edge after a clockwise swing. */
+function swung(degreesRightOfFront: number, clockwise: number) {
+  const turn = (degrees: number) => (degrees * Math.PI) / 180;
+  // Clockwise from above takes what lies towards the operator to the left: y towards −x.
+  const at = turn(degreesRightOfFront - clockwise);
+  return { x: Math.sin(at), y: Math.cos(at) };
+}
+
+describe("which side of the scale is which swing", () => {
+  test("a scale that turns clockwise past a fixed index in front shows there what was to its right", () => {
+    const shown = [-10, 10].filter((mark) => Math.abs(swung(mark, 10).x) < 1e-12);
+    expect(shown).toEqual([10]);
+    expect(clockwiseSide({ turns: true })).toBe("right");
+  });
+
+  test("an index that turns clockwise over a fixed scale points to its left", () => {
+    expect(swung(0, 10).x).toBeLessThan(0);
+    expect(clockwiseSide({ turns: false })).toBe("left");
+  });
+
+  test("the sides say which end comes out small, and turn over with the scale's fixing", () => {
+    expect(sideWords(scale("headstock", true), "right")).toBe("free end small");
+    expect(sideWords(scale("headstock", true), "left")).toBe("chuck end small");
+    expect(sideWords(scale("headstock", false), "right")).toBe("chuck end small");
+    expect(sideWords(scale("top slide", true), "right")).toBe("chuck end small");
+    expect(sideWords(scale("top slide", false), "right")).toBe("free end small");
+    expect(sideWords(scale("vice", true), "right")).toBe("clockwise");
+  });
+});
+
+/** Where a text stands on the first page, by its words. */
+function placeOf(text: string, findings: ReturnType<typeof findingsOf>, sheet: string) {
+  const found: { x: number; y: number }[] = [];
+  walk(printOf(findings, sheet).pages[0]?.drawing.marks ?? [], (mark, toPage) => {
+    if (mark.kind === "text" && mark.text === text) found.push(toPage(mark.at));
+  });
+  return found;
+}
+
+test("on paper the words stand on their sides, for a cylinder's strip", () => {
+  const keys =
+    "angleScales: [{ name: Slide, part: top slide, shape: drum, radius: 35, range: [-60, 60], turns: false }]";
+  const findings = findingsOf(`name: T\n${keys}\n`);
+  const [left] = placeOf("chuck end small", findings, "angle-scale");
+  const [right] = placeOf("free end small", findings, "angle-scale");
+  const [zero] = placeOf("0°", findings, "angle-scale");
+  expect(left?.x).toBeLessThan(zero?.x ?? 0);
+  expect(right?.x).toBeGreaterThan(zero?.x ?? Number.POSITIVE_INFINITY);
+});
+
+test("a flat scale lies before the operator: its middle lowest, its numbers upright", () => {
+  const findings = findingsOf(
+    "name: T\nangleScales: [{ name: Head, part: headstock, radius: 60, range: [-40, 40] }]\n",
+  );
+  const [zero] = placeOf("0°", findings, "angle-scale");
+  for (const { y } of placeOf("40", findings, "angle-scale")) expect(y).toBeLessThan(zero?.y ?? 0);
+});
+
+test.each([
+  ["clockwise", -1],
+  ["anticlockwise", 1],
+] as const)("a vernier runs the way of its dial's numbers: %s", (increases, sign) => {
+  const dial = `{ shape: drum, diameter: 40, width: 9, divisions: 0.02 mm, closure: even, vernier: 10, increases: ${increases} }`;
+  const findings = findingsOf(`name: T\nhandwheels: [{ name: W, feed: 2 mm, dial: ${dial} }]\n`);
+  const [zero, ten] = ["0", "10"].map((text) => placeOf(text, findings, "vernier")[0]);
+  expect(Math.sign((ten?.x ?? 0) - (zero?.x ?? 0))).toBe(sign);
+});
