@@ -9,6 +9,7 @@ const runs = Math.max(7, Number(process.argv[2] ?? 9));
 const out = mkdtempSync(join(tmpdir(), "witnessmark-bench-"));
 const command = "dist/witnessmark.js";
 const demo = "templates/machines/boathouse.yaml";
+const job = "templates/jobs/deck-pin.yaml";
 const memory = ["--import", new URL("./memory.mjs", import.meta.url).href];
 
 /** Each row is one command line of node. A new sheet or command gets a row of its own. */
@@ -25,6 +26,12 @@ const rows = [
   ...["scales", "angle-scale", "vernier", "start-readings", "dial-choices", "ring-cutting", "engraving"].map(
     (sheet) => [`print: ${sheet}`, [command, "print", demo, "--sheet", sheet, "--out", out]],
   ),
+  ...["turns", "stops", "tapers", "threads", "student"].map((sheet) => [
+    `print: ${sheet}`,
+    [command, "print", demo, "--sheet", sheet, "--out", out],
+  ]),
+  ["print: plan of a job", [command, "print", demo, "--job", job, "--sheet", "plan", "--out", out]],
+  ["print --all: the binder", [command, "print", demo, "--job", job, "--all", "--out", out]],
   ["print: engraving as DXF", [command, "print", demo, "--sheet", "engraving", "--format", "dxf", "--out", out]],
   ["check", [command, "check", demo]],
   ["check --what-if", [command, "check", demo, "--what-if", "60 Hz"]],
