@@ -28,13 +28,15 @@ export const stopSettings = block({}, ({ findings, width }): Run[] => {
         ? `${formatFixed(setting.turns, 2)} turns`
         : `${plural(setting.wholeTurns, "whole turn")} and ${formatFixed(setting.divisions, 1)} divisions of ${division}`;
     const steps = [
-      "Touch the work lightly with the tool, coming forward, and set the dial to 0. Do not turn back past it.",
+      setting.divisions === undefined
+        ? "Touch the work lightly with the tool, coming forward, and mark the handwheel there. Do not turn back past it."
+        : "Touch the work lightly with the tool, coming forward, and set the dial to 0. Do not turn back past it.",
       `Go on ${turns}${setting.row === undefined ? "" : ` (row ${setting.row})`}. Clamp the stop against the slide there, without moving it.`,
-      "Draw back more than the lost motion, come forward to the stop with the same light hand: it must feel solid and the dial must agree.",
+      "Draw back more than the lost motion, come forward to the stop with the same light hand: it must feel solid and stand where it stood.",
       "Cut one part, measure it, move the stop by the difference (a feeler or the dial tells how much), then cut the rest.",
     ];
     const verdicts = [
-      `Alike to about ± ${show(repeat.byStop)} against the stop, ± ${show(repeat.byDial)} by the dial alone, come to from one side.`,
+      `Alike to about ± ${show(repeat.byStop)} against the stop${repeat.byDial === undefined ? "" : `, ± ${show(repeat.byDial)} by the dial alone`}, come to from one side.`,
       repeat.lostMotion === undefined
         ? "Lost motion was not measured: come from one side only."
         : `Coming from either side would add the lost motion, ${show(repeat.lostMotion)}: never do.`,

@@ -8,8 +8,9 @@ export type Repeat = {
   readonly setting: Setting;
   /** Half-width of what remains when every part is come to from the same side: a tenth of a division by eye, or the scatter of
    *  the machine's own readings where they were taken. Against a solid stop the scatter alone. */
-  readonly byDial: number;
   readonly byStop: number;
+  /** Absent without a dial. */
+  readonly byDial?: number;
   /** What coming from either side would add; absent where lost motion was not measured. */
   readonly lostMotion?: number;
   /** Doubt of the length itself, the same for all parts. */
@@ -30,17 +31,16 @@ export function repeatOf(stop: StopWish, { handwheel, feed, dial }: HandwheelFin
   const perTurn = readingPerTurn(feed, handwheel.reads);
   const setting = settingFor(stop.length, perTurn, dial?.chosen);
   const scatter = feed.fit === undefined ? usualRepeat * factor : 2 * feed.fit.residualDeviation * factor;
-  const eye = dial === undefined ? Number.POSITIVE_INFINITY : divisionWorth(dial.chosen, perTurn) / 10;
-  const byDial = Math.hypot(scatter, eye);
+  const byDial = dial && Math.hypot(scatter, divisionWorth(dial.chosen, perTurn) / 10);
   const lostMotion = feed.lostMotion && feed.lostMotion.travel * factor;
   const half = stop.tolerance === undefined ? undefined : stop.tolerance / 2;
   return {
     setting,
-    byDial,
     byStop: scatter,
+    ...(byDial !== undefined && { byDial }),
     ...(lostMotion !== undefined && { lostMotion }),
     ...(feed.uncertainty !== undefined && { lengthDoubt: (stop.length * feed.uncertainty) / feed.perTurn }),
-    ...(half !== undefined && { dialServes: byDial <= half, stopServes: scatter <= half }),
+    ...(half !== undefined && { dialServes: byDial !== undefined && byDial <= half, stopServes: scatter <= half }),
     beyondTravel: handwheel.travel !== undefined && stop.length > handwheel.travel * factor + 1e-9,
   };
 }

@@ -41,7 +41,7 @@ export function explainStop(findings: Findings): Subject[] {
             : [
                 `that is ${plural(setting.wholeTurns, "whole turn")} and ${setting.divisions} divisions${setting.row === undefined ? "" : `, on row ${setting.row}`}, which leaves ${formatLength(setting.error, units)}`,
               ]),
-          `parts come out alike to ± ${formatLength(repeat.byStop, units)} against the stop, ± ${formatLength(repeat.byDial, units)} by the dial`,
+          `parts come out alike to ± ${formatLength(repeat.byStop, units)} against the stop${repeat.byDial === undefined ? "" : `, ± ${formatLength(repeat.byDial, units)} by the dial`}`,
           ...(repeat.lengthDoubt === undefined
             ? []
             : [`the length itself is in doubt by ${formatLength(repeat.lengthDoubt, units)} until a part is measured`]),

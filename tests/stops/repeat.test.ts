@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { repeatOf } from "../../src/stops/repeat.js";
-import { findingsOf } from "../support/sheets.js";
+import { findingsOf, printOf } from "../support/sheets.js";
 
 const findings = findingsOf(`name: L
 handwheels:
@@ -28,4 +28,15 @@ test("a tolerance finer than the machine's own scatter is refused; so is a lengt
   const fine = carriage && repeatOf({ name: "s", handwheel: "Carriage", length: 18, tolerance: 0.02 }, carriage);
   expect(fine).toMatchObject({ dialServes: false, stopServes: false });
   expect(carriage && repeatOf({ name: "s", handwheel: "Carriage", length: 41 }, carriage)?.beyondTravel).toBe(true);
+});
+
+test("a stop on a handwheel without a dial: turns alone, and no tolerance by a dial that is not there", () => {
+  const findings = findingsOf(
+    "name: L\nhandwheels: [{ name: Carriage, feed: 44 mm }]\nstops: [{ name: end, handwheel: Carriage, length: 30, tolerance: 0.1 }]\n",
+  );
+  const [stop] = findings.machine.stops ?? [];
+  const repeat = stop && findings.handwheels[0] && repeatOf(stop, findings.handwheels[0]);
+  expect(repeat).toMatchObject({ dialServes: false, stopServes: true });
+  expect(repeat?.byDial).toBeUndefined();
+  expect(printOf(findings, "stops").pages).toHaveLength(1);
 });
