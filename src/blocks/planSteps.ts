@@ -160,7 +160,7 @@ function passTable({ passes, depthWheel, step }: PlannedStep, units: Units, widt
       text:
         pass.kind === "spring"
           ? "same setting again"
-          : depthWheel && pass.setting
+          : depthWheel && pass.setting && (depthWheel.dial || pass.setting.turns > 0.2)
             ? settingWords(pass.setting, depthWheel)
             : "set by measuring",
       weight: "bold",

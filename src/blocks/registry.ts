@@ -8,6 +8,7 @@ import { drillDepth } from "./drillDepth.js";
 import { driveNotes } from "./driveNotes.js";
 import { engraving } from "./engraving.js";
 import { handFeedTables, publishedFeedLines } from "./handFeedTables.js";
+import { measuredFooting, measuredReport } from "./measuredReport.js";
 import { planSteps } from "./planSteps.js";
 import { positionTiles } from "./positions.js";
 import { ringCutting } from "./ringCutting.js";
@@ -39,6 +40,8 @@ export const blocks = {
   "drive notes": driveNotes,
   cautions: cautionLines,
   "turn tables": turnTables,
+  "measured report": measuredReport,
+  "measured footing": measuredFooting,
   "plan steps": planSteps,
   "stop settings": stopSettings,
   "gauge blocks": gaugeBlocks,

@@ -5,6 +5,8 @@ import { type Io, Refusal } from "./io.js";
 /** Options every command of its name knows; used to name the nearest one when a word is mistyped. */
 const options = {
   new: [],
+  explain: ["of"],
+  verify: ["handwheel", "measured"],
   check: ["json", "what-if"],
   print: ["sheet", "handwheel", "job", "all", "format", "out", "replace"],
 } as const;
@@ -40,6 +42,37 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
       async (args) => {
         const whatIf = args["what-if"] ?? [];
         status = await (await import("./check.js")).check(args.file, { json: args.json, whatIf }, io);
+      },
+    )
+    .command(
+      "explain <file> [quantity]",
+      "show how a number came about: formula, inputs, sources, result",
+      (y) =>
+        y
+          .positional("file", { type: "string", demandOption: true, describe: "the machine file" })
+          .positional("quantity", { type: "string", describe: "feed, speed, dial…; a list of them when left out" })
+          .option("of", {
+            type: "string",
+            describe: "of what: a handwheel, a position, a material; all when left out",
+          }),
+      async (args) => {
+        status = await (await import("./explain.js")).explain(args.file, args.quantity, args.of, io);
+      },
+    )
+    .command(
+      "verify <file>",
+      "say whether a printed dial is good enough, as a caliper finds it",
+      (y) =>
+        y
+          .positional("file", { type: "string", demandOption: true, describe: "the machine file" })
+          .option("handwheel", { type: "string", demandOption: true, describe: "whose dial, by name" })
+          .option("measured", {
+            type: "string",
+            demandOption: true,
+            describe: "length of the strip between its cut ends, or outside diameter of a face dial",
+          }),
+      async (args) => {
+        status = await (await import("./verify.js")).verify(args.file, args.handwheel, args.measured, io);
       },
     )
     .command(
@@ -82,6 +115,8 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
     )
     .example("$0 new lathe.yaml", "start a file for your machine")
     .example("$0 check lathe.yaml", "find mistakes; see feeds, speeds and dials")
+    .example("$0 explain lathe.yaml feed --of 'Cross slide'", "where a number comes from")
+    .example("$0 verify lathe.yaml --handwheel 'Cross slide' --measured 119.7", "check a printed strip")
     .example("$0 print lathe.yaml", "all sheets as PDF, into out/")
     .example("$0 print lathe.yaml --sheet dial --handwheel 'Cross slide'", "one dial")
     .epilogue(

@@ -1,9 +1,8 @@
 import type { Feed, Readings } from "../machine/machine.js";
-import type { FeedFinding, Fit, TooFewReadings } from "./finding.js";
-import { fit, slopeErrorFrom } from "./fit.js";
-import { NO_SCATTER, roundingDeviation } from "./gauge.js";
+import { budget } from "./budget.js";
+import type { FeedFinding, TooFewReadings } from "./finding.js";
+import { fit } from "./fit.js";
 import { lostMotion } from "./lostMotion.js";
-import { studentT95 } from "./studentT.js";
 
 /** True travel for one turn of a handwheel, mm, always positive, with its doubt where something tells it.
  *  `TooFewReadings` where readings are given but cannot carry a line: the caller must look, and say so on paper.
@@ -39,7 +38,8 @@ function rackTravel(module: number, teeth: number, reduction: readonly [number, 
 function fromReadings(readings: Readings): FeedFinding | TooFewReadings {
   const line = fit(readings.turns, readings.travel);
   if ("tooFew" in line) return line;
-  const uncertainty = slopeUncertainty(line, readings);
+  // Undefined where the readings show no scatter at all and nothing is known of the gauge.
+  const uncertainty = budget(line, readings)?.expanded;
   // Where the gauge never moved there is no feed to measure play by.
   const play = line.slope === 0 ? undefined : lostMotion(readings, line.slope);
   return {
@@ -49,13 +49,4 @@ function fromReadings(readings: Readings): FeedFinding | TooFewReadings {
     fit: line,
     ...(play === undefined ? {} : { lostMotion: play }),
   };
-}
-
-/** Half-width at 95 % of the slope: Student's t times its standard error. The readings are never taken to be better
- *  than their gauge can tell, however little they happen to scatter. Undefined where they show no scatter at all and
- *  nothing is known of the gauge. */
-function slopeUncertainty(line: Fit, readings: Readings): number | undefined {
-  if (readings.gauge === undefined && line.residualDeviation < NO_SCATTER) return undefined;
-  const deviation = Math.max(line.residualDeviation, roundingDeviation(readings.gauge ?? 0));
-  return studentT95(line.degreesOfFreedom) * slopeErrorFrom(deviation, readings.turns);
 }

@@ -1,6 +1,7 @@
 import { dialFinding } from "../dial/dialFinding.js";
 import { speeds } from "../drive/speeds.js";
 import { feedPerTurn } from "../feed/feedPerTurn.js";
+import { study } from "../feed/study.js";
 import type { Handwheel, Machine } from "../machine/machine.js";
 import type { Findings, HandwheelFinding } from "./findings.js";
 
@@ -19,5 +20,6 @@ function handwheelFinding(handwheel: Handwheel, machine: Machine): HandwheelFind
   // The reader refuses such a file; a Machine from elsewhere simply has no feed here.
   if ("tooFew" in feed) return { handwheel };
   const dial = dialFinding(handwheel, feed, machine.paper, machine.units);
-  return { handwheel, feed, ...(dial && { dial }) };
+  const beyond = feed.fit && handwheel.feed.from === "readings" ? study(feed.fit, handwheel.feed) : undefined;
+  return { handwheel, feed, ...(beyond && { study: beyond }), ...(dial && { dial }) };
 }

@@ -1,6 +1,7 @@
 import type { DialFinding } from "../dial/finding.js";
 import type { DriveFinding } from "../drive/finding.js";
 import type { FeedFinding } from "../feed/finding.js";
+import type { FeedStudy } from "../feed/study.js";
 import type { Job } from "../job/job.js";
 import type { Handwheel, Machine } from "../machine/machine.js";
 
@@ -16,5 +17,7 @@ export type Findings = {
 export type HandwheelFinding = {
   readonly handwheel: Handwheel;
   readonly feed?: FeedFinding;
+  /** What the readings say beyond their straight line, where there are readings. */
+  readonly study?: FeedStudy;
   readonly dial?: DialFinding;
 };

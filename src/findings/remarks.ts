@@ -4,6 +4,7 @@ import { LEAST_SPACING } from "../dial/ranking.js";
 import type { Remark } from "../machine/problem.js";
 import { formatFixed } from "../quantity/format.js";
 import type { Findings, HandwheelFinding } from "./findings.js";
+import { readingRemarks } from "./readingRemarks.js";
 import { workRemarks } from "./workRemarks.js";
 
 /** What the file says that only computing shows to be wrong or doubtful, with the path of the value it is about. */
@@ -11,6 +12,7 @@ export function remarks(findings: Findings): Remark[] {
   return [
     ...unknownMaterials(findings),
     ...workRemarks(findings.machine.work),
+    ...findings.handwheels.flatMap(readingRemarks),
     ...findings.handwheels.flatMap(dialRemarks),
     ...driveRemarks(findings),
   ];

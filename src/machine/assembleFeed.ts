@@ -138,7 +138,11 @@ function assembleReadings(raw: RawReadings, path: Path, { mm, error }: Context):
       "the return readings run against turns",
       "write each return reading beside the turn at which it was taken, not in the order of taking",
     );
-  const gauge = raw.gauge === undefined ? {} : { gauge: mm(raw.gauge) };
+  const gauge = {
+    ...(raw.gauge && { gauge: mm(raw.gauge) }),
+    ...(raw.gaugeError && { gaugeError: mm(raw.gaugeError) }),
+    ...(raw.temperature !== undefined && { temperature: raw.temperature }),
+  };
   return sound ? { ...gauge, turns, travel, ...(back && { back }) } : undefined;
 }
 

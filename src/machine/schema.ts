@@ -202,6 +202,8 @@ const drive = z.strictObject({
 
 const readings = z.strictObject({
   gauge: length().optional().describe("Smallest graduation of the gauge"),
+  gaugeError: length().optional().describe("How far the gauge itself may be wrong over its reach, as its maker says"),
+  temperature: z.number().optional().describe("°C while measuring; lengths are true at 20"),
   turns: z.array(z.number()).describe("Handwheel turns at each reading"),
   travel: z.array(anyLength()).describe("Gauge reading at each, going one way"),
   return: z

@@ -129,6 +129,10 @@ function unmet(findings: Findings, need: Need): string | undefined {
     return findings.handwheels.some((finding) => has(finding, need))
       ? undefined
       : "no dial in the file asks for a vernier: give one vernier: 10";
+  if (need === "readings")
+    return findings.handwheels.some(({ study }) => study !== undefined)
+      ? undefined
+      : "no handwheel in the file has readings: the measuring-form sheet says how to take them";
   if (need === "job") return findings.job ? undefined : "no job was given: name a job file with --job";
   if (need === "scales") return findings.machine.scales?.length ? undefined : "the file has no scales";
   if (need === "angle scales") return findings.machine.angleScales?.length ? undefined : "the file has no angleScales";

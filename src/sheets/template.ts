@@ -29,7 +29,7 @@ export type Template = {
 };
 
 /** What a machine file must hold before the sheet means anything. */
-const needs = ["drive", "feed", "dial", "vernier", "scales", "angle scales", "job", "nothing"] as const;
+const needs = ["drive", "feed", "dial", "vernier", "scales", "angle scales", "job", "readings", "nothing"] as const;
 export type Need = (typeof needs)[number];
 export type TemplateBlock = { readonly block: BlockName; readonly settings: Readonly<Record<string, unknown>> };
 

@@ -1,0 +1,111 @@
+import { closest } from "../machine/closest.js";
+import type { Path, Places } from "../machine/problem.js";
+import { formatFixed, formatUncertain, trimmed } from "../quantity/format.js";
+import { type QuantityName, quantities } from "../working/registry.js";
+import type { Amount, Source, Working } from "../working/working.js";
+import { type Io, Refusal } from "./io.js";
+import { load } from "./load.js";
+import { report } from "./report.js";
+
+/** Prints how a number came about: formula, what was put in, where each came from, the result. Without a quantity, what can be
+ *  asked of this file. `of` picks one subject by its name, or by a part of it. */
+export async function explain(
+  path: string,
+  quantity: string | undefined,
+  of: string | undefined,
+  io: Io,
+): Promise<number> {
+  const { findings, problems, places } = await load(path);
+  report(problems, path, io);
+  if (findings === undefined) return 1;
+  if (quantity === undefined) {
+    io.out("What can be explained, and of what in this file:");
+    for (const [name, { about, subjects }] of Object.entries(quantities)) {
+      const names = subjects(findings).map((subject) => subject.name);
+      io.out(
+        `  ${name.padEnd(14)} ${about}${names.length === 0 ? " (nothing in this file)" : `: ${shortened(names)}`}`,
+      );
+    }
+    return 0;
+  }
+  const known = Object.keys(quantities);
+  if (!known.includes(quantity)) {
+    const nearest = closest(quantity, known);
+    throw new Refusal(
+      `"${quantity}" is not a quantity that can be explained; ${nearest ? `did you mean "${nearest}"?` : `there are ${known.join(", ")}`}`,
+    );
+  }
+  const all = quantities[quantity as QuantityName].subjects(findings);
+  const wanted = of?.toLowerCase();
+  const subjects = wanted === undefined ? all : all.filter(({ name }) => name.toLowerCase().includes(wanted));
+  if (subjects.length === 0)
+    throw new Refusal(
+      all.length === 0
+        ? `${path}: the file holds nothing that has a ${quantity}`
+        : `${path}: no ${quantity} of "${of}"; there are ${shortened(all.map(({ name }) => name))}`,
+    );
+  for (const [index, subject] of subjects.entries()) {
+    if (index > 0) io.out("");
+    const working = subject.explain();
+    io.out(
+      "missing" in working
+        ? `${subject.name}: ${working.missing}`
+        : lines(working, (place) => source(place, path, places)).join("\n"),
+    );
+  }
+  return 0;
+}
+
+const shortened = (names: readonly string[]): string =>
+  names.length > 6 ? `${names.slice(0, 6).join("; ")}; and ${names.length - 6} more` : names.join("; ");
+
+/** A working as text: the title, the formula, the inputs one a line, the result, the notes. */
+function lines(working: Working, from: (source: Source) => string): string[] {
+  const { title, formula, inputs, result, uncertainty, notes = [] } = working;
+  const width = Math.max(0, ...inputs.map(({ name }) => name.length));
+  const value =
+    uncertainty === undefined || typeof result.value !== "number"
+      ? shown(result.value)
+      : (({ value, uncertainty }) => `${value} ± ${uncertainty}`)(formatUncertain(result.value, uncertainty));
+  return [
+    title,
+    `  ${formula}`,
+    ...inputs.map((input) => `    ${input.name.padEnd(width)} = ${amount(input)}   (${from(input.source)})`),
+    `  ${result.name} = ${value}${unit(result)}${uncertainty === undefined ? "" : " (95 %)"}`,
+    ...notes.map((note) => `  ${note}.`),
+  ];
+}
+
+const unit = ({ unit }: Amount): string => (unit === "" ? "" : ` ${unit}`);
+const amount = (value: Amount): string => `${shown(value.value)}${unit(value)}`;
+
+function shown(value: Amount["value"]): string {
+  if (typeof value === "string") return value;
+  if (typeof value === "number") return figure(value);
+  return value.length > 12
+    ? `${value.slice(0, 12).map(figure).join(", ")}, … (${value.length})`
+    : value.map(figure).join(", ");
+}
+
+/** Enough figures to compute again: six that count, never fewer than the whole part. */
+function figure(value: number): string {
+  if (value === 0 || !Number.isFinite(value)) return String(value);
+  const places = Math.max(0, Math.min(10, 5 - Math.floor(Math.log10(Math.abs(value)))));
+  return places === 0 ? formatFixed(value, 0) : trimmed(value, places);
+}
+
+function source(source: Source, file: string, places: Places): string {
+  const at = (path: Path) => `${file}:${places(path).line}`;
+  switch (source.from) {
+    case "measured":
+      return `measured, ${at(source.path)}`;
+    case "stated":
+      return `stated, ${at(source.path)}`;
+    case "looked up":
+      return `looked up: ${source.source}`;
+    case "assumed":
+      return `assumed: ${source.why}`;
+    case "computed":
+      return `computed: ${source.how}`;
+  }
+}

@@ -1,0 +1,33 @@
+import type { Readings } from "../machine/machine.js";
+import { type Shape, shape } from "./alongTravel.js";
+import { type Budget, budget } from "./budget.js";
+import type { Fit } from "./finding.js";
+import type { AxisFinding } from "./iso230.js";
+import { miscountedFrom, type Wild, wildReadings } from "./outliers.js";
+import { positioningOf } from "./runs.js";
+
+/** Everything that readings say beyond their straight line. */
+export type FeedStudy = {
+  /** Readings that do not belong to the others: named, never left out. */
+  readonly wild: readonly Wild[];
+  /** A whole turn lost or gained in counting. */
+  readonly miscounted?: { readonly index: number; readonly turns: number };
+  readonly shape: Shape;
+  readonly budget?: Budget;
+  /** By ISO 230-2's formulas, where enough runs exist. */
+  readonly positioning?: AxisFinding;
+};
+
+export function study(line: Fit, readings: Readings): FeedStudy {
+  const { turns, travel, gauge } = readings;
+  const miscounted = miscountedFrom(turns, travel);
+  const sources = budget(line, readings);
+  const axis = positioningOf(readings, line.slope, line.intercept);
+  return {
+    wild: miscounted ? [] : wildReadings(turns, travel, gauge),
+    ...(miscounted && { miscounted }),
+    shape: shape(readings, line.slope),
+    ...(sources && { budget: sources }),
+    ...(axis && { positioning: axis }),
+  };
+}

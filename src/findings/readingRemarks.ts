@@ -1,0 +1,70 @@
+import type { OncePerTurn, Zone } from "../feed/alongTravel.js";
+import type { Path, Remark } from "../machine/problem.js";
+import { formatFixed } from "../quantity/format.js";
+import type { HandwheelFinding } from "./findings.js";
+
+/** What a handwheel's readings show to be wrong or worn; nothing is ever left out of the fit in silence. */
+export function readingRemarks({ handwheel, study }: HandwheelFinding, index: number): Remark[] {
+  if (study === undefined) return [];
+  const path: Path = ["handwheels", index, "feed", "readings"];
+  const warn = (code: string, at: Path, what: string, remedy: string): Remark => ({
+    severity: "warning",
+    code,
+    path: at,
+    what,
+    remedy,
+  });
+  const { alongTravel, oncePerTurn } = study.shape;
+  return [
+    ...(study.miscounted
+      ? [
+          warn(
+            "miscounted",
+            [...path, "travel", study.miscounted.index],
+            `from here on ${Math.abs(study.miscounted.turns)} turn too ${study.miscounted.turns > 0 ? "many" : "few"} seem to have been made (${handwheel.name})`,
+            "count again from the reading before; all readings still stand in the fit",
+          ),
+        ]
+      : []),
+    ...study.wild.map(({ index: at, off, like }) =>
+      warn(
+        "wild-reading",
+        [...path, "travel", at],
+        `this reading lies ${formatFixed(Math.abs(off), 3)} mm ${off > 0 ? "above" : "below"} the line of the others${like ? `, like ${like}` : ""}`,
+        "take it again; until then it still stands in the fit, and its doubt with it",
+      ),
+    ),
+    ...(alongTravel?.real
+      ? [
+          warn(
+            "uneven-travel",
+            [...path, "travel"],
+            `the feed of "${handwheel.name}" is not the same along the travel: ${zoneWords(alongTravel.found)}`,
+            "the measured-report sheet has a correction for each zone; one dial serves all of it only on average",
+          ),
+        ]
+      : []),
+    ...(oncePerTurn?.real
+      ? [
+          warn(
+            "once-per-turn",
+            [...path, "travel"],
+            `"${handwheel.name}" leads and lags once per turn by ${waveWords(oncePerTurn.found)}`,
+            "look for an eccentric dial or thrust face; whole turns are not touched by it",
+          ),
+        ]
+      : []),
+  ];
+}
+
+/** The stretches that differ most, in words. */
+export function zoneWords(zones: readonly Zone[]): string {
+  const by = (pick: (a: Zone, b: Zone) => boolean) => zones.reduce((found, zone) => (pick(zone, found) ? zone : found));
+  const [least, most] = [by((a, b) => a.perTurn < b.perTurn), by((a, b) => a.perTurn > b.perTurn)];
+  const zone = ({ fromTurn, toTurn, perTurn }: Zone) =>
+    `${formatFixed(perTurn, 4)} mm from turn ${formatFixed(fromTurn, 1)} to ${formatFixed(toTurn, 1)}`;
+  return `${zone(least)}, ${zone(most)}`;
+}
+
+export const waveWords = ({ amplitude, uncertainty, crest }: OncePerTurn): string =>
+  `${formatFixed(amplitude, 4)} ± ${formatFixed(uncertainty, 4)} mm, furthest ahead at ${formatFixed(crest, 2)} of a turn`;
