@@ -49,7 +49,7 @@ export function passes(
 const factorOf = ({ handwheel }: HandwheelFinding): number => (handwheel.reads === "diameter" ? 2 : 1);
 
 /** As travel of the slide; 0 without a dial. */
-function tenthOfDivision(wheel: HandwheelFinding): number {
+export function tenthOfDivision(wheel: HandwheelFinding): number {
   const { feed, dial, handwheel } = wheel;
   if (feed === undefined || dial === undefined) return 0;
   return divisionWorth(dial.chosen, readingPerTurn(feed, handwheel.reads)) / 10 / factorOf(wheel);

@@ -4,12 +4,12 @@ import type { Job, JobStep, Reduce } from "../job/job.js";
 import { toDegrees } from "../quantity/angle.js";
 import { halfAngle } from "../taper/taper.js";
 import { dieBlank, tappingHole, threadNamed, turnsFor } from "../thread/thread.js";
-import { barObjections, stepObjections } from "./objections.js";
+import { barObjections, orderObjections, stepObjections } from "./objections.js";
 import { passes, settingOf } from "./passes.js";
 import type { PlannedStep } from "./plannedStep.js";
 import { type Role, wheelFor } from "./roles.js";
 import { feedOf, speedOf } from "./speed.js";
-import { shown } from "./words.js";
+import { type Show, showIn } from "./words.js";
 
 export type { PlannedStep } from "./plannedStep.js";
 
@@ -26,7 +26,7 @@ export function planOf(job: Job, findings: Findings): Plan {
   const found = steps.flatMap((step, index) =>
     stepObjections(step, job, findings).map((words) => `Step ${index + 1}, ${step.title}: ${words}`),
   );
-  return { job, steps, objections: [...barObjections(job), ...found] };
+  return { job, steps, objections: [...barObjections(job, findings), ...orderObjections(job, findings), ...found] };
 }
 
 /** Cuts of a face leave this much for the last, mm. Common practice. */
@@ -42,13 +42,14 @@ type SpeedOf = (operation: string, diameter: number) => SpeedChoice | undefined;
 function planned(step: JobStep, job: Job, findings: Findings, before: readonly JobStep[]): PlannedStep {
   const wheel: WheelOf = (role) => wheelFor(role, findings.handwheels);
   const speed: SpeedOf = (operation, diameter) => speedOf(operation, diameter, job, findings);
+  const show = showIn(findings.machine.units);
   switch (step.do) {
     case "face": {
       // The finer slide divides the depth better.
       const along = wheel("swivelled") ?? wheel("along");
       const chosen = speed("facing", step.diameter);
       return {
-        ...begun(step, `face off ${shown(step.depth)}`, "facing or knife tool", along),
+        ...begun(step, `face off ${show(step.depth)}`, "facing or knife tool", along),
         ...(chosen && { speed: chosen }),
         passes: passes(step.depth, step.cut, Math.min(lastFacingCut, step.depth), along, false),
         ...feedOf("finishing", chosen, wheel("across"), job),
@@ -60,31 +61,31 @@ function planned(step: JobStep, job: Job, findings: Findings, before: readonly J
     case "turn":
     case "shoulder":
     case "bore":
-      return reduced(step, job, wheel, speed);
+      return reduced(step, job, wheel, speed, show);
     case "taper":
-      return tapered(step, job, wheel, speed);
+      return tapered(step, job, wheel, speed, show);
     case "part": {
       const along = wheel("along");
       const chosen = speed("parting", step.diameter);
       const beyond = step.length + step.blade;
       return {
-        ...begun(step, `part off ${shown(step.length)} long`, `parting blade, ${shown(step.blade)} wide`, undefined),
+        ...begun(step, `part off ${show(step.length)} long`, `parting blade, ${show(step.blade)} wide`, undefined),
         ...(chosen && { speed: chosen }),
         passes: [],
         ...(along && lengthBy(along, beyond)),
         ...feedOf("parting", chosen, wheel("across"), job),
         notes: [
-          `Touch the face with the blade's chuck-side edge, then move on by the length and the blade's width, ${shown(beyond)}.`,
+          `Touch the face with the blade's chuck-side edge, then move on by the length and the blade's width, ${show(beyond)}.`,
           "Close to the chuck, slide locked, steady hand, oil for steel. Never catch the part by hand.",
         ],
       };
     }
     case "drill":
     case "ream":
-      return holed(step, job, wheel, speed);
+      return holed(step, job, wheel, speed, show);
     case "tap":
     case "die":
-      return threaded(step, before, wheel);
+      return threaded(step, before, wheel, show);
   }
 }
 
@@ -106,6 +107,7 @@ function reduced(
   job: Job,
   wheel: WheelOf,
   speed: SpeedOf,
+  show: Show,
 ): PlannedStep {
   const bore = step.do === "bore";
   const across = wheel("across");
@@ -117,7 +119,7 @@ function reduced(
   return {
     ...begun(
       step,
-      `${step.do} ${shown(step.from)} to ${shown(step.to)}, ${shown(step.length)} ${bore ? "deep" : "long"}`,
+      `${step.do} ${show(step.from)} to ${show(step.to)}, ${show(step.length)} ${bore ? "deep" : "long"}`,
       tool,
       across,
     ),
@@ -126,7 +128,7 @@ function reduced(
     ...(along && lengthBy(along, step.length)),
     ...feedOf("finishing", chosen, along, job),
     notes: [
-      `Touch the ${shown(step.from)} diameter lightly, coming ${sense}, and set the dial to 0 there. Come to every reading ${sense}; if you overshoot, go back more than the lost motion and come again.`,
+      `Touch the ${show(step.from)} diameter lightly, coming ${sense}, and set the dial to 0 there. Come to every reading ${sense}; if you overshoot, go back more than the lost motion and come again.`,
       ...(bore ? ["Outward the dial runs backwards: count turns and divisions against its numbers."] : []),
       `Before the finish cut: stop, measure. What is left on diameter = ${bore ? "wanted − measured" : "measured − wanted"}; turn the dial on by that${halved}.`,
     ],
@@ -134,7 +136,13 @@ function reduced(
   };
 }
 
-function tapered(step: Extract<JobStep, { do: "taper" }>, job: Job, wheel: WheelOf, speed: SpeedOf): PlannedStep {
+function tapered(
+  step: Extract<JobStep, { do: "taper" }>,
+  job: Job,
+  wheel: WheelOf,
+  speed: SpeedOf,
+  show: Show,
+): PlannedStep {
   const across = wheel("across");
   const swivelled = wheel("swivelled");
   const angle = halfAngle(step.large, step.small, step.length);
@@ -143,7 +151,7 @@ function tapered(step: Extract<JobStep, { do: "taper" }>, job: Job, wheel: Wheel
   return {
     ...begun(
       step,
-      `taper ${shown(step.large)} to ${shown(step.small)} in ${shown(step.length)}`,
+      `taper ${show(step.large)} to ${show(step.small)} in ${show(step.length)}`,
       "turning tool, exactly at centre height",
       across,
     ),
@@ -164,6 +172,7 @@ function holed(
   job: Job,
   wheel: WheelOf,
   speed: SpeedOf,
+  show: Show,
 ): PlannedStep {
   const barrel = wheel("barrel");
   const drill = step.do === "drill";
@@ -171,7 +180,7 @@ function holed(
   return {
     ...begun(
       step,
-      `${step.do} ${shown(step.diameter)}, ${shown(step.depth)} deep`,
+      `${step.do} ${show(step.diameter)}, ${show(step.depth)} deep`,
       drill ? "twist drill" : "reamer",
       undefined,
     ),
@@ -192,6 +201,7 @@ function threaded(
   step: Extract<JobStep, { do: "tap" | "die" }>,
   before: readonly JobStep[],
   wheel: WheelOf,
+  show: Show,
 ): PlannedStep {
   const tap = step.do === "tap";
   const thread = threadNamed(step.thread);
@@ -205,19 +215,19 @@ function threaded(
       ? []
       : tap
         ? [
-            `Hole for ${engagement * 100} % of full depth: ${hole.toFixed(2)} mm${drilled ? "" : "; no step before drills about that"}.`,
+            `Hole for ${engagement * 100} % of full depth: ${show(hole)}${drilled ? "" : "; no step before drills about that"}.`,
           ]
-        : [`Rod for the die: ${dieBlank(thread).toFixed(2)} mm. Chamfer its end first.`];
+        : [`Rod for the die: ${show(dieBlank(thread))}. Chamfer its end first.`];
   const turns =
     thread === undefined
       ? []
       : [
-          `${turnsFor(step.depth, thread.pitch).toFixed(1)} turns for ${shown(step.depth)}. Half a turn on, a quarter back.`,
+          `${turnsFor(step.depth, thread.pitch).toFixed(1)} turns for ${show(step.depth)}. Half a turn on, a quarter back.`,
         ];
   return {
     ...begun(
       step,
-      `${tap ? "tap" : "thread by die,"} ${step.thread}, ${shown(step.depth)}`,
+      `${tap ? "tap" : "thread by die,"} ${step.thread}, ${show(step.depth)}`,
       tap ? "tap, held square by the tailstock" : "die in a holder on the tailstock",
       undefined,
     ),
