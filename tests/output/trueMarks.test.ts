@@ -158,3 +158,25 @@ test("layers are named after what lies on them, and nothing is filled or set as 
   expect(svg).not.toContain("<text");
   expect([...svg.matchAll(/<path[^>]* fill="(?!none)/g)]).toHaveLength(0);
 });
+
+test("the cone's cut line is closed: its arcs sweep what they should and meet the straight ends", () => {
+  const findings = machine(shapes.bevel);
+  const print = printOf(findings, "engraving");
+  const { entities } = readDxf(renderDxf(print.pages[0] as (typeof print.pages)[number], print, fonts));
+  const { flat } = expected(findings);
+  if (flat.kind !== "ring") throw new Error("no ring");
+  const cut = entities.filter(({ layer }) => layer === "CUT");
+  const arcs = cut.filter(({ type }) => type === "ARC");
+  expect(arcs.map(({ radius }) => radius).sort()).toEqual([flat.inner, flat.outer].map((r) => expect.closeTo(r, 6)));
+  const ends = arcs.flatMap(({ center, radius = 0, startAngle = 0, endAngle = 0 }) => {
+    // Counter-clockwise from start to end, radians, as the format has it.
+    expect((endAngle - startAngle + 4 * Math.PI) % (2 * Math.PI)).toBeCloseTo(flat.sweep, 6);
+    return [startAngle, endAngle].map((angle) => ({
+      x: (center?.x ?? 0) + radius * Math.cos(angle),
+      y: (center?.y ?? 0) + radius * Math.sin(angle),
+    }));
+  });
+  for (const { vertices = [] } of cut.filter(({ type }) => type === "LINE"))
+    for (const { x, y } of vertices)
+      expect(Math.min(...ends.map((end) => Math.hypot(end.x - x, end.y - y)))).toBeLessThan(0.001);
+});

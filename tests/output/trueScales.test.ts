@@ -6,6 +6,7 @@ import { renderDxf } from "../../src/output/dxf.js";
 import { renderPdf } from "../../src/output/pdf.js";
 import { renderSvg } from "../../src/output/svg.js";
 import { identity } from "../../src/paper/printerCorrection.js";
+import { outline, walk } from "../support/marks.js";
 import { readDxf } from "../support/readDxf.js";
 import { readPdf } from "../support/readPdf.js";
 import { findingsOf, printOf } from "../support/sheets.js";
@@ -52,6 +53,15 @@ function only(print: Print, name: string, turn = 0): Print {
   return { ...print, pages: [{ title: name, drawing: { width, height, marks: [mark] } }] };
 }
 
+/** Left and right end of a sticker's cut line, from the drawing. */
+function cutEnds(print: Print): { left: number; right: number } {
+  const xs: number[] = [];
+  walk(first(print).drawing.marks, (mark, toPage, names) => {
+    if (names.at(-1) === "cut") xs.push(...outline(mark).map((point) => toPage(point).x));
+  });
+  return { left: Math.min(...xs), right: Math.max(...xs) };
+}
+
 const machine = (keys: string) => findingsOf(`name: T\npaper: { thickness: 0, adhesive: 0 }\n${keys}\n`);
 const sorted = (values: number[]) => [...values].sort((a, b) => a - b);
 
@@ -87,6 +97,11 @@ describe.each(Object.entries(readers))("read back from the %s", (_, read) => {
     const places = await Promise.all(pieces.map(async (piece) => (await read(piece)).map(({ from }) => from.x)));
     expect(places.flat()).toHaveLength(601);
     for (const piece of places) expect(offStep(piece, 1)).toBeLessThan(0.001);
+    // Half a division on either side of each inner cut, so that the pieces butt in step.
+    const [, second] = pieces.map((piece) => cutEnds(piece));
+    const inside = places[1] ?? [];
+    expect(Math.min(...inside) - (second?.left ?? 0)).toBeCloseTo(0.5, 6);
+    expect((second?.right ?? 0) - Math.max(...inside)).toBeCloseTo(0.5, 6);
   });
 
   test("an angle scale: a mark a degree about the radius's centre, within 0.001 mm and 0.001°", async () => {
