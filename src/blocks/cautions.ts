@@ -44,6 +44,7 @@ const cautions = {
     "Stop and isolate the machine before you swing the headstock or top slide, and lock it before you start again.",
     "Take a trial cut and measure: the swivel's own marks are rarely good to a tenth of a degree.",
     "Turn the chuck by hand through one whole turn first: nothing may strike the tool, slide or guard.",
+    "Key out of the chuck. Maker's manual, local rules and a competent supervisor come first.",
   ],
 } as const;
 

@@ -7,8 +7,10 @@ import { standardTapers } from "../taper/standard.js";
 import {
   diameterError,
   halfAngleOfTaper,
+  pinDifference,
   riseAlongAxis,
   riseAlongSlide,
+  setOver,
   sineBarStack,
   taperOfHalfAngle,
 } from "../taper/taper.js";
@@ -39,7 +41,10 @@ export const taperTable = block(
     );
     return [
       ...(own.length > 0 ? titled("Your tapers", angles(own, machine, over, bar, cross, width), width) : []),
-      ...own.flatMap((taper) => ownWords(taper, findings.handwheels, machine, width)),
+      ...own.flatMap((taper) => [
+        ...ownWords(taper, findings.handwheels, machine, width),
+        ...proofWords(taper, machine, over, width),
+      ]),
       ...titled("Standard and usual tapers", angles(usual, machine, over, bar, cross, width), width),
       ...paragraph(
         "Swivel = half the included angle. Rise: what an indicator in the tool post shows when the carriage moves along a test bar or finished taper; along the axis, not along the slide. Standard tapers from: Dimensions of Standard Tapers (vintagemachinery.org), johnfsworkshop.org, Lobben p. 477, US Army OD1645. * last figure from memory.",
@@ -121,4 +126,13 @@ function ownWords(taper: TaperWish, handwheels: readonly HandwheelFinding[], { u
     ? `${name}${ends}: the slide would have to go ${show(along)}, farther than its ${show(top.handwheel.travel ?? 0)}: turn it in two settings or set the tailstock over.`
     : `${name}${ends}: ${formatFixed(along / top.feed.perTurn, 2)} turns of the ${top.handwheel.name.toLowerCase()} (${show(along)} along the slide) take the side in by ${show(depth)}, twice that on diameter.`;
   return paragraph(words, width, { size: size.small, gap: 1, ...(short && { ink: "accent" as const }) });
+}
+
+/** A gauge of two pins, and the tailstock set over instead. */
+function proofWords({ name, halfAngle }: TaperWish, { units }: Machine, over: number, width: number): Run[] {
+  const show = (mm: number) => `${formatFixed(fromMm(mm, units), units === "mm" ? 3 : 4)} ${units}`;
+  const between = over / 2;
+  const pins = pinDifference(2 * halfAngle, between);
+  const words = `${name}: two pins with centres ${show(between)} apart, one ${show(pins)} thicker than the other, fill a gauge of this included angle. Between centres instead: tailstock over by ${show(setOver(taperOfHalfAngle(halfAngle), over))} for each ${show(over)} of the work's whole length.`;
+  return paragraph(words, width, { size: size.small, gap: 1 });
 }
