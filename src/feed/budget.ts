@@ -49,7 +49,7 @@ export function budget(line: Fit, readings: Readings): Budget | undefined {
       kind: "A",
       degreesOfFreedom: line.degreesOfFreedom,
       counts: scatter >= rounding,
-      how: "scatter about the line ÷ √Σ(turns − mean)²",
+      how: "scatter about the line ÷ root of the sum of (turns − mean)²",
     });
   if (gauge !== undefined)
     contributions.push({
@@ -59,7 +59,7 @@ export function budget(line: Fit, readings: Readings): Budget | undefined {
       degreesOfFreedom: line.degreesOfFreedom,
       counts: scatter < rounding,
       how:
-        scatter < rounding ? "graduation ÷ √12, more than the scatter shows" : "graduation ÷ √12, held in the scatter",
+        scatter < rounding ? "graduation ÷ root 12, more than the scatter shows" : "graduation ÷ root 12, held in the scatter",
     });
   if (gaugeError !== undefined)
     contributions.push({
@@ -68,7 +68,7 @@ export function budget(line: Fit, readings: Readings): Budget | undefined {
       kind: "B",
       degreesOfFreedom: Number.POSITIVE_INFINITY,
       counts: true,
-      how: "limit ÷ √3, gathered over the turns measured",
+      how: "limit ÷ root 3, gathered over the turns measured",
     });
   if (temperature !== undefined)
     contributions.push({
@@ -77,7 +77,7 @@ export function budget(line: Fit, readings: Readings): Budget | undefined {
       kind: "B",
       degreesOfFreedom: Number.POSITIVE_INFINITY,
       counts: true,
-      how: "growth of steel from 20 °C ÷ √3: screw and gauge grow alike, the growth of one alone is the limit",
+      how: "growth of steel from 20 °C ÷ root 3: screw and gauge grow alike, the growth of one alone is the limit",
     });
   const counting = contributions.filter(({ counts }) => counts);
   if (counting.length === 0) return undefined;

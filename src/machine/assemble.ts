@@ -4,17 +4,18 @@ import { assembleFeed } from "./assembleFeed.js";
 import { assembleScales } from "./assembleScales.js";
 import { assembleStops } from "./assembleStops.js";
 import { assembleTapers } from "./assembleTapers.js";
-import type { Context, Raw, Report } from "./context.js";
+import type { Context, CsvFiles, Raw, Report } from "./context.js";
 import type { DialWish, Handwheel, Machine, Paper, Printer, Work } from "./machine.js";
 import type { Path } from "./problem.js";
 import type { LengthText, MachineFile } from "./schema.js";
 
 /** Puts the file's unit to bare numbers, fills in what has a sensible meaning, and judges what one value alone cannot show.
  *  Errors go to `report`; the machine is only good when there were none. */
-export function assemble(file: MachineFile, report: Report): Machine {
+export function assemble(file: MachineFile, report: Report, csv: CsvFiles): Machine {
   const units = file.units ?? "mm";
   const mm = ({ value, unit }: LengthText): number => (unit === "mm" ? value : value * mmPer[units]);
   const context: Context = {
+    csv,
     units,
     mm,
     feedMm: (feed) => (feed.unit === "tpi" ? MM_PER_INCH / feed.value : mm(feed as LengthText)),

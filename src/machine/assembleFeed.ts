@@ -1,5 +1,5 @@
 import { trimmed } from "../quantity/format.js";
-import { MM_PER_INCH } from "../quantity/length.js";
+import { inMm, MM_PER_INCH } from "../quantity/length.js";
 import type { Context, Raw } from "./context.js";
 import type { Feed, Readings } from "./machine.js";
 import type { Path } from "./problem.js";
@@ -73,14 +73,51 @@ function compound(feed: Exclude<RawFeed, { value: number }>, path: Path, context
       reduction: feed.rack.reduction ?? [1, 1],
       ...nominal,
     };
-  const readings = feed.readings && assembleReadings(feed.readings, [...path, "readings"], context);
-  return readings && { from: "readings", ...readings, ...nominal };
+  const readings = feed.readings !== undefined && assembleReadings(feed.readings, [...path, "readings"], context);
+  return readings === undefined || readings === false ? undefined : { from: "readings", ...readings, ...nominal };
 }
 
-function assembleReadings(raw: RawReadings, path: Path, { mm, error }: Context): Readings | undefined {
-  const { turns } = raw;
-  const travel = raw.travel.map(mm);
-  const back = raw.return?.map(mm);
+/** The lists of a file, or those of a CSV beside it. Undefined where an error was told. */
+function listsOf(
+  raw: RawReadings,
+  path: Path,
+  { mm, csv, units, error }: Context,
+): Omit<Readings, "gauge"> | undefined {
+  const name = typeof raw === "string" ? raw : raw.file;
+  if (name !== undefined) {
+    if (typeof raw !== "string" && (raw.turns || raw.travel || raw.return))
+      error(path, "two-forms", "readings are given both here and in a file", "keep the lists, or file");
+    const found = csv.get(name);
+    if (found === undefined) {
+      error(
+        typeof raw === "string" ? path : [...path, "file"],
+        "no-csv",
+        `readings cannot be taken from "${name}"`,
+        "name a CSV beside this file, with columns turns, travel and, if taken, return",
+      );
+      return undefined;
+    }
+    const list = (values: readonly number[]) => values.map((value) => inMm(value, units));
+    return { turns: found.turns, travel: list(found.travel), ...(found.back && { back: list(found.back) }) };
+  }
+  if (typeof raw === "string") return undefined;
+  const missing = (["turns", "travel"] as const).filter((key) => raw[key] === undefined);
+  for (const key of missing)
+    error(
+      path,
+      "missing",
+      `the readings have no ${key}`,
+      `add ${key}: with one entry for each reading, or file: with a CSV`,
+    );
+  if (raw.turns === undefined || raw.travel === undefined) return undefined;
+  return { turns: raw.turns, travel: raw.travel.map(mm), ...(raw.return && { back: raw.return.map(mm) }) };
+}
+
+function assembleReadings(raw: RawReadings, path: Path, context: Context): Readings | undefined {
+  const { mm, error } = context;
+  const lists = listsOf(raw, path, context);
+  if (lists === undefined) return undefined;
+  const { turns, travel, back } = lists;
   let sound = true;
   const refuse = (key: string, code: string, what: string, remedy: string) => {
     sound = false;
@@ -138,10 +175,11 @@ function assembleReadings(raw: RawReadings, path: Path, { mm, error }: Context):
       "the return readings run against turns",
       "write each return reading beside the turn at which it was taken, not in the order of taking",
     );
+  const about = typeof raw === "string" ? {} : raw;
   const gauge = {
-    ...(raw.gauge && { gauge: mm(raw.gauge) }),
-    ...(raw.gaugeError && { gaugeError: mm(raw.gaugeError) }),
-    ...(raw.temperature !== undefined && { temperature: raw.temperature }),
+    ...(about.gauge && { gauge: mm(about.gauge) }),
+    ...(about.gaugeError && { gaugeError: mm(about.gaugeError) }),
+    ...(about.temperature !== undefined && { temperature: about.temperature }),
   };
   return sound ? { ...gauge, turns, travel, ...(back && { back }) } : undefined;
 }

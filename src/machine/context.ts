@@ -1,6 +1,10 @@
+import type { CsvReadings } from "./csvReadings.js";
 import type { Units } from "./machine.js";
 import type { Path, Remark } from "./problem.js";
 import type { FeedText, LengthText, MachineFile } from "./schema.js";
+
+/** Readings of CSV files by the name that the machine file gives them. */
+export type CsvFiles = ReadonlyMap<string, CsvReadings>;
 
 export type Report = (remark: Remark) => void;
 export type Raw<K extends keyof MachineFile> = NonNullable<MachineFile[K]>;
@@ -10,6 +14,7 @@ export type Context = {
   readonly units: Units;
   readonly mm: (length: LengthText) => number;
   readonly feedMm: (feed: FeedText) => number;
+  readonly csv: CsvFiles;
   readonly error: (path: Path, code: string, what: string, remedy: string) => void;
   readonly warn: (path: Path, code: string, what: string, remedy: string) => void;
 };

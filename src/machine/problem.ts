@@ -2,6 +2,8 @@
 export type Problem = {
   readonly severity: "error" | "warning";
   readonly code: string;
+  /** Another file than the one read, as a CSV beside it. */
+  readonly file?: string;
   readonly line: number;
   readonly column: number;
   readonly what: string;

@@ -1,4 +1,5 @@
 import { assemble } from "./assemble.js";
+import type { CsvFiles } from "./context.js";
 import { readDocument } from "./document.js";
 import type { Machine } from "./machine.js";
 import type { Places, Problem } from "./problem.js";
@@ -11,14 +12,25 @@ export type MachineReading = {
 };
 
 /** Reads a machine file. All problems come at once, in the file's order; `machine` is there when none of them is an error.
- *  Never throws, whatever the text. */
-export function readMachine(text: string): MachineReading {
+ *  Never throws, whatever the text. `csv`: readings from the files that `csvNames` found, by name. */
+export function readMachine(text: string, csv: CsvFiles = new Map()): MachineReading {
   const kind = { noun: "machine file", begin: "name: Bench lathe" };
-  const { value, problems, places } = readDocument(text, machineFile, kind, assemble);
+  const { value, problems, places } = readDocument(text, machineFile, kind, (file, report) =>
+    assemble(file, report, csv),
+  );
   return value === undefined ? { problems, places } : { machine: value, problems, places };
 }
 
 /** `file:line:column: what is wrong; what would be right`. */
-export function formatProblem({ line, column, what, remedy, severity }: Problem, fileName: string): string {
-  return `${fileName}:${line}:${column}: ${severity === "warning" ? "mind: " : ""}${what}; ${remedy}`;
+export function formatProblem({ file, line, column, what, remedy, severity }: Problem, fileName: string): string {
+  return `${file ?? fileName}:${line}:${column}: ${severity === "warning" ? "mind: " : ""}${what}; ${remedy}`;
+}
+
+/** Names of the CSV files that a machine file takes readings from: any scalar after `readings:` or `file:` that ends so. What the text
+ *  means is judged when it is read; here a name too many only means a file read in vain. */
+export function csvNames(text: string): string[] {
+  const found = text.matchAll(
+    /\b(?:readings|file)\s*:\s*(?:"([^"\n]+\.csv)"|'([^'\n]+\.csv)'|([^\s,{}"'#][^,{}"'#\n]*\.csv))/gi,
+  );
+  return [...new Set([...found].map((match) => (match[1] ?? match[2] ?? match[3] ?? "").trim()))];
 }

@@ -200,17 +200,21 @@ const drive = z.strictObject({
     .describe("Spindle speeds that were measured"),
 });
 
-const readings = z.strictObject({
-  gauge: length().optional().describe("Smallest graduation of the gauge"),
-  gaugeError: length().optional().describe("How far the gauge itself may be wrong over its reach, as its maker says"),
-  temperature: z.number().optional().describe("°C while measuring; lengths are true at 20"),
-  turns: z.array(z.number()).describe("Handwheel turns at each reading"),
-  travel: z.array(anyLength()).describe("Gauge reading at each, going one way"),
-  return: z
-    .array(anyLength())
-    .optional()
-    .describe("Gauge reading at the same turns on the way back, come from past the end"),
-});
+const readings = z.union([
+  z.string(),
+  z.strictObject({
+    file: z.string().optional().describe("A CSV beside this file instead of the lists: columns turns, travel, return"),
+    gauge: length().optional().describe("Smallest graduation of the gauge"),
+    gaugeError: length().optional().describe("How far the gauge itself may be wrong over its reach, as its maker says"),
+    temperature: z.number().optional().describe("°C while measuring; lengths are true at 20"),
+    turns: z.array(z.number()).optional().describe("Handwheel turns at each reading"),
+    travel: z.array(anyLength()).optional().describe("Gauge reading at each, going one way"),
+    return: z
+      .array(anyLength())
+      .optional()
+      .describe("Gauge reading at the same turns on the way back, come from past the end"),
+  }),
+]);
 
 const feed = z.union([
   feedText(),

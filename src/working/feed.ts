@@ -3,6 +3,7 @@ import { roundingDeviation } from "../feed/gauge.js";
 import { studentT95 } from "../feed/studentT.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import type { Feed } from "../machine/machine.js";
+import { trimmed } from "../quantity/format.js";
 import type { Path } from "../machine/problem.js";
 import type { Input, Source, Subject, Working } from "./working.js";
 
@@ -39,7 +40,7 @@ function feedWorking({ handwheel, feed }: HandwheelFinding, index: number): Work
   const compared =
     feed.nominal === undefined
       ? []
-      : [`the maker meant ${feed.nominal} mm/turn; that is only compared against, never used`];
+      : [`the maker meant ${trimmed(feed.nominal, 5)} mm/turn; that is only compared against, never used`];
   return {
     title: `${handwheel.name}: feed per turn`,
     ...byForm(given, feed, index),
