@@ -28,6 +28,7 @@ export const planSteps = block({}, ({ findings, width }): Run[] => {
     ),
     ...objections(plan.objections, width),
     ...plan.steps.flatMap((step, index) => stepRuns(step, index + 1, units, width)),
+    ...(job.parts > 1 ? repeat(job.parts, width) : []),
   ];
 });
 
@@ -39,6 +40,34 @@ function objections(list: readonly string[], width: number): Run[] {
     ...list.flatMap((words) => paragraph(words, width, { ink: "accent", gap: 0.5 })),
   ];
 }
+
+/** What makes the others like the first, and a box for each. */
+function repeat(parts: number, width: number): Run[] {
+  const boxes = Math.min(parts, mostBoxes);
+  const pitch = 8;
+  const across = Math.max(1, Math.floor((width - 10) / pitch));
+  const marks = Array.from({ length: boxes }, (_, index): Mark[] => {
+    const at = { x: 10 + (index % across) * pitch, y: 1 + Math.floor(index / across) * pitch };
+    return [
+      rectangle(at, 4.5, 4.5, { pen: medium }),
+      text(String(index + 1), { x: at.x + 2.25, y: at.y + 3.1 }, { size: size.tiny, anchor: "middle" }),
+    ];
+  }).flat();
+  return [
+    ...keep(paragraph(`Repeat: ${parts} parts alike`, width, { size: size.heading, weight: "bold", gap: 4 })),
+    ...keep(
+      paragraph(
+        "Leave every stop and zero as the first part left it. Push each blank to the same stop, close the chuck the same way, and go through the steps in one order; or do one step on all parts before the next. Measure the first, the third, then one in ten, and whenever a tool was touched.",
+        width - 10,
+        { size: size.small, gap: 0.5 },
+      ).map((run) => shifted(run, 10, width)),
+    ),
+    { drawing: { width, height: Math.ceil(boxes / across) * pitch, marks }, gap: 1 },
+  ];
+}
+
+/** More parts than these are counted on another sheet. */
+const mostBoxes = 120;
 
 const keep = (runs: readonly Run[]): Run[] => runs.map((run) => ({ ...run, keepWithNext: true }));
 
