@@ -36,8 +36,14 @@ export function dialWords(dial: DialFinding, units: Units): string {
   const vernier = dial.vernier ? ` ${vernierWords(dial, units)}.` : "";
   const first = scaleWords(dial, units);
   const upper = dial.second ? `Upper scale: ${first}` : first.charAt(0).toUpperCase() + first.slice(1);
-  return `${upper}.${lower}${vernier} Numbers grow as the wheel is turned ${dial.increases}. ${sightWords(dial)}`.trim();
+  return `${upper}.${lower}${vernier} Numbers grow as the wheel is turned ${dial.increases}. ${sightWords(dial)}${waveWords(dial)}`.trim();
 }
+
+/** A dial with a wave built in looks wrong and is right: the paper says so. */
+const waveWords = ({ wave }: DialFinding): string =>
+  wave === undefined
+    ? ""
+    : ` Unevenly spaced on purpose: the measured once-per-turn error is built in. Its zero belongs where the wheel stood at turn 0 of the readings.`;
 
 const amount = (mm: number, units: Units) =>
   `${formatFixed(Math.abs(mm) / mmPer[units], units === "mm" ? 4 : 5)} ${units}`;

@@ -1,6 +1,8 @@
 import { scaleLinear } from "d3-scale";
-import type { Drawing, Mark } from "../drawing/drawing.js";
-import { circle, line, rectangle, text } from "../drawing/shapes.js";
+import { line } from "d3-shape";
+import type { Drawing, Mark, Point, Segment } from "../drawing/drawing.js";
+import { segmentPen } from "../drawing/pen.js";
+import { circle, rectangle, line as stroke, text } from "../drawing/shapes.js";
 import { trimmed } from "../quantity/format.js";
 import { fine, medium, pen, size } from "./style.js";
 
@@ -33,19 +35,20 @@ export function plotDrawing({ title, across, up, points, level }: Plot, width: n
     text(title, { x: left, y: 3 }, { size: size.small, weight: "bold" }),
     rectangle({ x: left, y: top }, right - left, bottom - top, { pen: fine }),
     ...yTicks.flatMap((tick): Mark[] => [
-      line({ x: left - 1, y: y(tick) }, { x: left, y: y(tick) }, fine),
+      stroke({ x: left - 1, y: y(tick) }, { x: left, y: y(tick) }, fine),
       text(trimmed(tick, places(step)), { x: left - 1.5, y: y(tick) + 0.65 }, { size: size.tiny, anchor: "end" }),
     ]),
     ...x
       .ticks(8)
       .flatMap((tick): Mark[] => [
-        line({ x: x(tick), y: bottom }, { x: x(tick), y: bottom + 1 }, fine),
+        stroke({ x: x(tick), y: bottom }, { x: x(tick), y: bottom + 1 }, fine),
         text(trimmed(tick, 2), { x: x(tick), y: bottom + 3.2 }, { size: size.tiny, anchor: "middle" }),
       ]),
-    line({ x: left, y: y(0) }, { x: right, y: y(0) }, medium),
+    stroke({ x: left, y: y(0) }, { x: right, y: y(0) }, medium),
     ...(level === undefined
       ? []
-      : [line({ x: left, y: y(level) }, { x: right, y: y(level) }, pen(0.18, "black", [1.5, 1]))]),
+      : [stroke({ x: left, y: y(level) }, { x: right, y: y(level) }, pen(0.18, "black", [1.5, 1]))]),
+    { kind: "path", segments: joined(points.map((point) => ({ x: x(point.x), y: y(point.y) }))), pen: fine },
     ...points.map((point) =>
       circle(
         { x: x(point.x), y: y(point.y) },
@@ -57,4 +60,14 @@ export function plotDrawing({ title, across, up, points, level }: Plot, width: n
     text(up, { x: 2.4, y: (top + bottom) / 2 }, { size: size.tiny, anchor: "middle", turn: -Math.PI / 2 }),
   ];
   return { width, height, marks };
+}
+
+/** A thin line through the points in the order of x, to lead the eye. */
+function joined(points: readonly Point[]): readonly Segment[] {
+  const pen = segmentPen();
+  line<Point>()
+    .x(({ x }) => x)
+    .y(({ y }) => y)
+    .context(pen.context)([...points].sort((a, b) => a.x - b.x));
+  return pen.segments;
 }

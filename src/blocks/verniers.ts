@@ -55,7 +55,8 @@ function reading(dial: DialFinding, vernier: Vernier, pitch: number, perRadian: 
   const zero = (wanted / chosen.divisionValue) * pitch;
   const span = vernier.spans * pitch;
   const times = Math.max(1, Math.min(4, Math.floor(width / ((span + 4 * pitch) * perRadian))));
-  const scale = times * perRadian;
+  // A dial of few divisions may have steps wider than the page: then its example is drawn smaller.
+  const scale = Math.min(times * perRadian, (width - 1) / (span + 2 * pitch));
   const margin = Math.min(4 * pitch, Math.max(pitch, (width / scale - span) / 2));
   const window = { from: zero - margin, to: zero + span + margin, growth: growthOf(dial) };
   const dialPart = stripSurface(scale, 9, window);
@@ -77,6 +78,6 @@ function reading(dial: DialFinding, vernier: Vernier, pitch: number, perRadian: 
   };
   const number = (mm: number) => trimmed(mm / mmPer[unit], 6);
   const side = dial.increases === "clockwise" ? "right" : "left";
-  const words = `Example, drawn ${times === 1 ? "at its size" : `${times} times its size`}: the vernier's 0 stands past ${number(main)} (the last dial mark to its ${side}). Line ${mark} of the vernier is the one that meets a mark of the dial: ${number(main)} + ${mark} × ${number(vernier.leastCount)} = ${number(read)} ${unit}.`;
+  const words = `Example, drawn ${scale < times * perRadian ? "smaller than it is" : times === 1 ? "at its size" : `${times} times its size`}: the vernier's 0 stands past ${number(main)} (the last dial mark to its ${side}). Line ${mark} of the vernier is the one that meets a mark of the dial: ${number(main)} + ${mark} × ${number(vernier.leastCount)} = ${number(read)} ${unit}.`;
   return { drawing, words };
 }

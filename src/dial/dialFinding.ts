@@ -7,14 +7,17 @@ import { labelling } from "./labelling.js";
 import { MOST_MARKS } from "./ranking.js";
 import { readingCircle, stripLength } from "./strip.js";
 import { dialVernier } from "./vernier.js";
+import { type Wave, waveAngle } from "./wave.js";
 
 /** The dial of one handwheel: the ways to divide it, the chosen one and its marks. Undefined where the file wishes for
- *  no dial, where the feed is not known or not above zero, and for a drum without diameter or wrap. */
+ *  no dial, where the feed is not known or not above zero, and for a drum without diameter or wrap. `wave`: the
+ *  once-per-turn error that the file asks to build in; the marks are then unevenly spaced on purpose. */
 export function dialFinding(
   handwheel: Handwheel,
   feed: FeedFinding | undefined,
   paper: Pick<Paper, "thickness" | "adhesive">,
   units: Units,
+  wave?: Wave,
 ): DialFinding | undefined {
   const wish = handwheel.dial;
   if (wish === undefined || feed === undefined || !(feed.perTurn > 0)) return undefined;
@@ -39,7 +42,8 @@ export function dialFinding(
     chosen,
     forced: wish.divisions !== undefined || wish.closure !== undefined,
     choices,
-    rows: graduations(chosen, reading),
+    rows: marks(chosen),
+    ...(wave && { wave }),
     ...(chosen.divisions <= MOST_MARKS && { labelUnit: labelling(chosen).labelUnit }),
     ...(strip !== undefined && { stripLength: strip }),
     increases: wish.increases,
@@ -47,13 +51,20 @@ export function dialFinding(
     ...(beside !== undefined && { vernier: beside }),
   };
 
+  function marks(choice: DialChoice): DialFinding["rows"] {
+    const even = graduations(choice, reading);
+    return wave === undefined
+      ? even
+      : even.map((row) => row.map((mark) => ({ ...mark, angle: waveAngle(mark.angle, wave) })));
+  }
+
   /** A second scale: the best closure for the division value that it must have. */
   function scaleOf(divisions: number): NonNullable<DialFinding["second"]> {
     const { closure: _, ...shape } = wish as DialWish;
     const own = dialChoices(feed as FeedFinding, handwheel.reads, { ...shape, divisions }, options)[0] as DialChoice;
     return {
       chosen: own,
-      rows: graduations(own, reading),
+      rows: marks(own),
       ...(own.divisions <= MOST_MARKS && { labelUnit: labelling(own).labelUnit }),
     };
   }

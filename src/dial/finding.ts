@@ -1,4 +1,5 @@
 import type { Closure } from "../machine/machine.js";
+import type { Wave } from "./wave.js";
 
 /** One way to divide a turn. Lengths in mm of what the dial reads (twice the travel when it reads diameter). */
 export type DialChoice = {
@@ -53,6 +54,8 @@ export type DialFinding = {
   /** Flat length once round, for a drum. */
   readonly stripLength?: number;
   readonly increases: "clockwise" | "anticlockwise";
+  /** The once-per-turn error that is built into the marks, which are then unevenly spaced on purpose. */
+  readonly wave?: Wave;
   /** A second scale below the first, in another value or unit, with a closure of its own. */
   readonly second?: Pick<DialFinding, "chosen" | "rows" | "labelUnit">;
   /** Beside the index line, where the file asks for one. */

@@ -19,7 +19,15 @@ function handwheelFinding(handwheel: Handwheel, machine: Machine): HandwheelFind
   const feed = feedPerTurn(handwheel.feed);
   // The reader refuses such a file; a Machine from elsewhere simply has no feed here.
   if ("tooFew" in feed) return { handwheel };
-  const dial = dialFinding(handwheel, feed, machine.paper, machine.units);
   const beyond = feed.fit && handwheel.feed.from === "readings" ? study(feed.fit, handwheel.feed) : undefined;
+  const wave = handwheel.dial?.oncePerTurn ? beyond?.shape.oncePerTurn : undefined;
+  // Only a wave that is more than chance is built in.
+  const dial = dialFinding(
+    handwheel,
+    feed,
+    machine.paper,
+    machine.units,
+    wave?.real ? { share: wave.found.amplitude / feed.perTurn, crest: wave.found.crest } : undefined,
+  );
   return { handwheel, feed, ...(beyond && { study: beyond }), ...(dial && { dial }) };
 }

@@ -1,11 +1,12 @@
 import type { OncePerTurn, Zone } from "../feed/alongTravel.js";
+import type { Handwheel } from "../machine/machine.js";
 import type { Path, Remark } from "../machine/problem.js";
 import { formatFixed } from "../quantity/format.js";
 import type { HandwheelFinding } from "./findings.js";
 
 /** What a handwheel's readings show to be wrong or worn; nothing is ever left out of the fit in silence. */
 export function readingRemarks({ handwheel, study }: HandwheelFinding, index: number): Remark[] {
-  if (study === undefined) return [];
+  if (study === undefined) return unmeasuredWave(handwheel, index);
   const path: Path = ["handwheels", index, "feed", "readings"];
   const warn = (code: string, at: Path, what: string, remedy: string): Remark => ({
     severity: "warning",
@@ -44,18 +45,33 @@ export function readingRemarks({ handwheel, study }: HandwheelFinding, index: nu
           ),
         ]
       : []),
-    ...(oncePerTurn?.real
+    ...(oncePerTurn?.real ? [] : unmeasuredWave(handwheel, index)),
+    ...(oncePerTurn?.real && !handwheel.dial?.oncePerTurn
       ? [
           warn(
             "once-per-turn",
             [...path, "travel"],
             `"${handwheel.name}" leads and lags once per turn by ${waveWords(oncePerTurn.found)}`,
-            "look for an eccentric dial or thrust face; whole turns are not touched by it",
+            "look for an eccentric dial or thrust face, or build it into the dial with oncePerTurn: true; whole turns are not touched by it",
           ),
         ]
       : []),
   ];
 }
+
+/** A dial that asks for a wave which the readings do not show. */
+const unmeasuredWave = ({ name, dial }: Handwheel, index: number): Remark[] =>
+  dial?.oncePerTurn
+    ? [
+        {
+          severity: "warning",
+          code: "no-wave",
+          path: ["handwheels", index, "dial", "oncePerTurn"],
+          what: `the readings of "${name}" show no once-per-turn error to build in`,
+          remedy: "read at quarters of a turn, at least 8 readings; until then the marks are evenly spaced",
+        },
+      ]
+    : [];
 
 /** The stretches that differ most, in words. */
 export function zoneWords(zones: readonly Zone[]): string {

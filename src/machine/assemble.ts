@@ -98,6 +98,7 @@ function assembleDial(
     increases: dial.increases ?? "clockwise",
     ...(dial.divisions !== undefined && { divisions: mm(dial.divisions) }),
     ...(dial.closure !== undefined && { closure: dial.closure }),
+    ...(dial.oncePerTurn && { oncePerTurn: true }),
     ...(dial.second !== undefined && { second: mm(dial.second) }),
     ...(dial.vernier !== undefined && { vernier: dial.vernier }),
     ...(dial.lap !== undefined && { lap: mm(dial.lap) }),

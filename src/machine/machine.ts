@@ -190,6 +190,8 @@ export type DialWish = DialShape & {
   /** Wanted division value, in what the dial reads. */
   readonly divisions?: number;
   readonly closure?: Closure;
+  /** Build a measured once-per-turn error into the marks. */
+  readonly oncePerTurn?: boolean;
   /** Division value of a second scale below the first. */
   readonly second?: number;
   /** Parts into which a vernier beside the index line cuts a division. */

@@ -264,6 +264,10 @@ const dial = z.strictObject({
     .optional()
     .describe("Sense of turning in which numbers grow, seen by the operator; clockwise when left out"),
   divisions: length().optional().describe("What one division must be worth, in what the dial reads: 0.02 mm"),
+  oncePerTurn: z
+    .boolean()
+    .optional()
+    .describe("true builds a measured once-per-turn error into the marks, which are then unevenly spaced on purpose"),
   closure: closure
     .optional()
     .describe("even: equal divisions; true: exact ones, the last short; rows: one row for each turn"),
