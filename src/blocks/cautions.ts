@@ -57,6 +57,8 @@ export const cautionLines = block({ of: "belt" }, ({ settings, width }): Run[] =
       rectangle({ x: 0, y: step * 0.28 }, 1.4, 1.4, { fill: "accent" }),
       ...parts.map((part, row) => text(part, { x: 3, y: step * (row + 0.76) }, { size: size.small })),
     ];
-    return [{ drawing: { width, height: step * parts.length + 0.4, marks }, gap: index === 0 ? 2 : 0 }];
+    // Cautions stay together: one left over on a page of its own is not read.
+    const keepWithNext = index < lines.length - 1;
+    return [{ drawing: { width, height: step * parts.length + 0.4, marks }, gap: index === 0 ? 2 : 0, keepWithNext }];
   });
 });
