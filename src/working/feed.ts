@@ -3,8 +3,8 @@ import { roundingDeviation } from "../feed/gauge.js";
 import { studentT95 } from "../feed/studentT.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import type { Feed } from "../machine/machine.js";
-import { trimmed } from "../quantity/format.js";
 import type { Path } from "../machine/problem.js";
+import { trimmed } from "../quantity/format.js";
 import type { Input, Source, Subject, Working } from "./working.js";
 
 /** True travel per turn of every handwheel. */

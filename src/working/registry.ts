@@ -7,6 +7,7 @@ import { explainFeed, explainLostMotion } from "./feed.js";
 import { explainStop } from "./stops.js";
 import { explainTaper } from "./tapers.js";
 import { explainTappingHole } from "./threads.js";
+import { explainTurns } from "./turns.js";
 import type { Subject } from "./working.js";
 
 /** Everything that `witnessmark explain` and the sheets can show the working of.
@@ -23,6 +24,7 @@ export const quantities = {
   "belt length": { about: "length of a belt at one of its steps", subjects: explainBeltLength },
   slip: { about: "speed lost between motor and spindle", subjects: explainSlip },
   "cutting speed": { about: "which belt position suits a material and diameter", subjects: explainCuttingSpeed },
+  turns: { about: "whole turns and divisions for a distance", subjects: explainTurns },
   taper: { about: "what to swivel to, and how to prove it", subjects: explainTaper },
   "tapping hole": { about: "the hole for a tap, at a stated engagement", subjects: explainTappingHole },
   stop: { about: "turns to a stop, and how alike the parts come out", subjects: explainStop },

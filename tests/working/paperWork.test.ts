@@ -2,6 +2,7 @@ import { expect, test } from "vitest";
 import { explainStop } from "../../src/working/stops.js";
 import { explainTaper } from "../../src/working/tapers.js";
 import { explainTappingHole } from "../../src/working/threads.js";
+import { explainTurns } from "../../src/working/turns.js";
 import type { Subject, Working } from "../../src/working/working.js";
 import { demoFindings, findingsOf } from "../support/sheets.js";
 
@@ -38,4 +39,14 @@ test("a stop on a handwheel without a feed says what is missing", () => {
     "name: L\nhandwheels: [{ name: Bed }]\nstops: [{ name: end, handwheel: Bed, length: 5 }]\n",
   );
   expect(explainStop(findings)[0]?.explain()).toEqual({ missing: "the feed of the bed is not given" });
+});
+
+test("turns for a distance: 10 TPI goes 1 in in ten turns, and an old dial is told what to read", () => {
+  const findings = findingsOf(
+    "name: L\nunits: in\nhandwheels: [{ name: Slide, feed: { perTurn: 0.1, nominal: 0.125 }, distances: [1, 1/4] }]\n",
+  );
+  expect(workingOf(explainTurns(findings), "Slide, 1 in").result.value).toBeCloseTo(10, 9);
+  const quarter = workingOf(explainTurns(findings), "Slide, 0.25 in");
+  expect(quarter.result.value).toBeCloseTo(2.5, 9);
+  expect(quarter.notes).toContain("on the old dial: 2 whole turns, then its reading of 0.0625 in");
 });
