@@ -1,0 +1,62 @@
+import { readingPerTurn } from "../dial/choices.js";
+import type { Findings, HandwheelFinding } from "../findings/findings.js";
+import { formatLength, trimmed } from "../quantity/format.js";
+import { fromMm, inMm } from "../quantity/length.js";
+import { oldDialSetting, settingFor } from "../turns/turns.js";
+import { feedSource } from "./feed.js";
+import type { Subject, Working } from "./working.js";
+
+/** Turns and divisions for each distance that the file asks of a handwheel, or for one and ten units where it asks none. */
+export function explainTurns({ machine, handwheels }: Findings): Subject[] {
+  const { units } = machine;
+  return handwheels.flatMap((finding, index): Subject[] => {
+    const { name, distances = [] } = finding.handwheel;
+    const asked = distances.length > 0 ? distances : [1, 10].map((value) => inMm(value, units));
+    return asked.map((distance, place) => ({
+      name: `${name}, ${trimmed(fromMm(distance, units), 4)} ${units}`,
+      explain: () => working(finding, index, distance, distances.length > 0 ? place : undefined, units),
+    }));
+  });
+}
+
+function working(
+  { handwheel, feed, dial }: HandwheelFinding,
+  index: number,
+  distance: number,
+  place: number | undefined,
+  units: "mm" | "in",
+): Working | { missing: string } {
+  if (feed === undefined) return { missing: `the feed of the ${handwheel.name.toLowerCase()} is not given` };
+  const perTurn = readingPerTurn(feed, handwheel.reads);
+  const nominal = feed.nominal === undefined ? undefined : readingPerTurn({ perTurn: feed.nominal }, handwheel.reads);
+  const { turns, wholeTurns, divisions, row, error } = settingFor(distance, perTurn, dial?.chosen);
+  const old = nominal === undefined ? undefined : oldDialSetting(distance, perTurn, nominal);
+  return {
+    title: `${handwheel.name}: turns for ${formatLength(distance, units)} of ${handwheel.reads}`,
+    formula: "turns = distance ÷ p; its whole part, and the rest in divisions to the tenth",
+    inputs: [
+      {
+        name: "distance",
+        value: distance,
+        unit: "mm",
+        source:
+          place === undefined
+            ? { from: "assumed", why: "a round one: the file asks for none" }
+            : { from: "stated", path: ["handwheels", index, "distances", place] },
+      },
+      { name: "p, read in one turn", value: perTurn, unit: "mm/turn", source: feedSource(feed, index) },
+    ],
+    result: { name: "turns", value: turns, unit: "turns" },
+    ...(feed.uncertainty !== undefined && { uncertainty: (turns * feed.uncertainty) / feed.perTurn }),
+    notes: [
+      ...(divisions === undefined || dial === undefined
+        ? []
+        : [
+            `that is ${wholeTurns} whole turns and ${divisions} divisions of ${dial.chosen.divisionLabel}${row === undefined ? "" : ` on row ${row}`}, which leaves ${formatLength(error, units)}`,
+          ]),
+      ...(old === undefined
+        ? []
+        : [`on the old dial: ${old.wholeTurns} whole turns, then its reading of ${formatLength(old.reading, units)}`]),
+    ],
+  };
+}
