@@ -153,11 +153,13 @@ export function settingWords(setting: Setting, wheel: HandwheelFinding): string 
   return `${plural(setting.wholeTurns, "turn")} + ${formatFixed(setting.divisions, 1)} × ${wheel.dial?.chosen.divisionLabel ?? ""}${row}`;
 }
 
-function lengthWords({ lengthWheel, lengthSetting, feed }: PlannedStep, width: number): Run[] {
-  if (lengthWheel === undefined) return [];
-  const name = lengthWheel.handwheel.name;
-  const stop = lengthSetting === undefined ? "" : `${name}: stop after ${settingWords(lengthSetting, lengthWheel)}. `;
-  const pace = feed === undefined ? "" : `Hand feed: ${feed.count}.`;
+function lengthWords({ lengthWheel, lengthSetting, feed, feedWheel }: PlannedStep, width: number): Run[] {
+  const stop =
+    lengthSetting === undefined || lengthWheel === undefined
+      ? ""
+      : `${lengthWheel.handwheel.name}: stop after ${settingWords(lengthSetting, lengthWheel)}. `;
+  const pace =
+    feed === undefined || feedWheel === undefined ? "" : `Feed by the ${feedWheel.toLowerCase()}: ${feed.count}.`;
   const words = `${stop}${pace}`.trim();
   return words === ""
     ? []

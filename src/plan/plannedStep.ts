@@ -13,7 +13,9 @@ export type PlannedStep = {
   /** The spindle is turned by hand. */
   readonly byHand: boolean;
   readonly speed?: SpeedChoice;
+  /** By the handwheel that feeds the cut. */
   readonly feed?: HandFeed;
+  readonly feedWheel?: string;
   readonly passes: readonly Pass[];
   /** Sets the depth of each pass. */
   readonly depthWheel?: HandwheelFinding;

@@ -24,7 +24,7 @@ export function feedOf(
   wheel: HandwheelFinding | undefined,
   { material }: Job,
   diameter?: number,
-): { readonly feed?: HandFeed } {
+): { readonly feed?: HandFeed; readonly feedWheel?: string } {
   // A steel without figures of its own is fed like mild steel.
   const range =
     feedPerRevolution(material, operation, diameter) ??
@@ -32,5 +32,5 @@ export function feedOf(
   if (range === undefined || speed?.rpm === undefined || wheel?.feed === undefined) return {};
   const chosen = wheel.dial?.chosen;
   const divisions = chosen && chosen.divisions / chosen.rows;
-  return { feed: handFeed(range.from, speed.rpm, wheel.feed.perTurn, divisions) };
+  return { feed: handFeed(range.from, speed.rpm, wheel.feed.perTurn, divisions), feedWheel: wheel.handwheel.name };
 }
