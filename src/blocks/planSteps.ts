@@ -20,7 +20,7 @@ export const planSteps = block({}, ({ findings, width }): Run[] => {
   const { units } = machine;
   const show = (mm: number) => `${formatFixed(fromMm(mm, units), units === "mm" ? 2 : 4)} ${units}`;
   return [
-    ...paragraph(job.name, width, { size: size.title, weight: "bold" }),
+    ...paragraph(job.name, width, { size: size.title, weight: "bold", gap: 4 }),
     ...paragraph(
       `${plural(job.parts, "part")}, ${job.material}, bar ${show(job.bar.diameter)}, standing out ${show(job.bar.out)}${job.bar.supported ? ", held by a centre" : ""}; ${job.tool}.`,
       width,
