@@ -54,7 +54,8 @@ export function dialPieces(plan: DialPlan, room: { width: number; height: number
       const wanted = (index * turn) / pieces;
       const near = best(
         cuts,
-        (cut) => Math.abs(after(cut.angle, joint.angle) - wanted) - (cut.clearance > 0 ? turn : 0),
+        // Clear of numbers where that moves the cut by no more than a quarter piece.
+        (cut) => Math.abs(after(cut.angle, joint.angle) - wanted) - (cut.clearance > 0 ? turn / pieces / 4 : 0),
       );
       return joint.angle + after(near.angle, joint.angle);
     });
@@ -92,6 +93,9 @@ type Cut = {
   readonly clearance: number;
 };
 
+/** Room between two marks that a cut needs, mm. */
+const LEAST_GAP = 0.02;
+
 /** The middles of all gaps between marks of any band. */
 function gaps({ dial, flat }: DialPlan, { bands }: DialStyle): Cut[] {
   const perRadian = paperPerRadian(flat);
@@ -102,8 +106,10 @@ function gaps({ dial, flat }: DialPlan, { bands }: DialStyle): Cut[] {
   const labels = marks.flatMap(({ angle, label, size }) =>
     label === undefined ? [] : [{ angle, half: textWidth(label, size, "bold") / 2 }],
   );
-  return angles.map((angle, index) => {
+  const cuts = angles.flatMap((angle, index): Cut[] => {
     const next = angles[index + 1] ?? (angles[0] ?? 0) + turn;
+    // Marks of two bands may all but coincide; no knife cuts between them.
+    if ((next - angle) * perRadian < LEAST_GAP) return [];
     const middle = (angle + next) / 2;
     const clearance = Math.min(
       turn * perRadian,
@@ -112,8 +118,9 @@ function gaps({ dial, flat }: DialPlan, { bands }: DialStyle): Cut[] {
         return Math.min(apart, turn - apart) * perRadian - label.half;
       }),
     );
-    return { angle: middle, clearance };
+    return [{ angle: middle, clearance }];
   });
+  return cuts.length > 0 ? cuts : [{ angle: 0, clearance: 0 }];
 }
 
 /** Height of a band with marks and figures of the least size, mm. */
