@@ -21,46 +21,35 @@ const columnGap = 8;
 /** The first side: this machine's dial, lost motion, the belt, speeds, what never to do, whom to ask. Fills one page. */
 export const studentSide = block({ materials: 4 }, ({ findings, settings, width, height }): Run[] => {
   const column = (width - columnGap) / 2;
-  const wheel = acrossWheel(findings);
-  const left = stack(
-    [
-      panel(
-        "1  Read the dial",
-        wheel === undefined ? [ideas(["Ask how far one turn goes."], column)] : dialPanel(wheel, findings, column),
-        column,
-      ),
-      panel(
-        "2  Come on from one side",
-        [comingOn(column), ideas([...lostWords(wheel, findings), ...lostMotionLines], column)],
-        column,
-      ),
-    ],
-    column,
-    5,
-  );
-  const right = stack(
-    [
-      panel("3  Change the belt", [beltDrawing(findings, column), ideas(beltSteps, column, "number")], column),
-      panel("4  Choose a speed", speeds(findings, settings.materials, column), column),
-    ],
-    column,
-    5,
-  );
-  const top = Math.max(left.height, right.height);
+  const [dial, lost, belt, speed] = panels(findings, settings.materials, column);
+  const upper = beside(stack([dial, lost], column, 5), stack([belt, speed], column, 5), width);
   const half = Math.ceil(never.length / 2);
-  const nevers: Drawing = beside(
-    ideas(never.slice(0, half), column, "cross"),
-    ideas(never.slice(half), column, "cross"),
-    width,
-  );
-  const bottom = stack(
-    [panel("5  Never", [nevers], width), panel("6  Ask", [ideas(askLines, width), blank("I ask:", width)], width)],
-    width,
-    3,
-  );
-  const marks: Mark[] = [...beside(left, right, width).marks, group({ x: 0, y: top + 5 }, bottom.marks)];
-  return [{ drawing: { width, height: Math.max(height, top + 5 + bottom.height), marks } }];
+  const nevers = beside(ideas(never.slice(0, half), column, "cross"), ideas(never.slice(half), column, "cross"), width);
+  const lower = stack([panel("5  Never", [nevers], width), askPanel(width)], width, 3);
+  const side = stack([upper, lower], width, 5);
+  if (side.height <= height) return [{ drawing: { ...side, height } }];
+  // On small paper one below the other, over as many pages as it takes.
+  const all = [
+    ...panels(findings, settings.materials, width),
+    panel("5  Never", [ideas(never, width, "cross")], width),
+    askPanel(width),
+  ];
+  return all.map((drawing): Run => ({ drawing, gap: 5 }));
 });
+
+const askPanel = (width: number): Drawing => panel("6  Ask", [ideas(askLines, width), blank("I ask:", width)], width);
+
+function panels(findings: Findings, materials: number, width: number): [Drawing, Drawing, Drawing, Drawing] {
+  const wheel = acrossWheel(findings);
+  const dial = wheel === undefined ? [ideas(["Ask how far one turn goes."], width)] : dialPanel(wheel, findings, width);
+  const lost = [comingOn(width), ideas([...lostWords(wheel, findings), ...lostMotionLines], width)];
+  return [
+    panel("1  Read the dial", dial, width),
+    panel("2  Come on from one side", lost, width),
+    panel("3  Change the belt", [beltDrawing(findings, width), ideas(beltSteps, width, "number")], width),
+    panel("4  Choose a speed", speeds(findings, materials, width), width),
+  ];
+}
 
 /** The second side: exercises of this machine's own numbers, with their answers upside down at the foot (or on a page of their
  *  own, for the teacher). */
@@ -75,27 +64,29 @@ export const studentExercises = block({ answers: "upside down" }, ({ findings, s
     width,
     1,
   );
-  const questions = stack(
-    list.map((exercise, index) => question(exercise, index + 1, width)),
-    width,
-    4,
-  );
+  const questions = list.map((exercise, index) => question(exercise, index + 1, width));
   const answers = answerLines(list, width);
   const upside = settings.answers === "upside down";
-  const tall = title.height + 6 + questions.height + (upside ? answers.height + 6 : 0);
-  const page = Math.max(height, tall);
+  const foot = (page: number) => group({ x: width, y: page }, answers.marks, { turn: Math.PI, name: "answers" });
+  const apart: Run = {
+    drawing: upside
+      ? { width, height: answers.height, marks: [foot(answers.height)] }
+      : { ...answers, height: Math.max(height, answers.height) },
+    gap: 6,
+  };
+  const needed = [title, ...questions, ...(upside ? [answers] : [])].reduce((sum, part) => sum + part.height, 12);
+  const between = Math.min(4, (height - needed) / Math.max(1, questions.length));
+  // On small paper the exercises go on over the page.
+  if (between < 0) return [{ drawing: title }, ...questions.map((drawing): Run => ({ drawing, gap: 3 })), apart];
+  const stacked = stack(questions, width, between);
   const side: Run = {
     drawing: {
       width,
-      height: page,
-      marks: [
-        ...title.marks,
-        group({ x: 0, y: title.height + 6 }, questions.marks),
-        ...(upside ? [group({ x: width, y: page }, answers.marks, { turn: Math.PI, name: "answers" })] : []),
-      ],
+      height,
+      marks: [...title.marks, group({ x: 0, y: title.height + 6 }, stacked.marks), ...(upside ? [foot(height)] : [])],
     },
   };
-  return upside ? [side] : [side, { drawing: { ...answers, height: Math.max(height, answers.height) } }];
+  return upside ? [side] : [side, apart];
 });
 
 const acrossWheel = ({ handwheels }: Findings): HandwheelFinding | undefined =>

@@ -119,4 +119,13 @@ describe("the sheet", () => {
     for (const { drawing } of pages) walk(drawing.marks);
     expect(turned).toEqual([Math.PI]);
   });
+
+  test.each(["Letter", "A5", "A3", "Legal"] as const)("fits on %s, over more pages where it must", (size) => {
+    const { pages } = printOf(
+      { ...demo, machine: { ...demo.machine, paper: { ...demo.machine.paper, size } } },
+      "student",
+    );
+    expect(pages.length).toBeGreaterThanOrEqual(2);
+    expect(pages.length).toBeLessThanOrEqual(size === "A5" ? 6 : 3);
+  });
 });
