@@ -1,6 +1,6 @@
 import { angleMarks, smallEnd } from "../dial/angleScale.js";
 import type { Graduation } from "../dial/finding.js";
-import { vernierMarks, vernier as vernierOf } from "../dial/vernier.js";
+import { vernierMarks, vernierWithin } from "../dial/vernier.js";
 import { group } from "../drawing/shapes.js";
 import type { AngleScale } from "../machine/machine.js";
 import { toRadians } from "../quantity/angle.js";
@@ -21,7 +21,8 @@ export const angleScales = block({ copies: 1 }, ({ findings, settings, width, he
       ...paragraph(scale.name, width, { size: size.heading, weight: "bold", gap: 4 }),
       ...paragraph(scaleWords(scale), width, { size: size.small, gap: 0.3 }),
     ].map((run) => ({ ...run, keepWithNext: true }));
-    if (surface.width > width - 1 || surface.height > height - 8)
+    const headHeight = head.reduce((sum, run) => sum + run.drawing.height + (run.gap ?? 0), 0);
+    if (surface.width > width - 1 || surface.height > height - 8 - headHeight)
       return [...head, ...paragraph("It is larger than the paper: choose a smaller range or larger paper.", width)];
     const pieces = Array.from({ length: Math.max(1, settings.copies) }, () => scaleCutOut(scale, surface));
     return [...head, ...cutOuts([...pieces, indexCutOut(scale)], width)];
@@ -105,7 +106,10 @@ function scaleCutOut(scale: AngleScale, surface: Surface): CutOut {
 function indexCutOut(scale: AngleScale): CutOut {
   const height = 7.5;
   const pitch = toRadians(scale.step);
-  const vernier = scale.vernier === undefined ? undefined : vernierOf(scale.step, pitch * scale.radius, scale.vernier);
+  // Either half may span a sixth of the circle at most, or 90 mm: the fixed part beside the scale is seldom longer.
+  const room = Math.min(90, (Math.PI * scale.radius) / 3);
+  const asked = scale.vernier;
+  const vernier = asked === undefined ? undefined : vernierWithin(scale.step, pitch * scale.radius, asked, room);
   const one = vernier ? vernierMarks(vernier, pitch) : [];
   const zero: Graduation = { angle: 0, rank: 1, value: 0, ...(vernier && { label: "0" }) };
   // A plate is numbered one way alone; past its index the numbers come from the left.
@@ -126,7 +130,9 @@ function indexCutOut(scale: AngleScale): CutOut {
     name: "companion",
     caption: vernier
       ? `vernier, reads ${minutes}${scale.part === "spindle" ? "" : "; read the half on the side of the reading"}`
-      : "index line",
+      : asked === undefined
+        ? "index line"
+        : `index line; a vernier of ${asked} is too long for this radius and step`,
     drawing: {
       width: surface.width,
       height: surface.height,

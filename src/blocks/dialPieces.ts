@@ -37,11 +37,13 @@ export const dialPieces = block(
       return [{ finding, dial: finding.dial, plan, pieces: piecesOf(plan, room) }];
     });
     if (dials.length === 0) return [];
-    const words = dials.flatMap(({ finding, dial, plan, pieces }) => [
-      ...paragraph(finding.handwheel.name, width, { size: size.heading, weight: "bold", gap: 3 }),
-      ...paragraph(dialWords(dial, machine.units), width, { size: size.small, gap: 0.3 }),
-      ...paragraph(measureWords(plan, pieces), width, { size: size.small }),
-    ]);
+    const words = dials.flatMap(({ finding, dial, plan, pieces }) =>
+      together([
+        ...paragraph(finding.handwheel.name, width, { size: size.heading, weight: "bold", gap: 3 }),
+        ...paragraph(dialWords(dial, machine.units), width, { size: size.small, gap: 0.3 }),
+        ...paragraph(measureWords(plan, pieces), width, { size: size.small }),
+      ]),
+    );
     const cut = dials.flatMap(({ finding, dial, plan, pieces }) => {
       const { name } = finding.handwheel;
       if (pieces === undefined) return [];
@@ -54,12 +56,14 @@ export const dialPieces = block(
         ...(settings.blank && pieces.length === 1 ? [blankCutOut(name, plan)] : []),
       ];
     });
-    const above = [...kept(words), ...paragraph(cuttingWords, width, { size: size.small, gap: 2.5 })];
+    const above = [...words, ...paragraph(cuttingWords, width, { size: size.small, gap: 2.5 })];
     return [...above, ...cutOuts(cut, width, { height, above })];
   },
 );
 
-const kept = (runs: Run[]): Run[] => runs.map((run) => ({ ...run, keepWithNext: true }));
+/** What is said of one dial stays on one page. */
+const together = (runs: Run[]): Run[] =>
+  runs.map((run, index) => (index < runs.length - 1 ? { ...run, keepWithNext: true } : run));
 
 const cuttingWords =
   "Cutting: inside circles and hollow edges first, while there is paper to hold, then the long edges, the ends last. " +

@@ -10,7 +10,11 @@ const LARGEST_PART = 0.5;
 /** The vernier for a dial whose marks are read on a circle of `circle` mm round: extended where it should be and fits,
  *  else direct; undefined where not even that fits beside the dial. */
 export function dialVernier(division: number, spacing: number, parts: number, circle: number): Vernier | undefined {
-  const room = Math.min(LONGEST, LARGEST_PART * circle);
+  return vernierWithin(division, spacing, parts, Math.min(LONGEST, LARGEST_PART * circle));
+}
+
+/** The same within so many mm. */
+export function vernierWithin(division: number, spacing: number, parts: number, room: number): Vernier | undefined {
   return [vernier(division, spacing, parts), form(division, parts, false)].find(({ spans }) => spans * spacing <= room);
 }
 
