@@ -11,6 +11,7 @@ import { handFeedTables, publishedFeedLines } from "./handFeedTables.js";
 import { measuredFooting, measuredReport } from "./measuredReport.js";
 import { planSteps } from "./planSteps.js";
 import { positionTiles } from "./positions.js";
+import { printerCheck } from "./printerCheck.js";
 import { ringCutting } from "./ringCutting.js";
 import { linearScales } from "./scales.js";
 import { speedDiagram } from "./speedDiagram.js";
@@ -40,6 +41,7 @@ export const blocks = {
   "drive notes": driveNotes,
   cautions: cautionLines,
   "turn tables": turnTables,
+  "printer check": printerCheck,
   "measured report": measuredReport,
   "measured footing": measuredFooting,
   "plan steps": planSteps,

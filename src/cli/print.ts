@@ -111,7 +111,7 @@ async function renderAll(
   const outputs: Output[] = [];
   for (const arranged of prints) {
     const print = arranged.outlines ? await outlined(arranged, fonts) : arranged;
-    const correction = arranged.outlines ? identity : printerCorrection(printer);
+    const correction = arranged.outlines || arranged.uncorrected ? identity : printerCorrection(printer);
     if (format === "pdf")
       outputs.push({ path: `${stem}-${print.sheet}.pdf`, bytes: await renderPdf(print, correction, fonts) });
     else

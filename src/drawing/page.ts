@@ -17,6 +17,8 @@ export type Print = {
   readonly sections?: readonly Section[];
   /** For a laser or engraver, not for a printer: letters as outlines, no printer's correction. */
   readonly outlines?: boolean;
+  /** As the printer makes it: the page on which the printer itself is measured. */
+  readonly uncorrected?: boolean;
 };
 
 /** A part of a bound print: where it begins (page index from 0) and how many pages it has. */

@@ -87,6 +87,7 @@ export function arrange(findings: Findings, template: Template): Arranged {
       title: `${machine.name}: ${template.title.toLowerCase()}`,
       pages: finished,
       ...(template.bare && { outlines: true }),
+      ...(template.uncorrected && { uncorrected: true }),
     },
   };
 }

@@ -52,7 +52,7 @@ export function bind(
   absent: readonly { title: string; why: string }[],
 ): Print {
   const sorted = [...prints]
-    .filter(({ outlines }) => !outlines)
+    .filter(({ outlines, uncorrected }) => !outlines && !uncorrected)
     .sort((a, b) => placeInBinder(a.sheet) - placeInBinder(b.sheet));
   const name = (print: Print) => capital(print.title.replace(`${machine.name}: `, ""));
   const contentsAt = (front: number): { sections: Section[]; pages: Page[] } => {

@@ -23,6 +23,8 @@ export type Template = {
   readonly checkBars: boolean;
   /** No heading, foot or bars: for a machine that follows every line. Its letters are outlines, its size is not corrected. */
   readonly bare: boolean;
+  /** Rendered without the printer's correction: what is measured on it is the correction. */
+  readonly uncorrected: boolean;
   /** Made only when asked for by name, not with the whole pack. */
   readonly onRequest: boolean;
   readonly blocks: readonly TemplateBlock[];
@@ -52,7 +54,19 @@ export function readTemplate(text: string, name: string): { template?: Template;
   if (!isMap(root))
     return { problems: ["1:1: a sheet template is a list of keys and values; copy one from templates/sheets"] };
 
-  const known = ["title", "needs", "orientation", "margin", "card", "each", "checkBars", "bare", "onRequest", "blocks"];
+  const known = [
+    "title",
+    "needs",
+    "orientation",
+    "margin",
+    "card",
+    "each",
+    "checkBars",
+    "bare",
+    "uncorrected",
+    "onRequest",
+    "blocks",
+  ];
   checkKeys(root.items as Pair[], known, "a sheet", report);
   const value = (key: string): unknown => document.get(key);
   const node = (key: string): unknown => document.get(key, true) ?? root;
@@ -95,6 +109,7 @@ export function readTemplate(text: string, name: string): { template?: Template;
     ...(value("each") !== undefined && { each: oneOf<"handwheel">("each", ["handwheel"], "handwheel") }),
     checkBars: value("checkBars") === true,
     bare: value("bare") === true,
+    uncorrected: value("uncorrected") === true,
     onRequest: value("onRequest") === true,
     blocks: list,
   };

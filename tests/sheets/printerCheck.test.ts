@@ -1,0 +1,128 @@
+import { beforeAll, describe, expect, test } from "vitest";
+import { readFonts } from "../../scripts/font.js";
+import { entryLines } from "../../src/blocks/printerCheck.js";
+import { readMachine } from "../../src/machine/read.js";
+import { renderPdf } from "../../src/output/pdf.js";
+import { identity } from "../../src/paper/printerCorrection.js";
+import { bind } from "../../src/sheets/binder.js";
+import { type LineRead, type PageRead, readPdf, type Spot } from "../support/readPdf.js";
+import { demoFindings, findingsOf, printOf } from "../support/sheets.js";
+
+const read = async (text: string): Promise<PageRead> => {
+  const { pages } = await readPdf(await renderPdf(printOf(findingsOf(text), "printer-check"), identity, readFonts()));
+  expect(pages).toHaveLength(1);
+  return pages[0] as PageRead;
+};
+const apart = (a: Spot, b: Spot) => Math.hypot(b.x - a.x, b.y - a.y);
+const long = ({ lines }: PageRead, length: number, pen: number) =>
+  lines.filter(({ from, to, pen: p }) => Math.abs(apart(from, to) - length) < 0.001 && Math.abs(p - pen) < 0.001);
+
+/** The corner and the nine feet of comb lines that lie at whole steps from it towards `to`, each within 0.001 mm. */
+function expectComb({ lines }: PageRead, end: Spot, to: Spot) {
+  const length = apart(end, to);
+  const along = { x: (to.x - end.x) / length, y: (to.y - end.y) / length };
+  for (let k = 0; k < 10; k++) {
+    const foot = { x: end.x + along.x * 2.1 * k, y: end.y + along.y * 2.1 * k };
+    const square = ({ from, to }: LineRead) =>
+      Math.abs((to.x - from.x) * along.x + (to.y - from.y) * along.y) < 0.001 && apart(from, to) < 4.001;
+    const found = lines.filter((stroke) => square(stroke) && apart(stroke.from, foot) < 0.001);
+    expect(found, `comb line ${k}`).toHaveLength(1);
+    expect(found[0]?.pen).toBeLessThan(0.12);
+  }
+}
+
+describe.each([
+  ["A4", 200, 250],
+  ["Letter", 200, 250],
+  ["A5", 130, 180],
+  ["A3", 200, 250],
+  ["Legal", 200, 250],
+])("the printer check on %s, read back from the PDF", (size, across, down) => {
+  let page: PageRead;
+  let corner: { topLeft: Spot; topRight: Spot; bottomLeft: Spot; bottomRight: Spot };
+  beforeAll(async () => {
+    page = await read(`name: Test\npaper: { size: ${size} }\n`);
+    // On A4 the rule under the heading is as long; it lies above.
+    const top = long(page, across, 0.25).sort((a, b) => b.from.y - a.from.y)[0] as LineRead;
+    const { from: topLeft, to: topRight } = top;
+    corner = {
+      topLeft,
+      topRight,
+      bottomLeft: { x: topLeft.x, y: topLeft.y + down },
+      bottomRight: { x: topRight.x, y: topRight.y + down },
+    };
+  });
+
+  test("one bar across, one down, and the other two sides, within 0.001 mm", () => {
+    const ends = (lines: LineRead[]) => lines.map(({ from, to }) => [from, to]);
+    expect(long(page, across, 0.25).filter(({ from }) => from.y > 12)).toHaveLength(1);
+    expect(corner.topRight.y - corner.topLeft.y).toBeCloseTo(0, 4);
+    const [[bottom, top] = []] = ends(long(page, down, 0.25));
+    expect(apart(bottom as Spot, corner.bottomLeft)).toBeLessThan(0.001);
+    expect(apart(top as Spot, corner.topLeft)).toBeLessThan(0.001);
+    const right = long(page, down, 0.13).filter(({ from }) => apart(from, corner.topRight) < 0.001);
+    expect(right).toHaveLength(1);
+    expect(apart(right[0]?.to as Spot, corner.bottomRight)).toBeLessThan(0.001);
+    expect(apart(corner.topLeft, corner.bottomRight)).toBeCloseTo(Math.hypot(across, down), 3);
+    expect(apart(corner.topRight, corner.bottomLeft)).toBeCloseTo(Math.hypot(across, down), 3);
+  });
+
+  test("each corner carries its comb of ten lines, 2.1 mm apart, inward", () => {
+    expectComb(page, corner.topRight, corner.topLeft);
+    expectComb(page, corner.topLeft, corner.bottomLeft);
+    expectComb(page, corner.bottomRight, corner.topLeft);
+    expectComb(page, corner.bottomLeft, corner.topRight);
+  });
+
+  test("the cross stands in the middle", () => {
+    const middle = { x: (corner.topLeft.x + corner.topRight.x) / 2, y: (corner.topLeft.y + corner.bottomLeft.y) / 2 };
+    const arms = page.lines.filter(
+      ({ from, to }) =>
+        Math.abs(apart(from, to) - 6) < 0.001 && Math.abs(apart(from, middle) - 3) < 0.001 && apart(to, middle) < 3.001,
+    );
+    expect(arms).toHaveLength(2);
+  });
+});
+
+describe("the comb, against a rule in whole millimetres", () => {
+  test.each(Array.from({ length: 10 }, (_, tenths) => tenths))("199.%i mm: that line meets a graduation", (tenths) => {
+    const off = (k: number) => {
+      const place = 199 + tenths / 10 - 2.1 * k;
+      return Math.abs(place - Math.round(place));
+    };
+    const nearest = Array.from({ length: 10 }, (_, k) => k).sort((a, b) => off(a) - off(b))[0];
+    expect(nearest).toBe(tenths);
+  });
+});
+
+describe("what the page says", () => {
+  test("what to write into the file is read as the file reads it, in either unit", async () => {
+    for (const units of ["mm", "in"]) {
+      const unit = units === "mm" ? "" : " mm";
+      const nominal = { across: 200, down: 250, diagonal: Math.hypot(200, 250) };
+      const page = await read(`name: Test\nunits: ${units}\n`);
+      const said = page.texts.map(({ text }) => text).join(" ");
+      for (const line of entryLines("my printer", nominal, unit)) expect(said).toContain(line.trim());
+      const figures = ["199.3", "250.4", "320.2", "319.6"];
+      const filled = entryLines("my printer", nominal, unit, "@")
+        .join("\n")
+        .replace(/@/g, () => figures.shift() ?? "");
+      const { machine, problems } = readMachine(`name: Test\nunits: ${units}\n${filled}\n`);
+      expect(problems).toEqual([]);
+      const printer = machine?.printers["my printer"];
+      expect((printer?.across?.measured ?? 0) / (printer?.across?.nominal ?? 1)).toBeCloseTo(199.3 / 200, 9);
+      expect((printer?.diagonals?.[0] ?? 0) / (printer?.down?.measured ?? 1)).toBeCloseTo(320.2 / 250.4, 9);
+      expect(machine?.paper.printer).toBe("my printer");
+    }
+  });
+
+  test("it is to be printed without the file's correction, and stays out of the binder, which is corrected", () => {
+    const findings = demoFindings();
+    const print = printOf(findings, "printer-check");
+    expect(print.uncorrected).toBe(true);
+    expect(printOf(findings, "dial").uncorrected).toBeUndefined();
+    expect(bind(findings.machine, [print, printOf(findings, "turns")], []).sections?.map(({ title }) => title)).toEqual(
+      ["Turns and distances"],
+    );
+  });
+});
