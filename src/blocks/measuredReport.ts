@@ -69,6 +69,9 @@ function statements({ handwheel, feed, study }: HandwheelFinding): string[] {
       ({ index, off, like }) =>
         `Reading ${index + 1} lies ${formatFixed(off, 3)} mm off the others${like ? `, like ${like}` : ""}; it still stands in the fit.`,
     ),
+    ...(study.wild.length > 10
+      ? [`And ${study.wild.length - 10} more readings off the others; check lists them.`]
+      : []),
     ...(study.miscounted ? [`From reading ${study.miscounted.index + 1} on a turn seems miscounted.`] : []),
   ];
 }

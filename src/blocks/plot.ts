@@ -6,6 +6,8 @@ import { circle, rectangle, line as stroke, text } from "../drawing/shapes.js";
 import { trimmed } from "../quantity/format.js";
 import { fine, medium, pen, size } from "./style.js";
 
+const mostDots = 500;
+
 export type Plot = {
   readonly title: string;
   /** Written along the axes. */
@@ -21,7 +23,11 @@ export type Plot = {
 };
 
 /** A small scatter plot: dots, axes with a few round ticks, zero drawn through. */
-export function plotDrawing({ title, across, up, points, level }: Plot, width: number, height: number): Drawing {
+export function plotDrawing(plot: Plot, width: number, height: number): Drawing {
+  const { title, across, up, level } = plot;
+  // More dots than that are one black band, and a file that no printer takes.
+  const every = Math.ceil(plot.points.length / mostDots);
+  const points = plot.points.filter(({ marked }, index) => marked || index % every === 0);
   const [left, right, top, bottom] = [15, width - 2, 5, height - 8];
   const xs = points.map(({ x }) => x);
   const ys = [...points.map(({ y }) => y), 0, ...(level === undefined ? [] : [level])];

@@ -18,7 +18,10 @@ export function readCsv(text: string, name: string): { readings?: CsvReadings; p
   const error = (line: number, column: number, code: string, what: string, remedy: string) =>
     problems.push({ severity: "error", code, file: name, line, column, what, remedy });
   const bare = text.replace(/^\uFEFF/, "");
-  const { data, meta } = Papa.parse<string[]>(bare, { delimitersToGuess: [";", "\t", ","], skipEmptyLines: false });
+  // The header's words hold no commas of their own, so what stands between them parts the cells; decimal commas below do not.
+  const header = bare.split(/\r?\n/).find((row) => row.trim() !== "") ?? "";
+  const delimiter = [";", "\t"].find((mark) => header.includes(mark)) ?? ",";
+  const { data } = Papa.parse<string[]>(bare, { delimiter, skipEmptyLines: false });
   const rows = data
     .map((cells, index) => ({ cells, line: index + 1 }))
     .filter(({ cells }) => cells.some((cell) => cell.trim() !== ""));
@@ -75,7 +78,7 @@ export function readCsv(text: string, name: string): { readings?: CsvReadings; p
   const number = (cells: readonly string[], line: number, column: Column): number => {
     const index = place[column] ?? 0;
     const cell = cells[index]?.trim() ?? "";
-    const value = cell === "" ? undefined : parseCell(cell, meta.delimiter);
+    const value = cell === "" ? undefined : parseCell(cell);
     if (value === undefined)
       error(
         line,
@@ -96,12 +99,12 @@ export function readCsv(text: string, name: string): { readings?: CsvReadings; p
 const columnAt = (cells: readonly string[], index: number): number =>
   cells.slice(0, index).reduce((at, cell) => at + cell.length + 1, 1);
 
-/** In a CSV parted by commas a comma within a quoted cell is still a decimal comma: spreadsheets do not group thousands here. */
-function parseCell(cell: string, delimiter: string): number | undefined {
+/** A point or a comma before the decimals: spreadsheets do not group thousands here. */
+function parseCell(cell: string): number | undefined {
   const plain = cell
     .replace(/\u00a0/g, "")
     .replace("−", "-")
     .replace(/\s*(mm|in|")$/, "");
-  const value = Number(delimiter === "," && !plain.includes(",") ? plain : plain.replace(",", "."));
+  const value = Number(plain.replace(",", "."));
   return plain === "" || !Number.isFinite(value) ? undefined : value;
 }
