@@ -175,7 +175,7 @@ function passTable({ passes, depthWheel, step }: PlannedStep, units: Units, widt
   const columns: Column[] = [
     { heading: ["done"], align: "middle", stretch: 0 },
     { heading: ["cut"], align: "start", stretch: 0 },
-    { heading: [facing ? "depth" : "depth of cut", units], align: "decimal" },
+    { heading: [facing ? "depth" : "depth of cut", units], align: "decimal", optional: true },
     ...(facing ? [] : [{ heading: ["to diameter", units], align: "decimal" } as const]),
     { heading: [depthWheel ? depthWheel.handwheel.name : "dial", "from its zero"], align: "start", stretch: 2 },
     ...(depthWheel?.dial ? [{ heading: ["dial reads", depthWheel.dial.chosen.unit], align: "decimal" } as const] : []),

@@ -18,6 +18,8 @@ export type Column = {
   readonly align: "start" | "middle" | "end" | "decimal";
   /** Share of the width that is left over after every column has what it needs; 1 when absent. */
   readonly stretch?: number;
+  /** Left out, the last of them first, where the paper is too narrow for all columns. */
+  readonly optional?: boolean;
 };
 
 export type TableOptions = {
@@ -28,11 +30,21 @@ export type TableOptions = {
 
 const padding = 1.4;
 
-/** A table as one run a row, so that pages break between rows and the heading repeats. */
+/** A table as one run a row, so that pages break between rows and the heading repeats. Where it is wider than the paper its
+ *  letters shrink, as far as they may; then optional columns go. */
 export function table(columns: readonly Column[], rows: readonly (readonly Cell[])[], options: TableOptions): Run[] {
-  const size = options.size ?? sizes.body;
-  const layout = columnLayout(columns, rows, options.width, size);
-  const heading = headingRow(columns, layout, options.width);
+  const wanted = options.size ?? sizes.body;
+  const needed = neededWidth(columns, rows, wanted, sizes.small);
+  const squeeze = Math.min(1, options.width / needed);
+  const size = Math.max(sizes.tiny, wanted * squeeze);
+  const headingSize = Math.max(sizes.tiny, sizes.small * squeeze);
+  const last = columns.findLastIndex(({ optional }) => optional);
+  if (squeeze < 1 && last >= 0 && neededWidth(columns, rows, size, headingSize) > options.width + 1e-9) {
+    const without = <T>(list: readonly T[]) => list.filter((_, index) => index !== last);
+    return table(without(columns), rows.map(without), options);
+  }
+  const layout = columnLayout(columns, rows, options.width, size, headingSize);
+  const heading = headingRow(columns, layout, options.width, headingSize);
   return rows.map((row, index) => {
     const ruled = options.ruleEvery !== undefined && (index + 1) % options.ruleEvery === 0;
     const drawing = bodyRow(columns, row, layout, options.width, size, ruled || index === rows.length - 1);
@@ -45,13 +57,20 @@ export function table(columns: readonly Column[], rows: readonly (readonly Cell[
 type Place = { readonly left: number; readonly width: number; readonly whole: number; readonly fraction: number };
 type Layout = readonly Place[];
 
-function columnLayout(
+const neededWidth = (
   columns: readonly Column[],
   rows: readonly (readonly Cell[])[],
-  width: number,
   size: number,
-): Layout {
-  const needs = columns.map((column, index) => {
+  headingSize: number,
+): number => columnNeeds(columns, rows, size, headingSize).reduce((sum, need) => sum + need.width, 0);
+
+function columnNeeds(
+  columns: readonly Column[],
+  rows: readonly (readonly Cell[])[],
+  size: number,
+  headingSize: number,
+): Omit<Place, "left">[] {
+  return columns.map((column, index) => {
     const cells = rows.map((row) => row[index]).filter((cell) => cell !== undefined);
     const parts = cells.map((cell) => splitDecimal(cell, size));
     const whole = Math.max(0, ...parts.map((part) => part.whole));
@@ -61,9 +80,19 @@ function columnLayout(
         ? whole + fraction
         : Math.max(0, ...cells.map((cell) => textWidth(cell.text, size, cell.weight ?? "regular")));
     const notes = Math.max(0, ...cells.map((cell) => textWidth(cell.note ?? "", sizes.tiny, "regular")));
-    const head = Math.max(0, ...column.heading.map((words) => textWidth(words, sizes.small, "bold")));
+    const head = Math.max(0, ...column.heading.map((words) => textWidth(words, headingSize, "bold")));
     return { width: Math.max(body, notes, head) + 2 * padding, whole, fraction };
   });
+}
+
+function columnLayout(
+  columns: readonly Column[],
+  rows: readonly (readonly Cell[])[],
+  width: number,
+  size: number,
+  headingSize: number,
+): Layout {
+  const needs = columnNeeds(columns, rows, size, headingSize);
   const needed = needs.reduce((sum, need) => sum + need.width, 0);
   const stretches = columns.map((column) => column.stretch ?? 1);
   const stretch = stretches.reduce((sum, share) => sum + share, 0);
@@ -88,9 +117,9 @@ function splitDecimal(cell: Cell, size: number): { whole: number; fraction: numb
   };
 }
 
-function headingRow(columns: readonly Column[], layout: Layout, width: number): Drawing {
+function headingRow(columns: readonly Column[], layout: Layout, width: number, size: number): Drawing {
   const lines = Math.max(...columns.map(({ heading }) => heading.length));
-  const step = sizes.small * leading;
+  const step = size * leading;
   const height = lines * step + 1.2;
   const marks: Mark[] = columns.flatMap((column, index) => {
     const place = layout[index];
@@ -101,7 +130,7 @@ function headingRow(columns: readonly Column[], layout: Layout, width: number): 
         words,
         { x: anchorX(place, anchor), y: (lines - column.heading.length + row + 0.8) * step },
         {
-          size: sizes.small,
+          size,
           anchor,
           weight: row === column.heading.length - 1 && column.heading.length > 1 ? "regular" : "bold",
         },

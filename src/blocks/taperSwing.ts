@@ -13,9 +13,15 @@ const swings = [
 ] as const;
 
 export const taperSwing = block({ height: 30 }, ({ width, settings }) => {
-  const each = width / swings.length;
-  const marks = swings.map((swing, index) => group({ x: index * each, y: 0 }, plan(swing, each - 3, settings.height)));
-  return [{ drawing: { width, height: settings.height + 9, marks } satisfies Drawing, gap: 3 }];
+  // On narrow paper two beside each other, so that their words keep apart.
+  const across = width < 150 ? 2 : swings.length;
+  const each = width / across;
+  const high = settings.height + 9;
+  const marks = swings.map((swing, index) =>
+    group({ x: (index % across) * each, y: Math.floor(index / across) * high }, plan(swing, each - 3, settings.height)),
+  );
+  const height = (swings.length / across) * high;
+  return [{ drawing: { width, height, marks } satisfies Drawing, gap: 3 }];
 });
 
 function plan(swing: (typeof swings)[number], width: number, height: number): Mark[] {

@@ -80,7 +80,7 @@ function angles(
     { heading: ["on diameter,", "in per foot"], align: "decimal" },
     { heading: ["included", "degrees"], align: "decimal" },
     { heading: ["swivel", "degrees"], align: "decimal" },
-    { heading: ["swivel", "° ′ ″"], align: "end" },
+    { heading: ["swivel", "° ′ ″"], align: "end", optional: true },
     { heading: [`rise in ${trimmed(fromMm(over, units), 2)}`, units], align: "decimal" },
     ...(perTurn === undefined ? [] : [{ heading: ["that rise,", "cross slide turns"], align: "decimal" } as const]),
     { heading: [`sine bar ${trimmed(fromMm(bar, units), 2)}`, units], align: "decimal" },

@@ -119,18 +119,20 @@ function distanceTable(finding: HandwheelFinding, distances: readonly number[], 
                 { heading: ["on row"], align: "decimal" } as const,
               ]
             : []),
-          { heading: ["leaves", units], align: "decimal" } as const,
+          { heading: ["leaves", units], align: "decimal", optional: true } as const,
         ]
       : []),
-    { heading: ["all in", "turns"], align: "decimal" },
+    { heading: ["all in", "turns"], align: "decimal", optional: true },
     ...(nominal === undefined
       ? []
       : [
           { heading: ["or the old dial:", "turns"], align: "decimal" } as const,
           { heading: ["and its", `reading, ${units}`], align: "decimal" } as const,
-          { heading: ["uncorrected, it", `is wrong by, ${units}`], align: "decimal" } as const,
+          { heading: ["uncorrected, it", `is wrong by, ${units}`], align: "decimal", optional: true } as const,
         ]),
-    ...(feed.uncertainty === undefined ? [] : [{ heading: ["doubt ±", units], align: "decimal" } as const]),
+    ...(feed.uncertainty === undefined
+      ? []
+      : [{ heading: ["doubt ±", units], align: "decimal", optional: true } as const]),
   ];
   const rows = distances.map((distance): Cell[] => {
     const setting = settingFor(distance, perTurn, dial?.chosen);
