@@ -35,7 +35,9 @@ const padding = 1.4;
 export function table(columns: readonly Column[], rows: readonly (readonly Cell[])[], options: TableOptions): Run[] {
   const wanted = options.size ?? sizes.body;
   const needed = neededWidth(columns, rows, wanted, sizes.small);
-  const squeeze = Math.min(1, options.width / needed);
+  // The room between columns stays.
+  const between = 2 * padding * columns.length;
+  const squeeze = Math.min(1, Math.max(0, options.width - between) / (needed - between));
   const size = Math.max(sizes.tiny, wanted * squeeze);
   const headingSize = Math.max(sizes.tiny, sizes.small * squeeze);
   const last = columns.findLastIndex(({ optional }) => optional);
