@@ -1,5 +1,5 @@
 import * as z from "zod";
-import { count, length, words } from "../machine/schema.js";
+import { count, length, words } from "../machine/fields.js";
 
 export const verbs = ["face", "turn", "shoulder", "bore", "part", "drill", "ream", "tap", "die", "taper"] as const;
 

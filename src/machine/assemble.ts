@@ -5,9 +5,10 @@ import { assembleScales } from "./assembleScales.js";
 import { assembleStops } from "./assembleStops.js";
 import { assembleTapers } from "./assembleTapers.js";
 import type { Context, CsvFiles, Raw, Report } from "./context.js";
+import type { LengthText } from "./fields.js";
 import type { DialWish, Handwheel, Machine, Paper, Printer, Work } from "./machine.js";
 import type { Path } from "./problem.js";
-import type { LengthText, MachineFile } from "./schema.js";
+import type { MachineFile } from "./schema.js";
 
 /** Puts the file's unit to bare numbers, fills in what has a sensible meaning, and judges what one value alone cannot show.
  *  Errors go to `report`; the machine is only good when there were none. */

@@ -3,9 +3,9 @@ import { splitUnit } from "../quantity/number.js";
 import { closest } from "./closest.js";
 import type { Context, Raw } from "./context.js";
 import { effectiveDiameter, type PulleyMeasure, veeSections } from "./effectiveDiameter.js";
+import type { LengthText } from "./fields.js";
 import type { Belt, BeltKind, Cover, Drive, Motor, Stage, Step } from "./machine.js";
 import type { Path } from "./problem.js";
-import type { LengthText } from "./schema.js";
 
 const beltKinds: readonly BeltKind[] = ["round", "vee", "flat", "toothed"];
 

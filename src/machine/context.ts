@@ -1,7 +1,8 @@
 import type { CsvReadings } from "./csvReadings.js";
+import type { FeedText, LengthText } from "./fields.js";
 import type { Units } from "./machine.js";
 import type { Path, Remark } from "./problem.js";
-import type { FeedText, LengthText, MachineFile } from "./schema.js";
+import type { MachineFile } from "./schema.js";
 
 /** Readings of CSV files by the name that the machine file gives them. */
 export type CsvFiles = ReadonlyMap<string, CsvReadings>;
