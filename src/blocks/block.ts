@@ -8,6 +8,8 @@ export type Run = {
   readonly gap?: number;
   /** Stays on the page of the run that follows. */
   readonly keepWithNext?: boolean;
+  /** Begins a page. */
+  readonly startsPage?: boolean;
   /** Drawn again above this run when it comes first on a page (the heading of a broken table). */
   readonly heading?: Drawing;
 };

@@ -5,10 +5,12 @@ import { cautionLines } from "./cautions.js";
 import { dialChoices } from "./dialChoices.js";
 import { dialPieces } from "./dialPieces.js";
 import { drillDepth } from "./drillDepth.js";
+import { driveForm } from "./driveForm.js";
 import { driveNotes } from "./driveNotes.js";
 import { engraving } from "./engraving.js";
 import { handFeedTables, publishedFeedLines } from "./handFeedTables.js";
 import { measuredFooting, measuredReport } from "./measuredReport.js";
+import { handwheelForm } from "./measuringForm.js";
 import { planSteps } from "./planSteps.js";
 import { positionTiles } from "./positions.js";
 import { printerCheck } from "./printerCheck.js";
@@ -41,6 +43,8 @@ export const blocks = {
   "drive notes": driveNotes,
   cautions: cautionLines,
   "turn tables": turnTables,
+  "handwheel form": handwheelForm,
+  "drive form": driveForm,
   "printer check": printerCheck,
   "measured report": measuredReport,
   "measured footing": measuredFooting,

@@ -9,7 +9,7 @@ export function flow(runs: readonly Run[], height: number): (readonly Mark[] | u
   let page: Mark[] = [];
   let y = 0;
   for (const chain of chains(runs)) {
-    if (page.length > 0 && y + chainHeight(chain, true) > height + 1e-9) {
+    if (page.length > 0 && (chain[0]?.startsPage || y + chainHeight(chain, true) > height + 1e-9)) {
       pages.push(page);
       page = [];
       y = 0;
