@@ -1,24 +1,10 @@
-import { execFile } from "node:child_process";
-import { mkdtempSync, readdirSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { readdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { promisify } from "node:util";
 import { expect, test } from "vitest";
+import { folder, witnessmark } from "../support/command.js";
 
-const run = promisify(execFile);
 const demo = "templates/machines/boathouse.yaml";
 const pin = "templates/jobs/deck-pin.yaml";
-
-async function witnessmark(...args: string[]): Promise<{ code: number; out: string; err: string }> {
-  try {
-    const { stdout, stderr } = await run(process.execPath, ["dist/witnessmark.js", ...args], { maxBuffer: 1 << 26 });
-    return { code: 0, out: stdout, err: stderr };
-  } catch (error) {
-    const { code, stdout, stderr } = error as { code: number; stdout: string; stderr: string };
-    return { code, out: stdout, err: stderr };
-  }
-}
-const folder = () => mkdtempSync(join(tmpdir(), "witnessmark-job-"));
 
 test("print --job makes the plan", async () => {
   const out = folder();

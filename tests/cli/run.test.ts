@@ -1,30 +1,9 @@
-import { execFile } from "node:child_process";
-import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { promisify } from "node:util";
 import { describe, expect, test } from "vitest";
+import { file, folder, witnessmark } from "../support/command.js";
 
-const run = promisify(execFile);
 const demo = "templates/machines/boathouse.yaml";
-
-/** The real command, as a process of its own. */
-async function witnessmark(...args: string[]): Promise<{ code: number; out: string; err: string }> {
-  try {
-    const { stdout, stderr } = await run(process.execPath, ["dist/witnessmark.js", ...args], { maxBuffer: 1 << 26 });
-    return { code: 0, out: stdout, err: stderr };
-  } catch (error) {
-    const { code, stdout, stderr } = error as { code: number; stdout: string; stderr: string };
-    return { code, out: stdout, err: stderr };
-  }
-}
-
-const folder = () => mkdtempSync(join(tmpdir(), "witnessmark-"));
-function file(text: string, name = "lathe.yaml"): string {
-  const path = join(folder(), name);
-  writeFileSync(path, text);
-  return path;
-}
 
 describe("new", () => {
   test("writes a starter file that passes check without a remark", async () => {
