@@ -54,7 +54,9 @@ function page(
   const { wish, assumed, plan } = formBasis(finding, settings, units);
   const name = finding?.handwheel.name;
   const mm = (value: number, places?: number) => formatLength(value, units, places);
-  const small = (words: string, gap: number) => paragraph(words, width, { size: size.small, gap });
+  // A short table leaves room for larger words.
+  const em = plan.turns.length <= 20 && height > 200 ? size.body : size.small;
+  const lines = (words: string, gap: number) => paragraph(words, width, { size: em, gap });
   const told = [
     `one turn ${mm(wish.feed)}${assumed.includes("feed") ? " (assumed)" : ""}`,
     `travel ${mm(wish.travel, units === "mm" ? 0 : 2)}${assumed.includes("travel") ? " (assumed)" : ""}`,
@@ -62,22 +64,22 @@ function page(
   ].join(", ");
   const head: Run[] = [
     ...paragraph(name ?? "Handwheel: ______________________________", width, { size: size.title, weight: "bold" }),
-    ...small("Date: __________________   Measured by: __________________________   Temperature: ________ °C", 3),
-    ...small(
+    ...lines("Date: __________________   Measured by: __________________________   Temperature: ________ °C", 3),
+    ...lines(
       `Gauge: __________________   its graduation: __________   its error limit, if known: __________ ${units}`,
       2,
     ),
-    ...small(
+    ...lines(
       `Made for: ${told}.${assumed.length > 0 ? " What is assumed here, put right in the file and print the form again." : ""}`,
       2.5,
     ),
-    ...small(heldWords(finding, units, measured), 0.6),
-    ...steps(wish.travel, units).flatMap((words, index) => small(`${index + 1}.  ${words}`, index === 0 ? 2.5 : 0.6)),
+    ...lines(heldWords(finding, units, measured), 0.6),
+    ...steps(wish.travel, units).flatMap((words, index) => lines(`${index + 1}.  ${words}`, index === 0 ? 2.5 : 0.6)),
   ];
   const foot: Run[] = [
-    ...small(whyWords(plan, wish.within, wish.travel, units), 2.5),
-    ...small(
-      `Into the file, under this handwheel: feed: { readings: { gauge: ${trimmed(fromMm(wish.gauge, units), 4)}, turns: [0, …], travel: [out, …], return: [return, …] } }, the turns as in this table and one run after the other; or readings: a CSV file with the columns turns, travel, return.`,
+    ...lines(whyWords(plan, wish.within, wish.travel, units), 2.5),
+    ...lines(
+      `Into the file, under this handwheel: ${readingsEntry(fromMm(wish.gauge, units), { turns: "0, …", travel: "out, …", back: "return, …" })}, the turns as in this table, each return beside its out, and one run after the other; or readings: a CSV file with the columns turns, travel, return.`,
       1,
     ),
   ];
@@ -105,7 +107,7 @@ function page(
 
 const steps = (travel: number, units: Units): string[] => [
   "Motor off and plug out. Adjust and oil the slide as it is to be used, and lock the other slides.",
-  `Set the gauge on something that stands still, its spindle along the travel. It should reach ${formatLength(travel, units, units === "mm" ? 0 : 2)}; a dial indicator that does not is carried on with gauge blocks, or prints this form with its reach in the template.`,
+  `Set the gauge on something that stands still, its spindle along the travel. It should reach ${formatLength(travel, units, units === "mm" ? 0 : 2)}. A dial indicator that reaches less is moved on with gauge blocks, or measures only so far: then give its reach in the template of this form.`,
   "Take up the lost motion: turn the wheel a whole turn in the sense of the run, stop with its mark on the index, and set the gauge to zero there.",
   "Go one way only. At each number of turns bring the mark to the index and write down the gauge under “out”. Gone too far? Never turn back to it: go back a whole turn and come up again.",
   "After the last, run past the end by half a turn or more and come back. Write under “return” at the same marks, from the bottom row up, again one way only.",
@@ -119,9 +121,16 @@ export function whyWords(plan: ReadingsPlan, within: number, travel: number, uni
   const result = plan.enough
     ? `the feed is then known to ${formatLength(plan.doubtOverTravel, units, fine)} ${over}, in 95 cases of 100 (wanted: ${formatLength(within, units, fine)})`
     : `even so the feed is known only to ${formatLength(plan.doubtOverTravel, units, fine)} ${over}, in 95 cases of 100 (wanted: ${formatLength(within, units, fine)}): that needs a finer gauge`;
-  const places = `${plan.turns.length} places, one every ${plural(plan.every, "turn")}, ${plan.runs === 1 ? "one run at least" : `${plan.runs} runs`}`;
+  const places = `${plan.turns.length} places, one ${everyWords(plan.every)}, ${plan.runs === 1 ? "one run at least" : `${plan.runs} runs`}`;
   return `Why so many: ${places}: ${result}. ${plan.why.map((words) => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`).join(" ")}`;
 }
+
+const everyWords = (turns: number): string =>
+  turns === 1 ? "every turn" : turns < 1 ? `every ${trimmed(turns, 4)} of a turn` : `every ${plural(turns, "turn")}`;
+
+/** What to write under the handwheel, lists left open. `gauge` in the file's unit. */
+export const readingsEntry = (gauge: number, lists: { turns: string; travel: string; back: string }): string =>
+  `feed: { readings: { gauge: ${trimmed(gauge, 4)}, turns: [${lists.turns}], travel: [${lists.travel}], return: [${lists.back}] } }`;
 
 function heldWords(finding: HandwheelFinding | undefined, units: Units, measured: string | undefined): string {
   const { feed } = finding ?? {};

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { readFonts } from "../../scripts/font.js";
-import { formBasis } from "../../src/blocks/measuringForm.js";
+import { formBasis, readingsEntry } from "../../src/blocks/measuringForm.js";
 import { readingsPlan } from "../../src/feed/readingsPlan.js";
 import { readMachine } from "../../src/machine/read.js";
 import { renderPdf } from "../../src/output/pdf.js";
@@ -107,10 +107,11 @@ describe("a machine with nothing but a name", () => {
   });
 });
 
-test("what the form says to write is what the file reads", () => {
-  const { machine, problems } = readMachine(
-    "name: Test\nhandwheels: [{ name: Slide, feed: { readings: { gauge: 0.01, turns: [0, 1, 2, 3], travel: [0, 2, 4, 6], return: [0.1, 2.1, 4.1, 6.1] } } }]\n",
-  );
+test("what the form says to write is what the file reads", async () => {
+  const said = words((await read(findingsOf("name: Test\n")))[0]).replace(/\s+/g, " ");
+  expect(said).toContain(readingsEntry(0.01, { turns: "0, …", travel: "out, …", back: "return, …" }));
+  const entry = readingsEntry(0.01, { turns: "0, 1, 2, 3", travel: "0, 2, 4, 6", back: "0.1, 2.1, 4.1, 6.1" });
+  const { machine, problems } = readMachine(`name: Test\nhandwheels: [{ name: Slide, ${entry} }]\n`);
   expect(problems).toEqual([]);
-  expect(machine?.handwheels[0]?.feed?.from).toBe("readings");
+  expect(machine?.handwheels[0]?.feed).toMatchObject({ from: "readings", gauge: 0.01, back: [0.1, 2.1, 4.1, 6.1] });
 });

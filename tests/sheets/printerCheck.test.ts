@@ -1,3 +1,5 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
 import { readFonts } from "../../scripts/font.js";
 import { entryLines } from "../../src/blocks/printerCheck.js";
@@ -5,6 +7,7 @@ import { readMachine } from "../../src/machine/read.js";
 import { renderPdf } from "../../src/output/pdf.js";
 import { identity } from "../../src/paper/printerCorrection.js";
 import { bind } from "../../src/sheets/binder.js";
+import { folder, witnessmark } from "../support/command.js";
 import { type LineRead, type PageRead, readPdf, type Spot } from "../support/readPdf.js";
 import { demoFindings, findingsOf, printOf } from "../support/sheets.js";
 
@@ -13,6 +16,7 @@ const read = async (text: string): Promise<PageRead> => {
   expect(pages).toHaveLength(1);
   return pages[0] as PageRead;
 };
+const demo = "templates/machines/boathouse.yaml";
 const apart = (a: Spot, b: Spot) => Math.hypot(b.x - a.x, b.y - a.y);
 const long = ({ lines }: PageRead, length: number, pen: number) =>
   lines.filter(({ from, to, pen: p }) => Math.abs(apart(from, to) - length) < 0.001 && Math.abs(p - pen) < 0.001);
@@ -60,9 +64,9 @@ describe.each([
     const [[bottom, top] = []] = ends(long(page, down, 0.25));
     expect(apart(bottom as Spot, corner.bottomLeft)).toBeLessThan(0.001);
     expect(apart(top as Spot, corner.topLeft)).toBeLessThan(0.001);
-    const right = long(page, down, 0.13).filter(({ from }) => apart(from, corner.topRight) < 0.001);
+    const right = long(page, down - 12, 0.13).filter(({ to }) => apart(to, corner.bottomRight) < 0.001);
     expect(right).toHaveLength(1);
-    expect(apart(right[0]?.to as Spot, corner.bottomRight)).toBeLessThan(0.001);
+    expect(right[0]?.from.x).toBeCloseTo(corner.topRight.x, 4);
     expect(apart(corner.topLeft, corner.bottomRight)).toBeCloseTo(Math.hypot(across, down), 3);
     expect(apart(corner.topRight, corner.bottomLeft)).toBeCloseTo(Math.hypot(across, down), 3);
   });
@@ -124,5 +128,18 @@ describe("what the page says", () => {
     expect(bind(findings.machine, [print, printOf(findings, "turns")], []).sections?.map(({ title }) => title)).toEqual(
       ["Turns and distances"],
     );
+  });
+
+  test("the command prints it as it is, and the dial beside it corrected", async () => {
+    const out = folder();
+    const { code } = await witnessmark("print", demo, "--sheet", "printer-check", "--sheet", "dial", "--out", out);
+    expect(code).toBe(0);
+    const pageOf = async (sheet: string) =>
+      (await readPdf(readFileSync(join(out, `boathouse-${sheet}.pdf`)))).pages[0] as PageRead;
+    const upright = ({ lines }: PageRead, length: number) =>
+      lines.filter(({ from, to }) => from.x === to.x && Math.abs(Math.abs(to.y - from.y) - length) < 0.001);
+    expect(upright(await pageOf("printer-check"), 250)).toHaveLength(1);
+    // The demo's printer makes 250 mm down the page into 250.4, and leans.
+    expect(upright(await pageOf("dial"), 100)).toHaveLength(0);
   });
 });
