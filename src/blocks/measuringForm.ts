@@ -22,8 +22,13 @@ export const handwheelForm = block<Settings>(
   },
 );
 
-/** Assumed in a file in inches: 2 in of travel, ten turns to the inch, a gauge of half a thou. mm. */
-const inchUsual = { travel: inMm(2, "in"), nominal: inMm(0.1, "in"), gauge: inMm(0.0005, "in") };
+/** Assumed in a file in inches: half a thou wanted, 2 in of travel, ten turns to the inch, a gauge of half a thou. mm. */
+const inchUsual = {
+  within: inMm(0.0005, "in"),
+  travel: inMm(2, "in"),
+  nominal: inMm(0.1, "in"),
+  gauge: inMm(0.0005, "in"),
+};
 
 /** What the form is made for, and which of it is assumed. */
 export function formBasis(finding: HandwheelFinding | undefined, settings: Settings, units: Units) {
@@ -31,11 +36,14 @@ export function formBasis(finding: HandwheelFinding | undefined, settings: Setti
   const { handwheel, feed } = finding ?? {};
   const held = handwheel?.feed?.from === "readings" ? handwheel.feed : undefined;
   const known = { feed: feed?.perTurn ?? feed?.nominal, travel: handwheel?.travel, gauge: held?.gauge };
+  const turn = known.feed ?? usual.nominal;
+  const travel = known.travel ?? usual.travel;
   const wish = {
-    feed: known.feed ?? usual.nominal,
-    travel: known.travel ?? usual.travel,
+    feed: turn,
+    travel,
     gauge: known.gauge ?? usual.gauge,
-    within: settings.within,
+    within: usual.within,
+    ends: Math.max(Math.min(turn, travel / 10), 3 * Math.abs(feed?.lostMotion?.travel ?? 0)),
     ...(feed?.fit && { scatter: feed.fit.residualDeviation }),
     ...(settings.reach > 0 && { reach: settings.reach }),
   };
@@ -74,7 +82,9 @@ function page(
       2.5,
     ),
     ...lines(heldWords(finding, units, measured), 0.6),
-    ...steps(wish.travel, units).flatMap((words, index) => lines(`${index + 1}.  ${words}`, index === 0 ? 2.5 : 0.6)),
+    ...steps(wish.travel, wish.ends / 2, units).flatMap((words, index) =>
+      lines(`${index + 1}.  ${words}`, index === 0 ? 2.5 : 0.6),
+    ),
   ];
   const foot: Run[] = [
     ...lines(whyWords(plan, wish.within, wish.travel, units), 2.5),
@@ -105,14 +115,18 @@ function page(
   );
 }
 
-const steps = (travel: number, units: Units): string[] => [
-  "Motor off and plug out. Adjust and oil the slide as it is to be used, and lock the other slides.",
-  `Set the gauge on something that stands still, its spindle along the travel. It should reach ${formatLength(travel, units, units === "mm" ? 0 : 2)}. A dial indicator that reaches less is moved on with gauge blocks, or measures only so far: then give its reach in the template of this form.`,
-  "Take up the lost motion: turn the wheel a whole turn in the sense of the run, stop with its mark on the index, and set the gauge to zero there.",
-  "Go one way only. At each number of turns bring the mark to the index and write down the gauge under “out”. Gone too far? Never turn back to it: go back a whole turn and come up again.",
-  "After the last, run past the end by half a turn or more and come back. Write under “return” at the same marks, from the bottom row up, again one way only.",
-  "Run past zero, take up the lost motion again, and go through it once more as run 2. A second run shows what the first cannot: whether it repeats.",
-];
+/** `free`: kept free at either end, mm. */
+const steps = (travel: number, free: number, units: Units): string[] => {
+  const enough = formatLength(free, units, units === "mm" ? 1 : 2);
+  return [
+    "Motor off and plug out. Adjust and oil the slide as it is to be used, and lock the other slides.",
+    `Set the gauge on something that stands still, its spindle along the travel. It should reach ${formatLength(travel, units, units === "mm" ? 0 : 2)}. A dial indicator that reaches less is moved on with gauge blocks, or measures only so far: then give its reach in the template of this form.`,
+    `Take up the lost motion: begin at the very end of the travel, turn the wheel so that the slide moves ${enough} or more, stop with its mark on the index, and set the gauge to zero there.`,
+    "Go one way only. At each number of turns bring the mark to the index and write down the gauge under “out”. Gone too far? Never turn back to it: go back a whole turn and come up again.",
+    `After the last, run past the end by ${enough} or more and come back. Write under “return” at the same marks, from the bottom row up, again one way only.`,
+    "Run past zero, take up the lost motion again, and go through it once more as run 2. A second run shows what the first cannot: whether it repeats.",
+  ];
+};
 
 /** How many readings, and why just so many. */
 export function whyWords(plan: ReadingsPlan, within: number, travel: number, units: Units): string {

@@ -15,6 +15,8 @@ export type PlanWish = {
   readonly scatter?: number;
   /** How far the gauge reaches; the whole travel where it is not told. */
   readonly reach?: number;
+  /** Travel kept free at the ends, both together: to take up lost motion in, and to run past. None where not told. */
+  readonly ends?: number;
 };
 
 export type ReadingsPlan = {
@@ -46,7 +48,8 @@ const MOST_RUNS = 5;
  *  on the same mark each time, and an eccentric dial cannot mislead. */
 export function readingsPlan(wish: PlanWish): ReadingsPlan {
   const scatter = Math.max(wish.scatter ?? 0, SCATTER_IN_GRADUATIONS * wish.gauge);
-  const span = Math.min(wish.travel, wish.reach ?? wish.travel);
+  const room = wish.travel - (wish.ends ?? 0);
+  const span = Math.min(room, wish.reach ?? room);
   const whole = Math.floor(span / wish.feed + 1e-9);
   // A long feed has few whole turns in its travel: then read at the quarters of a turn, or finer.
   const unit =
@@ -77,7 +80,8 @@ export function readingsPlan(wish: PlanWish): ReadingsPlan {
       ...(unit === 1
         ? ["whole turns bring the same mark to the index each time, so an eccentric dial cannot mislead"]
         : ["one turn goes so far that parts of a turn must be read"]),
-      ...(span < wish.travel * (1 - 1e-9)
+      ...(room < wish.travel ? ["the ends of the travel are kept free to take up the lost motion in"] : []),
+      ...(span < room * (1 - 1e-9)
         ? ["the gauge does not reach over the whole travel: what lies beyond it stays unproven"]
         : []),
       `at least ${FEWEST} places, so that a worn stretch shows`,

@@ -40,9 +40,13 @@ describe("the measuring form of the demo", async () => {
         travel: handwheel.travel ?? Number.NaN,
         gauge: held?.gauge ?? 0.01,
         within: 0.01,
+        ends: Math.min(feed?.perTurn ?? Number.NaN, (handwheel.travel ?? Number.NaN) / 10),
         ...(feed?.fit && { scatter: feed.fit.residualDeviation }),
       });
       expect(turns(pages[index] as PageRead)).toEqual(plan.turns.map((turn) => Number(turn.toFixed(4))));
+      // Room to take up the lost motion before the first mark, and to run past the last.
+      const furthest = (plan.turns.at(-1) ?? 0) * (feed?.perTurn ?? Number.NaN);
+      expect((handwheel.travel ?? Number.NaN) - furthest).toBeGreaterThan(7 * (feed?.lostMotion?.travel ?? 0.1));
       const said = words(pages[index]);
       for (const why of plan.why) expect(said.toLowerCase().replace(/\s+/g, " ")).toContain(why.toLowerCase());
     }
