@@ -59,7 +59,9 @@ export function budget(line: Fit, readings: Readings): Budget | undefined {
       degreesOfFreedom: line.degreesOfFreedom,
       counts: scatter < rounding,
       how:
-        scatter < rounding ? "graduation ÷ root 12, more than the scatter shows" : "graduation ÷ root 12, held in the scatter",
+        scatter < rounding
+          ? "graduation ÷ root 12, more than the scatter shows"
+          : "graduation ÷ root 12, held in the scatter",
     });
   if (gaugeError !== undefined)
     contributions.push({
