@@ -3,6 +3,16 @@ import { spawnSync } from "node:child_process";
 import { readdirSync, rmSync } from "node:fs";
 
 for (const file of readdirSync("out/sample")) rmSync(`out/sample/${file}`);
-const args = ["print", "templates/machines/boathouse.yaml", "--format", "svg", "--out", "out/sample", "--replace"];
+const args = [
+  "print",
+  "templates/machines/boathouse.yaml",
+  "--job",
+  "templates/jobs/deck-pin.yaml",
+  "--format",
+  "svg",
+  "--out",
+  "out/sample",
+  "--replace",
+];
 const { status } = spawnSync(process.execPath, ["dist/witnessmark.js", ...args], { stdio: "inherit" });
 process.exitCode = status ?? 1;

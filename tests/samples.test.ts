@@ -7,7 +7,8 @@ import { expect, test } from "vitest";
 test("out/sample shows what the demo prints today (mend with: npm run samples)", () => {
   const out = mkdtempSync(join(tmpdir(), "witnessmark-"));
   const demo = "templates/machines/boathouse.yaml";
-  execFileSync(process.execPath, ["dist/witnessmark.js", "print", demo, "--format", "svg", "--out", out], {
+  const args = ["print", demo, "--job", "templates/jobs/deck-pin.yaml", "--format", "svg", "--out", out];
+  execFileSync(process.execPath, ["dist/witnessmark.js", ...args], {
     stdio: "pipe",
   });
   const names = readdirSync(out);
