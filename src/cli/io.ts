@@ -1,4 +1,5 @@
 import { randomBytes } from "node:crypto";
+import { existsSync } from "node:fs";
 import { mkdir, open, readFile, rename, rm } from "node:fs/promises";
 import { basename, dirname, join } from "node:path";
 
@@ -53,7 +54,7 @@ export async function writeWhole(outputs: readonly Output[]): Promise<void> {
   const waiting: { temporary: string; path: string }[] = [];
   try {
     for (const { path, bytes } of outputs) {
-      await mkdir(dirname(path), { recursive: true });
+      await makeFolder(dirname(path));
       const temporary = join(dirname(path), `.${basename(path)}.${randomBytes(4).toString("hex")}`);
       waiting.push({ temporary, path });
       const file = await open(temporary, "wx");
@@ -70,10 +71,23 @@ export async function writeWhole(outputs: readonly Output[]): Promise<void> {
   }
 }
 
+/** A folder with those above it, one at a time: where a parent cannot hold folders (as under /proc), Node's own recursive
+ *  mkdir tries for ever. */
+async function makeFolder(path: string): Promise<void> {
+  if (path === dirname(path) || existsSync(path)) return;
+  await makeFolder(dirname(path));
+  try {
+    await mkdir(path);
+  } catch (error) {
+    // Another file of the same run may just have made it.
+    if ((error as NodeJS.ErrnoException).code !== "EEXIST") throw error;
+  }
+}
+
 /** Makes a file that must not exist yet. */
 export async function writeNew(path: string, text: string): Promise<void> {
   try {
-    await mkdir(dirname(path), { recursive: true });
+    await makeFolder(dirname(path));
     const file = await open(path, "wx");
     try {
       await file.writeFile(text);
