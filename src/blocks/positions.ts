@@ -65,6 +65,8 @@ function tileMarks(speed: SpeedFinding, drive: Drive, tile: Tile): Mark[] {
   const baseline = top + 1 + size.small;
   const style = { anchor: "middle" } as const;
   const beyond = speed.slowestRpm > tile.limit;
+  // A variable motor can be turned down to within the limit.
+  const partly = !beyond && speed.rpm > tile.limit * (1 + 1e-9);
   return [
     ...marks,
     text(speed.position.name, { x: middle, y: baseline }, { ...style, size: size.small, weight: "bold" }),
@@ -74,9 +76,13 @@ function tileMarks(speed: SpeedFinding, drive: Drive, tile: Tile): Mark[] {
       { ...style, size: tile.figure, weight: "bold" },
     ),
     text(
-      beyond ? "rpm: beyond the limit, do not use" : `rpm, ${origin(speed)}`,
+      beyond
+        ? "rpm: beyond the limit, do not use"
+        : partly
+          ? `rpm: never above ${formatFixed(tile.limit, 0)}`
+          : `rpm, ${origin(speed)}`,
       { x: middle, y: baseline + tile.figure * 0.95 + size.tiny * 1.35 },
-      { ...style, size: size.tiny, ...(beyond && { ink: "accent", weight: "bold" }) },
+      { ...style, size: size.tiny, ...((beyond || partly) && { ink: "accent", weight: "bold" }) },
     ),
   ];
 }

@@ -3,7 +3,7 @@ import type { DialChoice, DialFinding } from "../dial/finding.js";
 import { cyclesWords, turnsToClose } from "../dial/turnsToClose.js";
 import type { SpeedFinding } from "../drive/finding.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
-import type { Units } from "../machine/machine.js";
+import type { Limits, Units } from "../machine/machine.js";
 import { formatFixed, formatUncertain, plural } from "../quantity/format.js";
 import { fromMm } from "../quantity/length.js";
 
@@ -15,11 +15,20 @@ export function overview(findings: Findings): string[] {
     lines.push("", "Spindle speeds, slowest first");
     const width = Math.max(...drive.speeds.map(({ position }) => position.name.length));
     for (const speed of drive.speeds)
-      lines.push(`  ${speed.position.name.padEnd(width)}  ${rpm(speed).padStart(9)} rpm  ${origin(speed)}`);
+      lines.push(
+        `  ${speed.position.name.padEnd(width)}  ${rpm(speed).padStart(9)} rpm  ${origin(speed)}${beyond(speed, machine.limits)}`,
+      );
     if (drive.slip !== undefined) lines.push(`  mean slip ${formatFixed(drive.slip * 100, 1)} %`);
   }
   for (const finding of handwheels) lines.push("", ...handwheelLines(finding, machine.units));
   return lines;
+}
+
+/** Positions that the limits forbid, or allow only turned down. */
+function beyond({ rpm, slowestRpm }: SpeedFinding, { chuckRpm, spindleRpm }: Limits): string {
+  const limit = Math.min(chuckRpm ?? Number.POSITIVE_INFINITY, spindleRpm ?? Number.POSITIVE_INFINITY);
+  if (slowestRpm > limit) return "; beyond the limit, do not use";
+  return rpm > limit * (1 + 1e-9) ? `; never above ${formatFixed(limit, 0)}` : "";
 }
 
 const rpm = ({ rpm, slowestRpm }: SpeedFinding): string =>
