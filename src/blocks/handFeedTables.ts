@@ -2,6 +2,7 @@ import { feedPerRevolution } from "../cutting/feeds.js";
 import { sourceTitle } from "../cutting/sources.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import { cutMinutes, handFeed } from "../handFeed/handFeed.js";
+import { limitRpm } from "../machine/limits.js";
 import { formatFixed, trimmed } from "../quantity/format.js";
 import { mmPer } from "../quantity/length.js";
 import { block, type Run } from "./block.js";
@@ -40,7 +41,9 @@ export const handFeedTables = block(
       ];
       const rows = drive.speeds.map((speed): Cell[] => [
         { text: speed.position.name, weight: "bold" },
-        { text: formatFixed(speed.rpm, 0) },
+        speed.rpm > limitRpm(machine.limits) * (1 + 1e-9)
+          ? { text: formatFixed(speed.rpm, 0), ink: "accent", note: "beyond the limit" }
+          : { text: formatFixed(speed.rpm, 0) },
         ...feeds.flatMap((feed): Cell[] => {
           const { turnsPerMinute, secondsPerTurn, count } = handFeed(feed, speed.rpm, perTurn, divisions);
           const able = count !== "too fast by hand";

@@ -2,6 +2,7 @@ import type { Mark } from "../drawing/drawing.js";
 import { line, text } from "../drawing/shapes.js";
 import { textWidth } from "../drawing/text.js";
 import type { SpeedFinding } from "../drive/finding.js";
+import { limitRpm } from "../machine/limits.js";
 import type { Drive } from "../machine/machine.js";
 import { formatFixed } from "../quantity/format.js";
 import { block, type Run } from "./block.js";
@@ -19,8 +20,7 @@ export const positionTiles = block({ columns: 3, pulleyHeight: 22, figure: 7 }, 
   const most = Math.max(1, Math.floor(width / Math.max(widest, 22)));
   const columns = Math.max(1, Math.min(settings.columns, speeds.length, most));
   const tile = { width: width / columns, pulleys: settings.pulleyHeight, figure: settings.figure };
-  const { chuckRpm, spindleRpm } = findings.machine.limits;
-  const limit = Math.min(chuckRpm ?? Number.POSITIVE_INFINITY, spindleRpm ?? Number.POSITIVE_INFINITY);
+  const limit = limitRpm(findings.machine.limits);
   const runs: Run[] = [];
   for (let first = 0; first < speeds.length; first += columns)
     runs.push(row(speeds.slice(first, first + columns), drive, width, { ...tile, limit }));

@@ -3,6 +3,7 @@ import type { DialChoice, DialFinding } from "../dial/finding.js";
 import { cyclesWords, turnsToClose } from "../dial/turnsToClose.js";
 import type { SpeedFinding } from "../drive/finding.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
+import { limitRpm } from "../machine/limits.js";
 import type { Limits, Units } from "../machine/machine.js";
 import { formatFixed, formatUncertain, plural } from "../quantity/format.js";
 import { fromMm } from "../quantity/length.js";
@@ -25,8 +26,8 @@ export function overview(findings: Findings): string[] {
 }
 
 /** Positions that the limits forbid, or allow only turned down. */
-function beyond({ rpm, slowestRpm }: SpeedFinding, { chuckRpm, spindleRpm }: Limits): string {
-  const limit = Math.min(chuckRpm ?? Number.POSITIVE_INFINITY, spindleRpm ?? Number.POSITIVE_INFINITY);
+function beyond({ rpm, slowestRpm }: SpeedFinding, limits: Limits): string {
+  const limit = limitRpm(limits);
   if (slowestRpm > limit) return "; beyond the limit, do not use";
   return rpm > limit * (1 + 1e-9) ? `; never above ${formatFixed(limit, 0)}` : "";
 }

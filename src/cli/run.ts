@@ -1,6 +1,7 @@
 import yargs from "yargs";
 import { closest } from "../machine/closest.js";
 import { type Io, Refusal } from "./io.js";
+import { packageText } from "./packageFiles.js";
 
 /** Options every command of its name knows; used to name the nearest one when a word is mistyped. */
 const options = {
@@ -15,8 +16,10 @@ const everyCommand = ["help", "version"] as const;
 /** Runs one command line; resolves to the exit status: 0 fine, 1 something wrong with the file or request, 2 wrong usage. */
 export async function run(argv: readonly string[], io: Io): Promise<number> {
   let status = 0;
+  const { version } = JSON.parse(await packageText("package.json")) as { version: string };
   const parser = yargs([...argv])
     .scriptName("witnessmark")
+    .version(version)
     .usage("$0 <command>\n\nTrue dials, turn tables and speed cards for one small manual machine, from one file.")
     .command(
       "new [file]",
@@ -82,13 +85,19 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
         y
           .positional("file", { type: "string", array: true, demandOption: true, describe: "machine files" })
           .option("sheet", {
+            requiresArg: true,
             type: "string",
             array: true,
             describe:
               "sheets to make, by name or a template file of your own; all that the file has data for when left out",
           })
-          .option("handwheel", { type: "string", array: true, describe: "only these handwheels, by name" })
-          .option("job", { type: "string", describe: "a job file: makes the plan sheet" })
+          .option("handwheel", {
+            type: "string",
+            array: true,
+            requiresArg: true,
+            describe: "only these handwheels, by name",
+          })
+          .option("job", { type: "string", requiresArg: true, describe: "a job file: makes the plan sheet" })
           .option("all", {
             type: "boolean",
             default: false,
@@ -99,7 +108,7 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
             default: "pdf" as const,
             describe: "kind of file",
           })
-          .option("out", { type: "string", default: "out", describe: "folder to write to" })
+          .option("out", { type: "string", requiresArg: true, default: "out", describe: "folder to write to" })
           .option("replace", {
             type: "boolean",
             default: false,
@@ -130,7 +139,8 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
     .exitProcess(false)
     .showHelpOnFail(false)
     .fail((message, error) => {
-      if (error) throw error;
+      // yargs' own complaints are wrong usage; anything else is not its business.
+      if (error && error.name !== "YError") throw error;
       throw new Refusal(`${withNearest(message, argv)}\nFor help: witnessmark --help`, 2);
     });
   await parser.parseAsync();

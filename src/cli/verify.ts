@@ -17,7 +17,8 @@ export async function verify(path: string, name: string, measuredText: string, i
     throw new Refusal(
       `${path}: there is no handwheel "${name}"; there are ${handwheels.map(({ handwheel }) => `"${handwheel.name}"`).join(", ") || "none in this file"}`,
     );
-  const measured = parseLength(measuredText, machine.units);
+  // The sheet says what a piece must measure in millimetres, so a bare number is one too.
+  const measured = parseLength(measuredText, "mm");
   if (measured === undefined || !(measured > 0))
     throw new Refusal(`"${measuredText}" is not a length; write what the caliper says, as 119.7 or 4.713 in`, 2);
   const printer = machine.paper.printer;
@@ -35,13 +36,16 @@ export async function verify(path: string, name: string, measuredText: string, i
   io.out(
     `Stuck on as it is, a reading just before the zero comes round would be out by ${formatFixed(perTurn, 4)} mm, ${formatFixed(divisions, 2)} of a division. It does not add up over the travel: each turn begins at the zero line again.`,
   );
-  if (!good || Math.abs(off) > 0.05) {
+  const scaled = Math.abs(measured / wanted - 1) > 0.05;
+  if (scaled)
+    io.out(
+      'More than 5 % off: the page was most likely printed "fit to page", or the length is in another unit. Print at 100 % first.',
+    );
+  else if (!good || Math.abs(off) > 0.05) {
     const entry = printer ?? "my printer";
     io.out(
       `To mend it, print again with  printers: { ${/^[\w ]+$/.test(entry) ? entry : JSON.stringify(entry)}: { across: ${formatFixed(across * 200, 2)} of 200 } }${printer === undefined ? ` and  paper: { printer: ${entry} }` : ""}; keep the other bars of that entry as they are.`,
     );
-    if (Math.abs(across - 1) > 0.05)
-      io.out('More than 5 % off: the page was most likely printed "fit to page". Print at 100 % first.');
   }
   return good ? 0 : 1;
 }

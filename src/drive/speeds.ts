@@ -15,7 +15,9 @@ const SUSPICIOUS_SLIP = 0.15;
 export function speeds(drive: Drive): DriveFinding {
   const all = positions(drive);
   const { slowestRpm, fastestRpm } = drive.motor;
-  const slips = slipPerStage(drive);
+  // A reading that no sound belt explains says nothing of the other positions: it must not make them look slow.
+  const sound = drive.tachometer.filter((reading) => isSound(reading, all, fastestRpm));
+  const slips = slipPerStage({ ...drive, tachometer: sound });
   const wild = slips?.wild ?? [];
   const found = all.map((position): SpeedFinding => {
     const byRatioRpm = fastestRpm * position.ratio;
@@ -26,13 +28,21 @@ export function speeds(drive: Drive): DriveFinding {
     if (measured !== undefined) return { ...speed, from: "measured", slip: 1 - measured / byRatioRpm };
     return { ...speed, from: slips === undefined ? "ratio" : "slip" };
   });
-  const measuredSlips = found.flatMap(({ slip }) => (slip === undefined ? [] : [slip]));
+  const measuredSlips = found.flatMap(({ slip }) =>
+    slip === undefined || slip < 0 || slip > SUSPICIOUS_SLIP ? [] : [slip],
+  );
   const remarks = [...found.flatMap(oddSlip), ...wild.map(wildWords), ...strayReadings(all, drive.tachometer)];
   return {
     speeds: found.sort((a, b) => a.rpm - b.rpm),
-    ...(slips !== undefined && { slip: average(measuredSlips), stageSlips: slips.stages }),
+    ...(slips !== undefined && measuredSlips.length > 0 && { slip: average(measuredSlips), stageSlips: slips.stages }),
     ...(remarks.length > 0 && { remarks }),
   };
+}
+
+function isSound(reading: TachometerReading, all: readonly Position[], motorRpm: number): boolean {
+  const position = all.find((one) => belongsTo(reading, one));
+  const slip = position && 1 - reading.rpm / (motorRpm * position.ratio);
+  return slip !== undefined && slip >= 0 && slip <= SUSPICIOUS_SLIP;
 }
 
 /** Speed by ratio, less the slip of the belts in use. */

@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { file, witnessmark } from "../support/command.js";
 
@@ -12,4 +13,21 @@ test("a speed beyond the chuck's limit is called that; a variable motor's is tol
   expect((await witnessmark("check", lathe("[300, 1400] rpm".replace(" rpm", "")))).out).toMatch(
     /B +600–2800 rpm .*never above 1000$/m,
   );
+});
+
+test("a mistyped tachometer reading does not make the other positions look slow", async () => {
+  const lathe = file(
+    "name: L\ndrive:\n  motor: { speed: 1400 rpm }\n  stages: [{ name: belt, steps: [{ driver: 50, driven: 100 }, { driver: 100, driven: 50 }] }]\n  tachometer: [{ position: [A], speed: 70 }]\n",
+  );
+  const { out, err } = await witnessmark("check", lathe);
+  expect(err).toContain("more than a sound belt slips");
+  expect(out).toMatch(/B +2800 rpm +by ratio alone/);
+});
+
+test("an option without its value is wrong usage; the version is our own", async () => {
+  expect(await witnessmark("print", "templates/machines/boathouse.yaml", "--sheet")).toMatchObject({
+    code: 2,
+    err: expect.stringContaining("sheet"),
+  });
+  expect((await witnessmark("--version")).out.trim()).toBe(JSON.parse(readFileSync("package.json", "utf8")).version);
 });
