@@ -68,13 +68,15 @@ function textElement({ at, text, size, anchor, weight, ink, turn }: TextMark): s
   return `<text class="${weight}" ${place} font-size="${number(size)}"${anchored}${ink === "black" ? "" : ` fill="${colour(ink)}"`}>${escaped(text)}</text>`;
 }
 
-/** In two halves, since an arc whose ends coincide would vanish. */
+/** In parts of at most 120°: an arc whose ends coincide would vanish, and where they lie almost opposite each other a viewer,
+ *  which rebuilds the centre from the ends, makes a thousandth of a millimetre out of their last decimal. */
 function arcData({ centre, radius, start, end }: Extract<Segment, { to: "arc" }>): string {
-  const middle = (start + end) / 2;
-  const large = Math.abs(end - start) / 2 > Math.PI ? 1 : 0;
-  const half = (to: number) =>
-    `A${number(radius)} ${number(radius)} 0 ${large} ${end > start ? 1 : 0} ${pair(...onArc(centre, radius, to))}`;
-  return half(middle) + half(end);
+  const count = Math.max(2, Math.ceil(Math.abs(end - start) / ((2 / 3) * Math.PI)));
+  const sense = end > start ? 1 : 0;
+  return Array.from({ length: count }, (_, index) => {
+    const to = start + ((end - start) * (index + 1)) / count;
+    return `A${number(radius)} ${number(radius)} 0 0 ${sense} ${pair(...onArc(centre, radius, to))}`;
+  }).join("");
 }
 
 /** Eight decimals of a millimetre: far below the 0.001 mm that is promised, and no noise of the last bit. */
