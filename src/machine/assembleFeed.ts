@@ -168,7 +168,14 @@ function assembleReadings(raw: RawReadings, path: Path, context: Context): Readi
       "travel falls while turns rise",
       "change the sign of the readings, so that travel grows with turns",
     );
-  if (back && sound && trend(turns, back) < 0)
+  if (back?.every((reading) => reading === back[0]))
+    refuse(
+      "return",
+      "all-equal",
+      "all return readings are the same",
+      "the gauge did not move: check that it touches the slide, or leave return out",
+    );
+  else if (back && sound && trend(turns, back) < 0)
     refuse(
       "return",
       "falling",

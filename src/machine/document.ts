@@ -1,4 +1,15 @@
-import { isMap, isScalar, isSeq, LineCounter, type Node, type Pair, parseDocument, visit } from "yaml";
+import {
+  isMap,
+  isScalar,
+  isSeq,
+  LineCounter,
+  type Node,
+  type Pair,
+  parseDocument,
+  type Scalar,
+  visit,
+  type YAMLMap,
+} from "yaml";
 import type * as z from "zod";
 import { issueRemarks, type KeyRemark } from "./issueWords.js";
 import type { Path, Places, Problem, Remark } from "./problem.js";
@@ -27,7 +38,7 @@ export function readDocument<S extends z.ZodType, T>(
   const document = parseDocument(text, {
     lineCounter: lines,
     strict: true,
-    uniqueKeys: true,
+    uniqueKeys: false, // judged below: yaml compares every key with every other
     maxAliasCount: 0,
     logLevel: "error",
   } as Parameters<typeof parseDocument>[1]);
@@ -47,6 +58,10 @@ export function readDocument<S extends z.ZodType, T>(
   const report = ({ path, ...remark }: Remark) => problems.push({ ...remark, ...places(path) });
 
   visit(document, {
+    Map: (_, map) => {
+      for (const key of repeatedKeys(map))
+        problems.push(problemAt(at(key.range?.[0] ?? 0), "yaml", "a key stands twice", "keep one of them"));
+    },
     Alias: (_, node) =>
       void problems.push(
         problemAt(
@@ -122,8 +137,32 @@ function offsetOf(root: unknown, path: Path): number {
 }
 
 const keyMark = "\u0000key:";
-const findPair = (node: unknown, key: string): Pair | undefined =>
-  isMap(node) ? (node.items as Pair[]).find((pair) => isScalar(pair.key) && String(pair.key.value) === key) : undefined;
+const pairsOf = new WeakMap<YAMLMap, Map<string, Pair>>();
+
+/** The pair of a key, by a list made once for each map: a file of many faults asks often. */
+function findPair(node: unknown, key: string): Pair | undefined {
+  if (!isMap(node)) return undefined;
+  let pairs = pairsOf.get(node);
+  if (pairs === undefined) {
+    pairs = new Map((node.items as Pair[]).flatMap((pair) => (isScalar(pair.key) ? [[keyText(pair.key), pair]] : [])));
+    pairsOf.set(node, pairs);
+  }
+  return pairs.get(key);
+}
+
+/** As a key of a plain object reads it: no value is the empty word. */
+const keyText = (key: Scalar): string => (key.value === null ? "" : String(key.value));
+
+function repeatedKeys(map: YAMLMap): Scalar[] {
+  const seen = new Set<string>();
+  return map.items.flatMap(({ key }) => {
+    if (!isScalar(key)) return [];
+    const text = keyText(key);
+    if (seen.has(text)) return [key];
+    seen.add(text);
+    return [];
+  });
+}
 
 /** An unknown key is shown at the key, not at its value. */
 function atKey(remark: KeyRemark): Remark {
@@ -132,13 +171,12 @@ function atKey(remark: KeyRemark): Remark {
 }
 
 function yamlWords(code: string, message: string): string {
-  if (code === "DUPLICATE_KEY") return "a key stands twice";
   if (code === "TAB_AS_INDENT") return "a tab is used to indent";
+  if (message.startsWith("Maximum call stack")) return "brackets are nested too deep to follow";
   return message.split(" at line ")[0]?.split("\n")[0]?.replace(/[.:]$/, "") ?? "this is not YAML";
 }
 
 function yamlRemedy(code: string): string {
-  if (code === "DUPLICATE_KEY") return "keep one of them";
   if (code === "TAB_AS_INDENT") return "indent with spaces";
   return "mind indentation, colons, brackets and quotes near here";
 }

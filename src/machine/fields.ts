@@ -54,7 +54,18 @@ export const positive = <T extends { value: number }>(quantity: T, context: z.Re
   return quantity;
 };
 
-export const anyLength = () => quantity("a length", "38, 38 mm, 1.5 in or 3/8 in", readLength);
+/** mm, and inches all the more: longer than anything about a small machine, its belts and its bed included. */
+const longest = 10_000;
+const notTooLong = (quantity: LengthText, context: z.RefinementCtx): LengthText => {
+  if (Math.abs(quantity.value) > longest)
+    context.addIssue({
+      code: "custom",
+      message: issueText("no small machine has such a length", "check the decimal point and the unit"),
+    });
+  return quantity;
+};
+
+export const anyLength = () => quantity("a length", "38, 38 mm, 1.5 in or 3/8 in", readLength).transform(notTooLong);
 export const length = () => anyLength().transform(positive);
 export const feedText = () => quantity("a feed per turn", "1.5 mm, 0.0625 in or 16 tpi", readFeed).transform(positive);
 export const rpm = () =>

@@ -142,6 +142,7 @@ const kinds: Readonly<Record<string, string>> = {
 
 function shown(value: unknown): string {
   if (value === null) return "empty";
+  if (typeof value === "number" && !Number.isFinite(value)) return Number.isNaN(value) ? ".nan" : "without end";
   const text = JSON.stringify(value) ?? String(value);
   return text.length > 40 ? `${text.slice(0, 37)}…` : text;
 }

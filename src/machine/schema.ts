@@ -188,8 +188,8 @@ export const machineFile = z.strictObject({
     .record(
       z.string(),
       z.strictObject({
-        across: measuredOf().optional().describe("Bar across the page: 199.3 of 200"),
-        down: measuredOf().optional().describe("Bar down the page: 250.4 of 250"),
+        across: measuredOf().optional().describe("Bar across the page, in mm unless a unit is written: 199.3 of 200"),
+        down: measuredOf().optional().describe("Bar down the page, in mm unless a unit is written: 250.4 of 250"),
         diagonals: z.tuple([length(), length()]).optional().describe("From top left, then from top right"),
       }),
     )

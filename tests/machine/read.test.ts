@@ -99,6 +99,8 @@ describe("whatever the text, an answer: a machine, or at least one error, and ne
       `name: L\nhandwheels: [{ name: S, feed: { readings: { turns: [${"1,".repeat(100_000)}1], travel: [1] } } }]\n`,
     ],
     ["NUL", "name: L\u0000"],
+    ["many unknown keys", `name: L\n${Array.from({ length: 20_000 }, (_, index) => `k${index}: 1\n`).join("")}`],
+    ["brackets without end", `name: ${"[".repeat(20_000)}`],
     ["two documents", "name: L\n---\nname: M\n"],
     ["keys that are no words", "name: L\n? [a, b]\n: 1\n"],
     ["a merge key", "name: L\n<<: { units: mm }\n"],

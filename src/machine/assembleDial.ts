@@ -1,0 +1,137 @@
+import { trimmed } from "../quantity/format.js";
+import type { Context, Raw } from "./context.js";
+import type { DialWish } from "./machine.js";
+import type { Path } from "./problem.js";
+
+/** Diameters, mm, between which a handwheel's dial can lie; beyond them a number was meant in the other unit. Common
+ *  practice. */
+const leastDial = 5;
+const largestDial = 500;
+/** Paper and glue add at most some hundredths to a measured wrap; more is a slip of the rule. */
+const largestWrapError = 0.05;
+
+/** What the file asks of a dial; undefined where too little of it is known to go on (an error was told). */
+export function assembleDial(
+  dial: NonNullable<Raw<"handwheels">[number]["dial"]>,
+  path: Path,
+  { mm, error, warn, units }: Context,
+): DialWish | undefined {
+  const wish = {
+    increases: dial.increases ?? "clockwise",
+    ...(dial.divisions !== undefined && { divisions: mm(dial.divisions) }),
+    ...(dial.closure !== undefined && { closure: dial.closure }),
+    ...(dial.oncePerTurn && { oncePerTurn: true }),
+    ...(dial.second !== undefined && { second: mm(dial.second) }),
+    ...(dial.vernier !== undefined && { vernier: dial.vernier }),
+    ...(dial.lap !== undefined && { lap: mm(dial.lap) }),
+    ...(dial.index !== undefined && { index: dial.index }),
+  } as const;
+  if (dial.shape === "face" && dial.lap !== undefined)
+    error([...path, "lap"], "not-this-shape", "a face dial is a whole ring and has no joint to lap", "leave lap out");
+  if (dial.shape === "drum" && dial.index !== undefined)
+    error([...path, "index"], "not-this-shape", "round a drum the numbers are upright everywhere", "leave index out");
+  const wants: Record<typeof dial.shape, readonly (keyof typeof dial)[]> = {
+    drum: ["width"],
+    face: ["outside", "inside"],
+    bevel: ["diameter", "smallDiameter", "width"],
+  };
+  const allowed: Record<typeof dial.shape, readonly (keyof typeof dial)[]> = {
+    drum: ["diameter", "wrap"],
+    face: [],
+    bevel: [],
+  };
+  const missing = wants[dial.shape].filter((key) => dial[key] === undefined);
+  for (const key of missing)
+    error(
+      path,
+      "missing",
+      `a ${dial.shape} dial needs its ${key}`,
+      `add ${key}:, in ${units === "in" ? "inches" : "mm"} or with its unit`,
+    );
+  for (const key of ["diameter", "wrap", "width", "outside", "inside", "smallDiameter"] as const)
+    if (dial[key] !== undefined && !wants[dial.shape].includes(key) && !allowed[dial.shape].includes(key))
+      error(
+        [...path, key],
+        "not-this-shape",
+        `a ${dial.shape} dial has no ${key}`,
+        `it takes ${[...wants[dial.shape], ...allowed[dial.shape]].join(", ")}`,
+      );
+  if (dial.shape === "drum" && dial.diameter === undefined && dial.wrap === undefined)
+    error(
+      path,
+      "missing",
+      "a drum dial needs its diameter or its wrap length",
+      "measure across the drum, or once round it with a strip of paper",
+    );
+  const size = (key: "diameter" | "wrap" | "width" | "outside" | "inside" | "smallDiameter") =>
+    dial[key] === undefined ? undefined : mm(dial[key]);
+  for (const key of ["diameter", "outside", "wrap", "width"] as const) {
+    const value = size(key);
+    const largest = key === "wrap" ? Math.PI * largestDial : key === "width" ? largestDial / 2 : largestDial;
+    const least = key === "wrap" ? Math.PI * leastDial : key === "width" ? 0 : leastDial;
+    if (value !== undefined && (value > largest || value < least))
+      error(
+        [...path, key],
+        value > largest ? "too-large" : "too-small",
+        `${key} of ${trimmed(value, 3)} mm is no dial's`,
+        `write the unit beside it: a bare number is in ${units} here`,
+      );
+  }
+  const [outside = 0, inside = 0, diameter, smallDiameter = 0, width = 0, wrap] = [
+    size("outside"),
+    size("inside"),
+    size("diameter"),
+    size("smallDiameter"),
+    size("width"),
+    size("wrap"),
+  ];
+  if (missing.length > 0) return undefined;
+  if (dial.shape === "face") {
+    if (!(outside > inside))
+      error(
+        [...path, "inside"],
+        "inside-out",
+        "inside is not smaller than outside",
+        "outside is the larger diameter of the ring",
+      );
+    return { shape: "face", outside, inside, ...wish };
+  }
+  if (dial.shape === "bevel") {
+    if (!((diameter ?? 0) > smallDiameter))
+      error(
+        [...path, "smallDiameter"],
+        "inside-out",
+        "smallDiameter is not smaller than diameter",
+        "diameter is the larger end; for equal ends use shape: drum",
+      );
+    else if (2 * width < (diameter ?? 0) - smallDiameter)
+      error(
+        [...path, "width"],
+        "too-narrow",
+        `a slope of ${trimmed(width, 3)} mm cannot reach from ${trimmed(diameter ?? 0, 3)} to ${trimmed(smallDiameter, 3)} mm`,
+        `measure width along the slope: at least ${trimmed(((diameter ?? 0) - smallDiameter) / 2, 3)} mm`,
+      );
+    return { shape: "bevel", diameter: diameter ?? 0, smallDiameter, width, ...wish };
+  }
+  if (width < 3)
+    error(
+      [...path, "width"],
+      "too-narrow",
+      `a strip ${trimmed(width, 3)} mm wide has no room for marks and numbers`,
+      "measure the width of the drum; at least 3 mm",
+    );
+  if (wrap !== undefined && diameter !== undefined && Math.abs(wrap / (Math.PI * diameter) - 1) > largestWrapError)
+    warn(
+      [...path, "wrap"],
+      "wrap-unlike-diameter",
+      `once round a drum of ${trimmed(diameter, 2)} mm is about ${trimmed(Math.PI * diameter, 1)} mm, not ${trimmed(wrap, 2)} mm`,
+      "measure both again; the dial is made to the wrap",
+    );
+  return {
+    shape: "drum",
+    width,
+    ...(diameter !== undefined && { diameter }),
+    ...(wrap !== undefined && { wrap }),
+    ...wish,
+  };
+}

@@ -1,0 +1,46 @@
+import { trimmed } from "../quantity/format.js";
+import type { Context, Raw } from "./context.js";
+import type { Printer } from "./machine.js";
+import type { Path } from "./problem.js";
+
+/** Beyond this no printer is simply untrue: the page was scaled. */
+const largestScaleError = 0.05;
+
+/** What was measured of a printer, so far as it can be true. */
+export function assemblePrinter(printer: Raw<"printers">[string], path: Path, { mm, error }: Context): Printer {
+  for (const key of ["across", "down"] as const) {
+    const bar = printer[key];
+    if (bar !== undefined && Math.abs(bar.measured / bar.nominal - 1) > largestScaleError)
+      error(
+        [...path, key],
+        "scaled-page",
+        `${key} is ${(Math.abs(bar.measured / bar.nominal - 1) * 100).toFixed(1)} % off, more than a printer is`,
+        'the page was most likely printed "fit to page": print it again at 100 % and measure again',
+      );
+  }
+  const diagonals = printer.diagonals && ([mm(printer.diagonals[0]), mm(printer.diagonals[1])] as const);
+  if (diagonals && Math.abs(diagonals[0] / diagonals[1] - 1) > largestScaleError)
+    error(
+      [...path, "diagonals"],
+      "scaled-page",
+      "the diagonals differ by more than a printer's skew",
+      "measure again from corner to corner, from top left first",
+    );
+  if (diagonals && (printer.across === undefined || printer.down === undefined))
+    error([...path, "diagonals"], "missing", "the diagonals mean nothing without both bars", "add across: and down:");
+  if (diagonals && printer.across && printer.down) {
+    const expected = Math.hypot(printer.across.measured, printer.down.measured);
+    if (diagonals.some((diagonal) => Math.abs(diagonal / expected - 1) > largestScaleError))
+      error(
+        [...path, "diagonals"],
+        "diagonals-unlike",
+        `bars of ${trimmed(printer.across.measured, 1)} and ${trimmed(printer.down.measured, 1)} mm have diagonals of about ${trimmed(expected, 1)} mm, not ${diagonals.map((diagonal) => trimmed(diagonal, 1)).join(" and ")} mm`,
+        "measure from corner to corner; bars are in mm unless a unit stands behind them, as in 7.97 of 8 in",
+      );
+  }
+  return {
+    ...(printer.across && { across: printer.across }),
+    ...(printer.down && { down: printer.down }),
+    ...(diagonals && { diagonals }),
+  };
+}
