@@ -1,3 +1,4 @@
+import type { DialFinding } from "../dial/finding.js";
 import type { Drawing, Mark } from "../drawing/drawing.js";
 import { circle, group, line, polyline, rectangle, text } from "../drawing/shapes.js";
 import { wrapText } from "../drawing/text.js";
@@ -57,19 +58,28 @@ export function stack(drawings: readonly Drawing[], width: number, gap: number):
   return { width, height: y, marks };
 }
 
-/** A stretch of a dial under its index line: `lines` past 0, every fifth longer, every tenth numbered by count. */
-export function dialWindow(width: number, lines: number, value?: string): Drawing {
+/** A stretch of this dial under its index line, with its own marks and numbers, growing the way they grow on it: `lines` past
+ *  0 on the first row. */
+export function dialWindow(width: number, lines: number, dial: DialFinding, value?: string): Drawing {
   const shown = 24;
   const first = Math.max(-4, lines - 16);
   const pitch = (width - 8) / shown;
-  const at = (count: number) => 4 + (count - first) * pitch;
+  // A wheel turned clockwise brings its marks to a top index from the left: there the numbers grow leftward.
+  const leftward = dial.increases === "clockwise";
+  const at = (count: number) => {
+    const along = 4 + (count - first) * pitch;
+    return leftward ? width - along : along;
+  };
+  const row = dial.rows[0] ?? [];
+  const high = { 1: 6.5, 2: 4.6, 3: 3 } as const;
   const marks: Mark[] = [rectangle({ x: 0, y: 7 }, width, 15, { pen: medium })];
-  for (let count = first; count <= first + shown; count++) {
-    if (count < 0) continue;
-    const high = count % 10 === 0 ? 6.5 : count % 5 === 0 ? 4.6 : 3;
-    marks.push(line({ x: at(count), y: 7 }, { x: at(count), y: 7 + high }, count % 10 === 0 ? medium : fine));
-    if (count % 10 === 0)
-      marks.push(text(String(count), { x: at(count), y: 17.5 }, { size: readSize, anchor: "middle", weight: "bold" }));
+  for (let count = Math.max(0, first); count <= first + shown; count++) {
+    const mark = row[count];
+    if (mark === undefined) continue;
+    const x = at(count);
+    marks.push(line({ x, y: 7 }, { x, y: 7 + high[mark.rank] }, mark.rank === 1 ? medium : fine));
+    if (mark.label !== undefined)
+      marks.push(text(mark.label, { x, y: 17.5 }, { size: readSize, anchor: "middle", weight: "bold" }));
   }
   const x = at(lines);
   marks.push(
@@ -87,14 +97,18 @@ export function dialWindow(width: number, lines: number, value?: string): Drawin
       : [
           text(
             `${lines} lines = ${value}`,
-            { x: Math.min(x, width - 22), y: 2.8 },
+            { x: Math.max(22, Math.min(x, width - 22)), y: 2.8 },
             { size: readSize, anchor: "middle", weight: "bold" },
           ),
         ]),
-    text("count the lines from 0", { x: 2, y: 21 }, { size: 2.25 }),
+    text(`count the lines from 0${counted(dial)}`, { x: 2, y: 21 }, { size: 2.25 }),
   );
   return { width, height: 22.4, marks };
 }
+
+/** What the numbers mean where they count something else than whole units. */
+const counted = ({ labelUnit, chosen }: DialFinding): string =>
+  labelUnit === undefined || labelUnit === chosen.unit ? `; numbers in ${chosen.unit}` : `; ${labelUnit}`;
 
 /** Three handwheels: on to the line, past it, and back well before it to come on again. */
 export function comingOn(width: number): Drawing {

@@ -4,7 +4,7 @@ import { readingPerTurn } from "../dial/choices.js";
 import type { Drawing, Mark } from "../drawing/drawing.js";
 import { group, line, text } from "../drawing/shapes.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
-import { wheelFor } from "../plan/roles.js";
+import { isAcross, wheelFor } from "../plan/roles.js";
 import { formatFixed, trimmed } from "../quantity/format.js";
 import { fromMm } from "../quantity/length.js";
 import { type Exercise, exercises } from "../student/exercises.js";
@@ -117,14 +117,14 @@ function dialPanel({ handwheel, feed, dial }: HandwheelFinding, { machine }: Fin
   const worth = divisionWorth(dial.chosen, perTurn);
   const lines = Math.min(13, Math.floor(dial.chosen.divisions / dial.chosen.rows) - 1);
   return [
-    dialWindow(width, lines, show(lines * worth)),
+    dialWindow(width, lines, dial, show(lines * worth)),
     ideas(
       [
         `One line is ${dial.chosen.divisionLabel}.`,
         turn,
         handwheel.reads === "diameter"
           ? "The dial shows how much thinner the part gets."
-          : "The dial shows how far the tool moves. A round part gets thinner by twice that.",
+          : `The dial shows how far the slide moves.${isAcross({ handwheel }) ? " A round part gets thinner by twice that." : ""}`,
         ...(dial.chosen.rows > 1 ? [`It has ${dial.chosen.rows} rows. Use the next row after each turn.`] : []),
         "Touch the part. Set the dial to 0. Then count.",
       ],
@@ -200,9 +200,12 @@ function speeds({ drive, machine }: Findings, most: number, width: number): Draw
   ];
 }
 
-function question({ question, lines }: Exercise, number: number, width: number): Drawing {
+function question({ question, lines, dial }: Exercise, number: number, width: number): Drawing {
   const said = ideas([question], width - 10);
-  const words = lines === undefined ? said : stack([said, dialWindow(width * 0.5, lines)], width - 10, 1);
+  const words =
+    lines === undefined || dial === undefined
+      ? said
+      : stack([said, dialWindow(width * 0.5, lines, dial)], width - 10, 1);
   return {
     width,
     height: words.height + 7.5,

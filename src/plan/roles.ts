@@ -15,5 +15,10 @@ const names: Readonly<Record<Role, RegExp>> = {
 export function wheelFor(role: Role, handwheels: readonly HandwheelFinding[]): HandwheelFinding | undefined {
   const find = (wanted: Role) =>
     handwheels.find(({ handwheel, feed }) => feed !== undefined && names[wanted].test(handwheel.name));
+  if (role === "across") return find(role) ?? handwheels.find(({ handwheel, feed }) => feed && isAcross({ handwheel }));
   return find(role) ?? (role === "along" ? find("swivelled") : undefined);
 }
+
+/** True of a wheel that makes round work thinner: by its name, or because its dial reads diameter. */
+export const isAcross = ({ handwheel }: Pick<HandwheelFinding, "handwheel">): boolean =>
+  names.across.test(handwheel.name) || handwheel.reads === "diameter";

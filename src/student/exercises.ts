@@ -1,17 +1,23 @@
 import { chooseSpeed } from "../cutting/choose.js";
 import { cuttingSpeed } from "../cutting/cuttingSpeeds.js";
 import { readingPerTurn } from "../dial/choices.js";
+import type { DialChoice, DialFinding } from "../dial/finding.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
-import { wheelFor } from "../plan/roles.js";
+import { isAcross, wheelFor } from "../plan/roles.js";
 import { formatFixed, plural, trimmed } from "../quantity/format.js";
 import { fromMm, inMm } from "../quantity/length.js";
 import { threads } from "../thread/data.js";
 import { threadNamed, turnsFor } from "../thread/thread.js";
-import { divisionWorth, settingFor } from "../turns/turns.js";
+import { divisionWorth, type Setting, settingFor } from "../turns/turns.js";
 import { type Dice, dice } from "./dice.js";
 
 /** `lines`: where the index stands in the drawing of the dial that goes with it. */
-export type Exercise = { readonly question: string; readonly answer: string; readonly lines?: number };
+export type Exercise = {
+  readonly question: string;
+  readonly answer: string;
+  readonly lines?: number;
+  readonly dial?: DialFinding;
+};
 
 /** Exercises made of this machine's numbers, the same for all who have its file at this revision. Kinds that the file has no
  *  data for are left out. Pure. */
@@ -56,16 +62,21 @@ function dialExercises(wheel: HandwheelFinding, { machine }: Findings, throws: D
       question: `You start at 0 and turn to the arrow. What is that in ${units}?`,
       answer: `${read} lines: ${show(read * worth)}`,
       lines: read,
+      dial,
     },
     whole,
     {
-      question: `You want ${show(distance, units === "mm" ? 1 : 3)} on the dial. How many turns and lines?`,
-      answer: `${plural(setting.wholeTurns, "turn")} and ${trimmed(setting.divisions ?? 0, 1)} lines`,
+      question: `You want ${show(distance, units === "mm" ? 1 : 3)} on the dial. ${chosen.rows > 1 ? "How many turns? Then which row, and what does it say?" : "How many turns and lines?"}`,
+      answer: settingWords(setting, chosen),
     },
-    {
-      question: `The part measures ${show(wanted + more * worth)}. You want ${show(wanted)}. How many lines more${handwheel.reads === "diameter" ? "" : "? Think: both sides get thinner"}?`,
-      answer: `${trimmed(handwheel.reads === "diameter" ? more : more / 2, 1)} lines`,
-    },
+    ...(isAcross(wheel)
+      ? [
+          {
+            question: `The part measures ${show(wanted + more * worth)}. You want ${show(wanted)}. How many lines more${handwheel.reads === "diameter" ? "" : "? Think: both sides get thinner"}?`,
+            answer: `${trimmed(handwheel.reads === "diameter" ? more : more / 2, 1)} lines`,
+          },
+        ]
+      : []),
     {
       question: `You went ${over} lines too far. What do you do?`,
       answer: "Back half a turn, then come on again to the right line.",
@@ -73,18 +84,26 @@ function dialExercises(wheel: HandwheelFinding, { machine }: Findings, throws: D
   ];
 }
 
+/** Turns and lines; on a dial of several rows the lines do not begin at 0, so its own numbers are read there. */
+function settingWords({ wholeTurns, divisions = 0, row, reading }: Setting, { unit, rows }: DialChoice): string {
+  const turns = wholeTurns === 0 ? "" : plural(wholeTurns, "turn");
+  if (row !== undefined && reading !== undefined && rows > 1) {
+    const says = `row ${row} says ${trimmed(fromMm(reading, unit), unit === "mm" ? 2 : 4)} ${unit}`;
+    return turns === "" ? `No whole turn: ${says}` : `${turns}, then ${says}`;
+  }
+  const lines = `${trimmed(divisions, 1)} lines`;
+  return turns === "" ? lines : `${turns} and ${lines}`;
+}
+
 function lengthExercise({ handwheel, feed, dial }: HandwheelFinding, { machine }: Findings, throws: Dice): Exercise[] {
   if (feed === undefined) return [];
   const { units } = machine;
   const length = inMm(throws.whole(4, 12) / (units === "mm" ? 1 : 32), units);
-  const { wholeTurns, divisions, turns } = settingFor(length, readingPerTurn(feed, handwheel.reads), dial?.chosen);
+  const setting = settingFor(length, readingPerTurn(feed, handwheel.reads), dial?.chosen);
   return [
     {
       question: `A step is ${trimmed(fromMm(length, units), 4)} ${units} long. How do you turn the ${handwheel.name.toLowerCase()}?`,
-      answer:
-        divisions === undefined
-          ? `${formatFixed(turns, 2)} turns`
-          : `${plural(wholeTurns, "turn")} and ${trimmed(divisions, 1)} lines`,
+      answer: dial === undefined ? `${formatFixed(setting.turns, 2)} turns` : settingWords(setting, dial.chosen),
     },
   ];
 }

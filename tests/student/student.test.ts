@@ -5,6 +5,7 @@ import type { Findings } from "../../src/findings/findings.js";
 import { dice } from "../../src/student/dice.js";
 import { exercises } from "../../src/student/exercises.js";
 import { askLines, beltSteps, lostMotionLines, never } from "../../src/student/words.js";
+import { walk } from "../support/marks.js";
 import { demoFindings, findingsOf, printOf } from "../support/sheets.js";
 
 const demo = demoFindings();
@@ -51,15 +52,71 @@ describe("exercises", () => {
         if (lines !== undefined) expect(answer).toBe(`${lines} lines: ${(lines * line).toFixed(2)} mm`);
         if (question.includes("whole turns")) expect(numberIn(answer)).toBeCloseTo(numberIn(question) * perTurn, 2);
         if (question.startsWith("You want")) {
-          const [, turns, more] = /(\d+) turns? and ([\d.]+) lines/.exec(answer) ?? [];
-          const moved = Number(turns) * perTurn + Number(more) * line;
-          expect(Math.abs(moved - numberIn(question))).toBeLessThanOrEqual(line / 20 + 1e-9);
+          // The demo's dial has two rows: whole turns name the row, and its own numbers run on through both.
+          const [, said, row, reading] =
+            /^(?:(\d+) turns?, then|No whole turn:) row (\d) says ([\d.]+) mm$/.exec(answer) ?? [];
+          const turns = Number(said ?? 0);
+          const wanted = numberIn(question);
+          expect(turns).toBe(Math.floor(wanted / perTurn));
+          expect(Number(row)).toBe((turns % 2) + 1);
+          expect(Number(reading)).toBeCloseTo(wanted - Math.floor(turns / 2) * 2 * perTurn, 1);
         }
         if (question.startsWith("The part measures")) {
           const [measured, wanted] = [...question.matchAll(/[\d.]+ mm/g)].map(([words]) => Number.parseFloat(words));
           expect(numberIn(answer) * line).toBeCloseTo((measured ?? 0) - (wanted ?? 0), 2);
         }
       }
+  });
+
+  test("on a dial of one row the answer is turns and lines that come to the distance, in either unit", () => {
+    for (const [units, feed, reads] of [
+      ["mm", "2 mm", "diameter"],
+      ["in", "10 tpi", "travel"],
+    ] as const) {
+      const one = findingsOf(
+        `name: One\nunits: ${units}\nhandwheels: [{ name: Cross slide, reads: ${reads}, feed: ${feed}, dial: { shape: drum, diameter: 38 mm, width: 9 mm, closure: even } }]\n`,
+      );
+      const perTurn = units === "mm" ? 4 : 0.1;
+      const divisions = one.handwheels[0]?.dial?.chosen.divisions ?? Number.NaN;
+      const asked = exercises(one).find(({ question }) => question.startsWith("You want"));
+      const [, turns = "0", lines] = /^(?:(\d+) turns? and )?([\d.]+) lines$/.exec(asked?.answer ?? "") ?? [];
+      const moved = Number(turns) * perTurn + (Number(lines) * perTurn) / divisions;
+      expect(Math.abs(moved - numberIn(asked?.question ?? ""))).toBeLessThanOrEqual(perTurn / divisions / 20 + 1e-9);
+    }
+  });
+
+  test("only a wheel that goes across the work is said to make it thinner", () => {
+    const saddle = findingsOf(
+      "name: S\nhandwheels: [{ name: Saddle, feed: 20 mm, dial: { shape: drum, diameter: 60, width: 9 } }]\n",
+    );
+    const said: string[] = exercises(saddle).map(({ question }) => question);
+    for (const { drawing } of printOf(saddle, "student").pages)
+      walk(drawing.marks, (mark) => {
+        if (mark.kind === "text") said.push(mark.text);
+      });
+    expect(said.join(" ")).toContain("how far the slide moves");
+    expect(said.join(" ")).not.toMatch(/thinner/);
+  });
+
+  test("the drawn dial is this machine's: its numbers, growing the way they grow on it", () => {
+    for (const [sense, sign] of [
+      ["clockwise", -1],
+      ["anticlockwise", 1],
+    ] as const) {
+      const findings = findingsOf(
+        `name: D\nhandwheels: [{ name: Cross slide, reads: diameter, feed: 2 mm, dial: { shape: drum, diameter: 38, width: 9, divisions: 0.04 mm, closure: even, increases: ${sense} } }]\n`,
+      );
+      const { labelUnit, rows } = findings.handwheels[0]?.dial ?? {};
+      const labels = (rows?.[0] ?? []).flatMap(({ label }) => (label === undefined ? [] : [label]));
+      const found = new Map<string, number>();
+      walk(printOf(findings, "student").pages[0]?.drawing.marks ?? [], (mark, toPage) => {
+        if (mark.kind === "text" && labels.includes(mark.text) && mark.weight === "bold" && !found.has(mark.text))
+          found.set(mark.text, toPage(mark.at).x);
+      });
+      const [zero, next] = [found.get(labels[0] ?? ""), found.get(labels[1] ?? "")];
+      expect(labelUnit).toBeDefined();
+      expect(Math.sign((next ?? Number.NaN) - (zero ?? Number.NaN))).toBe(sign);
+    }
   });
 
   test("a slide without a dial is asked about in turns alone", () => {
