@@ -1,4 +1,5 @@
 import { getDocument, OPS } from "pdfjs-dist/legacy/build/pdf.mjs";
+import { type Matrix, times } from "./matrix.js";
 
 /** What one of our PDFs really holds, read back by an independent reader, in page millimetres with y down. */
 export type PageRead = {
@@ -15,16 +16,6 @@ export type LineRead = { readonly from: Spot; readonly to: Spot; readonly pen: n
 export type TextRead = Spot & { readonly text: string /** mm */; readonly size: number };
 
 const MM = 25.4 / 72;
-type Matrix = [number, number, number, number, number, number];
-const times = (m: Matrix, n: Matrix): Matrix => [
-  m[0] * n[0] + m[2] * n[1],
-  m[1] * n[0] + m[3] * n[1],
-  m[0] * n[2] + m[2] * n[3],
-  m[1] * n[2] + m[3] * n[3],
-  m[0] * n[4] + m[2] * n[5] + m[4],
-  m[1] * n[4] + m[3] * n[5] + m[5],
-];
-
 export async function readPdf(
   bytes: Uint8Array,
 ): Promise<{ pages: PageRead[]; printScaling: unknown; title: unknown; outline: unknown }> {
@@ -49,6 +40,10 @@ async function readPage(page: PdfPage): Promise<PageRead> {
     y: (top - (m[1] * x + m[3] * y + m[5])) * MM,
   });
   let matrix: Matrix = [1, 0, 0, 1, 0, 0];
+  // Text is read from its own operators: the reader's list of texts joins what happens to stand in one line.
+  let textMatrix: Matrix = matrix;
+  let em = 1;
+  const texts: TextRead[] = [];
   let pen = 1;
   const stack: [Matrix, number][] = [];
   const lines: LineRead[] = [];
@@ -59,7 +54,14 @@ async function readPage(page: PdfPage): Promise<PageRead> {
     else if (operator === OPS.restore) [matrix, pen] = stack.pop() ?? [matrix, pen];
     else if (operator === OPS.transform) matrix = times(matrix, args as Matrix);
     else if (operator === OPS.setLineWidth) pen = args[0];
-    else if (operator === OPS.constructPath) {
+    else if (operator === OPS.setFont) em = args[1];
+    else if (operator === OPS.setTextMatrix) textMatrix = Array.from(args[0] as ArrayLike<number>) as unknown as Matrix;
+    else if (operator === OPS.showText) {
+      const text = (args[0] as { unicode?: string }[]).map(({ unicode = "" }) => unicode).join("");
+      const whole = times(matrix, textMatrix);
+      const size = em * Math.hypot(whole[0], whole[1]) * MM;
+      if (text.trim() !== "") texts.push({ text, ...toMm(whole, 0, 0), size });
+    } else if (operator === OPS.constructPath) {
       const stroked = [
         OPS.stroke,
         OPS.closeStroke,
@@ -78,12 +80,6 @@ async function readPage(page: PdfPage): Promise<PageRead> {
       );
     }
   }
-  const { items } = await page.getTextContent();
-  const texts = items.flatMap((item) => {
-    if (!("str" in item) || item.str.trim() === "") return [];
-    const [a, b, , , x, y] = item.transform as Matrix;
-    return [{ text: item.str, ...toMm([1, 0, 0, 1, 0, 0], x, y), size: Math.hypot(a, b) * MM }];
-  });
   return { width: (right - left) * MM, height: (top - bottom) * MM, lines, points, texts };
 }
 

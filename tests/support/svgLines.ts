@@ -1,14 +1,6 @@
-type Point = { readonly x: number; readonly y: number };
-type Matrix = readonly [number, number, number, number, number, number];
+import { type Matrix, times } from "./matrix.js";
 
-const times = (m: Matrix, n: Matrix): Matrix => [
-  m[0] * n[0] + m[2] * n[1],
-  m[1] * n[0] + m[3] * n[1],
-  m[0] * n[2] + m[2] * n[3],
-  m[1] * n[2] + m[3] * n[3],
-  m[0] * n[4] + m[2] * n[5] + m[4],
-  m[1] * n[4] + m[3] * n[5] + m[5],
-];
+type Point = { readonly x: number; readonly y: number };
 
 function matrixOf(transform: string): Matrix {
   let matrix: Matrix = [1, 0, 0, 1, 0, 0];
