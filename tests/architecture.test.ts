@@ -5,6 +5,7 @@ import { describe, expect, test } from "vitest";
 /** The folders of src/ in the order of the flow (read, compute, arrange, render): each may import only from those before it. */
 const flow = [
   "quantity",
+  "taper",
   "machine",
   "drawing",
   "feed",
@@ -12,7 +13,6 @@ const flow = [
   "cutting",
   "dial",
   "dividing",
-  "taper",
   "thread",
   "handFeed",
   "job",

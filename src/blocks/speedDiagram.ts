@@ -6,6 +6,7 @@ import { group, line, polyline, rectangle, text } from "../drawing/shapes.js";
 import { textWidth } from "../drawing/text.js";
 import { nearestPreferred, preferredNumbers } from "../drive/preferredNumbers.js";
 import type { Findings } from "../findings/findings.js";
+import { limitRpm } from "../machine/limits.js";
 import { formatFixed, trimmed } from "../quantity/format.js";
 import { mmPer } from "../quantity/length.js";
 import { block, type Run } from "./block.js";
@@ -71,7 +72,7 @@ function diagram({ machine, drive }: Findings, operation: string, width: number,
     marks.push(rectangle({ x: left, y: y(band.most) }, bar, high, { pen: medium, fill: "white" }));
     marks.push(...barName(band.material, left + bar / 2, y(band.most), high, box.top));
   }
-  const limit = Math.min(limits.chuckRpm ?? Number.POSITIVE_INFINITY, limits.spindleRpm ?? Number.POSITIVE_INFINITY);
+  const limit = limitRpm(limits);
   const lines = speeds.flatMap(({ position, rpm, slowestRpm }) => [
     ...(slowestRpm < rpm * 0.999 ? [{ name: `${position.name} slowest`, rpm: slowestRpm }] : []),
     { name: position.name, rpm },

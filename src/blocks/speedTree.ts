@@ -7,7 +7,8 @@ import { spread } from "../drive/geometricStep.js";
 import { nearestPreferred, preferredNumbers } from "../drive/preferredNumbers.js";
 import { stepRatio } from "../drive/ratio.js";
 import type { Findings } from "../findings/findings.js";
-import type { Drive } from "../machine/machine.js";
+import { limitRpm } from "../machine/limits.js";
+import type { Drive, Limits } from "../machine/machine.js";
 import { formatFixed } from "../quantity/format.js";
 import { block, type Run } from "./block.js";
 import { fine, heavy, medium, pen, size } from "./style.js";
@@ -103,7 +104,7 @@ function spindle(
   speeds: readonly SpeedFinding[],
   left: number,
   y: (rpm: number) => number,
-  { chuckRpm, spindleRpm }: { chuckRpm?: number; spindleRpm?: number },
+  limits: Limits,
   floor: number,
 ): Mark[] {
   const { ratios, gaps, overlaps } = spread(speeds.map(({ rpm }) => rpm));
@@ -118,7 +119,7 @@ function spindle(
     floor,
     least,
   );
-  const limit = Math.min(chuckRpm ?? Number.POSITIVE_INFINITY, spindleRpm ?? Number.POSITIVE_INFINITY);
+  const limit = limitRpm(limits);
   const widest = Math.max(...speeds.map(({ position }) => textWidth(position.name, em, "bold")));
   const number = left + 8 + widest + 2 + textWidth("0000", em, "bold");
   return speeds.flatMap((speed, index): Mark[] => {

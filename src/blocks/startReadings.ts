@@ -1,4 +1,4 @@
-import { readingPerTurn } from "../dial/choices.js";
+import { readingFactor, readingPerTurn } from "../dial/choices.js";
 import type { DialChoice, DialFinding } from "../dial/finding.js";
 import { dialGears, lowestTerms } from "../dial/reductionGears.js";
 import { startReadings as starts } from "../dial/startReadings.js";
@@ -25,7 +25,7 @@ export const startReadings = block({ most: 40 }, ({ handwheels, findings, settin
     const { machine } = findings;
     const { units } = machine;
     const turn = readingPerTurn(feed, handwheel.reads);
-    const travel = (handwheel.travel ?? dial.chosen.overTravel) * (handwheel.reads === "diameter" ? 2 : 1);
+    const travel = (handwheel.travel ?? dial.chosen.overTravel) * readingFactor(handwheel);
     const head = [
       ...paragraph(handwheel.name, width, { size: size.heading, weight: "bold", gap: 5 }),
       ...paragraph(
@@ -77,7 +77,7 @@ function rowsWords({ choices }: DialFinding, units: Units): string {
 function gearWords({ handwheel }: HandwheelFinding, feed: FeedFinding, { gears, units }: Machine): string {
   if (gears === undefined)
     return "List the gears at hand under gears: to see which pair, one on the wheel's shaft and one under a dial of its own, would make the dial round.";
-  const factor = handwheel.reads === "diameter" ? 2 : 1;
+  const factor = readingFactor(handwheel);
   const found = dialGears(feed.perTurn, gears, units);
   if (found.length === 0) return "No pair of the listed gears makes this dial round.";
   const pairs = found.map(({ driver, driven, perDialTurn, error }) => {

@@ -1,4 +1,4 @@
-import { readingPerTurn } from "../dial/choices.js";
+import { readingFactor, readingPerTurn } from "../dial/choices.js";
 import { formatFixed, plural } from "../quantity/format.js";
 import { fromMm, inMm } from "../quantity/length.js";
 import { repeatOf } from "../stops/repeat.js";
@@ -106,7 +106,7 @@ export const gaugeBlocks = block(
       ...wheels.map(({ handwheel, feed, dial }): Cell => {
         if (feed === undefined) return { text: "" };
         // A block is a length of travel; a dial that reads diameter counts it twice.
-        const factor = handwheel.reads === "diameter" ? 2 : 1;
+        const factor = readingFactor(handwheel);
         const { wholeTurns, divisions, turns } = settingFor(
           mm * factor,
           readingPerTurn(feed, handwheel.reads),

@@ -1,4 +1,4 @@
-import { readingPerTurn } from "../dial/choices.js";
+import { readingFactor, readingPerTurn } from "../dial/choices.js";
 import type { HandwheelFinding } from "../findings/findings.js";
 import type { Units } from "../machine/machine.js";
 import { formatFixed, formatUncertain, trimmed } from "../quantity/format.js";
@@ -39,7 +39,8 @@ export const turnTables = block(
       const { handwheel, feed } = finding;
       if (feed === undefined) return [];
       const { units } = findings.machine;
-      const reach = handwheel.travel === undefined ? Number.POSITIVE_INFINITY : handwheel.travel * factorOf(finding);
+      const reach =
+        handwheel.travel === undefined ? Number.POSITIVE_INFINITY : handwheel.travel * readingFactor(finding.handwheel);
       const within = (list: readonly number[], unit: Units) =>
         list.map((value) => inMm(value, unit)).filter((mm) => mm <= reach + 1e-9);
       const other: Units = units === "mm" ? "in" : "mm";
@@ -65,7 +66,6 @@ export const turnTables = block(
 const keep = (runs: Run[]): Run[] => runs.map((run) => ({ ...run, keepWithNext: true }));
 const heading = (words: string, width: number, em: number = size.body, gap = 3): Run[] =>
   keep(paragraph(words, width, { size: em, weight: "bold", gap }));
-const factorOf = ({ handwheel }: HandwheelFinding): number => (handwheel.reads === "diameter" ? 2 : 1);
 const places: Record<Units, number> = { mm: 3, in: 4 };
 const show = (mm: number, units: Units): string => formatFixed(fromMm(mm, units), places[units]);
 
@@ -102,7 +102,7 @@ function distanceTable(finding: HandwheelFinding, distances: readonly number[], 
   if (feed === undefined) return [];
   const other: Units = units === "mm" ? "in" : "mm";
   const perTurn = readingPerTurn(feed, handwheel.reads);
-  const nominal = feed.nominal === undefined ? undefined : feed.nominal * factorOf(finding);
+  const nominal = feed.nominal === undefined ? undefined : feed.nominal * readingFactor(finding.handwheel);
   const columns: Column[] = [
     { heading: [`for ${handwheel.reads}`, units], align: units === "in" ? "end" : "decimal" },
     { heading: ["that is", other], align: "decimal" },
@@ -183,7 +183,7 @@ function inches(value: number): string {
 function wholeTurns(finding: HandwheelFinding, most: number, units: Units, width: number): Run[] {
   const { feed, dial, handwheel } = finding;
   if (feed === undefined) return [];
-  const factor = factorOf(finding);
+  const factor = readingFactor(finding.handwheel);
   const reach =
     handwheel.travel === undefined ? most : Math.min(most, Math.max(1, Math.floor(handwheel.travel / feed.perTurn)));
   const other: Units = units === "mm" ? "in" : "mm";

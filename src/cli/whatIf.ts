@@ -5,6 +5,7 @@ import { beltFinding } from "../drive/beltFinding.js";
 import type { DriveFinding } from "../drive/finding.js";
 import { changed, speedsAfter } from "../drive/whatIf.js";
 import type { Findings } from "../findings/findings.js";
+import { limitRpm } from "../machine/limits.js";
 import type { Drive, Machine } from "../machine/machine.js";
 import { formatFixed, trimmed } from "../quantity/format.js";
 import { mmPer } from "../quantity/length.js";
@@ -50,8 +51,7 @@ export function whatIfLines(findings: Findings, after: WhatIf): string[] {
 
 const origin = { measured: "measured, unchanged", slip: "by ratio, less slip", ratio: "by ratio alone" };
 
-const overLimit = (rpm: number, { limits }: Machine): boolean =>
-  rpm > Math.min(limits.chuckRpm ?? Number.POSITIVE_INFINITY, limits.spindleRpm ?? Number.POSITIVE_INFINITY);
+const overLimit = (rpm: number, { limits }: Machine): boolean => rpm > limitRpm(limits);
 
 function beltLines(before: Machine, after: Machine): string[] {
   const unit = mmPer[before.units];

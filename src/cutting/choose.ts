@@ -1,7 +1,8 @@
 import type { SpeedFinding } from "../drive/finding.js";
+import { limitRpm } from "../machine/limits.js";
 import type { Limits } from "../machine/machine.js";
 import type { CuttingSpeed, SpeedChoice } from "./finding.js";
-import { metresPerMinuteAt, rpmFor } from "./rates.js";
+import { diameterFor, metresPerMinuteAt, rpmFor } from "./rates.js";
 
 /** The fastest position that stays within the band and the limits; below the band when none lies in it; none at all when
  *  even the slowest is faster than the band. Safe side first: between two positions the slower. */
@@ -11,9 +12,11 @@ export function chooseSpeed(
   speeds: readonly SpeedFinding[],
   limits: Limits,
 ): SpeedChoice {
-  const { chuckRpm = Number.POSITIVE_INFINITY, spindleRpm = Number.POSITIVE_INFINITY } = limits;
-  const limit = Math.min(chuckRpm, spindleRpm);
-  const heldBy = chuckRpm <= spindleRpm ? "chuck" : "spindle";
+  const limit = limitRpm(limits);
+  const heldBy =
+    limits.spindleRpm !== undefined && limits.spindleRpm < (limits.chuckRpm ?? Number.POSITIVE_INFINITY)
+      ? "spindle"
+      : "chuck";
   const wanted = rpmFor(band.most, diameter);
   const fastest = fastestWithin(speeds, Math.min(wanted, limit));
   const free = fastestWithin(speeds, wanted);
@@ -37,10 +40,10 @@ export function inward(
   limits: Limits,
 ): { readonly first: SpeedChoice; readonly then: readonly { readonly speed: SpeedFinding; readonly below: number }[] } {
   const first = chooseSpeed(outside, band, speeds, limits);
-  const limit = Math.min(limits.chuckRpm ?? Number.POSITIVE_INFINITY, limits.spindleRpm ?? Number.POSITIVE_INFINITY);
+  const limit = limitRpm(limits);
   const then = speeds
     .filter(({ rpm }) => rpm > (first.rpm ?? 0) * (1 + 1e-9) && rpm <= limit)
-    .map((speed) => ({ speed, below: (1000 * band.most) / (Math.PI * speed.rpm) }))
+    .map((speed) => ({ speed, below: diameterFor(band.most, speed.rpm) }))
     .filter(({ below }) => below < outside)
     .sort((a, b) => b.below - a.below);
   return { first, then };

@@ -4,6 +4,9 @@ import { type LengthUnit, MM_PER_FOOT } from "../quantity/length.js";
 export const rpmFor = (metresPerMinute: number, diameter: number): number =>
   (1000 * metresPerMinute) / (Math.PI * diameter);
 
+/** d = 1000 v / (π n), the same relation asked for the diameter, mm. */
+export const diameterFor = (metresPerMinute: number, rpm: number): number => (1000 * metresPerMinute) / (Math.PI * rpm);
+
 /** v = π d n / 1000, m/min; diameter in mm. */
 export const metresPerMinuteAt = (rpm: number, diameter: number): number => (Math.PI * diameter * rpm) / 1000;
 

@@ -8,9 +8,12 @@ import { LEAST_SPACING, penalty, ROWS_SHARE_OF_DOUBT, USUAL_TRAVEL, WIDEST_SPACI
 import { divisionLabel, remarksOn } from "./remarks.js";
 import { bandWidth, spacing } from "./strip.js";
 
+/** What a dial shows for each mm that the slide goes: twice as much where it reads the diameter. */
+export const readingFactor = ({ reads }: Pick<Handwheel, "reads">): number => (reads === "diameter" ? 2 : 1);
+
 /** What a dial reads in one turn, mm: the feed, or twice the feed where it reads the diameter. */
 export function readingPerTurn(feed: Pick<FeedFinding, "perTurn">, reads: Handwheel["reads"]): number {
-  return feed.perTurn * (reads === "diameter" ? 2 : 1);
+  return feed.perTurn * readingFactor({ reads });
 }
 
 const CLOSURES: readonly Closure[] = ["even", "true", "rows"];

@@ -11,6 +11,3 @@ export const twoSidedPlate: readonly (readonly number[])[] = [
   [24, 25, 28, 30, 34, 37, 38, 39, 41, 42, 43],
   [46, 47, 49, 51, 53, 54, 57, 58, 59, 62, 66],
 ];
-
-/** Turns of the crank for one turn of the work, where the file names none (most dividing heads; common practice). */
-export const USUAL_RATIO = 40;

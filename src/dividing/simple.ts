@@ -40,6 +40,3 @@ function moveOf(holes: number, circle: number): Move {
   const turns = Math.floor(holes / circle);
   return { turns, holes: holes - turns * circle, circle };
 }
-
-/** Angle of the work, radians, that a number of turns of the crank makes. */
-export const workAngle = (turns: number, ratio: number): number => (turns / ratio) * 2 * Math.PI;

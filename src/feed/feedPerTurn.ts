@@ -1,4 +1,5 @@
 import type { Feed, Readings } from "../machine/machine.js";
+import { rackTravel } from "../machine/rackTravel.js";
 import { budget } from "./budget.js";
 import type { FeedFinding, TooFewReadings } from "./finding.js";
 import { fit } from "./fit.js";
@@ -21,18 +22,12 @@ export function feedPerTurn(feed: Feed): FeedFinding | TooFewReadings {
     case "screw":
       return { from: "screw", perTurn: feed.pitch * feed.starts, ...nominal };
     case "rack":
-      return { from: "rack", perTurn: rackTravel(feed.module, feed.teeth, feed.reduction), ...nominal };
+      return { from: "rack", perTurn: rackTravel(feed), ...nominal };
     case "readings": {
       const finding = fromReadings(feed);
       return "tooFew" in finding ? finding : { ...finding, ...nominal };
     }
   }
-}
-
-/** Travel, mm, of a rack for one turn of the handwheel: the pinion's pitch circumference π·module·teeth times the
- *  turns of the pinion for one of the handwheel. Geometry. */
-function rackTravel(module: number, teeth: number, reduction: readonly [number, number]): number {
-  return (Math.PI * module * teeth * reduction[0]) / reduction[1];
 }
 
 function fromReadings(readings: Readings): FeedFinding | TooFewReadings {

@@ -1,5 +1,6 @@
 import { trimmed } from "../quantity/format.js";
-import { MM_PER_INCH, mmPer } from "../quantity/length.js";
+import { mmPer } from "../quantity/length.js";
+import { pitchOf } from "../quantity/thread.js";
 import { assembleDial } from "./assembleDial.js";
 import { assembleDrive } from "./assembleDrive.js";
 import { assembleFeed } from "./assembleFeed.js";
@@ -22,7 +23,7 @@ export function assemble(file: MachineFile, report: Report, csv: CsvFiles): Mach
     csv,
     units,
     mm,
-    feedMm: (feed) => (feed.unit === "tpi" ? MM_PER_INCH / feed.value : mm(feed as LengthText)),
+    feedMm: (feed) => (feed.unit === "tpi" ? pitchOf(feed.value) : mm(feed as LengthText)),
     error: (path, code, what, remedy) => report({ severity: "error", path, code, what, remedy }),
     warn: (path, code, what, remedy) => report({ severity: "warning", path, code, what, remedy }),
   };

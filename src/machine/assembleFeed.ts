@@ -3,6 +3,7 @@ import { inMm, MM_PER_INCH } from "../quantity/length.js";
 import type { Context, Raw } from "./context.js";
 import type { Feed, Readings } from "./machine.js";
 import type { Path } from "./problem.js";
+import { rackTravel } from "./rackTravel.js";
 
 type RawFeed = NonNullable<Raw<"handwheels">[number]["feed"]>;
 type RawReadings = NonNullable<Exclude<RawFeed, { value: number }>["readings"]>;
@@ -201,7 +202,7 @@ function trend(turns: readonly number[], readings: readonly number[]): number {
 function roughly(feed: Feed): number | undefined {
   if (feed.from === "stated") return feed.perTurn;
   if (feed.from === "screw") return feed.pitch * feed.starts;
-  if (feed.from === "rack") return (Math.PI * feed.module * feed.teeth * feed.reduction[0]) / feed.reduction[1];
+  if (feed.from === "rack") return rackTravel(feed);
   const { turns, travel } = feed;
   const last = turns.indexOf(Math.max(...turns.slice(0, 1000)));
   const first = turns.indexOf(Math.min(...turns.slice(0, 1000)));

@@ -1,4 +1,5 @@
 import { parseNumber } from "../quantity/number.js";
+import { halfAngle as halfAngleOf, halfAngleOfTaper, taperOfRatio, taperPerFoot } from "../taper/taper.js";
 import type { Context, Raw } from "./context.js";
 import type { TaperWish } from "./machine.js";
 import type { Path } from "./problem.js";
@@ -37,13 +38,13 @@ function assembleTaper(taper: RawTaper, path: Path, { mm, error }: Context): Tap
   let halfAngle = 0;
   if (taper.half !== undefined) halfAngle = taper.half;
   else if (taper.included !== undefined) halfAngle = taper.included / 2;
-  else if (taper.perFoot !== undefined) halfAngle = Math.atan(taper.perFoot / 24);
+  else if (taper.perFoot !== undefined) halfAngle = halfAngleOfTaper(taperPerFoot(taper.perFoot));
   else if (taper.ratio !== undefined) {
     const [one, inLength] = taper.ratio.split(/\s*(?:in|:)\s*/).map(parseNumber);
     if (one === undefined || inLength === undefined || !(one > 0 && inLength > 0))
       error([...path, "ratio"], "bad-value", `"${taper.ratio}" is not a ratio`, 'write it as "1 in 20" or "1:20"');
-    else halfAngle = Math.atan(one / inLength / 2);
-  } else if (byDiameters) halfAngle = Math.atan((large - small) / (2 * length));
+    else halfAngle = halfAngleOfTaper(taperOfRatio(one, inLength));
+  } else if (byDiameters) halfAngle = halfAngleOf(large, small, length);
   if (forms === 1 && !(halfAngle > 0 && halfAngle < steepest))
     error(
       path,

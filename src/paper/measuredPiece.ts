@@ -1,3 +1,4 @@
+import { readingPerTurn } from "../dial/choices.js";
 import type { DialFinding } from "../dial/finding.js";
 import type { FeedFinding } from "../feed/finding.js";
 import type { Handwheel, Printer } from "../machine/machine.js";
@@ -41,7 +42,7 @@ export function verdictOn(
   if (piece === undefined)
     return { missing: `a ${dial.shape} dial is checked with the check bars on its page, not with one length` };
   const ratio = measured / piece.wanted;
-  const reading = feed.perTurn * (handwheel.reads === "diameter" ? 2 : 1);
+  const reading = readingPerTurn(feed, handwheel.reads);
   const perRow = dial.chosen.divisions / dial.chosen.rows;
   const slack = Math.max(0.05, piece.wanted / perRow / 5);
   const off = measured - piece.wanted;

@@ -1,4 +1,4 @@
-import { readingPerTurn } from "../dial/choices.js";
+import { readingFactor, readingPerTurn } from "../dial/choices.js";
 import type { HandwheelFinding } from "../findings/findings.js";
 import { divisionWorth, type Setting, settingFor } from "../turns/turns.js";
 
@@ -39,27 +39,25 @@ export function passes(
   let before = 0;
   return totals.map((wanted, index): Pass => {
     const setting = wheel && settingOf(wheel, wanted);
-    const total = setting ? wanted + setting.error / factorOf(wheel) : wanted;
+    const total = setting ? wanted + setting.error / readingFactor(wheel.handwheel) : wanted;
     const pass = { kind: kinds[index] ?? "rough", depth: total - before, total, ...(setting && { setting }) };
     before = total;
     return pass;
   });
 }
 
-const factorOf = ({ handwheel }: HandwheelFinding): number => (handwheel.reads === "diameter" ? 2 : 1);
-
 /** As travel of the slide; 0 without a dial. */
 export function tenthOfDivision(wheel: HandwheelFinding): number {
   const { feed, dial, handwheel } = wheel;
   if (feed === undefined || dial === undefined) return 0;
-  return divisionWorth(dial.chosen, readingPerTurn(feed, handwheel.reads)) / 10 / factorOf(wheel);
+  return divisionWorth(dial.chosen, readingPerTurn(feed, handwheel.reads)) / 10 / readingFactor(wheel.handwheel);
 }
 
 /** How to move the slide by `travel`, mm; undefined where the handwheel has no feed. */
 export function settingOf(wheel: HandwheelFinding, travel: number): Setting | undefined {
   const { feed, dial, handwheel } = wheel;
   if (feed === undefined) return undefined;
-  return settingFor(travel * factorOf(wheel), readingPerTurn(feed, handwheel.reads), dial?.chosen);
+  return settingFor(travel * readingFactor(wheel.handwheel), readingPerTurn(feed, handwheel.reads), dial?.chosen);
 }
 
 /** What the dial's own numbers say at a setting, mm; undefined without a dial. A tool that feeds outwards (boring) runs the

@@ -1,4 +1,4 @@
-import { readingPerTurn } from "../dial/choices.js";
+import { readingFactor, readingPerTurn } from "../dial/choices.js";
 import type { HandwheelFinding } from "../findings/findings.js";
 import type { StopWish } from "../machine/machine.js";
 import { divisionWorth, type Setting, settingFor } from "../turns/turns.js";
@@ -27,7 +27,7 @@ const usualRepeat = 0.02;
 /** Undefined where the handwheel has no feed. */
 export function repeatOf(stop: StopWish, { handwheel, feed, dial }: HandwheelFinding): Repeat | undefined {
   if (feed === undefined) return undefined;
-  const factor = handwheel.reads === "diameter" ? 2 : 1;
+  const factor = readingFactor(handwheel);
   const perTurn = readingPerTurn(feed, handwheel.reads);
   const setting = settingFor(stop.length, perTurn, dial?.chosen);
   const scatter = feed.fit === undefined ? usualRepeat * factor : 2 * feed.fit.residualDeviation * factor;

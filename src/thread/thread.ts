@@ -1,4 +1,4 @@
-import { MM_PER_INCH } from "../quantity/length.js";
+import { pitchOf } from "../quantity/thread.js";
 import { type PublishedThread, type ThreadSystem, threads } from "./data.js";
 
 /** A thread with everything that follows from its major diameter, pitch and form; mm. */
@@ -60,7 +60,7 @@ export const threadsOf = (system: ThreadSystem): Thread[] =>
   threads.filter((row) => row.system === system).map(complete);
 
 function complete(row: PublishedThread): Thread {
-  const pitch = row.tpi === undefined ? (row.pitch ?? 0) : MM_PER_INCH / row.tpi;
+  const pitch = row.tpi === undefined ? (row.pitch ?? 0) : pitchOf(row.tpi);
   const { system, name, major, drill, drillName } = row;
   return {
     system,
