@@ -7,7 +7,7 @@ import { join } from "node:path";
 
 const runs = Math.max(7, Number(process.argv[2] ?? 9));
 const out = mkdtempSync(join(tmpdir(), "witnessmark-bench-"));
-const command = "dist/witnessmark.js";
+const command = "dist/witnessmark.cjs";
 const demo = "templates/machines/boathouse.yaml";
 const job = "templates/jobs/deck-pin.yaml";
 const memory = ["--import", new URL("./memory.mjs", import.meta.url).href];

@@ -1,11 +1,13 @@
-/** Bundles the command into dist/, with the fonts beside it, and keeps V8's compiled code of one whole run. */
+/** Bundles the command into dist/, with its fonts, the notices of what is bundled, and V8's compiled code of whole runs. */
 import { spawnSync } from "node:child_process";
-import { chmod, copyFile, mkdir, mkdtemp, rm, writeFile } from "node:fs/promises";
+import { chmod, copyFile, mkdir, mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { build } from "esbuild";
-import { fontkitStart } from "./fontkitStart.mjs";
+import { lean } from "./lean/plugin.mjs";
+import { notices } from "./notices.mjs";
 
+await rm("dist", { recursive: true, force: true });
 await mkdir("dist/fonts", { recursive: true });
 await build({
   entryPoints: ["scripts/font.ts"],
@@ -21,32 +23,44 @@ for (const [weight, bytes] of Object.entries(readFonts())) await writeFile(`dist
 for (const [weight, file] of Object.entries(fontFiles)) await copyFile(file, `dist/fonts/${weight}.woff`);
 await copyFile(`${fontPackage}/LICENSE`, "dist/fonts/LICENSE");
 
+const { engines } = JSON.parse(await readFile("package.json", "utf8"));
+const [, needed] = /^>=(\d+\.\d+)$/.exec(engines.node);
+
 // One script as a function of require and its own address: late imports stay unevaluated until they are asked for.
-await build({
+const { metafile } = await build({
   entryPoints: ["src/cli/main.ts"],
-  outfile: "dist/bundle.cjs",
+  outfile: "dist/bundle.js",
   bundle: true,
   format: "cjs",
   platform: "node",
   mainFields: ["module", "main"],
-  plugins: [fontkitStart],
-  target: "node20.19",
+  plugins: [lean],
+  target: `node${needed}`,
   minify: true,
+  metafile: true,
   charset: "ascii", // so that the launcher may read it byte by byte
-  legalComments: "none",
+  legalComments: "none", // they stand in the notices
   define: { "import.meta.url": "address" },
   banner: { js: "(function (require, address) { var module = { exports: {} }, exports = module.exports;" },
   footer: { js: "})" },
 });
-await copyFile("scripts/launcher.mjs", "dist/witnessmark.js");
-await chmod("dist/witnessmark.js", 0o755);
-await rm("dist/bundle.cache", { force: true });
+await writeFile("dist/NOTICES.txt", notices(metafile));
+
+await build({
+  entryPoints: ["scripts/launcher.cjs"],
+  outfile: "dist/witnessmark.cjs",
+  format: "cjs",
+  platform: "node",
+  target: "es2015",
+  define: { NEEDED: JSON.stringify(needed.split(".").map(Number)) },
+});
+await chmod("dist/witnessmark.cjs", 0o755);
 
 const out = await mkdtemp(join(tmpdir(), "witnessmark-build-"));
 const run = spawnSync(
   process.execPath,
-  ["dist/witnessmark.js", "print", "templates/machines/boathouse.yaml", "--out", out],
-  { env: { ...process.env, WITNESSMARK_KEEP_CODE: "dist/bundle.cache" }, encoding: "utf8" },
+  ["dist/witnessmark.cjs", "print", "templates/machines/boathouse.yaml", "--out", out],
+  { env: { ...process.env, WITNESSMARK_KEEP_CODE: "dist/bundle.code" }, encoding: "utf8" },
 );
 await rm(out, { recursive: true, force: true });
 if (run.status !== 0) throw new Error(`The fresh bundle does not print the demo: ${run.stderr}`);

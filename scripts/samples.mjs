@@ -14,5 +14,5 @@ const args = [
   "out/sample",
   "--replace",
 ];
-const { status } = spawnSync(process.execPath, ["dist/witnessmark.js", ...args], { stdio: "inherit" });
+const { status } = spawnSync(process.execPath, ["dist/witnessmark.cjs", ...args], { stdio: "inherit" });
 process.exitCode = status ?? 1;

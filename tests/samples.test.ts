@@ -8,7 +8,7 @@ test("out/sample shows what the demo prints today (mend with: npm run samples)",
   const out = mkdtempSync(join(tmpdir(), "witnessmark-"));
   const demo = "templates/machines/boathouse.yaml";
   const args = ["print", demo, "--job", "templates/jobs/deck-pin.yaml", "--format", "svg", "--out", out];
-  execFileSync(process.execPath, ["dist/witnessmark.js", ...args], {
+  execFileSync(process.execPath, ["dist/witnessmark.cjs", ...args], {
     stdio: "pipe",
   });
   const names = readdirSync(out);

@@ -1,4 +1,5 @@
 import { basename, extname, join } from "node:path";
+import { deflateSync } from "node:zlib";
 import type { Print } from "../drawing/page.js";
 import type { Findings } from "../findings/findings.js";
 import { closest } from "../machine/closest.js";
@@ -110,16 +111,18 @@ async function renderAll(
   const stem = join(out, basename(path, extname(path)));
   const outputs: Output[] = [];
   for (const arranged of prints) {
-    const print = arranged.outlines ? await outlined(arranged, fonts) : arranged;
+    const print = arranged.outlines ? await outlined(arranged) : arranged;
     const correction = arranged.outlines || arranged.uncorrected ? identity : printerCorrection(printer);
     if (format === "pdf")
-      outputs.push({ path: `${stem}-${print.sheet}.pdf`, bytes: await renderPdf(print, correction, fonts) });
+      outputs.push({
+        path: `${stem}-${print.sheet}.pdf`,
+        bytes: await renderPdf(print, correction, fonts, deflateSync),
+      });
     else
       for (const [index, page] of print.pages.entries())
         outputs.push({
           path: `${stem}-${print.sheet}-${index + 1}.${format}`,
-          bytes:
-            format === "dxf" ? await renderDxf(page, print, fonts) : await renderSvg(page, print, correction, fonts),
+          bytes: format === "dxf" ? await renderDxf(page, print) : await renderSvg(page, print, correction, fonts),
         });
   }
   return outputs;

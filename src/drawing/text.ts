@@ -1,10 +1,14 @@
 import { advances } from "./advances.generated.js";
 import type { Weight } from "./drawing.js";
 
+/** Font units from one letter to the next; a letter that the font lacks takes the room of a figure. */
+export const advance = (letter: string, weight: Weight): number =>
+  advances[weight][letter] ?? advances[weight]["0"] ?? 0;
+
 /** Width, mm, of one line of text set at `size` mm em. Kerning is off in every renderer, so widths simply add up. */
 export function textWidth(text: string, size: number, weight: Weight): number {
   let units = 0;
-  for (const char of text) units += advances[weight][char] ?? advances[weight]["0"] ?? 0;
+  for (const letter of text) units += advance(letter, weight);
   return (units * size) / advances.unitsPerEm;
 }
 

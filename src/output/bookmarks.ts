@@ -1,11 +1,15 @@
-import { type PDFArray, type PDFDict, type PDFDocument, PDFHexString, PDFName, PDFNumber, type PDFRef } from "pdf-lib";
+import { type PDFArray, type PDFContext, type PDFDict, PDFHexString, PDFName, PDFNumber, type PDFRef } from "pdf-lib";
 import type { Section } from "../drawing/page.js";
 
 /** Gives a PDF its bookmarks, one a section with its pages below where it has several (ISO 32000-1, 12.3.3), and its page
  *  labels: roman for what comes before the first section, then from 1 (12.4.2). */
-export function addBookmarks(pdf: PDFDocument, sections: readonly Section[], titles: readonly string[]): void {
-  const { context } = pdf;
-  const pages = pdf.getPages();
+export function addBookmarks(
+  context: PDFContext,
+  catalog: PDFDict,
+  pages: readonly PDFRef[],
+  sections: readonly Section[],
+  titles: readonly string[],
+): void {
   const outline = context.nextRef();
   const items = sections.map(({ title, page, pages: count }) => ({
     title,
@@ -25,7 +29,7 @@ export function addBookmarks(pdf: PDFDocument, sections: readonly Section[], tit
     for (const [index, { title, page, below }] of list.entries()) {
       const own = refs[index] as PDFRef;
       const inner = link(below, own);
-      const target = pages[page]?.ref;
+      const target = pages[page];
       const entry: Record<string, PDFHexString | PDFRef | PDFArray | PDFNumber> = {
         Title: PDFHexString.fromText(title),
         Parent: parent,
@@ -45,9 +49,9 @@ export function addBookmarks(pdf: PDFDocument, sections: readonly Section[], tit
   const [first, last] = [top[0], top.at(-1)];
   if (first === undefined || last === undefined) return;
   context.assign(outline, context.obj({ Type: "Outlines", First: first, Last: last, Count: top.length }) as PDFDict);
-  pdf.catalog.set(PDFName.of("Outlines"), outline);
-  pdf.catalog.set(PDFName.of("PageMode"), PDFName.of("UseOutlines"));
+  catalog.set(PDFName.of("Outlines"), outline);
+  catalog.set(PDFName.of("PageMode"), PDFName.of("UseOutlines"));
   const start = sections[0]?.page ?? 0;
   const labels = start > 0 ? [0, { S: "r" }, start, { S: "D", St: 1 }] : [0, { S: "D", St: 1 }];
-  pdf.catalog.set(PDFName.of("PageLabels"), context.obj({ Nums: labels }));
+  catalog.set(PDFName.of("PageLabels"), context.obj({ Nums: labels }));
 }

@@ -5,9 +5,9 @@ import { development } from "../../src/dial/development.js";
 import type { Findings } from "../../src/findings/findings.js";
 import { layerName, renderDxf } from "../../src/output/dxf.js";
 import { outlined } from "../../src/output/outlines.js";
-import { renderPdf } from "../../src/output/pdf.js";
 import { renderSvg } from "../../src/output/svg.js";
 import { identity } from "../../src/paper/printerCorrection.js";
+import { pdfOf } from "../support/pdfOf.js";
 import { readDxf } from "../support/readDxf.js";
 import { readPdf } from "../support/readPdf.js";
 import { findingsOf, printOf } from "../support/sheets.js";
@@ -96,7 +96,7 @@ describe.each(Object.entries(shapes))("every mark of a %s within 0.001 mm", (_, 
   const { count } = expected(findings);
 
   test("in the DXF, by an independent parser", () => {
-    const { entities, header } = readDxf(renderDxf(page, engraving, fonts));
+    const { entities, header } = readDxf(renderDxf(page, engraving));
     expect(header.$INSUNITS).toBe(4);
     const lines = entities.flatMap((entity): Line[] => {
       const [from, to] = entity.vertices ?? [];
@@ -107,12 +107,12 @@ describe.each(Object.entries(shapes))("every mark of a %s within 0.001 mm", (_, 
   });
 
   test("in the SVG", () => {
-    const svg = renderSvg(page, outlined(engraving, fonts), identity, fonts);
+    const svg = renderSvg(page, outlined(engraving), identity, fonts);
     expect(worst(svgLines(svg, "graduations"), findings)).toBeLessThan(0.001);
   });
 
   test("in the PDF, by an independent reader", async () => {
-    const { pages } = await readPdf(await renderPdf(engraving, identity, fonts));
+    const { pages } = await readPdf(await pdfOf(engraving));
     const read = pages[0]?.lines.filter(({ pen, stroked }) => stroked && pen > 0.14 && pen < 0.23) ?? [];
     expect(worst(firstSticker(read, count), findings)).toBeLessThan(0.001);
   });
@@ -137,7 +137,7 @@ test("layers are named after what lies on them, and nothing is filled or set as 
   expect(layerName(["strip", "graduations", "rank 1"])).toBe("GRADUATIONS_RANK_1");
   expect(layerName([])).toBe("DRAWING");
   const print = printOf(machine(shapes.face), "engraving");
-  const text = renderDxf(print.pages[0] as (typeof print.pages)[number], print, fonts);
+  const text = renderDxf(print.pages[0] as (typeof print.pages)[number], print);
   const { entities, layers } = readDxf(text);
   expect(layers).toEqual(
     expect.arrayContaining([
@@ -152,8 +152,8 @@ test("layers are named after what lies on them, and nothing is filled or set as 
   expect(new Set(entities.map(({ type }) => type))).toEqual(new Set(["LINE", "LWPOLYLINE", "CIRCLE"]));
   const rings = entities.filter(({ layer }) => layer === "CUT").map(({ radius }) => radius);
   expect(rings).toEqual([35, 24]);
-  expect(renderDxf(print.pages[0] as (typeof print.pages)[number], print, fonts)).toBe(text);
-  const outlines = outlined(print, fonts);
+  expect(renderDxf(print.pages[0] as (typeof print.pages)[number], print)).toBe(text);
+  const outlines = outlined(print);
   const svg = renderSvg(outlines.pages[0] as (typeof print.pages)[number], outlines, identity, fonts);
   expect(svg).not.toContain("<text");
   expect([...svg.matchAll(/<path[^>]* fill="(?!none)/g)]).toHaveLength(0);
@@ -162,7 +162,7 @@ test("layers are named after what lies on them, and nothing is filled or set as 
 test("the cone's cut line is closed: its arcs sweep what they should and meet the straight ends", () => {
   const findings = machine(shapes.bevel);
   const print = printOf(findings, "engraving");
-  const { entities } = readDxf(renderDxf(print.pages[0] as (typeof print.pages)[number], print, fonts));
+  const { entities } = readDxf(renderDxf(print.pages[0] as (typeof print.pages)[number], print));
   const { flat } = expected(findings);
   if (flat.kind !== "ring") throw new Error("no ring");
   const cut = entities.filter(({ layer }) => layer === "CUT");

@@ -3,10 +3,10 @@ import { readFonts } from "../../scripts/font.js";
 import type { Mark } from "../../src/drawing/drawing.js";
 import type { Print } from "../../src/drawing/page.js";
 import { renderDxf } from "../../src/output/dxf.js";
-import { renderPdf } from "../../src/output/pdf.js";
 import { renderSvg } from "../../src/output/svg.js";
 import { identity } from "../../src/paper/printerCorrection.js";
 import { outline, walk } from "../support/marks.js";
+import { pdfOf } from "../support/pdfOf.js";
 import { readDxf } from "../support/readDxf.js";
 import { readPdf } from "../support/readPdf.js";
 import { findingsOf, printOf } from "../support/sheets.js";
@@ -19,13 +19,13 @@ type Line = { readonly from: Point; readonly to: Point };
 /** The graduations of a print's first page as each format's own reader sees them, y down. */
 const readers: Record<string, (print: Print) => Promise<Line[]>> = {
   PDF: async (print) => {
-    const { pages } = await readPdf(await renderPdf(print, identity, fonts));
+    const { pages } = await readPdf(await pdfOf(print));
     // Pens of 0.15 and 0.22 mm belong to graduations alone.
     return (pages[0]?.lines ?? []).filter(({ pen, stroked }) => stroked && pen > 0.14 && pen < 0.23);
   },
   SVG: async (print) => svgLines(renderSvg(first(print), print, identity, fonts), "graduations"),
   DXF: async (print) =>
-    readDxf(renderDxf(first(print), print, fonts)).entities.flatMap(({ layer, vertices }): Line[] => {
+    readDxf(renderDxf(first(print), print)).entities.flatMap(({ layer, vertices }): Line[] => {
       const [from, to] = vertices ?? [];
       if (!layer.startsWith("GRADUATIONS") || !from || !to) return [];
       return [{ from: { x: from.x, y: -from.y }, to: { x: to.x, y: -to.y } }];

@@ -1,9 +1,7 @@
 import { expect, test } from "vitest";
-import { readFonts } from "../../scripts/font.js";
 import { compute } from "../../src/findings/compute.js";
 import type { Findings } from "../../src/findings/findings.js";
-import { renderPdf } from "../../src/output/pdf.js";
-import { identity } from "../../src/paper/printerCorrection.js";
+import { pdfOf } from "../support/pdfOf.js";
 import { type PageRead, readPdf } from "../support/readPdf.js";
 import { demoFindings, printOf } from "../support/sheets.js";
 
@@ -15,7 +13,7 @@ function covered(): Findings {
 }
 
 test("the card has the size of the cover, and no print where the screw sits", async () => {
-  const { pages } = await readPdf(await renderPdf(printOf(covered(), "belt-card"), identity, readFonts()));
+  const { pages } = await readPdf(await pdfOf(printOf(covered(), "belt-card")));
   for (const page of pages) {
     const { left, right, top, bottom } = edges(page);
     expect(right - left).toBeCloseTo(cover.width, 2);

@@ -1,9 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { readFonts } from "../../scripts/font.js";
-import { renderPdf } from "../../src/output/pdf.js";
-import { identity } from "../../src/paper/printerCorrection.js";
 import { arrange } from "../../src/sheets/arrange.js";
 import { bind } from "../../src/sheets/binder.js";
+import { pdfOf } from "../support/pdfOf.js";
 import { readPdf } from "../support/readPdf.js";
 import { demoFindings, printOf, template } from "../support/sheets.js";
 
@@ -21,7 +19,7 @@ describe("the binder", () => {
       "Turns and distances",
       "Threads by hand",
     ]);
-    const { pages, outline } = await readPdf(await renderPdf(binder, identity, readFonts()));
+    const { pages, outline } = await readPdf(await pdfOf(binder));
     const texts = (index: number) => pages[index]?.texts.map(({ text }) => text.trim()) ?? [];
     for (const { title, page } of binder.sections ?? []) {
       expect(texts(0)).toContain(title);

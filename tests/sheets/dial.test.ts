@@ -1,16 +1,13 @@
 import { readFileSync } from "node:fs";
 import { beforeAll, describe, expect, test } from "vitest";
-import { readFonts } from "../../scripts/font.js";
 import { compute } from "../../src/findings/compute.js";
 import type { Findings } from "../../src/findings/findings.js";
 import { readMachine } from "../../src/machine/read.js";
-import { renderPdf } from "../../src/output/pdf.js";
 import { identity, printerCorrection, printerDistortion } from "../../src/paper/printerCorrection.js";
 import { arrange } from "../../src/sheets/arrange.js";
 import { readTemplate } from "../../src/sheets/template.js";
+import { pdfOf } from "../support/pdfOf.js";
 import { type PageRead, readPdf } from "../support/readPdf.js";
-
-const fonts = readFonts();
 
 function findingsOf(text: string): Findings {
   const { machine, problems } = readMachine(text);
@@ -23,7 +20,7 @@ async function printed(findings: Findings, sheet: string, correction = identity)
   if (template === undefined) throw new Error("template");
   const result = arrange(findings, template);
   if ("missing" in result) throw new Error(result.missing);
-  return readPdf(await renderPdf(result.print, correction, fonts));
+  return readPdf(await pdfOf(result.print, correction));
 }
 
 const screw = (feed: string, dial: string) =>

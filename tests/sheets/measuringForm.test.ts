@@ -1,17 +1,15 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { readFonts } from "../../scripts/font.js";
 import { formBasis, readingsEntry } from "../../src/blocks/measuringForm.js";
 import { readingsPlan } from "../../src/feed/readingsPlan.js";
 import { readMachine } from "../../src/machine/read.js";
-import { renderPdf } from "../../src/output/pdf.js";
-import { identity } from "../../src/paper/printerCorrection.js";
 import { readTemplate } from "../../src/sheets/template.js";
+import { pdfOf } from "../support/pdfOf.js";
 import { type PageRead, readPdf } from "../support/readPdf.js";
 import { demoFindings, findingsOf, printOf } from "../support/sheets.js";
 
 const read = async (findings: ReturnType<typeof findingsOf>): Promise<PageRead[]> =>
-  (await readPdf(await renderPdf(printOf(findings, "measuring-form"), identity, readFonts()))).pages;
+  (await readPdf(await pdfOf(printOf(findings, "measuring-form")))).pages;
 const words = (page: PageRead | undefined) => (page?.texts ?? []).map(({ text }) => text).join(" ");
 /** Numbers of the table's first column, down the page: those centred under the heading "turns". */
 function turns(page: PageRead): number[] {

@@ -1,18 +1,16 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
-import { readFonts } from "../../scripts/font.js";
 import { entryLines } from "../../src/blocks/printerCheck.js";
 import { readMachine } from "../../src/machine/read.js";
-import { renderPdf } from "../../src/output/pdf.js";
-import { identity } from "../../src/paper/printerCorrection.js";
 import { bind } from "../../src/sheets/binder.js";
 import { folder, witnessmark } from "../support/command.js";
+import { pdfOf } from "../support/pdfOf.js";
 import { type LineRead, type PageRead, readPdf, type Spot } from "../support/readPdf.js";
 import { demoFindings, findingsOf, printOf } from "../support/sheets.js";
 
 const read = async (text: string): Promise<PageRead> => {
-  const { pages } = await readPdf(await renderPdf(printOf(findingsOf(text), "printer-check"), identity, readFonts()));
+  const { pages } = await readPdf(await pdfOf(printOf(findingsOf(text), "printer-check")));
   expect(pages).toHaveLength(1);
   return pages[0] as PageRead;
 };

@@ -1,10 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { readFonts } from "../../scripts/font.js";
 import { chooseSpeed } from "../../src/cutting/choose.js";
 import { cuttingSpeed } from "../../src/cutting/cuttingSpeeds.js";
 import { metresPerMinuteAt } from "../../src/cutting/rates.js";
-import { renderPdf } from "../../src/output/pdf.js";
-import { identity } from "../../src/paper/printerCorrection.js";
+import { pdfOf } from "../support/pdfOf.js";
 import { type LineRead, type PageRead, readPdf } from "../support/readPdf.js";
 import { demoFindings, printOf } from "../support/sheets.js";
 
@@ -24,7 +22,7 @@ const slanting = (page: PageRead): LineRead[] =>
 
 describe("the speed diagram, read back from the PDF", async () => {
   const findings = demoFindings();
-  const { pages } = await readPdf(await renderPdf(printOf(findings, "speed-diagram"), identity, readFonts()));
+  const { pages } = await readPdf(await pdfOf(printOf(findings, "speed-diagram")));
   const page = pages[0] as PageRead;
   const box = page.lines.filter(({ from, to }) => from.x === to.x || from.y === to.y);
   // Grid lines give the scales: the bold decade lines at 10 mm and at 10 and 100 m/min, and the frame.

@@ -1,11 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { readFonts } from "../../scripts/font.js";
-import { renderPdf } from "../../src/output/pdf.js";
-import { identity } from "../../src/paper/printerCorrection.js";
+import { pdfOf } from "../support/pdfOf.js";
 import { readPdf } from "../support/readPdf.js";
 import { findingsOf, printOf } from "../support/sheets.js";
-
-const fonts = readFonts();
 
 describe("the angle gauge, read back from the PDF", () => {
   test.each([
@@ -14,7 +10,7 @@ describe("the angle gauge, read back from the PDF", () => {
     ["steep", "included: 80 deg", (40 * Math.PI) / 180],
   ])("%s: its long edges differ by just the half angle, to 0.001 mm over its length", async (_, taper, angle) => {
     const findings = findingsOf(`name: L\ntapers: [{ name: gauge, ${taper} }]\n`);
-    const { pages } = await readPdf(await renderPdf(printOf(findings, "tapers"), identity, fonts));
+    const { pages } = await readPdf(await pdfOf(printOf(findings, "tapers")));
     const texts = pages.map(({ texts }) => texts.findIndex(({ text }) => text.startsWith("gauge: half angle")));
     const page = pages[texts.findIndex((at) => at >= 0)];
     const label = page?.texts.find(({ text }) => text.startsWith("gauge: half angle"));

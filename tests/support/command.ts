@@ -9,7 +9,7 @@ const run = promisify(execFile);
 /** The real command, as a process of its own. */
 export async function witnessmark(...args: string[]): Promise<{ code: number; out: string; err: string }> {
   try {
-    const { stdout, stderr } = await run(process.execPath, ["dist/witnessmark.js", ...args], { maxBuffer: 1 << 26 });
+    const { stdout, stderr } = await run(process.execPath, ["dist/witnessmark.cjs", ...args], { maxBuffer: 1 << 26 });
     return { code: 0, out: stdout, err: stderr };
   } catch (error) {
     const { code, stdout, stderr } = error as { code: number; stdout: string; stderr: string };

@@ -1,14 +1,9 @@
-import { readFileSync } from "node:fs";
 import fontkit from "@pdf-lib/fontkit";
 import { expect, test } from "vitest";
-import { advancesSource } from "../../scripts/advancesSource.js";
 import { readFonts } from "../../scripts/font.js";
 import { missingGlyphs, textWidth, wrapText } from "../../src/drawing/text.js";
 
 const fonts = readFonts();
-
-test("the table of advances is what scripts/advances.ts writes from the font", () =>
-  expect(readFileSync("src/drawing/advances.generated.ts", "utf8")).toBe(advancesSource(fonts)));
 
 test.each(["regular", "bold"] as const)("%s: figures are of even width", (weight) =>
   expect(new Set([..."0123456789"].map((figure) => textWidth(figure, 1, weight))).size).toBe(1),
