@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { readFonts } from "../../scripts/font.js";
-import { formBasis, readingsEntry } from "../../src/blocks/measuringForm.js";
+import { formBasis, readingsEntry } from "../../src/blocks/measuring/measuringForm.js";
 import { readingsPlan } from "../../src/feed/readingsPlan.js";
 import { readMachine } from "../../src/machine/read.js";
 import { renderPdf } from "../../src/output/pdf.js";

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
 import { readFonts } from "../../scripts/font.js";
-import { entryLines } from "../../src/blocks/printerCheck.js";
+import { entryLines } from "../../src/blocks/measuring/printerCheck.js";
 import { readMachine } from "../../src/machine/read.js";
 import { renderPdf } from "../../src/output/pdf.js";
 import { identity } from "../../src/paper/printerCorrection.js";
