@@ -14,11 +14,8 @@ const flow = [
   "dial",
   "dividing",
   "thread",
-  "handFeed",
   "job",
   "findings",
-  "turns",
-  "stops",
   "plan",
   "student",
   "working",
@@ -61,6 +58,24 @@ describe("imports point one way", () => {
     };
     for (const file of files) visit(file, []);
     expect(circles).toEqual([]);
+  });
+});
+
+describe("each room of blocks draws one subject", () => {
+  const roomOf = (path: string): string => path.split("/")[1] ?? "";
+  const rooms = readdirSync("src/blocks", { withFileTypes: true }).flatMap((entry) =>
+    entry.isDirectory() ? [entry.name] : [],
+  );
+
+  test("only the registry knows all rooms", () =>
+    expect(files.filter((file) => /^blocks\/[^/]+$/.test(file))).toEqual(["blocks/registry.ts"]));
+
+  test.each(rooms)("%s imports, of all blocks, only itself and what all share", (room) => {
+    const strays = imports.filter(
+      ({ file, to }) =>
+        file.startsWith(`blocks/${room}/`) && folderOf(to) === "blocks" && ![room, "shared"].includes(roomOf(to)),
+    );
+    expect(strays).toEqual([]);
   });
 });
 

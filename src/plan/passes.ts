@@ -1,6 +1,6 @@
 import { readingFactor, readingPerTurn } from "../dial/choices.js";
+import { divisionWorth, type Setting, settingFor } from "../dial/setting.js";
 import type { HandwheelFinding } from "../findings/findings.js";
-import { divisionWorth, type Setting, settingFor } from "../turns/turns.js";
 
 /** One pass: mm of the slide's travel. `depth` is what this pass takes, `total` where the tool then stands from the touch. */
 export type Pass = {

@@ -1,8 +1,8 @@
 import type { SpeedChoice } from "../cutting/finding.js";
+import type { HandFeed } from "../cutting/handFeed.js";
+import type { Setting } from "../dial/setting.js";
 import type { HandwheelFinding } from "../findings/findings.js";
-import type { HandFeed } from "../handFeed/handFeed.js";
 import type { JobStep } from "../job/job.js";
-import type { Setting } from "../turns/turns.js";
 import type { Pass } from "./passes.js";
 
 /** One step of a job on one machine. */

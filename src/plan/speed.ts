@@ -2,8 +2,8 @@ import { chooseSpeed } from "../cutting/choose.js";
 import { cuttingSpeed } from "../cutting/cuttingSpeeds.js";
 import { feedPerRevolution } from "../cutting/feeds.js";
 import type { SpeedChoice } from "../cutting/finding.js";
+import { type HandFeed, handFeed } from "../cutting/handFeed.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
-import { type HandFeed, handFeed } from "../handFeed/handFeed.js";
 import type { Job } from "../job/job.js";
 
 /** Undefined where the file has no drive, or nothing is known of the material with this tool. */

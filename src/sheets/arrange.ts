@@ -1,5 +1,5 @@
-import type { Block, Run } from "../blocks/block.js";
 import { blocks } from "../blocks/registry.js";
+import type { Block, Run } from "../blocks/shared/block.js";
 import type { Mark } from "../drawing/drawing.js";
 import type { Page, Print } from "../drawing/page.js";
 import { group } from "../drawing/shapes.js";

@@ -1,6 +1,6 @@
-import type { Run } from "../blocks/block.js";
-import { size } from "../blocks/style.js";
-import { paragraph } from "../blocks/table.js";
+import type { Run } from "../blocks/shared/block.js";
+import { size } from "../blocks/shared/style.js";
+import { paragraph } from "../blocks/shared/table.js";
 import type { Mark } from "../drawing/drawing.js";
 import type { Page, Print, Section } from "../drawing/page.js";
 import { group, text } from "../drawing/shapes.js";

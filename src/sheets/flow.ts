@@ -1,4 +1,4 @@
-import type { Run } from "../blocks/block.js";
+import type { Run } from "../blocks/shared/block.js";
 import type { Mark } from "../drawing/drawing.js";
 import { group } from "../drawing/shapes.js";
 

@@ -1,4 +1,4 @@
-import { cutLine, medium, size } from "../blocks/style.js";
+import { cutLine, medium, size } from "../blocks/shared/style.js";
 import type { Mark } from "../drawing/drawing.js";
 import { circle, group, line, rectangle, text } from "../drawing/shapes.js";
 import { textWidth } from "../drawing/text.js";

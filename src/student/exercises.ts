@@ -2,13 +2,13 @@ import { chooseSpeed } from "../cutting/choose.js";
 import { cuttingSpeed } from "../cutting/cuttingSpeeds.js";
 import { readingPerTurn } from "../dial/choices.js";
 import type { DialChoice, DialFinding } from "../dial/finding.js";
+import { divisionWorth, type Setting, settingFor } from "../dial/setting.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import { isAcross, wheelFor } from "../plan/roles.js";
 import { formatFixed, plural, trimmed } from "../quantity/format.js";
 import { fromMm, inMm } from "../quantity/length.js";
 import { threads } from "../thread/data.js";
 import { threadNamed, turnsFor } from "../thread/thread.js";
-import { divisionWorth, type Setting, settingFor } from "../turns/turns.js";
 import { type Dice, dice } from "./dice.js";
 
 /** `lines`: where the index stands in the drawing of the dial that goes with it. */

@@ -1,7 +1,7 @@
 import { readingPerTurn } from "../dial/choices.js";
 import type { Findings } from "../findings/findings.js";
+import { repeatOf } from "../findings/repeat.js";
 import { formatLength, plural } from "../quantity/format.js";
-import { repeatOf } from "../stops/repeat.js";
 import { feedSource } from "./feed.js";
 import type { Subject } from "./working.js";
 

@@ -1,8 +1,8 @@
 import { readingPerTurn } from "../dial/choices.js";
+import { oldDialSetting, settingFor } from "../dial/setting.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import { formatLength, trimmed } from "../quantity/format.js";
 import { fromMm, inMm } from "../quantity/length.js";
-import { oldDialSetting, settingFor } from "../turns/turns.js";
 import { feedSource } from "./feed.js";
 import type { Subject, Working } from "./working.js";
 

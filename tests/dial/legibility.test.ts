@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { dialStyle } from "../../src/blocks/dialPiece.js";
-import { dialPlan } from "../../src/blocks/dialPieces.js";
+import { dialStyle } from "../../src/blocks/dial/dialPiece.js";
+import { dialPlan } from "../../src/blocks/dial/dialPieces.js";
 import { farthestReading, lineWidth } from "../../src/dial/legibility.js";
 import { remarks } from "../../src/findings/remarks.js";
 import { walk } from "../support/marks.js";

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { cutMinutes, handFeed, passes } from "../../src/handFeed/handFeed.js";
+import { cutMinutes, handFeed, passes } from "../../src/cutting/handFeed.js";
 
 test("T2: 100 mm at 20 mm/min takes 5 min (a tool maker's course page, carbide.mmc.co.jp, Formulas; read)", () => {
   expect(cutMinutes(100, 0.02, 1000)).toBeCloseTo(5, 12);

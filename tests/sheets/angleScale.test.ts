@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { clockwiseSide, sideWords } from "../../src/blocks/angleScales.js";
+import { clockwiseSide, sideWords } from "../../src/blocks/dial/angleScales.js";
 import type { AngleScale } from "../../src/machine/machine.js";
 import { walk } from "../support/marks.js";
 import { findingsOf, printOf } from "../support/sheets.js";

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { dialPieces } from "../../src/blocks/dialPiece.js";
-import { dialPlan } from "../../src/blocks/dialPieces.js";
+import { dialPieces } from "../../src/blocks/dial/dialPiece.js";
+import { dialPlan } from "../../src/blocks/dial/dialPieces.js";
 import { type Development, paperPerRadian } from "../../src/dial/development.js";
 import type { Drawing, Point } from "../../src/drawing/drawing.js";
 import { outline, walk } from "../support/marks.js";

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { formBasis, readingsEntry } from "../../src/blocks/measuringForm.js";
+import { formBasis, readingsEntry } from "../../src/blocks/measuring/measuringForm.js";
 import { readingsPlan } from "../../src/feed/readingsPlan.js";
 import { readMachine } from "../../src/machine/read.js";
 import { readTemplate } from "../../src/sheets/template.js";

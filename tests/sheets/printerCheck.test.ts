@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
-import { entryLines } from "../../src/blocks/printerCheck.js";
+import { entryLines } from "../../src/blocks/measuring/printerCheck.js";
 import { readMachine } from "../../src/machine/read.js";
 import { bind } from "../../src/sheets/binder.js";
 import { folder, witnessmark } from "../support/command.js";

@@ -1,0 +1,68 @@
+import type { Development } from "../../dial/development.js";
+import { paperPerRadian } from "../../dial/development.js";
+import type { DialFinding, Graduation, Vernier } from "../../dial/finding.js";
+import { vernierMarks } from "../../dial/vernier.js";
+import type { Drawing } from "../../drawing/drawing.js";
+import { group } from "../../drawing/shapes.js";
+import { cutLine, size } from "../shared/style.js";
+import { growthOf } from "./dialPiece.js";
+import { scaleMarks, textAlong, textAt } from "./scaleMarks.js";
+import { type Growth, ringSurface, type Surface, stripSurface } from "./surface.js";
+
+/** Paper for the fixed part beside a dial, bent as the dial is: its reading edge touches the dial's. `from` and `to` are
+ *  angles of the wheel from the index line on, growing with the reading. */
+export function companionSurface(flat: Development, height: number, from: number, to: number, growth: Growth): Surface {
+  const part = { from, to, growth };
+  if (flat.kind === "strip") return stripSurface(paperPerRadian(flat), height, part, true);
+  const ring = { outer: flat.outer + height, inner: flat.outer };
+  return ringSurface(ring, flat.sweep / (2 * Math.PI), part, { flip: true });
+}
+
+/** The fixed mark: a small label with one line. */
+export function indexSticker(flat: Development, height: number): Drawing {
+  const half = 4 / paperPerRadian(flat);
+  const surface = companionSurface(flat, height, -half, half, "rightward");
+  const zero: Graduation = { angle: 0, rank: 1, value: 0 };
+  return cutOut(surface, [
+    group({ x: 0, y: 0 }, scaleMarks(surface, [zero], { across: 0, marks: [height - 0.4, 0, 0], number: size.tiny }), {
+      name: "index",
+    }),
+  ]);
+}
+
+/** The vernier's marks with the index line as their zero, and its least count in words. */
+export function vernierSticker(
+  flat: Development,
+  vernier: Vernier,
+  pitch: number,
+  dial: Pick<DialFinding, "increases">,
+  words: string,
+): Drawing {
+  const height = 8;
+  const marks = vernierMarks(vernier, pitch);
+  const perRadian = paperPerRadian(flat);
+  const margin = 3 / perRadian;
+  const growth = growthOf(dial);
+  const span = marks.at(-1)?.angle ?? 0;
+  const surface = companionSurface(flat, height, -margin, span + margin, growth);
+  const style = { across: 0, marks: [2.9, 2.4, 1.8] as const, number: 2 };
+  const across = height - 1.5;
+  const legend =
+    flat.kind === "strip"
+      ? [textAt(surface, span / 2, across, words, size.tiny)]
+      : textAlong(
+          surface,
+          span / 2,
+          across,
+          words,
+          size.tiny,
+          surface.length(across) / (span + 2 * margin),
+          growth === "leftward",
+        );
+  return cutOut(surface, [...scaleMarks(surface, marks, style), group({ x: 0, y: 0 }, legend, { name: "legend" })]);
+}
+
+function cutOut(surface: Surface, marks: Drawing["marks"]): Drawing {
+  const cut = group({ x: 0, y: 0 }, surface.outline(cutLine), { name: "cut" });
+  return { width: surface.width, height: surface.height, marks: [cut, ...marks] };
+}

@@ -1,0 +1,105 @@
+import { readingPerTurn } from "../../dial/choices.js";
+import { development, paperPerRadian } from "../../dial/development.js";
+import type { DialChoice } from "../../dial/finding.js";
+import { graduations } from "../../dial/graduations.js";
+import { cyclesWords, turnsToClose } from "../../dial/turnsToClose.js";
+import type { FeedFinding } from "../../feed/finding.js";
+import type { HandwheelFinding } from "../../findings/findings.js";
+import type { Machine, Units } from "../../machine/machine.js";
+import { formatFixed } from "../../quantity/format.js";
+import { mmPer } from "../../quantity/length.js";
+import { block, type Run } from "../shared/block.js";
+import { fine, size } from "../shared/style.js";
+import { paragraph } from "../shared/table.js";
+import { growthOf } from "./dialPiece.js";
+import { costWords } from "./dialWords.js";
+import { type ScaleStyle, scaleMarks } from "./scaleMarks.js";
+import { stripSurface } from "./surface.js";
+
+const turn = 2 * Math.PI;
+
+/** The ways to divide each dial, best first: what each costs, and how it looks about its zero at true size. */
+export const dialChoices = block({ most: 6 }, ({ handwheels, findings, settings, width }) =>
+  handwheels.flatMap((finding): Run[] => {
+    const { handwheel, feed, dial } = finding;
+    if (feed === undefined || dial === undefined) return [];
+    const { units } = findings.machine;
+    const head = [
+      ...paragraph(handwheel.name, width, { size: size.heading, weight: "bold", gap: 5 }),
+      ...paragraph(feedAndCycles(finding, feed, units), width, { size: size.small, gap: 0.3 }),
+    ].map((run) => ({ ...run, keepWithNext: true }));
+    return [
+      ...head,
+      ...dial.choices
+        .slice(0, Math.max(1, settings.most))
+        .flatMap((choice, index) => choiceRuns(choice, index, finding, feed, findings.machine, width)),
+    ];
+  }),
+);
+
+/** The turn, and after how few turns the plainest division comes nearest to closing. */
+export function feedAndCycles({ handwheel, dial }: HandwheelFinding, feed: FeedFinding, units: Units): string {
+  const reading = readingPerTurn(feed, handwheel.reads);
+  const said = `One turn reads ${formatFixed(reading / mmPer[units], units === "mm" ? 4 : 5)} ${units}${handwheel.reads === "diameter" ? " on diameter" : ""}.`;
+  if (dial === undefined) return said;
+  const { divisionValue, divisionLabel } = dial.chosen;
+  const cycles = turnsToClose(reading, divisionValue, 40);
+  return `${said} Divisions of ${divisionLabel} come round: ${cyclesWords(cycles, units)}.`;
+}
+
+function choiceRuns(
+  choice: DialChoice,
+  index: number,
+  finding: HandwheelFinding,
+  feed: FeedFinding,
+  machine: Machine,
+  width: number,
+): Run[] {
+  const { handwheel, dial } = finding;
+  const chosen = dial?.chosen === choice;
+  const kind = choice.rows > 1 ? ` in ${choice.rows} rows` : `, ${choice.closure}`;
+  const title = `${index + 1}. ${choice.divisions} × ${choice.divisionLabel}${kind}${chosen ? (dial?.forced ? ": as the file asks" : ": chosen") : ""}`;
+  const words = `${costWords(choice, machine.units)}. ${/apart/.test(others(choice)) ? "" : `Marks ${formatFixed(choice.spacing, 2)} mm apart. `}${others(choice)}`;
+  const picture = excerpt(choice, finding, feed, machine, Math.min(width, 120));
+  return [
+    ...paragraph(title, width, { size: size.body, weight: chosen ? "bold" : "regular", gap: 2.6 }),
+    ...paragraph(words.charAt(0).toUpperCase() + words.slice(1), width, { size: size.small }),
+    ...(picture ? [{ drawing: { ...picture, width }, gap: 0.8 }] : []),
+  ].map((run, at, all) => ({ ...run, keepWithNext: at < all.length - 1 && handwheel !== undefined }));
+}
+
+/** What the cost does not say already. */
+function others({ remarks }: DialChoice): string {
+  const rest = remarks.filter((remark) => !/closes|reads .* too|the feed itself|starts again/.test(remark));
+  return rest.length === 0 ? "" : `${rest.join("; ").replace(/^./, (letter) => letter.toUpperCase())}.`;
+}
+
+/** The marks about the zero, at true size on the dial's reading circle, laid straight. */
+function excerpt(
+  choice: DialChoice,
+  { handwheel, dial }: HandwheelFinding,
+  feed: FeedFinding,
+  machine: Machine,
+  room: number,
+) {
+  const flat =
+    handwheel.dial && development(handwheel.dial, { paper: machine.paper.thickness, adhesive: machine.paper.adhesive });
+  if (flat === undefined || dial === undefined) return undefined;
+  const rows = graduations(choice, readingPerTurn(feed, handwheel.reads));
+  if (rows.length === 0) return undefined;
+  const perRadian = paperPerRadian(flat);
+  const span = Math.min(turn, room / perRadian);
+  const from = span < turn ? -0.3 * span : 0;
+  const height = 5.2;
+  const surface = stripSurface(perRadian, height * rows.length, { from, to: from + span, growth: growthOf(dial) });
+  const marks = rows.flatMap((row, index) => {
+    const here = row.flatMap((mark) =>
+      [mark.angle - turn, mark.angle]
+        .filter((angle) => angle >= from && angle <= from + span)
+        .map((angle) => ({ ...mark, angle })),
+    );
+    const style: ScaleStyle = { across: index * height, marks: [2.6, 2, 1.4], number: 1.9 };
+    return [surface.rule(index * height, fine), ...scaleMarks(surface, here, style)];
+  });
+  return { width: surface.width, height: surface.height, marks };
+}

@@ -1,0 +1,169 @@
+import { readingPerTurn } from "../../dial/choices.js";
+import { bandOf, type Development, development } from "../../dial/development.js";
+import type { DialFinding } from "../../dial/finding.js";
+import { farthestReading, USUAL_DISTANCE } from "../../dial/legibility.js";
+import { pitchAngle } from "../../dial/vernier.js";
+import { group, line } from "../../drawing/shapes.js";
+import type { HandwheelFinding } from "../../findings/findings.js";
+import type { Machine } from "../../machine/machine.js";
+import { formatFixed } from "../../quantity/format.js";
+import { block, type Run } from "../shared/block.js";
+import { cutLine, fine, size } from "../shared/style.js";
+import { paragraph } from "../shared/table.js";
+import { indexSticker, vernierSticker } from "./companion.js";
+import { type CutOut, cutOuts } from "./cutOuts.js";
+import {
+  bandsOf,
+  type DialPiece,
+  type DialPlan,
+  dialStyle,
+  growthOf,
+  LEAST_NUMBERED_BAND,
+  dialPieces as piecesOf,
+} from "./dialPiece.js";
+import { dialLegend, dialWords, leastCount } from "./dialWords.js";
+import { digitHeight } from "./scaleMarks.js";
+import { dialSurface } from "./surface.js";
+
+/** Every dial of any shape at true size, with spare copies, index line or vernier and a blank, packed together. */
+export const dialPieces = block(
+  { copies: 2, index: true, blank: false },
+  ({ handwheels, findings, settings, width, height }) => {
+    const { machine } = findings;
+    const room = { width: width - 1, height: height - 8 };
+    const dials = handwheels.flatMap((finding) => {
+      const plan = dialPlan(finding, machine);
+      if (plan === undefined || finding.dial === undefined) return [];
+      return [{ finding, dial: finding.dial, plan, pieces: piecesOf(plan, room) }];
+    });
+    if (dials.length === 0) return [];
+    const words = dials.flatMap(({ finding, dial, plan, pieces }) =>
+      together([
+        ...paragraph(finding.handwheel.name, width, { size: size.heading, weight: "bold", gap: 3 }),
+        ...paragraph(dialWords(dial, machine.units), width, { size: size.small, gap: 0.3 }),
+        ...paragraph(measureWords(plan, pieces), width, { size: size.small }),
+      ]),
+    );
+    const cut = dials.flatMap(({ finding, dial, plan, pieces }) => {
+      const { name } = finding.handwheel;
+      if (pieces === undefined) return [];
+      const copies = Array.from({ length: Math.max(1, settings.copies) }, (_, copy) =>
+        pieces.map((piece) => dialCutOut(name, plan.flat, piece, copy + 1)),
+      ).flat();
+      return [
+        ...copies,
+        ...(settings.index ? [companionCutOut(finding, dial, plan.flat)] : []),
+        ...(settings.blank && pieces.length === 1 ? [blankCutOut(name, plan)] : []),
+      ];
+    });
+    const above = [...words, ...paragraph(cuttingWords, width, { size: size.small, gap: 2.5 })];
+    return [...above, ...cutOuts(cut, width, { height, above })];
+  },
+);
+
+/** What is said of one dial stays on one page. */
+const together = (runs: Run[]): Run[] =>
+  runs.map((run, index) => (index < runs.length - 1 ? { ...run, keepWithNext: true } : run));
+
+const cuttingWords =
+  "Cutting: inside circles and hollow edges first, while there is paper to hold, then the long edges, the ends last. " +
+  "Grain: paper bends easily about a line along its grain, so let the grain run across a strip; most paper has it along the sheet's longer side.";
+
+export function dialPlan(finding: HandwheelFinding, machine: Machine): (DialPlan & { dial: DialFinding }) | undefined {
+  const { handwheel, dial } = finding;
+  const wish = handwheel.dial;
+  if (dial === undefined || wish === undefined) return undefined;
+  const flat = development(wish, { paper: machine.paper.thickness, adhesive: machine.paper.adhesive });
+  if (flat === undefined || dial.rows.length === 0) return undefined;
+  return {
+    dial,
+    flat,
+    legend: dialLegend(finding, dial, machine),
+    ...(wish.lap !== undefined && { lap: wish.lap }),
+    ...(wish.index !== undefined && { index: wish.index }),
+  };
+}
+
+const mm = (value: number) => `${formatFixed(value, 2)} mm`;
+
+function dialCutOut(name: string, flat: Development, piece: DialPiece, copy: number): CutOut {
+  const part = piece.pieces > 1 ? `, piece ${piece.piece} of ${piece.pieces}` : "";
+  const measure =
+    flat.kind === "strip"
+      ? `${mm(piece.length)} between the cut ends`
+      : piece.pieces === 1 && flat.sweep > 2 * Math.PI - 1e-9
+        ? `${mm(2 * flat.outer)} across the outer circle`
+        : `outer radius ${mm(flat.outer)}, ${mm(piece.length)} along its arc`;
+  return { drawing: piece.drawing, name: flat.kind, caption: `${name}, copy ${copy}${part}: ${measure}` };
+}
+
+function companionCutOut(finding: HandwheelFinding, dial: DialFinding, flat: Development): CutOut {
+  const { handwheel, feed } = finding;
+  if (dial.vernier === undefined || feed === undefined)
+    return { drawing: indexSticker(flat, 9), name: "companion", caption: `${handwheel.name}: index line` };
+  const pitch = pitchAngle(dial.chosen, readingPerTurn(feed, handwheel.reads));
+  const count = leastCount(dial);
+  return {
+    drawing: vernierSticker(flat, dial.vernier, pitch, dial, `vernier ${count}`),
+    name: "companion",
+    caption: `${handwheel.name}: vernier, reads ${count}; its 0 is the index line`,
+  };
+}
+
+function blankCutOut(name: string, { dial, flat, lap = 0 }: DialPlan): CutOut {
+  const surface = dialSurface(flat, { from: 0, to: 2 * Math.PI, tab: lap, growth: growthOf(dial) });
+  const { centre } = surface;
+  const marks = [
+    group({ x: 0, y: 0 }, surface.outline(cutLine, lap), { name: "cut" }),
+    ...(centre
+      ? [
+          line({ x: centre.x - 4, y: centre.y }, { x: centre.x + 4, y: centre.y }, fine),
+          line({ x: centre.x, y: centre.y - 4 }, { x: centre.x, y: centre.y + 4 }, fine),
+        ]
+      : []),
+  ];
+  return {
+    drawing: { width: surface.width, height: surface.height, marks },
+    name: "blank",
+    caption: `${name}: blank, to try the fit first`,
+  };
+}
+
+function measureWords(
+  plan: DialPlan & { readonly dial: DialFinding },
+  pieces: readonly DialPiece[] | undefined,
+): string {
+  const { flat, dial, lap } = plan;
+  if (pieces === undefined)
+    return "This dial is too large for the paper even in pieces: choose larger paper in the file.";
+  const { divisions, rows } = dial.chosen;
+  const round = flat.kind === "strip" ? flat.length : flat.outer * flat.sweep;
+  const slack = mm(Math.max(0.05, (round * rows) / Math.max(1, divisions) / 5));
+  const parts = pieces.length > 1 ? ` in ${pieces.length} numbered pieces, which add up exactly` : "";
+  const bands = bandsOf(dial).length;
+  const cramped =
+    bandOf(flat) / bands < LEAST_NUMBERED_BAND
+      ? ` Its ${bands} rows are only ${formatFixed(bandOf(flat) / bands, 1)} mm high each, too low for numbers: a wider ring or strip, fewer rows or one scale has room for them.`
+      : "";
+  return sizeWords(flat, slack, parts, lap) + cramped + figureWords(plan);
+}
+
+/** Figures too low for the distance that one reads from are told of, with that distance. */
+function figureWords(plan: DialPlan): string {
+  const heights = dialStyle(plan).bands.flatMap(({ number }) => (number > 0 ? [number * digitHeight] : []));
+  const least = Math.min(USUAL_DISTANCE, ...heights.map(farthestReading));
+  if (least >= USUAL_DISTANCE) return "";
+  return ` Its figures are read well from up to ${formatFixed(10 * Math.floor(least / 10), 0)} mm; a wider ring or strip has room for larger ones.`;
+}
+
+function sizeWords(flat: Development, slack: string, parts: string, lap: number | undefined): string {
+  const wrong = "If it does not, print again with the printer's correction.";
+  const joint = lap
+    ? "Glue the tab under the other end up to the line; the dashes must run on across the joint."
+    : "Butt the ends; the dashes must run on across the joint.";
+  if (flat.kind === "strip")
+    return `The strip must measure ${mm(flat.length)} between its cut ends, give or take ${slack}${parts}. ${wrong} ${joint}`;
+  if (flat.sweep > 2 * Math.PI - 1e-9)
+    return `The ring must measure ${mm(2 * flat.outer)} across and its hole ${mm(2 * flat.inner)}, give or take ${slack}${parts}. ${wrong} ${parts === "" ? "Centre it by the cross before you cut it out." : joint}`;
+  return `The cone's ring must measure ${mm(flat.outer * flat.sweep)} along its outer edge, radii ${mm(flat.outer)} and ${mm(flat.inner)}, give or take ${slack}${parts}. ${wrong} ${joint}`;
+}

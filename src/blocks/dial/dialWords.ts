@@ -1,0 +1,95 @@
+import { readingPerTurn } from "../../dial/choices.js";
+import type { DialFinding } from "../../dial/finding.js";
+import { COMFORTABLE_FROM, LEAST_SPACING } from "../../dial/ranking.js";
+import type { HandwheelFinding } from "../../findings/findings.js";
+import type { Machine, Units } from "../../machine/machine.js";
+import { formatFixed, plural } from "../../quantity/format.js";
+import { mmPer } from "../../quantity/length.js";
+
+type Scale = Pick<DialFinding, "chosen" | "labelUnit">;
+
+/** What stands small on the dial itself, parted by " · ", the dearest first: the unit always. */
+export function dialLegend({ handwheel, feed }: HandwheelFinding, dial: DialFinding, machine: Machine): string {
+  const { unit } = dial.chosen;
+  const onDiameter = handwheel.reads === "diameter" ? " on diameter" : "";
+  const perTurn =
+    feed && `${formatFixed(readingPerTurn(feed, handwheel.reads) / mmPer[unit], unit === "mm" ? 3 : 4)} ${unit} a turn`;
+  const counts = ({ labelUnit, chosen }: Scale) =>
+    labelUnit === undefined || labelUnit === chosen.unit ? "" : labelUnit;
+  const divisions = dial.second
+    ? `upper ${dial.chosen.divisionLabel}, lower ${dial.second.chosen.divisionLabel}${onDiameter}`
+    : `1 div ${dial.chosen.divisionLabel}${onDiameter}`;
+  return [
+    divisions,
+    [dial, ...(dial.second ? [dial.second] : [])].map(counts).filter(Boolean).join(", "),
+    perTurn,
+    ...(machine.revision === undefined ? [] : [`rev ${machine.revision}`]),
+    handwheel.name,
+  ]
+    .filter(Boolean)
+    .join(" · ");
+}
+
+/** What the chosen dial is, and what it costs: per turn, and over the working length. */
+export function dialWords(dial: DialFinding, units: Units): string {
+  const lower = dial.second ? ` Lower scale: ${scaleWords(dial.second, units)}.` : "";
+  const vernier = dial.vernier ? ` ${vernierWords(dial, units)}.` : "";
+  const first = scaleWords(dial, units);
+  const upper = dial.second ? `Upper scale: ${first}` : first.charAt(0).toUpperCase() + first.slice(1);
+  return `${upper}.${lower}${vernier} Numbers grow as the wheel is turned ${dial.increases}. ${sightWords(dial)}${waveWords(dial)}`.trim();
+}
+
+/** A dial with a wave built in looks wrong and is right: the paper says so. */
+const waveWords = ({ wave }: DialFinding): string =>
+  wave === undefined
+    ? ""
+    : ` Unevenly spaced on purpose: the measured once-per-turn error is built in. Its zero belongs where the wheel stood at turn 0 of the readings.`;
+
+const amount = (mm: number, units: Units) =>
+  `${formatFixed(Math.abs(mm) / mmPer[units], units === "mm" ? 4 : 5)} ${units}`;
+
+function scaleWords({ chosen }: Scale, units: Units): string {
+  const over = `${formatFixed(chosen.overTravel / mmPer[units], 0)} ${units}`;
+  const kind = {
+    even: `${plural(chosen.divisions, "even division")} of ${chosen.divisionLabel}`,
+    true: `exact divisions of ${chosen.divisionLabel}${chosen.leftOver === 0 ? "" : `, the last only ${amount(chosen.leftOver, chosen.unit)}: count whole turns, and begin each from its start reading`}`,
+    rows: `divisions of ${chosen.divisionLabel} in ${chosen.rows} rows, read in order, one row a turn, then over again`,
+  }[chosen.closure];
+  const doubt =
+    chosen.doubtOverTravel === undefined
+      ? "how well the feed is known is not said"
+      : `the feed itself leaves a doubt of ${amount(chosen.doubtOverTravel, units)} over ${over}`;
+  return `${kind}; ${costWords(chosen, units)}; ${doubt}`;
+}
+
+/** What the closing costs, per turn and over the working length. */
+export function costWords(chosen: Scale["chosen"], units: Units): string {
+  if (chosen.closure === "true" && chosen.leftOver !== 0)
+    return "no error within a turn, but it does not run on past zero";
+  if (chosen.errorPerTurn === 0) return "closes exactly";
+  const sense = chosen.errorPerTurn > 0 ? "much" : "little";
+  const over = `${formatFixed(chosen.overTravel / mmPer[units], 0)} ${units}`;
+  return `${chosen.closes ? "closes within the feed's doubt" : "does not close"}: reads ${amount(chosen.errorPerTurn, units)} too ${sense} each turn, ${amount(chosen.errorOverTravel, units)} over ${over}`;
+}
+
+/** "Vernier of 10 over 9 divisions: reads 0.002 mm". */
+export function vernierWords({ vernier, chosen }: DialFinding, units: Units): string {
+  if (vernier === undefined) return "";
+  const doubtful = chosen.doubtOverTravel !== undefined && chosen.doubtOverTravel > vernier.leastCount;
+  return `Vernier of ${vernier.parts} over ${vernier.spans} divisions: reads ${leastCount({ vernier, chosen })}${doubtful ? `, finer than the feed is known over ${formatFixed(chosen.overTravel / mmPer[units], 0)} ${units}` : ""}`;
+}
+
+export function leastCount({ vernier, chosen }: Pick<DialFinding, "vernier" | "chosen">): string {
+  const value = (vernier?.leastCount ?? 0) / mmPer[chosen.unit];
+  return `${Number(value.toPrecision(4))} ${chosen.unit}`;
+}
+
+/** A warning with its remedy where the marks stand too close to be read (distances: see dial/ranking). */
+function sightWords({ chosen, second }: DialFinding): string {
+  const least = Math.min(chosen.spacing, second?.chosen.spacing ?? chosen.spacing);
+  if (least >= COMFORTABLE_FROM * 0.95) return "";
+  const apart = `marks ${formatFixed(least, 2)} mm apart`;
+  return least < LEAST_SPACING
+    ? `Too small for its divisions: ${apart} blur. Take a coarser division, a larger dial, or a coarser dial with a vernier.`
+    : `Close: ${apart}. A coarser division, or a vernier on one, is easier on the eye.`;
+}

@@ -1,0 +1,89 @@
+import type { Graduation } from "../../dial/finding.js";
+import { lineWidth } from "../../dial/legibility.js";
+import type { Mark } from "../../drawing/drawing.js";
+import { group, line, text } from "../../drawing/shapes.js";
+import { textWidth } from "../../drawing/text.js";
+import { pen } from "../shared/style.js";
+import type { Surface } from "./surface.js";
+
+/** Digits stand this part of the em size above the baseline. */
+export const digitHeight = 0.76;
+
+export type ScaleStyle = {
+  /** Where the band of this scale begins, mm from the reading edge. */
+  readonly across: number;
+  /** Lengths of the three ranks of mark, mm, longest first. */
+  readonly marks: readonly [number, number, number];
+  /** Distance of neighbouring marks on paper, mm, where it may be too small for the usual lines. */
+  readonly spacing?: number;
+  /** Em size of the numbers; 0 where there is no room for any. */
+  readonly number: number;
+};
+
+const penWidth = [0.22, 0.15, 0.15] as const;
+
+/** Marks and numbers of one scale on its paper, as groups: `graduations` holding `rank 1` to `rank 3`, and `numbers`. */
+export function scaleMarks(surface: Surface, marks: readonly Graduation[], style: ScaleStyle): Mark[] {
+  const ranks = ([1, 2, 3] as const).map((rank) =>
+    group(
+      { x: 0, y: 0 },
+      marks
+        .filter((mark) => mark.rank === rank)
+        .map(({ angle }) =>
+          line(
+            surface.at(angle, style.across),
+            surface.at(angle, style.across + style.marks[(rank - 1) as 0 | 1 | 2]),
+            pen(lineWidth(penWidth[(rank - 1) as 0 | 1 | 2], style.spacing ?? 1)),
+          ),
+        ),
+      { name: `rank ${rank}` },
+    ),
+  );
+  const middle = style.across + style.marks[0] + 0.35 + (style.number * digitHeight) / 2;
+  const numbers = marks.flatMap(({ angle, label }) =>
+    label === undefined || style.number === 0 ? [] : [textAt(surface, angle, middle, label, style.number, "bold")],
+  );
+  return [
+    group({ x: 0, y: 0 }, ranks, { name: "graduations" }),
+    ...(numbers.length > 0 ? [group({ x: 0, y: 0 }, numbers, { name: "numbers" })] : []),
+  ];
+}
+
+/** One word whose middle lies at a place of the scale, upright for who reads it there. */
+export function textAt(
+  surface: Surface,
+  along: number,
+  across: number,
+  words: string,
+  size: number,
+  weight: "regular" | "bold" = "regular",
+): Mark {
+  const turn = surface.turn(along);
+  const { x, y } = surface.at(along, across);
+  const drop = (size * digitHeight) / 2;
+  return text(
+    words,
+    { x: x - Math.sin(turn) * drop, y: y + Math.cos(turn) * drop },
+    { size, weight, anchor: "middle", ...(turn !== 0 && { turn }) },
+  );
+}
+
+/** A line of words bent along the scale, its middle at `along`, each letter square to it; upright as textAt does. */
+export function textAlong(
+  surface: Surface,
+  along: number,
+  across: number,
+  words: string,
+  size: number,
+  perAlong: number,
+  leftward: boolean,
+): Mark[] {
+  let at = -textWidth(words, size, "regular") / 2;
+  return [...words].flatMap((letter): Mark[] => {
+    const width = textWidth(letter, size, "regular");
+    const middle = at + width / 2;
+    at += width;
+    if (letter === " ") return [];
+    return [textAt(surface, along + ((leftward ? -1 : 1) * middle) / perAlong, across, letter, size)];
+  });
+}

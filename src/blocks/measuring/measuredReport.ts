@@ -1,0 +1,188 @@
+import type { Mark } from "../../drawing/drawing.js";
+import { group } from "../../drawing/shapes.js";
+import type { Zone } from "../../feed/alongTravel.js";
+import type { Budget } from "../../feed/budget.js";
+import type { HandwheelFinding } from "../../findings/findings.js";
+import { waveWords, zoneWords } from "../../findings/readingRemarks.js";
+import { formatFixed, formatUncertain } from "../../quantity/format.js";
+import { block, type Run } from "../shared/block.js";
+import { size } from "../shared/style.js";
+import { type Cell, type Column, paragraph, table } from "../shared/table.js";
+import { plotDrawing } from "./plot.js";
+
+/** What was measured on each handwheel and how good it is: plots, budget, what the readings say. Millimetres. */
+export const measuredReport = block({ plotHeight: 40 }, ({ handwheels, settings, width }): Run[] =>
+  handwheels.flatMap((finding): Run[] => {
+    const { handwheel, feed, study } = finding;
+    if (feed?.fit === undefined || study === undefined || handwheel.feed?.from !== "readings") return [];
+    const { value, uncertainty } = formatUncertain(feed.perTurn, feed.uncertainty ?? Number.NaN);
+    const head = `${handwheel.name}: ${feed.uncertainty === undefined ? formatFixed(feed.perTurn, 5) : `${value} ± ${uncertainty}`} mm a turn`;
+    return [
+      ...paragraph(head, width, { size: size.heading, weight: "bold", gap: 5 }).map((run) => ({
+        ...run,
+        keepWithNext: true,
+      })),
+      ...statements(finding).flatMap((words) => paragraph(words, width, { size: size.small, gap: 0.5 })),
+      { drawing: plots(finding, width, settings.plotHeight), gap: 2 },
+      ...(study.budget ? budgetTable(study.budget, width) : []),
+      ...(study.shape.alongTravel?.real ? zoneTable(study.shape.alongTravel.found, width) : []),
+    ];
+  }),
+);
+
+function statements({ handwheel, feed, study }: HandwheelFinding): string[] {
+  if (feed?.fit === undefined || study === undefined) return [];
+  const { fit, lostMotion, nominal } = feed;
+  const { alongTravel, oncePerTurn } = study.shape;
+  const { positioning } = study;
+  const chance = (value: number) => (value < 0.001 ? "less than 1 in 1000" : `${formatFixed(value * 100, 1)} in 100`);
+  return [
+    `${fit.readings} readings; scatter about the line ${formatFixed(fit.residualDeviation, 4)} mm, ${fit.degreesOfFreedom} degrees of freedom. ± is the half-width at 95 %.`,
+    lostMotion
+      ? `Lost motion ${formatFixed(lostMotion.travel, 3)}${lostMotion.uncertainty === undefined ? "" : ` ± ${formatFixed(lostMotion.uncertainty, 3)}`} mm, ${formatFixed(lostMotion.turn, 3)} of a turn.`
+      : "Lost motion not measured: no readings on the way back.",
+    ...(nominal === undefined
+      ? []
+      : [
+          `The maker meant ${formatFixed(nominal, 4)} mm: the old dial is out by ${formatFixed(Math.abs(nominal - feed.perTurn), 4)} mm a turn${handwheel.travel === undefined ? "" : `, ${formatFixed((Math.abs(nominal - feed.perTurn) * handwheel.travel) / feed.perTurn, 3)} mm over the travel of ${formatFixed(handwheel.travel, 0)} mm`}.`,
+        ]),
+    ...(alongTravel === undefined
+      ? ["Too few readings to tell whether the travel is worn."]
+      : [
+          alongTravel.real
+            ? `Uneven along the travel: ${zoneWords(alongTravel.found)} (by chance: ${chance(alongTravel.chance)}).`
+            : `No bend along the travel that is more than chance (${chance(alongTravel.chance)}).`,
+        ]),
+    ...(oncePerTurn === undefined
+      ? ["No readings within the turn: a once-per-turn error cannot show."]
+      : [
+          oncePerTurn.real
+            ? `Once per turn it leads and lags by ${waveWords(oncePerTurn.found)}.`
+            : `No once-per-turn error that is more than chance (${chance(oncePerTurn.chance)}).`,
+        ]),
+    ...(positioning
+      ? [
+          `By ISO 230-2's formulas, ${positioning.runs} runs${positioning.runs < 5 ? " (the standard asks for 5)" : ""}: accuracy both ways ${formatFixed(positioning.accuracy, 3)} mm, repeatability ${formatFixed(positioning.repeatability, 3)} mm, reversal value ${formatFixed(positioning.reversal, 3)} mm.`,
+        ]
+      : []),
+    ...study.wild.map(
+      ({ index, off, like }) =>
+        `Reading ${index + 1} lies ${formatFixed(off, 3)} mm off the others${like ? `, like ${like}` : ""}; it still stands in the fit.`,
+    ),
+    ...(study.wild.length > 10
+      ? [`And ${study.wild.length - 10} more readings off the others; check lists them.`]
+      : []),
+    ...(study.miscounted ? [`From reading ${study.miscounted.index + 1} on a turn seems miscounted.`] : []),
+  ];
+}
+
+/** Residuals of the way out, and lost motion at each turn, side by side. */
+function plots({ handwheel, feed, study }: HandwheelFinding, width: number, height: number) {
+  if (feed?.fit === undefined || handwheel.feed?.from !== "readings") return { width, height: 0, marks: [] };
+  const { turns, travel, back } = handwheel.feed;
+  const wild = new Set(study?.wild.map(({ index }) => index));
+  const half = (width - 4) / 2;
+  const sense = Math.sign(feed.fit.slope) || 1;
+  const residuals = plotDrawing(
+    {
+      title: "Readings less the line",
+      across: "turns of the handwheel",
+      up: "mm",
+      points: turns.map((x, index) => ({ x, y: sense * (feed.fit?.residuals[index] ?? 0), marked: wild.has(index) })),
+    },
+    half,
+    height,
+  );
+  const marks: Mark[] = [group({ x: 0, y: 0 }, residuals.marks, { name: "residuals" })];
+  if (back !== undefined) {
+    const points = back.map((reading, index) => ({
+      x: turns[index] ?? 0,
+      y: sense * (reading - (travel[index] ?? 0)),
+    }));
+    const level = feed.lostMotion?.travel;
+    const lost = plotDrawing(
+      {
+        title: "Lost motion, return less out",
+        across: "turns of the handwheel",
+        up: "mm",
+        points,
+        ...(level !== undefined && { level }),
+      },
+      half,
+      height,
+    );
+    marks.push(group({ x: half + 4, y: 0 }, lost.marks, { name: "lost-motion" }));
+  }
+  return { width, height, marks };
+}
+
+function budgetTable(
+  { contributions, combined, coverageFactor, expanded, degreesOfFreedom }: Budget,
+  width: number,
+): Run[] {
+  const micro = (mm: number) => formatFixed(mm * 1000, 3);
+  const columns: Column[] = [
+    { heading: ["doubt of the feed"], align: "start" },
+    { heading: ["standard", "µm a turn"], align: "decimal" },
+    { heading: ["kind"], align: "middle", stretch: 0.3 },
+    { heading: ["degrees of", "freedom"], align: "decimal" },
+    { heading: ["how"], align: "start", stretch: 2 },
+  ];
+  const rows = contributions.map(({ name, standard, kind, degreesOfFreedom, counts, how }): Cell[] => [
+    { text: counts ? name : `(${name})` },
+    { text: micro(standard) },
+    { text: kind },
+    { text: Number.isFinite(degreesOfFreedom) ? formatFixed(degreesOfFreedom, 0) : "known" },
+    { text: how },
+  ]);
+  const sum: Cell[] = [
+    { text: "together", weight: "bold" },
+    { text: micro(combined), weight: "bold" },
+    { text: "" },
+    { text: Number.isFinite(degreesOfFreedom) ? formatFixed(degreesOfFreedom, 0) : "known" },
+    { text: `× ${formatFixed(coverageFactor, 3)} = ± ${micro(expanded)} µm a turn at 95 %` },
+  ];
+  return table(columns, [...rows, sum], { width, size: size.tiny }).map((run, index) =>
+    index === 0 ? { ...run, gap: 2 } : run,
+  );
+}
+
+/** What to add to the dial's word in each stretch. */
+function zoneTable(zones: readonly Zone[], width: number): Run[] {
+  const columns: Column[] = [
+    { heading: ["from turn"], align: "decimal" },
+    { heading: ["to turn"], align: "decimal" },
+    { heading: ["mm a turn here"], align: "decimal" },
+    { heading: ["±"], align: "decimal" },
+    { heading: ["ahead of the mean", "at the end, mm"], align: "decimal" },
+    { heading: ["±"], align: "decimal" },
+  ];
+  const rows = zones.map((zone): Cell[] => [
+    { text: formatFixed(zone.fromTurn, 2), weight: "bold" },
+    { text: formatFixed(zone.toTurn, 2), weight: "bold" },
+    { text: formatFixed(zone.perTurn, 4) },
+    { text: formatFixed(zone.uncertainty, 4) },
+    { text: formatFixed(zone.aheadAtEnd, 4) },
+    { text: formatFixed(zone.aheadUncertainty, 4) },
+  ]);
+  return table(columns, rows, { width, size: size.small }).map((run, index) =>
+    index === 0 ? { ...run, gap: 2 } : run,
+  );
+}
+
+/** What the sheet is, and what it is not. */
+export const measuredFooting = block({}, ({ findings, width }): Run[] => {
+  const { measured } = findings.machine;
+  return [
+    ...paragraph(
+      `Measured ${measured ?? "on a day that the file does not give"}. Measured by: ____________________   Gauge: ____________________   Temperature: ________`,
+      width,
+      { size: size.small, gap: 5 },
+    ),
+    ...paragraph(
+      "A record of measurements made on the machine by its owner, worked out by the Guide to the Expression of Uncertainty in Measurement. It proves nothing to others; measure again after any repair or adjustment.",
+      width,
+      { size: size.tiny, gap: 1.5 },
+    ),
+  ];
+});

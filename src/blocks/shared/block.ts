@@ -1,0 +1,37 @@
+import type { Drawing } from "../../drawing/drawing.js";
+import type { Findings, HandwheelFinding } from "../../findings/findings.js";
+
+/** A part of a sheet that is never broken over two pages. */
+export type Run = {
+  readonly drawing: Drawing;
+  /** Space above, mm; none at the top of a page. */
+  readonly gap?: number;
+  /** Stays on the page of the run that follows. */
+  readonly keepWithNext?: boolean;
+  /** Begins a page. */
+  readonly startsPage?: boolean;
+  /** Drawn again above this run when it comes first on a page (the heading of a broken table). */
+  readonly heading?: Drawing;
+};
+
+export type BlockContext<S> = {
+  readonly findings: Findings;
+  /** Those that the block is about: all of the file, or one where the sheet has a page for each. */
+  readonly handwheels: readonly HandwheelFinding[];
+  readonly settings: S;
+  /** Room across, and down on an empty page, mm. */
+  readonly width: number;
+  readonly height: number;
+};
+
+/** A pure function from findings and a width to drawings of known size. */
+export type Block<S extends Readonly<Record<string, unknown>> = Readonly<Record<string, unknown>>> = {
+  /** Every setting a template may give, with the value it has when the template says nothing. */
+  readonly defaults: S;
+  draw(context: BlockContext<S>): readonly Run[];
+};
+
+export const block = <S extends Readonly<Record<string, unknown>>>(defaults: S, draw: Block<S>["draw"]): Block<S> => ({
+  defaults,
+  draw,
+});

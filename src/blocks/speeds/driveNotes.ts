@@ -1,0 +1,53 @@
+import type { StageSlip } from "../../drive/finding.js";
+import type { Drive, Step } from "../../machine/machine.js";
+import { formatFixed, trimmed } from "../../quantity/format.js";
+import { block } from "../shared/block.js";
+import { size } from "../shared/style.js";
+import { paragraph } from "../shared/table.js";
+
+/** One line on what the speeds were made from: motor, stages without a choice, slip, limits. */
+export const driveNotes = block({}, ({ findings, width }) => {
+  const { drive, limits } = findings.machine;
+  if (drive === undefined || findings.drive === undefined) return [];
+  const { slip } = findings.drive;
+  const parts = [
+    motorText(drive),
+    ...drive.stages
+      .filter(({ crossed }) => crossed)
+      .map(({ name }) => `${name} is crossed: its shaft turns the other way`),
+    ...drive.stages.filter(({ steps }) => steps.length === 1).map(({ name, steps }) => `${name} ${stepText(steps[0])}`),
+    slip === undefined
+      ? "slip not measured: true speeds are a little lower"
+      : slipText(slip, findings.drive.stageSlips ?? []),
+    ...(limits.chuckRpm === undefined
+      ? ["chuck limit not given: see the marking on the chuck"]
+      : [`never above ${formatFixed(limits.chuckRpm, 0)} rpm with the chuck`]),
+    ...(limits.spindleRpm === undefined ? [] : [`nor ${formatFixed(limits.spindleRpm, 0)} rpm at the spindle`]),
+  ];
+  return paragraph(`${parts.join(" · ")}.`, width, { size: size.tiny, gap: 1 });
+});
+
+function motorText({ motor }: Drive): string {
+  const rpm =
+    motor.slowestRpm === motor.fastestRpm
+      ? formatFixed(motor.fastestRpm, 0)
+      : `${formatFixed(motor.slowestRpm, 0)}–${formatFixed(motor.fastestRpm, 0)}`;
+  const by = { motor: "Motor", treadle: "Treadle: wheel", hand: "By hand: wheel" }[motor.by ?? "motor"];
+  return `${by} ${rpm} rpm${motor.hertz === undefined ? "" : ` at ${motor.hertz} Hz`}`;
+}
+
+/** Belt by belt where the readings tell them apart. */
+function slipText(mean: number, stages: readonly StageSlip[]): string {
+  const percent = (slip: number) => `${formatFixed(slip * 100, 1)} %`;
+  if (stages.length < 2) return `mean slip ${percent(mean)}`;
+  return `slip: ${stages.map(({ stages, slip }) => `${stages.join(" and ")} ${percent(slip)}`).join(", ")}`;
+}
+
+function stepText(step: Step | undefined): string {
+  if (step?.kind === "belt") return `${trimmed(step.driver, 2)} to ${trimmed(step.driven, 2)} mm`;
+  if (step?.kind === "gears")
+    return step.pairs
+      .map(({ driver, driven, idlers }) => `${driver}:${driven}${idlers ? " over an idler" : ""}`)
+      .join(" × ");
+  return "direct";
+}

@@ -1,0 +1,151 @@
+import { chooseSpeed } from "../../cutting/choose.js";
+import { cuttingSpeed } from "../../cutting/cuttingSpeeds.js";
+import { type DrillSize, type DrillSystem, drillSizes, drillSystems } from "../../cutting/drillSizes.js";
+import type { CuttingSpeed, SpeedChoice } from "../../cutting/finding.js";
+import { coolant } from "../../cutting/materials.js";
+import { findOperation } from "../../cutting/operations.js";
+import { cuttingSpeedUnit } from "../../cutting/rates.js";
+import { sourceTitle } from "../../cutting/sources.js";
+import type { Machine, Units } from "../../machine/machine.js";
+import { formatFixed, trimmed } from "../../quantity/format.js";
+import { mmPer } from "../../quantity/length.js";
+import { block, type Run } from "../shared/block.js";
+import { size } from "../shared/style.js";
+import { type Cell, type Column, paragraph, table } from "../shared/table.js";
+import { whole } from "../shared/whole.js";
+
+/** Material × diameter → belt position and speed, for one operation with the file's tool. `sizes`: the file's diameters
+ *  (work), or drills: metric, fraction, number, letter, from `least` to `most` mm. `dense` leaves out the words under a
+ *  position; bold then means in the band. */
+export const speedTable = block(
+  { operation: "turning", sizes: "work", least: 1, most: 13, every: 1, dense: false, coolant: false },
+  ({ findings, settings, width, height }): Run[] => {
+    const { machine, drive } = findings;
+    if (drive === undefined) return [];
+    const { tool, materials } = machine.work;
+    const { operation, dense } = settings;
+    const sizes = sizesOf(settings, machine);
+    const bandsAt = (diameter: number) =>
+      materials.map((material) => cuttingSpeed(material, tool, operation, { ...machine.work, diameter }));
+    const bands = bandsAt(sizes.at(-1)?.diameter ?? 10);
+    const ofDrills = drillSystems.includes(settings.sizes as DrillSystem);
+    const columns: Column[] = [
+      ofDrills
+        ? { heading: [settings.sizes === "metric" ? "mm" : settings.sizes], align: "middle", stretch: 0 }
+        : { heading: ["diameter", machine.units], align: "middle", stretch: 0 },
+      ...(ofDrills && settings.sizes !== "metric" ? [{ heading: ["mm"], align: "decimal", stretch: 0 } as const] : []),
+      ...materials.map(
+        (material, index): Column => ({ heading: [material, bandText(bands[index], machine.units)], align: "middle" }),
+      ),
+    ];
+    const rows = sizes.map(({ name, diameter }) => [
+      { text: name, weight: "bold" } satisfies Cell,
+      ...(columns.length > materials.length + 1 ? [{ text: formatFixed(diameter, 2) }] : []),
+      ...bandsAt(diameter).map((band) =>
+        band ? cell(chooseSpeed(diameter, band, drive.speeds, machine.limits), dense) : { text: "no data" },
+      ),
+    ]);
+    const title = `${operation}, ${tool}: belt position and rpm by ${findOperation(operation)?.diameter ?? "diameter"}`;
+    const runs = [
+      ...paragraph(capital(title), width, {
+        size: size.body,
+        weight: "bold",
+        gap: 2,
+      }).map((run) => ({ ...run, keepWithNext: true })),
+      ...table(columns, rows, { width, size: dense ? size.small : size.body, ruleEvery: dense ? 5 : 1 }),
+      ...paragraph(notes(bands, machine, settings), width, { size: size.tiny, gap: 1 }),
+    ];
+    return whole(runs, height);
+  },
+);
+
+type Settings = {
+  readonly operation: string;
+  readonly sizes: string;
+  readonly least: number;
+  readonly most: number;
+  readonly every: number;
+  readonly dense: boolean;
+  readonly coolant: boolean;
+};
+
+function sizesOf({ sizes, least, most, every }: Settings, { work, units }: Machine): DrillSize[] {
+  if (drillSystems.includes(sizes as DrillSystem))
+    return drillSizes(sizes as DrillSystem, least, most).filter((_, index) => index % Math.max(1, every) === 0);
+  return work.diameters.map((diameter) => ({ name: trimmed(diameter / mmPer[units], 4), diameter }));
+}
+
+function notes(bands: readonly (CuttingSpeed | undefined)[], machine: Machine, settings: Settings): string {
+  const known = bands.flatMap((band) => (band === undefined ? [] : [band]));
+  const sources = [...new Set(known.flatMap((band) => band.sources))].map(sourceTitle);
+  const taken = known.flatMap(({ material, rows }) => {
+    const note = rows.find((row) => row.note?.startsWith("the figure for"))?.note;
+    return note === undefined ? [] : [`${material}: ${note}`];
+  });
+  const factors = new Map(
+    known.flatMap(({ factors }) =>
+      factors
+        .filter(({ source }) => source !== "the machine file")
+        .map(({ what, from, to }) => [what, from === to ? `× ${from}` : `× ${from} to ${to}`] as const),
+    ),
+  );
+  const { derating } = machine.work;
+  const fromMemory = known.some(({ confidence }) => confidence === "memory");
+  const wet = machine.work.materials.flatMap((material) => {
+    const found = coolant(material);
+    return found === undefined ? [] : [{ material, ...found }];
+  });
+  // Where the sheet tells what to wet the cut with, and on the first table of any card.
+  const warned = settings.coolant || settings.operation === "turning";
+  const cautions = warned ? [...new Set(wet.flatMap(({ caution }) => caution ?? []))] : [];
+  return [
+    `${settings.dense ? "Bold: in the band; plain: the fastest below it. " : ""}Between two positions the slower is given.`,
+    ...(derating === undefined || derating === 1 ? [] : [`Published speeds × ${derating} for a light machine.`]),
+    ...(factors.size === 0
+      ? []
+      : [
+          `${capital([...factors].map(([what, factor]) => `${what} ${factor}`).join(", "))} of the nearest figures there are.`,
+        ]),
+    ...(taken.length === 0 ? [] : [`${capital(taken.join("; "))}.`]),
+    ...(settings.coolant
+      ? [`To wet the cut: ${wet.map(({ material, words }) => `${material} ${words}`).join("; ")}.`]
+      : []),
+    ...cautions,
+    ...(sources.length === 0
+      ? []
+      : [`Cutting speeds from: ${sources.join("; ")}${fromMemory ? "; in part from memory" : ""}.`]),
+  ].join(" ");
+}
+
+const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+
+const bandText = (band: CuttingSpeed | undefined, units: Units): string => {
+  if (band === undefined) return "";
+  if (band.rpm) return `${formatFixed(band.rpm.slowest, 0)}–${formatFixed(band.rpm.fastest, 0)} rpm`;
+  const { name, metresPerMinute } = cuttingSpeedUnit[units];
+  const places = band.most / metresPerMinute < 10 ? 1 : 0;
+  const [least, most] = [band.slowest, band.most].map((v) => formatFixed(v / metresPerMinute, places));
+  return `${least === most ? least : `${least}–${most}`} ${name}`;
+};
+
+function cell({ verdict, speed, rpm, heldBy }: SpeedChoice, dense: boolean): Cell {
+  const small = (note: string) => (dense ? {} : { note });
+  if (speed === undefined || rpm === undefined)
+    return {
+      text: "none",
+      weight: "bold",
+      ink: "accent",
+      ...small(heldBy === undefined ? "slowest is too fast" : `beyond the ${heldBy}'s limit`),
+    };
+  const note =
+    verdict === "slower than the band"
+      ? "below the band"
+      : verdict === "held by a limit"
+        ? `held by the ${heldBy}`
+        : "";
+  return {
+    text: `${speed.position.name}  ${formatFixed(rpm, 0)}`,
+    weight: verdict === "in the band" ? "bold" : "regular",
+    ...small(note),
+  };
+}

@@ -1,0 +1,99 @@
+import { chooseSpeed } from "../../cutting/choose.js";
+import { cuttingSpeed } from "../../cutting/cuttingSpeeds.js";
+import { feedPerRevolution } from "../../cutting/feeds.js";
+import { handFeed } from "../../cutting/handFeed.js";
+import { sourceTitle } from "../../cutting/sources.js";
+import type { Findings, HandwheelFinding } from "../../findings/findings.js";
+import { formatFixed, trimmed } from "../../quantity/format.js";
+import { mmPer } from "../../quantity/length.js";
+import { block, type Run } from "../shared/block.js";
+import { size } from "../shared/style.js";
+import { type Cell, type Column, paragraph, table } from "../shared/table.js";
+import { whole } from "../shared/whole.js";
+
+/** Depth by turns of the wheel that feeds the drill: the handwheel of that name, or the one that is a barrel or a quill;
+ *  and how fast to turn it for a few drills in the file's first material. */
+export const drillDepth = block(
+  { handwheel: "", turns: 8, drillsMm: [2, 4, 6, 8, 10, 12] },
+  ({ findings, settings, width, height }): Run[] => {
+    const { machine } = findings;
+    const wheel = findings.handwheels.find(({ handwheel }) =>
+      settings.handwheel === "" ? /barrel|quill/i.test(handwheel.name) : handwheel.name === settings.handwheel,
+    );
+    if (wheel?.feed === undefined)
+      return paragraph(
+        "Depth per turn: the file has no handwheel named as a barrel or a quill with a feed; give it one, or name it in the sheet (handwheel:).",
+        width,
+        { size: size.small, gap: 3 },
+      );
+    const unit = mmPer[machine.units];
+    const { perTurn } = wheel.feed;
+    const places = machine.units === "mm" ? 2 : 3;
+    const turns = Array.from({ length: settings.turns }, (_, index) => index + 1);
+    const columns: Column[] = [
+      { heading: ["turns"], align: "start", stretch: 0.4 },
+      ...turns.map((count): Column => ({ heading: [String(count)], align: "middle" })),
+    ];
+    const depths: Cell[] = [
+      { text: `depth, ${machine.units}`, weight: "bold" },
+      ...turns.map((count): Cell => ({ text: formatFixed((count * perTurn) / unit, places) })),
+    ];
+    return [
+      ...paragraph(`Depth by turns of the ${wheel.handwheel.name.toLowerCase()}`, width, {
+        size: size.body,
+        weight: "bold",
+        gap: 3,
+      }).map((run) => ({ ...run, keepWithNext: true })),
+      ...table(columns, [depths], { width, size: size.small }),
+      ...whole(drillFeed(findings, wheel, perTurn, settings.drillsMm, width), height),
+    ];
+  },
+);
+
+function drillFeed(
+  { machine, drive }: Findings,
+  { handwheel }: HandwheelFinding,
+  perTurn: number,
+  drills: readonly number[],
+  width: number,
+): Run[] {
+  const [material = ""] = machine.work.materials;
+  if (drive === undefined) return [];
+  const rows = drills.flatMap((diameter): Cell[][] => {
+    const band = cuttingSpeed(material, machine.work.tool, "drilling", machine.work);
+    const feed = feedPerRevolution(material, "drilling", diameter);
+    const rpm = band && chooseSpeed(diameter, band, drive.speeds, machine.limits).rpm;
+    if (feed === undefined || rpm === undefined) return [];
+    const { turnsPerMinute, count } = handFeed(feed.from, rpm, perTurn);
+    return [
+      [
+        { text: trimmed(diameter, 2), weight: "bold" },
+        { text: formatFixed(rpm, 0) },
+        { text: `${formatFixed(feed.from, 3)}–${formatFixed(feed.to, 3)}` },
+        { text: formatFixed(turnsPerMinute, 0) },
+        { text: count },
+      ],
+    ];
+  });
+  if (rows.length === 0) return [];
+  const sources = [...new Set(drills.flatMap((d) => feedPerRevolution(material, "drilling", d)?.sources ?? []))];
+  const columns: Column[] = [
+    { heading: ["drill", "mm"], align: "decimal" },
+    { heading: ["rpm"], align: "decimal" },
+    { heading: ["feed per revolution", "mm"], align: "middle" },
+    { heading: [`turns of the ${handwheel.name.toLowerCase()}`, "a minute, at the least feed"], align: "decimal" },
+    { heading: ["what to count"], align: "start" },
+  ];
+  return [
+    ...paragraph(`Feeding the drill in ${material}`, width, { size: size.body, weight: "bold", gap: 2 }).map((run) => ({
+      ...run,
+      keepWithNext: true,
+    })),
+    ...table(columns, rows, { width, size: size.small }),
+    ...paragraph(
+      `Feeds from ${sources.map(sourceTitle).join("; ")}. Ease off as the drill breaks through; draw it out to clear chips when the hole is three drills deep.`,
+      width,
+      { size: size.tiny, gap: 0.6 },
+    ),
+  ];
+}

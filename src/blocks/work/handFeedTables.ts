@@ -1,0 +1,111 @@
+import { feedPerRevolution } from "../../cutting/feeds.js";
+import { cutMinutes, handFeed } from "../../cutting/handFeed.js";
+import { sourceTitle } from "../../cutting/sources.js";
+import type { Findings, HandwheelFinding } from "../../findings/findings.js";
+import { limitRpm } from "../../machine/limits.js";
+import { formatFixed, trimmed } from "../../quantity/format.js";
+import { mmPer } from "../../quantity/length.js";
+import { block, type Run } from "../shared/block.js";
+import { size } from "../shared/style.js";
+import { type Cell, type Column, paragraph, table } from "../shared/table.js";
+import { whole } from "../shared/whole.js";
+
+const words = ["fine", "medium", "coarse"] as const;
+
+/** For each position: turns a minute, seconds a turn and what to count, for three feeds per revolution, and how long a cut
+ *  takes. `mm` and `in`: the feeds, by the file's unit; `length`: of the cut. */
+export const handFeedTables = block(
+  { mm: [0.05, 0.1, 0.2], in: [0.002, 0.004, 0.008], lengthMm: 50, lengthIn: 2 },
+  ({ handwheels, findings, settings, width, height }): Run[] => {
+    const { drive, machine } = findings;
+    if (drive === undefined) return [];
+    const { units } = machine;
+    const feeds = settings[units].map((feed) => feed * mmPer[units]);
+    const length = units === "mm" ? settings.lengthMm : settings.lengthIn;
+    return handwheels.flatMap((finding): Run[] => {
+      if (finding.feed === undefined) return [];
+      const { perTurn } = finding.feed;
+      const divisions = finding.dial && finding.dial.chosen.divisions / finding.dial.chosen.rows;
+      const columns: Column[] = [
+        { heading: ["position"], align: "start", stretch: 0 },
+        { heading: ["rpm"], align: "decimal", stretch: 0 },
+        ...feeds.flatMap((feed, index): Column[] => [
+          {
+            heading: [words[index] ?? "feed", `${trimmed(feed / mmPer[units], 4)} ${units}`, "turns/min"],
+            align: "decimal",
+          },
+          { heading: ["s a turn"], align: "decimal" },
+          { heading: ["count"], align: "start" },
+          { heading: [`min for`, `${length} ${units}`], align: "decimal" },
+        ]),
+      ];
+      const rows = drive.speeds.map((speed): Cell[] => [
+        { text: speed.position.name, weight: "bold" },
+        speed.rpm > limitRpm(machine.limits) * (1 + 1e-9)
+          ? { text: formatFixed(speed.rpm, 0), ink: "accent", note: "beyond the limit" }
+          : { text: formatFixed(speed.rpm, 0) },
+        ...feeds.flatMap((feed): Cell[] => {
+          const { turnsPerMinute, secondsPerTurn, count } = handFeed(feed, speed.rpm, perTurn, divisions);
+          const able = count !== "too fast by hand";
+          return [
+            { text: formatFixed(turnsPerMinute, turnsPerMinute < 1 ? 2 : turnsPerMinute < 10 ? 1 : 0), weight: "bold" },
+            { text: formatFixed(secondsPerTurn, secondsPerTurn < 10 ? 1 : 0) },
+            { text: count, ink: able ? "black" : "accent" },
+            { text: formatFixed(cutMinutes(length * mmPer[units], feed, speed.rpm), 1) },
+          ];
+        }),
+      ]);
+      const runs = [
+        ...paragraph(finding.handwheel.name, width, { size: size.title, weight: "bold", gap: 6 }).map(kept),
+        ...paragraph(headWords(finding, perTurn, units), width, { size: size.small, gap: 0.5 }).map(kept),
+        ...table(columns, rows, { width, size: size.small, ruleEvery: 1 }).map((run, index) =>
+          index === 0 ? { ...run, gap: 1.5 } : run,
+        ),
+      ];
+      return whole(runs, height);
+    });
+  },
+);
+
+/** What the sources print for the file's materials: above all for big lathes. */
+export const publishedFeedLines = block({}, ({ findings, width }): Run[] => {
+  const { machine } = findings;
+  const { units } = machine;
+  const { materials } = machine.work;
+  const unit = mmPer[units];
+  const show = (from: number, to: number) =>
+    from === to
+      ? trimmed(to / unit, units === "mm" ? 2 : 4)
+      : `${trimmed(from / unit, units === "mm" ? 2 : 4)}–${trimmed(to / unit, units === "mm" ? 2 : 4)}`;
+  const found = materials.flatMap((material) => {
+    const finishing = feedPerRevolution(material, "finishing");
+    const roughing = feedPerRevolution(material, "roughing");
+    if (finishing === undefined || roughing === undefined) return [];
+    return [
+      {
+        words: `${material} ${show(finishing.from, finishing.to)} finishing, ${show(roughing.from, roughing.to)} roughing`,
+        sources: [...finishing.sources, ...roughing.sources],
+      },
+    ];
+  });
+  const parting = feedPerRevolution("mild steel", "parting");
+  if (found.length === 0 || parting === undefined) return [];
+  const sources = [...new Set([...found.flatMap(({ sources }) => sources), ...parting.sources])].map(sourceTitle);
+  return paragraph(
+    `Published feeds per revolution, ${units}, for full-size lathes, so the roughing ones are a light machine's most: ${found.map(({ words }) => words).join("; ")}; parting ${show(parting.from, parting.to)}. From: ${sources.join("; ")}.`,
+    width,
+    { size: size.tiny, gap: 3 },
+  );
+});
+
+const kept = (run: Run): Run => ({ ...run, keepWithNext: true });
+
+function headWords(
+  { handwheel, dial }: HandwheelFinding,
+  perTurn: number,
+  units: Findings["machine"]["units"],
+): string {
+  const division = dial === undefined ? "" : `; one division of its dial is ${dial.chosen.divisionLabel}`;
+  const how = handwheel.reads === "diameter" ? "moves the slide" : "moves";
+  return `One turn ${how} ${formatFixed(perTurn / mmPer[units], units === "mm" ? 3 : 4)} ${units}${division}. Count seconds aloud, and turn evenly.`;
+}

@@ -1,0 +1,238 @@
+import type { Setting } from "../../dial/setting.js";
+import type { Drawing, Mark } from "../../drawing/drawing.js";
+import { line, rectangle, text } from "../../drawing/shapes.js";
+import { textWidth, wrapText } from "../../drawing/text.js";
+import type { HandwheelFinding } from "../../findings/findings.js";
+import type { Units } from "../../machine/machine.js";
+import { dialReading, type Pass } from "../../plan/passes.js";
+import { type PlannedStep, planOf } from "../../plan/plan.js";
+import { formatFixed, plural } from "../../quantity/format.js";
+import { fromMm } from "../../quantity/length.js";
+import { block, type Run } from "../shared/block.js";
+import { leading, medium, pen, size } from "../shared/style.js";
+import { type Cell, type Column, paragraph, table } from "../shared/table.js";
+
+/** A job on this machine, step by step, to tick and write on. */
+export const planSteps = block({}, ({ findings, width }): Run[] => {
+  const { job, machine } = findings;
+  if (job === undefined) return [];
+  const plan = planOf(job, findings);
+  const { units } = machine;
+  const show = (mm: number) => `${formatFixed(fromMm(mm, units), units === "mm" ? 2 : 4)} ${units}`;
+  return [
+    ...paragraph(job.name, width, { size: size.title, weight: "bold", gap: 4 }),
+    ...paragraph(
+      `${plural(job.parts, "part")}, ${job.material}, bar ${show(job.bar.diameter)}, standing out ${show(job.bar.out)}${job.bar.supported ? ", held by a centre" : ""}; ${job.tool}.`,
+      width,
+      { gap: 0.5 },
+    ),
+    ...objections(plan.objections, width),
+    ...plan.steps.flatMap((step, index) => stepRuns(step, index + 1, units, width)),
+    ...(job.parts > 1 ? repeat(job.parts, width) : []),
+  ];
+});
+
+function objections(list: readonly string[], width: number): Run[] {
+  if (list.length === 0)
+    return paragraph("Nothing in this job is beyond the machine, as far as its file tells.", width, { gap: 1.5 });
+  return [
+    ...paragraph("Before the first chip", width, { size: size.heading, weight: "bold", ink: "accent", gap: 3 }),
+    ...list.flatMap((words) => paragraph(words, width, { ink: "accent", gap: 0.5 })),
+  ];
+}
+
+/** What makes the others like the first, and a box for each. */
+function repeat(parts: number, width: number): Run[] {
+  const boxes = Math.min(parts, mostBoxes);
+  const pitch = 8;
+  const across = Math.max(1, Math.floor((width - 10) / pitch));
+  const marks = Array.from({ length: boxes }, (_, index): Mark[] => {
+    const at = { x: 10 + (index % across) * pitch, y: 1 + Math.floor(index / across) * pitch };
+    return [
+      rectangle(at, 4.5, 4.5, { pen: medium }),
+      text(String(index + 1), { x: at.x + 2.25, y: at.y + 3.1 }, { size: size.tiny, anchor: "middle" }),
+    ];
+  }).flat();
+  return [
+    ...keep(paragraph(`Repeat: ${parts} parts alike`, width, { size: size.heading, weight: "bold", gap: 4 })),
+    ...keep(
+      paragraph(
+        "Leave every stop and zero as the first part left it. Push each blank to the same stop, close the chuck the same way, and go through the steps in one order; or do one step on all parts before the next. Measure the first, the third, then one in ten, and whenever a tool was touched.",
+        width - 10,
+        { size: size.small, gap: 0.5 },
+      ).map((run) => shifted(run, 10, width)),
+    ),
+    { drawing: { width, height: Math.ceil(boxes / across) * pitch, marks }, gap: 1 },
+  ];
+}
+
+/** More parts than these are counted on another sheet. */
+const mostBoxes = 120;
+
+const keep = (runs: readonly Run[]): Run[] => runs.map((run) => ({ ...run, keepWithNext: true }));
+
+function stepRuns(step: PlannedStep, number: number, units: Units, width: number): Run[] {
+  const body = [
+    ...keep([{ drawing: heading(step, number, width), gap: 4 }]),
+    ...keep(
+      step.notes.flatMap((note) =>
+        paragraph(note, width - 10, { size: size.small, gap: 0.4 }).map((run) => shifted(run, 10, width)),
+      ),
+    ),
+    ...keep(lengthWords(step, width)),
+    ...keep(
+      passTable(step, units, width - 10).map((run, index) => ({
+        ...shifted(run, 10, width),
+        gap: index === 0 ? 1.5 : 0,
+      })),
+    ),
+    ...keep(afterMeasuring(step, units, width)),
+  ];
+  return body.map((run, index) => (index === body.length - 1 ? { ...run, keepWithNext: false } : run));
+}
+
+const shifted = (run: Run, by: number, width: number): Run => ({
+  ...run,
+  drawing: {
+    width,
+    height: run.drawing.height,
+    marks: [{ kind: "group", at: { x: by, y: 0 }, marks: run.drawing.marks }],
+  },
+  ...(run.heading && {
+    heading: {
+      width,
+      height: run.heading.height,
+      marks: [{ kind: "group", at: { x: by, y: 0 }, marks: run.heading.marks }],
+    },
+  }),
+});
+
+/** A box to tick, the step, and at the right the belt position and speed in large figures. */
+function heading(step: PlannedStep, number: number, width: number): Drawing {
+  const speed = step.byHand ? "by hand, power off" : speedWords(step);
+  const small = step.byHand || step.speed?.speed === undefined ? "" : `rpm${verdict(step)}`;
+  const right = Math.max(textWidth(speed, size.title, "bold"), textWidth(small, size.tiny, "regular"));
+  const lines = wrapText(
+    `${number}.  ${step.title.charAt(0).toUpperCase()}${step.title.slice(1)}`,
+    width - 10 - right - 4,
+    size.heading,
+    "bold",
+  );
+  const marks: Mark[] = [
+    line({ x: 0, y: 0.2 }, { x: width, y: 0.2 }, medium),
+    rectangle({ x: 0.3, y: 2.2 }, 4.5, 4.5, { pen: medium }),
+    ...lines.map((words, row) =>
+      text(words, { x: 10, y: 5.2 + row * size.heading * leading }, { size: size.heading, weight: "bold" }),
+    ),
+    text(step.tool, { x: 10, y: 5.2 + lines.length * size.heading * leading - 0.6 }, { size: size.small }),
+    text(
+      speed,
+      { x: width, y: 5.8 },
+      { size: size.title, weight: "bold", anchor: "end", ink: step.byHand || step.speed?.speed ? "black" : "accent" },
+    ),
+    text(small, { x: width, y: 8.6 }, { size: size.tiny, anchor: "end" }),
+  ];
+  return { width, height: 6.6 + lines.length * size.heading * leading, marks };
+}
+
+function speedWords({ speed }: PlannedStep): string {
+  if (speed?.speed === undefined || speed.rpm === undefined)
+    return speed === undefined ? "no speed known" : "do not run";
+  return `${speed.speed.position.name}  ${formatFixed(speed.rpm, 0)}`;
+}
+
+function verdict({ speed }: PlannedStep): string {
+  if (speed?.verdict === "slower than the band") return ", slower than the material would bear";
+  return speed?.verdict === "held by a limit" ? ", held by a limit" : "";
+}
+
+/** "4 turns + 12.5": whole turns and divisions, with the row where a dial has several. */
+export function settingWords(setting: Setting, wheel: HandwheelFinding): string {
+  if (setting.divisions === undefined) return `${formatFixed(setting.turns, 2)} turns`;
+  const row = setting.row === undefined ? "" : ` (row ${setting.row})`;
+  return `${plural(setting.wholeTurns, "turn")} + ${formatFixed(setting.divisions, 1)} × ${wheel.dial?.chosen.divisionLabel ?? ""}${row}`;
+}
+
+function lengthWords({ lengthWheel, lengthSetting, feed, feedWheel }: PlannedStep, width: number): Run[] {
+  const stop =
+    lengthSetting === undefined || lengthWheel === undefined
+      ? ""
+      : `${lengthWheel.handwheel.name}: stop after ${settingWords(lengthSetting, lengthWheel)}. `;
+  const pace =
+    feed === undefined || feedWheel === undefined ? "" : `Feed by the ${feedWheel.toLowerCase()}: ${feed.count}.`;
+  const words = `${stop}${pace}`.trim();
+  return words === ""
+    ? []
+    : paragraph(words, width - 10, { size: size.small, weight: "bold", gap: 0.8 }).map((run) =>
+        shifted(run, 10, width),
+      );
+}
+
+function passTable({ passes, depthWheel, step }: PlannedStep, units: Units, width: number): Run[] {
+  if (passes.length === 0) return [];
+  const show = (mm: number) => formatFixed(fromMm(mm, units), units === "mm" ? 2 : 4);
+  const facing = step.do === "face";
+  const columns: Column[] = [
+    { heading: ["done"], align: "middle", stretch: 0 },
+    { heading: ["cut"], align: "start", stretch: 0 },
+    { heading: [facing ? "depth" : "depth of cut", units], align: "decimal", optional: true },
+    ...(facing ? [] : [{ heading: ["to diameter", units], align: "decimal" } as const]),
+    { heading: [depthWheel ? depthWheel.handwheel.name : "dial", "from its zero"], align: "start", stretch: 2 },
+    ...(depthWheel?.dial ? [{ heading: ["dial reads", depthWheel.dial.chosen.unit], align: "decimal" } as const] : []),
+    { heading: ["measured"], align: "middle", stretch: 2 },
+  ];
+  let rough = 0;
+  const rows = passes.map((pass): Cell[] => [
+    { text: "[   ]" },
+    { text: pass.kind === "rough" ? `rough ${++rough}` : pass.kind },
+    { text: pass.kind === "spring" ? "0" : show(pass.depth) },
+    ...(facing ? [] : [{ text: show(diameterAfter(step, pass)), weight: "bold" } as const]),
+    {
+      text:
+        pass.kind === "spring"
+          ? "same setting again"
+          : depthWheel && pass.setting && (depthWheel.dial || pass.setting.turns > 0.2)
+            ? settingWords(pass.setting, depthWheel)
+            : "set by measuring",
+      weight: "bold",
+    },
+    ...(depthWheel?.dial
+      ? [{ text: readingWords(depthWheel, pass, step.do === "bore"), weight: "bold" } as const]
+      : []),
+    { text: pass.kind === "finish" || passes.length === 1 ? "measure first: ____________" : "____________" },
+  ]);
+  return table(columns, rows, { width, size: size.small });
+}
+
+function readingWords(wheel: HandwheelFinding, { kind, setting }: Pass, outwards: boolean): string {
+  const reading = setting && dialReading(wheel, setting, outwards);
+  const unit = wheel.dial?.chosen.unit ?? "mm";
+  return reading === undefined || kind === "spring" ? "" : formatFixed(fromMm(reading, unit), unit === "mm" ? 3 : 4);
+}
+
+function diameterAfter(step: PlannedStep["step"], { total }: Pass): number {
+  if (step.do === "bore") return step.from + 2 * total;
+  if (step.do === "taper") return step.large - 2 * total;
+  return "from" in step ? step.from - 2 * total : 0;
+}
+
+/** After a measured cut the remaining depth is one line to compute, on the paper. */
+function afterMeasuring({ wanted, passes, step }: PlannedStep, units: Units, width: number): Run[] {
+  if (wanted === undefined || passes.length === 0) return [];
+  const diameter = formatFixed(fromMm(wanted.diameter, units), units === "mm" ? 2 : 4);
+  const within =
+    wanted.tolerance === undefined
+      ? ""
+      : `  (within ${formatFixed(fromMm(wanted.tolerance, units), units === "mm" ? 2 : 4)} ${units})`;
+  const sum =
+    step.do === "bore"
+      ? `${diameter} − measured ________ = ________ left on diameter`
+      : `measured ________ − ${diameter} = ________ left on diameter`;
+  const words = `${sum}${within}`;
+  const height = size.body * leading + 2.4;
+  const marks: Mark[] = [
+    rectangle({ x: 10, y: 1 }, width - 10, height - 1, { pen: pen(0.13) }),
+    text(words, { x: 12, y: height - 1.6 }, { size: size.body }),
+  ];
+  return [{ drawing: { width, height: height + 0.4, marks }, gap: 0.8 }];
+}

@@ -1,0 +1,153 @@
+import { readingFactor, readingPerTurn } from "../../dial/choices.js";
+import { settingFor } from "../../dial/setting.js";
+import { repeatOf } from "../../findings/repeat.js";
+import { formatFixed, plural } from "../../quantity/format.js";
+import { fromMm, inMm } from "../../quantity/length.js";
+import { block, type Run } from "../shared/block.js";
+import { size } from "../shared/style.js";
+import { type Cell, type Column, paragraph, table } from "../shared/table.js";
+
+/** For each stop of the file: turns and divisions, the steps, and what tolerance the machine can hold. */
+export const stopSettings = block({}, ({ findings, width }): Run[] => {
+  const { units, stops = [] } = findings.machine;
+  const show = (mm: number) => `${formatFixed(fromMm(mm, units), units === "mm" ? 2 : 4)} ${units}`;
+  return stops.flatMap((stop): Run[] => {
+    const finding = findings.handwheels.find(({ handwheel }) => handwheel.name === stop.handwheel);
+    const repeat = finding && repeatOf(stop, finding);
+    const title = `${stop.name}: ${show(stop.length)} by the ${stop.handwheel.toLowerCase()}${stop.parts === undefined ? "" : `, ${plural(stop.parts, "part")}`}`;
+    const head = paragraph(title, width, { size: size.heading, weight: "bold", gap: 5 });
+    if (finding === undefined || repeat === undefined)
+      return [
+        ...head,
+        ...paragraph("The feed of this handwheel is not given: no turns can be told.", width, { ink: "accent" }),
+      ];
+    const { setting } = repeat;
+    const division = finding.dial?.chosen.divisionLabel;
+    const turns =
+      setting.divisions === undefined
+        ? `${formatFixed(setting.turns, 2)} turns`
+        : `${plural(setting.wholeTurns, "whole turn")} and ${formatFixed(setting.divisions, 1)} divisions of ${division}`;
+    const steps = [
+      setting.divisions === undefined
+        ? "Touch the work lightly with the tool, coming forward, and mark the handwheel there. Do not turn back past it."
+        : "Touch the work lightly with the tool, coming forward, and set the dial to 0. Do not turn back past it.",
+      `Go on ${turns}${setting.row === undefined ? "" : ` (row ${setting.row})`}. Clamp the stop against the slide there, without moving it.`,
+      "Draw back more than the lost motion, come forward to the stop with the same light hand: it must feel solid and stand where it stood.",
+      "Cut one part, measure it, move the stop by the difference (a feeler or the dial tells how much), then cut the rest.",
+    ];
+    const verdicts = [
+      `Alike to about ± ${show(repeat.byStop)} against the stop${repeat.byDial === undefined ? "" : `, ± ${show(repeat.byDial)} by the dial alone`}, come to from one side.`,
+      repeat.lostMotion === undefined
+        ? "Lost motion was not measured: come from one side only."
+        : `Coming from either side would add the lost motion, ${show(repeat.lostMotion)}: never do.`,
+      ...(repeat.lengthDoubt === undefined
+        ? []
+        : [`The length itself is in doubt by ${show(repeat.lengthDoubt)} until the first part is measured.`]),
+    ];
+    const serves =
+      stop.tolerance === undefined
+        ? []
+        : verdict(show(stop.tolerance), repeat.dialServes === true, repeat.stopServes === true);
+    const beyond = repeat.beyondTravel
+      ? [`${show(stop.length)} is beyond this slide's travel: set the stop in two steps or move the work.`]
+      : [];
+    return [
+      ...head,
+      ...numbered(steps, width),
+      ...verdicts.flatMap((words) => paragraph(words, width, { size: size.small, gap: 0.6 })),
+      ...[...serves.filter(({ bad }) => !bad).map(({ words }) => words)].flatMap((words) =>
+        paragraph(words, width, { size: size.small, weight: "bold", gap: 0.6 }),
+      ),
+      ...[...serves.filter(({ bad }) => bad).map(({ words }) => words), ...beyond].flatMap((words) =>
+        paragraph(words, width, { size: size.small, weight: "bold", ink: "accent", gap: 0.6 }),
+      ),
+    ];
+  });
+});
+
+function verdict(tolerance: string, dial: boolean, stop: boolean): { words: string; bad: boolean }[] {
+  if (dial) return [{ words: `Wanted within ${tolerance}: stop and dial both hold it.`, bad: false }];
+  if (stop)
+    return [{ words: `Wanted within ${tolerance}: use the stop; the dial alone does not hold it.`, bad: false }];
+  return [
+    {
+      words: `Wanted within ${tolerance}: this slide does not hold it as measured. Leave a little, measure each part, finish by hand.`,
+      bad: true,
+    },
+  ];
+}
+
+/** Steps in their order, one idea each. */
+export function numbered(steps: readonly string[], width: number): Run[] {
+  return steps.flatMap((step, index) =>
+    paragraph(`${index + 1}.  ${step}`, width, { size: size.body, gap: index === 0 ? 1.5 : 0.6 }),
+  );
+}
+
+/** A block or drill shank of known size between stop and slide shortens the travel by just that: the turns it stands for. */
+export const gaugeBlocks = block(
+  { mm: [1, 2, 3, 5, 6, 8, 10, 12, 20], in: [0.0625, 0.125, 0.25, 0.375, 0.5, 0.75] },
+  ({ findings, settings, width }): Run[] => {
+    const { units } = findings.machine;
+    const wheels = findings.handwheels.filter(({ feed }) => feed !== undefined);
+    if (wheels.length === 0) return [];
+    const sizes = settings[units].map((value) => inMm(value, units));
+    const columns: Column[] = [
+      { heading: ["between", units], align: "decimal" },
+      ...wheels.map(
+        ({ handwheel, dial }): Column => ({
+          heading: [handwheel.name, dial ? `turns + divisions of ${dial.chosen.divisionLabel}` : "turns"],
+          align: "middle",
+        }),
+      ),
+    ];
+    const rows = sizes.map((mm): Cell[] => [
+      { text: formatFixed(fromMm(mm, units), units === "mm" ? 1 : 4), weight: "bold" },
+      ...wheels.map(({ handwheel, feed, dial }): Cell => {
+        if (feed === undefined) return { text: "" };
+        // A block is a length of travel; a dial that reads diameter counts it twice.
+        const factor = readingFactor(handwheel);
+        const { wholeTurns, divisions, turns } = settingFor(
+          mm * factor,
+          readingPerTurn(feed, handwheel.reads),
+          dial?.chosen,
+        );
+        return {
+          text: divisions === undefined ? formatFixed(turns, 3) : `${wholeTurns} + ${formatFixed(divisions, 1)}`,
+        };
+      }),
+    ]);
+    return [
+      ...paragraph("A gauge block or drill shank between stop and slide", width, {
+        size: size.heading,
+        weight: "bold",
+        gap: 5,
+      }).map((run) => ({ ...run, keepWithNext: true })),
+      ...paragraph(
+        "Measure the shank with a micrometer, not by its name. Take it out and the slide goes on by just its size: a shoulder and a groove from one stop.",
+        width,
+        { size: size.small },
+      ).map((run) => ({ ...run, keepWithNext: true })),
+      ...table(columns, rows, { width, size: size.small, ruleEvery: 3 }),
+    ];
+  },
+);
+
+/** Bar through the spindle against a stop inside it: the order of work that makes parts alike. */
+export const spindleStop = block({}, ({ width }): Run[] => [
+  ...paragraph("Parts alike from bar, with a stop inside the spindle", width, {
+    size: size.heading,
+    weight: "bold",
+    gap: 5,
+  }).map((run) => ({ ...run, keepWithNext: true })),
+  ...numbered(
+    [
+      "Stop and isolate the machine. Lock the stop in the spindle's bore so that it cannot creep: a plug with a drawbolt, or a rod held at the far end.",
+      "Push the blank against it, close the chuck or collet, and pull: a jaw that draws the work shifts it off the stop, always by about the same if you close it the same way.",
+      "Face the first part and set the dial to 0 there, coming forward. All lengths count from this face.",
+      "Cut every shoulder from the same side to the same reading, and measure the first, the third, then one in ten.",
+      "Bar must not stand out behind the spindle: unsupported it bends and whips. Cut blanks that end inside.",
+    ],
+    width,
+  ),
+]);

@@ -1,0 +1,221 @@
+import { readingFactor, readingPerTurn } from "../../dial/choices.js";
+import { oldDialSetting, settingFor } from "../../dial/setting.js";
+import type { HandwheelFinding } from "../../findings/findings.js";
+import type { Units } from "../../machine/machine.js";
+import { formatFixed, formatUncertain, trimmed } from "../../quantity/format.js";
+import { fromMm, inMm } from "../../quantity/length.js";
+import { block, type Run } from "../shared/block.js";
+import { size } from "../shared/style.js";
+import { type Cell, type Column, paragraph, table } from "../shared/table.js";
+
+const roundMm = [0.05, 0.1, 0.2, 0.5, 1, 2, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 75, 100];
+const roundInches = [
+  0.001,
+  0.005,
+  0.01,
+  0.025,
+  1 / 32,
+  1 / 16,
+  3 / 32,
+  1 / 8,
+  3 / 16,
+  1 / 4,
+  5 / 16,
+  3 / 8,
+  1 / 2,
+  5 / 8,
+  3 / 4,
+  1,
+  1.5,
+  2,
+];
+
+/** For each handwheel: round distances (the file's unit, then the other, and any of the file's own) to turns and divisions;
+ *  then whole turns to distances, with what dial zero stands for at each. */
+export const turnTables = block(
+  { turns: 12, mm: roundMm as number[], in: roundInches as number[], both: true },
+  ({ handwheels, findings, settings, width }) =>
+    handwheels.flatMap((finding): Run[] => {
+      const { handwheel, feed } = finding;
+      if (feed === undefined) return [];
+      const { units } = findings.machine;
+      const reach =
+        handwheel.travel === undefined ? Number.POSITIVE_INFINITY : handwheel.travel * readingFactor(finding.handwheel);
+      const within = (list: readonly number[], unit: Units) =>
+        list.map((value) => inMm(value, unit)).filter((mm) => mm <= reach + 1e-9);
+      const other: Units = units === "mm" ? "in" : "mm";
+      const own = handwheel.distances ?? [];
+      return [
+        ...heading(handwheel.name, width, size.title, 5),
+        ...keep(paragraph(feedWords(finding, units), width, { size: size.small, gap: 0.5 })),
+        ...(own.length > 0 ? [...heading("Your distances", width), ...distanceTable(finding, own, units, width)] : []),
+        ...heading(`Round distances, ${units === "mm" ? "millimetres" : "inches"}`, width),
+        ...distanceTable(finding, within(settings[units], units), units, width),
+        ...(settings.both
+          ? [
+              ...heading(`Round distances, ${other === "mm" ? "millimetres" : "inches"}`, width),
+              ...distanceTable(finding, within(settings[other], other), other, width),
+            ]
+          : []),
+        ...heading("Whole turns", width),
+        ...wholeTurns(finding, settings.turns, units, width),
+      ];
+    }),
+);
+
+const keep = (runs: Run[]): Run[] => runs.map((run) => ({ ...run, keepWithNext: true }));
+const heading = (words: string, width: number, em: number = size.body, gap = 3): Run[] =>
+  keep(paragraph(words, width, { size: em, weight: "bold", gap }));
+const places: Record<Units, number> = { mm: 3, in: 4 };
+const show = (mm: number, units: Units): string => formatFixed(fromMm(mm, units), places[units]);
+
+/** Feed, its doubt, where it comes from, and what the maker meant. */
+export function feedWords({ handwheel, feed, dial }: HandwheelFinding, units: Units): string {
+  if (feed === undefined) return "Feed per turn not given.";
+  const doubt =
+    feed.uncertainty === undefined
+      ? undefined
+      : formatUncertain(fromMm(feed.perTurn, units), fromMm(feed.uncertainty, units));
+  const value =
+    doubt === undefined
+      ? `${show(feed.perTurn, units)} ${units}`
+      : `${doubt.value} ± ${doubt.uncertainty} ${units} (95 %)`;
+  const parts = [`One turn moves the slide ${value}, ${feedOrigin[feed.from]}`, `the dial reads ${handwheel.reads}`];
+  if (dial) parts.push(`one division is ${dial.chosen.divisionLabel}`);
+  if (feed.lostMotion)
+    parts.push(
+      `lost motion ${show(feed.lostMotion.travel, units)} ${units}, ${formatFixed(feed.lostMotion.turn, 2)} of a turn`,
+    );
+  if (feed.nominal !== undefined) parts.push(`the maker meant ${show(feed.nominal, units)} ${units}`);
+  return `${parts.join("; ")}.`;
+}
+
+export const feedOrigin = {
+  readings: "measured",
+  stated: "as stated in the file",
+  screw: "by its nominal screw, not measured",
+  rack: "by its nominal rack, not measured",
+} as const;
+
+function distanceTable(finding: HandwheelFinding, distances: readonly number[], units: Units, width: number): Run[] {
+  const { feed, dial, handwheel } = finding;
+  if (feed === undefined) return [];
+  const other: Units = units === "mm" ? "in" : "mm";
+  const perTurn = readingPerTurn(feed, handwheel.reads);
+  const nominal = feed.nominal === undefined ? undefined : feed.nominal * readingFactor(finding.handwheel);
+  const columns: Column[] = [
+    { heading: [`for ${handwheel.reads}`, units], align: units === "in" ? "end" : "decimal" },
+    { heading: ["that is", other], align: "decimal" },
+    { heading: ["whole", "turns"], align: "decimal" },
+    ...(dial
+      ? [
+          {
+            heading: ["and divisions", `of ${dial.chosen.divisionLabel}`],
+            align: "decimal",
+          } as const,
+          ...(dial.chosen.rows > 1
+            ? [
+                { heading: ["which reads", dial.chosen.unit], align: "decimal" } as const,
+                { heading: ["on row"], align: "decimal" } as const,
+              ]
+            : []),
+          { heading: ["leaves", units], align: "decimal", optional: true } as const,
+        ]
+      : []),
+    { heading: ["all in", "turns"], align: "decimal", optional: true },
+    ...(nominal === undefined
+      ? []
+      : [
+          { heading: ["or the old dial:", "turns"], align: "decimal" } as const,
+          { heading: ["and its", `reading, ${units}`], align: "decimal" } as const,
+          { heading: ["uncorrected, it", `is wrong by, ${units}`], align: "decimal", optional: true } as const,
+        ]),
+    ...(feed.uncertainty === undefined
+      ? []
+      : [{ heading: ["doubt ±", units], align: "decimal", optional: true } as const]),
+  ];
+  const rows = distances.map((distance): Cell[] => {
+    const setting = settingFor(distance, perTurn, dial?.chosen);
+    const old = nominal === undefined ? undefined : oldDialSetting(distance, perTurn, nominal);
+    return [
+      { text: units === "in" ? inches(fromMm(distance, "in")) : trimmed(distance, 4), weight: "bold" },
+      { text: show(distance, other) },
+      { text: String(setting.wholeTurns), weight: "bold" },
+      ...(setting.divisions === undefined
+        ? []
+        : [
+            { text: formatFixed(setting.divisions, 1), weight: "bold" } as const,
+            ...(setting.reading === undefined || dial === undefined
+              ? []
+              : [{ text: show(setting.reading, dial.chosen.unit) }, { text: String(setting.row) }]),
+            { text: show(setting.error, units) },
+          ]),
+      { text: formatFixed(setting.turns, 3) },
+      ...(old === undefined || nominal === undefined
+        ? []
+        : [
+            { text: String(old.wholeTurns) },
+            { text: show(old.reading, units) },
+            { text: show(distance * (perTurn / nominal - 1), units) },
+          ]),
+      ...(feed.uncertainty === undefined ? [] : [{ text: show((distance * feed.uncertainty) / feed.perTurn, units) }]),
+    ];
+  });
+  return table(columns, rows, { width, size: size.small, ruleEvery: 3 });
+}
+
+/** Sixty-fourths as the fractions that they are, other inches as decimals. */
+function inches(value: number): string {
+  const parts = value * 64;
+  if (Math.abs(parts - Math.round(parts)) > 1e-9) return trimmed(value, 4);
+  let over = Math.round(parts);
+  let under = 64;
+  while (over % 2 === 0 && under > 1) {
+    over /= 2;
+    under /= 2;
+  }
+  const whole = Math.floor(over / under);
+  const rest = over - whole * under;
+  return rest === 0 ? String(whole) : `${whole > 0 ? `${whole} ` : ""}${rest}/${under}`;
+}
+
+/** `dial 0 stands for` is the start reading of each turn on a dial that does not close. */
+function wholeTurns(finding: HandwheelFinding, most: number, units: Units, width: number): Run[] {
+  const { feed, dial, handwheel } = finding;
+  if (feed === undefined) return [];
+  const factor = readingFactor(finding.handwheel);
+  const reach =
+    handwheel.travel === undefined ? most : Math.min(most, Math.max(1, Math.floor(handwheel.travel / feed.perTurn)));
+  const other: Units = units === "mm" ? "in" : "mm";
+  const open = dial !== undefined && dial.chosen.closes === false;
+  const columns: Column[] = [
+    { heading: ["turns"], align: "decimal" },
+    { heading: ["travel", units], align: "decimal" },
+    { heading: ["travel", other], align: "decimal" },
+    ...(factor === 2 ? [{ heading: ["on diameter", units], align: "decimal" } as const] : []),
+    ...(open ? [{ heading: ["dial 0 now", `stands for, ${units}`], align: "decimal" } as const] : []),
+    ...(feed.nominal === undefined
+      ? []
+      : [
+          { heading: ["nominal says", units], align: "decimal" } as const,
+          { heading: ["wrong by", units], align: "decimal" } as const,
+        ]),
+    ...(feed.uncertainty === undefined ? [] : [{ heading: ["doubt ±", units], align: "decimal" } as const]),
+  ];
+  const rows = Array.from({ length: reach }, (_, index): Cell[] => {
+    const turns = index + 1;
+    const travel = turns * feed.perTurn;
+    return [
+      { text: String(turns), weight: "bold" },
+      { text: show(travel, units) },
+      { text: show(travel, other) },
+      ...(factor === 2 ? [{ text: show(travel * 2, units) }] : []),
+      ...(open ? [{ text: show(travel * factor, units), weight: "bold" } as const] : []),
+      ...(feed.nominal === undefined
+        ? []
+        : [{ text: show(turns * feed.nominal, units) }, { text: show(turns * (feed.nominal - feed.perTurn), units) }]),
+      ...(feed.uncertainty === undefined ? [] : [{ text: show(turns * feed.uncertainty, units) }]),
+    ];
+  });
+  return table(columns, rows, { width, size: size.small, ruleEvery: 5 });
+}
