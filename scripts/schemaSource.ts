@@ -1,4 +1,4 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import { jobFile } from "../src/job/schema.js";
 import { machineFile } from "../src/machine/schema.js";
 
@@ -6,7 +6,7 @@ import { machineFile } from "../src/machine/schema.js";
 export const schemaSource = (): string => source(machineFile, "witnessmark machine file");
 export const jobSchemaSource = (): string => source(jobFile, "witnessmark job file");
 
-function source(definition: z.ZodType, title: string): string {
+function source(definition: z.ZodMiniType, title: string): string {
   const schema = z.toJSONSchema(definition, { io: "input", target: "draft-2020-12", reused: "inline" });
   return `${JSON.stringify({ ...schema, title }, null, 2)}\n`;
 }
