@@ -7,7 +7,7 @@ import { readMachine } from "../../src/machine/read.js";
 import { renderPdf } from "../../src/output/pdf.js";
 import { identity, printerCorrection, printerDistortion } from "../../src/paper/printerCorrection.js";
 import { arrange } from "../../src/sheets/arrange.js";
-import { readTemplate } from "../../src/sheets/template.js";
+import { readTemplate } from "../../src/sheets/readTemplate.js";
 import { type PageRead, readPdf } from "../support/readPdf.js";
 
 const fonts = readFonts();

@@ -6,7 +6,7 @@ import { readingsPlan } from "../../src/feed/readingsPlan.js";
 import { readMachine } from "../../src/machine/read.js";
 import { renderPdf } from "../../src/output/pdf.js";
 import { identity } from "../../src/paper/printerCorrection.js";
-import { readTemplate } from "../../src/sheets/template.js";
+import { readTemplate } from "../../src/sheets/readTemplate.js";
 import { type PageRead, readPdf } from "../support/readPdf.js";
 import { demoFindings, findingsOf, printOf } from "../support/sheets.js";
 
