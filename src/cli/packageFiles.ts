@@ -1,5 +1,5 @@
 import { existsSync } from "node:fs";
-import { readdir, readFile } from "node:fs/promises";
+import { readFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 
@@ -13,13 +13,3 @@ const root = findRoot();
 
 export const packageText = (...path: string[]): Promise<string> => readFile(join(root, ...path), "utf8");
 export const packageBytes = async (...path: string[]): Promise<Uint8Array> => readFile(join(root, ...path));
-export const packagePath = (...path: string[]): string => join(root, ...path);
-
-/** Names of the sheets that come with the program. */
-export async function sheetNames(): Promise<string[]> {
-  const files = await readdir(packagePath("templates", "sheets"));
-  return files
-    .filter((file) => file.endsWith(".yaml"))
-    .map((file) => file.slice(0, -5))
-    .sort();
-}

@@ -5,10 +5,11 @@ import type { Findings } from "../findings/findings.js";
 import { closest } from "../machine/closest.js";
 import { identity, printerCorrection } from "../paper/printerCorrection.js";
 import { arrange } from "../sheets/arrange.js";
-import { readTemplate, type Template } from "../sheets/template.js";
+import { builtIn } from "../sheets/builtIn.generated.js";
+import type { Template } from "../sheets/template.js";
 import { type Io, type Output, Refusal, readIfThere, readText, writeWhole } from "./io.js";
 import { load, loadJob } from "./load.js";
-import { packageBytes, packageText, sheetNames } from "./packageFiles.js";
+import { packageBytes } from "./packageFiles.js";
 import { report } from "./report.js";
 
 export type PrintArgs = {
@@ -63,24 +64,30 @@ export async function print(args: PrintArgs, io: Io): Promise<number> {
   return 0;
 }
 
-async function readTemplates(wanted: readonly string[] | undefined): Promise<Template[]> {
-  const known = await sheetNames();
-  const names = wanted?.flatMap((name) => name.split(",")).filter((name) => name !== "") ?? known;
+/** Those that come with the program, or a template file of the user's own where its name ends so. */
+async function readTemplates(wanted: readonly string[] | undefined): Promise<readonly Template[]> {
+  const names = wanted?.flatMap((name) => name.split(",")).filter((name) => name !== "");
+  if (names === undefined) return builtIn;
   const templates: Template[] = [];
-  for (const name of names) {
-    const own = /\.ya?ml$/.test(name);
-    if (!own && !known.includes(name)) {
-      const nearest = closest(name, known);
-      throw new Refusal(
-        `there is no sheet "${name}"; ${nearest ? `did you mean ${nearest}?` : `there are ${known.join(", ")}`}`,
-      );
-    }
-    const text = own ? await readText(name) : await packageText("templates", "sheets", `${name}.yaml`);
-    const { template, problems } = readTemplate(text, own ? basename(name, extname(name)) : name);
-    if (template === undefined) throw new Refusal(problems.map((problem) => `${name}:${problem}`).join("\n"));
-    templates.push(template);
-  }
+  for (const name of names) templates.push(/\.ya?ml$/.test(name) ? await ownTemplate(name) : builtInTemplate(name));
   return templates;
+}
+
+function builtInTemplate(name: string): Template {
+  const template = builtIn.find((other) => other.name === name);
+  if (template !== undefined) return template;
+  const known = builtIn.map((other) => other.name);
+  const nearest = closest(name, known);
+  throw new Refusal(
+    `there is no sheet "${name}"; ${nearest ? `did you mean ${nearest}?` : `there are ${known.join(", ")}`}`,
+  );
+}
+
+async function ownTemplate(file: string): Promise<Template> {
+  const { readTemplate } = await import("../sheets/readTemplate.js");
+  const { template, problems } = readTemplate(await readText(file), basename(file, extname(file)));
+  if (template === undefined) throw new Refusal(problems.map((problem) => `${file}:${problem}`).join("\n"));
+  return template;
 }
 
 function onlyHandwheels(findings: Findings, names: readonly string[] | undefined, path: string): Findings {

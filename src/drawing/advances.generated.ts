@@ -1,4 +1,4 @@
-/** What text measures in our font; written by scripts/fontTables.ts from the font itself, never by hand.
+/** What text measures in our font; written by `npm run generate` from the font itself, never by hand.
  *  Font units: divide by unitsPerEm and multiply by the size. Heights are above the baseline, descender is negative. */
 export const unitsPerEm = 2000;
 

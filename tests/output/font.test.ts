@@ -1,11 +1,9 @@
-import { readFileSync } from "node:fs";
 import { inflateSync } from "node:zlib";
 import fontkit from "@pdf-lib/fontkit";
 import fc from "fast-check";
 import { PDFArray, PDFDict, PDFDocument, PDFName, type PDFRawStream } from "pdf-lib";
 import { describe, expect, test } from "vitest";
 import { readFonts } from "../../scripts/font.js";
-import { fontTables } from "../../scripts/fontTablesSource.js";
 import { text } from "../../src/drawing/shapes.js";
 import { advance } from "../../src/drawing/text.js";
 import { glyphNumber } from "../../src/output/glyphNumber.js";
@@ -17,10 +15,6 @@ import { pdfOf } from "../support/pdfOf.js";
 const fonts = readFonts();
 const weights = ["regular", "bold"] as const;
 const letters = [...glyphOrder].filter((letter) => letter !== "\0");
-
-test.each(Object.entries(fontTables(fonts)))("%s is what scripts/fontTables.ts writes from the font", (file, text) =>
-  expect(readFileSync(file, "utf8")).toBe(text),
-);
 
 describe.each(weights)("%s", (weight) => {
   const whole = fontkit.create(fonts[weight]);

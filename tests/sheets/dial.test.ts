@@ -5,7 +5,7 @@ import type { Findings } from "../../src/findings/findings.js";
 import { readMachine } from "../../src/machine/read.js";
 import { identity, printerCorrection, printerDistortion } from "../../src/paper/printerCorrection.js";
 import { arrange } from "../../src/sheets/arrange.js";
-import { readTemplate } from "../../src/sheets/template.js";
+import { readTemplate } from "../../src/sheets/readTemplate.js";
 import { pdfOf } from "../support/pdfOf.js";
 import { type PageRead, readPdf } from "../support/readPdf.js";
 

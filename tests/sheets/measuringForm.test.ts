@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { formBasis, readingsEntry } from "../../src/blocks/measuring/measuringForm.js";
 import { readingsPlan } from "../../src/feed/readingsPlan.js";
 import { readMachine } from "../../src/machine/read.js";
-import { readTemplate } from "../../src/sheets/template.js";
+import { readTemplate } from "../../src/sheets/readTemplate.js";
 import { pdfOf } from "../support/pdfOf.js";
 import { type PageRead, readPdf } from "../support/readPdf.js";
 import { demoFindings, findingsOf, printOf } from "../support/sheets.js";

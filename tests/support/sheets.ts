@@ -5,7 +5,7 @@ import type { Findings } from "../../src/findings/findings.js";
 import { readJob } from "../../src/job/read.js";
 import { readMachine } from "../../src/machine/read.js";
 import { arrange } from "../../src/sheets/arrange.js";
-import { readTemplate } from "../../src/sheets/template.js";
+import { readTemplate } from "../../src/sheets/readTemplate.js";
 
 /** Findings of a machine file's text; throws with its problems when it is faulty. */
 export function findingsOf(text: string): Findings {

@@ -1,18 +1,22 @@
 import fontkit from "@pdf-lib/fontkit";
+import { readFonts } from "../font.js";
 
 type Fonts = { readonly regular: Uint8Array; readonly bold: Uint8Array };
 
-/** The generated files, from path to text, for the two fonts given as TrueType. */
-export const fontTables = (fonts: Fonts): Readonly<Record<string, string>> => ({
-  "src/drawing/advances.generated.ts": advancesSource(fonts),
-  "src/output/glyphOrder.generated.ts": glyphOrderSource(fonts),
-  "src/output/glyphPaths.generated.ts": glyphPathsSource(fonts),
-});
+/** What sheets and renderers know of the font, from path to text. */
+export function fontTables(): Readonly<Record<string, string>> {
+  const fonts = readFonts();
+  return {
+    "src/drawing/advances.generated.ts": advancesSource(fonts),
+    "src/output/glyphOrder.generated.ts": glyphOrderSource(fonts),
+    "src/output/glyphPaths.generated.ts": glyphPathsSource(fonts),
+  };
+}
 
 function advancesSource(fonts: Fonts): string {
   const regular = measures(fonts.regular);
   const bold = measures(fonts.bold);
-  return `/** What text measures in our font; written by scripts/fontTables.ts from the font itself, never by hand.
+  return `/** What text measures in our font; written by \`npm run generate\` from the font itself, never by hand.
  *  Font units: divide by unitsPerEm and multiply by the size. Heights are above the baseline, descender is negative. */
 export const unitsPerEm = ${regular.unitsPerEm};
 ${table(regular, bold)}`;
@@ -59,7 +63,7 @@ function glyphOrderSource(fonts: Fonts): string {
   const order = glyphOrder(fonts.regular);
   if (glyphOrder(fonts.bold) !== order) throw new Error("The two weights number their glyphs differently");
   return `/** The letters of our font in the order of its glyph numbers, the same in both weights; U+0000 where a glyph stands for
- *  none. Written by scripts/fontTables.ts from the font itself, never by hand. */
+ *  none. Written by \`npm run generate\` from the font itself, never by hand. */
 export const glyphOrder =
   ${JSON.stringify(order)};
 `;
@@ -80,7 +84,7 @@ function glyphPathsSource(fonts: Fonts): string {
     );
   };
   return `/** Outlines of our font's letters, in font units with y up: M, L, Q (a quadratic curve) and Z as in SVG paths.
- *  Written by scripts/fontTables.ts from the font itself, never by hand. */
+ *  Written by \`npm run generate\` from the font itself, never by hand. */
 export const glyphPaths = {
   regular: ${paths(fonts.regular)},
   bold: ${paths(fonts.bold)},

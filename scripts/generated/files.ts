@@ -1,0 +1,6 @@
+import { fontTables } from "./fontTables.js";
+import { schemas } from "./schemas.js";
+import { sheets } from "./sheets.js";
+
+/** Every file of the repository that is written from others, from path to text. */
+export const generatedFiles = (): Readonly<Record<string, string>> => ({ ...fontTables(), ...schemas(), ...sheets() });
