@@ -4,7 +4,7 @@ import { dialPieces } from "./dial/dialPieces.js";
 import { engraving } from "./dial/engraving.js";
 import { linearScales } from "./dial/linearScales.js";
 import { ringCutting } from "./dial/ringCutting.js";
-import { startReadings } from "./dial/startReadings.js";
+import { startReadingTables } from "./dial/startReadings.js";
 import { verniers } from "./dial/verniers.js";
 import { driveForm } from "./measuring/driveForm.js";
 import { measuredFooting, measuredReport } from "./measuring/measuredReport.js";
@@ -62,7 +62,7 @@ export const blocks = {
   "dial choices": dialChoices,
   verniers,
   engraving,
-  "start readings": startReadings,
+  "start readings": startReadingTables,
   "ring cutting": ringCutting,
   "linear scales": linearScales,
   "angle scales": angleScales,

@@ -1,6 +1,6 @@
 import { toRadians } from "../quantity/angle.js";
 import type { Graduation } from "./finding.js";
-import { scaleMarks } from "./scaleMarks.js";
+import { stepMarks } from "./stepMarks.js";
 
 /** What swings to turn a taper. */
 export type SwivelPart = "headstock" | "top slide";
@@ -35,7 +35,7 @@ export function angleMarks({ from, to, step }: AnglePlan, paperPerRadian: number
   const middle = step < 1 ? whole : step === 1 ? 5 : Math.max(1, Math.round(5 / step));
   const gap = (every: number) => every * toRadians(step) * paperPerRadian;
   const numbered = [middle, ten, 2 * ten, 3 * ten].find((every) => gap(every) >= 4) ?? 3 * ten;
-  return scaleMarks({ from, to, step, per: 1, long: ten, middle, numbered, unsigned: true }).map((mark) => ({
+  return stepMarks({ from, to, step, per: 1, long: ten, middle, numbered, unsigned: true }).map((mark) => ({
     ...mark,
     angle: toRadians(mark.angle),
   }));

@@ -1,10 +1,11 @@
 import type { FeedFinding } from "../feed/finding.js";
 import type { DialWish, Handwheel, Paper, Units } from "../machine/machine.js";
-import { dialChoices, readingPerTurn } from "./choices.js";
+import { choicesFor } from "./choices.js";
 import type { DialChoice, DialFinding } from "./finding.js";
 import { graduations } from "./graduations.js";
 import { labelling } from "./labelling.js";
-import { MOST_MARKS } from "./ranking.js";
+import { MOST_MARKS } from "./penalty.js";
+import { readingPerTurn } from "./reading.js";
 import { readingCircle, stripLength } from "./strip.js";
 import { dialVernier } from "./vernier.js";
 import { type Wave, waveAngle } from "./wave.js";
@@ -30,7 +31,7 @@ export function dialFinding(
     units,
     ...(handwheel.travel !== undefined && { travel: handwheel.travel }),
   };
-  const choices = dialChoices(feed, handwheel.reads, wish, options);
+  const choices = choicesFor(feed, handwheel.reads, wish, options);
   const [chosen] = choices;
   if (chosen === undefined) return undefined;
   const strip = stripLength(wish, layers);
@@ -61,7 +62,7 @@ export function dialFinding(
   /** A second scale: the best closure for the division value that it must have. */
   function scaleOf(divisions: number): NonNullable<DialFinding["second"]> {
     const { closure: _, ...shape } = wish as DialWish;
-    const own = dialChoices(feed as FeedFinding, handwheel.reads, { ...shape, divisions }, options)[0] as DialChoice;
+    const own = choicesFor(feed as FeedFinding, handwheel.reads, { ...shape, divisions }, options)[0] as DialChoice;
     return {
       chosen: own,
       rows: marks(own),

@@ -13,6 +13,8 @@ export type DialChoice = {
   /** Divisions in one turn (`even`, `true`: the short one included) or in all rows together (`rows`). */
   readonly divisions: number;
   readonly rows: number;
+  /** Divisions once round: a fraction where the rows share them out unevenly. */
+  readonly divisionsPerTurn: number;
   /** What is left over in one turn: feed − whole divisions · division value, in what the dial reads. Signed. */
   readonly leftOver: number;
   /** Error of the reading that one turn adds, if the dial is read as printed. Signed, in what the dial reads. */
@@ -24,9 +26,11 @@ export type DialChoice = {
   readonly overTravel: number;
   /** True where one may turn on and on and trust the dial: nothing left over, or less than the doubt of the feed. */
   readonly closes?: boolean;
+  /** True of true marks whose last division is short: the dial begins again at zero each turn, and whole turns are counted. */
+  readonly beginsAgain: boolean;
   /** Distance between neighbouring marks on the paper, mm (the least one, the short division apart). */
   readonly spacing: number;
-  /** Lower is better; made of what `rank` says. */
+  /** Lower is better; `penalty` adds it up. */
   readonly penalty: number;
   /** Why it stands where it stands, in words for `check` and paper. */
   readonly remarks: readonly string[];

@@ -1,6 +1,6 @@
 import type { DialChoice, Graduation } from "./finding.js";
 import { type Labelling, labelling } from "./labelling.js";
-import { MOST_MARKS } from "./ranking.js";
+import { MOST_MARKS } from "./penalty.js";
 
 const TURN = 2 * Math.PI;
 

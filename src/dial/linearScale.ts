@@ -1,6 +1,6 @@
 import { mmPer } from "../quantity/length.js";
 import type { Graduation } from "./finding.js";
-import { scaleMarks } from "./scaleMarks.js";
+import { stepMarks } from "./stepMarks.js";
 
 /** A straight scale: what one division is worth in mm, what a number 1 stands for, and how many divisions to a long, a
  *  middling and a numbered mark. */
@@ -59,5 +59,5 @@ function numberedEvery(value: number, long: number, middle: number): number {
 /** Marks from 0 to `length`, mm; `angle` is the place in mm. */
 export function linearMarks(division: LinearDivision, length: number): Graduation[] {
   const { value, per, long, middle, numbered } = division;
-  return scaleMarks({ from: 0, to: length, step: value, per, long, middle, numbered });
+  return stepMarks({ from: 0, to: length, step: value, per, long, middle, numbered });
 }

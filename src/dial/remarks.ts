@@ -1,11 +1,11 @@
 import type { Units } from "../machine/machine.js";
 import { formatLength, plural, trimmed } from "../quantity/format.js";
 import { mmPer } from "../quantity/length.js";
-import type { Case } from "./case.js";
-import { MOST_ROWS } from "./closure.js";
+import type { DialBlank } from "./blank.js";
+import { MOST_ROWS } from "./division.js";
 import { type DivisionValue, inUnit } from "./divisionValue.js";
 import type { DialChoice } from "./finding.js";
-import { COMFORTABLE_FROM, LEAST_ROW_HEIGHT, LEAST_SHORT_GAP, LEAST_SPACING, MOST_MARKS } from "./ranking.js";
+import { COMFORTABLE_FROM, LEAST_ROW_HEIGHT, LEAST_SHORT_GAP, LEAST_SPACING, MOST_MARKS } from "./penalty.js";
 
 type Facts = Omit<DialChoice, "penalty" | "remarks"> & {
   /** Width on paper of a true dial's short last division, where it has one. */
@@ -18,63 +18,63 @@ export function divisionLabel(named: DivisionValue): string {
 }
 
 /** What speaks for and against a choice, the closing first, each a short sentence without its full stop. */
-export function remarksOn(dial: Case, facts: Facts): string[] {
-  return [...closing(dial, facts), ...doubt(dial, facts), ...sight(dial, facts), ...unit(dial, facts)];
+export function remarksOn(blank: DialBlank, facts: Facts): string[] {
+  return [...closing(blank, facts), ...doubt(blank, facts), ...sight(blank, facts), ...unit(blank, facts)];
 }
 
-function closing(dial: Case, facts: Facts): string[] {
+function closing(blank: DialBlank, facts: Facts): string[] {
   switch (facts.closure) {
     case "even":
-      return [evenClosing(dial, facts)];
+      return [evenClosing(blank, facts)];
     case "true":
-      return trueClosing(dial, facts);
+      return trueClosing(blank, facts);
     case "rows":
-      return [rowsClosing(dial, facts)];
+      return [rowsClosing(blank, facts)];
   }
 }
 
-function evenClosing(dial: Case, facts: Facts): string {
+function evenClosing(blank: DialBlank, facts: Facts): string {
   if (facts.errorPerTurn === 0) return `closes exactly: ${plural(facts.divisions, "division")} to a turn`;
-  return facts.closes ? `closes within the doubt of the feed: ${errorTold(dial, facts)}` : errorTold(dial, facts);
+  return facts.closes ? `closes within the doubt of the feed: ${errorTold(blank, facts)}` : errorTold(blank, facts);
 }
 
-function trueClosing(dial: Case, facts: Facts): string[] {
+function trueClosing(blank: DialBlank, facts: Facts): string[] {
   if (facts.shortGap === undefined) return [`closes exactly: ${plural(facts.divisions, "division")} to a turn`];
   const short = fine(facts.leftOver, facts.unit);
   return [
     `the last division is short: ${short} instead of ${facts.divisionLabel}, ${onPaper(facts.shortGap)} wide on paper`,
-    `starts again at zero each turn: count whole turns, each worth ${fine(dial.turn, dial.units)}${diameter(dial)}`,
+    `starts again at zero each turn: count whole turns, each worth ${fine(blank.turn, blank.units)}${diameter(blank)}`,
     ...(facts.shortGap < LEAST_SHORT_GAP ? ["the short division is so narrow that it blurs into the zero mark"] : []),
   ];
 }
 
-function rowsClosing(dial: Case, facts: Facts): string {
+function rowsClosing(blank: DialBlank, facts: Facts): string {
   const turns = `${plural(facts.rows, "row")}, one for each of ${plural(facts.rows, "turn")}`;
   if (facts.errorPerTurn === 0) return `${turns}: closes exactly after ${plural(facts.divisions, "division")}`;
-  if (facts.closes) return `${turns}: closes within the doubt of the feed; ${errorTold(dial, facts)}`;
-  return `does not close in ${plural(MOST_ROWS, "row")} or fewer; with ${plural(facts.rows, "row")} it ${errorTold(dial, facts)}`;
+  if (facts.closes) return `${turns}: closes within the doubt of the feed; ${errorTold(blank, facts)}`;
+  return `does not close in ${plural(MOST_ROWS, "row")} or fewer; with ${plural(facts.rows, "row")} it ${errorTold(blank, facts)}`;
 }
 
 /** "reads 0.0127 mm too much each turn; 0.20 mm over 25 mm". */
-function errorTold(dial: Case, facts: Facts): string {
+function errorTold(blank: DialBlank, facts: Facts): string {
   const sense = facts.errorPerTurn > 0 ? "too much" : "too little";
-  const over = coarse(Math.abs(facts.errorOverTravel), dial.units);
-  const each = fine(Math.abs(facts.errorPerTurn), dial.units);
-  const travel = `${length(facts.overTravel, dial.units, 3)} of travel${dial.travel === undefined ? " (none stated)" : ""}`;
-  return `reads ${each} ${sense}${diameter(dial)} each turn; ${over} over ${travel}`;
+  const over = coarse(Math.abs(facts.errorOverTravel), blank.units);
+  const each = fine(Math.abs(facts.errorPerTurn), blank.units);
+  const travel = `${length(facts.overTravel, blank.units, 3)} of travel${blank.travel === undefined ? " (none stated)" : ""}`;
+  return `reads ${each} ${sense}${diameter(blank)} each turn; ${over} over ${travel}`;
 }
 
-function doubt(dial: Case, { doubtOverTravel, overTravel }: Facts): string[] {
+function doubt(blank: DialBlank, { doubtOverTravel, overTravel }: Facts): string[] {
   if (doubtOverTravel === undefined) return [];
-  const over = length(overTravel, dial.units, 3);
-  return [`the feed itself leaves a doubt of ${coarse(doubtOverTravel, dial.units)}${diameter(dial)} over ${over}`];
+  const over = length(overTravel, blank.units, 3);
+  return [`the feed itself leaves a doubt of ${coarse(doubtOverTravel, blank.units)}${diameter(blank)} over ${over}`];
 }
 
-function sight(dial: Case, { spacing, rows, divisions, divisionValue }: Facts): string[] {
-  const row = dial.band / rows;
+function sight(blank: DialBlank, { spacing, rows, divisions, divisionValue }: Facts): string[] {
+  const row = blank.band / rows;
   return [
     ...(divisions > MOST_MARKS ? [`${divisions} marks are too many to draw`] : []),
-    ...(divisionValue > dial.turn ? ["one division is more than one turn"] : []),
+    ...(divisionValue > blank.turn ? ["one division is more than one turn"] : []),
     ...(spacing < LEAST_SPACING * (1 - 1e-9) ? [`marks ${onPaper(spacing)} apart are too close to read`] : []),
     ...(spacing >= LEAST_SPACING && spacing < 0.95 * COMFORTABLE_FROM
       ? [`marks are close: ${onPaper(spacing)} apart`]
@@ -83,12 +83,12 @@ function sight(dial: Case, { spacing, rows, divisions, divisionValue }: Facts): 
   ];
 }
 
-function unit(dial: Case, facts: Facts): string[] {
-  return facts.unit === dial.units ? [] : [facts.unit === "in" ? "reads in inches" : "reads in millimetres"];
+function unit(blank: DialBlank, facts: Facts): string[] {
+  return facts.unit === blank.units ? [] : [facts.unit === "in" ? "reads in inches" : "reads in millimetres"];
 }
 
-function diameter(dial: Case): string {
-  return dial.onDiameter ? " on diameter" : "";
+function diameter(blank: DialBlank): string {
+  return blank.onDiameter ? " on diameter" : "";
 }
 
 /** For what one turn adds: to a tenth of a thousandth of a millimetre, or a hundredth of a thousandth of an inch. */

@@ -8,9 +8,9 @@ import { lostMotion } from "./lostMotion.js";
 /** True travel for one turn of a handwheel, mm, always positive, with its doubt where something tells it.
  *  `TooFewReadings` where readings are given but cannot carry a line: the caller must look, and say so on paper.
  *
- *  From readings only the way out is fitted. A dial is set and read with the play taken up, going out, and there the
+ *  From readings only the way out is fitted. A dial is set and read with the lost motion taken up, going out, and there the
  *  screw's own errors stand at the same turns on the way back: pooling both ways would count them twice as though
- *  they were chance, and claim less doubt than there is. Where play grows along the travel, the return has another
+ *  they were chance, and claim less doubt than there is. Where it grows along the travel, the return has another
  *  slope altogether. The return readings serve for the lost motion. */
 export function feedPerTurn(feed: Feed): FeedFinding | TooFewReadings {
   const nominal = feed.nominal === undefined ? {} : { nominal: feed.nominal };
@@ -35,13 +35,13 @@ function fromReadings(readings: Readings): FeedFinding | TooFewReadings {
   if ("tooFew" in line) return line;
   // Undefined where the readings show no scatter at all and nothing is known of the gauge.
   const uncertainty = budget(line, readings)?.expanded;
-  // Where the gauge never moved there is no feed to measure play by.
-  const play = line.slope === 0 ? undefined : lostMotion(readings, line.slope);
+  // Where the gauge never moved there is no feed to measure it by.
+  const lost = line.slope === 0 ? undefined : lostMotion(readings, line.slope);
   return {
     from: "readings",
     perTurn: Math.abs(line.slope),
     ...(uncertainty === undefined ? {} : { uncertainty }),
     fit: line,
-    ...(play === undefined ? {} : { lostMotion: play }),
+    ...(lost === undefined ? {} : { lostMotion: lost }),
   };
 }

@@ -30,7 +30,7 @@ export type TooFewReadings = {
   readonly differentTurns: number;
 };
 
-/** Mean of (return − out) at equal handwheel positions, in the sense in which play is positive whichever way the
+/** Mean of (return − out) at equal handwheel positions, in the sense in which it is positive whichever way the
  *  gauge ran. `travel` mm, `turn` in turns of the handwheel; a negative value contradicts the readings' order. */
 export type LostMotion = {
   readonly travel: number;

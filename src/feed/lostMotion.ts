@@ -5,7 +5,7 @@ import { NO_SCATTER, roundingOfDifference95 } from "./gauge.js";
 import { studentT95 } from "./studentT.js";
 
 /** Play on reversal: mean of (return − out) at equal handwheel positions, `undefined` without return readings.
- *  `slope` is the fitted travel per turn with its sign, mm, not 0. On the way back a slide with play lags behind the
+ *  `slope` is the fitted travel per turn with its sign, mm, not 0. On the way back a slide with lost motion lags behind the
  *  handwheel, so the gauge stands further on in the sense of the outward travel; that sense counts as positive,
  *  whichever way the gauge ran. A negative value therefore says that the readings do not belong together.
  *  The uncertainty is Student's t over the pairs' scatter, but never less than what the rounding of two readings
@@ -19,20 +19,20 @@ export function lostMotion(readings: Readings, slope: number): LostMotion | unde
   }
   const sense = Math.sign(slope);
   const differences = back.map((reading, i) => sense * (reading - (travel[i] as number)));
-  const play = mean(differences);
-  const uncertainty = doubt(differences, play, gauge);
+  const lost = mean(differences);
+  const uncertainty = doubt(differences, lost, gauge);
   return {
-    travel: play,
-    turn: play / Math.abs(slope),
+    travel: lost,
+    turn: lost / Math.abs(slope),
     pairs: differences.length,
     ...(uncertainty === undefined ? {} : { uncertainty }),
   };
 }
 
-function doubt(differences: readonly number[], play: number, gauge: number | undefined): number | undefined {
+function doubt(differences: readonly number[], lost: number, gauge: number | undefined): number | undefined {
   const pairs = differences.length;
   if (pairs < 2) return undefined;
-  const squares = differences.reduce((total, difference) => total + (difference - play) ** 2, 0);
+  const squares = differences.reduce((total, difference) => total + (difference - lost) ** 2, 0);
   const deviation = Math.sqrt(squares / (pairs - 1));
   if (gauge === undefined && deviation < NO_SCATTER) return undefined;
   const byScatter = (studentT95(pairs - 1) * deviation) / Math.sqrt(pairs);

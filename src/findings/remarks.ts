@@ -1,6 +1,6 @@
 import { findMaterial, knownMaterials, nearestMaterial } from "../cutting/materials.js";
 import type { DialFinding } from "../dial/finding.js";
-import { LEAST_SPACING } from "../dial/ranking.js";
+import { LEAST_SPACING } from "../dial/penalty.js";
 import type { Remark } from "../machine/problem.js";
 import { formatFixed } from "../quantity/format.js";
 import type { Findings, HandwheelFinding } from "./findings.js";

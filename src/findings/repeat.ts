@@ -1,4 +1,4 @@
-import { readingFactor, readingPerTurn } from "../dial/choices.js";
+import { readingFactor, readingPerTurn } from "../dial/reading.js";
 import { divisionWorth, type Setting, settingFor } from "../dial/setting.js";
 import type { StopWish } from "../machine/machine.js";
 import type { HandwheelFinding } from "./findings.js";

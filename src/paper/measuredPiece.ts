@@ -1,5 +1,5 @@
-import { readingPerTurn } from "../dial/choices.js";
 import type { DialFinding } from "../dial/finding.js";
+import { readingPerTurn } from "../dial/reading.js";
 import type { FeedFinding } from "../feed/finding.js";
 import type { Handwheel, Printer } from "../machine/machine.js";
 

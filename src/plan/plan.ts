@@ -128,7 +128,7 @@ function reduced(
     ...(along && lengthBy(along, step.length)),
     ...feedOf("finishing", chosen, along, job),
     notes: [
-      `Touch the ${show(step.from)} diameter lightly, coming ${sense}, and set the dial to 0 there. Come to every reading ${sense}; if you overshoot, go back half a turn${playWords(across)} and come again.`,
+      `Touch the ${show(step.from)} diameter lightly, coming ${sense}, and set the dial to 0 there. Come to every reading ${sense}; if you overshoot, go back half a turn${lostMotionWords(across)} and come again.`,
       ...(bore ? ["Outward the dial runs backwards: count turns and divisions against its numbers."] : []),
       `Before the finish cut: stop, measure. What is left on diameter = ${bore ? "wanted − measured" : "measured − wanted"}; turn the dial on by that${halved}.`,
     ],
@@ -136,8 +136,8 @@ function reduced(
   };
 }
 
-/** Half a turn is more than any sound slide's play; where it was measured to be more, that is said. */
-function playWords(wheel: HandwheelFinding | undefined): string {
+/** Half a turn is more than any sound slide's lost motion; where it was measured to be more, that is said. */
+function lostMotionWords(wheel: HandwheelFinding | undefined): string {
   const turn = wheel?.feed?.lostMotion?.turn;
   if (turn === undefined || turn <= 0) return " (the lost motion was not measured)";
   return ` (the lost motion is ${turn.toFixed(2)} of a turn${turn > 0.4 ? ": too much, go back a whole one" : ""})`;

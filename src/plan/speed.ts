@@ -30,7 +30,6 @@ export function feedOf(
     feedPerRevolution(material, operation, diameter) ??
     (/steel/.test(material) ? feedPerRevolution("mild steel", operation, diameter) : undefined);
   if (range === undefined || speed?.rpm === undefined || wheel?.feed === undefined) return {};
-  const chosen = wheel.dial?.chosen;
-  const divisions = chosen && chosen.divisions / chosen.rows;
+  const divisions = wheel.dial?.chosen.divisionsPerTurn;
   return { feed: handFeed(range.from, speed.rpm, wheel.feed.perTurn, divisions), feedWheel: wheel.handwheel.name };
 }

@@ -1,7 +1,7 @@
 import { chooseSpeed } from "../cutting/choose.js";
 import { cuttingSpeed } from "../cutting/cuttingSpeeds.js";
-import { readingPerTurn } from "../dial/choices.js";
 import type { DialChoice, DialFinding } from "../dial/finding.js";
+import { readingPerTurn } from "../dial/reading.js";
 import { divisionWorth, type Setting, settingFor } from "../dial/setting.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import { isAcross, wheelFor } from "../plan/roles.js";
@@ -50,7 +50,7 @@ function dialExercises(wheel: HandwheelFinding, { machine }: Findings, throws: D
   if (dial === undefined) return [whole];
   const { chosen } = dial;
   const worth = divisionWorth(chosen, perTurn);
-  const lines = Math.floor(chosen.divisions / chosen.rows);
+  const lines = Math.floor(chosen.divisionsPerTurn);
   const read = throws.whole(3, Math.max(4, Math.min(30, lines - 1)));
   const distance = inMm(throws.whole(2, 9) * (units === "mm" ? 0.5 : 0.02), units);
   const setting = settingFor(distance, perTurn, chosen);

@@ -1,6 +1,6 @@
-import { readingPerTurn } from "../dial/choices.js";
+import { closings, closingWords } from "../dial/closing.js";
 import type { DialChoice, DialFinding } from "../dial/finding.js";
-import { cyclesWords, turnsToClose } from "../dial/turnsToClose.js";
+import { readingPerTurn } from "../dial/reading.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import type { Machine, Units } from "../machine/machine.js";
 import { formatFixed, formatLength } from "../quantity/format.js";
@@ -84,9 +84,9 @@ function dialWorking(
 
 /** Small numbers of turns that nearly close, by continued fractions; the second scale; the vernier. */
 function furtherNotes({ chosen, second, vernier }: DialFinding, turn: number, units: Units): string[] {
-  const cycles = cyclesWords(turnsToClose(turn, chosen.divisionValue, 40), units);
+  const found = closingWords(closings(turn, chosen.divisionValue, 40), units);
   return [
-    `divisions of ${chosen.divisionLabel} come round ${cycles}`,
+    `divisions of ${chosen.divisionLabel} come round ${found}`,
     ...(second ? [`second scale: ${otherChoice(second.chosen).replace("instead: ", "")}`] : []),
     ...(vernier
       ? [

@@ -15,7 +15,7 @@ export function explainFeed({ handwheels }: Findings): Subject[] {
   }));
 }
 
-/** Play on reversing of every handwheel. */
+/** Lost motion of every handwheel. */
 export function explainLostMotion({ handwheels }: Findings): Subject[] {
   return handwheels.map((finding, index) => ({
     name: finding.handwheel.name,
@@ -137,8 +137,8 @@ function fitInputs({ fit }: FeedFinding, gauge: number | undefined): Input[] {
 
 function lostMotionWorking({ handwheel, feed }: HandwheelFinding, index: number): Working | { missing: string } {
   const given = handwheel.feed;
-  const play = feed?.lostMotion;
-  if (given?.from !== "readings" || given.back === undefined || play === undefined)
+  const lost = feed?.lostMotion;
+  if (given?.from !== "readings" || given.back === undefined || lost === undefined)
     return { missing: "lost motion was not measured: readings need a return list, taken on the way back" };
   const path = feedPath(index);
   const measured = (key: string): Source => ({ from: "measured", path: readingsPath(path, key) });
@@ -156,12 +156,12 @@ function lostMotionWorking({ handwheel, feed }: HandwheelFinding, index: number)
       },
       {
         name: "lost motion as turn",
-        value: play.turn,
+        value: lost.turn,
         unit: "turn",
         source: { from: "computed", how: "lost motion ÷ feed per turn" },
       },
     ],
-    result: { name: "lost motion", value: play.travel, unit: "mm" },
-    ...(play.uncertainty === undefined ? {} : { uncertainty: play.uncertainty }),
+    result: { name: "lost motion", value: lost.travel, unit: "mm" },
+    ...(lost.uncertainty === undefined ? {} : { uncertainty: lost.uncertainty }),
   };
 }

@@ -1,4 +1,4 @@
-import { readingPerTurn } from "../dial/choices.js";
+import { readingPerTurn } from "../dial/reading.js";
 import type { Findings } from "../findings/findings.js";
 import { repeatOf } from "../findings/repeat.js";
 import { formatLength, plural } from "../quantity/format.js";

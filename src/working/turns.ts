@@ -1,4 +1,4 @@
-import { readingPerTurn } from "../dial/choices.js";
+import { readingPerTurn } from "../dial/reading.js";
 import { oldDialSetting, settingFor } from "../dial/setting.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import { formatLength, trimmed } from "../quantity/format.js";

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import type { ChoiceOptions } from "../../src/dial/case.js";
-import { dialChoices } from "../../src/dial/choices.js";
+import type { ChoiceOptions } from "../../src/dial/blank.js";
+import { choicesFor } from "../../src/dial/choices.js";
 import type { DialChoice } from "../../src/dial/finding.js";
-import { LEAST_SPACING } from "../../src/dial/ranking.js";
+import { LEAST_SPACING } from "../../src/dial/penalty.js";
 import type { FeedFinding } from "../../src/feed/finding.js";
 import { diameters, doubts, drum, feeds, values } from "./dials.js";
 
@@ -18,7 +18,7 @@ const said = (choice: DialChoice | undefined) =>
 
 test("16 tpi forced on 0.001 in even stands first and tells its cost; better dials follow", () => {
   const wish = drum(40, { divisions: 0.0254, closure: "even" });
-  const choices = dialChoices({ perTurn: 1.5875, from: "screw" }, "travel", wish, metric);
+  const choices = choicesFor({ perTurn: 1.5875, from: "screw" }, "travel", wish, metric);
   expect(said(choices[0])).toBe("even 0.001 in, 63 in 1");
   expect(choices[0]?.remarks[0]).toBe("reads 0.0127 mm too much each turn; 0.20 mm over 25 mm of travel (none stated)");
   expect(choices[0]?.closes).toBe(false);
@@ -26,7 +26,7 @@ test("16 tpi forced on 0.001 in even stands first and tells its cost; better dia
 });
 
 test("a cross slide of 2.1125 mm that reads diameter: two rows of 0.05 mm, exact", () => {
-  const choices = dialChoices(measured(2.1125, 0.0015), "diameter", drum(38), metric);
+  const choices = choicesFor(measured(2.1125, 0.0015), "diameter", drum(38), metric);
   expect(said(choices[0])).toBe("rows 0.05 mm, 169 in 2");
   expect(choices[0]?.doubtOverTravel).toBeCloseTo((0.0015 * 2 * 25) / 2.1125, 12);
   expect(choices.map(said)).toContain("true 0.05 mm, 85 in 1");
@@ -35,27 +35,27 @@ test("a cross slide of 2.1125 mm that reads diameter: two rows of 0.05 mm, exact
 
 test("a feed of 2.54 mm: 127 of 0.02 mm for a file in mm, 100 of 0.001 in for a file in inches", () => {
   const options = { stripLength: Math.PI * 44 };
-  expect(said(dialChoices(measured(2.54), "travel", drum(44), { ...options, units: "mm" })[0])).toBe(
+  expect(said(choicesFor(measured(2.54), "travel", drum(44), { ...options, units: "mm" })[0])).toBe(
     "even 0.02 mm, 127 in 1",
   );
-  expect(said(dialChoices(measured(2.54), "travel", drum(44), { ...options, units: "in" })[0])).toBe(
+  expect(said(choicesFor(measured(2.54), "travel", drum(44), { ...options, units: "in" })[0])).toBe(
     "even 0.001 in, 100 in 1",
   );
 });
 
 test("an error within the doubt of the feed counts as closing, and the remark says so", () => {
   const wish = drum(40, { divisions: 0.02, closure: "even" });
-  const [within] = dialChoices(measured(2.5405, 0.001), "travel", wish, metric);
+  const [within] = choicesFor(measured(2.5405, 0.001), "travel", wish, metric);
   expect(within?.closes).toBe(true);
   expect(within?.errorPerTurn).toBeCloseTo(-0.0005, 12);
   expect(within?.remarks[0]).toMatch(/^closes within the doubt of the feed: reads 0.0005 mm too little each turn/);
-  const [beyond] = dialChoices(measured(2.5425, 0.001), "travel", wish, metric);
+  const [beyond] = choicesFor(measured(2.5425, 0.001), "travel", wish, metric);
   expect(beyond?.closes).toBe(false);
   expect(beyond?.penalty).toBeGreaterThan(within?.penalty ?? Number.POSITIVE_INFINITY);
 });
 
 test("rows that never close fall back to the nearest and say the error", () => {
-  const [rows] = dialChoices(measured(Math.PI), "travel", drum(40, { divisions: 0.05, closure: "rows" }), metric);
+  const [rows] = choicesFor(measured(Math.PI), "travel", drum(40, { divisions: 0.05, closure: "rows" }), metric);
   expect(rows?.closure).toBe("rows");
   expect(rows?.remarks[0]).toMatch(
     /^does not close in 6 rows or fewer; with \d rows? it reads 0\.\d+ mm too (much|little)/,
@@ -63,22 +63,22 @@ test("rows that never close fall back to the nearest and say the error", () => {
 });
 
 test("a division finer than the eye, or wider than the turn, is drawn as asked and said to be so", () => {
-  const [fine] = dialChoices(measured(2), "travel", drum(40, { divisions: 0.005 }), metric);
+  const [fine] = choicesFor(measured(2), "travel", drum(40, { divisions: 0.005 }), metric);
   expect(fine?.divisions).toBe(400);
   expect(fine?.remarks).toContain("marks 0.3 mm apart are too close to read");
-  const [wide] = dialChoices(measured(2), "travel", drum(40, { divisions: 5 }), metric);
+  const [wide] = choicesFor(measured(2), "travel", drum(40, { divisions: 5 }), metric);
   expect(wide?.remarks).toContain("one division is more than one turn");
-  const [swarm] = dialChoices(measured(20), "travel", drum(40, { divisions: 1e-6 }), metric);
+  const [swarm] = choicesFor(measured(20), "travel", drum(40, { divisions: 1e-6 }), metric);
   expect(swarm?.remarks).toContain("20000000 marks are too many to draw");
 });
 
 test("the stated travel is the one that errors are told over; in inches an inch is supposed", () => {
-  const stated = dialChoices(measured(1.5875), "travel", drum(40, { divisions: 0.0254, closure: "even" }), {
+  const stated = choicesFor(measured(1.5875), "travel", drum(40, { divisions: 0.0254, closure: "even" }), {
     ...metric,
     travel: 100,
   });
   expect(stated[0]?.remarks[0]).toBe("reads 0.0127 mm too much each turn; 0.80 mm over 100 mm of travel");
-  const [inch] = dialChoices(measured(1.5875), "travel", drum(40, { divisions: 0.0254, closure: "even" }), {
+  const [inch] = choicesFor(measured(1.5875), "travel", drum(40, { divisions: 0.0254, closure: "even" }), {
     stripLength: 126,
     units: "in",
   });
@@ -96,7 +96,7 @@ test("property: there is always a choice; the free ones can be read, are in orde
       (perTurn, diameter, doubt, metricFile, onDiameter) => {
         const options = { stripLength: Math.PI * diameter, units: metricFile ? ("mm" as const) : ("in" as const) };
         const all = () =>
-          dialChoices(measured(perTurn, doubt), onDiameter ? "diameter" : "travel", drum(diameter), options);
+          choicesFor(measured(perTurn, doubt), onDiameter ? "diameter" : "travel", drum(diameter), options);
         const choices = all();
         expect(choices.length).toBeGreaterThan(0);
         expect(choices.every((choice) => choice.spacing >= LEAST_SPACING - 1e-9 && choice.remarks.length > 0)).toBe(
@@ -123,7 +123,7 @@ test("property: what the file forces stands first, once, and the rest still foll
       fc.pre(divisions !== null || closure !== null);
       const options: ChoiceOptions = { stripLength: Math.PI * diameter, units: "mm" };
       const wish = drum(diameter, { ...(divisions && { divisions }), ...(closure && { closure: closure as "even" }) });
-      const [first, ...others] = dialChoices(measured(perTurn), "travel", wish, options);
+      const [first, ...others] = choicesFor(measured(perTurn), "travel", wish, options);
       if (divisions !== null) expect(first?.divisionValue).toBeCloseTo(divisions, 12);
       if (closure !== null) expect(first?.closure).toBe(closure);
       expect(others.length).toBeGreaterThan(0);
@@ -134,17 +134,12 @@ test("property: what the file forces stands first, once, and the rest still foll
 });
 
 test("where even divisions close, no true dial and no rows of the same value are offered", () => {
-  const choices = dialChoices(measured(2.54), "travel", drum(44), { stripLength: 138, units: "mm" });
+  const choices = choicesFor(measured(2.54), "travel", drum(44), { stripLength: 138, units: "mm" });
   expect(choices.filter((choice) => choice.divisionLabel === "0.02 mm").map(said)).toEqual(["even 0.02 mm, 127 in 1"]);
   expect(choices.every((choice) => choice.closure !== "rows" || choice.rows > 1)).toBe(true);
 });
 
 test("an error too small for the figures shown is never a bare nought", () => {
-  const [even] = dialChoices(
-    measured(2.54002, 0.001),
-    "travel",
-    drum(40, { divisions: 0.02, closure: "even" }),
-    metric,
-  );
+  const [even] = choicesFor(measured(2.54002, 0.001), "travel", drum(40, { divisions: 0.02, closure: "even" }), metric);
   expect(even?.remarks[0]).toContain("reads under 0.0001 mm too little each turn; under 0.001 mm over 25 mm");
 });

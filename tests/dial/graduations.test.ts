@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { dialChoices } from "../../src/dial/choices.js";
+import { choicesFor } from "../../src/dial/choices.js";
 import type { DialChoice } from "../../src/dial/finding.js";
 import { graduations } from "../../src/dial/graduations.js";
 import { labelling } from "../../src/dial/labelling.js";
@@ -11,7 +11,7 @@ const TURN = 2 * Math.PI;
 
 function forced(perTurn: number, divisions: number, closure: Closure, strip = 120): DialChoice {
   const wish = drum(38, { divisions, closure });
-  return dialChoices({ perTurn, from: "stated" }, "travel", wish, { stripLength: strip, units: "mm" })[0] as DialChoice;
+  return choicesFor({ perTurn, from: "stated" }, "travel", wish, { stripLength: strip, units: "mm" })[0] as DialChoice;
 }
 
 test("property: even gaps are all equal, the last one to the zero mark too", () => {
@@ -68,7 +68,7 @@ test("property: in any chosen dial angles grow, ranks are kept and at most nine 
     fc.property(feeds, diameters, fc.constantFrom("mm" as const, "in" as const), (perTurn, diameter, units) => {
       const strip = Math.PI * diameter;
       const options = { stripLength: strip, units };
-      for (const choice of dialChoices({ perTurn, from: "stated" }, "travel", drum(diameter), options).slice(0, 4)) {
+      for (const choice of choicesFor({ perTurn, from: "stated" }, "travel", drum(diameter), options).slice(0, 4)) {
         const { every, room } = labelling(choice);
         expect(every).toBeLessThanOrEqual(10);
         for (const row of graduations(choice, perTurn)) {

@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { angleMarks, smallEnd } from "../../src/dial/angleScale.js";
+import { closings } from "../../src/dial/closing.js";
 import { linearDivision, linearMarks, turnsDivision } from "../../src/dial/linearScale.js";
 import { dialGears, lowestTerms } from "../../src/dial/reductionGears.js";
 import { startReadings } from "../../src/dial/startReadings.js";
-import { turnsToClose } from "../../src/dial/turnsToClose.js";
 import { readVernier, vernier, vernierMarks } from "../../src/dial/vernier.js";
 
 test("property: the vernier mark that reads a part is the one that meets a main mark", () => {
@@ -75,8 +75,8 @@ test("half degrees either way of zero, numbered without a sign", () => {
 });
 
 test("few turns that close: 4.225 mm on 0.05 mm meets zero after 2 turns; π mm on 0.1 mm ever nearer after 2, 5 and 12", () => {
-  expect(turnsToClose(4.225, 0.05).at(-1)).toEqual({ turns: 2, divisions: 169, error: 0 });
-  const pi = turnsToClose(Math.PI, 0.1);
+  expect(closings(4.225, 0.05).at(-1)).toEqual({ turns: 2, divisions: 169, error: 0 });
+  const pi = closings(Math.PI, 0.1);
   expect(pi.map(({ turns }) => turns)).toEqual([1, 2, 5, 12]);
   for (const [i, cycle] of pi.entries())
     if (i > 0) expect(Math.abs(cycle.error)).toBeLessThan(Math.abs(pi[i - 1]?.error ?? 0));
@@ -86,7 +86,7 @@ test("property: no smaller number of turns comes nearer", () => {
   fc.assert(
     fc.property(fc.double({ min: 0.5, max: 25, noNaN: true }), fc.constantFrom(0.05, 0.1, 0.0254), (turn, value) => {
       const off = (turns: number) => Math.abs(Math.round((turns * turn) / value) * value - turns * turn);
-      for (const cycle of turnsToClose(turn, value).slice(1))
+      for (const cycle of closings(turn, value).slice(1))
         for (let turns = 1; turns < cycle.turns; turns++)
           expect(off(turns)).toBeGreaterThanOrEqual(Math.abs(cycle.error) - 1e-9);
     }),

@@ -10,6 +10,8 @@ const dial = (closure: DialChoice["closure"], divisionValue: number, divisions: 
   unit: "mm",
   divisions,
   rows: 1,
+  divisionsPerTurn: divisions,
+  beginsAgain: false,
   leftOver: 0,
   errorPerTurn: 0,
   errorOverTravel: 0,

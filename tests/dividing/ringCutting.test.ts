@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { dialChoices } from "../../src/dial/choices.js";
+import { choicesFor } from "../../src/dial/choices.js";
 import { graduations } from "../../src/dial/graduations.js";
 import { differentials } from "../../src/dividing/differential.js";
 import { usualPlates } from "../../src/dividing/plates.js";
@@ -12,7 +12,7 @@ const head = { ratio: 40, plates: usualPlates };
 /** Marks of a dial that the file forces. */
 function ring(perTurn: number, divisions: number, closure: "even" | "true") {
   const wish = drum(40, { divisions, closure });
-  const [choice] = dialChoices({ perTurn, from: "stated" }, "travel", wish, { stripLength: 120, units: "mm" });
+  const [choice] = choicesFor({ perTurn, from: "stated" }, "travel", wish, { stripLength: 120, units: "mm" });
   if (choice === undefined) throw new Error("no dial");
   return graduations(choice, perTurn)[0] ?? [];
 }

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { readFonts } from "../../scripts/font.js";
-import { readingPerTurn } from "../../src/dial/choices.js";
 import { development } from "../../src/dial/development.js";
+import { readingPerTurn } from "../../src/dial/reading.js";
 import type { Findings } from "../../src/findings/findings.js";
 import { layerName, renderDxf } from "../../src/output/dxf.js";
 import { outlined } from "../../src/output/outlines.js";

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { dialChoices } from "../../src/dial/choices.js";
-import { divideEvenly, divideInRows, divideTruly, evenError } from "../../src/dial/closure.js";
+import { choicesFor } from "../../src/dial/choices.js";
+import { divideEvenly, divideInRows, divideTruly, evenError } from "../../src/dial/division.js";
 import { spacing } from "../../src/dial/strip.js";
 import type { Handwheel } from "../../src/machine/machine.js";
 
@@ -19,7 +19,7 @@ function divisionOf(perTurn: number, divisions: number, reads: Handwheel["reads"
     closure: "even",
   } as const;
   const options = { stripLength: 125, units: "mm" } as const;
-  const [choice] = dialChoices({ perTurn, from: "screw" }, reads, wish, options);
+  const [choice] = choicesFor({ perTurn, from: "screw" }, reads, wish, options);
   if (choice?.divisions !== divisions || choice.errorPerTurn !== 0) throw new Error("the collar does not close");
   return choice.divisionValue;
 }

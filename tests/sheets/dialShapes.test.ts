@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { dialPieces } from "../../src/blocks/dial/dialPiece.js";
+import { piecesOf } from "../../src/blocks/dial/dialPiece.js";
 import { dialPlan } from "../../src/blocks/dial/dialPieces.js";
 import { type Development, paperPerRadian } from "../../src/dial/development.js";
 import type { Drawing, Point } from "../../src/drawing/drawing.js";
@@ -72,7 +72,7 @@ describe("whatever the feed and the shape", () => {
         const plan = finding && dialPlan(finding, findings.machine);
         if (plan === undefined) return;
         const room = { width: 269, height: 150 };
-        const pieces = dialPieces(plan, room) ?? [];
+        const pieces = piecesOf(plan, room) ?? [];
         expect(pieces.length).toBeGreaterThan(0);
         const sum = pieces.reduce((total, piece) => total + piece.length, 0);
         expect(sum).toBeCloseTo(TURN * paperPerRadian(plan.flat), 6);
@@ -100,7 +100,7 @@ describe("whatever the feed and the shape", () => {
         const plan = finding && dialPlan(finding, findings.machine);
         if (plan === undefined) return;
         const marks = [...plan.dial.rows, ...(plan.dial.second?.rows ?? [])].flat().length;
-        const drawn = (dialPieces(plan, { width: 100, height: 150 }) ?? []).flatMap(({ drawing }) =>
+        const drawn = (piecesOf(plan, { width: 100, height: 150 }) ?? []).flatMap(({ drawing }) =>
           parts(drawing).filter(({ names }) => names.at(-2) === "graduations"),
         );
         if (drawn.length > 0) expect(drawn.length).toBe(marks);
@@ -181,7 +181,7 @@ describe("the demo's stickers", () => {
       const own = findingsFor(2, { shape: "drum", diameter: 40, width, divisions: "0.02 mm" });
       const [finding] = own.handwheels;
       const plan = finding && dialPlan(finding, own.machine);
-      const [piece] = (plan && dialPieces(plan, { width: 200, height: 50 })) ?? [];
+      const [piece] = (plan && piecesOf(plan, { width: 200, height: 50 })) ?? [];
       expect(JSON.stringify(piece?.drawing)).toMatch(/"text":"[^"]*\bmm\b/);
     }
   });

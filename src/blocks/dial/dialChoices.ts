@@ -1,8 +1,8 @@
-import { readingPerTurn } from "../../dial/choices.js";
+import { closings, closingWords } from "../../dial/closing.js";
 import { development, paperPerRadian } from "../../dial/development.js";
 import type { DialChoice } from "../../dial/finding.js";
 import { graduations } from "../../dial/graduations.js";
-import { cyclesWords, turnsToClose } from "../../dial/turnsToClose.js";
+import { readingPerTurn } from "../../dial/reading.js";
 import type { FeedFinding } from "../../feed/finding.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import type { Machine, Units } from "../../machine/machine.js";
@@ -26,7 +26,7 @@ export const dialChoices = block({ most: 6 }, ({ handwheels, findings, settings,
     const { units } = findings.machine;
     const head = [
       ...paragraph(handwheel.name, width, { size: size.heading, weight: "bold", gap: 5 }),
-      ...paragraph(feedAndCycles(finding, feed, units), width, { size: size.small, gap: 0.3 }),
+      ...paragraph(turnAndClosings(finding, feed, units), width, { size: size.small, gap: 0.3 }),
     ].map((run) => ({ ...run, keepWithNext: true }));
     return [
       ...head,
@@ -38,13 +38,13 @@ export const dialChoices = block({ most: 6 }, ({ handwheels, findings, settings,
 );
 
 /** The turn, and after how few turns the plainest division comes nearest to closing. */
-export function feedAndCycles({ handwheel, dial }: HandwheelFinding, feed: FeedFinding, units: Units): string {
+export function turnAndClosings({ handwheel, dial }: HandwheelFinding, feed: FeedFinding, units: Units): string {
   const reading = readingPerTurn(feed, handwheel.reads);
   const said = `One turn reads ${formatFixed(reading / mmPer[units], units === "mm" ? 4 : 5)} ${units}${handwheel.reads === "diameter" ? " on diameter" : ""}.`;
   if (dial === undefined) return said;
   const { divisionValue, divisionLabel } = dial.chosen;
-  const cycles = turnsToClose(reading, divisionValue, 40);
-  return `${said} Divisions of ${divisionLabel} come round: ${cyclesWords(cycles, units)}.`;
+  const found = closings(reading, divisionValue, 40);
+  return `${said} Divisions of ${divisionLabel} come round: ${closingWords(found, units)}.`;
 }
 
 function choiceRuns(

@@ -36,7 +36,7 @@ export const bandsOf = ({ rows, second }: DialPlan["dial"]): readonly (readonly 
 
 /** The dial at true size, in as few pieces as fit into the room; the cuts fall between marks, clear of numbers, and the
  *  pieces add up to the whole. A face that fits stays whole. Undefined where not even small pieces fit. */
-export function dialPieces(plan: DialPlan, room: { width: number; height: number }): DialPiece[] | undefined {
+export function piecesOf(plan: DialPlan, room: { width: number; height: number }): DialPiece[] | undefined {
   const style = dialStyle(plan);
   const { flat } = plan;
   if (flat.kind === "ring" && flat.sweep > turn - 1e-9) {

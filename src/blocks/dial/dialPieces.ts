@@ -1,7 +1,7 @@
-import { readingPerTurn } from "../../dial/choices.js";
 import { bandOf, type Development, development } from "../../dial/development.js";
 import type { DialFinding } from "../../dial/finding.js";
 import { farthestReading, USUAL_DISTANCE } from "../../dial/legibility.js";
+import { readingPerTurn } from "../../dial/reading.js";
 import { pitchAngle } from "../../dial/vernier.js";
 import { group, line } from "../../drawing/shapes.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
@@ -19,7 +19,7 @@ import {
   dialStyle,
   growthOf,
   LEAST_NUMBERED_BAND,
-  dialPieces as piecesOf,
+  piecesOf,
 } from "./dialPiece.js";
 import { dialLegend, dialWords, leastCount } from "./dialWords.js";
 import { digitHeight } from "./scaleMarks.js";

@@ -1,6 +1,6 @@
-import { readingPerTurn } from "../../dial/choices.js";
 import type { DialFinding } from "../../dial/finding.js";
-import { COMFORTABLE_FROM, LEAST_SPACING } from "../../dial/ranking.js";
+import { COMFORTABLE_FROM, LEAST_SPACING } from "../../dial/penalty.js";
+import { readingPerTurn } from "../../dial/reading.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import type { Machine, Units } from "../../machine/machine.js";
 import { formatFixed, plural } from "../../quantity/format.js";
@@ -52,7 +52,7 @@ function scaleWords({ chosen }: Scale, units: Units): string {
   const over = `${formatFixed(chosen.overTravel / mmPer[units], 0)} ${units}`;
   const kind = {
     even: `${plural(chosen.divisions, "even division")} of ${chosen.divisionLabel}`,
-    true: `exact divisions of ${chosen.divisionLabel}${chosen.leftOver === 0 ? "" : `, the last only ${amount(chosen.leftOver, chosen.unit)}: count whole turns, and begin each from its start reading`}`,
+    true: `exact divisions of ${chosen.divisionLabel}${chosen.beginsAgain ? `, the last only ${amount(chosen.leftOver, chosen.unit)}: count whole turns, and begin each from its start reading` : ""}`,
     rows: `divisions of ${chosen.divisionLabel} in ${chosen.rows} rows, read in order, one row a turn, then over again`,
   }[chosen.closure];
   const doubt =
@@ -64,8 +64,7 @@ function scaleWords({ chosen }: Scale, units: Units): string {
 
 /** What the closing costs, per turn and over the working length. */
 export function costWords(chosen: Scale["chosen"], units: Units): string {
-  if (chosen.closure === "true" && chosen.leftOver !== 0)
-    return "no error within a turn, but it does not run on past zero";
+  if (chosen.beginsAgain) return "no error within a turn, but it does not run on past zero";
   if (chosen.errorPerTurn === 0) return "closes exactly";
   const sense = chosen.errorPerTurn > 0 ? "much" : "little";
   const over = `${formatFixed(chosen.overTravel / mmPer[units], 0)} ${units}`;
@@ -84,7 +83,7 @@ export function leastCount({ vernier, chosen }: Pick<DialFinding, "vernier" | "c
   return `${Number(value.toPrecision(4))} ${chosen.unit}`;
 }
 
-/** A warning with its remedy where the marks stand too close to be read (distances: see dial/ranking). */
+/** A warning with its remedy where the marks stand too close to be read (distances: see dial/penalty). */
 function sightWords({ chosen, second }: DialFinding): string {
   const least = Math.min(chosen.spacing, second?.chosen.spacing ?? chosen.spacing);
   if (least >= COMFORTABLE_FROM * 0.95) return "";

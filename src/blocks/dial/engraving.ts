@@ -3,7 +3,7 @@ import { formatFixed } from "../../quantity/format.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/table.js";
 import { type CutOut, cutOuts } from "./cutOuts.js";
-import { dialPieces } from "./dialPiece.js";
+import { piecesOf } from "./dialPiece.js";
 import { dialPlan } from "./dialPieces.js";
 
 /** Every dial for laser or engraver: on the bare metal, so without paper and glue, one of each, and how a rotary axis is
@@ -16,7 +16,7 @@ export const engraving = block({ copies: 1 }, ({ handwheels, findings, settings,
     const flat = wish && development(wish.shape === "drum" ? withoutWrap(wish) : wish, bare);
     if (plan === undefined || flat === undefined) return [];
     const { lap: _, ...metal } = { ...plan, flat };
-    const pieces = dialPieces(metal, { width: width - 1, height: height - 8 });
+    const pieces = piecesOf(metal, { width: width - 1, height: height - 8 });
     const { name } = finding.handwheel;
     return Array.from({ length: Math.max(1, settings.copies) }, () =>
       (pieces ?? []).map(({ drawing, length, piece, pieces }): CutOut => {

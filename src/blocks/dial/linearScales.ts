@@ -1,6 +1,6 @@
 import type { Graduation } from "../../dial/finding.js";
 import { type LinearDivision, linearDivision, linearMarks, turnsDivision } from "../../dial/linearScale.js";
-import { LEAST_SPACING } from "../../dial/ranking.js";
+import { LEAST_SPACING } from "../../dial/penalty.js";
 import { group } from "../../drawing/shapes.js";
 import type { Findings } from "../../findings/findings.js";
 import type { LinearScale } from "../../machine/machine.js";

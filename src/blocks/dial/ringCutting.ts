@@ -1,5 +1,5 @@
-import { readingPerTurn } from "../../dial/choices.js";
 import type { DialFinding, Graduation } from "../../dial/finding.js";
+import { readingPerTurn } from "../../dial/reading.js";
 import { writeDegrees } from "../../dividing/degrees.js";
 import {
   positionsOf,
@@ -17,7 +17,7 @@ import { size } from "../shared/style.js";
 import { type Cell, type Column, paragraph, table } from "../shared/table.js";
 
 /** Lengths of the three ranks of mark cut in metal, mm (common practice: long twice the short). */
-const cutLength = [4, 3, 2] as const;
+const markLength = [4, 3, 2] as const;
 /** Side by side, so that a ring of a hundred marks takes a page. */
 const columnsAcross = 3;
 
@@ -47,8 +47,7 @@ const kept = (runs: Run[]): Run[] => runs.map((run) => ({ ...run, keepWithNext: 
 
 /** Rows may begin between marks; only equal divisions of the whole circle that begin at zero are indexed as such. */
 function equalDivisions({ chosen }: DialFinding, row: readonly Graduation[]): number | undefined {
-  const equal = chosen.closure === "even" || (chosen.closure === "true" && chosen.leftOver === 0);
-  return equal && chosen.rows === 1 ? row.length : undefined;
+  return chosen.closure !== "rows" && !chosen.beginsAgain ? row.length : undefined;
 }
 
 function indexingWords(
@@ -60,7 +59,7 @@ function indexingWords(
 ): string[] {
   const equal = equalDivisions(dial, row);
   const said = [
-    `${plural(row.length, "mark")}, one division ${dial.chosen.divisionLabel}, cut from zero in the order in which the reading grows. Long marks ${cutLength[0]} mm, middling ${cutLength[1]}, short ${cutLength[2]}; all from the edge beside the index.`,
+    `${plural(row.length, "mark")}, one division ${dial.chosen.divisionLabel}, cut from zero in the order in which the reading grows. Long marks ${markLength[0]} mm, middling ${markLength[1]}, short ${markLength[2]}; all from the edge beside the index.`,
   ];
   if (dividing && feed) {
     const turn = readingPerTurn(feed, handwheel.reads);
@@ -130,7 +129,7 @@ function markTable(row: readonly Graduation[], indexing: RingIndexing, width: nu
       { text: String(index) },
       { text: writeDegrees(mark.angle, places) },
       ...(at ? [{ text: `${at.turns} + ${at.holes}` }] : []),
-      { text: trimmed(cutLength[(mark.rank - 1) as 0 | 1 | 2], 1) },
+      { text: trimmed(markLength[(mark.rank - 1) as 0 | 1 | 2], 1) },
       { text: mark.label ?? "", weight },
     ];
   };

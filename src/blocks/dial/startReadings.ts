@@ -1,7 +1,7 @@
-import { readingFactor, readingPerTurn } from "../../dial/choices.js";
-import type { DialChoice, DialFinding } from "../../dial/finding.js";
+import type { DialFinding } from "../../dial/finding.js";
+import { readingFactor, readingPerTurn } from "../../dial/reading.js";
 import { dialGears, lowestTerms } from "../../dial/reductionGears.js";
-import { startReadings as starts } from "../../dial/startReadings.js";
+import { startReadings } from "../../dial/startReadings.js";
 import type { FeedFinding } from "../../feed/finding.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import type { Machine, Units } from "../../machine/machine.js";
@@ -10,7 +10,7 @@ import { mmPer } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, paragraph, table } from "../shared/table.js";
-import { feedAndCycles } from "./dialChoices.js";
+import { turnAndClosings } from "./dialChoices.js";
 import { costWords } from "./dialWords.js";
 
 /** Turns side by side, so that a long bed takes few lines. */
@@ -18,10 +18,10 @@ const across = 4;
 
 /** For a wheel whose turn is no round number (rack and pinion, or a screw of the other system): what to add on each whole
  *  turn, the rows that would run on, and the gears that would make a dial round. */
-export const startReadings = block({ most: 40 }, ({ handwheels, findings, settings, width }) =>
+export const startReadingTables = block({ most: 40 }, ({ handwheels, findings, settings, width }) =>
   handwheels.flatMap((finding): Run[] => {
     const { handwheel, feed, dial } = finding;
-    if (feed === undefined || dial === undefined || !beginsAgain(dial.chosen)) return [];
+    if (feed === undefined || dial === undefined || !dial.chosen.beginsAgain) return [];
     const { machine } = findings;
     const { units } = machine;
     const turn = readingPerTurn(feed, handwheel.reads);
@@ -29,22 +29,19 @@ export const startReadings = block({ most: 40 }, ({ handwheels, findings, settin
     const head = [
       ...paragraph(handwheel.name, width, { size: size.heading, weight: "bold", gap: 5 }),
       ...paragraph(
-        `${feedAndCycles(finding, feed, units)} The dial begins again at zero: count whole turns, and add the start reading of the turn to what the dial shows.`,
+        `${turnAndClosings(finding, feed, units)} The dial begins again at zero: count whole turns, and add the start reading of the turn to what the dial shows.`,
         width,
         { size: size.small, gap: 0.3 },
       ),
     ].map((run) => ({ ...run, keepWithNext: true }));
     return [
       ...head,
-      ...turnTable(starts(turn, travel, settings.most), units, width),
+      ...turnTable(startReadings(turn, travel, settings.most), units, width),
       ...paragraph(rowsWords(dial, units), width, { size: size.small, gap: 2.5 }),
       ...paragraph(gearWords(finding, feed, machine), width, { size: size.small, gap: 1 }),
     ];
   }),
 );
-
-/** A dial that one cannot turn on and on: its last division is short. */
-export const beginsAgain = ({ closure, leftOver }: DialChoice): boolean => closure === "true" && leftOver !== 0;
 
 function turnTable(readings: readonly number[], units: Units, width: number): Run[] {
   const columns: Column[] = Array.from({ length: across }, () => [

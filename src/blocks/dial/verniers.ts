@@ -1,6 +1,6 @@
-import { readingPerTurn } from "../../dial/choices.js";
 import { bandOf, development, paperPerRadian } from "../../dial/development.js";
 import type { DialFinding, Graduation, Vernier } from "../../dial/finding.js";
+import { readingPerTurn } from "../../dial/reading.js";
 import { pitchAngle, readVernier, vernierMarks } from "../../dial/vernier.js";
 import type { Drawing } from "../../drawing/drawing.js";
 import { group } from "../../drawing/shapes.js";

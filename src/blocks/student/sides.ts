@@ -1,6 +1,6 @@
 import { chooseSpeed } from "../../cutting/choose.js";
 import { cuttingSpeed } from "../../cutting/cuttingSpeeds.js";
-import { readingPerTurn } from "../../dial/choices.js";
+import { readingPerTurn } from "../../dial/reading.js";
 import { divisionWorth } from "../../dial/setting.js";
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { group, line, text } from "../../drawing/shapes.js";
@@ -115,7 +115,7 @@ function dialPanel({ handwheel, feed, dial }: HandwheelFinding, { machine }: Fin
   const turn = `One turn of the ${name} is ${show(perTurn)}${handwheel.reads === "diameter" ? " on the dial" : ""}.`;
   if (dial === undefined) return [ideas([`The ${name} has no dial. Count the turns.`, turn], width)];
   const worth = divisionWorth(dial.chosen, perTurn);
-  const lines = Math.min(13, Math.floor(dial.chosen.divisions / dial.chosen.rows) - 1);
+  const lines = Math.min(13, Math.floor(dial.chosen.divisionsPerTurn) - 1);
   return [
     dialWindow(width, lines, dial, show(lines * worth)),
     ideas(

@@ -25,7 +25,7 @@ export const handFeedTables = block(
     return handwheels.flatMap((finding): Run[] => {
       if (finding.feed === undefined) return [];
       const { perTurn } = finding.feed;
-      const divisions = finding.dial && finding.dial.chosen.divisions / finding.dial.chosen.rows;
+      const divisions = finding.dial?.chosen.divisionsPerTurn;
       const columns: Column[] = [
         { heading: ["position"], align: "start", stretch: 0 },
         { heading: ["rpm"], align: "decimal", stretch: 0 },

@@ -1,4 +1,4 @@
-import { readingFactor, readingPerTurn } from "../../dial/choices.js";
+import { readingFactor, readingPerTurn } from "../../dial/reading.js";
 import { settingFor } from "../../dial/setting.js";
 import { repeatOf } from "../../findings/repeat.js";
 import { formatFixed, plural } from "../../quantity/format.js";

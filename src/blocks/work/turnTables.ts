@@ -1,4 +1,4 @@
-import { readingFactor, readingPerTurn } from "../../dial/choices.js";
+import { readingFactor, readingPerTurn } from "../../dial/reading.js";
 import { oldDialSetting, settingFor } from "../../dial/setting.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import type { Units } from "../../machine/machine.js";

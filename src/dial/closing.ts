@@ -4,11 +4,11 @@ import { convergents } from "../quantity/fraction.js";
 import { mmPer } from "../quantity/length.js";
 
 /** After so many turns so many divisions come round to zero, all but `error` (dial less truth), in what the dial reads. */
-export type Cycle = { readonly turns: number; readonly divisions: number; readonly error: number };
+export type Closing = { readonly turns: number; readonly divisions: number; readonly error: number };
 
 /** The small numbers of turns after which divisions of `value` come nearest to closing, by continued fractions: each
  *  is nearer than any smaller number of turns. `turn`: what the dial reads in one turn. Lengths in one unit, > 0. */
-export function turnsToClose(turn: number, value: number, mostTurns = 60): Cycle[] {
+export function closings(turn: number, value: number, mostTurns = 60): Closing[] {
   return convergents(turn / value, mostTurns)
     .filter(({ numerator }) => numerator > 0)
     .map(({ numerator, denominator }) => {
@@ -18,9 +18,9 @@ export function turnsToClose(turn: number, value: number, mostTurns = 60): Cycle
 }
 
 /** "in 1 turn 84, 0.0253 mm out; in 2 turns 169 exactly": the last few, the best last. */
-export function cyclesWords(cycles: readonly Cycle[], units: Units): string {
+export function closingWords(found: readonly Closing[], units: Units): string {
   const places = units === "mm" ? 4 : 5;
-  return cycles
+  return found
     .slice(-4)
     .map(({ turns, divisions, error }) => {
       const off = Math.abs(error) / mmPer[units];

@@ -10,7 +10,7 @@ export type ChoiceOptions = {
 };
 
 /** What every choice for one handwheel shares. */
-export type Case = {
+export type DialBlank = {
   readonly feed: FeedFinding;
   /** What the dial reads in one turn, and the doubt of that. */
   readonly turn: number;

@@ -4,7 +4,7 @@ import type { Graduation } from "./finding.js";
 /** Marks at whole multiples of `step` from `from` to `to` inclusive, long ones at every `long`, middling at every
  *  `middle`, numbers at every `numbered` steps, which count in `per` (what a number 1 stands for). `angle` is the place
  *  along the scale in the unit of step: millimetres or radians. `step` > 0. */
-export function scaleMarks(plan: {
+export function stepMarks(plan: {
   readonly from: number;
   readonly to: number;
   readonly step: number;

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { divideEvenly, divideInRows, divideTruly, evenError, MOST_ROWS } from "../../src/dial/closure.js";
+import { divideEvenly, divideInRows, divideTruly, evenError, MOST_ROWS } from "../../src/dial/division.js";
 import { feeds, values } from "./dials.js";
 
 test.each([

@@ -67,7 +67,7 @@ export type Merits = {
   readonly rowsDoNotClose: boolean;
   readonly rowHeight: number;
   /** A true dial that does not close: its turns must be counted. */
-  readonly countTurns: boolean;
+  readonly beginsAgain: boolean;
   readonly shortGap?: number;
 };
 
@@ -80,7 +80,7 @@ export function penalty(merits: Merits): number {
     (merits.otherUnit ? OTHER_UNIT : 0) +
     numberingPenalty(merits) +
     rowsPenalty(merits) +
-    (merits.countTurns ? COUNTING_TURNS : 0) +
+    (merits.beginsAgain ? COUNTING_TURNS : 0) +
     (merits.shortGap !== undefined && merits.shortGap < LEAST_SHORT_GAP ? BLURRED_SHORT_GAP : 0)
   );
 }
@@ -101,8 +101,8 @@ function spacingPenalty(spacing: number): number {
 }
 
 /** Numbers end at a short division or run on through the rows, so the count matters on even dials alone. */
-function numberingPenalty({ divisions, countTurns, rows }: Merits): number {
-  if (countTurns || rows > 1 || divisions % 10 === 0) return 0;
+function numberingPenalty({ divisions, beginsAgain, rows }: Merits): number {
+  if (beginsAgain || rows > 1 || divisions % 10 === 0) return 0;
   return divisions % 5 === 0 ? NOT_BY_TENS : NOT_BY_FIVES;
 }
 
