@@ -83,7 +83,8 @@ function factor(value: number): string {
   const rounded = Math.round(value * 1e10) / 1e10;
   return rounded !== 0 && Math.abs(rounded) < 1e-6 ? rounded.toFixed(10) : String(rounded);
 }
-const matrix = (...parts: readonly number[]): string => parts.map(factor).join(" ");
+const matrix = (a: number, b: number, c: number, d: number, e: number, f: number): string =>
+  `${factor(a)} ${factor(b)} ${factor(c)} ${factor(d)} ${factor(e)} ${factor(f)}`;
 
 const colour = (ink: Ink): string => inkRgb[ink].map(number).join(" ");
 const inks = Object.keys(inkRgb) as Ink[];

@@ -40,7 +40,7 @@ export function embedFont(
     BaseFont: name,
     CIDSystemInfo: { Registry: PDFString.of("Adobe"), Ordering: PDFString.of("Identity"), Supplement: 0 },
     FontDescriptor: context.register(descriptor),
-    W: glyphs.flatMap(({ letter, number }) => [number, [thousandths(advance(letter, weight))]]),
+    W: widths(glyphs, weight),
     CIDToGIDMap: "Identity",
   });
   const font = context.obj({
@@ -52,6 +52,20 @@ export function embedFont(
     ToUnicode: packed(context, deflate, new TextEncoder().encode(toUnicode(glyphs))),
   });
   return context.register(font);
+}
+
+/** Widths of glyphs that follow each other as one list after the first's number (9.7.4.3). */
+function widths(glyphs: readonly Glyph[], weight: Weight): (number | number[])[] {
+  const result: (number | number[])[] = [];
+  let list: number[] = [];
+  for (const [index, { letter, number }] of glyphs.entries()) {
+    if (number - 1 !== glyphs[index - 1]?.number) {
+      list = [];
+      result.push(number, list);
+    }
+    list.push(thousandths(advance(letter, weight)));
+  }
+  return result;
 }
 
 /** Glyph space of a PDF: a thousandth of the em. */
