@@ -3,10 +3,11 @@ import { deflateSync } from "node:zlib";
 import type { Print } from "../drawing/page.js";
 import type { Findings } from "../findings/findings.js";
 import type { Job } from "../job/job.js";
+import { isOurOutput } from "../output/ours.js";
 import { identity, printerCorrection } from "../paper/printerCorrection.js";
 import { pack } from "../sheets/pack.js";
 import type { Template } from "../sheets/template.js";
-import { faultLines, type Io, type Output, Refusal, readIfThere, writeWhole } from "./io.js";
+import { type Io, type Output, Refusal, readIfThere, told, writeWhole } from "./io.js";
 import { load } from "./load.js";
 import { packageBytes } from "./packageFiles.js";
 import { report } from "./report.js";
@@ -39,16 +40,16 @@ export type Outcome = {
 export async function printMachine(path: string, request: PrintRequest): Promise<Outcome> {
   const lines: string[] = [];
   const io: Io = { out: () => undefined, err: (line) => void lines.push(line), colour: request.colour };
-  try {
+  const written: string[] = [];
+  const status = await told(io, async () => {
     const outputs = await makePages(path, request, io);
-    if (outputs === undefined) return { written: [], lines, status: 1 };
-    if (!request.replace) await refuseForeign(outputs);
-    await writeWhole(outputs);
-    return { written: outputs.map((output) => output.path), lines, status: 0 };
-  } catch (error) {
-    if (!(error instanceof Refusal)) return { written: [], lines: [...lines, ...faultLines(error)], status: 1 };
-    return { written: [], lines: [...lines, error.message], status: error.exitCode };
-  }
+    if (outputs === undefined) return 1;
+    if (!request.replace) refuseForeign(outputs);
+    writeWhole(outputs);
+    written.push(...outputs.map((output) => output.path));
+    return 0;
+  });
+  return { written, lines, status };
 }
 
 /** Undefined where the file holds an error, which is reported. */
@@ -96,7 +97,7 @@ async function renderAll(
   const { outlined, renderDxf, renderPdf, renderSvg } = await import("../output/render.js");
   const printer = machine.paper.printer === undefined ? undefined : machine.printers[machine.paper.printer];
   const fontFile = (weight: string) => packageBytes("dist", "fonts", `${weight}.${format === "svg" ? "woff" : "ttf"}`);
-  const fonts = { regular: await fontFile("regular"), bold: await fontFile("bold") };
+  const fonts = { regular: fontFile("regular"), bold: fontFile("bold") };
   const stem = join(out, basename(path, extname(path)));
   const outputs: Output[] = [];
   for (const arranged of prints) {
@@ -118,10 +119,9 @@ async function renderAll(
 }
 
 /** Nothing of the user's is overwritten: only what witnessmark made itself is replaced. */
-async function refuseForeign(outputs: readonly Output[]): Promise<void> {
-  const { isOurOutput } = await import("../output/ours.js");
+function refuseForeign(outputs: readonly Output[]): void {
   for (const { path } of outputs) {
-    const bytes = await readIfThere(path);
+    const bytes = readIfThere(path);
     if (bytes && !isOurOutput(bytes))
       throw new Refusal(
         `${path} is there already and was not made by witnessmark; choose another folder with --out, or allow it with --replace`,

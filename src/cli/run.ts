@@ -16,7 +16,7 @@ const everyCommand = ["help", "version"] as const;
 /** Runs one command line; resolves to the exit status: 0 fine, 1 something wrong with the file or request, 2 wrong usage. */
 export async function run(argv: readonly string[], io: Io): Promise<number> {
   let status = 0;
-  const { version } = JSON.parse(await packageText("package.json")) as { version: string };
+  const { version } = JSON.parse(packageText("package.json")) as { version: string };
   const parser = yargs([...argv])
     .scriptName("witnessmark")
     .version(version)
@@ -26,7 +26,7 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
       "write a commented starter file to fill in",
       (y) => y.positional("file", { type: "string", default: "machine.yaml", describe: "where to write it" }),
       async (args) => {
-        status = await (await import("./new.js")).newFile(args.file, io);
+        status = await (await import("./commands.js")).newFile(args.file, io);
       },
     )
     .command(
@@ -44,7 +44,7 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
           }),
       async (args) => {
         const whatIf = args["what-if"] ?? [];
-        status = await (await import("./check.js")).check(args.file, { json: args.json, whatIf }, io);
+        status = await (await import("./commands.js")).check(args.file, { json: args.json, whatIf }, io);
       },
     )
     .command(
@@ -59,7 +59,7 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
             describe: "of what: a handwheel, a position, a material; all when left out",
           }),
       async (args) => {
-        status = await (await import("./explain.js")).explain(args.file, args.quantity, args.of, io);
+        status = await (await import("./commands.js")).explain(args.file, args.quantity, args.of, io);
       },
     )
     .command(
@@ -75,7 +75,7 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
             describe: "length of the strip between its cut ends, or outside diameter of a face dial",
           }),
       async (args) => {
-        status = await (await import("./verify.js")).verify(args.file, args.handwheel, args.measured, io);
+        status = await (await import("./commands.js")).verify(args.file, args.handwheel, args.measured, io);
       },
     )
     .command(
@@ -116,7 +116,7 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
           }),
       async (args) => {
         const { file, sheet, handwheel, job, all, format, out, replace } = args;
-        status = await (await import("./print.js")).print(
+        status = await (await import("./commands.js")).print(
           { files: file, sheets: sheet, handwheels: handwheel, job, all, format, out, replace },
           io,
         );
