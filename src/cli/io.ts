@@ -13,6 +13,16 @@ export class Refusal extends Error {
   }
 }
 
+/** What is shown of an error that is ours, not the user's. */
+export function faultLines(error: unknown): string[] {
+  const { message, stack } = error instanceof Error ? error : new Error(String(error));
+  return [
+    `witnessmark stopped on a fault of its own (${message}). Nothing was written.`,
+    "Please report it with the machine file; WITNESSMARK_TRACE=1 shows where it happened.",
+    ...(process.env.WITNESSMARK_TRACE && stack ? [stack] : []),
+  ];
+}
+
 /** Everything of the outside world that the commands touch. */
 export type Io = {
   readonly out: (text: string) => void;

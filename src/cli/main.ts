@@ -1,4 +1,5 @@
-import { processIo, Refusal } from "./io.js";
+import { isMainThread } from "node:worker_threads";
+import { faultLines, processIo, Refusal } from "./io.js";
 import { run } from "./run.js";
 
 // A reader that closes the pipe early (`witnessmark check … | head`) is no error.
@@ -7,16 +8,14 @@ process.stdout.on("error", (error: NodeJS.ErrnoException) => {
   process.exit(0);
 });
 
-run(process.argv.slice(2), processIo).then(
-  (status) => {
-    process.exitCode = status;
-  },
-  (error: unknown) => {
-    process.exitCode = error instanceof Refusal ? error.exitCode : 1;
-    if (error instanceof Refusal) return processIo.err(error.message);
-    const message = error instanceof Error ? error.message : String(error);
-    processIo.err(`witnessmark stopped on a fault of its own (${message}). Nothing was written.`);
-    processIo.err("Please report it with the machine file; WITNESSMARK_TRACE=1 shows where it happened.");
-    if (process.env.WITNESSMARK_TRACE && error instanceof Error) processIo.err(error.stack ?? "");
-  },
-);
+if (isMainThread)
+  run(process.argv.slice(2), processIo).then(
+    (status) => {
+      process.exitCode = status;
+    },
+    (error: unknown) => {
+      process.exitCode = error instanceof Refusal ? error.exitCode : 1;
+      for (const line of error instanceof Refusal ? [error.message] : faultLines(error)) processIo.err(line);
+    },
+  );
+else void import("./printThread.js").then(({ serve }) => serve());

@@ -13,3 +13,4 @@ const root = findRoot();
 
 export const packageText = (...path: string[]): Promise<string> => readFile(join(root, ...path), "utf8");
 export const packageBytes = async (...path: string[]): Promise<Uint8Array> => readFile(join(root, ...path));
+export const packagePath = (...path: string[]): string => join(root, ...path);

@@ -1,0 +1,130 @@
+import { basename, extname, join } from "node:path";
+import { deflateSync } from "node:zlib";
+import type { Print } from "../drawing/page.js";
+import type { Findings } from "../findings/findings.js";
+import type { Job } from "../job/job.js";
+import { identity, printerCorrection } from "../paper/printerCorrection.js";
+import { pack } from "../sheets/pack.js";
+import type { Template } from "../sheets/template.js";
+import { faultLines, type Io, type Output, Refusal, readIfThere, writeWhole } from "./io.js";
+import { load } from "./load.js";
+import { packageBytes } from "./packageFiles.js";
+import { report } from "./report.js";
+
+/** What is to be made of every machine file; plain data, so that it can be handed to another thread. */
+export type PrintRequest = {
+  readonly templates: readonly Template[];
+  /** Whether each of the templates was asked for, so that one which cannot be made is an error. */
+  readonly asked: boolean;
+  readonly handwheels: readonly string[] | undefined;
+  readonly format: "pdf" | "svg" | "dxf";
+  readonly out: string;
+  /** Also replace files that witnessmark did not make. */
+  readonly replace: boolean;
+  /** What the plan is made from. */
+  readonly job: Job | undefined;
+  /** Also one PDF of every sheet, with contents and bookmarks. */
+  readonly all: boolean;
+  readonly colour: boolean;
+};
+
+/** What came of one machine file: the paths written, the lines to show on standard error, the exit status. */
+export type Outcome = {
+  readonly written: readonly string[];
+  readonly lines: readonly string[];
+  readonly status: number;
+};
+
+/** Makes the sheets of one machine file, all of them or none. Never throws: another file's pages do not wait for this one. */
+export async function printMachine(path: string, request: PrintRequest): Promise<Outcome> {
+  const lines: string[] = [];
+  const io: Io = { out: () => undefined, err: (line) => void lines.push(line), colour: request.colour };
+  try {
+    const outputs = await makePages(path, request, io);
+    if (outputs === undefined) return { written: [], lines, status: 1 };
+    if (!request.replace) await refuseForeign(outputs);
+    await writeWhole(outputs);
+    return { written: outputs.map((output) => output.path), lines, status: 0 };
+  } catch (error) {
+    if (!(error instanceof Refusal)) return { written: [], lines: [...lines, ...faultLines(error)], status: 1 };
+    return { written: [], lines: [...lines, error.message], status: error.exitCode };
+  }
+}
+
+/** Undefined where the file holds an error, which is reported. */
+async function makePages(path: string, request: PrintRequest, io: Io): Promise<Output[] | undefined> {
+  const { findings, problems } = await load(path);
+  report(problems, path, io);
+  if (findings === undefined) return undefined;
+  const chosen = {
+    ...onlyHandwheels(findings, request.handwheels, path),
+    ...(request.job && { job: request.job }),
+  };
+  const { prints, absent } = pack(chosen, request.templates);
+  for (const { name, why } of absent) {
+    if (request.asked) throw new Refusal(`${path}: sheet ${name} cannot be made: ${why}`);
+    io.err(`${path}: no ${name} sheet: ${why}`);
+  }
+  const outputs = await renderAll(prints, chosen, path, request);
+  if (!request.all) return outputs;
+  const { bind } = await import("../sheets/binder.js");
+  const binder = bind(chosen.machine, prints, absent);
+  return [...outputs, ...(await renderAll([binder], chosen, path, { ...request, format: "pdf" }))];
+}
+
+function onlyHandwheels(findings: Findings, names: readonly string[] | undefined, path: string): Findings {
+  if (names === undefined) return findings;
+  const known = findings.handwheels.map(({ handwheel }) => handwheel.name);
+  const same = (a: string, b: string) => a.toLowerCase() === b.toLowerCase();
+  for (const name of names)
+    if (!known.some((other) => same(name, other)))
+      throw new Refusal(
+        `${path}: there is no handwheel "${name}"; there are ${known.map((other) => `"${other}"`).join(", ") || "none in this file"}`,
+      );
+  return {
+    ...findings,
+    handwheels: findings.handwheels.filter(({ handwheel }) => names.some((name) => same(name, handwheel.name))),
+  };
+}
+
+async function renderAll(
+  prints: readonly Print[],
+  { machine }: Findings,
+  path: string,
+  { format, out }: PrintRequest,
+): Promise<Output[]> {
+  const { outlined, renderDxf, renderPdf, renderSvg } = await import("../output/render.js");
+  const printer = machine.paper.printer === undefined ? undefined : machine.printers[machine.paper.printer];
+  const fontFile = (weight: string) => packageBytes("dist", "fonts", `${weight}.${format === "svg" ? "woff" : "ttf"}`);
+  const fonts = { regular: await fontFile("regular"), bold: await fontFile("bold") };
+  const stem = join(out, basename(path, extname(path)));
+  const outputs: Output[] = [];
+  for (const arranged of prints) {
+    const print = arranged.outlines ? await outlined(arranged) : arranged;
+    const correction = arranged.outlines || arranged.uncorrected ? identity : printerCorrection(printer);
+    if (format === "pdf")
+      outputs.push({
+        path: `${stem}-${print.sheet}.pdf`,
+        bytes: await renderPdf(print, correction, fonts, deflateSync),
+      });
+    else
+      for (const [index, page] of print.pages.entries())
+        outputs.push({
+          path: `${stem}-${print.sheet}-${index + 1}.${format}`,
+          bytes: format === "dxf" ? await renderDxf(page, print) : await renderSvg(page, print, correction, fonts),
+        });
+  }
+  return outputs;
+}
+
+/** Nothing of the user's is overwritten: only what witnessmark made itself is replaced. */
+async function refuseForeign(outputs: readonly Output[]): Promise<void> {
+  const { isOurOutput } = await import("../output/ours.js");
+  for (const { path } of outputs) {
+    const bytes = await readIfThere(path);
+    if (bytes && !isOurOutput(bytes))
+      throw new Refusal(
+        `${path} is there already and was not made by witnessmark; choose another folder with --out, or allow it with --replace`,
+      );
+  }
+}

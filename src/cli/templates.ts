@@ -1,0 +1,32 @@
+import { basename, extname } from "node:path";
+import { closest } from "../machine/closest.js";
+import { builtIn } from "../sheets/builtIn.generated.js";
+import type { Template } from "../sheets/template.js";
+import { Refusal, readText } from "./io.js";
+
+/** The sheets asked for: by name, or from a template file of the user's own where its name ends so. Where none is asked for,
+ *  all that come with the program but those made only on request. */
+export async function readTemplates(wanted: readonly string[] | undefined): Promise<readonly Template[]> {
+  const names = wanted?.flatMap((name) => name.split(",")).filter((name) => name !== "");
+  if (names === undefined) return builtIn.filter(({ onRequest }) => !onRequest);
+  const templates: Template[] = [];
+  for (const name of names) templates.push(/\.ya?ml$/.test(name) ? await ownTemplate(name) : builtInTemplate(name));
+  return templates;
+}
+
+function builtInTemplate(name: string): Template {
+  const template = builtIn.find((other) => other.name === name);
+  if (template !== undefined) return template;
+  const known = builtIn.map((other) => other.name);
+  const nearest = closest(name, known);
+  throw new Refusal(
+    `there is no sheet "${name}"; ${nearest ? `did you mean ${nearest}?` : `there are ${known.join(", ")}`}`,
+  );
+}
+
+async function ownTemplate(file: string): Promise<Template> {
+  const { readTemplate } = await import("../sheets/readTemplate.js");
+  const { template, problems } = readTemplate(await readText(file), basename(file, extname(file)));
+  if (template === undefined) throw new Refusal(problems.map((problem) => `${file}:${problem}`).join("\n"));
+  return template;
+}
