@@ -1,6 +1,5 @@
 import { randomBytes } from "node:crypto";
-import { existsSync } from "node:fs";
-import { mkdir, open, readFile, rename, rm } from "node:fs/promises";
+import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 
 /** A refusal the user can act on: what went wrong, and what to do instead. Never shown with a stack trace. */
@@ -23,7 +22,8 @@ export function faultLines(error: unknown): string[] {
   ];
 }
 
-/** Everything of the outside world that the commands touch. */
+/** Everything of the outside world that the commands touch. Files are read and written one after the other: waiting for the disk
+ *  in turns costs a short run more than it could save. */
 export type Io = {
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
@@ -37,9 +37,9 @@ export const processIo: Io = {
 };
 
 /** Text of a user's file. Throws a Refusal that says what to do when it cannot be read. */
-export async function readText(path: string): Promise<string> {
+export function readText(path: string): string {
   try {
-    return await readFile(path, "utf8");
+    return readFileSync(path, "utf8");
   } catch (error) {
     throw new Refusal(
       `${path}: cannot be read (${reason(error)}); name a machine file, or make one with: witnessmark new`,
@@ -48,9 +48,9 @@ export async function readText(path: string): Promise<string> {
 }
 
 /** Bytes of a file, or undefined when there is none. */
-export async function readIfThere(path: string): Promise<Uint8Array | undefined> {
+export function readIfThere(path: string): Uint8Array | undefined {
   try {
-    return await readFile(path);
+    return readFileSync(path);
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code === "ENOENT") return undefined;
     throw new Refusal(`${path}: cannot be read (${reason(error)})`);
@@ -60,34 +60,29 @@ export async function readIfThere(path: string): Promise<Uint8Array | undefined>
 export type Output = { readonly path: string; readonly bytes: Uint8Array | string };
 
 /** Writes all files under temporary names beside their places, then renames them, so that each appears whole or not at all. */
-export async function writeWhole(outputs: readonly Output[]): Promise<void> {
+export function writeWhole(outputs: readonly Output[]): void {
   const waiting: { temporary: string; path: string }[] = [];
   try {
     for (const { path, bytes } of outputs) {
-      await makeFolder(dirname(path));
+      makeFolder(dirname(path));
       const temporary = join(dirname(path), `.${basename(path)}.${randomBytes(4).toString("hex")}`);
       waiting.push({ temporary, path });
-      const file = await open(temporary, "wx");
-      try {
-        await file.writeFile(bytes);
-      } finally {
-        await file.close();
-      }
+      writeFileSync(temporary, bytes, { flag: "wx" });
     }
-    for (const { temporary, path } of waiting) await rename(temporary, path);
+    for (const { temporary, path } of waiting) renameSync(temporary, path);
   } catch (error) {
-    for (const { temporary } of waiting) await rm(temporary, { force: true });
+    for (const { temporary } of waiting) rmSync(temporary, { force: true });
     throw new Refusal(`nothing written: ${reason(error)}; name another place with --out`);
   }
 }
 
 /** A folder with those above it, one at a time: where a parent cannot hold folders (as under /proc), Node's own recursive
  *  mkdir tries for ever. */
-async function makeFolder(path: string): Promise<void> {
+function makeFolder(path: string): void {
   if (path === dirname(path) || existsSync(path)) return;
-  await makeFolder(dirname(path));
+  makeFolder(dirname(path));
   try {
-    await mkdir(path);
+    mkdirSync(path);
   } catch (error) {
     // Another file of the same run may just have made it.
     if ((error as NodeJS.ErrnoException).code !== "EEXIST") throw error;
@@ -95,15 +90,10 @@ async function makeFolder(path: string): Promise<void> {
 }
 
 /** Makes a file that must not exist yet. */
-export async function writeNew(path: string, text: string): Promise<void> {
+export function writeNew(path: string, text: string): void {
   try {
-    await makeFolder(dirname(path));
-    const file = await open(path, "wx");
-    try {
-      await file.writeFile(text);
-    } finally {
-      await file.close();
-    }
+    makeFolder(dirname(path));
+    writeFileSync(path, text, { flag: "wx" });
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code === "EEXIST")
       throw new Refusal(`${path} is there already and was left as it is; name another file, or move that one away`);

@@ -14,7 +14,7 @@ export type Loaded = { readonly findings?: Findings; readonly problems: readonly
 
 /** From a path to findings: reads, checks, computes. Findings are absent when the file holds an error. */
 export async function load(path: string): Promise<Loaded> {
-  const text = await readText(path);
+  const text = readText(path);
   const { files, problems: csvProblems } = await loadCsv(path, csvNames(text));
   const { machine, problems: ownProblems, places } = readMachine(text, files);
   const problems = [...ownProblems, ...csvProblems];
@@ -35,7 +35,7 @@ async function loadCsv(path: string, names: readonly string[]): Promise<{ files:
   const { readCsv } = await import("../machine/csv.js");
   for (const name of names) {
     const place = join(dirname(path), name);
-    const bytes = await readIfThere(place);
+    const bytes = readIfThere(place);
     if (bytes === undefined) continue;
     const read = readCsv(new TextDecoder().decode(bytes), place);
     problems.push(...read.problems);
@@ -47,7 +47,7 @@ async function loadCsv(path: string, names: readonly string[]): Promise<{ files:
 /** A job file; its problems are reported, and undefined comes back when one is an error. */
 export async function loadJob(path: string, io: Io): Promise<Job | undefined> {
   const { readJob } = await import("../job/read.js");
-  const { job, problems } = readJob(await readText(path));
+  const { job, problems } = readJob(readText(path));
   report(problems, path, io);
   return job;
 }

@@ -1,5 +1,4 @@
-import { existsSync } from "node:fs";
-import { readFile } from "node:fs/promises";
+import { existsSync, readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 
@@ -11,6 +10,6 @@ function findRoot(): string {
 }
 const root = findRoot();
 
-export const packageText = (...path: string[]): Promise<string> => readFile(join(root, ...path), "utf8");
-export const packageBytes = async (...path: string[]): Promise<Uint8Array> => readFile(join(root, ...path));
+export const packageText = (...path: string[]): string => readFileSync(join(root, ...path), "utf8");
+export const packageBytes = (...path: string[]): Uint8Array => readFileSync(join(root, ...path));
 export const packagePath = (...path: string[]): string => join(root, ...path);

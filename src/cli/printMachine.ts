@@ -43,7 +43,7 @@ export async function printMachine(path: string, request: PrintRequest): Promise
     const outputs = await makePages(path, request, io);
     if (outputs === undefined) return { written: [], lines, status: 1 };
     if (!request.replace) await refuseForeign(outputs);
-    await writeWhole(outputs);
+    writeWhole(outputs);
     return { written: outputs.map((output) => output.path), lines, status: 0 };
   } catch (error) {
     if (!(error instanceof Refusal)) return { written: [], lines: [...lines, ...faultLines(error)], status: 1 };
@@ -96,7 +96,7 @@ async function renderAll(
   const { outlined, renderDxf, renderPdf, renderSvg } = await import("../output/render.js");
   const printer = machine.paper.printer === undefined ? undefined : machine.printers[machine.paper.printer];
   const fontFile = (weight: string) => packageBytes("dist", "fonts", `${weight}.${format === "svg" ? "woff" : "ttf"}`);
-  const fonts = { regular: await fontFile("regular"), bold: await fontFile("bold") };
+  const fonts = { regular: fontFile("regular"), bold: fontFile("bold") };
   const stem = join(out, basename(path, extname(path)));
   const outputs: Output[] = [];
   for (const arranged of prints) {
@@ -121,7 +121,7 @@ async function renderAll(
 async function refuseForeign(outputs: readonly Output[]): Promise<void> {
   const { isOurOutput } = await import("../output/ours.js");
   for (const { path } of outputs) {
-    const bytes = await readIfThere(path);
+    const bytes = readIfThere(path);
     if (bytes && !isOurOutput(bytes))
       throw new Refusal(
         `${path} is there already and was not made by witnessmark; choose another folder with --out, or allow it with --replace`,

@@ -16,7 +16,7 @@ const everyCommand = ["help", "version"] as const;
 /** Runs one command line; resolves to the exit status: 0 fine, 1 something wrong with the file or request, 2 wrong usage. */
 export async function run(argv: readonly string[], io: Io): Promise<number> {
   let status = 0;
-  const { version } = JSON.parse(await packageText("package.json")) as { version: string };
+  const { version } = JSON.parse(packageText("package.json")) as { version: string };
   const parser = yargs([...argv])
     .scriptName("witnessmark")
     .version(version)
@@ -26,7 +26,7 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
       "write a commented starter file to fill in",
       (y) => y.positional("file", { type: "string", default: "machine.yaml", describe: "where to write it" }),
       async (args) => {
-        status = await (await import("./new.js")).newFile(args.file, io);
+        status = (await import("./new.js")).newFile(args.file, io);
       },
     )
     .command(

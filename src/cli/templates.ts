@@ -26,7 +26,7 @@ function builtInTemplate(name: string): Template {
 
 async function ownTemplate(file: string): Promise<Template> {
   const { readTemplate } = await import("../sheets/readTemplate.js");
-  const { template, problems } = readTemplate(await readText(file), basename(file, extname(file)));
+  const { template, problems } = readTemplate(readText(file), basename(file, extname(file)));
   if (template === undefined) throw new Refusal(problems.map((problem) => `${file}:${problem}`).join("\n"));
   return template;
 }
