@@ -136,7 +136,14 @@ function choose(blank: DialBlank, named: DivisionValue, closure: Closure): DialC
     rowHeight: blank.band / division.rows,
     ...shortGap,
   });
-  return { ...facts, penalty: against, remarks: remarksOn(blank, { ...facts, ...shortGap }) };
+  return {
+    ...facts,
+    penalty: against,
+    // Dozens of choices are weighed for each one that is asked why.
+    get remarks() {
+      return remarksOn(blank, { ...facts, ...shortGap });
+    },
+  };
 }
 
 /** Whether one can go on turning and trust the dial, as far as the feed itself can be trusted. */

@@ -38,35 +38,32 @@ export function dialFinding(
   const beside =
     wish.vernier === undefined ? undefined : dialVernier(chosen.divisionValue, chosen.spacing, wish.vernier, circle);
   const reading = readingPerTurn(feed, handwheel.reads);
+  const second = wish.second === undefined ? undefined : choiceOfSecond(wish.second);
   return {
     shape: wish.shape,
-    chosen,
+    ...scaleOf(chosen),
     forced: wish.divisions !== undefined || wish.closure !== undefined,
     choices,
-    rows: marks(chosen),
     ...(wave && { wave }),
-    ...(chosen.divisions <= MOST_MARKS && { labelUnit: labelling(chosen).labelUnit }),
     ...(strip !== undefined && { stripLength: strip }),
     increases: wish.increases,
-    ...(wish.second !== undefined && { second: scaleOf(wish.second) }),
+    ...(second !== undefined && { second: scaleOf(second) }),
     ...(beside !== undefined && { vernier: beside }),
   };
 
-  function marks(choice: DialChoice): DialFinding["rows"] {
-    const even = graduations(choice, reading);
-    return wave === undefined
-      ? even
-      : even.map((row) => row.map((mark) => ({ ...mark, angle: waveAngle(mark.angle, wave) })));
+  function scaleOf(choice: DialChoice): NonNullable<DialFinding["second"]> {
+    if (choice.divisions > MOST_MARKS) return { chosen: choice, rows: [] };
+    const numbers = labelling(choice);
+    const rows = graduations(choice, reading, numbers);
+    return { chosen: choice, rows: wave === undefined ? rows : unevenly(rows, wave), labelUnit: numbers.labelUnit };
   }
 
-  /** A second scale: the best closure for the division value that it must have. */
-  function scaleOf(divisions: number): NonNullable<DialFinding["second"]> {
+  /** The best closure for the division value that a second scale must have. */
+  function choiceOfSecond(divisions: number): DialChoice {
     const { closure: _, ...shape } = wish as DialWish;
-    const own = choicesFor(feed as FeedFinding, handwheel.reads, { ...shape, divisions }, options)[0] as DialChoice;
-    return {
-      chosen: own,
-      rows: marks(own),
-      ...(own.divisions <= MOST_MARKS && { labelUnit: labelling(own).labelUnit }),
-    };
+    return choicesFor(feed as FeedFinding, handwheel.reads, { ...shape, divisions }, options)[0] as DialChoice;
   }
 }
+
+const unevenly = (rows: DialFinding["rows"], wave: Wave): DialFinding["rows"] =>
+  rows.map((row) => row.map((mark) => ({ ...mark, angle: waveAngle(mark.angle, wave) })));

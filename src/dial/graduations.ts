@@ -5,15 +5,15 @@ import { MOST_MARKS } from "./penalty.js";
 const TURN = 2 * Math.PI;
 
 /** The marks of a dial, one list for each row, angles growing with the reading from the zero mark. `turn`, mm, is what
- *  the dial reads in one turn.
+ *  the dial reads in one turn; `known`: the dial's labelling, where it is at hand.
  *
  *  Even marks part the circle equally, the last gap too. True marks stand at value / turn, so that what is left over
  *  shows as a short last division. Row r of k holds the marks from r · turn to (r + 1) · turn, at equal steps of k turns
  *  shared among all, so that the last row closes on the first; numbers run on through the rows.
  *  No rows at all where there are more marks than can be drawn (`MOST_MARKS`); a remark of the choice says so. */
-export function graduations(choice: DialChoice, turn: number): Graduation[][] {
+export function graduations(choice: DialChoice, turn: number, known?: Labelling): Graduation[][] {
   if (choice.divisions > MOST_MARKS) return [];
-  const numbers = labelling(choice);
+  const numbers = known ?? labelling(choice);
   const rows: Graduation[][] = Array.from({ length: choice.rows }, () => []);
   for (let division = 0; division < choice.divisions; division++) {
     const { row, angle } = placeOf(division, choice, turn);

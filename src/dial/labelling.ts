@@ -39,12 +39,14 @@ export type Labelling = {
 /** What the numbers of a dial count, and how densely they stand: as near to the wanted distance as they fit. */
 export function labelling(choice: DialChoice): Labelling {
   const pattern = PATTERNS.get(leadingDigits(inUnit({ value: choice.divisionValue, unit: choice.unit }))) ?? ANY_VALUE;
-  const densities = pattern.numbered.map((every) => numbering(choice, pattern, every));
-  const fitting = densities.filter(({ every, room }) => every * choice.spacing >= room);
-  const dense = fitting.filter(({ every }) => every <= MOST_MARKS_TO_A_NUMBER);
-  const offWanted = ({ every }: Labelling) => Math.abs(Math.log((every * choice.spacing) / WANTED_GAP));
-  const ordered = (dense.length > 0 ? dense : fitting.slice(0, 1)).sort((a, b) => offWanted(a) - offWanted(b));
-  return ordered[0] ?? (densities.at(-1) as Labelling);
+  const offWanted = (every: number) => Math.abs(Math.log((every * choice.spacing) / WANTED_GAP));
+  const dense = pattern.numbered.filter((every) => every <= MOST_MARKS_TO_A_NUMBER);
+  const sparse = pattern.numbered.filter((every) => every > MOST_MARKS_TO_A_NUMBER);
+  for (const every of [...dense.sort((a, b) => offWanted(a) - offWanted(b)), ...sparse]) {
+    const numbers = numbering(choice, pattern, every);
+    if (every * choice.spacing >= numbers.room) return numbers;
+  }
+  return numbering(choice, pattern, pattern.numbered.at(-1) as number);
 }
 
 /** The shortest way to write the numbers: in the dial's unit, or counting hundredths and thousandths of a millimetre or
