@@ -1,6 +1,5 @@
-import { closings, closingWords } from "../dial/closing.js";
+import { closingWords } from "../dial/closing.js";
 import type { DialChoice, DialFinding } from "../dial/finding.js";
-import { readingPerTurn } from "../dial/reading.js";
 import type { SpeedFinding } from "../drive/finding.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import { limitRpm } from "../machine/limits.js";
@@ -59,8 +58,8 @@ function handwheelLines({ handwheel, feed, dial }: HandwheelFinding, units: Unit
       `  nominal ${show(nominal, 1)} a turn: a dial made for that reads ${wrong(nominal - feed.perTurn, (mm) => show(mm, 1))} each turn`,
     );
   if (!dial) return lines;
-  const found = closingWords(closings(readingPerTurn(feed, handwheel.reads), dial.chosen.divisionValue, 40), units);
-  return [...lines, ...dialLines(dial, show), `  ${dial.chosen.divisionLabel} comes round ${found}`];
+  const { chosen, closings } = dial;
+  return [...lines, ...dialLines(dial, show), `  ${chosen.divisionLabel} comes round ${closingWords(closings, units)}`];
 }
 
 const feedOrigin = {

@@ -5,7 +5,7 @@ import { type Division, divideEvenly, divideInRows, divideTruly } from "./divisi
 import { type DivisionValue, divisionValues, inUnit, leadingDigits, namedDivisionValue } from "./divisionValue.js";
 import type { DialChoice } from "./finding.js";
 import { LEAST_SPACING, penalty, ROWS_SHARE_OF_DOUBT, USUAL_TRAVEL, WIDEST_SPACING } from "./penalty.js";
-import { readingPerTurn } from "./reading.js";
+import { readingOf } from "./reading.js";
 import { divisionLabel, remarksOn } from "./remarks.js";
 import { bandWidth, spacing } from "./strip.js";
 
@@ -19,14 +19,13 @@ export function choicesFor(
   wish: DialWish,
   options: ChoiceOptions,
 ): DialChoice[] {
-  const onDiameter = reads === "diameter";
-  const turn = readingPerTurn(feed, reads);
-  const doubt = feed.uncertainty === undefined ? undefined : readingPerTurn({ perTurn: feed.uncertainty }, reads);
+  const { factor, perTurn: turn } = readingOf(feed, { reads });
+  const doubt = feed.uncertainty === undefined ? undefined : feed.uncertainty * factor;
   const blank: DialBlank = {
     ...options,
     feed,
     turn,
-    onDiameter,
+    onDiameter: reads === "diameter",
     // A second scale takes its half of the room.
     band: bandWidth(wish) / (wish.second === undefined ? 1 : 2),
     ...(doubt !== undefined && { doubt }),

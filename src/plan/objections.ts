@@ -1,7 +1,7 @@
 import type { Findings } from "../findings/findings.js";
+import { tenthOfDivision } from "../findings/settings.js";
 import type { Job } from "../job/job.js";
 import { dieBlank, tappingHole, threadNamed } from "../thread/thread.js";
-import { tenthOfDivision } from "./passes.js";
 import type { PlannedStep } from "./plannedStep.js";
 import { type Show, showIn } from "./words.js";
 

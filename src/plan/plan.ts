@@ -1,13 +1,14 @@
 import type { SpeedChoice } from "../cutting/finding.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
+import { type Role, wheelFor } from "../findings/roles.js";
+import { settingToMove } from "../findings/settings.js";
 import type { Job, JobStep, Reduce } from "../job/job.js";
 import { toDegrees } from "../quantity/angle.js";
 import { halfAngle } from "../taper/taper.js";
 import { dieBlank, tappingHole, threadNamed, turnsFor } from "../thread/thread.js";
 import { barObjections, orderObjections, stepObjections } from "./objections.js";
-import { passes, settingOf } from "./passes.js";
+import { passes } from "./passes.js";
 import type { PlannedStep } from "./plannedStep.js";
-import { type Role, wheelFor } from "./roles.js";
 import { feedOf, speedOf } from "./speed.js";
 import { type Show, showIn } from "./words.js";
 
@@ -98,7 +99,7 @@ const begun = (step: JobStep, title: string, tool: string, depthWheel: Handwheel
 });
 
 function lengthBy(wheel: HandwheelFinding, length: number): Pick<PlannedStep, "lengthWheel" | "lengthSetting"> {
-  const setting = settingOf(wheel, length);
+  const setting = settingToMove(wheel, length);
   return { lengthWheel: wheel, ...(setting && { lengthSetting: setting }) };
 }
 

@@ -1,9 +1,8 @@
-import { closings, closingWords } from "../../dial/closing.js";
-import { development, paperPerRadian } from "../../dial/development.js";
+import { closingWords } from "../../dial/closing.js";
+import { paperPerRadian } from "../../dial/development.js";
 import type { DialChoice } from "../../dial/finding.js";
 import { graduations } from "../../dial/graduations.js";
-import { readingPerTurn } from "../../dial/reading.js";
-import type { FeedFinding } from "../../feed/finding.js";
+import { growthOf } from "../../dial/growth.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import type { Machine, Units } from "../../machine/machine.js";
 import { formatFixed } from "../../quantity/format.js";
@@ -11,7 +10,6 @@ import { mmPer } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
 import { fine, size } from "../shared/style.js";
 import { paragraph } from "../shared/table.js";
-import { growthOf } from "./dialPiece.js";
 import { costWords } from "./dialWords.js";
 import { type ScaleStyle, scaleMarks } from "./scaleMarks.js";
 import { stripSurface } from "./surface.js";
@@ -21,37 +19,33 @@ const turn = 2 * Math.PI;
 /** The ways to divide each dial, best first: what each costs, and how it looks about its zero at true size. */
 export const dialChoices = block({ most: 6 }, ({ handwheels, findings, settings, width }) =>
   handwheels.flatMap((finding): Run[] => {
-    const { handwheel, feed, dial } = finding;
-    if (feed === undefined || dial === undefined) return [];
+    const { handwheel, dial } = finding;
+    if (dial === undefined) return [];
     const { units } = findings.machine;
     const head = [
       ...paragraph(handwheel.name, width, { size: size.heading, weight: "bold", gap: 5 }),
-      ...paragraph(turnAndClosings(finding, feed, units), width, { size: size.small, gap: 0.3 }),
+      ...paragraph(turnAndClosings(finding, units), width, { size: size.small, gap: 0.3 }),
     ].map((run) => ({ ...run, keepWithNext: true }));
     return [
       ...head,
       ...dial.choices
         .slice(0, Math.max(1, settings.most))
-        .flatMap((choice, index) => choiceRuns(choice, index, finding, feed, findings.machine, width)),
+        .flatMap((choice, index) => choiceRuns(choice, index, finding, findings.machine, width)),
     ];
   }),
 );
 
 /** The turn, and after how few turns the plainest division comes nearest to closing. */
-export function turnAndClosings({ handwheel, dial }: HandwheelFinding, feed: FeedFinding, units: Units): string {
-  const reading = readingPerTurn(feed, handwheel.reads);
-  const said = `One turn reads ${formatFixed(reading / mmPer[units], units === "mm" ? 4 : 5)} ${units}${handwheel.reads === "diameter" ? " on diameter" : ""}.`;
+export function turnAndClosings({ handwheel, reading, dial }: HandwheelFinding, units: Units): string {
+  const said = `One turn reads ${formatFixed((reading?.perTurn ?? 0) / mmPer[units], units === "mm" ? 4 : 5)} ${units}${handwheel.reads === "diameter" ? " on diameter" : ""}.`;
   if (dial === undefined) return said;
-  const { divisionValue, divisionLabel } = dial.chosen;
-  const found = closings(reading, divisionValue, 40);
-  return `${said} Divisions of ${divisionLabel} come round: ${closingWords(found, units)}.`;
+  return `${said} Divisions of ${dial.chosen.divisionLabel} come round: ${closingWords(dial.closings, units)}.`;
 }
 
 function choiceRuns(
   choice: DialChoice,
   index: number,
   finding: HandwheelFinding,
-  feed: FeedFinding,
   machine: Machine,
   width: number,
 ): Run[] {
@@ -60,7 +54,7 @@ function choiceRuns(
   const kind = choice.rows > 1 ? ` in ${choice.rows} rows` : `, ${choice.closure}`;
   const title = `${index + 1}. ${choice.divisions} × ${choice.divisionLabel}${kind}${chosen ? (dial?.forced ? ": as the file asks" : ": chosen") : ""}`;
   const words = `${costWords(choice, machine.units)}. ${/apart/.test(others(choice)) ? "" : `Marks ${formatFixed(choice.spacing, 2)} mm apart. `}${others(choice)}`;
-  const picture = excerpt(choice, finding, feed, machine, Math.min(width, 120));
+  const picture = excerpt(choice, finding, Math.min(width, 120));
   return [
     ...paragraph(title, width, { size: size.body, weight: chosen ? "bold" : "regular", gap: 2.6 }),
     ...paragraph(words.charAt(0).toUpperCase() + words.slice(1), width, { size: size.small }),
@@ -75,17 +69,10 @@ function others({ remarks }: DialChoice): string {
 }
 
 /** The marks about the zero, at true size on the dial's reading circle, laid straight. */
-function excerpt(
-  choice: DialChoice,
-  { handwheel, dial }: HandwheelFinding,
-  feed: FeedFinding,
-  machine: Machine,
-  room: number,
-) {
-  const flat =
-    handwheel.dial && development(handwheel.dial, { paper: machine.paper.thickness, adhesive: machine.paper.adhesive });
-  if (flat === undefined || dial === undefined) return undefined;
-  const rows = graduations(choice, readingPerTurn(feed, handwheel.reads));
+function excerpt(choice: DialChoice, { reading, dial }: HandwheelFinding, room: number) {
+  const flat = dial?.flat;
+  if (flat === undefined || dial === undefined || reading === undefined) return undefined;
+  const rows = graduations(choice, reading.perTurn);
   if (rows.length === 0) return undefined;
   const perRadian = paperPerRadian(flat);
   const span = Math.min(turn, room / perRadian);

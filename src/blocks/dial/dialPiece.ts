@@ -1,11 +1,12 @@
 import { bandOf, type Development, paperPerRadian } from "../../dial/development.js";
 import type { DialFinding, Graduation } from "../../dial/finding.js";
+import { growthOf } from "../../dial/growth.js";
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { group, line } from "../../drawing/shapes.js";
 import { textWidth } from "../../drawing/text.js";
 import { cutLine, fine, medium, size } from "../shared/style.js";
 import { digitHeight, type ScaleStyle, scaleMarks, textAlong, textAt } from "./scaleMarks.js";
-import { dialSurface, type Growth, type IndexPlace, type Surface } from "./surface.js";
+import { dialSurface, type IndexPlace, type Surface } from "./surface.js";
 
 const turn = 2 * Math.PI;
 
@@ -78,11 +79,6 @@ const after = (angle: number, origin: number): number => (((angle - origin) % tu
 
 const best = <T>(items: readonly T[], cost: (item: T) => number): T =>
   items.reduce((least, item) => (cost(item) < cost(least) ? item : least));
-
-/** Seen by the operator, a wheel turned clockwise brings marks to a top index from the left: there numbers grow leftward,
- *  round a face counter-clockwise. */
-export const growthOf = ({ increases }: Pick<DialFinding, "increases">): Growth =>
-  increases === "clockwise" ? "leftward" : "rightward";
 
 function surfaceOf({ flat, dial, index }: DialPlan, from: number, to: number, tab: number): Surface {
   return dialSurface(flat, { from, to, tab, growth: growthOf(dial) }, index ? { index } : {});

@@ -1,8 +1,7 @@
-import { bandOf, type Development, development } from "../../dial/development.js";
+import { bandOf, type Development } from "../../dial/development.js";
 import type { DialFinding } from "../../dial/finding.js";
+import { growthOf } from "../../dial/growth.js";
 import { farthestReading, USUAL_DISTANCE } from "../../dial/legibility.js";
-import { readingPerTurn } from "../../dial/reading.js";
-import { pitchAngle } from "../../dial/vernier.js";
 import { group, line } from "../../drawing/shapes.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import type { Machine } from "../../machine/machine.js";
@@ -12,15 +11,7 @@ import { cutLine, fine, size } from "../shared/style.js";
 import { paragraph } from "../shared/table.js";
 import { indexSticker, vernierSticker } from "./companion.js";
 import { type CutOut, cutOuts } from "./cutOuts.js";
-import {
-  bandsOf,
-  type DialPiece,
-  type DialPlan,
-  dialStyle,
-  growthOf,
-  LEAST_NUMBERED_BAND,
-  piecesOf,
-} from "./dialPiece.js";
+import { bandsOf, type DialPiece, type DialPlan, dialStyle, LEAST_NUMBERED_BAND, piecesOf } from "./dialPiece.js";
 import { dialLegend, dialWords, leastCount } from "./dialWords.js";
 import { digitHeight } from "./scaleMarks.js";
 import { dialSurface } from "./surface.js";
@@ -73,7 +64,7 @@ export function dialPlan(finding: HandwheelFinding, machine: Machine): (DialPlan
   const { handwheel, dial } = finding;
   const wish = handwheel.dial;
   if (dial === undefined || wish === undefined) return undefined;
-  const flat = development(wish, { paper: machine.paper.thickness, adhesive: machine.paper.adhesive });
+  const { flat } = dial;
   if (flat === undefined || dial.rows.length === 0) return undefined;
   return {
     dial,
@@ -98,13 +89,12 @@ function dialCutOut(name: string, flat: Development, piece: DialPiece, copy: num
 }
 
 function companionCutOut(finding: HandwheelFinding, dial: DialFinding, flat: Development): CutOut {
-  const { handwheel, feed } = finding;
-  if (dial.vernier === undefined || feed === undefined)
+  const { handwheel } = finding;
+  if (dial.vernier === undefined)
     return { drawing: indexSticker(flat, 9), name: "companion", caption: `${handwheel.name}: index line` };
-  const pitch = pitchAngle(dial.chosen, readingPerTurn(feed, handwheel.reads));
   const count = leastCount(dial);
   return {
-    drawing: vernierSticker(flat, dial.vernier, pitch, dial, `vernier ${count}`),
+    drawing: vernierSticker(flat, dial.vernier, dial, `vernier ${count}`),
     name: "companion",
     caption: `${handwheel.name}: vernier, reads ${count}; its 0 is the index line`,
   };

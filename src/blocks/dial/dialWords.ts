@@ -1,6 +1,5 @@
 import type { DialFinding } from "../../dial/finding.js";
 import { COMFORTABLE_FROM, LEAST_SPACING } from "../../dial/penalty.js";
-import { readingPerTurn } from "../../dial/reading.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import type { Machine, Units } from "../../machine/machine.js";
 import { formatFixed, plural } from "../../quantity/format.js";
@@ -9,11 +8,10 @@ import { mmPer } from "../../quantity/length.js";
 type Scale = Pick<DialFinding, "chosen" | "labelUnit">;
 
 /** What stands small on the dial itself, parted by " · ", the dearest first: the unit always. */
-export function dialLegend({ handwheel, feed }: HandwheelFinding, dial: DialFinding, machine: Machine): string {
+export function dialLegend({ handwheel, reading }: HandwheelFinding, dial: DialFinding, machine: Machine): string {
   const { unit } = dial.chosen;
   const onDiameter = handwheel.reads === "diameter" ? " on diameter" : "";
-  const perTurn =
-    feed && `${formatFixed(readingPerTurn(feed, handwheel.reads) / mmPer[unit], unit === "mm" ? 3 : 4)} ${unit} a turn`;
+  const perTurn = reading && `${formatFixed(reading.perTurn / mmPer[unit], unit === "mm" ? 3 : 4)} ${unit} a turn`;
   const counts = ({ labelUnit, chosen }: Scale) =>
     labelUnit === undefined || labelUnit === chosen.unit ? "" : labelUnit;
   const divisions = dial.second

@@ -1,5 +1,4 @@
 import type { DialFinding, Graduation } from "../../dial/finding.js";
-import { readingPerTurn } from "../../dial/reading.js";
 import { writeDegrees } from "../../dividing/degrees.js";
 import {
   positionsOf,
@@ -24,8 +23,8 @@ const columnsAcross = 3;
 /** For who cuts a dial in metal: how to index it with what is at hand, and every mark with its angle, length and number. */
 export const ringCutting = block({ secondsPlaces: 0 }, ({ handwheels, findings, settings, width }) =>
   handwheels.flatMap((finding): Run[] => {
-    const { handwheel, feed, dial } = finding;
-    if (feed === undefined || dial === undefined) return [];
+    const { handwheel, dial } = finding;
+    if (dial === undefined) return [];
     const { machine } = findings;
     return dial.rows.flatMap((row, index) => {
       const name = dial.rows.length > 1 ? `${handwheel.name}, row ${index + 1} of ${dial.rows.length}` : handwheel.name;
@@ -51,7 +50,7 @@ function equalDivisions({ chosen }: DialFinding, row: readonly Graduation[]): nu
 }
 
 function indexingWords(
-  { handwheel, feed }: HandwheelFinding,
+  { reading }: HandwheelFinding,
   dial: DialFinding,
   row: readonly Graduation[],
   indexing: RingIndexing,
@@ -61,10 +60,9 @@ function indexingWords(
   const said = [
     `${plural(row.length, "mark")}, one division ${dial.chosen.divisionLabel}, cut from zero in the order in which the reading grows. Long marks ${markLength[0]} mm, middling ${markLength[1]}, short ${markLength[2]}; all from the edge beside the index.`,
   ];
-  if (dividing && feed) {
-    const turn = readingPerTurn(feed, handwheel.reads);
+  if (dividing && reading) {
     const reads = (crank: number) =>
-      `${formatFixed(Math.abs(readingError(crank, dividing.ratio, turn)) / mmPer[units], units === "mm" ? 5 : 6)} ${units}`;
+      `${formatFixed(Math.abs(readingError(crank, dividing.ratio, reading.perTurn)) / mmPer[units], units === "mm" ? 5 : 6)} ${units}`;
     const ratio = `Crank at ${dividing.ratio} to 1`;
     if (equal !== undefined)
       said.push(

@@ -1,4 +1,5 @@
 import type { Development } from "../../dial/development.js";
+import type { Growth } from "../../dial/growth.js";
 import type { Mark, PathMark, Pen, Point, Segment } from "../../drawing/drawing.js";
 import { line, polyline } from "../../drawing/shapes.js";
 
@@ -22,8 +23,6 @@ export type Surface = {
   readonly centre?: Point;
 };
 
-/** Which way the scale's numbers grow on paper: leftward is counter-clockwise round a ring. */
-export type Growth = "leftward" | "rightward";
 /** Where the index stands, seen by the operator: numbers are upright there. */
 export type IndexPlace = "top" | "right" | "bottom" | "left";
 

@@ -1,4 +1,5 @@
 import type { DialFinding } from "../../dial/finding.js";
+import { growthOf } from "../../dial/growth.js";
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { circle, group, line, polyline, rectangle, text } from "../../drawing/shapes.js";
 import { wrapText } from "../../drawing/text.js";
@@ -64,11 +65,9 @@ export function dialWindow(width: number, lines: number, dial: DialFinding, valu
   const shown = 24;
   const first = Math.max(-4, lines - 16);
   const pitch = (width - 8) / shown;
-  // A wheel turned clockwise brings its marks to a top index from the left: there the numbers grow leftward.
-  const leftward = dial.increases === "clockwise";
   const at = (count: number) => {
     const along = 4 + (count - first) * pitch;
-    return leftward ? width - along : along;
+    return growthOf(dial) === "leftward" ? width - along : along;
   };
   const row = dial.rows[0] ?? [];
   const high = { 1: 6.5, 2: 4.6, 3: 3 } as const;

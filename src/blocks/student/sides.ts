@@ -1,11 +1,9 @@
 import { chooseSpeed } from "../../cutting/choose.js";
 import { cuttingSpeed } from "../../cutting/cuttingSpeeds.js";
-import { readingPerTurn } from "../../dial/reading.js";
-import { divisionWorth } from "../../dial/setting.js";
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { group, line, text } from "../../drawing/shapes.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
-import { isAcross, wheelFor } from "../../plan/roles.js";
+import { isAcross, wheelToLearnOn } from "../../findings/roles.js";
 import { formatFixed, trimmed } from "../../quantity/format.js";
 import { fromMm } from "../../quantity/length.js";
 import { type Exercise, exercises } from "../../student/exercises.js";
@@ -40,7 +38,7 @@ export const studentSide = block({ materials: 4 }, ({ findings, settings, width,
 const askPanel = (width: number): Drawing => panel("6  Ask", [ideas(askLines, width), blank("I ask:", width)], width);
 
 function panels(findings: Findings, materials: number, width: number): [Drawing, Drawing, Drawing, Drawing] {
-  const wheel = acrossWheel(findings);
+  const wheel = wheelToLearnOn(findings.handwheels);
   const dial = wheel === undefined ? [ideas(["Ask how far one turn goes."], width)] : dialPanel(wheel, findings, width);
   const lost = [comingOn(width), ideas([...lostWords(wheel, findings), ...lostMotionLines], width)];
   return [
@@ -89,9 +87,6 @@ export const studentExercises = block({ answers: "upside down" }, ({ findings, s
   return upside ? [side] : [side, apart];
 });
 
-const acrossWheel = ({ handwheels }: Findings): HandwheelFinding | undefined =>
-  wheelFor("across", handwheels) ?? handwheels.find(({ feed }) => feed !== undefined);
-
 function beside(left: Drawing, right: Drawing, width: number): Drawing {
   const at = { x: (width + columnGap) / 2, y: 0 };
   return { width, height: Math.max(left.height, right.height), marks: [...left.marks, group(at, right.marks)] };
@@ -106,18 +101,16 @@ const blank = (words: string, width: number): Drawing => ({
   ],
 });
 
-function dialPanel({ handwheel, feed, dial }: HandwheelFinding, { machine }: Findings, width: number): Drawing[] {
-  if (feed === undefined) return [];
-  const perTurn = readingPerTurn(feed, handwheel.reads);
+function dialPanel({ handwheel, reading, dial }: HandwheelFinding, { machine }: Findings, width: number): Drawing[] {
+  if (reading === undefined) return [];
   const show = (mm: number) =>
     `${formatFixed(fromMm(mm, machine.units), machine.units === "mm" ? 2 : 4)} ${machine.units}`;
   const name = handwheel.name.toLowerCase();
-  const turn = `One turn of the ${name} is ${show(perTurn)}${handwheel.reads === "diameter" ? " on the dial" : ""}.`;
+  const turn = `One turn of the ${name} is ${show(reading.perTurn)}${handwheel.reads === "diameter" ? " on the dial" : ""}.`;
   if (dial === undefined) return [ideas([`The ${name} has no dial. Count the turns.`, turn], width)];
-  const worth = divisionWorth(dial.chosen, perTurn);
   const lines = Math.min(13, Math.floor(dial.chosen.divisionsPerTurn) - 1);
   return [
-    dialWindow(width, lines, dial, show(lines * worth)),
+    dialWindow(width, lines, dial, show(lines * dial.divisionWorth)),
     ideas(
       [
         `One line is ${dial.chosen.divisionLabel}.`,

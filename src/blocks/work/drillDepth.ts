@@ -4,6 +4,7 @@ import { feedPerRevolution } from "../../cutting/feeds.js";
 import { handFeed } from "../../cutting/handFeed.js";
 import { sourceTitle } from "../../cutting/sources.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
+import { drillingWheel, wheelNamed } from "../../findings/roles.js";
 import { formatFixed, trimmed } from "../../quantity/format.js";
 import { mmPer } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
@@ -17,9 +18,8 @@ export const drillDepth = block(
   { handwheel: "", turns: 8, drillsMm: [2, 4, 6, 8, 10, 12] },
   ({ findings, settings, width, height }): Run[] => {
     const { machine } = findings;
-    const wheel = findings.handwheels.find(({ handwheel }) =>
-      settings.handwheel === "" ? /barrel|quill/i.test(handwheel.name) : handwheel.name === settings.handwheel,
-    );
+    const { handwheels } = findings;
+    const wheel = settings.handwheel === "" ? drillingWheel(handwheels) : wheelNamed(settings.handwheel, handwheels);
     if (wheel?.feed === undefined)
       return paragraph(
         "Depth per turn: the file has no handwheel named as a barrel or a quill with a feed; give it one, or name it in the sheet (handwheel:).",

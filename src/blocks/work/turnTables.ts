@@ -1,6 +1,6 @@
-import { readingFactor, readingPerTurn } from "../../dial/reading.js";
-import { oldDialSetting, settingFor } from "../../dial/setting.js";
+import { doubtOver } from "../../feed/doubtOver.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
+import { oldSettingToRead, settingToRead } from "../../findings/settings.js";
 import type { Units } from "../../machine/machine.js";
 import { formatFixed, formatUncertain, trimmed } from "../../quantity/format.js";
 import { fromMm, inMm } from "../../quantity/length.js";
@@ -36,11 +36,10 @@ export const turnTables = block(
   { turns: 12, mm: roundMm as number[], in: roundInches as number[], both: true },
   ({ handwheels, findings, settings, width }) =>
     handwheels.flatMap((finding): Run[] => {
-      const { handwheel, feed } = finding;
-      if (feed === undefined) return [];
+      const { handwheel, reading } = finding;
+      if (reading === undefined) return [];
       const { units } = findings.machine;
-      const reach =
-        handwheel.travel === undefined ? Number.POSITIVE_INFINITY : handwheel.travel * readingFactor(finding.handwheel);
+      const reach = reading.overTravel ?? Number.POSITIVE_INFINITY;
       const within = (list: readonly number[], unit: Units) =>
         list.map((value) => inMm(value, unit)).filter((mm) => mm <= reach + 1e-9);
       const other: Units = units === "mm" ? "in" : "mm";
@@ -98,11 +97,10 @@ export const feedOrigin = {
 } as const;
 
 function distanceTable(finding: HandwheelFinding, distances: readonly number[], units: Units, width: number): Run[] {
-  const { feed, dial, handwheel } = finding;
-  if (feed === undefined) return [];
+  const { feed, reading, dial, handwheel } = finding;
+  if (feed === undefined || reading === undefined) return [];
   const other: Units = units === "mm" ? "in" : "mm";
-  const perTurn = readingPerTurn(feed, handwheel.reads);
-  const nominal = feed.nominal === undefined ? undefined : feed.nominal * readingFactor(finding.handwheel);
+  const { perTurn, nominalPerTurn: nominal } = reading;
   const columns: Column[] = [
     { heading: [`for ${handwheel.reads}`, units], align: units === "in" ? "end" : "decimal" },
     { heading: ["that is", other], align: "decimal" },
@@ -135,8 +133,10 @@ function distanceTable(finding: HandwheelFinding, distances: readonly number[], 
       : [{ heading: ["doubt ±", units], align: "decimal", optional: true } as const]),
   ];
   const rows = distances.map((distance): Cell[] => {
-    const setting = settingFor(distance, perTurn, dial?.chosen);
-    const old = nominal === undefined ? undefined : oldDialSetting(distance, perTurn, nominal);
+    const setting = settingToRead(finding, distance);
+    if (setting === undefined) return [];
+    const old = oldSettingToRead(finding, distance);
+    const doubt = doubtOver(distance, feed);
     return [
       { text: units === "in" ? inches(fromMm(distance, "in")) : trimmed(distance, 4), weight: "bold" },
       { text: show(distance, other) },
@@ -158,7 +158,7 @@ function distanceTable(finding: HandwheelFinding, distances: readonly number[], 
             { text: show(old.reading, units) },
             { text: show(distance * (perTurn / nominal - 1), units) },
           ]),
-      ...(feed.uncertainty === undefined ? [] : [{ text: show((distance * feed.uncertainty) / feed.perTurn, units) }]),
+      ...(doubt === undefined ? [] : [{ text: show(doubt, units) }]),
     ];
   });
   return table(columns, rows, { width, size: size.small, ruleEvery: 3 });
@@ -181,9 +181,9 @@ function inches(value: number): string {
 
 /** `dial 0 stands for` is the start reading of each turn on a dial that does not close. */
 function wholeTurns(finding: HandwheelFinding, most: number, units: Units, width: number): Run[] {
-  const { feed, dial, handwheel } = finding;
-  if (feed === undefined) return [];
-  const factor = readingFactor(finding.handwheel);
+  const { feed, reading, dial, handwheel } = finding;
+  if (feed === undefined || reading === undefined) return [];
+  const { factor } = reading;
   const reach =
     handwheel.travel === undefined ? most : Math.min(most, Math.max(1, Math.floor(handwheel.travel / feed.perTurn)));
   const other: Units = units === "mm" ? "in" : "mm";

@@ -1,4 +1,4 @@
-import type { HandwheelFinding } from "../findings/findings.js";
+import type { HandwheelFinding } from "./findings.js";
 
 /** What a handwheel does in a job. `swivelled`: the slide that feeds a taper. */
 export type Role = "across" | "along" | "barrel" | "swivelled";
@@ -22,3 +22,16 @@ export function wheelFor(role: Role, handwheels: readonly HandwheelFinding[]): H
 /** True of a wheel that makes round work thinner: by its name, or because its dial reads diameter. */
 export const isAcross = ({ handwheel }: Pick<HandwheelFinding, "handwheel">): boolean =>
   names.across.test(handwheel.name) || handwheel.reads === "diameter";
+
+/** The wheel that one learns to read a dial on: the one across, else the first with a feed. */
+export const wheelToLearnOn = (handwheels: readonly HandwheelFinding[]): HandwheelFinding | undefined =>
+  wheelFor("across", handwheels) ?? handwheels.find(({ feed }) => feed !== undefined);
+
+/** The wheel that feeds a drill, on a machine that is one: a barrel or a quill. */
+export const drillingWheel = (handwheels: readonly HandwheelFinding[]): HandwheelFinding | undefined =>
+  handwheels.find(({ handwheel }) => /barrel|quill/i.test(handwheel.name));
+
+export const wheelNamed = (
+  name: string | undefined,
+  handwheels: readonly HandwheelFinding[],
+): HandwheelFinding | undefined => handwheels.find(({ handwheel }) => handwheel.name === name);
