@@ -1,7 +1,9 @@
 import { closingWords } from "../dial/closing.js";
 import type { DialChoice, DialFinding } from "../dial/finding.js";
 import type { SpeedFinding } from "../drive/finding.js";
+import { rpmWords } from "../drive/rpmWords.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
+import { heldByLimit } from "../findings/limits.js";
 import { limitRpm } from "../machine/limits.js";
 import type { Limits, Units } from "../machine/machine.js";
 import { formatFixed, formatUncertain, plural } from "../quantity/format.js";
@@ -16,7 +18,7 @@ export function overview(findings: Findings): string[] {
     const width = Math.max(...drive.speeds.map(({ position }) => position.name.length));
     for (const speed of drive.speeds)
       lines.push(
-        `  ${speed.position.name.padEnd(width)}  ${rpm(speed).padStart(9)} rpm  ${origin(speed)}${beyond(speed, machine.limits)}`,
+        `  ${speed.position.name.padEnd(width)}  ${rpmWords(speed).padStart(9)} rpm  ${origin(speed)}${beyond(speed, machine.limits)}`,
       );
     if (drive.slip !== undefined) lines.push(`  mean slip ${formatFixed(drive.slip * 100, 1)} %`);
   }
@@ -25,16 +27,11 @@ export function overview(findings: Findings): string[] {
 }
 
 /** Positions that the limits forbid, or allow only turned down. */
-function beyond({ rpm, slowestRpm }: SpeedFinding, limits: Limits): string {
-  const limit = limitRpm(limits);
-  if (slowestRpm > limit) return "; beyond the limit, do not use";
-  return rpm > limit * (1 + 1e-9) ? `; never above ${formatFixed(limit, 0)}` : "";
+function beyond(speed: SpeedFinding, limits: Limits): string {
+  const held = heldByLimit(speed, limits);
+  if (held === "wholly") return "; beyond the limit, do not use";
+  return held === "in part" ? `; never above ${formatFixed(limitRpm(limits), 0)}` : "";
 }
-
-const rpm = ({ rpm, slowestRpm }: SpeedFinding): string =>
-  Math.round(rpm) === Math.round(slowestRpm)
-    ? formatFixed(rpm, 0)
-    : `${formatFixed(slowestRpm, 0)}–${formatFixed(rpm, 0)}`;
 
 function origin({ from, slip }: SpeedFinding): string {
   if (from === "measured") return `measured${slip === undefined ? "" : `, slip ${formatFixed(slip * 100, 1)} %`}`;

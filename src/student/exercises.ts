@@ -1,10 +1,9 @@
-import { chooseSpeed } from "../cutting/choose.js";
-import { cuttingSpeed } from "../cutting/cuttingSpeeds.js";
 import type { DialChoice, DialFinding } from "../dial/finding.js";
 import type { Setting } from "../dial/setting.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import { isAcross, wheelFor, wheelToLearnOn } from "../findings/roles.js";
 import { settingToRead } from "../findings/settings.js";
+import { speedFor } from "../findings/speedChoice.js";
 import { formatFixed, plural, trimmed } from "../quantity/format.js";
 import { fromMm, inMm } from "../quantity/length.js";
 import { threads } from "../thread/data.js";
@@ -108,16 +107,17 @@ function lengthExercise(wheel: HandwheelFinding, { machine }: Findings, throws: 
   ];
 }
 
-function speedExercises({ drive, machine }: Findings, throws: Dice): Exercise[] {
+function speedExercises(findings: Findings, throws: Dice): Exercise[] {
+  const { drive, machine } = findings;
   const [first, ...rest] = machine.work.materials;
   const [small, ...larger] = machine.work.diameters;
   if (drive === undefined || first === undefined || small === undefined) return [];
   const asked = [throws.pick([first, ...rest]), throws.pick([first, ...rest])];
   return [...new Set(asked)].flatMap((material): Exercise[] => {
     const diameter = throws.pick([small, ...larger]);
-    const band = cuttingSpeed(material, machine.work.tool, "turning", { ...machine.work, diameter });
-    if (band === undefined) return [];
-    const { speed, rpm } = chooseSpeed(diameter, band, drive.speeds, machine.limits);
+    const choice = speedFor({ operation: "turning", material, diameter }, findings);
+    if (choice === undefined) return [];
+    const { speed, rpm } = choice;
     const size = `${trimmed(fromMm(diameter, machine.units), 3)} ${machine.units}`;
     return [
       {

@@ -1,5 +1,5 @@
 import type { DialFinding } from "../../dial/finding.js";
-import { COMFORTABLE_FROM, LEAST_SPACING } from "../../dial/penalty.js";
+import { blurs, strains } from "../../dial/legibility.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import type { Machine, Units } from "../../machine/machine.js";
 import { formatFixed, plural } from "../../quantity/format.js";
@@ -84,9 +84,9 @@ export function leastCount({ vernier, chosen }: Pick<DialFinding, "vernier" | "c
 /** A warning with its remedy where the marks stand too close to be read (distances: see dial/penalty). */
 function sightWords({ chosen, second }: DialFinding): string {
   const least = Math.min(chosen.spacing, second?.chosen.spacing ?? chosen.spacing);
-  if (least >= COMFORTABLE_FROM * 0.95) return "";
+  if (!blurs(least) && !strains(least)) return "";
   const apart = `marks ${formatFixed(least, 2)} mm apart`;
-  return least < LEAST_SPACING
+  return blurs(least)
     ? `Too small for its divisions: ${apart} blur. Take a coarser division, a larger dial, or a coarser dial with a vernier.`
     : `Close: ${apart}. A coarser division, or a vernier on one, is easier on the eye.`;
 }

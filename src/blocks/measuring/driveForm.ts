@@ -1,3 +1,4 @@
+import { rpmWords } from "../../drive/rpmWords.js";
 import type { PulleyMeasure } from "../../machine/effectiveDiameter.js";
 import type { Stage, Step, Units } from "../../machine/machine.js";
 import { formatFixed, trimmed } from "../../quantity/format.js";
@@ -23,7 +24,7 @@ export const driveForm = block({ blankRows: 6 }, ({ findings, settings, width })
     : blank;
   const small = (words: string, gap: number) => paragraph(words, width, { size: size.small, gap });
   const motor = drive
-    ? `Motor in the file: ${drive.motor.slowestRpm === drive.motor.fastestRpm ? formatFixed(drive.motor.fastestRpm, 0) : `${formatFixed(drive.motor.slowestRpm, 0)} to ${formatFixed(drive.motor.fastestRpm, 0)}`} rpm.`
+    ? `Motor in the file: ${rpmWords({ rpm: drive.motor.fastestRpm, slowestRpm: drive.motor.slowestRpm }, " to ")} rpm.`
     : "Motor, from its plate: __________ rpm, __________ Hz.";
   const belt = drive?.belt
     ? ` Belt in the file: ${drive.belt.kind}${drive.belt.section ? ` ${drive.belt.section}` : ""}${drive.belt.size === undefined ? "" : `, ${trimmed(fromMm(drive.belt.size, units), 4)} ${units}`}.`

@@ -1,11 +1,10 @@
-import { chooseSpeed } from "../../cutting/choose.js";
-import { cuttingSpeed } from "../../cutting/cuttingSpeeds.js";
 import { type DrillSize, type DrillSystem, drillSizes, drillSystems } from "../../cutting/drillSizes.js";
 import type { CuttingSpeed, SpeedChoice } from "../../cutting/finding.js";
 import { coolant } from "../../cutting/materials.js";
 import { findOperation } from "../../cutting/operations.js";
 import { cuttingSpeedUnit } from "../../cutting/rates.js";
 import { sourceTitle } from "../../cutting/sources.js";
+import { bandFor, speedFor } from "../../findings/speedChoice.js";
 import type { Machine, Units } from "../../machine/machine.js";
 import { formatFixed, trimmed } from "../../quantity/format.js";
 import { mmPer } from "../../quantity/length.js";
@@ -25,9 +24,8 @@ export const speedTable = block(
     const { tool, materials } = machine.work;
     const { operation, dense } = settings;
     const sizes = sizesOf(settings, machine);
-    const bandsAt = (diameter: number) =>
-      materials.map((material) => cuttingSpeed(material, tool, operation, { ...machine.work, diameter }));
-    const bands = bandsAt(sizes.at(-1)?.diameter ?? 10);
+    const largest = sizes.at(-1)?.diameter ?? 10;
+    const bands = materials.map((material) => bandFor({ operation, material, diameter: largest }, findings));
     const ofDrills = drillSystems.includes(settings.sizes as DrillSystem);
     const columns: Column[] = [
       ofDrills
@@ -41,9 +39,10 @@ export const speedTable = block(
     const rows = sizes.map(({ name, diameter }) => [
       { text: name, weight: "bold" } satisfies Cell,
       ...(columns.length > materials.length + 1 ? [{ text: formatFixed(diameter, 2) }] : []),
-      ...bandsAt(diameter).map((band) =>
-        band ? cell(chooseSpeed(diameter, band, drive.speeds, machine.limits), dense) : { text: "no data" },
-      ),
+      ...materials.map((material): Cell => {
+        const choice = speedFor({ operation, material, diameter }, findings);
+        return choice ? cell(choice, dense) : { text: "no data" };
+      }),
     ]);
     const title = `${operation}, ${tool}: belt position and rpm by ${findOperation(operation)?.diameter ?? "diameter"}`;
     const runs = [

@@ -1,9 +1,8 @@
-import { chooseSpeed } from "../../cutting/choose.js";
-import { cuttingSpeed } from "../../cutting/cuttingSpeeds.js";
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { group, line, text } from "../../drawing/shapes.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { isAcross, wheelToLearnOn } from "../../findings/roles.js";
+import { speedFor } from "../../findings/speedChoice.js";
 import { formatFixed, trimmed } from "../../quantity/format.js";
 import { fromMm } from "../../quantity/length.js";
 import { type Exercise, exercises } from "../../student/exercises.js";
@@ -160,17 +159,17 @@ function beltDrawing({ drive, machine }: Findings, width: number): Drawing {
   return { width, height: height + 1, marks };
 }
 
-function speeds({ drive, machine }: Findings, most: number, width: number): Drawing[] {
+function speeds(findings: Findings, most: number, width: number): Drawing[] {
+  const { drive, machine } = findings;
   if (drive === undefined) return [ideas(["This sheet knows no speeds. Ask before you start."], width)];
-  const { materials, diameters, tool } = machine.work;
+  const { materials, diameters } = machine.work;
   const sizes = [...new Set([diameters[1], diameters[Math.floor(diameters.length / 2)], diameters.at(-1)])].filter(
     (mm) => mm !== undefined,
   );
   const rows = materials.slice(0, most).map((material): Cell[] => [
     { text: material, weight: "bold" },
     ...sizes.map((diameter): Cell => {
-      const band = cuttingSpeed(material, tool, "turning", { ...machine.work, diameter });
-      const choice = band && chooseSpeed(diameter, band, drive.speeds, machine.limits);
+      const choice = speedFor({ operation: "turning", material, diameter }, findings);
       if (choice?.speed === undefined || choice.rpm === undefined) return { text: "ask", ink: "accent" };
       return { text: choice.speed.position.name, note: `${formatFixed(choice.rpm, 0)} rpm` };
     }),

@@ -1,10 +1,9 @@
-import { chooseSpeed } from "../../cutting/choose.js";
-import { cuttingSpeed } from "../../cutting/cuttingSpeeds.js";
 import { feedPerRevolution } from "../../cutting/feeds.js";
 import { handFeed } from "../../cutting/handFeed.js";
 import { sourceTitle } from "../../cutting/sources.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { drillingWheel, wheelNamed } from "../../findings/roles.js";
+import { speedFor } from "../../findings/speedChoice.js";
 import { formatFixed, trimmed } from "../../quantity/format.js";
 import { mmPer } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
@@ -51,18 +50,18 @@ export const drillDepth = block(
 );
 
 function drillFeed(
-  { machine, drive }: Findings,
+  findings: Findings,
   { handwheel }: HandwheelFinding,
   perTurn: number,
   drills: readonly number[],
   width: number,
 ): Run[] {
+  const { machine, drive } = findings;
   const [material = ""] = machine.work.materials;
   if (drive === undefined) return [];
   const rows = drills.flatMap((diameter): Cell[][] => {
-    const band = cuttingSpeed(material, machine.work.tool, "drilling", machine.work);
     const feed = feedPerRevolution(material, "drilling", diameter);
-    const rpm = band && chooseSpeed(diameter, band, drive.speeds, machine.limits).rpm;
+    const rpm = speedFor({ operation: "drilling", material, diameter }, findings)?.rpm;
     if (feed === undefined || rpm === undefined) return [];
     const { turnsPerMinute, count } = handFeed(feed.from, rpm, perTurn);
     return [

@@ -2,7 +2,7 @@ import { feedPerRevolution } from "../../cutting/feeds.js";
 import { cutMinutes, handFeed } from "../../cutting/handFeed.js";
 import { sourceTitle } from "../../cutting/sources.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
-import { limitRpm } from "../../machine/limits.js";
+import { overLimit } from "../../findings/limits.js";
 import { formatFixed, trimmed } from "../../quantity/format.js";
 import { mmPer } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
@@ -41,7 +41,7 @@ export const handFeedTables = block(
       ];
       const rows = drive.speeds.map((speed): Cell[] => [
         { text: speed.position.name, weight: "bold" },
-        speed.rpm > limitRpm(machine.limits) * (1 + 1e-9)
+        overLimit(speed.rpm, machine.limits)
           ? { text: formatFixed(speed.rpm, 0), ink: "accent", note: "beyond the limit" }
           : { text: formatFixed(speed.rpm, 0) },
         ...feeds.flatMap((feed): Cell[] => {
