@@ -10,12 +10,19 @@ const names: Readonly<Record<Role, RegExp>> = {
   swivelled: /top|compound/i,
 };
 
+const byName = (role: Role, handwheels: readonly HandwheelFinding[]): HandwheelFinding | undefined =>
+  handwheels.find(({ handwheel, feed }) => feed !== undefined && names[role].test(handwheel.name));
+
+/** The slide square to the bed, by its name alone. */
+export const crossSlide = (handwheels: readonly HandwheelFinding[]): HandwheelFinding | undefined =>
+  byName("across", handwheels);
+
 /** The handwheel for a role, by the usual words in its name (common practice); without a carriage the top slide measures
  *  lengths. Undefined where the file has none with a feed. */
 export function wheelFor(role: Role, handwheels: readonly HandwheelFinding[]): HandwheelFinding | undefined {
-  const find = (wanted: Role) =>
-    handwheels.find(({ handwheel, feed }) => feed !== undefined && names[wanted].test(handwheel.name));
-  if (role === "across") return find(role) ?? handwheels.find(({ handwheel, feed }) => feed && isAcross({ handwheel }));
+  const find = (wanted: Role) => byName(wanted, handwheels);
+  if (role === "across")
+    return crossSlide(handwheels) ?? handwheels.find(({ handwheel, feed }) => feed && isAcross({ handwheel }));
   return find(role) ?? (role === "along" ? find("swivelled") : undefined);
 }
 

@@ -50,6 +50,8 @@ export function formatUncertain(
   };
 }
 
+export const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+
 /** "1 turn", "3 turns"; give the plural where it is not made with an s. */
 export function plural(count: number, one: string, many = `${one}s`): string {
   return `${trimmed(count, MOST_PLACES)} ${count === 1 ? one : many}`;

@@ -4,7 +4,7 @@ import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import { isAcross, wheelFor, wheelToLearnOn } from "../findings/roles.js";
 import { settingToRead } from "../findings/settings.js";
 import { speedFor } from "../findings/speedChoice.js";
-import { formatFixed, plural, trimmed } from "../quantity/format.js";
+import { formatFixed, formatLength, plural, trimmed } from "../quantity/format.js";
 import { fromMm, inMm } from "../quantity/length.js";
 import { threads } from "../thread/data.js";
 import { threadNamed, turnsFor } from "../thread/thread.js";
@@ -37,7 +37,7 @@ function dialExercises(wheel: HandwheelFinding, { machine }: Findings, throws: D
   const { handwheel, reading, dial } = wheel;
   if (reading === undefined) return [];
   const { units } = machine;
-  const show = (mm: number, places = units === "mm" ? 2 : 3) => `${formatFixed(fromMm(mm, units), places)} ${units}`;
+  const show = (mm: number, places = units === "mm" ? 2 : 3) => formatLength(mm, units, places);
   const name = handwheel.name.toLowerCase();
   const turns = throws.whole(2, 4);
   const moved = handwheel.reads === "diameter" ? "How much thinner does the part get?" : "How far does it move?";

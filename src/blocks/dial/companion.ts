@@ -5,6 +5,7 @@ import { type Growth, growthOf } from "../../dial/growth.js";
 import { vernierMarks } from "../../dial/vernier.js";
 import type { Drawing } from "../../drawing/drawing.js";
 import { group } from "../../drawing/shapes.js";
+import { TURN } from "../../quantity/angle.js";
 import { cutLine, size } from "../shared/style.js";
 import { scaleMarks, textAlong, textAt } from "./scaleMarks.js";
 import { ringSurface, type Surface, stripSurface } from "./surface.js";
@@ -15,7 +16,7 @@ export function companionSurface(flat: Development, height: number, from: number
   const part = { from, to, growth };
   if (flat.kind === "strip") return stripSurface(paperPerRadian(flat), height, part, true);
   const ring = { outer: flat.outer + height, inner: flat.outer };
-  return ringSurface(ring, flat.sweep / (2 * Math.PI), part, { flip: true });
+  return ringSurface(ring, flat.sweep / TURN, part, { flip: true });
 }
 
 /** The fixed mark: a small label with one line. */

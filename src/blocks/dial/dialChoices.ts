@@ -5,16 +5,16 @@ import { graduations } from "../../dial/graduations.js";
 import { growthOf } from "../../dial/growth.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import type { Machine, Units } from "../../machine/machine.js";
-import { formatFixed } from "../../quantity/format.js";
+import { TURN } from "../../quantity/angle.js";
+import { capital, formatFixed } from "../../quantity/format.js";
 import { mmPer } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
+import { heading, kept, together } from "../shared/runs.js";
 import { fine, size } from "../shared/style.js";
 import { paragraph } from "../shared/table.js";
 import { costWords } from "./dialWords.js";
 import { type ScaleStyle, scaleMarks } from "./scaleMarks.js";
 import { stripSurface } from "./surface.js";
-
-const turn = 2 * Math.PI;
 
 /** The ways to divide each dial, best first: what each costs, and how it looks about its zero at true size. */
 export const dialChoices = block({ most: 6 }, ({ handwheels, findings, settings, width }) =>
@@ -22,12 +22,9 @@ export const dialChoices = block({ most: 6 }, ({ handwheels, findings, settings,
     const { handwheel, dial } = finding;
     if (dial === undefined) return [];
     const { units } = findings.machine;
-    const head = [
-      ...paragraph(handwheel.name, width, { size: size.heading, weight: "bold", gap: 5 }),
-      ...paragraph(turnAndClosings(finding, units), width, { size: size.small, gap: 0.3 }),
-    ].map((run) => ({ ...run, keepWithNext: true }));
     return [
-      ...head,
+      ...heading(handwheel.name, width, 5),
+      ...kept(paragraph(turnAndClosings(finding, units), width, { size: size.small, gap: 0.3 })),
       ...dial.choices
         .slice(0, Math.max(1, settings.most))
         .flatMap((choice, index) => choiceRuns(choice, index, finding, findings.machine, width)),
@@ -49,23 +46,23 @@ function choiceRuns(
   machine: Machine,
   width: number,
 ): Run[] {
-  const { handwheel, dial } = finding;
+  const { dial } = finding;
   const chosen = dial?.chosen === choice;
   const kind = choice.rows > 1 ? ` in ${choice.rows} rows` : `, ${choice.closure}`;
   const title = `${index + 1}. ${choice.divisions} × ${choice.divisionLabel}${kind}${chosen ? (dial?.forced ? ": as the file asks" : ": chosen") : ""}`;
   const words = `${costWords(choice, machine.units)}. ${/apart/.test(others(choice)) ? "" : `Marks ${formatFixed(choice.spacing, 2)} mm apart. `}${others(choice)}`;
   const picture = excerpt(choice, finding, Math.min(width, 120));
-  return [
+  return together([
     ...paragraph(title, width, { size: size.body, weight: chosen ? "bold" : "regular", gap: 2.6 }),
-    ...paragraph(words.charAt(0).toUpperCase() + words.slice(1), width, { size: size.small }),
+    ...paragraph(capital(words), width, { size: size.small }),
     ...(picture ? [{ drawing: { ...picture, width }, gap: 0.8 }] : []),
-  ].map((run, at, all) => ({ ...run, keepWithNext: at < all.length - 1 && handwheel !== undefined }));
+  ]);
 }
 
 /** What the cost does not say already. */
 function others({ remarks }: DialChoice): string {
   const rest = remarks.filter((remark) => !/closes|reads .* too|the feed itself|starts again/.test(remark));
-  return rest.length === 0 ? "" : `${rest.join("; ").replace(/^./, (letter) => letter.toUpperCase())}.`;
+  return rest.length === 0 ? "" : `${capital(rest.join("; "))}.`;
 }
 
 /** The marks about the zero, at true size on the dial's reading circle, laid straight. */
@@ -75,13 +72,13 @@ function excerpt(choice: DialChoice, { reading, dial }: HandwheelFinding, room: 
   const rows = graduations(choice, reading.perTurn);
   if (rows.length === 0) return undefined;
   const perRadian = paperPerRadian(flat);
-  const span = Math.min(turn, room / perRadian);
-  const from = span < turn ? -0.3 * span : 0;
+  const span = Math.min(TURN, room / perRadian);
+  const from = span < TURN ? -0.3 * span : 0;
   const height = 5.2;
   const surface = stripSurface(perRadian, height * rows.length, { from, to: from + span, growth: growthOf(dial) });
   const marks = rows.flatMap((row, index) => {
     const here = row.flatMap((mark) =>
-      [mark.angle - turn, mark.angle]
+      [mark.angle - TURN, mark.angle]
         .filter((angle) => angle >= from && angle <= from + span)
         .map((angle) => ({ ...mark, angle })),
     );

@@ -2,7 +2,7 @@ import type { DialFinding } from "../../dial/finding.js";
 import { blurs, strains } from "../../dial/legibility.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import type { Machine, Units } from "../../machine/machine.js";
-import { formatFixed, plural } from "../../quantity/format.js";
+import { capital, formatFixed, formatLength, plural } from "../../quantity/format.js";
 import { mmPer } from "../../quantity/length.js";
 
 type Scale = Pick<DialFinding, "chosen" | "labelUnit">;
@@ -11,7 +11,7 @@ type Scale = Pick<DialFinding, "chosen" | "labelUnit">;
 export function dialLegend({ handwheel, reading }: HandwheelFinding, dial: DialFinding, machine: Machine): string {
   const { unit } = dial.chosen;
   const onDiameter = handwheel.reads === "diameter" ? " on diameter" : "";
-  const perTurn = reading && `${formatFixed(reading.perTurn / mmPer[unit], unit === "mm" ? 3 : 4)} ${unit} a turn`;
+  const perTurn = reading && `${formatLength(reading.perTurn, unit, unit === "mm" ? 3 : 4)} a turn`;
   const counts = ({ labelUnit, chosen }: Scale) =>
     labelUnit === undefined || labelUnit === chosen.unit ? "" : labelUnit;
   const divisions = dial.second
@@ -33,7 +33,7 @@ export function dialWords(dial: DialFinding, units: Units): string {
   const lower = dial.second ? ` Lower scale: ${scaleWords(dial.second, units)}.` : "";
   const vernier = dial.vernier ? ` ${vernierWords(dial, units)}.` : "";
   const first = scaleWords(dial, units);
-  const upper = dial.second ? `Upper scale: ${first}` : first.charAt(0).toUpperCase() + first.slice(1);
+  const upper = dial.second ? `Upper scale: ${first}` : capital(first);
   return `${upper}.${lower}${vernier} Numbers grow as the wheel is turned ${dial.increases}. ${sightWords(dial)}${waveWords(dial)}`.trim();
 }
 
@@ -47,7 +47,7 @@ const amount = (mm: number, units: Units) =>
   `${formatFixed(Math.abs(mm) / mmPer[units], units === "mm" ? 4 : 5)} ${units}`;
 
 function scaleWords({ chosen }: Scale, units: Units): string {
-  const over = `${formatFixed(chosen.overTravel / mmPer[units], 0)} ${units}`;
+  const over = formatLength(chosen.overTravel, units, 0);
   const kind = {
     even: `${plural(chosen.divisions, "even division")} of ${chosen.divisionLabel}`,
     true: `exact divisions of ${chosen.divisionLabel}${chosen.beginsAgain ? `, the last only ${amount(chosen.leftOver, chosen.unit)}: count whole turns, and begin each from its start reading` : ""}`,
@@ -65,7 +65,7 @@ export function costWords(chosen: Scale["chosen"], units: Units): string {
   if (chosen.beginsAgain) return "no error within a turn, but it does not run on past zero";
   if (chosen.errorPerTurn === 0) return "closes exactly";
   const sense = chosen.errorPerTurn > 0 ? "much" : "little";
-  const over = `${formatFixed(chosen.overTravel / mmPer[units], 0)} ${units}`;
+  const over = formatLength(chosen.overTravel, units, 0);
   return `${chosen.closes ? "closes within the feed's doubt" : "does not close"}: reads ${amount(chosen.errorPerTurn, units)} too ${sense} each turn, ${amount(chosen.errorOverTravel, units)} over ${over}`;
 }
 
@@ -73,7 +73,7 @@ export function costWords(chosen: Scale["chosen"], units: Units): string {
 export function vernierWords({ vernier, chosen }: DialFinding, units: Units): string {
   if (vernier === undefined) return "";
   const doubtful = chosen.doubtOverTravel !== undefined && chosen.doubtOverTravel > vernier.leastCount;
-  return `Vernier of ${vernier.parts} over ${vernier.spans} divisions: reads ${leastCount({ vernier, chosen })}${doubtful ? `, finer than the feed is known over ${formatFixed(chosen.overTravel / mmPer[units], 0)} ${units}` : ""}`;
+  return `Vernier of ${vernier.parts} over ${vernier.spans} divisions: reads ${leastCount({ vernier, chosen })}${doubtful ? `, finer than the feed is known over ${formatLength(chosen.overTravel, units, 0)}` : ""}`;
 }
 
 export function leastCount({ vernier, chosen }: Pick<DialFinding, "vernier" | "chosen">): string {

@@ -9,9 +9,11 @@ import {
 } from "../../dividing/ringCutting.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import type { Machine } from "../../machine/machine.js";
+import { TURN } from "../../quantity/angle.js";
 import { formatFixed, plural, trimmed } from "../../quantity/format.js";
 import { mmPer } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
+import { heading, kept, lowered } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, paragraph, table } from "../shared/table.js";
 
@@ -30,7 +32,7 @@ export const ringCutting = block({ secondsPlaces: 0 }, ({ handwheels, findings, 
       const name = dial.rows.length > 1 ? `${handwheel.name}, row ${index + 1} of ${dial.rows.length}` : handwheel.name;
       const indexing = ringIndexing(row, equalDivisions(dial, row), machine.dividing, machine.gears ?? []);
       return [
-        ...kept(paragraph(name, width, { size: size.heading, weight: "bold", gap: 5 })),
+        ...heading(name, width, 5),
         ...kept(
           indexingWords(finding, dial, row, indexing, machine).flatMap((words) =>
             paragraph(words, width, { size: size.small, gap: 0.4 }),
@@ -41,8 +43,6 @@ export const ringCutting = block({ secondsPlaces: 0 }, ({ handwheels, findings, 
     });
   }),
 );
-
-const kept = (runs: Run[]): Run[] => runs.map((run) => ({ ...run, keepWithNext: true }));
 
 /** Rows may begin between marks; only equal divisions of the whole circle that begin at zero are indexed as such. */
 function equalDivisions({ chosen }: DialFinding, row: readonly Graduation[]): number | undefined {
@@ -74,7 +74,7 @@ function indexingWords(
       const { first, second, divisionsAtOnce, error } = move;
       const all = (error * (equal ?? 1)) / divisionsAtOnce;
       said.push(
-        `Compound: ${first.holes} of ${first.circle} forward, then crank and plate ${Math.abs(second.holes)} of ${second.circle} ${second.holes > 0 ? "forward" : "back"}${divisionsAtOnce > 1 ? `, which goes on by ${divisionsAtOnce} divisions: round ${divisionsAtOnce} times` : ""}: ${error === 0 ? "exact" : `${writeDegrees(Math.abs((error / dividing.ratio) * 2 * Math.PI))} out each time, ${reads(all)} of reading when all are cut`}.`,
+        `Compound: ${first.holes} of ${first.circle} forward, then crank and plate ${Math.abs(second.holes)} of ${second.circle} ${second.holes > 0 ? "forward" : "back"}${divisionsAtOnce > 1 ? `, which goes on by ${divisionsAtOnce} divisions: round ${divisionsAtOnce} times` : ""}: ${error === 0 ? "exact" : `${writeDegrees(Math.abs((error / dividing.ratio) * TURN))} out each time, ${reads(all)} of reading when all are cut`}.`,
       );
     }
     for (const { circle, holes, ratio, drivers, driven } of indexing.differential.slice(0, 1))
@@ -83,7 +83,7 @@ function indexingWords(
       );
     if (indexing.nearest)
       said.push(
-        `Nearest holes, counted from zero on the ${indexing.nearest.circle} circle (in the table): no mark further out than ${writeDegrees((indexing.nearest.worst / dividing.ratio) * 2 * Math.PI)}, ${reads(indexing.nearest.worst)} of reading; no error gathers.`,
+        `Nearest holes, counted from zero on the ${indexing.nearest.circle} circle (in the table): no mark further out than ${writeDegrees((indexing.nearest.worst / dividing.ratio) * TURN)}, ${reads(indexing.nearest.worst)} of reading; no error gathers.`,
       );
   }
   for (const { teeth, step, detents } of indexing.gears.slice(0, 2))
@@ -140,7 +140,5 @@ function markTable(row: readonly Graduation[], indexing: RingIndexing, width: nu
     }).flat(),
   );
   const across = Array.from({ length: columnsAcross }, () => columns).flat();
-  return table(across, rows, { width, size: size.small, ruleEvery: 5 }).map((run, index) =>
-    index === 0 ? { ...run, gap: 2 } : run,
-  );
+  return lowered(table(across, rows, { width, size: size.small, ruleEvery: 5 }), 2);
 }

@@ -6,6 +6,7 @@ import type { Machine, Units } from "../../machine/machine.js";
 import { formatFixed, formatLength } from "../../quantity/format.js";
 import { mmPer } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
+import { heading, kept, lowered } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, paragraph, table } from "../shared/table.js";
 import { turnAndClosings } from "./dialChoices.js";
@@ -23,16 +24,15 @@ export const startReadingTables = block({ most: 40 }, ({ handwheels, findings, s
     const { machine } = findings;
     const { units } = machine;
     const travel = reading.overTravel ?? dial.chosen.overTravel * reading.factor;
-    const head = [
-      ...paragraph(handwheel.name, width, { size: size.heading, weight: "bold", gap: 5 }),
-      ...paragraph(
-        `${turnAndClosings(finding, units)} The dial begins again at zero: count whole turns, and add the start reading of the turn to what the dial shows.`,
-        width,
-        { size: size.small, gap: 0.3 },
-      ),
-    ].map((run) => ({ ...run, keepWithNext: true }));
     return [
-      ...head,
+      ...heading(handwheel.name, width, 5),
+      ...kept(
+        paragraph(
+          `${turnAndClosings(finding, units)} The dial begins again at zero: count whole turns, and add the start reading of the turn to what the dial shows.`,
+          width,
+          { size: size.small, gap: 0.3 },
+        ),
+      ),
       ...turnTable(startReadings(reading.perTurn, travel, settings.most), units, width),
       ...paragraph(rowsWords(dial, units), width, { size: size.small, gap: 2.5 }),
       ...paragraph(gearWords(finding, machine), width, { size: size.small, gap: 1 }),
@@ -57,9 +57,7 @@ function turnTable(readings: readonly number[], units: Units, width: number): Ru
       ];
     }).flat(),
   );
-  return table(columns, rows, { width, size: size.body, ruleEvery: 5 }).map((run, index) =>
-    index === 0 ? { ...run, gap: 2 } : run,
-  );
+  return lowered(table(columns, rows, { width, size: size.body, ruleEvery: 5 }), 2);
 }
 
 function rowsWords({ choices }: DialFinding, units: Units): string {

@@ -6,12 +6,12 @@ import { cuttingSpeedUnit } from "../../cutting/rates.js";
 import { sourceTitle } from "../../cutting/sources.js";
 import { bandFor, speedFor } from "../../findings/speedChoice.js";
 import type { Machine, Units } from "../../machine/machine.js";
-import { formatFixed, trimmed } from "../../quantity/format.js";
+import { capital, formatFixed, trimmed } from "../../quantity/format.js";
 import { mmPer } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
+import { heading, whole } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, paragraph, table } from "../shared/table.js";
-import { whole } from "../shared/whole.js";
 
 /** Material × diameter → belt position and speed, for one operation with the file's tool. `sizes`: the file's diameters
  *  (work), or drills: metric, fraction, number, letter, from `least` to `most` mm. `dense` leaves out the words under a
@@ -46,11 +46,7 @@ export const speedTable = block(
     ]);
     const title = `${operation}, ${tool}: belt position and rpm by ${findOperation(operation)?.diameter ?? "diameter"}`;
     const runs = [
-      ...paragraph(capital(title), width, {
-        size: size.body,
-        weight: "bold",
-        gap: 2,
-      }).map((run) => ({ ...run, keepWithNext: true })),
+      ...heading(capital(title), width, 2, size.body),
       ...table(columns, rows, { width, size: dense ? size.small : size.body, ruleEvery: dense ? 5 : 1 }),
       ...paragraph(notes(bands, machine, settings), width, { size: size.tiny, gap: 1 }),
     ];
@@ -115,8 +111,6 @@ function notes(bands: readonly (CuttingSpeed | undefined)[], machine: Machine, s
       : [`Cutting speeds from: ${sources.join("; ")}${fromMemory ? "; in part from memory" : ""}.`]),
   ].join(" ");
 }
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 const bandText = (band: CuttingSpeed | undefined, units: Units): string => {
   if (band === undefined) return "";

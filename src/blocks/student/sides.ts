@@ -3,7 +3,7 @@ import { group, line, text } from "../../drawing/shapes.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { isAcross, wheelToLearnOn } from "../../findings/roles.js";
 import { speedFor } from "../../findings/speedChoice.js";
-import { formatFixed, trimmed } from "../../quantity/format.js";
+import { formatFixed, formatLength, trimmed } from "../../quantity/format.js";
 import { fromMm } from "../../quantity/length.js";
 import { type Exercise, exercises } from "../../student/exercises.js";
 import { askLines, beltSteps, lostMotionLines, never } from "../../student/words.js";
@@ -102,8 +102,7 @@ const blank = (words: string, width: number): Drawing => ({
 
 function dialPanel({ handwheel, reading, dial }: HandwheelFinding, { machine }: Findings, width: number): Drawing[] {
   if (reading === undefined) return [];
-  const show = (mm: number) =>
-    `${formatFixed(fromMm(mm, machine.units), machine.units === "mm" ? 2 : 4)} ${machine.units}`;
+  const show = (mm: number) => formatLength(mm, machine.units, machine.units === "mm" ? 2 : 4);
   const name = handwheel.name.toLowerCase();
   const turn = `One turn of the ${name} is ${show(reading.perTurn)}${handwheel.reads === "diameter" ? " on the dial" : ""}.`;
   if (dial === undefined) return [ideas([`The ${name} has no dial. Count the turns.`, turn], width)];
@@ -128,7 +127,7 @@ function dialPanel({ handwheel, reading, dial }: HandwheelFinding, { machine }: 
 function lostWords(wheel: HandwheelFinding | undefined, { machine }: Findings): string[] {
   const lost = wheel?.feed?.lostMotion;
   if (wheel === undefined || lost === undefined || lost.turn <= 0) return [];
-  const much = `${formatFixed(fromMm(lost.travel, machine.units), machine.units === "mm" ? 2 : 3)} ${machine.units}`;
+  const much = formatLength(lost.travel, machine.units, machine.units === "mm" ? 2 : 3);
   return [`Here the ${wheel.handwheel.name.toLowerCase()} loses about ${much}.`];
 }
 

@@ -7,9 +7,9 @@ import { speedFor } from "../../findings/speedChoice.js";
 import { formatFixed, trimmed } from "../../quantity/format.js";
 import { mmPer } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
+import { heading, whole } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, paragraph, table } from "../shared/table.js";
-import { whole } from "../shared/whole.js";
 
 /** Depth by turns of the wheel that feeds the drill: the handwheel of that name, or the one that is a barrel or a quill;
  *  and how fast to turn it for a few drills in the file's first material. */
@@ -38,11 +38,7 @@ export const drillDepth = block(
       ...turns.map((count): Cell => ({ text: formatFixed((count * perTurn) / unit, places) })),
     ];
     return [
-      ...paragraph(`Depth by turns of the ${wheel.handwheel.name.toLowerCase()}`, width, {
-        size: size.body,
-        weight: "bold",
-        gap: 3,
-      }).map((run) => ({ ...run, keepWithNext: true })),
+      ...heading(`Depth by turns of the ${wheel.handwheel.name.toLowerCase()}`, width, 3, size.body),
       ...table(columns, [depths], { width, size: size.small }),
       ...whole(drillFeed(findings, wheel, perTurn, settings.drillsMm, width), height),
     ];
@@ -84,10 +80,7 @@ function drillFeed(
     { heading: ["what to count"], align: "start" },
   ];
   return [
-    ...paragraph(`Feeding the drill in ${material}`, width, { size: size.body, weight: "bold", gap: 2 }).map((run) => ({
-      ...run,
-      keepWithNext: true,
-    })),
+    ...heading(`Feeding the drill in ${material}`, width, 2, size.body),
     ...table(columns, rows, { width, size: size.small }),
     ...paragraph(
       `Feeds from ${sources.map(sourceTitle).join("; ")}. Ease off as the drill breaks through; draw it out to clear chips when the hole is three drills deep.`,

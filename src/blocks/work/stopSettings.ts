@@ -1,15 +1,16 @@
 import { settingToMove } from "../../findings/settings.js";
 import { repeats } from "../../findings/stops.js";
-import { formatFixed, plural } from "../../quantity/format.js";
+import { formatFixed, formatLength, plural } from "../../quantity/format.js";
 import { fromMm, inMm } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
+import { heading, kept } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, paragraph, table } from "../shared/table.js";
 
 /** For each stop of the file: turns and divisions, the steps, and what tolerance the machine can hold. */
 export const stopSettings = block({}, ({ findings, width }): Run[] => {
   const { units } = findings.machine;
-  const show = (mm: number) => `${formatFixed(fromMm(mm, units), units === "mm" ? 2 : 4)} ${units}`;
+  const show = (mm: number) => formatLength(mm, units, units === "mm" ? 2 : 4);
   return repeats(findings).flatMap(({ stop, wheel, repeat }): Run[] => {
     const title = `${stop.name}: ${show(stop.length)} by the ${stop.handwheel.toLowerCase()}${stop.parts === undefined ? "" : `, ${plural(stop.parts, "part")}`}`;
     const head = paragraph(title, width, { size: size.heading, weight: "bold", gap: 5 });
@@ -110,16 +111,14 @@ export const gaugeBlocks = block(
       }),
     ]);
     return [
-      ...paragraph("A gauge block or drill shank between stop and slide", width, {
-        size: size.heading,
-        weight: "bold",
-        gap: 5,
-      }).map((run) => ({ ...run, keepWithNext: true })),
-      ...paragraph(
-        "Measure the shank with a micrometer, not by its name. Take it out and the slide goes on by just its size: a shoulder and a groove from one stop.",
-        width,
-        { size: size.small },
-      ).map((run) => ({ ...run, keepWithNext: true })),
+      ...heading("A gauge block or drill shank between stop and slide", width, 5),
+      ...kept(
+        paragraph(
+          "Measure the shank with a micrometer, not by its name. Take it out and the slide goes on by just its size: a shoulder and a groove from one stop.",
+          width,
+          { size: size.small },
+        ),
+      ),
       ...table(columns, rows, { width, size: size.small, ruleEvery: 3 }),
     ];
   },
@@ -127,11 +126,7 @@ export const gaugeBlocks = block(
 
 /** Bar through the spindle against a stop inside it: the order of work that makes parts alike. */
 export const spindleStop = block({}, ({ width }): Run[] => [
-  ...paragraph("Parts alike from bar, with a stop inside the spindle", width, {
-    size: size.heading,
-    weight: "bold",
-    gap: 5,
-  }).map((run) => ({ ...run, keepWithNext: true })),
+  ...heading("Parts alike from bar, with a stop inside the spindle", width, 5),
   ...numbered(
     [
       "Stop and isolate the machine. Lock the stop in the spindle's bore so that it cannot creep: a plug with a drawbolt, or a rod held at the far end.",

@@ -5,6 +5,7 @@ import type { Units } from "../../machine/machine.js";
 import { formatFixed, formatUncertain, trimmed } from "../../quantity/format.js";
 import { fromMm, inMm } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
+import { heading, kept } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, paragraph, table } from "../shared/table.js";
 
@@ -45,26 +46,24 @@ export const turnTables = block(
       const other: Units = units === "mm" ? "in" : "mm";
       const own = handwheel.distances ?? [];
       return [
-        ...heading(handwheel.name, width, size.title, 5),
-        ...keep(paragraph(feedWords(finding, units), width, { size: size.small, gap: 0.5 })),
-        ...(own.length > 0 ? [...heading("Your distances", width), ...distanceTable(finding, own, units, width)] : []),
-        ...heading(`Round distances, ${units === "mm" ? "millimetres" : "inches"}`, width),
+        ...heading(handwheel.name, width, 5, size.title),
+        ...kept(paragraph(feedWords(finding, units), width, { size: size.small, gap: 0.5 })),
+        ...(own.length > 0 ? [...part("Your distances", width), ...distanceTable(finding, own, units, width)] : []),
+        ...part(`Round distances, ${units === "mm" ? "millimetres" : "inches"}`, width),
         ...distanceTable(finding, within(settings[units], units), units, width),
         ...(settings.both
           ? [
-              ...heading(`Round distances, ${other === "mm" ? "millimetres" : "inches"}`, width),
+              ...part(`Round distances, ${other === "mm" ? "millimetres" : "inches"}`, width),
               ...distanceTable(finding, within(settings[other], other), other, width),
             ]
           : []),
-        ...heading("Whole turns", width),
+        ...part("Whole turns", width),
         ...wholeTurns(finding, settings.turns, units, width),
       ];
     }),
 );
 
-const keep = (runs: Run[]): Run[] => runs.map((run) => ({ ...run, keepWithNext: true }));
-const heading = (words: string, width: number, em: number = size.body, gap = 3): Run[] =>
-  keep(paragraph(words, width, { size: em, weight: "bold", gap }));
+const part = (words: string, width: number): Run[] => heading(words, width, 3, size.body);
 const places: Record<Units, number> = { mm: 3, in: 4 };
 const show = (mm: number, units: Units): string => formatFixed(fromMm(mm, units), places[units]);
 
