@@ -6,7 +6,7 @@ import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import { heldByLimit } from "../findings/limits.js";
 import { limitRpm } from "../machine/limits.js";
 import type { Limits, Units } from "../machine/machine.js";
-import { formatFixed, formatUncertain, plural } from "../quantity/format.js";
+import { formatDoubted, formatFixed, plural } from "../quantity/format.js";
 import { fromMm } from "../quantity/length.js";
 
 /** What `check` shows of a sound file: speeds, feeds and the ways to divide each dial, in the file's unit. */
@@ -42,11 +42,7 @@ function handwheelLines({ handwheel, feed, dial }: HandwheelFinding, units: Unit
   if (!feed) return [`${handwheel.name}: feed per turn not given`];
   const show = (mm: number, extra = 0) =>
     `${formatFixed(fromMm(mm, units), (units === "mm" ? 3 : 4) + extra)} ${units}`;
-  const doubt =
-    feed.uncertainty === undefined
-      ? undefined
-      : formatUncertain(fromMm(feed.perTurn, units), fromMm(feed.uncertainty, units));
-  const value = doubt ? `${doubt.value} ± ${doubt.uncertainty} ${units}` : show(feed.perTurn, 1);
+  const value = formatDoubted(feed.perTurn, feed.uncertainty, units, units === "mm" ? 4 : 5);
   const lines = [`${handwheel.name}: ${value} a turn (${feedOrigin[feed.from]}), dial reads ${handwheel.reads}`];
   const { lostMotion, nominal } = feed;
   if (lostMotion) lines.push(`  lost motion ${show(lostMotion.travel)}, ${formatFixed(lostMotion.turn, 3)} of a turn`);

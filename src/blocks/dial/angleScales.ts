@@ -39,7 +39,7 @@ const margin = toRadians(4);
 
 /** `along` is the angle to the right of zero for the reader, radians. The reading edge is the outer one; a flat scale is
  *  drawn as it lies before the operator, whose side of it is the lower one. */
-export function angleSurface({ shape, radius, width, from, to }: AngleScale): Surface {
+function angleSurface({ shape, radius, width, from, to }: AngleScale): Surface {
   const part = { from: toRadians(from) - margin, to: toRadians(to) + margin, growth: "rightward" } as const;
   if (shape === "drum") return stripSurface(radius, width, part);
   // Like a face dial that grows with clockwise turning; its index stands on top.

@@ -12,7 +12,7 @@ import { ringSurface, type Surface, stripSurface } from "./surface.js";
 
 /** Paper for the fixed part beside a dial, bent as the dial is: its reading edge touches the dial's. `from` and `to` are
  *  angles of the wheel from the index line on, growing with the reading. */
-export function companionSurface(flat: Development, height: number, from: number, to: number, growth: Growth): Surface {
+function companionSurface(flat: Development, height: number, from: number, to: number, growth: Growth): Surface {
   const part = { from, to, growth };
   if (flat.kind === "strip") return stripSurface(paperPerRadian(flat), height, part, true);
   const ring = { outer: flat.outer + height, inner: flat.outer };

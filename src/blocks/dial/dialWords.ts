@@ -1,4 +1,5 @@
 import type { DialFinding } from "../../dial/finding.js";
+import { countedAs } from "../../dial/labelling.js";
 import { blurs, strains } from "../../dial/legibility.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import type { Machine, Units } from "../../machine/machine.js";
@@ -12,14 +13,12 @@ export function dialLegend({ handwheel, reading }: HandwheelFinding, dial: DialF
   const { unit } = dial.chosen;
   const onDiameter = handwheel.reads === "diameter" ? " on diameter" : "";
   const perTurn = reading && `${formatLength(reading.perTurn, unit, unit === "mm" ? 3 : 4)} a turn`;
-  const counts = ({ labelUnit, chosen }: Scale) =>
-    labelUnit === undefined || labelUnit === chosen.unit ? "" : labelUnit;
   const divisions = dial.second
     ? `upper ${dial.chosen.divisionLabel}, lower ${dial.second.chosen.divisionLabel}${onDiameter}`
     : `1 div ${dial.chosen.divisionLabel}${onDiameter}`;
   return [
     divisions,
-    [dial, ...(dial.second ? [dial.second] : [])].map(counts).filter(Boolean).join(", "),
+    [dial, ...(dial.second ? [dial.second] : [])].map(countedAs).filter(Boolean).join(", "),
     perTurn,
     ...(machine.revision === undefined ? [] : [`rev ${machine.revision}`]),
     handwheel.name,

@@ -58,7 +58,7 @@ function scaleWords(scale: LinearScale, division: LinearDivision, pieces: number
 }
 
 /** Cuts fall between two marks, and the pieces' lengths add up to the whole with a margin at either end. */
-export function scalePieces(scale: LinearScale, division: LinearDivision, room: number, revision?: string): CutOut[] {
+function scalePieces(scale: LinearScale, division: LinearDivision, room: number, revision?: string): CutOut[] {
   const margin = 4;
   const marks = linearMarks(division, scale.length);
   const [start, end] = [-margin, scale.length + margin];

@@ -4,7 +4,7 @@ import type { Zone } from "../../feed/alongTravel.js";
 import type { Budget } from "../../feed/budget.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { waveWords, zoneWords } from "../../findings/readingRemarks.js";
-import { formatFixed, formatUncertain } from "../../quantity/format.js";
+import { formatDoubted, formatFixed } from "../../quantity/format.js";
 import { block, type Run } from "../shared/block.js";
 import { heading, lowered } from "../shared/runs.js";
 import { size } from "../shared/style.js";
@@ -16,8 +16,7 @@ export const measuredReport = block({ plotHeight: 40 }, ({ handwheels, settings,
   handwheels.flatMap((finding): Run[] => {
     const { handwheel, feed, study } = finding;
     if (feed?.fit === undefined || study === undefined || handwheel.feed?.from !== "readings") return [];
-    const { value, uncertainty } = formatUncertain(feed.perTurn, feed.uncertainty ?? Number.NaN);
-    const head = `${handwheel.name}: ${feed.uncertainty === undefined ? formatFixed(feed.perTurn, 5) : `${value} ± ${uncertainty}`} mm a turn`;
+    const head = `${handwheel.name}: ${formatDoubted(feed.perTurn, feed.uncertainty, "mm", 5)} a turn`;
     return [
       ...heading(head, width, 5),
       ...statements(finding).flatMap((words) => paragraph(words, width, { size: size.small, gap: 0.5 })),

@@ -1,7 +1,7 @@
 import { type ReadingsPlan, readingsPlan } from "../../feed/readingsPlan.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import type { Units } from "../../machine/machine.js";
-import { capital, formatFixed, formatLength, formatUncertain, plural, trimmed } from "../../quantity/format.js";
+import { capital, formatDoubted, formatFixed, formatLength, plural, trimmed } from "../../quantity/format.js";
 import { fromMm, inMm } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
 import { lowered } from "../shared/runs.js";
@@ -130,7 +130,7 @@ const steps = (travel: number, free: number, units: Units): string[] => {
 };
 
 /** How many readings, and why just so many. */
-export function whyWords(plan: ReadingsPlan, within: number, travel: number, units: Units): string {
+function whyWords(plan: ReadingsPlan, within: number, travel: number, units: Units): string {
   const fine = units === "mm" ? 3 : 5;
   const over = `over ${formatLength(travel, units, units === "mm" ? 0 : 2)}`;
   const result = plan.enough
@@ -150,10 +150,6 @@ export const readingsEntry = (gauge: number, lists: { turns: string; travel: str
 function heldWords(finding: HandwheelFinding | undefined, units: Units, measured: string | undefined): string {
   const { feed } = finding ?? {};
   if (feed === undefined) return "The file holds no feed for it yet.";
-  const { value, uncertainty } =
-    feed.uncertainty === undefined
-      ? { value: formatLength(feed.perTurn, units), uncertainty: undefined }
-      : formatUncertain(fromMm(feed.perTurn, units), fromMm(feed.uncertainty, units));
   const from = {
     stated: "as stated",
     screw: "from the screw's pitch",
@@ -161,5 +157,5 @@ function heldWords(finding: HandwheelFinding | undefined, units: Units, measured
     readings: `from ${feed.fit?.readings} readings${measured ? `, ${measured}` : ""}`,
   }[feed.from];
   const lost = feed.lostMotion ? `; lost motion ${formatLength(feed.lostMotion.travel, units)}` : "";
-  return `In the file now, ${from}: ${uncertainty === undefined ? value : `${value} ± ${uncertainty} ${units}`} a turn${lost}.`;
+  return `In the file now, ${from}: ${formatDoubted(feed.perTurn, feed.uncertainty, units)} a turn${lost}.`;
 }

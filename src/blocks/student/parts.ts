@@ -1,5 +1,6 @@
 import type { DialFinding } from "../../dial/finding.js";
 import { growthOf } from "../../dial/growth.js";
+import { countedAs } from "../../dial/labelling.js";
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { circle, group, line, polyline, rectangle, text } from "../../drawing/shapes.js";
 import { wrapText } from "../../drawing/text.js";
@@ -106,8 +107,7 @@ export function dialWindow(width: number, lines: number, dial: DialFinding, valu
 }
 
 /** What the numbers mean where they count something else than whole units. */
-const counted = ({ labelUnit, chosen }: DialFinding): string =>
-  labelUnit === undefined || labelUnit === chosen.unit ? `; numbers in ${chosen.unit}` : `; ${labelUnit}`;
+const counted = (dial: DialFinding): string => `; ${countedAs(dial) ?? `numbers in ${dial.chosen.unit}`}`;
 
 /** Three handwheels: on to the line, past it, and back well before it to come on again. */
 export function comingOn(width: number): Drawing {

@@ -100,7 +100,7 @@ function angles(
 }
 
 /** Degrees, minutes and whole seconds. */
-export function sexagesimal(angle: number): string {
+function sexagesimal(angle: number): string {
   const seconds = Math.round(toDegrees(angle) * 3600);
   const two = (value: number) => String(value).padStart(2, "0");
   return `${Math.floor(seconds / 3600)}° ${two(Math.floor(seconds / 60) % 60)}′ ${two(seconds % 60)}″`;

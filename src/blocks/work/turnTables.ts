@@ -2,7 +2,7 @@ import { doubtOver } from "../../feed/doubtOver.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { oldSettingToRead, settingToRead } from "../../findings/settings.js";
 import type { Units } from "../../machine/machine.js";
-import { formatFixed, formatUncertain, trimmed } from "../../quantity/format.js";
+import { formatDoubted, formatFixed, trimmed } from "../../quantity/format.js";
 import { fromMm, inMm } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
 import { heading, kept } from "../shared/runs.js";
@@ -68,16 +68,9 @@ const places: Record<Units, number> = { mm: 3, in: 4 };
 const show = (mm: number, units: Units): string => formatFixed(fromMm(mm, units), places[units]);
 
 /** Feed, its doubt, where it comes from, and what the maker meant. */
-export function feedWords({ handwheel, feed, dial }: HandwheelFinding, units: Units): string {
+function feedWords({ handwheel, feed, dial }: HandwheelFinding, units: Units): string {
   if (feed === undefined) return "Feed per turn not given.";
-  const doubt =
-    feed.uncertainty === undefined
-      ? undefined
-      : formatUncertain(fromMm(feed.perTurn, units), fromMm(feed.uncertainty, units));
-  const value =
-    doubt === undefined
-      ? `${show(feed.perTurn, units)} ${units}`
-      : `${doubt.value} ± ${doubt.uncertainty} ${units} (95 %)`;
+  const value = `${formatDoubted(feed.perTurn, feed.uncertainty, units)}${feed.uncertainty === undefined ? "" : " (95 %)"}`;
   const parts = [`One turn moves the slide ${value}, ${feedOrigin[feed.from]}`, `the dial reads ${handwheel.reads}`];
   if (dial) parts.push(`one division is ${dial.chosen.divisionLabel}`);
   if (feed.lostMotion)
