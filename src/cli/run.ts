@@ -1,5 +1,6 @@
 import yargs from "yargs";
 import { closest } from "../machine/closest.js";
+import { formats } from "../output/formats.js";
 import { type Io, Refusal } from "./io.js";
 import { packageText } from "./packageFiles.js";
 
@@ -104,8 +105,8 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
             describe: "also bind every sheet into one PDF with contents and bookmarks",
           })
           .option("format", {
-            choices: ["pdf", "svg", "dxf"] as const,
-            default: "pdf" as const,
+            choices: formats,
+            default: formats[0],
             describe: "kind of file",
           })
           .option("out", { type: "string", requiresArg: true, default: "out", describe: "folder to write to" })
