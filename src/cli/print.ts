@@ -19,7 +19,7 @@ export type PrintArgs = {
 };
 
 /** Below this many files a second thread costs more than it saves. */
-const worthThreads = 6;
+const worthThreads = 12;
 
 /** Makes the asked sheets of every file: those of one file all or nothing, and a faulty file stops only itself. */
 export async function print({ files, sheets, job: jobFile, ...rest }: PrintArgs, io: Io): Promise<number> {

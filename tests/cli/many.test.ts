@@ -8,17 +8,17 @@ handwheels:
   - { name: Slide, feed: 2.1, dial: { shape: drum, diameter: 38, width: 9 } }
 `;
 
-/** Eight files, enough for more than one thread; the third is faulty, the fifth is not there. */
-function eight(): { paths: string[]; good: string[] } {
+/** Fourteen files, enough for more than one thread; the third is faulty, the fifth is not there. */
+function fourteen(): { paths: string[]; good: string[] } {
   const where = folder();
-  const paths = Array.from({ length: 8 }, (_, index) => join(where, `lathe-${index}.yaml`));
+  const paths = Array.from({ length: 14 }, (_, index) => join(where, `lathe-${index}.yaml`));
   for (const [index, path] of paths.entries())
     if (index !== 4) writeFileSync(path, index === 2 ? "name: Bad\nunits: feet\n" : machine(`Lathe ${index}`));
   return { paths, good: paths.filter((_, index) => index !== 2 && index !== 4) };
 }
 
 test("a faulty file among many stops only itself, and all is told in the order of the files", async () => {
-  const { paths, good } = eight();
+  const { paths, good } = fourteen();
   const out = folder();
   const { code, err, out: lines } = await witnessmark("print", ...paths, "--sheet", "dial", "--out", out);
   expect(code).toBe(1);
@@ -29,7 +29,7 @@ test("a faulty file among many stops only itself, and all is told in the order o
 });
 
 test("pages made on several threads are the pages made one by one", async () => {
-  const { paths, good } = eight();
+  const { paths, good } = fourteen();
   const [together, apart] = [folder(), folder()];
   await witnessmark("print", ...paths, "--out", together);
   for (const path of good) expect((await witnessmark("print", path, "--out", apart)).code).toBe(0);
@@ -39,7 +39,7 @@ test("pages made on several threads are the pages made one by one", async () => 
 });
 
 test("of a file whose page would replace somebody's, nothing is written; the others' pages are", async () => {
-  const { good } = eight();
+  const { good } = fourteen();
   const out = folder();
   writeFileSync(join(out, "lathe-1-dial.pdf"), "notes");
   const { code, err } = await witnessmark("print", ...good, "--sheet", "dial,turns", "--out", out);
