@@ -26,25 +26,34 @@ await copyFile(`${fontPackage}/LICENSE`, "dist/fonts/LICENSE");
 const { engines } = JSON.parse(await readFile("package.json", "utf8"));
 const [, needed] = /^>=(\d+\.\d+)$/.exec(engines.node);
 
-// One script as a function of require and its own address: late imports stay unevaluated until they are asked for.
-const { metafile } = await build({
-  entryPoints: ["src/cli/main.ts"],
-  outfile: "dist/bundle.js",
-  bundle: true,
-  format: "cjs",
-  platform: "node",
-  mainFields: ["module", "main"],
-  plugins: [lean],
-  target: `node${needed}`,
-  minify: true,
-  metafile: true,
-  charset: "ascii", // so that the launcher may read it byte by byte
-  legalComments: "none", // they stand in the notices
-  define: { "import.meta.url": "address" },
-  banner: { js: "(function (require, address) { var module = { exports: {} }, exports = module.exports;" },
-  footer: { js: "})" },
-});
-await writeFile("dist/NOTICES.txt", notices(metafile));
+// Two scripts, each a function of require, its own address and its module: late imports stay unevaluated until asked for.
+const bundles = {
+  main: { entryPoints: ["src/cli/main.ts"], external: ["./commands.js"] },
+  commands: { entryPoints: ["src/cli/commands.ts"] },
+};
+const metafiles = [];
+for (const [name, options] of Object.entries(bundles)) {
+  const { metafile } = await build({
+    ...options,
+    outfile: `dist/${name}.js`,
+    bundle: true,
+    format: "cjs",
+    platform: "node",
+    mainFields: ["module", "main"],
+    plugins: [lean],
+    target: `node${needed}`,
+    supported: { "dynamic-import": false },
+    minify: true,
+    metafile: true,
+    charset: "ascii", // so that the launcher may read it byte by byte
+    legalComments: "none", // they stand in the notices
+    define: { "import.meta.url": "address" },
+    banner: { js: "(function (require, address, module, exports) {" },
+    footer: { js: "})" },
+  });
+  metafiles.push(metafile);
+}
+await writeFile("dist/NOTICES.txt", notices(metafiles));
 
 await build({
   entryPoints: ["scripts/launcher.cjs"],
@@ -60,7 +69,7 @@ const out = await mkdtemp(join(tmpdir(), "witnessmark-build-"));
 const run = spawnSync(
   process.execPath,
   ["dist/witnessmark.cjs", "print", "templates/machines/boathouse.yaml", "--out", out],
-  { env: { ...process.env, WITNESSMARK_KEEP_CODE: "dist/bundle.code" }, encoding: "utf8" },
+  { env: { ...process.env, WITNESSMARK_KEEP_CODE: "1" }, encoding: "utf8" },
 );
 await rm(out, { recursive: true, force: true });
 if (run.status !== 0) throw new Error(`The fresh bundle does not print the demo: ${run.stderr}`);

@@ -1,9 +1,10 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 
-/** Licences of the packages of which a bundle holds anything, as its metafile lists them. Throws where one has none. */
-export function notices({ outputs }) {
-  const held = Object.values(outputs).flatMap(({ inputs }) => Object.entries(inputs));
+/** Licences of the packages of which the bundles hold anything, as their metafiles list them. Throws where one has none. */
+export function notices(metafiles) {
+  const outputs = metafiles.flatMap((metafile) => Object.values(metafile.outputs));
+  const held = outputs.flatMap(({ inputs }) => Object.entries(inputs));
   const files = held.filter(([, { bytesInOutput }]) => bytesInOutput > 0).map(([file]) => file);
   const folders = new Set(files.map(packageFolder).filter(Boolean));
   return [...folders].sort().map(notice).join("\n\n----------\n\n");

@@ -1,4 +1,3 @@
-import { randomBytes } from "node:crypto";
 import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 
@@ -12,6 +11,16 @@ export class Refusal extends Error {
   }
 }
 
+/** Runs a command to its exit status; what it cannot do is told, never thrown. */
+export async function told(io: Io, command: () => number | Promise<number>): Promise<number> {
+  try {
+    return await command();
+  } catch (error) {
+    for (const line of error instanceof Refusal ? [error.message] : faultLines(error)) io.err(line);
+    return error instanceof Refusal ? error.exitCode : 1;
+  }
+}
+
 /** What is shown of an error that is ours, not the user's. */
 export function faultLines(error: unknown): string[] {
   const { message, stack } = error instanceof Error ? error : new Error(String(error));
@@ -22,8 +31,7 @@ export function faultLines(error: unknown): string[] {
   ];
 }
 
-/** Everything of the outside world that the commands touch. Files are read and written one after the other: waiting for the disk
- *  in turns costs a short run more than it could save. */
+/** Everything of the outside world that the commands touch. */
 export type Io = {
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
@@ -65,7 +73,7 @@ export function writeWhole(outputs: readonly Output[]): void {
   try {
     for (const { path, bytes } of outputs) {
       makeFolder(dirname(path));
-      const temporary = join(dirname(path), `.${basename(path)}.${randomBytes(4).toString("hex")}`);
+      const temporary = join(dirname(path), `.${basename(path)}.${process.hrtime.bigint().toString(36)}`);
       waiting.push({ temporary, path });
       writeFileSync(temporary, bytes, { flag: "wx" });
     }

@@ -1,5 +1,4 @@
-import { isMainThread } from "node:worker_threads";
-import { faultLines, processIo, Refusal } from "./io.js";
+import { processIo, told } from "./io.js";
 import { run } from "./run.js";
 
 // A reader that closes the pipe early (`witnessmark check … | head`) is no error.
@@ -8,14 +7,6 @@ process.stdout.on("error", (error: NodeJS.ErrnoException) => {
   process.exit(0);
 });
 
-if (isMainThread)
-  run(process.argv.slice(2), processIo).then(
-    (status) => {
-      process.exitCode = status;
-    },
-    (error: unknown) => {
-      process.exitCode = error instanceof Refusal ? error.exitCode : 1;
-      for (const line of error instanceof Refusal ? [error.message] : faultLines(error)) processIo.err(line);
-    },
-  );
-else void import("./printThread.js").then(({ serve }) => serve());
+told(processIo, () => run(process.argv.slice(2), processIo)).then((status) => {
+  process.exitCode = status;
+});

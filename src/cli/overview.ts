@@ -1,11 +1,12 @@
-import { closings, closingWords } from "../dial/closing.js";
+import { closingWords } from "../dial/closing.js";
 import type { DialChoice, DialFinding } from "../dial/finding.js";
-import { readingPerTurn } from "../dial/reading.js";
 import type { SpeedFinding } from "../drive/finding.js";
+import { rpmWords } from "../drive/rpmWords.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
+import { heldByLimit } from "../findings/limits.js";
 import { limitRpm } from "../machine/limits.js";
 import type { Limits, Units } from "../machine/machine.js";
-import { formatFixed, formatUncertain, plural } from "../quantity/format.js";
+import { formatDoubted, formatFixed, plural } from "../quantity/format.js";
 import { fromMm } from "../quantity/length.js";
 
 /** What `check` shows of a sound file: speeds, feeds and the ways to divide each dial, in the file's unit. */
@@ -17,7 +18,7 @@ export function overview(findings: Findings): string[] {
     const width = Math.max(...drive.speeds.map(({ position }) => position.name.length));
     for (const speed of drive.speeds)
       lines.push(
-        `  ${speed.position.name.padEnd(width)}  ${rpm(speed).padStart(9)} rpm  ${origin(speed)}${beyond(speed, machine.limits)}`,
+        `  ${speed.position.name.padEnd(width)}  ${rpmWords(speed).padStart(9)} rpm  ${origin(speed)}${beyond(speed, machine.limits)}`,
       );
     if (drive.slip !== undefined) lines.push(`  mean slip ${formatFixed(drive.slip * 100, 1)} %`);
   }
@@ -26,16 +27,11 @@ export function overview(findings: Findings): string[] {
 }
 
 /** Positions that the limits forbid, or allow only turned down. */
-function beyond({ rpm, slowestRpm }: SpeedFinding, limits: Limits): string {
-  const limit = limitRpm(limits);
-  if (slowestRpm > limit) return "; beyond the limit, do not use";
-  return rpm > limit * (1 + 1e-9) ? `; never above ${formatFixed(limit, 0)}` : "";
+function beyond(speed: SpeedFinding, limits: Limits): string {
+  const held = heldByLimit(speed, limits);
+  if (held === "wholly") return "; beyond the limit, do not use";
+  return held === "in part" ? `; never above ${formatFixed(limitRpm(limits), 0)}` : "";
 }
-
-const rpm = ({ rpm, slowestRpm }: SpeedFinding): string =>
-  Math.round(rpm) === Math.round(slowestRpm)
-    ? formatFixed(rpm, 0)
-    : `${formatFixed(slowestRpm, 0)}–${formatFixed(rpm, 0)}`;
 
 function origin({ from, slip }: SpeedFinding): string {
   if (from === "measured") return `measured${slip === undefined ? "" : `, slip ${formatFixed(slip * 100, 1)} %`}`;
@@ -46,11 +42,7 @@ function handwheelLines({ handwheel, feed, dial }: HandwheelFinding, units: Unit
   if (!feed) return [`${handwheel.name}: feed per turn not given`];
   const show = (mm: number, extra = 0) =>
     `${formatFixed(fromMm(mm, units), (units === "mm" ? 3 : 4) + extra)} ${units}`;
-  const doubt =
-    feed.uncertainty === undefined
-      ? undefined
-      : formatUncertain(fromMm(feed.perTurn, units), fromMm(feed.uncertainty, units));
-  const value = doubt ? `${doubt.value} ± ${doubt.uncertainty} ${units}` : show(feed.perTurn, 1);
+  const value = formatDoubted(feed.perTurn, feed.uncertainty, units, units === "mm" ? 4 : 5);
   const lines = [`${handwheel.name}: ${value} a turn (${feedOrigin[feed.from]}), dial reads ${handwheel.reads}`];
   const { lostMotion, nominal } = feed;
   if (lostMotion) lines.push(`  lost motion ${show(lostMotion.travel)}, ${formatFixed(lostMotion.turn, 3)} of a turn`);
@@ -59,8 +51,8 @@ function handwheelLines({ handwheel, feed, dial }: HandwheelFinding, units: Unit
       `  nominal ${show(nominal, 1)} a turn: a dial made for that reads ${wrong(nominal - feed.perTurn, (mm) => show(mm, 1))} each turn`,
     );
   if (!dial) return lines;
-  const found = closingWords(closings(readingPerTurn(feed, handwheel.reads), dial.chosen.divisionValue, 40), units);
-  return [...lines, ...dialLines(dial, show), `  ${dial.chosen.divisionLabel} comes round ${found}`];
+  const { chosen, closings } = dial;
+  return [...lines, ...dialLines(dial, show), `  ${chosen.divisionLabel} comes round ${closingWords(closings, units)}`];
 }
 
 const feedOrigin = {

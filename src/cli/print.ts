@@ -1,4 +1,5 @@
 import { basename, extname } from "node:path";
+import type { Format } from "../output/formats.js";
 import { type Io, Refusal } from "./io.js";
 import { loadJob } from "./load.js";
 import { type Outcome, type PrintRequest, printMachine } from "./printMachine.js";
@@ -8,7 +9,7 @@ export type PrintArgs = {
   readonly files: readonly string[];
   readonly sheets: readonly string[] | undefined;
   readonly handwheels: readonly string[] | undefined;
-  readonly format: "pdf" | "svg" | "dxf";
+  readonly format: Format;
   readonly out: string;
   readonly replace: boolean;
   /** A job file, for the plan. */

@@ -3,10 +3,12 @@ import { deflateSync } from "node:zlib";
 import type { Print } from "../drawing/page.js";
 import type { Findings } from "../findings/findings.js";
 import type { Job } from "../job/job.js";
-import { identity, printerCorrection } from "../paper/printerCorrection.js";
+import type { Format } from "../output/formats.js";
+import { isOurOutput } from "../output/ours.js";
+import type { Tools } from "../output/render.js";
 import { pack } from "../sheets/pack.js";
 import type { Template } from "../sheets/template.js";
-import { faultLines, type Io, type Output, Refusal, readIfThere, writeWhole } from "./io.js";
+import { type Io, type Output, Refusal, readIfThere, told, writeWhole } from "./io.js";
 import { load } from "./load.js";
 import { packageBytes } from "./packageFiles.js";
 import { report } from "./report.js";
@@ -17,7 +19,7 @@ export type PrintRequest = {
   /** Whether each of the templates was asked for, so that one which cannot be made is an error. */
   readonly asked: boolean;
   readonly handwheels: readonly string[] | undefined;
-  readonly format: "pdf" | "svg" | "dxf";
+  readonly format: Format;
   readonly out: string;
   /** Also replace files that witnessmark did not make. */
   readonly replace: boolean;
@@ -39,16 +41,16 @@ export type Outcome = {
 export async function printMachine(path: string, request: PrintRequest): Promise<Outcome> {
   const lines: string[] = [];
   const io: Io = { out: () => undefined, err: (line) => void lines.push(line), colour: request.colour };
-  try {
+  const written: string[] = [];
+  const status = await told(io, async () => {
     const outputs = await makePages(path, request, io);
-    if (outputs === undefined) return { written: [], lines, status: 1 };
-    if (!request.replace) await refuseForeign(outputs);
+    if (outputs === undefined) return 1;
+    if (!request.replace) refuseForeign(outputs);
     writeWhole(outputs);
-    return { written: outputs.map((output) => output.path), lines, status: 0 };
-  } catch (error) {
-    if (!(error instanceof Refusal)) return { written: [], lines: [...lines, ...faultLines(error)], status: 1 };
-    return { written: [], lines: [...lines, error.message], status: error.exitCode };
-  }
+    written.push(...outputs.map((output) => output.path));
+    return 0;
+  });
+  return { written, lines, status };
 }
 
 /** Undefined where the file holds an error, which is reported. */
@@ -89,37 +91,30 @@ function onlyHandwheels(findings: Findings, names: readonly string[] | undefined
 
 async function renderAll(
   prints: readonly Print[],
-  { machine }: Findings,
+  { machine: { paper, printers } }: Findings,
   path: string,
-  { format, out }: PrintRequest,
+  { format, out }: Pick<PrintRequest, "format" | "out">,
 ): Promise<Output[]> {
-  const { outlined, renderDxf, renderPdf, renderSvg } = await import("../output/render.js");
-  const printer = machine.paper.printer === undefined ? undefined : machine.printers[machine.paper.printer];
-  const fontFile = (weight: string) => packageBytes("dist", "fonts", `${weight}.${format === "svg" ? "woff" : "ttf"}`);
-  const fonts = { regular: fontFile("regular"), bold: fontFile("bold") };
+  const { render } = await import("../output/render.js");
+  const printer = paper.printer === undefined ? undefined : printers[paper.printer];
   const stem = join(out, basename(path, extname(path)));
   const outputs: Output[] = [];
-  for (const arranged of prints) {
-    const print = arranged.outlines ? await outlined(arranged) : arranged;
-    const correction = arranged.outlines || arranged.uncorrected ? identity : printerCorrection(printer);
-    if (format === "pdf")
-      outputs.push({
-        path: `${stem}-${print.sheet}.pdf`,
-        bytes: await renderPdf(print, correction, fonts, deflateSync),
-      });
-    else
-      for (const [index, page] of print.pages.entries())
-        outputs.push({
-          path: `${stem}-${print.sheet}-${index + 1}.${format}`,
-          bytes: format === "dxf" ? await renderDxf(page, print) : await renderSvg(page, print, correction, fonts),
-        });
-  }
+  for (const print of prints)
+    for (const { ending, bytes } of await render(print, format, printer, tools))
+      outputs.push({ path: `${stem}-${print.sheet}${ending}`, bytes });
   return outputs;
 }
 
+const tools: Tools = {
+  fonts: (kind) => ({
+    regular: packageBytes("dist", "fonts", `regular.${kind}`),
+    bold: packageBytes("dist", "fonts", `bold.${kind}`),
+  }),
+  deflate: deflateSync,
+};
+
 /** Nothing of the user's is overwritten: only what witnessmark made itself is replaced. */
-async function refuseForeign(outputs: readonly Output[]): Promise<void> {
-  const { isOurOutput } = await import("../output/ours.js");
+function refuseForeign(outputs: readonly Output[]): void {
   for (const { path } of outputs) {
     const bytes = readIfThere(path);
     if (bytes && !isOurOutput(bytes))

@@ -24,10 +24,14 @@ export async function printMany(
     }
     bar.show(told);
   };
+  const launcher = JSON.stringify(packagePath("dist", "witnessmark.cjs"));
   let next = 0;
   const thread = (): Promise<void> =>
     new Promise((resolve) => {
-      const worker = new Worker(packagePath("dist", "witnessmark.cjs"), { workerData: request });
+      const worker = new Worker(`require(${launcher}).load("commands").printThread()`, {
+        eval: true,
+        workerData: request,
+      });
       let index = -1;
       const give = () => {
         index = next++;

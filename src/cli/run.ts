@@ -1,5 +1,6 @@
 import yargs from "yargs";
 import { closest } from "../machine/closest.js";
+import { formats } from "../output/formats.js";
 import { type Io, Refusal } from "./io.js";
 import { packageText } from "./packageFiles.js";
 
@@ -26,7 +27,7 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
       "write a commented starter file to fill in",
       (y) => y.positional("file", { type: "string", default: "machine.yaml", describe: "where to write it" }),
       async (args) => {
-        status = (await import("./new.js")).newFile(args.file, io);
+        status = await (await import("./commands.js")).newFile(args.file, io);
       },
     )
     .command(
@@ -44,7 +45,7 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
           }),
       async (args) => {
         const whatIf = args["what-if"] ?? [];
-        status = await (await import("./check.js")).check(args.file, { json: args.json, whatIf }, io);
+        status = await (await import("./commands.js")).check(args.file, { json: args.json, whatIf }, io);
       },
     )
     .command(
@@ -59,7 +60,7 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
             describe: "of what: a handwheel, a position, a material; all when left out",
           }),
       async (args) => {
-        status = await (await import("./explain.js")).explain(args.file, args.quantity, args.of, io);
+        status = await (await import("./commands.js")).explain(args.file, args.quantity, args.of, io);
       },
     )
     .command(
@@ -75,7 +76,7 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
             describe: "length of the strip between its cut ends, or outside diameter of a face dial",
           }),
       async (args) => {
-        status = await (await import("./verify.js")).verify(args.file, args.handwheel, args.measured, io);
+        status = await (await import("./commands.js")).verify(args.file, args.handwheel, args.measured, io);
       },
     )
     .command(
@@ -104,8 +105,8 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
             describe: "also bind every sheet into one PDF with contents and bookmarks",
           })
           .option("format", {
-            choices: ["pdf", "svg", "dxf"] as const,
-            default: "pdf" as const,
+            choices: formats,
+            default: formats[0],
             describe: "kind of file",
           })
           .option("out", { type: "string", requiresArg: true, default: "out", describe: "folder to write to" })
@@ -116,7 +117,7 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
           }),
       async (args) => {
         const { file, sheet, handwheel, job, all, format, out, replace } = args;
-        status = await (await import("./print.js")).print(
+        status = await (await import("./commands.js")).print(
           { files: file, sheets: sheet, handwheels: handwheel, job, all, format, out, replace },
           io,
         );

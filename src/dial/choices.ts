@@ -4,8 +4,9 @@ import type { ChoiceOptions, DialBlank } from "./blank.js";
 import { type Division, divideEvenly, divideInRows, divideTruly } from "./division.js";
 import { type DivisionValue, divisionValues, inUnit, leadingDigits, namedDivisionValue } from "./divisionValue.js";
 import type { DialChoice } from "./finding.js";
+import { blurs } from "./legibility.js";
 import { LEAST_SPACING, penalty, ROWS_SHARE_OF_DOUBT, USUAL_TRAVEL, WIDEST_SPACING } from "./penalty.js";
-import { readingPerTurn } from "./reading.js";
+import { readingOf } from "./reading.js";
 import { divisionLabel, remarksOn } from "./remarks.js";
 import { bandWidth, spacing } from "./strip.js";
 
@@ -19,14 +20,13 @@ export function choicesFor(
   wish: DialWish,
   options: ChoiceOptions,
 ): DialChoice[] {
-  const onDiameter = reads === "diameter";
-  const turn = readingPerTurn(feed, reads);
-  const doubt = feed.uncertainty === undefined ? undefined : readingPerTurn({ perTurn: feed.uncertainty }, reads);
+  const { factor, perTurn: turn } = readingOf(feed, { reads });
+  const doubt = feed.uncertainty === undefined ? undefined : feed.uncertainty * factor;
   const blank: DialBlank = {
     ...options,
     feed,
     turn,
-    onDiameter,
+    onDiameter: reads === "diameter",
     // A second scale takes its half of the room.
     band: bandWidth(wish) / (wish.second === undefined ? 1 : 2),
     ...(doubt !== undefined && { doubt }),
@@ -60,7 +60,7 @@ function forcedChoice(blank: DialBlank, wish: DialWish, offered: readonly Divisi
 /** Leaves out what no one could read, rows that do not close, and true marks or rows where even marks close so well
  *  that the feed is not known better. */
 function worthOffering(blank: DialBlank, choice: DialChoice, all: readonly DialChoice[]): boolean {
-  if (choice.spacing < LEAST_SPACING * (1 - 1e-9)) return false;
+  if (blurs(choice.spacing)) return false;
   if (choice.closure === "even") return true;
   if (choice.closure === "rows" && (choice.rows === 1 || !choice.closes)) return false;
   return !all.some(

@@ -7,8 +7,9 @@ import { mmPer } from "../quantity/length.js";
 export type Closing = { readonly turns: number; readonly divisions: number; readonly error: number };
 
 /** The small numbers of turns after which divisions of `value` come nearest to closing, by continued fractions: each
- *  is nearer than any smaller number of turns. `turn`: what the dial reads in one turn. Lengths in one unit, > 0. */
-export function closings(turn: number, value: number, mostTurns = 60): Closing[] {
+ *  is nearer than any smaller number of turns. `turn`: what the dial reads in one turn. Lengths in one unit, > 0.
+ *  Nobody counts more turns than `mostTurns`. */
+export function closings(turn: number, value: number, mostTurns = 40): Closing[] {
   return convergents(turn / value, mostTurns)
     .filter(({ numerator }) => numerator > 0)
     .map(({ numerator, denominator }) => {

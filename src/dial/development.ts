@@ -1,4 +1,5 @@
 import type { DialShape } from "../machine/machine.js";
+import { TURN } from "../quantity/angle.js";
 import { bandWidth, type StripPaper, stripLength } from "./strip.js";
 
 /** A dial's surface laid flat. A strip is as long as once round; of a ring or a cone's ring the radii are on paper, and
@@ -6,8 +7,6 @@ import { bandWidth, type StripPaper, stripLength } from "./strip.js";
 export type Development =
   | { readonly kind: "strip"; readonly length: number; readonly width: number }
   | { readonly kind: "ring"; readonly outer: number; readonly inner: number; readonly sweep: number };
-
-const TURN = 2 * Math.PI;
 
 /** Undefined for a drum of unknown size, and for a cone whose slope is shorter than half the difference of its ends. */
 export function development(dial: DialShape, paper: StripPaper): Development | undefined {

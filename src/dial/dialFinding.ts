@@ -1,13 +1,16 @@
 import type { FeedFinding } from "../feed/finding.js";
 import type { DialWish, Handwheel, Paper, Units } from "../machine/machine.js";
 import { choicesFor } from "./choices.js";
+import { closings } from "./closing.js";
+import { development } from "./development.js";
 import type { DialChoice, DialFinding } from "./finding.js";
 import { graduations } from "./graduations.js";
 import { labelling } from "./labelling.js";
 import { MOST_MARKS } from "./penalty.js";
-import { readingPerTurn } from "./reading.js";
+import { readingOf } from "./reading.js";
+import { divisionWorth } from "./setting.js";
 import { readingCircle, stripLength } from "./strip.js";
-import { dialVernier } from "./vernier.js";
+import { dialVernier, pitchAngle } from "./vernier.js";
 import { type Wave, waveAngle } from "./wave.js";
 
 /** The dial of one handwheel: the ways to divide it, the chosen one and its marks. Undefined where the file wishes for
@@ -37,13 +40,18 @@ export function dialFinding(
   const strip = stripLength(wish, layers);
   const beside =
     wish.vernier === undefined ? undefined : dialVernier(chosen.divisionValue, chosen.spacing, wish.vernier, circle);
-  const reading = readingPerTurn(feed, handwheel.reads);
+  const reading = readingOf(feed, handwheel).perTurn;
+  const flat = development(wish, layers);
   const second = wish.second === undefined ? undefined : choiceOfSecond(wish.second);
   return {
     shape: wish.shape,
     ...scaleOf(chosen),
     forced: wish.divisions !== undefined || wish.closure !== undefined,
     choices,
+    divisionWorth: divisionWorth(chosen, reading),
+    pitch: pitchAngle(chosen, reading),
+    closings: closings(reading, chosen.divisionValue),
+    ...(flat && { flat }),
     ...(wave && { wave }),
     ...(strip !== undefined && { stripLength: strip }),
     increases: wish.increases,

@@ -1,4 +1,6 @@
 import type { Closure } from "../machine/machine.js";
+import type { Closing } from "./closing.js";
+import type { Development } from "./development.js";
 import type { Wave } from "./wave.js";
 
 /** One way to divide a turn. Lengths in mm of what the dial reads (twice the travel when it reads diameter). */
@@ -51,6 +53,14 @@ export type DialFinding = {
   readonly forced: boolean;
   /** Best first; holds `chosen`. */
   readonly choices: readonly DialChoice[];
+  /** What one printed division truly moves, in what the dial reads. */
+  readonly divisionWorth: number;
+  /** Part of a turn between neighbouring marks, radians. */
+  readonly pitch: number;
+  /** After how few turns the chosen divisions come nearest to closing, each nearer than the last. */
+  readonly closings: readonly Closing[];
+  /** Its surface laid flat; absent for a cone that its sizes do not make. */
+  readonly flat?: Development;
   /** One list of marks for each row. */
   readonly rows: readonly (readonly Graduation[])[];
   /** What the numbers on the dial mean, as it is written on it: "mm", or "1 = 0.01 mm" where they count. */

@@ -1,8 +1,7 @@
+import { TURN } from "../quantity/angle.js";
 import type { DialChoice, Graduation } from "./finding.js";
 import { type Labelling, labelling } from "./labelling.js";
 import { MOST_MARKS } from "./penalty.js";
-
-const TURN = 2 * Math.PI;
 
 /** The marks of a dial, one list for each row, angles growing with the reading from the zero mark. `turn`, mm, is what
  *  the dial reads in one turn; `known`: the dial's labelling, where it is at hand.

@@ -1,7 +1,7 @@
 import { trimmed } from "../quantity/format.js";
 import { mmPer } from "../quantity/length.js";
 import { inUnit, leadingDigits } from "./divisionValue.js";
-import type { DialChoice } from "./finding.js";
+import type { DialChoice, DialFinding } from "./finding.js";
 
 /** Em width of a figure on the strip and the least clear space between two numbers, mm. Figures 2 mm high are the
  *  least for marking that people read (MIL-STD-130, 0.08 in); a figure is about three fifths as wide. */
@@ -35,6 +35,10 @@ export type Labelling = {
   /** Room, mm, that the widest number needs for itself and the clear space beside it. */
   readonly room: number;
 };
+
+/** What the numbers count, "1 = 0.01 mm"; undefined where they are simply in the dial's unit. */
+export const countedAs = ({ labelUnit, chosen }: Pick<DialFinding, "labelUnit" | "chosen">): string | undefined =>
+  labelUnit === chosen.unit ? undefined : labelUnit;
 
 /** What the numbers of a dial count, and how densely they stand: as near to the wanted distance as they fit. */
 export function labelling(choice: DialChoice): Labelling {

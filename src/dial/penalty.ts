@@ -16,7 +16,7 @@ export const LEAST_SPACING = 0.7;
 /** Widest distance offered; beyond it the dial gives away reading that the drum has room for. */
 export const WIDEST_SPACING = 6;
 export const COMFORTABLE_FROM = 1.0;
-export const COMFORTABLE_TO = 2.0;
+const COMFORTABLE_TO = 2.0;
 /** A short division narrower than this blurs into the zero mark. */
 export const LEAST_SHORT_GAP = 0.4;
 /** Height of one row with a mark and a figure that can be read (figures of 2 mm, a mark of 1 mm). */

@@ -1,10 +1,33 @@
 import type { FeedFinding } from "../feed/finding.js";
 import type { Handwheel } from "../machine/machine.js";
 
-/** What a dial shows for each mm that the slide goes: twice as much where it reads the diameter. */
-export const readingFactor = ({ reads }: Pick<Handwheel, "reads">): number => (reads === "diameter" ? 2 : 1);
+/** What the dial of a handwheel with a feed shows; mm of what it reads. */
+export type Reading = {
+  /** For each mm that the slide goes: twice as much where it reads the diameter. */
+  readonly factor: 1 | 2;
+  readonly perTurn: number;
+  /** What a dial made for the maker's feed shows in one turn, where the file gives that feed. */
+  readonly nominalPerTurn?: number;
+  /** Over the working travel, where the file gives it. */
+  readonly overTravel?: number;
+};
 
-/** What a dial reads in one turn, mm: the feed, or twice the feed where it reads the diameter. */
-export function readingPerTurn(feed: Pick<FeedFinding, "perTurn">, reads: Handwheel["reads"]): number {
-  return feed.perTurn * readingFactor({ reads });
+export function readingOf(
+  { perTurn, nominal }: Pick<FeedFinding, "perTurn" | "nominal">,
+  { reads, travel }: Pick<Handwheel, "reads" | "travel">,
+): Reading {
+  const factor = reads === "diameter" ? 2 : 1;
+  return {
+    factor,
+    perTurn: perTurn * factor,
+    ...(nominal !== undefined && { nominalPerTurn: nominal * factor }),
+    ...(travel !== undefined && { overTravel: travel * factor }),
+  };
+}
+
+/** Where each whole turn of a dial that begins again at zero stands: add it to what the dial shows. Up to `travel` as the dial
+ *  reads it, at most `most` turns. mm. */
+export function startReadings(perTurn: number, travel: number, most = 40): number[] {
+  const turns = Math.min(most, Math.floor(travel / perTurn + 1e-9));
+  return Array.from({ length: turns + 1 }, (_, index) => index * perTurn);
 }

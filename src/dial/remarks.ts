@@ -5,7 +5,8 @@ import type { DialBlank } from "./blank.js";
 import { MOST_ROWS } from "./division.js";
 import { type DivisionValue, inUnit } from "./divisionValue.js";
 import type { DialChoice } from "./finding.js";
-import { COMFORTABLE_FROM, LEAST_ROW_HEIGHT, LEAST_SHORT_GAP, LEAST_SPACING, MOST_MARKS } from "./penalty.js";
+import { blurs, strains } from "./legibility.js";
+import { LEAST_ROW_HEIGHT, LEAST_SHORT_GAP, MOST_MARKS } from "./penalty.js";
 
 type Facts = Omit<DialChoice, "penalty" | "remarks"> & {
   /** Width on paper of a true dial's short last division, where it has one. */
@@ -75,10 +76,8 @@ function sight(blank: DialBlank, { spacing, rows, divisions, divisionValue }: Fa
   return [
     ...(divisions > MOST_MARKS ? [`${divisions} marks are too many to draw`] : []),
     ...(divisionValue > blank.turn ? ["one division is more than one turn"] : []),
-    ...(spacing < LEAST_SPACING * (1 - 1e-9) ? [`marks ${onPaper(spacing)} apart are too close to read`] : []),
-    ...(spacing >= LEAST_SPACING && spacing < 0.95 * COMFORTABLE_FROM
-      ? [`marks are close: ${onPaper(spacing)} apart`]
-      : []),
+    ...(blurs(spacing) ? [`marks ${onPaper(spacing)} apart are too close to read`] : []),
+    ...(strains(spacing) ? [`marks are close: ${onPaper(spacing)} apart`] : []),
     ...(rows > 1 && row < LEAST_ROW_HEIGHT ? [`each row is only ${onPaper(row)} high: too low for its numbers`] : []),
   ];
 }

@@ -1,3 +1,4 @@
+import { TURN } from "../quantity/angle.js";
 import type { DialChoice, Graduation, Vernier } from "./finding.js";
 
 /** Below this distance of the main marks the extended form is drawn, mm: one does not see which of two neighbours meets. */
@@ -58,5 +59,5 @@ export function readVernier(
 /** Part of a turn between neighbouring marks of a dial, radians. */
 export function pitchAngle(choice: DialChoice, turn: number): number {
   const step = choice.closure === "true" ? choice.divisionValue : (turn * choice.rows) / choice.divisions;
-  return (step / turn) * 2 * Math.PI;
+  return (step / turn) * TURN;
 }

@@ -1,11 +1,10 @@
 import type { Graduation } from "../dial/finding.js";
+import { TURN } from "../quantity/angle.js";
 import { fraction, quotient } from "../quantity/fraction.js";
 import { type CompoundMove, compoundForDivisions } from "./compound.js";
 import { type Differential, differentials } from "./differential.js";
 import { type GearIndex, type GearPairIndex, gearIndexes, gearPairIndexes } from "./gearIndex.js";
 import { type Move, type NearMove, nearestMove, simpleMoves, turnsPerDivision } from "./simple.js";
-
-const TURN = 2 * Math.PI;
 
 /** How to come to the marks of a ring with what is at hand. Errors in turns of the crank. */
 export type RingIndexing = {

@@ -1,4 +1,5 @@
 import { dialFinding } from "../dial/dialFinding.js";
+import { readingOf } from "../dial/reading.js";
 import { speeds } from "../drive/speeds.js";
 import { feedPerTurn } from "../feed/feedPerTurn.js";
 import { study } from "../feed/study.js";
@@ -29,5 +30,6 @@ function handwheelFinding(handwheel: Handwheel, machine: Machine): HandwheelFind
     machine.units,
     wave?.real ? { share: wave.found.amplitude / feed.perTurn, crest: wave.found.crest } : undefined,
   );
-  return { handwheel, feed, ...(beyond && { study: beyond }), ...(dial && { dial }) };
+  const reading = readingOf(feed, handwheel);
+  return { handwheel, feed, reading, ...(beyond && { study: beyond }), ...(dial && { dial }) };
 }

@@ -1,4 +1,5 @@
 import type { DialFinding } from "../dial/finding.js";
+import type { Reading } from "../dial/reading.js";
 import type { DriveFinding } from "../drive/finding.js";
 import type { FeedFinding } from "../feed/finding.js";
 import type { FeedStudy } from "../feed/study.js";
@@ -17,6 +18,8 @@ export type Findings = {
 export type HandwheelFinding = {
   readonly handwheel: Handwheel;
   readonly feed?: FeedFinding;
+  /** What its dial shows, whether it has one or not; present with the feed. */
+  readonly reading?: Reading;
   /** What the readings say beyond their straight line, where there are readings. */
   readonly study?: FeedStudy;
   readonly dial?: DialFinding;

@@ -1,6 +1,6 @@
 import { findMaterial, knownMaterials, nearestMaterial } from "../cutting/materials.js";
 import type { DialFinding } from "../dial/finding.js";
-import { LEAST_SPACING } from "../dial/penalty.js";
+import { blurs } from "../dial/legibility.js";
 import type { Remark } from "../machine/problem.js";
 import { formatFixed } from "../quantity/format.js";
 import type { Findings, HandwheelFinding } from "./findings.js";
@@ -74,7 +74,7 @@ function tooClose(name: string, { chosen, second }: DialFinding, path: Remark["p
     { scale: chosen, key: "divisions" },
     { scale: second?.chosen, key: "second" },
   ].flatMap(({ scale, key }): Remark[] =>
-    scale === undefined || scale.spacing >= LEAST_SPACING * (1 - 1e-9)
+    scale === undefined || !blurs(scale.spacing)
       ? []
       : [
           {

@@ -1,27 +1,49 @@
-import type { Page, Print } from "../drawing/page.js";
-import type { Affine } from "../paper/printerCorrection.js";
+import type { Print } from "../drawing/page.js";
+import { type Affine, identity, printerCorrection } from "../paper/printerCorrection.js";
 import type { FontBytes } from "./fonts.js";
+import type { Format } from "./formats.js";
 import type { Deflate } from "./packed.js";
 
-/** Each format is loaded only when it is asked for: the PDF library costs more time than all the drawing. */
-export async function renderPdf(
+/** What a renderer is handed of the outside world. */
+export type Tools = {
+  /** Both weights as TrueType (`ttf`, for PDF) or as WOFF (for SVG). */
+  readonly fonts: (kind: "ttf" | "woff") => FontBytes;
+  readonly deflate: Deflate;
+};
+
+/** One file of a print: its name's ending after the sheet's name, as `.pdf` or `-2.svg`, and what it holds. */
+export type Rendered = { readonly ending: string; readonly bytes: Uint8Array | string };
+
+/** A print's files in a format: a PDF holds all its pages, the others have a file a page. What is not for a printer, and what a
+ *  printer is measured on, is not corrected. Each format is loaded only when it is asked for: the PDF library costs more time
+ *  than all the drawing. */
+export async function render(
+  arranged: Print,
+  format: Format,
+  printer: Parameters<typeof printerCorrection>[0],
+  tools: Tools,
+): Promise<Rendered[]> {
+  const correction: Affine = arranged.outlines || arranged.uncorrected ? identity : printerCorrection(printer);
+  const print = arranged.outlines ? (await import("./outlines.js")).outlined(arranged) : arranged;
+  if (format === "pdf") {
+    const { renderPdf } = await import("./pdf.js");
+    return [{ ending: ".pdf", bytes: await renderPdf(print, correction, tools.fonts("ttf"), tools.deflate) }];
+  }
+  const pages = await pageRenderer(format, print, correction, tools);
+  return print.pages.map((page, index) => ({ ending: `-${index + 1}.${format}`, bytes: pages(page) }));
+}
+
+async function pageRenderer(
+  format: Exclude<Format, "pdf">,
   print: Print,
   correction: Affine,
-  fonts: FontBytes,
-  deflate: Deflate,
-): Promise<Uint8Array> {
-  return (await import("./pdf.js")).renderPdf(print, correction, fonts, deflate);
-}
-
-export async function renderDxf(page: Page, print: Print): Promise<string> {
-  return (await import("./dxf.js")).renderDxf(page, print);
-}
-
-/** Letters as outlines. */
-export async function outlined(print: Print): Promise<Print> {
-  return (await import("./outlines.js")).outlined(print);
-}
-
-export async function renderSvg(page: Page, print: Print, correction: Affine, fonts: FontBytes): Promise<string> {
-  return (await import("./svg.js")).renderSvg(page, print, correction, fonts);
+  tools: Tools,
+): Promise<(page: Print["pages"][number]) => string> {
+  if (format === "dxf") {
+    const { renderDxf } = await import("./dxf.js");
+    return (page) => renderDxf(page, print);
+  }
+  const { renderSvg } = await import("./svg.js");
+  const fonts = tools.fonts("woff");
+  return (page) => renderSvg(page, print, correction, fonts);
 }

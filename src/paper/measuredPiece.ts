@@ -1,7 +1,5 @@
-import type { DialFinding } from "../dial/finding.js";
-import { readingPerTurn } from "../dial/reading.js";
-import type { FeedFinding } from "../feed/finding.js";
-import type { Handwheel, Printer } from "../machine/machine.js";
+import type { HandwheelFinding } from "../findings/findings.js";
+import type { Printer } from "../machine/machine.js";
 
 /** What a caliper's word on a printed dial means; mm. */
 export type PieceVerdict = {
@@ -22,15 +20,11 @@ export type PieceVerdict = {
 
 /** `measured` is a drum's strip between its cut ends, or a face dial's outside diameter, printed with the correction of `printer`. */
 export function verdictOn(
-  {
-    handwheel,
-    feed,
-    dial,
-  }: { readonly handwheel: Handwheel; readonly feed?: FeedFinding; readonly dial?: DialFinding },
+  { handwheel, reading, dial }: HandwheelFinding,
   measured: number,
   printer: Printer | undefined,
 ): PieceVerdict | { readonly missing: string } {
-  if (dial === undefined || feed === undefined)
+  if (dial === undefined || reading === undefined)
     return { missing: `"${handwheel.name}" has no dial: give it a feed and a dial` };
   const shape = handwheel.dial;
   const piece =
@@ -42,9 +36,8 @@ export function verdictOn(
   if (piece === undefined)
     return { missing: `a ${dial.shape} dial is checked with the check bars on its page, not with one length` };
   const ratio = measured / piece.wanted;
-  const reading = readingPerTurn(feed, handwheel.reads);
-  const perRow = dial.chosen.divisions / dial.chosen.rows;
-  const slack = Math.max(0.05, piece.wanted / perRow / 5);
+  const { divisionsPerTurn } = dial.chosen;
+  const slack = Math.max(0.05, piece.wanted / divisionsPerTurn / 5);
   const off = measured - piece.wanted;
   const before = printer?.across === undefined ? 1 : printer.across.measured / printer.across.nominal;
   return {
@@ -54,8 +47,8 @@ export function verdictOn(
     slack,
     good: Math.abs(off) <= slack,
     // A ring that is too large or small all round still divides its turn evenly; a strip leaves a gap or an overlap at the joint.
-    perTurn: shape?.shape === "face" ? 0 : Math.abs(ratio - 1) * reading,
-    divisions: shape?.shape === "face" ? 0 : Math.abs(ratio - 1) * perRow,
+    perTurn: shape?.shape === "face" ? 0 : Math.abs(ratio - 1) * reading.perTurn,
+    divisions: shape?.shape === "face" ? 0 : Math.abs(ratio - 1) * divisionsPerTurn,
     across: before * ratio,
   };
 }

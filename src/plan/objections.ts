@@ -1,7 +1,7 @@
 import type { Findings } from "../findings/findings.js";
-import type { Job } from "../job/job.js";
+import { tenthOfDivision } from "../findings/settings.js";
+import type { Job, JobStep } from "../job/job.js";
 import { dieBlank, tappingHole, threadNamed } from "../thread/thread.js";
-import { tenthOfDivision } from "./passes.js";
 import type { PlannedStep } from "./plannedStep.js";
 import { type Show, showIn } from "./words.js";
 
@@ -10,10 +10,7 @@ const slender = 4;
 
 export function barObjections({ bar, steps }: Job, { machine }: Findings): string[] {
   const show = showIn(machine.units);
-  const reach = Math.max(
-    0,
-    ...steps.map((step) => ("length" in step ? step.length + (step.do === "part" ? step.blade : 0) : 0)),
-  );
+  const reach = Math.max(0, ...steps.map((step) => ("length" in step ? alongWork(step) : 0)));
   return [
     ...(machine.limits.chuckRpm === undefined
       ? ["The file does not say how fast the chuck may run: read its marking, and never go above it."]
@@ -29,6 +26,10 @@ export function barObjections({ bar, steps }: Job, { machine }: Findings): strin
   ];
 }
 
+/** How far the tool goes along the work; a blade cuts beyond the part. */
+const alongWork = (step: Extract<JobStep, { readonly length: number }>): number =>
+  step.length + (step.do === "part" ? step.blade : 0);
+
 /** What of one step is beyond the machine, or beyond what its file tells. */
 export function stepObjections(planned: PlannedStep, job: Job, { drive, machine }: Findings): string[] {
   const show = showIn(machine.units);
@@ -39,12 +40,7 @@ export function stepObjections(planned: PlannedStep, job: Job, { drive, machine 
     found.push(beyond(show, deepest, depthWheel.handwheel.name, depthWheel.handwheel.travel));
   if (planned.passes.length > 0 && depthWheel === undefined)
     found.push("no handwheel with a feed sets this depth: dial readings cannot be told.");
-  const long =
-    "length" in step
-      ? step.length + (step.do === "part" ? step.blade : 0)
-      : step.do === "drill" || step.do === "ream"
-        ? step.depth
-        : 0;
+  const long = "length" in step ? alongWork(step) : step.do === "drill" || step.do === "ream" ? step.depth : 0;
   if (lengthWheel?.handwheel.travel !== undefined && long > lengthWheel.handwheel.travel)
     found.push(beyond(show, long, lengthWheel.handwheel.name, lengthWheel.handwheel.travel));
   const { wanted } = planned;

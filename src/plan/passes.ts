@@ -1,6 +1,6 @@
-import { readingFactor, readingPerTurn } from "../dial/reading.js";
-import { divisionWorth, type Setting, settingFor } from "../dial/setting.js";
+import type { Setting } from "../dial/setting.js";
 import type { HandwheelFinding } from "../findings/findings.js";
+import { settingToMove, tenthOfDivision } from "../findings/settings.js";
 
 /** One pass: mm of the slide's travel. `depth` is what this pass takes, `total` where the tool then stands from the touch. */
 export type Pass = {
@@ -38,34 +38,10 @@ export function passes(
   }
   let before = 0;
   return totals.map((wanted, index): Pass => {
-    const setting = wheel && settingOf(wheel, wanted);
-    const total = setting ? wanted + setting.error / readingFactor(wheel.handwheel) : wanted;
+    const setting = wheel && settingToMove(wheel, wanted);
+    const total = setting ? wanted + setting.error / (wheel.reading?.factor ?? 1) : wanted;
     const pass = { kind: kinds[index] ?? "rough", depth: total - before, total, ...(setting && { setting }) };
     before = total;
     return pass;
   });
-}
-
-/** As travel of the slide; 0 without a dial. */
-export function tenthOfDivision(wheel: HandwheelFinding): number {
-  const { feed, dial, handwheel } = wheel;
-  if (feed === undefined || dial === undefined) return 0;
-  return divisionWorth(dial.chosen, readingPerTurn(feed, handwheel.reads)) / 10 / readingFactor(wheel.handwheel);
-}
-
-/** How to move the slide by `travel`, mm; undefined where the handwheel has no feed. */
-export function settingOf(wheel: HandwheelFinding, travel: number): Setting | undefined {
-  const { feed, dial, handwheel } = wheel;
-  if (feed === undefined) return undefined;
-  return settingFor(travel * readingFactor(wheel.handwheel), readingPerTurn(feed, handwheel.reads), dial?.chosen);
-}
-
-/** What the dial's own numbers say at a setting, mm; undefined without a dial. A tool that feeds outwards (boring) runs the
- *  dial backwards from its zero. */
-export function dialReading({ feed, dial, handwheel }: HandwheelFinding, setting: Setting, outwards: boolean) {
-  if (feed === undefined || dial === undefined || setting.divisions === undefined) return undefined;
-  const { closure, divisions, divisionValue, rows } = dial.chosen;
-  const round = closure === "even" ? divisions * divisionValue : readingPerTurn(feed, handwheel.reads) * rows;
-  const forward = setting.reading ?? setting.divisions * divisionValue;
-  return outwards && forward > 1e-9 ? round - forward : forward;
 }

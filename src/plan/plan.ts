@@ -1,14 +1,16 @@
 import type { SpeedChoice } from "../cutting/finding.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
+import { type Role, wheelFor } from "../findings/roles.js";
+import { settingToMove } from "../findings/settings.js";
+import { speedFor } from "../findings/speedChoice.js";
 import type { Job, JobStep, Reduce } from "../job/job.js";
 import { toDegrees } from "../quantity/angle.js";
 import { halfAngle } from "../taper/taper.js";
-import { dieBlank, tappingHole, threadNamed, turnsFor } from "../thread/thread.js";
+import { dieBlank, tappingHole, threadNamed, turnsFor, USUAL_ENGAGEMENT } from "../thread/thread.js";
+import { feedOf } from "./feed.js";
 import { barObjections, orderObjections, stepObjections } from "./objections.js";
-import { passes, settingOf } from "./passes.js";
+import { passes } from "./passes.js";
 import type { PlannedStep } from "./plannedStep.js";
-import { type Role, wheelFor } from "./roles.js";
-import { feedOf, speedOf } from "./speed.js";
 import { type Show, showIn } from "./words.js";
 
 export type { PlannedStep } from "./plannedStep.js";
@@ -31,8 +33,6 @@ export function planOf(job: Job, findings: Findings): Plan {
 
 /** Cuts of a face leave this much for the last, mm. Common practice. */
 const lastFacingCut = 0.1;
-/** Of full thread depth, that the holes for taps leave. Common practice. */
-const engagement = 0.75;
 /** A drilled hole further than this from the tapping size was not meant for it, mm. */
 const nearHole = 0.35;
 
@@ -41,7 +41,8 @@ type SpeedOf = (operation: string, diameter: number) => SpeedChoice | undefined;
 
 function planned(step: JobStep, job: Job, findings: Findings, before: readonly JobStep[]): PlannedStep {
   const wheel: WheelOf = (role) => wheelFor(role, findings.handwheels);
-  const speed: SpeedOf = (operation, diameter) => speedOf(operation, diameter, job, findings);
+  const speed: SpeedOf = (operation, diameter) =>
+    speedFor({ operation, diameter, material: job.material, tool: job.tool }, findings);
   const show = showIn(findings.machine.units);
   switch (step.do) {
     case "face": {
@@ -98,7 +99,7 @@ const begun = (step: JobStep, title: string, tool: string, depthWheel: Handwheel
 });
 
 function lengthBy(wheel: HandwheelFinding, length: number): Pick<PlannedStep, "lengthWheel" | "lengthSetting"> {
-  const setting = settingOf(wheel, length);
+  const setting = settingToMove(wheel, length);
   return { lengthWheel: wheel, ...(setting && { lengthSetting: setting }) };
 }
 
@@ -213,7 +214,7 @@ function threaded(
   const tap = step.do === "tap";
   const thread = threadNamed(step.thread);
   const barrel = wheel("barrel");
-  const hole = thread && tappingHole(thread, engagement);
+  const hole = thread && tappingHole(thread, USUAL_ENGAGEMENT);
   const drilled = before.some(
     (other) => other.do === "drill" && hole !== undefined && Math.abs(other.diameter - hole) < nearHole,
   );
@@ -222,7 +223,7 @@ function threaded(
       ? []
       : tap
         ? [
-            `Hole for ${engagement * 100} % of full depth: ${show(hole)}${drilled ? "" : "; no step before drills about that"}.`,
+            `Hole for ${USUAL_ENGAGEMENT * 100} % of full depth: ${show(hole)}${drilled ? "" : "; no step before drills about that"}.`,
           ]
         : [`Rod for the die: ${show(dieBlank(thread))}. Chamfer its end first.`];
   const turns =

@@ -1,5 +1,8 @@
 import { LONGEST, parseNumber } from "./number.js";
 
+/** Once round, radians. */
+export const TURN = 2 * Math.PI;
+
 const RADIANS_PER_DEGREE = Math.PI / 180;
 const DEGREES = /^([^a-z°]*)(?:deg|degs|degree|degrees|°)?$/i;
 const MIXED =

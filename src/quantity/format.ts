@@ -50,6 +50,20 @@ export function formatUncertain(
   };
 }
 
+/** "2.1127 ± 0.0009 mm"; to `places` alone where nothing tells the doubt, a half-width in mm. */
+export function formatDoubted(
+  mm: number,
+  doubt: number | undefined,
+  unit: LengthUnit,
+  places: number = USUAL_PLACES[unit],
+): string {
+  if (doubt === undefined) return formatLength(mm, unit, places);
+  const { value, uncertainty } = formatUncertain(fromMm(mm, unit), fromMm(doubt, unit));
+  return `${value} ± ${uncertainty} ${unit}`;
+}
+
+export const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+
 /** "1 turn", "3 turns"; give the plural where it is not made with an s. */
 export function plural(count: number, one: string, many = `${one}s`): string {
   return `${trimmed(count, MOST_PLACES)} ${count === 1 ? one : many}`;

@@ -7,6 +7,7 @@ import { group, text } from "../drawing/shapes.js";
 import { textWidth } from "../drawing/text.js";
 import type { Machine } from "../machine/machine.js";
 import { paperSize } from "../paper/paperSize.js";
+import { capital } from "../quantity/format.js";
 import { flow } from "./flow.js";
 import { footHeight, headHeight, pageHead } from "./furniture.js";
 
@@ -70,8 +71,6 @@ export function bind(
   const numbered = sorted.flatMap((print) => print.pages).map((page, index) => withNumber(page, index + 1));
   return { sheet: "binder", title: `${machine.name}: binder`, pages: [...pages, ...numbered], sections };
 }
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 function contentsPages(
   machine: Machine,

@@ -1,11 +1,10 @@
-import { chooseSpeed } from "../cutting/choose.js";
-import { cuttingSpeed } from "../cutting/cuttingSpeeds.js";
 import type { DialChoice, DialFinding } from "../dial/finding.js";
-import { readingPerTurn } from "../dial/reading.js";
-import { divisionWorth, type Setting, settingFor } from "../dial/setting.js";
+import type { Setting } from "../dial/setting.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
-import { isAcross, wheelFor } from "../plan/roles.js";
-import { formatFixed, plural, trimmed } from "../quantity/format.js";
+import { isAcross, wheelFor, wheelToLearnOn } from "../findings/roles.js";
+import { settingToRead } from "../findings/settings.js";
+import { speedFor } from "../findings/speedChoice.js";
+import { formatFixed, formatLength, plural, trimmed } from "../quantity/format.js";
 import { fromMm, inMm } from "../quantity/length.js";
 import { threads } from "../thread/data.js";
 import { threadNamed, turnsFor } from "../thread/thread.js";
@@ -24,7 +23,7 @@ export type Exercise = {
 export function exercises(findings: Findings): Exercise[] {
   const { machine, handwheels } = findings;
   const throws = dice(`${machine.name} ${machine.revision ?? ""}`);
-  const across = wheelFor("across", handwheels) ?? handwheels.find(({ feed }) => feed !== undefined);
+  const across = wheelToLearnOn(handwheels);
   const along = wheelFor("along", handwheels);
   return [
     ...(across ? dialExercises(across, findings, throws) : []),
@@ -35,25 +34,24 @@ export function exercises(findings: Findings): Exercise[] {
 }
 
 function dialExercises(wheel: HandwheelFinding, { machine }: Findings, throws: Dice): Exercise[] {
-  const { handwheel, feed, dial } = wheel;
-  if (feed === undefined) return [];
+  const { handwheel, reading, dial } = wheel;
+  if (reading === undefined) return [];
   const { units } = machine;
-  const perTurn = readingPerTurn(feed, handwheel.reads);
-  const show = (mm: number, places = units === "mm" ? 2 : 3) => `${formatFixed(fromMm(mm, units), places)} ${units}`;
+  const show = (mm: number, places = units === "mm" ? 2 : 3) => formatLength(mm, units, places);
   const name = handwheel.name.toLowerCase();
   const turns = throws.whole(2, 4);
   const moved = handwheel.reads === "diameter" ? "How much thinner does the part get?" : "How far does it move?";
   const whole = {
     question: `Turn the ${name} ${turns} whole turns. ${moved}`,
-    answer: show(turns * perTurn),
+    answer: show(turns * reading.perTurn),
   };
   if (dial === undefined) return [whole];
   const { chosen } = dial;
-  const worth = divisionWorth(chosen, perTurn);
+  const worth = dial.divisionWorth;
   const lines = Math.floor(chosen.divisionsPerTurn);
   const read = throws.whole(3, Math.max(4, Math.min(30, lines - 1)));
   const distance = inMm(throws.whole(2, 9) * (units === "mm" ? 0.5 : 0.02), units);
-  const setting = settingFor(distance, perTurn, chosen);
+  const setting = settingToRead(wheel, distance);
   const over = throws.whole(2, 4);
   const more = throws.whole(4, 12);
   const wanted = inMm(throws.whole(10, 30) / (units === "mm" ? 1 : 32), units);
@@ -67,7 +65,7 @@ function dialExercises(wheel: HandwheelFinding, { machine }: Findings, throws: D
     whole,
     {
       question: `You want ${show(distance, units === "mm" ? 1 : 3)} on the dial. ${chosen.rows > 1 ? "How many turns? Then which row, and what does it say?" : "How many turns and lines?"}`,
-      answer: settingWords(setting, chosen),
+      answer: setting === undefined ? "" : settingWords(setting, chosen),
     },
     ...(isAcross(wheel)
       ? [
@@ -95,11 +93,12 @@ function settingWords({ wholeTurns, divisions = 0, row, reading }: Setting, { un
   return turns === "" ? lines : `${turns} and ${lines}`;
 }
 
-function lengthExercise({ handwheel, feed, dial }: HandwheelFinding, { machine }: Findings, throws: Dice): Exercise[] {
-  if (feed === undefined) return [];
+function lengthExercise(wheel: HandwheelFinding, { machine }: Findings, throws: Dice): Exercise[] {
+  const { handwheel, dial } = wheel;
   const { units } = machine;
   const length = inMm(throws.whole(4, 12) / (units === "mm" ? 1 : 32), units);
-  const setting = settingFor(length, readingPerTurn(feed, handwheel.reads), dial?.chosen);
+  const setting = settingToRead(wheel, length);
+  if (setting === undefined) return [];
   return [
     {
       question: `A step is ${trimmed(fromMm(length, units), 4)} ${units} long. How do you turn the ${handwheel.name.toLowerCase()}?`,
@@ -108,16 +107,17 @@ function lengthExercise({ handwheel, feed, dial }: HandwheelFinding, { machine }
   ];
 }
 
-function speedExercises({ drive, machine }: Findings, throws: Dice): Exercise[] {
+function speedExercises(findings: Findings, throws: Dice): Exercise[] {
+  const { drive, machine } = findings;
   const [first, ...rest] = machine.work.materials;
   const [small, ...larger] = machine.work.diameters;
   if (drive === undefined || first === undefined || small === undefined) return [];
   const asked = [throws.pick([first, ...rest]), throws.pick([first, ...rest])];
   return [...new Set(asked)].flatMap((material): Exercise[] => {
     const diameter = throws.pick([small, ...larger]);
-    const band = cuttingSpeed(material, machine.work.tool, "turning", { ...machine.work, diameter });
-    if (band === undefined) return [];
-    const { speed, rpm } = chooseSpeed(diameter, band, drive.speeds, machine.limits);
+    const choice = speedFor({ operation: "turning", material, diameter }, findings);
+    if (choice === undefined) return [];
+    const { speed, rpm } = choice;
     const size = `${trimmed(fromMm(diameter, machine.units), 3)} ${machine.units}`;
     return [
       {

@@ -28,6 +28,9 @@ export const depthOnDiameter: Readonly<Record<ThreadSystem, number>> = {
   BA: 1.2,
 };
 
+/** Share of the full depth that holes for hand taps leave. Common practice. */
+export const USUAL_ENGAGEMENT = 0.75;
+
 /** Hole for a tap, mm: major − engagement · depth · pitch; engagement as a fraction of full depth. */
 export const tappingHole = (
   thread: { system: ThreadSystem; major: number; pitch: number },

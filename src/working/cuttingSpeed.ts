@@ -1,9 +1,9 @@
-import { chooseSpeed, inward } from "../cutting/choose.js";
-import { cuttingSpeed } from "../cutting/cuttingSpeeds.js";
+import { inward } from "../cutting/choose.js";
 import type { CuttingSpeed } from "../cutting/finding.js";
 import { rpmFor } from "../cutting/rates.js";
 import { sourceTitle } from "../cutting/sources.js";
 import type { Findings } from "../findings/findings.js";
+import { speedFor } from "../findings/speedChoice.js";
 import type { Limits } from "../machine/machine.js";
 import { formatLength, trimmed } from "../quantity/format.js";
 import { mmPer } from "../quantity/length.js";
@@ -30,10 +30,10 @@ function explainOne(findings: Findings, operation: string, row: number, column: 
   const { machine, drive } = findings;
   const { tool, materials, diameters } = machine.work;
   const [material = "", diameter = 0] = [materials[row], diameters[column]];
-  const band = cuttingSpeed(material, tool, operation, { ...machine.work, diameter });
-  if (band === undefined || drive === undefined)
+  const choice = speedFor({ operation, material, diameter }, findings);
+  if (choice === undefined || drive === undefined)
     return { missing: `no cutting speed is known for ${operation} ${material} with ${tool}` };
-  const choice = chooseSpeed(diameter, band, drive.speeds, machine.limits);
+  const { band } = choice;
   const titles = band.sources.map(sourceTitle).join("; ");
   const source = `${titles}${band.confidence === "memory" ? " (part of it from memory)" : ""}`;
   return {

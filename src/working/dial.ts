@@ -1,6 +1,5 @@
-import { closings, closingWords } from "../dial/closing.js";
+import { closingWords } from "../dial/closing.js";
 import type { DialChoice, DialFinding } from "../dial/finding.js";
-import { readingPerTurn } from "../dial/reading.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import type { Machine, Units } from "../machine/machine.js";
 import { formatFixed, formatLength } from "../quantity/format.js";
@@ -28,11 +27,11 @@ export function explainStrip({ machine, handwheels }: Findings): Subject[] {
 const MISSING = "no dial can be made: it needs a feed, and the size of the part it is stuck on";
 
 function dialWorking(
-  { handwheel, feed, dial }: HandwheelFinding,
+  { handwheel, feed, reading, dial }: HandwheelFinding,
   index: number,
   units: Units,
 ): Working | { missing: string } {
-  if (feed === undefined || dial === undefined) return { missing: MISSING };
+  if (feed === undefined || reading === undefined || dial === undefined) return { missing: MISSING };
   const { chosen } = dial;
   const wish = handwheel.dial;
   const path = ["handwheels", index, "dial"];
@@ -43,7 +42,7 @@ function dialWorking(
     inputs: [
       {
         name: "p, read in one turn",
-        value: readingPerTurn(feed, handwheel.reads),
+        value: reading.perTurn,
         unit: "mm",
         source: feedSource(feed, index),
       },
@@ -73,7 +72,7 @@ function dialWorking(
     result: { name: "divisions", value: chosen.divisions, unit: chosen.rows > 1 ? `in ${chosen.rows} rows` : "" },
     notes: [
       ...chosen.remarks,
-      ...furtherNotes(dial, readingPerTurn(feed, handwheel.reads), units),
+      ...furtherNotes(dial, units),
       ...dial.choices
         .filter((choice) => choice !== chosen)
         .slice(0, 4)
@@ -83,10 +82,9 @@ function dialWorking(
 }
 
 /** Small numbers of turns that nearly close, by continued fractions; the second scale; the vernier. */
-function furtherNotes({ chosen, second, vernier }: DialFinding, turn: number, units: Units): string[] {
-  const found = closingWords(closings(turn, chosen.divisionValue, 40), units);
+function furtherNotes({ chosen, closings, second, vernier }: DialFinding, units: Units): string[] {
   return [
-    `divisions of ${chosen.divisionLabel} come round ${found}`,
+    `divisions of ${chosen.divisionLabel} come round ${closingWords(closings, units)}`,
     ...(second ? [`second scale: ${otherChoice(second.chosen).replace("instead: ", "")}`] : []),
     ...(vernier
       ? [

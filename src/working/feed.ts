@@ -23,7 +23,7 @@ export function explainLostMotion({ handwheels }: Findings): Subject[] {
   }));
 }
 
-export const feedPath = (index: number): Path => ["handwheels", index, "feed"];
+const feedPath = (index: number): Path => ["handwheels", index, "feed"];
 
 /** Where a feed came from, for workings that build on it. */
 export const feedSource = ({ from }: FeedFinding, index: number): Source =>

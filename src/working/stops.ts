@@ -1,20 +1,16 @@
-import { readingPerTurn } from "../dial/reading.js";
 import type { Findings } from "../findings/findings.js";
-import { repeatOf } from "../findings/repeat.js";
+import { repeats } from "../findings/stops.js";
 import { formatLength, plural } from "../quantity/format.js";
 import { feedSource } from "./feed.js";
 import type { Subject } from "./working.js";
 
 /** How each stop of the file is set, and how alike the parts can be. */
 export function explainStop(findings: Findings): Subject[] {
-  const { stops = [], units } = findings.machine;
-  return stops.map((stop, index) => ({
+  const { units } = findings.machine;
+  return repeats(findings).map(({ stop, wheel, repeat }, index) => ({
     name: stop.name,
     explain: () => {
-      const wheel = findings.handwheels.findIndex(({ handwheel }) => handwheel.name === stop.handwheel);
-      const finding = findings.handwheels[wheel];
-      const repeat = finding && repeatOf(stop, finding);
-      if (finding?.feed === undefined || repeat === undefined)
+      if (wheel?.feed === undefined || wheel.reading === undefined || repeat === undefined)
         return { missing: `the feed of the ${stop.handwheel.toLowerCase()} is not given` };
       const { setting } = repeat;
       return {
@@ -29,9 +25,9 @@ export function explainStop(findings: Findings): Subject[] {
           },
           {
             name: "p, read in one turn",
-            value: readingPerTurn(finding.feed, finding.handwheel.reads),
+            value: wheel.reading.perTurn,
             unit: "mm/turn",
-            source: feedSource(finding.feed, wheel),
+            source: feedSource(wheel.feed, findings.handwheels.indexOf(wheel)),
           },
         ],
         result: { name: "turns", value: setting.turns, unit: "turns" },

@@ -1,11 +1,16 @@
 import { formatFixed, trimmed } from "../quantity/format.js";
 import { type ThreadSystem, threads } from "../thread/data.js";
 import { threadSource } from "../thread/sources.js";
-import { depthOnDiameter, dieBlank, type Thread, tappingHole, threadNamed, turnsFor } from "../thread/thread.js";
+import {
+  depthOnDiameter,
+  dieBlank,
+  type Thread,
+  tappingHole,
+  threadNamed,
+  turnsFor,
+  USUAL_ENGAGEMENT,
+} from "../thread/thread.js";
 import type { Source, Subject, Working } from "./working.js";
-
-/** Share of the full depth, as on the sheet. */
-const engagement = 0.75;
 
 /** The hole for a tap, for every thread of the tables. */
 export const explainTappingHole = (): Subject[] =>
@@ -41,12 +46,12 @@ function working(thread: Thread, system: ThreadSystem): Working {
       },
       {
         name: "engagement e",
-        value: engagement,
+        value: USUAL_ENGAGEMENT,
         unit: "",
         source: { from: "assumed", why: "common practice for hand taps" },
       },
     ],
-    result: { name: "hole", value: tappingHole(thread, engagement), unit: "mm" },
+    result: { name: "hole", value: tappingHole(thread, USUAL_ENGAGEMENT), unit: "mm" },
     notes: [
       ...published,
       `the rod for a die is ${formatFixed(dieBlank(thread), 2)} mm, the major diameter less a tenth of the pitch`,

@@ -1,6 +1,6 @@
-import { readingPerTurn } from "../dial/reading.js";
-import { oldDialSetting, settingFor } from "../dial/setting.js";
+import { doubtOver } from "../feed/doubtOver.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
+import { oldSettingToRead, settingToRead } from "../findings/settings.js";
 import { formatLength, trimmed } from "../quantity/format.js";
 import { fromMm, inMm } from "../quantity/length.js";
 import { feedSource } from "./feed.js";
@@ -20,17 +20,19 @@ export function explainTurns({ machine, handwheels }: Findings): Subject[] {
 }
 
 function working(
-  { handwheel, feed, dial }: HandwheelFinding,
+  finding: HandwheelFinding,
   index: number,
   distance: number,
   place: number | undefined,
   units: "mm" | "in",
 ): Working | { missing: string } {
-  if (feed === undefined) return { missing: `the feed of the ${handwheel.name.toLowerCase()} is not given` };
-  const perTurn = readingPerTurn(feed, handwheel.reads);
-  const nominal = feed.nominal === undefined ? undefined : readingPerTurn({ perTurn: feed.nominal }, handwheel.reads);
-  const { turns, wholeTurns, divisions, row, error } = settingFor(distance, perTurn, dial?.chosen);
-  const old = nominal === undefined ? undefined : oldDialSetting(distance, perTurn, nominal);
+  const { handwheel, feed, reading, dial } = finding;
+  const setting = settingToRead(finding, distance);
+  if (feed === undefined || reading === undefined || setting === undefined)
+    return { missing: `the feed of the ${handwheel.name.toLowerCase()} is not given` };
+  const { turns, wholeTurns, divisions, row, error } = setting;
+  const old = oldSettingToRead(finding, distance);
+  const doubt = doubtOver(turns, feed);
   return {
     title: `${handwheel.name}: turns for ${formatLength(distance, units)} of ${handwheel.reads}`,
     formula: "turns = distance ÷ p; its whole part, and the rest in divisions to the tenth",
@@ -44,10 +46,10 @@ function working(
             ? { from: "assumed", why: "a round one: the file asks for none" }
             : { from: "stated", path: ["handwheels", index, "distances", place] },
       },
-      { name: "p, read in one turn", value: perTurn, unit: "mm/turn", source: feedSource(feed, index) },
+      { name: "p, read in one turn", value: reading.perTurn, unit: "mm/turn", source: feedSource(feed, index) },
     ],
     result: { name: "turns", value: turns, unit: "turns" },
-    ...(feed.uncertainty !== undefined && { uncertainty: (turns * feed.uncertainty) / feed.perTurn }),
+    ...(doubt !== undefined && { uncertainty: doubt }),
     notes: [
       ...(divisions === undefined || dial === undefined
         ? []

@@ -42,7 +42,7 @@ test("the notices name every package of which the bundle holds anything, each wi
 
 describe("kept code", () => {
   test("a flipped bit anywhere in it changes nothing but the time", () => {
-    const file = join(installed, "dist/bundle.code");
+    const file = join(installed, "dist/commands.code");
     const whole = readFileSync(file);
     const page = printDial("whole");
     for (let trial = 0; trial < 12; trial++) {
@@ -60,7 +60,7 @@ describe("kept code", () => {
   });
 
   test("a bundle that differs, be it of the same length, runs as it stands", () => {
-    const file = join(installed, "dist/bundle.js");
+    const file = join(installed, "dist/main.js");
     const whole = readFileSync(file, "latin1");
     writeFileSync(file, whole.replace("True dials, turn tables", "TRUE dials, turn tables"), "latin1");
     expect(run("--help").stdout).toContain("TRUE dials");

@@ -3,8 +3,8 @@ import { expect, test } from "vitest";
 import { angleMarks, smallEnd } from "../../src/dial/angleScale.js";
 import { closings } from "../../src/dial/closing.js";
 import { linearDivision, linearMarks, turnsDivision } from "../../src/dial/linearScale.js";
+import { startReadings } from "../../src/dial/reading.js";
 import { dialGears, lowestTerms } from "../../src/dial/reductionGears.js";
-import { startReadings } from "../../src/dial/startReadings.js";
 import { readVernier, vernier, vernierMarks } from "../../src/dial/vernier.js";
 
 test("property: the vernier mark that reads a part is the one that meets a main mark", () => {

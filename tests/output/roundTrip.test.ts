@@ -7,7 +7,7 @@ import { group, line, text } from "../../src/drawing/shapes.js";
 import { textWidth } from "../../src/drawing/text.js";
 import { arcCurves } from "../../src/output/arcCurves.js";
 import { isOurOutput } from "../../src/output/ours.js";
-import { renderSvg } from "../../src/output/render.js";
+import { renderSvg } from "../../src/output/svg.js";
 import type { Affine } from "../../src/paper/printerCorrection.js";
 import { walk } from "../support/marks.js";
 import { pdfOf } from "../support/pdfOf.js";

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { readFonts } from "../../scripts/font.js";
 import { development } from "../../src/dial/development.js";
-import { readingPerTurn } from "../../src/dial/reading.js";
+import { readingOf } from "../../src/dial/reading.js";
 import type { Findings } from "../../src/findings/findings.js";
 import { layerName, renderDxf } from "../../src/output/dxf.js";
 import { outlined } from "../../src/output/outlines.js";
@@ -39,7 +39,7 @@ function expected(findings: Findings) {
   const flat = development(handwheel.dial, { paper: 0, adhesive: 0 });
   if (flat === undefined) throw new Error("no development");
   const value = handwheel.dial.divisions ?? 0;
-  const turn = readingPerTurn(feed, handwheel.reads);
+  const turn = readingOf(feed, handwheel).perTurn;
   const count = handwheel.dial.closure === "true" ? Math.floor(turn / value) + 1 : Math.round(turn / value);
   const step = handwheel.dial.closure === "true" ? value / turn : 1 / count;
   return { flat, count, step, clockwise: handwheel.dial.increases === "clockwise" };

@@ -3,9 +3,10 @@ import type { Graduation } from "../../dial/finding.js";
 import { vernierMarks, vernierWithin } from "../../dial/vernier.js";
 import { group } from "../../drawing/shapes.js";
 import type { AngleScale } from "../../machine/machine.js";
-import { toRadians } from "../../quantity/angle.js";
+import { TURN, toRadians } from "../../quantity/angle.js";
 import { formatFixed, trimmed } from "../../quantity/format.js";
 import { block, type Run } from "../shared/block.js";
+import { heading, kept } from "../shared/runs.js";
 import { cutLine, size } from "../shared/style.js";
 import { paragraph } from "../shared/table.js";
 import { type CutOut, cutOuts } from "./cutOuts.js";
@@ -18,9 +19,9 @@ export const angleScales = block({ copies: 1 }, ({ findings, settings, width, he
   (findings.machine.angleScales ?? []).flatMap((scale): Run[] => {
     const surface = angleSurface(scale);
     const head = [
-      ...paragraph(scale.name, width, { size: size.heading, weight: "bold", gap: 4 }),
-      ...paragraph(scaleWords(scale), width, { size: size.small, gap: 0.3 }),
-    ].map((run) => ({ ...run, keepWithNext: true }));
+      ...heading(scale.name, width, 4),
+      ...kept(paragraph(scaleWords(scale), width, { size: size.small, gap: 0.3 })),
+    ];
     const headHeight = head.reduce((sum, run) => sum + run.drawing.height + (run.gap ?? 0), 0);
     if (surface.width > width - 1 || surface.height > height - 8 - headHeight)
       return [...head, ...paragraph("It is larger than the paper: choose a smaller range or larger paper.", width)];
@@ -38,12 +39,12 @@ const margin = toRadians(4);
 
 /** `along` is the angle to the right of zero for the reader, radians. The reading edge is the outer one; a flat scale is
  *  drawn as it lies before the operator, whose side of it is the lower one. */
-export function angleSurface({ shape, radius, width, from, to }: AngleScale): Surface {
+function angleSurface({ shape, radius, width, from, to }: AngleScale): Surface {
   const part = { from: toRadians(from) - margin, to: toRadians(to) + margin, growth: "rightward" } as const;
   if (shape === "drum") return stripSurface(radius, width, part);
   // Like a face dial that grows with clockwise turning; its index stands on top.
-  if (part.to - part.from >= 2 * Math.PI)
-    return ringSurface({ outer: radius, inner: radius - width }, 1, { from: 0, to: 2 * Math.PI, growth: "leftward" });
+  if (part.to - part.from >= TURN)
+    return ringSurface({ outer: radius, inner: radius - width }, 1, { from: 0, to: TURN, growth: "leftward" });
   return ringSurface({ outer: radius, inner: radius - width }, 1, part, { lowermost: true });
 }
 

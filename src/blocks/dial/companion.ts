@@ -1,21 +1,22 @@
 import type { Development } from "../../dial/development.js";
 import { paperPerRadian } from "../../dial/development.js";
 import type { DialFinding, Graduation, Vernier } from "../../dial/finding.js";
+import { type Growth, growthOf } from "../../dial/growth.js";
 import { vernierMarks } from "../../dial/vernier.js";
 import type { Drawing } from "../../drawing/drawing.js";
 import { group } from "../../drawing/shapes.js";
+import { TURN } from "../../quantity/angle.js";
 import { cutLine, size } from "../shared/style.js";
-import { growthOf } from "./dialPiece.js";
 import { scaleMarks, textAlong, textAt } from "./scaleMarks.js";
-import { type Growth, ringSurface, type Surface, stripSurface } from "./surface.js";
+import { ringSurface, type Surface, stripSurface } from "./surface.js";
 
 /** Paper for the fixed part beside a dial, bent as the dial is: its reading edge touches the dial's. `from` and `to` are
  *  angles of the wheel from the index line on, growing with the reading. */
-export function companionSurface(flat: Development, height: number, from: number, to: number, growth: Growth): Surface {
+function companionSurface(flat: Development, height: number, from: number, to: number, growth: Growth): Surface {
   const part = { from, to, growth };
   if (flat.kind === "strip") return stripSurface(paperPerRadian(flat), height, part, true);
   const ring = { outer: flat.outer + height, inner: flat.outer };
-  return ringSurface(ring, flat.sweep / (2 * Math.PI), part, { flip: true });
+  return ringSurface(ring, flat.sweep / TURN, part, { flip: true });
 }
 
 /** The fixed mark: a small label with one line. */
@@ -34,12 +35,11 @@ export function indexSticker(flat: Development, height: number): Drawing {
 export function vernierSticker(
   flat: Development,
   vernier: Vernier,
-  pitch: number,
-  dial: Pick<DialFinding, "increases">,
+  dial: Pick<DialFinding, "increases" | "pitch">,
   words: string,
 ): Drawing {
   const height = 8;
-  const marks = vernierMarks(vernier, pitch);
+  const marks = vernierMarks(vernier, dial.pitch);
   const perRadian = paperPerRadian(flat);
   const margin = 3 / perRadian;
   const growth = growthOf(dial);

@@ -1,100 +1,84 @@
-import { closings, closingWords } from "../../dial/closing.js";
-import { development, paperPerRadian } from "../../dial/development.js";
+import { closingWords } from "../../dial/closing.js";
+import { paperPerRadian } from "../../dial/development.js";
 import type { DialChoice } from "../../dial/finding.js";
 import { graduations } from "../../dial/graduations.js";
-import { readingPerTurn } from "../../dial/reading.js";
-import type { FeedFinding } from "../../feed/finding.js";
+import { growthOf } from "../../dial/growth.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import type { Machine, Units } from "../../machine/machine.js";
-import { formatFixed } from "../../quantity/format.js";
+import { TURN } from "../../quantity/angle.js";
+import { capital, formatFixed } from "../../quantity/format.js";
 import { mmPer } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
+import { heading, kept, together } from "../shared/runs.js";
 import { fine, size } from "../shared/style.js";
 import { paragraph } from "../shared/table.js";
-import { growthOf } from "./dialPiece.js";
 import { costWords } from "./dialWords.js";
 import { type ScaleStyle, scaleMarks } from "./scaleMarks.js";
 import { stripSurface } from "./surface.js";
 
-const turn = 2 * Math.PI;
-
 /** The ways to divide each dial, best first: what each costs, and how it looks about its zero at true size. */
 export const dialChoices = block({ most: 6 }, ({ handwheels, findings, settings, width }) =>
   handwheels.flatMap((finding): Run[] => {
-    const { handwheel, feed, dial } = finding;
-    if (feed === undefined || dial === undefined) return [];
+    const { handwheel, dial } = finding;
+    if (dial === undefined) return [];
     const { units } = findings.machine;
-    const head = [
-      ...paragraph(handwheel.name, width, { size: size.heading, weight: "bold", gap: 5 }),
-      ...paragraph(turnAndClosings(finding, feed, units), width, { size: size.small, gap: 0.3 }),
-    ].map((run) => ({ ...run, keepWithNext: true }));
     return [
-      ...head,
+      ...heading(handwheel.name, width, 5),
+      ...kept(paragraph(turnAndClosings(finding, units), width, { size: size.small, gap: 0.3 })),
       ...dial.choices
         .slice(0, Math.max(1, settings.most))
-        .flatMap((choice, index) => choiceRuns(choice, index, finding, feed, findings.machine, width)),
+        .flatMap((choice, index) => choiceRuns(choice, index, finding, findings.machine, width)),
     ];
   }),
 );
 
 /** The turn, and after how few turns the plainest division comes nearest to closing. */
-export function turnAndClosings({ handwheel, dial }: HandwheelFinding, feed: FeedFinding, units: Units): string {
-  const reading = readingPerTurn(feed, handwheel.reads);
-  const said = `One turn reads ${formatFixed(reading / mmPer[units], units === "mm" ? 4 : 5)} ${units}${handwheel.reads === "diameter" ? " on diameter" : ""}.`;
+export function turnAndClosings({ handwheel, reading, dial }: HandwheelFinding, units: Units): string {
+  const said = `One turn reads ${formatFixed((reading?.perTurn ?? 0) / mmPer[units], units === "mm" ? 4 : 5)} ${units}${handwheel.reads === "diameter" ? " on diameter" : ""}.`;
   if (dial === undefined) return said;
-  const { divisionValue, divisionLabel } = dial.chosen;
-  const found = closings(reading, divisionValue, 40);
-  return `${said} Divisions of ${divisionLabel} come round: ${closingWords(found, units)}.`;
+  return `${said} Divisions of ${dial.chosen.divisionLabel} come round: ${closingWords(dial.closings, units)}.`;
 }
 
 function choiceRuns(
   choice: DialChoice,
   index: number,
   finding: HandwheelFinding,
-  feed: FeedFinding,
   machine: Machine,
   width: number,
 ): Run[] {
-  const { handwheel, dial } = finding;
+  const { dial } = finding;
   const chosen = dial?.chosen === choice;
   const kind = choice.rows > 1 ? ` in ${choice.rows} rows` : `, ${choice.closure}`;
   const title = `${index + 1}. ${choice.divisions} × ${choice.divisionLabel}${kind}${chosen ? (dial?.forced ? ": as the file asks" : ": chosen") : ""}`;
   const words = `${costWords(choice, machine.units)}. ${/apart/.test(others(choice)) ? "" : `Marks ${formatFixed(choice.spacing, 2)} mm apart. `}${others(choice)}`;
-  const picture = excerpt(choice, finding, feed, machine, Math.min(width, 120));
-  return [
+  const picture = excerpt(choice, finding, Math.min(width, 120));
+  return together([
     ...paragraph(title, width, { size: size.body, weight: chosen ? "bold" : "regular", gap: 2.6 }),
-    ...paragraph(words.charAt(0).toUpperCase() + words.slice(1), width, { size: size.small }),
+    ...paragraph(capital(words), width, { size: size.small }),
     ...(picture ? [{ drawing: { ...picture, width }, gap: 0.8 }] : []),
-  ].map((run, at, all) => ({ ...run, keepWithNext: at < all.length - 1 && handwheel !== undefined }));
+  ]);
 }
 
 /** What the cost does not say already. */
 function others({ remarks }: DialChoice): string {
   const rest = remarks.filter((remark) => !/closes|reads .* too|the feed itself|starts again/.test(remark));
-  return rest.length === 0 ? "" : `${rest.join("; ").replace(/^./, (letter) => letter.toUpperCase())}.`;
+  return rest.length === 0 ? "" : `${capital(rest.join("; "))}.`;
 }
 
 /** The marks about the zero, at true size on the dial's reading circle, laid straight. */
-function excerpt(
-  choice: DialChoice,
-  { handwheel, dial }: HandwheelFinding,
-  feed: FeedFinding,
-  machine: Machine,
-  room: number,
-) {
-  const flat =
-    handwheel.dial && development(handwheel.dial, { paper: machine.paper.thickness, adhesive: machine.paper.adhesive });
-  if (flat === undefined || dial === undefined) return undefined;
-  const rows = graduations(choice, readingPerTurn(feed, handwheel.reads));
+function excerpt(choice: DialChoice, { reading, dial }: HandwheelFinding, room: number) {
+  const flat = dial?.flat;
+  if (flat === undefined || dial === undefined || reading === undefined) return undefined;
+  const rows = graduations(choice, reading.perTurn);
   if (rows.length === 0) return undefined;
   const perRadian = paperPerRadian(flat);
-  const span = Math.min(turn, room / perRadian);
-  const from = span < turn ? -0.3 * span : 0;
+  const span = Math.min(TURN, room / perRadian);
+  const from = span < TURN ? -0.3 * span : 0;
   const height = 5.2;
   const surface = stripSurface(perRadian, height * rows.length, { from, to: from + span, growth: growthOf(dial) });
   const marks = rows.flatMap((row, index) => {
     const here = row.flatMap((mark) =>
-      [mark.angle - turn, mark.angle]
+      [mark.angle - TURN, mark.angle]
         .filter((angle) => angle >= from && angle <= from + span)
         .map((angle) => ({ ...mark, angle })),
     );

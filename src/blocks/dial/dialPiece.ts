@@ -1,13 +1,13 @@
 import { bandOf, type Development, paperPerRadian } from "../../dial/development.js";
 import type { DialFinding, Graduation } from "../../dial/finding.js";
+import { growthOf } from "../../dial/growth.js";
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { group, line } from "../../drawing/shapes.js";
 import { textWidth } from "../../drawing/text.js";
+import { TURN } from "../../quantity/angle.js";
 import { cutLine, fine, medium, size } from "../shared/style.js";
 import { digitHeight, type ScaleStyle, scaleMarks, textAlong, textAt } from "./scaleMarks.js";
-import { dialSurface, type Growth, type IndexPlace, type Surface } from "./surface.js";
-
-const turn = 2 * Math.PI;
+import { dialSurface, type IndexPlace, type Surface } from "./surface.js";
 
 /** A dial of any shape as a sticker. Lengths in mm. */
 export type DialPlan = {
@@ -39,10 +39,10 @@ export const bandsOf = ({ rows, second }: DialPlan["dial"]): readonly (readonly 
 export function piecesOf(plan: DialPlan, room: { width: number; height: number }): DialPiece[] | undefined {
   const style = dialStyle(plan);
   const { flat } = plan;
-  if (flat.kind === "ring" && flat.sweep > turn - 1e-9) {
-    const surface = surfaceOf(plan, 0, turn, 0);
+  if (flat.kind === "ring" && flat.sweep > TURN - 1e-9) {
+    const surface = surfaceOf(plan, 0, TURN, 0);
     if (surface.width <= room.width && surface.height <= room.height)
-      return [{ ...draw(plan, style, 0, turn, 1, 1), piece: 1, pieces: 1 }];
+      return [{ ...draw(plan, style, 0, TURN, 1, 1), piece: 1, pieces: 1 }];
   }
   const cuts = gaps(plan, style);
   const joint = best(cuts, (cut) => -cut.clearance);
@@ -50,12 +50,12 @@ export function piecesOf(plan: DialPlan, room: { width: number; height: number }
   // A cut may have to move by half the distance between numbers, so ask a little more pieces than the bare quotient.
   for (let pieces = 1; pieces < 60; pieces++) {
     const bounds = Array.from({ length: pieces + 1 }, (_, index) => {
-      if (index === 0 || index === pieces) return joint.angle + (index === 0 ? 0 : turn);
-      const wanted = (index * turn) / pieces;
+      if (index === 0 || index === pieces) return joint.angle + (index === 0 ? 0 : TURN);
+      const wanted = (index * TURN) / pieces;
       const near = best(
         cuts,
         // Clear of numbers where that moves the cut by no more than a quarter piece.
-        (cut) => Math.abs(after(cut.angle, joint.angle) - wanted) - (cut.clearance > 0 ? turn / pieces / 4 : 0),
+        (cut) => Math.abs(after(cut.angle, joint.angle) - wanted) - (cut.clearance > 0 ? TURN / pieces / 4 : 0),
       );
       return joint.angle + after(near.angle, joint.angle);
     });
@@ -74,15 +74,10 @@ const fits = (surface: Surface, room: { width: number; height: number }) =>
   surface.width <= room.width + 1e-9 && surface.height <= room.height + 1e-9;
 
 /** Angle from `origin` on, in [0, 2π). */
-const after = (angle: number, origin: number): number => (((angle - origin) % turn) + turn) % turn;
+const after = (angle: number, origin: number): number => (((angle - origin) % TURN) + TURN) % TURN;
 
 const best = <T>(items: readonly T[], cost: (item: T) => number): T =>
   items.reduce((least, item) => (cost(item) < cost(least) ? item : least));
-
-/** Seen by the operator, a wheel turned clockwise brings marks to a top index from the left: there numbers grow leftward,
- *  round a face counter-clockwise. */
-export const growthOf = ({ increases }: Pick<DialFinding, "increases">): Growth =>
-  increases === "clockwise" ? "leftward" : "rightward";
 
 function surfaceOf({ flat, dial, index }: DialPlan, from: number, to: number, tab: number): Surface {
   return dialSurface(flat, { from, to, tab, growth: growthOf(dial) }, index ? { index } : {});
@@ -107,15 +102,15 @@ function gaps({ dial, flat }: DialPlan, { bands }: DialStyle): Cut[] {
     label === undefined ? [] : [{ angle, half: textWidth(label, size, "bold") / 2 }],
   );
   const cuts = angles.flatMap((angle, index): Cut[] => {
-    const next = angles[index + 1] ?? (angles[0] ?? 0) + turn;
+    const next = angles[index + 1] ?? (angles[0] ?? 0) + TURN;
     // Marks of two bands may all but coincide; no knife cuts between them.
     if ((next - angle) * perRadian < LEAST_GAP) return [];
     const middle = (angle + next) / 2;
     const clearance = Math.min(
-      turn * perRadian,
+      TURN * perRadian,
       ...labels.map((label) => {
         const apart = after(label.angle, middle);
-        return Math.min(apart, turn - apart) * perRadian - label.half;
+        return Math.min(apart, TURN - apart) * perRadian - label.half;
       }),
     );
     return [{ angle: middle, clearance }];

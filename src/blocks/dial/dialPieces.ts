@@ -1,26 +1,19 @@
-import { bandOf, type Development, development } from "../../dial/development.js";
+import { bandOf, type Development } from "../../dial/development.js";
 import type { DialFinding } from "../../dial/finding.js";
+import { growthOf } from "../../dial/growth.js";
 import { farthestReading, USUAL_DISTANCE } from "../../dial/legibility.js";
-import { readingPerTurn } from "../../dial/reading.js";
-import { pitchAngle } from "../../dial/vernier.js";
 import { group, line } from "../../drawing/shapes.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import type { Machine } from "../../machine/machine.js";
+import { TURN } from "../../quantity/angle.js";
 import { formatFixed } from "../../quantity/format.js";
-import { block, type Run } from "../shared/block.js";
+import { block } from "../shared/block.js";
+import { together } from "../shared/runs.js";
 import { cutLine, fine, size } from "../shared/style.js";
 import { paragraph } from "../shared/table.js";
 import { indexSticker, vernierSticker } from "./companion.js";
 import { type CutOut, cutOuts } from "./cutOuts.js";
-import {
-  bandsOf,
-  type DialPiece,
-  type DialPlan,
-  dialStyle,
-  growthOf,
-  LEAST_NUMBERED_BAND,
-  piecesOf,
-} from "./dialPiece.js";
+import { bandsOf, type DialPiece, type DialPlan, dialStyle, LEAST_NUMBERED_BAND, piecesOf } from "./dialPiece.js";
 import { dialLegend, dialWords, leastCount } from "./dialWords.js";
 import { digitHeight } from "./scaleMarks.js";
 import { dialSurface } from "./surface.js";
@@ -61,10 +54,6 @@ export const dialPieces = block(
   },
 );
 
-/** What is said of one dial stays on one page. */
-const together = (runs: Run[]): Run[] =>
-  runs.map((run, index) => (index < runs.length - 1 ? { ...run, keepWithNext: true } : run));
-
 const cuttingWords =
   "Cutting: inside circles and hollow edges first, while there is paper to hold, then the long edges, the ends last. " +
   "Grain: paper bends easily about a line along its grain, so let the grain run across a strip; most paper has it along the sheet's longer side.";
@@ -73,7 +62,7 @@ export function dialPlan(finding: HandwheelFinding, machine: Machine): (DialPlan
   const { handwheel, dial } = finding;
   const wish = handwheel.dial;
   if (dial === undefined || wish === undefined) return undefined;
-  const flat = development(wish, { paper: machine.paper.thickness, adhesive: machine.paper.adhesive });
+  const { flat } = dial;
   if (flat === undefined || dial.rows.length === 0) return undefined;
   return {
     dial,
@@ -91,27 +80,26 @@ function dialCutOut(name: string, flat: Development, piece: DialPiece, copy: num
   const measure =
     flat.kind === "strip"
       ? `${mm(piece.length)} between the cut ends`
-      : piece.pieces === 1 && flat.sweep > 2 * Math.PI - 1e-9
+      : piece.pieces === 1 && flat.sweep > TURN - 1e-9
         ? `${mm(2 * flat.outer)} across the outer circle`
         : `outer radius ${mm(flat.outer)}, ${mm(piece.length)} along its arc`;
   return { drawing: piece.drawing, name: flat.kind, caption: `${name}, copy ${copy}${part}: ${measure}` };
 }
 
 function companionCutOut(finding: HandwheelFinding, dial: DialFinding, flat: Development): CutOut {
-  const { handwheel, feed } = finding;
-  if (dial.vernier === undefined || feed === undefined)
+  const { handwheel } = finding;
+  if (dial.vernier === undefined)
     return { drawing: indexSticker(flat, 9), name: "companion", caption: `${handwheel.name}: index line` };
-  const pitch = pitchAngle(dial.chosen, readingPerTurn(feed, handwheel.reads));
   const count = leastCount(dial);
   return {
-    drawing: vernierSticker(flat, dial.vernier, pitch, dial, `vernier ${count}`),
+    drawing: vernierSticker(flat, dial.vernier, dial, `vernier ${count}`),
     name: "companion",
     caption: `${handwheel.name}: vernier, reads ${count}; its 0 is the index line`,
   };
 }
 
 function blankCutOut(name: string, { dial, flat, lap = 0 }: DialPlan): CutOut {
-  const surface = dialSurface(flat, { from: 0, to: 2 * Math.PI, tab: lap, growth: growthOf(dial) });
+  const surface = dialSurface(flat, { from: 0, to: TURN, tab: lap, growth: growthOf(dial) });
   const { centre } = surface;
   const marks = [
     group({ x: 0, y: 0 }, surface.outline(cutLine, lap), { name: "cut" }),
@@ -163,7 +151,7 @@ function sizeWords(flat: Development, slack: string, parts: string, lap: number 
     : "Butt the ends; the dashes must run on across the joint.";
   if (flat.kind === "strip")
     return `The strip must measure ${mm(flat.length)} between its cut ends, give or take ${slack}${parts}. ${wrong} ${joint}`;
-  if (flat.sweep > 2 * Math.PI - 1e-9)
+  if (flat.sweep > TURN - 1e-9)
     return `The ring must measure ${mm(2 * flat.outer)} across and its hole ${mm(2 * flat.inner)}, give or take ${slack}${parts}. ${wrong} ${parts === "" ? "Centre it by the cross before you cut it out." : joint}`;
   return `The cone's ring must measure ${mm(flat.outer * flat.sweep)} along its outer edge, radii ${mm(flat.outer)} and ${mm(flat.inner)}, give or take ${slack}${parts}. ${wrong} ${joint}`;
 }

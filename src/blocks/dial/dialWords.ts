@@ -1,27 +1,24 @@
 import type { DialFinding } from "../../dial/finding.js";
-import { COMFORTABLE_FROM, LEAST_SPACING } from "../../dial/penalty.js";
-import { readingPerTurn } from "../../dial/reading.js";
+import { countedAs } from "../../dial/labelling.js";
+import { blurs, strains } from "../../dial/legibility.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import type { Machine, Units } from "../../machine/machine.js";
-import { formatFixed, plural } from "../../quantity/format.js";
+import { capital, formatFixed, formatLength, plural } from "../../quantity/format.js";
 import { mmPer } from "../../quantity/length.js";
 
 type Scale = Pick<DialFinding, "chosen" | "labelUnit">;
 
 /** What stands small on the dial itself, parted by " · ", the dearest first: the unit always. */
-export function dialLegend({ handwheel, feed }: HandwheelFinding, dial: DialFinding, machine: Machine): string {
+export function dialLegend({ handwheel, reading }: HandwheelFinding, dial: DialFinding, machine: Machine): string {
   const { unit } = dial.chosen;
   const onDiameter = handwheel.reads === "diameter" ? " on diameter" : "";
-  const perTurn =
-    feed && `${formatFixed(readingPerTurn(feed, handwheel.reads) / mmPer[unit], unit === "mm" ? 3 : 4)} ${unit} a turn`;
-  const counts = ({ labelUnit, chosen }: Scale) =>
-    labelUnit === undefined || labelUnit === chosen.unit ? "" : labelUnit;
+  const perTurn = reading && `${formatLength(reading.perTurn, unit, unit === "mm" ? 3 : 4)} a turn`;
   const divisions = dial.second
     ? `upper ${dial.chosen.divisionLabel}, lower ${dial.second.chosen.divisionLabel}${onDiameter}`
     : `1 div ${dial.chosen.divisionLabel}${onDiameter}`;
   return [
     divisions,
-    [dial, ...(dial.second ? [dial.second] : [])].map(counts).filter(Boolean).join(", "),
+    [dial, ...(dial.second ? [dial.second] : [])].map(countedAs).filter(Boolean).join(", "),
     perTurn,
     ...(machine.revision === undefined ? [] : [`rev ${machine.revision}`]),
     handwheel.name,
@@ -35,7 +32,7 @@ export function dialWords(dial: DialFinding, units: Units): string {
   const lower = dial.second ? ` Lower scale: ${scaleWords(dial.second, units)}.` : "";
   const vernier = dial.vernier ? ` ${vernierWords(dial, units)}.` : "";
   const first = scaleWords(dial, units);
-  const upper = dial.second ? `Upper scale: ${first}` : first.charAt(0).toUpperCase() + first.slice(1);
+  const upper = dial.second ? `Upper scale: ${first}` : capital(first);
   return `${upper}.${lower}${vernier} Numbers grow as the wheel is turned ${dial.increases}. ${sightWords(dial)}${waveWords(dial)}`.trim();
 }
 
@@ -49,7 +46,7 @@ const amount = (mm: number, units: Units) =>
   `${formatFixed(Math.abs(mm) / mmPer[units], units === "mm" ? 4 : 5)} ${units}`;
 
 function scaleWords({ chosen }: Scale, units: Units): string {
-  const over = `${formatFixed(chosen.overTravel / mmPer[units], 0)} ${units}`;
+  const over = formatLength(chosen.overTravel, units, 0);
   const kind = {
     even: `${plural(chosen.divisions, "even division")} of ${chosen.divisionLabel}`,
     true: `exact divisions of ${chosen.divisionLabel}${chosen.beginsAgain ? `, the last only ${amount(chosen.leftOver, chosen.unit)}: count whole turns, and begin each from its start reading` : ""}`,
@@ -67,7 +64,7 @@ export function costWords(chosen: Scale["chosen"], units: Units): string {
   if (chosen.beginsAgain) return "no error within a turn, but it does not run on past zero";
   if (chosen.errorPerTurn === 0) return "closes exactly";
   const sense = chosen.errorPerTurn > 0 ? "much" : "little";
-  const over = `${formatFixed(chosen.overTravel / mmPer[units], 0)} ${units}`;
+  const over = formatLength(chosen.overTravel, units, 0);
   return `${chosen.closes ? "closes within the feed's doubt" : "does not close"}: reads ${amount(chosen.errorPerTurn, units)} too ${sense} each turn, ${amount(chosen.errorOverTravel, units)} over ${over}`;
 }
 
@@ -75,7 +72,7 @@ export function costWords(chosen: Scale["chosen"], units: Units): string {
 export function vernierWords({ vernier, chosen }: DialFinding, units: Units): string {
   if (vernier === undefined) return "";
   const doubtful = chosen.doubtOverTravel !== undefined && chosen.doubtOverTravel > vernier.leastCount;
-  return `Vernier of ${vernier.parts} over ${vernier.spans} divisions: reads ${leastCount({ vernier, chosen })}${doubtful ? `, finer than the feed is known over ${formatFixed(chosen.overTravel / mmPer[units], 0)} ${units}` : ""}`;
+  return `Vernier of ${vernier.parts} over ${vernier.spans} divisions: reads ${leastCount({ vernier, chosen })}${doubtful ? `, finer than the feed is known over ${formatLength(chosen.overTravel, units, 0)}` : ""}`;
 }
 
 export function leastCount({ vernier, chosen }: Pick<DialFinding, "vernier" | "chosen">): string {
@@ -86,9 +83,9 @@ export function leastCount({ vernier, chosen }: Pick<DialFinding, "vernier" | "c
 /** A warning with its remedy where the marks stand too close to be read (distances: see dial/penalty). */
 function sightWords({ chosen, second }: DialFinding): string {
   const least = Math.min(chosen.spacing, second?.chosen.spacing ?? chosen.spacing);
-  if (least >= COMFORTABLE_FROM * 0.95) return "";
+  if (!blurs(least) && !strains(least)) return "";
   const apart = `marks ${formatFixed(least, 2)} mm apart`;
-  return least < LEAST_SPACING
+  return blurs(least)
     ? `Too small for its divisions: ${apart} blur. Take a coarser division, a larger dial, or a coarser dial with a vernier.`
     : `Close: ${apart}. A coarser division, or a vernier on one, is easier on the eye.`;
 }

@@ -1,8 +1,9 @@
 import type { Graduation } from "../../dial/finding.js";
+import { blurs } from "../../dial/legibility.js";
 import { type LinearDivision, linearDivision, linearMarks, turnsDivision } from "../../dial/linearScale.js";
-import { LEAST_SPACING } from "../../dial/penalty.js";
 import { group } from "../../drawing/shapes.js";
 import type { Findings } from "../../findings/findings.js";
+import { wheelNamed } from "../../findings/roles.js";
 import type { LinearScale } from "../../machine/machine.js";
 import { formatFixed, trimmed } from "../../quantity/format.js";
 import { mmPer } from "../../quantity/length.js";
@@ -37,7 +38,7 @@ export const linearScales = block({ copies: 1 }, ({ findings, settings, width })
 
 export function divisionOf(scale: LinearScale, { handwheels }: Findings): LinearDivision | undefined {
   if (scale.divisions !== undefined) return linearDivision(scale.divisions);
-  const feed = handwheels.find(({ handwheel }) => handwheel.name === scale.turnsOf)?.feed;
+  const feed = wheelNamed(scale.turnsOf, handwheels)?.feed;
   return feed && turnsDivision(feed.perTurn, scale.parts ?? 10);
 }
 
@@ -49,16 +50,15 @@ function divisionWords({ value, unit, per, long }: LinearDivision, turnsOf?: str
 }
 
 function scaleWords(scale: LinearScale, division: LinearDivision, pieces: number): string {
-  const close =
-    division.value < LEAST_SPACING
-      ? ` Marks ${formatFixed(division.value, 2)} mm apart blur: choose a coarser division or fewer parts to a turn.`
-      : "";
+  const close = blurs(division.value)
+    ? ` Marks ${formatFixed(division.value, 2)} mm apart blur: choose a coarser division or fewer parts to a turn.`
+    : "";
   const parts = pieces > 1 ? ` in ${pieces} numbered pieces, which add up exactly` : "";
   return `One division is ${divisionWords(division, scale.turnsOf)}; from its first mark to its end it must measure ${formatFixed(scale.length, 2)} mm${parts}. Cut the ends last; pieces butt.${close}`;
 }
 
 /** Cuts fall between two marks, and the pieces' lengths add up to the whole with a margin at either end. */
-export function scalePieces(scale: LinearScale, division: LinearDivision, room: number, revision?: string): CutOut[] {
+function scalePieces(scale: LinearScale, division: LinearDivision, room: number, revision?: string): CutOut[] {
   const margin = 4;
   const marks = linearMarks(division, scale.length);
   const [start, end] = [-margin, scale.length + margin];

@@ -1,5 +1,4 @@
 import type { DialFinding, Graduation } from "../../dial/finding.js";
-import { readingPerTurn } from "../../dial/reading.js";
 import { writeDegrees } from "../../dividing/degrees.js";
 import {
   positionsOf,
@@ -10,9 +9,11 @@ import {
 } from "../../dividing/ringCutting.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import type { Machine } from "../../machine/machine.js";
+import { TURN } from "../../quantity/angle.js";
 import { formatFixed, plural, trimmed } from "../../quantity/format.js";
 import { mmPer } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
+import { heading, kept, lowered } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, paragraph, table } from "../shared/table.js";
 
@@ -24,14 +25,14 @@ const columnsAcross = 3;
 /** For who cuts a dial in metal: how to index it with what is at hand, and every mark with its angle, length and number. */
 export const ringCutting = block({ secondsPlaces: 0 }, ({ handwheels, findings, settings, width }) =>
   handwheels.flatMap((finding): Run[] => {
-    const { handwheel, feed, dial } = finding;
-    if (feed === undefined || dial === undefined) return [];
+    const { handwheel, dial } = finding;
+    if (dial === undefined) return [];
     const { machine } = findings;
     return dial.rows.flatMap((row, index) => {
       const name = dial.rows.length > 1 ? `${handwheel.name}, row ${index + 1} of ${dial.rows.length}` : handwheel.name;
       const indexing = ringIndexing(row, equalDivisions(dial, row), machine.dividing, machine.gears ?? []);
       return [
-        ...kept(paragraph(name, width, { size: size.heading, weight: "bold", gap: 5 })),
+        ...heading(name, width, 5),
         ...kept(
           indexingWords(finding, dial, row, indexing, machine).flatMap((words) =>
             paragraph(words, width, { size: size.small, gap: 0.4 }),
@@ -43,15 +44,13 @@ export const ringCutting = block({ secondsPlaces: 0 }, ({ handwheels, findings, 
   }),
 );
 
-const kept = (runs: Run[]): Run[] => runs.map((run) => ({ ...run, keepWithNext: true }));
-
 /** Rows may begin between marks; only equal divisions of the whole circle that begin at zero are indexed as such. */
 function equalDivisions({ chosen }: DialFinding, row: readonly Graduation[]): number | undefined {
   return chosen.closure !== "rows" && !chosen.beginsAgain ? row.length : undefined;
 }
 
 function indexingWords(
-  { handwheel, feed }: HandwheelFinding,
+  { reading }: HandwheelFinding,
   dial: DialFinding,
   row: readonly Graduation[],
   indexing: RingIndexing,
@@ -61,10 +60,9 @@ function indexingWords(
   const said = [
     `${plural(row.length, "mark")}, one division ${dial.chosen.divisionLabel}, cut from zero in the order in which the reading grows. Long marks ${markLength[0]} mm, middling ${markLength[1]}, short ${markLength[2]}; all from the edge beside the index.`,
   ];
-  if (dividing && feed) {
-    const turn = readingPerTurn(feed, handwheel.reads);
+  if (dividing && reading) {
     const reads = (crank: number) =>
-      `${formatFixed(Math.abs(readingError(crank, dividing.ratio, turn)) / mmPer[units], units === "mm" ? 5 : 6)} ${units}`;
+      `${formatFixed(Math.abs(readingError(crank, dividing.ratio, reading.perTurn)) / mmPer[units], units === "mm" ? 5 : 6)} ${units}`;
     const ratio = `Crank at ${dividing.ratio} to 1`;
     if (equal !== undefined)
       said.push(
@@ -76,7 +74,7 @@ function indexingWords(
       const { first, second, divisionsAtOnce, error } = move;
       const all = (error * (equal ?? 1)) / divisionsAtOnce;
       said.push(
-        `Compound: ${first.holes} of ${first.circle} forward, then crank and plate ${Math.abs(second.holes)} of ${second.circle} ${second.holes > 0 ? "forward" : "back"}${divisionsAtOnce > 1 ? `, which goes on by ${divisionsAtOnce} divisions: round ${divisionsAtOnce} times` : ""}: ${error === 0 ? "exact" : `${writeDegrees(Math.abs((error / dividing.ratio) * 2 * Math.PI))} out each time, ${reads(all)} of reading when all are cut`}.`,
+        `Compound: ${first.holes} of ${first.circle} forward, then crank and plate ${Math.abs(second.holes)} of ${second.circle} ${second.holes > 0 ? "forward" : "back"}${divisionsAtOnce > 1 ? `, which goes on by ${divisionsAtOnce} divisions: round ${divisionsAtOnce} times` : ""}: ${error === 0 ? "exact" : `${writeDegrees(Math.abs((error / dividing.ratio) * TURN))} out each time, ${reads(all)} of reading when all are cut`}.`,
       );
     }
     for (const { circle, holes, ratio, drivers, driven } of indexing.differential.slice(0, 1))
@@ -85,7 +83,7 @@ function indexingWords(
       );
     if (indexing.nearest)
       said.push(
-        `Nearest holes, counted from zero on the ${indexing.nearest.circle} circle (in the table): no mark further out than ${writeDegrees((indexing.nearest.worst / dividing.ratio) * 2 * Math.PI)}, ${reads(indexing.nearest.worst)} of reading; no error gathers.`,
+        `Nearest holes, counted from zero on the ${indexing.nearest.circle} circle (in the table): no mark further out than ${writeDegrees((indexing.nearest.worst / dividing.ratio) * TURN)}, ${reads(indexing.nearest.worst)} of reading; no error gathers.`,
       );
   }
   for (const { teeth, step, detents } of indexing.gears.slice(0, 2))
@@ -142,7 +140,5 @@ function markTable(row: readonly Graduation[], indexing: RingIndexing, width: nu
     }).flat(),
   );
   const across = Array.from({ length: columnsAcross }, () => columns).flat();
-  return table(across, rows, { width, size: size.small, ruleEvery: 5 }).map((run, index) =>
-    index === 0 ? { ...run, gap: 2 } : run,
-  );
+  return lowered(table(across, rows, { width, size: size.small, ruleEvery: 5 }), 2);
 }

@@ -1,13 +1,12 @@
 import type { DialFinding } from "../../dial/finding.js";
-import { readingFactor, readingPerTurn } from "../../dial/reading.js";
+import { startReadings } from "../../dial/reading.js";
 import { dialGears, lowestTerms } from "../../dial/reductionGears.js";
-import { startReadings } from "../../dial/startReadings.js";
-import type { FeedFinding } from "../../feed/finding.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import type { Machine, Units } from "../../machine/machine.js";
 import { formatFixed, formatLength } from "../../quantity/format.js";
 import { mmPer } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
+import { heading, kept, lowered } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, paragraph, table } from "../shared/table.js";
 import { turnAndClosings } from "./dialChoices.js";
@@ -20,25 +19,23 @@ const across = 4;
  *  turn, the rows that would run on, and the gears that would make a dial round. */
 export const startReadingTables = block({ most: 40 }, ({ handwheels, findings, settings, width }) =>
   handwheels.flatMap((finding): Run[] => {
-    const { handwheel, feed, dial } = finding;
-    if (feed === undefined || dial === undefined || !dial.chosen.beginsAgain) return [];
+    const { handwheel, reading, dial } = finding;
+    if (reading === undefined || dial === undefined || !dial.chosen.beginsAgain) return [];
     const { machine } = findings;
     const { units } = machine;
-    const turn = readingPerTurn(feed, handwheel.reads);
-    const travel = (handwheel.travel ?? dial.chosen.overTravel) * readingFactor(handwheel);
-    const head = [
-      ...paragraph(handwheel.name, width, { size: size.heading, weight: "bold", gap: 5 }),
-      ...paragraph(
-        `${turnAndClosings(finding, feed, units)} The dial begins again at zero: count whole turns, and add the start reading of the turn to what the dial shows.`,
-        width,
-        { size: size.small, gap: 0.3 },
-      ),
-    ].map((run) => ({ ...run, keepWithNext: true }));
+    const travel = reading.overTravel ?? dial.chosen.overTravel * reading.factor;
     return [
-      ...head,
-      ...turnTable(startReadings(turn, travel, settings.most), units, width),
+      ...heading(handwheel.name, width, 5),
+      ...kept(
+        paragraph(
+          `${turnAndClosings(finding, units)} The dial begins again at zero: count whole turns, and add the start reading of the turn to what the dial shows.`,
+          width,
+          { size: size.small, gap: 0.3 },
+        ),
+      ),
+      ...turnTable(startReadings(reading.perTurn, travel, settings.most), units, width),
       ...paragraph(rowsWords(dial, units), width, { size: size.small, gap: 2.5 }),
-      ...paragraph(gearWords(finding, feed, machine), width, { size: size.small, gap: 1 }),
+      ...paragraph(gearWords(finding, machine), width, { size: size.small, gap: 1 }),
     ];
   }),
 );
@@ -60,9 +57,7 @@ function turnTable(readings: readonly number[], units: Units, width: number): Ru
       ];
     }).flat(),
   );
-  return table(columns, rows, { width, size: size.body, ruleEvery: 5 }).map((run, index) =>
-    index === 0 ? { ...run, gap: 2 } : run,
-  );
+  return lowered(table(columns, rows, { width, size: size.body, ruleEvery: 5 }), 2);
 }
 
 function rowsWords({ choices }: DialFinding, units: Units): string {
@@ -71,10 +66,11 @@ function rowsWords({ choices }: DialFinding, units: Units): string {
   return `Instead, ${rows.rows} rows of ${rows.divisionLabel}, one a turn, run on: ${costWords(rows, units)}. Force them with closure: rows and divisions: ${rows.divisionLabel}.`;
 }
 
-function gearWords({ handwheel }: HandwheelFinding, feed: FeedFinding, { gears, units }: Machine): string {
+function gearWords({ feed, reading }: HandwheelFinding, { gears, units }: Machine): string {
   if (gears === undefined)
     return "List the gears at hand under gears: to see which pair, one on the wheel's shaft and one under a dial of its own, would make the dial round.";
-  const factor = readingFactor(handwheel);
+  if (feed === undefined || reading === undefined) return "";
+  const { factor } = reading;
   const found = dialGears(feed.perTurn, gears, units);
   if (found.length === 0) return "No pair of the listed gears makes this dial round.";
   const pairs = found.map(({ driver, driven, perDialTurn, error }) => {

@@ -1,6 +1,8 @@
 import type { Development } from "../../dial/development.js";
+import type { Growth } from "../../dial/growth.js";
 import type { Mark, PathMark, Pen, Point, Segment } from "../../drawing/drawing.js";
 import { line, polyline } from "../../drawing/shapes.js";
+import { TURN } from "../../quantity/angle.js";
 
 /** Flat paper on which a scale lies, or a part of it. `along` is the place in the scale's own measure (radians of the
  *  wheel, mm of a straight scale); `across` is mm from the edge where it is read. */
@@ -22,8 +24,6 @@ export type Surface = {
   readonly centre?: Point;
 };
 
-/** Which way the scale's numbers grow on paper: leftward is counter-clockwise round a ring. */
-export type Growth = "leftward" | "rightward";
 /** Where the index stands, seen by the operator: numbers are upright there. */
 export type IndexPlace = "top" | "right" | "bottom" | "left";
 
@@ -84,7 +84,7 @@ export function ringSurface(
   const base = options.lowermost ? Math.PI : 0;
   const sign = (growth === "leftward") === (options.lowermost ?? false) ? 1 : -1;
   const span = (to - from) * perAlong;
-  const whole = span > 2 * Math.PI - 1e-9;
+  const whole = span > TURN - 1e-9;
   const middle = whole ? 0 : (from + to) / 2;
   /** Paper's angle clockwise from the top. */
   const angle = (along: number) => base + sign * (along - middle) * perAlong;
@@ -111,7 +111,7 @@ export function ringSurface(
     band: outer - inner,
     at: (along, across) => polar(angle(along), radius(across)),
     turn: (along) => angle(along) - upAt[options.index ?? (options.lowermost ? "bottom" : "top")],
-    length: (across) => radius(across) * Math.min(span, 2 * Math.PI),
+    length: (across) => radius(across) * Math.min(span, TURN),
     rule: (across, pen) => ({
       kind: "path",
       segments: whole ? [arc(radius(across), -Math.PI, Math.PI), { to: "close" }] : [arc(radius(across), first, last)],
@@ -149,7 +149,7 @@ export function dialSurface(
   part: Part,
   options: { readonly index?: IndexPlace; readonly flip?: boolean } = {},
 ): Surface {
-  const turn = 2 * Math.PI;
+  const turn = TURN;
   if (flat.kind === "strip") return stripSurface(flat.length / turn, flat.width, part, options.flip);
   return ringSurface(flat, flat.sweep / turn, part, options);
 }

@@ -1,7 +1,7 @@
-import { bandOf, development, paperPerRadian } from "../../dial/development.js";
+import { bandOf, paperPerRadian } from "../../dial/development.js";
 import type { DialFinding, Graduation, Vernier } from "../../dial/finding.js";
-import { readingPerTurn } from "../../dial/reading.js";
-import { pitchAngle, readVernier, vernierMarks } from "../../dial/vernier.js";
+import { growthOf } from "../../dial/growth.js";
+import { readVernier, vernierMarks } from "../../dial/vernier.js";
 import type { Drawing } from "../../drawing/drawing.js";
 import { group } from "../../drawing/shapes.js";
 import { trimmed } from "../../quantity/format.js";
@@ -11,25 +11,22 @@ import { fine, size } from "../shared/style.js";
 import { paragraph } from "../shared/table.js";
 import { vernierSticker } from "./companion.js";
 import { cutOuts } from "./cutOuts.js";
-import { growthOf } from "./dialPiece.js";
 import { leastCount, vernierWords } from "./dialWords.js";
 import { scaleMarks } from "./scaleMarks.js";
 import { stripSurface } from "./surface.js";
 
 /** For every dial that has one: the vernier to cut out, and a drawn reading with its sum. */
 export const verniers = block({ copies: 2 }, ({ handwheels, findings, settings, width }) =>
-  handwheels.flatMap(({ handwheel, feed, dial }): Run[] => {
-    const { paper } = findings.machine;
-    const flat = handwheel.dial && development(handwheel.dial, { paper: paper.thickness, adhesive: paper.adhesive });
-    if (feed === undefined || dial?.vernier === undefined || flat === undefined) return [];
-    const pitch = pitchAngle(dial.chosen, readingPerTurn(feed, handwheel.reads));
+  handwheels.flatMap(({ handwheel, dial }): Run[] => {
+    const flat = dial?.flat;
+    if (dial?.vernier === undefined || flat === undefined) return [];
     const count = leastCount({ ...dial, vernier: dial.vernier });
     const sticker = () => ({
-      drawing: vernierSticker(flat, dial.vernier as Vernier, pitch, dial, `vernier ${count}`),
+      drawing: vernierSticker(flat, dial.vernier as Vernier, dial, `vernier ${count}`),
       name: "companion",
       caption: `${handwheel.name}: its 0 is the index line`,
     });
-    const example = reading(dial, dial.vernier, pitch, paperPerRadian(flat), width);
+    const example = reading(dial, dial.vernier, paperPerRadian(flat), width);
     return [
       ...paragraph(handwheel.name, width, { size: size.heading, weight: "bold", gap: 5 }),
       ...paragraph(
@@ -45,8 +42,8 @@ export const verniers = block({ copies: 2 }, ({ handwheels, findings, settings, 
 );
 
 /** A reading drawn at some times its size, and in words how one comes to it. */
-function reading(dial: DialFinding, vernier: Vernier, pitch: number, perRadian: number, width: number) {
-  const { chosen } = dial;
+function reading(dial: DialFinding, vernier: Vernier, perRadian: number, width: number) {
+  const { chosen, pitch } = dial;
   const unit = chosen.unit;
   const parts = vernier.parts;
   // A made-up setting in the dial's first numbers: 13 divisions and a good half.
@@ -77,7 +74,7 @@ function reading(dial: DialFinding, vernier: Vernier, pitch: number, perRadian: 
     ],
   };
   const number = (mm: number) => trimmed(mm / mmPer[unit], 6);
-  const side = dial.increases === "clockwise" ? "right" : "left";
+  const side = growthOf(dial) === "leftward" ? "right" : "left";
   const words = `Example, drawn ${scale < times * perRadian ? "smaller than it is" : times === 1 ? "at its size" : `${times} times its size`}: the vernier's 0 stands past ${number(main)} (the last dial mark to its ${side}). Line ${mark} of the vernier is the one that meets a mark of the dial: ${number(main)} + ${mark} × ${number(vernier.leastCount)} = ${number(read)} ${unit}.`;
   return { drawing, words };
 }

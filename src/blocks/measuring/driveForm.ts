@@ -1,8 +1,10 @@
+import { rpmWords } from "../../drive/rpmWords.js";
 import type { PulleyMeasure } from "../../machine/effectiveDiameter.js";
 import type { Stage, Step, Units } from "../../machine/machine.js";
 import { formatFixed, trimmed } from "../../quantity/format.js";
 import { fromMm } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
+import { lowered } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { paragraph } from "../shared/table.js";
 import { type FormColumn, formGrid } from "./formGrid.js";
@@ -23,7 +25,7 @@ export const driveForm = block({ blankRows: 6 }, ({ findings, settings, width })
     : blank;
   const small = (words: string, gap: number) => paragraph(words, width, { size: size.small, gap });
   const motor = drive
-    ? `Motor in the file: ${drive.motor.slowestRpm === drive.motor.fastestRpm ? formatFixed(drive.motor.fastestRpm, 0) : `${formatFixed(drive.motor.slowestRpm, 0)} to ${formatFixed(drive.motor.fastestRpm, 0)}`} rpm.`
+    ? `Motor in the file: ${rpmWords({ rpm: drive.motor.fastestRpm, slowestRpm: drive.motor.slowestRpm }, " to ")} rpm.`
     : "Motor, from its plate: __________ rpm, __________ Hz.";
   const belt = drive?.belt
     ? ` Belt in the file: ${drive.belt.kind}${drive.belt.section ? ` ${drive.belt.section}` : ""}${drive.belt.size === undefined ? "" : `, ${trimmed(fromMm(drive.belt.size, units), 4)} ${units}`}.`
@@ -43,12 +45,12 @@ export const driveForm = block({ blankRows: 6 }, ({ findings, settings, width })
       2.5,
     ),
     ...small("2.  Centres: from shaft to shaft, with the belt as tight as it runs.", 0.6),
-    ...gap(formGrid(pulleyColumns(units), pulleys, width, rowHeight), 2.5),
+    ...lowered(formGrid(pulleyColumns(units), pulleys, width, rowHeight), 2.5),
     ...small(
       "3.  Speeds: covers closed, nothing in the chuck but what it holds fast, belt warmed up for some minutes. Hold the tachometer at arm's length to the mark, never touch what turns; read each position twice, with no load.",
       5,
     ),
-    ...gap(formGrid(speedColumns, speeds, width, rowHeight), 2.5),
+    ...lowered(formGrid(speedColumns, speeds, width, rowHeight), 2.5),
     ...small(
       "Into the file: drive: stages: with centres: and steps: { driver: …, driven: … }, and tachometer: - { position: [A, open], speed: … rpm }.",
       2.5,
@@ -57,8 +59,6 @@ export const driveForm = block({ blankRows: 6 }, ({ findings, settings, width })
 });
 
 const first = (runs: readonly Run[]): Run => runs[0] as Run;
-const gap = (runs: readonly Run[], above: number): Run[] =>
-  runs.map((run, index) => (index === 0 ? { ...run, gap: above } : run));
 
 const pulleyColumns = (units: Units): FormColumn[] => [
   { heading: ["stage"], share: 1.6 },

@@ -4,8 +4,9 @@ import type { Zone } from "../../feed/alongTravel.js";
 import type { Budget } from "../../feed/budget.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { waveWords, zoneWords } from "../../findings/readingRemarks.js";
-import { formatFixed, formatUncertain } from "../../quantity/format.js";
+import { formatDoubted, formatFixed } from "../../quantity/format.js";
 import { block, type Run } from "../shared/block.js";
+import { heading, lowered } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, paragraph, table } from "../shared/table.js";
 import { plotDrawing } from "./plot.js";
@@ -15,13 +16,9 @@ export const measuredReport = block({ plotHeight: 40 }, ({ handwheels, settings,
   handwheels.flatMap((finding): Run[] => {
     const { handwheel, feed, study } = finding;
     if (feed?.fit === undefined || study === undefined || handwheel.feed?.from !== "readings") return [];
-    const { value, uncertainty } = formatUncertain(feed.perTurn, feed.uncertainty ?? Number.NaN);
-    const head = `${handwheel.name}: ${feed.uncertainty === undefined ? formatFixed(feed.perTurn, 5) : `${value} ± ${uncertainty}`} mm a turn`;
+    const head = `${handwheel.name}: ${formatDoubted(feed.perTurn, feed.uncertainty, "mm", 5)} a turn`;
     return [
-      ...paragraph(head, width, { size: size.heading, weight: "bold", gap: 5 }).map((run) => ({
-        ...run,
-        keepWithNext: true,
-      })),
+      ...heading(head, width, 5),
       ...statements(finding).flatMap((words) => paragraph(words, width, { size: size.small, gap: 0.5 })),
       { drawing: plots(finding, width, settings.plotHeight), gap: 2 },
       ...(study.budget ? budgetTable(study.budget, width) : []),
@@ -142,9 +139,7 @@ function budgetTable(
     { text: Number.isFinite(degreesOfFreedom) ? formatFixed(degreesOfFreedom, 0) : "known" },
     { text: `× ${formatFixed(coverageFactor, 3)} = ± ${micro(expanded)} µm a turn at 95 %` },
   ];
-  return table(columns, [...rows, sum], { width, size: size.tiny }).map((run, index) =>
-    index === 0 ? { ...run, gap: 2 } : run,
-  );
+  return lowered(table(columns, [...rows, sum], { width, size: size.tiny }), 2);
 }
 
 /** What to add to the dial's word in each stretch. */
@@ -165,9 +160,7 @@ function zoneTable(zones: readonly Zone[], width: number): Run[] {
     { text: formatFixed(zone.aheadAtEnd, 4) },
     { text: formatFixed(zone.aheadUncertainty, 4) },
   ]);
-  return table(columns, rows, { width, size: size.small }).map((run, index) =>
-    index === 0 ? { ...run, gap: 2 } : run,
-  );
+  return lowered(table(columns, rows, { width, size: size.small }), 2);
 }
 
 /** What the sheet is, and what it is not. */

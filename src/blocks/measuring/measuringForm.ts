@@ -1,9 +1,10 @@
 import { type ReadingsPlan, readingsPlan } from "../../feed/readingsPlan.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import type { Units } from "../../machine/machine.js";
-import { formatFixed, formatLength, formatUncertain, plural, trimmed } from "../../quantity/format.js";
+import { capital, formatDoubted, formatFixed, formatLength, plural, trimmed } from "../../quantity/format.js";
 import { fromMm, inMm } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
+import { lowered } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { paragraph } from "../shared/table.js";
 import { type FormColumn, formGrid } from "./formGrid.js";
@@ -110,8 +111,8 @@ function page(
     formatFixed(fromMm(turns * wish.feed, units), units === "mm" ? 2 : 3),
   ]);
   const grid = formGrid(columns, rows, width, rowHeight);
-  return [...head, ...grid.map((run, index) => (index === 0 ? { ...run, gap: 2.5 } : run)), ...foot].map(
-    (run, index) => (index === 0 ? { ...run, startsPage: true } : run),
+  return [...head, ...lowered(grid, 2.5), ...foot].map((run, index) =>
+    index === 0 ? { ...run, startsPage: true } : run,
   );
 }
 
@@ -129,14 +130,14 @@ const steps = (travel: number, free: number, units: Units): string[] => {
 };
 
 /** How many readings, and why just so many. */
-export function whyWords(plan: ReadingsPlan, within: number, travel: number, units: Units): string {
+function whyWords(plan: ReadingsPlan, within: number, travel: number, units: Units): string {
   const fine = units === "mm" ? 3 : 5;
   const over = `over ${formatLength(travel, units, units === "mm" ? 0 : 2)}`;
   const result = plan.enough
     ? `the feed is then known to ${formatLength(plan.doubtOverTravel, units, fine)} ${over}, in 95 cases of 100 (wanted: ${formatLength(within, units, fine)})`
     : `even so the feed is known only to ${formatLength(plan.doubtOverTravel, units, fine)} ${over}, in 95 cases of 100 (wanted: ${formatLength(within, units, fine)}): that needs a finer gauge`;
   const places = `${plan.turns.length} places, one ${everyWords(plan.every)}, ${plan.runs === 1 ? "one run at least" : `${plan.runs} runs`}`;
-  return `Why so many: ${places}: ${result}. ${plan.why.map((words) => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`).join(" ")}`;
+  return `Why so many: ${places}: ${result}. ${plan.why.map((words) => `${capital(words)}.`).join(" ")}`;
 }
 
 const everyWords = (turns: number): string =>
@@ -149,10 +150,6 @@ export const readingsEntry = (gauge: number, lists: { turns: string; travel: str
 function heldWords(finding: HandwheelFinding | undefined, units: Units, measured: string | undefined): string {
   const { feed } = finding ?? {};
   if (feed === undefined) return "The file holds no feed for it yet.";
-  const { value, uncertainty } =
-    feed.uncertainty === undefined
-      ? { value: formatLength(feed.perTurn, units), uncertainty: undefined }
-      : formatUncertain(fromMm(feed.perTurn, units), fromMm(feed.uncertainty, units));
   const from = {
     stated: "as stated",
     screw: "from the screw's pitch",
@@ -160,5 +157,5 @@ function heldWords(finding: HandwheelFinding | undefined, units: Units, measured
     readings: `from ${feed.fit?.readings} readings${measured ? `, ${measured}` : ""}`,
   }[feed.from];
   const lost = feed.lostMotion ? `; lost motion ${formatLength(feed.lostMotion.travel, units)}` : "";
-  return `In the file now, ${from}: ${uncertainty === undefined ? value : `${value} ± ${uncertainty} ${units}`} a turn${lost}.`;
+  return `In the file now, ${from}: ${formatDoubted(feed.perTurn, feed.uncertainty, units)} a turn${lost}.`;
 }

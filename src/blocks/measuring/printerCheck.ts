@@ -10,8 +10,8 @@ import { formGrid } from "./formGrid.js";
 
 /** Comb lines lie 2.1 mm apart, inward from the end: with the rule's graduation n + f at line 0, line k lies f − 0.1·k past
  *  one, so the line that meets a graduation is the number of tenths. Twice the usual spacing leaves room for the numbers. */
-export const combStep = 2.1;
-export const combLines = 10;
+const combStep = 2.1;
+const combLines = 10;
 /** Combs and their numbers end before this far from a side. */
 const inset = 27;
 const hair = pen(0.1);

@@ -4,6 +4,7 @@ import { toDegrees } from "../../quantity/angle.js";
 import { formatFixed } from "../../quantity/format.js";
 import { mmPer } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
+import { heading } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, paragraph, table } from "../shared/table.js";
 
@@ -15,7 +16,7 @@ export const beltTable = block({}, ({ findings, width }): Run[] => {
   const belts = drive.stages.filter(({ steps }) => steps.some(({ kind }) => kind === "belt"));
   if (belts.length === 0) return [];
   return [
-    ...paragraph("Belts", width, { size: size.heading, weight: "bold", gap: 4 }).map(kept),
+    ...heading("Belts", width, 4),
     ...belts.flatMap((stage) => stageRuns(stage, drive, machine, width)),
     ...paragraph(
       "A belt left loose on purpose slips before something breaks, but at what load nobody can compute from these numbers: do not trust it to save a finger or a cutter.",
@@ -24,8 +25,6 @@ export const beltTable = block({}, ({ findings, width }): Run[] => {
     ),
   ];
 });
-
-const kept = (run: Run): Run => ({ ...run, keepWithNext: true });
 
 function stageRuns(stage: Stage, drive: Drive, { units }: Machine, width: number): Run[] {
   const found = beltFinding(stage);
@@ -55,11 +54,7 @@ function stageRuns(stage: Stage, drive: Drive, { units }: Machine, width: number
     { text: fixed(step.move) },
   ]);
   return [
-    ...paragraph(`${stage.name}, ${found.run} belt, centres ${fixed(found.centres)} ${units}`, width, {
-      size: size.small,
-      weight: "bold",
-      gap: 1.5,
-    }).map(kept),
+    ...heading(`${stage.name}, ${found.run} belt, centres ${fixed(found.centres)} ${units}`, width, 1.5, size.small),
     ...table(columns, rows, { width, size: size.small }),
     ...paragraph(verdict(found, stage.belt ?? drive.belt, fixed, units), width, { size: size.tiny, gap: 0.6 }),
   ];

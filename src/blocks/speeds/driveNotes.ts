@@ -1,4 +1,5 @@
 import type { StageSlip } from "../../drive/finding.js";
+import { rpmWords } from "../../drive/rpmWords.js";
 import type { Drive, Step } from "../../machine/machine.js";
 import { formatFixed, trimmed } from "../../quantity/format.js";
 import { block } from "../shared/block.js";
@@ -28,10 +29,7 @@ export const driveNotes = block({}, ({ findings, width }) => {
 });
 
 function motorText({ motor }: Drive): string {
-  const rpm =
-    motor.slowestRpm === motor.fastestRpm
-      ? formatFixed(motor.fastestRpm, 0)
-      : `${formatFixed(motor.slowestRpm, 0)}–${formatFixed(motor.fastestRpm, 0)}`;
+  const rpm = rpmWords({ rpm: motor.fastestRpm, slowestRpm: motor.slowestRpm });
   const by = { motor: "Motor", treadle: "Treadle: wheel", hand: "By hand: wheel" }[motor.by ?? "motor"];
   return `${by} ${rpm} rpm${motor.hertz === undefined ? "" : ` at ${motor.hertz} Hz`}`;
 }

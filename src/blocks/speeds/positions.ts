@@ -2,8 +2,10 @@ import type { Mark } from "../../drawing/drawing.js";
 import { line, text } from "../../drawing/shapes.js";
 import { textWidth } from "../../drawing/text.js";
 import type { SpeedFinding } from "../../drive/finding.js";
+import { rpmWords } from "../../drive/rpmWords.js";
+import { heldByLimit } from "../../findings/limits.js";
 import { limitRpm } from "../../machine/limits.js";
-import type { Drive } from "../../machine/machine.js";
+import type { Drive, Limits } from "../../machine/machine.js";
 import { formatFixed } from "../../quantity/format.js";
 import { block, type Run } from "../shared/block.js";
 import { stepPulleys } from "../shared/stepPulleys.js";
@@ -16,14 +18,13 @@ export const positionTiles = block({ columns: 3, pulleyHeight: 22, figure: 7 }, 
   const { drive } = findings.machine;
   if (drive === undefined || findings.drive === undefined) return [];
   const { speeds } = findings.drive;
-  const widest = Math.max(...speeds.map((speed) => textWidth(rpmText(speed), settings.figure, "bold"))) + 4;
+  const widest = Math.max(...speeds.map((speed) => textWidth(rpmWords(speed), settings.figure, "bold"))) + 4;
   const most = Math.max(1, Math.floor(width / Math.max(widest, 22)));
   const columns = Math.max(1, Math.min(settings.columns, speeds.length, most));
   const tile = { width: width / columns, pulleys: settings.pulleyHeight, figure: settings.figure };
-  const limit = limitRpm(findings.machine.limits);
   const runs: Run[] = [];
   for (let first = 0; first < speeds.length; first += columns)
-    runs.push(row(speeds.slice(first, first + columns), drive, width, { ...tile, limit }));
+    runs.push(row(speeds.slice(first, first + columns), drive, width, { ...tile, limits: findings.machine.limits }));
   return runs;
 });
 
@@ -31,8 +32,7 @@ type Tile = {
   readonly width: number;
   readonly pulleys: number;
   readonly figure: number;
-  /** rpm beyond which a position is not to be used. */
-  readonly limit: number;
+  readonly limits: Limits;
 };
 
 const besides = (tile: { width: number }): boolean => tile.width >= 60;
@@ -64,33 +64,26 @@ function tileMarks(speed: SpeedFinding, drive: Drive, tile: Tile): Mark[] {
   const top = beside ? Math.max(0, (tile.pulleys - wordsHeight(tile)) / 2) : shown.length === 0 ? 0 : tile.pulleys;
   const baseline = top + 1 + size.small;
   const style = { anchor: "middle" } as const;
-  const beyond = speed.slowestRpm > tile.limit;
-  // A variable motor can be turned down to within the limit.
-  const partly = !beyond && speed.rpm > tile.limit * (1 + 1e-9);
+  const held = heldByLimit(speed, tile.limits);
   return [
     ...marks,
     text(speed.position.name, { x: middle, y: baseline }, { ...style, size: size.small, weight: "bold" }),
     text(
-      rpmText(speed),
+      rpmWords(speed),
       { x: middle, y: baseline + tile.figure * 0.95 },
       { ...style, size: tile.figure, weight: "bold" },
     ),
     text(
-      beyond
+      held === "wholly"
         ? "rpm: beyond the limit, do not use"
-        : partly
-          ? `rpm: never above ${formatFixed(tile.limit, 0)}`
+        : held === "in part"
+          ? `rpm: never above ${formatFixed(limitRpm(tile.limits), 0)}`
           : `rpm, ${origin(speed)}`,
       { x: middle, y: baseline + tile.figure * 0.95 + size.tiny * 1.35 },
-      { ...style, size: size.tiny, ...((beyond || partly) && { ink: "accent", weight: "bold" }) },
+      { ...style, size: size.tiny, ...(held && { ink: "accent", weight: "bold" }) },
     ),
   ];
 }
-
-const rpmText = ({ rpm, slowestRpm }: SpeedFinding): string =>
-  Math.round(slowestRpm) === Math.round(rpm)
-    ? formatFixed(rpm, 0)
-    : `${formatFixed(slowestRpm, 0)}–${formatFixed(rpm, 0)}`;
 
 /** How one knows a speed, in the words that stand beside it. */
 export const origin = ({ from }: SpeedFinding): string =>

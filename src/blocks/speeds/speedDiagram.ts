@@ -1,12 +1,12 @@
 import { scaleLog } from "d3-scale";
-import { cuttingSpeed } from "../../cutting/cuttingSpeeds.js";
 import { cuttingSpeedUnit } from "../../cutting/rates.js";
 import type { Mark } from "../../drawing/drawing.js";
 import { group, line, polyline, rectangle, text } from "../../drawing/shapes.js";
 import { textWidth } from "../../drawing/text.js";
 import { nearestPreferred, preferredNumbers } from "../../drive/preferredNumbers.js";
 import type { Findings } from "../../findings/findings.js";
-import { limitRpm } from "../../machine/limits.js";
+import { overLimit } from "../../findings/limits.js";
+import { bandFor } from "../../findings/speedChoice.js";
 import { formatFixed, trimmed } from "../../quantity/format.js";
 import { mmPer } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
@@ -33,12 +33,13 @@ const dashes: readonly (readonly number[] | undefined)[] = [
 
 type Band = { readonly material: string; readonly least: number; readonly most: number };
 
-function diagram({ machine, drive }: Findings, operation: string, width: number, height: number): Mark[] {
+function diagram(findings: Findings, operation: string, width: number, height: number): Mark[] {
+  const { machine, drive } = findings;
   const { work, units, limits } = machine;
   const speedUnit = cuttingSpeedUnit[units];
   const usual = Math.sqrt(Math.min(...work.diameters) * Math.max(...work.diameters));
   const each = work.materials.flatMap((material): Band[] => {
-    const found = cuttingSpeed(material, work.tool, operation, { ...work, diameter: usual });
+    const found = bandFor({ operation, material, diameter: usual }, findings);
     if (found === undefined || found.rpm) return [];
     return [
       { material, least: found.slowest / speedUnit.metresPerMinute, most: found.most / speedUnit.metresPerMinute },
@@ -72,7 +73,6 @@ function diagram({ machine, drive }: Findings, operation: string, width: number,
     marks.push(rectangle({ x: left, y: y(band.most) }, bar, high, { pen: medium, fill: "white" }));
     marks.push(...barName(band.material, left + bar / 2, y(band.most), high, box.top));
   }
-  const limit = limitRpm(limits);
   const lines = speeds.flatMap(({ position, rpm, slowestRpm }) => [
     ...(slowestRpm < rpm * 0.999 ? [{ name: `${position.name} slowest`, rpm: slowestRpm }] : []),
     { name: position.name, rpm },
@@ -86,7 +86,7 @@ function diagram({ machine, drive }: Findings, operation: string, width: number,
     if (ends === undefined) continue;
     const [from, to] = ends.map(({ d, v }) => ({ x: x(d), y: y(v) }));
     if (from === undefined || to === undefined) continue;
-    const held = rpm > limit;
+    const held = overLimit(rpm, limits);
     const stroke = held ? pen(0.25, "black", [1.2, 1.2]) : crowded ? pen(0.3) : heavy;
     marks.push(group({ x: 0, y: 0 }, [line(from, to, stroke)], { name: "position" }));
     // Labels of lines that run close together stand one behind the other.

@@ -1,18 +1,17 @@
-import { chooseSpeed } from "../../cutting/choose.js";
-import { cuttingSpeed } from "../../cutting/cuttingSpeeds.js";
 import { type DrillSize, type DrillSystem, drillSizes, drillSystems } from "../../cutting/drillSizes.js";
 import type { CuttingSpeed, SpeedChoice } from "../../cutting/finding.js";
 import { coolant } from "../../cutting/materials.js";
 import { findOperation } from "../../cutting/operations.js";
 import { cuttingSpeedUnit } from "../../cutting/rates.js";
 import { sourceTitle } from "../../cutting/sources.js";
+import { bandFor, speedFor } from "../../findings/speedChoice.js";
 import type { Machine, Units } from "../../machine/machine.js";
-import { formatFixed, trimmed } from "../../quantity/format.js";
+import { capital, formatFixed, trimmed } from "../../quantity/format.js";
 import { mmPer } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
+import { heading, whole } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, paragraph, table } from "../shared/table.js";
-import { whole } from "../shared/whole.js";
 
 /** Material × diameter → belt position and speed, for one operation with the file's tool. `sizes`: the file's diameters
  *  (work), or drills: metric, fraction, number, letter, from `least` to `most` mm. `dense` leaves out the words under a
@@ -25,9 +24,8 @@ export const speedTable = block(
     const { tool, materials } = machine.work;
     const { operation, dense } = settings;
     const sizes = sizesOf(settings, machine);
-    const bandsAt = (diameter: number) =>
-      materials.map((material) => cuttingSpeed(material, tool, operation, { ...machine.work, diameter }));
-    const bands = bandsAt(sizes.at(-1)?.diameter ?? 10);
+    const largest = sizes.at(-1)?.diameter ?? 10;
+    const bands = materials.map((material) => bandFor({ operation, material, diameter: largest }, findings));
     const ofDrills = drillSystems.includes(settings.sizes as DrillSystem);
     const columns: Column[] = [
       ofDrills
@@ -41,17 +39,14 @@ export const speedTable = block(
     const rows = sizes.map(({ name, diameter }) => [
       { text: name, weight: "bold" } satisfies Cell,
       ...(columns.length > materials.length + 1 ? [{ text: formatFixed(diameter, 2) }] : []),
-      ...bandsAt(diameter).map((band) =>
-        band ? cell(chooseSpeed(diameter, band, drive.speeds, machine.limits), dense) : { text: "no data" },
-      ),
+      ...materials.map((material): Cell => {
+        const choice = speedFor({ operation, material, diameter }, findings);
+        return choice ? cell(choice, dense) : { text: "no data" };
+      }),
     ]);
     const title = `${operation}, ${tool}: belt position and rpm by ${findOperation(operation)?.diameter ?? "diameter"}`;
     const runs = [
-      ...paragraph(capital(title), width, {
-        size: size.body,
-        weight: "bold",
-        gap: 2,
-      }).map((run) => ({ ...run, keepWithNext: true })),
+      ...heading(capital(title), width, 2, size.body),
       ...table(columns, rows, { width, size: dense ? size.small : size.body, ruleEvery: dense ? 5 : 1 }),
       ...paragraph(notes(bands, machine, settings), width, { size: size.tiny, gap: 1 }),
     ];
@@ -116,8 +111,6 @@ function notes(bands: readonly (CuttingSpeed | undefined)[], machine: Machine, s
       : [`Cutting speeds from: ${sources.join("; ")}${fromMemory ? "; in part from memory" : ""}.`]),
   ].join(" ");
 }
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 const bandText = (band: CuttingSpeed | undefined, units: Units): string => {
   if (band === undefined) return "";

@@ -7,7 +7,7 @@ import { spread } from "../../drive/geometricStep.js";
 import { nearestPreferred, preferredNumbers } from "../../drive/preferredNumbers.js";
 import { stepRatio } from "../../drive/ratio.js";
 import type { Findings } from "../../findings/findings.js";
-import { limitRpm } from "../../machine/limits.js";
+import { overLimit } from "../../findings/limits.js";
 import type { Drive, Limits } from "../../machine/machine.js";
 import { formatFixed } from "../../quantity/format.js";
 import { block, type Run } from "../shared/block.js";
@@ -119,7 +119,6 @@ function spindle(
     floor,
     least,
   );
-  const limit = limitRpm(limits);
   const widest = Math.max(...speeds.map(({ position }) => textWidth(position.name, em, "bold")));
   const number = left + 8 + widest + 2 + textWidth("0000", em, "bold");
   return speeds.flatMap((speed, index): Mark[] => {
@@ -127,7 +126,7 @@ function spindle(
     const base = row + em * 0.35;
     const at = { x: left, y: y(speed.rpm) };
     const how = { measured: "measured", slip: "less slip", ratio: "by ratio" }[speed.from];
-    const beyond = speed.rpm > limit;
+    const beyond = overLimit(speed.rpm, limits);
     const marks: Mark[] = [
       circle(at, 1, { fill: "black" }),
       line({ x: left + 1.2, y: at.y }, { x: left + 7, y: row }, fine),

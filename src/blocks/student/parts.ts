@@ -1,4 +1,6 @@
 import type { DialFinding } from "../../dial/finding.js";
+import { growthOf } from "../../dial/growth.js";
+import { countedAs } from "../../dial/labelling.js";
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { circle, group, line, polyline, rectangle, text } from "../../drawing/shapes.js";
 import { wrapText } from "../../drawing/text.js";
@@ -64,11 +66,9 @@ export function dialWindow(width: number, lines: number, dial: DialFinding, valu
   const shown = 24;
   const first = Math.max(-4, lines - 16);
   const pitch = (width - 8) / shown;
-  // A wheel turned clockwise brings its marks to a top index from the left: there the numbers grow leftward.
-  const leftward = dial.increases === "clockwise";
   const at = (count: number) => {
     const along = 4 + (count - first) * pitch;
-    return leftward ? width - along : along;
+    return growthOf(dial) === "leftward" ? width - along : along;
   };
   const row = dial.rows[0] ?? [];
   const high = { 1: 6.5, 2: 4.6, 3: 3 } as const;
@@ -107,8 +107,7 @@ export function dialWindow(width: number, lines: number, dial: DialFinding, valu
 }
 
 /** What the numbers mean where they count something else than whole units. */
-const counted = ({ labelUnit, chosen }: DialFinding): string =>
-  labelUnit === undefined || labelUnit === chosen.unit ? `; numbers in ${chosen.unit}` : `; ${labelUnit}`;
+const counted = (dial: DialFinding): string => `; ${countedAs(dial) ?? `numbers in ${dial.chosen.unit}`}`;
 
 /** Three handwheels: on to the line, past it, and back well before it to come on again. */
 export function comingOn(width: number): Drawing {

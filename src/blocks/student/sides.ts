@@ -1,12 +1,9 @@
-import { chooseSpeed } from "../../cutting/choose.js";
-import { cuttingSpeed } from "../../cutting/cuttingSpeeds.js";
-import { readingPerTurn } from "../../dial/reading.js";
-import { divisionWorth } from "../../dial/setting.js";
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { group, line, text } from "../../drawing/shapes.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
-import { isAcross, wheelFor } from "../../plan/roles.js";
-import { formatFixed, trimmed } from "../../quantity/format.js";
+import { isAcross, wheelToLearnOn } from "../../findings/roles.js";
+import { speedFor } from "../../findings/speedChoice.js";
+import { formatFixed, formatLength, trimmed } from "../../quantity/format.js";
 import { fromMm } from "../../quantity/length.js";
 import { type Exercise, exercises } from "../../student/exercises.js";
 import { askLines, beltSteps, lostMotionLines, never } from "../../student/words.js";
@@ -40,7 +37,7 @@ export const studentSide = block({ materials: 4 }, ({ findings, settings, width,
 const askPanel = (width: number): Drawing => panel("6  Ask", [ideas(askLines, width), blank("I ask:", width)], width);
 
 function panels(findings: Findings, materials: number, width: number): [Drawing, Drawing, Drawing, Drawing] {
-  const wheel = acrossWheel(findings);
+  const wheel = wheelToLearnOn(findings.handwheels);
   const dial = wheel === undefined ? [ideas(["Ask how far one turn goes."], width)] : dialPanel(wheel, findings, width);
   const lost = [comingOn(width), ideas([...lostWords(wheel, findings), ...lostMotionLines], width)];
   return [
@@ -89,9 +86,6 @@ export const studentExercises = block({ answers: "upside down" }, ({ findings, s
   return upside ? [side] : [side, apart];
 });
 
-const acrossWheel = ({ handwheels }: Findings): HandwheelFinding | undefined =>
-  wheelFor("across", handwheels) ?? handwheels.find(({ feed }) => feed !== undefined);
-
 function beside(left: Drawing, right: Drawing, width: number): Drawing {
   const at = { x: (width + columnGap) / 2, y: 0 };
   return { width, height: Math.max(left.height, right.height), marks: [...left.marks, group(at, right.marks)] };
@@ -106,18 +100,15 @@ const blank = (words: string, width: number): Drawing => ({
   ],
 });
 
-function dialPanel({ handwheel, feed, dial }: HandwheelFinding, { machine }: Findings, width: number): Drawing[] {
-  if (feed === undefined) return [];
-  const perTurn = readingPerTurn(feed, handwheel.reads);
-  const show = (mm: number) =>
-    `${formatFixed(fromMm(mm, machine.units), machine.units === "mm" ? 2 : 4)} ${machine.units}`;
+function dialPanel({ handwheel, reading, dial }: HandwheelFinding, { machine }: Findings, width: number): Drawing[] {
+  if (reading === undefined) return [];
+  const show = (mm: number) => formatLength(mm, machine.units, machine.units === "mm" ? 2 : 4);
   const name = handwheel.name.toLowerCase();
-  const turn = `One turn of the ${name} is ${show(perTurn)}${handwheel.reads === "diameter" ? " on the dial" : ""}.`;
+  const turn = `One turn of the ${name} is ${show(reading.perTurn)}${handwheel.reads === "diameter" ? " on the dial" : ""}.`;
   if (dial === undefined) return [ideas([`The ${name} has no dial. Count the turns.`, turn], width)];
-  const worth = divisionWorth(dial.chosen, perTurn);
   const lines = Math.min(13, Math.floor(dial.chosen.divisionsPerTurn) - 1);
   return [
-    dialWindow(width, lines, dial, show(lines * worth)),
+    dialWindow(width, lines, dial, show(lines * dial.divisionWorth)),
     ideas(
       [
         `One line is ${dial.chosen.divisionLabel}.`,
@@ -136,7 +127,7 @@ function dialPanel({ handwheel, feed, dial }: HandwheelFinding, { machine }: Fin
 function lostWords(wheel: HandwheelFinding | undefined, { machine }: Findings): string[] {
   const lost = wheel?.feed?.lostMotion;
   if (wheel === undefined || lost === undefined || lost.turn <= 0) return [];
-  const much = `${formatFixed(fromMm(lost.travel, machine.units), machine.units === "mm" ? 2 : 3)} ${machine.units}`;
+  const much = formatLength(lost.travel, machine.units, machine.units === "mm" ? 2 : 3);
   return [`Here the ${wheel.handwheel.name.toLowerCase()} loses about ${much}.`];
 }
 
@@ -167,17 +158,17 @@ function beltDrawing({ drive, machine }: Findings, width: number): Drawing {
   return { width, height: height + 1, marks };
 }
 
-function speeds({ drive, machine }: Findings, most: number, width: number): Drawing[] {
+function speeds(findings: Findings, most: number, width: number): Drawing[] {
+  const { drive, machine } = findings;
   if (drive === undefined) return [ideas(["This sheet knows no speeds. Ask before you start."], width)];
-  const { materials, diameters, tool } = machine.work;
+  const { materials, diameters } = machine.work;
   const sizes = [...new Set([diameters[1], diameters[Math.floor(diameters.length / 2)], diameters.at(-1)])].filter(
     (mm) => mm !== undefined,
   );
   const rows = materials.slice(0, most).map((material): Cell[] => [
     { text: material, weight: "bold" },
     ...sizes.map((diameter): Cell => {
-      const band = cuttingSpeed(material, tool, "turning", { ...machine.work, diameter });
-      const choice = band && chooseSpeed(diameter, band, drive.speeds, machine.limits);
+      const choice = speedFor({ operation: "turning", material, diameter }, findings);
       if (choice?.speed === undefined || choice.rpm === undefined) return { text: "ask", ink: "accent" };
       return { text: choice.speed.position.name, note: `${formatFixed(choice.rpm, 0)} rpm` };
     }),

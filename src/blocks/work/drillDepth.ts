@@ -1,15 +1,15 @@
-import { chooseSpeed } from "../../cutting/choose.js";
-import { cuttingSpeed } from "../../cutting/cuttingSpeeds.js";
 import { feedPerRevolution } from "../../cutting/feeds.js";
 import { handFeed } from "../../cutting/handFeed.js";
 import { sourceTitle } from "../../cutting/sources.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
+import { drillingWheel, wheelNamed } from "../../findings/roles.js";
+import { speedFor } from "../../findings/speedChoice.js";
 import { formatFixed, trimmed } from "../../quantity/format.js";
 import { mmPer } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
+import { heading, whole } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, paragraph, table } from "../shared/table.js";
-import { whole } from "../shared/whole.js";
 
 /** Depth by turns of the wheel that feeds the drill: the handwheel of that name, or the one that is a barrel or a quill;
  *  and how fast to turn it for a few drills in the file's first material. */
@@ -17,9 +17,8 @@ export const drillDepth = block(
   { handwheel: "", turns: 8, drillsMm: [2, 4, 6, 8, 10, 12] },
   ({ findings, settings, width, height }): Run[] => {
     const { machine } = findings;
-    const wheel = findings.handwheels.find(({ handwheel }) =>
-      settings.handwheel === "" ? /barrel|quill/i.test(handwheel.name) : handwheel.name === settings.handwheel,
-    );
+    const { handwheels } = findings;
+    const wheel = settings.handwheel === "" ? drillingWheel(handwheels) : wheelNamed(settings.handwheel, handwheels);
     if (wheel?.feed === undefined)
       return paragraph(
         "Depth per turn: the file has no handwheel named as a barrel or a quill with a feed; give it one, or name it in the sheet (handwheel:).",
@@ -39,11 +38,7 @@ export const drillDepth = block(
       ...turns.map((count): Cell => ({ text: formatFixed((count * perTurn) / unit, places) })),
     ];
     return [
-      ...paragraph(`Depth by turns of the ${wheel.handwheel.name.toLowerCase()}`, width, {
-        size: size.body,
-        weight: "bold",
-        gap: 3,
-      }).map((run) => ({ ...run, keepWithNext: true })),
+      ...heading(`Depth by turns of the ${wheel.handwheel.name.toLowerCase()}`, width, 3, size.body),
       ...table(columns, [depths], { width, size: size.small }),
       ...whole(drillFeed(findings, wheel, perTurn, settings.drillsMm, width), height),
     ];
@@ -51,18 +46,18 @@ export const drillDepth = block(
 );
 
 function drillFeed(
-  { machine, drive }: Findings,
+  findings: Findings,
   { handwheel }: HandwheelFinding,
   perTurn: number,
   drills: readonly number[],
   width: number,
 ): Run[] {
+  const { machine, drive } = findings;
   const [material = ""] = machine.work.materials;
   if (drive === undefined) return [];
   const rows = drills.flatMap((diameter): Cell[][] => {
-    const band = cuttingSpeed(material, machine.work.tool, "drilling", machine.work);
     const feed = feedPerRevolution(material, "drilling", diameter);
-    const rpm = band && chooseSpeed(diameter, band, drive.speeds, machine.limits).rpm;
+    const rpm = speedFor({ operation: "drilling", material, diameter }, findings)?.rpm;
     if (feed === undefined || rpm === undefined) return [];
     const { turnsPerMinute, count } = handFeed(feed.from, rpm, perTurn);
     return [
@@ -85,10 +80,7 @@ function drillFeed(
     { heading: ["what to count"], align: "start" },
   ];
   return [
-    ...paragraph(`Feeding the drill in ${material}`, width, { size: size.body, weight: "bold", gap: 2 }).map((run) => ({
-      ...run,
-      keepWithNext: true,
-    })),
+    ...heading(`Feeding the drill in ${material}`, width, 2, size.body),
     ...table(columns, rows, { width, size: size.small }),
     ...paragraph(
       `Feeds from ${sources.map(sourceTitle).join("; ")}. Ease off as the drill breaks through; draw it out to clear chips when the hole is three drills deep.`,

@@ -2,13 +2,13 @@ import { feedPerRevolution } from "../../cutting/feeds.js";
 import { cutMinutes, handFeed } from "../../cutting/handFeed.js";
 import { sourceTitle } from "../../cutting/sources.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
-import { limitRpm } from "../../machine/limits.js";
-import { formatFixed, trimmed } from "../../quantity/format.js";
+import { overLimit } from "../../findings/limits.js";
+import { formatFixed, formatLength, trimmed } from "../../quantity/format.js";
 import { mmPer } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
+import { heading, kept, lowered, whole } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, paragraph, table } from "../shared/table.js";
-import { whole } from "../shared/whole.js";
 
 const words = ["fine", "medium", "coarse"] as const;
 
@@ -41,7 +41,7 @@ export const handFeedTables = block(
       ];
       const rows = drive.speeds.map((speed): Cell[] => [
         { text: speed.position.name, weight: "bold" },
-        speed.rpm > limitRpm(machine.limits) * (1 + 1e-9)
+        overLimit(speed.rpm, machine.limits)
           ? { text: formatFixed(speed.rpm, 0), ink: "accent", note: "beyond the limit" }
           : { text: formatFixed(speed.rpm, 0) },
         ...feeds.flatMap((feed): Cell[] => {
@@ -56,11 +56,9 @@ export const handFeedTables = block(
         }),
       ]);
       const runs = [
-        ...paragraph(finding.handwheel.name, width, { size: size.title, weight: "bold", gap: 6 }).map(kept),
-        ...paragraph(headWords(finding, perTurn, units), width, { size: size.small, gap: 0.5 }).map(kept),
-        ...table(columns, rows, { width, size: size.small, ruleEvery: 1 }).map((run, index) =>
-          index === 0 ? { ...run, gap: 1.5 } : run,
-        ),
+        ...heading(finding.handwheel.name, width, 6, size.title),
+        ...kept(paragraph(headWords(finding, perTurn, units), width, { size: size.small, gap: 0.5 })),
+        ...lowered(table(columns, rows, { width, size: size.small, ruleEvery: 1 }), 1.5),
       ];
       return whole(runs, height);
     });
@@ -98,8 +96,6 @@ export const publishedFeedLines = block({}, ({ findings, width }): Run[] => {
   );
 });
 
-const kept = (run: Run): Run => ({ ...run, keepWithNext: true });
-
 function headWords(
   { handwheel, dial }: HandwheelFinding,
   perTurn: number,
@@ -107,5 +103,5 @@ function headWords(
 ): string {
   const division = dial === undefined ? "" : `; one division of its dial is ${dial.chosen.divisionLabel}`;
   const how = handwheel.reads === "diameter" ? "moves the slide" : "moves";
-  return `One turn ${how} ${formatFixed(perTurn / mmPer[units], units === "mm" ? 3 : 4)} ${units}${division}. Count seconds aloud, and turn evenly.`;
+  return `One turn ${how} ${formatLength(perTurn, units, units === "mm" ? 3 : 4)}${division}. Count seconds aloud, and turn evenly.`;
 }

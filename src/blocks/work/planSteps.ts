@@ -3,12 +3,14 @@ import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { line, rectangle, text } from "../../drawing/shapes.js";
 import { textWidth, wrapText } from "../../drawing/text.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
+import { dialReading } from "../../findings/settings.js";
 import type { Units } from "../../machine/machine.js";
-import { dialReading, type Pass } from "../../plan/passes.js";
+import type { Pass } from "../../plan/passes.js";
 import { type PlannedStep, planOf } from "../../plan/plan.js";
-import { formatFixed, plural } from "../../quantity/format.js";
+import { capital, formatFixed, formatLength, plural } from "../../quantity/format.js";
 import { fromMm } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
+import { heading, kept, lowered, together } from "../shared/runs.js";
 import { leading, medium, pen, size } from "../shared/style.js";
 import { type Cell, type Column, paragraph, table } from "../shared/table.js";
 
@@ -18,7 +20,7 @@ export const planSteps = block({}, ({ findings, width }): Run[] => {
   if (job === undefined) return [];
   const plan = planOf(job, findings);
   const { units } = machine;
-  const show = (mm: number) => `${formatFixed(fromMm(mm, units), units === "mm" ? 2 : 4)} ${units}`;
+  const show = (mm: number) => formatLength(mm, units, units === "mm" ? 2 : 4);
   return [
     ...paragraph(job.name, width, { size: size.title, weight: "bold", gap: 4 }),
     ...paragraph(
@@ -54,8 +56,8 @@ function repeat(parts: number, width: number): Run[] {
     ];
   }).flat();
   return [
-    ...keep(paragraph(`Repeat: ${parts} parts alike`, width, { size: size.heading, weight: "bold", gap: 4 })),
-    ...keep(
+    ...heading(`Repeat: ${parts} parts alike`, width, 4),
+    ...kept(
       paragraph(
         "Leave every stop and zero as the first part left it. Push each blank to the same stop, close the chuck the same way, and go through the steps in one order; or do one step on all parts before the next. Measure the first, the third, then one in ten, and whenever a tool was touched.",
         width - 10,
@@ -69,26 +71,19 @@ function repeat(parts: number, width: number): Run[] {
 /** More parts than these are counted on another sheet. */
 const mostBoxes = 120;
 
-const keep = (runs: readonly Run[]): Run[] => runs.map((run) => ({ ...run, keepWithNext: true }));
-
 function stepRuns(step: PlannedStep, number: number, units: Units, width: number): Run[] {
-  const body = [
-    ...keep([{ drawing: heading(step, number, width), gap: 4 }]),
-    ...keep(
-      step.notes.flatMap((note) =>
-        paragraph(note, width - 10, { size: size.small, gap: 0.4 }).map((run) => shifted(run, 10, width)),
-      ),
+  return together([
+    { drawing: stepHead(step, number, width), gap: 4 },
+    ...step.notes.flatMap((note) =>
+      paragraph(note, width - 10, { size: size.small, gap: 0.4 }).map((run) => shifted(run, 10, width)),
     ),
-    ...keep(lengthWords(step, width)),
-    ...keep(
-      passTable(step, units, width - 10).map((run, index) => ({
-        ...shifted(run, 10, width),
-        gap: index === 0 ? 1.5 : 0,
-      })),
+    ...lengthWords(step, width),
+    ...lowered(
+      passTable(step, units, width - 10).map((run) => shifted(run, 10, width)),
+      1.5,
     ),
-    ...keep(afterMeasuring(step, units, width)),
-  ];
-  return body.map((run, index) => (index === body.length - 1 ? { ...run, keepWithNext: false } : run));
+    ...afterMeasuring(step, units, width),
+  ]);
 }
 
 const shifted = (run: Run, by: number, width: number): Run => ({
@@ -108,16 +103,11 @@ const shifted = (run: Run, by: number, width: number): Run => ({
 });
 
 /** A box to tick, the step, and at the right the belt position and speed in large figures. */
-function heading(step: PlannedStep, number: number, width: number): Drawing {
+function stepHead(step: PlannedStep, number: number, width: number): Drawing {
   const speed = step.byHand ? "by hand, power off" : speedWords(step);
   const small = step.byHand || step.speed?.speed === undefined ? "" : `rpm${verdict(step)}`;
   const right = Math.max(textWidth(speed, size.title, "bold"), textWidth(small, size.tiny, "regular"));
-  const lines = wrapText(
-    `${number}.  ${step.title.charAt(0).toUpperCase()}${step.title.slice(1)}`,
-    width - 10 - right - 4,
-    size.heading,
-    "bold",
-  );
+  const lines = wrapText(`${number}.  ${capital(step.title)}`, width - 10 - right - 4, size.heading, "bold");
   const marks: Mark[] = [
     line({ x: 0, y: 0.2 }, { x: width, y: 0.2 }, medium),
     rectangle({ x: 0.3, y: 2.2 }, 4.5, 4.5, { pen: medium }),
@@ -221,9 +211,7 @@ function afterMeasuring({ wanted, passes, step }: PlannedStep, units: Units, wid
   if (wanted === undefined || passes.length === 0) return [];
   const diameter = formatFixed(fromMm(wanted.diameter, units), units === "mm" ? 2 : 4);
   const within =
-    wanted.tolerance === undefined
-      ? ""
-      : `  (within ${formatFixed(fromMm(wanted.tolerance, units), units === "mm" ? 2 : 4)} ${units})`;
+    wanted.tolerance === undefined ? "" : `  (within ${formatLength(wanted.tolerance, units, units === "mm" ? 2 : 4)})`;
   const sum =
     step.do === "bore"
       ? `${diameter} − measured ________ = ________ left on diameter`

@@ -1,28 +1,26 @@
-import { readingFactor, readingPerTurn } from "../../dial/reading.js";
-import { settingFor } from "../../dial/setting.js";
-import { repeatOf } from "../../findings/repeat.js";
-import { formatFixed, plural } from "../../quantity/format.js";
+import { settingToMove } from "../../findings/settings.js";
+import { repeats } from "../../findings/stops.js";
+import { formatFixed, formatLength, plural } from "../../quantity/format.js";
 import { fromMm, inMm } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
+import { heading, kept } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, paragraph, table } from "../shared/table.js";
 
 /** For each stop of the file: turns and divisions, the steps, and what tolerance the machine can hold. */
 export const stopSettings = block({}, ({ findings, width }): Run[] => {
-  const { units, stops = [] } = findings.machine;
-  const show = (mm: number) => `${formatFixed(fromMm(mm, units), units === "mm" ? 2 : 4)} ${units}`;
-  return stops.flatMap((stop): Run[] => {
-    const finding = findings.handwheels.find(({ handwheel }) => handwheel.name === stop.handwheel);
-    const repeat = finding && repeatOf(stop, finding);
+  const { units } = findings.machine;
+  const show = (mm: number) => formatLength(mm, units, units === "mm" ? 2 : 4);
+  return repeats(findings).flatMap(({ stop, wheel, repeat }): Run[] => {
     const title = `${stop.name}: ${show(stop.length)} by the ${stop.handwheel.toLowerCase()}${stop.parts === undefined ? "" : `, ${plural(stop.parts, "part")}`}`;
     const head = paragraph(title, width, { size: size.heading, weight: "bold", gap: 5 });
-    if (finding === undefined || repeat === undefined)
+    if (wheel === undefined || repeat === undefined)
       return [
         ...head,
         ...paragraph("The feed of this handwheel is not given: no turns can be told.", width, { ink: "accent" }),
       ];
     const { setting } = repeat;
-    const division = finding.dial?.chosen.divisionLabel;
+    const division = wheel.dial?.chosen.divisionLabel;
     const turns =
       setting.divisions === undefined
         ? `${formatFixed(setting.turns, 2)} turns`
@@ -103,31 +101,24 @@ export const gaugeBlocks = block(
     ];
     const rows = sizes.map((mm): Cell[] => [
       { text: formatFixed(fromMm(mm, units), units === "mm" ? 1 : 4), weight: "bold" },
-      ...wheels.map(({ handwheel, feed, dial }): Cell => {
-        if (feed === undefined) return { text: "" };
-        // A block is a length of travel; a dial that reads diameter counts it twice.
-        const factor = readingFactor(handwheel);
-        const { wholeTurns, divisions, turns } = settingFor(
-          mm * factor,
-          readingPerTurn(feed, handwheel.reads),
-          dial?.chosen,
-        );
+      ...wheels.map((wheel): Cell => {
+        const setting = settingToMove(wheel, mm);
+        if (setting === undefined) return { text: "" };
+        const { wholeTurns, divisions, turns } = setting;
         return {
           text: divisions === undefined ? formatFixed(turns, 3) : `${wholeTurns} + ${formatFixed(divisions, 1)}`,
         };
       }),
     ]);
     return [
-      ...paragraph("A gauge block or drill shank between stop and slide", width, {
-        size: size.heading,
-        weight: "bold",
-        gap: 5,
-      }).map((run) => ({ ...run, keepWithNext: true })),
-      ...paragraph(
-        "Measure the shank with a micrometer, not by its name. Take it out and the slide goes on by just its size: a shoulder and a groove from one stop.",
-        width,
-        { size: size.small },
-      ).map((run) => ({ ...run, keepWithNext: true })),
+      ...heading("A gauge block or drill shank between stop and slide", width, 5),
+      ...kept(
+        paragraph(
+          "Measure the shank with a micrometer, not by its name. Take it out and the slide goes on by just its size: a shoulder and a groove from one stop.",
+          width,
+          { size: size.small },
+        ),
+      ),
       ...table(columns, rows, { width, size: size.small, ruleEvery: 3 }),
     ];
   },
@@ -135,11 +126,7 @@ export const gaugeBlocks = block(
 
 /** Bar through the spindle against a stop inside it: the order of work that makes parts alike. */
 export const spindleStop = block({}, ({ width }): Run[] => [
-  ...paragraph("Parts alike from bar, with a stop inside the spindle", width, {
-    size: size.heading,
-    weight: "bold",
-    gap: 5,
-  }).map((run) => ({ ...run, keepWithNext: true })),
+  ...heading("Parts alike from bar, with a stop inside the spindle", width, 5),
   ...numbered(
     [
       "Stop and isolate the machine. Lock the stop in the spindle's bore so that it cannot creep: a plug with a drawbolt, or a rod held at the far end.",

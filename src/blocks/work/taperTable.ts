@@ -1,7 +1,8 @@
 import type { HandwheelFinding } from "../../findings/findings.js";
+import { crossSlide, wheelFor } from "../../findings/roles.js";
 import type { Machine, TaperWish } from "../../machine/machine.js";
 import { toDegrees, toRadians } from "../../quantity/angle.js";
-import { formatFixed, trimmed } from "../../quantity/format.js";
+import { formatFixed, formatLength, trimmed } from "../../quantity/format.js";
 import { fromMm, inMm } from "../../quantity/length.js";
 import { standardTapers } from "../../taper/standard.js";
 import {
@@ -15,6 +16,7 @@ import {
   taperOfHalfAngle,
 } from "../../taper/taper.js";
 import { block, type Run } from "../shared/block.js";
+import { heading } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, paragraph, table } from "../shared/table.js";
 
@@ -36,9 +38,7 @@ export const taperTable = block(
       ...settings.ratios.map((ratio) => ({ name: `1 in ${ratio}`, halfAngle: halfAngleOfTaper(1 / ratio) })),
       { name: "lathe centre, 60°", halfAngle: toRadians(30) },
     ];
-    const cross = findings.handwheels.find(
-      ({ handwheel, feed }) => feed !== undefined && /cross/i.test(handwheel.name),
-    );
+    const cross = crossSlide(findings.handwheels);
     return [
       ...(own.length > 0 ? titled("Your tapers", angles(own, machine, over, bar, cross, width), width) : []),
       ...own.flatMap((taper) => [
@@ -55,13 +55,7 @@ export const taperTable = block(
   },
 );
 
-const titled = (title: string, runs: Run[], width: number): Run[] => [
-  ...paragraph(title, width, { size: size.heading, weight: "bold", gap: 4 }).map((run) => ({
-    ...run,
-    keepWithNext: true,
-  })),
-  ...runs,
-];
+const titled = (title: string, runs: Run[], width: number): Run[] => [...heading(title, width, 4), ...runs];
 
 function angles(
   tapers: readonly TaperWish[],
@@ -106,7 +100,7 @@ function angles(
 }
 
 /** Degrees, minutes and whole seconds. */
-export function sexagesimal(angle: number): string {
+function sexagesimal(angle: number): string {
   const seconds = Math.round(toDegrees(angle) * 3600);
   const two = (value: number) => String(value).padStart(2, "0");
   return `${Math.floor(seconds / 3600)}° ${two(Math.floor(seconds / 60) % 60)}′ ${two(seconds % 60)}″`;
@@ -115,9 +109,9 @@ export function sexagesimal(angle: number): string {
 /** How far the swivelled slide must go for a taper of known length, in this machine's turns. */
 function ownWords(taper: TaperWish, handwheels: readonly HandwheelFinding[], { units }: Machine, width: number): Run[] {
   const { length, large, small, halfAngle, name } = taper;
-  const top = handwheels.find(({ handwheel, feed }) => feed !== undefined && /top|compound/i.test(handwheel.name));
+  const top = wheelFor("swivelled", handwheels);
   if (length === undefined || top?.feed === undefined) return [];
-  const show = (mm: number) => `${formatFixed(fromMm(mm, units), units === "mm" ? 2 : 3)} ${units}`;
+  const show = (mm: number) => formatLength(mm, units, units === "mm" ? 2 : 3);
   const along = length / Math.cos(halfAngle);
   const depth = riseAlongSlide(halfAngle, along);
   const short = top.handwheel.travel !== undefined && along > top.handwheel.travel;
@@ -130,7 +124,7 @@ function ownWords(taper: TaperWish, handwheels: readonly HandwheelFinding[], { u
 
 /** A gauge of two pins, and the tailstock set over instead. */
 function proofWords({ name, halfAngle }: TaperWish, { units }: Machine, over: number, width: number): Run[] {
-  const show = (mm: number) => `${formatFixed(fromMm(mm, units), units === "mm" ? 3 : 4)} ${units}`;
+  const show = (mm: number) => formatLength(mm, units, units === "mm" ? 3 : 4);
   const between = over / 2;
   const pins = pinDifference(2 * halfAngle, between);
   const words = `${name}: two pins with centres ${show(between)} apart, one ${show(pins)} thicker than the other, fill a gauge of this included angle. Between centres instead: tailstock over by ${show(setOver(taperOfHalfAngle(halfAngle), over))} for each ${show(over)} of the work's whole length.`;

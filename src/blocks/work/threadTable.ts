@@ -2,8 +2,9 @@ import { formatFixed, trimmed } from "../../quantity/format.js";
 import { fromMm, MM_PER_INCH } from "../../quantity/length.js";
 import type { ThreadSystem } from "../../thread/data.js";
 import { threadSource } from "../../thread/sources.js";
-import { dieBlank, type Thread, tappingHole, threadsOf, turnsFor } from "../../thread/thread.js";
+import { dieBlank, type Thread, tappingHole, threadsOf, turnsFor, USUAL_ENGAGEMENT } from "../../thread/thread.js";
 import { block, type Run } from "../shared/block.js";
+import { heading } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, paragraph, table } from "../shared/table.js";
 
@@ -21,7 +22,7 @@ const titles: Readonly<Record<ThreadSystem, string>> = {
 
 /** Sizes, tapping drills at a stated engagement, rods for dies, and turns for a depth. */
 export const threadTable = block(
-  { systems: [...systems] as string[], engagement: 75, depth: 10, largest: 13 },
+  { systems: [...systems] as string[], engagement: 100 * USUAL_ENGAGEMENT, depth: 10, largest: 13 },
   ({ settings, width }): Run[] => {
     const wanted = systems.filter((system) => settings.systems.includes(system));
     const share = settings.engagement / 100;
@@ -29,7 +30,7 @@ export const threadTable = block(
       const rows = threadsOf(system).filter(({ major }) => major <= settings.largest);
       return rows.length === 0
         ? []
-        : [...heading(titles[system], width), ...systemTable(rows, share, settings.depth, width)];
+        : [...heading(titles[system], width, 4), ...systemTable(rows, share, settings.depth, width)];
     });
     const sources = [...new Set(wanted.flatMap((system) => threadsOf(system).flatMap((row) => row.sources)))];
     return [
@@ -42,12 +43,6 @@ export const threadTable = block(
     ];
   },
 );
-
-const heading = (title: string, width: number): Run[] =>
-  paragraph(title, width, { size: size.heading, weight: "bold", gap: 4 }).map((run) => ({
-    ...run,
-    keepWithNext: true,
-  }));
 
 function systemTable(rows: readonly Thread[], share: number, depth: number, width: number): Run[] {
   const columns: Column[] = [

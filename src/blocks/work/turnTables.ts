@@ -1,10 +1,11 @@
-import { readingFactor, readingPerTurn } from "../../dial/reading.js";
-import { oldDialSetting, settingFor } from "../../dial/setting.js";
+import { doubtOver } from "../../feed/doubtOver.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
+import { oldSettingToRead, settingToRead } from "../../findings/settings.js";
 import type { Units } from "../../machine/machine.js";
-import { formatFixed, formatUncertain, trimmed } from "../../quantity/format.js";
+import { formatDoubted, formatFixed, trimmed } from "../../quantity/format.js";
 import { fromMm, inMm } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
+import { heading, kept } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, paragraph, table } from "../shared/table.js";
 
@@ -36,50 +37,40 @@ export const turnTables = block(
   { turns: 12, mm: roundMm as number[], in: roundInches as number[], both: true },
   ({ handwheels, findings, settings, width }) =>
     handwheels.flatMap((finding): Run[] => {
-      const { handwheel, feed } = finding;
-      if (feed === undefined) return [];
+      const { handwheel, reading } = finding;
+      if (reading === undefined) return [];
       const { units } = findings.machine;
-      const reach =
-        handwheel.travel === undefined ? Number.POSITIVE_INFINITY : handwheel.travel * readingFactor(finding.handwheel);
+      const reach = reading.overTravel ?? Number.POSITIVE_INFINITY;
       const within = (list: readonly number[], unit: Units) =>
         list.map((value) => inMm(value, unit)).filter((mm) => mm <= reach + 1e-9);
       const other: Units = units === "mm" ? "in" : "mm";
       const own = handwheel.distances ?? [];
       return [
-        ...heading(handwheel.name, width, size.title, 5),
-        ...keep(paragraph(feedWords(finding, units), width, { size: size.small, gap: 0.5 })),
-        ...(own.length > 0 ? [...heading("Your distances", width), ...distanceTable(finding, own, units, width)] : []),
-        ...heading(`Round distances, ${units === "mm" ? "millimetres" : "inches"}`, width),
+        ...heading(handwheel.name, width, 5, size.title),
+        ...kept(paragraph(feedWords(finding, units), width, { size: size.small, gap: 0.5 })),
+        ...(own.length > 0 ? [...part("Your distances", width), ...distanceTable(finding, own, units, width)] : []),
+        ...part(`Round distances, ${units === "mm" ? "millimetres" : "inches"}`, width),
         ...distanceTable(finding, within(settings[units], units), units, width),
         ...(settings.both
           ? [
-              ...heading(`Round distances, ${other === "mm" ? "millimetres" : "inches"}`, width),
+              ...part(`Round distances, ${other === "mm" ? "millimetres" : "inches"}`, width),
               ...distanceTable(finding, within(settings[other], other), other, width),
             ]
           : []),
-        ...heading("Whole turns", width),
+        ...part("Whole turns", width),
         ...wholeTurns(finding, settings.turns, units, width),
       ];
     }),
 );
 
-const keep = (runs: Run[]): Run[] => runs.map((run) => ({ ...run, keepWithNext: true }));
-const heading = (words: string, width: number, em: number = size.body, gap = 3): Run[] =>
-  keep(paragraph(words, width, { size: em, weight: "bold", gap }));
+const part = (words: string, width: number): Run[] => heading(words, width, 3, size.body);
 const places: Record<Units, number> = { mm: 3, in: 4 };
 const show = (mm: number, units: Units): string => formatFixed(fromMm(mm, units), places[units]);
 
 /** Feed, its doubt, where it comes from, and what the maker meant. */
-export function feedWords({ handwheel, feed, dial }: HandwheelFinding, units: Units): string {
+function feedWords({ handwheel, feed, dial }: HandwheelFinding, units: Units): string {
   if (feed === undefined) return "Feed per turn not given.";
-  const doubt =
-    feed.uncertainty === undefined
-      ? undefined
-      : formatUncertain(fromMm(feed.perTurn, units), fromMm(feed.uncertainty, units));
-  const value =
-    doubt === undefined
-      ? `${show(feed.perTurn, units)} ${units}`
-      : `${doubt.value} ± ${doubt.uncertainty} ${units} (95 %)`;
+  const value = `${formatDoubted(feed.perTurn, feed.uncertainty, units)}${feed.uncertainty === undefined ? "" : " (95 %)"}`;
   const parts = [`One turn moves the slide ${value}, ${feedOrigin[feed.from]}`, `the dial reads ${handwheel.reads}`];
   if (dial) parts.push(`one division is ${dial.chosen.divisionLabel}`);
   if (feed.lostMotion)
@@ -98,11 +89,10 @@ export const feedOrigin = {
 } as const;
 
 function distanceTable(finding: HandwheelFinding, distances: readonly number[], units: Units, width: number): Run[] {
-  const { feed, dial, handwheel } = finding;
-  if (feed === undefined) return [];
+  const { feed, reading, dial, handwheel } = finding;
+  if (feed === undefined || reading === undefined) return [];
   const other: Units = units === "mm" ? "in" : "mm";
-  const perTurn = readingPerTurn(feed, handwheel.reads);
-  const nominal = feed.nominal === undefined ? undefined : feed.nominal * readingFactor(finding.handwheel);
+  const { perTurn, nominalPerTurn: nominal } = reading;
   const columns: Column[] = [
     { heading: [`for ${handwheel.reads}`, units], align: units === "in" ? "end" : "decimal" },
     { heading: ["that is", other], align: "decimal" },
@@ -135,8 +125,10 @@ function distanceTable(finding: HandwheelFinding, distances: readonly number[], 
       : [{ heading: ["doubt ±", units], align: "decimal", optional: true } as const]),
   ];
   const rows = distances.map((distance): Cell[] => {
-    const setting = settingFor(distance, perTurn, dial?.chosen);
-    const old = nominal === undefined ? undefined : oldDialSetting(distance, perTurn, nominal);
+    const setting = settingToRead(finding, distance);
+    if (setting === undefined) return [];
+    const old = oldSettingToRead(finding, distance);
+    const doubt = doubtOver(distance, feed);
     return [
       { text: units === "in" ? inches(fromMm(distance, "in")) : trimmed(distance, 4), weight: "bold" },
       { text: show(distance, other) },
@@ -158,7 +150,7 @@ function distanceTable(finding: HandwheelFinding, distances: readonly number[], 
             { text: show(old.reading, units) },
             { text: show(distance * (perTurn / nominal - 1), units) },
           ]),
-      ...(feed.uncertainty === undefined ? [] : [{ text: show((distance * feed.uncertainty) / feed.perTurn, units) }]),
+      ...(doubt === undefined ? [] : [{ text: show(doubt, units) }]),
     ];
   });
   return table(columns, rows, { width, size: size.small, ruleEvery: 3 });
@@ -181,9 +173,9 @@ function inches(value: number): string {
 
 /** `dial 0 stands for` is the start reading of each turn on a dial that does not close. */
 function wholeTurns(finding: HandwheelFinding, most: number, units: Units, width: number): Run[] {
-  const { feed, dial, handwheel } = finding;
-  if (feed === undefined) return [];
-  const factor = readingFactor(finding.handwheel);
+  const { feed, reading, dial, handwheel } = finding;
+  if (feed === undefined || reading === undefined) return [];
+  const { factor } = reading;
   const reach =
     handwheel.travel === undefined ? most : Math.min(most, Math.max(1, Math.floor(handwheel.travel / feed.perTurn)));
   const other: Units = units === "mm" ? "in" : "mm";

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { repeatOf } from "../../src/findings/repeat.js";
+import { repeatOf } from "../../src/findings/stops.js";
 import { findingsOf, printOf } from "../support/sheets.js";
 
 const findings = findingsOf(`name: L

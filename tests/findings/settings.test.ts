@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { dialReading, settingOf } from "../../src/plan/passes.js";
+import { dialReading, settingToMove } from "../../src/findings/settings.js";
 import { findingsOf } from "../support/sheets.js";
 
 const wheelOf = (dial: string) => {
@@ -17,7 +17,7 @@ test("even: whole turns and what the dial then reads are the way gone, to a twen
   const { divisions = 0 } = wheel.dial?.chosen ?? {};
   fc.assert(
     fc.property(travel, (way) => {
-      const setting = settingOf(wheel, way);
+      const setting = settingToMove(wheel, way);
       const reading = setting && dialReading(wheel, setting, false);
       if (setting === undefined || reading === undefined) throw new Error("no reading");
       // The printed numbers go once round in `divisions` lines of 0.05; the slide goes 2.117 mm meanwhile.
@@ -36,7 +36,7 @@ test("rows: the number read is the way itself, less whole rounds of all rows", (
   expect(rows).toBeGreaterThan(1);
   fc.assert(
     fc.property(travel, (way) => {
-      const setting = settingOf(wheel, way);
+      const setting = settingToMove(wheel, way);
       const reading = (setting && dialReading(wheel, setting, false)) ?? Number.NaN;
       const round = rows * 2 * 2.117;
       expect(reading).toBeGreaterThanOrEqual(0);

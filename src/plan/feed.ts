@@ -1,21 +1,8 @@
-import { chooseSpeed } from "../cutting/choose.js";
-import { cuttingSpeed } from "../cutting/cuttingSpeeds.js";
 import { feedPerRevolution } from "../cutting/feeds.js";
 import type { SpeedChoice } from "../cutting/finding.js";
 import { type HandFeed, handFeed } from "../cutting/handFeed.js";
-import type { Findings, HandwheelFinding } from "../findings/findings.js";
+import type { HandwheelFinding } from "../findings/findings.js";
 import type { Job } from "../job/job.js";
-
-/** Undefined where the file has no drive, or nothing is known of the material with this tool. */
-export function speedOf(
-  operation: string,
-  diameter: number,
-  { material, tool }: Job,
-  { machine, drive }: Findings,
-): SpeedChoice | undefined {
-  const band = cuttingSpeed(material, tool, operation, { ...machine.work, diameter });
-  return band && drive && chooseSpeed(diameter, band, drive.speeds, machine.limits);
-}
 
 /** The lightest published feed, counted at this handwheel; nothing where it is not known. */
 export function feedOf(

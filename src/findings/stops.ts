@@ -1,7 +1,9 @@
-import { readingFactor, readingPerTurn } from "../dial/reading.js";
-import { divisionWorth, type Setting, settingFor } from "../dial/setting.js";
+import type { Setting } from "../dial/setting.js";
+import { doubtOver } from "../feed/doubtOver.js";
 import type { StopWish } from "../machine/machine.js";
-import type { HandwheelFinding } from "./findings.js";
+import type { Findings, HandwheelFinding } from "./findings.js";
+import { wheelNamed } from "./roles.js";
+import { settingToRead } from "./settings.js";
 
 /** How to set a stop, and how alike the parts can be; mm of what the dial reads. */
 export type Repeat = {
@@ -25,22 +27,29 @@ export type Repeat = {
 const usualRepeat = 0.02;
 
 /** Undefined where the handwheel has no feed. */
-export function repeatOf(stop: StopWish, { handwheel, feed, dial }: HandwheelFinding): Repeat | undefined {
-  if (feed === undefined) return undefined;
-  const factor = readingFactor(handwheel);
-  const perTurn = readingPerTurn(feed, handwheel.reads);
-  const setting = settingFor(stop.length, perTurn, dial?.chosen);
-  const scatter = feed.fit === undefined ? usualRepeat * factor : 2 * feed.fit.residualDeviation * factor;
-  const byDial = dial && Math.hypot(scatter, divisionWorth(dial.chosen, perTurn) / 10);
-  const lostMotion = feed.lostMotion && feed.lostMotion.travel * factor;
+export function repeatOf(stop: StopWish, wheel: HandwheelFinding): Repeat | undefined {
+  const { feed, reading, dial } = wheel;
+  const setting = settingToRead(wheel, stop.length);
+  if (feed === undefined || reading === undefined || setting === undefined) return undefined;
+  const scatter = (feed.fit === undefined ? usualRepeat : 2 * feed.fit.residualDeviation) * reading.factor;
+  const byDial = dial && Math.hypot(scatter, dial.divisionWorth / 10);
+  const lostMotion = feed.lostMotion && feed.lostMotion.travel * reading.factor;
+  const lengthDoubt = doubtOver(stop.length, feed);
   const half = stop.tolerance === undefined ? undefined : stop.tolerance / 2;
   return {
     setting,
     byStop: scatter,
     ...(byDial !== undefined && { byDial }),
     ...(lostMotion !== undefined && { lostMotion }),
-    ...(feed.uncertainty !== undefined && { lengthDoubt: (stop.length * feed.uncertainty) / feed.perTurn }),
+    ...(lengthDoubt !== undefined && { lengthDoubt }),
     ...(half !== undefined && { dialServes: byDial !== undefined && byDial <= half, stopServes: scatter <= half }),
-    beyondTravel: handwheel.travel !== undefined && stop.length > handwheel.travel * factor + 1e-9,
+    beyondTravel: reading.overTravel !== undefined && stop.length > reading.overTravel + 1e-9,
   };
 }
+
+/** Every stop of the file, with its handwheel and how it is set where that has a feed. */
+export const repeats = ({ machine, handwheels }: Findings) =>
+  (machine.stops ?? []).map((stop) => {
+    const wheel = wheelNamed(stop.handwheel, handwheels);
+    return { stop, wheel, repeat: wheel && repeatOf(stop, wheel) };
+  });

@@ -1,0 +1,23 @@
+import type { Run } from "./block.js";
+import { size } from "./style.js";
+import { paragraph } from "./table.js";
+
+/** Each stays on the page of what follows, the last of them too. */
+export const kept = (runs: readonly Run[]): Run[] => runs.map((run) => ({ ...run, keepWithNext: true }));
+
+/** On one page, whatever follows. */
+export const together = (runs: readonly Run[]): Run[] => [...kept(runs.slice(0, -1)), ...runs.slice(-1)];
+
+/** On one page where a page has the room for them all. `height`: of an empty page, mm. */
+export function whole(runs: readonly Run[], height: number): Run[] {
+  const needed = runs.reduce((sum, run) => sum + (run.gap ?? 0) + run.drawing.height, 0);
+  return needed > height ? [...runs] : together(runs);
+}
+
+/** With so much space above the first of them, mm. */
+export const lowered = (runs: readonly Run[], gap: number): Run[] =>
+  runs.map((run, index) => (index === 0 ? { ...run, gap } : run));
+
+/** Bold words that stay with what they are over. `gap`: space above, mm. */
+export const heading = (words: string, width: number, gap: number, em: number = size.heading): Run[] =>
+  kept(paragraph(words, width, { size: em, weight: "bold", gap }));

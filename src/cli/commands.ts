@@ -1,0 +1,23 @@
+import { type Io, told } from "./io.js";
+import type { PrintArgs } from "./print.js";
+
+/** What stands behind the command line: a bundle of its own, which is loaded when a command line has been understood, so that
+ *  help and wrong usage cost nothing of it. Each resolves to the exit status. */
+
+export const newFile = (path: string, io: Io): Promise<number> =>
+  told(io, async () => (await import("./new.js")).newFile(path, io));
+
+export const check = (path: string, options: { json: boolean; whatIf: readonly string[] }, io: Io): Promise<number> =>
+  told(io, async () => (await import("./check.js")).check(path, options, io));
+
+export const explain = (path: string, quantity: string | undefined, of: string | undefined, io: Io): Promise<number> =>
+  told(io, async () => (await import("./explain.js")).explain(path, quantity, of, io));
+
+export const verify = (path: string, handwheel: string, measured: string, io: Io): Promise<number> =>
+  told(io, async () => (await import("./verify.js")).verify(path, handwheel, measured, io));
+
+export const print = (args: PrintArgs, io: Io): Promise<number> =>
+  told(io, async () => (await import("./print.js")).print(args, io));
+
+/** A thread's side of printing many machines. */
+export const printThread = async (): Promise<void> => (await import("./printThread.js")).serve();
