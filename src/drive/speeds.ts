@@ -1,7 +1,7 @@
 import type { Drive, TachometerReading } from "../machine/machine.js";
 import type { DriveFinding, Position, SpeedFinding } from "./finding.js";
 import { positions } from "./positions.js";
-import { average, belongsTo } from "./readings.js";
+import { average, placeOf, rpmsByPlace } from "./readings.js";
 import { type SlipFinding, slipPerStage, type WildReading } from "./slipPerStage.js";
 
 /** Slip beyond this is a wrong number more often than a loose belt. Common practice. */
@@ -14,15 +14,18 @@ const SUSPICIOUS_SLIP = 0.15;
  *  alone counts. */
 export function speeds(drive: Drive): DriveFinding {
   const all = positions(drive);
+  const byPlace = new Map(all.map((position) => [placeOf(position), position]));
+  const read = rpmsByPlace(drive.tachometer);
   const { slowestRpm, fastestRpm } = drive.motor;
   // A reading that no sound belt explains says nothing of the other positions: it must not make them look slow.
-  const sound = drive.tachometer.filter((reading) => isSound(reading, all, fastestRpm));
+  const sound = drive.tachometer.filter((reading) => isSound(reading, byPlace.get(placeOf(reading)), fastestRpm));
   const slips = slipPerStage({ ...drive, tachometer: sound });
   const wild = slips?.wild ?? [];
+  const wildNames = new Set(wild.map(({ name }) => name));
   const found = all.map((position): SpeedFinding => {
     const byRatioRpm = fastestRpm * position.ratio;
-    const here = drive.tachometer.filter((reading) => belongsTo(reading, position)).map(({ rpm }) => rpm);
-    const measured = here.length > 0 && !wild.some(({ name }) => name === position.name) ? average(here) : undefined;
+    const here = read.get(placeOf(position));
+    const measured = here && !wildNames.has(position.name) ? average(here) : undefined;
     const rpm = measured ?? bySlip(position, fastestRpm, slips);
     const speed = { position, rpm, slowestRpm: (rpm * slowestRpm) / fastestRpm, byRatioRpm };
     if (measured !== undefined) return { ...speed, from: "measured", slip: 1 - measured / byRatioRpm };
@@ -31,7 +34,7 @@ export function speeds(drive: Drive): DriveFinding {
   const measuredSlips = found.flatMap(({ slip }) =>
     slip === undefined || slip < 0 || slip > SUSPICIOUS_SLIP ? [] : [slip],
   );
-  const remarks = [...found.flatMap(oddSlip), ...wild.map(wildWords), ...strayReadings(all, drive.tachometer)];
+  const remarks = [...found.flatMap(oddSlip), ...wild.map(wildWords), ...strayReadings(byPlace, drive.tachometer)];
   return {
     speeds: found.sort((a, b) => a.rpm - b.rpm),
     ...(slips !== undefined && measuredSlips.length > 0 && { slip: average(measuredSlips), stageSlips: slips.stages }),
@@ -39,8 +42,7 @@ export function speeds(drive: Drive): DriveFinding {
   };
 }
 
-function isSound(reading: TachometerReading, all: readonly Position[], motorRpm: number): boolean {
-  const position = all.find((one) => belongsTo(reading, one));
+function isSound(reading: TachometerReading, position: Position | undefined, motorRpm: number): boolean {
   const slip = position && 1 - reading.rpm / (motorRpm * position.ratio);
   return slip !== undefined && slip >= 0 && slip <= SUSPICIOUS_SLIP;
 }
@@ -63,8 +65,8 @@ function oddSlip({ position, rpm, byRatioRpm, slip }: SpeedFinding): string[] {
 const wildWords = ({ name, rpm, expectedRpm }: WildReading): string =>
   `Position ${name}: ${rpm.toFixed(0)} rpm was measured, but the other readings foretell ${expectedRpm.toFixed(0)} rpm. The reading is left out.`;
 
-function strayReadings(all: readonly Position[], readings: readonly TachometerReading[]): string[] {
+function strayReadings(byPlace: ReadonlyMap<string, Position>, readings: readonly TachometerReading[]): string[] {
   return readings
-    .filter((reading) => !all.some((position) => belongsTo(reading, position)))
+    .filter((reading) => !byPlace.has(placeOf(reading)))
     .map((reading) => `The tachometer reading at "${reading.labels.join(" ")}" is left out: no such position.`);
 }

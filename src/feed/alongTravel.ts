@@ -45,6 +45,9 @@ export type Shape = {
 
 const ZONES = 5;
 
+/** One term of a fitted curve, over the turn. */
+type Term = (turn: number) => number;
+
 /** What the way out tells beyond a straight line: a bend along the travel (a worn zone) and a wave once per turn (an
  *  eccentric dial or thrust face). Each is tested with the other allowed for: the ratio of the variance that it
  *  explains to that which is left, the latter never taken below what the gauge's rounding leaves.
@@ -58,13 +61,23 @@ export function shape(readings: Readings, slope: number): Shape {
   const centred = (turn: number): number => (turn - first - half) / half;
   const waves = partsTheTurn(turns) && turns.length >= 8;
   const bends = bendColumns(new Set(turns).size, turns.length - (waves ? 2 : 0));
-  const line = (turn: number) => [1, centred(turn)];
-  const bend = (turn: number) => Array.from({ length: bends }, (_, k) => centred(turn) ** (k + 2));
-  const wave = (turn: number) => (waves ? [Math.cos(2 * Math.PI * turn), Math.sin(2 * Math.PI * turn)] : []);
-  const fitOf = (...parts: ((turn: number) => number[])[]) =>
-    regress(transposed(turns.map((turn) => parts.flatMap((part) => part(turn)))), travel);
+  const line: Term[] = [() => 1, centred];
+  const bend = Array.from(
+    { length: bends },
+    (_, k): Term =>
+      (turn) =>
+        centred(turn) ** (k + 2),
+  );
+  const wave: Term[] = waves ? [(turn) => Math.cos(2 * Math.PI * turn), (turn) => Math.sin(2 * Math.PI * turn)] : [];
+  // Readings may be a million: each column is made once, for all three fits.
+  const columns = new Map([...line, ...bend, ...wave].map((term) => [term, Float64Array.from(turns, term)]));
+  const fitOf = (...terms: Term[]) =>
+    regress(
+      terms.flatMap((term) => columns.get(term) ?? []),
+      travel,
+    );
 
-  const whole = fitOf(line, bend, wave);
+  const whole = fitOf(...line, ...bend, ...wave);
   if (whole === undefined) return {};
   const deviation = Math.max(whole.deviation, roundingDeviation(readings.gauge ?? 0), NO_SCATTER);
   const judge = (without: Regression | undefined, added: number): number =>
@@ -78,8 +91,8 @@ export function shape(readings: Readings, slope: number): Shape {
   const t = studentT95(whole.degreesOfFreedom) * deviation;
 
   const alongTravel = (): Judged<readonly Zone[]> => {
-    const chance = judge(fitOf(line, wave), bends);
-    const weights = (turn: number) => [...line(turn), ...bend(turn), ...wave(turn).map(() => 0)];
+    const chance = judge(fitOf(...line, ...wave), bends);
+    const weights = (turn: number) => [...[...line, ...bend].map((term) => term(turn)), ...wave.map(() => 0)];
     const value = (w: readonly number[]) => w.reduce((sum, part, k) => sum + part * (whole.coefficients[k] ?? 0), 0);
     const between = (from: number, to: number) => {
       const ends = [weights(from), weights(to)] as const;
@@ -103,11 +116,11 @@ export function shape(readings: Readings, slope: number): Shape {
     return { chance, real: chance < REAL_BELOW, found };
   };
   const oncePerTurn = (): Judged<OncePerTurn> => {
-    const chance = judge(fitOf(line, bend), 2);
+    const chance = judge(fitOf(...line, ...bend), 2);
     const [a = 0, b = 0] = whole.coefficients.slice(-2);
     const amplitude = Math.hypot(a, b);
     // The doubt of the amplitude is that of the wave along its own crest.
-    const along = [...line(first).map(() => 0), ...bend(first).map(() => 0), a / amplitude, b / amplitude];
+    const along = [...[...line, ...bend].map(() => 0), a / amplitude, b / amplitude];
     const found = {
       amplitude,
       uncertainty: amplitude > 0 ? t * Math.sqrt(whole.spreadOf(along)) : 0,
@@ -131,11 +144,6 @@ function bendColumns(places: number, readings: number): number {
 function partsTheTurn(turns: readonly number[]): boolean {
   const places = new Set(turns.map((turn) => Math.round((turn - Math.floor(turn)) * 1e6) % 1e6));
   return places.size >= 3;
-}
-
-function transposed(rows: readonly (readonly number[])[]): number[][] {
-  const width = rows[0]?.length ?? 0;
-  return Array.from({ length: width }, (_, k) => rows.map((row) => row[k] ?? 0));
 }
 
 const least = (values: readonly number[]): number => values.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY);

@@ -9,7 +9,8 @@ export function fit(turns: readonly number[], travel: readonly number[]): Fit | 
   if (turns.length !== travel.length) {
     throw new RangeError(`${turns.length} turns but ${travel.length} readings of travel: one reading for each.`);
   }
-  if (![...turns, ...travel].every(Number.isFinite)) throw new RangeError("Every reading must be a finite number.");
+  if (!turns.every(Number.isFinite) || !travel.every(Number.isFinite))
+    throw new RangeError("Every reading must be a finite number.");
   const readings = turns.length;
   const differentTurns = new Set(turns).size;
   if (readings < 3 || differentTurns < 2) return { tooFew: true, readings, differentTurns };

@@ -1,7 +1,6 @@
 /** Least squares of a few columns (a constant, a slope, a bend, a wave): what the straight line alone cannot show. */
 export type Regression = {
   readonly coefficients: readonly number[];
-  readonly residuals: readonly number[];
   /** Σ residual². */
   readonly residualSquares: number;
   readonly degreesOfFreedom: number;
@@ -14,11 +13,11 @@ export type Regression = {
 /** `columns` and `y` of equal length, more rows than columns. By Gram and Schmidt, twice over, so that columns that are
  *  nearly alike lose no digits. Undefined where a column adds nothing to those before it.
  *  @throws RangeError for unequal lengths or too few rows. */
-export function regress(columns: readonly (readonly number[])[], y: readonly number[]): Regression | undefined {
+export function regress(columns: readonly ArrayLike<number>[], y: readonly number[]): Regression | undefined {
   const rows = y.length;
   if (columns.some((column) => column.length !== rows)) throw new RangeError("Columns of unequal length.");
   if (rows <= columns.length) throw new RangeError(`${rows} readings cannot carry ${columns.length} coefficients.`);
-  const basis: number[][] = [];
+  const basis: Float64Array[] = [];
   const upper: number[][] = [];
   for (const column of columns) {
     const { rest, shares } = lessBasis(column, basis);
@@ -32,7 +31,6 @@ export function regress(columns: readonly (readonly number[])[], y: readonly num
   const degreesOfFreedom = rows - columns.length;
   return {
     coefficients: solve(upper, shares),
-    residuals,
     residualSquares,
     degreesOfFreedom,
     deviation: Math.sqrt(residualSquares / degreesOfFreedom),
@@ -44,8 +42,8 @@ export function regress(columns: readonly (readonly number[])[], y: readonly num
 }
 
 /** What is left of a vector when its parts along the basis are taken off, and those parts. */
-function lessBasis(vector: readonly number[], basis: readonly (readonly number[])[]) {
-  const rest = [...vector];
+function lessBasis(vector: ArrayLike<number>, basis: readonly Float64Array[]) {
+  const rest = Float64Array.from(vector);
   const shares = basis.map(() => 0);
   for (let pass = 0; pass < 2; pass++) {
     for (const [k, direction] of basis.entries()) {
@@ -78,7 +76,7 @@ function solveTransposed(upper: readonly (readonly number[])[], right: readonly 
   return z;
 }
 
-export function dot(a: readonly number[], b: readonly number[]): number {
+export function dot(a: ArrayLike<number>, b: ArrayLike<number>): number {
   let sum = 0;
   for (let i = 0; i < a.length; i++) sum += (a[i] ?? 0) * (b[i] ?? 0);
   return sum;

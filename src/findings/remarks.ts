@@ -19,9 +19,9 @@ export function remarks(findings: Findings): Remark[] {
 }
 
 function unknownMaterials({ machine }: Findings): Remark[] {
+  const own = new Set(machine.work.cuttingSpeeds?.map(({ material }) => material.toLowerCase()));
   return machine.work.materials.flatMap((name, index) => {
-    const own = machine.work.cuttingSpeeds?.some(({ material }) => material.toLowerCase() === name.toLowerCase());
-    if (own || findMaterial(name)) return [];
+    if (own.has(name.toLowerCase()) || findMaterial(name)) return [];
     const nearest = nearestMaterial(name);
     return [
       {

@@ -123,15 +123,17 @@ function readStage(
   const steps = stage.steps.map((step, index) =>
     readStep(step, stage.steps.length > 1 ? letter(index) : "", own ?? usual, [...path, "steps", index], context),
   );
-  const labels = steps.map(({ label }) => label);
-  for (const [index, label] of labels.entries())
-    if (labels.indexOf(label) !== index)
+  const labels = new Set<string>();
+  for (const [index, { label }] of steps.entries()) {
+    if (labels.has(label))
       error(
         [...path, "steps", index],
         "same-name",
         `two steps of "${stage.name}" are labelled "${label}"`,
         "give each a label of its own",
       );
+    labels.add(label);
+  }
   const centres = stage.centres === undefined ? undefined : mm(stage.centres);
   const widest = Math.max(...steps.map((step) => (step.kind === "belt" ? (step.driver + step.driven) / 2 : 0)));
   if (centres !== undefined && centres <= widest)

@@ -7,8 +7,9 @@ export function assembleScales(
   file: MachineFile,
   context: Context,
 ): Pick<Machine, "scales" | "angleScales" | "dividing" | "gears"> {
+  const known = (file.handwheels ?? []).map(({ name }) => name);
   return {
-    ...(file.scales && { scales: file.scales.map((scale, index) => linearScale(scale, index, file, context)) }),
+    ...(file.scales && { scales: file.scales.map((scale, index) => linearScale(scale, index, known, context)) }),
     ...(file.angleScales && { angleScales: file.angleScales.map((scale, index) => angleScale(scale, index, context)) }),
     ...(file.dividing && { dividing: dividingHead(file.dividing) }),
     ...(file.gears && { gears: file.gears }),
@@ -18,7 +19,7 @@ export function assembleScales(
 function linearScale(
   scale: Raw<"scales">[number],
   index: number,
-  { handwheels }: MachineFile,
+  known: readonly string[],
   { mm, error }: Context,
 ): LinearScale {
   const path = ["scales", index];
@@ -29,7 +30,6 @@ function linearScale(
       `scale "${scale.name}" needs either divisions or turnsOf`,
       "give divisions: 1 mm for true lengths, or turnsOf: and a handwheel's name for its turns",
     );
-  const known = (handwheels ?? []).map(({ name }) => name);
   if (scale.turnsOf !== undefined && !known.includes(scale.turnsOf))
     error(
       [...path, "turnsOf"],

@@ -5,9 +5,10 @@ import type { MachineFile } from "./schema.js";
 
 export function assembleStops(file: MachineFile, { mm, error }: Context): StopWish[] {
   const known = (file.handwheels ?? []).map(({ name }) => name);
+  const byName = new Map(known.map((name) => [name.toLowerCase(), name]));
   return (file.stops ?? []).map(({ name, handwheel, length, tolerance, parts }, index) => {
     const path = ["stops", index, "handwheel"];
-    const found = known.find((other) => other.toLowerCase() === handwheel.toLowerCase());
+    const found = byName.get(handwheel.toLowerCase());
     if (found === undefined) {
       const nearest = closest(handwheel, known);
       error(
