@@ -1,5 +1,5 @@
 import { trimmed } from "../quantity/format.js";
-import { inMm, MM_PER_INCH } from "../quantity/length.js";
+import { MM_PER_INCH } from "../quantity/length.js";
 import type { Context, Raw } from "./context.js";
 import type { Feed, Readings } from "./machine.js";
 import type { Path } from "./problem.js";
@@ -79,11 +79,7 @@ function compound(feed: Exclude<RawFeed, { value: number }>, path: Path, context
 }
 
 /** The lists of a file, or those of a CSV beside it. Undefined where an error was told. */
-function listsOf(
-  raw: RawReadings,
-  path: Path,
-  { mm, csv, units, error }: Context,
-): Omit<Readings, "gauge"> | undefined {
+function listsOf(raw: RawReadings, path: Path, { mm, csv, error }: Context): Omit<Readings, "gauge"> | undefined {
   const name = typeof raw === "string" ? raw : raw.file;
   if (name !== undefined) {
     if (typeof raw !== "string" && (raw.turns || raw.travel || raw.return))
@@ -98,8 +94,7 @@ function listsOf(
       );
       return undefined;
     }
-    const list = (values: readonly number[]) => values.map((value) => inMm(value, units));
-    return { turns: found.turns, travel: list(found.travel), ...(found.back && { back: list(found.back) }) };
+    return { turns: found.turns, travel: found.travel.map(mm), ...(found.back && { back: found.back.map(mm) }) };
   }
   if (typeof raw === "string") return undefined;
   const missing = (["turns", "travel"] as const).filter((key) => raw[key] === undefined);
