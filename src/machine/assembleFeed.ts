@@ -1,7 +1,7 @@
 import { trimmed } from "../quantity/format.js";
-import { MM_PER_INCH } from "../quantity/length.js";
 import type { Context, Raw } from "./context.js";
 import type { Feed, Readings } from "./machine.js";
+import { nominalSlip } from "./nominalSlip.js";
 import type { Path } from "./problem.js";
 import { rackTravel } from "./rackTravel.js";
 
@@ -13,24 +13,16 @@ export function assembleFeed(raw: RawFeed, path: Path, context: Context): Feed |
   const feed = "value" in raw ? scalar(raw, context) : compound(raw, path, context);
   if (feed === undefined) return undefined;
   const perTurn = roughly(feed);
-  if (perTurn !== undefined && (perTurn < 0.05 || perTurn > 100))
+  if (perTurn === undefined) return feed;
+  const slip = feed.nominal === undefined ? undefined : nominalSlip(perTurn, feed.nominal, changedAbout(feed, context));
+  if (slip) context.warn(path, slip.code, slip.what, slip.remedy);
+  else if (perTurn < 0.05 || perTurn > 100)
     context.warn(
       path,
       "unlikely-feed",
       `a feed of ${trimmed(perTurn, 4)} mm a turn is unusual for a small machine`,
       "check the unit and the count of turns",
     );
-  const { nominal } = feed;
-  if (nominal !== undefined && perTurn !== undefined) {
-    for (const ratio of [perTurn / nominal, nominal / perTurn])
-      if (Math.abs(ratio / MM_PER_INCH - 1) < 0.2)
-        context.warn(
-          path,
-          "unit-mix",
-          "feed and nominal differ by about 25.4",
-          "one of them seems to be in inches: write the unit beside it",
-        );
-  }
   return feed;
 }
 
@@ -198,8 +190,29 @@ function roughly(feed: Feed): number | undefined {
   if (feed.from === "stated") return feed.perTurn;
   if (feed.from === "screw") return feed.pitch * feed.starts;
   if (feed.from === "rack") return rackTravel(feed);
-  const { turns, travel } = feed;
-  const last = turns.indexOf(Math.max(...turns.slice(0, 1000)));
-  const first = turns.indexOf(Math.min(...turns.slice(0, 1000)));
-  return Math.abs(((travel[last] ?? 0) - (travel[first] ?? 0)) / ((turns[last] ?? 1) - (turns[first] ?? 0)));
+  return middleSlope(feed);
+}
+
+/** The feed that readings would give with turns and travel changed about; their slope is then in turns per unit of the file. */
+function changedAbout(feed: Feed, { mm }: Context): number | undefined {
+  const slope = feed.from === "readings" ? middleSlope(feed) : undefined;
+  const unit = mm({ value: 1, unit: "file" });
+  return slope === undefined ? undefined : unit ** 2 / slope;
+}
+
+/** Middle one of the slopes between readings half the travel apart: one wild reading does not move it. */
+function middleSlope({ turns, travel }: Readings): number | undefined {
+  const every = Math.ceil(turns.length / 1000);
+  const places = turns
+    .flatMap((turn, index) => (index % every === 0 ? [{ turn, reading: travel[index] ?? 0 }] : []))
+    .sort((a, b) => a.turn - b.turn);
+  const half = Math.floor(places.length / 2);
+  const slopes = places
+    .slice(half)
+    .flatMap((far, index) => {
+      const near = places[index] ?? far;
+      return far.turn > near.turn ? [Math.abs((far.reading - near.reading) / (far.turn - near.turn))] : [];
+    })
+    .sort((a, b) => a - b);
+  return slopes[Math.floor(slopes.length / 2)];
 }

@@ -37,7 +37,9 @@ function statements({ handwheel, feed, study }: HandwheelFinding): string[] {
     `${fit.readings} readings; scatter about the line ${formatFixed(fit.residualDeviation, 4)} mm, ${fit.degreesOfFreedom} degrees of freedom. ± is the half-width at 95 %.`,
     lostMotion
       ? `Lost motion ${formatFixed(lostMotion.travel, 3)}${lostMotion.uncertainty === undefined ? "" : ` ± ${formatFixed(lostMotion.uncertainty, 3)}`} mm, ${formatFixed(lostMotion.turn, 3)} of a turn.`
-      : "Lost motion not measured: no readings on the way back.",
+      : study.back?.contradiction
+        ? `Lost motion not known: the return readings contradict the way out by ${formatFixed(study.back.contradiction.travel, 3)} mm, ${formatFixed(study.back.contradiction.turn, 2)} of a turn.`
+        : "Lost motion not measured: no readings on the way back.",
     ...(nominal === undefined
       ? []
       : [

@@ -68,7 +68,7 @@ const places: Record<Units, number> = { mm: 3, in: 4 };
 const show = (mm: number, units: Units): string => formatFixed(fromMm(mm, units), places[units]);
 
 /** Feed, its doubt, where it comes from, and what the maker meant. */
-function feedWords({ handwheel, feed, dial }: HandwheelFinding, units: Units): string {
+function feedWords({ handwheel, feed, study, dial }: HandwheelFinding, units: Units): string {
   if (feed === undefined) return "Feed per turn not given.";
   const value = `${formatDoubted(feed.perTurn, feed.uncertainty, units)}${feed.uncertainty === undefined ? "" : " (95 %)"}`;
   const parts = [`One turn moves the slide ${value}, ${feedOrigin[feed.from]}`, `the dial reads ${handwheel.reads}`];
@@ -77,6 +77,7 @@ function feedWords({ handwheel, feed, dial }: HandwheelFinding, units: Units): s
     parts.push(
       `lost motion ${show(feed.lostMotion.travel, units)} ${units}, ${formatFixed(feed.lostMotion.turn, 2)} of a turn`,
     );
+  else if (study?.back?.contradiction) parts.push("lost motion not known: its readings contradict each other");
   if (feed.nominal !== undefined) parts.push(`the maker meant ${show(feed.nominal, units)} ${units}`);
   return `${parts.join("; ")}.`;
 }
