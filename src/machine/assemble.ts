@@ -1,6 +1,7 @@
 import { trimmed } from "../quantity/format.js";
 import { mmPer } from "../quantity/length.js";
 import { pitchOf } from "../quantity/thread.js";
+import { assembleCuttingSpeeds } from "./assembleCuttingSpeeds.js";
 import { assembleDial } from "./assembleDial.js";
 import { assembleDrive } from "./assembleDrive.js";
 import { assembleFeed } from "./assembleFeed.js";
@@ -54,7 +55,7 @@ export function assemble(file: MachineFile, report: Report, csv: CsvFiles): Mach
       ]),
     ),
     paper: paper(file, context),
-    work: { ...work(file.work, context), ...cuttingWishes(file.work, context) },
+    work: { ...work(file.work, context), ...assembleCuttingSpeeds(file.work, context) },
     ...assembleScales(file, context),
     ...(file.stops && { stops: assembleStops(file, context) }),
     ...(file.tapers && { tapers: assembleTapers(file.tapers, context) }),
@@ -124,25 +125,6 @@ function paper({ paper, printers }: MachineFile, { mm, error }: Context): Paper 
     thickness,
     adhesive,
     ...(paper?.printer !== undefined && { printer: paper.printer }),
-  };
-}
-
-function cuttingWishes(given: MachineFile["work"], { error }: Context): Pick<Work, "derating" | "cuttingSpeeds"> {
-  const own = given?.cuttingSpeeds?.map(({ speed: [slowest, fastest], ...row }, index) => {
-    if (slowest > fastest)
-      error(
-        ["work", "cuttingSpeeds", index, "speed"],
-        "backwards",
-        "the slower cutting speed comes after the faster one",
-        "write the slower one first",
-      );
-    const { material, tool, operation, source } = row;
-    const words = { ...(tool !== undefined && { tool }), ...(operation !== undefined && { operation }) };
-    return { material, ...words, slowest, fastest, ...(source !== undefined && { source }) };
-  });
-  return {
-    ...(given?.derating !== undefined && { derating: given.derating }),
-    ...(own && { cuttingSpeeds: own }),
   };
 }
 

@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import { parseAngle } from "../quantity/angle.js";
-import { MM_PER_FOOT, parseLength } from "../quantity/length.js";
+import { parseLength } from "../quantity/length.js";
 import { splitUnit } from "../quantity/number.js";
 import { parsePair } from "../quantity/pair.js";
 import { parseSpeed } from "../quantity/speed.js";
@@ -11,6 +11,8 @@ import { parseThreadsPerInch } from "../quantity/thread.js";
 
 /** mm: already in millimetres; otherwise in the file's unit. */
 export type LengthText = { readonly value: number; readonly unit: "mm" | "file" };
+/** A bare one goes by the file's units: m/min in mm, ft/min in inches. */
+export type CuttingSpeedText = { readonly value: number; readonly unit: "m/min" | "ft/min" | "file" };
 export type FeedText = LengthText | { readonly value: number; readonly unit: "tpi" };
 
 /** What is wrong and what would be right. */
@@ -62,11 +64,12 @@ function parseFeed(text: string): FeedText | undefined {
   return perInch === undefined ? parseFileLength(text) : { value: perInch, unit: "tpi" };
 }
 
-function parseCuttingSpeed(text: string): number | undefined {
+function parseCuttingSpeed(text: string): CuttingSpeedText | undefined {
   const parts = splitUnit(text);
   if (parts === undefined) return undefined;
-  if (["m/min", ""].includes(parts.unit)) return parts.number;
-  return ["ft/min", "fpm"].includes(parts.unit) ? (parts.number * MM_PER_FOOT) / 1000 : undefined;
+  if (parts.unit === "") return { value: parts.number, unit: "file" };
+  if (parts.unit === "m/min") return { value: parts.number, unit: "m/min" };
+  return ["ft/min", "fpm"].includes(parts.unit) ? { value: parts.number, unit: "ft/min" } : undefined;
 }
 
 /** mm, and inches all the more: longer than anything about a small machine, its belts and its bed included. */
@@ -92,10 +95,10 @@ export const rpm = quantity("a speed", "1425 rpm", parseSpeed, (value) =>
     ? undefined
     : [`${value} rpm is not a speed that a shaft can have`, "give it in turns per minute, more than zero"],
 );
-export const metresPerMinute = quantity("a cutting speed", "25 m/min or 80 ft/min", parseCuttingSpeed, (value) =>
+export const cuttingSpeed = quantity("a cutting speed", "25 m/min or 80 ft/min", parseCuttingSpeed, ({ value }) =>
   value > 0 && value <= 5000
     ? undefined
-    : [`${value} m/min is not a cutting speed`, "give it in m/min or ft/min, more than zero"],
+    : [`${value} is not a cutting speed`, "give it in m/min or ft/min, more than zero"],
 );
 
 export const count = (least: number, most: number) =>
