@@ -98,7 +98,11 @@ function handwheel(wheel: Raw<"handwheels">[number], path: Path, context: Contex
 /** Copy paper of 75 to 80 g/m² is about 0.10 mm thick: 500 sheets of 75 g/m² measure 51.5 mm (The Physics Factbook, 2001). */
 const usualThickness = 0.1;
 
-function paper({ paper, printers }: MachineFile, { mm, error }: Context): Paper {
+/** Between these, mm, lies what goes through a printer. Common practice. */
+const thinnest = 0.03;
+const thickest = 0.5;
+
+function paper({ paper, printers }: MachineFile, { mm, error, warn }: Context): Paper {
   const known = Object.keys(printers ?? {});
   if (paper?.printer !== undefined && !known.includes(paper.printer))
     error(
@@ -106,6 +110,13 @@ function paper({ paper, printers }: MachineFile, { mm, error }: Context): Paper 
       "unknown-printer",
       `there is no printer "${paper.printer}"`,
       known.length > 0 ? `there are ${known.join(", ")}` : "add it under printers:, or leave it out here",
+    );
+  if (paper?.printer === undefined && known[0] !== undefined)
+    warn(
+      ["printers", known[0]],
+      "unused-printer",
+      "no page is corrected by these figures: paper names no printer",
+      `add printer: ${known.length === 1 ? known[0] : `one of ${known.join(", ")}`} under paper:, or take printers: out`,
     );
   const thickness = paper?.thickness === undefined ? usualThickness : mm(paper.thickness);
   const adhesive = paper?.adhesive === undefined ? 0 : mm(paper.adhesive);
@@ -119,6 +130,13 @@ function paper({ paper, printers }: MachineFile, { mm, error }: Context): Paper 
         "bad-value",
         `${key} of ${trimmed(value, 3)} mm is no paper's`,
         "copy paper is about 0.10 mm",
+      );
+    else if (value > thickest || (key === "thickness" && value < thinnest))
+      warn(
+        ["paper", key],
+        "unlikely-paper",
+        `${key} of ${trimmed(value, 4)} mm is unusual: copy paper is 0.10 mm, a label or photo paper up to ${thickest} mm`,
+        "measure ten sheets together, and mind the unit and the decimal point",
       );
   return {
     size: paper?.size ?? "A4",

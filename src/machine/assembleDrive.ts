@@ -1,3 +1,4 @@
+import { trimmed } from "../quantity/format.js";
 import { parseLength } from "../quantity/length.js";
 import { splitUnit } from "../quantity/number.js";
 import { closest } from "./closest.js";
@@ -54,6 +55,14 @@ function readMotor(given: Raw<"drive">["motor"], { error }: Context): { motor: M
     );
   if (by !== undefined && mains !== undefined)
     error([...path, "mains"], "two-forms", `a ${by} drive knows no mains`, "leave mains out");
+  const twice = speeds?.findIndex((one, index) => speeds.indexOf(one) !== index) ?? -1;
+  if (twice >= 0)
+    error(
+      [...path, "speeds", twice],
+      "same-speed",
+      `the motor has ${speeds?.[twice]} rpm twice`,
+      "give each of its speeds once, as on its plate; for a single one write speed:",
+    );
   const hertz = mains === undefined ? undefined : Number.parseInt(String(mains), 10);
   const steps = (speeds ?? []).map((rpm): Step => ({ label: String(rpm), kind: "motor", factor: rpm / fastestRpm }));
   return {
@@ -195,10 +204,21 @@ function readPulley(
   given: RawPulley,
   belt: Belt | undefined,
   path: Path,
-  { mm, error }: Context,
+  { mm, units, error, warn }: Context,
 ): { readonly effective: number; readonly by?: PulleyMeasure } {
   if (given === undefined) return { effective: 1 };
-  if ("value" in given) return { effective: mm(given) };
+  const judged = (effective: number): number => {
+    const small = effective < usualPulleys.least;
+    if (small || effective > usualPulleys.largest)
+      (effective < possiblePulleys.least || effective > possiblePulleys.largest ? error : warn)(
+        path,
+        small ? "too-small" : "too-large",
+        `a pulley of ${trimmed(effective, 4)} mm is unusual on a small machine`,
+        `write the unit beside it, and mind the decimal point: a bare number is in ${units} here`,
+      );
+    return effective;
+  };
+  if ("value" in given) return { effective: judged(mm(given)) };
   const measures = pulleyMeasures.filter((by) => given[by] !== undefined);
   const [by] = measures;
   if (by === undefined || measures.length > 1) {
@@ -207,12 +227,17 @@ function readPulley(
   }
   const size = by === "teeth" ? (given.teeth ?? 1) : mm(given[by] as LengthText);
   const found = effectiveDiameter({ by, size }, belt);
-  if (typeof found === "number" && found > 0) return { effective: found, by: { by, size } };
+  if (typeof found === "number" && found > 0) return { effective: judged(found), by: { by, size } };
   if (typeof found === "number")
     error(path, "bad-value", "the belt is thicker than the pulley", "check the unit and the belt's size");
   else error(path, "missing", "the effective diameter cannot be known from this", `give ${found.lacks}`);
   return { effective: 1 };
 }
+
+/** Diameters, mm, of a small machine's pulleys, from a toy motor's to a flywheel's; and those beyond which there are none, even
+ *  where only their ratio was written down. Common practice. */
+const usualPulleys = { least: 3, largest: 1000 };
+const possiblePulleys = { least: 0.1, largest: 3000 };
 
 const pulleyMeasures = ["outside", "overBelt", "string", "stringOver", "teeth"] as const;
 

@@ -171,6 +171,16 @@ function assembleReadings(raw: RawReadings, path: Path, context: Context): Readi
       "write each return reading beside the turn at which it was taken, not in the order of taking",
     );
   const about = typeof raw === "string" ? {} : raw;
+  const { temperature } = about;
+  if (temperature !== undefined && (temperature < coldest || temperature > warmest))
+    refuse(
+      "temperature",
+      "bad-value",
+      `nobody measures at ${temperature} °C`,
+      temperature > warmest
+        ? `if it is in Fahrenheit, write ${trimmed(((temperature - 32) * 5) / 9, 0)}`
+        : "give degrees Celsius, from -20 to 60",
+    );
   const gauge = {
     ...(about.gauge && { gauge: mm(about.gauge) }),
     ...(about.gaugeError && { gaugeError: mm(about.gaugeError) }),
@@ -178,6 +188,10 @@ function assembleReadings(raw: RawReadings, path: Path, context: Context): Readi
   };
   return sound ? { ...gauge, turns, travel, ...(back && { back }) } : undefined;
 }
+
+/** °C between which a machine is measured; beyond them a number was meant in another unit. Common practice. */
+const coldest = -20;
+const warmest = 60;
 
 /** Sign of how readings go with turns. */
 function trend(turns: readonly number[], readings: readonly number[]): number {

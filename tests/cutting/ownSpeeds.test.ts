@@ -17,8 +17,11 @@ test.each([
   ["in", "[25 m/min, 35 m/min]", 25, "brass, 25 to 35 m/min"],
   ["in", "[25, 35 m/min]", 25, "brass, 25 to 35 m/min"],
   ["mm", "[100 ft/min, 35 m/min]", 30.48, "brass, 100 ft/min to 35 m/min"],
-])("in a file in %s the speeds %s begin at %f m/min, and paper says how they were read", (units, speed, least, words) => {
-  const found = band(units, speed);
-  expect(found?.slowest).toBeCloseTo(least, 9);
-  expect(found?.sources).toEqual([`the machine file (${words})`]);
-});
+])(
+  "in a file in %s the speeds %s begin at %f m/min, and paper says how they were read",
+  (units, speed, least, words) => {
+    const found = band(units, speed);
+    expect(found?.slowest).toBeCloseTo(least, 9);
+    expect(found?.sources).toEqual([`the machine file (${words})`]);
+  },
+);
