@@ -11,7 +11,17 @@ export type JobReading = { readonly job?: Job; readonly problems: readonly Probl
 
 /** Reads a job file; problems as for a machine file: all at once, with their places. Never throws. */
 export function readJob(text: string): JobReading {
-  const kind = { noun: "job file", begin: "name: Deck pin" };
+  const kind = {
+    noun: "job file",
+    begin: "name: Deck pin",
+    mistaken: [
+      {
+        keys: ["handwheels", "drive", "limits", "paper", "work"],
+        noun: "machine file",
+        remedy: "name it before --job, and give --job the file that lists the steps",
+      },
+    ],
+  };
   const { value, problems } = readDocument(text, jobFile, kind, assemble);
   return value === undefined ? { problems } : { job: value, problems };
 }

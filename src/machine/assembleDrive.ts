@@ -8,6 +8,20 @@ import type { LengthText } from "./fields.js";
 import type { Belt, BeltKind, Cover, Drive, Motor, Stage, Step } from "./machine.js";
 import type { Path } from "./problem.js";
 
+/** What else belts are called (common practice). */
+const otherNames: readonly (readonly [BeltKind, RegExp])[] = [
+  ["vee", /^v\b|v-|wedge|^[zabm]$/i],
+  ["toothed", /tooth|timing|synchron|cog/i],
+  ["round", /round|cord|o-?ring/i],
+  ["flat", /flat|leather/i],
+];
+const beltExamples: Readonly<Record<BeltKind, string>> = {
+  vee: "write vee, or vee, A with its section",
+  toothed: "write toothed, 5 mm with its pitch",
+  round: "write round, 5 mm with its thickness",
+  flat: "write flat, 2 mm with its thickness",
+};
+
 const beltKinds: readonly BeltKind[] = ["round", "vee", "flat", "toothed"];
 
 export function assembleDrive(drive: Raw<"drive">, context: Context): Drive {
@@ -106,12 +120,14 @@ function readCover(cover: NonNullable<Raw<"drive">["cover"]>, { mm, error }: Con
 function readBelt(text: string, path: Path, { units, error }: Context): Belt | undefined {
   const [kind = "", size] = text.split(",").map((part) => part.trim());
   if (!beltKinds.includes(kind as BeltKind)) {
-    const nearest = closest(kind, beltKinds);
+    const nearest = otherNames.find(([, pattern]) => pattern.test(kind))?.[0] ?? closest(kind, beltKinds);
     error(
       path,
       "unknown-word",
       `belt cannot be "${kind}"`,
-      nearest ? `did you mean "${nearest}"?` : `it is one of ${beltKinds.join(", ")}`,
+      nearest
+        ? `did you mean "${nearest}"? ${beltExamples[nearest as BeltKind]}`
+        : `it is one of ${beltKinds.join(", ")}; ${beltExamples.vee}`,
     );
     return undefined;
   }

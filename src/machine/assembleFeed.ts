@@ -118,14 +118,14 @@ function assembleReadings(raw: RawReadings, path: Path, context: Context): Readi
       "travel",
       "unequal-lists",
       `${turns.length} turns but ${travel.length} readings`,
-      "give one reading for each entry of turns",
+      `give one reading for each entry of turns${commaSlip(travel)}`,
     );
   if (back && back.length !== turns.length)
     refuse(
       "return",
       "unequal-lists",
       `${turns.length} turns but ${back.length} return readings`,
-      "give one for each entry of turns, in the order of turns",
+      `give one for each entry of turns, in the order of turns${commaSlip(back)}`,
     );
   if (turns.length < 3)
     refuse(
@@ -188,6 +188,12 @@ function assembleReadings(raw: RawReadings, path: Path, context: Context): Readi
   };
   return sound ? { ...gauge, turns, travel, ...(back && { back }) } : undefined;
 }
+
+/** Whole numbers alone look like decimals that their commas cut in two. */
+const commaSlip = (readings: readonly number[]): string =>
+  readings.length > 1 && readings.every(Number.isInteger)
+    ? "; in a list a comma parts entries: write 0.99, not 0,99"
+    : "";
 
 /** °C between which a machine is measured; beyond them a number was meant in another unit. Common practice. */
 const coldest = -20;

@@ -5,6 +5,7 @@ import { splitUnit } from "../quantity/number.js";
 import { parsePair } from "../quantity/pair.js";
 import { parseSpeed } from "../quantity/speed.js";
 import { parseThreadsPerInch } from "../quantity/thread.js";
+import { defOf, partsOf } from "./schemaPath.js";
 
 /** The kinds of value that machine and job files are made of: each reads a number or text, and says in plain words what is
  *  wrong and what would be right. */
@@ -108,7 +109,12 @@ export const count = (least: number, most: number) =>
       : refuse(`${value} cannot be right here`, `give a whole number from ${least} to ${most}`),
   );
 
-export const words = z.pipe(z.union([z.string(), z.number()]), z.transform(String));
+const wordsAsRead = z.union([z.string(), z.number()]);
+export const words = z.pipe(wordsAsRead, z.transform(String));
+
+/** Whether a schema, or one that it is made of, is that of words: figures then stand as they were written. */
+export const takesWords = (schema: z.core.$ZodType): boolean =>
+  defOf(schema).in === wordsAsRead || (defOf(schema).in === undefined && partsOf(schema).some(takesWords));
 
 /** "199.3 of 200": measured, then what it should have been, mm. */
 export const measuredOf = readAs(z.string(), (input, refuse): { measured: number; nominal: number } => {

@@ -65,6 +65,7 @@ describe("check", () => {
     expect(err.trim().split("\n")).toEqual([
       `${path}:2:1: "unit" is not a key of a machine file; did you mean "units"?`,
       `${path}:5:13: "perTrun" is not a key of feed; did you mean "perTurn"?`,
+      `${path}:6:11: a drum dial needs its diameter or its wrap length; measure across the drum, or once round it with a strip of paper`,
     ]);
   });
 

@@ -79,6 +79,18 @@ describe("a machine file that names a CSV", () => {
     }
   });
 
+  test.each([
+    ["block style, file first", "\n      file: slide.csv\n      gauge: 0.01"],
+    ["block style, file last", "\n      gauge: 0.01\n      file: slide.csv"],
+    ["a comment between", " # as saved\n      file: slide.csv"],
+    ["quoted", "\n      file: 'slide.csv'"],
+  ])("takes its readings from %s", (_, form) => {
+    const machine = `name: L\nhandwheels:\n- name: S\n  feed:\n    readings:${form}\n`;
+    expect(csvNames(machine)).toEqual(["slide.csv"]);
+    const csv: CsvFiles = new Map([["slide.csv", { turns: [0, 1, 2], travel: inFile([0, 2, 4]) }]]);
+    expect(readMachine(machine, csv)).toMatchObject({ problems: [], machine: { name: "L" } });
+  });
+
   test("says so when it is not there, or when lists are given too", () => {
     const codes = (form: string) => readMachine(text(form)).problems.map(({ code }) => code);
     expect(codes("nowhere.csv")).toEqual(["no-csv"]);
