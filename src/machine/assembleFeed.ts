@@ -78,6 +78,7 @@ function listsOf(raw: RawReadings, path: Path, { mm, csv, error }: Context): Omi
       error(path, "two-forms", "readings are given both here and in a file", "keep the lists, or file");
     const found = csv.get(name);
     if (found === undefined) {
+      if (csv.has(name)) return undefined;
       error(
         typeof raw === "string" ? path : [...path, "file"],
         "no-csv",

@@ -72,7 +72,7 @@ describe("check", () => {
   test("a file that is not there is a plain refusal", async () => {
     const { code, err } = await witnessmark("check", "nowhere.yaml");
     expect(code).toBe(1);
-    expect(err).toMatch(/^nowhere\.yaml: cannot be read \(no such file or directory\)/);
+    expect(err).toMatch(/^nowhere\.yaml: cannot be read \(there is no such file or folder\)/);
   });
 });
 
