@@ -1,8 +1,9 @@
 import { findMaterial, knownMaterials, nearestMaterial } from "../cutting/materials.js";
 import type { DialFinding } from "../dial/finding.js";
 import { blurs } from "../dial/legibility.js";
+import type { Units } from "../machine/machine.js";
 import type { Remark } from "../machine/problem.js";
-import { formatFixed, trimmed } from "../quantity/format.js";
+import { formatFixed, formatLength } from "../quantity/format.js";
 import type { Findings, HandwheelFinding } from "./findings.js";
 import { motorRemarks } from "./motorRemarks.js";
 import { readingRemarks } from "./readingRemarks.js";
@@ -15,7 +16,7 @@ export function remarks(findings: Findings): Remark[] {
     ...unknownMaterials(findings),
     ...workRemarks(findings.machine.work),
     ...findings.handwheels.flatMap(readingRemarks),
-    ...findings.handwheels.flatMap(dialRemarks),
+    ...findings.handwheels.flatMap((wheel, index) => dialRemarks(wheel, index, findings.machine.units)),
     ...travelRemarks(findings),
     ...(findings.machine.drive ? motorRemarks(findings.machine.drive) : []),
     ...driveRemarks(findings),
@@ -39,12 +40,12 @@ function unknownMaterials({ machine }: Findings): Remark[] {
   });
 }
 
-function dialRemarks({ handwheel, feed, reading, dial }: HandwheelFinding, index: number): Remark[] {
+function dialRemarks({ handwheel, feed, reading, dial }: HandwheelFinding, index: number, units: Units): Remark[] {
   const path = ["handwheels", index, "dial"];
   if (handwheel.dial === undefined) return [];
   if (dial !== undefined)
     return [
-      ...impossibleDivisions(handwheel.name, dial, reading?.perTurn ?? 0, path),
+      ...impossibleDivisions(handwheel.name, dial, { perTurn: reading?.perTurn ?? 0, units }, path),
       ...tooClose(handwheel.name, dial, path),
       ...(handwheel.dial.vernier !== undefined && dial.vernier === undefined
         ? [noVernier(handwheel.name, handwheel.dial.vernier, dial, path)]
@@ -97,7 +98,7 @@ function tooClose(name: string, { chosen, second }: DialFinding, path: Remark["p
 function impossibleDivisions(
   name: string,
   { chosen, rows, second, forced }: DialFinding,
-  perTurn: number,
+  { perTurn, units }: { readonly perTurn: number; readonly units: Units },
   path: Remark["path"],
 ): Remark[] {
   const error = (key: string, code: string, what: string, remedy: string): Remark => ({
@@ -117,7 +118,7 @@ function impossibleDivisions(
             key,
             "too-large",
             `one turn of "${name}" is not two divisions of ${divisionLabel}`,
-            `give what one division is worth, a part of the ${trimmed(perTurn, 4)} mm that the dial reads in a turn; mind the unit`,
+            `give what one division is worth, a part of the ${formatLength(perTurn, units)} that the dial reads in a turn; mind the unit`,
           ),
         ]
       : rows.length === 0

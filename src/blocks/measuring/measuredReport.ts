@@ -40,6 +40,13 @@ function statements({ handwheel, feed, study }: HandwheelFinding): string[] {
       : study.back?.contradiction
         ? `Lost motion not known: the return readings contradict the way out by ${formatFixed(study.back.contradiction.travel, 3)} mm, ${formatFixed(study.back.contradiction.turn, 2)} of a turn.`
         : "Lost motion not measured: no readings on the way back.",
+    ...study.otherZeros.map(
+      ({ run, off }) =>
+        `Run ${run} stands ${formatFixed(Math.abs(off), 3)} mm ${off > 0 ? "above" : "below"} the others: its gauge had another zero, and its doubt is in the feed.`,
+    ),
+    ...(study.back?.wild.length || study.back?.miscounted
+      ? ["Doubtful readings on the way back stand in the lost motion: take them again."]
+      : []),
     ...(nominal === undefined
       ? []
       : [
