@@ -64,15 +64,28 @@ export function misreadings(root: unknown, text: string, schema: z.ZodMiniType):
       code: "decimal-comma",
       offset,
       what: `"${whole}" within ${where} is two entries: the comma parts them`,
-      remedy: `write ${whole.replace(",", ".")}`,
+      remedy: `write ${whole.replace(",", ".")}; if two are meant, leave a space behind the comma`,
     });
   }
 
-  /** Entries that some commas part tightly and others with a space: the tight ones were meant as decimals. */
+  /** Where some commas part entries tightly and others with a space, the tight ones may be decimal: told by what grows with them
+   *  and falls without. */
   function joinEntries(list: YAMLSeq): void {
     const items = list.items as Node[];
     const tight = items.map((item, index) => isTight(items[index - 1], item));
-    if (!tight.some(Boolean) || items.every((_, index) => index === 0 || tight[index])) return;
+    const pairs = tight.filter(Boolean).length;
+    const apart = items.length - pairs;
+    // None; no space anywhere; or three in a row, which no number is made of.
+    if (pairs === 0 || apart === 1 || tight.some((one, index) => one && tight[index + 1])) return;
+    const sources = items.map((item) => (isScalar(item) ? (item.source ?? "") : ""));
+    if (sources.some((source) => source.includes("."))) return;
+    const read = falls(sources);
+    const joined = falls(
+      sources.flatMap((source, index) =>
+        tight[index] ? [] : [tight[index + 1] ? `${source}.${sources[index + 1]}` : source],
+      ),
+    );
+    if (!(joined < read || (read > 0 && 2 * pairs >= apart))) return;
     for (let index = items.length - 1; index > 0; index--)
       if (tight[index]) {
         const [whole, fraction] = [items[index - 1] as Scalar, items[index] as Scalar];
@@ -97,9 +110,13 @@ export function misreadings(root: unknown, text: string, schema: z.ZodMiniType):
 
   function isTight(before: unknown, after: unknown): boolean {
     if (!isScalar(before) || !isScalar(after) || !/^-?\d+$/.test(before.source ?? "")) return false;
-    return /^\d/.test(after.source ?? "") && text.slice(before.range?.[1], after.range?.[0]) === ",";
+    return /^\d+(?![\d.])/.test(after.source ?? "") && text.slice(before.range?.[1], after.range?.[0]) === ",";
   }
 }
+
+/** How often a list of numbers falls. */
+const falls = (sources: readonly string[]): number =>
+  sources.filter((source, index) => Number.parseFloat(source) < Number.parseFloat(sources[index - 1] ?? "")).length;
 
 function join(whole: Scalar, fraction: Scalar): void {
   const source = `${whole.source}.${fraction.source}`;
