@@ -264,7 +264,7 @@ function readLabels(labels: readonly string[], stages: readonly Stage[], path: P
     const example = choices.map(({ steps }) => steps[0]?.label).join(", ");
     error(
       path,
-      "not-a-position",
+      "unknown-position",
       `a position of this drive is ${choices.length === 0 ? "not named: there is no choice" : `one label from each of ${choices.map(({ name }) => name).join(", ")}`}`,
       `for example [${example}]`,
     );

@@ -20,6 +20,18 @@ export function readCsv(text: string, name: string): { readings?: CsvReadings; p
   const error = (line: number, column: number, code: string, what: string, remedy: string) =>
     problems.push({ severity: "error", code, file: name, line, column, what, remedy });
   const bare = text.replace(/^\uFEFF/, "");
+  const foreign = /[\0\uFFFD]/.exec(bare);
+  if (foreign) {
+    const before = bare.slice(0, foreign.index).split("\n");
+    error(
+      before.length,
+      (before.at(-1)?.length ?? 0) + 1,
+      "not-text",
+      "the CSV is not plain text in UTF-8",
+      "save it again from the spreadsheet as CSV, UTF-8",
+    );
+    return { problems };
+  }
   // The header's words hold no commas of their own, so what stands between them parts the cells; decimal commas below do not.
   const header = bare.split(/\r?\n/).find((row) => row.trim() !== "") ?? "";
   const delimiter = [";", "\t"].find((mark) => header.includes(mark)) ?? ",";

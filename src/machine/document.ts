@@ -105,6 +105,17 @@ export function readDocument<S extends z.ZodMiniType, T>(
       `begin with a line such as  ${kind.begin}`,
     );
 
+  const garbled = /Ã[\u0080-\u00BF]|Â[\u0080-\u00BF]|â€/.exec(text);
+  if (garbled)
+    problems.push({
+      ...problemAt(
+        at(garbled.index),
+        "not-text",
+        `"${garbled[0]}" looks like a sign that was saved in one encoding and read in another`,
+        "write the sign anew and save the file as UTF-8",
+      ),
+      severity: "warning",
+    });
   const keys = root.items.flatMap(({ key }) => (isScalar(key) ? [keyText(key)] : []));
   const other = kind.mistaken.find((one) => one.keys.filter((key) => keys.includes(key)).length > 1);
   if (other !== undefined) return refuse("other-file", `this is a ${other.noun}, not a ${kind.noun}`, other.remedy);

@@ -22,12 +22,15 @@ const slips: readonly { readonly factor: number; readonly words: string }[] = [
   { factor: 1 / 10, words: "it is a tenth of it: look for a slipped decimal point" },
 ];
 
+/** Whether a feed lies further from the nominal one than screws are out. */
+export const isFarFromNominal = (perTurn: number, nominal: number): boolean => Math.abs(perTurn / nominal - 1) > FAR;
+
 /** What a feed that lies far from the nominal one (both mm, > 0) looks like; undefined where they agree. `swapped`: the feed that
  *  its readings would give with turns and travel changed about, where it was measured. */
 export function nominalSlip(perTurn: number, nominal: number, swapped?: number): Slip | undefined {
   const ratio = perTurn / nominal;
   const near = (value: number, factor: number, within: number) => Math.abs(value / factor - 1) <= within;
-  if (near(ratio, 1, FAR)) return undefined;
+  if (!isFarFromNominal(perTurn, nominal)) return undefined;
   if (near(ratio, MM_PER_INCH, FAR) || near(ratio, 1 / MM_PER_INCH, FAR))
     return {
       code: "unit-mix",

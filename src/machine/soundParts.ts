@@ -35,8 +35,8 @@ export function soundParts<S extends z.ZodMiniType>(
     if (typeof parent !== "object" || parent === null || !Object.hasOwn(parent, last))
       return takeOut(path.slice(0, -1));
     // A list of values is judged as one; of a list of parts only the faulty part goes.
-    const value = parent[last];
-    if (Array.isArray(parent) && (typeof value !== "object" || value === null)) return takeOut(path.slice(0, -1));
+    if (Array.isArray(parent) && parent.some((one) => one !== removed && (typeof one !== "object" || one === null)))
+      return takeOut(path.slice(0, -1));
     touched.push(path);
     if (Array.isArray(parent)) (parent as Parent)[last] = removed;
     else delete parent[last];

@@ -4,6 +4,7 @@ import type { Zone } from "../../feed/alongTravel.js";
 import type { Budget } from "../../feed/budget.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { waveWords, zoneWords } from "../../findings/readingRemarks.js";
+import { isFarFromNominal } from "../../machine/nominalSlip.js";
 import { formatDoubted, formatFixed } from "../../quantity/format.js";
 import { block, type Run } from "../shared/block.js";
 import { heading, lowered } from "../shared/runs.js";
@@ -50,7 +51,7 @@ function statements({ handwheel, feed, study }: HandwheelFinding): string[] {
     ...(nominal === undefined
       ? []
       : [
-          `The maker meant ${formatFixed(nominal, 4)} mm: the old dial is out by ${formatFixed(Math.abs(nominal - feed.perTurn), 4)} mm a turn${handwheel.travel === undefined ? "" : `, ${formatFixed((Math.abs(nominal - feed.perTurn) * handwheel.travel) / feed.perTurn, 3)} mm over the travel of ${formatFixed(handwheel.travel, 0)} mm`}.`,
+          `The maker meant ${formatFixed(nominal, 4)} mm: the old dial is out by ${formatFixed(Math.abs(nominal - feed.perTurn), 4)} mm a turn${handwheel.travel === undefined ? "" : `, ${formatFixed((Math.abs(nominal - feed.perTurn) * handwheel.travel) / feed.perTurn, 3)} mm over the travel of ${formatFixed(handwheel.travel, 0)} mm`}.${isFarFromNominal(feed.perTurn, nominal) ? " Screws are rarely so far out: one of the two looks like a slip; measure again." : ""}`,
         ]),
     ...(alongTravel === undefined
       ? ["Too few readings to tell whether the travel is worn."]

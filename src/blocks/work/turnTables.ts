@@ -2,6 +2,7 @@ import { doubtOver } from "../../feed/doubtOver.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { oldSettingToRead, settingToRead } from "../../findings/settings.js";
 import type { Units } from "../../machine/machine.js";
+import { isFarFromNominal } from "../../machine/nominalSlip.js";
 import { formatDoubted, formatFixed, trimmed } from "../../quantity/format.js";
 import { fromMm, inMm } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
@@ -78,7 +79,10 @@ function feedWords({ handwheel, feed, study, dial }: HandwheelFinding, units: Un
       `lost motion ${show(feed.lostMotion.travel, units)} ${units}, ${formatFixed(feed.lostMotion.turn, 2)} of a turn`,
     );
   else if (study?.back?.contradiction) parts.push("lost motion not known: its readings contradict each other");
-  if (feed.nominal !== undefined) parts.push(`the maker meant ${show(feed.nominal, units)} ${units}`);
+  if (feed.nominal !== undefined)
+    parts.push(
+      `the maker meant ${show(feed.nominal, units)} ${units}${isFarFromNominal(feed.perTurn, feed.nominal) ? ", too far from this: measure again before you trust it" : ""}`,
+    );
   return `${parts.join("; ")}.`;
 }
 
