@@ -120,6 +120,15 @@ export function readCsv(text: string, name: string): { readings?: CsvReadings; p
         : "give every column a heading, or clear what stands beside the readings",
     );
   }
+  const beside = delimiter === "," && problems.length === 0 ? cutInTwo(head.cells, body, place) : undefined;
+  if (beside !== undefined)
+    error(
+      head.line,
+      columnAt(head.cells, beside),
+      "decimal-comma",
+      `whole numbers stand in this column and in the one before it, like decimals that their comma cut in two`,
+      "save with semicolons between the cells, or with decimal points; or clear this column",
+    );
   if (problems.length > 0) return { problems };
 
   /** A cell's number and what stands behind it. */
@@ -131,6 +140,8 @@ export function readCsv(text: string, name: string): { readings?: CsvReadings; p
       return { value: Number.NaN, unit: "file" };
     };
     if (cell === "") return refuse("empty-cell", `${column} is empty in this row`);
+    if (delimiter === "," && /^[-+]?0\d+$/.test(cell))
+      return refuse("decimal-comma", `"${cell}" looks like the decimals of a number that its comma cut in two`);
     const parts = numberAndUnit(cell);
     const unit = parts?.unit === "" ? (unitOf[column] ?? "") : (parts?.unit ?? "");
     if (parts === undefined || !isUnitFor(column, unit))
@@ -155,6 +166,24 @@ function strayCell(head: readonly string[], cells: readonly string[]): number | 
   const beyond = cells.findIndex((cell, index) => index >= head.length && cell.trim() !== "");
   if (beyond >= 0) return beyond;
   return filled(cells) > filled(head) ? cells.findLastIndex((cell) => cell.trim() !== "") : undefined;
+}
+
+/** A column that is none of ours, holds figures alone, and follows one of ours that does too: what stands behind a decimal comma
+ *  would look so. */
+function cutInTwo(
+  head: readonly string[],
+  body: readonly { readonly cells: readonly string[] }[],
+  place: Readonly<Partial<Record<Column, number>>>,
+): number | undefined {
+  const ours = Object.values(place);
+  const figures = (index: number) =>
+    body.some(({ cells }) => (cells[index] ?? "").trim() !== "") &&
+    body.every(({ cells }) => /^[-+]?\d*$/.test((cells[index] ?? "").trim()));
+  const lengths = [place.travel, place.return];
+  const found = head.findIndex(
+    (_, index) => !ours.includes(index) && lengths.includes(index - 1) && figures(index - 1) && figures(index),
+  );
+  return found < 0 ? undefined : found;
 }
 
 /** "travel (in)", "Return [mm]", "out, mm": the column that a heading names, and the unit behind it. Undefined for a column of

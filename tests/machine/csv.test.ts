@@ -48,6 +48,8 @@ describe("a CSV as spreadsheets save it", () => {
     ["turns,travel\n0,0\n1,1,99\n", ["3:5 too-many-cells"]],
     ["turns,travel,,\n0,0,,\n1,1,99,\n", ["3:5 too-many-cells"]],
     ["turns;travel\n0;0\n1;1,99;worn?\n", ["3:8 too-many-cells"]],
+    ["turns,travel,note\n0,0,\n1,1,99\n", ["1:14 decimal-comma"]],
+    ["turns,travel,return\n0,0,00\n1,1,99\n", ["2:5 decimal-comma"]],
     ["turns;travel\n0;0 \uFFFDm\n", ["2:5 not-text"]],
     ["t\0u\0r\0n\0s\0", ["1:2 not-text"]],
     ["turns,travel, in\n0,0,\n1,2,11\n", ["1:14 unit-alone"]],
