@@ -86,13 +86,13 @@ export function misreadings(root: unknown, text: string, schema: z.ZodMiniType):
       ),
     );
     if (!(joined < read || (read > 0 && 2 * pairs >= apart))) return;
-    for (let index = items.length - 1; index > 0; index--)
+    for (const [index, fraction] of items.entries())
       if (tight[index]) {
-        const [whole, fraction] = [items[index - 1] as Scalar, items[index] as Scalar];
-        comma(whole.range?.[0] ?? 0, `${whole.source},${fraction.source}`, "brackets");
-        join(whole, fraction);
-        items.splice(index, 1);
+        const whole = items[index - 1] as Scalar;
+        comma(whole.range?.[0] ?? 0, `${whole.source},${(fraction as Scalar).source}`, "brackets");
+        join(whole, fraction as Scalar);
       }
+    list.items = items.filter((_, index) => !tight[index]);
   }
 
   /** `{ driver: 31,5 }` reads as driver: 31 and a key 5 of no value. */
