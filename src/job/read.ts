@@ -15,6 +15,7 @@ export function readJob(text: string): JobReading {
   const kind = {
     noun: "job file",
     begin: "name: Deck pin",
+    standIns: { name: "unnamed", material: "mild steel" },
     mistaken: [
       {
         keys: ["handwheels", "drive", "limits", "paper", "work"],

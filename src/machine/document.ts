@@ -24,6 +24,8 @@ export type DocumentKind = {
   /** For messages: "machine file", and a first line to begin with. */
   readonly noun: string;
   readonly begin: string;
+  /** Keys that it must have and that nothing else is judged by, with a value that stands in for a faulty one. */
+  readonly standIns: Readonly<Record<string, string>>;
   /** Another kind of file that is given for it by mistake: keys of which it has two or more, and what to do then. */
   readonly mistaken: readonly { readonly keys: readonly string[]; readonly noun: string; readonly remedy: string }[];
 };
@@ -137,7 +139,7 @@ export function readDocument<S extends z.ZodMiniType, T>(
 
   /** Faults of the whole, as far as they do not follow from those of single values. */
   function judgeRest(remarks: readonly KeyRemark[]): void {
-    const rest = soundParts(file, remarks, schema);
+    const rest = soundParts(file, remarks, schema, kind.standIns);
     // Without its unit no number of the file means anything.
     if (rest === undefined || remarks.some(({ path }) => path[0] === "units")) return;
     assemble(rest.file, (remark) => {

@@ -17,6 +17,7 @@ export function readMachine(text: string, csv: CsvFiles = new Map()): MachineRea
   const kind = {
     noun: "machine file",
     begin: "name: Bench lathe",
+    standIns: { name: "unnamed" },
     mistaken: [
       {
         keys: ["steps", "bar", "material", "parts"],

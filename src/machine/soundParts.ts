@@ -17,11 +17,13 @@ const removed = Symbol("removed");
 const mostRounds = 12;
 
 /** Takes the faulty values out, and what cannot be without them; a mistyped key is read as the one that was meant. Undefined
- *  where nothing is left that could be judged. `copy`: plain data of the file, which is changed. */
+ *  where nothing is left that could be judged. `copy`: plain data of the file, which is changed. `standIns`: for what no file
+ *  can be without, and nothing else is judged by. */
 export function soundParts<S extends z.ZodMiniType>(
   copy: unknown,
   faults: readonly KeyRemark[],
   schema: S,
+  standIns: Readonly<Record<string, string>>,
 ): SoundParts<z.output<S>> | undefined {
   const touched: Path[] = [];
   const renamed: { readonly at: Path; readonly key: string }[] = [];
@@ -31,6 +33,12 @@ export function soundParts<S extends z.ZodMiniType>(
   function takeOut(path: Path): boolean {
     const last = path.at(-1);
     if (last === undefined) return false;
+    const standIn = path.length === 1 && Object.hasOwn(standIns, last) ? standIns[last] : undefined;
+    if (standIn !== undefined && typeof copy === "object" && copy !== null) {
+      (copy as Parent)[last] = standIn;
+      touched.push(path);
+      return true;
+    }
     const parent = parentOf(path);
     if (typeof parent !== "object" || parent === null || !Object.hasOwn(parent, last))
       return takeOut(path.slice(0, -1));

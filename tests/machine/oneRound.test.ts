@@ -64,7 +64,6 @@ test("with any one value broken, a fault of the whole elsewhere is still told", 
   });
   // Not where the names themselves, the unit of all, or what the file cannot be without is broken.
   expect(untold.map(({ line }) => text.split("\n")[line - 1]?.trim())).toEqual([
-    '"name": "Boathouse bench lathe"',
     '"units": "mm"',
     '- "name": "Cross slide"',
     '- "name": "Top slide"',
