@@ -5,7 +5,7 @@ import type { CuttingSpeed, Factor } from "./finding.js";
 import { findMaterial } from "./materials.js";
 import { findOperation, type Operation } from "./operations.js";
 import { knurling, operationFactors, type PublishedFactor, toolFactors } from "./published/factors.js";
-import { highSpeedSteel, type PublishedSpeed } from "./published/row.js";
+import { highSpeedSteel, type PublishedSpeed } from "./published/source.js";
 import { metresPerMinuteAt } from "./rates.js";
 import { findTool } from "./tools.js";
 

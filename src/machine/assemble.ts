@@ -1,6 +1,7 @@
 import { trimmed } from "../quantity/format.js";
 import { mmPer } from "../quantity/length.js";
 import { pitchOf } from "../quantity/thread.js";
+import { asRead } from "./asRead.js";
 import { assembleCuttingSpeeds } from "./assembleCuttingSpeeds.js";
 import { assembleDial } from "./assembleDial.js";
 import { assembleDrive } from "./assembleDrive.js";
@@ -82,17 +83,14 @@ function uniqueNames(wheels: Raw<"handwheels">, { error }: Context): void {
   }
 }
 
-function handwheel(wheel: Raw<"handwheels">[number], path: Path, context: Context): Handwheel {
-  const feed = wheel.feed === undefined ? undefined : assembleFeed(wheel.feed, [...path, "feed"], context);
-  const dial = wheel.dial === undefined ? undefined : assembleDial(wheel.dial, [...path, "dial"], context);
-  return {
-    name: wheel.name,
-    reads: wheel.reads ?? "travel",
-    ...(wheel.travel !== undefined && { travel: context.mm(wheel.travel) }),
-    ...(feed !== undefined && { feed }),
-    ...(dial !== undefined && { dial }),
-    ...(wheel.distances && { distances: wheel.distances.map(context.mm) }),
-  };
+function handwheel(
+  { reads = "travel", feed: rawFeed, dial: rawDial, ...plain }: Raw<"handwheels">[number],
+  path: Path,
+  context: Context,
+): Handwheel {
+  const feed = rawFeed && assembleFeed(rawFeed, [...path, "feed"], context);
+  const dial = rawDial && assembleDial(rawDial, [...path, "dial"], context);
+  return { ...asRead(plain, context.feedMm), reads, ...(feed && { feed }), ...(dial && { dial }) };
 }
 
 /** Copy paper of 75 to 80 g/m² is about 0.10 mm thick: 500 sheets of 75 g/m² measure 51.5 mm (The Physics Factbook, 2001). */

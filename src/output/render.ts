@@ -1,4 +1,4 @@
-import type { Print } from "../drawing/page.js";
+import type { Page, Print } from "../drawing/page.js";
 import { type Affine, identity, printerCorrection } from "../paper/printerCorrection.js";
 import type { FontBytes } from "./fonts.js";
 import type { Format } from "./formats.js";
@@ -14,9 +14,7 @@ export type Tools = {
 /** One file of a print: its name's ending after the sheet's name, as `.pdf` or `-2.svg`, and what it holds. */
 export type Rendered = { readonly ending: string; readonly bytes: Uint8Array | string };
 
-/** A print's files in a format: a PDF holds all its pages, the others have a file a page. What is not for a printer, and what a
- *  printer is measured on, is not corrected. Each format is loaded only when it is asked for: the PDF library costs more time
- *  than all the drawing. */
+/** A print's files in a format. What is not for a printer, and what a printer is measured on, is not corrected. */
 export async function render(
   arranged: Print,
   format: Format,
@@ -25,25 +23,26 @@ export async function render(
 ): Promise<Rendered[]> {
   const correction: Affine = arranged.outlines || arranged.uncorrected ? identity : printerCorrection(printer);
   const print = arranged.outlines ? (await import("./outlines.js")).outlined(arranged) : arranged;
-  if (format === "pdf") {
-    const { renderPdf } = await import("./pdf.js");
-    return [{ ending: ".pdf", bytes: await renderPdf(print, correction, tools.fonts("ttf"), tools.deflate) }];
-  }
-  const pages = await pageRenderer(format, print, correction, tools);
-  return print.pages.map((page, index) => ({ ending: `-${index + 1}.${format}`, bytes: pages(page) }));
+  return renderers[format](print, correction, tools);
 }
 
-async function pageRenderer(
-  format: Exclude<Format, "pdf">,
-  print: Print,
-  correction: Affine,
-  tools: Tools,
-): Promise<(page: Print["pages"][number]) => string> {
-  if (format === "dxf") {
+/** A PDF holds all its pages, the others have a file a page. Each is loaded only when it is asked for: the PDF library costs
+ *  more time than all the drawing. */
+const renderers: Readonly<Record<Format, (print: Print, correction: Affine, tools: Tools) => Promise<Rendered[]>>> = {
+  async pdf(print, correction, { fonts, deflate }) {
+    const { renderPdf } = await import("./pdf.js");
+    return [{ ending: ".pdf", bytes: await renderPdf(print, correction, fonts("ttf"), deflate) }];
+  },
+  async svg(print, correction, tools) {
+    const { renderSvg } = await import("./svg.js");
+    const fonts = tools.fonts("woff");
+    return eachPage(print, "svg", (page) => renderSvg(page, print, correction, fonts));
+  },
+  async dxf(print) {
     const { renderDxf } = await import("./dxf.js");
-    return (page) => renderDxf(page, print);
-  }
-  const { renderSvg } = await import("./svg.js");
-  const fonts = tools.fonts("woff");
-  return (page) => renderSvg(page, print, correction, fonts);
-}
+    return eachPage(print, "dxf", (page) => renderDxf(page, print));
+  },
+};
+
+const eachPage = ({ pages }: Print, ending: Format, bytes: (page: Page) => string): Rendered[] =>
+  pages.map((page, index) => ({ ending: `-${index + 1}.${ending}`, bytes: bytes(page) }));

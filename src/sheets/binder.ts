@@ -14,7 +14,6 @@ import { footHeight, headHeight, pageHead } from "./furniture.js";
 /** From measuring to the finished part, then what one hands on. A sheet that is not named here comes last. */
 const order: readonly string[] = [
   "student",
-
   "measuring-form",
   "printer-check",
   "measured-report",
