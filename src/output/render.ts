@@ -1,5 +1,6 @@
+import type { Drawing } from "../drawing/drawing.js";
 import type { Print } from "../drawing/page.js";
-import { type Affine, identity, printerCorrection } from "../paper/printerCorrection.js";
+import { type Affine, identity, pageCorrection } from "../paper/printerCorrection.js";
 import type { FontBytes } from "./fonts.js";
 import type { Format } from "./formats.js";
 import type { Deflate } from "./packed.js";
@@ -15,16 +16,18 @@ export type Tools = {
 export type Rendered = { readonly ending: string; readonly bytes: Uint8Array | string };
 
 /** A print's files in a format: a PDF holds all its pages, the others have a file a page. What is not for a printer, and what a
- *  printer is measured on, is not corrected. Each format is loaded only when it is asked for: the PDF library costs more time
+ *  printer is measured on, is not corrected; a page that is says so. Each format is loaded only when it is asked for: the PDF library costs more time
  *  than all the drawing. */
 export async function render(
   arranged: Print,
   format: Format,
-  printer: Parameters<typeof printerCorrection>[0],
+  printer: Parameters<typeof pageCorrection>[0],
   tools: Tools,
 ): Promise<Rendered[]> {
-  const correction: Affine = arranged.outlines || arranged.uncorrected ? identity : printerCorrection(printer);
-  const print = arranged.outlines ? (await import("./outlines.js")).outlined(arranged) : arranged;
+  const corrects = printer !== undefined && format !== "dxf" && !arranged.outlines && !arranged.uncorrected;
+  const correction: Correction = corrects ? (page) => pageCorrection(printer, page) : () => identity;
+  const noted = corrects ? withNotes(arranged) : arranged;
+  const print = arranged.outlines ? (await import("./outlines.js")).outlined(noted) : noted;
   if (format === "pdf") {
     const { renderPdf } = await import("./pdf.js");
     return [{ ending: ".pdf", bytes: await renderPdf(print, correction, tools.fonts("ttf"), tools.deflate) }];
@@ -33,10 +36,20 @@ export async function render(
   return print.pages.map((page, index) => ({ ending: `-${index + 1}.${format}`, bytes: pages(page) }));
 }
 
+type Correction = (page: Drawing) => Affine;
+
+const withNotes = (print: Print): Print => ({
+  ...print,
+  pages: print.pages.map(({ drawing, correctionNote = [], ...page }) => ({
+    ...page,
+    drawing: { ...drawing, marks: [...drawing.marks, ...correctionNote] },
+  })),
+});
+
 async function pageRenderer(
   format: Exclude<Format, "pdf">,
   print: Print,
-  correction: Affine,
+  correction: Correction,
   tools: Tools,
 ): Promise<(page: Print["pages"][number]) => string> {
   if (format === "dxf") {
@@ -45,5 +58,5 @@ async function pageRenderer(
   }
   const { renderSvg } = await import("./svg.js");
   const fonts = tools.fonts("woff");
-  return (page) => renderSvg(page, print, correction, fonts);
+  return (page) => renderSvg(page, print, correction(page.drawing), fonts);
 }

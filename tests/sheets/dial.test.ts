@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, test } from "vitest";
 import { compute } from "../../src/findings/compute.js";
 import type { Findings } from "../../src/findings/findings.js";
 import { readMachine } from "../../src/machine/read.js";
-import { identity, printerCorrection, printerDistortion } from "../../src/paper/printerCorrection.js";
+import { identity, pageCorrection, printerDistortion } from "../../src/paper/printerCorrection.js";
 import { arrange } from "../../src/sheets/arrange.js";
 import { readTemplate } from "../../src/sheets/readTemplate.js";
 import { pdfOf } from "../support/pdfOf.js";
@@ -110,14 +110,15 @@ describe("the printer's correction", () => {
     const { pages } = await printed(
       findingsOf(screw("1.27 mm", "divisions: 0.01 mm, closure: even")),
       "dial",
-      printerCorrection(printer),
+      pageCorrection(printer, { width: 297, height: 210 }),
     );
     page = pages[0] as PageRead;
   });
 
   test("what the untrue printer makes of the page is true again: marks upright, 127 equal gaps, 100 mm bars", () => {
     const [sx, , k, sy] = printerDistortion(printer);
-    const onPaper = ({ x, y }: { x: number; y: number }) => ({ x: sx * x + k * y, y: sy * y });
+    // The page is turned a quarter on to its sheet, printed, and looked at upright again.
+    const onPaper = ({ x, y }: { x: number; y: number }) => ({ x: 297 - sy * (297 - x), y: sx * y + k * (297 - x) });
     const across = page.lines
       .map(({ from, to }) => [onPaper(from), onPaper(to)] as const)
       .filter(([a, b]) => Math.abs(b.x - a.x - 100) < 0.01);
