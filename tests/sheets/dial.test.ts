@@ -99,6 +99,52 @@ describe("the dial strip, read back from the PDF", () => {
   });
 });
 
+describe("what stands on the dial itself", () => {
+  const texts = async (dial: string) => {
+    const { pages } = await printed(
+      findingsOf(`name: Test\nrevision: 3\nhandwheels: [{ name: Cross slide, reads: diameter, ${dial} }]\n`),
+      "dial",
+    );
+    return pages.flatMap((page) => page.texts.map(({ text }) => text));
+  };
+  const times = (all: string[], words: string) => all.filter((text) => text.split(" · ").includes(words)).length;
+
+  test.each([
+    [
+      "one row",
+      "feed: 2 mm, dial: { shape: drum, diameter: 38, width: 9, divisions: 0.02 mm }",
+      "1 div 0.02 mm on diameter",
+    ],
+    ["three rows", "feed: 12 tpi, dial: { shape: drum, diameter: 38, width: 9, closure: rows }", "on diameter"],
+    [
+      "a narrow strip of one row",
+      "feed: 2 mm, dial: { shape: drum, diameter: 38, width: 5, divisions: 0.1 mm }",
+      "on diameter",
+    ],
+  ])("%s: name, revision, “on diameter”, on both copies", async (_, dial, onDiameter) => {
+    const all = await texts(dial);
+    for (const words of ["Cross slide", "rev 3", onDiameter])
+      expect(times(all, words), words).toBeGreaterThanOrEqual(2);
+    expect(all.join(" ")).not.toContain("No room on it");
+  });
+
+  test("what finds no place is told on the page, for a pencil", async () => {
+    const all = await texts("feed: 12 tpi, dial: { shape: drum, diameter: 20, width: 4, closure: rows }");
+    expect(all.join(" ")).toContain(
+      "No room on it for “on diameter”, “rev 3”, “Cross slide”: write it beside the dial.",
+    );
+  });
+
+  test("a lower scale that counts thousandths of an inch says so, and its zero bears no unit", async () => {
+    const all = await texts(
+      "feed: 1.3333 mm, dial: { shape: drum, diameter: 40, width: 6, divisions: 0.02 mm, second: 0.001 in }",
+    );
+    expect(times(all, "1 = 0.001 in")).toBeGreaterThanOrEqual(2);
+    expect(all).toContain("0 mm");
+    expect(all).not.toContain("0 in");
+  });
+});
+
 describe("the printer's correction", () => {
   let page: PageRead;
   const printer = {

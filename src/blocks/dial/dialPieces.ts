@@ -14,7 +14,7 @@ import { paragraph } from "../shared/table.js";
 import { indexSticker, vernierSticker } from "./companion.js";
 import { type CutOut, cutOuts } from "./cutOuts.js";
 import { bandsOf, type DialPiece, type DialPlan, dialStyle, LEAST_NUMBERED_BAND, piecesOf } from "./dialPiece.js";
-import { dialLegend, dialWords, leastCount } from "./dialWords.js";
+import { dialEssentials, dialLegend, dialWords, leastCount } from "./dialWords.js";
 import { digitHeight } from "./scaleMarks.js";
 import { dialSurface } from "./surface.js";
 
@@ -68,6 +68,7 @@ export function dialPlan(finding: HandwheelFinding, machine: Machine): (DialPlan
     dial,
     flat,
     legend: dialLegend(finding, dial, machine),
+    essentials: dialEssentials(finding, dial, machine),
     ...(wish.lap !== undefined && { lap: wish.lap }),
     ...(wish.index !== undefined && { index: wish.index }),
   };
@@ -133,7 +134,16 @@ function measureWords(
     bandOf(flat) / bands < LEAST_NUMBERED_BAND
       ? ` Its ${bands} rows are only ${formatFixed(bandOf(flat) / bands, 1)} mm high each, too low for numbers: a wider ring or strip, fewer rows or one scale has room for them.`
       : "";
-  return sizeWords(flat, slack, parts, lap) + cramped + figureWords(plan);
+  return sizeWords(flat, slack, parts, lap) + cramped + figureWords(plan) + leftWords(pieces);
+}
+
+/** What is on none of the pieces, for a pencil. */
+function leftWords(pieces: readonly DialPiece[]): string {
+  const [first, ...others] = pieces.map(({ left }) => left);
+  const missing = (first ?? []).filter((words) => others.every((left) => left.includes(words)));
+  return missing.length === 0
+    ? ""
+    : ` No room on it for ${missing.map((words) => `“${words}”`).join(", ")}: write it beside the dial.`;
 }
 
 /** Figures too low for the distance that one reads from are told of, with that distance. */
