@@ -143,8 +143,11 @@ const dividing = z.strictObject({
 });
 
 const printer = z.strictObject({
-  across: optional(measuredOf, "Bar across the page, in mm unless a unit is written: 199.3 of 200"),
-  down: optional(measuredOf, "Bar down the page, in mm unless a unit is written: 250.4 of 250"),
+  across: optional(
+    measuredOf,
+    "Along the short side of the sheet of paper, in mm unless a unit is written: 199.3 of 200",
+  ),
+  down: optional(measuredOf, "Along the long side of the sheet, in mm unless a unit is written: 250.4 of 250"),
   diagonals: optional(z.tuple([length, length]), "From top left, then from top right"),
 });
 

@@ -45,3 +45,13 @@ export function pageCorrection(printer: Printer | undefined, page: PageSize): Af
   // Turned on to the sheet, corrected there, turned back.
   return [d, -c, -b, a, width - d * width - f, c * width + e];
 }
+
+/** The bar of a printer's entry as it would have to be for pages to come out true that now come out `ratio` times as long as
+ *  they should, along that side of the sheet. The nominal stays, since the diagonals belong to it. */
+export function mendedBar(printer: Printer | undefined, side: "across" | "down", ratio: number): Measured {
+  const bar = printer?.[side] ?? { measured: usualBar[side], nominal: usualBar[side] };
+  return { ...bar, measured: bar.measured * ratio };
+}
+
+/** What the printer check page has on A4, mm. */
+const usualBar = { across: 200, down: 250 } as const;
