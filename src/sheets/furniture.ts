@@ -90,7 +90,7 @@ export function checkBars(box: Box, across: boolean): Mark[] {
     group({ x: 0, y: 0 }, levelBar, { name: "check-bar-level" }),
     group({ x: 0, y: 0 }, uprightBar, { name: "check-bar-upright" }),
     text(words(level), { x: box.left + 2, y: y - 0.8 }, { size: size.tiny }),
-    text(words(upright), { x: x - 1.2, y: box.top + 3 }, { size: size.tiny, turn: Math.PI / 2 }),
+    text(words(upright), { x: x - 1.9, y: box.top + 3 }, { size: size.tiny, turn: Math.PI / 2 }),
   ];
 }
 
