@@ -76,7 +76,10 @@ export function arrange(findings: Findings, template: Template): Arranged {
     const all: Mark[] = [
       ...(template.bare
         ? []
-        : [...pageHead(machine, template.title, frame), ...pageFoot(template, index + 1, pages.length, frame)]),
+        : [
+            ...pageHead(machine, template.title, frame),
+            ...pageFoot(machine, template, index + 1, pages.length, frame),
+          ]),
       ...(template.checkBars
         ? checkBars({ ...frame, top: body.top, height: frame.height - headHeight }, liesAcross(paper))
         : []),

@@ -41,9 +41,11 @@ function shortened(words: string, room: number, em: number, weight: Weight): str
   return `${kept.trimEnd()}…`;
 }
 
-export function pageFoot(template: Template, page: number, pages: number, box: Box): Mark[] {
+export function pageFoot(machine: Machine, template: Template, page: number, pages: number, box: Box): Mark[] {
   const baseline = box.top + box.height;
-  const words = template.checkBars || template.card ? "True size: print at 100 %, never “fit to page”." : "";
+  const uncorrected = machine.paper.printer === undefined ? " Not corrected for any printer." : "";
+  const words =
+    template.checkBars || template.card ? `True size: print at 100 %, never “fit to page”.${uncorrected}` : "";
   return [
     ...(words ? [text(words, { x: box.left, y: baseline }, { size: size.tiny })] : []),
     text(

@@ -152,6 +152,12 @@ describe("a page says that it is corrected, and for what", () => {
     // Letters are outlines there: as many as without a printer.
     expect(dxf?.bytes).toBe((await render(printOf(findings, "dial"), "dxf", undefined, tools))[0]?.bytes);
     expect((await said(printOf(findings, "dial"), undefined)).flat()).toEqual([]);
+    const alone = printOf(
+      findingsOf("name: T\nhandwheels: [{ name: S, feed: 2 mm, dial: { shape: drum, diameter: 30, width: 9 } }]\n"),
+      "dial",
+    );
+    expect(JSON.stringify(alone)).toContain("Not corrected for any printer.");
+    expect(JSON.stringify(printOf(findings, "dial"))).not.toContain("Not corrected");
   });
 });
 
