@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 
 /** A refusal the user can act on: what went wrong, and what to do instead. Never shown with a stack trace. */
@@ -11,21 +11,23 @@ export class Refusal extends Error {
   }
 }
 
-/** Runs a command to its exit status; what it cannot do is told, never thrown. */
-export async function told(io: Io, command: () => number | Promise<number>): Promise<number> {
+/** Runs a command to its exit status; what it cannot do is told, never thrown. `about`: the file at work, where there are many. */
+export async function told(io: Io, command: () => number | Promise<number>, about?: string): Promise<number> {
   try {
     return await command();
   } catch (error) {
-    for (const line of error instanceof Refusal ? [error.message] : faultLines(error)) io.err(line);
+    for (const line of error instanceof Refusal ? [error.message] : faultLines(error, about)) io.err(line);
     return error instanceof Refusal ? error.exitCode : 1;
   }
 }
 
 /** What is shown of an error that is ours, not the user's. */
-export function faultLines(error: unknown): string[] {
+export function faultLines(error: unknown, about?: string): string[] {
   const { message, stack } = error instanceof Error ? error : new Error(String(error));
   return [
-    `witnessmark stopped on a fault of its own (${message}). Nothing was written.`,
+    about === undefined
+      ? `witnessmark stopped on a fault of its own (${message}). Nothing was written.`
+      : `${about}: witnessmark stopped on a fault of its own (${message}). Nothing of this file was written.`,
     "Please report it with the machine file; WITNESSMARK_TRACE=1 shows where it happened.",
     ...(process.env.WITNESSMARK_TRACE && stack ? [stack] : []),
   ];
@@ -38,9 +40,11 @@ export type Io = {
   readonly colour: boolean;
 };
 
+const say = (stream: NodeJS.WriteStream, text: string) => void (stream.writable && stream.write(`${text}\n`));
+
 export const processIo: Io = {
-  out: (text) => process.stdout.write(`${text}\n`),
-  err: (text) => process.stderr.write(`${text}\n`),
+  out: (text) => say(process.stdout, text),
+  err: (text) => say(process.stderr, text),
   colour: process.stdout.isTTY === true && !process.env.NO_COLOR,
 };
 
@@ -73,17 +77,27 @@ export type Output = { readonly path: string; readonly bytes: Uint8Array | strin
 /** Writes all files under temporary names beside their places, then renames them, so that each appears whole or not at all. */
 export function writeWhole(outputs: readonly Output[]): void {
   const waiting: { temporary: string; path: string }[] = [];
+  const renamed: string[] = [];
+  let at = "";
   try {
     for (const { path, bytes } of outputs) {
+      at = path;
       makeFolder(dirname(path));
+      if (statSync(path, { throwIfNoEntry: false })?.isDirectory()) throw new Error("a folder of this name is there");
       const temporary = join(dirname(path), `.${basename(path)}.${process.hrtime.bigint().toString(36)}`);
       waiting.push({ temporary, path });
       writeFileSync(temporary, bytes, { flag: "wx" });
     }
-    for (const { temporary, path } of waiting) renameSync(temporary, path);
+    for (const { temporary, path } of waiting) {
+      at = path;
+      renameSync(temporary, path);
+      renamed.push(path);
+    }
   } catch (error) {
     for (const { temporary } of waiting) rmSync(temporary, { force: true });
-    throw new Refusal(`nothing written: ${reason(error)}; name another place with --out`);
+    const state =
+      renamed.length === 0 ? "nothing written" : `already new: ${renamed.join(", ")}; the rest is as it was`;
+    throw new Refusal(`${at}: cannot be written (${reason(error)}); ${state}; name another place with --out`);
   }
 }
 

@@ -41,14 +41,18 @@ export async function printMachine(path: string, request: PrintRequest): Promise
   const lines: string[] = [];
   const io: Io = { out: () => undefined, err: (line) => void lines.push(line), colour: request.colour };
   const written: string[] = [];
-  const status = await told(io, async () => {
-    const outputs = await makePages(path, request, io);
-    if (outputs === undefined) return 1;
-    if (!request.replace) refuseForeign(outputs);
-    writeWhole(outputs);
-    written.push(...outputs.map((output) => output.path));
-    return 0;
-  });
+  const status = await told(
+    io,
+    async () => {
+      const outputs = await makePages(path, request, io);
+      if (outputs === undefined) return 1;
+      if (!request.replace) refuseForeign(outputs);
+      writeWhole(outputs);
+      written.push(...outputs.map((output) => output.path));
+      return 0;
+    },
+    path,
+  );
   return { written, lines, status };
 }
 

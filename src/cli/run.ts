@@ -69,10 +69,16 @@ export async function run(words: readonly string[], io: Io): Promise<number> {
           .option("measured", {
             type: "string",
             demandOption: true,
-            describe: "length of the strip between its cut ends, or outside diameter of a face dial",
+            describe:
+              "length of the strip between its cut ends, outside diameter of a face dial, arc or chord of a bevel's; a bare number is in the file's unit",
+          })
+          .option("by", {
+            choices: ["strip", "ring", "arc", "chord"] as const,
+            requiresArg: true,
+            describe: "what was measured, where a dial has several lengths: a bevel's outer edge by arc or by chord",
           }),
       async (args) => {
-        status = await (await import("./commands.js")).verify(args.file, args.handwheel, args.measured, io);
+        status = await (await import("./commands.js")).verify(args.file, args, io);
       },
     )
     .command(

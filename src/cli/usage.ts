@@ -7,7 +7,7 @@ import { unquotedPath } from "./io.js";
 const options = {
   new: [],
   explain: ["of"],
-  verify: ["handwheel", "measured"],
+  verify: ["handwheel", "measured", "by"],
   check: ["json", "what-if+"],
   print: ["sheet+", "handwheel+", "job+", "all", "format", "out", "replace"],
 } as const satisfies Record<string, readonly string[]>;
@@ -24,6 +24,7 @@ const exampleOf: Readonly<Record<string, string>> = {
   of: '--of "Cross slide"',
   handwheel: '--handwheel "Cross slide"',
   measured: "--measured 119.7",
+  by: "--by chord",
   "what-if": '--what-if "60 Hz"',
   sheet: "--sheet dial",
   job: "--job deck-pin.yaml",

@@ -1,10 +1,12 @@
-import type { Drawing } from "./drawing.js";
+import type { Drawing, Mark } from "./drawing.js";
 
 /** One printed page: a drawing of the paper's size. */
 export type Page = {
   readonly drawing: Drawing;
   /** What the page is called in a contents list or among bookmarks. */
   readonly title: string;
+  /** What the page says, besides, where it is corrected for a printer: which one, and how. */
+  readonly correctionNote?: readonly Mark[];
 };
 
 /** A document ready to render. */

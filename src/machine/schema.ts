@@ -123,7 +123,10 @@ const angleScale = z.strictObject({
     z.enum(["face", "drum"]),
     "face: stuck on a flat top; drum: round a cylinder's side; face when left out",
   ),
-  radius: needed(length, "From the swivel's axis to the edge where the scale is read"),
+  radius: needed(
+    length,
+    "From the swivel's axis to the edge where the scale is read; of a cylinder, without the paper",
+  ),
   width: optional(length, "Width of the scale; 9 mm when left out"),
   range: optional(z.tuple([z.number(), z.number()]), "Degrees on either side: [-45, 45] when left out"),
   step: optional(z.number().check(z.gt(0), z.lte(15)), "Degrees between marks: 0.5, 1, 2, 5; 1 when left out"),
@@ -140,8 +143,11 @@ const dividing = z.strictObject({
 });
 
 const printer = z.strictObject({
-  across: optional(measuredOf, "Bar across the page, in mm unless a unit is written: 199.3 of 200"),
-  down: optional(measuredOf, "Bar down the page, in mm unless a unit is written: 250.4 of 250"),
+  across: optional(
+    measuredOf,
+    "Along the short side of the sheet of paper, in mm unless a unit is written: 199.3 of 200",
+  ),
+  down: optional(measuredOf, "Along the long side of the sheet, in mm unless a unit is written: 250.4 of 250"),
   diagonals: optional(z.tuple([length, length]), "From top left, then from top right"),
 });
 

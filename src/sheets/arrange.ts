@@ -5,12 +5,14 @@ import type { Page, Print } from "../drawing/page.js";
 import { group } from "../drawing/shapes.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import { paperSize } from "../paper/paperSize.js";
+import { liesAcross } from "../paper/printerCorrection.js";
 import { flow } from "./flow.js";
 import {
   barRoom,
   cardOutline,
   cardPadding,
   checkBars,
+  correctionNote,
   footHeight,
   headHeight,
   pageFoot,
@@ -82,12 +84,21 @@ export function arrange(findings: Findings, template: Template): Arranged {
     const all: Mark[] = [
       ...(template.bare
         ? []
-        : [...pageHead(machine, template.title, frame), ...pageFoot(template, index + 1, pages.length, frame)]),
-      ...(template.checkBars ? checkBars({ ...frame, top: body.top, height: frame.height - headHeight }) : []),
+        : [
+            ...pageHead(machine, template.title, frame),
+            ...pageFoot(machine, template, index + 1, pages.length, frame),
+          ]),
+      ...(template.checkBars
+        ? checkBars({ ...frame, top: body.top, height: frame.height - headHeight }, liesAcross(paper))
+        : []),
       ...(card ? [cardOutline(card, card.corner, card.holes)] : []),
       group({ x: inner.left, y: inner.top }, marks ?? []),
     ];
-    return { title, drawing: { width: paper.width, height: paper.height, marks: all } };
+    return {
+      title,
+      drawing: { width: paper.width, height: paper.height, marks: all },
+      ...(!template.bare && { correctionNote: correctionNote(machine, frame) }),
+    };
   });
   return {
     print: {

@@ -71,6 +71,14 @@ export function readTemplate(text: string, name: string): { template?: Template;
     card = { width: part("width", 130), height: part("height", 180), corner: part("corner", 3) };
   } else if (cardNode) report(cardNode, "card needs a width and a height; for example { width: 130, height: 180 }");
 
+  const orientation = oneOf("orientation", ["portrait", "landscape"], "portrait");
+  // What is measured across and down such a page stands in the file as the sheet's short and long side.
+  if (value("uncorrected") === true && (orientation === "landscape" || (card && card.width > card.height)))
+    report(
+      node("uncorrected"),
+      "the page on which a printer is measured lies upright on its sheet; write orientation: portrait",
+    );
+
   const list: TemplateBlock[] = [];
   const blocksNode = document.get("blocks", true);
   if (isSeq(blocksNode)) for (const item of blocksNode.items) addBlock(item, list, report);
@@ -80,7 +88,7 @@ export function readTemplate(text: string, name: string): { template?: Template;
     name,
     title: String(title),
     needs: oneOf<Need>("needs", needs, "nothing"),
-    orientation: oneOf("orientation", ["portrait", "landscape"], "portrait"),
+    orientation,
     margin: size(node("margin"), "margin", value("margin"), 12),
     ...(card && { card }),
     ...(value("each") !== undefined && { each: oneOf<"handwheel">("each", ["handwheel"], "handwheel") }),

@@ -44,6 +44,24 @@ test("the notices name every package of which the bundle holds anything, each wi
 });
 
 describe("kept code", () => {
+  test("is used for both bundles", () => {
+    const hook = join(installed, "hook.cjs");
+    writeFileSync(
+      hook,
+      `const vm = require("node:vm");
+const { Script } = vm;
+vm.Script = class extends Script {
+  constructor(source, options) {
+    super(source, options);
+    console.error(this.cachedDataRejected);
+  }
+};`,
+    );
+    const args = ["-r", hook, join(installed, bin.witnessmark), "check", demo];
+    const { stderr } = spawnSync(process.execPath, args, { cwd: installed, encoding: "utf8" });
+    expect(stderr).toBe("false\nfalse\n");
+  });
+
   test("a flipped bit anywhere in it changes nothing but the time", () => {
     const file = join(installed, "dist/commands.code");
     const whole = readFileSync(file);

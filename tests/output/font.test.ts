@@ -9,6 +9,7 @@ import { advance } from "../../src/drawing/text.js";
 import { glyphNumber } from "../../src/output/glyphNumber.js";
 import { glyphOrder } from "../../src/output/glyphOrder.generated.js";
 import { glyphPaths } from "../../src/output/glyphPaths.generated.js";
+import { outlined } from "../../src/output/outlines.js";
 import { boundingBox, subset } from "../../src/output/trueType.js";
 import { pdfOf } from "../support/pdfOf.js";
 
@@ -67,4 +68,14 @@ test("a PDF shows each letter by the outline of that letter", async () => {
     const number = Number.parseInt(codes.slice(4 * index, 4 * index + 4), 16);
     expect(shown.getGlyph(number).path.toSVG()).toBe(whole.glyphForCodePoint(letter.codePointAt(0) ?? 0).path.toSVG());
   }
+});
+
+test("a letter that the font lacks is its empty box, in outlines as in a PDF", () => {
+  const mark = text("\u2126", { x: 10, y: 10 }, { size: 3, weight: "bold" });
+  const page = { title: "P", drawing: { width: 210, height: 297, marks: [mark] } };
+  const [drawn] = outlined({ sheet: "trial", title: "T", pages: [page] }).pages;
+  const [letter] = drawn?.drawing.marks ?? [];
+  expect(glyphNumber("\u2126")).toBe(0);
+  expect(fontkit.create(fonts.bold).getGlyph(0).path.toSVG()).toBe(glyphPaths.bold["\0"]);
+  expect(letter?.kind === "group" && letter.marks.length).toBe(1);
 });

@@ -5,6 +5,7 @@ import type { HandwheelFinding } from "../../findings/findings.js";
 import type { Machine, Units } from "../../machine/machine.js";
 import { capital, formatFixed, formatLength, plural } from "../../quantity/format.js";
 import { mmPer } from "../../quantity/length.js";
+import type { Inscription } from "./inscriptions.js";
 
 type Scale = Pick<DialFinding, "chosen" | "labelUnit">;
 
@@ -19,13 +20,28 @@ export function dialLegend({ handwheel, reading }: HandwheelFinding, dial: DialF
   return [
     divisions,
     [dial, ...(dial.second ? [dial.second] : [])].map(countedAs).filter(Boolean).join(", "),
+    ...revisionAndName(handwheel.name, machine),
     perTurn,
-    ...(machine.revision === undefined ? [] : [`rev ${machine.revision}`]),
-    handwheel.name,
   ]
     .filter(Boolean)
     .join(" · ");
 }
+
+/** What no dial may be without, for one that has no room for the legend: what its numbers count, that they are read on
+ *  diameter, revision and name. */
+export function dialEssentials({ handwheel }: HandwheelFinding, dial: DialFinding, machine: Machine): Inscription[] {
+  const counted = [dial, ...(dial.second ? [dial.second] : [])].map(countedAs);
+  return [
+    ...counted.flatMap((words, index) => (words === undefined ? [] : [{ words, scale: index === 0 ? 0 : 1 } as const])),
+    ...(handwheel.reads === "diameter" ? [{ words: "on diameter" }] : []),
+    ...revisionAndName(handwheel.name, machine).map((words) => ({ words })),
+  ];
+}
+
+const revisionAndName = (name: string, { revision }: Machine): string[] => [
+  ...(revision === undefined ? [] : [`rev ${revision}`]),
+  name,
+];
 
 /** What the chosen dial is, and what it costs: per turn, and over the working length. */
 export function dialWords(dial: DialFinding, units: Units): string {
