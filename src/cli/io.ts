@@ -49,12 +49,15 @@ export const processIo: Io = {
 };
 
 /** Text of a user's file. Throws a Refusal that says what to do when it cannot be read. */
-export function readText(path: string): string {
+export function readText(path: string, remedy = "name a machine file, or make one with: witnessmark new"): string {
   try {
     return readFileSync(path, "utf8");
   } catch (error) {
+    const whole = unquotedPath(path, process.argv);
     throw new Refusal(
-      `${path}: cannot be read (${reason(error)}); name a machine file, or make one with: witnessmark new`,
+      whole === undefined
+        ? `${path}: cannot be read (${reason(error)}); ${remedy}`
+        : `${path}: there is no such file; a path with a space needs quotes: "${whole}"`,
     );
   }
 }
@@ -123,8 +126,32 @@ export function writeNew(path: string, text: string): void {
   }
 }
 
-/** Node's own words without the code and the system call. */
+/** A file whose path the shell cut at its spaces, that this word is a part of; undefined where there is none. */
+export function unquotedPath(word: string, argv: readonly string[]): string | undefined {
+  const at = argv.indexOf(word);
+  for (let from = Math.max(0, at - 3); from <= at; from++)
+    for (let to = at + 1; to <= Math.min(argv.length, at + 4); to++) {
+      const path = argv.slice(from, to).join(" ");
+      if (at >= 0 && to - from > 1 && existsSync(path)) return path;
+    }
+  return undefined;
+}
+
+/** The usual reasons in our own words. */
+const reasons: Readonly<Record<string, string>> = {
+  ENOENT: "there is no such file or folder",
+  EISDIR: "it is a folder",
+  ENOTDIR: "a part of its path is no folder",
+  EACCES: "this user may not open it",
+  EPERM: "this user may not open it",
+  ENOSPC: "the disk is full",
+  EROFS: "the disk is read-only",
+};
+
+/** Why a file could not be read or written; what is not usual in Node's words, without the code and the system call. */
 function reason(error: unknown): string {
+  const known = reasons[(error as NodeJS.ErrnoException).code ?? ""];
+  if (known !== undefined) return known;
   const message = error instanceof Error ? error.message : String(error);
   return message.replace(/^[A-Z]+: /, "").replace(/, (open|mkdir|rename|read|scandir|stat).*$/, "");
 }

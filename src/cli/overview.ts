@@ -38,7 +38,7 @@ function origin({ from, slip }: SpeedFinding): string {
   return from === "slip" ? "by ratio, less slip" : "by ratio alone, not measured";
 }
 
-function handwheelLines({ handwheel, feed, dial }: HandwheelFinding, units: Units): string[] {
+function handwheelLines({ handwheel, feed, study, dial }: HandwheelFinding, units: Units): string[] {
   if (!feed) return [`${handwheel.name}: feed per turn not given`];
   const show = (mm: number, extra = 0) =>
     `${formatFixed(fromMm(mm, units), (units === "mm" ? 3 : 4) + extra)} ${units}`;
@@ -46,6 +46,7 @@ function handwheelLines({ handwheel, feed, dial }: HandwheelFinding, units: Unit
   const lines = [`${handwheel.name}: ${value} a turn (${feedOrigin[feed.from]}), dial reads ${handwheel.reads}`];
   const { lostMotion, nominal } = feed;
   if (lostMotion) lines.push(`  lost motion ${show(lostMotion.travel)}, ${formatFixed(lostMotion.turn, 3)} of a turn`);
+  else if (study?.back?.contradiction) lines.push("  lost motion not known: its readings contradict each other");
   if (nominal !== undefined)
     lines.push(
       `  nominal ${show(nominal, 1)} a turn: a dial made for that reads ${wrong(nominal - feed.perTurn, (mm) => show(mm, 1))} each turn`,

@@ -13,6 +13,8 @@ export type Page = {
 export type Print = {
   /** Sheet name, as `dial`; becomes part of the file's name. */
   readonly sheet: string;
+  /** Which one of several prints of the sheet: the job that a plan is for. */
+  readonly of?: string;
   readonly title: string;
   readonly pages: readonly Page[];
   /** Bookmarks of a bound print; all before the first section is front matter. */

@@ -29,6 +29,17 @@ export function lostMotion(readings: Readings, slope: number): LostMotion | unde
   };
 }
 
+/** Why a lost motion cannot be what was measured: less than none beyond its doubt, or more than half a turn, where the two ways
+ *  were more likely counted from different turns. Half a turn: common practice; a nut that loose is past measuring. */
+export function contradiction({
+  travel,
+  turn,
+  uncertainty = 0,
+}: LostMotion): "negative" | "over half a turn" | undefined {
+  if (travel < -Math.max(uncertainty, NO_SCATTER)) return "negative";
+  return turn > 0.5 ? "over half a turn" : undefined;
+}
+
 function doubt(differences: readonly number[], lost: number, gauge: number | undefined): number | undefined {
   const pairs = differences.length;
   if (pairs < 2) return undefined;

@@ -2,6 +2,7 @@ import { dialFinding } from "../dial/dialFinding.js";
 import { readingOf } from "../dial/reading.js";
 import { speeds } from "../drive/speeds.js";
 import { feedPerTurn } from "../feed/feedPerTurn.js";
+import type { FeedFinding } from "../feed/finding.js";
 import { study } from "../feed/study.js";
 import type { Handwheel, Machine } from "../machine/machine.js";
 import type { Findings, HandwheelFinding } from "./findings.js";
@@ -17,10 +18,11 @@ export function compute(machine: Machine): Findings {
 
 function handwheelFinding(handwheel: Handwheel, machine: Machine): HandwheelFinding {
   if (handwheel.feed === undefined) return { handwheel };
-  const feed = feedPerTurn(handwheel.feed);
+  const found = feedPerTurn(handwheel.feed);
   // The reader refuses such a file; a Machine from elsewhere simply has no feed here.
-  if ("tooFew" in feed) return { handwheel };
-  const beyond = feed.fit && handwheel.feed.from === "readings" ? study(feed.fit, handwheel.feed) : undefined;
+  if ("tooFew" in found) return { handwheel };
+  const beyond = found.fit && handwheel.feed.from === "readings" ? study(found.fit, handwheel.feed) : undefined;
+  const feed = beyond?.back?.contradiction ? withoutLostMotion(found) : found;
   const wave = handwheel.dial?.oncePerTurn ? beyond?.shape.oncePerTurn : undefined;
   // Only a wave that is more than chance is built in.
   const dial = dialFinding(
@@ -33,3 +35,6 @@ function handwheelFinding(handwheel: Handwheel, machine: Machine): HandwheelFind
   const reading = readingOf(feed, handwheel);
   return { handwheel, feed, reading, ...(beyond && { study: beyond }), ...(dial && { dial }) };
 }
+
+/** A lost motion that cannot be serves nothing: sheets then say that it is not known. */
+const withoutLostMotion = ({ lostMotion: _, ...feed }: FeedFinding): FeedFinding => feed;

@@ -1,10 +1,13 @@
 import { findMaterial, knownMaterials, nearestMaterial } from "../cutting/materials.js";
 import type { DialFinding } from "../dial/finding.js";
 import { blurs } from "../dial/legibility.js";
+import type { Units } from "../machine/machine.js";
 import type { Remark } from "../machine/problem.js";
-import { formatFixed } from "../quantity/format.js";
+import { formatFixed, formatLength } from "../quantity/format.js";
 import type { Findings, HandwheelFinding } from "./findings.js";
+import { motorRemarks } from "./motorRemarks.js";
 import { readingRemarks } from "./readingRemarks.js";
+import { travelRemarks } from "./travelRemarks.js";
 import { workRemarks } from "./workRemarks.js";
 
 /** What the file says that only computing shows to be wrong or doubtful, with the path of the value it is about. */
@@ -13,7 +16,9 @@ export function remarks(findings: Findings): Remark[] {
     ...unknownMaterials(findings),
     ...workRemarks(findings.machine.work),
     ...findings.handwheels.flatMap(readingRemarks),
-    ...findings.handwheels.flatMap(dialRemarks),
+    ...findings.handwheels.flatMap((wheel, index) => dialRemarks(wheel, index, findings.machine.units)),
+    ...travelRemarks(findings),
+    ...(findings.machine.drive ? motorRemarks(findings.machine.drive) : []),
     ...driveRemarks(findings),
   ];
 }
@@ -35,11 +40,12 @@ function unknownMaterials({ machine }: Findings): Remark[] {
   });
 }
 
-function dialRemarks({ handwheel, feed, dial }: HandwheelFinding, index: number): Remark[] {
+function dialRemarks({ handwheel, feed, reading, dial }: HandwheelFinding, index: number, units: Units): Remark[] {
   const path = ["handwheels", index, "dial"];
   if (handwheel.dial === undefined) return [];
   if (dial !== undefined)
     return [
+      ...impossibleDivisions(handwheel.name, dial, { perTurn: reading?.perTurn ?? 0, units }, path),
       ...tooClose(handwheel.name, dial, path),
       ...(handwheel.dial.vernier !== undefined && dial.vernier === undefined
         ? [noVernier(handwheel.name, handwheel.dial.vernier, dial, path)]
@@ -86,6 +92,64 @@ function tooClose(name: string, { chosen, second }: DialFinding, path: Remark["p
           },
         ],
   );
+}
+
+/** A division that the file asks for and no turn holds, or so many that none could be drawn. */
+function impossibleDivisions(
+  name: string,
+  { chosen, rows, second, forced }: DialFinding,
+  { perTurn, units }: { readonly perTurn: number; readonly units: Units },
+  path: Remark["path"],
+): Remark[] {
+  const error = (key: string, code: string, what: string, remedy: string): Remark => ({
+    severity: "error",
+    code,
+    path: [...path, key],
+    what,
+    remedy,
+  });
+  const asked = [
+    ...(forced ? [{ key: "divisions", chosen, rows }] : []),
+    ...(second ? [{ key: "second", chosen: second.chosen, rows: second.rows }] : []),
+  ].flatMap(({ key, chosen: { divisionValue, divisionLabel, divisions }, rows }) =>
+    divisionValue > perTurn / 2 + 1e-9
+      ? [
+          error(
+            key,
+            "too-large",
+            `one turn of "${name}" is not two divisions of ${divisionLabel}`,
+            `give what one division is worth, a part of the ${formatLength(perTurn, units)} that the dial reads in a turn; mind the unit`,
+          ),
+        ]
+      : rows.length === 0
+        ? [
+            error(
+              key,
+              "too-many",
+              `${divisions} divisions of ${divisionLabel} cannot be drawn round "${name}"`,
+              "mind the decimal point and the unit; a fine reading comes from a vernier",
+            ),
+          ]
+        : [],
+  );
+  const same =
+    second !== undefined &&
+    second.chosen.unit === chosen.unit &&
+    Math.abs(second.chosen.divisionValue - chosen.divisionValue) < 1e-9;
+  return same
+    ? [
+        ...asked,
+        {
+          ...error(
+            "second",
+            "same-scale",
+            `the second scale of "${name}" is the first one again`,
+            "give it another division, or leave second out",
+          ),
+          severity: "warning",
+        },
+      ]
+    : asked;
 }
 
 function driveRemarks({ drive }: Findings): Remark[] {

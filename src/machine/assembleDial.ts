@@ -8,6 +8,8 @@ import type { Path } from "./problem.js";
  *  practice. */
 const leastDial = 5;
 const largestDial = 500;
+/** Room for marks and the smallest numbers, mm. */
+const leastWidth = 3;
 /** Paper and glue add at most some hundredths to a measured wrap; more is a slip of the rule. */
 const largestWrapError = 0.05;
 
@@ -70,6 +72,24 @@ export function assembleDial(
       );
   }
   if (missing.length > 0) return undefined;
+  const round = wrap ?? Math.PI * (diameter ?? 0);
+  if (wish.lap !== undefined && round > 0 && wish.lap > round / 4)
+    error(
+      [...path, "lap"],
+      "too-large",
+      `a tab of ${trimmed(wish.lap, 3)} mm is more than a quarter of the ${trimmed(round, 1)} mm once round`,
+      "5 to 10 mm are enough for glue; mind the unit",
+    );
+  const along = shape === "face" ? (outside - inside) / 2 : width;
+  if (shape !== "drum" && outside >= inside && along < leastWidth)
+    error(
+      [...path, shape === "face" ? "inside" : "width"],
+      "too-narrow",
+      `a ring ${trimmed(along, 3)} mm wide has no room for marks and numbers`,
+      shape === "face"
+        ? `outside and inside are both diameters: they must differ by ${2 * leastWidth} mm at least`
+        : `measure width along the slope; at least ${leastWidth} mm`,
+    );
   if (shape === "face") {
     if (!(outside > inside))
       error(
@@ -97,12 +117,12 @@ export function assembleDial(
       );
     return { shape: "bevel", diameter: diameter ?? 0, smallDiameter, width, ...wish };
   }
-  if (width < 3)
+  if (width < leastWidth)
     error(
       [...path, "width"],
       "too-narrow",
       `a strip ${trimmed(width, 3)} mm wide has no room for marks and numbers`,
-      "measure the width of the drum; at least 3 mm",
+      `measure the width of the drum; at least ${leastWidth} mm`,
     );
   if (wrap !== undefined && diameter !== undefined && Math.abs(wrap / (Math.PI * diameter) - 1) > largestWrapError)
     warn(

@@ -238,6 +238,8 @@ export type OwnCuttingSpeed = {
   readonly operation?: string;
   readonly slowest: number; // m/min
   readonly fastest: number; // m/min
+  /** The two as the file gives them, with their unit: "80 to 100 ft/min". */
+  readonly asGiven?: string;
   readonly source?: string;
 };
 

@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import { drive } from "./driveSchema.js";
-import { angle, anyLength, count, feed, length, measuredOf, metresPerMinute, rpm, words } from "./fields.js";
+import { angle, anyLength, count, feed, length, measuredOf, rpm, cuttingSpeed as speedOfCut, words } from "./fields.js";
 import { needed, optional } from "./keys.js";
 
 /** The machine file as users write it. One definition serves the reader and the published JSON Schema. What needs the whole
@@ -162,7 +162,10 @@ const cuttingSpeed = z.strictObject({
   material: needed(words, "A known material, or one of your own"),
   tool: optional(words, "high-speed steel when left out"),
   operation: optional(words, "turning when left out"),
-  speed: needed(z.tuple([metresPerMinute, metresPerMinute]), "Least and most: [25 m/min, 35 m/min]"),
+  speed: needed(
+    z.tuple([speedOfCut, speedOfCut]),
+    "Least and most: [25 m/min, 35 m/min]; bare ones are ft/min in an inch file",
+  ),
   source: optional(words, "Where you have it from; it is printed"),
 });
 

@@ -150,7 +150,7 @@ describe("readings from a CSV", () => {
     writeFileSync(join(at, "lathe.yaml"), "name: L\nhandwheels: [{ name: S, feed: { readings: slide.csv } }]\n");
     const { code, err } = await witnessmark("check", join(at, "lathe.yaml"));
     expect(code).toBe(1);
-    expect(err).toContain(`${join(at, "slide.csv")}:3:3: "two" is not a number`);
+    expect(err).toContain(`${join(at, "slide.csv")}:3:3: "two" is not a length`);
   });
 });
 
@@ -158,6 +158,6 @@ test("print --all makes the single files and a binder; --job adds the plan", asy
   const out = folder();
   await witnessmark("print", demo, "--job", "templates/jobs/deck-pin.yaml", "--all", "--out", out);
   const made = readdirSync(out);
-  for (const sheet of ["binder", "plan", "belt-card", "dial", "student"])
+  for (const sheet of ["binder", "plan-deck-pin", "belt-card", "dial", "student"])
     expect(made).toContain(`boathouse-${sheet}.pdf`);
 });

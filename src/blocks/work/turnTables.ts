@@ -2,6 +2,7 @@ import { doubtOver } from "../../feed/doubtOver.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { oldSettingToRead, settingToRead } from "../../findings/settings.js";
 import type { Units } from "../../machine/machine.js";
+import { isFarFromNominal } from "../../machine/nominalSlip.js";
 import { formatDoubted, formatFixed, trimmed } from "../../quantity/format.js";
 import { fromMm, inMm } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
@@ -68,7 +69,7 @@ const places: Record<Units, number> = { mm: 3, in: 4 };
 const show = (mm: number, units: Units): string => formatFixed(fromMm(mm, units), places[units]);
 
 /** Feed, its doubt, where it comes from, and what the maker meant. */
-function feedWords({ handwheel, feed, dial }: HandwheelFinding, units: Units): string {
+function feedWords({ handwheel, feed, study, dial }: HandwheelFinding, units: Units): string {
   if (feed === undefined) return "Feed per turn not given.";
   const value = `${formatDoubted(feed.perTurn, feed.uncertainty, units)}${feed.uncertainty === undefined ? "" : " (95 %)"}`;
   const parts = [`One turn moves the slide ${value}, ${feedOrigin[feed.from]}`, `the dial reads ${handwheel.reads}`];
@@ -77,7 +78,11 @@ function feedWords({ handwheel, feed, dial }: HandwheelFinding, units: Units): s
     parts.push(
       `lost motion ${show(feed.lostMotion.travel, units)} ${units}, ${formatFixed(feed.lostMotion.turn, 2)} of a turn`,
     );
-  if (feed.nominal !== undefined) parts.push(`the maker meant ${show(feed.nominal, units)} ${units}`);
+  else if (study?.back?.contradiction) parts.push("lost motion not known: its readings contradict each other");
+  if (feed.nominal !== undefined)
+    parts.push(
+      `the maker meant ${show(feed.nominal, units)} ${units}${isFarFromNominal(feed.perTurn, feed.nominal) ? ", too far from this: measure again before you trust it" : ""}`,
+    );
   return `${parts.join("; ")}.`;
 }
 
