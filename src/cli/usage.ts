@@ -24,7 +24,7 @@ const exampleOf: Readonly<Record<string, string>> = {
   of: '--of "Cross slide"',
   handwheel: '--handwheel "Cross slide"',
   measured: "--measured 119.7",
-  by: "--by chord",
+  by: "--by arc",
   "what-if": '--what-if "60 Hz"',
   sheet: "--sheet dial",
   job: "--job deck-pin.yaml",
