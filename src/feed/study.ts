@@ -1,5 +1,5 @@
 import type { Readings } from "../machine/machine.js";
-import { type Shape, shape } from "./alongTravel.js";
+import type { Shape } from "./alongTravel.js";
 import { type Budget, budget } from "./budget.js";
 import type { Fit } from "./finding.js";
 import type { AxisFinding } from "./iso230.js";
@@ -18,7 +18,7 @@ export type FeedStudy = {
   readonly positioning?: AxisFinding;
 };
 
-export function study(line: Fit, readings: Readings): FeedStudy {
+export function study(line: Fit, shape: Shape, readings: Readings): FeedStudy {
   const { turns, travel, gauge } = readings;
   const miscounted = miscountedFrom(turns, travel);
   const sources = budget(line, readings);
@@ -26,7 +26,7 @@ export function study(line: Fit, readings: Readings): FeedStudy {
   return {
     wild: miscounted ? [] : wildReadings(turns, travel, gauge),
     ...(miscounted && { miscounted }),
-    shape: shape(readings, line.slope),
+    shape,
     ...(sources && { budget: sources }),
     ...(axis && { positioning: axis }),
   };

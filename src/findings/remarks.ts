@@ -1,8 +1,9 @@
 import { findMaterial, knownMaterials, nearestMaterial } from "../cutting/materials.js";
+import { workingDoubt } from "../dial/dialFinding.js";
 import type { DialFinding } from "../dial/finding.js";
 import { blurs } from "../dial/legibility.js";
 import type { Remark } from "../machine/problem.js";
-import { formatFixed } from "../quantity/format.js";
+import { formatBound, formatFixed, formatLength } from "../quantity/format.js";
 import type { Findings, HandwheelFinding } from "./findings.js";
 import { readingRemarks } from "./readingRemarks.js";
 import { workRemarks } from "./workRemarks.js";
@@ -35,9 +36,13 @@ function unknownMaterials({ machine }: Findings): Remark[] {
   });
 }
 
-function dialRemarks({ handwheel, feed, dial }: HandwheelFinding, index: number): Remark[] {
+function dialRemarks(finding: HandwheelFinding, index: number): Remark[] {
   const path = ["handwheels", index, "dial"];
+  const { handwheel, feed, dial, doubtful } = finding;
   if (handwheel.dial === undefined) return [];
+  // The miscounted turn is told at its reading.
+  if (finding.miscounted) return [];
+  if (doubtful !== undefined) return [tooDoubtful(finding, doubtful, path)];
   if (dial !== undefined)
     return [
       ...tooClose(handwheel.name, dial, path),
@@ -56,6 +61,20 @@ function dialRemarks({ handwheel, feed, dial }: HandwheelFinding, index: number)
         : "say its feed per turn: measured readings, a screw or a length",
     },
   ];
+}
+
+function tooDoubtful({ handwheel, feed }: HandwheelFinding, { chosen }: DialFinding, path: Remark["path"]): Remark {
+  const { unit, divisionLabel } = chosen;
+  const { doubt = 0, travel = 0 } = (feed && workingDoubt(chosen, handwheel, feed)) ?? {};
+  const over = formatLength(travel, unit, unit === "mm" ? 0 : 1);
+  return {
+    severity: "warning",
+    code: "doubtful-dial",
+    path,
+    what: `no dial is made for "${handwheel.name}": its feed is in doubt by ${formatBound(doubt, unit)} over ${over}${chosen.measuredOnly ? `, of which ${formatLength(chosen.overTravel, unit, unit === "mm" ? 0 : 1)} was measured` : ""}, and the division would be ${divisionLabel}`,
+    remedy:
+      "measure over more of the travel (the measuring-form sheet says how), or force a dial with divisions: or closure:, which then carries its doubt",
+  };
 }
 
 function noVernier(name: string, parts: number, { chosen }: DialFinding, path: Remark["path"]): Remark {
