@@ -10,10 +10,20 @@ export function doubtOver(turns: number, { uncertainty, measured }: FeedFinding,
   return Math.hypot(turns * uncertainty, ends) + boundOver(turns, measured);
 }
 
+/** The same for the worst of all movements of up to so many turns: what a whole length of travel is in doubt by. */
+export function doubtUpTo(turns: number, feed: FeedFinding): number | undefined {
+  const doubt = doubtOver(turns, feed);
+  const { sway = 0 } = feed.measured?.uneven ?? {};
+  return doubt === undefined ? undefined : doubt + (swayOver(Math.min(turns, 0.5), sway) - swayOver(turns, sway));
+}
+
+/** A wave does not touch whole turns and counts twice over half a turn. */
+const swayOver = (turns: number, sway: number): number => 2 * sway * Math.abs(Math.sin(Math.PI * turns));
+
 /** The most by which worn or wavy travel can throw a movement of so many turns out, wherever it begins; mm. */
 export function boundOver(turns: number, measured: Measured | undefined): number {
   const { most, sway = 0 } = measured?.uneven ?? {};
-  const wave = 2 * sway * Math.abs(Math.sin(Math.PI * turns));
+  const wave = swayOver(turns, sway);
   if (measured === undefined || most === undefined) return wave;
   const at = (Math.abs(turns) / (measured.to - measured.from)) * (most.length - 1);
   const before = Math.min(Math.floor(at), most.length - 1);

@@ -72,8 +72,7 @@ function tooDoubtful({ handwheel, feed }: HandwheelFinding, { chosen }: DialFind
     code: "doubtful-dial",
     path,
     what: `no dial is made for "${handwheel.name}": its feed is in doubt by ${formatBound(doubt, unit)} over ${over}${chosen.measuredOnly ? `, of which ${formatLength(chosen.overTravel, unit, unit === "mm" ? 0 : 1)} was measured` : ""}, and the division would be ${divisionLabel}`,
-    remedy:
-      "measure over more of the travel (the measuring-form sheet says how), or force a dial with divisions: or closure:, which then carries its doubt",
+    remedy: `${feed?.measured?.uneven?.wave ? "build the once-per-turn error into the marks with oncePerTurn: true" : "measure over more of the travel (the measuring-form sheet says how)"}, or force a dial with divisions: or closure:, which then carries its doubt`,
   };
 }
 

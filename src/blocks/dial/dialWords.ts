@@ -5,8 +5,8 @@ import { blurs, strains } from "../../dial/legibility.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { withinTurnWords } from "../../findings/travelWords.js";
 import type { Machine, Units } from "../../machine/machine.js";
-import { capital, formatBound, formatFixed, formatLength, plural } from "../../quantity/format.js";
-import { mmPer } from "../../quantity/length.js";
+import { capital, formatBound, formatFixed, formatLength, plural, trimmed } from "../../quantity/format.js";
+import { fromMm, mmPer } from "../../quantity/length.js";
 
 type Scale = Pick<DialFinding, "chosen" | "labelUnit">;
 
@@ -27,7 +27,7 @@ export function dialLegend(
   return [
     divisions,
     doubt > dial.chosen.divisionValue
-      ? `doubt ± ${formatBound(doubt, unit)} over ${formatLength(travel, unit, unit === "mm" ? 0 : 1)}`
+      ? `doubt ± ${formatBound(doubt, unit)} over ${trimmed(fromMm(travel, unit), unit === "mm" ? 0 : 1)} ${unit}`
       : "",
     [dial, ...(dial.second ? [dial.second] : [])].map(countedAs).filter(Boolean).join(", "),
     perTurn,
@@ -61,8 +61,12 @@ const withinWords = (finding: HandwheelFinding): string => {
 const amount = (mm: number, units: Units) =>
   `${formatFixed(Math.abs(mm) / mmPer[units], units === "mm" ? 4 : 5)} ${units}`;
 
+/** The travel over which a dial's error is told. */
+const overWords = ({ overTravel }: Scale["chosen"], units: Units): string =>
+  `${trimmed(fromMm(overTravel, units), units === "mm" ? 1 : 2)} ${units}`;
+
 function scaleWords({ chosen }: Scale, units: Units): string {
-  const over = formatLength(chosen.overTravel, units, 0);
+  const over = overWords(chosen, units);
   const kind = {
     even: `${plural(chosen.divisions, "even division")} of ${chosen.divisionLabel}`,
     true: `exact divisions of ${chosen.divisionLabel}${chosen.beginsAgain ? `, the last only ${amount(chosen.leftOver, chosen.unit)}: count whole turns, and begin each from its start reading` : ""}`,
@@ -81,7 +85,7 @@ export function costWords(chosen: Scale["chosen"], units: Units): string {
   if (chosen.beginsAgain) return "begins again each turn, so that nothing adds up, but does not run on past zero";
   if (chosen.errorPerTurn === 0) return "closes exactly";
   const sense = chosen.errorPerTurn > 0 ? "much" : "little";
-  const over = formatLength(chosen.overTravel, units, 0);
+  const over = overWords(chosen, units);
   return `${chosen.closes ? "closes within the feed's doubt" : "does not close"}: reads ${amount(chosen.errorPerTurn, units)} too ${sense} each turn, ${amount(chosen.errorOverTravel, units)} over ${over}`;
 }
 
@@ -89,7 +93,7 @@ export function costWords(chosen: Scale["chosen"], units: Units): string {
 export function vernierWords({ vernier, chosen }: DialFinding, units: Units): string {
   if (vernier === undefined) return "";
   const doubtful = chosen.doubtOverTravel !== undefined && chosen.doubtOverTravel > vernier.leastCount;
-  return `Vernier of ${vernier.parts} over ${vernier.spans} divisions: reads ${leastCount({ vernier, chosen })}${doubtful ? `, finer than the feed is known over ${formatLength(chosen.overTravel, units, 0)}` : ""}`;
+  return `Vernier of ${vernier.parts} over ${vernier.spans} divisions: reads ${leastCount({ vernier, chosen })}${doubtful ? `, finer than the feed is known over ${overWords(chosen, units)}` : ""}`;
 }
 
 export function leastCount({ vernier, chosen }: Pick<DialFinding, "vernier" | "chosen">): string {

@@ -17,10 +17,15 @@ export function settingWords(setting: Setting, wheel: HandwheelFinding): string 
 export function correctedLines(wheel: HandwheelFinding, distance: number, units: Units): string[] {
   const ways = startsOver(wheel).flatMap((from) => {
     const setting = correctedSetting(wheel, distance, from);
-    return setting === undefined ? [] : [`${startWords(from)} ${settingWords(setting, wheel)}`];
+    return setting === undefined ? [] : [{ from, words: settingWords(setting, wheel) }];
   });
-  if (ways.length === 0) return [];
+  const [first] = ways;
+  if (first === undefined) return [];
+  const same = ways.every(({ words }) => words === first.words);
+  const said = same
+    ? `begun at a whole turn of the readings, ${first.words}`
+    : `${ways.map(({ from, words }) => `${startWords(from)} of the readings: ${words}`).join("; ")}`;
   return [
-    `Corrected for the stretch that was measured, ${formatLength(distance, units, units === "mm" ? 2 : 4)} by the ${wheel.handwheel.name.toLowerCase()}: ${ways.join("; ")} (turns counted as in the readings).`,
+    `Corrected over the stretch that was measured, ${formatLength(distance, units, units === "mm" ? 2 : 4)} by the ${wheel.handwheel.name.toLowerCase()}: ${said}.`,
   ];
 }

@@ -42,7 +42,6 @@ export const stopSettings = block({}, ({ findings, width }): Run[] => {
       repeat.lostMotion === undefined
         ? "Lost motion was not measured: come from one side only."
         : `Coming from either side would add the lost motion, ${show(repeat.lostMotion)}: never do.`,
-      ...travelWords(wheel, units),
       ...correctedLines(wheel, stop.length, units),
       ...(repeat.lengthDoubt === undefined
         ? []
@@ -57,6 +56,9 @@ export const stopSettings = block({}, ({ findings, width }): Run[] => {
     return [
       ...head,
       ...numbered(steps, width),
+      ...travelWords(wheel, units).flatMap((words) =>
+        paragraph(words, width, { size: size.small, weight: "bold", ink: "accent", gap: 0.6 }),
+      ),
       ...verdicts.flatMap((words) => paragraph(words, width, { size: size.small, gap: 0.6 })),
       ...[...serves.filter(({ bad }) => !bad).map(({ words }) => words)].flatMap((words) =>
         paragraph(words, width, { size: size.small, weight: "bold", gap: 0.6 }),

@@ -62,7 +62,7 @@ export const turnTables = block(
           : []),
         ...part("Whole turns", width),
         ...wholeTurns(finding, settings.turns, units, width),
-        ...correctedTable(finding, [...own, ...within(settings[units], units)], units, width),
+        ...correctedTable(finding, [...new Set([...own, ...within(settings[units], units)])], units, width),
       ];
     }),
 );
@@ -229,32 +229,34 @@ function wholeTurns(finding: HandwheelFinding, most: number, units: Units, width
 function correctedTable(finding: HandwheelFinding, distances: readonly number[], units: Units, width: number): Run[] {
   const starts = startsOver(finding);
   const { dial, handwheel } = finding;
-  const rows = distances.flatMap((distance): Cell[][] => {
-    const settings = starts.map((from) => correctedSetting(finding, distance, from));
-    if (settings.every((setting) => setting === undefined)) return [];
-    return [
-      [
-        { text: units === "in" ? inches(fromMm(distance, "in")) : trimmed(distance, 4), weight: "bold" },
-        ...settings.map(
-          (setting): Cell => ({
-            text:
-              setting === undefined
-                ? "–"
-                : setting.divisions === undefined
-                  ? formatFixed(setting.turns, 3)
-                  : `${setting.wholeTurns} + ${formatFixed(setting.divisions, 1)}${setting.row === undefined ? "" : `, row ${setting.row}`}`,
-          }),
-        ),
-      ],
-    ];
-  });
+  const rows = [...distances]
+    .sort((a, b) => a - b)
+    .flatMap((distance): Cell[][] => {
+      const settings = starts.map((from) => correctedSetting(finding, distance, from));
+      if (settings.every((setting) => setting === undefined)) return [];
+      return [
+        [
+          { text: units === "in" ? inches(fromMm(distance, "in")) : trimmed(distance, 4), weight: "bold" },
+          ...settings.map(
+            (setting): Cell => ({
+              text:
+                setting === undefined
+                  ? "–"
+                  : setting.divisions === undefined
+                    ? formatFixed(setting.turns, 3)
+                    : `${setting.wholeTurns} + ${formatFixed(setting.divisions, 1)}${setting.row === undefined ? "" : `, row ${setting.row}`}`,
+            }),
+          ),
+        ],
+      ];
+    });
   if (rows.length === 0) return [];
   const columns: Column[] = [
     { heading: [`for ${handwheel.reads}`, units], align: units === "in" ? "end" : "decimal" },
     ...starts.map((from): Column => ({ heading: ["begun", startWords(from)], align: "middle" })),
   ];
   return [
-    ...part("Corrected for the stretch that was measured", width),
+    ...part("Corrected over the stretch that was measured", width),
     ...kept(
       paragraph(
         `Turns${dial ? ` + divisions of ${dial.chosen.divisionLabel}` : ""}, counted from the turn of the readings at which the movement begins; – ends beyond what was measured.`,
