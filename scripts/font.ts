@@ -16,7 +16,7 @@ export function readFonts(root = "."): { regular: Uint8Array; bold: Uint8Array }
 
 /** Unpacks a WOFF 1.0 file (W3C Recommendation "WOFF File Format 1.0", 2012, sections 3 to 5): every table is
  *  stored or deflated by itself; the result is the same font as a plain sfnt. Throws where it is no WOFF. */
-export function woffToTrueType(woff: Uint8Array): Uint8Array {
+function woffToTrueType(woff: Uint8Array): Uint8Array {
   const input = new DataView(woff.buffer, woff.byteOffset, woff.byteLength);
   if (input.getUint32(0) !== 0x774f4646) throw new Error("not a WOFF file");
   const count = input.getUint16(12);

@@ -1,4 +1,4 @@
-/** Runs one of our TypeScript scripts: `node scripts/run.mjs scripts/advances.ts`.
+/** Runs one of our TypeScript scripts: `node scripts/run.mjs scripts/generate.ts`.
  *  Node 20 reads no TypeScript, and esbuild is here anyway. The bundle goes beside node_modules' own caches, so that
  *  packages resolve from it as they do from the source. */
 import { mkdir } from "node:fs/promises";
@@ -8,7 +8,7 @@ import { build } from "esbuild";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
 const [script] = process.argv.slice(2);
-if (script === undefined) throw new Error("Say which script to run, as scripts/advances.ts");
+if (script === undefined) throw new Error("Say which script to run, as scripts/generate.ts");
 const outfile = join(root, "node_modules", ".cache", "witnessmark", `${basename(script, ".ts")}.mjs`);
 await mkdir(join(outfile, ".."), { recursive: true });
 await build({ entryPoints: [script], outfile, bundle: true, packages: "external", platform: "node", format: "esm" });

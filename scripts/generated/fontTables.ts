@@ -80,10 +80,14 @@ function glyphPathsSource(fonts: Fonts): string {
   const paths = (bytes: Uint8Array) => {
     const font = fontkit.create(bytes);
     return JSON.stringify(
-      Object.fromEntries(lettersOf(font).map((letter) => [letter, glyphOf(font, letter).path.toSVG()])),
+      Object.fromEntries([
+        ["\0", font.getGlyph(0).path.toSVG()],
+        ...lettersOf(font).map((letter) => [letter, glyphOf(font, letter).path.toSVG()]),
+      ]),
     );
   };
-  return `/** Outlines of our font's letters, in font units with y up: M, L, Q (a quadratic curve) and Z as in SVG paths.
+  return `/** Outlines of our font's letters, in font units with y up: M, L, Q (a quadratic curve) and Z as in SVG paths; U+0000 is
+ *  the box for a letter that is missing.
  *  Written by \`npm run generate\` from the font itself, never by hand. */
 export const glyphPaths = {
   regular: ${paths(fonts.regular)},

@@ -1,5 +1,6 @@
 import { type Io, told } from "./io.js";
 import type { PrintArgs } from "./print.js";
+import type { VerifyArgs } from "./verify.js";
 
 /** What stands behind the command line: a bundle of its own, which is loaded when a command line has been understood, so that
  *  help and wrong usage cost nothing of it. Each resolves to the exit status. */
@@ -13,8 +14,8 @@ export const check = (path: string, options: { json: boolean; whatIf: readonly s
 export const explain = (path: string, quantity: string | undefined, of: string | undefined, io: Io): Promise<number> =>
   told(io, async () => (await import("./explain.js")).explain(path, quantity, of, io));
 
-export const verify = (path: string, handwheel: string, measured: string, io: Io): Promise<number> =>
-  told(io, async () => (await import("./verify.js")).verify(path, handwheel, measured, io));
+export const verify = (path: string, args: VerifyArgs, io: Io): Promise<number> =>
+  told(io, async () => (await import("./verify.js")).verify(path, args, io));
 
 export const print = (args: PrintArgs, io: Io): Promise<number> =>
   told(io, async () => (await import("./print.js")).print(args, io));

@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 
 /** A refusal the user can act on: what went wrong, and what to do instead. Never shown with a stack trace. */
@@ -11,21 +11,23 @@ export class Refusal extends Error {
   }
 }
 
-/** Runs a command to its exit status; what it cannot do is told, never thrown. */
-export async function told(io: Io, command: () => number | Promise<number>): Promise<number> {
+/** Runs a command to its exit status; what it cannot do is told, never thrown. `about`: the file at work, where there are many. */
+export async function told(io: Io, command: () => number | Promise<number>, about?: string): Promise<number> {
   try {
     return await command();
   } catch (error) {
-    for (const line of error instanceof Refusal ? [error.message] : faultLines(error)) io.err(line);
+    for (const line of error instanceof Refusal ? [error.message] : faultLines(error, about)) io.err(line);
     return error instanceof Refusal ? error.exitCode : 1;
   }
 }
 
 /** What is shown of an error that is ours, not the user's. */
-export function faultLines(error: unknown): string[] {
+export function faultLines(error: unknown, about?: string): string[] {
   const { message, stack } = error instanceof Error ? error : new Error(String(error));
   return [
-    `witnessmark stopped on a fault of its own (${message}). Nothing was written.`,
+    about === undefined
+      ? `witnessmark stopped on a fault of its own (${message}). Nothing was written.`
+      : `${about}: witnessmark stopped on a fault of its own (${message}). Nothing of this file was written.`,
     "Please report it with the machine file; WITNESSMARK_TRACE=1 shows where it happened.",
     ...(process.env.WITNESSMARK_TRACE && stack ? [stack] : []),
   ];
@@ -38,19 +40,24 @@ export type Io = {
   readonly colour: boolean;
 };
 
+const say = (stream: NodeJS.WriteStream, text: string) => void (stream.writable && stream.write(`${text}\n`));
+
 export const processIo: Io = {
-  out: (text) => process.stdout.write(`${text}\n`),
-  err: (text) => process.stderr.write(`${text}\n`),
+  out: (text) => say(process.stdout, text),
+  err: (text) => say(process.stderr, text),
   colour: process.stdout.isTTY === true && !process.env.NO_COLOR,
 };
 
 /** Text of a user's file. Throws a Refusal that says what to do when it cannot be read. */
-export function readText(path: string): string {
+export function readText(path: string, remedy = "name a machine file, or make one with: witnessmark new"): string {
   try {
     return readFileSync(path, "utf8");
   } catch (error) {
+    const whole = unquotedPath(path, process.argv);
     throw new Refusal(
-      `${path}: cannot be read (${reason(error)}); name a machine file, or make one with: witnessmark new`,
+      whole === undefined
+        ? `${path}: cannot be read (${reason(error)}); ${remedy}`
+        : `${path}: there is no such file; a path with a space needs quotes: "${whole}"`,
     );
   }
 }
@@ -70,17 +77,27 @@ export type Output = { readonly path: string; readonly bytes: Uint8Array | strin
 /** Writes all files under temporary names beside their places, then renames them, so that each appears whole or not at all. */
 export function writeWhole(outputs: readonly Output[]): void {
   const waiting: { temporary: string; path: string }[] = [];
+  const renamed: string[] = [];
+  let at = "";
   try {
     for (const { path, bytes } of outputs) {
+      at = path;
       makeFolder(dirname(path));
+      if (statSync(path, { throwIfNoEntry: false })?.isDirectory()) throw new Error("a folder of this name is there");
       const temporary = join(dirname(path), `.${basename(path)}.${process.hrtime.bigint().toString(36)}`);
       waiting.push({ temporary, path });
       writeFileSync(temporary, bytes, { flag: "wx" });
     }
-    for (const { temporary, path } of waiting) renameSync(temporary, path);
+    for (const { temporary, path } of waiting) {
+      at = path;
+      renameSync(temporary, path);
+      renamed.push(path);
+    }
   } catch (error) {
     for (const { temporary } of waiting) rmSync(temporary, { force: true });
-    throw new Refusal(`nothing written: ${reason(error)}; name another place with --out`);
+    const state =
+      renamed.length === 0 ? "nothing written" : `already new: ${renamed.join(", ")}; the rest is as it was`;
+    throw new Refusal(`${at}: cannot be written (${reason(error)}); ${state}; name another place with --out`);
   }
 }
 
@@ -109,8 +126,32 @@ export function writeNew(path: string, text: string): void {
   }
 }
 
-/** Node's own words without the code and the system call. */
+/** A file whose path the shell cut at its spaces, that this word is a part of; undefined where there is none. */
+export function unquotedPath(word: string, argv: readonly string[]): string | undefined {
+  const at = argv.indexOf(word);
+  for (let from = Math.max(0, at - 3); from <= at; from++)
+    for (let to = at + 1; to <= Math.min(argv.length, at + 4); to++) {
+      const path = argv.slice(from, to).join(" ");
+      if (at >= 0 && to - from > 1 && existsSync(path)) return path;
+    }
+  return undefined;
+}
+
+/** The usual reasons in our own words. */
+const reasons: Readonly<Record<string, string>> = {
+  ENOENT: "there is no such file or folder",
+  EISDIR: "it is a folder",
+  ENOTDIR: "a part of its path is no folder",
+  EACCES: "this user may not open it",
+  EPERM: "this user may not open it",
+  ENOSPC: "the disk is full",
+  EROFS: "the disk is read-only",
+};
+
+/** Why a file could not be read or written; what is not usual in Node's words, without the code and the system call. */
 function reason(error: unknown): string {
+  const known = reasons[(error as NodeJS.ErrnoException).code ?? ""];
+  if (known !== undefined) return known;
   const message = error instanceof Error ? error.message : String(error);
   return message.replace(/^[A-Z]+: /, "").replace(/, (open|mkdir|rename|read|scandir|stat).*$/, "");
 }

@@ -29,7 +29,7 @@ export async function load(path: string): Promise<Loaded> {
 
 /** The CSV files that a machine file names, from beside it. One that is not there is left to the reader to tell. */
 async function loadCsv(path: string, names: readonly string[]): Promise<{ files: CsvFiles; problems: Problem[] }> {
-  const files = new Map<string, CsvReadings>();
+  const files = new Map<string, CsvReadings | undefined>();
   const problems: Problem[] = [];
   if (names.length === 0) return { files, problems };
   const { readCsv } = await import("../machine/csv.js");
@@ -39,7 +39,7 @@ async function loadCsv(path: string, names: readonly string[]): Promise<{ files:
     if (bytes === undefined) continue;
     const read = readCsv(new TextDecoder().decode(bytes), place);
     problems.push(...read.problems);
-    if (read.readings) files.set(name, read.readings);
+    files.set(name, read.readings);
   }
   return { files, problems };
 }
@@ -47,7 +47,7 @@ async function loadCsv(path: string, names: readonly string[]): Promise<{ files:
 /** A job file; its problems are reported, and undefined comes back when one is an error. */
 export async function loadJob(path: string, io: Io): Promise<Job | undefined> {
   const { readJob } = await import("../job/read.js");
-  const { job, problems } = readJob(readText(path));
+  const { job, problems } = readJob(readText(path, "name a job file; templates/jobs/deck-pin.yaml is one to copy"));
   report(problems, path, io);
   return job;
 }

@@ -40,7 +40,7 @@ function origin({ from, slip }: SpeedFinding): string {
 }
 
 function handwheelLines(finding: HandwheelFinding, units: Units): string[] {
-  const { handwheel, feed, dial, doubtful } = finding;
+  const { handwheel, feed, study, dial, doubtful } = finding;
   if (!feed)
     return [
       `${handwheel.name}: ${finding.miscounted ? "a turn miscounted in its readings, no feed told" : "feed per turn not given"}`,
@@ -51,6 +51,7 @@ function handwheelLines(finding: HandwheelFinding, units: Units): string[] {
   const lines = [`${handwheel.name}: ${value} a turn (${feedOrigin[feed.from]}), dial reads ${handwheel.reads}`];
   const { lostMotion, nominal } = feed;
   if (lostMotion) lines.push(`  lost motion ${show(lostMotion.travel)}, ${formatFixed(lostMotion.turn, 3)} of a turn`);
+  else if (study?.back?.contradiction) lines.push("  lost motion not known: its readings contradict each other");
   if (nominal !== undefined)
     lines.push(
       `  nominal ${show(nominal, 1)} a turn: a dial made for that reads ${wrong(nominal - feed.perTurn, (mm) => show(mm, 1))} each turn`,

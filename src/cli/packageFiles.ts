@@ -5,7 +5,7 @@ import { fileURLToPath } from "node:url";
 /** Folder that holds package.json: two above in the sources, one above in the bundle. */
 function findRoot(): string {
   let folder = dirname(fileURLToPath(import.meta.url));
-  while (!existsSync(join(folder, "package.json"))) folder = dirname(folder);
+  while (!existsSync(join(folder, "package.json")) && folder !== dirname(folder)) folder = dirname(folder);
   return folder;
 }
 const root = findRoot();

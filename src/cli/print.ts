@@ -12,8 +12,8 @@ export type PrintArgs = {
   readonly format: Format;
   readonly out: string;
   readonly replace: boolean;
-  /** A job file, for the plan. */
-  readonly job?: string | undefined;
+  /** Job files, for the plans. */
+  readonly jobs?: readonly string[] | undefined;
   /** Also one PDF of every sheet, with contents and bookmarks. */
   readonly all: boolean;
 };
@@ -22,12 +22,17 @@ export type PrintArgs = {
 const worthThreads = 12;
 
 /** Makes the asked sheets of every file: those of one file all or nothing, and a faulty file stops only itself. */
-export async function print({ files, sheets, job: jobFile, ...rest }: PrintArgs, io: Io): Promise<number> {
-  refuseSameNames(files);
+export async function print({ files, sheets, jobs: jobFiles = [], ...rest }: PrintArgs, io: Io): Promise<number> {
+  refuseSameNames(files, "machine");
+  refuseSameNames(jobFiles, "job");
   const templates = await readTemplates(sheets);
-  const job = jobFile === undefined ? undefined : await loadJob(jobFile, io);
-  if (jobFile !== undefined && job === undefined) return 1;
-  const request: PrintRequest = { ...rest, templates, asked: sheets !== undefined, job, colour: io.colour };
+  const jobs: PrintRequest["jobs"][number][] = [];
+  for (const file of jobFiles) {
+    const job = await loadJob(file, io);
+    if (job) jobs.push({ file, name: basename(file, extname(file)), job });
+  }
+  if (jobs.length < jobFiles.length) return 1;
+  const request: PrintRequest = { ...rest, templates, asked: sheets !== undefined, jobs, colour: io.colour };
 
   let status = 0;
   const tell = (outcome: Outcome) => {
@@ -40,11 +45,11 @@ export async function print({ files, sheets, job: jobFile, ...rest }: PrintArgs,
   return status;
 }
 
-function refuseSameNames(files: readonly string[]): void {
+function refuseSameNames(files: readonly string[], kind: "machine" | "job"): void {
   const stems = files.map((file) => basename(file, extname(file)));
   const twice = stems.find((stem, index) => stems.indexOf(stem) !== index);
   if (twice !== undefined)
     throw new Refusal(
-      `two machine files are named "${twice}", and their pages would have the same names; print them one at a time with --out`,
+      `two ${kind} files are named "${twice}", and their pages would have the same names; print them one at a time with --out`,
     );
 }

@@ -2,11 +2,10 @@ import { basename, extname, join } from "node:path";
 import { deflateSync } from "node:zlib";
 import type { Print } from "../drawing/page.js";
 import type { Findings } from "../findings/findings.js";
-import type { Job } from "../job/job.js";
 import type { Format } from "../output/formats.js";
 import { isOurOutput } from "../output/ours.js";
 import type { Tools } from "../output/render.js";
-import { pack } from "../sheets/pack.js";
+import { type NamedJob, pack } from "../sheets/pack.js";
 import type { Template } from "../sheets/template.js";
 import { type Io, type Output, Refusal, readIfThere, told, writeWhole } from "./io.js";
 import { load } from "./load.js";
@@ -23,8 +22,8 @@ export type PrintRequest = {
   readonly out: string;
   /** Also replace files that witnessmark did not make. */
   readonly replace: boolean;
-  /** What the plan is made from. */
-  readonly job: Job | undefined;
+  /** What plans are made from: each with its file, for messages. */
+  readonly jobs: readonly (NamedJob & { readonly file: string })[];
   /** Also one PDF of every sheet, with contents and bookmarks. */
   readonly all: boolean;
   readonly colour: boolean;
@@ -42,14 +41,18 @@ export async function printMachine(path: string, request: PrintRequest): Promise
   const lines: string[] = [];
   const io: Io = { out: () => undefined, err: (line) => void lines.push(line), colour: request.colour };
   const written: string[] = [];
-  const status = await told(io, async () => {
-    const outputs = await makePages(path, request, io);
-    if (outputs === undefined) return 1;
-    if (!request.replace) refuseForeign(outputs);
-    writeWhole(outputs);
-    written.push(...outputs.map((output) => output.path));
-    return 0;
-  });
+  const status = await told(
+    io,
+    async () => {
+      const outputs = await makePages(path, request, io);
+      if (outputs === undefined) return 1;
+      if (!request.replace) refuseForeign(outputs);
+      writeWhole(outputs);
+      written.push(...outputs.map((output) => output.path));
+      return 0;
+    },
+    path,
+  );
   return { written, lines, status };
 }
 
@@ -58,11 +61,13 @@ async function makePages(path: string, request: PrintRequest, io: Io): Promise<O
   const { findings, problems } = await load(path);
   report(problems, path, io);
   if (findings === undefined) return undefined;
-  const chosen = {
-    ...onlyHandwheels(findings, request.handwheels, path),
-    ...(request.job && { job: request.job }),
-  };
-  const { prints, absent } = pack(chosen, request.templates);
+  for (const { job, file } of request.jobs)
+    if (job.unitsLeftOpen && findings.machine.units !== "mm")
+      throw new Refusal(
+        `${file}: the job does not say its units, and ${path} is in inches; add  units: in  to the job, or  units: mm`,
+      );
+  const chosen = onlyHandwheels(findings, request.handwheels, path);
+  const { prints, absent } = pack(chosen, request.templates, request.jobs);
   for (const { name, why } of absent) {
     if (request.asked) throw new Refusal(`${path}: sheet ${name} cannot be made: ${why}`);
     io.err(`${path}: no ${name} sheet: ${why}`);
@@ -101,7 +106,10 @@ async function renderAll(
   const outputs: Output[] = [];
   for (const print of prints)
     for (const { ending, bytes } of await render(print, format, printer, tools))
-      outputs.push({ path: `${stem}-${print.sheet}${ending}`, bytes });
+      outputs.push({
+        path: `${[stem, print.sheet, ...(print.of === undefined ? [] : [print.of])].join("-")}${ending}`,
+        bytes,
+      });
   return outputs;
 }
 

@@ -5,12 +5,19 @@ import { packagePath } from "./packageFiles.js";
 import type { Outcome, PrintRequest } from "./printMachine.js";
 import { progressBar } from "./progressBar.js";
 
+/** Starts a thread to which paths are posted, and which posts an outcome for each. */
+function startThread(request: PrintRequest): Worker {
+  const launcher = JSON.stringify(packagePath("dist", "witnessmark.cjs"));
+  return new Worker(`require(${launcher}).load("commands").printThread()`, { eval: true, workerData: request });
+}
+
 /** Prints many machine files on all cores. What came of each is told in the order of the files, as soon as those before it are
  *  done, and then forgotten: a thousand files take no more memory than ten. */
 export async function printMany(
   files: readonly string[],
   request: PrintRequest,
   tell: (outcome: Outcome) => void,
+  start = startThread,
 ): Promise<void> {
   const bar = progressBar(files.length, "machines");
   const waiting = new Map<number, Outcome>();
@@ -24,27 +31,28 @@ export async function printMany(
     }
     bar.show(told);
   };
-  const launcher = JSON.stringify(packagePath("dist", "witnessmark.cjs"));
   let next = 0;
   const thread = (): Promise<void> =>
     new Promise((resolve) => {
-      const worker = new Worker(`require(${launcher}).load("commands").printThread()`, {
-        eval: true,
-        workerData: request,
-      });
+      const worker = start(request);
       let index = -1;
+      let fault: unknown = new Error("a thread ended by itself");
       const give = () => {
         index = next++;
         if (index < files.length) worker.postMessage(files[index]);
-        else void worker.terminate().then(() => resolve());
+        else void worker.terminate();
       };
       worker.on("message", (outcome: Outcome) => {
         done(index, outcome);
         give();
       });
-      // A thread that dies takes its file along; another goes on with the rest.
       worker.on("error", (error) => {
-        done(index, { written: [], lines: faultLines(error), status: 1 });
+        fault = error;
+      });
+      // A thread that dies takes its file along; another goes on with the rest.
+      worker.on("exit", () => {
+        if (index >= files.length) return resolve();
+        done(index, { written: [], lines: faultLines(fault, files[index]), status: 1 });
         resolve(thread());
       });
       give();

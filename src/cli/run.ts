@@ -1,24 +1,20 @@
 import yargs from "yargs";
-import { closest } from "../machine/closest.js";
 import { formats } from "../output/formats.js";
 import { type Io, Refusal } from "./io.js";
 import { packageText } from "./packageFiles.js";
-
-/** Options every command of its name knows; used to name the nearest one when a word is mistyped. */
-const options = {
-  new: [],
-  explain: ["of"],
-  verify: ["handwheel", "measured"],
-  check: ["json", "what-if"],
-  print: ["sheet", "handwheel", "job", "all", "format", "out", "replace"],
-} as const;
-const everyCommand = ["help", "version"] as const;
+import { asHelp, repeated, usageWords } from "./usage.js";
 
 /** Runs one command line; resolves to the exit status: 0 fine, 1 something wrong with the file or request, 2 wrong usage. */
-export async function run(argv: readonly string[], io: Io): Promise<number> {
+export async function run(words: readonly string[], io: Io): Promise<number> {
+  const argv = asHelp(words);
+  const refuse = (what: string): never => {
+    throw new Refusal(`${what}\nFor help: witnessmark --help`, 2);
+  };
+  const again = repeated(argv);
+  if (again !== undefined) refuse(again);
   let status = 0;
   const { version } = JSON.parse(packageText("package.json")) as { version: string };
-  const parser = yargs([...argv])
+  const parser = yargs(argv)
     .scriptName("witnessmark")
     .version(version)
     .usage("$0 <command>\n\nTrue dials, turn tables and speed cards for one small manual machine, from one file.")
@@ -73,10 +69,16 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
           .option("measured", {
             type: "string",
             demandOption: true,
-            describe: "length of the strip between its cut ends, or outside diameter of a face dial",
+            describe:
+              "length of the strip between its cut ends, outside diameter of a face dial, arc or chord of a bevel's; a bare number is in the file's unit",
+          })
+          .option("by", {
+            choices: ["strip", "ring", "arc", "chord"] as const,
+            requiresArg: true,
+            describe: "what was measured, where a dial has several lengths: a bevel's outer edge by arc or by chord",
           }),
       async (args) => {
-        status = await (await import("./commands.js")).verify(args.file, args.handwheel, args.measured, io);
+        status = await (await import("./commands.js")).verify(args.file, args, io);
       },
     )
     .command(
@@ -98,7 +100,12 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
             requiresArg: true,
             describe: "only these handwheels, by name",
           })
-          .option("job", { type: "string", requiresArg: true, describe: "a job file: makes the plan sheet" })
+          .option("job", {
+            type: "string",
+            array: true,
+            requiresArg: true,
+            describe: "a job file: makes its plan; give it again for another",
+          })
           .option("all", {
             type: "boolean",
             default: false,
@@ -118,7 +125,7 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
       async (args) => {
         const { file, sheet, handwheel, job, all, format, out, replace } = args;
         status = await (await import("./commands.js")).print(
-          { files: file, sheets: sheet, handwheels: handwheel, job, all, format, out, replace },
+          { files: file, sheets: sheet, handwheels: handwheel, jobs: job, all, format, out, replace },
           io,
         );
       },
@@ -142,18 +149,8 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
     .fail((message, error) => {
       // yargs' own complaints are wrong usage; anything else is not its business.
       if (error && error.name !== "YError") throw error;
-      throw new Refusal(`${withNearest(message, argv)}\nFor help: witnessmark --help`, 2);
+      refuse(usageWords(message, argv));
     });
   await parser.parseAsync();
   return status;
-}
-
-/** Names the nearest option, which yargs does for commands alone. */
-function withNearest(message: string, argv: readonly string[]): string {
-  const unknown = /^Unknown arguments?: ([^,]+)/.exec(message)?.[1];
-  if (unknown === undefined) return message;
-  const command = argv.find((word): word is keyof typeof options => word in options);
-  const known = [...everyCommand, ...(command ? options[command] : [])];
-  const nearest = closest(unknown, known);
-  return nearest ? `${message}. Did you mean --${nearest}?` : message;
 }

@@ -26,7 +26,10 @@ function builtInTemplate(name: string): Template {
 
 async function ownTemplate(file: string): Promise<Template> {
   const { readTemplate } = await import("../sheets/readTemplate.js");
-  const { template, problems } = readTemplate(readText(file), basename(file, extname(file)));
+  const { template, problems } = readTemplate(
+    readText(file, "name a sheet template; those of templates/sheets are there to copy"),
+    basename(file, extname(file)),
+  );
   if (template === undefined) throw new Refusal(problems.map((problem) => `${file}:${problem}`).join("\n"));
   return template;
 }

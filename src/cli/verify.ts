@@ -1,13 +1,32 @@
-import { verdictOn } from "../paper/measuredPiece.js";
-import { formatFixed } from "../quantity/format.js";
-import { parseLength } from "../quantity/length.js";
+import type { HandwheelFinding } from "../findings/findings.js";
+import type { Machine, Units } from "../machine/machine.js";
+import { type Measure, measuresOf, verdictOn } from "../paper/measuredPiece.js";
+import { mendedBar } from "../paper/printerCorrection.js";
+import { formatFixed, formatLength, trimmed } from "../quantity/format.js";
+import { inMm, parseLength } from "../quantity/length.js";
+import { builtIn } from "../sheets/builtIn.generated.js";
 import { type Io, Refusal } from "./io.js";
 import { load } from "./load.js";
 import { report } from "./report.js";
 
-/** Answers whether a printed dial, as a caliper finds it, is good enough, what it would cost, and what would mend it. Exit status 1
- *  when it is not good enough. */
-export async function verify(path: string, name: string, measuredText: string, io: Io): Promise<number> {
+/** Beyond this a page was scaled, or the length is in another unit. */
+const MOST_OFF = 0.05;
+
+export type VerifyArgs = {
+  readonly handwheel: string;
+  /** What the caliper says; a bare number is in the file's unit. */
+  readonly measured: string;
+  /** Which of the dial's lengths it is, where there are several. */
+  readonly by?: string | undefined;
+};
+
+/** Answers whether a printed dial, as a caliper finds it, is good enough, what it would cost, and what would mend it. Exit
+ *  status 1 when it is not good enough. */
+export async function verify(
+  path: string,
+  { handwheel: name, measured: measuredText, by }: VerifyArgs,
+  io: Io,
+): Promise<number> {
   const { findings, problems } = await load(path);
   report(problems, path, io);
   if (findings === undefined) return 1;
@@ -17,35 +36,78 @@ export async function verify(path: string, name: string, measuredText: string, i
     throw new Refusal(
       `${path}: there is no handwheel "${name}"; there are ${handwheels.map(({ handwheel }) => `"${handwheel.name}"`).join(", ") || "none in this file"}`,
     );
-  // The sheet says what a piece must measure in millimetres, so a bare number is one too.
-  const measured = parseLength(measuredText, "mm");
+  const { units } = machine;
+  const measured = parseLength(measuredText, units);
   if (measured === undefined || !(measured > 0))
-    throw new Refusal(`"${measuredText}" is not a length; write what the caliper says, as 119.7 or 4.713 in`, 2);
-  const printer = machine.paper.printer;
-  const verdict = verdictOn(finding, measured, printer === undefined ? undefined : machine.printers[printer]);
-  if ("missing" in verdict) throw new Refusal(`${path}: ${verdict.missing}`);
-  const { what, wanted, off, slack, good, perTurn, divisions, across } = verdict;
+    throw new Refusal(
+      `"${measuredText}" is not a length; write what the caliper says, as 119.7 mm or 4.713 in; a bare number is in ${units}, the file's unit`,
+      2,
+    );
+  const measure = chosenMeasure(finding, by, units, path);
+  const verdict = verdictOn(measure, measured);
+  const { off, good } = verdict;
   io.out(
-    `${finding.handwheel.name}: ${what} must measure ${formatFixed(wanted, 2)} mm, the caliper says ${formatFixed(measured, 2)}: ${formatFixed(Math.abs(off), 2)} mm too ${off > 0 ? "long" : "short"}.`,
+    `${finding.handwheel.name}: ${measure.what} must measure ${said(measure.wanted, units)}, the caliper says ${said(measured, units)}: ${said(Math.abs(off), units)} too ${off > 0 ? "long" : "short"}.`,
   );
   io.out(
     good
-      ? `Good enough: within ${formatFixed(slack, 2)} mm.`
-      : `Not good enough: at most ${formatFixed(slack, 2)} mm off is.`,
+      ? `Good enough: within ${said(measure.slack, units)}.`
+      : `Not good enough: at most ${said(measure.slack, units)} off is.`,
   );
-  io.out(
-    `Stuck on as it is, a reading just before the zero comes round would be out by ${formatFixed(perTurn, 4)} mm, ${formatFixed(divisions, 2)} of a division. It does not add up over the travel: each turn begins at the zero line again.`,
-  );
-  const scaled = Math.abs(measured / wanted - 1) > 0.05;
-  if (scaled)
-    io.out(
-      'More than 5 % off: the page was most likely printed "fit to page", or the length is in another unit. Print at 100 % first.',
-    );
-  else if (!good || Math.abs(off) > 0.05) {
-    const entry = printer ?? "my printer";
-    io.out(
-      `To mend it, print again with  printers: { ${/^[\w ]+$/.test(entry) ? entry : JSON.stringify(entry)}: { across: ${formatFixed(across * 200, 2)} of 200 } }${printer === undefined ? ` and  paper: { printer: ${entry} }` : ""}; keep the other bars of that entry as they are.`,
-    );
+  if (Math.abs(verdict.ratio - 1) > MOST_OFF) {
+    io.out(scaledWords(measuredText, measure, units));
+    return 1;
   }
+  io.out(costWords(finding, measure, verdict.turns, units));
+  if (!good || Math.abs(off) > 0.05) io.out(mendWords(measure, verdict.ratio, machine));
   return good ? 0 : 1;
+}
+
+const said = (mm: number, units: Units): string => formatLength(mm, units, units === "mm" ? 2 : 4);
+
+function chosenMeasure(finding: HandwheelFinding, by: string | undefined, units: Units, path: string): Measure {
+  const { handwheel, dial } = finding;
+  const measures = dial === undefined ? [] : measuresOf(dial);
+  const [first, ...others] = measures;
+  if (first === undefined)
+    throw new Refusal(`${path}: "${handwheel.name}" has no dial: give it a feed and a dial with its sizes`);
+  const asked = measures.find((measure) => measure.by === by);
+  if (asked !== undefined) return asked;
+  if (by === undefined && others.length === 0) return first;
+  const ways = measures.map((measure) => `--by ${measure.by} (${measure.what}: ${said(measure.wanted, units)})`);
+  throw new Refusal(`say what was measured of "${handwheel.name}": ${ways.join(" or ")}`, 2);
+}
+
+/** A bare number in the wrong unit is the likeliest slip; then a page printed to fit. */
+function scaledWords(measuredText: string, { wanted }: Measure, units: Units): string {
+  const other: Units = units === "mm" ? "in" : "mm";
+  const bare = Number(measuredText.replace(",", "."));
+  if (Math.abs(inMm(bare, other) / wanted - 1) <= MOST_OFF)
+    return `A bare number is in ${units}, the file's unit: write ${measuredText} ${other} if that is what was meant.`;
+  return 'More than 5 % off: the page was most likely printed "fit to page", or the length is in another unit. Print at 100 % first.';
+}
+
+function costWords({ reading, dial }: HandwheelFinding, { by }: Measure, turns: number, units: Units): string {
+  const perTurn = formatLength(turns * (reading?.perTurn ?? 0), units, units === "mm" ? 4 : 5);
+  const divisions = formatFixed(turns * (dial?.chosen.divisionsPerTurn ?? 0), 2);
+  return by === "ring"
+    ? `A ring that is as much too large or too small all round divides its turn as evenly: measure it square to this, too. Off in this direction alone, two readings could be out against each other by up to ${perTurn}, ${divisions} of a division.`
+    : `Stuck on as it is, a reading just before the zero comes round would be out by ${perTurn}, ${divisions} of a division. It does not add up over the travel: each turn begins at the zero line again.`;
+}
+
+/** The bar that corrects what lies level on the dials sheet; along a bent edge both sides of the sheet mix. */
+function mendWords({ by }: Measure, ratio: number, { paper, printers }: Machine): string {
+  if (by === "arc")
+    return "To mend it, print the printer-check page and put its figures into the file: along a bent edge no single one can be told.";
+  const name = paper.printer ?? "my printer";
+  const printer = printers[name];
+  const landscape = builtIn.find((sheet) => sheet.name === "dial")?.orientation === "landscape";
+  const entry = (side: "across" | "down") => {
+    const { measured, nominal } = mendedBar(printer, side, ratio);
+    return `${side}: ${formatFixed(measured, 2)} of ${trimmed(nominal, 3)}`;
+  };
+  const [level, upright] = landscape ? (["down", "across"] as const) : (["across", "down"] as const);
+  const key = /^[\w ]+$/.test(name) ? name : JSON.stringify(name);
+  const use = paper.printer === undefined ? ` and  paper: { printer: ${key} }` : "";
+  return `To mend it, print again with  printers: { ${key}: { ${entry(level)} } }${use}; keep the other bars of that entry as they are. That is for a length that lay level on the dials sheet, which is ${level} its sheet of paper; if it lay the other way, ${entry(upright)} instead.`;
 }

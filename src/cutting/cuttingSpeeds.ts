@@ -5,7 +5,7 @@ import type { CuttingSpeed, Factor } from "./finding.js";
 import { findMaterial } from "./materials.js";
 import { findOperation, type Operation } from "./operations.js";
 import { knurling, operationFactors, type PublishedFactor, toolFactors } from "./published/factors.js";
-import { highSpeedSteel, type PublishedSpeed } from "./published/row.js";
+import { highSpeedSteel, type PublishedSpeed } from "./published/source.js";
 import { metresPerMinuteAt } from "./rates.js";
 import { findTool } from "./tools.js";
 
@@ -47,8 +47,9 @@ function ownSpeed({ material, tool, operation }: Asked, own: readonly OwnCutting
       findOperation(one.operation ?? "turning") === operation,
   );
   if (row === undefined) return undefined;
-  const { slowest, fastest, source = "the machine file" } = row;
-  const sources = [source];
+  const { slowest, fastest, asGiven, source = "the machine file" } = row;
+  // With its figures as they were understood: a bare number in an inch file is feet a minute, and paper says so.
+  const sources = [asGiven === undefined ? source : `${source} (${material}, ${asGiven})`];
   return {
     ...{ material, tool, operation: operation.name, slowest, fastest, most: fastest },
     ...{ sources, confidence: "read", rows: [], factors: [] },

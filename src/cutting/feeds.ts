@@ -1,6 +1,8 @@
 import { mmPer } from "../quantity/length.js";
+import { publishedFeeds } from "./data.js";
 import { findMaterial } from "./materials.js";
-import { type PublishedFeed, publishedFeeds } from "./published/feeds.js";
+import { plastics } from "./published/materials.js";
+import type { PublishedFeed } from "./published/source.js";
 
 export type FeedRange = {
   /** mm per revolution. */
@@ -23,7 +25,7 @@ export function feedPerRevolution(
       row.operation === operation &&
       (row.material === undefined ||
         row.material === standard ||
-        (row.material === "plastics" && isPlastic(standard))) &&
+        (row.material === "plastics" && plastics.includes(standard ?? ""))) &&
       (row.over === undefined || (diameter !== undefined && diameter > row.over)) &&
       (row.upTo === undefined || (diameter !== undefined && diameter <= row.upTo * (1 + 1e-9))),
   );
@@ -35,6 +37,3 @@ export function feedPerRevolution(
     confidence: fits.every(({ confidence }) => confidence === "read") ? "read" : "memory",
   };
 }
-
-const isPlastic = (material: string | undefined): boolean =>
-  ["plastics", "nylon", "acetal", "acrylic", "rigid PVC", "polystyrene", "PTFE"].includes(material ?? "");

@@ -1,5 +1,5 @@
 import type { SpeedFinding } from "../drive/finding.js";
-import type { PublishedSpeed } from "./published/row.js";
+import type { PublishedSpeed } from "./published/source.js";
 
 /** A recommended range of cutting speed with its source. */
 export type CuttingSpeed = {

@@ -32,6 +32,9 @@ export const operations: readonly Operation[] = [
   operation("threading by die", "drilling", "outside diameter of the thread", true, ["die"]),
 ];
 
+/** Every word for one. */
+export const operationWords: readonly string[] = operations.flatMap(({ name, aliases }) => [name, ...aliases]);
+
 /** By its name or a usual other one, whatever the case. */
 export function findOperation(name: string): Operation | undefined {
   const key = name.trim().toLowerCase();

@@ -1,5 +1,5 @@
 import { closest } from "../machine/closest.js";
-import { tools } from "./published/row.js";
+import { tools } from "./published/source.js";
 
 /** Other names that the trade uses for a tool of the data. */
 const aliases: Readonly<Record<string, string>> = {

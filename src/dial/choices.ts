@@ -1,4 +1,4 @@
-import { doubtUpTo } from "../feed/doubtOver.js";
+import { feedDoubtOver } from "../feed/doubtOver.js";
 import type { FeedFinding } from "../feed/finding.js";
 import type { Closure, DialWish, Handwheel, Units } from "../machine/machine.js";
 import type { ChoiceOptions, DialBlank } from "./blank.js";
@@ -104,7 +104,7 @@ function choose(blank: DialBlank, named: DivisionValue, closure: Closure): DialC
   const division = divide(blank, value, closure);
   const { overTravel, measuredOnly } = toldOver(blank);
   const turns = overTravel / blank.feed.perTurn;
-  const doubt = doubtUpTo(turns, blank.feed);
+  const doubt = feedDoubtOver(turns, blank.feed);
   const doubtOverTravel = doubt === undefined ? undefined : doubt * (blank.onDiameter ? 2 : 1);
   const errorOverTravel = division.errorPerTurn * turns;
   // Even marks and rows share the turn out among themselves; true marks stand where the value puts them.

@@ -1,4 +1,4 @@
-import { doubtUpTo } from "../feed/doubtOver.js";
+import { feedDoubtOver } from "../feed/doubtOver.js";
 import type { FeedFinding } from "../feed/finding.js";
 import type { DialWish, Handwheel, Paper, Units } from "../machine/machine.js";
 import { choicesFor } from "./choices.js";
@@ -83,7 +83,7 @@ export function workingDoubt(
   { reads, travel = overTravel }: Handwheel,
   feed: FeedFinding,
 ): { readonly doubt: number; readonly travel: number } | undefined {
-  const doubt = doubtUpTo(travel / feed.perTurn, feed);
+  const doubt = feedDoubtOver(travel / feed.perTurn, feed);
   return doubt === undefined ? undefined : { doubt: doubt * (reads === "diameter" ? 2 : 1), travel };
 }
 

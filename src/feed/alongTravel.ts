@@ -177,6 +177,21 @@ export function shape(readings: Readings, slope: number): Shape {
   };
 }
 
+/** The same where the mean feed turned out `steeper`, mm a turn: what lies ahead of it does so by less. */
+export function steepened(found: Shape, steeper: number, first: number, last: number): Shape {
+  const { alongTravel, ahead } = found;
+  if (alongTravel === undefined || ahead === undefined) return found;
+  const zones = alongTravel.found.map((zone) => ({
+    ...zone,
+    aheadAtEnd: zone.aheadAtEnd - steeper * (zone.toTurn - first),
+  }));
+  return {
+    ...found,
+    alongTravel: { ...alongTravel, found: zones },
+    ahead: ahead.map((mm, k) => mm - (steeper * (last - first) * k) / (ahead.length - 1)),
+  };
+}
+
 /** How deep a worn stretch must be, mm, to be called real in `power` of the cases in which these turns are read once and
  *  each reading scatters by `scatter`: a hollow in the middle of the travel, four tenths of it wide between the places where
  *  it is 1/e deep (common practice; wear is where the work is). Undefined where
@@ -209,6 +224,7 @@ export function partsTheTurn(turns: readonly number[]): boolean {
   return places.size >= 3;
 }
 
-const least = (values: readonly number[]): number => values.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY);
-const greatest = (values: readonly number[]): number =>
+export const least = (values: readonly number[]): number =>
+  values.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY);
+export const greatest = (values: readonly number[]): number =>
   values.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);

@@ -10,11 +10,13 @@ export function doubtOver(turns: number, { uncertainty, measured }: FeedFinding,
   return Math.hypot(turns * uncertainty, ends) + boundOver(turns, measured);
 }
 
-/** The same for the worst of all movements of up to so many turns: what a whole length of travel is in doubt by. */
-export function doubtUpTo(turns: number, feed: FeedFinding): number | undefined {
-  const doubt = doubtOver(turns, feed);
-  const { sway = 0 } = feed.measured?.uneven ?? {};
-  return doubt === undefined ? undefined : doubt + (swayOver(Math.min(turns, 0.5), sway) - swayOver(turns, sway));
+/** What the feed itself leaves in doubt over a whole length of travel, for the worst of all movements of up to so many turns: as
+ *  above, without what each end strays by. */
+export function feedDoubtOver(turns: number, { uncertainty, measured }: FeedFinding): number | undefined {
+  if (uncertainty === undefined) return undefined;
+  const { sway = 0 } = measured?.uneven ?? {};
+  const worst = swayOver(Math.min(turns, 0.5), sway) - swayOver(turns, sway);
+  return turns * uncertainty + boundOver(turns, measured) + worst;
 }
 
 /** A wave does not touch whole turns and counts twice over half a turn. */

@@ -1,6 +1,6 @@
 import type { Feed, Readings } from "../machine/machine.js";
 import { rackTravel } from "../machine/rackTravel.js";
-import { partsTheTurn, type Shape, shape } from "./alongTravel.js";
+import { greatest, least, partsTheTurn, type Shape, shape, steepened } from "./alongTravel.js";
 import { budget } from "./budget.js";
 import type { FeedFinding, Fit, Measured, TooFewReadings } from "./finding.js";
 import { fitRuns } from "./fitRuns.js";
@@ -54,11 +54,14 @@ function fromReadings(readings: Readings, builtIn: boolean): FeedFinding | TooFe
     ...(uncertainty === undefined ? {} : { uncertainty }),
     fit: line,
     ...(lost === undefined ? {} : { lostMotion: lost }),
-    measured: measuredBy(readings, line, line === straight ? first : shape(readings, line.slope), builtIn),
+    measured: measuredBy(readings, line, first, Math.abs(line.slope) - Math.abs(straight.slope), builtIn),
   };
 }
 
-function measuredBy({ turns, gauge }: Readings, line: Fit, found: Shape, builtIn: boolean): Measured {
+/** `steeper`: by how much the line is steeper than the one that `first` was found against. */
+function measuredBy({ turns, gauge }: Readings, line: Fit, first: Shape, steeper: number, builtIn: boolean): Measured {
+  const [from, to] = [least(turns), greatest(turns)];
+  const found = steepened(first, steeper, from, to);
   const uneven = unevenOf(found, builtIn);
   // What is worn or wavy is told by its bound: it does not count as scatter once more.
   const scatter =
@@ -67,8 +70,8 @@ function measuredBy({ turns, gauge }: Readings, line: Fit, found: Shape, builtIn
       : { deviation: line.residualDeviation, degreesOfFreedom: Math.max(1, line.degreesOfFreedom) };
   const deviation = Math.max(scatter.deviation, roundingDeviation(gauge ?? 0));
   return {
-    from: turns.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY),
-    to: turns.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY),
+    from,
+    to,
     position: studentT95(scatter.degreesOfFreedom) * deviation,
     withinTurn: partsTheTurn(turns),
     shape: found,

@@ -33,7 +33,7 @@ function byLevels(
   const line = regress(columns, centred(travel));
   if (line === undefined) return undefined;
   const slope = line.coefficients.at(-1) ?? 0;
-  const { residuals } = line;
+  const { residuals, weightsOfLast } = line;
   const spread = spreadOf(residuals, levels, columns.length);
   // Two places tell nothing of what repeats at each: no line is left to stray from.
   const known = spread.degreesOfFreedom > 0;
@@ -41,7 +41,7 @@ function byLevels(
   const weights = new Float64Array(levels.places);
   for (let i = 0; i < turns.length; i++) {
     const place = levels.place[i] ?? 0;
-    weights[place] = (weights[place] ?? 0) + (line.weightsOfLast[i] ?? 0);
+    weights[place] = (weights[place] ?? 0) + (weightsOfLast[i] ?? 0);
   }
   const leverage = Math.sqrt(weights.reduce((sum, weight) => sum + weight * weight, 0));
   const middle = mean(turns);

@@ -30,6 +30,17 @@ export function lostMotion(readings: Readings, slope: number): LostMotion | unde
   };
 }
 
+/** Why a lost motion cannot be what was measured: less than none beyond its doubt, or more than half a turn, where the two ways
+ *  were more likely counted from different turns. Half a turn: common practice; a nut that loose is past measuring. */
+export function contradiction({
+  travel,
+  turn,
+  uncertainty = 0,
+}: LostMotion): "negative" | "over half a turn" | undefined {
+  if (travel < -Math.max(uncertainty, NO_SCATTER)) return "negative";
+  return turn > 0.5 ? "over half a turn" : undefined;
+}
+
 /** Of several runs as of one: what play differs by from place to place comes again with every run. */
 function doubt(
   differences: readonly number[],

@@ -2,8 +2,11 @@ import type { Readings } from "../machine/machine.js";
 import type { Shape } from "./alongTravel.js";
 import { type Budget, budget } from "./budget.js";
 import type { Fit } from "./finding.js";
+import { type OtherZero, otherZeros } from "./gaugeZero.js";
 import type { AxisFinding } from "./iso230.js";
+import { lostMotion } from "./lostMotion.js";
 import { miscountedFrom, type Wild, wildReadings } from "./outliers.js";
+import { type ReturnStudy, returnStudy } from "./returnStudy.js";
 import { positioningOf } from "./runs.js";
 
 /** Everything that readings say beyond their straight line. */
@@ -12,6 +15,9 @@ export type FeedStudy = {
   readonly wild: readonly Wild[];
   /** A whole turn lost or gained in counting. */
   readonly miscounted?: { readonly index: number; readonly turns: number };
+  /** Repeated runs that were read from another zero of the gauge. */
+  readonly otherZeros: readonly OtherZero[];
+  readonly back?: ReturnStudy;
   readonly shape: Shape;
   readonly budget?: Budget;
   /** By ISO 230-2's formulas, where enough runs exist. */
@@ -22,11 +28,16 @@ export function study(line: Fit, shape: Shape, readings: Readings): FeedStudy {
   const { turns, travel, gauge } = readings;
   const miscounted = miscountedFrom(turns, travel);
   const sources = budget(line, readings);
+  const zeros = miscounted ? [] : otherZeros(readings);
+  // Where the gauge never moved there is no way back to compare.
+  const back = returnStudy(readings, line.slope === 0 ? undefined : lostMotion(readings, line.slope));
   const axis = positioningOf(readings, line.slope, line.intercept);
   return {
     wild: miscounted ? [] : wildReadings(turns, travel, gauge),
+    otherZeros: zeros,
     ...(miscounted && { miscounted }),
     shape,
+    ...(back && { back }),
     ...(sources && { budget: sources }),
     ...(axis && { positioning: axis }),
   };

@@ -2,6 +2,7 @@ import { coarserThanItsDoubt, dialFinding } from "../dial/dialFinding.js";
 import { readingOf } from "../dial/reading.js";
 import { speeds } from "../drive/speeds.js";
 import { feedPerTurn } from "../feed/feedPerTurn.js";
+import type { FeedFinding } from "../feed/finding.js";
 import { study } from "../feed/study.js";
 import type { Handwheel, Machine } from "../machine/machine.js";
 import type { Findings, HandwheelFinding } from "./findings.js";
@@ -18,14 +19,15 @@ export function compute(machine: Machine): Findings {
 function handwheelFinding(handwheel: Handwheel, machine: Machine): HandwheelFinding {
   if (handwheel.feed === undefined) return { handwheel };
   const builtIn = handwheel.dial?.oncePerTurn === true;
-  const feed = feedPerTurn(handwheel.feed, builtIn);
+  const found = feedPerTurn(handwheel.feed, builtIn);
   // The reader refuses such a file; a Machine from elsewhere simply has no feed here.
-  if ("tooFew" in feed) return { handwheel };
-  const { fit, measured } = feed;
+  if ("tooFew" in found) return { handwheel };
+  const { fit, measured } = found;
   const beyond =
     fit && measured && handwheel.feed.from === "readings" ? study(fit, measured.shape, handwheel.feed) : undefined;
   // A turn miscounted leaves no feed to cut by: the line through such readings is nobody's.
-  if (beyond?.miscounted) return { handwheel, study: beyond, miscounted: feed };
+  if (beyond?.miscounted) return { handwheel, study: beyond, miscounted: found };
+  const feed = beyond?.back?.contradiction ? withoutLostMotion(found) : found;
   const wave = builtIn ? beyond?.shape.oncePerTurn : undefined;
   // Only a wave that is more than chance is built in.
   const dial = dialFinding(
@@ -45,3 +47,6 @@ function handwheelFinding(handwheel: Handwheel, machine: Machine): HandwheelFind
     ...(dial && (made ? { dial } : { doubtful: dial })),
   };
 }
+
+/** A lost motion that cannot be serves nothing: sheets then say that it is not known. */
+const withoutLostMotion = ({ lostMotion: _, ...feed }: FeedFinding): FeedFinding => feed;

@@ -3,6 +3,7 @@ import type { Handwheel } from "../machine/machine.js";
 import type { Path, Remark } from "../machine/problem.js";
 import { formatFixed } from "../quantity/format.js";
 import type { HandwheelFinding } from "./findings.js";
+import { returnRemarks } from "./returnRemarks.js";
 
 /** What a handwheel's readings show to be wrong or worn; nothing is ever left out of the fit in silence. */
 export function readingRemarks({ handwheel, feed, study }: HandwheelFinding, index: number): Remark[] {
@@ -46,6 +47,15 @@ export function readingRemarks({ handwheel, feed, study }: HandwheelFinding, ind
         "take it again; until then it still stands in the fit, and its doubt with it",
       ),
     ),
+    ...study.otherZeros.map(({ from, run, off }) =>
+      warn(
+        "other-zero",
+        [...path, "travel", from],
+        `run ${run} of "${handwheel.name}", from here on, stands ${formatFixed(Math.abs(off), 3)} mm ${off > 0 ? "above" : "below"} the others: its gauge had another zero`,
+        "read each run from the same zero, or take that run's first reading off all of its readings",
+      ),
+    ),
+    ...returnRemarks(handwheel.name, study, path),
     ...(alongTravel?.real
       ? [
           warn(

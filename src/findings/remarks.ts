@@ -2,19 +2,26 @@ import { findMaterial, knownMaterials, nearestMaterial } from "../cutting/materi
 import { workingDoubt } from "../dial/dialFinding.js";
 import type { DialFinding } from "../dial/finding.js";
 import { blurs } from "../dial/legibility.js";
+import type { Units } from "../machine/machine.js";
 import type { Remark } from "../machine/problem.js";
 import { formatBound, formatFixed, formatLength } from "../quantity/format.js";
 import type { Findings, HandwheelFinding } from "./findings.js";
+import { missingLetters } from "./missingLetters.js";
+import { motorRemarks } from "./motorRemarks.js";
 import { readingRemarks } from "./readingRemarks.js";
+import { travelRemarks } from "./travelRemarks.js";
 import { workRemarks } from "./workRemarks.js";
 
 /** What the file says that only computing shows to be wrong or doubtful, with the path of the value it is about. */
 export function remarks(findings: Findings): Remark[] {
   return [
+    ...missingLetters(findings.machine),
     ...unknownMaterials(findings),
     ...workRemarks(findings.machine.work),
     ...findings.handwheels.flatMap(readingRemarks),
-    ...findings.handwheels.flatMap(dialRemarks),
+    ...findings.handwheels.flatMap((wheel, index) => dialRemarks(wheel, index, findings.machine.units)),
+    ...travelRemarks(findings),
+    ...(findings.machine.drive ? motorRemarks(findings.machine.drive) : []),
     ...driveRemarks(findings),
   ];
 }
@@ -36,15 +43,16 @@ function unknownMaterials({ machine }: Findings): Remark[] {
   });
 }
 
-function dialRemarks(finding: HandwheelFinding, index: number): Remark[] {
+function dialRemarks(finding: HandwheelFinding, index: number, units: Units): Remark[] {
   const path = ["handwheels", index, "dial"];
-  const { handwheel, feed, dial, doubtful } = finding;
+  const { handwheel, feed, reading, dial, doubtful } = finding;
   if (handwheel.dial === undefined) return [];
   // The miscounted turn is told at its reading.
   if (finding.miscounted) return [];
   if (doubtful !== undefined) return [tooDoubtful(finding, doubtful, path)];
   if (dial !== undefined)
     return [
+      ...impossibleDivisions(handwheel.name, dial, { perTurn: reading?.perTurn ?? 0, units }, path),
       ...tooClose(handwheel.name, dial, path),
       ...(handwheel.dial.vernier !== undefined && dial.vernier === undefined
         ? [noVernier(handwheel.name, handwheel.dial.vernier, dial, path)]
@@ -72,8 +80,16 @@ function tooDoubtful({ handwheel, feed }: HandwheelFinding, { chosen }: DialFind
     code: "doubtful-dial",
     path,
     what: `no dial is made for "${handwheel.name}": its feed is in doubt by ${formatBound(doubt, unit)} over ${over}${chosen.measuredOnly ? `, of which ${formatLength(chosen.overTravel, unit, unit === "mm" ? 0 : 1)} was measured` : ""}, and the division would be ${divisionLabel}`,
-    remedy: `${feed?.measured?.uneven?.wave ? "build the once-per-turn error into the marks with oncePerTurn: true" : "measure over more of the travel (the measuring-form sheet says how)"}, or force a dial with divisions: or closure:, which then carries its doubt`,
+    remedy: `${doubtRemedy(feed)}, or force a dial with divisions: or closure:, which then carries its doubt`,
   };
+}
+
+/** What would make a feed better known. */
+function doubtRemedy(feed: HandwheelFinding["feed"]): string {
+  if (feed?.measured === undefined) return "measure the feed (the measuring-form sheet says how)";
+  return feed.measured.uneven?.wave
+    ? "build the once-per-turn error into the marks with oncePerTurn: true"
+    : "measure over more of the travel (the measuring-form sheet says how)";
 }
 
 function noVernier(name: string, parts: number, { chosen }: DialFinding, path: Remark["path"]): Remark {
@@ -104,6 +120,64 @@ function tooClose(name: string, { chosen, second }: DialFinding, path: Remark["p
           },
         ],
   );
+}
+
+/** A division that the file asks for and no turn holds, or so many that none could be drawn. */
+function impossibleDivisions(
+  name: string,
+  { chosen, rows, second, forced }: DialFinding,
+  { perTurn, units }: { readonly perTurn: number; readonly units: Units },
+  path: Remark["path"],
+): Remark[] {
+  const error = (key: string, code: string, what: string, remedy: string): Remark => ({
+    severity: "error",
+    code,
+    path: [...path, key],
+    what,
+    remedy,
+  });
+  const asked = [
+    ...(forced ? [{ key: "divisions", chosen, rows }] : []),
+    ...(second ? [{ key: "second", chosen: second.chosen, rows: second.rows }] : []),
+  ].flatMap(({ key, chosen: { divisionValue, divisionLabel, divisions }, rows }) =>
+    divisionValue > perTurn / 2 + 1e-9
+      ? [
+          error(
+            key,
+            "too-large",
+            `one turn of "${name}" is not two divisions of ${divisionLabel}`,
+            `give what one division is worth, a part of the ${formatLength(perTurn, units)} that the dial reads in a turn; mind the unit`,
+          ),
+        ]
+      : rows.length === 0
+        ? [
+            error(
+              key,
+              "too-many",
+              `${divisions} divisions of ${divisionLabel} cannot be drawn round "${name}"`,
+              "mind the decimal point and the unit; a fine reading comes from a vernier",
+            ),
+          ]
+        : [],
+  );
+  const same =
+    second !== undefined &&
+    second.chosen.unit === chosen.unit &&
+    Math.abs(second.chosen.divisionValue - chosen.divisionValue) < 1e-9;
+  return same
+    ? [
+        ...asked,
+        {
+          ...error(
+            "second",
+            "same-scale",
+            `the second scale of "${name}" is the first one again`,
+            "give it another division, or leave second out",
+          ),
+          severity: "warning",
+        },
+      ]
+    : asked;
 }
 
 function driveRemarks({ drive }: Findings): Remark[] {

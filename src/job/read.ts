@@ -1,6 +1,7 @@
 import { findMaterial, knownMaterials, nearestMaterial } from "../cutting/materials.js";
 import { closest } from "../machine/closest.js";
 import { readDocument } from "../machine/document.js";
+import type { LengthText } from "../machine/fields.js";
 import type { Path, Problem, Remark } from "../machine/problem.js";
 import { inMm } from "../quantity/length.js";
 import { threads } from "../thread/data.js";
@@ -11,7 +12,18 @@ export type JobReading = { readonly job?: Job; readonly problems: readonly Probl
 
 /** Reads a job file; problems as for a machine file: all at once, with their places. Never throws. */
 export function readJob(text: string): JobReading {
-  const kind = { noun: "job file", begin: "name: Deck pin" };
+  const kind = {
+    noun: "job file",
+    begin: "name: Deck pin",
+    standIns: { name: "unnamed", material: "mild steel" },
+    mistaken: [
+      {
+        keys: ["handwheels", "drive", "limits", "paper", "work"],
+        noun: "machine file",
+        remedy: "name it before --job, and give --job the file that lists the steps",
+      },
+    ],
+  };
   const { value, problems } = readDocument(text, jobFile, kind, assemble);
   return value === undefined ? { problems } : { job: value, problems };
 }
@@ -38,8 +50,11 @@ const usualFinish = 0.1;
 
 function assemble(file: JobFile, report: (remark: Remark) => void): Job {
   const units = file.units ?? "mm";
-  const mm = (length: { value: number; unit: "mm" | "file" }) =>
-    length.unit === "mm" ? length.value : inMm(length.value, units);
+  let bare = false;
+  const mm = (length: LengthText) => {
+    bare ||= length.unit === "file";
+    return length.unit === "mm" ? length.value : inMm(length.value, units);
+  };
   const error = (path: Path, code: string, what: string, remedy: string) =>
     report({ severity: "error", path, code, what, remedy });
   if (findMaterial(file.material) === undefined) {
@@ -139,6 +154,7 @@ function assemble(file: JobFile, report: (remark: Remark) => void): Job {
 
   return {
     name: file.name,
+    ...(file.units === undefined && bare ? { unitsLeftOpen: true } : {}),
     material: file.material,
     tool: file.tool ?? "high-speed steel",
     bar,

@@ -29,7 +29,10 @@ const bar = z.strictObject({
 /** The job file as users write it; one definition serves the reader and the published JSON Schema. */
 export const jobFile = z.strictObject({
   name: needed(words, "What is made"),
-  units: optional(z.enum(["mm", "in"]), "Unit of bare numbers; mm when left out"),
+  units: optional(
+    z.enum(["mm", "in"]),
+    "Unit of bare numbers; mm when left out, but beside a machine in inches it must be said",
+  ),
   material: needed(words, "As on the speed table"),
   tool: optional(words, "high-speed steel when left out"),
   bar: needed(bar, "What it is made from"),

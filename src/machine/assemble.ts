@@ -1,6 +1,8 @@
 import { trimmed } from "../quantity/format.js";
 import { mmPer } from "../quantity/length.js";
 import { pitchOf } from "../quantity/thread.js";
+import { asRead } from "./asRead.js";
+import { assembleCuttingSpeeds } from "./assembleCuttingSpeeds.js";
 import { assembleDial } from "./assembleDial.js";
 import { assembleDrive } from "./assembleDrive.js";
 import { assembleFeed } from "./assembleFeed.js";
@@ -54,7 +56,7 @@ export function assemble(file: MachineFile, report: Report, csv: CsvFiles): Mach
       ]),
     ),
     paper: paper(file, context),
-    work: { ...work(file.work, context), ...cuttingWishes(file.work, context) },
+    work: { ...work(file.work, context), ...assembleCuttingSpeeds(file.work, context) },
     ...assembleScales(file, context),
     ...(file.stops && { stops: assembleStops(file, context) }),
     ...(file.tapers && { tapers: assembleTapers(file.tapers, context) }),
@@ -81,23 +83,24 @@ function uniqueNames(wheels: Raw<"handwheels">, { error }: Context): void {
   }
 }
 
-function handwheel(wheel: Raw<"handwheels">[number], path: Path, context: Context): Handwheel {
-  const feed = wheel.feed === undefined ? undefined : assembleFeed(wheel.feed, [...path, "feed"], context);
-  const dial = wheel.dial === undefined ? undefined : assembleDial(wheel.dial, [...path, "dial"], context);
-  return {
-    name: wheel.name,
-    reads: wheel.reads ?? "travel",
-    ...(wheel.travel !== undefined && { travel: context.mm(wheel.travel) }),
-    ...(feed !== undefined && { feed }),
-    ...(dial !== undefined && { dial }),
-    ...(wheel.distances && { distances: wheel.distances.map(context.mm) }),
-  };
+function handwheel(
+  { reads = "travel", feed: rawFeed, dial: rawDial, ...plain }: Raw<"handwheels">[number],
+  path: Path,
+  context: Context,
+): Handwheel {
+  const feed = rawFeed && assembleFeed(rawFeed, [...path, "feed"], context);
+  const dial = rawDial && assembleDial(rawDial, [...path, "dial"], context);
+  return { ...asRead(plain, context.feedMm), reads, ...(feed && { feed }), ...(dial && { dial }) };
 }
 
 /** Copy paper of 75 to 80 g/m² is about 0.10 mm thick: 500 sheets of 75 g/m² measure 51.5 mm (The Physics Factbook, 2001). */
 const usualThickness = 0.1;
 
-function paper({ paper, printers }: MachineFile, { mm, error }: Context): Paper {
+/** Between these, mm, lies what goes through a printer. Common practice. */
+const thinnest = 0.03;
+const thickest = 0.5;
+
+function paper({ paper, printers }: MachineFile, { mm, error, warn }: Context): Paper {
   const known = Object.keys(printers ?? {});
   if (paper?.printer !== undefined && !known.includes(paper.printer))
     error(
@@ -105,6 +108,13 @@ function paper({ paper, printers }: MachineFile, { mm, error }: Context): Paper 
       "unknown-printer",
       `there is no printer "${paper.printer}"`,
       known.length > 0 ? `there are ${known.join(", ")}` : "add it under printers:, or leave it out here",
+    );
+  if (paper?.printer === undefined && known[0] !== undefined)
+    warn(
+      ["printers", known[0]],
+      "unused-printer",
+      "no page is corrected by these figures: paper names no printer",
+      `add printer: ${known.length === 1 ? known[0] : `one of ${known.join(", ")}`} under paper:, or take printers: out`,
     );
   const thickness = paper?.thickness === undefined ? usualThickness : mm(paper.thickness);
   const adhesive = paper?.adhesive === undefined ? 0 : mm(paper.adhesive);
@@ -119,30 +129,18 @@ function paper({ paper, printers }: MachineFile, { mm, error }: Context): Paper 
         `${key} of ${trimmed(value, 3)} mm is no paper's`,
         "copy paper is about 0.10 mm",
       );
+    else if (value > thickest || (key === "thickness" && value < thinnest))
+      warn(
+        ["paper", key],
+        "unlikely-paper",
+        `${key} of ${trimmed(value, 4)} mm is unusual: copy paper is 0.10 mm, a label or photo paper up to ${thickest} mm`,
+        "measure ten sheets together, and mind the unit and the decimal point",
+      );
   return {
     size: paper?.size ?? "A4",
     thickness,
     adhesive,
     ...(paper?.printer !== undefined && { printer: paper.printer }),
-  };
-}
-
-function cuttingWishes(given: MachineFile["work"], { error }: Context): Pick<Work, "derating" | "cuttingSpeeds"> {
-  const own = given?.cuttingSpeeds?.map(({ speed: [slowest, fastest], ...row }, index) => {
-    if (slowest > fastest)
-      error(
-        ["work", "cuttingSpeeds", index, "speed"],
-        "backwards",
-        "the slower cutting speed comes after the faster one",
-        "write the slower one first",
-      );
-    const { material, tool, operation, source } = row;
-    const words = { ...(tool !== undefined && { tool }), ...(operation !== undefined && { operation }) };
-    return { material, ...words, slowest, fastest, ...(source !== undefined && { source }) };
-  });
-  return {
-    ...(given?.derating !== undefined && { derating: given.derating }),
-    ...(own && { cuttingSpeeds: own }),
   };
 }
 

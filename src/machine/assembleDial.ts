@@ -1,4 +1,5 @@
 import { trimmed } from "../quantity/format.js";
+import { asRead } from "./asRead.js";
 import type { Context, Raw } from "./context.js";
 import type { DialWish } from "./machine.js";
 import type { Path } from "./problem.js";
@@ -7,6 +8,8 @@ import type { Path } from "./problem.js";
  *  practice. */
 const leastDial = 5;
 const largestDial = 500;
+/** Room for marks and the smallest numbers, mm. */
+const leastWidth = 3;
 /** Paper and glue add at most some hundredths to a measured wrap; more is a slip of the rule. */
 const largestWrapError = 0.05;
 
@@ -14,59 +17,50 @@ const largestWrapError = 0.05;
 export function assembleDial(
   dial: NonNullable<Raw<"handwheels">[number]["dial"]>,
   path: Path,
-  { mm, error, warn, units }: Context,
+  { feedMm, error, warn, units }: Context,
 ): DialWish | undefined {
-  const wish = {
-    increases: dial.increases ?? "clockwise",
-    ...(dial.divisions !== undefined && { divisions: mm(dial.divisions) }),
-    ...(dial.closure !== undefined && { closure: dial.closure }),
-    ...(dial.oncePerTurn && { oncePerTurn: true }),
-    ...(dial.second !== undefined && { second: mm(dial.second) }),
-    ...(dial.vernier !== undefined && { vernier: dial.vernier }),
-    ...(dial.lap !== undefined && { lap: mm(dial.lap) }),
-    ...(dial.index !== undefined && { index: dial.index }),
-  } as const;
-  if (dial.shape === "face" && dial.lap !== undefined)
+  const sizes = asRead(dial, feedMm);
+  const { shape, diameter, wrap, width = 0, outside = 0, inside = 0, smallDiameter = 0, ...plain } = sizes;
+  const wish = { ...plain, increases: plain.increases ?? "clockwise" } as const;
+  if (shape === "face" && dial.lap !== undefined)
     error([...path, "lap"], "not-this-shape", "a face dial is a whole ring and has no joint to lap", "leave lap out");
-  if (dial.shape === "drum" && dial.index !== undefined)
+  if (shape === "drum" && dial.index !== undefined)
     error([...path, "index"], "not-this-shape", "round a drum the numbers are upright everywhere", "leave index out");
-  const wants: Record<typeof dial.shape, readonly (keyof typeof dial)[]> = {
+  const wants: Record<typeof shape, readonly (keyof typeof dial)[]> = {
     drum: ["width"],
     face: ["outside", "inside"],
     bevel: ["diameter", "smallDiameter", "width"],
   };
-  const allowed: Record<typeof dial.shape, readonly (keyof typeof dial)[]> = {
+  const allowed: Record<typeof shape, readonly (keyof typeof dial)[]> = {
     drum: ["diameter", "wrap"],
     face: [],
     bevel: [],
   };
-  const missing = wants[dial.shape].filter((key) => dial[key] === undefined);
+  const missing = wants[shape].filter((key) => dial[key] === undefined);
   for (const key of missing)
     error(
       path,
       "missing",
-      `a ${dial.shape} dial needs its ${key}`,
+      `a ${shape} dial needs its ${key}`,
       `add ${key}:, in ${units === "in" ? "inches" : "mm"} or with its unit`,
     );
   for (const key of ["diameter", "wrap", "width", "outside", "inside", "smallDiameter"] as const)
-    if (dial[key] !== undefined && !wants[dial.shape].includes(key) && !allowed[dial.shape].includes(key))
+    if (dial[key] !== undefined && !wants[shape].includes(key) && !allowed[shape].includes(key))
       error(
         [...path, key],
         "not-this-shape",
-        `a ${dial.shape} dial has no ${key}`,
-        `it takes ${[...wants[dial.shape], ...allowed[dial.shape]].join(", ")}`,
+        `a ${shape} dial has no ${key}`,
+        `it takes ${[...wants[shape], ...allowed[shape]].join(", ")}`,
       );
-  if (dial.shape === "drum" && dial.diameter === undefined && dial.wrap === undefined)
+  if (shape === "drum" && dial.diameter === undefined && dial.wrap === undefined)
     error(
       path,
       "missing",
       "a drum dial needs its diameter or its wrap length",
       "measure across the drum, or once round it with a strip of paper",
     );
-  const size = (key: "diameter" | "wrap" | "width" | "outside" | "inside" | "smallDiameter") =>
-    dial[key] === undefined ? undefined : mm(dial[key]);
   for (const key of ["diameter", "outside", "wrap", "width"] as const) {
-    const value = size(key);
+    const value = sizes[key];
     const largest = key === "wrap" ? Math.PI * largestDial : key === "width" ? largestDial / 2 : largestDial;
     const least = key === "wrap" ? Math.PI * leastDial : key === "width" ? 0 : leastDial;
     if (value !== undefined && (value > largest || value < least))
@@ -77,16 +71,26 @@ export function assembleDial(
         `write the unit beside it: a bare number is in ${units} here`,
       );
   }
-  const [outside = 0, inside = 0, diameter, smallDiameter = 0, width = 0, wrap] = [
-    size("outside"),
-    size("inside"),
-    size("diameter"),
-    size("smallDiameter"),
-    size("width"),
-    size("wrap"),
-  ];
   if (missing.length > 0) return undefined;
-  if (dial.shape === "face") {
+  const round = wrap ?? Math.PI * (diameter ?? 0);
+  if (wish.lap !== undefined && round > 0 && wish.lap > round / 4)
+    error(
+      [...path, "lap"],
+      "too-large",
+      `a tab of ${trimmed(wish.lap, 3)} mm is more than a quarter of the ${trimmed(round, 1)} mm once round`,
+      "5 to 10 mm are enough for glue; mind the unit",
+    );
+  const along = shape === "face" ? (outside - inside) / 2 : width;
+  if (shape !== "drum" && outside >= inside && along < leastWidth)
+    error(
+      [...path, shape === "face" ? "inside" : "width"],
+      "too-narrow",
+      `a ring ${trimmed(along, 3)} mm wide has no room for marks and numbers`,
+      shape === "face"
+        ? `outside and inside are both diameters: they must differ by ${2 * leastWidth} mm at least`
+        : `measure width along the slope; at least ${leastWidth} mm`,
+    );
+  if (shape === "face") {
     if (!(outside > inside))
       error(
         [...path, "inside"],
@@ -96,7 +100,7 @@ export function assembleDial(
       );
     return { shape: "face", outside, inside, ...wish };
   }
-  if (dial.shape === "bevel") {
+  if (shape === "bevel") {
     if (!((diameter ?? 0) > smallDiameter))
       error(
         [...path, "smallDiameter"],
@@ -113,12 +117,12 @@ export function assembleDial(
       );
     return { shape: "bevel", diameter: diameter ?? 0, smallDiameter, width, ...wish };
   }
-  if (width < 3)
+  if (width < leastWidth)
     error(
       [...path, "width"],
       "too-narrow",
       `a strip ${trimmed(width, 3)} mm wide has no room for marks and numbers`,
-      "measure the width of the drum; at least 3 mm",
+      `measure the width of the drum; at least ${leastWidth} mm`,
     );
   if (wrap !== undefined && diameter !== undefined && Math.abs(wrap / (Math.PI * diameter) - 1) > largestWrapError)
     warn(

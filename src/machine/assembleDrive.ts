@@ -1,3 +1,4 @@
+import { trimmed } from "../quantity/format.js";
 import { parseLength } from "../quantity/length.js";
 import { splitUnit } from "../quantity/number.js";
 import { closest } from "./closest.js";
@@ -6,6 +7,20 @@ import { effectiveDiameter, type PulleyMeasure, veeSections } from "./effectiveD
 import type { LengthText } from "./fields.js";
 import type { Belt, BeltKind, Cover, Drive, Motor, Stage, Step } from "./machine.js";
 import type { Path } from "./problem.js";
+
+/** What else belts are called (common practice). */
+const otherNames: readonly (readonly [BeltKind, RegExp])[] = [
+  ["vee", /^v\b|v-|wedge|^[zabm]$/i],
+  ["toothed", /tooth|timing|synchron|cog/i],
+  ["round", /round|cord|o-?ring/i],
+  ["flat", /flat|leather/i],
+];
+const beltExamples: Readonly<Record<BeltKind, string>> = {
+  vee: "write vee, or vee, A with its section",
+  toothed: "write toothed, 5 mm with its pitch",
+  round: "write round, 5 mm with its thickness",
+  flat: "write flat, 2 mm with its thickness",
+};
 
 const beltKinds: readonly BeltKind[] = ["round", "vee", "flat", "toothed"];
 
@@ -54,6 +69,14 @@ function readMotor(given: Raw<"drive">["motor"], { error }: Context): { motor: M
     );
   if (by !== undefined && mains !== undefined)
     error([...path, "mains"], "two-forms", `a ${by} drive knows no mains`, "leave mains out");
+  const twice = speeds?.findIndex((one, index) => speeds.indexOf(one) !== index) ?? -1;
+  if (twice >= 0)
+    error(
+      [...path, "speeds", twice],
+      "same-speed",
+      `the motor has ${speeds?.[twice]} rpm twice`,
+      "give each of its speeds once, as on its plate; for a single one write speed:",
+    );
   const hertz = mains === undefined ? undefined : Number.parseInt(String(mains), 10);
   const steps = (speeds ?? []).map((rpm): Step => ({ label: String(rpm), kind: "motor", factor: rpm / fastestRpm }));
   return {
@@ -97,12 +120,14 @@ function readCover(cover: NonNullable<Raw<"drive">["cover"]>, { mm, error }: Con
 function readBelt(text: string, path: Path, { units, error }: Context): Belt | undefined {
   const [kind = "", size] = text.split(",").map((part) => part.trim());
   if (!beltKinds.includes(kind as BeltKind)) {
-    const nearest = closest(kind, beltKinds);
+    const nearest = otherNames.find(([, pattern]) => pattern.test(kind))?.[0] ?? closest(kind, beltKinds);
     error(
       path,
       "unknown-word",
       `belt cannot be "${kind}"`,
-      nearest ? `did you mean "${nearest}"?` : `it is one of ${beltKinds.join(", ")}`,
+      nearest
+        ? `did you mean "${nearest}"? ${beltExamples[nearest as BeltKind]}`
+        : `it is one of ${beltKinds.join(", ")}; ${beltExamples.vee}`,
     );
     return undefined;
   }
@@ -195,10 +220,21 @@ function readPulley(
   given: RawPulley,
   belt: Belt | undefined,
   path: Path,
-  { mm, error }: Context,
+  { mm, units, error, warn }: Context,
 ): { readonly effective: number; readonly by?: PulleyMeasure } {
   if (given === undefined) return { effective: 1 };
-  if ("value" in given) return { effective: mm(given) };
+  const judged = (effective: number): number => {
+    const small = effective < usualPulleys.least;
+    if (small || effective > usualPulleys.largest)
+      (effective < possiblePulleys.least || effective > possiblePulleys.largest ? error : warn)(
+        path,
+        small ? "too-small" : "too-large",
+        `a pulley of ${trimmed(effective, 4)} mm is unusual on a small machine`,
+        `write the unit beside it, and mind the decimal point: a bare number is in ${units} here`,
+      );
+    return effective;
+  };
+  if ("value" in given) return { effective: judged(mm(given)) };
   const measures = pulleyMeasures.filter((by) => given[by] !== undefined);
   const [by] = measures;
   if (by === undefined || measures.length > 1) {
@@ -207,12 +243,17 @@ function readPulley(
   }
   const size = by === "teeth" ? (given.teeth ?? 1) : mm(given[by] as LengthText);
   const found = effectiveDiameter({ by, size }, belt);
-  if (typeof found === "number" && found > 0) return { effective: found, by: { by, size } };
+  if (typeof found === "number" && found > 0) return { effective: judged(found), by: { by, size } };
   if (typeof found === "number")
     error(path, "bad-value", "the belt is thicker than the pulley", "check the unit and the belt's size");
   else error(path, "missing", "the effective diameter cannot be known from this", `give ${found.lacks}`);
   return { effective: 1 };
 }
+
+/** Diameters, mm, of a small machine's pulleys, from a toy motor's to a flywheel's; and those beyond which there are none, even
+ *  where only their ratio was written down. Common practice. */
+const usualPulleys = { least: 3, largest: 1000 };
+const possiblePulleys = { least: 0.1, largest: 3000 };
 
 const pulleyMeasures = ["outside", "overBelt", "string", "stringOver", "teeth"] as const;
 
@@ -223,7 +264,7 @@ function readLabels(labels: readonly string[], stages: readonly Stage[], path: P
     const example = choices.map(({ steps }) => steps[0]?.label).join(", ");
     error(
       path,
-      "not-a-position",
+      "unknown-position",
       `a position of this drive is ${choices.length === 0 ? "not named: there is no choice" : `one label from each of ${choices.map(({ name }) => name).join(", ")}`}`,
       `for example [${example}]`,
     );

@@ -1,8 +1,8 @@
 import { trimmed } from "../quantity/format.js";
-import { inMm, MM_PER_INCH } from "../quantity/length.js";
 import { assembleRack, FARTHEST_RACK } from "./assembleRack.js";
 import type { Context, Raw } from "./context.js";
 import type { Feed, Readings } from "./machine.js";
+import { nominalSlip } from "./nominalSlip.js";
 import type { Path } from "./problem.js";
 import { rackTravel } from "./rackTravel.js";
 
@@ -14,28 +14,20 @@ export function assembleFeed(raw: RawFeed, path: Path, context: Context): Feed |
   const feed = "value" in raw ? scalar(raw, context) : compound(raw, path, context);
   if (feed === undefined) return undefined;
   const perTurn = roughly(feed);
+  if (perTurn === undefined) return feed;
+  const slip = feed.nominal === undefined ? undefined : nominalSlip(perTurn, feed.nominal, changedAbout(feed, context));
   // A rack that goes too far is told of with its likely slip.
-  const told = feed.from === "rack" && perTurn !== undefined && perTurn > FARTHEST_RACK;
-  if (perTurn !== undefined && (perTurn < 0.05 || perTurn > 100) && !told)
+  const told = feed.from === "rack" && perTurn > FARTHEST_RACK;
+  if (slip) context.warn(path, slip.code, slip.what, slip.remedy);
+  else if ((perTurn < 0.05 || perTurn > 100) && !told)
     context.warn(
       path,
       "unlikely-feed",
       `a feed of ${trimmed(perTurn, 4)} mm a turn is unusual for a small machine`,
       "check the unit and the count of turns",
     );
-  if (feed.from === "readings" && perTurn !== undefined && !("value" in raw))
+  if (feed.from === "readings" && !("value" in raw))
     coarseGauge(feed, raw.readings, perTurn, [...path, "readings", "gauge"], context);
-  const { nominal } = feed;
-  if (nominal !== undefined && perTurn !== undefined) {
-    for (const ratio of [perTurn / nominal, nominal / perTurn])
-      if (Math.abs(ratio / MM_PER_INCH - 1) < 0.2)
-        context.warn(
-          path,
-          "unit-mix",
-          "feed and nominal differ by about 25.4",
-          "one of them seems to be in inches: write the unit beside it",
-        );
-  }
   return feed;
 }
 
@@ -100,17 +92,14 @@ function compound(feed: Exclude<RawFeed, { value: number }>, path: Path, context
 }
 
 /** The lists of a file, or those of a CSV beside it. Undefined where an error was told. */
-function listsOf(
-  raw: RawReadings,
-  path: Path,
-  { mm, csv, units, error }: Context,
-): Omit<Readings, "gauge"> | undefined {
+function listsOf(raw: RawReadings, path: Path, { mm, csv, error }: Context): Omit<Readings, "gauge"> | undefined {
   const name = typeof raw === "string" ? raw : raw.file;
   if (name !== undefined) {
     if (typeof raw !== "string" && (raw.turns || raw.travel || raw.return))
       error(path, "two-forms", "readings are given both here and in a file", "keep the lists, or file");
     const found = csv.get(name);
     if (found === undefined) {
+      if (csv.has(name)) return undefined;
       error(
         typeof raw === "string" ? path : [...path, "file"],
         "no-csv",
@@ -119,8 +108,7 @@ function listsOf(
       );
       return undefined;
     }
-    const list = (values: readonly number[]) => values.map((value) => inMm(value, units));
-    return { turns: found.turns, travel: list(found.travel), ...(found.back && { back: list(found.back) }) };
+    return { turns: found.turns, travel: found.travel.map(mm), ...(found.back && { back: found.back.map(mm) }) };
   }
   if (typeof raw === "string") return undefined;
   const missing = (["turns", "travel"] as const).filter((key) => raw[key] === undefined);
@@ -152,14 +140,14 @@ function assembleReadings(raw: RawReadings, path: Path, context: Context): Readi
       "travel",
       "unequal-lists",
       `${turns.length} turns but ${travel.length} readings`,
-      "give one reading for each entry of turns",
+      `give one reading for each entry of turns${commaSlip(travel)}`,
     );
   if (back && back.length !== turns.length)
     refuse(
       "return",
       "unequal-lists",
       `${turns.length} turns but ${back.length} return readings`,
-      "give one for each entry of turns, in the order of turns",
+      `give one for each entry of turns, in the order of turns${commaSlip(back)}`,
     );
   if (turns.length < 3)
     refuse(
@@ -205,6 +193,16 @@ function assembleReadings(raw: RawReadings, path: Path, context: Context): Readi
       "write each return reading beside the turn at which it was taken, not in the order of taking",
     );
   const about = typeof raw === "string" ? {} : raw;
+  const { temperature } = about;
+  if (temperature !== undefined && (temperature < coldest || temperature > warmest))
+    refuse(
+      "temperature",
+      "bad-value",
+      `nobody measures at ${temperature} °C`,
+      temperature > warmest
+        ? `if it is in Fahrenheit, write ${trimmed(((temperature - 32) * 5) / 9, 0)}`
+        : "give degrees Celsius, from -20 to 60",
+    );
   const gauge = {
     ...(about.gauge && { gauge: mm(about.gauge) }),
     ...(about.gaugeError && { gaugeError: mm(about.gaugeError) }),
@@ -212,6 +210,16 @@ function assembleReadings(raw: RawReadings, path: Path, context: Context): Readi
   };
   return sound ? { ...gauge, turns, travel, ...(back && { back }) } : undefined;
 }
+
+/** Whole numbers alone look like decimals that their commas cut in two. */
+const commaSlip = (readings: readonly number[]): string =>
+  readings.length > 1 && readings.every(Number.isInteger)
+    ? "; in a list a comma parts entries: write 0.99, not 0,99"
+    : "";
+
+/** °C between which a machine is measured; beyond them a number was meant in another unit. Common practice. */
+const coldest = -20;
+const warmest = 60;
 
 /** Sign of how readings go with turns. */
 function trend(turns: readonly number[], readings: readonly number[]): number {
@@ -224,8 +232,29 @@ function roughly(feed: Feed): number | undefined {
   if (feed.from === "stated") return feed.perTurn;
   if (feed.from === "screw") return feed.pitch * feed.starts;
   if (feed.from === "rack") return rackTravel(feed);
-  const { turns, travel } = feed;
-  const last = turns.indexOf(Math.max(...turns.slice(0, 1000)));
-  const first = turns.indexOf(Math.min(...turns.slice(0, 1000)));
-  return Math.abs(((travel[last] ?? 0) - (travel[first] ?? 0)) / ((turns[last] ?? 1) - (turns[first] ?? 0)));
+  return middleSlope(feed);
+}
+
+/** The feed that readings would give with turns and travel changed about; their slope is then in turns per unit of the file. */
+function changedAbout(feed: Feed, { mm }: Context): number | undefined {
+  const slope = feed.from === "readings" ? middleSlope(feed) : undefined;
+  const unit = mm({ value: 1, unit: "file" });
+  return slope === undefined ? undefined : unit ** 2 / slope;
+}
+
+/** Middle one of the slopes between readings half the travel apart: one wild reading does not move it. */
+function middleSlope({ turns, travel }: Readings): number | undefined {
+  const every = Math.ceil(turns.length / 1000);
+  const places = turns
+    .flatMap((turn, index) => (index % every === 0 ? [{ turn, reading: travel[index] ?? 0 }] : []))
+    .sort((a, b) => a.turn - b.turn);
+  const half = Math.floor(places.length / 2);
+  const slopes = places
+    .slice(half)
+    .flatMap((far, index) => {
+      const near = places[index] ?? far;
+      return far.turn > near.turn ? [Math.abs((far.reading - near.reading) / (far.turn - near.turn))] : [];
+    })
+    .sort((a, b) => a - b);
+  return slopes[Math.floor(slopes.length / 2)];
 }

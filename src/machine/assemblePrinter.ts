@@ -39,7 +39,7 @@ export function assemblePrinter(printer: Raw<"printers">[string], path: Path, { 
       "measure again from corner to corner, from top left first",
     );
   if (diagonals && (printer.across === undefined || printer.down === undefined))
-    error([...path, "diagonals"], "missing", "the diagonals mean nothing without both bars", "add across: and down:");
+    error(path, "missing", "the diagonals mean nothing without both bars", "add across: and down:");
   if (diagonals && printer.across && printer.down) {
     const expected = Math.hypot(printer.across.measured, printer.down.measured);
     if (diagonals.some((diagonal) => Math.abs(diagonal / expected - 1) > largestScaleError))

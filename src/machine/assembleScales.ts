@@ -1,5 +1,7 @@
+import { trimmed } from "../quantity/format.js";
 import type { Context, Raw } from "./context.js";
 import type { AngleScale, DividingHead, LinearScale, Machine } from "./machine.js";
+import type { Path } from "./problem.js";
 import type { MachineFile } from "./schema.js";
 
 /** Straight scales, angle scales and what divides a circle. */
@@ -48,6 +50,7 @@ function linearScale(
       `divisions of ${divisions} mm cannot be drawn on a scale of ${length} mm`,
       "choose between 0.5 mm and the whole length",
     );
+  judgeWidth(scale.width && mm(scale.width), path, error);
   return {
     name: scale.name,
     length,
@@ -79,6 +82,7 @@ function angleScale(scale: Raw<"angleScales">[number], index: number, { mm, erro
   const radius = mm(scale.radius);
   const width = scale.width === undefined ? 9 : mm(scale.width);
   const step = scale.step ?? 1;
+  judgeWidth(width, path, error);
   if ((step * Math.PI * radius) / 180 < 0.5)
     error(
       [...path, "step"],
@@ -100,6 +104,20 @@ function angleScale(scale: Raw<"angleScales">[number], index: number, { mm, erro
     turns: scale.turns ?? true,
     ...(scale.vernier !== undefined && { vernier: scale.vernier }),
   };
+}
+
+/** Widths, mm, between which a strip has room for its numbers and is still a strip. */
+const narrowest = 3;
+const widest = 60;
+
+function judgeWidth(width: number | undefined, path: Path, error: Context["error"]): void {
+  if (width === undefined || (width >= narrowest && width <= widest)) return;
+  error(
+    [...path, "width"],
+    width < narrowest ? "too-narrow" : "too-large",
+    `a scale ${trimmed(width, 3)} mm wide ${width < narrowest ? "has no room for numbers" : "is no strip"}`,
+    `give its width across the marks, ${narrowest} to ${widest} mm; mind the unit`,
+  );
 }
 
 const dividingHead = (given: Raw<"dividing">): DividingHead => ({

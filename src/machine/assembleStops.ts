@@ -1,12 +1,13 @@
+import { asRead } from "./asRead.js";
 import { closest } from "./closest.js";
 import type { Context } from "./context.js";
 import type { StopWish } from "./machine.js";
 import type { MachineFile } from "./schema.js";
 
-export function assembleStops(file: MachineFile, { mm, error }: Context): StopWish[] {
+export function assembleStops(file: MachineFile, { feedMm, error }: Context): StopWish[] {
   const known = (file.handwheels ?? []).map(({ name }) => name);
   const byName = new Map(known.map((name) => [name.toLowerCase(), name]));
-  return (file.stops ?? []).map(({ name, handwheel, length, tolerance, parts }, index) => {
+  return (file.stops ?? []).map(({ handwheel, ...plain }, index) => {
     const path = ["stops", index, "handwheel"];
     const found = byName.get(handwheel.toLowerCase());
     if (found === undefined) {
@@ -18,12 +19,6 @@ export function assembleStops(file: MachineFile, { mm, error }: Context): StopWi
         nearest ? `did you mean "${nearest}"?` : `there are ${known.join(", ") || "none"}`,
       );
     }
-    return {
-      name,
-      handwheel: found ?? handwheel,
-      length: mm(length),
-      ...(tolerance && { tolerance: mm(tolerance) }),
-      ...(parts !== undefined && { parts }),
-    };
+    return { ...asRead(plain, feedMm), handwheel: found ?? handwheel };
   });
 }

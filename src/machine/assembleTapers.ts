@@ -1,3 +1,4 @@
+import { trimmed } from "../quantity/format.js";
 import { parseNumber } from "../quantity/number.js";
 import { halfAngle as halfAngleOf, halfAngleOfTaper, taperOfRatio, taperPerFoot } from "../taper/taper.js";
 import type { Context, Raw } from "./context.js";
@@ -12,7 +13,8 @@ const steepest = (80 * Math.PI) / 180;
 export const assembleTapers = (tapers: Raw<"tapers">, context: Context): TaperWish[] =>
   tapers.map((taper, index) => assembleTaper(taper, ["tapers", index], context));
 
-function assembleTaper(taper: RawTaper, path: Path, { mm, error }: Context): TaperWish {
+function assembleTaper(taper: RawTaper, path: Path, context: Context): TaperWish {
+  const { mm, error } = context;
   const sizes = {
     ...(taper.large && { large: mm(taper.large) }),
     ...(taper.small && { small: mm(taper.small) }),
@@ -28,6 +30,8 @@ function assembleTaper(taper: RawTaper, path: Path, { mm, error }: Context): Tap
       `the taper "${taper.name}" is given ${forms > 1 ? `${forms} ways` : "no angle"}`,
       "give large, small and length, or one of ratio, perFoot, included, half",
     );
+  if (small !== undefined && small < 0)
+    error([...path, "small"], "bad-value", "small is less than nothing", "give the smaller diameter; 0 is a point");
   if (large !== undefined && small !== undefined && !(large > small))
     error(
       [...path, "small"],
@@ -45,12 +49,39 @@ function assembleTaper(taper: RawTaper, path: Path, { mm, error }: Context): Tap
       error([...path, "ratio"], "bad-value", `"${taper.ratio}" is not a ratio`, 'write it as "1 in 20" or "1:20"');
     else halfAngle = halfAngleOfTaper(taperOfRatio(one, inLength));
   } else if (byDiameters) halfAngle = halfAngleOf(large, small, length);
-  if (forms === 1 && !(halfAngle > 0 && halfAngle < steepest))
+  if ((forms === 1 || (byDiameters && large > small)) && !(halfAngle > 0 && halfAngle < steepest))
     error(
       path,
       "bad-value",
       `the taper "${taper.name}" has a half angle of ${((halfAngle * 180) / Math.PI).toFixed(1)}°`,
       "it must lie between 0 and 80°",
     );
+  else if (forms === 1 && large !== undefined && length !== undefined)
+    judgeSizes(taper.name, { large, length, ...(small !== undefined && { small }) }, halfAngle, path, context);
   return { name: taper.name, halfAngle, ...sizes };
+}
+
+/** How far diameters written to a few figures may stand from the angle beside them: hundredths of mm, and of their difference. */
+const roundedOff = 0.02;
+
+/** Sizes that are given beside an angle must lie on it. */
+function judgeSizes(
+  name: string,
+  { large, small, length }: { readonly large: number; readonly small?: number; readonly length: number },
+  halfAngle: number,
+  path: Path,
+  { error }: Context,
+): void {
+  const narrows = 2 * length * Math.tan(halfAngle);
+  if (
+    small === undefined
+      ? narrows > large + roundedOff
+      : Math.abs(large - small - narrows) > Math.max(roundedOff, roundedOff * narrows)
+  )
+    error(
+      path,
+      "contradiction",
+      `over ${trimmed(length, 3)} mm the taper "${name}" narrows by ${trimmed(narrows, 3)} mm at its angle, ${small === undefined ? `but is only ${trimmed(large, 3)} mm thick` : `but from large to small by ${trimmed(large - small, 3)} mm`}`,
+      "keep the diameters with their length, or the angle, whichever was measured",
+    );
 }

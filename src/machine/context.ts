@@ -4,8 +4,8 @@ import type { Units } from "./machine.js";
 import type { Path, Remark } from "./problem.js";
 import type { MachineFile } from "./schema.js";
 
-/** Readings of CSV files by the name that the machine file gives them. */
-export type CsvFiles = ReadonlyMap<string, CsvReadings>;
+/** Readings of CSV files by the name that the machine file gives them; undefined for one whose own faults are told. */
+export type CsvFiles = ReadonlyMap<string, CsvReadings | undefined>;
 
 export type Report = (remark: Remark) => void;
 export type Raw<K extends keyof MachineFile> = NonNullable<MachineFile[K]>;

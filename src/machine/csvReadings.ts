@@ -1,2 +1,8 @@
-/** Readings from a spreadsheet's CSV, row by row; numbers are in the unit of the machine file. */
-export type CsvReadings = { readonly turns: number[]; readonly travel: number[]; readonly back?: number[] };
+import type { LengthText } from "./fields.js";
+
+/** Readings from a spreadsheet's CSV, row by row; a number without a unit of its own or its column's is in the machine file's. */
+export type CsvReadings = {
+  readonly turns: readonly number[];
+  readonly travel: readonly LengthText[];
+  readonly back?: readonly LengthText[];
+};

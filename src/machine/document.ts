@@ -11,13 +11,24 @@ import {
   type YAMLMap,
 } from "yaml";
 import type * as z from "zod/mini";
+import { misreadings } from "./asWritten.js";
 import { issueRemarks, type KeyRemark } from "./issueWords.js";
 import type { Path, Places, Problem, Remark } from "./problem.js";
+import { soundParts, startsWith } from "./soundParts.js";
+import { yamlFault } from "./yamlWords.js";
 
 export type DocumentReading<T> = { readonly value?: T; readonly problems: readonly Problem[]; readonly places: Places };
 
-/** What kind of file it is, for messages: noun ("machine file") and a first line to begin with. */
-export type DocumentKind = { readonly noun: string; readonly begin: string };
+/** What kind of file it is. */
+export type DocumentKind = {
+  /** For messages: "machine file", and a first line to begin with. */
+  readonly noun: string;
+  readonly begin: string;
+  /** Keys that it must have and that nothing else is judged by, with a value that stands in for a faulty one. */
+  readonly standIns: Readonly<Record<string, string>>;
+  /** Another kind of file that is given for it by mistake: keys of which it has two or more, and what to do then. */
+  readonly mistaken: readonly { readonly keys: readonly string[]; readonly noun: string; readonly remedy: string }[];
+};
 
 /** A larger file is no such file; it would only keep the user waiting. */
 const largestFile = 4_000_000;
@@ -33,7 +44,12 @@ export function readDocument<S extends z.ZodMiniType, T>(
 ): DocumentReading<T> {
   if (text.length > largestFile)
     return refuse("too-large", "the file is larger than 4 MB", `name the ${kind.noun} itself`);
-  if (text.includes("\u0000")) return refuse("not-text", "the file is not text", "save it as plain text, UTF-8");
+  if (text.includes("\u0000"))
+    return refuse(
+      "not-text",
+      "the file is not plain text in UTF-8",
+      "save it again as plain text, with encoding UTF-8",
+    );
   const lines = new LineCounter();
   const document = parseDocument(text, {
     lineCounter: lines,
@@ -42,16 +58,25 @@ export function readDocument<S extends z.ZodMiniType, T>(
     maxAliasCount: 0,
     logLevel: "error",
   } as Parameters<typeof parseDocument>[1]);
+  const foreign = text.indexOf("\uFFFD");
   const at = (offset: number) => {
     const { line, col } = lines.linePos(offset);
     return { line: Math.max(1, line), column: Math.max(1, col) };
   };
-  if (document.errors.length > 0) {
-    const problems = document.errors.map((error) => ({
-      ...problemAt(at(error.pos[0]), "yaml", yamlWords(error.code, error.message), yamlRemedy(error.code)),
-    }));
-    return { problems: limited(problems), places: () => ({ line: 1, column: 1 }) };
-  }
+  if (foreign >= 0)
+    return {
+      problems: [
+        problemAt(
+          at(foreign),
+          "not-text",
+          "a letter here is not in UTF-8",
+          "save the file again with encoding UTF-8, then look at its °, µ, ½ and letters with accents",
+        ),
+      ],
+      places: () => ({ line: 1, column: 1 }),
+    };
+  if (document.errors.length > 0)
+    return { problems: yamlProblems(document.errors), places: () => ({ line: 1, column: 1 }) };
   const root = document.contents;
   const places: Places = (path) => at(offsetOf(root, path));
   const problems: Problem[] = [];
@@ -60,7 +85,9 @@ export function readDocument<S extends z.ZodMiniType, T>(
   visit(document, {
     Map: (_, map) => {
       for (const key of repeatedKeys(map))
-        problems.push(problemAt(at(key.range?.[0] ?? 0), "yaml", "a key stands twice", "keep one of them"));
+        problems.push(
+          problemAt(at(key.range?.[0] ?? 0), "yaml", `the key "${keyText(key)}" stands twice`, "keep one of them"),
+        );
     },
     Alias: (_, node) =>
       void problems.push(
@@ -80,15 +107,61 @@ export function readDocument<S extends z.ZodMiniType, T>(
       `begin with a line such as  ${kind.begin}`,
     );
 
-  const parsed = schema.safeParse(document.toJS({ maxAliasCount: 0 }), { reportInput: true });
+  const garbled = /Ã[\u0080-\u00BF]|Â[\u0080-\u00BF]|â€/.exec(text);
+  if (garbled)
+    problems.push({
+      ...problemAt(
+        at(garbled.index),
+        "not-text",
+        `"${garbled[0]}" looks like a sign that was saved in one encoding and read in another`,
+        "write the sign anew and save the file as UTF-8",
+      ),
+      severity: "warning",
+    });
+  const keys = root.items.flatMap(({ key }) => (isScalar(key) ? [keyText(key)] : []));
+  const other = kind.mistaken.find((one) => one.keys.filter((key) => keys.includes(key)).length > 1);
+  if (other !== undefined) return refuse("other-file", `this is a ${other.noun}, not a ${kind.noun}`, other.remedy);
+
+  for (const { offset, ...misreading } of misreadings(root, text, schema))
+    problems.push({ ...misreading, ...at(offset) });
+  const file: unknown = document.toJS({ maxAliasCount: 0 });
+  const parsed = schema.safeParse(file, { reportInput: true });
   if (!parsed.success) {
-    for (const issue of parsed.error.issues)
-      for (const remark of issueRemarks(issue, schema, kind.noun)) report(atKey(remark));
+    const remarks = parsed.error.issues.flatMap((issue) => issueRemarks(issue, schema, kind.noun));
+    for (const remark of remarks) report(atKey(remark));
+    // Every fault would be told twice over where there are very many.
+    if (remarks.length <= mostProblems) judgeRest(remarks);
     return { problems: limited(problems), places };
   }
   const value = assemble(parsed.data, report);
   const failed = problems.some(({ severity }) => severity === "error");
   return failed ? { problems: limited(problems), places } : { value, problems: limited(problems), places };
+
+  /** Faults of the whole, as far as they do not follow from those of single values. */
+  function judgeRest(remarks: readonly KeyRemark[]): void {
+    const rest = soundParts(file, remarks, schema, kind.standIns);
+    // Without its unit no number of the file means anything.
+    if (rest === undefined || remarks.some(({ path }) => path[0] === "units")) return;
+    assemble(rest.file, (remark) => {
+      const follows =
+        remark.severity === "warning" ||
+        // What a name refers to may be what was taken out.
+        remark.code.startsWith("unknown-") ||
+        rest.touched.some((path) => startsWith(path, remark.path) || startsWith(remark.path, path));
+      if (!follows) report({ ...remark, path: rest.original(remark.path) });
+    });
+  }
+
+  function yamlProblems(errors: typeof document.errors): Problem[] {
+    const first = new Map<number, Problem>();
+    for (const { code, message, pos } of errors.slice(0, mostProblems)) {
+      const { offset, what, remedy } = yamlFault(text, code, message, pos[0]);
+      const place = at(offset);
+      // The parser stumbles on after a fault: of one line the first tells it.
+      if (!first.has(place.line)) first.set(place.line, problemAt(place, "yaml", what, remedy));
+    }
+    return limited([...first.values()]);
+  }
 }
 
 function refuse(code: string, what: string, remedy: string): DocumentReading<never> {
@@ -166,17 +239,6 @@ function repeatedKeys(map: YAMLMap): Scalar[] {
 
 /** An unknown key is shown at the key, not at its value. */
 function atKey(remark: KeyRemark): Remark {
-  const { key, ...rest } = remark;
+  const { key, meant: _, ...rest } = remark;
   return key === undefined ? rest : { ...rest, path: [...rest.path, keyMark + key] };
-}
-
-function yamlWords(code: string, message: string): string {
-  if (code === "TAB_AS_INDENT") return "a tab is used to indent";
-  if (message.startsWith("Maximum call stack")) return "brackets are nested too deep to follow";
-  return message.split(" at line ")[0]?.split("\n")[0]?.replace(/[.:]$/, "") ?? "this is not YAML";
-}
-
-function yamlRemedy(code: string): string {
-  if (code === "TAB_AS_INDENT") return "indent with spaces";
-  return "mind indentation, colons, brackets and quotes near here";
 }

@@ -1,17 +1,20 @@
 import * as z from "zod/mini";
 import { parseAngle } from "../quantity/angle.js";
 import { parseDiametralPitch } from "../quantity/gear.js";
-import { MM_PER_FOOT, parseLength } from "../quantity/length.js";
+import { parseLength } from "../quantity/length.js";
 import { splitUnit } from "../quantity/number.js";
 import { parsePair } from "../quantity/pair.js";
 import { parseSpeed } from "../quantity/speed.js";
 import { parseThreadsPerInch } from "../quantity/thread.js";
+import { defOf, partsOf } from "./schemaPath.js";
 
 /** The kinds of value that machine and job files are made of: each reads a number or text, and says in plain words what is
  *  wrong and what would be right. */
 
 /** mm: already in millimetres; otherwise in the file's unit. */
 export type LengthText = { readonly value: number; readonly unit: "mm" | "file" };
+/** A bare one goes by the file's units: m/min in mm, ft/min in inches. */
+export type CuttingSpeedText = { readonly value: number; readonly unit: "m/min" | "ft/min" | "file" };
 export type FeedText = LengthText | { readonly value: number; readonly unit: "tpi" };
 
 /** Teeth of a rack: from tooth to tooth, or teeth to an inch of pitch diameter. */
@@ -77,11 +80,12 @@ function parseRackPitch(text: string): RackPitchText | undefined {
   return diametral === undefined ? parseFileLength(text) : { value: diametral, unit: "DP" };
 }
 
-function parseCuttingSpeed(text: string): number | undefined {
+function parseCuttingSpeed(text: string): CuttingSpeedText | undefined {
   const parts = splitUnit(text);
   if (parts === undefined) return undefined;
-  if (["m/min", ""].includes(parts.unit)) return parts.number;
-  return ["ft/min", "fpm"].includes(parts.unit) ? (parts.number * MM_PER_FOOT) / 1000 : undefined;
+  if (parts.unit === "") return { value: parts.number, unit: "file" };
+  if (parts.unit === "m/min") return { value: parts.number, unit: "m/min" };
+  return ["ft/min", "fpm"].includes(parts.unit) ? { value: parts.number, unit: "ft/min" } : undefined;
 }
 
 /** mm, and inches all the more: longer than anything about a small machine, its belts and its bed included. */
@@ -109,10 +113,10 @@ export const rpm = quantity("a speed", "1425 rpm", parseSpeed, (value) =>
     ? undefined
     : [`${value} rpm is not a speed that a shaft can have`, "give it in turns per minute, more than zero"],
 );
-export const metresPerMinute = quantity("a cutting speed", "25 m/min or 80 ft/min", parseCuttingSpeed, (value) =>
+export const cuttingSpeed = quantity("a cutting speed", "25 m/min or 80 ft/min", parseCuttingSpeed, ({ value }) =>
   value > 0 && value <= 5000
     ? undefined
-    : [`${value} m/min is not a cutting speed`, "give it in m/min or ft/min, more than zero"],
+    : [`${value} is not a cutting speed`, "give it in m/min or ft/min, more than zero"],
 );
 
 export const count = (least: number, most: number) =>
@@ -122,7 +126,12 @@ export const count = (least: number, most: number) =>
       : refuse(`${value} cannot be right here`, `give a whole number from ${least} to ${most}`),
   );
 
-export const words = z.pipe(z.union([z.string(), z.number()]), z.transform(String));
+const wordsAsRead = z.union([z.string(), z.number()]);
+export const words = z.pipe(wordsAsRead, z.transform(String));
+
+/** Whether a schema, or one that it is made of, is that of words: figures then stand as they were written. */
+export const takesWords = (schema: z.core.$ZodType): boolean =>
+  defOf(schema).in === wordsAsRead || (defOf(schema).in === undefined && partsOf(schema).some(takesWords));
 
 /** "199.3 of 200": measured, then what it should have been, mm. */
 export const measuredOf = readAs(z.string(), (input, refuse): { measured: number; nominal: number } => {

@@ -2,9 +2,10 @@ import type * as z from "zod/mini";
 import { closest } from "./closest.js";
 import { FAULT_PARTS } from "./fields.js";
 import type { Path, Remark } from "./problem.js";
+import { keysAt } from "./schemaPath.js";
 
-/** A remark about a key rather than its value carries the key. */
-export type KeyRemark = Remark & { readonly key?: string };
+/** A remark about a key rather than its value carries the key, and the one that was most likely meant. */
+export type KeyRemark = Remark & { readonly key?: string; readonly meant?: string };
 
 /** Our own words for what a schema found in a file of this kind. */
 export const issueRemarks = (issue: z.core.$ZodIssue, root: z.core.$ZodType, noun: string): KeyRemark[] =>
@@ -13,12 +14,7 @@ export const issueRemarks = (issue: z.core.$ZodIssue, root: z.core.$ZodType, nou
 type Issue = z.core.$ZodIssue;
 
 /** Our own words for what the schema found. */
-function wordsFor(
-  issue: Issue,
-  base: Path,
-  root: z.core.$ZodType,
-  noun: string,
-): (Remark & { readonly key?: string })[] {
+function wordsFor(issue: Issue, base: Path, root: z.core.$ZodType, noun: string): KeyRemark[] {
   const path = [...base, ...issue.path.map((part) => (typeof part === "symbol" ? String(part) : part))];
   const name = nameOf(path);
   const remark = (code: string, what: string, remedy: string) => [
@@ -28,6 +24,8 @@ function wordsFor(
     case "unrecognized_keys":
       return issue.keys.map((key) => {
         const known = keysAt(path, root);
+        const lostSpace = withLostSpace(key, known);
+        if (lostSpace) return { severity: "error" as const, code: "unknown-key", path, key, ...lostSpace };
         const nearest = closest(key, known);
         const what = `"${key}" is not a key of ${path.length === 0 ? `a ${noun}` : name}`;
         return {
@@ -35,6 +33,7 @@ function wordsFor(
           code: "unknown-key",
           path,
           key,
+          ...(nearest && { meant: nearest }),
           what,
           remedy: nearest ? `did you mean "${nearest}"?` : `known are ${known.join(", ")}`,
         };
@@ -71,6 +70,16 @@ function wordsFor(
   }
 }
 
+/** A key that swallowed what a space should have parted from it. */
+function withLostSpace(key: string, known: readonly string[]): { what: string; remedy: string } | undefined {
+  const [, name, value] = /^([A-Za-z]+):(.+)$/.exec(key) ?? [];
+  if (name !== undefined && known.includes(name))
+    return { what: `there is no space after "${name}:"`, remedy: `write  ${name}: ${value}` };
+  return /^-\S/.test(key)
+    ? { what: "there is no space after the dash", remedy: `write  - ${key.slice(1)}` }
+    : undefined;
+}
+
 function suggestion(issue: Extract<Issue, { code: "invalid_value" }>, path: Path) {
   const values = issue.values.map(String);
   const nearest = typeof issue.input === "string" ? closest(issue.input, values) : undefined;
@@ -102,7 +111,7 @@ function bestBranch(
   path: Path,
   root: z.core.$ZodType,
   noun: string,
-): Remark[] {
+): KeyRemark[] {
   const branches = issue.errors.map((issues) => issues.map((inner) => ({ inner, whole: refusesWhole(inner) })));
   const meant = branches.filter((branch) => !branch.some(({ whole }) => whole)).sort((a, b) => a.length - b.length)[0];
   if (meant) return meant.flatMap(({ inner }) => wordsFor(inner, path, root, noun));
@@ -155,36 +164,4 @@ function nameOf(path: Path): string {
   if (typeof last === "string") return last;
   const list = path.slice(0, -1).findLast((part) => typeof part === "string");
   return `entry ${last + 1} of ${list ?? "the list"}`;
-}
-
-/** Keys that the schema knows at a path. */
-function keysAt(path: Path, root: z.core.$ZodType): string[] {
-  let schemas: z.core.$ZodType[] = [root];
-  for (const part of path) schemas = schemas.flatMap((schema) => step(schema, part));
-  return [...new Set(schemas.flatMap((schema) => shapesOf(schema).flatMap((shape) => Object.keys(shape))))];
-}
-
-type Def = {
-  type: string;
-  shape?: Record<string, z.core.$ZodType>;
-  innerType?: z.core.$ZodType;
-  element?: z.core.$ZodType;
-  options?: z.core.$ZodType[];
-  valueType?: z.core.$ZodType;
-  in?: z.core.$ZodType;
-};
-const defOf = (schema: z.core.$ZodType): Def => schema._zod.def as unknown as Def;
-
-function shapesOf(schema: z.core.$ZodType): Record<string, z.core.$ZodType>[] {
-  const def = defOf(schema);
-  if (def.shape) return [def.shape];
-  return [def.innerType, def.in, ...(def.options ?? [])].flatMap((inner) => (inner ? shapesOf(inner) : []));
-}
-
-function step(schema: z.core.$ZodType, part: string | number): z.core.$ZodType[] {
-  const def = defOf(schema);
-  if (typeof part === "number" && def.element) return [def.element];
-  if (def.shape?.[part]) return [def.shape[part]];
-  if (def.valueType) return [def.valueType];
-  return [def.innerType, def.in, ...(def.options ?? [])].flatMap((inner) => (inner ? step(inner, part) : []));
 }

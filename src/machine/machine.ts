@@ -1,7 +1,10 @@
-/** The machine as read: plain data, SI millimetres, radians and rpm, nothing guessed.
+/** The machine as read: plain data, SI millimetres, radians and rpm, nothing guessed. A `Part` also
+ *  holds every other key of the schema, which tells what it means.
  *  What the file left out is absent here; whoever needs it says on paper that it is missing. */
 
+import type { Part } from "./asRead.js";
 import type { PulleyMeasure, VeeSection } from "./effectiveDiameter.js";
+import type { MachineFile } from "./schema.js";
 
 /** Unit system of the file; a bare length in it is in this unit. */
 export type Units = "mm" | "in";
@@ -144,16 +147,14 @@ export type Step = { readonly label: string } & (
 /** `labels`: one step label for every stage that offers a choice (more than one step), motor end first. */
 export type TachometerReading = { readonly labels: readonly string[]; readonly rpm: number };
 
-export type Handwheel = {
-  readonly name: string;
-  readonly reads: "travel" | "diameter";
-  /** Working travel of the slide, over which a dial's doubt is told. */
-  readonly travel?: number;
-  readonly feed?: Feed;
-  readonly dial?: DialWish;
-  /** Distances that the user wants in the turn table, in what the dial reads. */
-  readonly distances?: readonly number[];
-};
+type RawHandwheel = NonNullable<MachineFile["handwheels"]>[number];
+
+/** `distances`, as `divisions` of a dial, are in what the dial reads; `travel` is the slide's, over which a dial's doubt is
+ *  told. */
+export type Handwheel = Part<
+  RawHandwheel,
+  { readonly reads: "travel" | "diameter"; readonly feed?: Feed; readonly dial?: DialWish }
+>;
 
 /** How the file says what one turn does. `nominal` is what the maker meant; it is only compared against. */
 export type Feed = { readonly nominal?: number } & (
@@ -183,24 +184,15 @@ export type Readings = {
 
 export type Closure = "even" | "true" | "rows";
 
+/** Keys whose meaning goes by the shape. */
+type DialSize = "shape" | "diameter" | "wrap" | "width" | "outside" | "inside" | "smallDiameter";
+
 /** What the file asks of a dial. What it leaves open, the choosing settles. */
-export type DialWish = DialShape & {
-  /** Seen by the operator facing the handwheel: the sense of turning in which numbers grow. */
-  readonly increases: "clockwise" | "anticlockwise";
-  /** Wanted division value, in what the dial reads. */
-  readonly divisions?: number;
-  readonly closure?: Closure;
-  /** Build a measured once-per-turn error into the marks. */
-  readonly oncePerTurn?: boolean;
-  /** Division value of a second scale below the first. */
-  readonly second?: number;
-  /** Parts into which a vernier beside the index line cuts a division. */
-  readonly vernier?: number;
-  /** Width of a tab for glue; the ends butt where it is absent. */
-  readonly lap?: number;
-  /** Where the index stands round a face or bevel, seen by the operator; top where absent. */
-  readonly index?: "top" | "right" | "bottom" | "left";
-};
+export type DialWish = DialShape &
+  Part<
+    Omit<NonNullable<RawHandwheel["dial"]>, DialSize>,
+    { readonly increases: "clockwise" | "anticlockwise"; readonly closure?: Closure }
+  >;
 
 export type DialShape =
   | {
@@ -246,6 +238,8 @@ export type OwnCuttingSpeed = {
   readonly operation?: string;
   readonly slowest: number; // m/min
   readonly fastest: number; // m/min
+  /** The two as the file gives them, with their unit: "80 to 100 ft/min". */
+  readonly asGiven?: string;
   readonly source?: string;
 };
 
@@ -259,10 +253,4 @@ export type TaperWish = {
 };
 
 /** A repeat length to a stop; lengths in what the handwheel's dial reads. */
-export type StopWish = {
-  readonly name: string;
-  readonly handwheel: string;
-  readonly length: number;
-  readonly tolerance?: number;
-  readonly parts?: number;
-};
+export type StopWish = Part<NonNullable<MachineFile["stops"]>[number], { readonly handwheel: string }>;

@@ -14,7 +14,23 @@ export type MachineReading = {
 /** Reads a machine file. All problems come at once, in the file's order; `machine` is there when none of them is an error.
  *  Never throws, whatever the text. `csv`: readings from the files that `csvNames` found, by name. */
 export function readMachine(text: string, csv: CsvFiles = new Map()): MachineReading {
-  const kind = { noun: "machine file", begin: "name: Bench lathe" };
+  const kind = {
+    noun: "machine file",
+    begin: "name: Bench lathe",
+    standIns: { name: "unnamed" },
+    mistaken: [
+      {
+        keys: ["steps", "bar", "material", "parts"],
+        noun: "job file",
+        remedy: "name the machine's file, and give this one to print with --job",
+      },
+      {
+        keys: ["blocks", "title"],
+        noun: "sheet template",
+        remedy: "name the machine's file, and give this one to print with --sheet",
+      },
+    ],
+  };
   const { value, problems, places } = readDocument(text, machineFile, kind, (file, report) =>
     assemble(file, report, csv),
   );
@@ -30,7 +46,7 @@ export function formatProblem({ file, line, column, what, remedy, severity }: Pr
  *  means is judged when it is read; here a name too many only means a file read in vain. */
 export function csvNames(text: string): string[] {
   const found = text.matchAll(
-    /\b(?:readings|file)\s*:\s*(?:"([^"\n]+\.csv)"|'([^'\n]+\.csv)'|([^\s,{}"'#][^,{}"'#\n]*\.csv))/gi,
+    /\b(?:readings|file)\s*:\s*(?:"([^"\n]+\.csv)"|'([^'\n]+\.csv)'|([^\s,{}"'#:](?:[^,{}"'#:\n]|:(?! ))*\.csv))/gi,
   );
   return [...new Set([...found].map((match) => (match[1] ?? match[2] ?? match[3] ?? "").trim()))];
 }

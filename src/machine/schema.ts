@@ -8,9 +8,9 @@ import {
   gearModule,
   length,
   measuredOf,
-  metresPerMinute,
   rackPitch,
   rpm,
+  cuttingSpeed as speedOfCut,
   words,
 } from "./fields.js";
 import { needed, optional } from "./keys.js";
@@ -139,7 +139,10 @@ const angleScale = z.strictObject({
     z.enum(["face", "drum"]),
     "face: stuck on a flat top; drum: round a cylinder's side; face when left out",
   ),
-  radius: needed(length, "From the swivel's axis to the edge where the scale is read"),
+  radius: needed(
+    length,
+    "From the swivel's axis to the edge where the scale is read; of a cylinder, without the paper",
+  ),
   width: optional(length, "Width of the scale; 9 mm when left out"),
   range: optional(z.tuple([z.number(), z.number()]), "Degrees on either side: [-45, 45] when left out"),
   step: optional(z.number().check(z.gt(0), z.lte(15)), "Degrees between marks: 0.5, 1, 2, 5; 1 when left out"),
@@ -156,8 +159,11 @@ const dividing = z.strictObject({
 });
 
 const printer = z.strictObject({
-  across: optional(measuredOf, "Bar across the page, in mm unless a unit is written: 199.3 of 200"),
-  down: optional(measuredOf, "Bar down the page, in mm unless a unit is written: 250.4 of 250"),
+  across: optional(
+    measuredOf,
+    "Along the short side of the sheet of paper, in mm unless a unit is written: 199.3 of 200",
+  ),
+  down: optional(measuredOf, "Along the long side of the sheet, in mm unless a unit is written: 250.4 of 250"),
   diagonals: optional(z.tuple([length, length]), "From top left, then from top right"),
 });
 
@@ -172,7 +178,10 @@ const cuttingSpeed = z.strictObject({
   material: needed(words, "A known material, or one of your own"),
   tool: optional(words, "high-speed steel when left out"),
   operation: optional(words, "turning when left out"),
-  speed: needed(z.tuple([metresPerMinute, metresPerMinute]), "Least and most: [25 m/min, 35 m/min]"),
+  speed: needed(
+    z.tuple([speedOfCut, speedOfCut]),
+    "Least and most: [25 m/min, 35 m/min]; bare ones are ft/min in an inch file",
+  ),
   source: optional(words, "Where you have it from; it is printed"),
 });
 

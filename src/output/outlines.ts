@@ -36,11 +36,10 @@ function letters(mark: TextMark): GroupMark {
   return { kind: "group", at: mark.at, ...(mark.turn !== undefined && { turn: mark.turn }), marks };
 }
 
-/** Outline of one letter that begins at `left`. The font's y runs up, ours down; its quadratic curves become cubic ones exactly. */
+/** Outline of one letter that begins at `left`; the font's empty box where it lacks the letter. The font's y runs up, ours down; its quadratic curves become cubic ones exactly. */
 function letterSegments(letter: string, weight: Weight, left: number, scale: number): Segment[] {
   const paths: Readonly<Record<string, string>> = glyphPaths[weight];
-  const path = Object.hasOwn(paths, letter) ? paths[letter] : undefined;
-  if (path === undefined) return [];
+  const path = (Object.hasOwn(paths, letter) ? paths[letter] : paths["\0"]) as string;
   let here = { x: 0, y: 0 };
   return [...path.matchAll(/([MLQZ])([^MLQZ]*)/g)].map(([, command, numbers = ""]): Segment => {
     if (command === "Z") return { to: "close" };

@@ -1,5 +1,5 @@
 import { PDFContext, PDFHexString, PDFName, PDFWriter } from "pdf-lib";
-import type { Weight } from "../drawing/drawing.js";
+import type { Drawing, Weight } from "../drawing/drawing.js";
 import type { Print } from "../drawing/page.js";
 import type { Affine } from "../paper/printerCorrection.js";
 import { addBookmarks } from "./bookmarks.js";
@@ -10,12 +10,17 @@ import { fontName, type Letters, POINTS_PER_MM, pageContent } from "./pdfContent
 import { embedFont } from "./pdfFont.js";
 
 /** One PDF of all pages. The same print gives the same bytes: no clock, no randomness. `fonts` are TrueType. */
-export function renderPdf(print: Print, correction: Affine, fonts: FontBytes, deflate: Deflate): Promise<Uint8Array> {
+export function renderPdf(
+  print: Print,
+  correction: (page: Drawing) => Affine,
+  fonts: FontBytes,
+  deflate: Deflate,
+): Promise<Uint8Array> {
   const context = PDFContext.create();
   const letters: Letters = { regular: new Set(), bold: new Set() };
   const [tree, resources] = [context.nextRef(), context.nextRef()];
   const pages = print.pages.map(({ drawing }) => {
-    const content = new TextEncoder().encode(pageContent(drawing, correction, letters));
+    const content = new TextEncoder().encode(pageContent(drawing, correction(drawing), letters));
     const page = context.obj({
       Type: "Page",
       Parent: tree,

@@ -74,8 +74,13 @@ function code(letter: string): string {
   return made;
 }
 
-/** A millionth of a millimetre; never an exponent, which PDF does not know. */
-const number = (value: number): string => String(Math.round(value * 1e6) / 1e6);
+/** A millionth of a millimetre; never an exponent, which PDF does not know. Throws where there is no number: a viewer would leave
+ *  the mark out without a word. */
+function number(value: number): string {
+  const rounded = Math.round(value * 1e6) / 1e6;
+  if (Number.isNaN(rounded)) throw new Error("a place in a drawing is no number");
+  return String(rounded);
+}
 const pair = (x: number, y: number): string => `${number(x)} ${number(y)}`;
 
 /** Ten places, since six would put the far end of a long scale a fortieth of a micrometre off. */

@@ -1,5 +1,6 @@
-import type { Print } from "../drawing/page.js";
-import { type Affine, identity, printerCorrection } from "../paper/printerCorrection.js";
+import type { Drawing } from "../drawing/drawing.js";
+import type { Page, Print } from "../drawing/page.js";
+import { type Affine, identity, pageCorrection } from "../paper/printerCorrection.js";
 import type { FontBytes } from "./fonts.js";
 import type { Format } from "./formats.js";
 import type { Deflate } from "./packed.js";
@@ -14,36 +15,49 @@ export type Tools = {
 /** One file of a print: its name's ending after the sheet's name, as `.pdf` or `-2.svg`, and what it holds. */
 export type Rendered = { readonly ending: string; readonly bytes: Uint8Array | string };
 
-/** A print's files in a format: a PDF holds all its pages, the others have a file a page. What is not for a printer, and what a
- *  printer is measured on, is not corrected. Each format is loaded only when it is asked for: the PDF library costs more time
- *  than all the drawing. */
+/** A print's files in a format. What is not for a printer, and what a printer is measured on, is not corrected; a page that is
+ *  corrected says so. */
 export async function render(
   arranged: Print,
   format: Format,
-  printer: Parameters<typeof printerCorrection>[0],
+  printer: Parameters<typeof pageCorrection>[0],
   tools: Tools,
 ): Promise<Rendered[]> {
-  const correction: Affine = arranged.outlines || arranged.uncorrected ? identity : printerCorrection(printer);
-  const print = arranged.outlines ? (await import("./outlines.js")).outlined(arranged) : arranged;
-  if (format === "pdf") {
-    const { renderPdf } = await import("./pdf.js");
-    return [{ ending: ".pdf", bytes: await renderPdf(print, correction, tools.fonts("ttf"), tools.deflate) }];
-  }
-  const pages = await pageRenderer(format, print, correction, tools);
-  return print.pages.map((page, index) => ({ ending: `-${index + 1}.${format}`, bytes: pages(page) }));
+  const corrects = printer !== undefined && format !== "dxf" && !arranged.outlines && !arranged.uncorrected;
+  const correction: Correction = corrects ? (page) => pageCorrection(printer, page) : () => identity;
+  const noted = corrects ? withNotes(arranged) : arranged;
+  const print = arranged.outlines ? (await import("./outlines.js")).outlined(noted) : noted;
+  return renderers[format](print, correction, tools);
 }
 
-async function pageRenderer(
-  format: Exclude<Format, "pdf">,
-  print: Print,
-  correction: Affine,
-  tools: Tools,
-): Promise<(page: Print["pages"][number]) => string> {
-  if (format === "dxf") {
-    const { renderDxf } = await import("./dxf.js");
-    return (page) => renderDxf(page, print);
-  }
-  const { renderSvg } = await import("./svg.js");
-  const fonts = tools.fonts("woff");
-  return (page) => renderSvg(page, print, correction, fonts);
-}
+type Correction = (page: Drawing) => Affine;
+
+const withNotes = (print: Print): Print => ({
+  ...print,
+  pages: print.pages.map(({ drawing, correctionNote = [], ...page }) => ({
+    ...page,
+    drawing: { ...drawing, marks: [...drawing.marks, ...correctionNote] },
+  })),
+});
+
+/** A PDF holds all its pages, the others have a file a page. Each is loaded only when it is asked for: the PDF library costs
+ *  more time than all the drawing. */
+const renderers: Readonly<Record<Format, (print: Print, correction: Correction, tools: Tools) => Promise<Rendered[]>>> =
+  {
+    async pdf(print, correction, { fonts, deflate }) {
+      const { renderPdf } = await import("./pdf.js");
+      return [{ ending: ".pdf", bytes: await renderPdf(print, correction, fonts("ttf"), deflate) }];
+    },
+    async svg(print, correction, tools) {
+      const { renderSvg } = await import("./svg.js");
+      const fonts = tools.fonts("woff");
+      return eachPage(print, "svg", (page) => renderSvg(page, print, correction(page.drawing), fonts));
+    },
+    async dxf(print) {
+      const { renderDxf } = await import("./dxf.js");
+      return eachPage(print, "dxf", (page) => renderDxf(page, print));
+    },
+  };
+
+const eachPage = ({ pages }: Print, ending: Format, bytes: (page: Page) => string): Rendered[] =>
+  pages.map((page, index) => ({ ending: `-${index + 1}.${ending}`, bytes: bytes(page) }));

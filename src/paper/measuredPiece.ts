@@ -1,54 +1,61 @@
-import type { HandwheelFinding } from "../findings/findings.js";
-import type { Printer } from "../machine/machine.js";
+import type { DialFinding } from "../dial/finding.js";
+import { TURN } from "../quantity/angle.js";
+
+/** What can be measured of a cut-out dial; lengths in mm. */
+export type Measure = {
+  /** How the command line is told which of several: "arc", "chord". */
+  readonly by: "strip" | "ring" | "arc" | "chord";
+  /** "the strip between its cut ends". */
+  readonly what: string;
+  readonly wanted: number;
+  /** As much may be off either way: what puts marks out by a fifth of a division in a turn, but no caliper asks less than
+   *  0.05 mm of paper. To a hundredth, rounded down, as it is printed. */
+  readonly slack: number;
+};
+
+/** The lengths by which a dial of a shape is checked. Of two scales the finer tells how well. Empty where
+ *  its sizes make no dial. */
+export function measuresOf({ flat, chosen, second }: Pick<DialFinding, "flat" | "chosen" | "second">): Measure[] {
+  if (flat === undefined) return [];
+  const perTurn = Math.max(chosen.divisionsPerTurn, second?.chosen.divisionsPerTurn ?? 0);
+  const measure = (by: Measure["by"], what: string, wanted: number): Measure => ({
+    by,
+    what,
+    wanted,
+    slack: Math.max(0.05, Math.floor((wanted / perTurn / 5) * 100 + 1e-9) / 100),
+  });
+  if (flat.kind === "strip") return [measure("strip", "the strip between its cut ends", flat.length)];
+  const across = 2 * flat.outer;
+  if (flat.sweep > TURN - 1e-9) return [measure("ring", "the outside diameter", across)];
+  return [
+    measure("arc", "the outer edge, along its arc", flat.outer * flat.sweep),
+    flat.sweep < Math.PI
+      ? measure("chord", "the outer edge, straight from corner to corner", across * Math.sin(flat.sweep / 2))
+      : measure("chord", "the outer edge, straight across its widest", across),
+  ];
+}
 
 /** What a caliper's word on a printed dial means; mm. */
 export type PieceVerdict = {
-  /** What was measured: "the strip", "the outside diameter". */
-  readonly what: string;
-  readonly wanted: number;
   /** measured − wanted. */
   readonly off: number;
-  /** As much may be off: a fifth of a division, but no caliper asks less than 0.05 mm of paper. */
-  readonly slack: number;
   readonly good: boolean;
-  /** Error of a reading at the end of a turn, in what the dial reads; it starts anew with each turn. */
-  readonly perTurn: number;
-  readonly divisions: number;
-  /** The across factor (measured ÷ nominal) that the printer turns out to have. */
-  readonly across: number;
+  /** Error of a reading at the worst place, as parts of a turn. Of a strip or a cone's ring the gap or overlap at the joint;
+   *  of a flat ring what two readings may be out against each other if it is off in this direction alone: an ellipse of
+   *  diameters D and D + e turns its marks by e/2D · sin 2θ, so by e/D radians from one extreme to the other at most. */
+  readonly turns: number;
+  /** Measured ÷ wanted. */
+  readonly ratio: number;
 };
 
-/** `measured` is a drum's strip between its cut ends, or a face dial's outside diameter, printed with the correction of `printer`. */
-export function verdictOn(
-  { handwheel, reading, dial }: HandwheelFinding,
-  measured: number,
-  printer: Printer | undefined,
-): PieceVerdict | { readonly missing: string } {
-  if (dial === undefined || reading === undefined)
-    return { missing: `"${handwheel.name}" has no dial: give it a feed and a dial` };
-  const shape = handwheel.dial;
-  const piece =
-    shape?.shape === "face"
-      ? { what: "the outside diameter", wanted: shape.outside, round: Math.PI * shape.outside }
-      : dial.stripLength === undefined
-        ? undefined
-        : { what: "the strip", wanted: dial.stripLength, round: dial.stripLength };
-  if (piece === undefined)
-    return { missing: `a ${dial.shape} dial is checked with the check bars on its page, not with one length` };
-  const ratio = measured / piece.wanted;
-  const { divisionsPerTurn } = dial.chosen;
-  const slack = Math.max(0.05, piece.wanted / divisionsPerTurn / 5);
-  const off = measured - piece.wanted;
-  const before = printer?.across === undefined ? 1 : printer.across.measured / printer.across.nominal;
+/** `measured`: mm, of what `measure` says. */
+export function verdictOn({ by, wanted, slack }: Measure, measured: number): PieceVerdict {
+  const off = measured - wanted;
+  const ratio = measured / wanted;
   return {
-    what: piece.what,
-    wanted: piece.wanted,
     off,
-    slack,
-    good: Math.abs(off) <= slack,
-    // A ring that is too large or small all round still divides its turn evenly; a strip leaves a gap or an overlap at the joint.
-    perTurn: shape?.shape === "face" ? 0 : Math.abs(ratio - 1) * reading.perTurn,
-    divisions: shape?.shape === "face" ? 0 : Math.abs(ratio - 1) * divisionsPerTurn,
-    across: before * ratio,
+    good: Math.abs(off) <= slack + 1e-9,
+    turns: by === "ring" ? Math.abs(ratio - 1) / TURN : Math.abs(ratio - 1),
+    ratio,
   };
 }

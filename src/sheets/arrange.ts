@@ -1,16 +1,18 @@
-import { blocks } from "../blocks/registry.js";
+import { type BlockName, blocks } from "../blocks/registry.js";
 import type { Block, Run } from "../blocks/shared/block.js";
 import type { Mark } from "../drawing/drawing.js";
 import type { Page, Print } from "../drawing/page.js";
 import { group } from "../drawing/shapes.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import { paperSize } from "../paper/paperSize.js";
+import { liesAcross } from "../paper/printerCorrection.js";
 import { flow } from "./flow.js";
 import {
   barRoom,
   cardOutline,
   cardPadding,
   checkBars,
+  correctionNote,
   footHeight,
   headHeight,
   pageFoot,
@@ -20,6 +22,9 @@ import type { Need, Template } from "./template.js";
 
 /** A sheet's pages, or what is missing in the machine file (or of the paper) to make them. */
 export type Arranged = { readonly print: Print } | { readonly missing: string };
+
+/** Blocks that only accompany others. */
+const accompanying: readonly BlockName[] = ["cautions", "words"];
 
 /** Lays a template's blocks out on pages. Pure: findings and a template in, drawings out. */
 export function arrange(findings: Findings, template: Template): Arranged {
@@ -61,9 +66,14 @@ export function arrange(findings: Findings, template: Template): Arranged {
     : body;
 
   const pages = subjects(findings, template).flatMap(({ title, handwheels }) => {
-    const runs = template.blocks.flatMap(({ block, settings }): readonly Run[] =>
-      (blocks[block] as Block).draw({ findings, handwheels, settings, width: inner.width, height: inner.height }),
-    );
+    const drawn = template.blocks.map(({ block, settings }) => ({
+      block,
+      runs: (blocks[block] as Block).draw({ findings, handwheels, settings, width: inner.width, height: inner.height }),
+    }));
+    // Words that go with a sheet's subject are no sheet without it.
+    const subject = drawn.filter(({ block }) => !accompanying.includes(block));
+    if (subject.length > 0 && subject.every(({ runs }) => runs.length === 0)) return [];
+    const runs = drawn.flatMap(({ runs }): readonly Run[] => runs);
     return flow(runs, inner.height).map((marks) => ({ title, marks }));
   });
   if (pages.length === 0) return { missing: "the file holds nothing that this sheet shows" };
@@ -74,17 +84,30 @@ export function arrange(findings: Findings, template: Template): Arranged {
     const all: Mark[] = [
       ...(template.bare
         ? []
-        : [...pageHead(machine, template.title, frame), ...pageFoot(template, index + 1, pages.length, frame)]),
-      ...(template.checkBars ? checkBars({ ...frame, top: body.top, height: frame.height - headHeight }) : []),
+        : [
+            ...pageHead(machine, template.title, frame),
+            ...pageFoot(machine, template, index + 1, pages.length, frame),
+          ]),
+      ...(template.checkBars
+        ? checkBars({ ...frame, top: body.top, height: frame.height - headHeight }, liesAcross(paper))
+        : []),
       ...(card ? [cardOutline(card, card.corner, card.holes)] : []),
       group({ x: inner.left, y: inner.top }, marks ?? []),
     ];
-    return { title, drawing: { width: paper.width, height: paper.height, marks: all } };
+    return {
+      title,
+      drawing: { width: paper.width, height: paper.height, marks: all },
+      ...(!template.bare && { correctionNote: correctionNote(machine, frame) }),
+    };
   });
   return {
     print: {
       sheet: template.name,
-      title: `${machine.name}: ${template.title.toLowerCase()}`,
+      title: [
+        machine.name,
+        template.title.toLowerCase(),
+        ...(template.needs === "job" && findings.job ? [findings.job.name] : []),
+      ].join(": "),
       pages: finished,
       ...(template.bare && { outlines: true }),
       ...(template.uncorrected && { uncorrected: true }),

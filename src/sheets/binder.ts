@@ -9,12 +9,11 @@ import type { Machine } from "../machine/machine.js";
 import { paperSize } from "../paper/paperSize.js";
 import { capital } from "../quantity/format.js";
 import { flow } from "./flow.js";
-import { footHeight, headHeight, pageHead } from "./furniture.js";
+import { correctionNote, footHeight, headHeight, pageHead } from "./furniture.js";
 
 /** From measuring to the finished part, then what one hands on. A sheet that is not named here comes last. */
 const order: readonly string[] = [
   "student",
-
   "measuring-form",
   "printer-check",
   "measured-report",
@@ -100,6 +99,7 @@ function contentsPages(
   return flow(runs, frame.height - headHeight - footHeight).map(
     (marks): Page => ({
       title: "Contents",
+      correctionNote: correctionNote(machine, frame),
       drawing: {
         width: paper.width,
         height: paper.height,

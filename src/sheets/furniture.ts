@@ -1,8 +1,10 @@
 import { cutLine, medium, size } from "../blocks/shared/style.js";
-import type { Mark } from "../drawing/drawing.js";
+import type { Mark, Weight } from "../drawing/drawing.js";
 import { circle, group, line, rectangle, text } from "../drawing/shapes.js";
 import { textWidth } from "../drawing/text.js";
 import type { Machine } from "../machine/machine.js";
+import { printerCorrection } from "../paper/printerCorrection.js";
+import { formatFixed } from "../quantity/format.js";
 import type { Template } from "./template.js";
 
 export const headHeight = 9;
@@ -23,7 +25,7 @@ export function pageHead(machine: Machine, title: string, box: Box): Mark[] {
   const right = textWidth(state, size.small, "regular");
   return [
     text(
-      shortened(`${machine.name}: ${title.toLowerCase()}`, width - right - 4),
+      shortened(`${machine.name}: ${title.toLowerCase()}`, width - right - 4, size.heading, "bold"),
       { x: left, y: top + 4.6 },
       { size: size.heading, weight: "bold" },
     ),
@@ -32,16 +34,18 @@ export function pageHead(machine: Machine, title: string, box: Box): Mark[] {
   ];
 }
 
-function shortened(words: string, room: number): string {
-  if (textWidth(words, size.heading, "bold") <= room) return words;
+function shortened(words: string, room: number, em: number, weight: Weight): string {
+  if (textWidth(words, em, weight) <= room) return words;
   let kept = words;
-  while (kept.length > 1 && textWidth(`${kept}…`, size.heading, "bold") > room) kept = kept.slice(0, -1);
+  while (kept.length > 1 && textWidth(`${kept}…`, em, weight) > room) kept = kept.slice(0, -1);
   return `${kept.trimEnd()}…`;
 }
 
-export function pageFoot(template: Template, page: number, pages: number, box: Box): Mark[] {
+export function pageFoot(machine: Machine, template: Template, page: number, pages: number, box: Box): Mark[] {
   const baseline = box.top + box.height;
-  const words = template.checkBars || template.card ? "True size: print at 100 %, never “fit to page”." : "";
+  const uncorrected = machine.paper.printer === undefined ? " Not corrected for any printer." : "";
+  const words =
+    template.checkBars || template.card ? `True size: print at 100 %, never “fit to page”.${uncorrected}` : "";
   return [
     ...(words ? [text(words, { x: box.left, y: baseline }, { size: size.tiny })] : []),
     text(
@@ -52,27 +56,48 @@ export function pageFoot(template: Template, page: number, pages: number, box: B
   ];
 }
 
-/** One bar across and one down; a steel rule laid on them tells whether the page is true. */
-export function checkBars(box: Box): Mark[] {
+/** For which printer a page is corrected, and by what: a line over the foot, for whoever holds the paper of another printer. */
+export function correctionNote({ paper, printers }: Machine, box: Box): Mark[] {
+  const printer = paper.printer === undefined ? undefined : printers[paper.printer];
+  if (paper.printer === undefined || printer === undefined) return [];
+  const [across, , skew, down] = printerCorrection(printer);
+  const factors = [
+    `across × ${formatFixed(across, 4)}`,
+    `down × ${formatFixed(down, 4)}`,
+    ...(printer.diagonals ? [`skew ${formatFixed(skew, 4)}`] : []),
+  ].join(", ");
+  const by = `: ${factors}, down being the sheet's long side.`;
+  const room = box.width - textWidth(by, size.tiny, "regular");
+  const words = shortened(`Corrected for the printer ${paper.printer}`, room, size.tiny, "regular") + by;
+  return [text(words, { x: box.left, y: box.top + box.height - 2.6 }, { size: size.tiny })];
+}
+
+/** One bar across and one down; a steel rule laid on them tells whether the page is true. Each says along which side of the
+ *  sheet it lies: `across` where the page lies across its sheet, and what seems across runs down. */
+export function checkBars(box: Box, across: boolean): Mark[] {
   const length = Math.min(barLength, 10 * Math.floor((Math.min(box.width, box.height) - 10) / 10));
   const y = box.top + box.height - footHeight - 2;
   const x = box.left + box.width - 2;
-  const words = `must measure ${length}.0 mm`;
-  const across = [
+  const words = (side: string) => `must measure ${length}.0 mm · ${side}`;
+  const [level, upright] = across ? [alongDown, alongAcross] : [alongAcross, alongDown];
+  const levelBar = [
     line({ x: box.left, y }, { x: box.left + length, y }, medium),
     ...ends(box.left, length).map((at) => line({ x: at, y: y - 1.2 }, { x: at, y: y + 1.2 }, medium)),
   ];
-  const down = [
+  const uprightBar = [
     line({ x, y: box.top }, { x, y: box.top + length }, medium),
     ...ends(box.top, length).map((at) => line({ x: x - 1.2, y: at }, { x: x + 1.2, y: at }, medium)),
   ];
   return [
-    group({ x: 0, y: 0 }, across, { name: "check-bar-across" }),
-    group({ x: 0, y: 0 }, down, { name: "check-bar-down" }),
-    text(words, { x: box.left + 2, y: y - 0.8 }, { size: size.tiny }),
-    text(words, { x: x - 1.2, y: box.top + 3 }, { size: size.tiny, turn: Math.PI / 2 }),
+    group({ x: 0, y: 0 }, levelBar, { name: "check-bar-level" }),
+    group({ x: 0, y: 0 }, uprightBar, { name: "check-bar-upright" }),
+    text(words(level), { x: box.left + 2, y: y - 0.8 }, { size: size.tiny }),
+    text(words(upright), { x: x - 1.9, y: box.top + 3 }, { size: size.tiny, turn: Math.PI / 2 }),
   ];
 }
+
+const alongAcross = "across: the sheet's short side";
+const alongDown = "down: the sheet's long side";
 
 const ends = (from: number, length: number): number[] => [from, from + length];
 

@@ -1,6 +1,8 @@
 import { isMap, isScalar, isSeq, LineCounter, type Pair, parseDocument } from "yaml";
 import { type BlockName, blocks } from "../blocks/registry.js";
+import type { Block } from "../blocks/shared/block.js";
 import { closest } from "../machine/closest.js";
+import { yamlFault } from "../machine/yamlWords.js";
 import { type Need, needs, type Template, type TemplateBlock } from "./template.js";
 
 /** Reads a sheet template; problems are whole lines, `line:column: what; remedy`, all at once. */
@@ -13,10 +15,11 @@ export function readTemplate(text: string, name: string): { template?: Template;
     const { line, col } = counter.linePos(offset);
     problems.push(`${line}:${col}: ${message}`);
   };
-  for (const error of document.errors)
-    problems.push(
-      `${error.linePos?.[0].line ?? 1}:${error.linePos?.[0].col ?? 1}: ${error.message.split("\n")[0]}; mend the YAML`,
-    );
+  for (const { code, message, pos } of document.errors.slice(0, 1)) {
+    const { offset, what, remedy } = yamlFault(text, code, message, pos[0]);
+    const { line, col } = counter.linePos(offset);
+    problems.push(`${line}:${col}: ${what}; ${remedy}`);
+  }
   if (problems.length > 0) return { problems };
   const root = document.contents;
   if (!isMap(root))
@@ -51,6 +54,12 @@ export function readTemplate(text: string, name: string): { template?: Template;
     return fallback;
   };
 
+  const flag = (key: string): boolean => {
+    const found = value(key) ?? false;
+    if (typeof found !== "boolean") report(node(key), `${key} cannot be ${JSON.stringify(found)}; it is true or false`);
+    return found === true;
+  };
+
   const title = value("title");
   if (typeof title !== "string") report(node("title"), "title is missing; say what the sheet is called");
   const cardNode = document.get("card", true);
@@ -62,6 +71,14 @@ export function readTemplate(text: string, name: string): { template?: Template;
     card = { width: part("width", 130), height: part("height", 180), corner: part("corner", 3) };
   } else if (cardNode) report(cardNode, "card needs a width and a height; for example { width: 130, height: 180 }");
 
+  const orientation = oneOf("orientation", ["portrait", "landscape"], "portrait");
+  // What is measured across and down such a page stands in the file as the sheet's short and long side.
+  if (value("uncorrected") === true && (orientation === "landscape" || (card && card.width > card.height)))
+    report(
+      node("uncorrected"),
+      "the page on which a printer is measured lies upright on its sheet; write orientation: portrait",
+    );
+
   const list: TemplateBlock[] = [];
   const blocksNode = document.get("blocks", true);
   if (isSeq(blocksNode)) for (const item of blocksNode.items) addBlock(item, list, report);
@@ -71,14 +88,14 @@ export function readTemplate(text: string, name: string): { template?: Template;
     name,
     title: String(title),
     needs: oneOf<Need>("needs", needs, "nothing"),
-    orientation: oneOf("orientation", ["portrait", "landscape"], "portrait"),
+    orientation,
     margin: size(node("margin"), "margin", value("margin"), 12),
     ...(card && { card }),
     ...(value("each") !== undefined && { each: oneOf<"handwheel">("each", ["handwheel"], "handwheel") }),
-    checkBars: value("checkBars") === true,
-    bare: value("bare") === true,
-    uncorrected: value("uncorrected") === true,
-    onRequest: value("onRequest") === true,
+    checkBars: flag("checkBars"),
+    bare: flag("bare"),
+    uncorrected: flag("uncorrected"),
+    onRequest: flag("onRequest"),
     blocks: list,
   };
   return problems.length > 0 ? { problems } : { template, problems };
@@ -99,7 +116,7 @@ function addBlock(item: unknown, list: TemplateBlock[], report: Report): void {
     );
     return;
   }
-  const defaults: Readonly<Record<string, unknown>> = blocks[name as BlockName].defaults;
+  const { defaults, allowed } = blocks[name as BlockName] as Block;
   const settings: Record<string, unknown> = { ...defaults };
   if (isMap(pair?.value)) {
     checkKeys(pair.value.items as Pair[], Object.keys(defaults), `block ${name}`, report);
@@ -107,15 +124,31 @@ function addBlock(item: unknown, list: TemplateBlock[], report: Report): void {
       const key = isScalar(entry.key) ? String(entry.key.value) : "";
       const found = (entry.value as { toJSON(): unknown } | null)?.toJSON() ?? null;
       const model = defaults[key];
-      if (model !== undefined && kindOf(found) !== kindOf(model))
-        report(
-          entry.value ?? entry.key,
-          `${key} cannot be ${JSON.stringify(found)}; it is ${kindOf(model)}, for example ${JSON.stringify(model)}`,
-        );
+      const fault = model === undefined ? undefined : settingFault(found, model, allowed[key]);
+      if (fault !== undefined) report(entry.value ?? entry.key, `${key} cannot be ${JSON.stringify(found)}; ${fault}`);
       settings[key] = found;
     }
   }
   list.push({ block: name as BlockName, settings });
+}
+
+/** Larger than any size, count or per cent that a block is set to. */
+const most = 1000;
+
+/** What a setting should be instead; undefined where it may stand. `model`: its value when the template says nothing. */
+function settingFault(found: unknown, model: unknown, allowed: readonly string[] | undefined): string | undefined {
+  if (kindOf(found) !== kindOf(model)) return `it is ${kindOf(model)}, for example ${JSON.stringify(model)}`;
+  if (Array.isArray(found) && Array.isArray(model)) {
+    if (found.length === 0) return `give one entry at least, for example ${JSON.stringify(model)}`;
+    const faults = found.map((one) => settingFault(one, model[0], allowed));
+    const index = faults.findIndex((fault) => fault !== undefined);
+    return index < 0 ? undefined : `of entry ${JSON.stringify(found[index])}: ${faults[index]}`;
+  }
+  if (typeof found === "number" && !(found <= most && (model === 0 ? found >= 0 : found > 0)))
+    return `it is a number ${model === 0 ? "from 0" : "above 0,"} up to ${most}, for example ${model}`;
+  if (typeof found !== "string" || allowed === undefined || allowed.includes(found)) return undefined;
+  const nearest = closest(found, allowed);
+  return nearest ? `did you mean ${nearest}?` : `it is one of ${allowed.join(", ")}`;
 }
 
 function checkKeys(pairs: readonly Pair[], known: readonly string[], owner: string, report: Report): void {

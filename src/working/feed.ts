@@ -135,9 +135,11 @@ function fitInputs({ fit }: FeedFinding, gauge: number | undefined): Input[] {
   ];
 }
 
-function lostMotionWorking({ handwheel, feed }: HandwheelFinding, index: number): Working | { missing: string } {
+function lostMotionWorking({ handwheel, feed, study }: HandwheelFinding, index: number): Working | { missing: string } {
   const given = handwheel.feed;
   const lost = feed?.lostMotion;
+  if (study?.back?.contradiction)
+    return { missing: "lost motion is not known: the return readings contradict the way out; take them again" };
   if (given?.from !== "readings" || given.back === undefined || lost === undefined)
     return { missing: "lost motion was not measured: readings need a return list, taken on the way back" };
   const path = feedPath(index);

@@ -1,4 +1,5 @@
-import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { spawn } from "node:child_process";
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { basename, join } from "node:path";
 import { expect, test } from "vitest";
 import { folder, witnessmark } from "../support/command.js";
@@ -48,4 +49,24 @@ test("of a file whose page would replace somebody's, nothing is written; the oth
   expect(readFileSync(join(out, "lathe-1-dial.pdf"), "utf8")).toBe("notes");
   expect(existsSync(join(out, "lathe-1-turns.pdf"))).toBe(false);
   expect(existsSync(join(out, "lathe-7-turns.pdf"))).toBe(true);
+});
+
+test("a reader that goes away early stops nothing", async () => {
+  const { good } = fourteen();
+  const out = folder();
+  const run = spawn(process.execPath, ["dist/witnessmark.cjs", "print", ...good, "--sheet", "dial", "--out", out]);
+  run.stdout.destroy();
+  run.stderr.destroy();
+  expect(await new Promise((resolve) => run.on("close", resolve))).toBe(0);
+  expect(readdirSync(out).sort()).toEqual(good.map((path) => `${basename(path, ".yaml")}-dial.pdf`).sort());
+});
+
+test("what stands in the way of a page is named, and nothing is written of that machine", async () => {
+  const { good } = fourteen();
+  const out = folder();
+  mkdirSync(join(out, "lathe-1-turns.pdf"));
+  const { code, err } = await witnessmark("print", ...good, "--sheet", "dial,turns", "--out", out, "--replace");
+  expect(code).toBe(1);
+  expect(err).toContain("lathe-1-turns.pdf: cannot be written (a folder of this name is there); nothing written");
+  expect(readdirSync(out).filter((file) => file.includes("lathe-1-"))).toEqual(["lathe-1-turns.pdf"]);
 });

@@ -1,7 +1,9 @@
-import { readdirSync, writeFileSync } from "node:fs";
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { folder, witnessmark } from "../support/command.js";
+import { file, folder, witnessmark } from "../support/command.js";
+import { walk } from "../support/marks.js";
+import { findingsOf, printOf } from "../support/sheets.js";
 
 const demo = "templates/machines/boathouse.yaml";
 
@@ -49,10 +51,76 @@ describe("verify", () => {
     const bad = await witnessmark("verify", demo, "--handwheel", "cross slide", "--measured", "119.1");
     expect(bad.code).toBe(1);
     expect(bad.out).toContain("0.81 mm too short");
-    // The demo's printer was at 199.3 of 200; it turns out to be 119.1 ÷ 119.914 of that.
-    const across = Number(/across: ([\d.]+) of 200/.exec(bad.out)?.[1]);
-    expect(across).toBeCloseTo((199.3 * 119.1) / (Math.PI * (38 + 2 * 0.03 + 0.11)), 2);
+    // A strip lies level on the dials sheet, which lies across its paper: what is mended is the side down the sheet. The
+    // demo's printer was at 250.4 of 250 there; it turns out to be 119.1 ÷ 119.914 of that.
+    const down = Number(/printers: \{ shop laser: \{ down: ([\d.]+) of 250/.exec(bad.out)?.[1]);
+    expect(down).toBeCloseTo((250.4 * 119.1) / (Math.PI * (38 + 2 * 0.03 + 0.11)), 2);
   });
+
+  const wheels = (units: string, dial: string) =>
+    file(`name: L\nunits: ${units}\nhandwheels: [{ name: S, feed: 2 mm, dial: ${dial} }]\n`);
+  const verify = (path: string, ...rest: string[]) =>
+    witnessmark("verify", path, "--handwheel", "S", "--measured", ...rest);
+
+  test("a bare number is in the file's unit, and the answer too; one in the other unit is named", async () => {
+    const inches = wheels("in", "{ shape: drum, wrap: 5, width: 0.4, divisions: 0.001 in, closure: true }");
+    expect((await verify(inches, "5.001")).out).toContain("must measure 5.0000 in, the caliper says 5.0010 in");
+    expect((await verify(inches, "127 mm")).code).toBe(0);
+    const slip = await verify(inches, "127");
+    expect(slip).toMatchObject({ code: 1, out: expect.stringContaining("write 127 mm if that is what was meant") });
+  });
+
+  test("a bevel by its outer arc or its chord, and never by one for the other", async () => {
+    const bevel = wheels(
+      "mm",
+      "{ shape: bevel, diameter: 60, smallDiameter: 50, width: 9, divisions: 0.02 mm, closure: even }",
+    );
+    const unsaid = await verify(bevel, "188.8");
+    expect(unsaid).toMatchObject({ code: 2, err: expect.stringMatching(/--by arc .*: 188\.\d\d mm\) or --by chord/) });
+    const [, arc = "", chord = ""] =
+      /--by arc \(.*?: ([\d.]+) mm\) or --by chord \(.*?: ([\d.]+) mm\)/.exec(unsaid.err) ?? [];
+    // Sharp-edged cone of paper: sweep π (D − d) / slope; radius and angle give the chord.
+    const sweep = (Math.PI * 10) / 9;
+    const radius = Number(arc) / sweep;
+    expect(sweep).toBeGreaterThan(Math.PI);
+    expect(Number(chord)).toBeCloseTo(2 * radius, 1);
+    expect((await verify(bevel, arc, "--by", "arc")).code).toBe(0);
+    expect((await verify(bevel, chord, "--by", "chord")).code).toBe(0);
+    expect((await verify(bevel, chord, "--by", "arc")).code).toBe(1);
+    const long = await verify(bevel, String(Number(chord) + 1), "--by", "chord");
+    expect(long).toMatchObject({ code: 1, out: expect.stringContaining("down: ") });
+  });
+
+  test.each([
+    ["drum", "{ shape: drum, diameter: 38, width: 9, divisions: 0.05 mm, closure: even }", []],
+    ["face", "{ shape: face, outside: 70, inside: 52, divisions: 0.05 mm, closure: even }", []],
+    [
+      "bevel, its arc",
+      "{ shape: bevel, diameter: 44, smallDiameter: 40, width: 12, divisions: 0.05 mm, closure: even }",
+      ["--by", "arc"],
+    ],
+    [
+      "bevel, its chord",
+      "{ shape: bevel, diameter: 44, smallDiameter: 40, width: 12, divisions: 0.05 mm, closure: even }",
+      ["--by", "chord"],
+    ],
+  ])("agrees with what is printed on the dial page: %s", async (_, dial, by) => {
+    const path = wheels("mm", dial);
+    const print = printOf(findingsOf(readFileSync(path, "utf8")), "dial");
+    const words: string[] = [];
+    walk(print.pages[0]?.drawing.marks ?? [], (mark) => void (mark.kind === "text" && words.push(mark.text)));
+    const page = words.join(" ");
+    const pattern = by.includes("chord")
+      ? /or ([\d.]+) mm \(give or take ([\d.]+) mm\)/
+      : /(?:strip|ring) must measure ([\d.]+) mm.*?give or take ([\d.]+) mm/;
+    const [, wanted, slack] = (pattern.exec(page) ?? []).map(Number);
+    const at = async (off: number) => (await verify(path, ((wanted ?? 0) + off).toFixed(3), ...by)).code;
+    // Within what is printed, and beyond, each by more than the printed figures are rounded.
+    expect(await at((slack ?? 0) - 0.006)).toBe(0);
+    expect(await at((slack ?? 0) + 0.006)).toBe(1);
+    expect(await at(-(slack ?? 0) - 0.006)).toBe(1);
+  });
+
   test("a page printed to fit is called that; a length that is none is refused", async () => {
     expect((await witnessmark("verify", demo, "--handwheel", "Cross slide", "--measured", "112.8")).out).toContain(
       '"fit to page"',
@@ -82,7 +150,7 @@ describe("readings from a CSV", () => {
     writeFileSync(join(at, "lathe.yaml"), "name: L\nhandwheels: [{ name: S, feed: { readings: slide.csv } }]\n");
     const { code, err } = await witnessmark("check", join(at, "lathe.yaml"));
     expect(code).toBe(1);
-    expect(err).toContain(`${join(at, "slide.csv")}:3:3: "two" is not a number`);
+    expect(err).toContain(`${join(at, "slide.csv")}:3:3: "two" is not a length`);
   });
 });
 
@@ -90,6 +158,6 @@ test("print --all makes the single files and a binder; --job adds the plan", asy
   const out = folder();
   await witnessmark("print", demo, "--job", "templates/jobs/deck-pin.yaml", "--all", "--out", out);
   const made = readdirSync(out);
-  for (const sheet of ["binder", "plan", "belt-card", "dial", "student"])
+  for (const sheet of ["binder", "plan-deck-pin", "belt-card", "dial", "student"])
     expect(made).toContain(`boathouse-${sheet}.pdf`);
 });

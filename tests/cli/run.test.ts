@@ -65,13 +65,14 @@ describe("check", () => {
     expect(err.trim().split("\n")).toEqual([
       `${path}:2:1: "unit" is not a key of a machine file; did you mean "units"?`,
       `${path}:5:13: "perTrun" is not a key of feed; did you mean "perTurn"?`,
+      `${path}:6:11: a drum dial needs its diameter or its wrap length; measure across the drum, or once round it with a strip of paper`,
     ]);
   });
 
   test("a file that is not there is a plain refusal", async () => {
     const { code, err } = await witnessmark("check", "nowhere.yaml");
     expect(code).toBe(1);
-    expect(err).toMatch(/^nowhere\.yaml: cannot be read \(no such file or directory\)/);
+    expect(err).toMatch(/^nowhere\.yaml: cannot be read \(there is no such file or folder\)/);
   });
 });
 

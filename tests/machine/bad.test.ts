@@ -1,4 +1,4 @@
-import { readMachine } from "../../src/machine/read.js";
 import { everyBadFile } from "../support/badFiles.js";
+import { problemsOf } from "../support/problems.js";
 
-everyBadFile("tests/machine/bad", (text) => readMachine(text).problems);
+everyBadFile("tests/machine/bad", problemsOf);

@@ -61,6 +61,15 @@ describe("units and defaults", () => {
     });
   });
 
+  test("words keep their figures as they were written", () => {
+    const { revision, drive } = machineOf(
+      "name: 007\nrevision: 1.10\ndrive: { motor: { speed: 1400 }, stages: [{ name: s, steps: [{ label: 1.0 }, { label: 1 }] }], tachometer: [{ position: 1.0, speed: 1390 }] }\n",
+    );
+    expect(revision).toBe("1.10");
+    expect(drive?.stages[0]?.steps.map(({ label }) => label)).toEqual(["1.0", "1"]);
+    expect(drive?.tachometer[0]?.labels).toEqual(["1.0"]);
+  });
+
   test("steps without labels get letters; one step has none", () => {
     const { drive } = machineOf(
       "name: L\ndrive:\n  motor: { speed: 1400 }\n  stages:\n    - { name: m, steps: [{ driver: 5, driven: 10 }] }\n    - { name: s, steps: [{ driver: 5, driven: 10 }, { driver: 10, driven: 5 }] }\n",

@@ -9,6 +9,8 @@ import { advance } from "../../src/drawing/text.js";
 import { glyphNumber } from "../../src/output/glyphNumber.js";
 import { glyphOrder } from "../../src/output/glyphOrder.generated.js";
 import { glyphPaths } from "../../src/output/glyphPaths.generated.js";
+import { outlined } from "../../src/output/outlines.js";
+import { fontName } from "../../src/output/pdfContent.js";
 import { boundingBox, subset } from "../../src/output/trueType.js";
 import { pdfOf } from "../support/pdfOf.js";
 
@@ -49,22 +51,32 @@ describe.each(weights)("%s", (weight) => {
   });
 });
 
-test("a PDF shows each letter by the outline of that letter", async () => {
+test.each(weights)("a PDF shows each letter by the outline of that letter: %s", async (weight) => {
   const words = letters.join("");
-  const mark = text(words, { x: 10, y: 10 }, { size: 3, weight: "bold" });
+  const mark = text(words, { x: 10, y: 10 }, { size: 3, weight });
   const page = { title: "P", drawing: { width: 210, height: 297, marks: [mark] } };
   const pdf = await PDFDocument.load(await pdfOf({ sheet: "trial", title: "T", pages: [page] }));
   const { node } = pdf.getPage(0);
   const unpacked = (stream: unknown) => inflateSync((stream as PDFRawStream).contents);
   const codes = /<([0-9a-f]+)> Tj/.exec(unpacked(node.lookup(PDFName.of("Contents"))).toString("latin1"))?.[1] ?? "";
-  const type0 = node.Resources()?.lookup(PDFName.of("Font"), PDFDict).lookup(PDFName.of("B"), PDFDict);
+  const type0 = node.Resources()?.lookup(PDFName.of("Font"), PDFDict).lookup(PDFName.of(fontName[weight]), PDFDict);
   const descendant = type0?.lookup(PDFName.of("DescendantFonts"), PDFArray).lookup(0, PDFDict);
   const descriptor = descendant?.lookup(PDFName.of("FontDescriptor"), PDFDict);
   const shown = fontkit.create(unpacked(descriptor?.lookup(PDFName.of("FontFile2"))));
-  const whole = fontkit.create(fonts.bold);
+  const whole = fontkit.create(fonts[weight]);
   expect(codes.length).toBe(4 * letters.length);
   for (const [index, letter] of letters.entries()) {
     const number = Number.parseInt(codes.slice(4 * index, 4 * index + 4), 16);
     expect(shown.getGlyph(number).path.toSVG()).toBe(whole.glyphForCodePoint(letter.codePointAt(0) ?? 0).path.toSVG());
   }
+});
+
+test("a letter that the font lacks is its empty box, in outlines as in a PDF", () => {
+  const mark = text("\u2126", { x: 10, y: 10 }, { size: 3, weight: "bold" });
+  const page = { title: "P", drawing: { width: 210, height: 297, marks: [mark] } };
+  const [drawn] = outlined({ sheet: "trial", title: "T", pages: [page] }).pages;
+  const [letter] = drawn?.drawing.marks ?? [];
+  expect(glyphNumber("\u2126")).toBe(0);
+  expect(fontkit.create(fonts.bold).getGlyph(0).path.toSVG()).toBe(glyphPaths.bold["\0"]);
+  expect(letter?.kind === "group" && letter.marks.length).toBe(1);
 });

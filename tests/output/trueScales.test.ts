@@ -119,6 +119,25 @@ describe.each(Object.entries(readers))("read back from the %s", (_, read) => {
     expect((offStep(vernier.angles, (11 / 6) * (Math.PI / 180)) * 180) / Math.PI).toBeLessThan(0.001);
   });
 
+  test("an angle scale round a cylinder and its vernier: paper and glue carry the marks outwards", async () => {
+    const print = printOf(
+      findingsOf(
+        "name: T\npaper: { thickness: 0.2, adhesive: 0.05 }\nangleScales: [{ name: Slide, part: top slide, shape: drum, radius: 35, range: [-60, 60], vernier: 6 }]\n",
+      ),
+      "angle-scale",
+    );
+    // A strip bends about its middle: 0.05 mm of glue and half of 0.2 mm of paper beyond the bare radius.
+    const degree = ((35 + 0.05 + 0.1) * Math.PI) / 180;
+    const places = (await read(only(print, "angle scale"))).map(({ from }) => from.x);
+    expect(places).toHaveLength(121);
+    expect(offStep(places, degree)).toBeLessThan(0.001);
+    const vernier = (await read(only(print, "companion"))).map(({ from }) => from.x);
+    expect(vernier).toHaveLength(13);
+    const step = (Math.max(...vernier) - Math.min(...vernier)) / 12 / degree;
+    // Six parts over five or eleven degrees.
+    expect(Math.min(Math.abs(step - 5 / 6), Math.abs(step - 11 / 6))).toBeLessThan(1e-4);
+  });
+
   test("a vernier beside a drum: 10 marks over 19 divisions, beside a face over 9 on its own circle", async () => {
     const wheel = (dial: string) => `handwheels: [{ name: W, feed: 2 mm, dial: ${dial} }]`;
     const drum = "{ shape: drum, diameter: 40, width: 9, divisions: 0.02 mm, closure: even, vernier: 10 }";

@@ -22,8 +22,8 @@ test("the inverse of any small stretch and skew is found from two bars and two d
       const measure = (a: Point, b: Point) => distance(printed(a), printed(b));
       const [a, b, c, d, e, f] = printerCorrection({
         across: { measured: measure(corner.topLeft, corner.topRight), nominal: width },
-        // A person lays the rule square to the top edge, not along a leaning bar.
-        down: { measured: printed(corner.bottomLeft).y, nominal: height },
+        // A person lays the rule along the bar, which leans by the skew.
+        down: { measured: measure(corner.bottomLeft, corner.topLeft), nominal: height },
         diagonals: [measure(corner.topLeft, corner.bottomRight), measure(corner.topRight, corner.bottomLeft)],
       });
       for (const point of [{ x: 13, y: 250 }, { x: 190, y: 7 }, corner.bottomRight]) {

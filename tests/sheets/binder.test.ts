@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { arrange } from "../../src/sheets/arrange.js";
-import { bind } from "../../src/sheets/binder.js";
+import { bind, placeInBinder } from "../../src/sheets/binder.js";
 import { pdfOf } from "../support/pdfOf.js";
 import { readPdf } from "../support/readPdf.js";
-import { demoFindings, printOf, template } from "../support/sheets.js";
+import { demoFindings, printOf, sheetNames, template } from "../support/sheets.js";
 
 describe("the binder", () => {
   const findings = demoFindings();
@@ -30,6 +30,11 @@ describe("the binder", () => {
     const bookmarks = outline as { title: string; items: { title: string }[] }[];
     expect(bookmarks.map(({ title }) => title)).toEqual(binder.sections?.map(({ title }) => title));
     expect(bookmarks[2]?.items).toHaveLength(binder.sections?.[2]?.pages ?? 0);
+  });
+
+  test("every sheet that can be bound has its place", () => {
+    const bound = sheetNames().filter((sheet) => !template(sheet).bare);
+    expect(bound.filter((sheet) => placeInBinder(sheet) === placeInBinder("no sheet"))).toEqual([]);
   });
 
   test("a sheet without its data says what is missing", () => {

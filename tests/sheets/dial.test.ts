@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, test } from "vitest";
 import { compute } from "../../src/findings/compute.js";
 import type { Findings } from "../../src/findings/findings.js";
 import { readMachine } from "../../src/machine/read.js";
-import { identity, printerCorrection, printerDistortion } from "../../src/paper/printerCorrection.js";
+import { identity, pageCorrection, printerDistortion } from "../../src/paper/printerCorrection.js";
 import { arrange } from "../../src/sheets/arrange.js";
 import { readTemplate } from "../../src/sheets/readTemplate.js";
 import { pdfOf } from "../support/pdfOf.js";
@@ -99,6 +99,52 @@ describe("the dial strip, read back from the PDF", () => {
   });
 });
 
+describe("what stands on the dial itself", () => {
+  const texts = async (dial: string) => {
+    const { pages } = await printed(
+      findingsOf(`name: Test\nrevision: 3\nhandwheels: [{ name: Cross slide, reads: diameter, ${dial} }]\n`),
+      "dial",
+    );
+    return pages.flatMap((page) => page.texts.map(({ text }) => text));
+  };
+  const times = (all: string[], words: string) => all.filter((text) => text.split(" · ").includes(words)).length;
+
+  test.each([
+    [
+      "one row",
+      "feed: 2 mm, dial: { shape: drum, diameter: 38, width: 9, divisions: 0.02 mm }",
+      "1 div 0.02 mm on diameter",
+    ],
+    ["three rows", "feed: 12 tpi, dial: { shape: drum, diameter: 38, width: 9, closure: rows }", "on diameter"],
+    [
+      "a narrow strip of one row",
+      "feed: 2 mm, dial: { shape: drum, diameter: 38, width: 5, divisions: 0.1 mm }",
+      "on diameter",
+    ],
+  ])("%s: name, revision, “on diameter”, on both copies", async (_, dial, onDiameter) => {
+    const all = await texts(dial);
+    for (const words of ["Cross slide", "rev 3", onDiameter])
+      expect(times(all, words), words).toBeGreaterThanOrEqual(2);
+    expect(all.join(" ")).not.toContain("No room on it");
+  });
+
+  test("what finds no place is told on the page, for a pencil", async () => {
+    const all = await texts("feed: 12 tpi, dial: { shape: drum, diameter: 20, width: 4, closure: rows }");
+    expect(all.join(" ")).toContain(
+      "No room on it for “on diameter”, “rev 3”, “Cross slide”: write it beside the dial.",
+    );
+  });
+
+  test("a lower scale that counts thousandths of an inch says so, and its zero bears no unit", async () => {
+    const all = await texts(
+      "feed: 1.3333 mm, dial: { shape: drum, diameter: 40, width: 6, divisions: 0.02 mm, second: 0.001 in }",
+    );
+    expect(times(all, "1 = 0.001 in")).toBeGreaterThanOrEqual(2);
+    expect(all).toContain("0 mm");
+    expect(all).not.toContain("0 in");
+  });
+});
+
 describe("the printer's correction", () => {
   let page: PageRead;
   const printer = {
@@ -110,14 +156,15 @@ describe("the printer's correction", () => {
     const { pages } = await printed(
       findingsOf(screw("1.27 mm", "divisions: 0.01 mm, closure: even")),
       "dial",
-      printerCorrection(printer),
+      pageCorrection(printer, { width: 297, height: 210 }),
     );
     page = pages[0] as PageRead;
   });
 
   test("what the untrue printer makes of the page is true again: marks upright, 127 equal gaps, 100 mm bars", () => {
     const [sx, , k, sy] = printerDistortion(printer);
-    const onPaper = ({ x, y }: { x: number; y: number }) => ({ x: sx * x + k * y, y: sy * y });
+    // The page is turned a quarter on to its sheet, printed, and looked at upright again.
+    const onPaper = ({ x, y }: { x: number; y: number }) => ({ x: 297 - sy * (297 - x), y: sx * y + k * (297 - x) });
     const across = page.lines
       .map(({ from, to }) => [onPaper(from), onPaper(to)] as const)
       .filter(([a, b]) => Math.abs(b.x - a.x - 100) < 0.01);

@@ -8,4 +8,4 @@ const fonts = readFonts();
 
 /** Bytes of a print as PDF, as the command line makes them. */
 export const pdfOf = (print: Print, correction = identity): Promise<Uint8Array> =>
-  renderPdf(print, correction, fonts, deflateSync);
+  renderPdf(print, () => correction, fonts, deflateSync);

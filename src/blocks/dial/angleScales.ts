@@ -1,8 +1,9 @@
 import { angleMarks, smallEnd } from "../../dial/angleScale.js";
 import type { Graduation } from "../../dial/finding.js";
+import { wrapLength } from "../../dial/strip.js";
 import { vernierMarks, vernierWithin } from "../../dial/vernier.js";
 import { group } from "../../drawing/shapes.js";
-import type { AngleScale } from "../../machine/machine.js";
+import type { AngleScale, Paper } from "../../machine/machine.js";
 import { TURN, toRadians } from "../../quantity/angle.js";
 import { formatFixed, trimmed } from "../../quantity/format.js";
 import { block, type Run } from "../shared/block.js";
@@ -16,7 +17,8 @@ import { ringSurface, type Surface, stripSurface } from "./surface.js";
 
 /** The angle scales of the file at true size, each with an index line or vernier. */
 export const angleScales = block({ copies: 1 }, ({ findings, settings, width, height }) =>
-  (findings.machine.angleScales ?? []).flatMap((scale): Run[] => {
+  (findings.machine.angleScales ?? []).flatMap((given): Run[] => {
+    const scale = onPaper(given, findings.machine.paper);
     const surface = angleSurface(scale);
     const head = [
       ...heading(scale.name, width, 4),
@@ -37,11 +39,23 @@ export const clockwiseSide = ({ turns }: Pick<AngleScale, "turns">): "left" | "r
 
 const margin = toRadians(4);
 
+/** `flat`: mm of paper for one radian along the reading edge. */
+type PaperScale = AngleScale & { readonly flat: number };
+
+/** Round a cylinder the paper lies outside it and bends about its middle; on a flat top it is as large as what it covers. */
+const onPaper = (scale: AngleScale, { thickness, adhesive }: Paper): PaperScale => ({
+  ...scale,
+  flat:
+    scale.shape === "drum"
+      ? wrapLength({ diameter: 2 * scale.radius, paper: thickness, adhesive }) / TURN
+      : scale.radius,
+});
+
 /** `along` is the angle to the right of zero for the reader, radians. The reading edge is the outer one; a flat scale is
  *  drawn as it lies before the operator, whose side of it is the lower one. */
-function angleSurface({ shape, radius, width, from, to }: AngleScale): Surface {
+function angleSurface({ shape, radius, flat, width, from, to }: PaperScale): Surface {
   const part = { from: toRadians(from) - margin, to: toRadians(to) + margin, growth: "rightward" } as const;
-  if (shape === "drum") return stripSurface(radius, width, part);
+  if (shape === "drum") return stripSurface(flat, width, part);
   // Like a face dial that grows with clockwise turning; its index stands on top.
   if (part.to - part.from >= TURN)
     return ringSurface({ outer: radius, inner: radius - width }, 1, { from: 0, to: TURN, growth: "leftward" });
@@ -57,7 +71,7 @@ export function sideWords(scale: AngleScale, side: "left" | "right"): string {
   return scale.part === "vice" || scale.part === "spindle" ? sense : `${smallEnd(scale.part, sense)} small`;
 }
 
-function scaleWords(scale: AngleScale): string {
+function scaleWords(scale: PaperScale): string {
   if (scale.part === "spindle")
     return `Degree plate for the spindle's nose, ${formatFixed(2 * scale.radius, 2)} mm across, a mark every ${trimmed(scale.step, 3)}°. Numbers grow when the spindle is turned clockwise, seen from the tailstock, under an index on top. Spindle stopped, plug pulled; turn it by hand.`;
   const sides = (["left", "right"] as const).map(
@@ -65,19 +79,20 @@ function scaleWords(scale: AngleScale): string {
       `${side === "left" ? "Left" : "right"} of 0: ${senseOn(scale, side)} from above${scale.part === "vice" ? "" : `, ${sideWords(scale, side)}`}`,
   );
   const tool = scale.part === "vice" ? "" : " (chuck at the left, tool on the operator's side)";
-  return `Radius ${trimmed(scale.radius, 2)} mm, a mark every ${trimmed(scale.step, 3)}°. ${sides.join("; ")}${tool}. The scale ${scale.turns ? "turns with the part past a fixed index" : "is fixed; the index turns with the part"}. A taper's swivel is half its included angle. Prove it on a test piece or with a sine bar before you trust it.`;
+  const round = scale.shape === "drum" ? "Round a bare cylinder of radius" : "Radius";
+  return `${round} ${trimmed(scale.radius, 2)} mm, a mark every ${trimmed(scale.step, 3)}°. ${sides.join("; ")}${tool}. The scale ${scale.turns ? "turns with the part past a fixed index" : "is fixed; the index turns with the part"}. A taper's swivel is half its included angle. Prove it on a test piece or with a sine bar before you trust it.`;
 }
 
-function scaleCutOut(scale: AngleScale, surface: Surface): CutOut {
-  const { radius, width } = scale;
+function scaleCutOut(scale: PaperScale, surface: Surface): CutOut {
+  const { radius, flat, width } = scale;
   const longest = Math.max(1.2, Math.min(4.5, width - 2.2 - size.tiny * 1.5));
   const style = { across: 0, marks: [longest, longest * 0.75, longest * 0.5] as const, number: 2.3 };
   const plate = scale.part === "spindle";
-  const marks = angleMarks(plate ? { ...scale, to: 360 - scale.step / 2 } : scale, radius).map((mark) =>
+  const marks = angleMarks(plate ? { ...scale, to: 360 - scale.step / 2 } : scale, flat).map((mark) =>
     mark.value === 0 ? { ...mark, label: "0°" } : mark,
   );
   const across = width - 1.35;
-  const at = scale.shape === "drum" ? radius : radius - across;
+  const at = scale.shape === "drum" ? flat : radius - across;
   const sides = (["left", "right"] as const).flatMap((side) => {
     if (scale.part === "spindle") return [];
     const middle = toRadians(side === "left" ? scale.from : scale.to) / 2;
@@ -89,7 +104,10 @@ function scaleCutOut(scale: AngleScale, surface: Surface): CutOut {
   });
   return {
     name: "angle scale",
-    caption: `${scale.name}: ${formatFixed(radius, 2)} mm radius at the edge with the marks`,
+    caption:
+      scale.shape === "drum"
+        ? `${scale.name}: ${formatFixed(surface.width, 2)} mm between the cut ends`
+        : `${scale.name}: ${formatFixed(radius, 2)} mm radius at the edge with the marks`,
     drawing: {
       width: surface.width,
       height: surface.height,
@@ -104,23 +122,23 @@ function scaleCutOut(scale: AngleScale, surface: Surface): CutOut {
 }
 
 /** The index line, or a vernier on either side of it where the file asks for one. */
-function indexCutOut(scale: AngleScale): CutOut {
+function indexCutOut(scale: PaperScale): CutOut {
   const height = 7.5;
   const pitch = toRadians(scale.step);
   // Either half may span a sixth of the circle at most, or 90 mm: the fixed part beside the scale is seldom longer.
-  const room = Math.min(90, (Math.PI * scale.radius) / 3);
+  const room = Math.min(90, (Math.PI * scale.flat) / 3);
   const asked = scale.vernier;
-  const vernier = asked === undefined ? undefined : vernierWithin(scale.step, pitch * scale.radius, asked, room);
+  const vernier = asked === undefined ? undefined : vernierWithin(scale.step, pitch * scale.flat, asked, room);
   const one = vernier ? vernierMarks(vernier, pitch) : [];
   const zero: Graduation = { angle: 0, rank: 1, value: 0, ...(vernier && { label: "0" }) };
   // A plate is numbered one way alone; past its index the numbers come from the left.
   const left = one.slice(1).map((mark) => ({ ...mark, angle: -mark.angle }));
   const marks = [...left, zero, ...(scale.part === "spindle" ? [] : one.slice(1))];
-  const reach = (one.at(-1)?.angle ?? 0) + 4 / scale.radius;
+  const reach = (one.at(-1)?.angle ?? 0) + 4 / scale.flat;
   const part = { from: -reach, to: reach, growth: "rightward" } as const;
   const surface =
     scale.shape === "drum"
-      ? stripSurface(scale.radius, height, part, true)
+      ? stripSurface(scale.flat, height, part, true)
       : ringSurface({ outer: scale.radius + height, inner: scale.radius }, 1, part, {
           flip: true,
           lowermost: scale.part !== "spindle",

@@ -1,12 +1,14 @@
 import { bandOf, type Development, paperPerRadian } from "../../dial/development.js";
 import type { DialFinding, Graduation } from "../../dial/finding.js";
 import { growthOf } from "../../dial/growth.js";
+import { countedAs } from "../../dial/labelling.js";
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { group, line } from "../../drawing/shapes.js";
 import { textWidth } from "../../drawing/text.js";
 import { TURN } from "../../quantity/angle.js";
 import { cutLine, fine, medium, size } from "../shared/style.js";
-import { digitHeight, type ScaleStyle, scaleMarks, textAlong, textAt } from "./scaleMarks.js";
+import { type Band, type Inscription, inscribe } from "./inscriptions.js";
+import { digitHeight, numbersAcross, type ScaleStyle, scaleMarks, textAlong, textAt } from "./scaleMarks.js";
 import { dialSurface, type IndexPlace, type Surface } from "./surface.js";
 
 /** A dial of any shape as a sticker. Lengths in mm. */
@@ -15,6 +17,8 @@ export type DialPlan = {
   readonly flat: Development;
   /** Written small along the inner edge: unit, feed, handwheel, revision, the dearest first. */
   readonly legend: string;
+  /** What stands among its numbers instead where there is no room for the legend. */
+  readonly essentials: readonly Inscription[];
   /** Tab for glue beyond the joint; 0 or absent: the ends butt. */
   readonly lap?: number;
   readonly index?: IndexPlace;
@@ -26,6 +30,8 @@ export type DialPiece = {
   readonly length: number;
   readonly piece: number;
   readonly pieces: number;
+  /** Of the essentials, what found no place on it. */
+  readonly left: readonly string[];
 };
 
 /** Every band of marks on the dial, in the order in which they stand from the reading edge inwards. */
@@ -92,10 +98,10 @@ type Cut = {
 const LEAST_GAP = 0.02;
 
 /** The middles of all gaps between marks of any band. */
-function gaps({ dial, flat }: DialPlan, { bands }: DialStyle): Cut[] {
+function gaps({ dial, flat }: DialPlan, style: DialStyle): Cut[] {
   const perRadian = paperPerRadian(flat);
-  const marks = bandsOf(dial).flatMap((band, index) =>
-    band.map((mark) => ({ ...mark, size: bands[index]?.number ?? 0 })),
+  const marks = numberedBands(dial, style).flatMap((band, index) =>
+    band.map((mark) => ({ ...mark, size: style.bands[index]?.number ?? 0 })),
   );
   const angles = [...new Set(marks.map(({ angle }) => angle))].sort((a, b) => a - b);
   const labels = marks.flatMap(({ angle, label, size }) =>
@@ -150,7 +156,7 @@ function draw(
   to: number,
   piece: number,
   pieces: number,
-): { drawing: Drawing; length: number } {
+): Pick<DialPiece, "drawing" | "length" | "left"> {
   const { dial, flat, lap = 0 } = plan;
   const surface = surfaceOf(plan, from, to, lap);
   const perRadian = paperPerRadian(flat);
@@ -164,50 +170,92 @@ function draw(
       const clear = whole || (angle - from > half && to - angle > half);
       return [{ ...mark, angle, ...(label !== undefined && clear && { label }) }];
     });
-  const scales = bandsOf(dial).flatMap((band, index) => {
+  const bands = numberedBands(dial, style).map((marked, index): Band => {
+    const scale = index < dial.rows.length ? 0 : 1;
+    const number = style.bands[index]?.number ?? 0;
+    const along = surface.length(numbersAt(style.bands[index])) / (to - from);
+    const marks = here(marked, number).sort((a, b) => a.angle - b.angle);
+    return { scale, marks, number, perRadian: along };
+  });
+  const { words: legend, left: unfitted } = legendMarks(
+    plan,
+    style,
+    from,
+    to,
+    pieces > 1 ? `${piece}/${pieces} · ` : "",
+  );
+  const inscribed = inscribe(bands, style.legend > 0 ? [] : plan.essentials, { from, to, whole });
+  const scales = inscribed.bands.flatMap((band, index) => {
     const scale = style.bands[index];
     if (scale === undefined) return [];
-    const marked = style.legend > 0 ? band : withUnit(band, index < dial.rows.length ? dial : (dial.second ?? dial));
     return [
-      ...scaleMarks(surface, here(marked, scale.number), scale),
+      ...scaleMarks(surface, band, scale),
       ...(index > 0 ? [group({ x: 0, y: 0 }, [surface.rule(scale.across, fine)], { name: "rules" })] : []),
     ];
   });
+  const among = inscribed.placed.flatMap(({ band, angle, words }) =>
+    wordsAlong(plan, from, to, angle, numbersAt(style.bands[band]) - descent, words),
+  );
   const marks: Mark[] = [
     group({ x: 0, y: 0 }, surface.outline(cutLine, lap), { name: "cut" }),
     ...scales,
     ...(surface.centre
       ? [group({ x: 0, y: 0 }, cross(surface.centre, flat.kind === "ring" ? flat.inner : 4), { name: "centre" })]
       : [group({ x: 0, y: 0 }, joints(surface, from, to, style, lap), { name: "joint" })]),
-    ...legendMarks(plan, style, from, to, pieces > 1 ? `${piece}/${pieces} · ` : ""),
+    ...(legend.length + among.length > 0 ? [group({ x: 0, y: 0 }, [...legend, ...among], { name: "legend" })] : []),
   ];
   return {
     drawing: { width: surface.width, height: surface.height, marks },
     length: (to - from) * paperPerRadian(flat),
+    left: [...unfitted, ...inscribed.left],
   };
 }
 
-/** Where there is no room for a legend the zero bears the unit: no dial goes without. */
-function withUnit(band: readonly Graduation[], { chosen }: Pick<DialFinding, "chosen">): Graduation[] {
+/** Words among numbers stand so much higher, mm, that a g clears the line below. */
+const descent = 0.2;
+
+/** Middle of a band's numbers, mm from the reading edge. */
+const numbersAt = (style: ScaleStyle | undefined): number => (style === undefined ? 0 : numbersAcross(style));
+
+/** Every band as its numbers are drawn. */
+const numberedBands = (dial: DialPlan["dial"], { legend }: DialStyle): readonly (readonly Graduation[])[] =>
+  legend > 0
+    ? bandsOf(dial)
+    : [
+        ...dial.rows.map((row) => withUnit(row, dial)),
+        ...(dial.second?.rows ?? []).map((row) => withUnit(row, dial.second ?? dial)),
+      ];
+
+/** Where there is no room for a legend the zero bears the unit: no dial goes without. Numbers that count parts of the unit
+ *  say so elsewhere. */
+function withUnit(band: readonly Graduation[], scale: Pick<DialFinding, "chosen" | "labelUnit">): Graduation[] {
+  if (countedAs(scale) !== undefined) return [...band];
   return band.map((mark) =>
-    mark.value === 0 && mark.label !== undefined ? { ...mark, label: `0 ${chosen.unit}` } : mark,
+    mark.value === 0 && mark.label !== undefined ? { ...mark, label: `0 ${scale.chosen.unit}` } : mark,
   );
 }
 
-/** The legend in the middle of the piece, letters along the edge. */
-function legendMarks(plan: DialPlan, style: DialStyle, from: number, to: number, first: string): Mark[] {
-  if (style.legend === 0) return [];
-  const upright = surfaceOf({ ...plan, index: "top" }, from, to, plan.lap ?? 0);
+/** The legend in the middle of the piece, letters along the edge, and what of the essentials it had to leave out. */
+function legendMarks(
+  plan: DialPlan,
+  style: DialStyle,
+  from: number,
+  to: number,
+  first: string,
+): { words: Mark[]; left: string[] } {
+  if (style.legend === 0) return { words: [], left: [] };
   const across = bandOf(plan.flat) - style.legend / 2 - 0.16;
-  const length = upright.length(across);
-  const words = fitted(first + plan.legend, length - 8);
-  if (words === "") return [];
-  const middle = (from + to) / 2;
-  const marks =
-    plan.flat.kind === "strip"
-      ? [textAt(upright, middle, across, words, size.tiny)]
-      : textAlong(upright, middle, across, words, size.tiny, length / (to - from), growthOf(plan.dial) === "leftward");
-  return [group({ x: 0, y: 0 }, marks, { name: "legend" })];
+  const words = fitted(first + plan.legend, surfaceOf(plan, from, to, 0).length(across) - 8);
+  const left = plan.essentials.map((essential) => essential.words).filter((essential) => !words.includes(essential));
+  return { words: words === "" ? [] : wordsAlong(plan, from, to, (from + to) / 2, across, words), left };
+}
+
+/** Small words with their middle at an angle, letters along the edge. */
+function wordsAlong(plan: DialPlan, from: number, to: number, angle: number, across: number, words: string): Mark[] {
+  const upright = surfaceOf({ ...plan, index: "top" }, from, to, plan.lap ?? 0);
+  if (plan.flat.kind === "strip") return [textAt(upright, angle, across, words, size.tiny)];
+  const perRadian = upright.length(across) / (to - from);
+  return textAlong(upright, angle, across, words, size.tiny, perRadian, growthOf(plan.dial) === "leftward");
 }
 
 /** Two dashes at each end that run on across the joint when the ends truly meet; a tab says that it is for glue. */

@@ -6,6 +6,7 @@ import { group, line } from "../../drawing/shapes.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { travelWords } from "../../findings/travelWords.js";
 import type { Machine } from "../../machine/machine.js";
+import { type Measure, measuresOf } from "../../paper/measuredPiece.js";
 import { TURN } from "../../quantity/angle.js";
 import { formatFixed } from "../../quantity/format.js";
 import { block } from "../shared/block.js";
@@ -15,7 +16,7 @@ import { paragraph } from "../shared/table.js";
 import { indexSticker, vernierSticker } from "./companion.js";
 import { type CutOut, cutOuts } from "./cutOuts.js";
 import { bandsOf, type DialPiece, type DialPlan, dialStyle, LEAST_NUMBERED_BAND, piecesOf } from "./dialPiece.js";
-import { dialLegend, dialWords, leastCount } from "./dialWords.js";
+import { dialEssentials, dialLegend, dialWords, leastCount } from "./dialWords.js";
 import { digitHeight } from "./scaleMarks.js";
 import { dialSurface } from "./surface.js";
 
@@ -72,6 +73,7 @@ export function dialPlan(finding: HandwheelFinding, machine: Machine): (DialPlan
     dial,
     flat,
     legend: dialLegend(finding, dial, machine),
+    essentials: dialEssentials(finding, dial, machine),
     ...(wish.lap !== undefined && { lap: wish.lap }),
     ...(wish.index !== undefined && { index: wish.index }),
   };
@@ -128,16 +130,21 @@ function measureWords(
   const { flat, dial, lap } = plan;
   if (pieces === undefined)
     return "This dial is too large for the paper even in pieces: choose larger paper in the file.";
-  const { divisions, rows } = dial.chosen;
-  const round = flat.kind === "strip" ? flat.length : flat.outer * flat.sweep;
-  const slack = mm(Math.max(0.05, (round * rows) / Math.max(1, divisions) / 5));
-  const parts = pieces.length > 1 ? ` in ${pieces.length} numbered pieces, which add up exactly` : "";
   const bands = bandsOf(dial).length;
   const cramped =
     bandOf(flat) / bands < LEAST_NUMBERED_BAND
       ? ` Its ${bands} rows are only ${formatFixed(bandOf(flat) / bands, 1)} mm high each, too low for numbers: a wider ring or strip, fewer rows or one scale has room for them.`
       : "";
-  return sizeWords(flat, slack, parts, lap) + cramped + figureWords(plan);
+  return sizeWords(dial, flat, pieces.length, lap) + cramped + figureWords(plan) + leftWords(pieces);
+}
+
+/** What is on none of the pieces, for a pencil. */
+function leftWords(pieces: readonly DialPiece[]): string {
+  const [first, ...others] = pieces.map(({ left }) => left);
+  const missing = (first ?? []).filter((words) => others.every((left) => left.includes(words)));
+  return missing.length === 0
+    ? ""
+    : ` No room on it for ${missing.map((words) => `“${words}”`).join(", ")}: write it beside the dial.`;
 }
 
 /** Figures too low for the distance that one reads from are told of, with that distance. */
@@ -148,14 +155,19 @@ function figureWords(plan: DialPlan): string {
   return ` Its figures are read well from up to ${formatFixed(10 * Math.floor(least / 10), 0)} mm; a wider ring or strip has room for larger ones.`;
 }
 
-function sizeWords(flat: Development, slack: string, parts: string, lap: number | undefined): string {
+function sizeWords(dial: DialFinding, flat: Development, pieces: number, lap: number | undefined): string {
   const wrong = "If it does not, print again with the printer's correction.";
   const joint = lap
     ? "Glue the tab under the other end up to the line; the dashes must run on across the joint."
     : "Butt the ends; the dashes must run on across the joint.";
+  const parts = pieces > 1 ? ` in ${pieces} numbered pieces, which add up exactly` : "";
+  const [first, second] = measuresOf(dial);
+  const slack = (measure: Measure | undefined) => `give or take ${mm(measure?.slack ?? 0)}`;
   if (flat.kind === "strip")
-    return `The strip must measure ${mm(flat.length)} between its cut ends, give or take ${slack}${parts}. ${wrong} ${joint}`;
+    return `The strip must measure ${mm(flat.length)} between its cut ends, ${slack(first)}${parts}. ${wrong} ${joint}`;
   if (flat.sweep > TURN - 1e-9)
-    return `The ring must measure ${mm(2 * flat.outer)} across and its hole ${mm(2 * flat.inner)}, give or take ${slack}${parts}. ${wrong} ${parts === "" ? "Centre it by the cross before you cut it out." : joint}`;
-  return `The cone's ring must measure ${mm(flat.outer * flat.sweep)} along its outer edge, radii ${mm(flat.outer)} and ${mm(flat.inner)}, give or take ${slack}${parts}. ${wrong} ${joint}`;
+    return `The ring must measure ${mm(2 * flat.outer)} across and its hole ${mm(2 * flat.inner)}, ${slack(first)}${parts}. ${wrong} ${pieces === 1 ? "Centre it by the cross before you cut it out." : joint}`;
+  // The chord of the whole is nowhere on a ring in pieces.
+  const chord = second && pieces === 1 ? `, or ${mm(second.wanted)} (${slack(second)}) on ${second.what}` : "";
+  return `The cone's ring must measure ${mm(flat.outer * flat.sweep)} along its outer edge, ${slack(first)}${parts}${chord}; radii ${mm(flat.outer)} and ${mm(flat.inner)}. ${wrong} ${joint}`;
 }

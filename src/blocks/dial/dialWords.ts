@@ -7,6 +7,7 @@ import { withinTurnWords } from "../../findings/travelWords.js";
 import type { Machine, Units } from "../../machine/machine.js";
 import { capital, formatBound, formatFixed, formatLength, plural, trimmed } from "../../quantity/format.js";
 import { fromMm, mmPer } from "../../quantity/length.js";
+import type { Inscription } from "./inscriptions.js";
 
 type Scale = Pick<DialFinding, "chosen" | "labelUnit">;
 
@@ -30,13 +31,28 @@ export function dialLegend(
       ? `doubt ± ${formatBound(doubt, unit)} over ${trimmed(fromMm(travel, unit), unit === "mm" ? 0 : 1)} ${unit}`
       : "",
     [dial, ...(dial.second ? [dial.second] : [])].map(countedAs).filter(Boolean).join(", "),
+    ...revisionAndName(handwheel.name, machine),
     perTurn,
-    ...(machine.revision === undefined ? [] : [`rev ${machine.revision}`]),
-    handwheel.name,
   ]
     .filter(Boolean)
     .join(" · ");
 }
+
+/** What no dial may be without, for one that has no room for the legend: what its numbers count, that they are read on
+ *  diameter, revision and name. */
+export function dialEssentials({ handwheel }: HandwheelFinding, dial: DialFinding, machine: Machine): Inscription[] {
+  const counted = [dial, ...(dial.second ? [dial.second] : [])].map(countedAs);
+  return [
+    ...counted.flatMap((words, index) => (words === undefined ? [] : [{ words, scale: index === 0 ? 0 : 1 } as const])),
+    ...(handwheel.reads === "diameter" ? [{ words: "on diameter" }] : []),
+    ...revisionAndName(handwheel.name, machine).map((words) => ({ words })),
+  ];
+}
+
+const revisionAndName = (name: string, { revision }: Machine): string[] => [
+  ...(revision === undefined ? [] : [`rev ${revision}`]),
+  name,
+];
 
 /** What the chosen dial is, and what it costs: per turn, and over the working length. */
 export function dialWords(finding: HandwheelFinding, dial: DialFinding, units: Units): string {

@@ -22,6 +22,10 @@ export type ScaleStyle = {
 
 const penWidth = [0.22, 0.15, 0.15] as const;
 
+/** Middle of the numbers, mm from the reading edge: below the longest marks. */
+export const numbersAcross = ({ across, marks, number }: ScaleStyle): number =>
+  across + marks[0] + 0.35 + (number * digitHeight) / 2;
+
 /** Marks and numbers of one scale on its paper, as groups: `graduations` holding `rank 1` to `rank 3`, and `numbers`. */
 export function scaleMarks(surface: Surface, marks: readonly Graduation[], style: ScaleStyle): Mark[] {
   const ranks = ([1, 2, 3] as const).map((rank) =>
@@ -39,7 +43,7 @@ export function scaleMarks(surface: Surface, marks: readonly Graduation[], style
       { name: `rank ${rank}` },
     ),
   );
-  const middle = style.across + style.marks[0] + 0.35 + (style.number * digitHeight) / 2;
+  const middle = numbersAcross(style);
   const numbers = marks.flatMap(({ angle, label }) =>
     label === undefined || style.number === 0 ? [] : [textAt(surface, angle, middle, label, style.number, "bold")],
   );

@@ -4,6 +4,7 @@ import type { Zone } from "../../feed/alongTravel.js";
 import type { Budget } from "../../feed/budget.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { waveWords, zoneWords } from "../../findings/readingRemarks.js";
+import { isFarFromNominal } from "../../machine/nominalSlip.js";
 import { formatDoubted, formatFixed } from "../../quantity/format.js";
 import { block, type Run } from "../shared/block.js";
 import { heading, lowered } from "../shared/runs.js";
@@ -42,11 +43,20 @@ function statements(finding: HandwheelFinding): string[] {
     `${fit.readings} readings${fit.runs > 1 ? ` in ${fit.runs} runs at ${fit.places} places` : ""}${fit.withWave ? ", line and once-per-turn wave fitted together" : ""}; scatter ${fit.runs > 1 ? "of one run " : ""}about the line ${formatFixed(fit.residualDeviation, 4)} mm, ${fit.degreesOfFreedom} degrees of freedom. ± is the half-width at 95 %.`,
     lostMotion
       ? `Lost motion ${formatFixed(lostMotion.travel, 3)}${lostMotion.uncertainty === undefined ? "" : ` ± ${formatFixed(lostMotion.uncertainty, 3)}`} mm, ${formatFixed(lostMotion.turn, 3)} of a turn.`
-      : "Lost motion not measured: no readings on the way back.",
+      : study.back?.contradiction
+        ? `Lost motion not known: the return readings contradict the way out by ${formatFixed(study.back.contradiction.travel, 3)} mm, ${formatFixed(study.back.contradiction.turn, 2)} of a turn.`
+        : "Lost motion not measured: no readings on the way back.",
+    ...study.otherZeros.map(
+      ({ run, off }) =>
+        `Run ${run} stands ${formatFixed(Math.abs(off), 3)} mm ${off > 0 ? "above" : "below"} the others: its gauge had another zero, and its doubt is in the feed.`,
+    ),
+    ...(study.back?.wild.length || study.back?.miscounted
+      ? ["Doubtful readings on the way back stand in the lost motion: take them again."]
+      : []),
     ...(nominal === undefined
       ? []
       : [
-          `The maker meant ${formatFixed(nominal, 4)} mm: the old dial is out by ${formatFixed(Math.abs(nominal - feed.perTurn), 4)} mm a turn${handwheel.travel === undefined ? "" : `, ${formatFixed((Math.abs(nominal - feed.perTurn) * handwheel.travel) / feed.perTurn, 3)} mm over the travel of ${formatFixed(handwheel.travel, 0)} mm`}.`,
+          `The maker meant ${formatFixed(nominal, 4)} mm: the old dial is out by ${formatFixed(Math.abs(nominal - feed.perTurn), 4)} mm a turn${handwheel.travel === undefined ? "" : `, ${formatFixed((Math.abs(nominal - feed.perTurn) * handwheel.travel) / feed.perTurn, 3)} mm over the travel of ${formatFixed(handwheel.travel, 0)} mm`}.${isFarFromNominal(feed.perTurn, nominal) ? " Screws are rarely so far out: one of the two looks like a slip; measure again." : ""}`,
         ]),
     ...(alongTravel === undefined
       ? ["Too few readings to tell whether the travel is worn."]

@@ -226,5 +226,5 @@ function inTheFile(printer: Printer | undefined, name: string | undefined): stri
     ...bar("down", printer.down),
     ...(printer.diagonals ? [`diagonals ${printer.diagonals.map((mm) => trimmed(mm, 2)).join(" and ")}`] : []),
   ];
-  return `In the file now, for ${name}: ${parts.join(", ")} mm. Other pages are printed so that they come out true by these figures.`;
+  return `In the file now, for ${name}: ${parts.join(", ")} mm. Other pages are printed so that they come out true by these figures: across is the short side of the sheet, down its long side, also where a page lies across it.`;
 }

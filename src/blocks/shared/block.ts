@@ -28,10 +28,13 @@ export type BlockContext<S> = {
 export type Block<S extends Readonly<Record<string, unknown>> = Readonly<Record<string, unknown>>> = {
   /** Every setting a template may give, with the value it has when the template says nothing. */
   readonly defaults: S;
+  /** Of settings that are one of certain words, or a list of such: which. Names of the machine file are not judged here. */
+  readonly allowed: { readonly [K in keyof S]?: readonly string[] };
   draw(context: BlockContext<S>): readonly Run[];
 };
 
-export const block = <S extends Readonly<Record<string, unknown>>>(defaults: S, draw: Block<S>["draw"]): Block<S> => ({
-  defaults,
-  draw,
-});
+export const block = <S extends Readonly<Record<string, unknown>>>(
+  defaults: S,
+  draw: Block<S>["draw"],
+  allowed: Block<S>["allowed"] = {},
+): Block<S> => ({ defaults, allowed, draw });

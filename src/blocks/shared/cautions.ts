@@ -48,17 +48,21 @@ const cautions = {
   ],
 } as const;
 
-export const cautionLines = block({ of: "belt" }, ({ settings, width }): Run[] => {
-  const lines = cautions[settings.of as keyof typeof cautions] ?? cautions.belt;
-  return lines.flatMap((caution, index) => {
-    const parts = wrapText(caution, width - 4, size.small, "regular");
-    const step = size.small * leading;
-    const marks: Mark[] = [
-      rectangle({ x: 0, y: step * 0.28 }, 1.4, 1.4, { fill: "accent" }),
-      ...parts.map((part, row) => text(part, { x: 3, y: step * (row + 0.76) }, { size: size.small })),
-    ];
-    // Cautions stay together: one left over on a page of its own is not read.
-    const keepWithNext = index < lines.length - 1;
-    return [{ drawing: { width, height: step * parts.length + 0.4, marks }, gap: index === 0 ? 2 : 0, keepWithNext }];
-  });
-});
+export const cautionLines = block(
+  { of: "belt" },
+  ({ settings, width }): Run[] => {
+    const lines = cautions[settings.of as keyof typeof cautions];
+    return lines.flatMap((caution, index) => {
+      const parts = wrapText(caution, width - 4, size.small, "regular");
+      const step = size.small * leading;
+      const marks: Mark[] = [
+        rectangle({ x: 0, y: step * 0.28 }, 1.4, 1.4, { fill: "accent" }),
+        ...parts.map((part, row) => text(part, { x: 3, y: step * (row + 0.76) }, { size: size.small })),
+      ];
+      // Cautions stay together: one left over on a page of its own is not read.
+      const keepWithNext = index < lines.length - 1;
+      return [{ drawing: { width, height: step * parts.length + 0.4, marks }, gap: index === 0 ? 2 : 0, keepWithNext }];
+    });
+  },
+  { of: Object.keys(cautions) },
+);

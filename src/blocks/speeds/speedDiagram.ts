@@ -1,4 +1,5 @@
 import { scaleLog } from "d3-scale";
+import { operationWords } from "../../cutting/operations.js";
 import { cuttingSpeedUnit } from "../../cutting/rates.js";
 import type { Mark } from "../../drawing/drawing.js";
 import { group, line, polyline, rectangle, text } from "../../drawing/shapes.js";
@@ -20,6 +21,7 @@ export const speedDiagram = block(
     const tall = Math.max(80, height - settings.leave);
     return [{ drawing: { width, height: tall, marks: diagram(findings, settings.operation, width, tall) } }];
   },
+  { operation: operationWords },
 );
 
 /** Dashes by which bands are told apart without colour. */

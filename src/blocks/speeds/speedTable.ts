@@ -1,7 +1,7 @@
 import { type DrillSize, type DrillSystem, drillSizes, drillSystems } from "../../cutting/drillSizes.js";
 import type { CuttingSpeed, SpeedChoice } from "../../cutting/finding.js";
 import { coolant } from "../../cutting/materials.js";
-import { findOperation } from "../../cutting/operations.js";
+import { findOperation, operationWords } from "../../cutting/operations.js";
 import { cuttingSpeedUnit } from "../../cutting/rates.js";
 import { sourceTitle } from "../../cutting/sources.js";
 import { bandFor, speedFor } from "../../findings/speedChoice.js";
@@ -52,6 +52,7 @@ export const speedTable = block(
     ];
     return whole(runs, height);
   },
+  { operation: operationWords, sizes: ["work", ...drillSystems] },
 );
 
 type Settings = {

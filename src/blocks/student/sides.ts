@@ -51,41 +51,45 @@ function panels(findings: Findings, materials: number, width: number): [Drawing,
 
 /** The second side: exercises of this machine's own numbers, with their answers upside down at the foot (or on a page of their
  *  own, for the teacher). */
-export const studentExercises = block({ answers: "upside down" }, ({ findings, settings, width, height }): Run[] => {
-  const list = exercises(findings);
-  const title = stack(
-    [
-      { width, height: 6, marks: [text("Try it", { x: 0, y: 4.6 }, { size: size.title, weight: "bold" })] },
-      ideas(["Work these out. Write the answer on the line. These are numbers of this machine."], width),
-      blank("Name:", width),
-    ],
-    width,
-    1,
-  );
-  const questions = list.map((exercise, index) => question(exercise, index + 1, width));
-  const answers = answerLines(list, width);
-  const upside = settings.answers === "upside down";
-  const foot = (page: number) => group({ x: width, y: page }, answers.marks, { turn: Math.PI, name: "answers" });
-  const apart: Run = {
-    drawing: upside
-      ? { width, height: answers.height, marks: [foot(answers.height)] }
-      : { ...answers, height: Math.max(height, answers.height) },
-    gap: 6,
-  };
-  const needed = [title, ...questions, ...(upside ? [answers] : [])].reduce((sum, part) => sum + part.height, 12);
-  const between = Math.min(4, (height - needed) / Math.max(1, questions.length));
-  // On small paper the exercises go on over the page.
-  if (between < 0) return [{ drawing: title }, ...questions.map((drawing): Run => ({ drawing, gap: 3 })), apart];
-  const stacked = stack(questions, width, between);
-  const side: Run = {
-    drawing: {
+export const studentExercises = block(
+  { answers: "upside down" },
+  ({ findings, settings, width, height }): Run[] => {
+    const list = exercises(findings);
+    const title = stack(
+      [
+        { width, height: 6, marks: [text("Try it", { x: 0, y: 4.6 }, { size: size.title, weight: "bold" })] },
+        ideas(["Work these out. Write the answer on the line. These are numbers of this machine."], width),
+        blank("Name:", width),
+      ],
       width,
-      height,
-      marks: [...title.marks, group({ x: 0, y: title.height + 6 }, stacked.marks), ...(upside ? [foot(height)] : [])],
-    },
-  };
-  return upside ? [side] : [side, apart];
-});
+      1,
+    );
+    const questions = list.map((exercise, index) => question(exercise, index + 1, width));
+    const answers = answerLines(list, width);
+    const upside = settings.answers === "upside down";
+    const foot = (page: number) => group({ x: width, y: page }, answers.marks, { turn: Math.PI, name: "answers" });
+    const apart: Run = {
+      drawing: upside
+        ? { width, height: answers.height, marks: [foot(answers.height)] }
+        : { ...answers, height: Math.max(height, answers.height) },
+      gap: 6,
+    };
+    const needed = [title, ...questions, ...(upside ? [answers] : [])].reduce((sum, part) => sum + part.height, 12);
+    const between = Math.min(4, (height - needed) / Math.max(1, questions.length));
+    // On small paper the exercises go on over the page.
+    if (between < 0) return [{ drawing: title }, ...questions.map((drawing): Run => ({ drawing, gap: 3 })), apart];
+    const stacked = stack(questions, width, between);
+    const side: Run = {
+      drawing: {
+        width,
+        height,
+        marks: [...title.marks, group({ x: 0, y: title.height + 6 }, stacked.marks), ...(upside ? [foot(height)] : [])],
+      },
+    };
+    return upside ? [side] : [side, apart];
+  },
+  { answers: ["upside down", "teacher"] },
+);
 
 function beside(left: Drawing, right: Drawing, width: number): Drawing {
   const at = { x: (width + columnGap) / 2, y: 0 };

@@ -42,6 +42,7 @@ export const threadTable = block(
       ),
     ];
   },
+  { systems },
 );
 
 function systemTable(rows: readonly Thread[], share: number, depth: number, width: number): Run[] {

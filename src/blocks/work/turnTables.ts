@@ -2,6 +2,7 @@ import type { HandwheelFinding } from "../../findings/findings.js";
 import { correctedSetting, doubtToRead, oldSettingToRead, settingToRead } from "../../findings/settings.js";
 import { startsOver, startWords, travelWords, withinTurnWords } from "../../findings/travelWords.js";
 import type { Units } from "../../machine/machine.js";
+import { isFarFromNominal } from "../../machine/nominalSlip.js";
 import { formatDoubted, formatFixed, trimmed } from "../../quantity/format.js";
 import { fromMm, inMm } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
@@ -73,7 +74,7 @@ const show = (mm: number, units: Units): string => formatFixed(fromMm(mm, units)
 
 /** Feed, its doubt, where it comes from, and what the maker meant. */
 function feedWords(finding: HandwheelFinding, units: Units): string {
-  const { handwheel, feed, dial } = finding;
+  const { handwheel, feed, study, dial } = finding;
   if (feed === undefined) return "Feed per turn not given.";
   const value = `${formatDoubted(feed.perTurn, feed.uncertainty, units)}${feed.uncertainty === undefined ? "" : " (95 %)"}`;
   const parts = [`One turn moves the slide ${value}, ${feedOrigin[feed.from]}`, `the dial reads ${handwheel.reads}`];
@@ -82,7 +83,11 @@ function feedWords(finding: HandwheelFinding, units: Units): string {
     parts.push(
       `lost motion ${show(feed.lostMotion.travel, units)} ${units}, ${formatFixed(feed.lostMotion.turn, 2)} of a turn`,
     );
-  if (feed.nominal !== undefined) parts.push(`the maker meant ${show(feed.nominal, units)} ${units}`);
+  else if (study?.back?.contradiction) parts.push("lost motion not known: its readings contradict each other");
+  if (feed.nominal !== undefined)
+    parts.push(
+      `the maker meant ${show(feed.nominal, units)} ${units}${isFarFromNominal(feed.perTurn, feed.nominal) ? ", too far from this: measure again before you trust it" : ""}`,
+    );
   if (feed.uncertainty !== undefined)
     parts.push(
       `doubt ± holds the feed${feed.fit ? ", the scatter of a position" : ""}${dial ? ", a tenth of a division read by eye" : ""}, come to from one side: from either side ${feed.lostMotion ? "the lost motion" : "lost motion, which was not measured,"} is added`,

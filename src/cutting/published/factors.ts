@@ -1,4 +1,4 @@
-import { carbide, carbonSteel } from "./row.js";
+import { carbide, carbonSteel } from "./source.js";
 
 /** How one operation or tool stands to another, as published. */
 export type PublishedFactor = {

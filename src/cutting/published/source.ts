@@ -1,3 +1,13 @@
+/** What one source has published. */
+export type Source = {
+  /** Stands for it in the data and in `explain`. */
+  readonly key: string;
+  /** The words for it on paper. */
+  readonly title: string;
+  readonly speeds?: readonly Figures[];
+  readonly feeds?: readonly Omit<PublishedFeed, "source">[];
+};
+
 /** One published figure, in the unit its source printed. */
 export type PublishedSpeed = {
   readonly material: string;
@@ -7,7 +17,7 @@ export type PublishedSpeed = {
   readonly to: number;
   /** `rpm`: the source gives a spindle speed, whatever the diameter. */
   readonly unit: "m/min" | "ft/min" | "rpm";
-  /** Key into `sources.ts`. */
+  /** Key of its source. */
   readonly source: string;
   /** Place in the source. */
   readonly where: string;
@@ -18,11 +28,28 @@ export type PublishedSpeed = {
   readonly upTo?: number;
 };
 
-type Common = Omit<PublishedSpeed, "material" | "from" | "to" | "note">;
+/** Published feed per revolution. */
+export type PublishedFeed = {
+  /** Absent: any material. */
+  readonly material?: string;
+  readonly operation: "roughing" | "finishing" | "drilling" | "parting" | "knurling";
+  readonly from: number;
+  readonly to: number;
+  readonly unit: "mm" | "in";
+  /** Drill diameters the row is for, mm: above `over`, up to and with `upTo`. */
+  readonly over?: number;
+  readonly upTo?: number;
+  readonly source: string;
+  readonly where: string;
+  readonly confidence: "read" | "memory";
+};
+
+type Figures = Omit<PublishedSpeed, "source">;
+type Common = Omit<Figures, "material" | "from" | "to" | "note">;
 type Figure = readonly [material: string, from: number, to: number, note?: string];
 
 /** Rows that share all but material and figures. */
-export const rows = (common: Common, figures: readonly Figure[]): PublishedSpeed[] =>
+export const rows = (common: Common, figures: readonly Figure[]): Figures[] =>
   figures.map(([material, from, to, note]) => ({ ...common, material, from, to, ...(note !== undefined && { note }) }));
 
 export const highSpeedSteel = "high-speed steel";

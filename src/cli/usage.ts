@@ -1,0 +1,99 @@
+import { closest } from "../machine/closest.js";
+import { unquotedPath } from "./io.js";
+
+/** Wrong usage in our own words, with the likely remedy; the command-line library's never reach the user. */
+
+/** Options of every command; `+` may be given again. */
+const options = {
+  new: [],
+  explain: ["of"],
+  verify: ["handwheel", "measured", "by"],
+  check: ["json", "what-if+"],
+  print: ["sheet+", "handwheel+", "job+", "all", "format", "out", "replace"],
+} as const satisfies Record<string, readonly string[]>;
+type Command = keyof typeof options;
+
+const examples: Readonly<Record<Command, string>> = {
+  new: "witnessmark new lathe.yaml",
+  explain: "witnessmark explain lathe.yaml feed",
+  verify: 'witnessmark verify lathe.yaml --handwheel "Cross slide" --measured 119.7',
+  check: "witnessmark check lathe.yaml",
+  print: "witnessmark print lathe.yaml",
+};
+const exampleOf: Readonly<Record<string, string>> = {
+  of: '--of "Cross slide"',
+  handwheel: '--handwheel "Cross slide"',
+  measured: "--measured 119.7",
+  by: "--by arc",
+  "what-if": '--what-if "60 Hz"',
+  sheet: "--sheet dial",
+  job: "--job deck-pin.yaml",
+  format: "--format svg",
+  out: "--out pages",
+};
+
+const commandOf = (argv: readonly string[]): Command | undefined =>
+  argv.find((word): word is Command => Object.hasOwn(options, word));
+const plain = (option: string): string => option.replace("+", "");
+const known = (command: Command | undefined): string[] => [
+  ...(command === undefined ? [] : options[command].map(plain)),
+  "help",
+  "version",
+];
+
+/** `help new` asks what `new --help` does. */
+export const asHelp = (argv: readonly string[]): string[] =>
+  argv[0] !== "help"
+    ? [...argv]
+    : argv[1] === undefined || Object.hasOwn(options, argv[1])
+      ? [...argv.slice(1), "--help"]
+      : argv.slice(1);
+
+/** An option that is given again though it has one value; undefined where there is none. */
+export function repeated(argv: readonly string[]): string | undefined {
+  const command = commandOf(argv);
+  const given = argv
+    .slice(0, argv.includes("--") ? argv.indexOf("--") : argv.length)
+    .flatMap((word) => /^--([^=]+)/.exec(word)?.[1] ?? []);
+  const single: string[] = command === undefined ? [] : options[command].filter((option) => !option.endsWith("+"));
+  const twice = given.find((option, index) => single.includes(option) && given.indexOf(option) !== index);
+  return twice && `--${twice} is given twice; keep one of them`;
+}
+
+/** `message`: the library's. */
+export function usageWords(message: string, argv: readonly string[]): string {
+  const command = commandOf(argv);
+  const example = command === undefined ? "witnessmark print lathe.yaml" : examples[command];
+  if (message.startsWith("Not enough non-option")) return `the machine file is missing; for example: ${example}`;
+  const [, needed] = /^Missing required arguments?: (.*)/.exec(message) ?? [];
+  if (needed !== undefined)
+    return `${command} needs ${needed
+      .split(", ")
+      .map((option) => `--${option}`)
+      .join(" and ")}; for example: ${example}`;
+  const [, empty] = /^Not enough arguments following: (\S+)/.exec(message) ?? [];
+  if (empty !== undefined)
+    return `--${empty} needs a value behind it${exampleOf[empty] === undefined ? "" : `; for example: ${exampleOf[empty]}`}`;
+  const [, option, value, choices] = /Argument: (\S+), Given: (.*), Choices: (.*)/.exec(message) ?? [];
+  if (option !== undefined) return `--${option} cannot be ${value}; it is one of ${choices?.replaceAll('"', "")}`;
+  const [, unknown] = /^Unknown arguments?: ([^,]+)/.exec(message) ?? [];
+  if (unknown !== undefined && command !== undefined) return unknownWords(unknown, command, argv);
+  const word = argv.find((other) => !other.startsWith("-"));
+  if (word !== undefined && command === undefined) {
+    const nearest = closest(word, Object.keys(options));
+    return `there is no command "${word}"; ${nearest ? `did you mean ${nearest}?` : `there are ${Object.keys(options).join(", ")}`}`;
+  }
+  return /^Say what/.test(message) ? message : `this is not understood; for example: ${example}`;
+}
+
+function unknownWords(unknown: string, command: Command, argv: readonly string[]): string {
+  const given = argv.find((word) => word.startsWith("-") && word.replace(/^-+/, "").split("=")[0] === unknown);
+  if (given !== undefined) {
+    const nearest = closest(unknown, known(command));
+    const all = known(command).map((option) => `--${option}`);
+    return `${command} has no option ${given.split("=")[0]}; ${nearest ? `did you mean --${nearest}?` : `it has ${all.join(", ")}`}`;
+  }
+  const path = unquotedPath(unknown, argv);
+  if (path !== undefined) return `a path with a space needs quotes: "${path}"`;
+  return `"${unknown}" is one word too many; for example: ${examples[command]}; a path with a space needs quotes`;
+}

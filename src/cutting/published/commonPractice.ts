@@ -1,0 +1,7 @@
+import type { Source } from "./source.js";
+
+/** Only factors rest on it. */
+export const commonPractice: Source = {
+  key: "COMMON",
+  title: "common practice",
+};

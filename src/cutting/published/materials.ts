@@ -1,0 +1,89 @@
+/** What to wet the cut with, and what to beware of. Common practice, but for magnesium: USAF T.O. 1-1A-9, ch. 4. */
+export type Coolant = { readonly words: string; readonly caution?: string };
+
+export type Material = {
+  readonly name: string;
+  /** Other names that the trade uses for it. */
+  readonly otherNames?: readonly string[];
+  readonly coolant: Coolant;
+  /** Fed as plastics in general. */
+  readonly plastic?: true;
+};
+
+const oil: Coolant = { words: "cutting oil or soluble oil" };
+const plentyOfOil: Coolant = { words: "cutting oil, plenty; never let the tool rub" };
+const dry: Coolant = { words: "dry" };
+const air: Coolant = {
+  words: "dry, or a little air; keep it cool",
+  caution: "Plastics soften and wrap round the tool: stop to clear chips.",
+};
+const paraffinBurns = "Paraffin (kerosene) on the work burns: no flame near it.";
+
+/** Every material that there are figures for, in the order in which messages list them. */
+export const materials: readonly Material[] = [
+  { name: "mild steel", otherNames: ["low-carbon steel"], coolant: oil },
+  { name: "free-cutting steel", otherNames: ["free cutting steel", "free-machining steel"], coolant: oil },
+  {
+    name: "grey cast iron",
+    otherNames: ["cast iron", "gray cast iron"],
+    coolant: { ...dry, caution: "Cast iron dust: keep it off the slides and out of the lungs." },
+  },
+  { name: "tool steel", otherNames: ["silver steel", "drill rod", "gauge plate"], coolant: oil },
+  { name: "brass", otherNames: ["free-cutting brass", "free cutting brass"], coolant: dry },
+  {
+    name: "bronze",
+    otherNames: ["phosphor bronze", "gun metal", "gunmetal"],
+    coolant: { words: "dry; cutting oil for drilling and reaming" },
+  },
+  { name: "stainless steel", otherNames: ["stainless"], coolant: plentyOfOil },
+  {
+    name: "aluminium",
+    otherNames: ["aluminum", "aluminium alloy"],
+    coolant: { words: "paraffin (kerosene) or soluble oil", caution: paraffinBurns },
+  },
+  { name: "plastics", otherNames: ["plastic"], coolant: air, plastic: true },
+  { name: "acetal", coolant: air, plastic: true },
+  { name: "acrylic", coolant: air, plastic: true },
+  {
+    name: "rigid PVC",
+    otherNames: ["PVC"],
+    coolant: {
+      words: "dry, or a little air",
+      caution: "Hot PVC gives off acid fumes: if it smokes, stop and air the room.",
+    },
+    plastic: true,
+  },
+  { name: "polystyrene", coolant: air, plastic: true },
+  { name: "free-cutting stainless steel", coolant: plentyOfOil },
+  {
+    name: "magnesium",
+    coolant: {
+      words: "dry; never water",
+      caution:
+        "Magnesium chips catch fire: sharp tools, no fine feeds, no dwell, chips swept up dry. Dry sand or a metal-fire extinguisher at hand; never water or foam.",
+    },
+  },
+  {
+    name: "PTFE",
+    coolant: { ...dry, caution: "Overheated PTFE gives off poisonous fumes: keep it cool, do not smoke over it." },
+    plastic: true,
+  },
+  { name: "nylon", coolant: air, plastic: true },
+  {
+    name: "zinc alloy",
+    otherNames: ["zinc"],
+    coolant: { words: "paraffin (kerosene) or dry", caution: paraffinBurns },
+  },
+  { name: "medium-carbon steel", otherNames: ["medium carbon steel"], coolant: oil },
+  { name: "high-carbon steel", otherNames: ["high carbon steel"], coolant: oil },
+  { name: "alloy steel", coolant: oil },
+  { name: "copper", coolant: { words: "soluble oil" } },
+  { name: "wrought iron", coolant: oil },
+  {
+    name: "hard wood",
+    otherNames: ["hardwood"],
+    coolant: { ...dry, caution: "Wood dust harms the lungs and burns: extract it, wear a mask." },
+  },
+];
+
+export const plastics = materials.filter(({ plastic }) => plastic).map(({ name }) => name);

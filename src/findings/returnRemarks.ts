@@ -1,0 +1,53 @@
+import type { FeedStudy } from "../feed/study.js";
+import type { Path, Remark } from "../machine/problem.js";
+import { formatFixed } from "../quantity/format.js";
+
+/** What the readings on the way back show to be wrong. `path`: of the readings. */
+export function returnRemarks(name: string, { back }: FeedStudy, path: Path): Remark[] {
+  if (back === undefined) return [];
+  const warn = (code: string, at: Path, what: string, remedy: string): Remark => ({
+    severity: "warning",
+    code,
+    path: [...path, "return", ...at],
+    what,
+    remedy,
+  });
+  const { wild, miscounted, contradiction } = back;
+  return [
+    ...(miscounted
+      ? [
+          warn(
+            "miscounted",
+            [miscounted.index],
+            `on the way back ${Math.abs(miscounted.turns)} turn too ${miscounted.turns > 0 ? "many" : "few"} seem to have been made between this reading and the one before (${name})`,
+            "take the return readings again; lost motion is told from all of them",
+          ),
+        ]
+      : []),
+    ...wild.map(({ index, off, like }) =>
+      warn(
+        "wild-reading",
+        [index],
+        `this return reading lies ${formatFixed(Math.abs(off), 3)} mm ${off > 0 ? "above" : "below"} the line of the others${like ? `, like ${like}` : ""}`,
+        "take it again; until then it still stands in the lost motion",
+      ),
+    ),
+    ...(contradiction
+      ? [
+          contradiction.why === "negative"
+            ? warn(
+                "negative-lost-motion",
+                [],
+                `the return readings of "${name}" lie ${formatFixed(-contradiction.travel, 3)} mm short of the way out, which no lost motion can do: a slide lags on the way back`,
+                "see whether travel and return are changed about, or the gauge was moved between them; until then no lost motion is told",
+              )
+            : warn(
+                "much-lost-motion",
+                [],
+                `lost motion of "${name}" would be ${formatFixed(contradiction.travel, 3)} mm, ${formatFixed(contradiction.turn, 2)} of a turn`,
+                "see whether both ways were counted from the same turn and read from the same zero; until then no lost motion is told",
+              ),
+        ]
+      : []),
+  ];
+}

@@ -1,0 +1,90 @@
+import { existsSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, test } from "vitest";
+import { asHelp, repeated, usageWords } from "../../src/cli/usage.js";
+import { file, folder, witnessmark } from "../support/command.js";
+
+describe("wrong usage is answered in our own words, with exit status 2", () => {
+  test.each([
+    ["check", /^the machine file is missing; for example: witnessmark check lathe\.yaml/],
+    ["check a.yaml b.yaml", /^"b\.yaml" is one word too many/],
+    ["verify a.yaml", /^verify needs --handwheel and --measured; for example/],
+    ["print a.yaml --format png", /^--format cannot be "png"; it is one of pdf, svg, dxf/],
+    ["print a.yaml --out", /^--out needs a value behind it; for example: --out pages/],
+    ["print a.yaml --out a --out b", /^--out is given twice; keep one of them/],
+    ["print a.yaml --format=pdf --format=svg", /^--format is given twice/],
+    ["explain a.yaml --of x --of y", /^--of is given twice/],
+    ["check a.yaml --handwheel x", /^check has no option --handwheel; it has --json/],
+    ["help prnt", /^there is no command "prnt"; did you mean print\?/],
+  ])("%s", async (line, words) => {
+    const { code, err } = await witnessmark(...line.split(" "));
+    expect(code).toBe(2);
+    expect(err).toMatch(words);
+    expect(err).not.toMatch(/argument|Invalid|\n\s+at /);
+  });
+
+  test("help new is new --help", async () => {
+    expect(asHelp(["help", "new"])).toEqual(["new", "--help"]);
+    expect((await witnessmark("help", "new")).out).toContain("witnessmark new [file]");
+  });
+
+  test("what may be given again is not called repeated", () => {
+    expect(repeated(["print", "a", "--sheet", "x", "--sheet", "y", "--job", "p", "--job", "q"])).toBeUndefined();
+    expect(repeated(["verify", "a", "--handwheel", "x", "--handwheel", "y"])).toBe(
+      "--handwheel is given twice; keep one of them",
+    );
+    expect(repeated(["print", "a", "--out", "x", "--", "--out"])).toBeUndefined();
+  });
+
+  test("a message that is not known says no more than its example", () =>
+    expect(usageWords("Something of the library's", ["check"])).toBe(
+      "this is not understood; for example: witnessmark check lathe.yaml",
+    ));
+});
+
+test("a path that the shell cut at its space is told with its quotes", async () => {
+  const path = join(folder(), "my lathe.yaml");
+  writeFileSync(path, "name: L\n");
+  const { code, err } = await witnessmark("check", ...path.split(" "));
+  expect(code).toBe(2);
+  expect(err).toContain(`a path with a space needs quotes: "${path}"`);
+  expect((await witnessmark("print", ...path.split(" "), "--out", folder())).err).toContain("needs quotes");
+});
+
+describe("jobs", () => {
+  const pin = (units = "") =>
+    `name: Pin\n${units}material: brass\nbar: { diameter: 16, out: 40 }\nsteps: [{ do: face, depth: 1 }]\n`;
+  const inch = "name: L\nunits: in\nhandwheels: [{ name: Cross slide, reads: diameter, feed: 0.1 }]\n";
+
+  test("two make two plans, whose names carry the job", async () => {
+    const out = folder();
+    const [a, b] = [file(pin(), "pin.yaml"), file(pin(), "bush.yaml")];
+    const demo = "templates/machines/boathouse.yaml";
+    const printed = await witnessmark("print", demo, "--job", a, "--job", b, "--sheet", "plan", "--out", out);
+    expect(printed.code).toBe(0);
+    for (const name of ["pin", "bush"]) expect(existsSync(join(out, `boathouse-plan-${name}.pdf`))).toBe(true);
+    expect((await witnessmark("print", demo, "--job", a, "--job", a, "--out", out)).err).toContain(
+      'two job files are named "pin"',
+    );
+  });
+
+  test("without units beside an inch machine one is asked, not read as mm", async () => {
+    const machine = file(inch);
+    const print = (job: string) => witnessmark("print", machine, "--job", job, "--sheet", "plan", "--out", folder());
+    const asked = await print(file(pin(), "pin.yaml"));
+    expect(asked.code).toBe(1);
+    expect(asked.err).toMatch(/pin\.yaml: the job does not say its units.*units: in.*units: mm/);
+    expect((await print(file(pin("units: mm\n"), "pin.yaml"))).code).toBe(0);
+    const written = pin().replace("16", "16 mm").replace("40", "40 mm").replace("depth: 1", "depth: 1 mm, cut: 0.3 mm");
+    expect((await print(file(written, "pin.yaml"))).code).toBe(0);
+  });
+
+  test("a job file that is not there, or is a machine's", async () => {
+    const missing = await witnessmark("print", file(inch), "--job", "nowhere.yaml");
+    expect(missing.err).toMatch(/^nowhere\.yaml: cannot be read .*; name a job file/);
+    const swapped = await witnessmark("print", file(inch), "--job", "templates/machines/boathouse.yaml");
+    expect(swapped.err).toContain("this is a machine file, not a job file");
+    const checked = await witnessmark("check", file(pin(), "pin.yaml"));
+    expect(checked.err).toContain("this is a job file, not a machine file");
+  });
+});
