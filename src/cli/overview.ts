@@ -4,6 +4,7 @@ import type { SpeedFinding } from "../drive/finding.js";
 import { rpmWords } from "../drive/rpmWords.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import { heldByLimit } from "../findings/limits.js";
+import { travelWords } from "../findings/travelWords.js";
 import { limitRpm } from "../machine/limits.js";
 import type { Limits, Units } from "../machine/machine.js";
 import { formatDoubted, formatFixed, plural } from "../quantity/format.js";
@@ -38,8 +39,12 @@ function origin({ from, slip }: SpeedFinding): string {
   return from === "slip" ? "by ratio, less slip" : "by ratio alone, not measured";
 }
 
-function handwheelLines({ handwheel, feed, study, dial }: HandwheelFinding, units: Units): string[] {
-  if (!feed) return [`${handwheel.name}: feed per turn not given`];
+function handwheelLines(finding: HandwheelFinding, units: Units): string[] {
+  const { handwheel, feed, study, dial, doubtful } = finding;
+  if (!feed)
+    return [
+      `${handwheel.name}: ${finding.miscounted ? "a turn miscounted in its readings, no feed told" : "feed per turn not given"}`,
+    ];
   const show = (mm: number, extra = 0) =>
     `${formatFixed(fromMm(mm, units), (units === "mm" ? 3 : 4) + extra)} ${units}`;
   const value = formatDoubted(feed.perTurn, feed.uncertainty, units, units === "mm" ? 4 : 5);
@@ -51,6 +56,8 @@ function handwheelLines({ handwheel, feed, study, dial }: HandwheelFinding, unit
     lines.push(
       `  nominal ${show(nominal, 1)} a turn: a dial made for that reads ${wrong(nominal - feed.perTurn, (mm) => show(mm, 1))} each turn`,
     );
+  lines.push(...travelWords(finding, units).map((words) => `  ${words}`));
+  if (doubtful) lines.push(`  no dial: the feed's doubt exceeds a division of ${doubtful.chosen.divisionLabel}`);
   if (!dial) return lines;
   const { chosen, closings } = dial;
   return [...lines, ...dialLines(dial, show), `  ${chosen.divisionLabel} comes round ${closingWords(closings, units)}`];
@@ -96,5 +103,5 @@ function cost(choice: DialChoice, show: Show): string {
     return `exact, last division short (${show(Math.abs(choice.leftOver), 1)}): count whole turns`;
   if (Math.abs(choice.errorPerTurn) < 1e-6) return "closes exactly";
   const { errorPerTurn, errorOverTravel, overTravel } = choice;
-  return `reads ${wrong(errorPerTurn, (mm) => show(mm, 1))} each turn, ${show(Math.abs(errorOverTravel))} over ${show(overTravel, -2)}`;
+  return `reads ${wrong(errorPerTurn, (mm) => show(mm, 1))} each turn, ${show(Math.abs(errorOverTravel))} over ${show(overTravel, -2)}${choice.measuredOnly ? ", as far as was measured" : ""}`;
 }

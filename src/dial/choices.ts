@@ -1,3 +1,4 @@
+import { feedDoubtOver } from "../feed/doubtOver.js";
 import type { FeedFinding } from "../feed/finding.js";
 import type { Closure, DialWish, Handwheel, Units } from "../machine/machine.js";
 import type { ChoiceOptions, DialBlank } from "./blank.js";
@@ -5,7 +6,7 @@ import { type Division, divideEvenly, divideInRows, divideTruly } from "./divisi
 import { type DivisionValue, divisionValues, inUnit, leadingDigits, namedDivisionValue } from "./divisionValue.js";
 import type { DialChoice } from "./finding.js";
 import { blurs } from "./legibility.js";
-import { LEAST_SPACING, penalty, ROWS_SHARE_OF_DOUBT, USUAL_TRAVEL, WIDEST_SPACING } from "./penalty.js";
+import { FARTHEST_TOLD, LEAST_SPACING, penalty, ROWS_SHARE_OF_DOUBT, USUAL_TRAVEL, WIDEST_SPACING } from "./penalty.js";
 import { readingOf } from "./reading.js";
 import { divisionLabel, remarksOn } from "./remarks.js";
 import { bandWidth, spacing } from "./strip.js";
@@ -101,9 +102,10 @@ function divide(blank: DialBlank, value: number, closure: Closure): Division {
 function choose(blank: DialBlank, named: DivisionValue, closure: Closure): DialChoice {
   const { value, unit } = named;
   const division = divide(blank, value, closure);
-  const overTravel = blank.travel ?? USUAL_TRAVEL[blank.units];
+  const { overTravel, measuredOnly } = toldOver(blank);
   const turns = overTravel / blank.feed.perTurn;
-  const doubtOverTravel = blank.doubt === undefined ? undefined : blank.doubt * turns;
+  const doubt = feedDoubtOver(turns, blank.feed);
+  const doubtOverTravel = doubt === undefined ? undefined : doubt * (blank.onDiameter ? 2 : 1);
   const errorOverTravel = division.errorPerTurn * turns;
   // Even marks and rows share the turn out among themselves; true marks stand where the value puts them.
   const step = closure === "true" ? Math.min(value, blank.turn) : (division.rows * blank.turn) / division.divisions;
@@ -122,6 +124,7 @@ function choose(blank: DialBlank, named: DivisionValue, closure: Closure): DialC
     errorOverTravel,
     ...(doubtOverTravel !== undefined && { doubtOverTravel }),
     overTravel,
+    ...(measuredOnly && { measuredOnly }),
     spacing: distance,
     closes: closes(blank, division, closure),
     beginsAgain,
@@ -144,6 +147,15 @@ function choose(blank: DialBlank, named: DivisionValue, closure: Closure): DialC
       return remarksOn(blank, { ...facts, ...shortGap });
     },
   };
+}
+
+/** Over how much travel error and doubt are told: the working travel, unless the readings reach over so little of it that
+ *  the rest is unproven. */
+function toldOver({ travel, units, feed }: DialBlank): { readonly overTravel: number; readonly measuredOnly?: true } {
+  const wanted = travel ?? USUAL_TRAVEL[units];
+  if (feed.measured === undefined) return { overTravel: wanted };
+  const read = (feed.measured.to - feed.measured.from) * feed.perTurn;
+  return wanted > FARTHEST_TOLD * read ? { overTravel: read, measuredOnly: true } : { overTravel: wanted };
 }
 
 /** Whether one can go on turning and trust the dial, as far as the feed itself can be trusted. */

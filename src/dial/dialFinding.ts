@@ -1,3 +1,4 @@
+import { feedDoubtOver } from "../feed/doubtOver.js";
 import type { FeedFinding } from "../feed/finding.js";
 import type { DialWish, Handwheel, Paper, Units } from "../machine/machine.js";
 import { choicesFor } from "./choices.js";
@@ -75,3 +76,17 @@ export function dialFinding(
 
 const unevenly = (rows: DialFinding["rows"], wave: Wave): DialFinding["rows"] =>
   rows.map((row) => row.map((mark) => ({ ...mark, angle: waveAngle(mark.angle, wave) })));
+
+/** How far a dial is in doubt over the whole working travel, in what it reads; undefined where nothing says how good the feed is. */
+export function workingDoubt(
+  { overTravel }: DialChoice,
+  { reads, travel = overTravel }: Handwheel,
+  feed: FeedFinding,
+): { readonly doubt: number; readonly travel: number } | undefined {
+  const doubt = feedDoubtOver(travel / feed.perTurn, feed);
+  return doubt === undefined ? undefined : { doubt: doubt * (reads === "diameter" ? 2 : 1), travel };
+}
+
+/** True where that is more than a division: such a dial shows figures that nobody can trust. */
+export const coarserThanItsDoubt = (chosen: DialChoice, handwheel: Handwheel, feed: FeedFinding): boolean =>
+  (workingDoubt(chosen, handwheel, feed)?.doubt ?? 0) > chosen.divisionValue;

@@ -26,6 +26,8 @@ export type DialChoice = {
   /** The doubt of the feed itself over `overTravel`; absent where it is not known. */
   readonly doubtOverTravel?: number;
   readonly overTravel: number;
+  /** True where that is only as far as was measured, the working travel being several times longer. */
+  readonly measuredOnly?: true;
   /** True where one may turn on and on and trust the dial: nothing left over, or less than the doubt of the feed. */
   readonly closes?: boolean;
   /** True of true marks whose last division is short: the dial begins again at zero each turn, and whole turns are counted. */

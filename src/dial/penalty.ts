@@ -23,6 +23,8 @@ export const LEAST_SHORT_GAP = 0.4;
 export const LEAST_ROW_HEIGHT = 3;
 /** Working travel supposed where a handwheel states none, by the unit of the file: 25 mm, 1 in. */
 export const USUAL_TRAVEL = { mm: 25, in: 25.4 };
+/** An error is told over at most so many times the travel that was measured. */
+export const FARTHEST_TOLD = 2;
 /** More marks than any handwheel has room for at a line's width each; such a dial is told of but not drawn. */
 export const MOST_MARKS = 5000;
 /** Part of the feed's doubt within which rows count as closing: they are drawn to be exact for ever. */

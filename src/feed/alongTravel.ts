@@ -1,6 +1,7 @@
 import type { Readings } from "../machine/machine.js";
-import { chanceOfRatio } from "./chance.js";
+import { chanceOfRatio, sizeShown } from "./chance.js";
 import { NO_SCATTER, roundingDeviation } from "./gauge.js";
+import { lessMeans, levelsOf, meansOf } from "./levels.js";
 import { type Regression, regress } from "./regress.js";
 import { studentT95 } from "./studentT.js";
 
@@ -41,41 +42,78 @@ export type Shape = {
   readonly alongTravel?: Judged<readonly Zone[]>;
   /** Absent where the readings do not part the turn: all at the same place of it, or too few. */
   readonly oncePerTurn?: Judged<OncePerTurn>;
+  /** How far the slide stands ahead of turns × slope, at `STEPS` equal steps of the travel; with `alongTravel`. */
+  readonly ahead?: readonly number[];
+  /** Scatter that is left when line, bend and wave are taken off; absent where they could not be fitted. */
+  readonly left?: { readonly deviation: number; readonly degreesOfFreedom: number };
 };
 
 const ZONES = 5;
+/** Steps of the curve along the travel. */
+const STEPS = 40;
 
 /** One term of a fitted curve, over the turn. */
 type Term = (turn: number) => number;
+
+/** The terms that tell a bend along the travel and a wave once per turn from a straight line over these turns. */
+function termsOver(turns: readonly number[]): {
+  line: Term[];
+  bend: Term[];
+  wave: Term[];
+  first: number;
+  half: number;
+} {
+  const first = least(turns);
+  const half = (greatest(turns) - first) / 2;
+  const centred = (turn: number): number => (turn - first - half) / half;
+  const waves = partsTheTurn(turns) && turns.length >= 8;
+  const bends = bendColumns(turns.length - (waves ? 2 : 0));
+  return {
+    first,
+    half,
+    line: [() => 1, centred],
+    bend: Array.from(
+      { length: bends },
+      (_, k): Term =>
+        (turn) =>
+          centred(turn) ** (k + 2),
+    ),
+    wave: waves ? [(turn) => Math.cos(2 * Math.PI * turn), (turn) => Math.sin(2 * Math.PI * turn)] : [],
+  };
+}
+
+/** Fits any of the terms to `values` over `turns`. Readings may be a million: each column is made once, for all fits. */
+function fitting(turns: readonly number[], all: readonly Term[], values: readonly number[]) {
+  const columns = new Map(all.map((term) => [term, Float64Array.from(turns, term)]));
+  return (...terms: Term[]) =>
+    regress(
+      terms.flatMap((term) => columns.get(term) ?? []),
+      values,
+    );
+}
+
+/** The mean reading of each place, every run brought to one zero of the gauge; in the sense of the travel. A place that was
+ *  read often is still one place: what is wrong there was wrong each time. */
+function atPlaces({ turns, travel }: Readings, slope: number): { turns: readonly number[]; travel: readonly number[] } {
+  const sense = Math.sign(slope) || 1;
+  const levels = levelsOf(turns);
+  if (levels.places === turns.length) return { turns, travel: travel.map((value) => sense * value) };
+  const off = Float64Array.from(travel, (value, i) => sense * value - Math.abs(slope) * (turns[i] ?? 0));
+  const { means } = meansOf(lessMeans(off, levels.run, levels.runs), levels.place, levels.places);
+  const places = [...new Set(turns)];
+  return { turns: places, travel: places.map((turn, i) => Math.abs(slope) * turn + (means[i] ?? 0)) };
+}
 
 /** What the way out tells beyond a straight line: a bend along the travel (a worn zone) and a wave once per turn (an
  *  eccentric dial or thrust face). Each is tested with the other allowed for: the ratio of the variance that it
  *  explains to that which is left, the latter never taken below what the gauge's rounding leaves.
  *  `slope` is the fitted travel per turn with its sign. */
 export function shape(readings: Readings, slope: number): Shape {
-  const { turns } = readings;
-  const sense = Math.sign(slope) || 1;
-  const travel = readings.travel.map((value) => sense * value);
-  const first = least(turns);
-  const half = (greatest(turns) - first) / 2;
-  const centred = (turn: number): number => (turn - first - half) / half;
-  const waves = partsTheTurn(turns) && turns.length >= 8;
-  const bends = bendColumns(new Set(turns).size, turns.length - (waves ? 2 : 0));
-  const line: Term[] = [() => 1, centred];
-  const bend = Array.from(
-    { length: bends },
-    (_, k): Term =>
-      (turn) =>
-        centred(turn) ** (k + 2),
-  );
-  const wave: Term[] = waves ? [(turn) => Math.cos(2 * Math.PI * turn), (turn) => Math.sin(2 * Math.PI * turn)] : [];
-  // Readings may be a million: each column is made once, for all three fits.
-  const columns = new Map([...line, ...bend, ...wave].map((term) => [term, Float64Array.from(turns, term)]));
-  const fitOf = (...terms: Term[]) =>
-    regress(
-      terms.flatMap((term) => columns.get(term) ?? []),
-      travel,
-    );
+  const { turns, travel } = atPlaces(readings, slope);
+  const { line, bend, wave, first, half } = termsOver(turns);
+  const [bends, waves] = [bend.length, wave.length > 0];
+  if (turns.length <= line.length + bends + wave.length) return {};
+  const fitOf = fitting(turns, [...line, ...bend, ...wave], travel);
 
   const whole = fitOf(...line, ...bend, ...wave);
   if (whole === undefined) return {};
@@ -90,7 +128,7 @@ export function shape(readings: Readings, slope: number): Shape {
         );
   const t = studentT95(whole.degreesOfFreedom) * deviation;
 
-  const alongTravel = (): Judged<readonly Zone[]> => {
+  const alongTravel = (): Pick<Shape, "alongTravel" | "ahead"> => {
     const chance = judge(fitOf(...line, ...wave), bends);
     const weights = (turn: number) => [...[...line, ...bend].map((term) => term(turn)), ...wave.map(() => 0)];
     const value = (w: readonly number[]) => w.reduce((sum, part, k) => sum + part * (whole.coefficients[k] ?? 0), 0);
@@ -113,7 +151,11 @@ export function shape(readings: Readings, slope: number): Shape {
         aheadUncertainty: far.doubt,
       };
     });
-    return { chance, real: chance < REAL_BELOW, found };
+    const ahead = Array.from({ length: STEPS + 1 }, (_, k) => {
+      const gone = (2 * half * k) / STEPS;
+      return between(first, first + gone).travel - Math.abs(slope) * gone;
+    });
+    return { alongTravel: { chance, real: chance < REAL_BELOW, found }, ahead };
   };
   const oncePerTurn = (): Judged<OncePerTurn> => {
     const chance = judge(fitOf(...line, ...bend), 2);
@@ -129,23 +171,60 @@ export function shape(readings: Readings, slope: number): Shape {
     return { chance, real: chance < REAL_BELOW, found };
   };
   return {
-    ...(bends > 0 && { alongTravel: alongTravel() }),
+    ...(bends > 0 && alongTravel()),
     ...(waves && { oncePerTurn: oncePerTurn() }),
+    left: { deviation, degreesOfFreedom: whole.degreesOfFreedom },
   };
 }
 
-/** A bend of more terms needs more readings: two more of them for each term, at least. */
-function bendColumns(places: number, readings: number): number {
-  const few = Math.min(places, readings);
+/** The same where the mean feed turned out `steeper`, mm a turn: what lies ahead of it does so by less. */
+export function steepened(found: Shape, steeper: number, first: number, last: number): Shape {
+  const { alongTravel, ahead } = found;
+  if (alongTravel === undefined || ahead === undefined) return found;
+  const zones = alongTravel.found.map((zone) => ({
+    ...zone,
+    aheadAtEnd: zone.aheadAtEnd - steeper * (zone.toTurn - first),
+  }));
+  return {
+    ...found,
+    alongTravel: { ...alongTravel, found: zones },
+    ahead: ahead.map((mm, k) => mm - (steeper * (last - first) * k) / (ahead.length - 1)),
+  };
+}
+
+/** How deep a worn stretch must be, mm, to be called real in `power` of the cases in which these turns are read once and
+ *  each reading scatters by `scatter`: a hollow in the middle of the travel, four tenths of it wide between the places where
+ *  it is 1/e deep (common practice; wear is where the work is). Undefined where
+ *  the turns are too few to show any. */
+export function wearShown(turns: readonly number[], scatter: number, power = 0.8): number | undefined {
+  const { line, bend, wave, first, half } = termsOver(turns);
+  const freedom = turns.length - line.length - bend.length - wave.length;
+  if (bend.length === 0 || freedom < 1) return undefined;
+  const hollow = turns.map((turn) => -Math.exp(-(((turn - first - half) / (0.4 * half)) ** 2)));
+  const fitOf = fitting(turns, [...line, ...bend, ...wave], hollow);
+  const [flat, bent] = [fitOf(...line, ...wave), fitOf(...line, ...bend, ...wave)];
+  if (flat === undefined || bent === undefined) return undefined;
+  const size = sizeShown(power, REAL_BELOW, {
+    taken: flat.residualSquares - bent.residualSquares,
+    left: bent.residualSquares,
+    over: bend.length,
+    under: freedom,
+  });
+  return size === undefined ? undefined : scatter * size;
+}
+
+/** A bend of more terms needs more places: two more of them for each term, at least. */
+function bendColumns(few: number): number {
   return few >= 12 ? 3 : few >= 8 ? 2 : few >= 6 ? 1 : 0;
 }
 
 /** A wave of one crest needs three places in the turn. */
-function partsTheTurn(turns: readonly number[]): boolean {
+export function partsTheTurn(turns: readonly number[]): boolean {
   const places = new Set(turns.map((turn) => Math.round((turn - Math.floor(turn)) * 1e6) % 1e6));
   return places.size >= 3;
 }
 
-const least = (values: readonly number[]): number => values.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY);
-const greatest = (values: readonly number[]): number =>
+export const least = (values: readonly number[]): number =>
+  values.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY);
+export const greatest = (values: readonly number[]): number =>
   values.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);

@@ -1,6 +1,5 @@
 import type { Readings } from "../machine/machine.js";
 import type { Fit } from "./finding.js";
-import { slopeErrorFrom } from "./fit.js";
 import { NO_SCATTER, roundingDeviation } from "./gauge.js";
 import { studentT95 } from "./studentT.js";
 
@@ -35,9 +34,10 @@ const REFERENCE_TEMPERATURE = 20;
 
 /** Uncertainty budget of a fitted feed after the Guide to the Expression of Uncertainty in Measurement (ISO/IEC Guide
  *  98-3): contributions squared and added, Welch and Satterthwaite's degrees of freedom, Student's t at 95 %.
- *  Undefined where nothing at all says how good the readings are. */
+ *  Undefined where nothing at all says how good the readings are, or where they stand at two places alone. */
 export function budget(line: Fit, readings: Readings): Budget | undefined {
   const { turns, gauge, gaugeError, temperature } = readings;
+  if (line.degreesOfFreedom < 1) return undefined;
   const scatter = line.residualDeviation;
   const rounding = roundingDeviation(gauge ?? 0);
   const feed = Math.abs(line.slope);
@@ -45,16 +45,19 @@ export function budget(line: Fit, readings: Readings): Budget | undefined {
   if (scatter >= NO_SCATTER || gauge !== undefined)
     contributions.push({
       name: "scatter of the readings",
-      standard: slopeErrorFrom(scatter, turns),
+      standard: scatter * line.leverage,
       kind: "A",
       degreesOfFreedom: line.degreesOfFreedom,
       counts: scatter >= rounding,
-      how: "scatter about the line ÷ root of the sum of (turns − mean)²",
+      how:
+        line.runs > 1
+          ? "scatter of one run about the line ÷ root of the sum of (places − mean)²: errors of a place come again"
+          : "scatter about the line ÷ root of the sum of (turns − mean)²",
     });
   if (gauge !== undefined)
     contributions.push({
       name: "graduation of the gauge",
-      standard: slopeErrorFrom(rounding, turns),
+      standard: rounding * line.leverage,
       kind: "B",
       degreesOfFreedom: line.degreesOfFreedom,
       counts: scatter < rounding,

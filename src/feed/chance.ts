@@ -11,6 +11,60 @@ export function chanceOfT(t: number, degreesOfFreedom: number): number {
   return chanceOfRatio(t * t, 1, degreesOfFreedom);
 }
 
+/** What makes a variance ratio larger than chance does. */
+export type Effect = {
+  /** Sum of squares that the tested columns take up, and that which they do not and which swells the scatter instead, both
+   *  over the variance of a reading, for an effect of size 1. */
+  readonly taken: number;
+  readonly left: number;
+  readonly over: number;
+  readonly under: number;
+};
+
+/** The size that an effect must have to be called real, at `falseAlarm`, in `power` of the cases; undefined where not even
+ *  the largest would be, since it swells the scatter as much. */
+export function sizeShown(power: number, falseAlarm: number, effect: Effect): number | undefined {
+  const critical = rising((ratio) => 1 - chanceOfRatio(ratio, effect.over, effect.under), 1 - falseAlarm);
+  const most = 100 / Math.sqrt(effect.taken);
+  if (powerAt(most, critical, effect) < power) return undefined;
+  return rising((size) => powerAt(size, critical, effect), power);
+}
+
+/** Chance that the doubly noncentral variance ratio exceeds `critical`: a Poisson mixture of central ones (Abramowitz & Stegun,
+ *  26.6.18, memory), its denominator by Patnaik's central chi-square of the same mean and variance (Biometrika 36, 1949,
+ *  memory). */
+function powerAt(size: number, critical: number, { taken, left, over, under }: Effect): number {
+  const [moved, swollen] = [taken * size * size, left * size * size];
+  const freedom = (under + swollen) ** 2 / (under + 2 * swollen);
+  const ratio = (critical * (under + swollen)) / under;
+  const x = (over * ratio) / (over * ratio + freedom);
+  let sum = 0;
+  // Poisson weights by their logarithms: the first ones vanish where the mean is large.
+  const mean = moved / 2;
+  const [from, to] = [Math.max(0, Math.floor(mean - 9 * Math.sqrt(mean))), Math.ceil(mean + 9 * Math.sqrt(mean) + 20)];
+  for (let j = from; j <= to; j++) {
+    const weight = mean === 0 ? Number(j === 0) : Math.exp(j * Math.log(mean) - mean - logGamma(j + 1));
+    sum += weight * (1 - incompleteBeta(x, over / 2 + j, freedom / 2));
+  }
+  return sum;
+}
+
+/** Where a function that rises from 0 reaches `level`. */
+function rising(value: (at: number) => number, level: number): number {
+  let [low, high] = [0, 1];
+  while (value(high) < level && high < 1e4) high *= 2;
+  for (let halving = 0; halving < 60; halving++) {
+    const middle = (low + high) / 2;
+    if (value(middle) < level) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
+}
+
+/** Natural logarithm of how many ways there are to pick `some` of `all`. */
+export const logWays = (all: number, some: number): number =>
+  logGamma(all + 1) - logGamma(some + 1) - logGamma(all - some + 1);
+
 /** Regularized incomplete beta I_x(a, b), 0 ≤ x ≤ 1, by its continued fraction: Abramowitz & Stegun, 26.5.8 (memory). */
 function incompleteBeta(x: number, a: number, b: number): number {
   if (x <= 0) return 0;

@@ -1,3 +1,5 @@
+import type { Shape } from "./alongTravel.js";
+
 /** What is known of a handwheel's feed, and how well. All mm per turn unless said otherwise. */
 export type FeedFinding = {
   readonly perTurn: number;
@@ -8,19 +10,57 @@ export type FeedFinding = {
   readonly nominal?: number;
   readonly fit?: Fit;
   readonly lostMotion?: LostMotion;
+  /** Where and how it was measured; present with `fit`. */
+  readonly measured?: Measured;
 };
 
-/** Ordinary least squares, travel = intercept + slope · turns. */
+/** How far the readings reach, and what they show beside the line. */
+export type Measured = {
+  /** First and last place, in turns of the handwheel as the readings count them. */
+  readonly from: number;
+  readonly to: number;
+  /** Half-width at 95 % of one position of the slide, mm: what each end of a movement adds. */
+  readonly position: number;
+  /** False where all readings stand at the same place of the turn: what happens within it was not measured. */
+  readonly withinTurn: boolean;
+  readonly shape: Shape;
+  /** A worn stretch or a once-per-turn error that is more than chance. */
+  readonly uneven?: Uneven;
+};
+
+/** The travel as it was measured, where it is not even: how far the slide stands ahead of turns × feed. mm. */
+export type Uneven = {
+  /** At equal steps from `from` to `to`; absent where no stretch is worn. */
+  readonly ahead?: readonly number[];
+  /** The most by which a movement over 0, 1, 2 … of those steps can differ from turns × feed, wherever it begins. */
+  readonly most?: readonly number[];
+  /** Half the sway of the once-per-turn error with its doubt, at its crest; only the doubt where the dial has it built in. */
+  readonly sway?: number;
+  /** The same wave, to compute with: mm, part of a turn. Absent where the dial has it built in. */
+  readonly wave?: { readonly amplitude: number; readonly crest: number };
+};
+
+/** Least squares, travel = intercept + slope · turns. */
 export type Fit = {
   readonly readings: number;
+  /** How often the places were gone through, each run with its own zero of the gauge. */
+  readonly runs: number;
+  readonly places: number;
   readonly slope: number;
   readonly intercept: number;
   readonly slopeError: number;
   readonly interceptError: number;
-  /** Standard deviation of the residuals, mm, readings − 2 degrees of freedom. */
+  /** Standard deviation, mm, of one reading of one run about the line; `degreesOfFreedom`: places − 2, and 0 where they
+   *  leave nothing over to tell it. */
   readonly residualDeviation: number;
   readonly degreesOfFreedom: number;
   readonly residuals: readonly number[];
+  /** Standard error of the slope for each mm by which a reading strays. */
+  readonly leverage: number;
+  /** True where a once-per-turn wave was fitted together with the line. */
+  readonly withWave: boolean;
+  /** How a place comes again, mm; absent where none was come to twice. */
+  readonly repeat?: { readonly deviation: number; readonly degreesOfFreedom: number };
 };
 
 /** What comes instead of a fit when the readings cannot carry one: fewer than 3, or all at one position. */

@@ -24,15 +24,20 @@ export function fit(turns: readonly number[], travel: readonly number[]): Fit | 
   const residuals = x.map((v, i) => (y[i] as number) - slope * v);
   const degreesOfFreedom = readings - 2;
   const residualDeviation = Math.sqrt(sum(residuals.map((r) => r * r)) / degreesOfFreedom);
+  const leverage = slopeErrorFrom(1, turns);
   return {
     readings,
+    runs: 1,
+    places: differentTurns,
     slope,
     intercept: meanTravel - slope * meanTurns,
-    slopeError: slopeErrorFrom(residualDeviation, turns),
+    slopeError: residualDeviation * leverage,
     interceptError: residualDeviation * Math.sqrt(1 / readings + (meanTurns * meanTurns) / spread),
     residualDeviation,
     degreesOfFreedom,
     residuals,
+    leverage,
+    withWave: false,
   };
 }
 

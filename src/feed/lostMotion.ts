@@ -2,6 +2,7 @@ import type { Readings } from "../machine/machine.js";
 import type { LostMotion } from "./finding.js";
 import { mean } from "./fit.js";
 import { NO_SCATTER, roundingOfDifference95 } from "./gauge.js";
+import { levelsOf, spreadOf } from "./levels.js";
 import { studentT95 } from "./studentT.js";
 
 /** Play on reversal: mean of (return − out) at equal handwheel positions, `undefined` without return readings.
@@ -20,7 +21,7 @@ export function lostMotion(readings: Readings, slope: number): LostMotion | unde
   const sense = Math.sign(slope);
   const differences = back.map((reading, i) => sense * (reading - (travel[i] as number)));
   const lost = mean(differences);
-  const uncertainty = doubt(differences, lost, gauge);
+  const uncertainty = doubt(differences, lost, readings.turns, gauge);
   return {
     travel: lost,
     turn: lost / Math.abs(slope),
@@ -40,12 +41,21 @@ export function contradiction({
   return turn > 0.5 ? "over half a turn" : undefined;
 }
 
-function doubt(differences: readonly number[], lost: number, gauge: number | undefined): number | undefined {
-  const pairs = differences.length;
-  if (pairs < 2) return undefined;
-  const squares = differences.reduce((total, difference) => total + (difference - lost) ** 2, 0);
-  const deviation = Math.sqrt(squares / (pairs - 1));
-  if (gauge === undefined && deviation < NO_SCATTER) return undefined;
-  const byScatter = (studentT95(pairs - 1) * deviation) / Math.sqrt(pairs);
+/** Of several runs as of one: what play differs by from place to place comes again with every run. */
+function doubt(
+  differences: readonly number[],
+  lost: number,
+  turns: readonly number[],
+  gauge: number | undefined,
+): number | undefined {
+  const levels = levelsOf(turns);
+  if (levels.places < 2) return undefined;
+  const { single } = spreadOf(
+    differences.map((difference) => difference - lost),
+    { ...levels, runs: 1 },
+    0,
+  );
+  if (gauge === undefined && single < NO_SCATTER) return undefined;
+  const byScatter = (studentT95(levels.places - 1) * single) / Math.sqrt(levels.places);
   return Math.max(byScatter, roundingOfDifference95(gauge ?? 0));
 }

@@ -1,3 +1,4 @@
+import { wearShown } from "./alongTravel.js";
 import { slopeErrorFrom } from "./fit.js";
 import { studentT95 } from "./studentT.js";
 
@@ -22,7 +23,8 @@ export type PlanWish = {
 export type ReadingsPlan = {
   /** Where to read, in turns, one run. */
   readonly turns: readonly number[];
-  /** How often to go through them, out and back. */
+  /** How often to go through them, out and back: twice, which tells how alike a place comes again. More runs make the feed
+   *  no better known, since what is wrong at a place comes again with each. */
   readonly runs: number;
   /** Turns from one reading to the next. */
   readonly every: number;
@@ -30,6 +32,8 @@ export type ReadingsPlan = {
   readonly doubtOverTravel: number;
   /** False where no number of readings up to the most reaches the wish. */
   readonly enough: boolean;
+  /** How deep a worn stretch must be to be found in 80 of 100 cases; absent where so few places never find one. */
+  readonly wearShown?: number;
   readonly scatter: number;
   /** Why just so many, each a sentence without its full stop. */
   readonly why: readonly string[];
@@ -38,10 +42,25 @@ export type ReadingsPlan = {
 /** One reading scatters by half a graduation: rounding alone gives 0.29 of one, setting the wheel on its mark and reading
  *  between the lines as much again. Common practice; a file's own readings tell better. */
 const SCATTER_IN_GRADUATIONS = 0.5;
-/** Fewer would not show a worn zone. */
-const FEWEST = 9;
+/** A worn stretch of as many scatters, two graduations of the gauge, is to be found; shallower ones hide in the reading.
+ *  Common practice. */
+const WEAR_IN_SCATTERS = 4;
+/** Whole turns are read where there are as many of them; with fewer, parts of a turn. */
+const FEWEST_WHOLE = 9;
 const MOST_IN_A_RUN = 31;
-const MOST_RUNS = 5;
+const RUNS = 2;
+
+/** Places in a run that find a worn stretch in 80 of 100 cases, by the power of the test that looks for it. */
+function placesForWear(): number {
+  for (let count = FEWEST_WHOLE; count < MOST_IN_A_RUN; count++) {
+    const shown = wearShown(
+      Array.from({ length: count }, (_, k) => k),
+      1,
+    );
+    if (shown !== undefined && shown <= WEAR_IN_SCATTERS) return count;
+  }
+  return MOST_IN_A_RUN;
+}
 
 /** The fewest readings, evenly spread over as much travel as the gauge reaches, whose fitted feed lies `within` the wish
  *  over the working travel in 95 of 100 cases. Whole turns where the travel holds enough of them: the wheel then stands
@@ -51,24 +70,24 @@ export function readingsPlan(wish: PlanWish): ReadingsPlan {
   const room = wish.travel - (wish.ends ?? 0);
   const span = Math.min(room, wish.reach ?? room);
   const whole = Math.floor(span / wish.feed + 1e-9);
-  // A long feed has few whole turns in its travel: then read at the quarters of a turn, or finer.
+  // A long feed has few whole turns in its travel: then read at the quarters of a turn, or finer. Halves would take a
+  // once-per-turn error for feed.
   const unit =
-    whole >= FEWEST - 1 ? 1 : ([1 / 2, 1 / 4, 1 / 8].find((part) => span / wish.feed / part >= FEWEST - 1) ?? 1 / 16);
+    whole >= FEWEST_WHOLE - 1
+      ? 1
+      : ([1 / 4, 1 / 8].find((part) => span / wish.feed / part >= FEWEST_WHOLE - 1) ?? 1 / 16);
   const steps = Math.max(2, Math.floor(span / wish.feed / unit + 1e-9));
-  const candidates = spacings(steps, unit).map((turns) => ({ turns, runs: 1 }));
-  const densest = candidates.at(-1) ?? { turns: [0, unit, 2 * unit], runs: 1 };
-  for (let runs = 2; runs <= MOST_RUNS; runs++) candidates.push({ turns: densest.turns, runs });
-  const doubt = (plan: { turns: readonly number[]; runs: number }): number => {
-    const all = Array.from({ length: plan.runs }, () => plan.turns).flat();
-    return (studentT95(all.length - 2) * slopeErrorFrom(scatter, all) * wish.travel) / wish.feed;
-  };
-  const last = candidates.at(-1) ?? densest;
-  const plan = candidates.find((candidate) => doubt(candidate) <= wish.within) ?? last;
-  const [first = 0, second = unit] = plan.turns;
-  const doubtOverTravel = doubt(plan);
+  const candidates = spacings(steps, unit, placesForWear());
+  const doubt = (turns: readonly number[]): number =>
+    (studentT95(turns.length - 2) * slopeErrorFrom(scatter, turns) * wish.travel) / wish.feed;
+  const turns = candidates.find((places) => doubt(places) <= wish.within) ?? candidates.at(-1) ?? [0, unit, 2 * unit];
+  const [first = 0, second = unit] = turns;
+  const doubtOverTravel = doubt(turns);
+  const shown = wearShown(turns, scatter);
   return {
-    turns: plan.turns,
-    runs: plan.runs,
+    turns,
+    runs: RUNS,
+    ...(shown !== undefined && { wearShown: shown }),
     every: second - first,
     doubtOverTravel,
     enough: doubtOverTravel <= wish.within,
@@ -84,15 +103,15 @@ export function readingsPlan(wish: PlanWish): ReadingsPlan {
       ...(span < room * (1 - 1e-9)
         ? ["the gauge does not reach over the whole travel: what lies beyond it stays unproven"]
         : []),
-      `at least ${FEWEST} places, so that a worn stretch shows`,
+      "further runs of the same places tell how alike they come again, not the feed",
     ],
   };
 }
 
-/** Evenly spread places over `steps` steps of `unit` turns, fewest first, from FEWEST up where there is room. */
-function spacings(steps: number, unit: number): number[][] {
+/** Evenly spread places over `steps` steps of `unit` turns, fewest first, from `fewest` up where there is room. */
+function spacings(steps: number, unit: number, fewest: number): number[][] {
   const lists: number[][] = [];
-  for (let stride = Math.max(1, Math.floor(steps / (FEWEST - 1))); stride >= 1; stride--) {
+  for (let stride = Math.max(1, Math.floor(steps / (fewest - 1))); stride >= 1; stride--) {
     const count = Math.floor(steps / stride) + 1;
     if (count > MOST_IN_A_RUN && lists.length > 0) break;
     lists.push(Array.from({ length: count }, (_, k) => k * stride * unit));

@@ -1,6 +1,9 @@
 /** Least squares of a few columns (a constant, a slope, a bend, a wave): what the straight line alone cannot show. */
 export type Regression = {
   readonly coefficients: readonly number[];
+  readonly residuals: Float64Array;
+  /** What each row weighs in the last coefficient: Σ weight · y is it. */
+  readonly weightsOfLast: Float64Array;
   /** Σ residual². */
   readonly residualSquares: number;
   readonly degreesOfFreedom: number;
@@ -13,7 +16,7 @@ export type Regression = {
 /** `columns` and `y` of equal length, more rows than columns. By Gram and Schmidt, twice over, so that columns that are
  *  nearly alike lose no digits. Undefined where a column adds nothing to those before it.
  *  @throws RangeError for unequal lengths or too few rows. */
-export function regress(columns: readonly ArrayLike<number>[], y: readonly number[]): Regression | undefined {
+export function regress(columns: readonly ArrayLike<number>[], y: ArrayLike<number>): Regression | undefined {
   const rows = y.length;
   if (columns.some((column) => column.length !== rows)) throw new RangeError("Columns of unequal length.");
   if (rows <= columns.length) throw new RangeError(`${rows} readings cannot carry ${columns.length} coefficients.`);
@@ -29,8 +32,13 @@ export function regress(columns: readonly ArrayLike<number>[], y: readonly numbe
   const { rest: residuals, shares } = lessBasis(y, basis);
   const residualSquares = dot(residuals, residuals);
   const degreesOfFreedom = rows - columns.length;
+  const last = upper.at(-1)?.at(-1) ?? 1;
   return {
     coefficients: solve(upper, shares),
+    residuals,
+    get weightsOfLast() {
+      return (basis.at(-1) ?? new Float64Array(rows)).map((value) => value / last);
+    },
     residualSquares,
     degreesOfFreedom,
     deviation: Math.sqrt(residualSquares / degreesOfFreedom),

@@ -1,5 +1,5 @@
 import type { Readings } from "../machine/machine.js";
-import { type Shape, shape } from "./alongTravel.js";
+import type { Shape } from "./alongTravel.js";
 import { type Budget, budget } from "./budget.js";
 import type { Fit } from "./finding.js";
 import { type OtherZero, otherZeros } from "./gaugeZero.js";
@@ -24,7 +24,7 @@ export type FeedStudy = {
   readonly positioning?: AxisFinding;
 };
 
-export function study(line: Fit, readings: Readings): FeedStudy {
+export function study(line: Fit, shape: Shape, readings: Readings): FeedStudy {
   const { turns, travel, gauge } = readings;
   const miscounted = miscountedFrom(turns, travel);
   const sources = budget(line, readings);
@@ -33,11 +33,10 @@ export function study(line: Fit, readings: Readings): FeedStudy {
   const back = returnStudy(readings, line.slope === 0 ? undefined : lostMotion(readings, line.slope));
   const axis = positioningOf(readings, line.slope, line.intercept);
   return {
-    // A run from another zero makes each of its readings look wild: one cause, told once.
-    wild: miscounted || zeros.length > 0 ? [] : wildReadings(turns, travel, gauge),
+    wild: miscounted ? [] : wildReadings(turns, travel, gauge),
     otherZeros: zeros,
     ...(miscounted && { miscounted }),
-    shape: shape(readings, line.slope),
+    shape,
     ...(back && { back }),
     ...(sources && { budget: sources }),
     ...(axis && { positioning: axis }),

@@ -1,4 +1,4 @@
-import { dialFinding } from "../dial/dialFinding.js";
+import { coarserThanItsDoubt, dialFinding } from "../dial/dialFinding.js";
 import { readingOf } from "../dial/reading.js";
 import { speeds } from "../drive/speeds.js";
 import { feedPerTurn } from "../feed/feedPerTurn.js";
@@ -18,12 +18,17 @@ export function compute(machine: Machine): Findings {
 
 function handwheelFinding(handwheel: Handwheel, machine: Machine): HandwheelFinding {
   if (handwheel.feed === undefined) return { handwheel };
-  const found = feedPerTurn(handwheel.feed);
+  const builtIn = handwheel.dial?.oncePerTurn === true;
+  const found = feedPerTurn(handwheel.feed, builtIn);
   // The reader refuses such a file; a Machine from elsewhere simply has no feed here.
   if ("tooFew" in found) return { handwheel };
-  const beyond = found.fit && handwheel.feed.from === "readings" ? study(found.fit, handwheel.feed) : undefined;
+  const { fit, measured } = found;
+  const beyond =
+    fit && measured && handwheel.feed.from === "readings" ? study(fit, measured.shape, handwheel.feed) : undefined;
+  // A turn miscounted leaves no feed to cut by: the line through such readings is nobody's.
+  if (beyond?.miscounted) return { handwheel, study: beyond, miscounted: found };
   const feed = beyond?.back?.contradiction ? withoutLostMotion(found) : found;
-  const wave = handwheel.dial?.oncePerTurn ? beyond?.shape.oncePerTurn : undefined;
+  const wave = builtIn ? beyond?.shape.oncePerTurn : undefined;
   // Only a wave that is more than chance is built in.
   const dial = dialFinding(
     handwheel,
@@ -33,7 +38,14 @@ function handwheelFinding(handwheel: Handwheel, machine: Machine): HandwheelFind
     wave?.real ? { share: wave.found.amplitude / feed.perTurn, crest: wave.found.crest } : undefined,
   );
   const reading = readingOf(feed, handwheel);
-  return { handwheel, feed, reading, ...(beyond && { study: beyond }), ...(dial && { dial }) };
+  const made = dial && (dial.forced || !coarserThanItsDoubt(dial.chosen, handwheel, feed));
+  return {
+    handwheel,
+    feed,
+    reading,
+    ...(beyond && { study: beyond }),
+    ...(dial && (made ? { dial } : { doubtful: dial })),
+  };
 }
 
 /** A lost motion that cannot be serves nothing: sheets then say that it is not known. */

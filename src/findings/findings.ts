@@ -18,9 +18,13 @@ export type Findings = {
 export type HandwheelFinding = {
   readonly handwheel: Handwheel;
   readonly feed?: FeedFinding;
+  /** In place of `feed` where a turn was miscounted in the readings: to be looked at, never to cut by. */
+  readonly miscounted?: FeedFinding;
   /** What its dial shows, whether it has one or not; present with the feed. */
   readonly reading?: Reading;
   /** What the readings say beyond their straight line, where there are readings. */
   readonly study?: FeedStudy;
   readonly dial?: DialFinding;
+  /** In place of `dial`: one whose divisions are finer than the feed is known over the travel, and that nobody asked for. */
+  readonly doubtful?: DialFinding;
 };

@@ -6,7 +6,7 @@ import type { HandwheelFinding } from "./findings.js";
 import { returnRemarks } from "./returnRemarks.js";
 
 /** What a handwheel's readings show to be wrong or worn; nothing is ever left out of the fit in silence. */
-export function readingRemarks({ handwheel, study }: HandwheelFinding, index: number): Remark[] {
+export function readingRemarks({ handwheel, feed, study }: HandwheelFinding, index: number): Remark[] {
   if (study === undefined) return unmeasuredWave(handwheel, index);
   const path: Path = ["handwheels", index, "feed", "readings"];
   const warn = (code: string, at: Path, what: string, remedy: string): Remark => ({
@@ -17,14 +17,25 @@ export function readingRemarks({ handwheel, study }: HandwheelFinding, index: nu
     remedy,
   });
   const { alongTravel, oncePerTurn } = study.shape;
+  const { fit } = feed ?? {};
   return [
+    ...(fit && fit.degreesOfFreedom < 1
+      ? [
+          warn(
+            "two-places",
+            [...path, "turns"],
+            `the readings of "${handwheel.name}" stand at two places alone, which tell no doubt however often they are read`,
+            "read at 8 places or more, spread over the travel",
+          ),
+        ]
+      : []),
     ...(study.miscounted
       ? [
           warn(
             "miscounted",
             [...path, "travel", study.miscounted.index],
             `from here on ${Math.abs(study.miscounted.turns)} turn too ${study.miscounted.turns > 0 ? "many" : "few"} seem to have been made (${handwheel.name})`,
-            "count again from the reading before; all readings still stand in the fit",
+            "count again from the reading before and mend the turns or take it out; until then nothing is told of this feed, and no dial is made",
           ),
         ]
       : []),
@@ -51,7 +62,7 @@ export function readingRemarks({ handwheel, study }: HandwheelFinding, index: nu
             "uneven-travel",
             [...path, "travel"],
             `the feed of "${handwheel.name}" is not the same along the travel: ${zoneWords(alongTravel.found)}`,
-            "the measured-report sheet has a correction for each zone; one dial serves all of it only on average",
+            "one dial serves all of it only on average: the sheets hold the difference in their doubt, turns and plan have corrected distances, measured-report each zone",
           ),
         ]
       : []),

@@ -1,9 +1,10 @@
 import { findMaterial, knownMaterials, nearestMaterial } from "../cutting/materials.js";
+import { workingDoubt } from "../dial/dialFinding.js";
 import type { DialFinding } from "../dial/finding.js";
 import { blurs } from "../dial/legibility.js";
 import type { Units } from "../machine/machine.js";
 import type { Remark } from "../machine/problem.js";
-import { formatFixed, formatLength } from "../quantity/format.js";
+import { formatBound, formatFixed, formatLength } from "../quantity/format.js";
 import type { Findings, HandwheelFinding } from "./findings.js";
 import { missingLetters } from "./missingLetters.js";
 import { motorRemarks } from "./motorRemarks.js";
@@ -42,9 +43,13 @@ function unknownMaterials({ machine }: Findings): Remark[] {
   });
 }
 
-function dialRemarks({ handwheel, feed, reading, dial }: HandwheelFinding, index: number, units: Units): Remark[] {
+function dialRemarks(finding: HandwheelFinding, index: number, units: Units): Remark[] {
   const path = ["handwheels", index, "dial"];
+  const { handwheel, feed, reading, dial, doubtful } = finding;
   if (handwheel.dial === undefined) return [];
+  // The miscounted turn is told at its reading.
+  if (finding.miscounted) return [];
+  if (doubtful !== undefined) return [tooDoubtful(finding, doubtful, path)];
   if (dial !== undefined)
     return [
       ...impossibleDivisions(handwheel.name, dial, { perTurn: reading?.perTurn ?? 0, units }, path),
@@ -64,6 +69,27 @@ function dialRemarks({ handwheel, feed, reading, dial }: HandwheelFinding, index
         : "say its feed per turn: measured readings, a screw or a length",
     },
   ];
+}
+
+function tooDoubtful({ handwheel, feed }: HandwheelFinding, { chosen }: DialFinding, path: Remark["path"]): Remark {
+  const { unit, divisionLabel } = chosen;
+  const { doubt = 0, travel = 0 } = (feed && workingDoubt(chosen, handwheel, feed)) ?? {};
+  const over = formatLength(travel, unit, unit === "mm" ? 0 : 1);
+  return {
+    severity: "warning",
+    code: "doubtful-dial",
+    path,
+    what: `no dial is made for "${handwheel.name}": its feed is in doubt by ${formatBound(doubt, unit)} over ${over}${chosen.measuredOnly ? `, of which ${formatLength(chosen.overTravel, unit, unit === "mm" ? 0 : 1)} was measured` : ""}, and the division would be ${divisionLabel}`,
+    remedy: `${doubtRemedy(feed)}, or force a dial with divisions: or closure:, which then carries its doubt`,
+  };
+}
+
+/** What would make a feed better known. */
+function doubtRemedy(feed: HandwheelFinding["feed"]): string {
+  if (feed?.measured === undefined) return "measure the feed (the measuring-form sheet says how)";
+  return feed.measured.uneven?.wave
+    ? "build the once-per-turn error into the marks with oncePerTurn: true"
+    : "measure over more of the travel (the measuring-form sheet says how)";
 }
 
 function noVernier(name: string, parts: number, { chosen }: DialFinding, path: Remark["path"]): Remark {

@@ -1,4 +1,6 @@
 import { oldDialSetting, type Setting, settingFor } from "../dial/setting.js";
+import { doubtOver } from "../feed/doubtOver.js";
+import { correctedTurns } from "../feed/uneven.js";
 import type { HandwheelFinding } from "./findings.js";
 
 /** How to turn a wheel until its dial has gone on by `distance`, mm of what it reads; undefined where the wheel has no feed. */
@@ -29,4 +31,22 @@ export function dialReading(
   const round = closure === "even" ? divisions * divisionValue : reading.perTurn * rows;
   const forward = setting.reading ?? setting.divisions * divisionValue;
   return outwards && forward > 1e-9 ? round - forward : forward;
+}
+
+/** How far a distance set by a wheel is in doubt, half-width at 95 %, mm of what its dial reads: feed, both ends of the movement, reading the
+ *  dial at each, and worn or wavy travel. Come to from one side: lost motion does not enter. Undefined where nothing says how good the feed is. */
+export function doubtToRead(wheel: HandwheelFinding, distance: number): number | undefined {
+  const { feed, reading } = wheel;
+  if (feed === undefined || reading === undefined) return undefined;
+  const doubt = doubtOver(distance / reading.perTurn, feed, tenthOfDivision(wheel));
+  return doubt === undefined ? undefined : doubt * reading.factor;
+}
+
+/** How to turn a wheel whose travel was found uneven until its slide has gone `distance`, mm of what its dial reads, begun at turn
+ *  `from` of its readings; undefined where that ends beyond what was measured, or the travel is even. */
+export function correctedSetting(wheel: HandwheelFinding, distance: number, from: number): Setting | undefined {
+  const { feed, reading } = wheel;
+  if (feed?.measured?.uneven === undefined || reading === undefined) return undefined;
+  const turns = correctedTurns(distance / reading.factor, from, feed.perTurn, feed.measured);
+  return turns === undefined ? undefined : settingToRead(wheel, turns * reading.perTurn);
 }

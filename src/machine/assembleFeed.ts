@@ -1,4 +1,5 @@
 import { trimmed } from "../quantity/format.js";
+import { assembleRack, FARTHEST_RACK } from "./assembleRack.js";
 import type { Context, Raw } from "./context.js";
 import type { Feed, Readings } from "./machine.js";
 import { nominalSlip } from "./nominalSlip.js";
@@ -15,15 +16,39 @@ export function assembleFeed(raw: RawFeed, path: Path, context: Context): Feed |
   const perTurn = roughly(feed);
   if (perTurn === undefined) return feed;
   const slip = feed.nominal === undefined ? undefined : nominalSlip(perTurn, feed.nominal, changedAbout(feed, context));
+  // A rack that goes too far is told of with its likely slip.
+  const told = feed.from === "rack" && perTurn > FARTHEST_RACK;
   if (slip) context.warn(path, slip.code, slip.what, slip.remedy);
-  else if (perTurn < 0.05 || perTurn > 100)
+  else if ((perTurn < 0.05 || perTurn > 100) && !told)
     context.warn(
       path,
       "unlikely-feed",
       `a feed of ${trimmed(perTurn, 4)} mm a turn is unusual for a small machine`,
       "check the unit and the count of turns",
     );
+  if (feed.from === "readings" && !("value" in raw))
+    coarseGauge(feed, raw.readings, perTurn, [...path, "readings", "gauge"], context);
   return feed;
+}
+
+/** A gauge should part a turn into ten at least; one that does not is most often written in the other unit, or a place off. */
+function coarseGauge(
+  { gauge }: Readings,
+  raw: RawReadings | undefined,
+  perTurn: number,
+  path: Path,
+  { units, warn }: Context,
+): void {
+  if (gauge === undefined || gauge <= perTurn / 10) return;
+  const bare = typeof raw === "object" && raw.gauge?.unit === "file" ? raw.gauge.value : undefined;
+  warn(
+    path,
+    "coarse-gauge",
+    `a gauge of ${trimmed(gauge, 4)} mm can hardly show a turn of about ${trimmed(perTurn, 3)} mm`,
+    units === "in" && bare !== undefined && bare <= perTurn / 10
+      ? `a bare number is in inches here: if the gauge is metric, write ${trimmed(bare, 4)} mm`
+      : "gauge is its smallest graduation, most often 0.01 mm or 0.001 in: check the decimal point and the unit",
+  );
 }
 
 /** "16 tpi" is a screw; a plain length is the maker's word or a measurement, as stated. */
@@ -58,14 +83,10 @@ function compound(feed: Exclude<RawFeed, { value: number }>, path: Path, context
       ...nominal,
     };
   if (feed.screw) return { from: "screw", pitch: feedMm(feed.screw.pitch), starts: feed.screw.starts ?? 1, ...nominal };
-  if (feed.rack)
-    return {
-      from: "rack",
-      module: mm(feed.rack.module),
-      teeth: feed.rack.teeth,
-      reduction: feed.rack.reduction ?? [1, 1],
-      ...nominal,
-    };
+  if (feed.rack) {
+    const rack = assembleRack(feed.rack, [...path, "rack"], context);
+    return rack && { ...rack, ...nominal };
+  }
   const readings = feed.readings !== undefined && assembleReadings(feed.readings, [...path, "readings"], context);
   return readings === undefined || readings === false ? undefined : { from: "readings", ...readings, ...nominal };
 }

@@ -1,4 +1,5 @@
 import { trimmed } from "../quantity/format.js";
+import { MM_PER_INCH } from "../quantity/length.js";
 import type { Context, Raw } from "./context.js";
 import type { Printer } from "./machine.js";
 import type { Path } from "./problem.js";
@@ -6,10 +7,21 @@ import type { Path } from "./problem.js";
 /** Beyond this no printer is simply untrue: the page was scaled. */
 const largestScaleError = 0.05;
 
+/** Bars are made a round length: whole fives of millimetres or halves of inches. */
+const isRound = (mm: number): boolean =>
+  [5, MM_PER_INCH / 2].some((step) => Math.abs(mm / step - Math.round(mm / step)) < 1e-6);
+
 /** What was measured of a printer, so far as it can be true. */
-export function assemblePrinter(printer: Raw<"printers">[string], path: Path, { mm, error }: Context): Printer {
+export function assemblePrinter(printer: Raw<"printers">[string], path: Path, { mm, error, warn }: Context): Printer {
   for (const key of ["across", "down"] as const) {
     const bar = printer[key];
+    if (bar !== undefined && isRound(bar.measured) && !isRound(bar.nominal))
+      warn(
+        [...path, key],
+        "swapped-bar",
+        `${key} says that a bar of ${trimmed(bar.nominal, 3)} mm was measured as a round ${trimmed(bar.measured, 3)} mm`,
+        `the two seem swapped: what was measured comes first, ${trimmed(bar.nominal, 3)} of ${trimmed(bar.measured, 3)}`,
+      );
     if (bar !== undefined && Math.abs(bar.measured / bar.nominal - 1) > largestScaleError)
       error(
         [...path, key],

@@ -1,5 +1,6 @@
 import * as z from "zod/mini";
 import { parseAngle } from "../quantity/angle.js";
+import { parseDiametralPitch } from "../quantity/gear.js";
 import { parseLength } from "../quantity/length.js";
 import { splitUnit } from "../quantity/number.js";
 import { parsePair } from "../quantity/pair.js";
@@ -15,6 +16,9 @@ export type LengthText = { readonly value: number; readonly unit: "mm" | "file" 
 /** A bare one goes by the file's units: m/min in mm, ft/min in inches. */
 export type CuttingSpeedText = { readonly value: number; readonly unit: "m/min" | "ft/min" | "file" };
 export type FeedText = LengthText | { readonly value: number; readonly unit: "tpi" };
+
+/** Teeth of a rack: from tooth to tooth, or teeth to an inch of pitch diameter. */
+export type RackPitchText = LengthText | { readonly value: number; readonly unit: "DP" };
 
 /** What is wrong and what would be right. */
 type Fault = readonly [what: string, remedy: string];
@@ -65,6 +69,17 @@ function parseFeed(text: string): FeedText | undefined {
   return perInch === undefined ? parseFileLength(text) : { value: perInch, unit: "tpi" };
 }
 
+/** A module is in mm whatever the file's unit: there is none in inches. */
+function parseModule(text: string): LengthText | undefined {
+  const parsed = parseFileLength(text);
+  return parsed && { ...parsed, unit: "mm" };
+}
+
+function parseRackPitch(text: string): RackPitchText | undefined {
+  const diametral = parseDiametralPitch(text);
+  return diametral === undefined ? parseFileLength(text) : { value: diametral, unit: "DP" };
+}
+
 function parseCuttingSpeed(text: string): CuttingSpeedText | undefined {
   const parts = splitUnit(text);
   if (parts === undefined) return undefined;
@@ -80,7 +95,7 @@ const tooLong = ({ value }: LengthText): Fault | undefined =>
   Math.abs(value) > longest
     ? ["no small machine has such a length", "check the decimal point and the unit"]
     : undefined;
-const notPositive = ({ value }: LengthText | FeedText): Fault | undefined =>
+const notPositive = ({ value }: { readonly value: number }): Fault | undefined =>
   value > 0 ? undefined : ["the value must be more than zero", "measure it again, and mind the sign"];
 
 const lengthOf = (faultOf: (length: LengthText) => Fault | undefined) =>
@@ -90,6 +105,8 @@ const lengthOf = (faultOf: (length: LengthText) => Fault | undefined) =>
 export const anyLength = lengthOf(tooLong);
 export const length = lengthOf((value) => tooLong(value) ?? notPositive(value));
 export const feed = quantity("a feed per turn", "1.5 mm, 0.0625 in or 16 tpi", parseFeed, notPositive);
+export const gearModule = quantity("a module", "1 or 1.25, always in mm", parseModule, notPositive);
+export const rackPitch = quantity("the pitch of a rack", "1/4 in, 3.14 mm or 16 DP", parseRackPitch, notPositive);
 export const angle = quantity("an angle", "5 deg, 5.5° or 5 deg 30 min", parseAngle);
 export const rpm = quantity("a speed", "1425 rpm", parseSpeed, (value) =>
   value > 0 && value <= 100_000

@@ -1,6 +1,18 @@
 import * as z from "zod/mini";
 import { drive } from "./driveSchema.js";
-import { angle, anyLength, count, feed, length, measuredOf, rpm, cuttingSpeed as speedOfCut, words } from "./fields.js";
+import {
+  angle,
+  anyLength,
+  count,
+  feed,
+  gearModule,
+  length,
+  measuredOf,
+  rackPitch,
+  rpm,
+  cuttingSpeed as speedOfCut,
+  words,
+} from "./fields.js";
 import { needed, optional } from "./keys.js";
 
 /** The machine file as users write it. One definition serves the reader and the published JSON Schema. What needs the whole
@@ -25,7 +37,11 @@ const screw = z.strictObject({
 });
 
 const rack = z.strictObject({
-  module: needed(length, "Module of rack and pinion, mm"),
+  module: optional(gearModule, "Module of rack and pinion: always mm, in a file in inches too"),
+  pitch: optional(
+    rackPitch,
+    "Instead of module: from tooth to tooth (circular pitch, 1/4 in), or diametral pitch (16 DP)",
+  ),
   teeth: needed(count(5, 200), "Teeth of the pinion on the rack"),
   reduction: optional(z.tuple([count(1, 500), count(1, 500)]), "Driving and driven teeth between handwheel and pinion"),
 });

@@ -62,6 +62,10 @@ export function formatDoubted(
   return `${value} ± ${uncertainty} ${unit}`;
 }
 
+/** A half-width or a bound (≥ 0, mm) to two significant digits, never a bare nought: "0.0037 mm". */
+export const formatBound = (mm: number, unit: LengthUnit): string =>
+  `${formatUncertain(0, fromMm(mm, unit)).uncertainty} ${unit}`;
+
 export const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 /** "1 turn", "3 turns"; give the plural where it is not made with an s. */

@@ -144,11 +144,15 @@ function unmet(findings: Findings, need: Need): string | undefined {
   if (need === "feed")
     return findings.handwheels.some((finding) => has(finding, need))
       ? undefined
-      : "no handwheel in the file has a feed";
+      : findings.handwheels.some(({ miscounted }) => miscounted)
+        ? "a turn was miscounted in the readings, and no other handwheel has a feed"
+        : "no handwheel in the file has a feed";
   if (need === "dial")
     return findings.handwheels.some((finding) => has(finding, need))
       ? undefined
-      : "no handwheel in the file has both a feed and a dial";
+      : findings.handwheels.some(({ doubtful, miscounted }) => doubtful || miscounted)
+        ? "no dial can be trusted as measured: check says why and what would help"
+        : "no handwheel in the file has both a feed and a dial";
   if (need === "vernier")
     return findings.handwheels.some((finding) => has(finding, need))
       ? undefined

@@ -1,6 +1,6 @@
 import type { Findings } from "../findings/findings.js";
 import { repeats } from "../findings/stops.js";
-import { formatLength, plural } from "../quantity/format.js";
+import { formatBound, formatLength, plural } from "../quantity/format.js";
 import { feedSource } from "./feed.js";
 import type { Subject } from "./working.js";
 
@@ -37,10 +37,12 @@ export function explainStop(findings: Findings): Subject[] {
             : [
                 `that is ${plural(setting.wholeTurns, "whole turn")} and ${setting.divisions} divisions${setting.row === undefined ? "" : `, on row ${setting.row}`}, which leaves ${formatLength(setting.error, units)}`,
               ]),
-          `parts come out alike to ± ${formatLength(repeat.byStop, units)} against the stop${repeat.byDial === undefined ? "" : `, ± ${formatLength(repeat.byDial, units)} by the dial`}`,
+          repeat.byStop === undefined
+            ? "how alike parts come was not measured: no place was read twice"
+            : `parts come out alike to ± ${formatBound(repeat.byStop, units)} against the stop${repeat.byDial === undefined ? "" : `, ± ${formatBound(repeat.byDial, units)} by the dial`}`,
           ...(repeat.lengthDoubt === undefined
             ? []
-            : [`the length itself is in doubt by ${formatLength(repeat.lengthDoubt, units)} until a part is measured`]),
+            : [`the length itself is in doubt by ${formatBound(repeat.lengthDoubt, units)} until a part is measured`]),
         ],
       };
     },

@@ -1,6 +1,5 @@
-import { doubtOver } from "../feed/doubtOver.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
-import { oldSettingToRead, settingToRead } from "../findings/settings.js";
+import { doubtToRead, oldSettingToRead, settingToRead } from "../findings/settings.js";
 import { formatLength, trimmed } from "../quantity/format.js";
 import { fromMm, inMm } from "../quantity/length.js";
 import { feedSource } from "./feed.js";
@@ -32,7 +31,7 @@ function working(
     return { missing: `the feed of the ${handwheel.name.toLowerCase()} is not given` };
   const { turns, wholeTurns, divisions, row, error } = setting;
   const old = oldSettingToRead(finding, distance);
-  const doubt = doubtOver(turns, feed);
+  const doubt = doubtToRead(finding, distance);
   return {
     title: `${handwheel.name}: turns for ${formatLength(distance, units)} of ${handwheel.reads}`,
     formula: "turns = distance ÷ p; its whole part, and the rest in divisions to the tenth",
@@ -49,7 +48,7 @@ function working(
       { name: "p, read in one turn", value: reading.perTurn, unit: "mm/turn", source: feedSource(feed, index) },
     ],
     result: { name: "turns", value: turns, unit: "turns" },
-    ...(doubt !== undefined && { uncertainty: doubt }),
+    ...(doubt !== undefined && { uncertainty: doubt / reading.perTurn }),
     notes: [
       ...(divisions === undefined || dial === undefined
         ? []

@@ -13,7 +13,7 @@ describe("explain", () => {
     expect(code).toBe(0);
     expect(out).toContain("slope of the least-squares line");
     expect(out).toMatch(/travel +=.*measured, templates\/machines\/boathouse\.yaml:\d+/);
-    expect(out).toContain("feed per turn = 2.11267 ± 0.00091 mm/turn (95 %)");
+    expect(out).toContain("feed per turn = 2.11255 ± 0.00027 mm/turn (95 %)");
   });
   test("lists what can be asked, and names the nearest", async () => {
     expect((await witnessmark("explain", demo)).out).toContain("strip length");

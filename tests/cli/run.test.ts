@@ -11,7 +11,7 @@ describe("new", () => {
     expect((await witnessmark("new", path)).code).toBe(0);
     const checked = await witnessmark("check", path);
     expect(checked).toMatchObject({ code: 0, err: "" });
-    expect(checked.out).toContain("Cross slide: 1.9950 ± 0.0014 mm a turn (measured)");
+    expect(checked.out).toContain("Cross slide: 1.99455 ± 0.00028 mm a turn (measured)");
   });
 
   test("never writes over a file", async () => {

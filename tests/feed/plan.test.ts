@@ -45,12 +45,12 @@ describe("as many readings as the plan says", () => {
   });
 
   test("half of the readings of a tight plan would not do: the plan is not simply generous", () => {
-    const wish = { feed: 2.1167, travel: 60, gauge: 0.01, within: 0.01 };
+    const wish = { feed: 2, travel: 150, gauge: 0.01, within: 0.0075 };
     const plan = readingsPlan(wish);
     const looser = readingsPlan({ ...wish, within: 0.02 });
     expect(plan.turns.length * plan.runs).toBeGreaterThan(looser.turns.length * looser.runs);
-    expect(plan.doubtOverTravel).toBeLessThanOrEqual(0.01);
-    expect(plan.doubtOverTravel).toBeGreaterThan(0.005);
+    expect(plan.doubtOverTravel).toBeLessThanOrEqual(wish.within);
+    expect(plan.doubtOverTravel).toBeGreaterThan(wish.within / 2);
   });
 
   test("says so where no number of readings would do", () => {

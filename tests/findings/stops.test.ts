@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { repeatOf } from "../../src/findings/stops.js";
-import { findingsOf, printOf } from "../support/sheets.js";
+import { findingsOf, textsOf } from "../support/sheets.js";
 
 const findings = findingsOf(`name: L
 handwheels:
@@ -9,9 +9,9 @@ handwheels:
     feed:
       readings:
         gauge: 0.01
-        turns: [0, 1, 2, 3, 4, 5]
-        travel: [0.01, 1.99, 4.01, 5.99, 8.01, 9.99]
-        return: [0.21, 2.19, 4.21, 6.19, 8.21, 10.19]
+        turns: [0, 1, 2, 3, 4, 5, 0, 1, 2, 3, 4, 5]
+        travel: [0.01, 1.99, 4.01, 5.99, 8.01, 9.99, 0.00, 2.00, 4.00, 6.00, 8.00, 10.00]
+        return: [0.21, 2.19, 4.21, 6.19, 8.21, 10.19, 0.20, 2.20, 4.20, 6.20, 8.20, 10.20]
     dial: { shape: drum, diameter: 38, width: 9, divisions: 0.02 mm, closure: even }
 `);
 const [carriage] = findings.handwheels;
@@ -21,7 +21,10 @@ test("a tolerance that dial and stop both hold; lost motion is what coming from 
   expect(repeat).toMatchObject({ dialServes: true, stopServes: true, beyondTravel: false });
   expect(repeat?.lostMotion).toBeCloseTo(0.2, 9);
   expect(repeat?.setting.wholeTurns).toBe(9);
-  expect(repeat?.byStop).toBeCloseTo(2 * (carriage?.feed?.fit?.residualDeviation ?? 0), 12);
+  // Five degrees of freedom are left within the places of two runs, each with its own zero: 12 − 6 − 1; t is 2.571.
+  const { deviation = 0, degreesOfFreedom } = carriage?.feed?.fit?.repeat ?? {};
+  expect(degreesOfFreedom).toBe(5);
+  expect(repeat?.byStop).toBeCloseTo(2.570582 * deviation, 7);
 });
 
 test("a tolerance finer than the machine's own scatter is refused; so is a length beyond the travel", () => {
@@ -36,7 +39,22 @@ test("a stop on a handwheel without a dial: turns alone, and no tolerance by a d
   );
   const [stop] = findings.machine.stops ?? [];
   const repeat = stop && findings.handwheels[0] && repeatOf(stop, findings.handwheels[0]);
-  expect(repeat).toMatchObject({ dialServes: false, stopServes: true });
+  expect(repeat).toMatchObject({ dialServes: false });
+  // Nobody measured how alike the parts come: it is not guessed, and no tolerance is promised.
   expect(repeat?.byDial).toBeUndefined();
-  expect(printOf(findings, "stops").pages).toHaveLength(1);
+  expect(repeat?.byStop).toBeUndefined();
+  expect(repeat?.stopServes).toBeUndefined();
+  expect(textsOf(findings, "stops")).toContain("whether this slide holds it was not measured");
+});
+
+test.each([
+  ["one run", "turns: [0, 1, 2, 3, 4], travel: [0, 2, 4, 6, 8]"],
+  ["two runs to the same last figure, no gauge named", "turns: [0, 1, 2, 0, 1, 2], travel: [0, 2, 4, 0, 2, 4]"],
+])("repeatability from %s was not measured; no ± stands for it", (_, readings) => {
+  const found = findingsOf(
+    `name: L\nhandwheels: [{ name: Carriage, feed: { readings: { ${readings} } } }]\nstops: [{ name: end, handwheel: Carriage, length: 3 }]\n`,
+  );
+  const words = textsOf(found, "stops");
+  expect(words).toContain("was not measured");
+  expect(words).not.toMatch(/Alike to|± 0/);
 });

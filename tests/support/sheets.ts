@@ -6,6 +6,7 @@ import { readJob } from "../../src/job/read.js";
 import { readMachine } from "../../src/machine/read.js";
 import { arrange } from "../../src/sheets/arrange.js";
 import { readTemplate } from "../../src/sheets/readTemplate.js";
+import { walk } from "./marks.js";
 
 /** Findings of a machine file's text; throws with its problems when it is faulty. */
 export function findingsOf(text: string): Findings {
@@ -33,4 +34,14 @@ export function printOf(findings: Findings, sheet: string): Print {
   const result = arrange(findings, template(sheet));
   if ("missing" in result) throw new Error(`${sheet}: ${result.missing}`);
   return result.print;
+}
+
+/** All words of a sheet, in the order in which they were drawn. */
+export function textsOf(findings: Findings, sheet: string): string {
+  const words: string[] = [];
+  for (const { drawing } of printOf(findings, sheet).pages)
+    walk(drawing.marks, (mark) => {
+      if (mark.kind === "text") words.push(mark.text);
+    });
+  return words.join(" ");
 }

@@ -4,6 +4,7 @@ import { growthOf } from "../../dial/growth.js";
 import { farthestReading, USUAL_DISTANCE } from "../../dial/legibility.js";
 import { group, line } from "../../drawing/shapes.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
+import { travelWords } from "../../findings/travelWords.js";
 import type { Machine } from "../../machine/machine.js";
 import { type Measure, measuresOf } from "../../paper/measuredPiece.js";
 import { TURN } from "../../quantity/angle.js";
@@ -34,7 +35,10 @@ export const dialPieces = block(
     const words = dials.flatMap(({ finding, dial, plan, pieces }) =>
       together([
         ...paragraph(finding.handwheel.name, width, { size: size.heading, weight: "bold", gap: 3 }),
-        ...paragraph(dialWords(dial, machine.units), width, { size: size.small, gap: 0.3 }),
+        ...paragraph(dialWords(finding, dial, machine.units), width, { size: size.small, gap: 0.3 }),
+        ...travelWords(finding, machine.units).flatMap((line) =>
+          paragraph(line, width, { size: size.small, weight: "bold", ink: "accent", gap: 0.3 }),
+        ),
         ...paragraph(measureWords(plan, pieces), width, { size: size.small }),
       ]),
     );

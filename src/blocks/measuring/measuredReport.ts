@@ -15,9 +15,12 @@ import { plotDrawing } from "./plot.js";
 /** What was measured on each handwheel and how good it is: plots, budget, what the readings say. Millimetres. */
 export const measuredReport = block({ plotHeight: 40 }, ({ handwheels, settings, width }): Run[] =>
   handwheels.flatMap((finding): Run[] => {
-    const { handwheel, feed, study } = finding;
+    const { handwheel, study } = finding;
+    const feed = finding.feed ?? finding.miscounted;
     if (feed?.fit === undefined || study === undefined || handwheel.feed?.from !== "readings") return [];
-    const head = `${handwheel.name}: ${formatDoubted(feed.perTurn, feed.uncertainty, "mm", 5)} a turn`;
+    const head = finding.miscounted
+      ? `${handwheel.name}: a turn miscounted`
+      : `${handwheel.name}: ${formatDoubted(feed.perTurn, feed.uncertainty, "mm", 5)} a turn`;
     return [
       ...heading(head, width, 5),
       ...statements(finding).flatMap((words) => paragraph(words, width, { size: size.small, gap: 0.5 })),
@@ -28,14 +31,16 @@ export const measuredReport = block({ plotHeight: 40 }, ({ handwheels, settings,
   }),
 );
 
-function statements({ handwheel, feed, study }: HandwheelFinding): string[] {
+function statements(finding: HandwheelFinding): string[] {
+  const { handwheel, study } = finding;
+  const feed = finding.feed ?? finding.miscounted;
   if (feed?.fit === undefined || study === undefined) return [];
   const { fit, lostMotion, nominal } = feed;
   const { alongTravel, oncePerTurn } = study.shape;
   const { positioning } = study;
   const chance = (value: number) => (value < 0.001 ? "less than 1 in 1000" : `${formatFixed(value * 100, 1)} in 100`);
   return [
-    `${fit.readings} readings; scatter about the line ${formatFixed(fit.residualDeviation, 4)} mm, ${fit.degreesOfFreedom} degrees of freedom. ± is the half-width at 95 %.`,
+    `${fit.readings} readings${fit.runs > 1 ? ` in ${fit.runs} runs at ${fit.places} places` : ""}${fit.withWave ? ", line and once-per-turn wave fitted together" : ""}; scatter ${fit.runs > 1 ? "of one run " : ""}about the line ${formatFixed(fit.residualDeviation, 4)} mm, ${fit.degreesOfFreedom} degrees of freedom. ± is the half-width at 95 %.`,
     lostMotion
       ? `Lost motion ${formatFixed(lostMotion.travel, 3)}${lostMotion.uncertainty === undefined ? "" : ` ± ${formatFixed(lostMotion.uncertainty, 3)}`} mm, ${formatFixed(lostMotion.turn, 3)} of a turn.`
       : study.back?.contradiction
@@ -67,6 +72,11 @@ function statements({ handwheel, feed, study }: HandwheelFinding): string[] {
             ? `Once per turn it leads and lags by ${waveWords(oncePerTurn.found)}.`
             : `No once-per-turn error that is more than chance (${chance(oncePerTurn.chance)}).`,
         ]),
+    ...(fit.repeat
+      ? [
+          `A place comes again with a standard deviation of ${formatFixed(fit.repeat.deviation, 4)} mm (${fit.repeat.degreesOfFreedom} degrees of freedom). More runs of the same places make the feed no better known.`,
+        ]
+      : ["How alike a place comes again was not measured: one run."]),
     ...(positioning
       ? [
           `By ISO 230-2's formulas, ${positioning.runs} runs${positioning.runs < 5 ? " (the standard asks for 5)" : ""}: accuracy both ways ${formatFixed(positioning.accuracy, 3)} mm, repeatability ${formatFixed(positioning.repeatability, 3)} mm, reversal value ${formatFixed(positioning.reversal, 3)} mm.`,
@@ -79,12 +89,18 @@ function statements({ handwheel, feed, study }: HandwheelFinding): string[] {
     ...(study.wild.length > 10
       ? [`And ${study.wild.length - 10} more readings off the others; check lists them.`]
       : []),
-    ...(study.miscounted ? [`From reading ${study.miscounted.index + 1} on a turn seems miscounted.`] : []),
+    ...(study.miscounted
+      ? [
+          `From reading ${study.miscounted.index + 1} on a turn seems miscounted: nothing else is told of this feed until that is mended.`,
+        ]
+      : []),
   ];
 }
 
 /** Residuals of the way out, and lost motion at each turn, side by side. */
-function plots({ handwheel, feed, study }: HandwheelFinding, width: number, height: number) {
+function plots(finding: HandwheelFinding, width: number, height: number) {
+  const { handwheel, study } = finding;
+  const feed = finding.feed ?? finding.miscounted;
   if (feed?.fit === undefined || handwheel.feed?.from !== "readings") return { width, height: 0, marks: [] };
   const { turns, travel, back } = handwheel.feed;
   const wild = new Set(study?.wild.map(({ index }) => index));

@@ -97,7 +97,7 @@ function page(
   const used = [...head, ...foot].reduce((sum, { drawing, gap }) => sum + drawing.height + (gap ?? 0), 0);
   const spare = (height - used - 14) / plan.turns.length;
   const rowHeight = Math.min(8, Math.max(4.6, spare));
-  const runs = Math.max(2, plan.runs);
+  const { runs } = plan;
   const columns: FormColumn[] = [
     { heading: ["turns"], share: 0.7 },
     { heading: [`about, ${units}`], share: 0.9 },
@@ -136,8 +136,12 @@ function whyWords(plan: ReadingsPlan, within: number, travel: number, units: Uni
   const result = plan.enough
     ? `the feed is then known to ${formatLength(plan.doubtOverTravel, units, fine)} ${over}, in 95 cases of 100 (wanted: ${formatLength(within, units, fine)})`
     : `even so the feed is known only to ${formatLength(plan.doubtOverTravel, units, fine)} ${over}, in 95 cases of 100 (wanted: ${formatLength(within, units, fine)}): that needs a finer gauge`;
-  const places = `${plan.turns.length} places, one ${everyWords(plan.every)}, ${plan.runs === 1 ? "one run at least" : `${plan.runs} runs`}`;
-  return `Why so many: ${places}: ${result}. ${plan.why.map((words) => `${capital(words)}.`).join(" ")}`;
+  const places = `${plan.turns.length} places, one ${everyWords(plan.every)}, ${plan.runs} runs`;
+  const wear =
+    plan.wearShown === undefined
+      ? "So few places never show a worn stretch: no bend that they can follow tells it from scatter."
+      : `A worn stretch that throws the slide out by ${formatLength(plan.wearShown, units, fine)} or more shows in 80 cases of 100.`;
+  return `Why so many: ${places}: ${result}. ${wear} ${plan.why.map((words) => `${capital(words)}.`).join(" ")}`;
 }
 
 const everyWords = (turns: number): string =>

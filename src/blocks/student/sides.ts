@@ -3,6 +3,7 @@ import { group, line, text } from "../../drawing/shapes.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { isAcross, wheelToLearnOn } from "../../findings/roles.js";
 import { speedFor } from "../../findings/speedChoice.js";
+import { plainTravelWords } from "../../findings/travelWords.js";
 import { formatFixed, formatLength, trimmed } from "../../quantity/format.js";
 import { fromMm } from "../../quantity/length.js";
 import { type Exercise, exercises } from "../../student/exercises.js";
@@ -104,12 +105,15 @@ const blank = (words: string, width: number): Drawing => ({
   ],
 });
 
-function dialPanel({ handwheel, reading, dial }: HandwheelFinding, { machine }: Findings, width: number): Drawing[] {
+function dialPanel(wheel: HandwheelFinding, { machine }: Findings, width: number): Drawing[] {
+  const { handwheel, reading, dial } = wheel;
+  const uneven = plainTravelWords(wheel, machine.units);
   if (reading === undefined) return [];
   const show = (mm: number) => formatLength(mm, machine.units, machine.units === "mm" ? 2 : 4);
   const name = handwheel.name.toLowerCase();
   const turn = `One turn of the ${name} is ${show(reading.perTurn)}${handwheel.reads === "diameter" ? " on the dial" : ""}.`;
-  if (dial === undefined) return [ideas([`The ${name} has no dial. Count the turns.`, turn], width)];
+  if (dial === undefined)
+    return [ideas([`The ${name} has no dial. Count the turns.`, turn, ...(uneven ? [uneven] : [])], width)];
   const lines = Math.min(13, Math.floor(dial.chosen.divisionsPerTurn) - 1);
   return [
     dialWindow(width, lines, dial, show(lines * dial.divisionWorth)),
@@ -121,6 +125,7 @@ function dialPanel({ handwheel, reading, dial }: HandwheelFinding, { machine }: 
           ? "The dial shows how much thinner the part gets."
           : `The dial shows how far the slide moves.${isAcross({ handwheel }) ? " A round part gets thinner by twice that." : ""}`,
         ...(dial.chosen.rows > 1 ? [`It has ${dial.chosen.rows} rows. Use the next row after each turn.`] : []),
+        ...(uneven ? [uneven] : []),
         "Touch the part. Set the dial to 0. Then count.",
       ],
       width,

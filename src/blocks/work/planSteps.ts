@@ -3,16 +3,18 @@ import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { line, rectangle, text } from "../../drawing/shapes.js";
 import { textWidth, wrapText } from "../../drawing/text.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
-import { dialReading } from "../../findings/settings.js";
+import { dialReading, doubtToRead } from "../../findings/settings.js";
+import { travelWords } from "../../findings/travelWords.js";
 import type { Units } from "../../machine/machine.js";
 import type { Pass } from "../../plan/passes.js";
 import { type PlannedStep, planOf } from "../../plan/plan.js";
-import { capital, formatFixed, formatLength, plural } from "../../quantity/format.js";
+import { capital, formatBound, formatFixed, formatLength, plural } from "../../quantity/format.js";
 import { fromMm } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
 import { heading, kept, lowered, together } from "../shared/runs.js";
 import { leading, medium, pen, size } from "../shared/style.js";
 import { type Cell, type Column, paragraph, table } from "../shared/table.js";
+import { correctedLines, settingWords } from "./corrected.js";
 
 /** A job on this machine, step by step, to tick and write on. */
 export const planSteps = block({}, ({ findings, width }): Run[] => {
@@ -29,6 +31,7 @@ export const planSteps = block({}, ({ findings, width }): Run[] => {
       { gap: 0.5 },
     ),
     ...objections(plan.objections, width),
+    ...unevenLines(plan.steps, units, width),
     ...plan.steps.flatMap((step, index) => stepRuns(step, index + 1, units, width)),
     ...(job.parts > 1 ? repeat(job.parts, width) : []),
   ];
@@ -41,6 +44,16 @@ function objections(list: readonly string[], width: number): Run[] {
     ...paragraph("Before the first chip", width, { size: size.heading, weight: "bold", ink: "accent", gap: 3 }),
     ...list.flatMap((words) => paragraph(words, width, { ink: "accent", gap: 0.5 })),
   ];
+}
+
+/** What the sheet must say of the slides that this job is done by. */
+function unevenLines(steps: readonly PlannedStep[], units: Units, width: number): Run[] {
+  const wheels = new Set(steps.flatMap(({ depthWheel, lengthWheel }) => [depthWheel ?? [], lengthWheel ?? []].flat()));
+  return [...wheels].flatMap((wheel) =>
+    travelWords(wheel, units).flatMap((words) =>
+      paragraph(words, width, { size: size.small, weight: "bold", ink: "accent", gap: 0.8 }),
+    ),
+  );
 }
 
 /** What makes the others like the first, and a box for each. */
@@ -77,7 +90,7 @@ function stepRuns(step: PlannedStep, number: number, units: Units, width: number
     ...step.notes.flatMap((note) =>
       paragraph(note, width - 10, { size: size.small, gap: 0.4 }).map((run) => shifted(run, 10, width)),
     ),
-    ...lengthWords(step, width),
+    ...lengthWords(step, units, width),
     ...lowered(
       passTable(step, units, width - 10).map((run) => shifted(run, 10, width)),
       1.5,
@@ -136,26 +149,37 @@ function verdict({ speed }: PlannedStep): string {
   return speed?.verdict === "held by a limit" ? ", held by a limit" : "";
 }
 
-/** "4 turns + 12.5": whole turns and divisions, with the row where a dial has several. */
-export function settingWords(setting: Setting, wheel: HandwheelFinding): string {
-  if (setting.divisions === undefined) return `${formatFixed(setting.turns, 2)} turns`;
-  const row = setting.row === undefined ? "" : ` (row ${setting.row})`;
-  return `${plural(setting.wholeTurns, "turn")} + ${formatFixed(setting.divisions, 1)} × ${wheel.dial?.chosen.divisionLabel ?? ""}${row}`;
-}
-
-function lengthWords({ lengthWheel, lengthSetting, feed, feedWheel }: PlannedStep, width: number): Run[] {
+function lengthWords(planned: PlannedStep, units: Units, width: number): Run[] {
+  const { lengthWheel, lengthSetting, feed, feedWheel } = planned;
   const stop =
     lengthSetting === undefined || lengthWheel === undefined
       ? ""
-      : `${lengthWheel.handwheel.name}: stop after ${settingWords(lengthSetting, lengthWheel)}. `;
+      : `${lengthWheel.handwheel.name}: stop after ${settingWords(lengthSetting, lengthWheel)}${doubtWords(lengthWheel, lengthSetting, units)}. `;
   const pace =
     feed === undefined || feedWheel === undefined ? "" : `Feed by the ${feedWheel.toLowerCase()}: ${feed.count}.`;
   const words = `${stop}${pace}`.trim();
-  return words === ""
-    ? []
-    : paragraph(words, width - 10, { size: size.small, weight: "bold", gap: 0.8 }).map((run) =>
-        shifted(run, 10, width),
-      );
+  const corrected = [
+    ...(lengthWheel && lengthSetting ? correctedLines(lengthWheel, wantedBy(lengthWheel, lengthSetting), units) : []),
+    ...depthCorrected(planned, units),
+  ];
+  return [
+    ...(words === "" ? [] : paragraph(words, width - 10, { size: size.small, weight: "bold", gap: 0.8 })),
+    ...corrected.flatMap((line) => paragraph(line, width - 10, { size: size.small, gap: 0.4 })),
+  ].map((run) => shifted(run, 10, width));
+}
+
+/** What the dial goes on by in a setting, mm of what it reads. */
+const wantedBy = ({ reading }: HandwheelFinding, { turns }: Setting): number => turns * (reading?.perTurn ?? 0);
+
+function doubtWords(wheel: HandwheelFinding, setting: Setting, units: Units): string {
+  const doubt = doubtToRead(wheel, wantedBy(wheel, setting));
+  return doubt === undefined ? "" : `, ± ${formatBound(doubt, units)}`;
+}
+
+/** The whole depth of a cut on a slide that is not even, once for all its passes. */
+function depthCorrected({ passes, depthWheel }: PlannedStep, units: Units): string[] {
+  const last = passes.at(-1)?.setting;
+  return depthWheel && last ? correctedLines(depthWheel, wantedBy(depthWheel, last), units) : [];
 }
 
 function passTable({ passes, depthWheel, step }: PlannedStep, units: Units, width: number): Run[] {

@@ -1,11 +1,13 @@
 import { settingToMove } from "../../findings/settings.js";
-import { repeats } from "../../findings/stops.js";
-import { formatFixed, formatLength, plural } from "../../quantity/format.js";
+import { type Repeat, repeats } from "../../findings/stops.js";
+import { noFeedWords, travelWords } from "../../findings/travelWords.js";
+import { formatBound, formatFixed, formatLength, plural } from "../../quantity/format.js";
 import { fromMm, inMm } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
 import { heading, kept } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, paragraph, table } from "../shared/table.js";
+import { correctedLines } from "./corrected.js";
 
 /** For each stop of the file: turns and divisions, the steps, and what tolerance the machine can hold. */
 export const stopSettings = block({}, ({ findings, width }): Run[] => {
@@ -17,7 +19,7 @@ export const stopSettings = block({}, ({ findings, width }): Run[] => {
     if (wheel === undefined || repeat === undefined)
       return [
         ...head,
-        ...paragraph("The feed of this handwheel is not given: no turns can be told.", width, { ink: "accent" }),
+        ...paragraph(wheel ? noFeedWords(wheel) : "This handwheel is not in the file.", width, { ink: "accent" }),
       ];
     const { setting } = repeat;
     const division = wheel.dial?.chosen.divisionLabel;
@@ -34,24 +36,29 @@ export const stopSettings = block({}, ({ findings, width }): Run[] => {
       "Cut one part, measure it, move the stop by the difference (a feeler or the dial tells how much), then cut the rest.",
     ];
     const verdicts = [
-      `Alike to about ± ${show(repeat.byStop)} against the stop${repeat.byDial === undefined ? "" : `, ± ${show(repeat.byDial)} by the dial alone`}, come to from one side.`,
+      repeat.byStop === undefined
+        ? "How alike parts come was not measured: read the same places in two runs or more, or measure every part."
+        : `Alike to ± ${formatBound(repeat.byStop, units)} against the stop${repeat.byDial === undefined ? "" : `, ± ${formatBound(repeat.byDial, units)} by the dial alone`}, come to from one side.`,
       repeat.lostMotion === undefined
         ? "Lost motion was not measured: come from one side only."
         : `Coming from either side would add the lost motion, ${show(repeat.lostMotion)}: never do.`,
+      ...correctedLines(wheel, stop.length, units),
       ...(repeat.lengthDoubt === undefined
         ? []
-        : [`The length itself is in doubt by ${show(repeat.lengthDoubt)} until the first part is measured.`]),
+        : [
+            `The length itself is in doubt by ${formatBound(repeat.lengthDoubt, units)} until the first part is measured.`,
+          ]),
     ];
-    const serves =
-      stop.tolerance === undefined
-        ? []
-        : verdict(show(stop.tolerance), repeat.dialServes === true, repeat.stopServes === true);
+    const serves = stop.tolerance === undefined ? [] : verdict(show(stop.tolerance), repeat);
     const beyond = repeat.beyondTravel
       ? [`${show(stop.length)} is beyond this slide's travel: set the stop in two steps or move the work.`]
       : [];
     return [
       ...head,
       ...numbered(steps, width),
+      ...travelWords(wheel, units).flatMap((words) =>
+        paragraph(words, width, { size: size.small, weight: "bold", ink: "accent", gap: 0.6 }),
+      ),
       ...verdicts.flatMap((words) => paragraph(words, width, { size: size.small, gap: 0.6 })),
       ...[...serves.filter(({ bad }) => !bad).map(({ words }) => words)].flatMap((words) =>
         paragraph(words, width, { size: size.small, weight: "bold", gap: 0.6 }),
@@ -63,13 +70,20 @@ export const stopSettings = block({}, ({ findings, width }): Run[] => {
   });
 });
 
-function verdict(tolerance: string, dial: boolean, stop: boolean): { words: string; bad: boolean }[] {
-  if (dial) return [{ words: `Wanted within ${tolerance}: stop and dial both hold it.`, bad: false }];
-  if (stop)
-    return [{ words: `Wanted within ${tolerance}: use the stop; the dial alone does not hold it.`, bad: false }];
+function verdict(tolerance: string, { dialServes, stopServes }: Repeat): { words: string; bad: boolean }[] {
+  const within = `Wanted within ${tolerance}:`;
+  if (dialServes) return [{ words: `${within} stop and dial both hold it.`, bad: false }];
+  if (stopServes) return [{ words: `${within} use the stop; the dial alone does not hold it.`, bad: false }];
+  if (stopServes === undefined)
+    return [
+      {
+        words: `${within} whether this slide holds it was not measured${dialServes === false ? ", and the dial alone does not" : ""}. Measure each part.`,
+        bad: true,
+      },
+    ];
   return [
     {
-      words: `Wanted within ${tolerance}: this slide does not hold it as measured. Leave a little, measure each part, finish by hand.`,
+      words: `${within} this slide does not hold it as measured. Leave a little, measure each part, finish by hand.`,
       bad: true,
     },
   ];

@@ -1,6 +1,6 @@
-import { doubtOver } from "../../feed/doubtOver.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
-import { oldSettingToRead, settingToRead } from "../../findings/settings.js";
+import { correctedSetting, doubtToRead, oldSettingToRead, settingToRead } from "../../findings/settings.js";
+import { startsOver, startWords, travelWords, withinTurnWords } from "../../findings/travelWords.js";
 import type { Units } from "../../machine/machine.js";
 import { isFarFromNominal } from "../../machine/nominalSlip.js";
 import { formatDoubted, formatFixed, trimmed } from "../../quantity/format.js";
@@ -49,6 +49,9 @@ export const turnTables = block(
       return [
         ...heading(handwheel.name, width, 5, size.title),
         ...kept(paragraph(feedWords(finding, units), width, { size: size.small, gap: 0.5 })),
+        ...travelWords(finding, units).flatMap((words) =>
+          kept(paragraph(words, width, { size: size.small, weight: "bold", ink: "accent", gap: 0.5 })),
+        ),
         ...(own.length > 0 ? [...part("Your distances", width), ...distanceTable(finding, own, units, width)] : []),
         ...part(`Round distances, ${units === "mm" ? "millimetres" : "inches"}`, width),
         ...distanceTable(finding, within(settings[units], units), units, width),
@@ -60,6 +63,7 @@ export const turnTables = block(
           : []),
         ...part("Whole turns", width),
         ...wholeTurns(finding, settings.turns, units, width),
+        ...correctedTable(finding, [...new Set([...own, ...within(settings[units], units)])], units, width),
       ];
     }),
 );
@@ -69,7 +73,8 @@ const places: Record<Units, number> = { mm: 3, in: 4 };
 const show = (mm: number, units: Units): string => formatFixed(fromMm(mm, units), places[units]);
 
 /** Feed, its doubt, where it comes from, and what the maker meant. */
-function feedWords({ handwheel, feed, study, dial }: HandwheelFinding, units: Units): string {
+function feedWords(finding: HandwheelFinding, units: Units): string {
+  const { handwheel, feed, study, dial } = finding;
   if (feed === undefined) return "Feed per turn not given.";
   const value = `${formatDoubted(feed.perTurn, feed.uncertainty, units)}${feed.uncertainty === undefined ? "" : " (95 %)"}`;
   const parts = [`One turn moves the slide ${value}, ${feedOrigin[feed.from]}`, `the dial reads ${handwheel.reads}`];
@@ -83,6 +88,12 @@ function feedWords({ handwheel, feed, study, dial }: HandwheelFinding, units: Un
     parts.push(
       `the maker meant ${show(feed.nominal, units)} ${units}${isFarFromNominal(feed.perTurn, feed.nominal) ? ", too far from this: measure again before you trust it" : ""}`,
     );
+  if (feed.uncertainty !== undefined)
+    parts.push(
+      `doubt ± holds the feed${feed.fit ? ", the scatter of a position" : ""}${dial ? ", a tenth of a division read by eye" : ""}, come to from one side: from either side ${feed.lostMotion ? "the lost motion" : "lost motion, which was not measured,"} is added`,
+    );
+  const within = withinTurnWords(finding);
+  if (within !== undefined) parts.push(within);
   return `${parts.join("; ")}.`;
 }
 
@@ -133,7 +144,7 @@ function distanceTable(finding: HandwheelFinding, distances: readonly number[], 
     const setting = settingToRead(finding, distance);
     if (setting === undefined) return [];
     const old = oldSettingToRead(finding, distance);
-    const doubt = doubtOver(distance, feed);
+    const doubt = doubtToRead(finding, distance);
     return [
       { text: units === "in" ? inches(fromMm(distance, "in")) : trimmed(distance, 4), weight: "bold" },
       { text: show(distance, other) },
@@ -211,8 +222,53 @@ function wholeTurns(finding: HandwheelFinding, most: number, units: Units, width
       ...(feed.nominal === undefined
         ? []
         : [{ text: show(turns * feed.nominal, units) }, { text: show(turns * (feed.nominal - feed.perTurn), units) }]),
-      ...(feed.uncertainty === undefined ? [] : [{ text: show(turns * feed.uncertainty, units) }]),
+      ...(feed.uncertainty === undefined
+        ? []
+        : [{ text: show((doubtToRead(finding, travel * factor) ?? 0) / factor, units) }]),
     ];
   });
   return table(columns, rows, { width, size: size.small, ruleEvery: 5 });
+}
+
+/** On a slide that was found worn or wavy: the turns for each distance by the curve that was measured, wherever it is begun. */
+function correctedTable(finding: HandwheelFinding, distances: readonly number[], units: Units, width: number): Run[] {
+  const starts = startsOver(finding);
+  const { dial, handwheel } = finding;
+  const rows = [...distances]
+    .sort((a, b) => a - b)
+    .flatMap((distance): Cell[][] => {
+      const settings = starts.map((from) => correctedSetting(finding, distance, from));
+      if (settings.every((setting) => setting === undefined)) return [];
+      return [
+        [
+          { text: units === "in" ? inches(fromMm(distance, "in")) : trimmed(distance, 4), weight: "bold" },
+          ...settings.map(
+            (setting): Cell => ({
+              text:
+                setting === undefined
+                  ? "–"
+                  : setting.divisions === undefined
+                    ? formatFixed(setting.turns, 3)
+                    : `${setting.wholeTurns} + ${formatFixed(setting.divisions, 1)}${setting.row === undefined ? "" : `, row ${setting.row}`}`,
+            }),
+          ),
+        ],
+      ];
+    });
+  if (rows.length === 0) return [];
+  const columns: Column[] = [
+    { heading: [`for ${handwheel.reads}`, units], align: units === "in" ? "end" : "decimal" },
+    ...starts.map((from): Column => ({ heading: ["begun", startWords(from)], align: "middle" })),
+  ];
+  return [
+    ...part("Corrected over the stretch that was measured", width),
+    ...kept(
+      paragraph(
+        `Turns${dial ? ` + divisions of ${dial.chosen.divisionLabel}` : ""}, counted from the turn of the readings at which the movement begins; – ends beyond what was measured.`,
+        width,
+        { size: size.small, gap: 0.5 },
+      ),
+    ),
+    ...table(columns, rows, { width, size: size.small, ruleEvery: 3 }),
+  ];
 }

@@ -1,0 +1,48 @@
+import type { Shape } from "./alongTravel.js";
+import type { Measured, Uneven } from "./finding.js";
+
+/** What is worn or wavy beyond chance, as every sheet reckons with it; undefined where nothing is. `builtIn`: the dial has
+ *  the wave in its marks, so that only the wave's doubt is left. */
+export function unevenOf({ alongTravel, ahead, oncePerTurn }: Shape, builtIn: boolean): Uneven | undefined {
+  const worn = alongTravel?.real ? ahead : undefined;
+  const wave = oncePerTurn?.real ? oncePerTurn.found : undefined;
+  if (worn === undefined && wave === undefined) return undefined;
+  return {
+    ...(worn && { ahead: worn, most: mostOver(worn) }),
+    ...(wave && { sway: (builtIn ? 0 : wave.amplitude) + wave.uncertainty }),
+    ...(wave && !builtIn && { wave: { amplitude: wave.amplitude, crest: wave.crest } }),
+  };
+}
+
+/** The most that two places so many steps apart, or fewer, differ. */
+function mostOver(ahead: readonly number[]): number[] {
+  let most = 0;
+  return ahead.map((_, apart) => {
+    for (let i = 0; i + apart < ahead.length; i++)
+      most = Math.max(most, Math.abs((ahead[i + apart] ?? 0) - (ahead[i] ?? 0)));
+    return most;
+  });
+}
+
+/** How many turns move the slide by `travel` when begun at turn `from` of the readings, by the curve that was measured;
+ *  undefined where that ends beyond what was measured. `perTurn` and `travel` mm. By halving: the curve rises. */
+export function correctedTurns(travel: number, from: number, perTurn: number, measured: Measured): number | undefined {
+  const gone = (turn: number) => perTurn * (turn - from) + aheadAt(turn, measured) - aheadAt(from, measured);
+  if (from < measured.from || gone(measured.to) < travel) return undefined;
+  let [low, high] = [from, measured.to];
+  for (let halving = 0; halving < 60; halving++) {
+    const middle = (low + high) / 2;
+    if (gone(middle) < travel) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2 - from;
+}
+
+function aheadAt(turn: number, { from, to, uneven }: Measured): number {
+  const { ahead = [], wave } = uneven ?? {};
+  const at = Math.max(0, ((turn - from) / (to - from)) * (ahead.length - 1));
+  const before = Math.min(Math.floor(at), ahead.length - 1);
+  const [low = 0, high = low] = ahead.slice(Math.max(0, before), before + 2);
+  const swayed = wave === undefined ? 0 : wave.amplitude * Math.cos(2 * Math.PI * (turn - wave.crest));
+  return low + (high - low) * Math.min(1, at - before) + swayed;
+}

@@ -1,0 +1,61 @@
+import { boundOver } from "../feed/doubtOver.js";
+import type { Units } from "../machine/machine.js";
+import { formatBound, formatFixed, formatLength } from "../quantity/format.js";
+import type { HandwheelFinding } from "./findings.js";
+
+/** What every sheet that gives turns of a handwheel must say of its travel, one line for each: worn, wavy, doubtful readings.
+ *  Empty where nothing is wrong. */
+export function travelWords({ handwheel, feed, study }: HandwheelFinding, units: Units): string[] {
+  const { measured } = feed ?? {};
+  const { most, sway } = measured?.uneven ?? {};
+  const name = handwheel.name;
+  const builtIn = handwheel.dial?.oncePerTurn === true;
+  const wild = study?.wild.length ?? 0;
+  return [
+    ...(measured && most
+      ? [
+          `${name} is worn: from place to place its travel differs from the mean by up to ${formatBound(most.at(-1) ?? 0, units)}, which every doubt here holds.`,
+        ]
+      : []),
+    ...(sway !== undefined && !builtIn
+      ? [
+          `${name} leads and lags once a turn by up to ${formatBound(boundOver(0.5, measured && { ...measured, uneven: { sway } }), units)}, which every doubt here holds; whole turns are free of it.`,
+        ]
+      : []),
+    ...(wild > 0
+      ? [
+          `${name}: ${wild === 1 ? "one reading lies" : `${wild} readings lie`} off the others; it stands in the feed and its doubt until it is taken again.`,
+        ]
+      : []),
+  ];
+}
+
+/** What was not measured within a turn, where a feed was measured at one place of the turn alone. */
+export const withinTurnWords = ({ feed }: HandwheelFinding): string | undefined =>
+  feed?.measured && !feed.measured.withinTurn
+    ? "read at whole turns only: an error within the turn was not measured"
+    : undefined;
+
+/** Why nothing can be told of a handwheel's turns. */
+export const noFeedWords = ({ miscounted }: Pick<HandwheelFinding, "miscounted">): string =>
+  miscounted
+    ? "A turn was miscounted in the readings of this handwheel: until they are mended no turns can be told."
+    : "The feed of this handwheel is not given: no turns can be told.";
+
+/** What a student must know of it, in plain words; undefined where nothing is wrong. */
+export function plainTravelWords({ feed }: HandwheelFinding, units: Units): string | undefined {
+  const { measured } = feed ?? {};
+  if (measured?.uneven === undefined) return undefined;
+  const most = Math.max(...[0.25, 0.5, 0.75, measured.to - measured.from].map((turns) => boundOver(turns, measured)));
+  return `This slide is not even: it can be out by ${formatLength(most, units, units === "mm" ? 2 : 3)}. Measure the part.`;
+}
+
+/** Turns of the readings at which a stretch may begin, for the corrected distances: four, whole, spread over what was measured. */
+export function startsOver(finding: HandwheelFinding): number[] {
+  const { measured } = finding.feed ?? {};
+  if (measured?.uneven === undefined) return [];
+  const span = measured.to - measured.from;
+  return [...new Set([0, 0.25, 0.5, 0.75].map((part) => Math.round(measured.from + part * span)))];
+}
+
+export const startWords = (turn: number): string => `from turn ${formatFixed(turn, 0)}`;

@@ -1,0 +1,62 @@
+import { trimmed } from "../quantity/format.js";
+import { moduleOfCircular, moduleOfDiametral } from "../quantity/gear.js";
+import type { Context, Raw } from "./context.js";
+import type { Feed } from "./machine.js";
+import type { Path } from "./problem.js";
+import { rackTravel } from "./rackTravel.js";
+
+type RawFeed = NonNullable<Raw<"handwheels">[number]["feed"]>;
+type RawRack = NonNullable<Exclude<RawFeed, { value: number }>["rack"]>;
+type Rack = Omit<Extract<Feed, { from: "rack" }>, "nominal">;
+
+/** Farther than this no handwheel of a small machine carries its slide in one turn, mm. */
+export const FARTHEST_RACK = 150;
+
+/** Undefined where an error was told. */
+export function assembleRack(raw: RawRack, path: Path, { mm, error, warn }: Context): Rack | undefined {
+  const { module, pitch, teeth, reduction = [1, 1] } = raw;
+  if ((module === undefined) === (pitch === undefined)) {
+    error(
+      path,
+      module === undefined ? "missing" : "two-forms",
+      module === undefined ? "the rack's teeth are not given" : "the rack's teeth are given twice: module and pitch",
+      "give module: 1 (always mm), or pitch: 1/4 in from tooth to tooth, or pitch: 16 DP",
+    );
+    return undefined;
+  }
+  const rack: Rack = {
+    from: "rack",
+    module:
+      module !== undefined
+        ? mm(module)
+        : pitch === undefined
+          ? 0
+          : pitch.unit === "DP"
+            ? moduleOfDiametral(pitch.value)
+            : moduleOfCircular(mm(pitch)),
+    teeth,
+    reduction,
+  };
+  const travel = rackTravel(rack);
+  if (travel > FARTHEST_RACK)
+    warn(
+      [...path, module !== undefined ? "module" : "pitch"],
+      "rack-too-coarse",
+      `such a rack would carry the slide ${travel < 1000 ? `${trimmed(travel, 0)} mm` : `${trimmed(travel / 1000, 2)} m`} in one turn`,
+      slip(raw, rack) ?? "check the teeth of the pinion and the reduction between it and the handwheel",
+    );
+  return rack;
+}
+
+/** The number written under another name, where that gives a travel that a handwheel can have. */
+function slip({ module, pitch }: RawRack, rack: Rack): string | undefined {
+  const given = module?.value ?? pitch?.value ?? 0;
+  const may = (value: number) => rackTravel({ ...rack, module: value }) <= FARTHEST_RACK;
+  if ((module !== undefined || pitch?.unit === "file") && given >= 4 && may(moduleOfDiametral(given)))
+    return `if ${trimmed(given, 3)} is a diametral pitch, write pitch: ${trimmed(given, 3)} DP`;
+  if (module !== undefined && may(moduleOfCircular(given)))
+    return `if ${trimmed(given, 3)} mm is the distance from tooth to tooth, write pitch: ${trimmed(given, 3)} mm`;
+  if (pitch?.unit === "file" && may(given))
+    return `if ${trimmed(given, 3)} is a module, write module: ${trimmed(given, 3)}`;
+  return undefined;
+}

@@ -1,0 +1,153 @@
+import { describe, expect, test } from "vitest";
+import { dialLegend } from "../../src/blocks/dial/dialWords.js";
+import { remarks } from "../../src/findings/remarks.js";
+import { correctedSetting, doubtToRead } from "../../src/findings/settings.js";
+import { readJob } from "../../src/job/read.js";
+import { normal, rounded, seeded } from "../feed/screws.js";
+import { findingsOf, printOf, textsOf } from "../support/sheets.js";
+
+const job = readJob(
+  "name: Pin\nmaterial: mild steel\nbar: { diameter: 16, out: 45 }\nsteps:\n  - { do: turn, from: 16, to: 10, length: 20, cut: 0.5, finish: 0.1 }\n",
+).job;
+
+/** A carriage whose way out was read at these turns, where it truly stands. */
+function carriage(turns: readonly number[], travelAt: (turn: number) => number, dial = "", wheel = "travel: 50") {
+  const random = seeded(9);
+  const travel = turns.map((turn) => rounded(travelAt(turn) + 0.002 * normal(random), 0.01).toFixed(2));
+  const found = findingsOf(`name: L
+handwheels:
+  - name: Carriage
+    ${wheel}
+    feed: { readings: { gauge: 0.01, turns: [${turns.join(", ")}], travel: [${travel.join(", ")}] } }
+    dial: { shape: drum, diameter: 38, width: 9${dial} }
+stops: [{ name: shoulder, handwheel: Carriage, length: 18 }]
+`);
+  return { ...found, ...(job && { job }) };
+}
+const whole = Array.from({ length: 25 }, (_, i) => i);
+const quarters = Array.from({ length: 41 }, (_, i) => i / 4);
+const wornAt = (turn: number) => 2 * turn - 0.08 * Math.exp(-(((turn - 12) / 5) ** 2));
+const wavyAt = (turn: number) => 2 * turn + 0.05 * Math.cos(2 * Math.PI * (turn - 0.3));
+const codes = (findings: ReturnType<typeof findingsOf>) => remarks(findings).map(({ code }) => code);
+
+describe("a worn slide", () => {
+  const worn = carriage(whole, wornAt, ", divisions: 0.05 mm");
+  test.each(["dial", "turns", "stops", "plan"])("says so on the %s sheet, with its bound", (sheet) => {
+    expect(textsOf(worn, sheet)).toMatch(/Carriage is worn: .* up to 0\.0[78]\d* mm/);
+  });
+  test("says so to a student in plain words", () =>
+    expect(textsOf(worn, "student")).toMatch(/not even: it can be out by 0\.0[78] mm/));
+  test("holds the bound in the doubt of every distance; an even one does not", () => {
+    const [even] = carriage(whole, (turn) => 2 * turn).handwheels;
+    const [wheel] = worn.handwheels;
+    if (wheel === undefined || even === undefined) throw new Error("no wheel");
+    expect(doubtToRead(wheel, 30)).toBeGreaterThan((doubtToRead(even, 30) ?? 1) + 0.06);
+  });
+  test("turns, stops and plan offer the corrected distance, which is true to the curve", () => {
+    for (const sheet of ["turns", "stops", "plan"])
+      expect(textsOf(worn, sheet)).toContain("Corrected over the stretch");
+    const [wheel] = worn.handwheels;
+    for (const from of [0, 6, 12]) {
+      const setting = wheel && correctedSetting(wheel, 18, from);
+      expect(Math.abs(wornAt(from + (setting?.turns ?? 0)) - wornAt(from) - 18)).toBeLessThan(0.015);
+    }
+    // By the mean feed it is out by more.
+    expect(Math.abs(wornAt(12 + 18 / (wheel?.feed?.perTurn ?? 0)) - wornAt(12) - 18)).toBeGreaterThan(0.05);
+    expect(wheel && correctedSetting(wheel, 18, 18)).toBeUndefined();
+  });
+});
+
+describe("a wavy slide", () => {
+  test("says so, and counts it at half turns, not at whole ones", () => {
+    const wavy = carriage(quarters, wavyAt, ", divisions: 0.2 mm");
+    expect(textsOf(wavy, "turns")).toMatch(/leads and lags once a turn by up to 0\.1/);
+    const [wheel] = wavy.handwheels;
+    if (wheel === undefined) throw new Error("no wheel");
+    const perTurn = wheel.feed?.perTurn ?? 0;
+    expect((doubtToRead(wheel, 2.5 * perTurn) ?? 0) - (doubtToRead(wheel, 2 * perTurn) ?? 0)).toBeGreaterThan(0.09);
+  });
+  test("built into the dial, only its doubt is left, and line and wave are fitted together", () => {
+    const [wheel] = carriage(quarters, wavyAt, ", divisions: 0.2 mm, oncePerTurn: true").handwheels;
+    expect(wheel?.feed?.fit?.withWave).toBe(true);
+    expect(wheel?.feed?.measured?.uneven?.sway).toBeLessThan(0.01);
+  });
+});
+
+describe("a turn miscounted", () => {
+  const found = carriage(
+    whole,
+    (turn) => 2 * (turn + (turn > 9 ? 1 : 0)),
+    ", divisions: 0.05 mm, closure: even",
+    "travel: 50",
+  );
+  test("leaves no feed, no dial even where one is forced, and no turns to set by", () => {
+    const [wheel] = found.handwheels;
+    expect(wheel?.feed).toBeUndefined();
+    expect(wheel?.dial).toBeUndefined();
+    expect(codes(found)).toContain("miscounted");
+    expect(() => printOf(found, "dial")).toThrow(/check says why/);
+    expect(() => printOf(found, "turns")).toThrow(/miscounted/);
+    expect(() => printOf(found, "stops")).toThrow(/miscounted/);
+    // Beside another handwheel the stops sheet is printed, and says so at the stop.
+    const other = { ...found, handwheels: [...found.handwheels, ...carriage(whole, (turn) => 2 * turn).handwheels] };
+    expect(textsOf(other, "stops")).toContain("A turn was miscounted");
+    expect(textsOf(found, "measured-report")).toContain("nothing else is told of this feed");
+  });
+});
+
+describe("a doubt larger than a division", () => {
+  const few = [0, 1, 2, 3, 4, 5];
+  const line = (turn: number) => 1.995 * turn + (turn === 3 ? 0.02 : 0);
+  test("makes no dial that nobody asked for", () => {
+    const found = carriage(few, line);
+    expect(found.handwheels[0]?.dial).toBeUndefined();
+    expect(codes(found)).toContain("doubtful-dial");
+  });
+  test.each([", divisions: 0.02 mm", ", closure: even"])(
+    "is carried by the legend of a dial forced with %s",
+    (force) => {
+      const found = carriage(few, line, force);
+      const [wheel] = found.handwheels;
+      if (wheel?.dial === undefined) throw new Error("no dial");
+      expect(dialLegend(wheel, wheel.dial, found.machine)).toMatch(/doubt ± 0\.\d+ mm over 50 mm/);
+    },
+  );
+  test("an error is told over the travel that was measured where the rest is several times longer", () => {
+    const [wheel] = carriage(few, line, ", closure: even").handwheels;
+    expect(wheel?.dial?.chosen).toMatchObject({ measuredOnly: true });
+    expect(wheel?.dial?.chosen.overTravel).toBeCloseTo(5 * (wheel?.feed?.perTurn ?? 0), 9);
+    expect(carriage(whole, (turn) => 2 * turn).handwheels[0]?.dial?.chosen.overTravel).toBe(50);
+  });
+});
+
+describe("readings at whole turns only", () => {
+  const found = carriage(whole, (turn) => 1.9871 * turn, ", closure: true");
+  test("claim nothing of what happens within the turn", () => {
+    for (const sheet of ["dial", "turns"]) {
+      expect(textsOf(found, sheet)).toContain("an error within the turn was not measured".slice(0, 30));
+      expect(textsOf(found, sheet)).not.toContain("no error within a turn");
+    }
+  });
+  test("leave a short distance the doubt of its ends: scatter and reading, never ± 0", () => {
+    const [wheel] = found.handwheels;
+    if (wheel?.dial === undefined) throw new Error("no dial");
+    expect(doubtToRead(wheel, 0.05)).toBeGreaterThan(Math.SQRT2 * (wheel.dial.divisionWorth / 10));
+    expect(doubtToRead(wheel, 0.05)).toBeGreaterThan(0.005);
+  });
+});
+
+test.each(["mm", "in"])("readings exactly on a line without a gauge print every sheet, in %s", (units) => {
+  for (const turns of [whole, quarters, [...whole, ...whole]]) {
+    const travel = turns.map((turn) => turn / 8).join(", ");
+    const found = findingsOf(`name: L
+units: ${units}
+handwheels:
+  - name: Carriage
+    feed: { readings: { turns: [${turns.join(", ")}], travel: [${travel}], return: [${travel}] } }
+    dial: { shape: drum, wrap: ${units === "mm" ? 120 : 5}, width: ${units === "mm" ? 9 : 0.4}, oncePerTurn: true }
+stops: [{ name: end, handwheel: Carriage, length: 1, tolerance: 0.1 }]
+`);
+    for (const sheet of ["dial", "turns", "stops", "student", "measured-report", "measuring-form", "dial-choices"])
+      expect(textsOf({ ...found, ...(job && { job }) }, sheet)).not.toMatch(/NaN|Infinity|undefined/);
+  }
+});
