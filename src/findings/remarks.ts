@@ -153,11 +153,14 @@ function impossibleDivisions(
 }
 
 function driveRemarks({ drive }: Findings): Remark[] {
-  return (drive?.remarks ?? []).map((what) => ({
+  return (drive?.remarks ?? []).map(({ what, reading }) => ({
     severity: "warning",
     code: "drive",
-    path: ["drive", "tachometer"],
+    path: reading === undefined ? ["drive", "motor"] : ["drive", "tachometer", reading],
     what,
-    remedy: "measure that speed again, and the pulleys where the belt runs",
+    remedy:
+      reading === undefined
+        ? "read the plate again, measure the pulleys where the belt runs, then the speed"
+        : "measure that speed again, and the pulleys where the belt runs",
   }));
 }

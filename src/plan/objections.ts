@@ -1,4 +1,5 @@
 import type { Findings } from "../findings/findings.js";
+import { measureFirst } from "../findings/limits.js";
 import { tenthOfDivision } from "../findings/settings.js";
 import type { Job, JobStep } from "../job/job.js";
 import { dieBlank, tappingHole, threadNamed } from "../thread/thread.js";
@@ -53,10 +54,13 @@ export function stepObjections(planned: PlannedStep, job: Job, { drive, machine 
   if (planned.byHand) return found;
   if (drive === undefined) return [...found, "the file has no drive: the speed is yours to choose, slow first."];
   if (speed === undefined) return [...found, `no cutting speed is known for ${job.material} with ${job.tool}.`];
-  if (speed.speed === undefined)
+  if (speed.verdict === "no speed is known") found.push("no speed is known: do not run it before it was measured.");
+  else if (speed.speed === undefined)
     found.push(
       `even the slowest position is too fast for this diameter${machine.limits.chuckRpm === undefined ? "" : " or beyond the chuck's limit"}: do not run it.`,
     );
+  else if (measureFirst(speed.speed, machine.limits))
+    found.push(`${speed.speed.position.name} is near the limit and was not measured: measure its speed first.`);
   return found;
 }
 
