@@ -63,18 +63,18 @@ function doubtfulRemark({ name, rpms, expectedRpm, why, reading }: DoubtfulReadi
   const read = rpms.map(whole).join(" and ");
   const foretold = `the pulleys and gears give ${whole(expectedRpm)} rpm`;
   const what = {
-    "contradict one another": `Position ${name}: the readings ${read} rpm contradict one another; ${foretold}.`,
-    "too fast": `Position ${name}: ${read} rpm was measured, ${foretold}. A belt cannot gain speed: check the diameters, the motor's speed and the reading.`,
-    "too slow": `Position ${name}: ${read} rpm was measured, ${foretold}. That is more than a sound belt slips: check the diameters, the belt and the reading.`,
-    wild: `Position ${name}: ${read} rpm was measured, but the other readings foretell ${whole(expectedRpm)} rpm.`,
+    "contradict one another": `Position ${name}: the readings ${read} rpm contradict one another; ${foretold}`,
+    "too fast": `Position ${name}: ${read} rpm was measured, ${foretold}, and a belt cannot gain speed`,
+    "too slow": `Position ${name}: ${read} rpm was measured, ${foretold}, and that is more than a sound belt slips`,
+    wild: `Position ${name}: ${read} rpm was measured, but the other readings foretell ${whole(expectedRpm)} rpm`,
   }[why];
-  return { what: `${what} The reading is left out.`, reading };
+  return { what: `${what}. ${rpms.length === 1 ? "The reading is" : "They are"} left out`, reading };
 }
 
 function astrayRemark(astray: Astray, { tachometer }: Drive): DriveRemark {
   const every = tachometer.length === 1 ? "The only tachometer reading is" : "All tachometer readings are";
   return {
-    what: `${every} ${timesWords(astray)} the speed by motor and pulleys: the motor or a pulley is not what the file says${tachometer.length === 1 ? ", or the reading is wrong" : ""}. No speed is taken as known.`,
+    what: `${every} ${timesWords(astray)} the speed by motor and pulleys: the motor or a pulley is not what the file says${tachometer.length === 1 ? ", or the reading is wrong" : ""}. No speed is taken as known`,
   };
 }
 
@@ -91,7 +91,7 @@ function strayReadings(all: readonly Position[], readings: readonly TachometerRe
       ? []
       : [
           {
-            what: `The tachometer reading at "${reading.labels.join(" ")}" is left out: no such position.`,
+            what: `The tachometer reading at "${reading.labels.join(" ")}" is left out: no such position`,
             reading: index,
           },
         ],

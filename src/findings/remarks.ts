@@ -5,6 +5,7 @@ import type { Units } from "../machine/machine.js";
 import type { Remark } from "../machine/problem.js";
 import { formatFixed, formatLength } from "../quantity/format.js";
 import type { Findings, HandwheelFinding } from "./findings.js";
+import { limitRemarks } from "./limitRemarks.js";
 import { motorRemarks } from "./motorRemarks.js";
 import { readingRemarks } from "./readingRemarks.js";
 import { travelRemarks } from "./travelRemarks.js";
@@ -18,6 +19,7 @@ export function remarks(findings: Findings): Remark[] {
     ...findings.handwheels.flatMap(readingRemarks),
     ...findings.handwheels.flatMap((wheel, index) => dialRemarks(wheel, index, findings.machine.units)),
     ...travelRemarks(findings),
+    ...limitRemarks(findings.machine.limits),
     ...(findings.machine.drive ? motorRemarks(findings.machine.drive) : []),
     ...driveRemarks(findings),
   ];

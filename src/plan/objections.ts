@@ -1,5 +1,4 @@
 import type { Findings } from "../findings/findings.js";
-import { measureFirst } from "../findings/limits.js";
 import { tenthOfDivision } from "../findings/settings.js";
 import type { Job, JobStep } from "../job/job.js";
 import { dieBlank, tappingHole, threadNamed } from "../thread/thread.js";
@@ -59,8 +58,6 @@ export function stepObjections(planned: PlannedStep, job: Job, { drive, machine 
     found.push(
       `even the slowest position is too fast for this diameter${machine.limits.chuckRpm === undefined ? "" : " or beyond the chuck's limit"}: do not run it.`,
     );
-  else if (measureFirst(speed.speed, machine.limits))
-    found.push(`${speed.speed.position.name} is near the limit and was not measured: measure its speed first.`);
   return found;
 }
 

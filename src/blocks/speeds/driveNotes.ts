@@ -21,7 +21,7 @@ export const driveNotes = block({}, ({ findings, width }) => {
     slip === undefined
       ? findings.drive.astray
         ? "slip not known"
-        : `slip not measured: true speeds are a little lower, and up to ${riseText(findings.drive.speeds)} higher when nothing loads the motor, which the limits are held against`
+        : `slip not measured: true speeds are a little lower${riseText(findings.drive.speeds)}`
       : slipText(slip, findings.drive.stageSlips ?? []),
     ...(limits.chuckRpm === undefined
       ? ["chuck limit not given: see the marking on the chuck"]
@@ -36,9 +36,13 @@ export const driveNotes = block({}, ({ findings, width }) => {
   ];
 });
 
-/** By how much the limits are held against more than the speed by ratio, at the most. */
-const riseText = (speeds: readonly SpeedFinding[]): string =>
-  `${formatFixed(100 * Math.max(0, ...speeds.filter(({ doubtful }) => !doubtful).map(({ highestRpm, byRatioRpm }) => highestRpm / byRatioRpm - 1)), 1)} %`;
+/** By how much more than by ratio the limits are held against. */
+function riseText(speeds: readonly SpeedFinding[]): string {
+  const own = speeds.filter(({ doubtful }) => doubtful === undefined);
+  const rise = Math.max(0, ...own.map(({ highestRpm, byRatioRpm }) => highestRpm / byRatioRpm - 1));
+  if (rise < 1e-9) return "";
+  return `, or with the motor unloaded up to ${formatFixed(100 * rise, 1)} % higher, which the limits are tested against`;
+}
 
 function motorText({ motor }: Drive): string {
   const rpm = rpmWords({ rpm: motor.fastestRpm, slowestRpm: motor.slowestRpm });
