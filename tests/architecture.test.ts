@@ -86,3 +86,27 @@ test("only the command line touches files, processes or the clock", () => {
   );
   expect(strays).toEqual([]);
 });
+
+/** What a file loads before it has done anything: late imports are left out. */
+function loadedBy(file: string, found = new Set<string>()): Set<string> {
+  if (found.has(file)) return found;
+  found.add(file);
+  const source = readFileSync(join("src", file), "utf8");
+  for (const [, to = ""] of source.matchAll(/^(?:import|export)(?! type)[^;]*?from "(\.[^"]+)"/gm))
+    loadedBy(
+      relative("src", normalize(join("src", dirname(file), to)))
+        .replaceAll("\\", "/")
+        .replace(/\.js$/, ".ts"),
+      found,
+    );
+  return found;
+}
+
+test.each([
+  ["check", "cli/check.ts", ["paper", "blocks", "sheets", "output", "plan", "student"]],
+  ["the command line", "cli/main.ts", ["findings", "feed", "dial", "drive", "blocks", "sheets"]],
+])("%s loads nothing of what it does not need", (_, file, unneeded) => {
+  const loaded = [...loadedBy(file)];
+  expect(loaded.length).toBeGreaterThan(5);
+  expect(loaded.filter((other) => unneeded.includes(folderOf(other)))).toEqual([]);
+});

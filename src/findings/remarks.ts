@@ -5,7 +5,11 @@ import type { Units } from "../machine/machine.js";
 import type { Remark } from "../machine/problem.js";
 import { formatFixed, formatLength } from "../quantity/format.js";
 import type { Findings, HandwheelFinding } from "./findings.js";
+
 import { limitRemarks } from "./limitRemarks.js";
+
+import { missingLetters } from "./missingLetters.js";
+
 import { motorRemarks } from "./motorRemarks.js";
 import { readingRemarks } from "./readingRemarks.js";
 import { travelRemarks } from "./travelRemarks.js";
@@ -14,6 +18,7 @@ import { workRemarks } from "./workRemarks.js";
 /** What the file says that only computing shows to be wrong or doubtful, with the path of the value it is about. */
 export function remarks(findings: Findings): Remark[] {
   return [
+    ...missingLetters(findings.machine),
     ...unknownMaterials(findings),
     ...workRemarks(findings.machine.work),
     ...findings.handwheels.flatMap(readingRemarks),

@@ -10,6 +10,7 @@ import { glyphNumber } from "../../src/output/glyphNumber.js";
 import { glyphOrder } from "../../src/output/glyphOrder.generated.js";
 import { glyphPaths } from "../../src/output/glyphPaths.generated.js";
 import { outlined } from "../../src/output/outlines.js";
+import { fontName } from "../../src/output/pdfContent.js";
 import { boundingBox, subset } from "../../src/output/trueType.js";
 import { pdfOf } from "../support/pdfOf.js";
 
@@ -50,19 +51,19 @@ describe.each(weights)("%s", (weight) => {
   });
 });
 
-test("a PDF shows each letter by the outline of that letter", async () => {
+test.each(weights)("a PDF shows each letter by the outline of that letter: %s", async (weight) => {
   const words = letters.join("");
-  const mark = text(words, { x: 10, y: 10 }, { size: 3, weight: "bold" });
+  const mark = text(words, { x: 10, y: 10 }, { size: 3, weight });
   const page = { title: "P", drawing: { width: 210, height: 297, marks: [mark] } };
   const pdf = await PDFDocument.load(await pdfOf({ sheet: "trial", title: "T", pages: [page] }));
   const { node } = pdf.getPage(0);
   const unpacked = (stream: unknown) => inflateSync((stream as PDFRawStream).contents);
   const codes = /<([0-9a-f]+)> Tj/.exec(unpacked(node.lookup(PDFName.of("Contents"))).toString("latin1"))?.[1] ?? "";
-  const type0 = node.Resources()?.lookup(PDFName.of("Font"), PDFDict).lookup(PDFName.of("B"), PDFDict);
+  const type0 = node.Resources()?.lookup(PDFName.of("Font"), PDFDict).lookup(PDFName.of(fontName[weight]), PDFDict);
   const descendant = type0?.lookup(PDFName.of("DescendantFonts"), PDFArray).lookup(0, PDFDict);
   const descriptor = descendant?.lookup(PDFName.of("FontDescriptor"), PDFDict);
   const shown = fontkit.create(unpacked(descriptor?.lookup(PDFName.of("FontFile2"))));
-  const whole = fontkit.create(fonts.bold);
+  const whole = fontkit.create(fonts[weight]);
   expect(codes.length).toBe(4 * letters.length);
   for (const [index, letter] of letters.entries()) {
     const number = Number.parseInt(codes.slice(4 * index, 4 * index + 4), 16);

@@ -23,7 +23,9 @@ export const speedTree = block({ height: 150 }, ({ findings, settings, width, he
   const tall = Math.min(Math.max(settings.height, speeds.length * 3 + 20), height - 20);
   return [
     { drawing: { width, height: tall, marks: tree(findings, drive, speeds, width, tall) } },
-    ...paragraph(spreadWords(speeds), width, { size: size.small, gap: 2 }),
+    ...(speeds.some(({ from }) => from === "unknown")
+      ? []
+      : paragraph(spreadWords(speeds), width, { size: size.small, gap: 2 })),
   ];
 });
 
