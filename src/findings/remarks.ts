@@ -5,11 +5,8 @@ import type { Units } from "../machine/machine.js";
 import type { Remark } from "../machine/problem.js";
 import { formatFixed, formatLength } from "../quantity/format.js";
 import type { Findings, HandwheelFinding } from "./findings.js";
-
 import { limitRemarks } from "./limitRemarks.js";
-
 import { missingLetters } from "./missingLetters.js";
-
 import { motorRemarks } from "./motorRemarks.js";
 import { readingRemarks } from "./readingRemarks.js";
 import { travelRemarks } from "./travelRemarks.js";
