@@ -23,9 +23,10 @@ export const USUAL_RISE = 0.06;
 
 /** Speed of an unloaded motor over `rpm` of its plate: up to its field's where the mains are known, which an induction motor
  *  nears but never passes (DOE-HDBK-1011/4, AC Motors, eq. 12-2). A treadle or a hand has no plate to rise above. */
-export function noLoadShare({ hertz, by }: Motor, rpm: number): number {
+export function noLoadShare({ hertz, by, slowestRpm, fastestRpm }: Motor, rpm: number): number {
   if (by !== undefined) return 1;
-  const known = hertz === undefined ? undefined : plate(rpm, hertz);
+  // A motor of variable speed is not bound to its mains.
+  const known = hertz === undefined || slowestRpm !== fastestRpm ? undefined : plate(rpm, hertz);
   return known === undefined || hertz === undefined ? 1 + USUAL_RISE : synchronousRpm(hertz, known.poles) / rpm;
 }
 

@@ -88,6 +88,8 @@ test("common practice: without mains an unloaded motor runs up to 6 % above its 
   const motor = { slowestRpm: 1425, fastestRpm: 1425 };
   expect(noLoadShare(motor, 1425)).toBe(1.06);
   expect(noLoadShare({ ...motor, by: "treadle" }, 1425)).toBe(1);
+  // Nor is one of variable speed bound to its mains.
+  expect(noLoadShare({ ...motor, slowestRpm: 300, hertz: 50 }, 1425)).toBe(1.06);
 });
 
 test("no more than the field's 120 f ÷ poles (DOE-HDBK-1011/4, AC Motors, eq. 12-2), each of a motor's speeds by its own poles", () => {
