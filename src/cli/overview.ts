@@ -3,9 +3,9 @@ import type { DialChoice, DialFinding } from "../dial/finding.js";
 import type { SpeedFinding } from "../drive/finding.js";
 import { rpmWords } from "../drive/rpmWords.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
-import { heldByLimit } from "../findings/limits.js";
+import { heldByLimit, limitSetting, measureFirst } from "../findings/limits.js";
+import { speedDoubt } from "../findings/speedDoubt.js";
 import { travelWords } from "../findings/travelWords.js";
-import { limitRpm } from "../machine/limits.js";
 import type { Limits, Units } from "../machine/machine.js";
 import { formatDoubted, formatFixed, plural } from "../quantity/format.js";
 import { fromMm } from "../quantity/length.js";
@@ -21,6 +21,7 @@ export function overview(findings: Findings): string[] {
       lines.push(
         `  ${speed.position.name.padEnd(width)}  ${rpmWords(speed).padStart(9)} rpm  ${origin(speed)}${beyond(speed, machine.limits)}`,
       );
+    lines.push(...speedDoubt(findings).map((words) => `  ${words}`));
     if (drive.slip !== undefined) lines.push(`  mean slip ${formatFixed(drive.slip * 100, 1)} %`);
   }
   for (const finding of handwheels) lines.push("", ...handwheelLines(finding, machine.units));
@@ -31,10 +32,13 @@ export function overview(findings: Findings): string[] {
 function beyond(speed: SpeedFinding, limits: Limits): string {
   const held = heldByLimit(speed, limits);
   if (held === "wholly") return "; beyond the limit, do not use";
-  return held === "in part" ? `; never above ${formatFixed(limitRpm(limits), 0)}` : "";
+  if (held === "in part") return `; never above ${formatFixed(limitSetting(speed, limits), 0)}`;
+  return measureFirst(speed, limits) ? "; near the limit, measure first" : "";
 }
 
-function origin({ from, slip }: SpeedFinding): string {
+function origin({ from, slip, doubtful, byRatioRpm }: SpeedFinding): string {
+  if (from === "unknown") return `not known; ${formatFixed(byRatioRpm, 0)} by ratio, which the readings contradict`;
+  if (doubtful) return `${from === "slip" ? "by ratio, less slip" : "by ratio alone"}; reading doubtful`;
   if (from === "measured") return `measured${slip === undefined ? "" : `, slip ${formatFixed(slip * 100, 1)} %`}`;
   return from === "slip" ? "by ratio, less slip" : "by ratio alone, not measured";
 }

@@ -1,5 +1,6 @@
 import type { DialChoice } from "../dial/finding.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
+import { heldByLimit, measureFirst } from "../findings/limits.js";
 import type { Problem } from "../machine/problem.js";
 
 /** The object that `check --json` prints; documented in the README. Lengths mm, speeds rpm. */
@@ -8,10 +9,15 @@ export function summary(findings: Findings | undefined, problems: readonly Probl
     name: findings?.machine.name ?? null,
     handwheels: findings?.handwheels.map(handwheelSummary) ?? [],
     speeds:
-      findings?.drive?.speeds.map(({ position, rpm, slowestRpm, from, byRatioRpm, slip }) => ({
+      findings?.drive?.speeds.map(({ position, rpm, slowestRpm, highestRpm, from, byRatioRpm, slip, doubtful }) => ({
         position: position.name,
-        rpm,
-        slowestRpm,
+        // A ratio that every reading contradicts is nobody's speed.
+        rpm: from === "unknown" ? null : rpm,
+        slowestRpm: from === "unknown" ? null : slowestRpm,
+        highestRpm,
+        limit: (findings && heldByLimit({ rpm, slowestRpm, highestRpm }, findings.machine.limits)) ?? null,
+        measureFirst: measureFirst({ from, highestRpm }, findings?.machine.limits ?? {}),
+        doubtful: doubtful ?? [],
         from,
         byRatioRpm,
         slip: slip ?? null,

@@ -3,9 +3,10 @@ import { cuttingSpeed } from "../cutting/cuttingSpeeds.js";
 import type { SpeedChoice } from "../cutting/finding.js";
 import { beltFinding } from "../drive/beltFinding.js";
 import type { DriveFinding } from "../drive/finding.js";
+import { rpmWords } from "../drive/rpmWords.js";
 import { changed, speedsAfter } from "../drive/whatIf.js";
 import type { Findings } from "../findings/findings.js";
-import { limitRpm } from "../machine/limits.js";
+import { heldByLimit } from "../findings/limits.js";
 import type { Drive, Machine } from "../machine/machine.js";
 import { formatFixed, trimmed } from "../quantity/format.js";
 import { mmPer } from "../quantity/length.js";
@@ -37,21 +38,24 @@ export function whatIfLines(findings: Findings, after: WhatIf): string[] {
     "",
     `What if: ${after.changes.join("; ")}`,
     `  ${"position".padEnd(width)}  ${"before".padStart(7)}  ${"after".padStart(7)} rpm`,
-    ...before.map(({ position, rpm }) => {
-      const then = after.drive.speeds.find((speed) => speed.position.name === position.name);
-      const change =
-        then === undefined ? "" : `${formatFixed((then.rpm / rpm - 1) * 100, 1).padStart(7)} %  ${origin[then.from]}`;
-      const limit = overLimit(then?.rpm ?? 0, findings.machine) ? "  beyond the limit" : "";
-      return `  ${position.name.padEnd(width)}  ${formatFixed(rpm, 0).padStart(7)}  ${formatFixed(then?.rpm ?? 0, 0).padStart(7)}    ${change}${limit}`;
+    ...before.map((was) => {
+      const then = after.drive.speeds.find((speed) => speed.position.name === was.position.name) ?? was;
+      const change = `${formatFixed((then.rpm / was.rpm - 1) * 100, 1).padStart(7)} %  ${origin[then.from]}`;
+      const limit = heldByLimit(then, findings.machine.limits) ? "  beyond the limit" : "";
+      const [from, to] = [was, then].map((speed) => rpmWords({ ...speed, slowestRpm: speed.rpm }).padStart(7));
+      return `  ${was.position.name.padEnd(width)}  ${from}  ${to}    ${change}${limit}`;
     }),
     ...beltLines(findings.machine, after.machine),
     ...choiceLines(findings, after),
   ];
 }
 
-const origin = { measured: "measured, unchanged", slip: "by ratio, less slip", ratio: "by ratio alone" };
-
-const overLimit = (rpm: number, { limits }: Machine): boolean => rpm > limitRpm(limits);
+const origin = {
+  measured: "measured, unchanged",
+  slip: "by ratio, less slip",
+  ratio: "by ratio alone",
+  unknown: "not known",
+};
 
 function beltLines(before: Machine, after: Machine): string[] {
   const unit = mmPer[before.units];

@@ -9,16 +9,18 @@ import { diameterFor, metresPerMinuteAt, rpmFor } from "./rates.js";
 export function chooseSpeed(
   diameter: number,
   band: CuttingSpeed,
-  speeds: readonly SpeedFinding[],
+  all: readonly SpeedFinding[],
   limits: Limits,
 ): SpeedChoice {
+  const speeds = all.filter(isKnown);
+  if (speeds.length === 0) return { diameter, band, verdict: "no speed is known" };
   const limit = limitRpm(limits);
   const heldBy =
     limits.spindleRpm !== undefined && limits.spindleRpm < (limits.chuckRpm ?? Number.POSITIVE_INFINITY)
       ? "spindle"
       : "chuck";
   const wanted = rpmFor(band.most, diameter);
-  const fastest = fastestWithin(speeds, Math.min(wanted, limit));
+  const fastest = fastestWithin(speeds, wanted, limit);
   const free = fastestWithin(speeds, wanted);
   if (fastest === undefined)
     return free === undefined
@@ -42,7 +44,7 @@ export function inward(
   const first = chooseSpeed(outside, band, speeds, limits);
   const limit = limitRpm(limits);
   const then = speeds
-    .filter(({ rpm }) => rpm > (first.rpm ?? 0) * (1 + 1e-9) && rpm <= limit)
+    .filter((speed) => isKnown(speed) && speed.rpm > (first.rpm ?? 0) * (1 + 1e-9) && speed.highestRpm <= limit)
     .map((speed) => ({ speed, below: diameterFor(band.most, speed.rpm) }))
     .filter(({ below }) => below < outside)
     .sort((a, b) => b.below - a.below);
@@ -51,10 +53,18 @@ export function inward(
 
 type Running = { readonly speed: SpeedFinding; readonly rpm: number };
 
-/** A variable motor runs a position anywhere between its slowest and its fastest; others at the one speed alone. */
-function fastestWithin(speeds: readonly SpeedFinding[], rpm: number): Running | undefined {
+const isKnown = ({ from }: SpeedFinding): boolean => from !== "unknown";
+
+/** A variable motor runs a position anywhere between its slowest and its fastest; others at the one speed alone. What may
+ *  truly turn faster than it says stays as much further below the limit. */
+function fastestWithin(
+  speeds: readonly SpeedFinding[],
+  wanted: number,
+  limit = Number.POSITIVE_INFINITY,
+): Running | undefined {
   let best: Running | undefined;
   for (const speed of speeds) {
+    const rpm = Math.min(wanted, (limit * speed.rpm) / speed.highestRpm);
     if (speed.slowestRpm > rpm * (1 + 1e-12)) continue;
     const running = { speed, rpm: Math.min(speed.rpm, rpm) };
     if (best === undefined || running.rpm > best.rpm) best = running;

@@ -35,7 +35,9 @@ export type Verdict =
   /** Even the slowest position is faster than the band: none is recommended. */
   | "slowest is too fast"
   /** A faster position would be nearer the band, but lies beyond the chuck's or the spindle's limit. */
-  | "held by a limit";
+  | "held by a limit"
+  /** Every reading contradicts the file: none is recommended. */
+  | "no speed is known";
 
 export type SpeedChoice = {
   readonly diameter: number;

@@ -1,3 +1,5 @@
+import type { Motor } from "../machine/machine.js";
+
 /** Speed of the turning field, rpm: 120 f / poles. DOE-HDBK-1011/4, AC Motors, eq. 12-2. */
 export const synchronousRpm = (hertz: number, poles: number): number => (120 * hertz) / poles;
 
@@ -13,6 +15,19 @@ export function plate(rpm: number, hertz: number): { readonly poles: number; rea
     if (slip >= 0 && slip < 0.2) return { poles, slip };
   }
   return undefined;
+}
+
+/** Without mains and poles to tell it, an induction motor runs up to this much above its plate when nothing loads it.
+ *  Common practice: small motors slip by 3 to 6 %. */
+export const USUAL_RISE = 0.06;
+
+/** Speed of an unloaded motor over `rpm` of its plate: up to its field's where the mains are known, which an induction motor
+ *  nears but never passes (DOE-HDBK-1011/4, AC Motors, eq. 12-2). A treadle or a hand has no plate to rise above. */
+export function noLoadShare({ hertz, by, slowestRpm, fastestRpm }: Motor, rpm: number): number {
+  if (by !== undefined) return 1;
+  // A motor of variable speed is not bound to its mains.
+  const known = hertz === undefined || slowestRpm !== fastestRpm ? undefined : plate(rpm, hertz);
+  return known === undefined || hertz === undefined ? 1 + USUAL_RISE : synchronousRpm(hertz, known.poles) / rpm;
 }
 
 /** The same motor on other mains, rpm: its slip is taken to stay the same fraction, which is common practice; the plate of

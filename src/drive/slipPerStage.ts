@@ -20,7 +20,7 @@ export type SlipFinding = {
 
 /** A reading is wild when the others, fitted without it, foretell it worse than this share and four times worse than
  *  they foretell one another. Own choice; a hand tachometer reads to better than 1 %. */
-const WILD_SHARE = 0.03;
+export const WILD_SHARE = 0.03;
 const WILD_TIMES = 4;
 
 /** What a fit takes from one position's reading, or from several through the same belts: y is the logarithm of measured

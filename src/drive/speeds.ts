@@ -1,72 +1,99 @@
 import type { Drive, TachometerReading } from "../machine/machine.js";
-import type { DriveFinding, Position, SpeedFinding } from "./finding.js";
+import { formatFixed } from "../quantity/format.js";
+import type { Astray, DoubtfulReading, DriveFinding, DriveRemark, Position, SpeedFinding } from "./finding.js";
+import { type Judged, judge, riseAt } from "./judge.js";
 import { positions } from "./positions.js";
 import { average, placeOf, rpmsByPlace } from "./readings.js";
-import { type SlipFinding, slipPerStage, type WildReading } from "./slipPerStage.js";
-
-/** Slip beyond this is a wrong number more often than a loose belt. Common practice. */
-const SUSPICIOUS_SLIP = 0.15;
 
 /** Spindle speed at every position, slowest first. A tachometer reading beats the ratio at its own position; several
  *  readings of one position are averaged, and with a variable motor they are taken at its fastest. Positions that were
  *  not measured lose the slip of the belts they use, as fitted to the readings; each groove pair has its own, so such a
- *  speed says `from: "slip"`. A reading that the others contradict is named and not used. Without any reading the ratio
+ *  speed says `from: "slip"`. A doubtful reading serves nothing but the limits (`judge`). Without a sound reading the ratio
  *  alone counts. */
 export function speeds(drive: Drive): DriveFinding {
   const all = positions(drive);
-  const byPlace = new Map(all.map((position) => [placeOf(position), position]));
-  const read = rpmsByPlace(drive.tachometer);
+  const judged = judge(drive);
+  const read = rpmsByPlace(judged.sound);
   const { slowestRpm, fastestRpm } = drive.motor;
-  // A reading that no sound belt explains says nothing of the other positions: it must not make them look slow.
-  const sound = drive.tachometer.filter((reading) => isSound(reading, byPlace.get(placeOf(reading)), fastestRpm));
-  const slips = slipPerStage({ ...drive, tachometer: sound });
-  const wild = slips?.wild ?? [];
-  const wildNames = new Set(wild.map(({ name }) => name));
   const found = all.map((position): SpeedFinding => {
-    const byRatioRpm = fastestRpm * position.ratio;
     const here = read.get(placeOf(position));
-    const measured = here && !wildNames.has(position.name) ? average(here) : undefined;
-    const rpm = measured ?? bySlip(position, fastestRpm, slips);
-    const speed = { position, rpm, slowestRpm: (rpm * slowestRpm) / fastestRpm, byRatioRpm };
-    if (measured !== undefined) return { ...speed, from: "measured", slip: 1 - measured / byRatioRpm };
-    return { ...speed, from: slips === undefined ? "ratio" : "slip" };
+    if (here === undefined) return unmeasured(position, drive, judged);
+    const byRatioRpm = fastestRpm * position.ratio;
+    const rpm = average(here);
+    const highestRpm = Math.max(...here);
+    return {
+      ...{ position, rpm, slowestRpm: (rpm * slowestRpm) / fastestRpm, highestRpm, byRatioRpm },
+      ...{ from: "measured", slip: 1 - rpm / byRatioRpm },
+    };
   });
-  const measuredSlips = found.flatMap(({ slip }) =>
-    slip === undefined || slip < 0 || slip > SUSPICIOUS_SLIP ? [] : [slip],
-  );
-  const remarks = [...found.flatMap(oddSlip), ...wild.map(wildWords), ...strayReadings(byPlace, drive.tachometer)];
+  const slips = found.flatMap(({ slip }) => slip ?? []);
+  const remarks = [
+    ...(judged.astray ? [astrayRemark(judged.astray, drive)] : judged.doubtful.map(doubtfulRemark)),
+    ...strayReadings(all, drive.tachometer),
+  ];
   return {
     speeds: found.sort((a, b) => a.rpm - b.rpm),
-    ...(slips !== undefined && measuredSlips.length > 0 && { slip: average(measuredSlips), stageSlips: slips.stages }),
+    ...(judged.slips !== undefined && slips.length > 0 && { slip: average(slips), stageSlips: judged.slips.stages }),
     ...(remarks.length > 0 && { remarks }),
+    ...(judged.doubtful.length > 0 && { doubtful: judged.doubtful }),
+    ...(judged.astray && { astray: judged.astray }),
   };
 }
 
-function isSound(reading: TachometerReading, position: Position | undefined, motorRpm: number): boolean {
-  const slip = position && 1 - reading.rpm / (motorRpm * position.ratio);
-  return slip !== undefined && slip >= 0 && slip <= SUSPICIOUS_SLIP;
+/** A position of `drive` without a sound reading of its own: by ratio, less the slip of the belts in use as `judged`. */
+export function unmeasured(position: Position, drive: Drive, { slips, doubtful, astray }: Judged): SpeedFinding {
+  const { slowestRpm, fastestRpm } = drive.motor;
+  const byRatioRpm = fastestRpm * position.ratio;
+  const left = slips?.left(position.steps.map(({ kind }) => kind === "belt"));
+  const rpm = byRatioRpm * (left ?? 1);
+  const here = doubtful.find(({ name }) => name === position.name)?.rpms ?? [];
+  // Slip was measured with the motor running light, as a tachometer finds it; the plate's speed was not.
+  const likely = left === undefined ? byRatioRpm * riseAt(drive, position) : rpm;
+  return {
+    ...{ position, rpm, slowestRpm: (rpm * slowestRpm) / fastestRpm, byRatioRpm },
+    highestRpm: Math.max(likely, ...here, astray === undefined ? 0 : byRatioRpm * astray.most),
+    from: astray ? "unknown" : left === undefined ? "ratio" : "slip",
+    ...(here.length > 0 && { doubtful: here }),
+  };
 }
 
-/** Speed by ratio, less the slip of the belts in use. */
-export function bySlip({ steps, ratio }: Position, motorRpm: number, slips: SlipFinding | undefined): number {
-  const left = slips?.left(steps.map(({ kind }) => kind === "belt")) ?? 1;
-  return motorRpm * ratio * left;
+const whole = (rpm: number): string => formatFixed(rpm, 0);
+
+function doubtfulRemark({ name, rpms, expectedRpm, why, reading }: DoubtfulReading): DriveRemark {
+  const read = rpms.map(whole).join(" and ");
+  const foretold = `the pulleys and gears give ${whole(expectedRpm)} rpm`;
+  const what = {
+    "contradict one another": `Position ${name}: the readings ${read} rpm contradict one another; ${foretold}`,
+    "too fast": `Position ${name}: ${read} rpm was measured, ${foretold}, and a belt cannot gain speed`,
+    "too slow": `Position ${name}: ${read} rpm was measured, ${foretold}, and that is more than a sound belt slips`,
+    wild: `Position ${name}: ${read} rpm was measured, but the other readings foretell ${whole(expectedRpm)} rpm`,
+  }[why];
+  return { what: `${what}. ${rpms.length === 1 ? "The reading is" : "They are"} left out`, reading };
 }
 
-function oddSlip({ position, rpm, byRatioRpm, slip }: SpeedFinding): string[] {
-  if (slip === undefined) return [];
-  const where = `Position ${position.name}: ${rpm.toFixed(0)} rpm was measured, the pulleys and gears give ${byRatioRpm.toFixed(0)} rpm.`;
-  if (slip < 0) return [`${where} A belt cannot gain speed: check the diameters, the motor's speed and the reading.`];
-  if (slip <= SUSPICIOUS_SLIP) return [];
-  const percent = (slip * 100).toFixed(0);
-  return [`${where} ${percent} % is more than a sound belt slips: check the diameters, the belt and the reading.`];
+function astrayRemark(astray: Astray, { tachometer }: Drive): DriveRemark {
+  const every = tachometer.length === 1 ? "The only tachometer reading is" : "All tachometer readings are";
+  return {
+    what: `${every} ${timesWords(astray)} the speed by motor and pulleys: the motor or a pulley is not what the file says${tachometer.length === 1 ? ", or the reading is wrong" : ""}. No speed is taken as known`,
+  };
 }
 
-const wildWords = ({ name, rpm, expectedRpm }: WildReading): string =>
-  `Position ${name}: ${rpm.toFixed(0)} rpm was measured, but the other readings foretell ${expectedRpm.toFixed(0)} rpm. The reading is left out.`;
+/** "about 2.00 times" or "0.40 to 0.52 times". */
+function timesWords({ least, most }: Astray): string {
+  const [from, to] = [least, most].map((share) => formatFixed(share, 2));
+  return from === to ? `about ${to} times` : `${from} to ${to} times`;
+}
 
-function strayReadings(byPlace: ReadonlyMap<string, Position>, readings: readonly TachometerReading[]): string[] {
-  return readings
-    .filter((reading) => !byPlace.has(placeOf(reading)))
-    .map((reading) => `The tachometer reading at "${reading.labels.join(" ")}" is left out: no such position.`);
+function strayReadings(all: readonly Position[], readings: readonly TachometerReading[]): DriveRemark[] {
+  const places = new Set(all.map(placeOf));
+  return readings.flatMap((reading, index) =>
+    places.has(placeOf(reading))
+      ? []
+      : [
+          {
+            what: `The tachometer reading at "${reading.labels.join(" ")}" is left out: no such position`,
+            reading: index,
+          },
+        ],
+  );
 }

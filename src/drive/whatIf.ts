@@ -3,10 +3,10 @@ import type { Belt, BeltKind, Drive, Stage, Step, Units } from "../machine/machi
 import { parseLength } from "../quantity/length.js";
 import { parseSpeed } from "../quantity/speed.js";
 import type { DriveFinding, SpeedFinding } from "./finding.js";
+import { type Judged, judge } from "./judge.js";
 import { onOtherMains } from "./motor.js";
 import { positions } from "./positions.js";
-import { slipPerStage } from "./slipPerStage.js";
-import { bySlip, speeds } from "./speeds.js";
+import { speeds, unmeasured } from "./speeds.js";
 
 export type Changed = { readonly drive: Drive /** What was changed, in words. */; readonly words: string };
 export type Refused = { readonly what: string; readonly remedy: string };
@@ -126,25 +126,29 @@ function otherPulley(drive: Drive, words: string, units: Units): Changed | Refus
 }
 
 /** Speeds of the changed drive. A position whose motor, ratio and belt stay keeps its measured speed; the others go by
- *  ratio, less the slip that the old readings showed, unless the belt is another: its slip is not known. */
+ *  ratio, less the slip that the old sound readings showed, unless the belt is another: its slip is not known. */
 export function speedsAfter(before: Drive, after: Drive): DriveFinding {
-  const old = new Map(speeds(before).speeds.map((speed) => [speed.position.name, speed]));
+  const found = speeds(before);
+  const old = new Map(found.speeds.map((speed) => [speed.position.name, speed]));
   const sameBelt = JSON.stringify(before.belt) === JSON.stringify(after.belt);
-  const slips = sameBelt ? slipPerStage(before) : undefined;
-  const { fastestRpm, slowestRpm } = after.motor;
-  const found = positions(after).map((position): SpeedFinding => {
+  const { slips, ...rest } = judge(before);
+  // A reading that was doubted at the old ratio says nothing of the new one.
+  const judged: Judged = { ...rest, doubtful: [], ...(sameBelt && slips && { slips }) };
+  const then = positions(after).map((position): SpeedFinding => {
     const was = old.get(position.name);
-    const byRatioRpm = fastestRpm * position.ratio;
+    const byRatioRpm = after.motor.fastestRpm * position.ratio;
     const same = sameBelt && was !== undefined && Math.abs(was.byRatioRpm / byRatioRpm - 1) < 1e-9;
     if (same) return { ...was, position };
-    const rpm = bySlip(position, fastestRpm, slips);
-    return {
-      position,
-      rpm,
-      slowestRpm: (rpm * slowestRpm) / fastestRpm,
-      byRatioRpm,
-      from: slips === undefined ? "ratio" : "slip",
-    };
+    const speed = unmeasured(position, after, judged);
+    // Were the doubted reading true, it would rise and fall with the ratio.
+    const share = was?.doubtful ? Math.max(...was.doubtful) / was.byRatioRpm : 0;
+    return { ...speed, highestRpm: Math.max(speed.highestRpm, byRatioRpm * share) };
   });
-  return { speeds: found.sort((a, b) => a.rpm - b.rpm), ...(slips && { stageSlips: slips.stages }) };
+  const { doubtful, astray } = found;
+  return {
+    speeds: then.sort((a, b) => a.rpm - b.rpm),
+    ...(judged.slips && { stageSlips: judged.slips.stages }),
+    ...(doubtful && { doubtful }),
+    ...(astray && { astray }),
+  };
 }

@@ -5,6 +5,26 @@ import type { Limits } from "../machine/machine.js";
 /** A speed that only rounding brings over the limit is not over it. */
 export const overLimit = (rpm: number, limits: Limits): boolean => rpm > limitRpm(limits) * (1 + 1e-9);
 
-/** Whether the limits forbid a position, or, since its motor is variable, allow it only turned down. */
-export const heldByLimit = ({ rpm, slowestRpm }: SpeedFinding, limits: Limits): "wholly" | "in part" | undefined =>
-  overLimit(slowestRpm, limits) ? "wholly" : overLimit(rpm, limits) ? "in part" : undefined;
+type Speed = Pick<SpeedFinding, "rpm" | "slowestRpm" | "highestRpm">;
+
+/** Whether the limits forbid a position, or, since its motor is variable, allow it only turned down. The highest speed that
+ *  may be true decides. */
+export const heldByLimit = (
+  { rpm, slowestRpm, highestRpm }: Speed,
+  limits: Limits,
+): "wholly" | "in part" | undefined =>
+  overLimit((slowestRpm / rpm) * highestRpm, limits) ? "wholly" : overLimit(highestRpm, limits) ? "in part" : undefined;
+
+/** What a variable motor's position may be turned up to by what its card says: as much below the limit as it may truly turn
+ *  faster. */
+export const limitSetting = ({ rpm, highestRpm }: Speed, limits: Limits): number =>
+  limitRpm(limits) * Math.min(1, rpm / highestRpm);
+
+/** Of a speed that nobody measured: so near below a limit that a pulley measured a little wrong brings it over. Own choice. */
+const NEAR = 0.05;
+
+/** Measure this position before it is used. */
+export const measureFirst = (
+  { from, highestRpm }: Pick<SpeedFinding, "from" | "highestRpm">,
+  limits: Limits,
+): boolean => from !== "measured" && !overLimit(highestRpm, limits) && highestRpm >= limitRpm(limits) * (1 - NEAR);

@@ -6,6 +6,7 @@ import type { Units } from "../machine/machine.js";
 import type { Remark } from "../machine/problem.js";
 import { formatBound, formatFixed, formatLength } from "../quantity/format.js";
 import type { Findings, HandwheelFinding } from "./findings.js";
+import { limitRemarks } from "./limitRemarks.js";
 import { missingLetters } from "./missingLetters.js";
 import { motorRemarks } from "./motorRemarks.js";
 import { readingRemarks } from "./readingRemarks.js";
@@ -21,6 +22,7 @@ export function remarks(findings: Findings): Remark[] {
     ...findings.handwheels.flatMap(readingRemarks),
     ...findings.handwheels.flatMap((wheel, index) => dialRemarks(wheel, index, findings.machine.units)),
     ...travelRemarks(findings),
+    ...limitRemarks(findings.machine.limits),
     ...(findings.machine.drive ? motorRemarks(findings.machine.drive) : []),
     ...driveRemarks(findings),
   ];
@@ -181,11 +183,14 @@ function impossibleDivisions(
 }
 
 function driveRemarks({ drive }: Findings): Remark[] {
-  return (drive?.remarks ?? []).map((what) => ({
+  return (drive?.remarks ?? []).map(({ what, reading }) => ({
     severity: "warning",
     code: "drive",
-    path: ["drive", "tachometer"],
+    path: reading === undefined ? ["drive", "motor"] : ["drive", "tachometer", reading],
     what,
-    remedy: "measure that speed again, and the pulleys where the belt runs",
+    remedy:
+      reading === undefined
+        ? "read the plate again, measure the pulleys where the belt runs, then the speed"
+        : "measure that speed again, and the pulleys where the belt runs",
   }));
 }

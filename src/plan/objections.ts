@@ -53,7 +53,8 @@ export function stepObjections(planned: PlannedStep, job: Job, { drive, machine 
   if (planned.byHand) return found;
   if (drive === undefined) return [...found, "the file has no drive: the speed is yours to choose, slow first."];
   if (speed === undefined) return [...found, `no cutting speed is known for ${job.material} with ${job.tool}.`];
-  if (speed.speed === undefined)
+  // That no speed is known stands once, above all steps.
+  if (speed.speed === undefined && speed.verdict !== "no speed is known")
     found.push(
       `even the slowest position is too fast for this diameter${machine.limits.chuckRpm === undefined ? "" : " or beyond the chuck's limit"}: do not run it.`,
     );

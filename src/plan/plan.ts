@@ -3,6 +3,7 @@ import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import { type Role, wheelFor } from "../findings/roles.js";
 import { settingToMove } from "../findings/settings.js";
 import { speedFor } from "../findings/speedChoice.js";
+import { speedDoubt } from "../findings/speedDoubt.js";
 import type { Job, JobStep, Reduce } from "../job/job.js";
 import { toDegrees } from "../quantity/angle.js";
 import { halfAngle } from "../taper/taper.js";
@@ -28,7 +29,11 @@ export function planOf(job: Job, findings: Findings): Plan {
   const found = steps.flatMap((step, index) =>
     stepObjections(step, job, findings).map((words) => `Step ${index + 1}, ${step.title}: ${words}`),
   );
-  return { job, steps, objections: [...barObjections(job, findings), ...orderObjections(job, findings), ...found] };
+  return {
+    job,
+    steps,
+    objections: [...speedDoubt(findings), ...barObjections(job, findings), ...orderObjections(job, findings), ...found],
+  };
 }
 
 /** Cuts of a face leave this much for the last, mm. Common practice. */

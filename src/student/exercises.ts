@@ -117,12 +117,15 @@ function speedExercises(findings: Findings, throws: Dice): Exercise[] {
     const diameter = throws.pick([small, ...larger]);
     const choice = speedFor({ operation: "turning", material, diameter }, findings);
     if (choice === undefined) return [];
-    const { speed, rpm } = choice;
+    const { speed, rpm, verdict } = choice;
     const size = `${trimmed(fromMm(diameter, machine.units), 3)} ${machine.units}`;
     return [
       {
         question: `You turn ${material}, ${size} thick. Look at the speed card. Where does the belt go?`,
-        answer: speed && rpm ? `${speed.position.name}, ${formatFixed(rpm, 0)} rpm` : "Nowhere: too fast. Ask.",
+        answer:
+          speed && rpm
+            ? `${speed.position.name}, ${formatFixed(rpm, 0)} rpm`
+            : `Nowhere: ${verdict === "no speed is known" ? "no speed is known" : "too fast"}. Ask.`,
       },
     ];
   });

@@ -17,6 +17,7 @@ export function explainSpeed({ machine, drive }: Findings): Subject[] {
         measured: "mean of the tachometer readings at this position",
         slip: "motor speed × ratio of every stage × (1 − slip) of every belt in use",
         ratio: "motor speed × ratio of every stage",
+        unknown: "motor speed × ratio of every stage, which every reading contradicts",
       }[speed.from],
       inputs: [
         ...(speed.from === "measured" ? readingsAt(speed, parts) : []),
@@ -31,6 +32,15 @@ export function explainSpeed({ machine, drive }: Findings): Subject[] {
           ? [`the motor is variable: at its slowest this position turns ${formatFixed(speed.slowestRpm, 0)} rpm`]
           : []),
         ...(speed.from === "ratio" ? ["no speed was measured: a belt that slips turns the spindle slower"] : []),
+        ...(speed.doubtful
+          ? [
+              `the reading of ${speed.doubtful.map((rpm) => formatFixed(rpm, 0)).join(", ")} rpm here is doubtful and not used`,
+            ]
+          : []),
+        ...(speed.highestRpm > speed.rpm * (1 + 1e-9)
+          ? [`limits are tested against ${formatFixed(speed.highestRpm, 0)} rpm, the highest that may be true`]
+          : []),
+        ...(speed.from === "unknown" ? ["do not take it for the speed: measure first"] : []),
         ...(speed.from === "slip" ? ["the slip was measured at other positions; this one may slip differently"] : []),
       ],
     }),

@@ -10,6 +10,7 @@ const at = (rpm: number, slowestRpm = rpm): SpeedFinding => ({
   position: { name: String(rpm), labels: [], steps: [], ratio: 1 },
   rpm,
   slowestRpm,
+  highestRpm: rpm,
   byRatioRpm: rpm,
   from: "ratio",
 });

@@ -28,7 +28,7 @@ test("a reading at a position that the drive has not is left out, and named", ()
   expect(found.map(({ from }) => from)).toEqual(["ratio", "ratio"]);
   expect(slip).toBeUndefined();
   expect(remarks).toHaveLength(1);
-  expect(remarks?.[0]).toContain('"C"');
+  expect(remarks?.[0]?.what).toContain('"C"');
 });
 
 test("a drive without a choice is measured without a label", () => {

@@ -1,5 +1,6 @@
-import type { StageSlip } from "../../drive/finding.js";
+import type { SpeedFinding, StageSlip } from "../../drive/finding.js";
 import { rpmWords } from "../../drive/rpmWords.js";
+import { speedDoubt } from "../../findings/speedDoubt.js";
 import type { Drive, Step } from "../../machine/machine.js";
 import { formatFixed, trimmed } from "../../quantity/format.js";
 import { block } from "../shared/block.js";
@@ -18,15 +19,30 @@ export const driveNotes = block({}, ({ findings, width }) => {
       .map(({ name }) => `${name} is crossed: its shaft turns the other way`),
     ...drive.stages.filter(({ steps }) => steps.length === 1).map(({ name, steps }) => `${name} ${stepText(steps[0])}`),
     slip === undefined
-      ? "slip not measured: true speeds are a little lower"
+      ? findings.drive.astray
+        ? "slip not known"
+        : `slip not measured: true speeds are a little lower${riseText(findings.drive.speeds)}`
       : slipText(slip, findings.drive.stageSlips ?? []),
     ...(limits.chuckRpm === undefined
       ? ["chuck limit not given: see the marking on the chuck"]
       : [`never above ${formatFixed(limits.chuckRpm, 0)} rpm with the chuck`]),
     ...(limits.spindleRpm === undefined ? [] : [`nor ${formatFixed(limits.spindleRpm, 0)} rpm at the spindle`]),
   ];
-  return paragraph(`${parts.join(" · ")}.`, width, { size: size.tiny, gap: 1 });
+  return [
+    ...speedDoubt(findings).flatMap((words) =>
+      paragraph(words, width, { size: size.small, weight: "bold", ink: "accent", gap: 1 }),
+    ),
+    ...paragraph(`${parts.join(" · ")}.`, width, { size: size.tiny, gap: 1 }),
+  ];
 });
+
+/** By how much more than by ratio the limits are held against. */
+function riseText(speeds: readonly SpeedFinding[]): string {
+  const own = speeds.filter(({ doubtful }) => doubtful === undefined);
+  const rise = Math.max(0, ...own.map(({ highestRpm, byRatioRpm }) => highestRpm / byRatioRpm - 1));
+  if (rise < 1e-9) return "";
+  return `, or with the motor unloaded up to ${formatFixed(100 * rise, 1)} % higher, which the limits are tested against`;
+}
 
 function motorText({ motor }: Drive): string {
   const rpm = rpmWords({ rpm: motor.fastestRpm, slowestRpm: motor.slowestRpm });

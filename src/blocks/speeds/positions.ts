@@ -3,8 +3,7 @@ import { line, text } from "../../drawing/shapes.js";
 import { textWidth } from "../../drawing/text.js";
 import type { SpeedFinding } from "../../drive/finding.js";
 import { rpmWords } from "../../drive/rpmWords.js";
-import { heldByLimit } from "../../findings/limits.js";
-import { limitRpm } from "../../machine/limits.js";
+import { heldByLimit, limitSetting, measureFirst } from "../../findings/limits.js";
 import type { Drive, Limits } from "../../machine/machine.js";
 import { formatFixed } from "../../quantity/format.js";
 import { block, type Run } from "../shared/block.js";
@@ -77,14 +76,30 @@ function tileMarks(speed: SpeedFinding, drive: Drive, tile: Tile): Mark[] {
       held === "wholly"
         ? "rpm: beyond the limit, do not use"
         : held === "in part"
-          ? `rpm: never above ${formatFixed(limitRpm(tile.limits), 0)}`
-          : `rpm, ${origin(speed)}`,
+          ? `rpm: never above ${formatFixed(limitSetting(speed, tile.limits), 0)}`
+          : measureFirst(speed, tile.limits)
+            ? "rpm: near the limit, measure first"
+            : `rpm, ${origin(speed)}`,
       { x: middle, y: baseline + tile.figure * 0.95 + size.tiny * 1.35 },
-      { ...style, size: size.tiny, ...(held && { ink: "accent", weight: "bold" }) },
+      {
+        ...style,
+        size: size.tiny,
+        ...((held || measureFirst(speed, tile.limits) || speed.doubtful || speed.from === "unknown") && {
+          ink: "accent",
+          weight: "bold",
+        }),
+      },
     ),
   ];
 }
 
 /** How one knows a speed, in the words that stand beside it. */
-export const origin = ({ from }: SpeedFinding): string =>
-  ({ measured: "measured", slip: "by ratio less slip", ratio: "by ratio, not measured" })[from];
+export const origin = ({ from, doubtful }: SpeedFinding): string =>
+  doubtful && from !== "unknown"
+    ? `${from === "slip" ? "by ratio less slip" : "by ratio"}; reading doubtful`
+    : {
+        measured: "measured",
+        slip: "by ratio less slip",
+        ratio: "by ratio, not measured",
+        unknown: "not known: measure first",
+      }[from];

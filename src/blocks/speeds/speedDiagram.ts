@@ -6,7 +6,7 @@ import { group, line, polyline, rectangle, text } from "../../drawing/shapes.js"
 import { textWidth } from "../../drawing/text.js";
 import { nearestPreferred, preferredNumbers } from "../../drive/preferredNumbers.js";
 import type { Findings } from "../../findings/findings.js";
-import { overLimit } from "../../findings/limits.js";
+import { heldByLimit } from "../../findings/limits.js";
 import { bandFor } from "../../findings/speedChoice.js";
 import { formatFixed, trimmed } from "../../quantity/format.js";
 import { mmPer } from "../../quantity/length.js";
@@ -53,7 +53,7 @@ function diagram(findings: Findings, operation: string, width: number, height: n
     work.diameters.map((mm) => mm / unit),
     1.25,
   );
-  const speeds = drive?.speeds ?? [];
+  const speeds = (drive?.speeds ?? []).filter(({ from }) => from !== "unknown");
   const up = around(bands.length > 0 ? bands.flatMap(({ least, most }) => [least, most]) : [10, 100], 1.25);
   const bar = Math.min(6, 36 / Math.max(1, bands.length));
   const box = { left: 13, right: width - bands.length * (bar + 0.6) - 3, top: 7, bottom: height - 12 };
@@ -75,20 +75,24 @@ function diagram(findings: Findings, operation: string, width: number, height: n
     marks.push(rectangle({ x: left, y: y(band.most) }, bar, high, { pen: medium, fill: "white" }));
     marks.push(...barName(band.material, left + bar / 2, y(band.most), high, box.top));
   }
-  const lines = speeds.flatMap(({ position, rpm, slowestRpm }) => [
-    ...(slowestRpm < rpm * 0.999 ? [{ name: `${position.name} slowest`, rpm: slowestRpm }] : []),
-    { name: position.name, rpm },
-  ]);
+  const lines = speeds.flatMap((speed) => {
+    const { position, rpm, slowestRpm } = speed;
+    return [
+      ...(slowestRpm < rpm * 0.999
+        ? [{ name: `${position.name} slowest`, rpm: slowestRpm, held: heldByLimit(speed, limits) === "wholly" }]
+        : []),
+      { name: position.name, rpm, held: heldByLimit(speed, limits) !== undefined },
+    ];
+  });
   const crowded = lines.length > 12;
   const names: Mark[] = [];
   let place = 0;
   let lastRpm = 0;
-  for (const { name, rpm } of [...lines].sort((a, b) => a.rpm - b.rpm)) {
+  for (const { name, rpm, held } of [...lines].sort((a, b) => a.rpm - b.rpm)) {
     const ends = clipped(rpm, across, up, (unit * Math.PI) / 1000 / speedUnit.metresPerMinute);
     if (ends === undefined) continue;
     const [from, to] = ends.map(({ d, v }) => ({ x: x(d), y: y(v) }));
     if (from === undefined || to === undefined) continue;
-    const held = overLimit(rpm, limits);
     const stroke = held ? pen(0.25, "black", [1.2, 1.2]) : crowded ? pen(0.3) : heavy;
     marks.push(group({ x: 0, y: 0 }, [line(from, to, stroke)], { name: "position" }));
     // Labels of lines that run close together stand one behind the other.

@@ -4,8 +4,10 @@ import { coolant } from "../../cutting/materials.js";
 import { findOperation, operationWords } from "../../cutting/operations.js";
 import { cuttingSpeedUnit } from "../../cutting/rates.js";
 import { sourceTitle } from "../../cutting/sources.js";
+import { measureFirst } from "../../findings/limits.js";
 import { bandFor, speedFor } from "../../findings/speedChoice.js";
-import type { Machine, Units } from "../../machine/machine.js";
+import { speedDoubt } from "../../findings/speedDoubt.js";
+import type { Limits, Machine, Units } from "../../machine/machine.js";
 import { capital, formatFixed, trimmed } from "../../quantity/format.js";
 import { mmPer } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
@@ -41,12 +43,16 @@ export const speedTable = block(
       ...(columns.length > materials.length + 1 ? [{ text: formatFixed(diameter, 2) }] : []),
       ...materials.map((material): Cell => {
         const choice = speedFor({ operation, material, diameter }, findings);
-        return choice ? cell(choice, dense) : { text: "no data" };
+        return choice ? cell(choice, dense, machine.limits) : { text: "no data" };
       }),
     ]);
     const title = `${operation}, ${tool}: belt position and rpm by ${findOperation(operation)?.diameter ?? "diameter"}`;
     const runs = [
       ...heading(capital(title), width, 2, size.body),
+      // The belt card says it in its notes on the drive.
+      ...(settings.coolant
+        ? speedDoubt(findings).flatMap((words) => paragraph(words, width, { ink: "accent", weight: "bold" }))
+        : []),
       ...table(columns, rows, { width, size: dense ? size.small : size.body, ruleEvery: dense ? 5 : 1 }),
       ...paragraph(notes(bands, machine, settings), width, { size: size.tiny, gap: 1 }),
     ];
@@ -122,17 +128,18 @@ const bandText = (band: CuttingSpeed | undefined, units: Units): string => {
   return `${least === most ? least : `${least}–${most}`} ${name}`;
 };
 
-function cell({ verdict, speed, rpm, heldBy }: SpeedChoice, dense: boolean): Cell {
+function cell({ verdict, speed, rpm, heldBy }: SpeedChoice, dense: boolean, limits: Limits): Cell {
   const small = (note: string) => (dense ? {} : { note });
   if (speed === undefined || rpm === undefined)
     return {
       text: "none",
       weight: "bold",
       ink: "accent",
-      ...small(heldBy === undefined ? "slowest is too fast" : `beyond the ${heldBy}'s limit`),
+      ...small(heldBy === undefined ? verdict : `beyond the ${heldBy}'s limit`),
     };
-  const note =
-    verdict === "slower than the band"
+  const note = measureFirst(speed, limits)
+    ? "measure first"
+    : verdict === "slower than the band"
       ? "below the band"
       : verdict === "held by a limit"
         ? `held by the ${heldBy}`

@@ -7,7 +7,7 @@ import { spread } from "../../drive/geometricStep.js";
 import { nearestPreferred, preferredNumbers } from "../../drive/preferredNumbers.js";
 import { stepRatio } from "../../drive/ratio.js";
 import type { Findings } from "../../findings/findings.js";
-import { overLimit } from "../../findings/limits.js";
+import { heldByLimit } from "../../findings/limits.js";
 import type { Drive, Limits } from "../../machine/machine.js";
 import { formatFixed } from "../../quantity/format.js";
 import { block, type Run } from "../shared/block.js";
@@ -23,7 +23,9 @@ export const speedTree = block({ height: 150 }, ({ findings, settings, width, he
   const tall = Math.min(Math.max(settings.height, speeds.length * 3 + 20), height - 20);
   return [
     { drawing: { width, height: tall, marks: tree(findings, drive, speeds, width, tall) } },
-    ...paragraph(spreadWords(speeds), width, { size: size.small, gap: 2 }),
+    ...(speeds.some(({ from }) => from === "unknown")
+      ? []
+      : paragraph(spreadWords(speeds), width, { size: size.small, gap: 2 })),
   ];
 });
 
@@ -125,13 +127,17 @@ function spindle(
     const row = rows[index] ?? 0;
     const base = row + em * 0.35;
     const at = { x: left, y: y(speed.rpm) };
-    const how = { measured: "measured", slip: "less slip", ratio: "by ratio" }[speed.from];
-    const beyond = overLimit(speed.rpm, limits);
+    const how = { measured: "measured", slip: "less slip", ratio: "by ratio", unknown: "not known" }[speed.from];
+    const beyond = heldByLimit(speed, limits) !== undefined;
     const marks: Mark[] = [
       circle(at, 1, { fill: "black" }),
       line({ x: left + 1.2, y: at.y }, { x: left + 7, y: row }, fine),
       text(speed.position.name, { x: left + 8, y: base }, { size: em, weight: "bold" }),
-      text(formatFixed(speed.rpm, 0), { x: number, y: base }, { size: em, anchor: "end", weight: "bold" }),
+      text(
+        speed.from === "unknown" ? "?" : formatFixed(speed.rpm, 0),
+        { x: number, y: base },
+        { size: em, anchor: "end", weight: "bold" },
+      ),
       text(
         beyond ? "beyond the limit" : how,
         { x: number + 1.2, y: base },

@@ -3,6 +3,7 @@ import { group, line, text } from "../../drawing/shapes.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { isAcross, wheelToLearnOn } from "../../findings/roles.js";
 import { speedFor } from "../../findings/speedChoice.js";
+import { speedDoubt } from "../../findings/speedDoubt.js";
 import { plainTravelWords } from "../../findings/travelWords.js";
 import { formatFixed, formatLength, trimmed } from "../../quantity/format.js";
 import { fromMm } from "../../quantity/length.js";
@@ -196,7 +197,7 @@ function speeds(findings: Findings, most: number, width: number): Drawing[] {
       width,
       0,
     ),
-    ideas(["In doubt? Take the slower one."], width),
+    ideas([...speedDoubt(findings), "In doubt? Take the slower one."], width),
   ];
 }
 

@@ -2,7 +2,8 @@ import { feedPerRevolution } from "../../cutting/feeds.js";
 import { cutMinutes, handFeed } from "../../cutting/handFeed.js";
 import { sourceTitle } from "../../cutting/sources.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
-import { overLimit } from "../../findings/limits.js";
+import { heldByLimit } from "../../findings/limits.js";
+import { speedDoubt } from "../../findings/speedDoubt.js";
 import { formatFixed, formatLength, trimmed } from "../../quantity/format.js";
 import { mmPer } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
@@ -22,7 +23,10 @@ export const handFeedTables = block(
     const { units } = machine;
     const feeds = settings[units].map((feed) => feed * mmPer[units]);
     const length = units === "mm" ? settings.lengthMm : settings.lengthIn;
-    return handwheels.flatMap((finding): Run[] => {
+    const known = drive.speeds.filter(({ from }) => from !== "unknown");
+    const doubt = speedDoubt(findings).flatMap((words) => paragraph(words, width, { ink: "accent", weight: "bold" }));
+    if (known.length === 0) return doubt;
+    const tables = handwheels.flatMap((finding): Run[] => {
       if (finding.feed === undefined) return [];
       const { perTurn } = finding.feed;
       const divisions = finding.dial?.chosen.divisionsPerTurn;
@@ -39,9 +43,9 @@ export const handFeedTables = block(
           { heading: [`min for`, `${length} ${units}`], align: "decimal" },
         ]),
       ];
-      const rows = drive.speeds.map((speed): Cell[] => [
+      const rows = known.map((speed): Cell[] => [
         { text: speed.position.name, weight: "bold" },
-        overLimit(speed.rpm, machine.limits)
+        heldByLimit(speed, machine.limits)
           ? { text: formatFixed(speed.rpm, 0), ink: "accent", note: "beyond the limit" }
           : { text: formatFixed(speed.rpm, 0) },
         ...feeds.flatMap((feed): Cell[] => {
@@ -62,6 +66,7 @@ export const handFeedTables = block(
       ];
       return whole(runs, height);
     });
+    return [...doubt, ...tables];
   },
 );
 

@@ -1,0 +1,28 @@
+import type { DriveFinding } from "../drive/finding.js";
+import { formatFixed } from "../quantity/format.js";
+import type { Findings } from "./findings.js";
+import { measureFirst } from "./limits.js";
+
+/** What every sheet with speeds says of them before one trusts them, a line each: readings that serve nothing, and speeds that
+ *  nobody measured just below a limit. */
+export function speedDoubt({ drive, machine }: Pick<Findings, "drive" | "machine">): string[] {
+  if (drive === undefined) return [];
+  const near = drive.speeds.filter((speed) => speed.from !== "unknown" && measureFirst(speed, machine.limits));
+  const names = near.map(({ position }) => position.name).join("; ");
+  return [
+    ...readingDoubt(drive),
+    ...(near.length === 0 ? [] : [`Near the limit and not measured: ${names}. Measure first.`]),
+  ];
+}
+
+function readingDoubt({ doubtful, astray }: DriveFinding): string[] {
+  if (doubtful === undefined) return [];
+  const which = doubtful
+    .map(({ name, rpms }) => `${name} (${rpms.map((rpm) => formatFixed(rpm, 0)).join(", ")} rpm)`)
+    .join("; ");
+  return [
+    astray
+      ? `Reading of ${which} doubtful: the motor or a pulley is not what the file says. No speed is known; measure first.`
+      : `Reading of ${which} doubtful: not used, but held against the limits. Measure again.`,
+  ];
+}
