@@ -1,5 +1,5 @@
 import type { Readings } from "../machine/machine.js";
-import { chanceOfRatio, sizeShown } from "./chance.js";
+import { chanceOfRatio, type Effect, powerOf, sizeShown } from "./chance.js";
 import { NO_SCATTER, roundingDeviation } from "./gauge.js";
 import { lessMeans, levelsOf, meansOf } from "./levels.js";
 import { type Regression, regress } from "./regress.js";
@@ -192,11 +192,26 @@ export function steepened(found: Shape, steeper: number, first: number, last: nu
   };
 }
 
-/** How deep a worn stretch must be, mm, to be called real in `power` of the cases in which these turns are read once and
- *  each reading scatters by `scatter`: a hollow in the middle of the travel, four tenths of it wide between the places where
- *  it is 1/e deep (common practice; wear is where the work is). Undefined where
- *  the turns are too few to show any. */
-export function wearShown(turns: readonly number[], scatter: number, power = 0.8): number | undefined {
+/** A worn stretch must be told from chance this often for a number of readings to be called enough. */
+const POWER = 0.8;
+
+/** How deep a worn stretch must be, mm, to be called real in 80 of 100 cases in which these turns are read once and each
+ *  reading scatters by `scatter`. Undefined where the turns are too few to show any. */
+export function wearShown(turns: readonly number[], scatter: number): number | undefined {
+  const effect = hollowOver(turns);
+  const size = effect && sizeShown(POWER, REAL_BELOW, effect);
+  return size === undefined ? undefined : scatter * size;
+}
+
+/** Whether a worn stretch so many scatters deep is called real as often. */
+export function showsWear(turns: readonly number[], scatters: number): boolean {
+  const effect = hollowOver(turns);
+  return effect !== undefined && powerOf(scatters, REAL_BELOW, effect) >= POWER;
+}
+
+/** What the test makes of a hollow in the middle of the travel, one scatter deep, four tenths of it wide between the places where
+ *  it is 1/e deep (common practice: wear is where the work is). */
+function hollowOver(turns: readonly number[]): Effect | undefined {
   const { line, bend, wave, first, half } = termsOver(turns);
   const freedom = turns.length - line.length - bend.length - wave.length;
   if (bend.length === 0 || freedom < 1) return undefined;
@@ -204,13 +219,12 @@ export function wearShown(turns: readonly number[], scatter: number, power = 0.8
   const fitOf = fitting(turns, [...line, ...bend, ...wave], hollow);
   const [flat, bent] = [fitOf(...line, ...wave), fitOf(...line, ...bend, ...wave)];
   if (flat === undefined || bent === undefined) return undefined;
-  const size = sizeShown(power, REAL_BELOW, {
+  return {
     taken: flat.residualSquares - bent.residualSquares,
     left: bent.residualSquares,
     over: bend.length,
     under: freedom,
-  });
-  return size === undefined ? undefined : scatter * size;
+  };
 }
 
 /** A bend of more terms needs more places: two more of them for each term, at least. */

@@ -51,7 +51,7 @@ export function budget(line: Fit, readings: Readings): Budget | undefined {
       counts: scatter >= rounding,
       how:
         line.runs > 1
-          ? "scatter of one run about the line ÷ root of the sum of (places − mean)²: errors of a place come again"
+          ? "scatter of one run ÷ root of the sum of (places − mean)²"
           : "scatter about the line ÷ root of the sum of (turns − mean)²",
     });
   if (gauge !== undefined)

@@ -21,14 +21,21 @@ export type Effect = {
   readonly under: number;
 };
 
+/** How often an effect of a size is called real, at `falseAlarm`. */
+export const powerOf = (size: number, falseAlarm: number, effect: Effect): number =>
+  powerAt(size, criticalRatio(falseAlarm, effect), effect);
+
 /** The size that an effect must have to be called real, at `falseAlarm`, in `power` of the cases; undefined where not even
  *  the largest would be, since it swells the scatter as much. */
 export function sizeShown(power: number, falseAlarm: number, effect: Effect): number | undefined {
-  const critical = rising((ratio) => 1 - chanceOfRatio(ratio, effect.over, effect.under), 1 - falseAlarm);
+  const critical = criticalRatio(falseAlarm, effect);
   const most = 100 / Math.sqrt(effect.taken);
   if (powerAt(most, critical, effect) < power) return undefined;
   return rising((size) => powerAt(size, critical, effect), power);
 }
+
+const criticalRatio = (falseAlarm: number, { over, under }: Effect): number =>
+  rising((ratio) => 1 - chanceOfRatio(ratio, over, under), 1 - falseAlarm);
 
 /** Chance that the doubly noncentral variance ratio exceeds `critical`: a Poisson mixture of central ones (Abramowitz & Stegun,
  *  26.6.18, memory), its denominator by Patnaik's central chi-square of the same mean and variance (Biometrika 36, 1949,
@@ -53,7 +60,7 @@ function powerAt(size: number, critical: number, { taken, left, over, under }: E
 function rising(value: (at: number) => number, level: number): number {
   let [low, high] = [0, 1];
   while (value(high) < level && high < 1e4) high *= 2;
-  for (let halving = 0; halving < 60; halving++) {
+  for (let halving = 0; halving < 40; halving++) {
     const middle = (low + high) / 2;
     if (value(middle) < level) low = middle;
     else high = middle;

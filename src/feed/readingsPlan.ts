@@ -1,4 +1,4 @@
-import { wearShown } from "./alongTravel.js";
+import { showsWear, wearShown } from "./alongTravel.js";
 import { slopeErrorFrom } from "./fit.js";
 import { studentT95 } from "./studentT.js";
 
@@ -53,11 +53,8 @@ const RUNS = 2;
 /** Places in a run that find a worn stretch in 80 of 100 cases, by the power of the test that looks for it. */
 function placesForWear(): number {
   for (let count = FEWEST_WHOLE; count < MOST_IN_A_RUN; count++) {
-    const shown = wearShown(
-      Array.from({ length: count }, (_, k) => k),
-      1,
-    );
-    if (shown !== undefined && shown <= WEAR_IN_SCATTERS) return count;
+    const places = Array.from({ length: count }, (_, k) => k);
+    if (showsWear(places, WEAR_IN_SCATTERS)) return count;
   }
   return MOST_IN_A_RUN;
 }

@@ -31,7 +31,8 @@ export function study(line: Fit, shape: Shape, readings: Readings): FeedStudy {
   const zeros = miscounted ? [] : otherZeros(readings);
   // Where the gauge never moved there is no way back to compare.
   const back = returnStudy(readings, line.slope === 0 ? undefined : lostMotion(readings, line.slope));
-  const axis = positioningOf(readings, line.slope, line.intercept);
+  // Positioning is judged from one zero; where a run had another there is none to judge by.
+  const axis = zeros.length > 0 ? undefined : positioningOf(readings, line.slope, line.intercept);
   return {
     wild: miscounted ? [] : wildReadings(turns, travel, gauge),
     otherZeros: zeros,

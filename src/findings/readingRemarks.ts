@@ -52,7 +52,7 @@ export function readingRemarks({ handwheel, feed, study }: HandwheelFinding, ind
         "other-zero",
         [...path, "travel", from],
         `run ${run} of "${handwheel.name}", from here on, stands ${formatFixed(Math.abs(off), 3)} mm ${off > 0 ? "above" : "below"} the others: its gauge had another zero`,
-        "read each run from the same zero, or take that run's first reading off all of its readings",
+        "the feed allows for it; mend a slip of the pen, and read each run from the same zero to learn how alike a place comes again",
       ),
     ),
     ...returnRemarks(handwheel.name, study, path),

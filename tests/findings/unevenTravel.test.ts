@@ -136,6 +136,14 @@ describe("readings at whole turns only", () => {
   });
 });
 
+test("a doubt too small for the places shown is told as one of the last, never as nought", () => {
+  const found = findingsOf(
+    "name: L\nhandwheels: [{ name: C, feed: { perTurn: 2, uncertainty: 0.0001 }, distances: [0.05] }]\n",
+  );
+  const rows = textsOf(found, "turns");
+  expect(rows).toMatch(/0\.05 0\.0020 0 0\.025 0\.001 /);
+});
+
 test.each(["mm", "in"])("readings exactly on a line without a gauge print every sheet, in %s", (units) => {
   for (const turns of [whole, quarters, [...whole, ...whole]]) {
     const travel = turns.map((turn) => turn / 8).join(", ");

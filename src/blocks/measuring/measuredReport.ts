@@ -48,7 +48,7 @@ function statements(finding: HandwheelFinding): string[] {
         : "Lost motion not measured: no readings on the way back.",
     ...study.otherZeros.map(
       ({ run, off }) =>
-        `Run ${run} stands ${formatFixed(Math.abs(off), 3)} mm ${off > 0 ? "above" : "below"} the others: its gauge had another zero, and its doubt is in the feed.`,
+        `Run ${run} stands ${formatFixed(Math.abs(off), 3)} mm ${off > 0 ? "above" : "below"} the others: its gauge had another zero; the line gives each run its own, but how alike a place comes again over all runs is not told by ISO 230-2's formulas.`,
     ),
     ...(study.back?.wild.length || study.back?.miscounted
       ? ["Doubtful readings on the way back stand in the lost motion: take them again."]

@@ -72,6 +72,9 @@ const part = (words: string, width: number): Run[] => heading(words, width, 3, s
 const places: Record<Units, number> = { mm: 3, in: 4 };
 const show = (mm: number, units: Units): string => formatFixed(fromMm(mm, units), places[units]);
 
+/** A doubt is never a bare nought: what is less than the last place is told as one of it. */
+const showDoubt = (mm: number, units: Units): string => show(Math.max(mm, inMm(10 ** -places[units], units)), units);
+
 /** Feed, its doubt, where it comes from, and what the maker meant. */
 function feedWords(finding: HandwheelFinding, units: Units): string {
   const { handwheel, feed, study, dial } = finding;
@@ -166,7 +169,7 @@ function distanceTable(finding: HandwheelFinding, distances: readonly number[], 
             { text: show(old.reading, units) },
             { text: show(distance * (perTurn / nominal - 1), units) },
           ]),
-      ...(doubt === undefined ? [] : [{ text: show(doubt, units) }]),
+      ...(doubt === undefined ? [] : [{ text: showDoubt(doubt, units) }]),
     ];
   });
   return table(columns, rows, { width, size: size.small, ruleEvery: 3 });
@@ -224,7 +227,7 @@ function wholeTurns(finding: HandwheelFinding, most: number, units: Units, width
         : [{ text: show(turns * feed.nominal, units) }, { text: show(turns * (feed.nominal - feed.perTurn), units) }]),
       ...(feed.uncertainty === undefined
         ? []
-        : [{ text: show((doubtToRead(finding, travel * factor) ?? 0) / factor, units) }]),
+        : [{ text: showDoubt((doubtToRead(finding, travel * factor) ?? 0) / factor, units) }]),
     ];
   });
   return table(columns, rows, { width, size: size.small, ruleEvery: 5 });
