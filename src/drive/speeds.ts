@@ -41,14 +41,18 @@ export function speeds(drive: Drive): DriveFinding {
 }
 
 /** A position of `drive` without a sound reading of its own: by ratio, less the slip of the belts in use as `judged`. */
-export function unmeasured(position: Position, drive: Drive, { slips, doubtful, astray }: Judged): SpeedFinding {
+export function unmeasured(position: Position, drive: Drive, judged: Judged): SpeedFinding {
+  const { slips, doubtful, astray } = judged;
   const { slowestRpm, fastestRpm } = drive.motor;
   const byRatioRpm = fastestRpm * position.ratio;
   const left = slips?.left(position.steps.map(({ kind }) => kind === "belt"));
   const rpm = byRatioRpm * (left ?? 1);
   const here = doubtful.find(({ name }) => name === position.name)?.rpms ?? [];
-  // Slip was measured with the motor running light, as a tachometer finds it; the plate's speed was not.
-  const likely = left === undefined ? byRatioRpm * riseAt(drive, position) : rpm;
+  const lift = judged.lift(position);
+  // Slip was measured with the motor running light, as a tachometer finds it; the plate's speed was not. Where a reading of
+  // this position, or of its steps, is in doubt, so is that slip.
+  const bySlip = left !== undefined && here.length === 0 && lift === 1;
+  const likely = bySlip ? rpm : byRatioRpm * riseAt(drive, position) * lift;
   return {
     ...{ position, rpm, slowestRpm: (rpm * slowestRpm) / fastestRpm, byRatioRpm },
     highestRpm: Math.max(likely, ...here, astray === undefined ? 0 : byRatioRpm * astray.most),
