@@ -28,7 +28,9 @@ export function speeds(drive: Drive): DriveFinding {
   });
   const slips = found.flatMap(({ slip }) => slip ?? []);
   const remarks = [
-    ...(judged.astray ? [astrayRemark(judged.astray, drive)] : judged.doubtful.map(doubtfulRemark)),
+    ...(judged.astray
+      ? [astrayRemark(judged.astray, drive)]
+      : judged.doubtful.map((one) => doubtfulRemark(one, drive))),
     ...strayReadings(all, drive.tachometer),
   ];
   return {
@@ -63,7 +65,10 @@ export function unmeasured(position: Position, drive: Drive, judged: Judged): Sp
 
 const whole = (rpm: number): string => formatFixed(rpm, 0);
 
-function doubtfulRemark({ name, rpms, expectedRpm, why, reading }: DoubtfulReading): DriveRemark {
+function doubtfulRemark(
+  { name, rpms, expectedRpm, why, reading }: DoubtfulReading,
+  { tachometer }: Drive,
+): DriveRemark {
   const read = rpms.map(whole).join(" and ");
   const foretold = `the pulleys and gears give ${whole(expectedRpm)} rpm`;
   const what = {
@@ -72,13 +77,18 @@ function doubtfulRemark({ name, rpms, expectedRpm, why, reading }: DoubtfulReadi
     "too slow": `Position ${name}: ${read} rpm was measured, ${foretold}, and that is more than a sound belt slips`,
     wild: `Position ${name}: ${read} rpm was measured, but the other readings foretell ${whole(expectedRpm)} rpm`,
   }[why];
-  return { what: `${what}. ${rpms.length === 1 ? "The reading is" : "They are"} left out`, reading };
+  return {
+    what: `${what}. ${rpms.length === 1 ? "The reading is" : "They are"} left out`,
+    reading,
+    factor: (tachometer[reading]?.rpm ?? expectedRpm) / expectedRpm,
+  };
 }
 
 function astrayRemark(astray: Astray, { tachometer }: Drive): DriveRemark {
   const every = tachometer.length === 1 ? "The only tachometer reading is" : "All tachometer readings are";
   return {
     what: `${every} ${timesWords(astray)} the speed by motor and pulleys: the motor or a pulley is not what the file says${tachometer.length === 1 ? ", or the reading is wrong" : ""}. No speed is taken as known`,
+    factor: Math.sqrt(astray.least * astray.most),
   };
 }
 

@@ -180,3 +180,11 @@ test("explain slip: the mean is that of the slips it lists, doubtful ones in nei
   expect(listed).toHaveLength(2);
   expect(mean.result.value).toBeCloseTo(listed.reduce((sum, value) => sum + value, 0) / 2, 12);
 });
+
+test("explain slip: where every reading was left out, that is what it says", () => {
+  const text = readFileSync("templates/machines/boathouse.yaml", "utf8").replace(
+    /speed: (702|462|78) rpm/g,
+    "speed: 1 rpm",
+  );
+  expect(explainSlip(findingsOf(text))[0]?.explain()).toEqual({ missing: expect.stringContaining("doubtful") });
+});
