@@ -89,6 +89,8 @@ function astrayRemark(astray: Astray, { tachometer }: Drive): DriveRemark {
   return {
     what: `${every} ${timesWords(astray)} the speed by motor and pulleys: the motor or a pulley is not what the file says${tachometer.length === 1 ? ", or the reading is wrong" : ""}. No speed is taken as known`,
     factor: Math.sqrt(astray.least * astray.most),
+    // One reading alone may itself be what is wrong.
+    ...(tachometer.length === 1 && { reading: 0 }),
   };
 }
 

@@ -9,7 +9,7 @@ export function driveRemarks({ drive }: Pick<Findings, "drive">): Remark[] {
     path: reading === undefined ? ["drive", "motor"] : ["drive", "tachometer", reading, "speed"],
     what,
     remedy:
-      likelySlip(factor, reading === undefined) +
+      likelySlip(factor, drive?.astray !== undefined) +
       (reading === undefined
         ? "read the plate again, measure the pulleys where the belt runs, then the speed"
         : "measure that speed again, and the pulleys where the belt runs"),

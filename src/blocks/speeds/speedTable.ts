@@ -50,21 +50,19 @@ export const speedTable = block(
     ]);
     const marked = dense && choices.flat().some((choice) => choiceDoubt(choice?.speed, machine.limits) !== "");
     const title = `${operation}, ${tool}: belt position and rpm by ${findOperation(operation)?.diameter ?? "diameter"}`;
-    const unknown = findings.drive?.astray !== undefined;
+    const told = (words: readonly string[], em: number) =>
+      words.flatMap((line) => paragraph(line, width, { size: em, weight: "bold", ink: "accent", gap: 0.5 }));
+    // The belt card says it in its notes on the drive.
+    const doubt = told(settings.coolant ? speedDoubt(findings) : [], size.body);
+    const head = heading(capital(title), width, 2, size.body);
+    // A table of nothing but "none" would hide why.
+    if (findings.drive?.astray)
+      return whole([...head, ...doubt, ...told(["None: no speed of this machine is known."], size.small)], height);
     const runs = [
-      ...heading(capital(title), width, 2, size.body),
-      // The belt card says it in its notes on the drive; a table of nothing but "none" says it again, in place of its rows.
-      ...(settings.coolant || unknown
-        ? speedDoubt(findings).flatMap((words) => paragraph(words, width, { ink: "accent", weight: "bold" }))
-        : []),
-      ...(unknown
-        ? []
-        : table(columns, rows, { width, size: dense ? size.small : size.body, ruleEvery: dense ? 5 : 1 })),
-      ...(marked
-        ? paragraph("A question mark: measure that speed first, or a reading of it is doubtful.", width, {
-            ...{ size: size.tiny, ink: "accent", gap: 1 },
-          })
-        : []),
+      ...head,
+      ...doubt,
+      ...table(columns, rows, { width, size: dense ? size.small : size.body, ruleEvery: dense ? 5 : 1 }),
+      ...told(marked ? ["A question mark: measure that speed first, or a reading of it is doubtful."] : [], size.tiny),
       ...paragraph(notes(bands, machine, settings), width, { size: size.tiny, gap: 1 }),
     ];
     return whole(runs, height);
