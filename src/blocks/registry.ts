@@ -1,3 +1,4 @@
+import type { Findings } from "../findings/findings.js";
 import { angleScales } from "./dial/angleScales.js";
 import { dialChoices } from "./dial/dialChoices.js";
 import { dialPieces } from "./dial/dialPieces.js";
@@ -10,6 +11,7 @@ import { driveForm } from "./measuring/driveForm.js";
 import { measuredFooting, measuredReport } from "./measuring/measuredReport.js";
 import { handwheelForm } from "./measuring/measuringForm.js";
 import { printerCheck } from "./measuring/printerCheck.js";
+import { naming } from "./shared/block.js";
 import { cautionLines } from "./shared/cautions.js";
 import { wordLines } from "./shared/wordLines.js";
 import { beltTable } from "./speeds/beltTable.js";
@@ -29,16 +31,18 @@ import { taperTable } from "./work/taperTable.js";
 import { threadTable } from "./work/threadTable.js";
 import { turnTables } from "./work/turnTables.js";
 
+const jobMaterial = ({ job }: Findings): readonly string[] => (job === undefined ? [] : [job.material]);
+
 /** Every block that a sheet template may name. */
 export const blocks = {
   positions: positionTiles,
-  "speed table": speedTable,
-  "speed diagram": speedDiagram,
+  "speed table": naming(speedTable),
+  "speed diagram": naming(speedDiagram),
   "speed tree": speedTree,
   belts: beltTable,
-  "hand feed": handFeedTables,
-  "published feeds": publishedFeedLines,
-  "drill depth": drillDepth,
+  "hand feed": naming(handFeedTables),
+  "published feeds": naming(publishedFeedLines),
+  "drill depth": naming(drillDepth),
   words: wordLines,
   "drive notes": driveNotes,
   cautions: cautionLines,
@@ -48,12 +52,12 @@ export const blocks = {
   "printer check": printerCheck,
   "measured report": measuredReport,
   "measured footing": measuredFooting,
-  "plan steps": planSteps,
+  "plan steps": naming(planSteps, jobMaterial),
   "stop settings": stopSettings,
   "gauge blocks": gaugeBlocks,
   "spindle stop": spindleStop,
-  "student side": studentSide,
-  "student exercises": studentExercises,
+  "student side": naming(studentSide),
+  "student exercises": naming(studentExercises),
   "thread table": threadTable,
   "taper table": taperTable,
   "taper swing": taperSwing,

@@ -1,5 +1,6 @@
 import { aircraftMetals } from "./published/aircraftMetals.js";
 import { carvill } from "./published/carvill.js";
+import { combustibleMetals } from "./published/combustibleMetals.js";
 import { commonPractice } from "./published/commonPractice.js";
 import { elHofy } from "./published/elHofy.js";
 import { feedSheet } from "./published/feedSheet.js";
@@ -11,6 +12,7 @@ import { plasticsMachining } from "./published/plasticsMachining.js";
 import { plasticsTurning } from "./published/plasticsTurning.js";
 import { pocketBook } from "./published/pocketBook.js";
 import { recipes } from "./published/recipes.js";
+import { safetyAtWork } from "./published/safetyAtWork.js";
 import type { PublishedFeed, PublishedSpeed, Source } from "./published/source.js";
 import { speedSheet } from "./published/speedSheet.js";
 import { tapSpeeds } from "./published/tapSpeeds.js";
@@ -43,6 +45,8 @@ export const sources: readonly Source[] = [
   feedSheet,
   plasticsMachining,
   tm1420,
+  combustibleMetals,
+  safetyAtWork,
   commonPractice,
 ];
 

@@ -1,3 +1,4 @@
+import { hazardOf } from "../cutting/hazards.js";
 import { findMaterial, knownMaterials, nearestMaterial } from "../cutting/materials.js";
 import { workingDoubt } from "../dial/dialFinding.js";
 import type { DialFinding } from "../dial/finding.js";
@@ -29,6 +30,12 @@ export function remarks(findings: Findings): Remark[] {
   ];
 }
 
+/** What no speed is known for may burn or poison all the same. */
+function mind(material: string): string {
+  const hazard = hazardOf(material);
+  return hazard === undefined ? "" : `; mind: ${hazard.caution}`;
+}
+
 function unknownMaterials({ machine }: Findings): Remark[] {
   const own = new Set(machine.work.cuttingSpeeds?.map(({ material }) => material.toLowerCase()));
   return machine.work.materials.flatMap((name, index) => {
@@ -40,7 +47,7 @@ function unknownMaterials({ machine }: Findings): Remark[] {
         code: "unknown-material",
         path: ["work", "materials", index],
         what: `no cutting speeds are known for ${JSON.stringify(name)}`,
-        remedy: nearest ? `did you mean "${nearest}"?` : `known are ${knownMaterials().join(", ")}`,
+        remedy: `${nearest ? `did you mean "${nearest}"?` : `known are ${knownMaterials().join(", ")}`}${mind(name)}`,
       } satisfies Remark,
     ];
   });

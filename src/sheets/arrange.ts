@@ -1,5 +1,6 @@
 import { type BlockName, blocks } from "../blocks/registry.js";
 import type { Block, Run } from "../blocks/shared/block.js";
+import { materialCautions } from "../blocks/shared/materialCautions.js";
 import type { Mark } from "../drawing/drawing.js";
 import type { Page, Print } from "../drawing/page.js";
 import { group } from "../drawing/shapes.js";
@@ -66,14 +67,20 @@ export function arrange(findings: Findings, template: Template): Arranged {
     : body;
 
   const pages = subjects(findings, template).flatMap(({ title, handwheels }) => {
+    const named = template.blocks.flatMap(({ block }) => (blocks[block] as Block).materials?.(findings) ?? []);
+    const head = materialCautions(named, inner.width);
+    const below = head.length === 0 ? 0 : 2.5;
+    const height = inner.height - head.reduce((sum, run) => sum + (run.gap ?? 0) + run.drawing.height, below);
     const drawn = template.blocks.map(({ block, settings }) => ({
       block,
-      runs: (blocks[block] as Block).draw({ findings, handwheels, settings, width: inner.width, height: inner.height }),
+      runs: (blocks[block] as Block).draw({ findings, handwheels, settings, width: inner.width, height }),
     }));
     // Words that go with a sheet's subject are no sheet without it.
     const subject = drawn.filter(({ block }) => !accompanying.includes(block));
     if (subject.length > 0 && subject.every(({ runs }) => runs.length === 0)) return [];
-    const runs = drawn.flatMap(({ runs }): readonly Run[] => runs);
+    const [first, ...rest] = drawn.flatMap(({ runs }): readonly Run[] => runs);
+    if (first === undefined) return [];
+    const runs = [...head, { ...first, gap: Math.max(first.gap ?? 0, below) }, ...rest];
     return flow(runs, inner.height).map((marks) => ({ title, marks }));
   });
   if (pages.length === 0) return { missing: "the file holds nothing that this sheet shows" };

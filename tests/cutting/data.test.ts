@@ -2,7 +2,8 @@ import { describe, expect, test } from "vitest";
 import { cuttingSpeed } from "../../src/cutting/cuttingSpeeds.js";
 import { cuttingSpeeds, publishedFeeds } from "../../src/cutting/data.js";
 import { feedPerRevolution } from "../../src/cutting/feeds.js";
-import { coolant, findMaterial, knownMaterials } from "../../src/cutting/materials.js";
+import { hazardOf } from "../../src/cutting/hazards.js";
+import { findMaterial, knownMaterials } from "../../src/cutting/materials.js";
 import { operations } from "../../src/cutting/operations.js";
 import { operationFactors, toolFactors } from "../../src/cutting/published/factors.js";
 import { knownSources } from "../../src/cutting/sources.js";
@@ -48,7 +49,7 @@ describe("the data", () => {
   });
 
   test("magnesium carries its fire caution and its ceiling", () => {
-    expect(coolant("magnesium")?.caution).toMatch(/never water/);
+    expect(hazardOf("magnesium")?.caution).toMatch(/never water/);
     expect(cuttingSpeed("magnesium", "carbide", "turning")?.most).toBeCloseTo(feet(700), 9);
   });
 

@@ -31,6 +31,8 @@ export type Block<S extends Readonly<Record<string, unknown>> = Readonly<Record<
   /** Of settings that are one of certain words, or a list of such: which. Names of the machine file are not judged here. */
   readonly allowed: { readonly [K in keyof S]?: readonly string[] };
   draw(context: BlockContext<S>): readonly Run[];
+  /** The materials that it names: what burns or poisons in them stands at the head of its sheet, whatever template it is in. */
+  materials?(findings: Findings): readonly string[];
 };
 
 export const block = <S extends Readonly<Record<string, unknown>>>(
@@ -38,3 +40,9 @@ export const block = <S extends Readonly<Record<string, unknown>>>(
   draw: Block<S>["draw"],
   allowed: Block<S>["allowed"] = {},
 ): Block<S> => ({ defaults, allowed, draw });
+
+/** A block that names the materials of the machine file, or those that are given. */
+export const naming = <B extends Block>(
+  block: B,
+  materials: NonNullable<Block["materials"]> = ({ machine }) => machine.work.materials,
+): B => ({ ...block, materials });

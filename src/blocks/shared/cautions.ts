@@ -1,4 +1,4 @@
-import type { Mark } from "../../drawing/drawing.js";
+import type { Mark, Weight } from "../../drawing/drawing.js";
 import { rectangle, text } from "../../drawing/shapes.js";
 import { wrapText } from "../../drawing/text.js";
 import { block, type Run } from "./block.js";
@@ -50,19 +50,23 @@ const cautions = {
 
 export const cautionLines = block(
   { of: "belt" },
-  ({ settings, width }): Run[] => {
-    const lines = cautions[settings.of as keyof typeof cautions];
-    return lines.flatMap((caution, index) => {
-      const parts = wrapText(caution, width - 4, size.small, "regular");
-      const step = size.small * leading;
-      const marks: Mark[] = [
-        rectangle({ x: 0, y: step * 0.28 }, 1.4, 1.4, { fill: "accent" }),
-        ...parts.map((part, row) => text(part, { x: 3, y: step * (row + 0.76) }, { size: size.small })),
-      ];
-      // Cautions stay together: one left over on a page of its own is not read.
-      const keepWithNext = index < lines.length - 1;
-      return [{ drawing: { width, height: step * parts.length + 0.4, marks }, gap: index === 0 ? 2 : 0, keepWithNext }];
-    });
-  },
+  ({ settings, width }): Run[] =>
+    cautionRuns(cautions[settings.of as keyof typeof cautions], width).map((run, index) => ({
+      ...run,
+      gap: index === 0 ? 2 : 0,
+    })),
   { of: Object.keys(cautions) },
 );
+
+/** Each behind a square of the warning colour. They stay together: one left over on a page of its own is not read. */
+export const cautionRuns = (lines: readonly string[], width: number, weight: Weight = "regular"): Run[] =>
+  lines.map((caution, index) => {
+    const parts = wrapText(caution, width - 4, size.small, weight);
+    const step = size.small * leading;
+    const marks: Mark[] = [
+      rectangle({ x: 0, y: step * 0.28 }, 1.4, 1.4, { fill: "accent" }),
+      ...parts.map((part, row) => text(part, { x: 3, y: step * (row + 0.76) }, { size: size.small, weight })),
+    ];
+    const keepWithNext = index < lines.length - 1;
+    return { drawing: { width, height: step * parts.length + 0.4, marks }, keepWithNext };
+  });

@@ -1,6 +1,6 @@
 import type { Source } from "./source.js";
 
-/** Only factors rest on it. */
+/** Only factors and cautions rest on it. */
 export const commonPractice: Source = {
   key: "COMMON",
   title: "common practice",

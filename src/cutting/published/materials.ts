@@ -1,4 +1,4 @@
-/** What to wet the cut with, and what to beware of. Common practice, but for magnesium: USAF T.O. 1-1A-9, ch. 4. */
+/** What to wet the cut with, and what that may do; what burns or poisons stands in `hazards.ts`. Common practice, but for magnesium: USAF T.O. 1-1A-9, ch. 4. */
 export type Coolant = { readonly words: string; readonly caution?: string };
 
 export type Material = {
@@ -47,25 +47,18 @@ export const materials: readonly Material[] = [
   {
     name: "rigid PVC",
     otherNames: ["PVC"],
-    coolant: {
-      words: "dry, or a little air",
-      caution: "Hot PVC gives off acid fumes: if it smokes, stop and air the room.",
-    },
+    coolant: { words: "dry, or a little air" },
     plastic: true,
   },
   { name: "polystyrene", coolant: air, plastic: true },
   { name: "free-cutting stainless steel", coolant: plentyOfOil },
   {
     name: "magnesium",
-    coolant: {
-      words: "dry; never water",
-      caution:
-        "Magnesium chips catch fire: sharp tools, no fine feeds, no dwell, chips swept up dry. Dry sand or a metal-fire extinguisher at hand; never water or foam.",
-    },
+    coolant: { words: "dry; never water" },
   },
   {
     name: "PTFE",
-    coolant: { ...dry, caution: "Overheated PTFE gives off poisonous fumes: keep it cool, do not smoke over it." },
+    coolant: dry,
     plastic: true,
   },
   { name: "nylon", coolant: air, plastic: true },
@@ -82,7 +75,7 @@ export const materials: readonly Material[] = [
   {
     name: "hard wood",
     otherNames: ["hardwood"],
-    coolant: { ...dry, caution: "Wood dust harms the lungs and burns: extract it, wear a mask." },
+    coolant: dry,
   },
 ];
 

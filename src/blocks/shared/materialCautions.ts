@@ -1,0 +1,26 @@
+import { hazardsOf } from "../../cutting/hazards.js";
+import { sourceTitle } from "../../cutting/sources.js";
+import type { Run } from "./block.js";
+import { cautionRuns } from "./cautions.js";
+import { kept } from "./runs.js";
+import { size } from "./style.js";
+import { paragraph } from "./table.js";
+
+/** What burns or poisons in the materials that a sheet names, with its sources; it stays with what follows. Nothing where
+ *  nothing does. */
+export function materialCautions(materials: readonly string[], width: number): Run[] {
+  const found = hazardsOf(materials);
+  if (found.length === 0) return [];
+  const sources = found.map(
+    ({ material, source, where }) =>
+      `${material}: ${sourceTitle(source)}${where === sourceTitle(source) ? "" : `, ${where}`}`,
+  );
+  return kept([
+    ...cautionRuns(
+      found.map(({ caution }) => caution),
+      width,
+      "bold",
+    ),
+    ...paragraph(`${sources.join("; ")}.`, width, { size: size.tiny, gap: 0.3 }),
+  ]);
+}
