@@ -3,7 +3,7 @@ import type { DialChoice, DialFinding } from "../dial/finding.js";
 import type { SpeedFinding } from "../drive/finding.js";
 import { rpmWords } from "../drive/rpmWords.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
-import { heldByLimit, limitSetting, measureFirst } from "../findings/limits.js";
+import { limitWords } from "../findings/limits.js";
 import { speedDoubt } from "../findings/speedDoubt.js";
 import { travelWords } from "../findings/travelWords.js";
 import type { Limits, Units } from "../machine/machine.js";
@@ -30,10 +30,8 @@ export function overview(findings: Findings): string[] {
 
 /** Positions that the limits forbid, or allow only turned down. */
 function beyond(speed: SpeedFinding, limits: Limits): string {
-  const held = heldByLimit(speed, limits);
-  if (held === "wholly") return "; beyond the limit, do not use";
-  if (held === "in part") return `; never above ${formatFixed(limitSetting(speed, limits), 0)}`;
-  return measureFirst(speed, limits) ? "; near the limit, measure first" : "";
+  const words = limitWords(speed, limits);
+  return words === undefined ? "" : `; ${words}`;
 }
 
 function origin({ from, slip, doubtful, byRatioRpm }: SpeedFinding): string {

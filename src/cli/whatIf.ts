@@ -6,7 +6,7 @@ import type { DriveFinding } from "../drive/finding.js";
 import { rpmWords } from "../drive/rpmWords.js";
 import { changed, speedsAfter } from "../drive/whatIf.js";
 import type { Findings } from "../findings/findings.js";
-import { heldByLimit } from "../findings/limits.js";
+import { limitWords } from "../findings/limits.js";
 import type { Drive, Machine } from "../machine/machine.js";
 import { formatFixed, trimmed } from "../quantity/format.js";
 import { mmPer } from "../quantity/length.js";
@@ -41,7 +41,8 @@ export function whatIfLines(findings: Findings, after: WhatIf): string[] {
     ...before.map((was) => {
       const then = after.drive.speeds.find((speed) => speed.position.name === was.position.name) ?? was;
       const change = `${formatFixed((then.rpm / was.rpm - 1) * 100, 1).padStart(7)} %  ${origin[then.from]}`;
-      const limit = heldByLimit(then, findings.machine.limits) ? "  beyond the limit" : "";
+      const words = limitWords(then, findings.machine.limits);
+      const limit = words === undefined ? "" : `  ${words}`;
       const [from, to] = [was, then].map((speed) => rpmWords({ ...speed, slowestRpm: speed.rpm }).padStart(7));
       return `  ${was.position.name.padEnd(width)}  ${from}  ${to}    ${change}${limit}`;
     }),

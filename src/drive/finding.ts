@@ -51,8 +51,9 @@ export type DoubtfulReading = {
 /** Every reading is off in one direction, by more than a motor and its belts can be; times the speed by ratio. */
 export type Astray = { readonly least: number; readonly most: number };
 
-/** `reading`: place in the file's list of the reading that is meant; absent where it is the motor or a pulley. */
-export type DriveRemark = { readonly what: string; readonly reading?: number };
+/** `reading`: place in the file's list of the reading that is meant; absent where it is the motor or a pulley. `factor`: how
+ *  many times what was expected. */
+export type DriveRemark = { readonly what: string; readonly reading?: number; readonly factor?: number };
 
 export type DriveFinding = {
   /** Slowest first. */

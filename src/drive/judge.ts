@@ -7,6 +7,12 @@ import { type SlipFinding, slipPerStage, WILD_SHARE } from "./slipPerStage.js";
 
 /** Slip beyond this is a wrong number more often than a loose belt. Common practice. */
 const SUSPICIOUS_SLIP = 0.15;
+/** A reading may lie this far above what motor and pulleys can give: pulleys by a rule and a hand tachometer are each good
+ *  to about 1 %. Own choice. */
+const PULLEY_DOUBT = 0.02;
+/** A reading further off than this is a mistake of reading or writing, and says nothing of a step or a motor: no pulley is
+ *  taken for one so much larger. Own choice. */
+const MISTAKEN = 4;
 
 /** What the tachometer's readings are worth. Only `sound` ones serve anything, and the slips are fitted to them alone. */
 export type Judged = {
@@ -14,6 +20,9 @@ export type Judged = {
   readonly doubtful: readonly DoubtfulReading[];
   readonly astray?: Astray;
   readonly slips?: SlipFinding;
+  /** By how much a position may be faster than an unloaded motor drives it by ratio, as doubtful readings of other positions
+   *  suggest: a factor, 1 where none does. */
+  readonly lift: (position: Position) => number;
 };
 
 type Here = {
@@ -44,7 +53,28 @@ export function judge(drive: Drive): Judged {
     doubtful: [...odd, ...wild],
     ...(astray && { astray }),
     ...(fitted && { slips: fitted }),
+    lift: liftBy(places, sound, drive),
   };
+}
+
+/** A reading that is too fast may mean that a step it ran through is not what the file says, unless a sound reading vouches
+ *  for that step; it then lifts every position through it. Without a sound reading the motor itself may be what is wrong. */
+function liftBy(places: readonly Here[], sound: readonly Here[], drive: Drive): Judged["lift"] {
+  const vouched = new Set(sound.flatMap(({ position }) => position.steps));
+  const fast = places
+    .filter((here) => !sound.includes(here))
+    .flatMap(({ position, readings }) =>
+      readings.map(({ share }) => ({ position, factor: share / riseAt(drive, position) })),
+    )
+    .filter(({ factor }) => factor > 1 && factor < MISTAKEN);
+  return (position) =>
+    fast
+      .filter(
+        (reading) =>
+          sound.length === 0 ||
+          position.steps.some((step, at) => step === reading.position.steps[at] && !vouched.has(step)),
+      )
+      .reduce((most, { factor }) => Math.max(most, factor), 1);
 }
 
 /** Speed that the motor has at this position, rpm, by its plate. */
@@ -70,7 +100,7 @@ const readingsOf = (places: readonly Here[], { tachometer }: Drive): TachometerR
   return tachometer.filter((_, index) => kept.has(index));
 };
 
-const tooFast = (share: number, rise: number): boolean => share > rise * (1 + 1e-9);
+const tooFast = (share: number, rise: number): boolean => share > rise * (1 + PULLEY_DOUBT);
 const tooSlow = (share: number): boolean => share < 1 - SUSPICIOUS_SLIP;
 
 function oddity({ position, readings }: Here, drive: Drive): DoubtfulReading["why"] | undefined {

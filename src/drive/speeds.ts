@@ -28,7 +28,9 @@ export function speeds(drive: Drive): DriveFinding {
   });
   const slips = found.flatMap(({ slip }) => slip ?? []);
   const remarks = [
-    ...(judged.astray ? [astrayRemark(judged.astray, drive)] : judged.doubtful.map(doubtfulRemark)),
+    ...(judged.astray
+      ? [astrayRemark(judged.astray, drive)]
+      : judged.doubtful.map((one) => doubtfulRemark(one, drive))),
     ...strayReadings(all, drive.tachometer),
   ];
   return {
@@ -41,14 +43,18 @@ export function speeds(drive: Drive): DriveFinding {
 }
 
 /** A position of `drive` without a sound reading of its own: by ratio, less the slip of the belts in use as `judged`. */
-export function unmeasured(position: Position, drive: Drive, { slips, doubtful, astray }: Judged): SpeedFinding {
+export function unmeasured(position: Position, drive: Drive, judged: Judged): SpeedFinding {
+  const { slips, doubtful, astray } = judged;
   const { slowestRpm, fastestRpm } = drive.motor;
   const byRatioRpm = fastestRpm * position.ratio;
   const left = slips?.left(position.steps.map(({ kind }) => kind === "belt"));
   const rpm = byRatioRpm * (left ?? 1);
   const here = doubtful.find(({ name }) => name === position.name)?.rpms ?? [];
-  // Slip was measured with the motor running light, as a tachometer finds it; the plate's speed was not.
-  const likely = left === undefined ? byRatioRpm * riseAt(drive, position) : rpm;
+  const lift = judged.lift(position);
+  // Slip was measured with the motor running light, as a tachometer finds it; the plate's speed was not. Where a reading of
+  // this position, or of its steps, is in doubt, so is that slip.
+  const bySlip = left !== undefined && here.length === 0 && lift === 1;
+  const likely = bySlip ? rpm : byRatioRpm * riseAt(drive, position) * lift;
   return {
     ...{ position, rpm, slowestRpm: (rpm * slowestRpm) / fastestRpm, byRatioRpm },
     highestRpm: Math.max(likely, ...here, astray === undefined ? 0 : byRatioRpm * astray.most),
@@ -59,7 +65,10 @@ export function unmeasured(position: Position, drive: Drive, { slips, doubtful, 
 
 const whole = (rpm: number): string => formatFixed(rpm, 0);
 
-function doubtfulRemark({ name, rpms, expectedRpm, why, reading }: DoubtfulReading): DriveRemark {
+function doubtfulRemark(
+  { name, rpms, expectedRpm, why, reading }: DoubtfulReading,
+  { tachometer }: Drive,
+): DriveRemark {
   const read = rpms.map(whole).join(" and ");
   const foretold = `the pulleys and gears give ${whole(expectedRpm)} rpm`;
   const what = {
@@ -68,13 +77,20 @@ function doubtfulRemark({ name, rpms, expectedRpm, why, reading }: DoubtfulReadi
     "too slow": `Position ${name}: ${read} rpm was measured, ${foretold}, and that is more than a sound belt slips`,
     wild: `Position ${name}: ${read} rpm was measured, but the other readings foretell ${whole(expectedRpm)} rpm`,
   }[why];
-  return { what: `${what}. ${rpms.length === 1 ? "The reading is" : "They are"} left out`, reading };
+  return {
+    what: `${what}. ${rpms.length === 1 ? "The reading is" : "They are"} left out`,
+    reading,
+    factor: (tachometer[reading]?.rpm ?? expectedRpm) / expectedRpm,
+  };
 }
 
 function astrayRemark(astray: Astray, { tachometer }: Drive): DriveRemark {
   const every = tachometer.length === 1 ? "The only tachometer reading is" : "All tachometer readings are";
   return {
     what: `${every} ${timesWords(astray)} the speed by motor and pulleys: the motor or a pulley is not what the file says${tachometer.length === 1 ? ", or the reading is wrong" : ""}. No speed is taken as known`,
+    factor: Math.sqrt(astray.least * astray.most),
+    // One reading alone may itself be what is wrong.
+    ...(tachometer.length === 1 && { reading: 0 }),
   };
 }
 

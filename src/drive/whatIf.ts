@@ -126,7 +126,7 @@ function otherPulley(drive: Drive, words: string, units: Units): Changed | Refus
 }
 
 /** Speeds of the changed drive. A position whose motor, ratio and belt stay keeps its measured speed; the others go by
- *  ratio, less the slip that the old sound readings showed, unless the belt is another: its slip is not known. */
+ *  ratio, less the slip that was measured there, or that the other sound readings showed, unless the belt is another: its slip is not known. */
 export function speedsAfter(before: Drive, after: Drive): DriveFinding {
   const found = speeds(before);
   const old = new Map(found.speeds.map((speed) => [speed.position.name, speed]));
@@ -139,7 +139,7 @@ export function speedsAfter(before: Drive, after: Drive): DriveFinding {
     const byRatioRpm = after.motor.fastestRpm * position.ratio;
     const same = sameBelt && was !== undefined && Math.abs(was.byRatioRpm / byRatioRpm - 1) < 1e-9;
     if (same) return { ...was, position };
-    const speed = unmeasured(position, after, judged);
+    const speed = afterSlip(was, unmeasured(position, after, judged), sameBelt);
     // Were the doubted reading true, it would rise and fall with the ratio.
     const share = was?.doubtful ? Math.max(...was.doubtful) / was.byRatioRpm : 0;
     return { ...speed, highestRpm: Math.max(speed.highestRpm, byRatioRpm * share) };
@@ -151,4 +151,12 @@ export function speedsAfter(before: Drive, after: Drive): DriveFinding {
     ...(doubtful && { doubtful }),
     ...(astray && { astray }),
   };
+}
+
+/** A position's own slip stays with it: with that of the others a change of some per cent could seem to go the other way. */
+function afterSlip(was: SpeedFinding | undefined, now: SpeedFinding, sameBelt: boolean): SpeedFinding {
+  if (!sameBelt || was?.slip === undefined) return now;
+  const share = (now.byRatioRpm * (1 - was.slip)) / now.rpm;
+  const [rpm, slowestRpm] = [now.rpm * share, now.slowestRpm * share];
+  return { ...now, rpm, slowestRpm, highestRpm: Math.max(now.highestRpm, rpm) };
 }

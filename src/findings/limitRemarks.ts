@@ -1,14 +1,18 @@
+import type { SpeedFinding } from "../drive/finding.js";
+import { limitRpm } from "../machine/limits.js";
 import type { Limits } from "../machine/machine.js";
 import type { Remark } from "../machine/problem.js";
 import { trimmed } from "../quantity/format.js";
+import { heldByLimit } from "./limits.js";
 
 /** Limits, rpm, between which those of small machines and their chucks lie. Own choice, wide: chucks of bench lathes are marked
  *  with some thousands, engraving spindles reach 20 000. */
 const usual = { least: 20, most: 20_000 } as const;
 
-/** A limit that no small machine has: one too high guards against nothing. */
-export function limitRemarks({ chuckRpm, spindleRpm }: Limits): Remark[] {
-  return (
+/** A limit that no small machine has: one too high guards against nothing. And limits that forbid every position. */
+export function limitRemarks(limits: Limits, speeds: readonly SpeedFinding[]): Remark[] {
+  const { chuckRpm, spindleRpm } = limits;
+  const odd = (
     [
       ["chuck", chuckRpm],
       ["spindle", spindleRpm],
@@ -29,4 +33,15 @@ export function limitRemarks({ chuckRpm, spindleRpm }: Limits): Remark[] {
           },
         ],
   );
+  if (speeds.length === 0 || speeds.some((speed) => heldByLimit(speed, limits) !== "wholly")) return odd;
+  return [
+    ...odd,
+    {
+      severity: "warning",
+      code: "all-beyond-limit",
+      path: ["limits"],
+      what: `every position may be faster than ${trimmed(limitRpm(limits), 0)} rpm, the lower of the limits: none may be used`,
+      remedy: "check the limits, the motor and the pulleys, and measure the slowest position",
+    },
+  ];
 }

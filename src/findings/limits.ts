@@ -1,6 +1,7 @@
 import type { SpeedFinding } from "../drive/finding.js";
 import { limitRpm } from "../machine/limits.js";
 import type { Limits } from "../machine/machine.js";
+import { formatFixed } from "../quantity/format.js";
 
 /** A speed that only rounding brings over the limit is not over it. */
 export const overLimit = (rpm: number, limits: Limits): boolean => rpm > limitRpm(limits) * (1 + 1e-9);
@@ -28,3 +29,24 @@ export const measureFirst = (
   { from, highestRpm }: Pick<SpeedFinding, "from" | "highestRpm">,
   limits: Limits,
 ): boolean => from !== "measured" && !overLimit(highestRpm, limits) && highestRpm >= limitRpm(limits) * (1 - NEAR);
+
+/** What the limits forbid or ask at a position, in words to stand beside its speed; undefined where nothing. */
+export function limitWords(speed: SpeedFinding, limits: Limits): string | undefined {
+  switch (heldByLimit(speed, limits)) {
+    case "wholly": {
+      // Where the speed that is printed lies within, the one that may be true is told.
+      const reach = formatFixed(Math.ceil((speed.slowestRpm / speed.rpm) * speed.highestRpm), 0);
+      return speed.from === "unknown" || overLimit(speed.slowestRpm, limits)
+        ? "beyond the limit, do not use"
+        : `may reach ${reach}, do not use`;
+    }
+    case "in part":
+      return `never above ${formatFixed(limitSetting(speed, limits), 0)}`;
+    case undefined:
+      return measureFirst(speed, limits) ? "near the limit, measure first" : undefined;
+  }
+}
+
+/** What to mind at a chosen position, in a note's few words; empty where nothing. */
+export const choiceDoubt = (speed: SpeedFinding | undefined, limits: Limits): string =>
+  speed === undefined ? "" : measureFirst(speed, limits) ? "measure first" : speed.doubtful ? "reading doubtful" : "";

@@ -6,6 +6,7 @@ import { blurs } from "../dial/legibility.js";
 import type { Units } from "../machine/machine.js";
 import type { Remark } from "../machine/problem.js";
 import { formatBound, formatFixed, formatLength } from "../quantity/format.js";
+import { driveRemarks } from "./driveRemarks.js";
 import type { Findings, HandwheelFinding } from "./findings.js";
 import { limitRemarks } from "./limitRemarks.js";
 import { missingLetters } from "./missingLetters.js";
@@ -23,7 +24,7 @@ export function remarks(findings: Findings): Remark[] {
     ...findings.handwheels.flatMap(readingRemarks),
     ...findings.handwheels.flatMap((wheel, index) => dialRemarks(wheel, index, findings.machine.units)),
     ...travelRemarks(findings),
-    ...limitRemarks(findings.machine.limits),
+    ...limitRemarks(findings.machine.limits, findings.drive?.speeds ?? []),
     ...(findings.machine.drive ? motorRemarks(findings.machine.drive) : []),
     ...driveRemarks(findings),
   ];
@@ -187,17 +188,4 @@ function impossibleDivisions(
         },
       ]
     : asked;
-}
-
-function driveRemarks({ drive }: Findings): Remark[] {
-  return (drive?.remarks ?? []).map(({ what, reading }) => ({
-    severity: "warning",
-    code: "drive",
-    path: reading === undefined ? ["drive", "motor"] : ["drive", "tachometer", reading],
-    what,
-    remedy:
-      reading === undefined
-        ? "read the plate again, measure the pulleys where the belt runs, then the speed"
-        : "measure that speed again, and the pulleys where the belt runs",
-  }));
 }

@@ -1,6 +1,7 @@
 import type { DialChoice, DialFinding } from "../dial/finding.js";
 import type { Setting } from "../dial/setting.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
+import { choiceDoubt } from "../findings/limits.js";
 import { isAcross, wheelFor, wheelToLearnOn } from "../findings/roles.js";
 import { settingToRead } from "../findings/settings.js";
 import { speedFor } from "../findings/speedChoice.js";
@@ -116,7 +117,8 @@ function speedExercises(findings: Findings, throws: Dice): Exercise[] {
   return [...new Set(asked)].flatMap((material): Exercise[] => {
     const diameter = throws.pick([small, ...larger]);
     const choice = speedFor({ operation: "turning", material, diameter }, findings);
-    if (choice === undefined) return [];
+    // An exercise must not teach a speed that is to be measured first.
+    if (choice === undefined || choiceDoubt(choice.speed, machine.limits) !== "") return [];
     const { speed, rpm, verdict } = choice;
     const size = `${trimmed(fromMm(diameter, machine.units), 3)} ${machine.units}`;
     return [

@@ -1,6 +1,7 @@
 import type { SpeedFinding, StageSlip } from "../drive/finding.js";
 import { stepRatio } from "../drive/ratio.js";
 import type { Findings } from "../findings/findings.js";
+import { speedDoubt } from "../findings/speedDoubt.js";
 import type { Drive, Step } from "../machine/machine.js";
 import { formatFixed } from "../quantity/format.js";
 import type { Input, Source, Subject } from "./working.js";
@@ -53,7 +54,9 @@ export function explainSlip({ machine, drive }: Findings): Subject[] {
   if (drive === undefined || parts === undefined) return [];
   const measured = drive.speeds.filter(({ slip }) => slip !== undefined);
   if (measured.length === 0) {
-    const missing = "no spindle speed was measured: give drive.tachometer a position and its speed";
+    const missing = drive.doubtful
+      ? speedDoubt({ drive, machine }).join(" ")
+      : "no spindle speed was measured: give drive.tachometer a position and its speed";
     return [{ name: "mean", explain: () => ({ missing }) }];
   }
   const each = measured.map(

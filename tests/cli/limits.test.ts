@@ -20,7 +20,7 @@ test("a mistyped tachometer reading does not make the other positions look slow"
     "name: L\ndrive:\n  motor: { speed: 1400 rpm }\n  stages: [{ name: belt, steps: [{ driver: 50, driven: 100 }, { driver: 100, driven: 50 }] }]\n  tachometer: [{ position: [A], speed: 70 }, { position: [A], speed: 690 }]\n",
   );
   const { out, err } = await witnessmark("check", lathe);
-  expect(err).toContain(":5:16: ");
+  expect(err).toContain(":5:40: ");
   expect(err).toContain("contradict one another");
   expect(out).toMatch(/A +700 rpm +by ratio alone; reading doubtful/);
   expect(out).toMatch(/B +2800 rpm +by ratio alone/);

@@ -1,4 +1,5 @@
 import { readFileSync } from "node:fs";
+import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { noLoadShare } from "../../src/drive/motor.js";
 import { speeds } from "../../src/drive/speeds.js";
@@ -47,7 +48,8 @@ describe("a doubtful reading serves nothing but the limits", () => {
     const found = speeds(drive(["A", 2744], ["B", 1372], ["C", 686], ["D", 980], ["E", 737]));
     expect(found.doubtful).toMatchObject([{ name: "E", why: "wild", reading: 4 }]);
     expect(at(found, "E")).toMatchObject({ from: "slip", doubtful: [737] });
-    expect(at(found, "E")?.highestRpm).toBeCloseTo(at(found, "E")?.rpm ?? 0, 6);
+    // The higher of reading and ratio, the motor unloaded.
+    expect(at(found, "E")?.highestRpm).toBeCloseTo(1400 * (45 / 75) * 1.06, 6);
   });
 
   test("a what-if takes no slip from it", () => {
@@ -60,6 +62,62 @@ describe("a doubtful reading serves nothing but the limits", () => {
     // The limit is held against what the doubted reading would become.
     expect(at(after, "C")?.highestRpm).toBeCloseTo(1400 * (50 / 70) * 2, 6);
   });
+});
+
+/** By ratio 1400 A, 700 B; half as fast where geared. */
+const geared = (...readings: [string, number][]): Drive => ({
+  motor: { slowestRpm: 1400, fastestRpm: 1400 },
+  stages: [
+    {
+      name: "belt",
+      steps: [
+        { label: "A", kind: "belt", driver: 60, driven: 60 },
+        { label: "B", kind: "belt", driver: 40, driven: 80 },
+      ],
+    },
+    {
+      name: "gear",
+      steps: [
+        { label: "open", kind: "direct" },
+        { label: "geared", kind: "gears", pairs: [{ driver: 20, driven: 40 }] },
+      ],
+    },
+  ],
+  tachometer: readings.map(([name, rpm]) => ({ labels: name.split(" "), rpm })),
+});
+
+describe("a step that no sound reading vouches for", () => {
+  test("is suspected wherever it runs: its positions are held against the limits so much higher", () => {
+    const found = speeds(geared(["A open", 1372], ["B open", 1400]));
+    expect(at(found, "B geared")).toMatchObject({ from: "slip", rpm: expect.closeTo(343, 6) });
+    expect(at(found, "B geared")?.highestRpm).toBeCloseTo(700, 6);
+    expect(at(found, "A geared")?.highestRpm).toBeCloseTo(686, 6);
+  });
+
+  test("is not suspected for a decimal point out of place, nor once a reading vouches for it", () => {
+    expect(at(speeds(geared(["A open", 1372], ["B open", 7000])), "B geared")?.highestRpm).toBeCloseTo(343, 6);
+    const vouched = speeds(geared(["A open", 1372], ["B open", 1400], ["B geared", 343]));
+    expect(at(vouched, "B geared")).toMatchObject({ from: "measured", highestRpm: 343 });
+  });
+});
+
+test("a pulley measured a little small does not make a reading impossible", () => {
+  expect(speeds(drive(["B", 1400 * 1.06 * 1.019])).doubtful).toBeUndefined();
+  expect(speeds(drive(["B", 1400 * 1.06 * 1.021])).doubtful).toHaveLength(1);
+});
+
+test("a what-if moves every position as the motor moves, whatever was read", () => {
+  const rpm = fc.double({ min: 5, max: 9000, noNaN: true });
+  fc.assert(
+    fc.property(rpm, rpm, rpm, (a, b, c) => {
+      const before = geared(["A open", a], ["B open", b], ["B geared", c]);
+      const then = changed(before, "motor 1414 rpm", "mm");
+      if ("what" in then) throw new Error(then.what);
+      const after = speedsAfter(before, then.drive);
+      for (const { position, rpm } of speeds(before).speeds)
+        expect((at(after, position.name)?.rpm ?? 0) / rpm).toBeCloseTo(1.01, 9);
+    }),
+  );
 });
 
 describe("every reading off in one direction", () => {
@@ -121,4 +179,12 @@ test("explain slip: the mean is that of the slips it lists, doubtful ones in nei
   const listed = mean.inputs.map(({ value }) => Number(value));
   expect(listed).toHaveLength(2);
   expect(mean.result.value).toBeCloseTo(listed.reduce((sum, value) => sum + value, 0) / 2, 12);
+});
+
+test("explain slip: where every reading was left out, that is what it says", () => {
+  const text = readFileSync("templates/machines/boathouse.yaml", "utf8").replace(
+    /speed: (702|462|78) rpm/g,
+    "speed: 1 rpm",
+  );
+  expect(explainSlip(findingsOf(text))[0]?.explain()).toEqual({ missing: expect.stringContaining("doubtful") });
 });

@@ -1,5 +1,6 @@
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { group, line, rectangle, text } from "../../drawing/shapes.js";
+import { textWidth } from "../../drawing/text.js";
 import type { Stage, Step } from "../../machine/machine.js";
 import { fine, medium, size } from "./style.js";
 
@@ -30,14 +31,19 @@ export function stepPulleys(stage: Stage, chosen: Step, room: { width: number; h
     marks.push(block(upper, step.driven), block(lower, step.driver));
   }
   marks.push(axis(upper), axis(lower));
+  // Labels that do not fit side by side: only the chosen one's, which then may take the whole room.
+  const widths = steps.map((step) => textWidth(step.label, size.tiny, "bold"));
+  const all = widths.every((width) => width <= column - 0.4);
   for (const [index, step] of steps.entries()) {
     const x = left + index * column;
     const middle = x + column / 2;
-    if (step.label !== "")
+    const labelled = all || (step === chosen && (widths[index] ?? 0) <= room.width);
+    const half = (widths[index] ?? 0) / 2;
+    if (step.label !== "" && labelled)
       marks.push(
         text(
           step.label,
-          { x: middle, y: room.height - 0.3 },
+          { x: all ? middle : Math.min(Math.max(middle, half), room.width - half), y: room.height - 0.3 },
           { size: size.tiny, anchor: "middle", weight: step === chosen ? "bold" : "regular" },
         ),
       );

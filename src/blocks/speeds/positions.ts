@@ -3,9 +3,8 @@ import { line, text } from "../../drawing/shapes.js";
 import { textWidth } from "../../drawing/text.js";
 import type { SpeedFinding } from "../../drive/finding.js";
 import { rpmWords } from "../../drive/rpmWords.js";
-import { heldByLimit, limitSetting, measureFirst } from "../../findings/limits.js";
+import { limitWords } from "../../findings/limits.js";
 import type { Drive, Limits } from "../../machine/machine.js";
-import { formatFixed } from "../../quantity/format.js";
 import { block, type Run } from "../shared/block.js";
 import { stepPulleys } from "../shared/stepPulleys.js";
 import { fine, size } from "../shared/style.js";
@@ -63,7 +62,7 @@ function tileMarks(speed: SpeedFinding, drive: Drive, tile: Tile): Mark[] {
   const top = beside ? Math.max(0, (tile.pulleys - wordsHeight(tile)) / 2) : shown.length === 0 ? 0 : tile.pulleys;
   const baseline = top + 1 + size.small;
   const style = { anchor: "middle" } as const;
-  const held = heldByLimit(speed, tile.limits);
+  const minded = limitWords(speed, tile.limits);
   return [
     ...marks,
     text(speed.position.name, { x: middle, y: baseline }, { ...style, size: size.small, weight: "bold" }),
@@ -73,18 +72,12 @@ function tileMarks(speed: SpeedFinding, drive: Drive, tile: Tile): Mark[] {
       { ...style, size: tile.figure, weight: "bold" },
     ),
     text(
-      held === "wholly"
-        ? "rpm: beyond the limit, do not use"
-        : held === "in part"
-          ? `rpm: never above ${formatFixed(limitSetting(speed, tile.limits), 0)}`
-          : measureFirst(speed, tile.limits)
-            ? "rpm: near the limit, measure first"
-            : `rpm, ${origin(speed)}`,
+      minded === undefined ? `rpm, ${origin(speed)}` : `rpm: ${minded}`,
       { x: middle, y: baseline + tile.figure * 0.95 + size.tiny * 1.35 },
       {
         ...style,
         size: size.tiny,
-        ...((held || measureFirst(speed, tile.limits) || speed.doubtful || speed.from === "unknown") && {
+        ...((minded !== undefined || speed.doubtful || speed.from === "unknown") && {
           ink: "accent",
           weight: "bold",
         }),

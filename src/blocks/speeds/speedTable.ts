@@ -4,7 +4,7 @@ import { coolant } from "../../cutting/materials.js";
 import { findOperation, operationWords } from "../../cutting/operations.js";
 import { cuttingSpeedUnit } from "../../cutting/rates.js";
 import { sourceTitle } from "../../cutting/sources.js";
-import { measureFirst } from "../../findings/limits.js";
+import { choiceDoubt } from "../../findings/limits.js";
 import { bandFor, speedFor } from "../../findings/speedChoice.js";
 import { speedDoubt } from "../../findings/speedDoubt.js";
 import type { Limits, Machine, Units } from "../../machine/machine.js";
@@ -38,22 +38,31 @@ export const speedTable = block(
         (material, index): Column => ({ heading: [material, bandText(bands[index], machine.units)], align: "middle" }),
       ),
     ];
-    const rows = sizes.map(({ name, diameter }) => [
+    const choices = sizes.map(({ diameter }) =>
+      materials.map((material) => speedFor({ operation, material, diameter }, findings)),
+    );
+    const rows = sizes.map(({ name, diameter }, index) => [
       { text: name, weight: "bold" } satisfies Cell,
       ...(columns.length > materials.length + 1 ? [{ text: formatFixed(diameter, 2) }] : []),
-      ...materials.map((material): Cell => {
-        const choice = speedFor({ operation, material, diameter }, findings);
-        return choice ? cell(choice, dense, machine.limits) : { text: "no data" };
-      }),
+      ...(choices[index] ?? []).map(
+        (choice): Cell => (choice ? cell(choice, dense, machine.limits) : { text: "no data" }),
+      ),
     ]);
+    const marked = dense && choices.flat().some((choice) => choiceDoubt(choice?.speed, machine.limits) !== "");
     const title = `${operation}, ${tool}: belt position and rpm by ${findOperation(operation)?.diameter ?? "diameter"}`;
+    const told = (words: readonly string[], em: number) =>
+      words.flatMap((line) => paragraph(line, width, { size: em, weight: "bold", ink: "accent", gap: 0.5 }));
+    // The belt card says it in its notes on the drive.
+    const doubt = told(settings.coolant ? speedDoubt(findings) : [], size.body);
+    const head = heading(capital(title), width, 2, size.body);
+    // A table of nothing but "none" would hide why.
+    if (findings.drive?.astray)
+      return whole([...head, ...doubt, ...told(["None: no speed of this machine is known."], size.small)], height);
     const runs = [
-      ...heading(capital(title), width, 2, size.body),
-      // The belt card says it in its notes on the drive.
-      ...(settings.coolant
-        ? speedDoubt(findings).flatMap((words) => paragraph(words, width, { ink: "accent", weight: "bold" }))
-        : []),
+      ...head,
+      ...doubt,
       ...table(columns, rows, { width, size: dense ? size.small : size.body, ruleEvery: dense ? 5 : 1 }),
+      ...told(marked ? ["A question mark: measure that speed first, or a reading of it is doubtful."] : [], size.tiny),
       ...paragraph(notes(bands, machine, settings), width, { size: size.tiny, gap: 1 }),
     ];
     return whole(runs, height);
@@ -137,16 +146,20 @@ function cell({ verdict, speed, rpm, heldBy }: SpeedChoice, dense: boolean, limi
       ink: "accent",
       ...small(heldBy === undefined ? verdict : `beyond the ${heldBy}'s limit`),
     };
-  const note = measureFirst(speed, limits)
-    ? "measure first"
-    : verdict === "slower than the band"
-      ? "below the band"
-      : verdict === "held by a limit"
-        ? `held by the ${heldBy}`
-        : "";
+  // The doubt takes the place of a note: cells have room for one.
+  const doubt = choiceDoubt(speed, limits);
+  const note =
+    doubt !== ""
+      ? doubt
+      : verdict === "slower than the band"
+        ? "below the band"
+        : verdict === "held by a limit"
+          ? `held by the ${heldBy}`
+          : "";
   return {
-    text: `${speed.position.name}  ${formatFixed(rpm, 0)}`,
+    text: `${speed.position.name}  ${formatFixed(rpm, 0)}${dense && doubt !== "" ? "?" : ""}`,
     weight: verdict === "in the band" ? "bold" : "regular",
     ...small(note),
+    ...(doubt !== "" && { ink: "accent" }),
   };
 }

@@ -7,7 +7,7 @@ import { spread } from "../../drive/geometricStep.js";
 import { nearestPreferred, preferredNumbers } from "../../drive/preferredNumbers.js";
 import { stepRatio } from "../../drive/ratio.js";
 import type { Findings } from "../../findings/findings.js";
-import { heldByLimit } from "../../findings/limits.js";
+import { choiceDoubt, heldByLimit } from "../../findings/limits.js";
 import type { Drive, Limits } from "../../machine/machine.js";
 import { formatFixed } from "../../quantity/format.js";
 import { block, type Run } from "../shared/block.js";
@@ -101,6 +101,8 @@ function levelsOf({ stages, motor }: Drive): number[][] {
   return levels;
 }
 
+const known = { measured: "measured", slip: "less slip", ratio: "by ratio", unknown: "not known" } as const;
+
 /** Name and speed of every position, pushed apart where they would touch, and between them the ratio of the two. */
 function spindle(
   speeds: readonly SpeedFinding[],
@@ -123,12 +125,15 @@ function spindle(
   );
   const widest = Math.max(...speeds.map(({ position }) => textWidth(position.name, em, "bold")));
   const number = left + 8 + widest + 2 + textWidth("0000", em, "bold");
+  const notes = speeds.map((speed) =>
+    heldByLimit(speed, limits) ? "beyond the limit" : choiceDoubt(speed, limits) || known[speed.from],
+  );
+  const bar = number + 1.2 + Math.max(14.8, 0.8 + Math.max(...notes.map((n) => textWidth(n, size.tiny, "regular"))));
   return speeds.flatMap((speed, index): Mark[] => {
     const row = rows[index] ?? 0;
     const base = row + em * 0.35;
     const at = { x: left, y: y(speed.rpm) };
-    const how = { measured: "measured", slip: "less slip", ratio: "by ratio", unknown: "not known" }[speed.from];
-    const beyond = heldByLimit(speed, limits) !== undefined;
+    const note = notes[index] ?? "";
     const marks: Mark[] = [
       circle(at, 1, { fill: "black" }),
       line({ x: left + 1.2, y: at.y }, { x: left + 7, y: row }, fine),
@@ -139,9 +144,9 @@ function spindle(
         { size: em, anchor: "end", weight: "bold" },
       ),
       text(
-        beyond ? "beyond the limit" : how,
+        note,
         { x: number + 1.2, y: base },
-        { size: size.tiny, ink: beyond ? "accent" : "black" },
+        { size: size.tiny, ink: note === known[speed.from] ? "black" : "accent" },
       ),
     ];
     const next = rows[index + 1];
@@ -149,7 +154,6 @@ function spindle(
     if (next === undefined || ratio === undefined) return marks;
     const word = gaps.includes(index) ? "  gap" : overlaps.includes(index) ? "  overlap" : "";
     const strong = word !== "";
-    const bar = number + 16;
     return [
       ...marks,
       line({ x: bar, y: row - 0.5 }, { x: bar, y: next + 0.5 }, strong ? heavy : fine),

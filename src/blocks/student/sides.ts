@@ -1,6 +1,7 @@
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { group, line, text } from "../../drawing/shapes.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
+import { choiceDoubt } from "../../findings/limits.js";
 import { isAcross, wheelToLearnOn } from "../../findings/roles.js";
 import { speedFor } from "../../findings/speedChoice.js";
 import { speedDoubt } from "../../findings/speedDoubt.js";
@@ -145,7 +146,7 @@ function lostWords(wheel: HandwheelFinding | undefined, { machine }: Findings): 
 function beltDrawing({ drive, machine }: Findings, width: number): Drawing {
   const height = 24;
   const plug = plugOut(height);
-  const slowest = drive?.speeds[0];
+  const slowest = drive?.astray ? undefined : drive?.speeds[0];
   const stage =
     machine.drive?.stages.findIndex(({ steps }) => steps.length > 1 && steps.some(({ kind }) => kind === "belt")) ?? -1;
   const chosen = slowest?.position.steps[stage];
@@ -180,7 +181,11 @@ function speeds(findings: Findings, most: number, width: number): Drawing[] {
     ...sizes.map((diameter): Cell => {
       const choice = speedFor({ operation: "turning", material, diameter }, findings);
       if (choice?.speed === undefined || choice.rpm === undefined) return { text: "ask", ink: "accent" };
-      return { text: choice.speed.position.name, note: `${formatFixed(choice.rpm, 0)} rpm` };
+      const doubt = choiceDoubt(choice.speed, machine.limits);
+      const note = `${formatFixed(choice.rpm, 0)} rpm`;
+      return doubt === ""
+        ? { text: choice.speed.position.name, note }
+        : { text: choice.speed.position.name, note: `${note}, ${doubt}`, ink: "accent" };
     }),
   ]);
   const columns = [

@@ -3,9 +3,10 @@ import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { line, rectangle, text } from "../../drawing/shapes.js";
 import { textWidth, wrapText } from "../../drawing/text.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
+import { choiceDoubt } from "../../findings/limits.js";
 import { dialReading, doubtToRead } from "../../findings/settings.js";
 import { travelWords } from "../../findings/travelWords.js";
-import type { Units } from "../../machine/machine.js";
+import type { Limits, Machine, Units } from "../../machine/machine.js";
 import type { Pass } from "../../plan/passes.js";
 import { type PlannedStep, planOf } from "../../plan/plan.js";
 import { capital, formatBound, formatFixed, formatLength, plural } from "../../quantity/format.js";
@@ -32,7 +33,7 @@ export const planSteps = block({}, ({ findings, width }): Run[] => {
     ),
     ...objections(plan.objections, width),
     ...unevenLines(plan.steps, units, width),
-    ...plan.steps.flatMap((step, index) => stepRuns(step, index + 1, units, width)),
+    ...plan.steps.flatMap((step, index) => stepRuns(step, index + 1, machine, width)),
     ...(job.parts > 1 ? repeat(job.parts, width) : []),
   ];
 });
@@ -84,9 +85,9 @@ function repeat(parts: number, width: number): Run[] {
 /** More parts than these are counted on another sheet. */
 const mostBoxes = 120;
 
-function stepRuns(step: PlannedStep, number: number, units: Units, width: number): Run[] {
+function stepRuns(step: PlannedStep, number: number, { units, limits }: Machine, width: number): Run[] {
   return together([
-    { drawing: stepHead(step, number, width), gap: 4 },
+    { drawing: stepHead(step, number, limits, width), gap: 4 },
     ...step.notes.flatMap((note) =>
       paragraph(note, width - 10, { size: size.small, gap: 0.4 }).map((run) => shifted(run, 10, width)),
     ),
@@ -116,9 +117,9 @@ const shifted = (run: Run, by: number, width: number): Run => ({
 });
 
 /** A box to tick, the step, and at the right the belt position and speed in large figures. */
-function stepHead(step: PlannedStep, number: number, width: number): Drawing {
+function stepHead(step: PlannedStep, number: number, limits: Limits, width: number): Drawing {
   const speed = step.byHand ? "by hand, power off" : speedWords(step);
-  const small = step.byHand || step.speed?.speed === undefined ? "" : `rpm${verdict(step)}`;
+  const small = step.byHand || step.speed?.speed === undefined ? "" : `rpm${verdict(step, limits)}`;
   const right = Math.max(textWidth(speed, size.title, "bold"), textWidth(small, size.tiny, "regular"));
   const lines = wrapText(`${number}.  ${capital(step.title)}`, width - 10 - right - 4, size.heading, "bold");
   const marks: Mark[] = [
@@ -144,7 +145,9 @@ function speedWords({ speed }: PlannedStep): string {
   return `${speed.speed.position.name}  ${formatFixed(speed.rpm, 0)}`;
 }
 
-function verdict({ speed }: PlannedStep): string {
+function verdict({ speed }: PlannedStep, limits: Limits): string {
+  const doubt = choiceDoubt(speed?.speed, limits);
+  if (doubt !== "") return `, ${doubt}`;
   if (speed?.verdict === "slower than the band") return ", slower than the material would bear";
   return speed?.verdict === "held by a limit" ? ", held by a limit" : "";
 }
