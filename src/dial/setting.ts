@@ -35,13 +35,18 @@ export function settingFor(distance: number, perTurn: number, dial: DialChoice |
 export const divisionWorth = (dial: DialChoice, perTurn: number): number =>
   dial.closure === "even" ? perTurn / dial.divisions : dial.divisionValue;
 
-/** What a dial made for `nominal` must be turned to for the true distance: whole turns, then its own reading. */
+/** What an old dial must be turned to, that shows `shows` in a turn of `perTurn`: whole turns, then its own reading, and what it
+ *  would have been wrong by, had it been believed. mm, of what the old dial reads. */
 export function oldDialSetting(
   distance: number,
   perTurn: number,
-  nominal: number,
-): { wholeTurns: number; reading: number } {
+  shows: number,
+): { wholeTurns: number; reading: number; wrongBy: number } {
   const turns = distance / perTurn;
   const wholeTurns = Math.floor(turns + hair);
-  return { wholeTurns, reading: Math.max(0, turns - wholeTurns) * nominal };
+  return {
+    wholeTurns,
+    reading: Math.max(0, turns - wholeTurns) * shows,
+    wrongBy: distance * (perTurn / shows - 1),
+  };
 }

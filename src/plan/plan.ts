@@ -48,7 +48,7 @@ function planned(step: JobStep, job: Job, findings: Findings, before: readonly J
   const wheel: WheelOf = (role) => wheelFor(role, findings.handwheels);
   const speed: SpeedOf = (operation, diameter) =>
     speedFor({ operation, diameter, material: job.material, tool: job.tool }, findings);
-  const show = showIn(findings.machine.units);
+  const show = showIn(findings.machine, job);
   switch (step.do) {
     case "face": {
       // The finer slide divides the depth better.

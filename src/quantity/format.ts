@@ -30,6 +30,21 @@ export function formatLength(mm: number, unit: LengthUnit, places: number = USUA
   return `${formatFixed(fromMm(mm, unit), places)} ${unit}`;
 }
 
+/** What is measured on paper or on a part: so many places in mm, and one more in inches, which tells about as much.
+ *  @example formatSize(120.17, "in")   // "4.731 in" */
+export const formatSize = (mm: number, unit: LengthUnit, mmPlaces = 2): string =>
+  `${sizeFigure(mm, unit, mmPlaces)} ${unit}`;
+
+/** Its number alone, for a column whose heading holds the unit. */
+export const sizeFigure = (mm: number, unit: LengthUnit, mmPlaces = 2): string =>
+  formatFixed(fromMm(mm, unit), sizePlaces(unit, mmPlaces));
+
+/** The same without the zeros at its end. */
+export const trimmedSize = (mm: number, unit: LengthUnit, mmPlaces = 2): string =>
+  `${trimmed(fromMm(mm, unit), sizePlaces(unit, mmPlaces))} ${unit}`;
+
+const sizePlaces = (unit: LengthUnit, mmPlaces: number): number => (unit === "mm" ? mmPlaces : mmPlaces + 1);
+
 /** Uncertainty (> 0) to two significant digits and the value to the same place, GUM 7.2.6. An uncertainty of 0 is
  *  written "0", with the value as it is. */
 export function formatUncertain(

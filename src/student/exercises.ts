@@ -5,10 +5,12 @@ import { choiceDoubt } from "../findings/limits.js";
 import { isAcross, wheelFor, wheelToLearnOn } from "../findings/roles.js";
 import { settingToRead } from "../findings/settings.js";
 import { speedFor } from "../findings/speedChoice.js";
+import type { Units } from "../machine/machine.js";
+import { asGiven } from "../machine/written.js";
 import { formatFixed, formatLength, plural, trimmed } from "../quantity/format.js";
-import { fromMm, inMm } from "../quantity/length.js";
+import { fromMm, inMm, MM_PER_INCH } from "../quantity/length.js";
 import { threads } from "../thread/data.js";
-import { threadNamed, turnsFor } from "../thread/thread.js";
+import { designationOf, threadNamed, turnsFor } from "../thread/thread.js";
 import { type Dice, dice } from "./dice.js";
 
 /** `lines`: where the index stands in the drawing of the dial that goes with it. */
@@ -30,7 +32,7 @@ export function exercises(findings: Findings): Exercise[] {
     ...(across ? dialExercises(across, findings, throws) : []),
     ...(along && along !== across ? lengthExercise(along, findings, throws) : []),
     ...speedExercises(findings, throws),
-    ...threadExercise(throws),
+    ...threadExercise(machine.units, throws),
   ];
 }
 
@@ -120,7 +122,7 @@ function speedExercises(findings: Findings, throws: Dice): Exercise[] {
     // An exercise must not teach a speed that is to be measured first.
     if (choice === undefined || choiceDoubt(choice.speed, machine.limits) !== "") return [];
     const { speed, rpm, verdict } = choice;
-    const size = `${trimmed(fromMm(diameter, machine.units), 3)} ${machine.units}`;
+    const size = asGiven(diameter, machine);
     return [
       {
         question: `You turn ${material}, ${size} thick. Look at the speed card. Where does the belt go?`,
@@ -133,14 +135,27 @@ function speedExercises(findings: Findings, throws: Dice): Exercise[] {
   });
 }
 
-const usual = ["M3", "M4", "M5", "M6", "M8"];
+/** Small threads that a class has taps for, of the machine's own unit. */
+const usual: Readonly<Record<Units, readonly string[]>> = {
+  mm: ["M3", "M4", "M5", "M6", "M8"],
+  in: ["#6-32", "#8-32", "#10-24", "1/4-20 UNC", "5/16-18 UNC"],
+};
 
-function threadExercise(throws: Dice): Exercise[] {
-  const names = threads.map(({ name }) => name).filter((name) => usual.includes(name));
+function threadExercise(units: Units, throws: Dice): Exercise[] {
+  const names = threads.map(designationOf).filter((name) => usual[units].includes(name));
   const [first, ...rest] = names;
   if (first === undefined) return [];
   const thread = threadNamed(throws.pick([first, ...rest]));
   if (thread === undefined) return [];
+  if (units === "in") {
+    const sixteenths = throws.whole(4, 10);
+    return [
+      {
+        question: `Cut a ${thread.designation} thread ${sixteenths}/16 in deep, by hand. It has ${trimmed(MM_PER_INCH / thread.pitch, 1)} turns to the inch. How many turns?`,
+        answer: `${trimmed(turnsFor(inMm(sixteenths / 16, "in"), thread.pitch), 1)} turns`,
+      },
+    ];
+  }
   const depth = throws.whole(6, 12);
   return [
     {

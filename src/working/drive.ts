@@ -2,8 +2,8 @@ import type { SpeedFinding, StageSlip } from "../drive/finding.js";
 import { stepRatio } from "../drive/ratio.js";
 import type { Findings } from "../findings/findings.js";
 import { speedDoubt } from "../findings/speedDoubt.js";
-import type { Drive, Step } from "../machine/machine.js";
-import { formatFixed } from "../quantity/format.js";
+import type { Drive, Step, Units } from "../machine/machine.js";
+import { formatFixed, formatSize, sizeFigure } from "../quantity/format.js";
 import type { Input, Source, Subject } from "./working.js";
 
 /** Spindle speed of every position. */
@@ -23,7 +23,7 @@ export function explainSpeed({ machine, drive }: Findings): Subject[] {
       inputs: [
         ...(speed.from === "measured" ? readingsAt(speed, parts) : []),
         motorSpeed(parts),
-        ...ratios(speed, parts),
+        ...ratios(speed, parts, machine.units),
         { name: "by ratio alone", value: speed.byRatioRpm, unit: "rpm", source: computed("motor speed × ratios") },
         ...(speed.from === "slip" ? slipsInUse(speed, parts, drive.stageSlips ?? []) : []),
       ],
@@ -136,12 +136,12 @@ function readingsAt({ position }: SpeedFinding, { tachometer }: Drive): Input[] 
   );
 }
 
-function ratios({ position }: SpeedFinding, { stages }: Drive): Input[] {
+function ratios({ position }: SpeedFinding, { stages }: Drive, units: Units): Input[] {
   return position.steps.map((step, index): Input => {
     const stage = stages[index];
     const place = Math.max(0, stage?.steps.indexOf(step) ?? 0);
     return {
-      name: `ratio of ${stage?.name ?? `stage ${index + 1}`} (${stepWords(step)})`,
+      name: `ratio of ${stage?.name ?? `stage ${index + 1}`} (${stepWords(step, units)})`,
       value: stepRatio(step),
       unit: "",
       source: { from: "stated", path: ["drive", "stages", index, "steps", place] },
@@ -149,10 +149,10 @@ function ratios({ position }: SpeedFinding, { stages }: Drive): Input[] {
   });
 }
 
-function stepWords(step: Step): string {
+function stepWords(step: Step, units: Units): string {
   switch (step.kind) {
     case "belt":
-      return `pulley ${formatFixed(step.driver, 1)} drives ${formatFixed(step.driven, 1)} mm`;
+      return `pulley ${sizeFigure(step.driver, units, 1)} drives ${formatSize(step.driven, units, 1)}`;
     case "gears":
       return step.pairs.map(({ driver, driven }) => `${driver} drives ${driven} teeth`).join(", ");
     case "direct":

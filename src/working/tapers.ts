@@ -1,7 +1,8 @@
 import type { Findings } from "../findings/findings.js";
-import type { TaperWish } from "../machine/machine.js";
+import type { TaperWish, Units } from "../machine/machine.js";
 import { toDegrees, toRadians } from "../quantity/angle.js";
 import { formatFixed, formatLength } from "../quantity/format.js";
+import { inMm } from "../quantity/length.js";
 import { diameterError, riseAlongAxis, sineBarStack, taperOfHalfAngle } from "../taper/taper.js";
 import type { Input, Subject, Working } from "./working.js";
 
@@ -13,9 +14,10 @@ export const explainTaper = ({ machine }: Findings): Subject[] =>
   }));
 
 /** Length of axis, and spacing of a sine bar's rolls, that the notes are told for, mm. */
-const over = 100;
+const overIn: Readonly<Record<Units, number>> = { mm: 100, in: inMm(4, "in") };
 
-function working(taper: TaperWish, index: number, units: "mm" | "in"): Working {
+function working(taper: TaperWish, index: number, units: Units): Working {
+  const over = overIn[units];
   const { name, halfAngle, large, small, length } = taper;
   const path = ["tapers", index];
   const byDiameters = large !== undefined && small !== undefined && length !== undefined;

@@ -11,10 +11,12 @@ import { correctedLines } from "./corrected.js";
 
 /** For each stop of the file: turns and divisions, the steps, and what tolerance the machine can hold. */
 export const stopSettings = block({}, ({ findings, width }): Run[] => {
-  const { units } = findings.machine;
+  const { machine } = findings;
+  const { units } = machine;
+  const given = (mm: number) => machine.written?.get(mm) ?? show(mm);
   const show = (mm: number) => formatLength(mm, units, units === "mm" ? 2 : 4);
   return repeats(findings).flatMap(({ stop, wheel, repeat }): Run[] => {
-    const title = `${stop.name}: ${show(stop.length)} by the ${stop.handwheel.toLowerCase()}${stop.parts === undefined ? "" : `, ${plural(stop.parts, "part")}`}`;
+    const title = `${stop.name}: ${given(stop.length)} by the ${stop.handwheel.toLowerCase()}${stop.parts === undefined ? "" : `, ${plural(stop.parts, "part")}`}`;
     const head = paragraph(title, width, { size: size.heading, weight: "bold", gap: 5 });
     if (wheel === undefined || repeat === undefined)
       return [
@@ -49,9 +51,9 @@ export const stopSettings = block({}, ({ findings, width }): Run[] => {
             `The length itself is in doubt by ${formatBound(repeat.lengthDoubt, units)} until the first part is measured.`,
           ]),
     ];
-    const serves = stop.tolerance === undefined ? [] : verdict(show(stop.tolerance), repeat);
+    const serves = stop.tolerance === undefined ? [] : verdict(given(stop.tolerance), repeat);
     const beyond = repeat.beyondTravel
-      ? [`${show(stop.length)} is beyond this slide's travel: set the stop in two steps or move the work.`]
+      ? [`${given(stop.length)} is beyond this slide's travel: set the stop in two steps or move the work.`]
       : [];
     return [
       ...head,
