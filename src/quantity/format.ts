@@ -45,6 +45,19 @@ export const trimmedSize = (mm: number, unit: LengthUnit, mmPlaces = 2): string 
 
 const sizePlaces = (unit: LengthUnit, mmPlaces: number): number => (unit === "mm" ? mmPlaces : mmPlaces + 1);
 
+/** A size that must be kept within `tolerance` (mm, > 0; undefined where none is given), as a number in `unit`: its last place is
+ *  at most a twentieth of the tolerance, and no figure of the size as it is given is cut off short of a hundred-thousandth.
+ *  @example figureWithin(7.985, 0.02, "mm")   // "7.985" */
+export function figureWithin(mm: number, tolerance: number | undefined, unit: LengthUnit): string {
+  const usual = unit === "mm" ? 2 : 4;
+  const value = fromMm(mm, unit);
+  const given = trimmed(value, usual + 2).split(".")[1]?.length ?? 0;
+  // A size that came out of another unit has no last figure: what its tolerance needs is enough.
+  const own = given > usual + 1 ? usual : given;
+  const needed = tolerance === undefined ? 0 : Math.ceil(-Math.log10(fromMm(tolerance, unit) / 20) - 1e-9);
+  return formatFixed(value, Math.min(MOST_PLACES, Math.max(usual, own, needed)));
+}
+
 /** Uncertainty (> 0) to two significant digits and the value to the same place, GUM 7.2.6. An uncertainty of 0 is
  *  written "0", with the value as it is. */
 export function formatUncertain(

@@ -1,9 +1,10 @@
-import type { DialChoice, DialFinding } from "../dial/finding.js";
+import type { DialFinding } from "../dial/finding.js";
 import type { Setting } from "../dial/setting.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import { choiceDoubt } from "../findings/limits.js";
 import { isAcross, wheelFor, wheelToLearnOn } from "../findings/roles.js";
 import { settingToRead } from "../findings/settings.js";
+import { shownAt } from "../findings/settingWords.js";
 import { speedFor } from "../findings/speedChoice.js";
 import type { Units } from "../machine/machine.js";
 import { asGiven } from "../machine/written.js";
@@ -67,8 +68,8 @@ function dialExercises(wheel: HandwheelFinding, { machine }: Findings, throws: D
     },
     whole,
     {
-      question: `You want ${show(distance, units === "mm" ? 1 : 3)} on the dial. ${chosen.rows > 1 ? "How many turns? Then which row, and what does it say?" : "How many turns and lines?"}`,
-      answer: setting === undefined ? "" : settingWords(setting, chosen),
+      question: `You want ${show(distance, units === "mm" ? 1 : 3)} on the dial. How many turns? Then what does the dial say${chosen.rows > 1 ? ", and on which row" : ""}?`,
+      answer: setting === undefined ? "" : settingAnswer(wheel, setting),
     },
     ...(isAcross(wheel)
       ? [
@@ -85,19 +86,16 @@ function dialExercises(wheel: HandwheelFinding, { machine }: Findings, throws: D
   ];
 }
 
-/** Turns and lines; on a dial of several rows the lines do not begin at 0, so its own numbers are read there. */
-function settingWords({ wholeTurns, divisions = 0, row, reading }: Setting, { unit, rows }: DialChoice): string {
-  const turns = wholeTurns === 0 ? "" : plural(wholeTurns, "turn");
-  if (row !== undefined && reading !== undefined && rows > 1) {
-    const says = `row ${row} says ${trimmed(fromMm(reading, unit), unit === "mm" ? 2 : 4)} ${unit}`;
-    return turns === "" ? `No whole turn: ${says}` : `${turns}, then ${says}`;
-  }
-  const lines = `${trimmed(divisions, 1)} lines`;
-  return turns === "" ? lines : `${turns} and ${lines}`;
+/** Whole turns, then what stands on the dial. */
+function settingAnswer(wheel: HandwheelFinding, setting: Setting): string {
+  const shown = shownAt(wheel, setting);
+  if (shown === undefined) return `${formatFixed(setting.turns, 2)} turns`;
+  const says = `${shown.row === undefined ? "the dial" : `row ${shown.row}`} says ${shown.figure}`;
+  return setting.wholeTurns === 0 ? `No whole turn: ${says}` : `${plural(setting.wholeTurns, "turn")}, then ${says}`;
 }
 
 function lengthExercise(wheel: HandwheelFinding, { machine }: Findings, throws: Dice): Exercise[] {
-  const { handwheel, dial } = wheel;
+  const { handwheel } = wheel;
   const { units } = machine;
   const length = inMm(throws.whole(4, 12) / (units === "mm" ? 1 : 32), units);
   const setting = settingToRead(wheel, length);
@@ -105,7 +103,7 @@ function lengthExercise(wheel: HandwheelFinding, { machine }: Findings, throws: 
   return [
     {
       question: `A step is ${trimmed(fromMm(length, units), 4)} ${units} long. How do you turn the ${handwheel.name.toLowerCase()}?`,
-      answer: dial === undefined ? `${formatFixed(setting.turns, 2)} turns` : settingWords(setting, dial.chosen),
+      answer: settingAnswer(wheel, setting),
     },
   ];
 }

@@ -1,5 +1,6 @@
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import { doubtToRead, oldSettingToRead, settingToRead } from "../findings/settings.js";
+import { settingWords } from "../findings/settingWords.js";
 import type { Machine } from "../machine/machine.js";
 import { asGiven } from "../machine/written.js";
 import { formatLength } from "../quantity/format.js";
@@ -32,12 +33,12 @@ function working(
   const setting = settingToRead(finding, distance);
   if (feed === undefined || reading === undefined || setting === undefined)
     return { missing: `the feed of the ${handwheel.name.toLowerCase()} is not given` };
-  const { turns, wholeTurns, divisions, row, error } = setting;
+  const { turns, divisions, error } = setting;
   const old = oldSettingToRead(finding, distance);
   const doubt = doubtToRead(finding, distance);
   return {
     title: `${handwheel.name}: turns for ${asGiven(distance, machine)} of ${handwheel.reads}`,
-    formula: "turns = distance ÷ p; its whole part, and the rest in divisions to the tenth",
+    formula: "turns = distance ÷ p; its whole part, and what the dial then reads to a tenth of a division",
     inputs: [
       {
         name: "distance",
@@ -55,9 +56,7 @@ function working(
     notes: [
       ...(divisions === undefined || dial === undefined
         ? []
-        : [
-            `that is ${wholeTurns} whole turns and ${divisions} divisions of ${dial.chosen.divisionLabel}${row === undefined ? "" : ` on row ${row}`}, which leaves ${formatLength(error, units)}`,
-          ]),
+        : [`that is ${settingWords(finding, setting)}, which leaves ${formatLength(error, units)}`]),
       ...(old === undefined
         ? []
         : [

@@ -1,5 +1,6 @@
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { correctedSetting, doubtToRead, oldSettingToRead, settingToRead } from "../../findings/settings.js";
+import { figureUnit, settingFigures, shownAt } from "../../findings/settingWords.js";
 import { startsOver, startWords, travelWords, withinTurnWords } from "../../findings/travelWords.js";
 import type { Machine, Units } from "../../machine/machine.js";
 import { isFarFromNominal } from "../../machine/nominalSlip.js";
@@ -133,15 +134,10 @@ function distanceTable(
     ...(dial
       ? [
           {
-            heading: ["and divisions", `of ${dial.chosen.divisionLabel}`],
+            heading: ["then the dial", `reads, ${figureUnit(finding)}`],
             align: "decimal",
           } as const,
-          ...(dial.chosen.rows > 1
-            ? [
-                { heading: ["which reads", dial.chosen.unit], align: "decimal" } as const,
-                { heading: ["on row"], align: "decimal" } as const,
-              ]
-            : []),
+          ...(dial.chosen.rows > 1 ? [{ heading: ["on row"], align: "decimal" } as const] : []),
           { heading: ["leaves", units], align: "decimal", optional: true } as const,
         ]
       : []),
@@ -160,19 +156,18 @@ function distanceTable(
   const rows = distances.map((distance): Cell[] => {
     const setting = settingToRead(finding, distance);
     if (setting === undefined) return [];
+    const shown = shownAt(finding, setting);
     const old = oldSettingToRead(finding, distance);
     const doubt = doubtToRead(finding, distance);
     return [
       { text: sizeText(distance, sizes), weight: "bold" },
       { text: show(distance, other) },
       { text: String(setting.wholeTurns), weight: "bold" },
-      ...(setting.divisions === undefined
+      ...(shown === undefined
         ? []
         : [
-            { text: formatFixed(setting.divisions, 1), weight: "bold" } as const,
-            ...(setting.reading === undefined || dial === undefined
-              ? []
-              : [{ text: show(setting.reading, dial.chosen.unit) }, { text: String(setting.row) }]),
+            { text: shown.figure, weight: "bold" } as const,
+            ...(shown.row === undefined ? [] : [{ text: String(shown.row), weight: "bold" } as const]),
             { text: show(setting.error, units) },
           ]),
       { text: formatFixed(setting.turns, 3) },
@@ -208,13 +203,25 @@ function inches(value: number): string {
   return rest === 0 ? String(whole) : `${whole > 0 ? `${whole} ` : ""}${rest}/${under}`;
 }
 
+/** Beyond so many turns only every tenth is told: what lies between adds up. */
+const MOST_TURNS = 60;
+const TURNS_IN_FULL = 20;
+
+/** Whole turns over the travel, `usual` of them where the file does not give that. */
+function turnsTold({ handwheel, feed }: HandwheelFinding, usual: number): number[] {
+  const { travel } = handwheel;
+  const last =
+    travel === undefined || feed === undefined ? usual : Math.max(1, Math.floor(travel / feed.perTurn + 1e-9));
+  return Array.from({ length: last }, (_, index) => index + 1).filter(
+    (turn) => last <= MOST_TURNS || turn <= TURNS_IN_FULL || turn % 10 === 0 || turn === last,
+  );
+}
+
 /** `dial 0 stands for` is the start reading of each turn on a dial that does not close. */
 function wholeTurns(finding: HandwheelFinding, most: number, units: Units, width: number): Run[] {
-  const { feed, reading, dial, handwheel } = finding;
+  const { feed, reading, dial } = finding;
   if (feed === undefined || reading === undefined) return [];
   const { factor } = reading;
-  const reach =
-    handwheel.travel === undefined ? most : Math.min(most, Math.max(1, Math.floor(handwheel.travel / feed.perTurn)));
   const other: Units = units === "mm" ? "in" : "mm";
   const open = dial !== undefined && dial.chosen.closes === false;
   const columns: Column[] = [
@@ -231,8 +238,7 @@ function wholeTurns(finding: HandwheelFinding, most: number, units: Units, width
         ]),
     ...(feed.uncertainty === undefined ? [] : [{ heading: ["doubt ±", units], align: "decimal" } as const]),
   ];
-  const rows = Array.from({ length: reach }, (_, index): Cell[] => {
-    const turns = index + 1;
+  const rows = turnsTold(finding, most).map((turns): Cell[] => {
     const travel = turns * feed.perTurn;
     return [
       { text: String(turns), weight: "bold" },
@@ -271,12 +277,7 @@ function correctedTable(
           { text: sizeText(distance, sizes), weight: "bold" },
           ...settings.map(
             (setting): Cell => ({
-              text:
-                setting === undefined
-                  ? "–"
-                  : setting.divisions === undefined
-                    ? formatFixed(setting.turns, 3)
-                    : `${setting.wholeTurns} + ${formatFixed(setting.divisions, 1)}${setting.row === undefined ? "" : `, row ${setting.row}`}`,
+              text: setting === undefined ? "–" : settingFigures(finding, setting),
             }),
           ),
         ],
@@ -291,7 +292,7 @@ function correctedTable(
     ...part("Corrected over the stretch that was measured", width),
     ...kept(
       paragraph(
-        `Turns${dial ? ` + divisions of ${dial.chosen.divisionLabel}` : ""}, counted from the turn of the readings at which the movement begins; – ends beyond what was measured.`,
+        `Turns${dial ? ` + what the dial then reads, ${figureUnit(finding)}` : ""}, counted from the turn of the readings at which the movement begins; – ends beyond what was measured.`,
         width,
         { size: size.small, gap: 0.5 },
       ),

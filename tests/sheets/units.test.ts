@@ -19,7 +19,7 @@ type Case = {
 
 const inch: Case = {
   path: "tests/machine/sound/inch-everything.yaml",
-  job: "tests/units/inchJob.yaml",
+  job: "tests/job/inch-pin.yaml",
   foreign: /\bmm\b|millimet|µm/,
   allowed: [
     { on: "turns", words: /^Round distances, millimetres$|^mm$/, why: "the second table is for drawings in mm" },
@@ -54,7 +54,7 @@ const metric: Case = {
       why: "a dial that the file asks for in inches; an old dial in inches",
     },
     { on: "threads", words: /^in$|^[\d/]+ in$|per inch/, why: "inch threads and their drills" },
-    { on: "tapers", words: /in per foot/, why: "the name of that way to write a taper" },
+    { on: "tapers", words: /in per foot|^1 in$/, why: "names of the ways to write a taper" },
     { on: "dial", words: /0\.001 in|0\.0625 in|in too much|1 = /, why: "the file asks for a dial in inches" },
     { on: "engraving", words: /0\.001 in|0\.0625 in/, why: "the file asks for a dial in inches" },
     { on: "dial-choices", words: /0\.0\d+ in|reads in inches|Reads in inches/, why: "dials in inches to choose" },
