@@ -1,5 +1,6 @@
-import type { OwnCuttingSpeed, Work } from "../machine/machine.js";
+import type { Firmness, OwnCuttingSpeed, Work } from "../machine/machine.js";
 import { MM_PER_FOOT } from "../quantity/length.js";
+import { type SourceRange, weigh } from "./agreement.js";
 import { cuttingSpeeds } from "./data.js";
 import type { CuttingSpeed, Factor } from "./finding.js";
 import { findMaterial } from "./materials.js";
@@ -9,16 +10,17 @@ import { highSpeedSteel, type PublishedSpeed } from "./published/source.js";
 import { metresPerMinuteAt } from "./rates.js";
 import { findTool } from "./tools.js";
 
-/** `cuttingSpeeds`: the machine file's own rows; one that fits overrides all published ones. `derating`: a light machine's
- *  factor on every published speed; own rows stand as they are. The file's whole `work` will do. */
-export type CuttingSpeedOptions = Partial<Pick<Work, "cuttingSpeeds" | "derating">> & {
+/** `cuttingSpeeds`: the machine file's own rows; one that fits overrides all published ones. `firmness`, light when left
+ *  out, and `derating`, a factor, go on every published speed; own rows stand as they are. The file's whole `work` will
+ *  do. */
+export type CuttingSpeedOptions = Partial<Pick<Work, "cuttingSpeeds" | "derating" | "firmness">> & {
   /** mm; needed where a source goes by spindle speed (knurling, wood), or by size of the stock. */
   readonly diameter?: number;
 };
 
-/** The range that the sources span for a material, tool and operation, m/min; undefined where none has a figure. Where
- *  sources disagree the range says so: from the least to the greatest. A figure from memory counts only where none was
- *  read; an operation or a tool without figures is taken from its nearest with a published factor. */
+/** The range for a material, tool and operation, m/min, of the sources that agree; undefined where none has a figure. What
+ *  to choose at most goes by the source nearest to the cut. A figure from memory counts only where none was read; an
+ *  operation or a tool without figures is taken from its nearest with a published factor. */
 export function cuttingSpeed(
   material: string,
   tool: string,
@@ -30,8 +32,8 @@ export function cuttingSpeed(
   const asked = { material, tool: findTool(tool) ?? tool.trim().toLowerCase(), operation };
   const own = ownSpeed(asked, options.cuttingSpeeds ?? []);
   if (own !== undefined) return own;
-  if (operation.name === "knurling") return knurlingSpeed(asked, options.diameter);
-  const found = publishedSpeed(asked, options.diameter);
+  if (operation.name === "knurling") return knurlingSpeed(asked, options);
+  const found = publishedSpeed(asked, options);
   return found && derated(found, options.derating ?? 1);
 }
 
@@ -52,12 +54,14 @@ function ownSpeed({ material, tool, operation }: Asked, own: readonly OwnCutting
   const sources = [asGiven === undefined ? source : `${source} (${material}, ${asGiven})`];
   return {
     ...{ material, tool, operation: operation.name, slowest, fastest, most: fastest },
-    ...{ sources, confidence: "read", rows: [], factors: [] },
+    ...{ sources, confidence: "read", apart: [], rows: [], factors: [] },
   };
 }
 
+type Way = { readonly rows: readonly PublishedSpeed[]; readonly factors: readonly Factor[] };
+
 /** Rows for just this tool and operation, or the nearest ones times a factor. */
-function publishedSpeed({ material, tool, operation }: Asked, diameter: number | undefined): CuttingSpeed | undefined {
+function wayTo({ material, tool, operation }: Asked, diameter: number | undefined): Way | undefined {
   const standard = findMaterial(material);
   const rowsFor = (forTool: string, forOperation: string) =>
     trusted(
@@ -71,7 +75,7 @@ function publishedSpeed({ material, tool, operation }: Asked, diameter: number |
     );
   const toolFactor = toolFactors[tool]?.[operation.like];
   const other = operationFactors[operation.name];
-  const ways: { rows: PublishedSpeed[]; factors: Factor[] }[] = [
+  const ways: Way[] = [
     { rows: rowsFor(tool, operation.name), factors: [] },
     ...(toolFactor && operation.name !== "tapping"
       ? [{ rows: rowsFor(highSpeedSteel, operation.name), factors: factorsOf(tool, toolFactor) }]
@@ -86,25 +90,49 @@ function publishedSpeed({ material, tool, operation }: Asked, diameter: number |
         ]
       : []),
   ];
-  const way = ways.find(({ rows }) => rows.length > 0);
-  if (way === undefined) return undefined;
+  return ways.find(({ rows }) => rows.length > 0);
+}
+
+function publishedSpeed(asked: Asked, { diameter, firmness }: CuttingSpeedOptions): CuttingSpeed | undefined {
+  const way = wayTo(asked, diameter);
+  const weighed = way && weigh(rangesOf(way, diameter), asked.operation.cautious);
+  if (way === undefined || weighed === undefined) return undefined;
+  const { material, tool, operation } = asked;
   const { rows, factors } = way;
-  const least = factors.reduce((product, { from }) => product * from, 1);
-  const greatest = factors.reduce((product, { to }) => product * to, 1);
-  const froms = rows.map((row) => metresPerMinute(row, row.from, diameter) * least);
-  const tos = rows.map((row) => metresPerMinute(row, row.to, diameter) * greatest);
-  const [slowest, fastest] = [Math.min(...froms), Math.max(...tos)];
+  const { nearest, agreeing, apart } = weighed;
   const byRpm = rows.find(({ unit }) => unit === "rpm");
+  const served = [...agreeing.flatMap((one) => one.rows), ...factors];
   return {
-    ...{ material, tool, operation: operation.name, slowest, fastest, rows, factors },
-    most: operation.cautious ? Math.max(slowest, Math.min(...tos)) : fastest,
-    sources: [...new Set([...rows, ...factors].map(({ source }) => source))],
-    confidence: [...rows, ...factors].every(({ confidence }) => confidence === "read") ? "read" : "memory",
-    ...(byRpm && { rpm: { slowest: byRpm.from, fastest: byRpm.to } }),
+    ...{ material, tool, operation: operation.name, rows, factors, nearest: nearest.source, apart },
+    slowest: Math.min(...agreeing.map(({ slowest }) => slowest)),
+    fastest: Math.max(...agreeing.map(({ fastest }) => fastest)),
+    most: mostOf(nearest.slowest, nearest.fastest, firmness),
+    sources: [...new Set(served.map(({ source }) => source))],
+    confidence: served.every(({ confidence }) => confidence === "read") ? "read" : "memory",
+    ...(byRpm && { rpm: { slowest: byRpm.from, most: mostOf(byRpm.from, byRpm.to, firmness) } }),
   };
 }
 
-const trusted = (rows: PublishedSpeed[]): PublishedSpeed[] => {
+/** Upper end of what is aimed at: a light machine keeps to the lower half of the range. */
+const mostOf = (slowest: number, fastest: number, firmness: Firmness = "light"): number =>
+  firmness === "light" ? (slowest + fastest) / 2 : fastest;
+
+/** What each source gives, all its rows for the cut as one, in the order of `sources`. */
+function rangesOf({ rows, factors }: Way, diameter: number | undefined): SourceRange[] {
+  const least = factors.reduce((product, { from }) => product * from, 1);
+  const greatest = factors.reduce((product, { to }) => product * to, 1);
+  return [...new Set(rows.map(({ source }) => source))].map((source) => {
+    const own = rows.filter((row) => row.source === source);
+    return {
+      source,
+      slowest: Math.min(...own.map((row) => metresPerMinute(row, row.from, diameter) * least)),
+      fastest: Math.max(...own.map((row) => metresPerMinute(row, row.to, diameter) * greatest)),
+      rows: own,
+    };
+  });
+}
+
+const trusted = (rows: readonly PublishedSpeed[]): readonly PublishedSpeed[] => {
   const read = rows.filter(({ confidence }) => confidence === "read");
   return read.length > 0 ? read : rows;
 };
@@ -119,32 +147,43 @@ function factorsOf(what: string, rows: readonly PublishedFactor[]): Factor[] {
   return [{ what, from, to, source, confidence: rows.every((row) => row.confidence === "read") ? "read" : "memory" }];
 }
 
-function knurlingSpeed({ material, tool, operation }: Asked, diameter: number | undefined): CuttingSpeed | undefined {
+function knurlingSpeed(
+  { material, tool, operation }: Asked,
+  { diameter, firmness }: CuttingSpeedOptions,
+): CuttingSpeed | undefined {
   if (diameter === undefined || findMaterial(material) === undefined) return undefined;
   const { slowestRpm, fastestRpm, source, confidence } = knurling;
-  const fastest = metresPerMinuteAt(fastestRpm, diameter);
+  const mostRpm = mostOf(slowestRpm, fastestRpm, firmness);
   return {
-    ...{ material, tool, operation: operation.name, fastest, most: fastest, confidence, rows: [], factors: [] },
+    ...{ material, tool, operation: operation.name, confidence, nearest: source, apart: [], rows: [], factors: [] },
     slowest: metresPerMinuteAt(slowestRpm, diameter),
+    fastest: metresPerMinuteAt(fastestRpm, diameter),
+    most: metresPerMinuteAt(mostRpm, diameter),
     sources: [source],
-    rpm: { slowest: slowestRpm, fastest: fastestRpm },
+    rpm: { slowest: slowestRpm, most: mostRpm },
   };
 }
 
 function derated(speed: CuttingSpeed, derating: number): CuttingSpeed {
   if (derating === 1) return speed;
-  const [slowest, fastest, most] = [speed.slowest, speed.fastest, speed.most].map((value) => value * derating);
   const factor: Factor = {
-    what: "light machine",
+    what: "derating",
     from: derating,
     to: derating,
     source: "the machine file",
     confidence: "read",
   };
+  const less = <Range extends { readonly slowest: number; readonly fastest: number }>(range: Range): Range => ({
+    ...range,
+    slowest: range.slowest * derating,
+    fastest: range.fastest * derating,
+  });
   return {
-    ...speed,
-    ...{ slowest: slowest ?? 0, fastest: fastest ?? 0, most: most ?? 0, factors: [...speed.factors, factor] },
-    ...(speed.rpm && { rpm: { slowest: speed.rpm.slowest * derating, fastest: speed.rpm.fastest * derating } }),
+    ...less(speed),
+    most: speed.most * derating,
+    apart: speed.apart.map(less),
+    factors: [...speed.factors, factor],
+    ...(speed.rpm && { rpm: { slowest: speed.rpm.slowest * derating, most: speed.rpm.most * derating } }),
   };
 }
 

@@ -1,23 +1,30 @@
 import type { SpeedFinding } from "../drive/finding.js";
+import type { SourceRange } from "./agreement.js";
 import type { PublishedSpeed } from "./published/source.js";
 
-/** A recommended range of cutting speed with its source. */
+/** A recommended range of cutting speed, of the sources that agree on it. */
 export type CuttingSpeed = {
   readonly material: string;
   readonly tool: string;
   readonly operation: string;
   readonly slowest: number; // m/min
   readonly fastest: number; // m/min
-  /** The most to choose, m/min: `fastest`, but the most cautious source's upper end where the tool is at risk. */
+  /** The most to choose, m/min: the middle of the range of the source that is gone by, or its upper end on a firm machine or
+   *  of a row of one's own. */
   readonly most: number;
+  /** The source that is gone by: the nearest to the cut, or the most cautious where the tool is at risk. Absent for a row of
+   *  one's own. */
+  readonly nearest?: string;
+  /** Sources that contradict it by a factor of two or more: no part of the range. */
+  readonly apart: readonly SourceRange[];
   readonly sources: readonly string[];
   readonly confidence: "read" | "memory";
-  /** The rows that it was made from, before factors. Empty where a user's own row rules. */
+  /** All rows that were found, before factors, those of sources apart too. Empty where a user's own row rules. */
   readonly rows: readonly PublishedSpeed[];
   /** What the rows were multiplied by, in words and numbers; empty where they stand as published. */
   readonly factors: readonly Factor[];
   /** Given where it goes by spindle speed whatever the diameter (knurling, wood); the m/min are then for one diameter. */
-  readonly rpm?: { readonly slowest: number; readonly fastest: number };
+  readonly rpm?: { readonly slowest: number; readonly most: number };
 };
 
 export type Factor = {

@@ -19,6 +19,7 @@ const operation = (
 
 export const operations: readonly Operation[] = [
   operation("turning", "turning", "diameter of the work", false, ["turn"]),
+  operation("finish turning", "turning", "diameter of the work", false, ["finish", "finishing"]),
   operation("facing", "turning", "outside diameter, from the outside in", false, ["face"]),
   operation("boring", "turning", "diameter of the bore", false, ["bore"]),
   operation("parting", "turning", "outside diameter, from the outside in", true, ["part", "parting off"]),

@@ -14,7 +14,7 @@ const usualUnit: Readonly<Record<Units, keyof typeof metresPerMinuteIn>> = { mm:
 export function assembleCuttingSpeeds(
   given: MachineFile["work"],
   { units, error }: Context,
-): Pick<Work, "derating" | "cuttingSpeeds"> {
+): Pick<Work, "firmness" | "derating" | "cuttingSpeeds"> {
   const unitOf = ({ unit }: CuttingSpeedText) => (unit === "file" ? usualUnit[units] : unit);
   const metresPerMinute = (speed: CuttingSpeedText) => speed.value * metresPerMinuteIn[unitOf(speed)];
   const own = given?.cuttingSpeeds?.map(({ speed: [least, most], ...row }, index) => {
@@ -39,6 +39,7 @@ export function assembleCuttingSpeeds(
     return { material, ...words, slowest, fastest, asGiven, ...(source !== undefined && { source }) };
   });
   return {
+    ...(given?.firmness !== undefined && { firmness: given.firmness }),
     ...(given?.derating !== undefined && { derating: given.derating }),
     ...(own && { cuttingSpeeds: own }),
   };

@@ -241,11 +241,16 @@ export type Work = {
   readonly tool: string;
   readonly materials: readonly string[];
   readonly diameters: readonly number[];
+  /** Which part of the published cutting speeds it bears; light when left out. */
+  readonly firmness?: Firmness;
   /** Factor on every published cutting speed, for a light machine; over 0 to 1. */
   readonly derating?: number;
   /** The user's own cutting speeds; they override published ones. */
   readonly cuttingSpeeds?: readonly OwnCuttingSpeed[];
 };
+
+/** A light machine keeps to the lower half of a published range, a firm one may use all of it. */
+export type Firmness = "light" | "firm";
 
 export type OwnCuttingSpeed = {
   readonly material: string;

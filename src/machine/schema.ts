@@ -198,9 +198,13 @@ const work = z.strictObject({
   tool: optional(words, "high-speed steel when left out"),
   materials: optional(z.array(words).check(z.minLength(1)), "Materials on the speed table"),
   diameters: optional(z.array(length).check(z.minLength(1)), "Diameters on the speed table"),
+  firmness: optional(
+    z.enum(["light", "firm"]),
+    "light when left out: the lower half of a published cutting speed; firm: up to its upper end",
+  ),
   derating: optional(
     z.number().check(z.gt(0), z.lte(1)),
-    "Factor on every published cutting speed, for a light machine: 0.8; it is printed",
+    "Factor on every published cutting speed, for a machine that bears still less: 0.8; it is printed",
   ),
   cuttingSpeeds: optional(z.array(cuttingSpeed), "Cutting speeds of your own; they override the published ones"),
 });

@@ -1,10 +1,11 @@
 import { inward } from "../cutting/choose.js";
 import type { CuttingSpeed } from "../cutting/finding.js";
+import { figureWords } from "../cutting/published/source.js";
 import { rpmFor } from "../cutting/rates.js";
 import { sourceTitle } from "../cutting/sources.js";
 import type { Findings } from "../findings/findings.js";
 import { speedFor } from "../findings/speedChoice.js";
-import type { Limits } from "../machine/machine.js";
+import type { Limits, Work } from "../machine/machine.js";
 import { asGiven } from "../machine/written.js";
 import { formatLength, trimmed } from "../quantity/format.js";
 import type { Input, Subject, Working } from "./working.js";
@@ -49,6 +50,7 @@ function explainOne(findings: Findings, operation: string, row: number, column: 
       { name: "cutting speed v, least", value: band.slowest, unit: "m/min", source: { from: "looked up", source } },
       { name: "cutting speed v, most", value: band.fastest, unit: "m/min", source: { from: "looked up", source } },
       ...factorInputs(band),
+      ...aimInput(band, machine.work),
       ...bandSpeeds(band.slowest, band.most, diameter),
       ...limits(machine.limits),
       {
@@ -74,6 +76,22 @@ function explainOne(findings: Findings, operation: string, row: number, column: 
   };
 }
 
+/** How much of the published range is used. */
+const aimInput = ({ most, nearest }: CuttingSpeed, { firmness = "light" }: Work): Input[] =>
+  nearest === undefined
+    ? []
+    : [
+        {
+          name: "v aimed at, most",
+          value: most,
+          unit: "m/min",
+          source: {
+            from: "computed",
+            how: `the ${firmness === "light" ? "middle" : "upper end"} of what ${sourceTitle(nearest)} gives: a ${firmness} machine`,
+          },
+        },
+      ];
+
 /** What the published figures were multiplied by: an operation, a tool, a light machine. */
 const factorInputs = ({ factors }: CuttingSpeed): Input[] =>
   factors.map(({ what, from, to, source, confidence }) => ({
@@ -93,12 +111,17 @@ const inwardNotes = (diameter: number, band: CuttingSpeed, { machine, drive }: F
       `${speed.position.name} may be used once the cut is below ${formatLength(below, machine.units)}`,
   );
 
-/** Every published row behind the band, as printed. */
-const rowNotes = ({ rows }: CuttingSpeed): string[] =>
-  rows.map(
-    ({ from, to, unit, source, where, confidence, note }) =>
-      `${from === to ? from : `${from} to ${to}`} ${unit}: ${sourceTitle(source)}, ${where}${confidence === "memory" ? " (from memory)" : ""}${note === undefined ? "" : `; ${note}`}`,
-  );
+/** Every published row that was found, as printed; what stands apart is not in the range. */
+const rowNotes = ({ rows, apart }: CuttingSpeed): string[] =>
+  rows.map(({ from, to, unit, source, where, confidence, toolUnnamed, ...row }) => {
+    const remarks = [
+      figureWords(row),
+      toolUnnamed ? "printed without naming the tool steel" : "",
+      apart.some((one) => one.source === source) ? "not counted: twice or half of what the others give" : "",
+    ].filter((words) => words !== "");
+    const memory = confidence === "memory" ? " (from memory)" : "";
+    return `${[`${from === to ? from : `${from} to ${to}`} ${unit}: ${sourceTitle(source)}, ${where}${memory}`, ...remarks].join("; ")}`;
+  });
 
 function bandSpeeds(slowest: number, fastest: number, diameter: number): Input[] {
   const source = { from: "computed", how: "1000 v ÷ (π d)" } as const;

@@ -16,7 +16,7 @@ const at = (rpm: number, slowestRpm = rpm): SpeedFinding => ({
 });
 const band = (slowest: number, fastest: number): CuttingSpeed => ({
   ...{ material: "m", tool: "t", operation: "turning", slowest, fastest, most: fastest },
-  ...{ sources: [], confidence: "read", rows: [], factors: [] },
+  ...{ sources: [], confidence: "read", apart: [], rows: [], factors: [] },
 });
 
 const rpm = fc.double({ min: 20, max: 4000, noNaN: true });

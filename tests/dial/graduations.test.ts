@@ -63,14 +63,19 @@ test("property: the rows together bear each multiple of the value once, in its t
   );
 });
 
-test("property: in any chosen dial angles grow, ranks are kept and at most nine marks stand between numbers", () => {
+/** Room that a number of five figures needs, mm, such as 12.45. */
+const WIDEST_NUMBER = 7.25;
+
+test("property: in any chosen dial angles grow, ranks are kept and at most nine marks stand between numbers where those have room", () => {
   fc.assert(
     fc.property(feeds, diameters, fc.constantFrom("mm" as const, "in" as const), (perTurn, diameter, units) => {
       const strip = Math.PI * diameter;
       const options = { stripLength: strip, units };
       for (const choice of choicesFor({ perTurn, from: "stated" }, "travel", drum(diameter), options).slice(0, 4)) {
         const { every, room } = labelling(choice);
-        expect(every).toBeLessThanOrEqual(10);
+        // The widest step up to ten is eight on a dial of quarters: 0.2 of 0.025.
+        if (8 * choice.spacing >= WIDEST_NUMBER) expect(every).toBeLessThanOrEqual(10);
+        else expect(every).toBeLessThanOrEqual(20);
         for (const row of graduations(choice, perTurn)) {
           const angles = row.map((mark) => mark.angle);
           expect(

@@ -1,6 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { formatFixed, formatLength, formatUncertain, plural, trimmed } from "../../src/quantity/format.js";
+import {
+  figureWithin,
+  formatFixed,
+  formatLength,
+  formatUncertain,
+  plural,
+  trimmed,
+} from "../../src/quantity/format.js";
 import { fromMm, inMm, parseLength } from "../../src/quantity/length.js";
 import { parseNumber } from "../../src/quantity/number.js";
 

@@ -1,4 +1,5 @@
 import { scaleLog } from "d3-scale";
+import type { CuttingSpeed } from "../../cutting/finding.js";
 import { operationWords } from "../../cutting/operations.js";
 import { cuttingSpeedUnit } from "../../cutting/rates.js";
 import type { Mark } from "../../drawing/drawing.js";
@@ -12,6 +13,8 @@ import { formatFixed, trimmed } from "../../quantity/format.js";
 import { mmPer } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
 import { heavy, medium, pen, size } from "../shared/style.js";
+import { paragraph } from "../shared/table.js";
+import { bandNotes } from "./bandNotes.js";
 
 /** Diameter against cutting speed, both by ratio: a line for every belt position, a band across for every material. */
 export const speedDiagram = block(
@@ -19,7 +22,16 @@ export const speedDiagram = block(
   ({ findings, settings, width, height }): Run[] => {
     if (findings.drive === undefined) return [];
     const tall = Math.max(80, height - settings.leave);
-    return [{ drawing: { width, height: tall, marks: diagram(findings, settings.operation, width, tall) } }];
+    const { work, units } = findings.machine;
+    const notes = bandNotes(
+      bandsOf(findings, settings.operation).map(({ band }) => band),
+      work,
+      units,
+    );
+    return [
+      { drawing: { width, height: tall, marks: diagram(findings, settings.operation, width, tall) } },
+      ...paragraph(notes.join(" "), width, { size: size.tiny, gap: 1 }),
+    ];
   },
   { operation: operationWords },
 );
@@ -35,19 +47,27 @@ const dashes: readonly (readonly number[] | undefined)[] = [
 
 type Band = { readonly material: string; readonly least: number; readonly most: number };
 
+/** Ranges that go by cutting speed, for a diameter in the middle of the file's. */
+function bandsOf(findings: Findings, operation: string): { material: string; band: CuttingSpeed }[] {
+  const { diameters, materials } = findings.machine.work;
+  const usual = Math.sqrt(Math.min(...diameters) * Math.max(...diameters));
+  return materials.flatMap((material) => {
+    const band = bandFor({ operation, material, diameter: usual }, findings);
+    return band === undefined || band.rpm ? [] : [{ material, band }];
+  });
+}
+
 function diagram(findings: Findings, operation: string, width: number, height: number): Mark[] {
   const { machine, drive } = findings;
   const { work, units, limits } = machine;
   const speedUnit = cuttingSpeedUnit[units];
-  const usual = Math.sqrt(Math.min(...work.diameters) * Math.max(...work.diameters));
-  const each = work.materials.flatMap((material): Band[] => {
-    const found = bandFor({ operation, material, diameter: usual }, findings);
-    if (found === undefined || found.rpm) return [];
-    return [
-      { material, least: found.slowest / speedUnit.metresPerMinute, most: found.most / speedUnit.metresPerMinute },
-    ];
-  });
-  const bands = merged(each);
+  const bands = merged(
+    bandsOf(findings, operation).map(({ material, band }) => ({
+      material,
+      least: band.slowest / speedUnit.metresPerMinute,
+      most: band.most / speedUnit.metresPerMinute,
+    })),
+  );
   const unit = mmPer[units];
   const across = around(
     work.diameters.map((mm) => mm / unit),
@@ -219,6 +239,11 @@ function barName(name: string, middle: number, top: number, high: number, roof: 
   const style = { size: size.small, turn } as const;
   const x = middle + size.small * 0.36;
   if (long + 2 <= high) return [text(name, { x, y: top + high / 2 }, { ...style, anchor: "middle" })];
-  if (top - 1 - long >= roof - 6) return [text(name, { x, y: top - 1 }, style)];
-  return [text(name, { x, y: top + high + 1 }, { ...style, anchor: "end" })];
+  // White under the words, as edges of other bands pass there.
+  const outside = (upper: number, at: number, anchor: "start" | "end") => [
+    rectangle({ x: middle - size.small * 0.6, y: upper }, size.small * 1.2, long, { fill: "white" }),
+    text(name, { x, y: at }, { ...style, anchor }),
+  ];
+  if (top - 1 - long >= roof - 6) return outside(top - 1 - long, top - 1, "start");
+  return outside(top + high + 1, top + high + 1, "end");
 }

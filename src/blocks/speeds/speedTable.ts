@@ -2,8 +2,6 @@ import { type DrillSize, type DrillSystem, drillSizes, drillSystems } from "../.
 import type { CuttingSpeed, SpeedChoice } from "../../cutting/finding.js";
 import { coolant } from "../../cutting/materials.js";
 import { findOperation, operationWords } from "../../cutting/operations.js";
-import { cuttingSpeedUnit } from "../../cutting/rates.js";
-import { sourceTitle } from "../../cutting/sources.js";
 import { choiceDoubt } from "../../findings/limits.js";
 import { bandFor, speedFor } from "../../findings/speedChoice.js";
 import { speedDoubt } from "../../findings/speedDoubt.js";
@@ -14,6 +12,7 @@ import { block, type Run } from "../shared/block.js";
 import { heading, whole } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, paragraph, table } from "../shared/table.js";
+import { bandNotes, bandText } from "./bandNotes.js";
 
 /** Material × diameter → belt position and speed, for one operation with the file's tool. `sizes`: the file's diameters
  *  (work), drills of its unit (drills: metric, or fractions of an inch), or one system of drills, from `least` to `most` mm. `dense` leaves out the words under a
@@ -37,7 +36,7 @@ export const speedTable = block(
         : { heading: ["diameter", machine.units], align: "middle", stretch: 0 },
       ...(decimals ? [{ heading: [machine.units], align: "decimal", stretch: 0 } as const] : []),
       ...materials.map(
-        (material, index): Column => ({ heading: [material, bandText(bands[index], machine.units)], align: "middle" }),
+        (material, index): Column => ({ heading: [material, bandWords(bands[index], machine.units)], align: "middle" }),
       ),
     ];
     const choices = sizes.map(({ diameter }) =>
@@ -95,23 +94,12 @@ function sizesOf({ sizes, least, most, every }: Settings, machine: Machine): Dri
   return machine.work.diameters.map((diameter) => ({ name: figureAsGiven(diameter, machine), diameter }));
 }
 
+const bandWords = (band: CuttingSpeed | undefined, units: Units): string =>
+  band === undefined ? "" : bandText(band, units);
+
 function notes(bands: readonly (CuttingSpeed | undefined)[], machine: Machine, settings: Settings): string {
-  const known = bands.flatMap((band) => (band === undefined ? [] : [band]));
-  const sources = [...new Set(known.flatMap((band) => band.sources))].map(sourceTitle);
-  const taken = known.flatMap(({ material, rows }) => {
-    const note = rows.find((row) => row.note?.startsWith("the figure for"))?.note;
-    return note === undefined ? [] : [`${material}: ${note}`];
-  });
-  const factors = new Map(
-    known.flatMap(({ factors }) =>
-      factors
-        .filter(({ source }) => source !== "the machine file")
-        .map(({ what, from, to }) => [what, from === to ? `× ${from}` : `× ${from} to ${to}`] as const),
-    ),
-  );
-  const { derating } = machine.work;
-  const fromMemory = known.some(({ confidence }) => confidence === "memory");
-  const wet = machine.work.materials.flatMap((material) => {
+  const { units, work } = machine;
+  const wet = work.materials.flatMap((material) => {
     const found = coolant(material);
     return found === undefined ? [] : [{ material, ...found }];
   });
@@ -120,31 +108,17 @@ function notes(bands: readonly (CuttingSpeed | undefined)[], machine: Machine, s
   const cautions = warned ? [...new Set(wet.flatMap(({ caution }) => caution ?? []))] : [];
   return [
     `${settings.dense ? "Bold: in the band; plain: the fastest below it. " : ""}Between two positions the slower is given.`,
-    ...(derating === undefined || derating === 1 ? [] : [`Published speeds × ${derating} for a light machine.`]),
-    ...(factors.size === 0
-      ? []
-      : [
-          `${capital([...factors].map(([what, factor]) => `${what} ${factor}`).join(", "))} of the nearest figures there are.`,
-        ]),
-    ...(taken.length === 0 ? [] : [`${capital(taken.join("; "))}.`]),
     ...(settings.coolant
       ? [`To wet the cut: ${wet.map(({ material, words }) => `${material} ${words}`).join("; ")}.`]
       : []),
     ...cautions,
-    ...(sources.length === 0
-      ? []
-      : [`Cutting speeds from: ${sources.join("; ")}${fromMemory ? "; in part from memory" : ""}.`]),
+    ...bandNotes(
+      bands.flatMap((band) => band ?? []),
+      work,
+      units,
+    ),
   ].join(" ");
 }
-
-const bandText = (band: CuttingSpeed | undefined, units: Units): string => {
-  if (band === undefined) return "";
-  if (band.rpm) return `${formatFixed(band.rpm.slowest, 0)}–${formatFixed(band.rpm.fastest, 0)} rpm`;
-  const { name, metresPerMinute } = cuttingSpeedUnit[units];
-  const places = band.most / metresPerMinute < 10 ? 1 : 0;
-  const [least, most] = [band.slowest, band.most].map((v) => formatFixed(v / metresPerMinute, places));
-  return `${least === most ? least : `${least}–${most}`} ${name}`;
-};
 
 function cell({ verdict, speed, rpm, heldBy }: SpeedChoice, dense: boolean, limits: Limits): Cell {
   const small = (note: string) => (dense ? {} : { note });

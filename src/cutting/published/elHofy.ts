@@ -7,7 +7,7 @@ export const elHofy: Source = {
   title: "Fundamentals of Machining Processes, table 5.4",
   speeds: [
     ...rows({ ...common, operation: "turning" }, [
-      ["zinc alloy", 76, 76, "the figure for drilling: none was found for turning"],
+      ["zinc alloy", 76, 76, { figureFor: "drilling", note: "none was found for turning" }],
     ]),
     ...rows({ ...common, operation: "drilling" }, [
       ["tool steel", 15, 18, "196 to 241 HB"],

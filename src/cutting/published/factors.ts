@@ -16,6 +16,7 @@ const tc9 = { source: "TC9-524", confidence: "memory" } as const;
 export const operationFactors: Readonly<
   Record<string, { readonly of: string; readonly rows: readonly PublishedFactor[] }>
 > = {
+  "finish turning": { of: "turning", rows: [{ from: 1, to: 1, ...common }] },
   facing: { of: "turning", rows: [{ from: 1, to: 1, ...common }] },
   boring: { of: "turning", rows: [{ from: 0.75, to: 1, ...common }] },
   parting: {

@@ -8,7 +8,8 @@ export const jones: Source = {
       operation: "turning",
       tool: highSpeedSteel,
       unit: "ft/min",
-      where: "ch. II, Average Cutting Speeds for Turning; printed without naming the tool steel",
+      where: "ch. II, Average Cutting Speeds for Turning",
+      toolUnnamed: true,
       confidence: "read",
     },
     [
@@ -17,7 +18,7 @@ export const jones: Source = {
         "free-cutting steel",
         45,
         65,
-        "the figure for mild steel: none was read for free-cutting steel, which allows more",
+        { figureFor: "mild steel", note: "none was read for free-cutting steel, which allows more" },
       ],
       ["grey cast iron", 40, 50],
       ["tool steel", 25, 35, "annealed"],

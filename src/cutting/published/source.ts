@@ -24,6 +24,12 @@ export type PublishedSpeed = {
   /** `read`: the figure was seen there; `memory`: believed, not seen. Memory counts only where nothing was read. */
   readonly confidence: "read" | "memory";
   readonly note?: string;
+  /** What the source prints it for, where that is another material or operation than the row's. */
+  readonly figureFor?: string;
+  /** The source tells roughing from finishing, and the row is for the one that its operation names. */
+  readonly namesCut?: true;
+  /** The source does not say of what the tool is: the row's tool is supposed. */
+  readonly toolUnnamed?: true;
   /** For work up to this diameter, mm. */
   readonly upTo?: number;
 };
@@ -45,12 +51,21 @@ export type PublishedFeed = {
 };
 
 type Figures = Omit<PublishedSpeed, "source">;
-type Common = Omit<Figures, "material" | "from" | "to" | "note">;
-type Figure = readonly [material: string, from: number, to: number, note?: string];
+type Remarks = Pick<Figures, "note" | "figureFor">;
+type Common = Omit<Figures, "material" | "from" | "to" | keyof Remarks>;
+type Figure = readonly [material: string, from: number, to: number, remarks?: string | Remarks];
 
-/** Rows that share all but material and figures. */
+/** Rows that share all but material and figures; a bare remark is a note. */
 export const rows = (common: Common, figures: readonly Figure[]): Figures[] =>
-  figures.map(([material, from, to, note]) => ({ ...common, material, from, to, ...(note !== undefined && { note }) }));
+  figures.map(([material, from, to, remarks]) => ({
+    ...common,
+    ...{ material, from, to },
+    ...(typeof remarks === "string" ? { note: remarks } : remarks),
+  }));
+
+/** What a row's figure leaves open, in words; empty where it is the source's own for just this. */
+export const figureWords = ({ figureFor, note }: Pick<PublishedSpeed, "figureFor" | "note">): string =>
+  [figureFor === undefined ? [] : `the figure for ${figureFor}`, note ?? []].flat().join(": ");
 
 export const highSpeedSteel = "high-speed steel";
 export const carbonSteel = "carbon steel";

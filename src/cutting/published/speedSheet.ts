@@ -2,8 +2,8 @@ import { highSpeedSteel, rows, type Source } from "./source.js";
 
 const common = { tool: highSpeedSteel, unit: "m/min", confidence: "read" } as const;
 
-const asMildSteel = "the figure for mild steel: none was read for free-cutting steel, which allows more";
-const asPlastics = "the figure for plastics in general";
+const asMildSteel = { figureFor: "mild steel", note: "none was read for free-cutting steel, which allows more" };
+const asPlastics = { figureFor: "plastics in general" };
 
 export const speedSheet: Source = {
   key: "TUT17",
@@ -24,7 +24,7 @@ export const speedSheet: Source = {
     ]),
     ...rows({ ...common, operation: "drilling", where: "table 1, HSS drilling" }, [
       ["mild steel", 30, 36],
-      ["free-cutting steel", 30, 36, "the figure for mild steel"],
+      ["free-cutting steel", 30, 36, { figureFor: "mild steel" }],
       ["grey cast iron", 25, 35],
       ["stainless steel", 6, 15],
       ["brass", 60, 75],

@@ -14,9 +14,9 @@ export const tapSpeeds: Source = {
     [
       ["mild steel", 50, 60],
       ["medium-carbon steel", 50, 60, "plain carbon steel under 250 HB"],
-      ["high-carbon steel", 32, 50, "the figure for alloy steel under 250 HB"],
+      ["high-carbon steel", 32, 50, { figureFor: "alloy steel under 250 HB" }],
       ["alloy steel", 32, 50, "under 250 HB"],
-      ["tool steel", 22, 32, "the figure for alloy steel of 250 to 350 HB"],
+      ["tool steel", 22, 32, { figureFor: "alloy steel of 250 to 350 HB" }],
       ["stainless steel", 16, 22, "austenitic"],
       ["free-cutting stainless steel", 22, 32],
       ["grey cast iron", 50, 80, "under 150 HB"],

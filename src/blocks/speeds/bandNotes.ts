@@ -1,0 +1,64 @@
+import type { CuttingSpeed } from "../../cutting/finding.js";
+import { figureWords } from "../../cutting/published/source.js";
+import { cuttingSpeedUnit } from "../../cutting/rates.js";
+import { sourceTitle } from "../../cutting/sources.js";
+import type { Units, Work } from "../../machine/machine.js";
+import { capital, formatFixed } from "../../quantity/format.js";
+
+/** "12–26 m/min": what is aimed at. */
+export function bandText(band: CuttingSpeed, units: Units): string {
+  if (band.rpm) return `${range(band.rpm.slowest, band.rpm.most, 0)} rpm`;
+  return speedRange(band.slowest, band.most, units);
+}
+
+/** What the ranges of a table rest on, a sentence each: which part of them is used, what they were multiplied by, which
+ *  figures are another material's, which sources contradict them, and all sources. */
+export function bandNotes(bands: readonly CuttingSpeed[], { firmness, derating }: Work, units: Units): string[] {
+  const published = bands.filter(({ nearest }) => nearest !== undefined);
+  const factors = new Map(
+    bands.flatMap((band) =>
+      band.factors
+        .filter(({ source }) => source !== "the machine file")
+        .map(({ what, from, to }) => [what, from === to ? `× ${from}` : `× ${from} to ${to}`] as const),
+    ),
+  );
+  const borrowed = bands.flatMap(({ material, rows, nearest }) => {
+    const row = rows.find(({ source, figureFor }) => source === nearest && figureFor !== undefined);
+    return row === undefined ? [] : [`${material}: ${figureWords(row)}`];
+  });
+  const apart = bands.flatMap((band) =>
+    band.apart.map(
+      ({ source, slowest, fastest }) =>
+        `${band.material} ${speedRange(slowest, fastest, units)} (${sourceTitle(source)})`,
+    ),
+  );
+  const sources = [...new Set(bands.flatMap((band) => band.sources))].map(sourceTitle);
+  const memory = bands.some(({ confidence }) => confidence === "memory") ? "; in part from memory" : "";
+  return [
+    ...(published.length === 0 ? [] : [aim[firmness ?? "light"]]),
+    ...(derating === undefined || derating === 1 ? [] : [`Published speeds × ${derating}, as the machine file asks.`]),
+    ...(factors.size === 0
+      ? []
+      : [
+          `${capital([...factors].map(([what, factor]) => `${what} ${factor}`).join(", "))} of the nearest figures there are.`,
+        ]),
+    ...(borrowed.length === 0 ? [] : [`${capital(borrowed.join("; "))}.`]),
+    ...(apart.length === 0 ? [] : [`Not counted, as twice or half of the others: ${apart.join("; ")}.`]),
+    ...(sources.length === 0 ? [] : [`Cutting speeds from: ${sources.join("; ")}${memory}.`]),
+  ];
+}
+
+const aim = {
+  light: "Light machine: no more than the middle of the published range.",
+  firm: "Firm machine, says its file: up to the top of the published range.",
+} as const;
+
+function speedRange(slowest: number, fastest: number, units: Units): string {
+  const { name, metresPerMinute } = cuttingSpeedUnit[units];
+  return `${range(slowest / metresPerMinute, fastest / metresPerMinute, fastest / metresPerMinute < 10 ? 1 : 0)} ${name}`;
+}
+
+function range(least: number, most: number, places: number): string {
+  const [from, to] = [formatFixed(least, places), formatFixed(most, places)];
+  return from === to ? from : `${from}–${to}`;
+}
