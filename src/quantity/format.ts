@@ -46,7 +46,7 @@ export const trimmedSize = (mm: number, unit: LengthUnit, mmPlaces = 2): string 
 const sizePlaces = (unit: LengthUnit, mmPlaces: number): number => (unit === "mm" ? mmPlaces : mmPlaces + 1);
 
 /** A size that must be kept within `tolerance` (mm, > 0; undefined where none is given), as a number in `unit`: its last place is
- *  at most a twentieth of the tolerance, and no figure of the size as it is given is cut off short of a hundred-thousandth.
+ *  at most a fifth of the tolerance, which rounding then moves by a tenth of itself at most (common practice of measuring), and no figure of the size as it is given is cut off short of a hundred-thousandth.
  *  @example figureWithin(7.985, 0.02, "mm")   // "7.985" */
 export function figureWithin(mm: number, tolerance: number | undefined, unit: LengthUnit): string {
   const usual = unit === "mm" ? 2 : 4;
@@ -54,7 +54,7 @@ export function figureWithin(mm: number, tolerance: number | undefined, unit: Le
   const given = trimmed(value, usual + 2).split(".")[1]?.length ?? 0;
   // A size that came out of another unit has no last figure: what its tolerance needs is enough.
   const own = given > usual + 1 ? usual : given;
-  const needed = tolerance === undefined ? 0 : Math.ceil(-Math.log10(fromMm(tolerance, unit) / 20) - 1e-9);
+  const needed = tolerance === undefined ? 0 : Math.ceil(-Math.log10(fromMm(tolerance, unit) / 5) - 1e-9);
   return formatFixed(value, Math.min(MOST_PLACES, Math.max(usual, own, needed)));
 }
 

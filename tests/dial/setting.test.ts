@@ -104,7 +104,8 @@ describe("rounding carries", () => {
 test("two rows of 62.5 divisions: the third turn is on row 1 again, and its numbers go on from zero", () => {
   const rows = { ...dial("rows", 0.0254, 125), rows: 2 };
   expect(settingFor(1.5875 * 1.5, 1.5875, rows)).toMatchObject({ wholeTurns: 1, row: 2 });
-  expect(settingFor(1.5875 * 1.5, 1.5875, rows).reading).toBeCloseTo(1.5875 * 1.5, 9);
+  // Half way between two tenths of a division: the upper one.
+  expect(settingFor(1.5875 * 1.5, 1.5875, rows).reading).toBeCloseTo(93.8 * 0.0254, 9);
   expect(settingFor(1.5875 * 2 + 0.254, 1.5875, rows)).toMatchObject({ wholeTurns: 2, row: 1 });
   expect(settingFor(1.5875 * 2 + 0.254, 1.5875, rows).reading).toBeCloseTo(0.254, 9);
 });

@@ -115,7 +115,7 @@ describe("a finished size within its tolerance", () => {
     expect(figureWithin(8, 0.005, "in")).toBe("0.31496");
     expect(figureWithin(8, undefined, "mm")).toBe("8.00");
   });
-  test("is never rounded by more than a fortieth of it", () => {
+  test("is never rounded by more than a tenth of it", () => {
     fc.assert(
       fc.property(
         fc.double({ min: 0.5, max: 400, noNaN: true }),
@@ -123,7 +123,7 @@ describe("a finished size within its tolerance", () => {
         fc.constantFrom("mm", "in"),
         (mm, tolerance, unit) => {
           const shown = inMm(Number(figureWithin(mm, tolerance, unit)), unit);
-          expect(Math.abs(shown - mm)).toBeLessThanOrEqual(tolerance / 40 + 1e-9);
+          expect(Math.abs(shown - mm)).toBeLessThanOrEqual(tolerance / 10 + 1e-9);
         },
       ),
     );
