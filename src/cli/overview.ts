@@ -54,10 +54,12 @@ function handwheelLines(finding: HandwheelFinding, units: Units): string[] {
   const { lostMotion, nominal } = feed;
   if (lostMotion) lines.push(`  lost motion ${show(lostMotion.travel)}, ${formatFixed(lostMotion.turn, 3)} of a turn`);
   else if (study?.back?.contradiction) lines.push("  lost motion not known: its readings contradict each other");
-  if (nominal !== undefined)
+  if (nominal !== undefined) {
+    const factor = finding.reading?.factor ?? 1;
     lines.push(
-      `  nominal ${show(nominal, 1)} a turn: a dial made for that reads ${wrong(nominal - feed.perTurn, (mm) => show(mm, 1))} each turn`,
+      `  nominal ${show(nominal, 1)} a turn: a dial made for that reads ${wrong((nominal - feed.perTurn) * factor, (mm) => show(mm, 1))}${factor === 2 ? " on diameter" : ""} each turn`,
     );
+  }
   lines.push(...travelWords(finding, units).map((words) => `  ${words}`));
   if (doubtful) lines.push(`  no dial: the feed's doubt exceeds a division of ${doubtful.chosen.divisionLabel}`);
   if (!dial) return lines;

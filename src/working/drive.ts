@@ -2,6 +2,7 @@ import type { SpeedFinding, StageSlip } from "../drive/finding.js";
 import { stepRatio } from "../drive/ratio.js";
 import type { Findings } from "../findings/findings.js";
 import { speedDoubt } from "../findings/speedDoubt.js";
+import { veeWords } from "../findings/veeWords.js";
 import type { Drive, Step, Units } from "../machine/machine.js";
 import { formatFixed, formatSize, sizeFigure } from "../quantity/format.js";
 import type { Input, Source, Subject } from "./working.js";
@@ -32,6 +33,7 @@ export function explainSpeed({ machine, drive }: Findings): Subject[] {
         ...(parts.motor.slowestRpm < parts.motor.fastestRpm
           ? [`the motor is variable: at its slowest this position turns ${formatFixed(speed.slowestRpm, 0)} rpm`]
           : []),
+        ...veeWords(machine),
         ...(speed.from === "ratio" ? ["no speed was measured: a belt that slips turns the spindle slower"] : []),
         ...(speed.doubtful
           ? [

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { overview } from "../../src/cli/overview.js";
 import { oldSettingToRead } from "../../src/findings/settings.js";
 import { findingsOf, textsOf } from "../support/sheets.js";
 
@@ -36,4 +37,16 @@ describe("the old dial says what it reads", () => {
     expect(settingOf(findings, 6)).toBeUndefined();
     expect(textsOf(findings, "turns")).toContain("what the old dial reads is not given (oldDial:)");
   });
+});
+
+test("a dial made for the maker's feed is wrong by twice as much on diameter, wherever that is told", () => {
+  const rows = (reads: string) => textsOf(wheel(`reads: ${reads}, feed: { perTurn: 2.1, nominal: 2 }`), "turns");
+  expect(rows("diameter")).toContain("nominal, on diameter,");
+  // One turn: 2.1 mm of slide, 4.2 on diameter, where the maker meant 4.
+  expect(rows("diameter")).toContain(" 1 2.100 0.0827 4.200 4.000 −0.200 ");
+  expect(rows("travel")).toContain(" 1 2.100 0.0827 2.000 −0.100 ");
+  const said = (reads: string) =>
+    overview(wheel(`reads: ${reads}, feed: { perTurn: 2.1, nominal: 2 }`)).filter((line) => line.includes("nominal 2"));
+  expect(said("diameter").join()).toContain("0.2000 mm too little on diameter each turn");
+  expect(said("travel").join()).toContain("0.1000 mm too little each turn");
 });

@@ -1,4 +1,5 @@
 import type { DialFinding, Graduation } from "../../dial/finding.js";
+import { gatheredError } from "../../dividing/compound.js";
 import { writeDegrees } from "../../dividing/degrees.js";
 import {
   positionsOf,
@@ -72,7 +73,7 @@ function indexingWords(
       );
     for (const move of indexing.compound.slice(0, 2)) {
       const { first, second, divisionsAtOnce, error } = move;
-      const all = (error * (equal ?? 1)) / divisionsAtOnce;
+      const all = gatheredError(move, equal ?? 1);
       said.push(
         `Compound: ${first.holes} of ${first.circle} forward, then crank and plate ${Math.abs(second.holes)} of ${second.circle} ${second.holes > 0 ? "forward" : "back"}${divisionsAtOnce > 1 ? `, which goes on by ${divisionsAtOnce} divisions: round ${divisionsAtOnce} times` : ""}: ${error === 0 ? "exact" : `${writeDegrees(Math.abs((error / dividing.ratio) * TURN))} out each time, ${reads(all)} of reading when all are cut`}.`,
       );

@@ -40,6 +40,9 @@ function statements(finding: HandwheelFinding, units: Units): string[] {
   const feed = finding.feed ?? finding.miscounted;
   if (feed?.fit === undefined || study === undefined) return [];
   const { fit, lostMotion, nominal } = feed;
+  const { factor } = finding.reading ?? { factor: 1 };
+  const out = Math.abs((nominal ?? feed.perTurn) - feed.perTurn) * factor;
+  const onDiameter = factor === 2 ? " on diameter" : "";
   const { alongTravel, oncePerTurn } = study.shape;
   const { positioning } = study;
   const chance = (value: number) => (value < 0.001 ? "less than 1 in 1000" : `${formatFixed(value * 100, 1)} in 100`);
@@ -60,7 +63,7 @@ function statements(finding: HandwheelFinding, units: Units): string[] {
     ...(nominal === undefined
       ? []
       : [
-          `The maker meant ${size(nominal, 4)}: the old dial is out by ${size(Math.abs(nominal - feed.perTurn), 4)} a turn${handwheel.travel === undefined ? "" : `, ${size((Math.abs(nominal - feed.perTurn) * handwheel.travel) / feed.perTurn, 3)} over the travel of ${trimmedSize(handwheel.travel, units, 1)}`}.${isFarFromNominal(feed.perTurn, nominal) ? " Screws are rarely so far out: one of the two looks like a slip; measure again." : ""}`,
+          `The maker meant ${size(nominal, 4)}: a dial made for that is out by ${size(out, 4)}${onDiameter} a turn${handwheel.travel === undefined ? "" : `, ${size((out * handwheel.travel) / feed.perTurn, 3)}${onDiameter} over the travel of ${trimmedSize(handwheel.travel, units, 1)}`}.${isFarFromNominal(feed.perTurn, nominal) ? " Screws are rarely so far out: one of the two looks like a slip; measure again." : ""}`,
         ]),
     ...(alongTravel === undefined
       ? ["Too few readings to tell whether the travel is worn."]

@@ -1,6 +1,7 @@
 import type { SpeedFinding, StageSlip } from "../../drive/finding.js";
 import { rpmWords } from "../../drive/rpmWords.js";
 import { speedDoubt } from "../../findings/speedDoubt.js";
+import { veeWords } from "../../findings/veeWords.js";
 import type { Drive, Step, Units } from "../../machine/machine.js";
 import { formatFixed, trimmed, trimmedSize } from "../../quantity/format.js";
 import { fromMm } from "../../quantity/length.js";
@@ -21,6 +22,7 @@ export const driveNotes = block({}, ({ findings, width }) => {
     ...drive.stages
       .filter(({ steps }) => steps.length === 1)
       .map(({ name, steps }) => `${name} ${stepText(steps[0], findings.machine.units)}`),
+    ...veeWords(findings.machine),
     slip === undefined
       ? findings.drive.astray
         ? "slip not known"

@@ -3,7 +3,16 @@ import { formatFixed, trimmed, trimmedSize } from "../../quantity/format.js";
 import { fromMm, inMm, MM_PER_INCH } from "../../quantity/length.js";
 import type { ThreadSystem } from "../../thread/data.js";
 import { threadSource } from "../../thread/sources.js";
-import { dieBlank, type Thread, tappingHole, threadsOf, turnsFor, USUAL_ENGAGEMENT } from "../../thread/thread.js";
+import {
+  dieBlank,
+  isTight,
+  type Thread,
+  TIGHT_ENGAGEMENT,
+  tappingHole,
+  threadsOf,
+  turnsFor,
+  USUAL_ENGAGEMENT,
+} from "../../thread/thread.js";
 import { block, type Run } from "../shared/block.js";
 import { heading } from "../shared/runs.js";
 import { size } from "../shared/style.js";
@@ -40,7 +49,7 @@ export const threadTable = block(
     return [
       ...tables,
       ...paragraph(
-        `Drill for ${settings.engagement} % = major − ${trimmed(share, 2)} × full depth on diameter, which is 1.299 pitches (60°), 1.281 (Whitworth) or 1.2 (BA); take the nearest drill, the larger for hard material. Rod for a die = major − pitch ÷ 10 (common practice). Sizes and drills from: ${sources.map(threadSource).join("; ")}.`,
+        `Drill for ${settings.engagement} % = major − ${trimmed(share, 2)} × full depth on diameter, which is 1.299 pitches (60°), 1.281 (Whitworth) or 1.2 (BA); take the nearest drill, the larger for hard material. Tight: a published drill that leaves over ${TIGHT_ENGAGEMENT * 100} % is hard on a tap turned by hand (common practice); drill for ${settings.engagement} % instead. Rod for a die = major − pitch ÷ 10 (common practice). Sizes and drills from: ${sources.map(threadSource).join("; ")}.`,
         width,
         { size: size.tiny, gap: 2 },
       ),
@@ -80,7 +89,7 @@ function systemTable(rows: readonly Thread[], share: number, depth: number, unit
       text: thread.publishedDrill === undefined ? "" : hole(thread.publishedDrill),
       ...drillNote(thread, units),
     },
-    { text: thread.publishedEngagement === undefined ? "" : formatFixed(thread.publishedEngagement * 100, 0) },
+    engagementCell(thread),
     { text: hole(dieBlank(thread)) },
     { text: formatFixed(turnsFor(depth, thread.pitch), 1) },
   ]);
@@ -88,6 +97,12 @@ function systemTable(rows: readonly Thread[], share: number, depth: number, unit
     ? paragraph("* size from memory, not seen in print: measure the tap", width, { size: size.tiny })
     : [];
   return [...table(columns, cells, { width, size: size.small, ruleEvery: 5 }), ...note];
+}
+
+function engagementCell(thread: Thread): Cell {
+  if (thread.publishedEngagement === undefined) return { text: "" };
+  const text = formatFixed(thread.publishedEngagement * 100, 0);
+  return isTight(thread) ? { text, note: "tight", weight: "bold", ink: "accent" } : { text };
 }
 
 /** The name that is stamped on the drill: its number, letter or fraction; a metric one is called by its millimetres. */

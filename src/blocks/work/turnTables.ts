@@ -233,8 +233,8 @@ function wholeTurns(finding: HandwheelFinding, most: number, units: Units, width
     ...(feed.nominal === undefined
       ? []
       : [
-          { heading: ["nominal says", units], align: "decimal" } as const,
-          { heading: ["wrong by", units], align: "decimal" } as const,
+          { heading: [`nominal${factor === 2 ? ", on diameter," : ""}`, `says, ${units}`], align: "decimal" } as const,
+          { heading: ["and is wrong", `by, ${units}`], align: "decimal" } as const,
         ]),
     ...(feed.uncertainty === undefined ? [] : [{ heading: ["doubt ±", units], align: "decimal" } as const]),
   ];
@@ -248,7 +248,10 @@ function wholeTurns(finding: HandwheelFinding, most: number, units: Units, width
       ...(open ? [{ text: show(travel * factor, units), weight: "bold" } as const] : []),
       ...(feed.nominal === undefined
         ? []
-        : [{ text: show(turns * feed.nominal, units) }, { text: show(turns * (feed.nominal - feed.perTurn), units) }]),
+        : [
+            { text: show(turns * feed.nominal * factor, units) },
+            { text: show(turns * (feed.nominal - feed.perTurn) * factor, units) },
+          ]),
       ...(feed.uncertainty === undefined
         ? []
         : [{ text: showDoubt((doubtToRead(finding, travel * factor) ?? 0) / factor, units) }]),
