@@ -16,9 +16,10 @@ export function assembleOldDial(
 ): OldDial | undefined {
   const given = perTurn ?? nominal;
   if (given === undefined) {
+    // Not "missing": the maker's feed that it refers to may have been faulty itself.
     error(
       path,
-      "missing",
+      "unknown-turn",
       "what the old dial shows in a turn is not given",
       "add perTurn: and what it shows, as perTurn: 0.1 in; or say under feed: nominal: what its maker meant",
     );
