@@ -2,13 +2,16 @@ import type { Findings } from "../findings/findings.js";
 import type { Io } from "./io.js";
 import { load } from "./load.js";
 import { overview } from "./overview.js";
+import { packageVersion } from "./packageFiles.js";
+import type { OutOfDate } from "./printed.js";
+import { mayDiffer, readRecord, recordPath } from "./record.js";
 import { report } from "./report.js";
 import { summary } from "./summary.js";
 
 /** Reports every problem of a file, and shows what follows from it. Exit status 1 when it holds an error. */
 export async function check(
   path: string,
-  options: { json: boolean; whatIf?: readonly string[] },
+  options: { json: boolean; whatIf?: readonly string[]; out: string },
   io: Io,
 ): Promise<number> {
   const { findings, problems } = await load(path);
@@ -17,13 +20,36 @@ export async function check(
     findings === undefined || wishes.length === 0
       ? undefined
       : (await import("./whatIf.js")).whatIf(findings, wishes, path);
+  const stale = findings && (await sincePrinted(findings, path, options.out));
   if (options.json) {
     const then = after && { changes: after.changes, speeds: summary({ ...findings, ...after } as Findings, []).speeds };
-    io.out(JSON.stringify({ ...summary(findings, problems), ...(then && { whatIf: then }) }, null, 2));
+    io.out(
+      JSON.stringify(
+        {
+          ...summary(findings, problems),
+          ...(stale && { printed: { dials: stale.dials, sheets: stale.sheets } }),
+          ...(then && { whatIf: then }),
+        },
+        null,
+        2,
+      ),
+    );
   } else {
     report(problems, path, io);
     if (findings) io.out(overview(findings).join("\n"));
+    for (const line of stale?.lines ?? []) io.out(line);
     if (findings && after) io.out((await import("./whatIf.js")).whatIfLines(findings, after).join("\n"));
   }
   return findings ? 0 : 1;
+}
+
+/** What was printed before and is out of date now; undefined where nothing was printed. Pages are laid out for it only where
+ *  something can have changed. */
+async function sincePrinted(findings: Findings, path: string, out: string): Promise<OutOfDate | undefined> {
+  const place = recordPath(out, path);
+  const record = readRecord(place);
+  if (record === undefined) return undefined;
+  const version = packageVersion();
+  if (!mayDiffer(record, findings, version)) return { dials: [], sheets: [], lines: [] };
+  return (await import("./printed.js")).outOfDate(record, findings, version, place);
 }

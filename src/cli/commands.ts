@@ -8,8 +8,11 @@ import type { VerifyArgs } from "./verify.js";
 export const newFile = (path: string, io: Io): Promise<number> =>
   told(io, async () => (await import("./new.js")).newFile(path, io));
 
-export const check = (path: string, options: { json: boolean; whatIf: readonly string[] }, io: Io): Promise<number> =>
-  told(io, async () => (await import("./check.js")).check(path, options, io));
+export const check = (
+  path: string,
+  options: { json: boolean; whatIf: readonly string[]; out: string },
+  io: Io,
+): Promise<number> => told(io, async () => (await import("./check.js")).check(path, options, io));
 
 export const explain = (path: string, quantity: string | undefined, of: string | undefined, io: Io): Promise<number> =>
   told(io, async () => (await import("./explain.js")).explain(path, quantity, of, io));

@@ -13,3 +13,6 @@ const root = findRoot();
 export const packageText = (...path: string[]): string => readFileSync(join(root, ...path), "utf8");
 export const packageBytes = (...path: string[]): Uint8Array => readFileSync(join(root, ...path));
 export const packagePath = (...path: string[]): string => join(root, ...path);
+
+/** Of the program. */
+export const packageVersion = (): string => (JSON.parse(packageText("package.json")) as { version: string }).version;

@@ -2,8 +2,9 @@ import { basename, extname } from "node:path";
 import type { Format } from "../output/formats.js";
 import { type Io, Refusal } from "./io.js";
 import { loadJob } from "./load.js";
+import { packageVersion } from "./packageFiles.js";
 import { type Outcome, type PrintRequest, printMachine } from "./printMachine.js";
-import { readTemplates } from "./templates.js";
+import { readTemplates, templateFiles } from "./templates.js";
 
 export type PrintArgs = {
   readonly files: readonly string[];
@@ -32,7 +33,11 @@ export async function print({ files, sheets, jobs: jobFiles = [], ...rest }: Pri
     if (job) jobs.push({ file, name: basename(file, extname(file)), job });
   }
   if (jobs.length < jobFiles.length) return 1;
-  const request: PrintRequest = { ...rest, templates, asked: sheets !== undefined, jobs, colour: io.colour };
+  const request: PrintRequest = {
+    ...rest,
+    ...{ templates, asked: sheets !== undefined, jobs, colour: io.colour },
+    ...{ templateFiles: templateFiles(sheets), version: packageVersion() },
+  };
 
   let status = 0;
   const tell = (outcome: Outcome) => {

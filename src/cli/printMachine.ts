@@ -2,6 +2,7 @@ import { basename, extname, join } from "node:path";
 import { deflateSync } from "node:zlib";
 import type { Print } from "../drawing/page.js";
 import type { Findings } from "../findings/findings.js";
+import { dialChange, dialFacts } from "../findings/printedDial.js";
 import type { Format } from "../output/formats.js";
 import { isOurOutput } from "../output/ours.js";
 import type { Tools } from "../output/render.js";
@@ -10,6 +11,16 @@ import type { Template } from "../sheets/template.js";
 import { type Io, type Output, Refusal, readIfThere, told, writeWhole } from "./io.js";
 import { load } from "./load.js";
 import { packageBytes } from "./packageFiles.js";
+import {
+  contentDigest,
+  jobDigest,
+  machineDigest,
+  type PrintedSheet,
+  printerDigest,
+  readRecord,
+  recordOutput,
+  recordPath,
+} from "./record.js";
 import { report } from "./report.js";
 
 /** What is to be made of every machine file; plain data, so that it can be handed to another thread. */
@@ -27,6 +38,10 @@ export type PrintRequest = {
   /** Also one PDF of every sheet, with contents and bookmarks. */
   readonly all: boolean;
   readonly colour: boolean;
+  /** Files of the templates that are the user's own, by their sheets. */
+  readonly templateFiles: Readonly<Record<string, string>>;
+  /** Of the program. */
+  readonly version: string;
 };
 
 /** What came of one machine file: the paths written, the lines to show on standard error, the exit status. */
@@ -44,10 +59,11 @@ export async function printMachine(path: string, request: PrintRequest): Promise
   const status = await told(
     io,
     async () => {
-      const outputs = await makePages(path, request, io);
-      if (outputs === undefined) return 1;
-      if (!request.replace) refuseForeign(outputs);
-      writeWhole(outputs);
+      const made = await makePages(path, request, io);
+      if (made === undefined) return 1;
+      const { outputs, record } = made;
+      if (!request.replace) refuseForeign([...outputs, record]);
+      writeWhole([...outputs, record]);
       written.push(...outputs.map((output) => output.path));
       return 0;
     },
@@ -56,8 +72,12 @@ export async function printMachine(path: string, request: PrintRequest): Promise
   return { written, lines, status };
 }
 
-/** Undefined where the file holds an error, which is reported. */
-async function makePages(path: string, request: PrintRequest, io: Io): Promise<Output[] | undefined> {
+/** The pages, and the record of what was printed. Undefined where the file holds an error, which is reported. */
+async function makePages(
+  path: string,
+  request: PrintRequest,
+  io: Io,
+): Promise<{ outputs: Output[]; record: Output } | undefined> {
   const { findings, problems } = await load(path);
   report(problems, path, io);
   if (findings === undefined) return undefined;
@@ -73,11 +93,55 @@ async function makePages(path: string, request: PrintRequest, io: Io): Promise<O
     io.err(`${path}: no ${name} sheet: ${why}`);
   }
   const outputs = await renderAll(prints, chosen, path, request);
-  if (!request.all) return outputs;
+  const record = recorded(prints, chosen, path, request, io);
+  if (!request.all) return { outputs, record };
   const { bind } = await import("../sheets/binder.js");
   const binder = bind(chosen.machine, prints, absent);
-  return [...outputs, ...(await renderAll([binder], chosen, path, { ...request, format: "pdf" }))];
+  const bound = await renderAll([binder], chosen, path, { ...request, format: "pdf" });
+  return { outputs: [...outputs, ...bound], record };
 }
+
+/** What `check` will compare with. Tells which dials that are stuck on are no longer what is printed now. */
+function recorded(
+  prints: readonly Print[],
+  findings: Findings,
+  path: string,
+  { out, handwheels, jobs, templates, templateFiles, version }: PrintRequest,
+  io: Io,
+): Output {
+  const { machine } = findings;
+  const place = recordPath(out, path);
+  const before = readRecord(place);
+  const [machineNow, printer] = [machineDigest(machine), printerDigest(machine)];
+  const dials = findings.handwheels.flatMap((finding) => dialFacts(finding) ?? []);
+  const sheets = prints.map((print): PrintedSheet => {
+    const { sheet, of } = print;
+    const job = jobs.find(({ name }) => name === of)?.file;
+    const digestOfJob = job && jobDigest(job);
+    const stuckOn = templates.some(({ name, blocks }) => name === sheet && blocks.some(bearsDials));
+    return {
+      ...{ sheet, template: templateFiles[sheet] ?? sheet, version, machine: machineNow, printer },
+      ...(of !== undefined && { of }),
+      ...(job !== undefined && { job }),
+      ...(digestOfJob !== undefined && { jobDigest: digestOfJob }),
+      ...(handwheels && { handwheels: findings.handwheels.map(({ handwheel }) => handwheel.name) }),
+      ...(machine.revision !== undefined && { revision: machine.revision }),
+      ...(machine.measured !== undefined && { measured: machine.measured }),
+      content: contentDigest(print),
+      ...(stuckOn && { dials }),
+    };
+  });
+  for (const was of sheets.some((sheet) => sheet.dials)
+    ? (before?.sheets ?? []).flatMap((old) => old.dials ?? [])
+    : []) {
+    const now = findings.handwheels.find(({ handwheel }) => handwheel.name === was.wheel);
+    const change = now && dialChange(was, now, machine.units);
+    if (change?.replace) io.err(`${path}: ${was.wheel}: take off the dial that was printed before; ${change.why}`);
+  }
+  return recordOutput(place, before, sheets);
+}
+
+const bearsDials = ({ block }: Template["blocks"][number]): boolean => block === "dial pieces";
 
 function onlyHandwheels(findings: Findings, names: readonly string[] | undefined, path: string): Findings {
   if (names === undefined) return findings;

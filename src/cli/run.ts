@@ -1,7 +1,7 @@
 import yargs from "yargs";
 import { formats } from "../output/formats.js";
 import { type Io, Refusal } from "./io.js";
-import { packageText } from "./packageFiles.js";
+import { packageVersion } from "./packageFiles.js";
 import { asHelp, repeated, usageWords } from "./usage.js";
 
 /** Runs one command line; resolves to the exit status: 0 fine, 1 something wrong with the file or request, 2 wrong usage. */
@@ -13,10 +13,9 @@ export async function run(words: readonly string[], io: Io): Promise<number> {
   const again = repeated(argv);
   if (again !== undefined) refuse(again);
   let status = 0;
-  const { version } = JSON.parse(packageText("package.json")) as { version: string };
   const parser = yargs(argv)
     .scriptName("witnessmark")
-    .version(version)
+    .version(packageVersion())
     .usage("$0 <command>\n\nTrue dials, turn tables and speed cards for one small manual machine, from one file.")
     .command(
       "new [file]",
@@ -38,10 +37,16 @@ export async function run(words: readonly string[], io: Io): Promise<number> {
             array: true,
             describe:
               'also show speeds with a changed drive, as "60 Hz", "motor 1725 rpm", "motor belt 60 to 150", "belt flat, 3 mm"',
+          })
+          .option("out", {
+            type: "string",
+            requiresArg: true,
+            default: "out",
+            describe: "folder that pages were printed to: those out of date are named",
           }),
       async (args) => {
         const whatIf = args["what-if"] ?? [];
-        status = await (await import("./commands.js")).check(args.file, { json: args.json, whatIf }, io);
+        status = await (await import("./commands.js")).check(args.file, { json: args.json, whatIf, out: args.out }, io);
       },
     )
     .command(

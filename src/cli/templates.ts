@@ -7,12 +7,22 @@ import { Refusal, readText } from "./io.js";
 /** The sheets asked for: by name, or from a template file of the user's own where its name ends so. Where none is asked for,
  *  all that come with the program but those made only on request. */
 export async function readTemplates(wanted: readonly string[] | undefined): Promise<readonly Template[]> {
-  const names = wanted?.flatMap((name) => name.split(",")).filter((name) => name !== "");
+  const names = namesOf(wanted);
   if (names === undefined) return builtIn.filter(({ onRequest }) => !onRequest);
   const templates: Template[] = [];
-  for (const name of names) templates.push(/\.ya?ml$/.test(name) ? await ownTemplate(name) : builtInTemplate(name));
+  for (const name of names) templates.push(isFile(name) ? await ownTemplate(name) : builtInTemplate(name));
   return templates;
 }
+
+const namesOf = (wanted: readonly string[] | undefined): string[] | undefined =>
+  wanted?.flatMap((name) => name.split(",")).filter((name) => name !== "");
+
+const isFile = (name: string): boolean => /\.ya?ml$/.test(name);
+const sheetOf = (file: string): string => basename(file, extname(file));
+
+/** Which of the sheets asked for come from files of the user's own, and from which. */
+export const templateFiles = (wanted: readonly string[] | undefined): Readonly<Record<string, string>> =>
+  Object.fromEntries((namesOf(wanted) ?? []).filter(isFile).map((file) => [sheetOf(file), file]));
 
 function builtInTemplate(name: string): Template {
   const template = builtIn.find((other) => other.name === name);
@@ -28,7 +38,7 @@ async function ownTemplate(file: string): Promise<Template> {
   const { readTemplate } = await import("../sheets/readTemplate.js");
   const { template, problems } = readTemplate(
     readText(file, "name a sheet template; those of templates/sheets are there to copy"),
-    basename(file, extname(file)),
+    sheetOf(file),
   );
   if (template === undefined) throw new Refusal(problems.map((problem) => `${file}:${problem}`).join("\n"));
   return template;

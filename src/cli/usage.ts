@@ -8,7 +8,7 @@ const options = {
   new: [],
   explain: ["of"],
   verify: ["handwheel", "measured", "by"],
-  check: ["json", "what-if+"],
+  check: ["json", "what-if+", "out"],
   print: ["sheet+", "handwheel+", "job+", "all", "format", "out", "replace"],
 } as const satisfies Record<string, readonly string[]>;
 type Command = keyof typeof options;

@@ -1,0 +1,83 @@
+import type { Units } from "../machine/machine.js";
+import { formatFixed, formatSize } from "../quantity/format.js";
+import { fromMm } from "../quantity/length.js";
+import type { HandwheelFinding } from "./findings.js";
+
+/** What is told apart of a dial once it is printed and stuck on. Lengths mm, those of the reading in what it reads. */
+export type DialFacts = {
+  readonly wheel: string;
+  /** How it is divided: "250 × 0.02 mm, even, growing clockwise". */
+  readonly marks: string;
+  /** What one turn truly moved, as it was known then, and in how much doubt; null where nobody had said. */
+  readonly perTurn: number;
+  readonly doubt: number | null;
+  /** What its own numbers go on by in one turn. */
+  readonly readsPerTurn: number;
+  /** Its length between the cut ends, or round its outer edge; null for a cone that its sizes do not make. */
+  readonly length: number | null;
+};
+
+/** Of a handwheel with a dial; undefined of others. */
+export function dialFacts({ handwheel, feed, reading, dial }: HandwheelFinding): DialFacts | undefined {
+  if (reading === undefined || dial === undefined) return undefined;
+  const { chosen, second, increases, flat, vernier, wave } = dial;
+  const divided = [chosen, ...(second ? [second.chosen] : [])].map(
+    ({ divisions, divisionLabel, closure, rows }) =>
+      `${divisions} × ${divisionLabel}, ${closure}${rows > 1 ? ` in ${rows} rows` : ""}`,
+  );
+  return {
+    wheel: handwheel.name,
+    marks: [
+      ...divided,
+      `growing ${increases}`,
+      ...(vernier ? [`vernier of ${vernier.parts}`] : []),
+      ...(wave
+        ? [
+            `once-per-turn error of ${formatFixed(wave.share * 100, 3)} % of a turn from ${formatFixed(wave.crest, 3)} built in`,
+          ]
+        : []),
+    ].join("; "),
+    perTurn: reading.perTurn,
+    doubt: feed?.uncertainty === undefined ? null : feed.uncertainty * reading.factor,
+    readsPerTurn: chosen.closure === "true" ? reading.perTurn : (chosen.divisions * chosen.divisionValue) / chosen.rows,
+    length: flat === undefined ? null : flat.kind === "strip" ? flat.length : flat.outer * flat.sweep,
+  };
+}
+
+/** A dial that is stuck on, against what is known today: whether it must be replaced, and why. Undefined where nothing about it
+ *  changed. `now`: its handwheel today, where there still is one. */
+export function dialChange(
+  was: DialFacts,
+  now: HandwheelFinding | undefined,
+  units: Units,
+): { readonly replace: boolean; readonly why: string } | undefined {
+  const is = now && dialFacts(now);
+  if (now === undefined || is === undefined)
+    return {
+      replace: true,
+      why:
+        now === undefined
+          ? "no handwheel of the file has this name any more: take its dial off, or give it its name"
+          : "no dial can be made for it as the file now stands: do not trust the one that is on it",
+    };
+  const size = (mm: number) => formatSize(mm, units);
+  if (was.marks !== is.marks) return { replace: true, why: `it is divided ${was.marks}; it should be ${is.marks}` };
+  if (was.length !== null && is.length !== null && Math.abs(was.length - is.length) > LEAST_LENGTH)
+    return { replace: true, why: `it is ${size(was.length)} long; it should be ${size(is.length)}` };
+  if (was.perTurn === is.perTurn) return undefined;
+  const { overTravel } = now.dial?.chosen ?? { overTravel: 0 };
+  const over = overTravel * (now.reading?.factor ?? 1);
+  const wrong = ((was.readsPerTurn - is.perTurn) / is.perTurn) * over;
+  const turn = (mm: number) => `${formatFixed(fromMm(mm, units), units === "mm" ? 4 : 6)}`;
+  const words = `it was made for ${turn(was.perTurn)} ${units} a turn, which is now ${turn(is.perTurn)}`;
+  if (Math.abs(was.perTurn - is.perTurn) <= (was.doubt ?? 0))
+    return { replace: false, why: `${words}, within what was in doubt: it may stay` };
+  const reads = `it now reads ${formatSize(Math.abs(wrong), units, 3)} too ${wrong > 0 ? "much" : "little"} over ${size(over)}`;
+  // Equal divisions are the same whatever the feed: a new print would bring nothing.
+  if (is.readsPerTurn === was.readsPerTurn)
+    return { replace: false, why: `${words}: ${reads}, and a new one with these divisions would too` };
+  return { replace: true, why: `${words}: ${reads}` };
+}
+
+/** A change of a paper's length that nobody can cut or see, mm. */
+const LEAST_LENGTH = 0.01;
