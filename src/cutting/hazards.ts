@@ -11,6 +11,12 @@ export const hazardOf = (material: string): Hazard | undefined => hazardsIn(mate
 /** Of all these materials, each once. */
 export const hazardsOf = (materials: readonly string[]): Hazard[] => [...new Set(materials.flatMap(hazardsIn))];
 
+/** Behind a remark that no speed is known for a material: it may burn or poison all the same. Empty where nothing is known to. */
+export function mind(material: string): string {
+  const hazard = hazardOf(material);
+  return hazard === undefined ? "" : `; mind: ${hazard.caution}`;
+}
+
 /** Names as short as this are near to too many others. */
 const FEW_LETTERS = 6;
 

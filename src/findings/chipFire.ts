@@ -11,6 +11,10 @@ export const burns = (material: string): boolean => hazardOf(material)?.burnsWhe
 /** Of these, those whose fine chips burn, each once. */
 export const burning = (materials: readonly string[]): string[] => [...new Set(materials)].filter(burns);
 
+/** How a drill is fed in it to the end of the hole. */
+export const DRILL_TO_THE_END =
+  "Keep the drill cutting to the end, also where you ease the feed as it breaks through, and draw it straight out: it must not turn without cutting.";
+
 /** A feed per revolution, mm, in the machine's unit. A least one is rounded up: 0.25 mm is 0.0099 in. */
 export function feedWords(feed: number, units: Units): string {
   const places = units === "mm" ? 3 : 4;

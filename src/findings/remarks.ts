@@ -1,4 +1,4 @@
-import { hazardOf } from "../cutting/hazards.js";
+import { mind } from "../cutting/hazards.js";
 import { findMaterial, hasSpeeds, knownMaterials, nearestMaterial } from "../cutting/materials.js";
 import { workingDoubt } from "../dial/dialFinding.js";
 import type { DialFinding } from "../dial/finding.js";
@@ -28,12 +28,6 @@ export function remarks(findings: Findings): Remark[] {
     ...(findings.machine.drive ? motorRemarks(findings.machine.drive) : []),
     ...driveRemarks(findings),
   ];
-}
-
-/** What no speed is known for may burn or poison all the same. */
-function mind(material: string): string {
-  const hazard = hazardOf(material);
-  return hazard === undefined ? "" : `; mind: ${hazard.caution}`;
 }
 
 function unknownMaterials({ machine }: Findings): Remark[] {

@@ -2,7 +2,7 @@ import type { FeedRange } from "../cutting/feeds.js";
 import { hazardOf } from "../cutting/hazards.js";
 import { coolant } from "../cutting/materials.js";
 import { sourceTitle } from "../cutting/sources.js";
-import { burns, feedWords, leastFeedWords } from "../findings/chipFire.js";
+import { burns, DRILL_TO_THE_END, feedWords, leastFeedWords } from "../findings/chipFire.js";
 import type { Job, JobStep } from "../job/job.js";
 import type { Units } from "../machine/machine.js";
 
@@ -35,7 +35,7 @@ export function chipNotes({ material }: Job, step: JobStep["do"], fed: FeedRange
       fed === undefined
         ? rule
         : `Fine chips of ${material} burn: fed at ${feedWords(fed.from, units)} a revolution, the coarsest in print for this drill (${fed.sources.map(sourceTitle).join("; ")}).`,
-      "Keep it cutting to the end and draw it straight out: it must not turn without cutting, neither at the bottom nor as it breaks through.",
+      DRILL_TO_THE_END,
     ];
   const told = fed === undefined ? rule : `${rule} This cut: ${feedWords(fed.from, units)}.`;
   if (step === "ream")

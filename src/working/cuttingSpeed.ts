@@ -1,5 +1,6 @@
 import { inward } from "../cutting/choose.js";
 import type { CuttingSpeed } from "../cutting/finding.js";
+import { hazardsOf } from "../cutting/hazards.js";
 import { figureWords } from "../cutting/published/source.js";
 import { rpmFor } from "../cutting/rates.js";
 import { sourceTitle } from "../cutting/sources.js";
@@ -72,6 +73,8 @@ function explainOne(findings: Findings, operation: string, row: number, column: 
       choice.heldBy === undefined ? choice.verdict : `${choice.verdict}: the ${choice.heldBy}'s`,
       ...(operation === "facing" || operation === "parting" ? inwardNotes(diameter, band, findings) : []),
       ...rowNotes(band),
+      // The sentence's own full stop is set where notes are printed.
+      ...hazardsOf([material]).map(({ caution }) => caution.replace(/\.$/, "")),
     ],
   };
 }

@@ -1,6 +1,7 @@
 import { feedPerRevolution } from "../../cutting/feeds.js";
 import { handFeed } from "../../cutting/handFeed.js";
 import { sourceTitle } from "../../cutting/sources.js";
+import { burning, burns, DRILL_TO_THE_END } from "../../findings/chipFire.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { drillingWheel, wheelNamed } from "../../findings/roles.js";
 import { speedFor } from "../../findings/speedChoice.js";
@@ -41,6 +42,14 @@ export const drillDepth = block(
       ...heading(`Depth by turns of the ${wheel.handwheel.name.toLowerCase()}`, width, 3, size.body),
       ...table(columns, [depths], { width, size: size.small }),
       ...whole(drillFeed(findings, wheel, perTurn, settings.drillsMm, width), height),
+      ...burning(machine.work.materials).flatMap((material) =>
+        paragraph(`Fine chips of ${material} burn. ${DRILL_TO_THE_END}`, width, {
+          size: size.small,
+          weight: "bold",
+          ink: "accent",
+          gap: 0.6,
+        }),
+      ),
     ];
   },
 );
@@ -64,7 +73,10 @@ function drillFeed(
       [
         { text: trimmed(diameter, 2), weight: "bold" },
         { text: formatFixed(rpm, 0) },
-        { text: `${formatFixed(feed.from, 3)}–${formatFixed(feed.to, 3)}` },
+        {
+          text:
+            feed.from === feed.to ? formatFixed(feed.to, 3) : `${formatFixed(feed.from, 3)}–${formatFixed(feed.to, 3)}`,
+        },
         { text: formatFixed(turnsPerMinute, 0) },
         { text: count },
       ],
@@ -76,7 +88,13 @@ function drillFeed(
     { heading: ["drill", "mm"], align: "decimal" },
     { heading: ["rpm"], align: "decimal" },
     { heading: ["feed per revolution", "mm"], align: "middle" },
-    { heading: [`turns of the ${handwheel.name.toLowerCase()}`, "a minute, at the least feed"], align: "decimal" },
+    {
+      heading: [
+        `turns of the ${handwheel.name.toLowerCase()}`,
+        burns(material) ? "a minute" : "a minute, at the least feed",
+      ],
+      align: "decimal",
+    },
     { heading: ["what to count"], align: "start" },
   ];
   return [
