@@ -1,9 +1,9 @@
 import { type FeedRange, feedPerRevolution } from "../cutting/feeds.js";
 import type { SpeedChoice } from "../cutting/finding.js";
-import { fastestFedRpm, type HandFeed, handFeed } from "../cutting/handFeed.js";
+import { type HandFeed, handFeed } from "../cutting/handFeed.js";
 import { burns } from "../findings/chipFire.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
-import { type Cut, speedFor } from "../findings/speedChoice.js";
+import { speedFor, speedToFeed } from "../findings/speedChoice.js";
 import type { Job } from "../job/job.js";
 
 /** A cut, and which published feed goes with it; for reaming there is none. */
@@ -22,8 +22,7 @@ export type Fed = {
   readonly feedWheel?: string;
 };
 
-/** The speed of a cut and its lightest published feed, counted at this handwheel; each absent where it is not known. Of a
- *  material whose fine chips burn the speed is no faster than a hand can feed so coarsely. */
+/** The speed of a cut and its lightest published feed, counted at this handwheel; each absent where it is not known. */
 export function speedAndFeed(
   { operation, diameter, fed }: FedCut,
   wheel: HandwheelFinding | undefined,
@@ -34,8 +33,8 @@ export function speedAndFeed(
   const published = fed && feedRange(fed, material, diameter);
   const perTurn = wheel?.feed?.perTurn;
   const speed =
-    published && perTurn !== undefined && burns(material)
-      ? fedByHand(cut, fastestFedRpm(published.from, perTurn), findings)
+    published && perTurn !== undefined
+      ? speedToFeed(cut, { feed: published.from, perTurn }, findings)
       : speedFor(cut, findings);
   const known = { ...(speed && { speed }), ...(published && { published }) };
   if (published === undefined || speed?.rpm === undefined || wheel === undefined || perTurn === undefined) return known;
@@ -47,13 +46,3 @@ export function speedAndFeed(
 const feedRange = (kind: NonNullable<FedCut["fed"]>, material: string, diameter: number): FeedRange | undefined =>
   feedPerRevolution(material, kind, diameter) ??
   (/steel/.test(material) && !burns(material) ? feedPerRevolution("mild steel", kind, diameter) : undefined);
-
-/** With one limit more: the speed beyond which the hand lags behind the feed. */
-function fedByHand(cut: Cut, handRpm: number, findings: Findings): SpeedChoice | undefined {
-  const free = speedFor(cut, findings);
-  if (free?.rpm === undefined || free.rpm <= handRpm) return free;
-  const { machine } = findings;
-  const limits = { ...machine.limits, spindleRpm: Math.min(handRpm, machine.limits.spindleRpm ?? handRpm) };
-  const held = speedFor(cut, { ...findings, machine: { ...machine, limits } });
-  return held && { ...held, verdict: "held by a limit", heldBy: "hand" };
-}

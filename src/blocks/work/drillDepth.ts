@@ -4,7 +4,7 @@ import { sourceTitle } from "../../cutting/sources.js";
 import { burning, burns, DRILL_TO_THE_END } from "../../findings/chipFire.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { drillingWheel, wheelNamed } from "../../findings/roles.js";
-import { speedFor } from "../../findings/speedChoice.js";
+import { speedToFeed } from "../../findings/speedChoice.js";
 import { formatFixed, trimmed } from "../../quantity/format.js";
 import { mmPer } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
@@ -66,8 +66,10 @@ function drillFeed(
   if (drive === undefined) return [];
   const rows = drills.flatMap((diameter): Cell[][] => {
     const feed = feedPerRevolution(material, "drilling", diameter);
-    const rpm = speedFor({ operation: "drilling", material, diameter }, findings)?.rpm;
-    if (feed === undefined || rpm === undefined) return [];
+    if (feed === undefined) return [];
+    const cut = { operation: "drilling", material, diameter };
+    const rpm = speedToFeed(cut, { feed: feed.from, perTurn }, findings)?.rpm;
+    if (rpm === undefined) return [];
     const { turnsPerMinute, count } = handFeed(feed.from, rpm, perTurn);
     return [
       [
@@ -101,7 +103,7 @@ function drillFeed(
     ...heading(`Feeding the drill in ${material}`, width, 2, size.body),
     ...table(columns, rows, { width, size: size.small }),
     ...paragraph(
-      `Feeds from ${sources.map(sourceTitle).join("; ")}. Ease off as the drill breaks through; draw it out to clear chips when the hole is three drills deep.`,
+      `Feeds from ${sources.map(sourceTitle).join("; ")}${burns(material) ? ", the coarsest for each drill, and no speed at which a hand feeds more finely" : ". Ease off as the drill breaks through"}; draw it out to clear chips when the hole is three drills deep.`,
       width,
       { size: size.tiny, gap: 0.6 },
     ),
