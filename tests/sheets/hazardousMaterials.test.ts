@@ -65,7 +65,10 @@ const contradicting: readonly (readonly [RegExp, (material: string) => boolean])
   [/dwell|pause|let it turn/i, burns],
   [/fine feed|finely|lightest feed|at the least feed/i, burns],
   [/water|soluble|paraffin|kerosene/i, burns],
-  [/finish by hand|emery|\bfil(e|ing) (it|to|the|down)\b|polish|abrasive/i, (material) => burns(material) || /be/i.test(material)],
+  [
+    /finish by hand|emery|\bfil(e|ing) (it|to|the|down)\b|polish|abrasive/i,
+    (material) => burns(material) || /be/i.test(material),
+  ],
   [/\bdry\b/i, (material) => /^be|^cube/i.test(material)],
 ];
 const sheetsOf = (material: string, units: string) => {
