@@ -99,6 +99,16 @@ describe.each(all.flatMap((material) => ["mm", "in"].map((units) => [material, u
       for (const { sheet, words } of naming) for (const caution of cautions) expect(words, sheet).toContain(caution);
     });
 
+    test("so does each of its pages: one may lie apart", () => {
+      const job = jobIn(material);
+      const findings = { ...lathe(material, units), ...(job && { job }) };
+      for (const { sheet } of naming) {
+        const print = printOf(findings, sheet);
+        for (const page of print.pages)
+          for (const caution of cautions) expect(wordsOf({ ...print, pages: [page] }), sheet).toContain(caution);
+      }
+    });
+
     test("none contradicts it", () => {
       for (const { sheet, words } of naming)
         for (const [contradiction, minds] of contradicting)
