@@ -1,3 +1,5 @@
+import { MM_PER_FOOT } from "../../quantity/length.js";
+
 /** A material that burns or poisons while it is cut, and what to beware of. */
 export type Hazard = {
   /** As a sentence begins with it. */
@@ -10,6 +12,8 @@ export type Hazard = {
   readonly caution: string;
   /** Its chips catch fire the finer and hotter they are: no fine feed, no dwell, no spring pass. */
   readonly burnsWhenFine?: true;
+  /** Cutting speed above which its chips are the likelier to catch fire, m/min: no row goes beyond it, one's own neither. */
+  readonly fastest?: number;
   /** Its dust burns or poisons: no file, no emery, no polishing. */
   readonly noDust?: true;
   /** No beginner cuts it alone: the student's sheet says to ask. */
@@ -35,6 +39,7 @@ export const hazards: readonly Hazard[] = [
     noDust: true,
     notAlone: true,
     fedLike: "magnesium",
+    fastest: (700 * MM_PER_FOOT) / 1000,
     source: "TO1-1A-9",
     where: "ch. 4, safety practices",
     confidence: "read",
