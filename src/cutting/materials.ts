@@ -2,8 +2,8 @@ import { closest } from "../machine/closest.js";
 import { type Coolant, type Material, materials } from "./published/materials.js";
 
 const withSpeeds = materials.filter(({ withoutSpeeds }) => !withoutSpeeds);
-const names = withSpeeds.map(({ name }) => name);
-const otherNames = withSpeeds.flatMap(({ otherNames = [] }) => otherNames);
+const names = materials.map(({ name }) => name);
+const otherNames = materials.flatMap(({ otherNames = [] }) => otherNames);
 const byAnyName: ReadonlyMap<string, Material> = new Map(
   materials.flatMap((material) =>
     [material.name, ...(material.otherNames ?? [])].map((name) => [name.toLowerCase(), material] as const),
@@ -12,7 +12,10 @@ const byAnyName: ReadonlyMap<string, Material> = new Map(
 const find = (name: string): Material | undefined => byAnyName.get(name.trim().toLowerCase());
 
 /** Those with a published cutting speed. */
-export const knownMaterials = (): string[] => [...names];
+export const knownMaterials = (): string[] => withSpeeds.map(({ name }) => name);
+
+/** Those too of which only coolant and dangers are known. */
+export const namedMaterials = (): string[] => [...names];
 
 /** Whether a source has a cutting speed for turning it; some are known by their names alone. */
 export const hasSpeeds = (name: string): boolean => withSpeeds.some((material) => material === find(name));
