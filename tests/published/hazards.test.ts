@@ -27,6 +27,8 @@ test.each([
   ["BeCu", "Beryllium"],
   ["CuBe2", "Beryllium"],
   ["Be-Cu rod", "Beryllium"],
+  ["CuBe", "Beryllium"],
+  ["AlBe62", "Beryllium"],
   ["polytetrafluoroethylene", "Fluoroplastics"],
   ["rosewood", "Wood"],
   ["Ti-6Al-4V", "Titanium"],
@@ -73,6 +75,8 @@ test.each([
   "CuSn8",
   "aluminium bronze",
   "C45",
+  "brass, may be leaded",
+  "brass cube",
 ])("%s is none of them", (name) => expect(hazardOf(name)).toBeUndefined());
 
 test("every caution names where it is from, and says honestly what was not read", () => {

@@ -72,8 +72,9 @@ export const hazards: readonly Hazard[] = [
   },
   {
     material: "Beryllium",
-    names: ["beryllium", "becu", "cube", "be"],
-    grades: /^(beryl|becu|cube\d|c17\d)/,
+    // Not "be" nor "cube" alone, which are words.
+    names: ["beryllium", "becu"],
+    grades: /^(beryl|becu|cube\d|c17\d|albe|nibe|beni|beo$)/,
     caution:
       "Beryllium dust and fumes harm the lungs for life, also from its alloys with copper. Never grind, sand or polish it; keep the cut and the chips wet, wipe up wet, never blow or sweep; wash before you eat. Not without a competent supervisor.",
     noDust: true,

@@ -86,7 +86,7 @@ export const materials: readonly Material[] = [
   { name: "zirconium", otherNames: ["zirconium alloy", "zirconium alloys"], coolant: askSupplier, withoutSpeeds: true },
   {
     name: "beryllium copper",
-    otherNames: ["beryllium-copper", "copper beryllium", "beryllium bronze", "BeCu", "CuBe"],
+    otherNames: ["beryllium-copper", "copper beryllium", "beryllium bronze", "BeCu", "CuBe", "Be-Cu", "Cu-Be"],
     coolant: { words: "cutting oil, plenty: it binds the dust" },
     withoutSpeeds: true,
   },
