@@ -178,6 +178,12 @@ test("drilling card: in magnesium the coarsest feed in print, at a speed that th
   expect(wordsOf(printOf(lathe("brass"), "drilling-card"))).toContain("0.051–0.102");
 });
 
+test("drilling card without a barrel: how to drill what burns stands there all the same", () => {
+  const { handwheels, ...rest } = lathe("titanium");
+  const findings = { ...rest, handwheels: handwheels.filter(({ handwheel }) => !/barrel/.test(handwheel.name)) };
+  expect(wordsOf(printOf(findings, "drilling-card"))).toContain("it must not turn without cutting");
+});
+
 test("what wets the cut never contradicts the caution", () => {
   for (const material of ["magnesium", "titanium", "zirconium"])
     expect(advised(coolant(material)?.words ?? "none"), material).not.toMatch(/water|soluble|paraffin|oil/);

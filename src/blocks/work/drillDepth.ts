@@ -21,11 +21,14 @@ export const drillDepth = block(
     const { handwheels } = findings;
     const wheel = settings.handwheel === "" ? drillingWheel(handwheels) : wheelNamed(settings.handwheel, handwheels);
     if (wheel?.feed === undefined)
-      return paragraph(
-        "Depth per turn: the file has no handwheel named as a barrel or a quill with a feed; give it one, or name it in the sheet (handwheel:).",
-        width,
-        { size: size.small, gap: 3 },
-      );
+      return [
+        ...paragraph(
+          "Depth per turn: the file has no handwheel named as a barrel or a quill with a feed; give it one, or name it in the sheet (handwheel:).",
+          width,
+          { size: size.small, gap: 3 },
+        ),
+        ...whereChipsBurn(findings, width),
+      ];
     const unit = mmPer[machine.units];
     const { perTurn } = wheel.feed;
     const places = machine.units === "mm" ? 2 : 3;
@@ -42,17 +45,19 @@ export const drillDepth = block(
       ...heading(`Depth by turns of the ${wheel.handwheel.name.toLowerCase()}`, width, 3, size.body),
       ...table(columns, [depths], { width, size: size.small }),
       ...whole(drillFeed(findings, wheel, perTurn, settings.drillsMm, width), height),
-      ...burning(machine.work.materials).flatMap((material) =>
-        paragraph(`Fine chips of ${material} burn. ${DRILL_TO_THE_END}`, width, {
-          size: size.small,
-          weight: "bold",
-          ink: "accent",
-          gap: 0.6,
-        }),
-      ),
+      ...whereChipsBurn(findings, width),
     ];
   },
 );
+
+const whereChipsBurn = ({ machine }: Findings, width: number): Run[] =>
+  burning(machine.work.materials).flatMap((material) =>
+    paragraph(
+      `Fine chips of ${material} burn. ${DRILL_TO_THE_END} Where the hand lags behind a coarse feed, take a slower position.`,
+      width,
+      { size: size.small, weight: "bold", ink: "accent", gap: 0.6 },
+    ),
+  );
 
 function drillFeed(
   findings: Findings,
