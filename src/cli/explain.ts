@@ -1,6 +1,8 @@
 import { closest } from "../machine/closest.js";
+import type { Units } from "../machine/machine.js";
 import type { Path, Places } from "../machine/problem.js";
 import { formatFixed, formatUncertain, trimmed } from "../quantity/format.js";
+import { fromMm } from "../quantity/length.js";
 import { type QuantityName, quantities } from "../working/registry.js";
 import type { Amount, Source, Working } from "../working/working.js";
 import { type Io, Refusal } from "./io.js";
@@ -50,7 +52,7 @@ export async function explain(
     io.out(
       "missing" in working
         ? `${subject.name}: ${working.missing}`
-        : lines(working, (place) => source(place, path, places)).join("\n"),
+        : lines(inUnit(working, findings.machine.units), (place) => source(place, path, places)).join("\n"),
     );
   }
   return 0;
@@ -58,6 +60,25 @@ export async function explain(
 
 const shortened = (names: readonly string[]): string =>
   names.length > 6 ? `${names.slice(0, 6).join("; ")}; and ${names.length - 6} more` : names.join("; ");
+
+/** A working's lengths, mm, in the reader's unit. */
+function inUnit(working: Working, units: Units): Working {
+  const size = (value: number) => fromMm(value, units);
+  const told = <T extends Amount>(amount: T): T => {
+    if (!/^mm\b/.test(amount.unit)) return amount;
+    const { value } = amount;
+    const shown = typeof value === "string" ? value : typeof value === "number" ? size(value) : value.map(size);
+    return { ...amount, value: shown, unit: amount.unit.replace("mm", units) };
+  };
+  return {
+    ...working,
+    inputs: working.inputs.map(told),
+    result: told(working.result),
+    ...(working.uncertainty !== undefined && {
+      uncertainty: /^mm\b/.test(working.result.unit) ? size(working.uncertainty) : working.uncertainty,
+    }),
+  };
+}
 
 /** A working as text: the title, the formula, the inputs one a line, the result, the notes. */
 function lines(working: Working, from: (source: Source) => string): string[] {

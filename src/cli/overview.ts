@@ -7,7 +7,7 @@ import { limitWords } from "../findings/limits.js";
 import { speedDoubt } from "../findings/speedDoubt.js";
 import { travelWords } from "../findings/travelWords.js";
 import type { Limits, Units } from "../machine/machine.js";
-import { formatDoubted, formatFixed, plural } from "../quantity/format.js";
+import { formatDoubted, formatFixed, formatSize, plural } from "../quantity/format.js";
 import { fromMm } from "../quantity/length.js";
 
 /** What `check` shows of a sound file: speeds, feeds and the ways to divide each dial, in the file's unit. */
@@ -54,15 +54,21 @@ function handwheelLines(finding: HandwheelFinding, units: Units): string[] {
   const { lostMotion, nominal } = feed;
   if (lostMotion) lines.push(`  lost motion ${show(lostMotion.travel)}, ${formatFixed(lostMotion.turn, 3)} of a turn`);
   else if (study?.back?.contradiction) lines.push("  lost motion not known: its readings contradict each other");
-  if (nominal !== undefined)
+  if (nominal !== undefined) {
+    const factor = finding.reading?.factor ?? 1;
     lines.push(
-      `  nominal ${show(nominal, 1)} a turn: a dial made for that reads ${wrong(nominal - feed.perTurn, (mm) => show(mm, 1))} each turn`,
+      `  nominal ${show(nominal, 1)} a turn: a dial made for that reads ${wrong((nominal - feed.perTurn) * factor, (mm) => show(mm, 1))}${factor === 2 ? " on diameter" : ""} each turn`,
     );
+  }
   lines.push(...travelWords(finding, units).map((words) => `  ${words}`));
   if (doubtful) lines.push(`  no dial: the feed's doubt exceeds a division of ${doubtful.chosen.divisionLabel}`);
   if (!dial) return lines;
   const { chosen, closings } = dial;
-  return [...lines, ...dialLines(dial, show), `  ${chosen.divisionLabel} comes round ${closingWords(closings, units)}`];
+  return [
+    ...lines,
+    ...dialLines(dial, show, units),
+    `  ${chosen.divisionLabel} comes round ${closingWords(closings, units)}`,
+  ];
 }
 
 const feedOrigin = {
@@ -76,8 +82,12 @@ type Show = (mm: number, extra?: number) => string;
 
 const wrong = (error: number, show: Show): string => `${show(Math.abs(error))} too ${error > 0 ? "much" : "little"}`;
 
-function dialLines({ choices, chosen, stripLength, forced, second, vernier }: DialFinding, show: Show): string[] {
-  const lines = stripLength === undefined ? [] : [`  strip ${formatFixed(stripLength, 2)} mm once round`];
+function dialLines(
+  { choices, chosen, stripLength, forced, second, vernier }: DialFinding,
+  show: Show,
+  units: Units,
+): string[] {
+  const lines = stripLength === undefined ? [] : [`  strip ${formatSize(stripLength, units)} once round`];
   const best = choices.slice(0, 6);
   const shown = best.map((choice) => {
     const rows = choice.rows > 1 ? ` in ${plural(choice.rows, "row")}` : "";
@@ -87,7 +97,7 @@ function dialLines({ choices, chosen, stripLength, forced, second, vernier }: Di
   const [what, how] = [width("what"), width("how")];
   for (const { choice, ...line } of shown) {
     const mark = choice === chosen ? (forced ? "as told →" : "chosen  →") : "         ";
-    const gap = `marks ${formatFixed(choice.spacing, 2)} mm apart`;
+    const gap = `marks ${formatSize(choice.spacing, units)} apart`;
     lines.push(`  ${mark} ${line.what.padEnd(what)}  ${line.how.padEnd(how)}  ${gap}: ${cost(choice, show)}`);
   }
   if (second) {

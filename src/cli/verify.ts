@@ -2,7 +2,7 @@ import type { HandwheelFinding } from "../findings/findings.js";
 import type { Machine, Units } from "../machine/machine.js";
 import { type Measure, measuresOf, verdictOn } from "../paper/measuredPiece.js";
 import { mendedBar } from "../paper/printerCorrection.js";
-import { formatFixed, formatLength, trimmed } from "../quantity/format.js";
+import { formatFixed, formatLength, formatSize, trimmed } from "../quantity/format.js";
 import { inMm, parseLength } from "../quantity/length.js";
 import { builtIn } from "../sheets/builtIn.generated.js";
 import { type Io, Refusal } from "./io.js";
@@ -63,11 +63,11 @@ export async function verify(
   return good ? 0 : 1;
 }
 
-const said = (mm: number, units: Units): string => formatLength(mm, units, units === "mm" ? 2 : 4);
+const said = (mm: number, units: Units): string => formatSize(mm, units);
 
 function chosenMeasure(finding: HandwheelFinding, by: string | undefined, units: Units, path: string): Measure {
   const { handwheel, dial } = finding;
-  const measures = dial === undefined ? [] : measuresOf(dial);
+  const measures = dial === undefined ? [] : measuresOf(dial, units);
   const [first, ...others] = measures;
   if (first === undefined)
     throw new Refusal(`${path}: "${handwheel.name}" has no dial: give it a feed and a dial with its sizes`);

@@ -64,7 +64,12 @@ export function dialFinding(
     if (choice.divisions > MOST_MARKS) return { chosen: choice, rows: [] };
     const numbers = labelling(choice);
     const rows = graduations(choice, reading, numbers);
-    return { chosen: choice, rows: wave === undefined ? rows : unevenly(rows, wave), labelUnit: numbers.labelUnit };
+    return {
+      chosen: choice,
+      rows: wave === undefined ? rows : unevenly(rows, wave),
+      labelUnit: numbers.labelUnit,
+      labelWorth: numbers.labelWorth,
+    };
   }
 
   /** The best closure for the division value that a second scale must have. */

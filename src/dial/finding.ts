@@ -67,13 +67,15 @@ export type DialFinding = {
   readonly rows: readonly (readonly Graduation[])[];
   /** What the numbers on the dial mean, as it is written on it: "mm", or "1 = 0.01 mm" where they count. */
   readonly labelUnit?: string;
+  /** What a figure of 1 on it counts, mm of what it reads. */
+  readonly labelWorth?: number;
   /** Flat length once round, for a drum. */
   readonly stripLength?: number;
   readonly increases: "clockwise" | "anticlockwise";
   /** The once-per-turn error that is built into the marks, which are then unevenly spaced on purpose. */
   readonly wave?: Wave;
   /** A second scale below the first, in another value or unit, with a closure of its own. */
-  readonly second?: Pick<DialFinding, "chosen" | "rows" | "labelUnit">;
+  readonly second?: Pick<DialFinding, "chosen" | "rows" | "labelUnit" | "labelWorth">;
   /** Beside the index line, where the file asks for one. */
   readonly vernier?: Vernier;
 };

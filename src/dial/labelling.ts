@@ -30,6 +30,8 @@ export type Labelling = {
   readonly every: number;
   /** "mm" or "in", or what one counts for: "1 = 0.01 mm". */
   readonly labelUnit: string;
+  /** What a figure of 1 counts, mm. */
+  readonly labelWorth: number;
   /** The number that stands at a mark so many divisions from zero. */
   readonly labelAt: (division: number) => string;
   /** Room, mm, that the widest number needs for itself and the clear space beside it. */
@@ -65,7 +67,14 @@ function numbering(choice: DialChoice, pattern: Pattern, every: number): Labelli
       1,
     );
     const labelUnit = worth === 1 ? choice.unit : `1 = ${worth} ${choice.unit}`;
-    return { pattern, every, labelUnit, labelAt, room: widest * FIGURE_WIDTH + CLEAR_BESIDE };
+    return {
+      pattern,
+      every,
+      labelUnit,
+      labelWorth: worth * mmPer[choice.unit],
+      labelAt,
+      room: widest * FIGURE_WIDTH + CLEAR_BESIDE,
+    };
   });
   return ways.reduce((best, way) => (way.room < best.room ? way : best));
 }

@@ -6,21 +6,18 @@ export type Reading = {
   /** For each mm that the slide goes: twice as much where it reads the diameter. */
   readonly factor: 1 | 2;
   readonly perTurn: number;
-  /** What a dial made for the maker's feed shows in one turn, where the file gives that feed. */
-  readonly nominalPerTurn?: number;
   /** Over the working travel, where the file gives it. */
   readonly overTravel?: number;
 };
 
 export function readingOf(
-  { perTurn, nominal }: Pick<FeedFinding, "perTurn" | "nominal">,
+  { perTurn }: Pick<FeedFinding, "perTurn">,
   { reads, travel }: Pick<Handwheel, "reads" | "travel">,
 ): Reading {
   const factor = reads === "diameter" ? 2 : 1;
   return {
     factor,
     perTurn: perTurn * factor,
-    ...(nominal !== undefined && { nominalPerTurn: nominal * factor }),
     ...(travel !== undefined && { overTravel: travel * factor }),
   };
 }

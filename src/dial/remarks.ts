@@ -1,5 +1,5 @@
 import type { Units } from "../machine/machine.js";
-import { formatLength, plural, trimmed } from "../quantity/format.js";
+import { formatLength, plural, trimmed, trimmedSize } from "../quantity/format.js";
 import { mmPer } from "../quantity/length.js";
 import type { DialBlank } from "./blank.js";
 import { MOST_ROWS } from "./division.js";
@@ -43,7 +43,7 @@ function trueClosing(blank: DialBlank, facts: Facts): string[] {
   if (facts.shortGap === undefined) return [`closes exactly: ${plural(facts.divisions, "division")} to a turn`];
   const short = fine(facts.leftOver, facts.unit);
   return [
-    `the last division is short: ${short} instead of ${facts.divisionLabel}, ${onPaper(facts.shortGap)} wide on paper`,
+    `the last division is short: ${short} instead of ${facts.divisionLabel}, ${trimmedSize(facts.shortGap, blank.units)} wide on paper`,
     `starts again at zero each turn: count whole turns, each worth ${fine(blank.turn, blank.units)}${diameter(blank)}`,
     ...(facts.shortGap < LEAST_SHORT_GAP ? ["the short division is so narrow that it blurs into the zero mark"] : []),
   ];
@@ -76,9 +76,11 @@ function sight(blank: DialBlank, { spacing, rows, divisions, divisionValue }: Fa
   return [
     ...(divisions > MOST_MARKS ? [`${divisions} marks are too many to draw`] : []),
     ...(divisionValue > blank.turn ? ["one division is more than one turn"] : []),
-    ...(blurs(spacing) ? [`marks ${onPaper(spacing)} apart are too close to read`] : []),
-    ...(strains(spacing) ? [`marks are close: ${onPaper(spacing)} apart`] : []),
-    ...(rows > 1 && row < LEAST_ROW_HEIGHT ? [`each row is only ${onPaper(row)} high: too low for its numbers`] : []),
+    ...(blurs(spacing) ? [`marks ${trimmedSize(spacing, blank.units)} apart are too close to read`] : []),
+    ...(strains(spacing) ? [`marks are close: ${trimmedSize(spacing, blank.units)} apart`] : []),
+    ...(rows > 1 && row < LEAST_ROW_HEIGHT
+      ? [`each row is only ${trimmedSize(row, blank.units)} high: too low for its numbers`]
+      : []),
   ];
 }
 
@@ -112,9 +114,4 @@ function notNothing(value: number, units: Units, places: number): string | undef
 
 function length(value: number, units: Units, places: number): string {
   return `${trimmed(value / mmPer[units], places)} ${units}`;
-}
-
-/** Distances on the paper are told in millimetres: they are checked with a caliper or a rule, not turned. */
-function onPaper(value: number): string {
-  return `${trimmed(value, 2)} mm`;
 }

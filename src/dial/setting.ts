@@ -5,7 +5,8 @@ import type { DialChoice } from "./finding.js";
 export type Setting = {
   readonly turns: number;
   readonly wholeTurns: number;
-  /** To the tenth that an eye can split; absent without a dial. */
+  /** To the tenth that an eye can split, less than a turn; of a dial of several rows what is beyond the whole turns. Absent
+   *  without a dial. */
   readonly divisions?: number;
   /** On a dial of several rows: the row then in force (from 1), and what its own numbers say. */
   readonly row?: number;
@@ -19,29 +20,43 @@ const hair = 1e-9;
 
 export function settingFor(distance: number, perTurn: number, dial: DialChoice | undefined): Setting {
   const turns = distance / perTurn;
-  const wholeTurns = Math.floor(turns + hair);
-  if (dial === undefined) return { turns, wholeTurns, error: 0 };
+  if (dial === undefined) return { turns, wholeTurns: Math.floor(turns + hair), error: 0 };
+  // Rows are read on from the first through the last, so that what is set to a tenth is the reading within one round of them.
+  const round = dial.rows * perTurn;
   const worth = divisionWorth(dial, perTurn);
-  const rest = Math.max(0, distance - wholeTurns * perTurn);
-  const divisions = Math.round((rest / worth) * 10) / 10;
-  const error = wholeTurns * perTurn + divisions * worth - distance;
-  if (dial.rows === 1) return { turns, wholeTurns, divisions, error };
-  const cycle = dial.rows * perTurn;
-  const reading = Math.max(0, distance - Math.floor(distance / cycle + hair) * cycle);
-  return { turns, wholeTurns, divisions, error, row: (wholeTurns % dial.rows) + 1, reading };
+  const [rounds, tenths] = nearest(distance, round, worth / 10);
+  const reading = (tenths * worth) / 10;
+  const turnsOfRound = Math.floor(reading / perTurn + hair);
+  const wholeTurns = rounds * dial.rows + turnsOfRound;
+  const error = rounds * round + reading - distance;
+  if (dial.rows === 1) return { turns, wholeTurns, divisions: tenths / 10, error };
+  const divisions = Math.max(0, reading - turnsOfRound * perTurn) / worth;
+  return { turns, wholeTurns, divisions, error, row: turnsOfRound + 1, reading };
+}
+
+/** Whole rounds and whole steps beyond them that come nearest; steps that would fill a round are the next one. */
+function nearest(distance: number, round: number, step: number): readonly [rounds: number, steps: number] {
+  const rounds = Math.floor(distance / round + hair);
+  const steps = Math.round(Math.max(0, distance - rounds * round) / step);
+  return steps * step >= round - hair ? [rounds + 1, 0] : [rounds, steps];
 }
 
 /** What one printed division truly moves: an equal part of the turn on an even dial, its own worth on the others. */
 export const divisionWorth = (dial: DialChoice, perTurn: number): number =>
   dial.closure === "even" ? perTurn / dial.divisions : dial.divisionValue;
 
-/** What a dial made for `nominal` must be turned to for the true distance: whole turns, then its own reading. */
+/** What an old dial must be turned to, that shows `shows` in a turn of `perTurn`: whole turns, then its own reading to `least`, and
+ *  what it would have been wrong by, had it been believed. mm, of what the old dial reads. */
 export function oldDialSetting(
   distance: number,
   perTurn: number,
-  nominal: number,
-): { wholeTurns: number; reading: number } {
-  const turns = distance / perTurn;
-  const wholeTurns = Math.floor(turns + hair);
-  return { wholeTurns, reading: Math.max(0, turns - wholeTurns) * nominal };
+  shows: number,
+  least: number,
+): { wholeTurns: number; reading: number; wrongBy: number } {
+  const [wholeTurns, steps] = nearest((distance / perTurn) * shows, shows, least);
+  return {
+    wholeTurns,
+    reading: steps * least,
+    wrongBy: distance * (perTurn / shows - 1),
+  };
 }

@@ -12,6 +12,10 @@ export type CompoundMove = {
 
 const EXACT = 1e-12;
 
+/** What gathers, turns of the crank, until each of the divisions has been cut: a double movement for each of them, whether it
+ *  goes on by one or by several. */
+export const gatheredError = ({ error }: CompoundMove, divisions: number): number => error * divisions;
+
 /** Double movements for `turns` of the crank, on two circles of the same plate; best first: exact before near, then
  *  fewer holes to count. Movements shorter than half a hole are not two movements and are left out. */
 export function compoundMoves(turns: Fraction, plates: readonly (readonly number[])[], most = 5): CompoundMove[] {
@@ -58,9 +62,9 @@ function pair(turns: number, one: number, other: number, divisionsAtOnce: number
   return exact.length > 0 ? exact : best ? [best] : [];
 }
 
-/** Exact ones by the least counting; near ones by the error that gathers on one division. */
+/** Exact ones by the least counting; near ones by their error, which gathers alike with each movement. */
 function sorted(moves: readonly CompoundMove[]): CompoundMove[] {
-  const each = ({ error, divisionsAtOnce }: CompoundMove) => Math.abs(error) / divisionsAtOnce;
+  const each = ({ error }: CompoundMove) => Math.abs(error);
   const counting = ({ first, second }: CompoundMove) =>
     first.holes / first.circle + Math.abs(second.holes) / second.circle;
   return [...moves].sort((a, b) => {

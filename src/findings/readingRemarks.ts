@@ -1,12 +1,12 @@
 import type { OncePerTurn, Zone } from "../feed/alongTravel.js";
-import type { Handwheel } from "../machine/machine.js";
+import type { Handwheel, Units } from "../machine/machine.js";
 import type { Path, Remark } from "../machine/problem.js";
-import { formatFixed } from "../quantity/format.js";
+import { formatFixed, formatSize, sizeFigure } from "../quantity/format.js";
 import type { HandwheelFinding } from "./findings.js";
 import { returnRemarks } from "./returnRemarks.js";
 
 /** What a handwheel's readings show to be wrong or worn; nothing is ever left out of the fit in silence. */
-export function readingRemarks({ handwheel, feed, study }: HandwheelFinding, index: number): Remark[] {
+export function readingRemarks({ handwheel, feed, study }: HandwheelFinding, index: number, units: Units): Remark[] {
   if (study === undefined) return unmeasuredWave(handwheel, index);
   const path: Path = ["handwheels", index, "feed", "readings"];
   const warn = (code: string, at: Path, what: string, remedy: string): Remark => ({
@@ -43,7 +43,7 @@ export function readingRemarks({ handwheel, feed, study }: HandwheelFinding, ind
       warn(
         "wild-reading",
         [...path, "travel", at],
-        `this reading lies ${formatFixed(Math.abs(off), 3)} mm ${off > 0 ? "above" : "below"} the line of the others${like ? `, like ${like}` : ""}`,
+        `this reading lies ${formatSize(Math.abs(off), units, 3)} ${off > 0 ? "above" : "below"} the line of the others${like ? `, like ${like}` : ""}`,
         "take it again; until then it still stands in the fit, and its doubt with it",
       ),
     ),
@@ -51,17 +51,17 @@ export function readingRemarks({ handwheel, feed, study }: HandwheelFinding, ind
       warn(
         "other-zero",
         [...path, "travel", from],
-        `run ${run} of "${handwheel.name}", from here on, stands ${formatFixed(Math.abs(off), 3)} mm ${off > 0 ? "above" : "below"} the others: its gauge had another zero`,
+        `run ${run} of "${handwheel.name}", from here on, stands ${formatSize(Math.abs(off), units, 3)} ${off > 0 ? "above" : "below"} the others: its gauge had another zero`,
         "the feed allows for it; mend a slip of the pen, and read each run from the same zero to learn how alike a place comes again",
       ),
     ),
-    ...returnRemarks(handwheel.name, study, path),
+    ...returnRemarks(handwheel.name, study, path, units),
     ...(alongTravel?.real
       ? [
           warn(
             "uneven-travel",
             [...path, "travel"],
-            `the feed of "${handwheel.name}" is not the same along the travel: ${zoneWords(alongTravel.found)}`,
+            `the feed of "${handwheel.name}" is not the same along the travel: ${zoneWords(alongTravel.found, units)}`,
             "one dial serves all of it only on average: the sheets hold the difference in their doubt, turns and plan have corrected distances, measured-report each zone",
           ),
         ]
@@ -72,7 +72,7 @@ export function readingRemarks({ handwheel, feed, study }: HandwheelFinding, ind
           warn(
             "once-per-turn",
             [...path, "travel"],
-            `"${handwheel.name}" leads and lags once per turn by ${waveWords(oncePerTurn.found)}`,
+            `"${handwheel.name}" leads and lags once per turn by ${waveWords(oncePerTurn.found, units)}`,
             "look for an eccentric dial or thrust face, or build it into the dial with oncePerTurn: true; whole turns are not touched by it",
           ),
         ]
@@ -95,13 +95,13 @@ const unmeasuredWave = ({ name, dial }: Handwheel, index: number): Remark[] =>
     : [];
 
 /** The stretches that differ most, in words. */
-export function zoneWords(zones: readonly Zone[]): string {
+export function zoneWords(zones: readonly Zone[], units: Units): string {
   const by = (pick: (a: Zone, b: Zone) => boolean) => zones.reduce((found, zone) => (pick(zone, found) ? zone : found));
   const [least, most] = [by((a, b) => a.perTurn < b.perTurn), by((a, b) => a.perTurn > b.perTurn)];
   const zone = ({ fromTurn, toTurn, perTurn }: Zone) =>
-    `${formatFixed(perTurn, 4)} mm from turn ${formatFixed(fromTurn, 1)} to ${formatFixed(toTurn, 1)}`;
+    `${formatSize(perTurn, units, 4)} from turn ${formatFixed(fromTurn, 1)} to ${formatFixed(toTurn, 1)}`;
   return `${zone(least)}, ${zone(most)}`;
 }
 
-export const waveWords = ({ amplitude, uncertainty, crest }: OncePerTurn): string =>
-  `${formatFixed(amplitude, 4)} ± ${formatFixed(uncertainty, 4)} mm, furthest ahead at ${formatFixed(crest, 2)} of a turn`;
+export const waveWords = ({ amplitude, uncertainty, crest }: OncePerTurn, units: Units): string =>
+  `${sizeFigure(amplitude, units, 4)} ± ${formatSize(uncertainty, units, 4)}, furthest ahead at ${formatFixed(crest, 2)} of a turn`;

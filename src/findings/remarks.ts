@@ -5,7 +5,7 @@ import type { DialFinding } from "../dial/finding.js";
 import { blurs } from "../dial/legibility.js";
 import type { Units } from "../machine/machine.js";
 import type { Remark } from "../machine/problem.js";
-import { formatBound, formatFixed, formatLength } from "../quantity/format.js";
+import { formatBound, formatLength, formatSize } from "../quantity/format.js";
 import { driveRemarks } from "./driveRemarks.js";
 import type { Findings, HandwheelFinding } from "./findings.js";
 import { limitRemarks } from "./limitRemarks.js";
@@ -21,7 +21,7 @@ export function remarks(findings: Findings): Remark[] {
     ...missingLetters(findings.machine),
     ...unknownMaterials(findings),
     ...workRemarks(findings.machine.work),
-    ...findings.handwheels.flatMap(readingRemarks),
+    ...findings.handwheels.flatMap((wheel, index) => readingRemarks(wheel, index, findings.machine.units)),
     ...findings.handwheels.flatMap((wheel, index) => dialRemarks(wheel, index, findings.machine.units)),
     ...travelRemarks(findings),
     ...limitRemarks(findings.machine.limits, findings.drive?.speeds ?? []),
@@ -58,7 +58,7 @@ function dialRemarks(finding: HandwheelFinding, index: number, units: Units): Re
   if (dial !== undefined)
     return [
       ...impossibleDivisions(handwheel.name, dial, { perTurn: reading?.perTurn ?? 0, units }, path),
-      ...tooClose(handwheel.name, dial, path),
+      ...tooClose(handwheel.name, dial, units, path),
       ...(handwheel.dial.vernier !== undefined && dial.vernier === undefined
         ? [noVernier(handwheel.name, handwheel.dial.vernier, dial, path)]
         : []),
@@ -108,7 +108,7 @@ function noVernier(name: string, parts: number, { chosen }: DialFinding, path: R
 }
 
 /** A dial too small for the divisions that the file forces on it. */
-function tooClose(name: string, { chosen, second }: DialFinding, path: Remark["path"]): Remark[] {
+function tooClose(name: string, { chosen, second }: DialFinding, units: Units, path: Remark["path"]): Remark[] {
   return [
     { scale: chosen, key: "divisions" },
     { scale: second?.chosen, key: "second" },
@@ -120,7 +120,7 @@ function tooClose(name: string, { chosen, second }: DialFinding, path: Remark["p
             severity: "warning",
             code: "too-close",
             path: [...path, key],
-            what: `on "${name}" marks of ${scale.divisionLabel} stand only ${formatFixed(scale.spacing, 2)} mm apart and blur`,
+            what: `on "${name}" marks of ${scale.divisionLabel} stand only ${formatSize(scale.spacing, units)} apart and blur`,
             remedy: "take a coarser division, a larger dial, or a coarser division with a vernier",
           },
         ],

@@ -1,9 +1,10 @@
 import type { FeedStudy } from "../feed/study.js";
+import type { Units } from "../machine/machine.js";
 import type { Path, Remark } from "../machine/problem.js";
-import { formatFixed } from "../quantity/format.js";
+import { formatFixed, formatSize } from "../quantity/format.js";
 
 /** What the readings on the way back show to be wrong. `path`: of the readings. */
-export function returnRemarks(name: string, { back }: FeedStudy, path: Path): Remark[] {
+export function returnRemarks(name: string, { back }: FeedStudy, path: Path, units: Units): Remark[] {
   if (back === undefined) return [];
   const warn = (code: string, at: Path, what: string, remedy: string): Remark => ({
     severity: "warning",
@@ -28,7 +29,7 @@ export function returnRemarks(name: string, { back }: FeedStudy, path: Path): Re
       warn(
         "wild-reading",
         [index],
-        `this return reading lies ${formatFixed(Math.abs(off), 3)} mm ${off > 0 ? "above" : "below"} the line of the others${like ? `, like ${like}` : ""}`,
+        `this return reading lies ${formatSize(Math.abs(off), units, 3)} ${off > 0 ? "above" : "below"} the line of the others${like ? `, like ${like}` : ""}`,
         "take it again; until then it still stands in the lost motion",
       ),
     ),
@@ -38,13 +39,13 @@ export function returnRemarks(name: string, { back }: FeedStudy, path: Path): Re
             ? warn(
                 "negative-lost-motion",
                 [],
-                `the return readings of "${name}" lie ${formatFixed(-contradiction.travel, 3)} mm short of the way out, which no lost motion can do: a slide lags on the way back`,
+                `the return readings of "${name}" lie ${formatSize(-contradiction.travel, units, 3)} short of the way out, which no lost motion can do: a slide lags on the way back`,
                 "see whether travel and return are changed about, or the gauge was moved between them; until then no lost motion is told",
               )
             : warn(
                 "much-lost-motion",
                 [],
-                `lost motion of "${name}" would be ${formatFixed(contradiction.travel, 3)} mm, ${formatFixed(contradiction.turn, 2)} of a turn`,
+                `lost motion of "${name}" would be ${formatSize(contradiction.travel, units, 3)}, ${formatFixed(contradiction.turn, 2)} of a turn`,
                 "see whether both ways were counted from the same turn and read from the same zero; until then no lost motion is told",
               ),
         ]

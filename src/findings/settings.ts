@@ -1,6 +1,8 @@
 import { oldDialSetting, type Setting, settingFor } from "../dial/setting.js";
 import { doubtOver } from "../feed/doubtOver.js";
 import { correctedTurns } from "../feed/uneven.js";
+import type { Units } from "../machine/machine.js";
+import { inMm } from "../quantity/length.js";
 import type { HandwheelFinding } from "./findings.js";
 
 /** How to turn a wheel until its dial has gone on by `distance`, mm of what it reads; undefined where the wheel has no feed. */
@@ -11,9 +13,22 @@ export const settingToRead = ({ reading, dial }: HandwheelFinding, distance: num
 export const settingToMove = (wheel: HandwheelFinding, travel: number): Setting | undefined =>
   wheel.reading && settingToRead(wheel, travel * wheel.reading.factor);
 
-/** The same distance on the dial that was made for the maker's feed; undefined where the file does not give that. */
-export const oldSettingToRead = ({ reading }: HandwheelFinding, distance: number) =>
-  reading?.nominalPerTurn === undefined ? undefined : oldDialSetting(distance, reading.perTurn, reading.nominalPerTurn);
+/** To as much are readings of an old dial told, mm: as fine as they are printed. */
+const leastToRead: Readonly<Record<Units, number>> = { mm: 0.001, in: inMm(0.0001, "in") };
+
+/** The same distance on the dial that the handwheel had; undefined where the file does not say what that reads. `distance` is
+ *  what the new dial reads; what is told is what the old one reads, which may be the slide's travel where the other shows the
+ *  diameter. */
+export function oldSettingToRead({ handwheel: { oldDial }, feed, reading }: HandwheelFinding, distance: number) {
+  if (oldDial === undefined || feed === undefined || reading === undefined) return undefined;
+  const factor = oldDial.reads === "diameter" ? 2 : 1;
+  return oldDialSetting(
+    (distance / reading.factor) * factor,
+    feed.perTurn * factor,
+    oldDial.perTurn,
+    leastToRead[oldDial.unit],
+  );
+}
 
 /** What an eye can split of a division, as travel of the slide; 0 without a dial. */
 export const tenthOfDivision = ({ reading, dial }: HandwheelFinding): number =>

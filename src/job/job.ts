@@ -1,8 +1,12 @@
+import type { Written } from "../machine/written.js";
+
 /** A job as read: what is to be made from one bar, step by step; mm. */
 export type Job = {
   readonly name: string;
   /** True where the file gives bare numbers and no units: they were read as mm, which beside an inch machine is a guess. */
   readonly unitsLeftOpen?: boolean;
+  /** How the file writes its sizes, where that is no plain number. */
+  readonly written?: Written;
   readonly material: string;
   readonly tool: string;
   readonly bar: { readonly diameter: number; readonly out: number; readonly supported: boolean };

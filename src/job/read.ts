@@ -4,8 +4,10 @@ import { closest } from "../machine/closest.js";
 import { readDocument } from "../machine/document.js";
 import type { LengthText } from "../machine/fields.js";
 import type { Path, Problem, Remark } from "../machine/problem.js";
+import { asGiven, writtenAs } from "../machine/written.js";
 import { inMm } from "../quantity/length.js";
 import { threads } from "../thread/data.js";
+import { designationOf, threadsMeant } from "../thread/thread.js";
 import type { Job, JobStep } from "./job.js";
 import { type JobFile, jobFile } from "./schema.js";
 
@@ -52,10 +54,15 @@ const usualFinish = 0.1;
 function assemble(file: JobFile, report: (remark: Remark) => void): Job {
   const units = file.units ?? "mm";
   let bare = false;
+  const written = new Map<number, string>();
   const mm = (length: LengthText) => {
     bare ||= length.unit === "file";
-    return length.unit === "mm" ? length.value : inMm(length.value, units);
+    const size = length.unit === "mm" ? length.value : inMm(length.value, units);
+    const words = length.text === undefined ? undefined : writtenAs(length.text, units);
+    if (words !== undefined) written.set(size, words);
+    return size;
   };
+  const said = (size: number) => asGiven(size, { units, written });
   const error = (path: Path, code: string, what: string, remedy: string) =>
     report({ severity: "error", path, code, what, remedy });
   if (findMaterial(file.material) === undefined) {
@@ -92,14 +99,14 @@ function assemble(file: JobFile, report: (remark: Remark) => void): Job {
           error(
             [...path, "to"],
             "backwards",
-            `"${raw.do}" goes from ${from} to ${to} mm`,
+            `"${raw.do}" goes from ${said(from)} to ${said(to)}`,
             inward ? "to is the smaller diameter" : "a bore grows: to is the larger diameter",
           );
         if (inward && from > bar.diameter + 1e-6)
           error(
             [...path, "from"],
             "larger-than-bar",
-            `from ${from} mm is more than the bar of ${bar.diameter} mm`,
+            `from ${said(from)} is more than the bar of ${said(bar.diameter)}`,
             "mind the order of steps, or the bar",
           );
         return {
@@ -139,15 +146,21 @@ function assemble(file: JobFile, report: (remark: Remark) => void): Job {
   }
 
   function threadName(name: string, path: Path): string {
-    const known = threads.map((thread) => thread.name);
-    const found = known.find((other) => other.toLowerCase() === name.replace(/\s/g, "").toLowerCase());
+    const [found, ...others] = threadsMeant(name);
+    if (found !== undefined && others.length > 0)
+      error(
+        path,
+        "which-thread",
+        `${[found, ...others].length} threads are called "${name}", and their forms differ`,
+        `write ${[found, ...others].join(" or ")}, whichever the tap or die is marked`,
+      );
     if (found === undefined && name !== "") {
-      const nearest = closest(name, known);
+      const nearest = closest(name, threads.map(designationOf));
       error(
         path,
         "unknown-thread",
         `there is no thread "${name}" in the tables`,
-        nearest ? `did you mean "${nearest}"?` : "write it as M6, M8x1, 2BA, 1/4-20",
+        nearest ? `did you mean "${nearest}"?` : "write it as M6, M8x1, 2BA, 1/4-20 UNC",
       );
     }
     return found ?? name;
@@ -155,6 +168,7 @@ function assemble(file: JobFile, report: (remark: Remark) => void): Job {
 
   return {
     name: file.name,
+    written,
     ...(file.units === undefined && bare ? { unitsLeftOpen: true } : {}),
     material: file.material,
     tool: file.tool ?? "high-speed steel",

@@ -15,7 +15,7 @@ const step = z.strictObject({
   finish: optional(length, "Left on the radius for the last cut; 0.1 mm when left out"),
   tolerance: optional(length, "How far the diameter may differ, from end to end"),
   blade: optional(length, "Width of the parting blade"),
-  thread: optional(words, "M6, 2BA, 1/4-20…"),
+  thread: optional(words, "M6, 2BA, 1/4-20 UNC…"),
   large: optional(length, "Larger diameter of a taper"),
   small: optional(length, "Smaller diameter of a taper"),
 });

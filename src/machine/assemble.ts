@@ -1,4 +1,4 @@
-import { trimmed } from "../quantity/format.js";
+import { trimmedSize } from "../quantity/format.js";
 import { mmPer } from "../quantity/length.js";
 import { pitchOf } from "../quantity/thread.js";
 import { asRead } from "./asRead.js";
@@ -6,6 +6,7 @@ import { assembleCuttingSpeeds } from "./assembleCuttingSpeeds.js";
 import { assembleDial } from "./assembleDial.js";
 import { assembleDrive } from "./assembleDrive.js";
 import { assembleFeed } from "./assembleFeed.js";
+import { assembleOldDial } from "./assembleOldDial.js";
 import { assemblePrinter } from "./assemblePrinter.js";
 import { assembleScales } from "./assembleScales.js";
 import { assembleStops } from "./assembleStops.js";
@@ -15,16 +16,24 @@ import type { LengthText } from "./fields.js";
 import type { Handwheel, Machine, Paper, Work } from "./machine.js";
 import type { Path } from "./problem.js";
 import type { MachineFile } from "./schema.js";
+import { writtenAs } from "./written.js";
 
 /** Puts the file's unit to bare numbers, fills in what has a sensible meaning, and judges what one value alone cannot show.
  *  Errors go to `report`; the machine is only good when there were none. */
 export function assemble(file: MachineFile, report: Report, csv: CsvFiles): Machine {
   const units = file.units ?? "mm";
-  const mm = ({ value, unit }: LengthText): number => (unit === "mm" ? value : value * mmPer[units]);
+  const written = new Map<number, string>();
+  const mm = ({ value, unit, text }: LengthText): number => {
+    const length = unit === "mm" ? value : value * mmPer[units];
+    const words = text === undefined ? undefined : writtenAs(text, units);
+    if (words !== undefined) written.set(length, words);
+    return length;
+  };
   const context: Context = {
     csv,
     units,
     mm,
+    said: (length, mmPlaces = 3) => trimmedSize(length, units, mmPlaces),
     feedMm: (feed) => (feed.unit === "tpi" ? pitchOf(feed.value) : mm(feed as LengthText)),
     error: (path, code, what, remedy) => report({ severity: "error", path, code, what, remedy }),
     warn: (path, code, what, remedy) => report({ severity: "warning", path, code, what, remedy }),
@@ -43,6 +52,7 @@ export function assemble(file: MachineFile, report: Report, csv: CsvFiles): Mach
     ...(file.revision !== undefined && { revision: file.revision }),
     ...(file.measured !== undefined && { measured: file.measured }),
     units,
+    written,
     limits: {
       ...(file.limits?.chuck !== undefined && { chuckRpm: file.limits.chuck }),
       ...(file.limits?.spindle !== undefined && { spindleRpm: file.limits.spindle }),
@@ -84,13 +94,21 @@ function uniqueNames(wheels: Raw<"handwheels">, { error }: Context): void {
 }
 
 function handwheel(
-  { reads = "travel", feed: rawFeed, dial: rawDial, ...plain }: Raw<"handwheels">[number],
+  { reads = "travel", feed: rawFeed, dial: rawDial, oldDial: rawOld, ...plain }: Raw<"handwheels">[number],
   path: Path,
   context: Context,
 ): Handwheel {
   const feed = rawFeed && assembleFeed(rawFeed, [...path, "feed"], context);
   const dial = rawDial && assembleDial(rawDial, [...path, "dial"], context);
-  return { ...asRead(plain, context.feedMm), reads, ...(feed && { feed }), ...(dial && { dial }) };
+  const nominal = rawFeed !== undefined && !("value" in rawFeed) ? rawFeed.nominal : undefined;
+  const oldDial = rawOld && assembleOldDial(rawOld, nominal, [...path, "oldDial"], context);
+  return {
+    ...asRead(plain, context.feedMm),
+    reads,
+    ...(feed && { feed }),
+    ...(dial && { dial }),
+    ...(oldDial && { oldDial }),
+  };
 }
 
 /** Copy paper of 75 to 80 g/m² is about 0.10 mm thick: 500 sheets of 75 g/m² measure 51.5 mm (The Physics Factbook, 2001). */
@@ -100,7 +118,7 @@ const usualThickness = 0.1;
 const thinnest = 0.03;
 const thickest = 0.5;
 
-function paper({ paper, printers }: MachineFile, { mm, error, warn }: Context): Paper {
+function paper({ paper, printers }: MachineFile, { mm, said, error, warn }: Context): Paper {
   const known = Object.keys(printers ?? {});
   if (paper?.printer !== undefined && !known.includes(paper.printer))
     error(
@@ -126,14 +144,14 @@ function paper({ paper, printers }: MachineFile, { mm, error, warn }: Context): 
       error(
         ["paper", key],
         "bad-value",
-        `${key} of ${trimmed(value, 3)} mm is no paper's`,
-        "copy paper is about 0.10 mm",
+        `${key} of ${said(value)} is no paper's`,
+        `copy paper is about ${said(usualThickness)}`,
       );
     else if (value > thickest || (key === "thickness" && value < thinnest))
       warn(
         ["paper", key],
         "unlikely-paper",
-        `${key} of ${trimmed(value, 4)} mm is unusual: copy paper is 0.10 mm, a label or photo paper up to ${thickest} mm`,
+        `${key} of ${said(value, 4)} is unusual: copy paper is ${said(usualThickness)}, a label or photo paper up to ${said(thickest)}`,
         "measure ten sheets together, and mind the unit and the decimal point",
       );
   return {

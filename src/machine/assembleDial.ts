@@ -1,4 +1,3 @@
-import { trimmed } from "../quantity/format.js";
 import { asRead } from "./asRead.js";
 import type { Context, Raw } from "./context.js";
 import type { DialWish } from "./machine.js";
@@ -17,7 +16,7 @@ const largestWrapError = 0.05;
 export function assembleDial(
   dial: NonNullable<Raw<"handwheels">[number]["dial"]>,
   path: Path,
-  { feedMm, error, warn, units }: Context,
+  { feedMm, said, error, warn, units }: Context,
 ): DialWish | undefined {
   const sizes = asRead(dial, feedMm);
   const { shape, diameter, wrap, width = 0, outside = 0, inside = 0, smallDiameter = 0, ...plain } = sizes;
@@ -67,7 +66,7 @@ export function assembleDial(
       error(
         [...path, key],
         value > largest ? "too-large" : "too-small",
-        `${key} of ${trimmed(value, 3)} mm is no dial's`,
+        `${key} of ${said(value)} is no dial's`,
         `write the unit beside it: a bare number is in ${units} here`,
       );
   }
@@ -77,18 +76,18 @@ export function assembleDial(
     error(
       [...path, "lap"],
       "too-large",
-      `a tab of ${trimmed(wish.lap, 3)} mm is more than a quarter of the ${trimmed(round, 1)} mm once round`,
-      "5 to 10 mm are enough for glue; mind the unit",
+      `a tab of ${said(wish.lap)} is more than a quarter of the ${said(round, 1)} once round`,
+      `${said(5, 0)} to ${said(10, 0)} are enough for glue; mind the unit`,
     );
   const along = shape === "face" ? (outside - inside) / 2 : width;
   if (shape !== "drum" && outside >= inside && along < leastWidth)
     error(
       [...path, shape === "face" ? "inside" : "width"],
       "too-narrow",
-      `a ring ${trimmed(along, 3)} mm wide has no room for marks and numbers`,
+      `a ring ${said(along)} wide has no room for marks and numbers`,
       shape === "face"
-        ? `outside and inside are both diameters: they must differ by ${2 * leastWidth} mm at least`
-        : `measure width along the slope; at least ${leastWidth} mm`,
+        ? `outside and inside are both diameters: they must differ by ${said(2 * leastWidth)} at least`
+        : `measure width along the slope; at least ${said(leastWidth)}`,
     );
   if (shape === "face") {
     if (!(outside > inside))
@@ -112,8 +111,8 @@ export function assembleDial(
       error(
         [...path, "width"],
         "too-narrow",
-        `a slope of ${trimmed(width, 3)} mm cannot reach from ${trimmed(diameter ?? 0, 3)} to ${trimmed(smallDiameter, 3)} mm`,
-        `measure width along the slope: at least ${trimmed(((diameter ?? 0) - smallDiameter) / 2, 3)} mm`,
+        `a slope of ${said(width)} cannot reach from ${said(diameter ?? 0)} to ${said(smallDiameter)}`,
+        `measure width along the slope: at least ${said(((diameter ?? 0) - smallDiameter) / 2)}`,
       );
     return { shape: "bevel", diameter: diameter ?? 0, smallDiameter, width, ...wish };
   }
@@ -121,14 +120,14 @@ export function assembleDial(
     error(
       [...path, "width"],
       "too-narrow",
-      `a strip ${trimmed(width, 3)} mm wide has no room for marks and numbers`,
-      `measure the width of the drum; at least ${leastWidth} mm`,
+      `a strip ${said(width)} wide has no room for marks and numbers`,
+      `measure the width of the drum; at least ${said(leastWidth)}`,
     );
   if (wrap !== undefined && diameter !== undefined && Math.abs(wrap / (Math.PI * diameter) - 1) > largestWrapError)
     warn(
       [...path, "wrap"],
       "wrap-unlike-diameter",
-      `once round a drum of ${trimmed(diameter, 2)} mm is about ${trimmed(Math.PI * diameter, 1)} mm, not ${trimmed(wrap, 2)} mm`,
+      `once round a drum of ${said(diameter, 2)} is about ${said(Math.PI * diameter, 1)}, not ${said(wrap, 2)}`,
       "measure both again; the dial is made to the wrap",
     );
   return {

@@ -1,4 +1,3 @@
-import { trimmed } from "../quantity/format.js";
 import { parseLength } from "../quantity/length.js";
 import { splitUnit } from "../quantity/number.js";
 import { closest } from "./closest.js";
@@ -85,7 +84,7 @@ function readMotor(given: Raw<"drive">["motor"], { error }: Context): { motor: M
   };
 }
 
-function readCover(cover: NonNullable<Raw<"drive">["cover"]>, { mm, error }: Context): Cover {
+function readCover(cover: NonNullable<Raw<"drive">["cover"]>, { mm, said, error }: Context): Cover {
   const path = ["drive", "cover"];
   const [width, height] = [mm(cover.width), mm(cover.height)];
   const corner = cover.corner === undefined ? 0 : mm(cover.corner);
@@ -94,7 +93,7 @@ function readCover(cover: NonNullable<Raw<"drive">["cover"]>, { mm, error }: Con
       path,
       "too-small",
       "a card this small has no room for figures",
-      "give at least 60 × 50 mm, and check the unit",
+      `give at least ${said(60, 0)} × ${said(50, 0)}, and check the unit`,
     );
   else if (corner < 0 || corner > Math.min(width, height) / 2)
     error(
@@ -143,7 +142,7 @@ function readStage(
   path: Path,
   context: Context,
 ): Stage {
-  const { mm, error } = context;
+  const { mm, said, error } = context;
   const own = stage.belt === undefined ? undefined : readBelt(stage.belt, [...path, "belt"], context);
   const steps = stage.steps.map((step, index) =>
     readStep(step, stage.steps.length > 1 ? letter(index) : "", own ?? usual, [...path, "steps", index], context),
@@ -166,7 +165,7 @@ function readStage(
       [...path, "centres"],
       "pulleys-touch",
       `the pulleys of "${stage.name}" would touch at this distance`,
-      `measure the shafts from middle to middle; it is more than ${widest.toFixed(1)} mm`,
+      `measure the shafts from middle to middle; it is more than ${said(widest, 1)}`,
     );
   return {
     name: stage.name,
@@ -220,7 +219,7 @@ function readPulley(
   given: RawPulley,
   belt: Belt | undefined,
   path: Path,
-  { mm, units, error, warn }: Context,
+  { mm, said, units, error, warn }: Context,
 ): { readonly effective: number; readonly by?: PulleyMeasure } {
   if (given === undefined) return { effective: 1 };
   const judged = (effective: number): number => {
@@ -229,7 +228,7 @@ function readPulley(
       (effective < possiblePulleys.least || effective > possiblePulleys.largest ? error : warn)(
         path,
         small ? "too-small" : "too-large",
-        `a pulley of ${trimmed(effective, 4)} mm is unusual on a small machine`,
+        `a pulley of ${said(effective)} is unusual on a small machine`,
         `write the unit beside it, and mind the decimal point: a bare number is in ${units} here`,
       );
     return effective;

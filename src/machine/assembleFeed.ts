@@ -23,7 +23,7 @@ export function assembleFeed(raw: RawFeed, path: Path, context: Context): Feed |
     context.warn(
       path,
       "unlikely-feed",
-      `a feed of ${trimmed(perTurn, 4)} mm a turn is unusual for a small machine`,
+      `a feed of ${context.said(perTurn, 4)} a turn is unusual for a small machine`,
       "check the unit and the count of turns",
     );
   if (feed.from === "readings" && !("value" in raw))
@@ -37,14 +37,14 @@ function coarseGauge(
   raw: RawReadings | undefined,
   perTurn: number,
   path: Path,
-  { units, warn }: Context,
+  { units, said, warn }: Context,
 ): void {
   if (gauge === undefined || gauge <= perTurn / 10) return;
   const bare = typeof raw === "object" && raw.gauge?.unit === "file" ? raw.gauge.value : undefined;
   warn(
     path,
     "coarse-gauge",
-    `a gauge of ${trimmed(gauge, 4)} mm can hardly show a turn of about ${trimmed(perTurn, 3)} mm`,
+    `a gauge of ${said(gauge, 4)} can hardly show a turn of about ${said(perTurn)}`,
     units === "in" && bare !== undefined && bare <= perTurn / 10
       ? `a bare number is in inches here: if the gauge is metric, write ${trimmed(bare, 4)} mm`
       : "gauge is its smallest graduation, most often 0.01 mm or 0.001 in: check the decimal point and the unit",

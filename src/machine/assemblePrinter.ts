@@ -12,15 +12,19 @@ const isRound = (mm: number): boolean =>
   [5, MM_PER_INCH / 2].some((step) => Math.abs(mm / step - Math.round(mm / step)) < 1e-6);
 
 /** What was measured of a printer, so far as it can be true. */
-export function assemblePrinter(printer: Raw<"printers">[string], path: Path, { mm, error, warn }: Context): Printer {
+export function assemblePrinter(
+  printer: Raw<"printers">[string],
+  path: Path,
+  { mm, units, said, error, warn }: Context,
+): Printer {
   for (const key of ["across", "down"] as const) {
     const bar = printer[key];
     if (bar !== undefined && isRound(bar.measured) && !isRound(bar.nominal))
       warn(
         [...path, key],
         "swapped-bar",
-        `${key} says that a bar of ${trimmed(bar.nominal, 3)} mm was measured as a round ${trimmed(bar.measured, 3)} mm`,
-        `the two seem swapped: what was measured comes first, ${trimmed(bar.nominal, 3)} of ${trimmed(bar.measured, 3)}`,
+        `${key} says that a bar of ${said(bar.nominal)} was measured as a round ${said(bar.measured)}`,
+        `the two seem swapped: what was measured comes first, ${units === "mm" ? trimmed(bar.nominal, 3) : said(bar.nominal)} of ${said(bar.measured)}`,
       );
     if (bar !== undefined && Math.abs(bar.measured / bar.nominal - 1) > largestScaleError)
       error(
@@ -46,7 +50,7 @@ export function assemblePrinter(printer: Raw<"printers">[string], path: Path, { 
       error(
         [...path, "diagonals"],
         "diagonals-unlike",
-        `bars of ${trimmed(printer.across.measured, 1)} and ${trimmed(printer.down.measured, 1)} mm have diagonals of about ${trimmed(expected, 1)} mm, not ${diagonals.map((diagonal) => trimmed(diagonal, 1)).join(" and ")} mm`,
+        `bars of ${said(printer.across.measured, 1)} and ${said(printer.down.measured, 1)} have diagonals of about ${said(expected, 1)}, not ${diagonals.map((diagonal) => said(diagonal, 1)).join(" and ")}`,
         "measure from corner to corner; bars are in mm unless a unit stands behind them, as in 7.97 of 8 in",
       );
   }

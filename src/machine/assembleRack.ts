@@ -13,7 +13,7 @@ type Rack = Omit<Extract<Feed, { from: "rack" }>, "nominal">;
 export const FARTHEST_RACK = 150;
 
 /** Undefined where an error was told. */
-export function assembleRack(raw: RawRack, path: Path, { mm, error, warn }: Context): Rack | undefined {
+export function assembleRack(raw: RawRack, path: Path, { mm, units, said, error, warn }: Context): Rack | undefined {
   const { module, pitch, teeth, reduction = [1, 1] } = raw;
   if ((module === undefined) === (pitch === undefined)) {
     error(
@@ -42,7 +42,7 @@ export function assembleRack(raw: RawRack, path: Path, { mm, error, warn }: Cont
     warn(
       [...path, module !== undefined ? "module" : "pitch"],
       "rack-too-coarse",
-      `such a rack would carry the slide ${travel < 1000 ? `${trimmed(travel, 0)} mm` : `${trimmed(travel / 1000, 2)} m`} in one turn`,
+      `such a rack would carry the slide ${units === "mm" && travel >= 1000 ? `${trimmed(travel / 1000, 2)} m` : said(travel, 0)} in one turn`,
       slip(raw, rack) ?? "check the teeth of the pinion and the reduction between it and the handwheel",
     );
   return rack;

@@ -22,7 +22,7 @@ function linearScale(
   scale: Raw<"scales">[number],
   index: number,
   known: readonly string[],
-  { mm, error }: Context,
+  { mm, said, error }: Context,
 ): LinearScale {
   const path = ["scales", index];
   if ((scale.divisions === undefined) === (scale.turnsOf === undefined))
@@ -47,8 +47,8 @@ function linearScale(
     error(
       [...path, "divisions"],
       "too-close",
-      `divisions of ${divisions} mm cannot be drawn on a scale of ${length} mm`,
-      "choose between 0.5 mm and the whole length",
+      `divisions of ${said(divisions)} cannot be drawn on a scale of ${said(length)}`,
+      `choose between ${said(0.5, 1)} and the whole length`,
     );
   judgeWidth(scale.width && mm(scale.width), path, error);
   return {
@@ -61,7 +61,7 @@ function linearScale(
   };
 }
 
-function angleScale(scale: Raw<"angleScales">[number], index: number, { mm, error }: Context): AngleScale {
+function angleScale(scale: Raw<"angleScales">[number], index: number, { mm, said, error }: Context): AngleScale {
   const path = ["angleScales", index];
   const plate = scale.part === "spindle";
   if (plate && (scale.range !== undefined || scale.shape === "drum"))
@@ -87,11 +87,16 @@ function angleScale(scale: Raw<"angleScales">[number], index: number, { mm, erro
     error(
       [...path, "step"],
       "too-close",
-      `marks ${step}° apart are only ${((step * Math.PI * radius) / 180).toFixed(2)} mm from each other on a radius of ${radius} mm`,
+      `marks ${step}° apart are only ${said((step * Math.PI * radius) / 180, 2)} from each other on a radius of ${said(radius)}`,
       "take a larger step: 1, 2 or 5 degrees",
     );
   if (scale.shape !== "drum" && width >= radius)
-    error([...path, "width"], "inside-out", "the scale is as wide as its radius", "make it narrower: 8 or 9 mm");
+    error(
+      [...path, "width"],
+      "inside-out",
+      "the scale is as wide as its radius",
+      `make it narrower: about ${said(9, 0)}`,
+    );
   return {
     name: scale.name,
     part: scale.part,

@@ -1,4 +1,3 @@
-import { trimmed } from "../quantity/format.js";
 import { parseNumber } from "../quantity/number.js";
 import { halfAngle as halfAngleOf, halfAngleOfTaper, taperOfRatio, taperPerFoot } from "../taper/taper.js";
 import type { Context, Raw } from "./context.js";
@@ -70,7 +69,7 @@ function judgeSizes(
   { large, small, length }: { readonly large: number; readonly small?: number; readonly length: number },
   halfAngle: number,
   path: Path,
-  { error }: Context,
+  { said, error }: Context,
 ): void {
   const narrows = 2 * length * Math.tan(halfAngle);
   if (
@@ -81,7 +80,7 @@ function judgeSizes(
     error(
       path,
       "contradiction",
-      `over ${trimmed(length, 3)} mm the taper "${name}" narrows by ${trimmed(narrows, 3)} mm at its angle, ${small === undefined ? `but is only ${trimmed(large, 3)} mm thick` : `but from large to small by ${trimmed(large - small, 3)} mm`}`,
+      `over ${said(length)} the taper "${name}" narrows by ${said(narrows)} at its angle, ${small === undefined ? `but is only ${said(large)} thick` : `but from large to small by ${said(large - small)}`}`,
       "keep the diameters with their length, or the angle, whichever was measured",
     );
 }

@@ -15,6 +15,8 @@ export type Context = {
   readonly units: Units;
   readonly mm: (length: LengthText) => number;
   readonly feedMm: (feed: FeedText) => number;
+  /** A length in words, in the file's unit: "38 mm", "1.5 in". */
+  readonly said: (mm: number, mmPlaces?: number) => string;
   readonly csv: CsvFiles;
   readonly error: (path: Path, code: string, what: string, remedy: string) => void;
   readonly warn: (path: Path, code: string, what: string, remedy: string) => void;

@@ -11,12 +11,28 @@ export type BeltOnPulley = {
   readonly section?: VeeSection;
 };
 
-/** From the rim (or the belt's back, which lies flush with it) down to the neutral line of a classical vee belt, mm.
- *  A, B, C: a belt maker's groove table in inches, 0.125, 0.175, 0.200 in (read). Z: ISO 4183, from memory; the same
- *  standard's 2.75, 3.5, 4.8 mm for A, B, C are least values, and a little smaller. */
-const veeDepth = { Z: 2.0, A: 3.175, B: 4.445, C: 5.08 } as const;
-export type VeeSection = keyof typeof veeDepth;
-export const veeSections = Object.keys(veeDepth) as VeeSection[];
+export type VeeSection = "Z" | "A" | "B" | "C";
+
+/** From the rim (or the belt's back, which lies flush with it) down to the neutral line of a vee belt, mm, as one source
+ *  prints it. */
+export type VeeDepth = { readonly depth: number; readonly source: string };
+
+/** 0.125, 0.175 and 0.200 in: read, with the column taken for groove top to pitch line. */
+const inches = (depth: number): VeeDepth => ({ depth: depth * 25.4, source: "a belt maker's inch groove table" });
+/** Least values of the datum line, from memory. */
+const iso = (depth: number): VeeDepth => ({ depth, source: "ISO 4183:1995 (from memory)" });
+
+/** The first one is gone by: on old machines the belts are of inch sections. */
+const veeDepths: Readonly<Record<VeeSection, readonly [VeeDepth, ...VeeDepth[]]>> = {
+  Z: [iso(2)],
+  A: [inches(0.125), iso(2.75)],
+  B: [inches(0.175), iso(3.5)],
+  C: [inches(0.2), iso(4.8)],
+};
+export const veeSections = Object.keys(veeDepths) as VeeSection[];
+
+/** Where a section's neutral line runs: what is gone by, then what another edition says. */
+export const veeDepthsOf = (section: VeeSection): readonly [VeeDepth, ...VeeDepth[]] => veeDepths[section];
 
 /** Effective diameter, mm, or in words what the file lacks to know it. A flat pulley's outside plus the belt's thickness is
  *  as in J. Rose, Modern Machine-Shop Practice, cone examples 2 and 3; the others are geometry.
@@ -38,7 +54,9 @@ export function effectiveDiameter(measure: PulleyMeasure, belt: BeltOnPulley | u
 /** How far outside the measured surface the neutral line lies, mm; negative inside it. */
 function neutralLine({ kind, size, section }: BeltOnPulley, over: boolean): number | { lacks: string } {
   if (kind === "vee")
-    return section === undefined ? { lacks: "the section of a vee belt, as in belt: vee, A" } : -veeDepth[section];
+    return section === undefined
+      ? { lacks: "the section of a vee belt, as in belt: vee, A" }
+      : -veeDepths[section][0].depth;
   if (kind === "toothed") return { lacks: "the teeth of the pulley: a toothed belt runs by teeth and pitch" };
   if (size === undefined) return { lacks: `the thickness of the belt, as in belt: ${kind}, 5 mm` };
   if (over) return -size / 2;

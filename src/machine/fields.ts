@@ -11,8 +11,8 @@ import { defOf, partsOf } from "./schemaPath.js";
 /** The kinds of value that machine and job files are made of: each reads a number or text, and says in plain words what is
  *  wrong and what would be right. */
 
-/** mm: already in millimetres; otherwise in the file's unit. */
-export type LengthText = { readonly value: number; readonly unit: "mm" | "file" };
+/** mm: already in millimetres; otherwise in the file's unit. `text`: as it was written, where that is no plain number. */
+export type LengthText = { readonly value: number; readonly unit: "mm" | "file"; readonly text?: string };
 /** A bare one goes by the file's units: m/min in mm, ft/min in inches. */
 export type CuttingSpeedText = { readonly value: number; readonly unit: "m/min" | "ft/min" | "file" };
 export type FeedText = LengthText | { readonly value: number; readonly unit: "tpi" };
@@ -59,9 +59,9 @@ const quantity = <T>(
 
 function parseFileLength(text: string): LengthText | undefined {
   const parts = splitUnit(text);
-  if (parts?.unit === "") return { value: parts.number, unit: "file" };
+  if (parts?.unit === "") return { value: parts.number, unit: "file", ...(text.includes("/") && { text }) };
   const mm = parseLength(text, "mm");
-  return mm === undefined ? undefined : { value: mm, unit: "mm" };
+  return mm === undefined ? undefined : { value: mm, unit: "mm", text };
 }
 
 function parseFeed(text: string): FeedText | undefined {

@@ -5,6 +5,7 @@
 import type { Part } from "./asRead.js";
 import type { PulleyMeasure, VeeSection } from "./effectiveDiameter.js";
 import type { MachineFile } from "./schema.js";
+import type { Written } from "./written.js";
 
 /** Unit system of the file; a bare length in it is in this unit. */
 export type Units = "mm" | "in";
@@ -15,6 +16,8 @@ export type Machine = {
   /** Day of measurement as the file states it, ISO 8601. The program has no clock. */
   readonly measured?: string;
   readonly units: Units;
+  /** How the file writes its sizes, where that is no plain number of its unit. */
+  readonly written?: Written;
   readonly limits: Limits;
   readonly drive?: Drive;
   readonly handwheels: readonly Handwheel[];
@@ -153,8 +156,20 @@ type RawHandwheel = NonNullable<MachineFile["handwheels"]>[number];
  *  told. */
 export type Handwheel = Part<
   RawHandwheel,
-  { readonly reads: "travel" | "diameter"; readonly feed?: Feed; readonly dial?: DialWish }
+  {
+    readonly reads: "travel" | "diameter";
+    readonly feed?: Feed;
+    readonly dial?: DialWish;
+    readonly oldDial?: OldDial;
+  }
 >;
+
+/** The dial that a handwheel had. `perTurn`: what it shows in a turn, mm of what it reads; it is marked in `unit`. */
+export type OldDial = {
+  readonly reads: "travel" | "diameter";
+  readonly perTurn: number;
+  readonly unit: Units;
+};
 
 /** How the file says what one turn does. `nominal` is what the maker meant; it is only compared against. */
 export type Feed = { readonly nominal?: number } & (

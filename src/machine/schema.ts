@@ -91,12 +91,21 @@ const dial = z.strictObject({
   ),
 });
 
+const oldDial = z.strictObject({
+  reads: needed(z.enum(["travel", "diameter"]), "What the dial that is on it shows, whatever the new one is to read"),
+  perTurn: optional(
+    feed,
+    "What it shows in one turn, in its own unit: 0.1 in; when left out, what the maker meant (feed.nominal), doubled where it reads diameter",
+  ),
+});
+
 const handwheel = z.strictObject({
   name: needed(words, "Cross slide, top slide, tailstock barrel…"),
   reads: optional(z.enum(["travel", "diameter"]), "What its dial shows; travel when left out"),
   travel: optional(length, "Working travel of the slide"),
   feed: optional(handwheelFeed, "True travel for one turn of the handwheel"),
   dial: optional(dial, "The part that the dial is stuck on"),
+  oldDial: optional(oldDial, "The dial that is on it now, for the turns sheet to correct"),
   distances: optional(z.array(length), "Distances of your own for its turn table: [6.35, 3/8 in]"),
 });
 

@@ -1,5 +1,6 @@
 import type { DialFinding } from "../dial/finding.js";
 import { TURN } from "../quantity/angle.js";
+import { type LengthUnit, mmPer } from "../quantity/length.js";
 
 /** What can be measured of a cut-out dial; lengths in mm. */
 export type Measure = {
@@ -9,20 +10,27 @@ export type Measure = {
   readonly what: string;
   readonly wanted: number;
   /** As much may be off either way: what puts marks out by a fifth of a division in a turn, but no caliper asks less than
-   *  0.05 mm of paper. To a hundredth, rounded down, as it is printed. */
+   *  0.05 mm of paper. In the last place that is printed, rounded down: a wider one would let more pass. */
   readonly slack: number;
 };
 
-/** The lengths by which a dial of a shape is checked. Of two scales the finer tells how well. Empty where
+/** What a caliper shows on paper, and the least that it asks of it, in each unit. */
+const fineness = { mm: { step: 0.01, least: 0.05 }, in: { step: 0.001, least: 0.002 } } as const;
+
+/** The lengths by which a dial of a shape is checked, told in `units`. Of two scales the finer tells how well. Empty where
  *  its sizes make no dial. */
-export function measuresOf({ flat, chosen, second }: Pick<DialFinding, "flat" | "chosen" | "second">): Measure[] {
+export function measuresOf(
+  { flat, chosen, second }: Pick<DialFinding, "flat" | "chosen" | "second">,
+  units: LengthUnit,
+): Measure[] {
   if (flat === undefined) return [];
   const perTurn = Math.max(chosen.divisionsPerTurn, second?.chosen.divisionsPerTurn ?? 0);
+  const { step, least } = fineness[units];
   const measure = (by: Measure["by"], what: string, wanted: number): Measure => ({
     by,
     what,
     wanted,
-    slack: Math.max(0.05, Math.floor((wanted / perTurn / 5) * 100 + 1e-9) / 100),
+    slack: mmPer[units] * Math.max(least, step * Math.floor(wanted / perTurn / 5 / mmPer[units] / step + 1e-9)),
   });
   if (flat.kind === "strip") return [measure("strip", "the strip between its cut ends", flat.length)];
   const across = 2 * flat.outer;

@@ -9,8 +9,9 @@ import { type Show, showIn } from "./words.js";
 /** Bar that stands out further than this many diameters bends and chatters. Common practice. */
 const slender = 4;
 
-export function barObjections({ bar, steps }: Job, { machine }: Findings): string[] {
-  const show = showIn(machine.units);
+export function barObjections(job: Job, { machine }: Findings): string[] {
+  const { bar, steps } = job;
+  const show = showIn(machine, job);
   const reach = Math.max(0, ...steps.map((step) => ("length" in step ? alongWork(step) : 0)));
   return [
     ...(machine.limits.chuckRpm === undefined
@@ -33,7 +34,7 @@ const alongWork = (step: Extract<JobStep, { readonly length: number }>): number 
 
 /** What of one step is beyond the machine, or beyond what its file tells. */
 export function stepObjections(planned: PlannedStep, job: Job, { drive, machine }: Findings): string[] {
-  const show = showIn(machine.units);
+  const show = showIn(machine, job);
   const { step, depthWheel, lengthWheel, speed } = planned;
   const found: string[] = [];
   const deepest = planned.passes.at(-1)?.total ?? 0;
@@ -70,8 +71,9 @@ const beyond = (show: Show, needed: number, wheel: string, travel: number): stri
   `needs ${show(needed)} of the ${wheel.toLowerCase()}, which travels ${show(travel)}.`;
 
 /** What an earlier step must have left: the diameter a cut begins at, the hole for a tap, a bore or a reamer, the rod for a die. */
-export function orderObjections({ bar, steps }: Job, { machine }: Findings): string[] {
-  const show = showIn(machine.units);
+export function orderObjections(job: Job, { machine }: Findings): string[] {
+  const { bar, steps } = job;
+  const show = showIn(machine, job);
   const found: string[] = [];
   let outside = bar.diameter;
   let hole = 0;

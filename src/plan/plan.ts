@@ -50,7 +50,7 @@ function planned(step: JobStep, job: Job, findings: Findings, before: readonly J
   const cut: CutOf = (wanted, by) => speedAndFeed(wanted, by, job, findings);
   const { units } = findings.machine;
   const chips: NotesOf = ({ published }) => chipNotes(job, step.do, published, units);
-  const show = showIn(units);
+  const show = showIn(findings.machine, job);
   switch (step.do) {
     case "face": {
       // The finer slide divides the depth better.

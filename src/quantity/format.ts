@@ -30,6 +30,34 @@ export function formatLength(mm: number, unit: LengthUnit, places: number = USUA
   return `${formatFixed(fromMm(mm, unit), places)} ${unit}`;
 }
 
+/** What is measured on paper or on a part: so many places in mm, and one more in inches, which tells about as much.
+ *  @example formatSize(120.17, "in")   // "4.731 in" */
+export const formatSize = (mm: number, unit: LengthUnit, mmPlaces = 2): string =>
+  `${sizeFigure(mm, unit, mmPlaces)} ${unit}`;
+
+/** Its number alone, for a column whose heading holds the unit. */
+export const sizeFigure = (mm: number, unit: LengthUnit, mmPlaces = 2): string =>
+  formatFixed(fromMm(mm, unit), sizePlaces(unit, mmPlaces));
+
+/** The same without the zeros at its end. */
+export const trimmedSize = (mm: number, unit: LengthUnit, mmPlaces = 2): string =>
+  `${trimmed(fromMm(mm, unit), sizePlaces(unit, mmPlaces))} ${unit}`;
+
+const sizePlaces = (unit: LengthUnit, mmPlaces: number): number => (unit === "mm" ? mmPlaces : mmPlaces + 1);
+
+/** A size that must be kept within `tolerance` (mm, > 0; undefined where none is given), as a number in `unit`: its last place is
+ *  at most a fifth of the tolerance, which rounding then moves by a tenth of itself at most (common practice of measuring), and no figure of the size as it is given is cut off short of a hundred-thousandth.
+ *  @example figureWithin(7.985, 0.02, "mm")   // "7.985" */
+export function figureWithin(mm: number, tolerance: number | undefined, unit: LengthUnit): string {
+  const usual = unit === "mm" ? 2 : 4;
+  const value = fromMm(mm, unit);
+  const given = trimmed(value, usual + 2).split(".")[1]?.length ?? 0;
+  // A size that came out of another unit has no last figure: what its tolerance needs is enough.
+  const own = given > usual + 1 ? usual : given;
+  const needed = tolerance === undefined ? 0 : Math.ceil(-Math.log10(fromMm(tolerance, unit) / 5) - 1e-9);
+  return formatFixed(value, Math.min(MOST_PLACES, Math.max(usual, own, needed)));
+}
+
 /** Uncertainty (> 0) to two significant digits and the value to the same place, GUM 7.2.6. An uncertainty of 0 is
  *  written "0", with the value as it is. */
 export function formatUncertain(

@@ -97,7 +97,7 @@ export function arrange(findings: Findings, template: Template): Arranged {
             ...pageFoot(machine, template, index + 1, pages.length, frame),
           ]),
       ...(template.checkBars
-        ? checkBars({ ...frame, top: body.top, height: frame.height - headHeight }, liesAcross(paper))
+        ? checkBars({ ...frame, top: body.top, height: frame.height - headHeight }, liesAcross(paper), machine.units)
         : []),
       ...(card ? [cardOutline(card, card.corner, card.holes)] : []),
       group({ x: inner.left, y: inner.top }, marks ?? []),

@@ -2,16 +2,21 @@ import { cutLine, medium, size } from "../blocks/shared/style.js";
 import type { Mark, Weight } from "../drawing/drawing.js";
 import { circle, group, line, rectangle, text } from "../drawing/shapes.js";
 import { textWidth } from "../drawing/text.js";
-import type { Machine } from "../machine/machine.js";
+import type { Machine, Units } from "../machine/machine.js";
 import { printerCorrection } from "../paper/printerCorrection.js";
-import { formatFixed } from "../quantity/format.js";
+import { formatFixed, formatLength } from "../quantity/format.js";
+import { inMm } from "../quantity/length.js";
 import type { Template } from "./template.js";
 
 export const headHeight = 9;
 export const footHeight = 6;
 /** What the check bars take from the bottom and from the right of the frame. */
 export const barRoom = 7;
-const barLength = 100;
+/** A round length in the reader's unit: as many of `step` as there is room for, at most `most`. `places`: as told. */
+const bars: Readonly<Record<Units, { step: number; most: number; places: number }>> = {
+  mm: { step: 10, most: 100, places: 1 },
+  in: { step: inMm(0.5, "in"), most: inMm(4, "in"), places: 2 },
+};
 
 type Box = { readonly left: number; readonly top: number; readonly width: number; readonly height: number };
 
@@ -74,11 +79,12 @@ export function correctionNote({ paper, printers }: Machine, box: Box): Mark[] {
 
 /** One bar across and one down; a steel rule laid on them tells whether the page is true. Each says along which side of the
  *  sheet it lies: `across` where the page lies across its sheet, and what seems across runs down. */
-export function checkBars(box: Box, across: boolean): Mark[] {
-  const length = Math.min(barLength, 10 * Math.floor((Math.min(box.width, box.height) - 10) / 10));
+export function checkBars(box: Box, across: boolean, units: Units): Mark[] {
+  const { step, most, places } = bars[units];
+  const length = Math.min(most, step * Math.floor((Math.min(box.width, box.height) - 10) / step));
   const y = box.top + box.height - footHeight - 2;
   const x = box.left + box.width - 2;
-  const words = (side: string) => `must measure ${length}.0 mm · ${side}`;
+  const words = (side: string) => `must measure ${formatLength(length, units, places)} · ${side}`;
   const [level, upright] = across ? [alongDown, alongAcross] : [alongAcross, alongDown];
   const levelBar = [
     line({ x: box.left, y }, { x: box.left + length, y }, medium),

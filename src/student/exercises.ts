@@ -1,15 +1,18 @@
 import { hazardOf } from "../cutting/hazards.js";
-import type { DialChoice, DialFinding } from "../dial/finding.js";
+import type { DialFinding } from "../dial/finding.js";
 import type { Setting } from "../dial/setting.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import { choiceDoubt } from "../findings/limits.js";
 import { isAcross, wheelFor, wheelToLearnOn } from "../findings/roles.js";
 import { settingToRead } from "../findings/settings.js";
+import { shownAt } from "../findings/settingWords.js";
 import { speedFor } from "../findings/speedChoice.js";
+import type { Units } from "../machine/machine.js";
+import { asGiven } from "../machine/written.js";
 import { formatFixed, formatLength, plural, trimmed } from "../quantity/format.js";
-import { fromMm, inMm } from "../quantity/length.js";
+import { fromMm, inMm, MM_PER_INCH } from "../quantity/length.js";
 import { threads } from "../thread/data.js";
-import { threadNamed, turnsFor } from "../thread/thread.js";
+import { designationOf, threadNamed, turnsFor } from "../thread/thread.js";
 import { type Dice, dice } from "./dice.js";
 
 /** `lines`: where the index stands in the drawing of the dial that goes with it. */
@@ -31,7 +34,7 @@ export function exercises(findings: Findings): Exercise[] {
     ...(across ? dialExercises(across, findings, throws) : []),
     ...(along && along !== across ? lengthExercise(along, findings, throws) : []),
     ...speedExercises(findings, throws),
-    ...threadExercise(throws),
+    ...threadExercise(machine.units, throws),
   ];
 }
 
@@ -66,8 +69,8 @@ function dialExercises(wheel: HandwheelFinding, { machine }: Findings, throws: D
     },
     whole,
     {
-      question: `You want ${show(distance, units === "mm" ? 1 : 3)} on the dial. ${chosen.rows > 1 ? "How many turns? Then which row, and what does it say?" : "How many turns and lines?"}`,
-      answer: setting === undefined ? "" : settingWords(setting, chosen),
+      question: `You want ${show(distance, units === "mm" ? 1 : 3)} on the dial. How many turns? Then what does the dial say${chosen.rows > 1 ? ", and on which row" : ""}?`,
+      answer: setting === undefined ? "" : settingAnswer(wheel, setting),
     },
     ...(isAcross(wheel)
       ? [
@@ -84,19 +87,16 @@ function dialExercises(wheel: HandwheelFinding, { machine }: Findings, throws: D
   ];
 }
 
-/** Turns and lines; on a dial of several rows the lines do not begin at 0, so its own numbers are read there. */
-function settingWords({ wholeTurns, divisions = 0, row, reading }: Setting, { unit, rows }: DialChoice): string {
-  const turns = wholeTurns === 0 ? "" : plural(wholeTurns, "turn");
-  if (row !== undefined && reading !== undefined && rows > 1) {
-    const says = `row ${row} says ${trimmed(fromMm(reading, unit), unit === "mm" ? 2 : 4)} ${unit}`;
-    return turns === "" ? `No whole turn: ${says}` : `${turns}, then ${says}`;
-  }
-  const lines = `${trimmed(divisions, 1)} lines`;
-  return turns === "" ? lines : `${turns} and ${lines}`;
+/** Whole turns, then what stands on the dial. */
+function settingAnswer(wheel: HandwheelFinding, setting: Setting): string {
+  const shown = shownAt(wheel, setting);
+  if (shown === undefined) return `${formatFixed(setting.turns, 2)} turns`;
+  const says = `${shown.row === undefined ? "the dial" : `row ${shown.row}`} says ${shown.figure}`;
+  return setting.wholeTurns === 0 ? `No whole turn: ${says}` : `${plural(setting.wholeTurns, "turn")}, then ${says}`;
 }
 
 function lengthExercise(wheel: HandwheelFinding, { machine }: Findings, throws: Dice): Exercise[] {
-  const { handwheel, dial } = wheel;
+  const { handwheel } = wheel;
   const { units } = machine;
   const length = inMm(throws.whole(4, 12) / (units === "mm" ? 1 : 32), units);
   const setting = settingToRead(wheel, length);
@@ -104,7 +104,7 @@ function lengthExercise(wheel: HandwheelFinding, { machine }: Findings, throws: 
   return [
     {
       question: `A step is ${trimmed(fromMm(length, units), 4)} ${units} long. How do you turn the ${handwheel.name.toLowerCase()}?`,
-      answer: dial === undefined ? `${formatFixed(setting.turns, 2)} turns` : settingWords(setting, dial.chosen),
+      answer: settingAnswer(wheel, setting),
     },
   ];
 }
@@ -121,7 +121,7 @@ function speedExercises(findings: Findings, throws: Dice): Exercise[] {
     // An exercise must not teach a speed that is to be measured first.
     if (choice === undefined || choiceDoubt(choice.speed, machine.limits) !== "") return [];
     const { speed, rpm, verdict } = choice;
-    const size = `${trimmed(fromMm(diameter, machine.units), 3)} ${machine.units}`;
+    const size = asGiven(diameter, machine);
     return [
       {
         question: `You turn ${material}, ${size} thick. Look at the speed card. Where does the belt go?`,
@@ -134,14 +134,27 @@ function speedExercises(findings: Findings, throws: Dice): Exercise[] {
   });
 }
 
-const usual = ["M3", "M4", "M5", "M6", "M8"];
+/** Small threads that a class has taps for, of the machine's own unit. */
+const usual: Readonly<Record<Units, readonly string[]>> = {
+  mm: ["M3", "M4", "M5", "M6", "M8"],
+  in: ["#6-32", "#8-32", "#10-24", "1/4-20 UNC", "5/16-18 UNC"],
+};
 
-function threadExercise(throws: Dice): Exercise[] {
-  const names = threads.map(({ name }) => name).filter((name) => usual.includes(name));
+function threadExercise(units: Units, throws: Dice): Exercise[] {
+  const names = threads.map(designationOf).filter((name) => usual[units].includes(name));
   const [first, ...rest] = names;
   if (first === undefined) return [];
   const thread = threadNamed(throws.pick([first, ...rest]));
   if (thread === undefined) return [];
+  if (units === "in") {
+    const sixteenths = throws.whole(4, 10);
+    return [
+      {
+        question: `Cut a ${thread.designation} thread ${sixteenths}/16 in deep, by hand. It has ${trimmed(MM_PER_INCH / thread.pitch, 1)} turns to the inch. How many turns?`,
+        answer: `${trimmed(turnsFor(inMm(sixteenths / 16, "in"), thread.pitch), 1)} turns`,
+      },
+    ];
+  }
   const depth = throws.whole(6, 12);
   return [
     {

@@ -5,6 +5,8 @@ import { type PublishedThread, type ThreadSystem, threads } from "./data.js";
 export type Thread = {
   readonly system: ThreadSystem;
   readonly name: string;
+  /** What tells it from all others: its name, with its system where two share that. */
+  readonly designation: string;
   readonly major: number;
   readonly pitch: number;
   /** Share of the full thread depth that the published drill leaves in the hole; absent without one. */
@@ -31,6 +33,11 @@ export const depthOnDiameter: Readonly<Record<ThreadSystem, number>> = {
 /** Share of the full depth that holes for hand taps leave. Common practice. */
 export const USUAL_ENGAGEMENT = 0.75;
 
+/** A hole that leaves more than this is hard on a tap turned by hand. Common practice. */
+export const TIGHT_ENGAGEMENT = 0.8;
+export const isTight = ({ publishedEngagement = 0 }: Pick<Thread, "publishedEngagement">): boolean =>
+  publishedEngagement > TIGHT_ENGAGEMENT + 5e-4;
+
 /** Hole for a tap, mm: major − engagement · depth · pitch; engagement as a fraction of full depth. */
 export const tappingHole = (
   thread: { system: ThreadSystem; major: number; pitch: number },
@@ -53,9 +60,22 @@ export function baByFormula(number: number): { pitch: number; major: number } {
   return { pitch, major: 6 * pitch ** 1.2 };
 }
 
-/** By its designation as in the data, whatever the case. */
-export function threadNamed(name: string): Thread | undefined {
-  const row = threads.find((thread) => thread.name.toLowerCase() === name.toLowerCase());
+const shared = new Set(threads.map(({ name }) => name).filter((name, index, all) => all.indexOf(name) !== index));
+
+/** A thread's name, with its system where two of them share it: "M6", but "1/4-20 UNC" and "1/4-20 BSW". */
+export const designationOf = ({ name, system }: PublishedThread): string =>
+  shared.has(name) ? `${name} ${system}` : name;
+
+const plain = (text: string): string => text.replace(/\s/g, "").toLowerCase();
+
+/** Designations of the threads that a name written by hand may mean, whatever its case and spaces; its system may stand
+ *  behind it. Several where it does not tell them apart. */
+export const threadsMeant = (text: string): string[] =>
+  threads.filter(({ name, system }) => [plain(name), plain(name + system)].includes(plain(text))).map(designationOf);
+
+/** By its designation. */
+export function threadNamed(designation: string): Thread | undefined {
+  const row = threads.find((thread) => plain(designationOf(thread)) === plain(designation));
   return row && complete(row);
 }
 
@@ -68,6 +88,7 @@ function complete(row: PublishedThread): Thread {
   return {
     system,
     name: name.replace("x", " × "),
+    designation: designationOf(row).replace("x", " × "),
     major,
     pitch,
     ...(drill !== undefined && {

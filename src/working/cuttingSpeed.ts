@@ -7,8 +7,8 @@ import { sourceTitle } from "../cutting/sources.js";
 import type { Findings } from "../findings/findings.js";
 import { speedFor } from "../findings/speedChoice.js";
 import type { Limits, Work } from "../machine/machine.js";
+import { asGiven } from "../machine/written.js";
 import { formatLength, trimmed } from "../quantity/format.js";
-import { mmPer } from "../quantity/length.js";
 import type { Input, Subject, Working } from "./working.js";
 
 const operations = ["turning", "drilling", "facing", "parting", "reaming", "tapping"];
@@ -21,7 +21,7 @@ export function explainCuttingSpeed(findings: Findings): Subject[] {
   return operations.flatMap((operation) =>
     materials.flatMap((material, row) =>
       diameters.map((diameter, column) => ({
-        name: `${material}, ${trimmed(diameter / mmPer[machine.units], 4)} ${machine.units}, ${operation}`,
+        name: `${material}, ${asGiven(diameter, machine)}, ${operation}`,
         explain: () => explainOne(findings, operation, row, column),
       })),
     ),
@@ -39,7 +39,7 @@ function explainOne(findings: Findings, operation: string, row: number, column: 
   const titles = band.sources.map(sourceTitle).join("; ");
   const source = `${titles}${band.confidence === "memory" ? " (part of it from memory)" : ""}`;
   return {
-    title: `Speed for ${operation} ${material}, ${formatLength(diameter, machine.units)}, ${tool}`,
+    title: `Speed for ${operation} ${material}, ${asGiven(diameter, machine)}, ${tool}`,
     formula: "n = 1000 v ÷ (π d); the fastest position not above the band's n nor any limit; of two, the slower",
     inputs: [
       {

@@ -2,7 +2,7 @@ import { closingWords } from "../dial/closing.js";
 import type { DialChoice, DialFinding } from "../dial/finding.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import type { Machine, Units } from "../machine/machine.js";
-import { formatFixed, formatLength } from "../quantity/format.js";
+import { formatLength, formatSize } from "../quantity/format.js";
 import { feedSource } from "./feed.js";
 import type { Input, Subject, Working } from "./working.js";
 
@@ -76,7 +76,7 @@ function dialWorking(
       ...dial.choices
         .filter((choice) => choice !== chosen)
         .slice(0, 4)
-        .map(otherChoice),
+        .map((choice) => otherChoice(choice, units)),
     ],
   };
 }
@@ -85,7 +85,7 @@ function dialWorking(
 function furtherNotes({ chosen, closings, second, vernier }: DialFinding, units: Units): string[] {
   return [
     `divisions of ${chosen.divisionLabel} come round ${closingWords(closings, units)}`,
-    ...(second ? [`second scale: ${otherChoice(second.chosen).replace("instead: ", "")}`] : []),
+    ...(second ? [`second scale: ${otherChoice(second.chosen, units).replace("instead: ", "")}`] : []),
     ...(vernier
       ? [
           `a vernier of ${vernier.parts} over ${vernier.spans} divisions reads ${formatLength(vernier.leastCount, chosen.unit, 5)}`,
@@ -111,8 +111,8 @@ const closureInput = (dial: DialFinding, forced: boolean, path: readonly (string
   },
 ];
 
-const otherChoice = (choice: DialChoice): string =>
-  `instead: ${choice.divisions} × ${choice.divisionLabel}, ${choice.closure}${choice.rows > 1 ? ` in ${choice.rows} rows` : ""}, marks ${formatFixed(choice.spacing, 2)} mm apart, error ${formatLength(choice.errorPerTurn, choice.unit, 4)} a turn`;
+const otherChoice = (choice: DialChoice, units: Units): string =>
+  `instead: ${choice.divisions} × ${choice.divisionLabel}, ${choice.closure}${choice.rows > 1 ? ` in ${choice.rows} rows` : ""}, marks ${formatSize(choice.spacing, units)} apart, error ${formatLength(choice.errorPerTurn, choice.unit, 4)} a turn`;
 
 function stripWorking(
   { handwheel, dial }: HandwheelFinding,

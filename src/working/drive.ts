@@ -2,8 +2,9 @@ import type { SpeedFinding, StageSlip } from "../drive/finding.js";
 import { stepRatio } from "../drive/ratio.js";
 import type { Findings } from "../findings/findings.js";
 import { speedDoubt } from "../findings/speedDoubt.js";
-import type { Drive, Step } from "../machine/machine.js";
-import { formatFixed } from "../quantity/format.js";
+import { veeWords } from "../findings/veeWords.js";
+import type { Drive, Step, Units } from "../machine/machine.js";
+import { formatFixed, formatSize, sizeFigure } from "../quantity/format.js";
 import type { Input, Source, Subject } from "./working.js";
 
 /** Spindle speed of every position. */
@@ -23,7 +24,7 @@ export function explainSpeed({ machine, drive }: Findings): Subject[] {
       inputs: [
         ...(speed.from === "measured" ? readingsAt(speed, parts) : []),
         motorSpeed(parts),
-        ...ratios(speed, parts),
+        ...ratios(speed, parts, machine.units),
         { name: "by ratio alone", value: speed.byRatioRpm, unit: "rpm", source: computed("motor speed × ratios") },
         ...(speed.from === "slip" ? slipsInUse(speed, parts, drive.stageSlips ?? []) : []),
       ],
@@ -32,6 +33,7 @@ export function explainSpeed({ machine, drive }: Findings): Subject[] {
         ...(parts.motor.slowestRpm < parts.motor.fastestRpm
           ? [`the motor is variable: at its slowest this position turns ${formatFixed(speed.slowestRpm, 0)} rpm`]
           : []),
+        ...veeWords(machine),
         ...(speed.from === "ratio" ? ["no speed was measured: a belt that slips turns the spindle slower"] : []),
         ...(speed.doubtful
           ? [
@@ -136,12 +138,12 @@ function readingsAt({ position }: SpeedFinding, { tachometer }: Drive): Input[] 
   );
 }
 
-function ratios({ position }: SpeedFinding, { stages }: Drive): Input[] {
+function ratios({ position }: SpeedFinding, { stages }: Drive, units: Units): Input[] {
   return position.steps.map((step, index): Input => {
     const stage = stages[index];
     const place = Math.max(0, stage?.steps.indexOf(step) ?? 0);
     return {
-      name: `ratio of ${stage?.name ?? `stage ${index + 1}`} (${stepWords(step)})`,
+      name: `ratio of ${stage?.name ?? `stage ${index + 1}`} (${stepWords(step, units)})`,
       value: stepRatio(step),
       unit: "",
       source: { from: "stated", path: ["drive", "stages", index, "steps", place] },
@@ -149,10 +151,10 @@ function ratios({ position }: SpeedFinding, { stages }: Drive): Input[] {
   });
 }
 
-function stepWords(step: Step): string {
+function stepWords(step: Step, units: Units): string {
   switch (step.kind) {
     case "belt":
-      return `pulley ${formatFixed(step.driver, 1)} drives ${formatFixed(step.driven, 1)} mm`;
+      return `pulley ${sizeFigure(step.driver, units, 1)} drives ${formatSize(step.driven, units, 1)}`;
     case "gears":
       return step.pairs.map(({ driver, driven }) => `${driver} drives ${driven} teeth`).join(", ");
     case "direct":

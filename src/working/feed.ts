@@ -2,16 +2,16 @@ import type { FeedFinding } from "../feed/finding.js";
 import { roundingDeviation } from "../feed/gauge.js";
 import { studentT95 } from "../feed/studentT.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
-import type { Feed } from "../machine/machine.js";
+import type { Feed, Units } from "../machine/machine.js";
 import type { Path } from "../machine/problem.js";
-import { trimmed } from "../quantity/format.js";
+import { trimmedSize } from "../quantity/format.js";
 import type { Input, Source, Subject, Working } from "./working.js";
 
 /** True travel per turn of every handwheel. */
-export function explainFeed({ handwheels }: Findings): Subject[] {
+export function explainFeed({ machine, handwheels }: Findings): Subject[] {
   return handwheels.map((finding, index) => ({
     name: finding.handwheel.name,
-    explain: () => feedWorking(finding, index),
+    explain: () => feedWorking(finding, index, machine.units),
   }));
 }
 
@@ -31,7 +31,11 @@ export const feedSource = ({ from }: FeedFinding, index: number): Source =>
     ? { from: "stated", path: feedPath(index) }
     : { from: "computed", how: `explain feed shows it (from ${from})` };
 
-function feedWorking({ handwheel, feed }: HandwheelFinding, index: number): Working | { missing: string } {
+function feedWorking(
+  { handwheel, feed }: HandwheelFinding,
+  index: number,
+  units: Units,
+): Working | { missing: string } {
   const given = handwheel.feed;
   if (given === undefined) return { missing: "the file gives no feed: measured readings, a screw, a rack or a length" };
   if (feed === undefined) return { missing: "the readings cannot carry a line: give at least 3, at 2 different turns" };
@@ -40,7 +44,7 @@ function feedWorking({ handwheel, feed }: HandwheelFinding, index: number): Work
   const compared =
     feed.nominal === undefined
       ? []
-      : [`the maker meant ${trimmed(feed.nominal, 5)} mm/turn; that is only compared against, never used`];
+      : [`the maker meant ${trimmedSize(feed.nominal, units, 5)} a turn; that is only compared against, never used`];
   return {
     title: `${handwheel.name}: feed per turn`,
     ...byForm(given, feed, index),
@@ -71,7 +75,7 @@ function byForm(given: Feed, feed: FeedFinding, index: number): Pick<Working, "f
       return {
         formula: "π × module × teeth × reduction, driving ÷ driven",
         inputs: [
-          { name: "module", value: given.module, unit: "mm", source },
+          { name: "module, always in mm", value: given.module, unit: "", source },
           { name: "teeth", value: given.teeth, unit: "", source },
           { name: "reduction", value: given.reduction.join(" ÷ "), unit: "", source },
         ],

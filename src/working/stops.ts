@@ -1,6 +1,7 @@
 import type { Findings } from "../findings/findings.js";
+import { settingWords } from "../findings/settingWords.js";
 import { repeats } from "../findings/stops.js";
-import { formatBound, formatLength, plural } from "../quantity/format.js";
+import { formatBound, formatLength } from "../quantity/format.js";
 import { feedSource } from "./feed.js";
 import type { Subject } from "./working.js";
 
@@ -15,7 +16,7 @@ export function explainStop(findings: Findings): Subject[] {
       const { setting } = repeat;
       return {
         title: `${stop.name}: turns to the stop`,
-        formula: "turns = length ÷ p; its whole part, and the rest in divisions to the tenth",
+        formula: "turns = length ÷ p; its whole part, and what the dial then reads to a tenth of a division",
         inputs: [
           {
             name: "length",
@@ -34,9 +35,7 @@ export function explainStop(findings: Findings): Subject[] {
         notes: [
           ...(setting.divisions === undefined
             ? []
-            : [
-                `that is ${plural(setting.wholeTurns, "whole turn")} and ${setting.divisions} divisions${setting.row === undefined ? "" : `, on row ${setting.row}`}, which leaves ${formatLength(setting.error, units)}`,
-              ]),
+            : [`that is ${settingWords(wheel, setting)}, which leaves ${formatLength(setting.error, units)}`]),
           repeat.byStop === undefined
             ? "how alike parts come was not measured: no place was read twice"
             : `parts come out alike to ± ${formatBound(repeat.byStop, units)} against the stop${repeat.byDial === undefined ? "" : `, ± ${formatBound(repeat.byDial, units)} by the dial`}`,

@@ -1,8 +1,17 @@
 import type { Findings } from "../findings/findings.js";
-import type { TaperWish } from "../machine/machine.js";
+import type { TaperWish, Units } from "../machine/machine.js";
 import { toDegrees, toRadians } from "../quantity/angle.js";
 import { formatFixed, formatLength } from "../quantity/format.js";
-import { diameterError, riseAlongAxis, sineBarStack, taperOfHalfAngle } from "../taper/taper.js";
+import { inMm } from "../quantity/length.js";
+import {
+  centresBear,
+  diameterError,
+  riseAlongAxis,
+  setOver,
+  sineBarStack,
+  TOO_STEEP_FOR_CENTRES,
+  taperOfHalfAngle,
+} from "../taper/taper.js";
 import type { Input, Subject, Working } from "./working.js";
 
 /** What to swivel to for each taper of the file, and how to prove it. */
@@ -13,9 +22,10 @@ export const explainTaper = ({ machine }: Findings): Subject[] =>
   }));
 
 /** Length of axis, and spacing of a sine bar's rolls, that the notes are told for, mm. */
-const over = 100;
+const overIn: Readonly<Record<Units, number>> = { mm: 100, in: inMm(4, "in") };
 
-function working(taper: TaperWish, index: number, units: "mm" | "in"): Working {
+function working(taper: TaperWish, index: number, units: Units): Working {
+  const over = overIn[units];
   const { name, halfAngle, large, small, length } = taper;
   const path = ["tapers", index];
   const byDiameters = large !== undefined && small !== undefined && length !== undefined;
@@ -44,6 +54,9 @@ function working(taper: TaperWish, index: number, units: "mm" | "in"): Working {
       `the included angle, for a gauge, is ${formatFixed(2 * toDegrees(halfAngle), 3)} degrees`,
       `an indicator rises ${formatLength(riseAlongAxis(halfAngle, over), units)} over ${formatLength(over, units)} along the axis`,
       `a sine bar of ${formatLength(over, units)} wants ${formatLength(sineBarStack(halfAngle, over), units)} under one roll`,
+      centresBear(halfAngle)
+        ? `between centres instead: the tailstock over by ${formatLength(setOver(halfAngle, over), units)} for each ${formatLength(over, units)} of the work's whole length, L sin a`
+        : TOO_STEEP_FOR_CENTRES,
       `a tenth of a degree wrong makes ${formatLength(diameterError(halfAngle, toRadians(0.1), over), units)} on diameter over ${formatLength(over, units)}`,
     ],
   };

@@ -1,10 +1,16 @@
-import { formatFixed, trimmed } from "../quantity/format.js";
-import { type ThreadSystem, threads } from "../thread/data.js";
+import type { Findings } from "../findings/findings.js";
+import type { Units } from "../machine/machine.js";
+import { formatFixed, formatSize, trimmedSize } from "../quantity/format.js";
+import { inMm } from "../quantity/length.js";
+import { threads } from "../thread/data.js";
 import { threadSource } from "../thread/sources.js";
 import {
   depthOnDiameter,
+  designationOf,
   dieBlank,
+  isTight,
   type Thread,
+  TIGHT_ENGAGEMENT,
   tappingHole,
   threadNamed,
   turnsFor,
@@ -13,16 +19,16 @@ import {
 import type { Source, Subject, Working } from "./working.js";
 
 /** The hole for a tap, for every thread of the tables. */
-export const explainTappingHole = (): Subject[] =>
-  threads.map(({ name, system }) => ({
-    name,
+export const explainTappingHole = ({ machine }: Findings): Subject[] =>
+  threads.map((row) => ({
+    name: designationOf(row),
     explain: () => {
-      const thread = threadNamed(name);
-      return thread === undefined ? { missing: `there is no thread ${name}` } : working(thread, system);
+      const thread = threadNamed(designationOf(row));
+      return thread === undefined ? { missing: `there is no thread ${row.name}` } : working(thread, machine.units);
     },
   }));
 
-function working(thread: Thread, system: ThreadSystem): Working {
+function working(thread: Thread, units: Units): Working {
   const source: Source = thread.fromMemory
     ? { from: "assumed", why: "size from memory, not seen in print: measure the tap" }
     : { from: "looked up", source: thread.sources.map(threadSource).join("; ") };
@@ -30,17 +36,18 @@ function working(thread: Thread, system: ThreadSystem): Working {
     thread.publishedDrill === undefined || thread.publishedEngagement === undefined
       ? []
       : [
-          `the published drill, ${trimmed(thread.publishedDrill, 3)} mm${thread.drillName ? ` (${thread.drillName})` : ""}, leaves ${formatFixed(thread.publishedEngagement * 100, 0)} %`,
+          `the published drill, ${trimmedSize(thread.publishedDrill, units)}${thread.drillName ? ` (${thread.drillName})` : ""}, leaves ${formatFixed(thread.publishedEngagement * 100, 0)} %${isTight(thread) ? `: over ${TIGHT_ENGAGEMENT * 100} % is hard on a tap turned by hand (common practice); rather the hole above` : ""}`,
         ];
+  const reach = units === "mm" ? 10 : inMm(0.5, units);
   return {
-    title: `${thread.name}: hole for the tap`,
+    title: `${thread.designation}: hole for the tap`,
     formula: "hole = D − e k p, where k p is what the full thread takes off the diameter",
     inputs: [
       { name: "major diameter D", value: thread.major, unit: "mm", source },
       { name: "pitch p", value: thread.pitch, unit: "mm", source },
       {
         name: "k, full depth on diameter in pitches",
-        value: depthOnDiameter[system],
+        value: depthOnDiameter[thread.system],
         unit: "",
         source: { from: "computed", how: "from the thread's form: 1.299 for 60°, 1.281 for Whitworth, 1.2 for BA" },
       },
@@ -54,8 +61,8 @@ function working(thread: Thread, system: ThreadSystem): Working {
     result: { name: "hole", value: tappingHole(thread, USUAL_ENGAGEMENT), unit: "mm" },
     notes: [
       ...published,
-      `the rod for a die is ${formatFixed(dieBlank(thread), 2)} mm, the major diameter less a tenth of the pitch`,
-      `${formatFixed(turnsFor(10, thread.pitch), 1)} turns go 10 mm`,
+      `the rod for a die is ${formatSize(dieBlank(thread), units)}, the major diameter less a tenth of the pitch`,
+      `${formatFixed(turnsFor(reach, thread.pitch), 1)} turns go ${trimmedSize(reach, units)}`,
     ],
   };
 }

@@ -1,7 +1,10 @@
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import { doubtToRead, oldSettingToRead, settingToRead } from "../findings/settings.js";
-import { formatLength, trimmed } from "../quantity/format.js";
-import { fromMm, inMm } from "../quantity/length.js";
+import { settingWords } from "../findings/settingWords.js";
+import type { Machine } from "../machine/machine.js";
+import { asGiven } from "../machine/written.js";
+import { formatLength } from "../quantity/format.js";
+import { inMm } from "../quantity/length.js";
 import { feedSource } from "./feed.js";
 import type { Subject, Working } from "./working.js";
 
@@ -12,8 +15,8 @@ export function explainTurns({ machine, handwheels }: Findings): Subject[] {
     const { name, distances = [] } = finding.handwheel;
     const asked = distances.length > 0 ? distances : [1, 10].map((value) => inMm(value, units));
     return asked.map((distance, place) => ({
-      name: `${name}, ${trimmed(fromMm(distance, units), 4)} ${units}`,
-      explain: () => working(finding, index, distance, distances.length > 0 ? place : undefined, units),
+      name: `${name}, ${asGiven(distance, machine)}`,
+      explain: () => working(finding, index, distance, distances.length > 0 ? place : undefined, machine),
     }));
   });
 }
@@ -23,18 +26,19 @@ function working(
   index: number,
   distance: number,
   place: number | undefined,
-  units: "mm" | "in",
+  machine: Machine,
 ): Working | { missing: string } {
+  const { units } = machine;
   const { handwheel, feed, reading, dial } = finding;
   const setting = settingToRead(finding, distance);
   if (feed === undefined || reading === undefined || setting === undefined)
     return { missing: `the feed of the ${handwheel.name.toLowerCase()} is not given` };
-  const { turns, wholeTurns, divisions, row, error } = setting;
+  const { turns, divisions, error } = setting;
   const old = oldSettingToRead(finding, distance);
   const doubt = doubtToRead(finding, distance);
   return {
-    title: `${handwheel.name}: turns for ${formatLength(distance, units)} of ${handwheel.reads}`,
-    formula: "turns = distance ÷ p; its whole part, and the rest in divisions to the tenth",
+    title: `${handwheel.name}: turns for ${asGiven(distance, machine)} of ${handwheel.reads}`,
+    formula: "turns = distance ÷ p; its whole part, and what the dial then reads to a tenth of a division",
     inputs: [
       {
         name: "distance",
@@ -52,12 +56,12 @@ function working(
     notes: [
       ...(divisions === undefined || dial === undefined
         ? []
-        : [
-            `that is ${wholeTurns} whole turns and ${divisions} divisions of ${dial.chosen.divisionLabel}${row === undefined ? "" : ` on row ${row}`}, which leaves ${formatLength(error, units)}`,
-          ]),
+        : [`that is ${settingWords(finding, setting)}, which leaves ${formatLength(error, units)}`]),
       ...(old === undefined
         ? []
-        : [`on the old dial: ${old.wholeTurns} whole turns, then its reading of ${formatLength(old.reading, units)}`]),
+        : [
+            `on the old dial: ${old.wholeTurns} whole turns, then its reading of ${formatLength(old.reading, handwheel.oldDial?.unit ?? units)}`,
+          ]),
     ],
   };
 }

@@ -49,15 +49,63 @@ describe("a distance in turns and divisions", () => {
 });
 
 test("the old dial, made for 2 mm a turn on a true 1.995: 10 mm is 5 turns and 0.0251 mm on it", () => {
-  const { wholeTurns, reading } = oldDialSetting(10, 1.995, 2);
+  const { wholeTurns, reading } = oldDialSetting(10, 1.995, 2, 0.0001);
   expect(wholeTurns).toBe(5);
-  expect(reading).toBeCloseTo((10 / 1.995 - 5) * 2, 12);
+  expect(Math.abs(reading - (10 / 1.995 - 5) * 2)).toBeLessThanOrEqual(0.00005);
+});
+
+describe("rounding carries", () => {
+  test("a hair under five turns is five turns and nothing, not four and 200.0 divisions", () => {
+    expect(settingFor(9.9998, 2, dial("even", 0.01, 200))).toMatchObject({ wholeTurns: 5, divisions: 0 });
+    expect(settingFor(9.9998, 2, dial("even", 0.01, 200)).error).toBeCloseTo(0.0002, 12);
+    expect(oldDialSetting(9.9998, 2, 2, 0.001)).toMatchObject({ wholeTurns: 5, reading: 0 });
+  });
+
+  const size = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+  test("whatever feed, rows, divisions and distance: less than a turn of divisions is told, on a row that is in force", () => {
+    const kinds = fc.constantFrom("even", "true", "rows") as fc.Arbitrary<DialChoice["closure"]>;
+    const rows = fc.integer({ min: 1, max: 6 });
+    // Half of all distances lie within a tenth of a division of a whole turn, where rounding has to carry.
+    const near = fc.record({ turns: fc.integer({ min: 1, max: 200 }), off: size(-0.1, 0.1), free: fc.boolean() });
+    fc.assert(
+      fc.property(kinds, rows, size(0.3, 10), fc.integer({ min: 20, max: 250 }), near, size(0.001, 300), (...given) => {
+        const [closure, rowCount, perTurn, count, { turns, off, free }, far] = given;
+        const rowsUsed = closure === "rows" ? rowCount : 1;
+        const worth = closure === "even" ? perTurn / count : (rowsUsed * perTurn) / (rowsUsed * count + 0.37);
+        const choice = { ...dial(closure, worth, count), rows: rowsUsed };
+        const distance = free ? far : Math.max(0.001, turns * perTurn + off * worth);
+        const setting = settingFor(distance, perTurn, choice);
+        const { wholeTurns, divisions = Number.NaN, row, reading, error } = setting;
+        expect(divisions * worth).toBeLessThan(perTurn);
+        if (rowsUsed === 1) expect(Number(divisions.toFixed(1)) * worth).toBeLessThan(perTurn + 1e-9);
+        expect(wholeTurns * perTurn + divisions * worth).toBeCloseTo(distance + error, 6);
+        // To the tenth on either side, or to the end of a round that a tenth does not fill.
+        expect(Math.abs(error)).toBeLessThanOrEqual(0.1 * worth + 1e-9);
+        if (row === undefined || reading === undefined) return;
+        expect(row).toBe((wholeTurns % rowsUsed) + 1);
+        expect(reading).toBeLessThan(rowsUsed * perTurn);
+        expect(Math.floor(reading / perTurn + 1e-9) + 1).toBe(row);
+      }),
+      { numRuns: 2000 },
+    );
+  });
+
+  test("an old dial is never told to read its whole turn", () => {
+    fc.assert(
+      fc.property(size(0.3, 10), size(0.3, 10), size(0.001, 300), (perTurn, shows, distance) => {
+        const { reading } = oldDialSetting(distance, perTurn, shows, 0.001);
+        expect(Number(reading.toFixed(3))).toBeLessThan(shows + 1e-9);
+      }),
+      { numRuns: 1000 },
+    );
+  });
 });
 
 test("two rows of 62.5 divisions: the third turn is on row 1 again, and its numbers go on from zero", () => {
   const rows = { ...dial("rows", 0.0254, 125), rows: 2 };
   expect(settingFor(1.5875 * 1.5, 1.5875, rows)).toMatchObject({ wholeTurns: 1, row: 2 });
-  expect(settingFor(1.5875 * 1.5, 1.5875, rows).reading).toBeCloseTo(1.5875 * 1.5, 9);
+  // Half way between two tenths of a division: the upper one.
+  expect(settingFor(1.5875 * 1.5, 1.5875, rows).reading).toBeCloseTo(93.8 * 0.0254, 9);
   expect(settingFor(1.5875 * 2 + 0.254, 1.5875, rows)).toMatchObject({ wholeTurns: 2, row: 1 });
   expect(settingFor(1.5875 * 2 + 0.254, 1.5875, rows).reading).toBeCloseTo(0.254, 9);
 });

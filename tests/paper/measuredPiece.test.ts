@@ -29,11 +29,11 @@ test("all lengths of one dial may be off by the same part, the finer scale telli
       chosen: { divisionsPerTurn: perTurn },
       ...(second && { second: { chosen: { divisionsPerTurn: second } } }),
     }) as unknown as DialFinding;
-  const [arc, chord] = measuresOf(dial(50)) as [Measure, Measure];
+  const [arc, chord] = measuresOf(dial(50), "mm") as [Measure, Measure];
   expect([arc.wanted, chord.wanted]).toEqual([expect.closeTo(100, 9), expect.closeTo(100 * Math.sin(1), 9)]);
   expect([arc.slack, chord.slack]).toEqual([0.4, 0.33]);
-  expect(measuresOf(dial(50, 100))[0]?.slack).toBe(0.2);
-  expect(measuresOf(dial(5000))[0]?.slack).toBe(0.05);
+  expect(measuresOf(dial(50, 100), "mm")[0]?.slack).toBe(0.2);
+  expect(measuresOf(dial(5000), "mm")[0]?.slack).toBe(0.05);
 });
 
 test("a mended bar makes the pages true that came out too long by that part", () => {

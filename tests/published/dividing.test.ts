@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { compoundForDivisions, compoundMoves } from "../../src/dividing/compound.js";
+import { compoundForDivisions, compoundMoves, gatheredError } from "../../src/dividing/compound.js";
 import { differentialRatio } from "../../src/dividing/differential.js";
 import { twoSidedPlate, usualPlates } from "../../src/dividing/plates.js";
 import { nearestMove, simpleMoves, turnsForSeconds, turnsPerDivision } from "../../src/dividing/simple.js";
@@ -100,7 +100,26 @@ describe("compound indexing", () => {
     expect(printed).toMatchObject({ second: { holes: 7, circle: 39 } });
     expect(printed?.error).toBeCloseTo(1.18e-5, 7);
     const [best] = compoundForDivisions(40, 106, usualPlates);
-    expect(Math.abs((best?.error ?? 1) / (best?.divisionsAtOnce ?? 1))).toBeLessThanOrEqual(1.18e-5 / 5 + 1e-8);
+    expect(Math.abs(best?.error ?? 1)).toBeLessThanOrEqual(1.18e-5 + 1e-8);
+  });
+
+  test("106 divisions are 106 movements, by 5 at once too: what gathers is 106 times the error of one", () => {
+    const move = {
+      first: { holes: 46, circle: 39 },
+      second: { holes: 29, circle: 41 },
+      divisionsAtOnce: 5,
+      error: 1.18e-5,
+    };
+    const cut = new Set<number>();
+    let mark = 0;
+    let movements = 0;
+    do {
+      mark = (mark + move.divisionsAtOnce) % 106;
+      movements += 1;
+      cut.add(mark);
+    } while (mark !== 0);
+    expect([cut.size, movements]).toEqual([106, 106]);
+    expect(gatheredError(move, 106)).toBeCloseTo(movements * 1.18e-5, 12);
   });
 
   test.each<[number, [number, number], [number, number], number]>([

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { toDegrees, toRadians } from "../../src/quantity/angle.js";
 import { standardTapers } from "../../src/taper/standard.js";
 import {
+  centresBear,
   halfAngle,
   halfAngleOfTaper,
   setOver,
@@ -9,6 +10,7 @@ import {
   taperOfHalfAngle,
   taperPerFoot,
 } from "../../src/taper/taper.js";
+import { findingsOf, textsOf } from "../support/sheets.js";
 
 describe("set-over of the tailstock", () => {
   test.each([
@@ -17,9 +19,27 @@ describe("set-over of the tailstock", () => {
     { source: "Jones, Turning and Boring (1914)", taper: 1 / 12, length: 9, answer: 0.375 },
     { source: "Jones, Turning and Boring (1914), plug", taper: 1.5 / 12, length: 8, answer: 0.5 },
     { source: "Rose, Modern Machine-Shop Practice, p. 614", taper: 1 / 12, length: 36, answer: 1.5 },
-  ])("$answer in over $length in ($source)", ({ taper, length, answer }) =>
-    expect(setOver(taper, length)).toBeCloseTo(answer, 12),
+  ])(
+    "$answer in over $length in by the tangent ($source), by the sine a thousandth less",
+    ({ taper, length, answer }) => {
+      const angle = halfAngleOfTaper(taper);
+      expect(setOver(angle, length)).toBeCloseTo(answer * Math.cos(angle), 12);
+      expect(setOver(angle, length) / answer).toBeGreaterThan(0.998);
+    },
   );
+
+  test("the work is the longest side: 200 mm at 3° stand 10.4672 mm over (sine of 3°, 0.052336)", () => {
+    expect(setOver(toRadians(3), 200)).toBeCloseTo(10.4672, 4);
+  });
+
+  test("plain centres bear no more than about 8° included (common practice)", () => {
+    expect(centresBear(toRadians(4))).toBe(true);
+    expect(centresBear(toRadians(4.1))).toBe(false);
+    const sheet = (taper: string) => textsOf(findingsOf(`name: L\ntapers: [{ name: T, ${taper} }]\n`), "tapers");
+    expect(sheet("included: 7 deg")).toContain("tailstock over by");
+    expect(sheet("included: 9 deg")).not.toContain("tailstock over by");
+    expect(sheet("included: 9 deg")).toContain("Not by setting the tailstock over");
+  });
 });
 
 describe("angles", () => {

@@ -1,6 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { formatFixed, formatLength, formatUncertain, plural, trimmed } from "../../src/quantity/format.js";
+import {
+  figureWithin,
+  formatFixed,
+  formatLength,
+  formatUncertain,
+  plural,
+  trimmed,
+} from "../../src/quantity/format.js";
 import { fromMm, inMm, parseLength } from "../../src/quantity/length.js";
 import { parseNumber } from "../../src/quantity/number.js";
 
@@ -96,6 +103,29 @@ describe("what is written reads back the same", () => {
       fc.property(value, unit, (mm, there) => {
         expect(inMm(fromMm(mm, there), there)).toBeCloseTo(mm, 8);
       }),
+    );
+  });
+});
+
+describe("a finished size within its tolerance", () => {
+  test("keeps its figures: 7.985 within 0.02 is not 7.99, and 8 mm within 0.05 keeps its place in inches", () => {
+    expect(figureWithin(7.985, 0.02, "mm")).toBe("7.985");
+    expect(figureWithin(7.985, undefined, "mm")).toBe("7.985");
+    expect(figureWithin(8, 0.05, "in")).toBe("0.3150");
+    expect(figureWithin(8, 0.005, "in")).toBe("0.31496");
+    expect(figureWithin(8, undefined, "mm")).toBe("8.00");
+  });
+  test("is never rounded by more than a tenth of it", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.5, max: 400, noNaN: true }),
+        fc.double({ min: 0.001, max: 2, noNaN: true }),
+        fc.constantFrom("mm", "in"),
+        (mm, tolerance, unit) => {
+          const shown = inMm(Number(figureWithin(mm, tolerance, unit)), unit);
+          expect(Math.abs(shown - mm)).toBeLessThanOrEqual(tolerance / 10 + 1e-9);
+        },
+      ),
     );
   });
 });

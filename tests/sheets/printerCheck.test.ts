@@ -20,11 +20,11 @@ const long = ({ lines }: PageRead, length: number, pen: number) =>
   lines.filter(({ from, to, pen: p }) => Math.abs(apart(from, to) - length) < 0.001 && Math.abs(p - pen) < 0.001);
 
 /** The corner and the nine feet of comb lines that lie at whole steps from it towards `to`, each within 0.001 mm. */
-function expectComb({ lines }: PageRead, end: Spot, to: Spot) {
+function expectComb({ lines }: PageRead, end: Spot, to: Spot, step = 2.1) {
   const length = apart(end, to);
   const along = { x: (to.x - end.x) / length, y: (to.y - end.y) / length };
   for (let k = 0; k < 10; k++) {
-    const foot = { x: end.x + along.x * 2.1 * k, y: end.y + along.y * 2.1 * k };
+    const foot = { x: end.x + along.x * step * k, y: end.y + along.y * step * k };
     const square = ({ from, to }: LineRead) =>
       Math.abs((to.x - from.x) * along.x + (to.y - from.y) * along.y) < 0.001 && apart(from, to) < 4.001;
     const found = lines.filter((stroke) => square(stroke) && apart(stroke.from, foot) < 0.001);
@@ -86,10 +86,20 @@ describe.each([
   });
 });
 
-describe("the comb, against a rule in whole millimetres", () => {
-  test.each(Array.from({ length: 10 }, (_, tenths) => tenths))("199.%i mm: that line meets a graduation", (tenths) => {
+test("a machine in inches: bars of whole inches, and a comb for a rule in fiftieths", async () => {
+  const page = await read("name: Test\nunits: in\npaper: { size: Letter }\n");
+  const [across, down] = [8 * 25.4, 10 * 25.4];
+  const top = long(page, across, 0.25).sort((a, b) => b.from.y - a.from.y)[0] as LineRead;
+  expect(long(page, down, 0.25)).toHaveLength(1);
+  expectComb(page, top.to, top.from, 0.102 * 25.4);
+  expect(page.texts.map(({ text }) => text).join(" ")).toContain("line 3 on a graduation: 7.986");
+});
+
+// In graduations of the rule: millimetres, or fiftieths of an inch.
+describe.each([2.1, 5.1])("a comb of lines %f graduations apart", (step) => {
+  test.each(Array.from({ length: 10 }, (_, tenths) => tenths))("199.%i: that line meets a graduation", (tenths) => {
     const off = (k: number) => {
-      const place = 199 + tenths / 10 - 2.1 * k;
+      const place = 199 + tenths / 10 - step * k;
       return Math.abs(place - Math.round(place));
     };
     const nearest = Array.from({ length: 10 }, (_, k) => k).sort((a, b) => off(a) - off(b))[0];
@@ -99,21 +109,28 @@ describe("the comb, against a rule in whole millimetres", () => {
 
 describe("what the page says", () => {
   test("what to write into the file is read as the file reads it, in either unit", async () => {
-    for (const units of ["mm", "in"]) {
-      const unit = units === "mm" ? "" : " mm";
-      const nominal = { across: 200, down: 250, diagonal: Math.hypot(200, 250) };
+    for (const units of ["mm", "in"] as const) {
+      const [across, down] = units === "mm" ? [200, 250] : [7 * 25.4, 10 * 25.4];
+      const nominal = { across, down, diagonal: Math.hypot(across, down) };
       const page = await read(`name: Test\nunits: ${units}\n`);
       const said = page.texts.map(({ text }) => text).join(" ");
-      for (const line of entryLines("my printer", nominal, unit)) expect(said).toContain(line.trim());
-      const figures = ["199.3", "250.4", "320.2", "319.6"];
-      const filled = entryLines("my printer", nominal, unit, "@")
+      for (const line of entryLines("my printer", nominal, units)) expect(said).toContain(line.trim());
+      const figures = units === "mm" ? ["199.3", "250.4", "320.2", "319.6"] : ["6.975", "10.016", "12.23", "12.205"];
+      const [measured, , diagonal] = figures.map(Number);
+      const filled = entryLines("my printer", nominal, units, "@")
         .join("\n")
         .replace(/@/g, () => figures.shift() ?? "");
       const { machine, problems } = readMachine(`name: Test\nunits: ${units}\n${filled}\n`);
       expect(problems).toEqual([]);
       const printer = machine?.printers["my printer"];
-      expect((printer?.across?.measured ?? 0) / (printer?.across?.nominal ?? 1)).toBeCloseTo(199.3 / 200, 9);
-      expect((printer?.diagonals?.[0] ?? 0) / (printer?.down?.measured ?? 1)).toBeCloseTo(320.2 / 250.4, 9);
+      expect((printer?.across?.measured ?? 0) / (printer?.across?.nominal ?? 1)).toBeCloseTo(
+        (measured ?? 0) / (units === "mm" ? 200 : 7),
+        9,
+      );
+      expect((printer?.diagonals?.[0] ?? 0) / (printer?.down?.measured ?? 1)).toBeCloseTo(
+        (diagonal ?? 0) / (units === "mm" ? 250.4 : 10.016),
+        9,
+      );
       expect(machine?.paper.printer).toBe("my printer");
     }
   });

@@ -54,7 +54,7 @@ describe("exercises", () => {
         if (question.startsWith("You want")) {
           // The demo's dial has two rows: whole turns name the row, and its own numbers run on through both.
           const [, said, row, reading] =
-            /^(?:(\d+) turns?, then|No whole turn:) row (\d) says ([\d.]+) mm$/.exec(answer) ?? [];
+            /^(?:(\d+) turns?, then|No whole turn:) row (\d) says ([\d.]+)$/.exec(answer) ?? [];
           const turns = Number(said ?? 0);
           const wanted = numberIn(question);
           expect(turns).toBe(Math.floor(wanted / perTurn));
@@ -68,7 +68,7 @@ describe("exercises", () => {
       }
   });
 
-  test("on a dial of one row the answer is turns and lines that come to the distance, in either unit", () => {
+  test("on a dial of one row the answer is turns and what the dial then says, which come to the distance, in either unit", () => {
     for (const [units, feed, reads] of [
       ["mm", "2 mm", "diameter"],
       ["in", "10 tpi", "travel"],
@@ -79,8 +79,10 @@ describe("exercises", () => {
       const perTurn = units === "mm" ? 4 : 0.1;
       const divisions = one.handwheels[0]?.dial?.chosen.divisions ?? Number.NaN;
       const asked = exercises(one).find(({ question }) => question.startsWith("You want"));
-      const [, turns = "0", lines] = /^(?:(\d+) turns? and )?([\d.]+) lines$/.exec(asked?.answer ?? "") ?? [];
-      const moved = Number(turns) * perTurn + (Number(lines) * perTurn) / divisions;
+      const [, turns = "0", says] =
+        /^(?:(\d+) turns?, then|No whole turn:) the dial says ([\d.]+)$/.exec(asked?.answer ?? "") ?? [];
+      const worth = (one.handwheels[0]?.dial?.labelWorth ?? Number.NaN) / (units === "mm" ? 1 : 25.4);
+      const moved = Number(turns) * perTurn + Number(says) * worth;
       expect(Math.abs(moved - numberIn(asked?.question ?? ""))).toBeLessThanOrEqual(perTurn / divisions / 20 + 1e-9);
     }
   });

@@ -21,11 +21,11 @@ test("a taper by two diameters: .750 to .500 in 2 in swivels 3.576° (penturners
 });
 
 test("a tapping hole says where its sizes come from, and that memory is memory", () => {
-  const quarter = workingOf(explainTappingHole(), "1/4-20");
+  const quarter = workingOf(explainTappingHole(demo), "1/4-20 UNC");
   // 1/4-20 at 75 %: 0.20129 in, by the formula read in a table of technical formulas (scribd 327450604).
   expect(Number(quarter.result.value) / 25.4).toBeCloseTo(0.20129, 4);
   expect(quarter.inputs[0]?.source.from).toBe("looked up");
-  expect(workingOf(explainTappingHole(), "9/32-40").inputs[0]?.source.from).toBe("assumed");
+  expect(workingOf(explainTappingHole(demo), "9/32-40").inputs[0]?.source.from).toBe("assumed");
 });
 
 test("a stop: turns × feed is the length again", () => {
@@ -43,10 +43,10 @@ test("a stop on a handwheel without a feed says what is missing", () => {
 
 test("turns for a distance: 10 TPI goes 1 in in ten turns, and an old dial is told what to read", () => {
   const findings = findingsOf(
-    "name: L\nunits: in\nhandwheels: [{ name: Slide, feed: { perTurn: 0.1, nominal: 0.125 }, distances: [1, 1/4] }]\n",
+    "name: L\nunits: in\nhandwheels: [{ name: Slide, feed: { perTurn: 0.1, nominal: 0.125 }, oldDial: { reads: travel }, distances: [1, 1/4] }]\n",
   );
   expect(workingOf(explainTurns(findings), "Slide, 1 in").result.value).toBeCloseTo(10, 9);
-  const quarter = workingOf(explainTurns(findings), "Slide, 0.25 in");
+  const quarter = workingOf(explainTurns(findings), "Slide, 1/4 in");
   expect(quarter.result.value).toBeCloseTo(2.5, 9);
   expect(quarter.notes).toContain("on the old dial: 2 whole turns, then its reading of 0.0625 in");
 });

@@ -3,9 +3,9 @@ import type { Graduation } from "../../dial/finding.js";
 import { wrapLength } from "../../dial/strip.js";
 import { vernierMarks, vernierWithin } from "../../dial/vernier.js";
 import { group } from "../../drawing/shapes.js";
-import type { AngleScale, Paper } from "../../machine/machine.js";
+import type { AngleScale, Paper, Units } from "../../machine/machine.js";
 import { TURN, toRadians } from "../../quantity/angle.js";
-import { formatFixed, trimmed } from "../../quantity/format.js";
+import { formatSize, trimmed, trimmedSize } from "../../quantity/format.js";
 import { block, type Run } from "../shared/block.js";
 import { heading, kept } from "../shared/runs.js";
 import { cutLine, size } from "../shared/style.js";
@@ -22,12 +22,14 @@ export const angleScales = block({ copies: 1 }, ({ findings, settings, width, he
     const surface = angleSurface(scale);
     const head = [
       ...heading(scale.name, width, 4),
-      ...kept(paragraph(scaleWords(scale), width, { size: size.small, gap: 0.3 })),
+      ...kept(paragraph(scaleWords(scale, findings.machine.units), width, { size: size.small, gap: 0.3 })),
     ];
     const headHeight = head.reduce((sum, run) => sum + run.drawing.height + (run.gap ?? 0), 0);
     if (surface.width > width - 1 || surface.height > height - 8 - headHeight)
       return [...head, ...paragraph("It is larger than the paper: choose a smaller range or larger paper.", width)];
-    const pieces = Array.from({ length: Math.max(1, settings.copies) }, () => scaleCutOut(scale, surface));
+    const pieces = Array.from({ length: Math.max(1, settings.copies) }, () =>
+      scaleCutOut(scale, surface, findings.machine.units),
+    );
     return [...head, ...cutOuts([...pieces, indexCutOut(scale)], width)];
   }),
 );
@@ -71,19 +73,19 @@ export function sideWords(scale: AngleScale, side: "left" | "right"): string {
   return scale.part === "vice" || scale.part === "spindle" ? sense : `${smallEnd(scale.part, sense)} small`;
 }
 
-function scaleWords(scale: PaperScale): string {
+function scaleWords(scale: PaperScale, units: Units): string {
   if (scale.part === "spindle")
-    return `Degree plate for the spindle's nose, ${formatFixed(2 * scale.radius, 2)} mm across, a mark every ${trimmed(scale.step, 3)}°. Numbers grow when the spindle is turned clockwise, seen from the tailstock, under an index on top. Spindle stopped, plug pulled; turn it by hand.`;
+    return `Degree plate for the spindle's nose, ${formatSize(2 * scale.radius, units)} across, a mark every ${trimmed(scale.step, 3)}°. Numbers grow when the spindle is turned clockwise, seen from the tailstock, under an index on top. Spindle stopped, plug pulled; turn it by hand.`;
   const sides = (["left", "right"] as const).map(
     (side) =>
       `${side === "left" ? "Left" : "right"} of 0: ${senseOn(scale, side)} from above${scale.part === "vice" ? "" : `, ${sideWords(scale, side)}`}`,
   );
   const tool = scale.part === "vice" ? "" : " (chuck at the left, tool on the operator's side)";
   const round = scale.shape === "drum" ? "Round a bare cylinder of radius" : "Radius";
-  return `${round} ${trimmed(scale.radius, 2)} mm, a mark every ${trimmed(scale.step, 3)}°. ${sides.join("; ")}${tool}. The scale ${scale.turns ? "turns with the part past a fixed index" : "is fixed; the index turns with the part"}. A taper's swivel is half its included angle. Prove it on a test piece or with a sine bar before you trust it.`;
+  return `${round} ${trimmedSize(scale.radius, units)}, a mark every ${trimmed(scale.step, 3)}°. ${sides.join("; ")}${tool}. The scale ${scale.turns ? "turns with the part past a fixed index" : "is fixed; the index turns with the part"}. A taper's swivel is half its included angle. Prove it on a test piece or with a sine bar before you trust it.`;
 }
 
-function scaleCutOut(scale: PaperScale, surface: Surface): CutOut {
+function scaleCutOut(scale: PaperScale, surface: Surface, units: Units): CutOut {
   const { radius, flat, width } = scale;
   const longest = Math.max(1.2, Math.min(4.5, width - 2.2 - size.tiny * 1.5));
   const style = { across: 0, marks: [longest, longest * 0.75, longest * 0.5] as const, number: 2.3 };
@@ -106,8 +108,8 @@ function scaleCutOut(scale: PaperScale, surface: Surface): CutOut {
     name: "angle scale",
     caption:
       scale.shape === "drum"
-        ? `${scale.name}: ${formatFixed(surface.width, 2)} mm between the cut ends`
-        : `${scale.name}: ${formatFixed(radius, 2)} mm radius at the edge with the marks`,
+        ? `${scale.name}: ${formatSize(surface.width, units)} between the cut ends`
+        : `${scale.name}: ${formatSize(radius, units)} radius at the edge with the marks`,
     drawing: {
       width: surface.width,
       height: surface.height,

@@ -6,7 +6,7 @@ import { growthOf } from "../../dial/growth.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import type { Machine, Units } from "../../machine/machine.js";
 import { TURN } from "../../quantity/angle.js";
-import { capital, formatFixed } from "../../quantity/format.js";
+import { capital, formatFixed, formatSize } from "../../quantity/format.js";
 import { mmPer } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
 import { heading, kept, together } from "../shared/runs.js";
@@ -50,7 +50,7 @@ function choiceRuns(
   const chosen = dial?.chosen === choice;
   const kind = choice.rows > 1 ? ` in ${choice.rows} rows` : `, ${choice.closure}`;
   const title = `${index + 1}. ${choice.divisions} × ${choice.divisionLabel}${kind}${chosen ? (dial?.forced ? ": as the file asks" : ": chosen") : ""}`;
-  const words = `${costWords(choice, machine.units)}. ${/apart/.test(others(choice)) ? "" : `Marks ${formatFixed(choice.spacing, 2)} mm apart. `}${others(choice)}`;
+  const words = `${costWords(choice, machine.units)}. ${/apart/.test(others(choice)) ? "" : `Marks ${formatSize(choice.spacing, machine.units)} apart. `}${others(choice)}`;
   const picture = excerpt(choice, finding, Math.min(width, 120));
   return together([
     ...paragraph(title, width, { size: size.body, weight: chosen ? "bold" : "regular", gap: 2.6 }),

@@ -5,10 +5,11 @@ import { farthestReading, USUAL_DISTANCE } from "../../dial/legibility.js";
 import { group, line } from "../../drawing/shapes.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { travelWords } from "../../findings/travelWords.js";
-import type { Machine } from "../../machine/machine.js";
+import type { Machine, Units } from "../../machine/machine.js";
 import { type Measure, measuresOf } from "../../paper/measuredPiece.js";
 import { TURN } from "../../quantity/angle.js";
-import { formatFixed } from "../../quantity/format.js";
+import { formatSize } from "../../quantity/format.js";
+import { fromMm, inMm } from "../../quantity/length.js";
 import { block } from "../shared/block.js";
 import { together } from "../shared/runs.js";
 import { cutLine, fine, size } from "../shared/style.js";
@@ -39,14 +40,14 @@ export const dialPieces = block(
         ...travelWords(finding, machine.units).flatMap((line) =>
           paragraph(line, width, { size: size.small, weight: "bold", ink: "accent", gap: 0.3 }),
         ),
-        ...paragraph(measureWords(plan, pieces), width, { size: size.small }),
+        ...paragraph(measureWords(plan, pieces, machine.units), width, { size: size.small }),
       ]),
     );
     const cut = dials.flatMap(({ finding, dial, plan, pieces }) => {
       const { name } = finding.handwheel;
       if (pieces === undefined) return [];
       const copies = Array.from({ length: Math.max(1, settings.copies) }, (_, copy) =>
-        pieces.map((piece) => dialCutOut(name, plan.flat, piece, copy + 1)),
+        pieces.map((piece) => dialCutOut(name, plan.flat, piece, copy + 1, machine.units)),
       ).flat();
       return [
         ...copies,
@@ -79,16 +80,15 @@ export function dialPlan(finding: HandwheelFinding, machine: Machine): (DialPlan
   };
 }
 
-const mm = (value: number) => `${formatFixed(value, 2)} mm`;
-
-function dialCutOut(name: string, flat: Development, piece: DialPiece, copy: number): CutOut {
+function dialCutOut(name: string, flat: Development, piece: DialPiece, copy: number, units: Units): CutOut {
+  const size = (mm: number) => formatSize(mm, units);
   const part = piece.pieces > 1 ? `, piece ${piece.piece} of ${piece.pieces}` : "";
   const measure =
     flat.kind === "strip"
-      ? `${mm(piece.length)} between the cut ends`
+      ? `${size(piece.length)} between the cut ends`
       : piece.pieces === 1 && flat.sweep > TURN - 1e-9
-        ? `${mm(2 * flat.outer)} across the outer circle`
-        : `outer radius ${mm(flat.outer)}, ${mm(piece.length)} along its arc`;
+        ? `${size(2 * flat.outer)} across the outer circle`
+        : `outer radius ${size(flat.outer)}, ${size(piece.length)} along its arc`;
   return { drawing: piece.drawing, name: flat.kind, caption: `${name}, copy ${copy}${part}: ${measure}` };
 }
 
@@ -126,6 +126,7 @@ function blankCutOut(name: string, { dial, flat, lap = 0 }: DialPlan): CutOut {
 function measureWords(
   plan: DialPlan & { readonly dial: DialFinding },
   pieces: readonly DialPiece[] | undefined,
+  units: Units,
 ): string {
   const { flat, dial, lap } = plan;
   if (pieces === undefined)
@@ -133,9 +134,9 @@ function measureWords(
   const bands = bandsOf(dial).length;
   const cramped =
     bandOf(flat) / bands < LEAST_NUMBERED_BAND
-      ? ` Its ${bands} rows are only ${formatFixed(bandOf(flat) / bands, 1)} mm high each, too low for numbers: a wider ring or strip, fewer rows or one scale has room for them.`
+      ? ` Its ${bands} rows are only ${formatSize(bandOf(flat) / bands, units, 1)} high each, too low for numbers: a wider ring or strip, fewer rows or one scale has room for them.`
       : "";
-  return sizeWords(dial, flat, pieces.length, lap) + cramped + figureWords(plan) + leftWords(pieces);
+  return sizeWords(dial, flat, pieces.length, lap, units) + cramped + figureWords(plan, units) + leftWords(pieces);
 }
 
 /** What is on none of the pieces, for a pencil. */
@@ -148,26 +149,33 @@ function leftWords(pieces: readonly DialPiece[]): string {
 }
 
 /** Figures too low for the distance that one reads from are told of, with that distance. */
-function figureWords(plan: DialPlan): string {
+function figureWords(plan: DialPlan, units: Units): string {
   const heights = dialStyle(plan).bands.flatMap(({ number }) => (number > 0 ? [number * digitHeight] : []));
   const least = Math.min(USUAL_DISTANCE, ...heights.map(farthestReading));
   if (least >= USUAL_DISTANCE) return "";
-  return ` Its figures are read well from up to ${formatFixed(10 * Math.floor(least / 10), 0)} mm; a wider ring or strip has room for larger ones.`;
+  return ` Its figures are read well from up to ${units === "mm" ? formatSize(10 * Math.floor(least / 10), units, 0) : formatSize(inMm(Math.floor(fromMm(least, units)), units), units, -1)}; a wider ring or strip has room for larger ones.`;
 }
 
-function sizeWords(dial: DialFinding, flat: Development, pieces: number, lap: number | undefined): string {
+function sizeWords(
+  dial: DialFinding,
+  flat: Development,
+  pieces: number,
+  lap: number | undefined,
+  units: Units,
+): string {
+  const size = (mm: number) => formatSize(mm, units);
   const wrong = "If it does not, print again with the printer's correction.";
   const joint = lap
     ? "Glue the tab under the other end up to the line; the dashes must run on across the joint."
     : "Butt the ends; the dashes must run on across the joint.";
   const parts = pieces > 1 ? ` in ${pieces} numbered pieces, which add up exactly` : "";
-  const [first, second] = measuresOf(dial);
-  const slack = (measure: Measure | undefined) => `give or take ${mm(measure?.slack ?? 0)}`;
+  const [first, second] = measuresOf(dial, units);
+  const slack = (measure: Measure | undefined) => `give or take ${size(measure?.slack ?? 0)}`;
   if (flat.kind === "strip")
-    return `The strip must measure ${mm(flat.length)} between its cut ends, ${slack(first)}${parts}. ${wrong} ${joint}`;
+    return `The strip must measure ${size(flat.length)} between its cut ends, ${slack(first)}${parts}. ${wrong} ${joint}`;
   if (flat.sweep > TURN - 1e-9)
-    return `The ring must measure ${mm(2 * flat.outer)} across and its hole ${mm(2 * flat.inner)}, ${slack(first)}${parts}. ${wrong} ${pieces === 1 ? "Centre it by the cross before you cut it out." : joint}`;
+    return `The ring must measure ${size(2 * flat.outer)} across and its hole ${size(2 * flat.inner)}, ${slack(first)}${parts}. ${wrong} ${pieces === 1 ? "Centre it by the cross before you cut it out." : joint}`;
   // The chord of the whole is nowhere on a ring in pieces.
-  const chord = second && pieces === 1 ? `, or ${mm(second.wanted)} (${slack(second)}) on ${second.what}` : "";
-  return `The cone's ring must measure ${mm(flat.outer * flat.sweep)} along its outer edge, ${slack(first)}${parts}${chord}; radii ${mm(flat.outer)} and ${mm(flat.inner)}. ${wrong} ${joint}`;
+  const chord = second && pieces === 1 ? `, or ${size(second.wanted)} (${slack(second)}) on ${second.what}` : "";
+  return `The cone's ring must measure ${size(flat.outer * flat.sweep)} along its outer edge, ${slack(first)}${parts}${chord}; radii ${size(flat.outer)} and ${size(flat.inner)}. ${wrong} ${joint}`;
 }

@@ -5,7 +5,7 @@ import { blurs, strains } from "../../dial/legibility.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { withinTurnWords } from "../../findings/travelWords.js";
 import type { Machine, Units } from "../../machine/machine.js";
-import { capital, formatBound, formatFixed, formatLength, plural, trimmed } from "../../quantity/format.js";
+import { capital, formatBound, formatLength, formatSize, plural, trimmed } from "../../quantity/format.js";
 import { fromMm, mmPer } from "../../quantity/length.js";
 import type { Inscription } from "./inscriptions.js";
 
@@ -60,7 +60,7 @@ export function dialWords(finding: HandwheelFinding, dial: DialFinding, units: U
   const vernier = dial.vernier ? ` ${vernierWords(dial, units)}.` : "";
   const first = scaleWords(dial, units);
   const upper = dial.second ? `Upper scale: ${first}` : capital(first);
-  return `${upper}.${lower}${vernier} Numbers grow as the wheel is turned ${dial.increases}. ${sightWords(dial)}${waveWords(dial)}${withinWords(finding)}`.trim();
+  return `${upper}.${lower}${vernier} Numbers grow as the wheel is turned ${dial.increases}. ${sightWords(dial, units)}${waveWords(dial)}${withinWords(finding)}`.trim();
 }
 
 /** A dial with a wave built in looks wrong and is right: the paper says so. */
@@ -74,8 +74,11 @@ const withinWords = (finding: HandwheelFinding): string => {
   return within === undefined ? "" : ` ${capital(within)}.`;
 };
 
-const amount = (mm: number, units: Units) =>
-  `${formatFixed(Math.abs(mm) / mmPer[units], units === "mm" ? 4 : 5)} ${units}`;
+/** What is there is never told as nothing. */
+function amount(mm: number, units: Units): string {
+  const told = formatSize(Math.abs(mm), units, 4);
+  return mm !== 0 && !/[1-9]/.test(told) ? formatBound(Math.abs(mm), units) : told;
+}
 
 /** The travel over which a dial's error is told. */
 const overWords = ({ overTravel }: Scale["chosen"], units: Units): string =>
@@ -118,10 +121,10 @@ export function leastCount({ vernier, chosen }: Pick<DialFinding, "vernier" | "c
 }
 
 /** A warning with its remedy where the marks stand too close to be read (distances: see dial/penalty). */
-function sightWords({ chosen, second }: DialFinding): string {
+function sightWords({ chosen, second }: DialFinding, units: Units): string {
   const least = Math.min(chosen.spacing, second?.chosen.spacing ?? chosen.spacing);
   if (!blurs(least) && !strains(least)) return "";
-  const apart = `marks ${formatFixed(least, 2)} mm apart`;
+  const apart = `marks ${formatSize(least, units)} apart`;
   return blurs(least)
     ? `Too small for its divisions: ${apart} blur. Take a coarser division, a larger dial, or a coarser dial with a vernier.`
     : `Close: ${apart}. A coarser division, or a vernier on one, is easier on the eye.`;

@@ -1,5 +1,5 @@
 import { development } from "../../dial/development.js";
-import { formatFixed } from "../../quantity/format.js";
+import { formatFixed, formatLength } from "../../quantity/format.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/table.js";
 import { type CutOut, cutOuts } from "./cutOuts.js";
@@ -9,6 +9,10 @@ import { dialPlan } from "./dialPieces.js";
 /** Every dial for laser or engraver: on the bare metal, so without paper and glue, one of each, and how a rotary axis is
  *  set for a drum. */
 export const engraving = block({ copies: 1 }, ({ handwheels, findings, settings, width, height }): readonly Run[] => {
+  const { units } = findings.machine;
+  // Lasers and engravers are set up in millimetres as often as not, as a DXF is.
+  const length = (mm: number) =>
+    `${formatLength(mm, units, units === "mm" ? 4 : 5)}${units === "mm" ? "" : ` (${formatFixed(mm, 4)} mm)`}`;
   const bare = { paper: 0, adhesive: 0 };
   const cut = handwheels.flatMap((finding): CutOut[] => {
     const plan = dialPlan(finding, findings.machine);
@@ -19,13 +23,13 @@ export const engraving = block({ copies: 1 }, ({ handwheels, findings, settings,
     const pieces = piecesOf(metal, { width: width - 1, height: height - 8 });
     const { name } = finding.handwheel;
     return Array.from({ length: Math.max(1, settings.copies) }, () =>
-      (pieces ?? []).map(({ drawing, length, piece, pieces }): CutOut => {
-        const part = pieces > 1 ? `, piece ${piece} of ${pieces}` : "";
-        const rotary = flat.kind === "strip" ? `; rotary axis: ${formatFixed(flat.length, 4)} mm are 360 degrees` : "";
+      (pieces ?? []).map((piece): CutOut => {
+        const part = piece.pieces > 1 ? `, piece ${piece.piece} of ${piece.pieces}` : "";
+        const rotary = flat.kind === "strip" ? `; rotary axis: ${length(flat.length)} are 360 degrees` : "";
         return {
-          drawing,
+          drawing: piece.drawing,
           name: "engraving",
-          caption: `${name}${part}: ${formatFixed(length, 4)} mm along the edge${rotary}`,
+          caption: `${name}${part}: ${length(piece.length)} along the edge${rotary}`,
         };
       }),
     ).flat();

@@ -4,8 +4,8 @@ import { type LinearDivision, linearDivision, linearMarks, turnsDivision } from 
 import { group } from "../../drawing/shapes.js";
 import type { Findings } from "../../findings/findings.js";
 import { wheelNamed } from "../../findings/roles.js";
-import type { LinearScale } from "../../machine/machine.js";
-import { formatFixed, trimmed } from "../../quantity/format.js";
+import type { LinearScale, Machine, Units } from "../../machine/machine.js";
+import { formatSize, trimmed, trimmedSize } from "../../quantity/format.js";
 import { mmPer } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
 import { cutLine, size } from "../shared/style.js";
@@ -27,10 +27,13 @@ export const linearScales = block({ copies: 1 }, ({ findings, settings, width })
           gap: 4,
         },
       );
-    const pieces = scalePieces(scale, division, width - 1, findings.machine.revision);
+    const pieces = scalePieces(scale, division, width - 1, findings.machine);
     return [
       ...paragraph(scale.name, width, { size: size.heading, weight: "bold", gap: 4 }),
-      ...paragraph(scaleWords(scale, division, pieces.length), width, { size: size.small, gap: 0.3 }),
+      ...paragraph(scaleWords(scale, division, pieces.length, findings.machine.units), width, {
+        size: size.small,
+        gap: 0.3,
+      }),
       ...Array.from({ length: Math.max(1, settings.copies) }, () => cutOuts(pieces, width)).flat(),
     ];
   }),
@@ -43,22 +46,23 @@ export function divisionOf(scale: LinearScale, { handwheels }: Findings): Linear
 }
 
 /** "1/16 in", "0.5 mm", "1/10 turn of the quill". */
-function divisionWords({ value, unit, per, long }: LinearDivision, turnsOf?: string): string {
-  if (unit === "turns") return `1/${long} turn${turnsOf ? ` of ${turnsOf}` : ""} (${trimmed(value, 5)} mm)`;
+function divisionWords({ value, unit, per, long }: LinearDivision, units: Units, turnsOf?: string): string {
+  if (unit === "turns") return `1/${long} turn${turnsOf ? ` of ${turnsOf}` : ""} (${trimmedSize(value, units, 4)})`;
   if (unit === "in" && per === mmPer.in && long >= 2 && Math.abs(value * long - mmPer.in) < 1e-9) return `1/${long} in`;
   return `${trimmed(value / per, 5)} ${unit}`;
 }
 
-function scaleWords(scale: LinearScale, division: LinearDivision, pieces: number): string {
+function scaleWords(scale: LinearScale, division: LinearDivision, pieces: number, units: Units): string {
   const close = blurs(division.value)
-    ? ` Marks ${formatFixed(division.value, 2)} mm apart blur: choose a coarser division or fewer parts to a turn.`
+    ? ` Marks ${formatSize(division.value, units)} apart blur: choose a coarser division or fewer parts to a turn.`
     : "";
   const parts = pieces > 1 ? ` in ${pieces} numbered pieces, which add up exactly` : "";
-  return `One division is ${divisionWords(division, scale.turnsOf)}; from its first mark to its end it must measure ${formatFixed(scale.length, 2)} mm${parts}. Cut the ends last; pieces butt.${close}`;
+  return `One division is ${divisionWords(division, units, scale.turnsOf)}; from its first mark to its end it must measure ${formatSize(scale.length, units)}${parts}. Cut the ends last; pieces butt.${close}`;
 }
 
 /** Cuts fall between two marks, and the pieces' lengths add up to the whole with a margin at either end. */
-function scalePieces(scale: LinearScale, division: LinearDivision, room: number, revision?: string): CutOut[] {
+function scalePieces(scale: LinearScale, division: LinearDivision, room: number, machine: Machine): CutOut[] {
+  const { revision, units } = machine;
   const margin = 4;
   const marks = linearMarks(division, scale.length);
   const [start, end] = [-margin, scale.length + margin];
@@ -83,7 +87,7 @@ function scalePieces(scale: LinearScale, division: LinearDivision, room: number,
     const style = { across: 0, marks: [longest, longest * 0.75, longest * 0.5] as const, number: 2.2 };
     const words = fitted(
       [
-        `${count > 1 ? `${index + 1}/${count} · ` : ""}1 div ${divisionWords(division)}`,
+        `${count > 1 ? `${index + 1}/${count} · ` : ""}1 div ${divisionWords(division, units)}`,
         scale.name,
         ...(revision === undefined ? [] : [`rev ${revision}`]),
       ].join(" · "),
@@ -91,7 +95,7 @@ function scalePieces(scale: LinearScale, division: LinearDivision, room: number,
     );
     return {
       name: "scale",
-      caption: `${scale.name}${count > 1 ? `, piece ${index + 1} of ${count}` : ""}: ${formatFixed(to - from, 2)} mm between the cut ends`,
+      caption: `${scale.name}${count > 1 ? `, piece ${index + 1} of ${count}` : ""}: ${formatSize(to - from, units)} between the cut ends`,
       drawing: {
         width: surface.width,
         height: surface.height,

@@ -1,4 +1,5 @@
 import type { DialFinding, Graduation } from "../../dial/finding.js";
+import { gatheredError } from "../../dividing/compound.js";
 import { writeDegrees } from "../../dividing/degrees.js";
 import {
   positionsOf,
@@ -8,17 +9,17 @@ import {
   turnsWritten,
 } from "../../dividing/ringCutting.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
-import type { Machine } from "../../machine/machine.js";
+import type { Machine, Units } from "../../machine/machine.js";
 import { TURN } from "../../quantity/angle.js";
-import { formatFixed, plural, trimmed } from "../../quantity/format.js";
+import { formatFixed, plural } from "../../quantity/format.js";
 import { mmPer } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
 import { heading, kept, lowered } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, paragraph, table } from "../shared/table.js";
 
-/** Lengths of the three ranks of mark cut in metal, mm (common practice: long twice the short). */
-const markLength = [4, 3, 2] as const;
+/** Lengths of the three ranks of mark cut in metal (common practice: long twice the short). */
+const markLength = { mm: ["4", "3", "2"], in: ["0.16", "0.12", "0.08"] } as const;
 /** Side by side, so that a ring of a hundred marks takes a page. */
 const columnsAcross = 3;
 
@@ -38,7 +39,7 @@ export const ringCutting = block({ secondsPlaces: 0 }, ({ handwheels, findings, 
             paragraph(words, width, { size: size.small, gap: 0.4 }),
           ),
         ),
-        ...markTable(row, indexing, width, settings.secondsPlaces),
+        ...markTable(row, indexing, machine.units, width, settings.secondsPlaces),
       ];
     });
   }),
@@ -58,7 +59,7 @@ function indexingWords(
 ): string[] {
   const equal = equalDivisions(dial, row);
   const said = [
-    `${plural(row.length, "mark")}, one division ${dial.chosen.divisionLabel}, cut from zero in the order in which the reading grows. Long marks ${markLength[0]} mm, middling ${markLength[1]}, short ${markLength[2]}; all from the edge beside the index.`,
+    `${plural(row.length, "mark")}, one division ${dial.chosen.divisionLabel}, cut from zero in the order in which the reading grows. Long marks ${markLength[units][0]} ${units}, middling ${markLength[units][1]}, short ${markLength[units][2]}; all from the edge beside the index.`,
   ];
   if (dividing && reading) {
     const reads = (crank: number) =>
@@ -72,7 +73,7 @@ function indexingWords(
       );
     for (const move of indexing.compound.slice(0, 2)) {
       const { first, second, divisionsAtOnce, error } = move;
-      const all = (error * (equal ?? 1)) / divisionsAtOnce;
+      const all = gatheredError(move, equal ?? 1);
       said.push(
         `Compound: ${first.holes} of ${first.circle} forward, then crank and plate ${Math.abs(second.holes)} of ${second.circle} ${second.holes > 0 ? "forward" : "back"}${divisionsAtOnce > 1 ? `, which goes on by ${divisionsAtOnce} divisions: round ${divisionsAtOnce} times` : ""}: ${error === 0 ? "exact" : `${writeDegrees(Math.abs((error / dividing.ratio) * TURN))} out each time, ${reads(all)} of reading when all are cut`}.`,
       );
@@ -107,7 +108,13 @@ function indexingWords(
 
 const ordinal = (count: number) => (count === 2 ? "second" : count === 3 ? "third" : `${count}th`);
 
-function markTable(row: readonly Graduation[], indexing: RingIndexing, width: number, places: number): Run[] {
+function markTable(
+  row: readonly Graduation[],
+  indexing: RingIndexing,
+  units: Units,
+  width: number,
+  places: number,
+): Run[] {
   const move = indexing.simple[0];
   const positions = move ? positionsOf(move, row.length) : indexing.nearest?.moves;
   const crank: Column[] = positions
@@ -117,7 +124,7 @@ function markTable(row: readonly Graduation[], indexing: RingIndexing, width: nu
     { heading: ["mark"], align: "end", stretch: 0.2 },
     { heading: ["angle"], align: "end", stretch: 0 },
     ...crank,
-    { heading: ["long", "mm"], align: "middle", stretch: 0 },
+    { heading: ["long", units], align: "middle", stretch: 0 },
     { heading: ["stamp"], align: "end", stretch: 0 },
   ];
   const cells = (mark: Graduation, index: number): Cell[] => {
@@ -127,7 +134,7 @@ function markTable(row: readonly Graduation[], indexing: RingIndexing, width: nu
       { text: String(index) },
       { text: writeDegrees(mark.angle, places) },
       ...(at ? [{ text: `${at.turns} + ${at.holes}` }] : []),
-      { text: trimmed(markLength[(mark.rank - 1) as 0 | 1 | 2], 1) },
+      { text: markLength[units][(mark.rank - 1) as 0 | 1 | 2] },
       { text: mark.label ?? "", weight },
     ];
   };

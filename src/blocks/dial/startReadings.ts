@@ -17,7 +17,7 @@ const across = 4;
 
 /** For a wheel whose turn is no round number (rack and pinion, or a screw of the other system): what to add on each whole
  *  turn, the rows that would run on, and the gears that would make a dial round. */
-export const startReadingTables = block({ most: 40 }, ({ handwheels, findings, settings, width }) =>
+export const startReadingTables = block({ most: 400 }, ({ handwheels, findings, settings, width }) =>
   handwheels.flatMap((finding): Run[] => {
     const { handwheel, reading, dial } = finding;
     if (reading === undefined || dial === undefined || !dial.chosen.beginsAgain) return [];

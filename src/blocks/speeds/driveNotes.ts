@@ -1,8 +1,10 @@
 import type { SpeedFinding, StageSlip } from "../../drive/finding.js";
 import { rpmWords } from "../../drive/rpmWords.js";
 import { speedDoubt } from "../../findings/speedDoubt.js";
-import type { Drive, Step } from "../../machine/machine.js";
-import { formatFixed, trimmed } from "../../quantity/format.js";
+import { veeWords } from "../../findings/veeWords.js";
+import type { Drive, Step, Units } from "../../machine/machine.js";
+import { formatFixed, trimmed, trimmedSize } from "../../quantity/format.js";
+import { fromMm } from "../../quantity/length.js";
 import { block } from "../shared/block.js";
 import { size } from "../shared/style.js";
 import { paragraph } from "../shared/table.js";
@@ -17,7 +19,10 @@ export const driveNotes = block({}, ({ findings, width }) => {
     ...drive.stages
       .filter(({ crossed }) => crossed)
       .map(({ name }) => `${name} is crossed: its shaft turns the other way`),
-    ...drive.stages.filter(({ steps }) => steps.length === 1).map(({ name, steps }) => `${name} ${stepText(steps[0])}`),
+    ...drive.stages
+      .filter(({ steps }) => steps.length === 1)
+      .map(({ name, steps }) => `${name} ${stepText(steps[0], findings.machine.units)}`),
+    ...veeWords(findings.machine),
     slip === undefined
       ? findings.drive.astray
         ? "slip not known"
@@ -57,8 +62,8 @@ function slipText(mean: number, stages: readonly StageSlip[]): string {
   return `slip: ${stages.map(({ stages, slip }) => `${stages.join(" and ")} ${percent(slip)}`).join(", ")}`;
 }
 
-function stepText(step: Step | undefined): string {
-  if (step?.kind === "belt") return `${trimmed(step.driver, 2)} to ${trimmed(step.driven, 2)} mm`;
+function stepText(step: Step | undefined, units: Units): string {
+  if (step?.kind === "belt") return `${trimmed(fromMm(step.driver, units), 3)} to ${trimmedSize(step.driven, units)}`;
   if (step?.kind === "gears")
     return step.pairs
       .map(({ driver, driven, idlers }) => `${driver}:${driven}${idlers ? " over an idler" : ""}`)

@@ -6,8 +6,8 @@ import { choiceDoubt } from "../../findings/limits.js";
 import { bandFor, speedFor } from "../../findings/speedChoice.js";
 import { speedDoubt } from "../../findings/speedDoubt.js";
 import type { Limits, Machine, Units } from "../../machine/machine.js";
-import { capital, formatFixed, trimmed } from "../../quantity/format.js";
-import { mmPer } from "../../quantity/length.js";
+import { figureAsGiven } from "../../machine/written.js";
+import { capital, formatFixed, sizeFigure } from "../../quantity/format.js";
 import { block, type Run } from "../shared/block.js";
 import { heading, whole } from "../shared/runs.js";
 import { size } from "../shared/style.js";
@@ -15,7 +15,7 @@ import { type Cell, type Column, paragraph, table } from "../shared/table.js";
 import { bandNotes, bandText } from "./bandNotes.js";
 
 /** Material × diameter → belt position and speed, for one operation with the file's tool. `sizes`: the file's diameters
- *  (work), or drills: metric, fraction, number, letter, from `least` to `most` mm. `dense` leaves out the words under a
+ *  (work), drills of its unit (drills: metric, or fractions of an inch), or one system of drills, from `least` to `most` mm. `dense` leaves out the words under a
  *  position; bold then means in the band. */
 export const speedTable = block(
   { operation: "turning", sizes: "work", least: 1, most: 13, every: 1, dense: false, coolant: false },
@@ -24,15 +24,17 @@ export const speedTable = block(
     if (drive === undefined) return [];
     const { tool, materials } = machine.work;
     const { operation, dense } = settings;
+    const system = drillSystemOf(settings.sizes, machine.units);
     const sizes = sizesOf(settings, machine);
     const largest = sizes.at(-1)?.diameter ?? 10;
     const bands = materials.map((material) => bandFor({ operation, material, diameter: largest }, findings));
-    const ofDrills = drillSystems.includes(settings.sizes as DrillSystem);
+    // Metric drills are called by their millimetres.
+    const decimals = system !== undefined && (system !== "metric" || machine.units !== "mm");
     const columns: Column[] = [
-      ofDrills
-        ? { heading: [settings.sizes === "metric" ? "mm" : settings.sizes], align: "middle", stretch: 0 }
+      system !== undefined
+        ? { heading: [system === "metric" ? "mm" : system], align: "middle", stretch: 0 }
         : { heading: ["diameter", machine.units], align: "middle", stretch: 0 },
-      ...(ofDrills && settings.sizes !== "metric" ? [{ heading: ["mm"], align: "decimal", stretch: 0 } as const] : []),
+      ...(decimals ? [{ heading: [machine.units], align: "decimal", stretch: 0 } as const] : []),
       ...materials.map(
         (material, index): Column => ({ heading: [material, bandWords(bands[index], machine.units)], align: "middle" }),
       ),
@@ -42,7 +44,7 @@ export const speedTable = block(
     );
     const rows = sizes.map(({ name, diameter }, index) => [
       { text: name, weight: "bold" } satisfies Cell,
-      ...(columns.length > materials.length + 1 ? [{ text: formatFixed(diameter, 2) }] : []),
+      ...(decimals ? [{ text: sizeFigure(diameter, machine.units, machine.units === "mm" ? 2 : 3) }] : []),
       ...(choices[index] ?? []).map(
         (choice): Cell => (choice ? cell(choice, dense, machine.limits) : { text: "no data" }),
       ),
@@ -66,7 +68,7 @@ export const speedTable = block(
     ];
     return whole(runs, height);
   },
-  { operation: operationWords, sizes: ["work", ...drillSystems] },
+  { operation: operationWords, sizes: ["work", "drills", ...drillSystems] },
 );
 
 type Settings = {
@@ -79,10 +81,17 @@ type Settings = {
   readonly coolant: boolean;
 };
 
-function sizesOf({ sizes, least, most, every }: Settings, { work, units }: Machine): DrillSize[] {
-  if (drillSystems.includes(sizes as DrillSystem))
-    return drillSizes(sizes as DrillSystem, least, most).filter((_, index) => index % Math.max(1, every) === 0);
-  return work.diameters.map((diameter) => ({ name: trimmed(diameter / mmPer[units], 4), diameter }));
+/** Undefined where the sizes are not those of drills. */
+function drillSystemOf(sizes: string, units: Units): DrillSystem | undefined {
+  if (sizes === "drills") return units === "mm" ? "metric" : "fraction";
+  return drillSystems.find((system) => system === sizes);
+}
+
+function sizesOf({ sizes, least, most, every }: Settings, machine: Machine): DrillSize[] {
+  const system = drillSystemOf(sizes, machine.units);
+  if (system !== undefined)
+    return drillSizes(system, least, most).filter((_, index) => index % Math.max(1, every) === 0);
+  return machine.work.diameters.map((diameter) => ({ name: figureAsGiven(diameter, machine), diameter }));
 }
 
 const bandWords = (band: CuttingSpeed | undefined, units: Units): string =>

@@ -1,6 +1,7 @@
 import { group, line, polyline, text } from "../../drawing/shapes.js";
 import { toDegrees } from "../../quantity/angle.js";
-import { formatFixed } from "../../quantity/format.js";
+import { formatFixed, formatSize } from "../../quantity/format.js";
+import { inMm } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
 import { cutLine, fine, size } from "../shared/style.js";
 import { paragraph } from "../shared/table.js";
@@ -8,7 +9,10 @@ import { paragraph } from "../shared/table.js";
 /** A paper wedge of each of the file's half angles, at true size: its two long edges differ by just that angle. */
 export const angleGauges = block({ length: 120, height: 10 }, ({ findings, settings, width }): Run[] => {
   const tapers = findings.machine.tapers ?? [];
-  const length = Math.min(settings.length, width - 2);
+  const { units } = findings.machine;
+  // A round length to set dividers to.
+  const wanted = units === "mm" ? settings.length : inMm(Math.max(1, Math.round(settings.length / 25)), units);
+  const length = Math.min(wanted, width - 2);
   return tapers.flatMap(({ name, halfAngle }): Run[] => {
     const rise = length * Math.tan(halfAngle);
     // A steep wedge is drawn shorter, so that it stays on the page.
@@ -30,7 +34,7 @@ export const angleGauges = block({ length: 120, height: 10 }, ({ findings, setti
     return [
       { drawing: { width, height: bottom, marks }, gap: 4, keepWithNext: true },
       ...paragraph(
-        `right edge ${formatFixed(high, 2)} mm higher than the left over ${formatFixed(run, 2)} mm; scissors are good to about a tenth of a degree, so prove it with an indicator`,
+        `right edge ${formatSize(high, units)} higher than the left over ${formatSize(run, units)}; scissors are good to about a tenth of a degree, so prove it with an indicator`,
         width,
         { size: size.tiny, gap: 0.6 },
       ),

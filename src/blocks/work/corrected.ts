@@ -1,23 +1,16 @@
-import type { Setting } from "../../dial/setting.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { correctedSetting } from "../../findings/settings.js";
+import { settingWords } from "../../findings/settingWords.js";
 import { startsOver, startWords } from "../../findings/travelWords.js";
 import type { Units } from "../../machine/machine.js";
-import { formatFixed, formatLength, plural } from "../../quantity/format.js";
-
-/** "4 turns + 12.5": whole turns and divisions, with the row where a dial has several. */
-export function settingWords(setting: Setting, wheel: HandwheelFinding): string {
-  if (setting.divisions === undefined) return `${formatFixed(setting.turns, 3)} turns`;
-  const row = setting.row === undefined ? "" : ` (row ${setting.row})`;
-  return `${plural(setting.wholeTurns, "turn")} + ${formatFixed(setting.divisions, 1)} × ${wheel.dial?.chosen.divisionLabel ?? ""}${row}`;
-}
+import { formatLength } from "../../quantity/format.js";
 
 /** On a slide that was found worn or wavy: what to turn for a distance, mm of what the dial reads, by the curve that was measured,
  *  wherever on it the movement begins. No line where the travel is even. */
 export function correctedLines(wheel: HandwheelFinding, distance: number, units: Units): string[] {
   const ways = startsOver(wheel).flatMap((from) => {
     const setting = correctedSetting(wheel, distance, from);
-    return setting === undefined ? [] : [{ from, words: settingWords(setting, wheel) }];
+    return setting === undefined ? [] : [{ from, words: settingWords(wheel, setting) }];
   });
   const [first] = ways;
   if (first === undefined) return [];

@@ -1,3 +1,4 @@
+import { drillSizes } from "../../cutting/drillSizes.js";
 import { feedPerRevolution } from "../../cutting/feeds.js";
 import { handFeed } from "../../cutting/handFeed.js";
 import { sourceTitle } from "../../cutting/sources.js";
@@ -5,8 +6,9 @@ import { burning, burns, DRILL_TO_THE_END } from "../../findings/chipFire.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { drillingWheel, wheelNamed } from "../../findings/roles.js";
 import { speedToFeed } from "../../findings/speedChoice.js";
+import type { Units } from "../../machine/machine.js";
 import { formatFixed, trimmed } from "../../quantity/format.js";
-import { mmPer } from "../../quantity/length.js";
+import { fromMm, inMm, mmPer } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
 import { heading, whole } from "../shared/runs.js";
 import { size } from "../shared/style.js";
@@ -15,7 +17,7 @@ import { type Cell, type Column, paragraph, table } from "../shared/table.js";
 /** Depth by turns of the wheel that feeds the drill: the handwheel of that name, or the one that is a barrel or a quill;
  *  and how fast to turn it for a few drills in the file's first material. */
 export const drillDepth = block(
-  { handwheel: "", turns: 8, drillsMm: [2, 4, 6, 8, 10, 12] },
+  { handwheel: "", turns: 8, drillsMm: [2, 4, 6, 8, 10, 12], drillsIn: [1 / 16, 1 / 8, 3 / 16, 1 / 4, 3 / 8, 1 / 2] },
   ({ findings, settings, width, height }): Run[] => {
     const { machine } = findings;
     const { handwheels } = findings;
@@ -44,7 +46,10 @@ export const drillDepth = block(
     return [
       ...heading(`Depth by turns of the ${wheel.handwheel.name.toLowerCase()}`, width, 3, size.body),
       ...table(columns, [depths], { width, size: size.small }),
-      ...whole(drillFeed(findings, wheel, perTurn, settings.drillsMm, width), height),
+      ...whole(
+        drillFeed(findings, wheel, perTurn, machine.units === "mm" ? settings.drillsMm : settings.drillsIn, width),
+        height,
+      ),
       ...whereChipsBurn(findings, width),
     ];
   },
@@ -69,7 +74,10 @@ function drillFeed(
   const { machine, drive } = findings;
   const [material = ""] = machine.work.materials;
   if (drive === undefined) return [];
-  const rows = drills.flatMap((diameter): Cell[][] => {
+  const { units } = machine;
+  const sizes = drills.map((drill) => inMm(drill, units));
+  const feedFigure = (mm: number) => formatFixed(fromMm(mm, units), units === "mm" ? 3 : 4);
+  const rows = sizes.flatMap((diameter): Cell[][] => {
     const feed = feedPerRevolution(material, "drilling", diameter);
     if (feed === undefined) return [];
     const cut = { operation: "drilling", material, diameter };
@@ -78,23 +86,20 @@ function drillFeed(
     const { turnsPerMinute, count } = handFeed(feed.from, rpm, perTurn);
     return [
       [
-        { text: trimmed(diameter, 2), weight: "bold" },
+        { text: drillName(diameter, units), weight: "bold" },
         { text: formatFixed(rpm, 0) },
-        {
-          text:
-            feed.from === feed.to ? formatFixed(feed.to, 3) : `${formatFixed(feed.from, 3)}–${formatFixed(feed.to, 3)}`,
-        },
+        { text: feed.from === feed.to ? feedFigure(feed.to) : `${feedFigure(feed.from)}–${feedFigure(feed.to)}` },
         { text: formatFixed(turnsPerMinute, 0) },
         { text: count },
       ],
     ];
   });
   if (rows.length === 0) return [];
-  const sources = [...new Set(drills.flatMap((d) => feedPerRevolution(material, "drilling", d)?.sources ?? []))];
+  const sources = [...new Set(sizes.flatMap((d) => feedPerRevolution(material, "drilling", d)?.sources ?? []))];
   const columns: Column[] = [
-    { heading: ["drill", "mm"], align: "decimal" },
+    { heading: ["drill", units], align: units === "mm" ? "decimal" : "end" },
     { heading: ["rpm"], align: "decimal" },
-    { heading: ["feed per revolution", "mm"], align: "middle" },
+    { heading: ["feed per revolution", units], align: "middle" },
     {
       heading: [
         `turns of the ${handwheel.name.toLowerCase()}`,
@@ -114,3 +119,7 @@ function drillFeed(
     ),
   ];
 }
+
+/** Inch drills are called by their fractions. */
+const drillName = (mm: number, units: Units): string =>
+  (units === "in" && drillSizes("fraction", mm - 1e-6, mm + 1e-6)[0]?.name) || trimmed(fromMm(mm, units), 3);

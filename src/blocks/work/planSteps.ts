@@ -4,18 +4,27 @@ import { line, rectangle, text } from "../../drawing/shapes.js";
 import { textWidth, wrapText } from "../../drawing/text.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { choiceDoubt } from "../../findings/limits.js";
-import { dialReading, doubtToRead } from "../../findings/settings.js";
+import { doubtToRead } from "../../findings/settings.js";
+import { figureUnit, settingWords, shownAt } from "../../findings/settingWords.js";
 import { travelWords } from "../../findings/travelWords.js";
 import type { Limits, Machine, Units } from "../../machine/machine.js";
 import type { Pass } from "../../plan/passes.js";
 import { type PlannedStep, planOf } from "../../plan/plan.js";
-import { capital, formatBound, formatFixed, formatLength, plural } from "../../quantity/format.js";
+import {
+  capital,
+  figureWithin,
+  formatBound,
+  formatFixed,
+  formatLength,
+  plural,
+  trimmedSize,
+} from "../../quantity/format.js";
 import { fromMm } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
 import { heading, kept, lowered, together } from "../shared/runs.js";
 import { leading, medium, pen, size } from "../shared/style.js";
 import { type Cell, type Column, paragraph, table } from "../shared/table.js";
-import { correctedLines, settingWords } from "./corrected.js";
+import { correctedLines } from "./corrected.js";
 
 /** A job on this machine, step by step, to tick and write on. */
 export const planSteps = block({}, ({ findings, width }): Run[] => {
@@ -158,7 +167,7 @@ function lengthWords(planned: PlannedStep, units: Units, width: number): Run[] {
   const stop =
     lengthSetting === undefined || lengthWheel === undefined
       ? ""
-      : `${lengthWheel.handwheel.name}: stop after ${settingWords(lengthSetting, lengthWheel)}${doubtWords(lengthWheel, lengthSetting, units)}. `;
+      : `${lengthWheel.handwheel.name}: stop after ${settingWords(lengthWheel, lengthSetting)}${doubtWords(lengthWheel, lengthSetting, units)}. `;
   const pace =
     feed === undefined || feedWheel === undefined ? "" : `Feed by the ${feedWheel.toLowerCase()}: ${feed.count}.`;
   const words = `${stop}${pace}`.trim();
@@ -186,9 +195,11 @@ function depthCorrected({ passes, depthWheel }: PlannedStep, units: Units): stri
   return depthWheel && last ? correctedLines(depthWheel, wantedBy(depthWheel, last), units) : [];
 }
 
-function passTable({ passes, depthWheel, step }: PlannedStep, units: Units, width: number): Run[] {
+function passTable({ passes, depthWheel, step, wanted }: PlannedStep, units: Units, width: number): Run[] {
   if (passes.length === 0) return [];
   const show = (mm: number) => formatFixed(fromMm(mm, units), units === "mm" ? 2 : 4);
+  // As many places as the finished size below has, so that the two can be compared.
+  const sized = (mm: number) => figureWithin(mm, wanted?.tolerance, units);
   const facing = step.do === "face";
   const columns: Column[] = [
     { heading: ["done"], align: "middle", stretch: 0 },
@@ -196,7 +207,9 @@ function passTable({ passes, depthWheel, step }: PlannedStep, units: Units, widt
     { heading: [facing ? "depth" : "depth of cut", units], align: "decimal", optional: true },
     ...(facing ? [] : [{ heading: ["to diameter", units], align: "decimal" } as const]),
     { heading: [depthWheel ? depthWheel.handwheel.name : "dial", "from its zero"], align: "start", stretch: 2 },
-    ...(depthWheel?.dial ? [{ heading: ["dial reads", depthWheel.dial.chosen.unit], align: "decimal" } as const] : []),
+    ...(depthWheel?.dial
+      ? [{ heading: ["then the dial", `reads, ${figureUnit(depthWheel)}`], align: "decimal" } as const]
+      : []),
     { heading: ["measured"], align: "middle", stretch: 2 },
   ];
   let rough = 0;
@@ -204,13 +217,13 @@ function passTable({ passes, depthWheel, step }: PlannedStep, units: Units, widt
     { text: "[   ]" },
     { text: pass.kind === "rough" ? `rough ${++rough}` : pass.kind },
     { text: pass.kind === "spring" ? "0" : show(pass.depth) },
-    ...(facing ? [] : [{ text: show(diameterAfter(step, pass)), weight: "bold" } as const]),
+    ...(facing ? [] : [{ text: sized(diameterAfter(step, pass)), weight: "bold" } as const]),
     {
       text:
         pass.kind === "spring"
           ? "same setting again"
           : depthWheel && pass.setting && (depthWheel.dial || pass.setting.turns > 0.2)
-            ? settingWords(pass.setting, depthWheel)
+            ? turnsWords(depthWheel, pass.setting, step.do === "bore")
             : "set by measuring",
       weight: "bold",
     },
@@ -222,10 +235,16 @@ function passTable({ passes, depthWheel, step }: PlannedStep, units: Units, widt
   return table(columns, rows, { width, size: size.small });
 }
 
+/** Beside what the dial then reads, in a column of its own. */
+function turnsWords(wheel: HandwheelFinding, setting: Setting, outwards: boolean): string {
+  if (wheel.dial === undefined) return settingWords(wheel, setting);
+  const row = shownAt(wheel, setting, outwards)?.row;
+  return `${plural(setting.wholeTurns, "whole turn")}${row === undefined ? "" : `, row ${row}`}`;
+}
+
 function readingWords(wheel: HandwheelFinding, { kind, setting }: Pass, outwards: boolean): string {
-  const reading = setting && dialReading(wheel, setting, outwards);
-  const unit = wheel.dial?.chosen.unit ?? "mm";
-  return reading === undefined || kind === "spring" ? "" : formatFixed(fromMm(reading, unit), unit === "mm" ? 3 : 4);
+  const shown = setting && kind !== "spring" ? shownAt(wheel, setting, outwards) : undefined;
+  return shown?.figure ?? "";
 }
 
 function diameterAfter(step: PlannedStep["step"], { total }: Pass): number {
@@ -237,9 +256,8 @@ function diameterAfter(step: PlannedStep["step"], { total }: Pass): number {
 /** After a measured cut the remaining depth is one line to compute, on the paper. */
 function afterMeasuring({ wanted, passes, step }: PlannedStep, units: Units, width: number): Run[] {
   if (wanted === undefined || passes.length === 0) return [];
-  const diameter = formatFixed(fromMm(wanted.diameter, units), units === "mm" ? 2 : 4);
-  const within =
-    wanted.tolerance === undefined ? "" : `  (within ${formatLength(wanted.tolerance, units, units === "mm" ? 2 : 4)})`;
+  const diameter = figureWithin(wanted.diameter, wanted.tolerance, units);
+  const within = wanted.tolerance === undefined ? "" : `  (within ${trimmedSize(wanted.tolerance, units, 4)})`;
   const sum =
     step.do === "bore"
       ? `${diameter} − measured ________ = ________ left on diameter`

@@ -1,7 +1,8 @@
 import { settingToMove } from "../../findings/settings.js";
+import { figureUnit, settingFigures, settingWords } from "../../findings/settingWords.js";
 import { type Repeat, repeats } from "../../findings/stops.js";
 import { noFeedWords, travelWords } from "../../findings/travelWords.js";
-import { formatBound, formatFixed, formatLength, plural } from "../../quantity/format.js";
+import { figureWithin, formatBound, formatFixed, formatLength, plural } from "../../quantity/format.js";
 import { fromMm, inMm } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
 import { heading, kept } from "../shared/runs.js";
@@ -11,10 +12,13 @@ import { correctedLines } from "./corrected.js";
 
 /** For each stop of the file: turns and divisions, the steps, and what tolerance the machine can hold. */
 export const stopSettings = block({}, ({ findings, width }): Run[] => {
-  const { units } = findings.machine;
+  const { machine } = findings;
+  const { units } = machine;
+  const given = (mm: number, tolerance?: number) =>
+    machine.written?.get(mm) ?? `${figureWithin(mm, tolerance, units)} ${units}`;
   const show = (mm: number) => formatLength(mm, units, units === "mm" ? 2 : 4);
   return repeats(findings).flatMap(({ stop, wheel, repeat }): Run[] => {
-    const title = `${stop.name}: ${show(stop.length)} by the ${stop.handwheel.toLowerCase()}${stop.parts === undefined ? "" : `, ${plural(stop.parts, "part")}`}`;
+    const title = `${stop.name}: ${given(stop.length, stop.tolerance)} by the ${stop.handwheel.toLowerCase()}${stop.parts === undefined ? "" : `, ${plural(stop.parts, "part")}`}`;
     const head = paragraph(title, width, { size: size.heading, weight: "bold", gap: 5 });
     if (wheel === undefined || repeat === undefined)
       return [
@@ -22,16 +26,11 @@ export const stopSettings = block({}, ({ findings, width }): Run[] => {
         ...paragraph(wheel ? noFeedWords(wheel) : "This handwheel is not in the file.", width, { ink: "accent" }),
       ];
     const { setting } = repeat;
-    const division = wheel.dial?.chosen.divisionLabel;
-    const turns =
-      setting.divisions === undefined
-        ? `${formatFixed(setting.turns, 2)} turns`
-        : `${plural(setting.wholeTurns, "whole turn")} and ${formatFixed(setting.divisions, 1)} divisions of ${division}`;
     const steps = [
       setting.divisions === undefined
         ? "Touch the work lightly with the tool, coming forward, and mark the handwheel there. Do not turn back past it."
         : "Touch the work lightly with the tool, coming forward, and set the dial to 0. Do not turn back past it.",
-      `Go on ${turns}${setting.row === undefined ? "" : ` (row ${setting.row})`}. Clamp the stop against the slide there, without moving it.`,
+      `Go on ${settingWords(wheel, setting)}. Clamp the stop against the slide there, without moving it.`,
       "Draw back more than the lost motion, come forward to the stop with the same light hand: it must feel solid and stand where it stood.",
       "Cut one part, measure it, move the stop by the difference (a feeler or the dial tells how much), then cut the rest.",
     ];
@@ -49,9 +48,11 @@ export const stopSettings = block({}, ({ findings, width }): Run[] => {
             `The length itself is in doubt by ${formatBound(repeat.lengthDoubt, units)} until the first part is measured.`,
           ]),
     ];
-    const serves = stop.tolerance === undefined ? [] : verdict(show(stop.tolerance), repeat);
+    const serves = stop.tolerance === undefined ? [] : verdict(given(stop.tolerance, stop.tolerance), repeat);
     const beyond = repeat.beyondTravel
-      ? [`${show(stop.length)} is beyond this slide's travel: set the stop in two steps or move the work.`]
+      ? [
+          `${given(stop.length, stop.tolerance)} is beyond this slide's travel: set the stop in two steps or move the work.`,
+        ]
       : [];
     return [
       ...head,
@@ -107,8 +108,8 @@ export const gaugeBlocks = block(
     const columns: Column[] = [
       { heading: ["between", units], align: "decimal" },
       ...wheels.map(
-        ({ handwheel, dial }): Column => ({
-          heading: [handwheel.name, dial ? `turns + divisions of ${dial.chosen.divisionLabel}` : "turns"],
+        (wheel): Column => ({
+          heading: [wheel.handwheel.name, wheel.dial ? `turns + dial, ${figureUnit(wheel)}` : "turns"],
           align: "middle",
         }),
       ),
@@ -117,11 +118,7 @@ export const gaugeBlocks = block(
       { text: formatFixed(fromMm(mm, units), units === "mm" ? 1 : 4), weight: "bold" },
       ...wheels.map((wheel): Cell => {
         const setting = settingToMove(wheel, mm);
-        if (setting === undefined) return { text: "" };
-        const { wholeTurns, divisions, turns } = setting;
-        return {
-          text: divisions === undefined ? formatFixed(turns, 3) : `${wholeTurns} + ${formatFixed(divisions, 1)}`,
-        };
+        return { text: setting === undefined ? "" : settingFigures(wheel, setting) };
       }),
     ]);
     return [

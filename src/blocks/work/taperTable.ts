@@ -6,6 +6,7 @@ import { formatFixed, formatLength, trimmed } from "../../quantity/format.js";
 import { fromMm, inMm } from "../../quantity/length.js";
 import { standardTapers } from "../../taper/standard.js";
 import {
+  centresBear,
   diameterError,
   halfAngleOfTaper,
   pinDifference,
@@ -13,6 +14,7 @@ import {
   riseAlongSlide,
   setOver,
   sineBarStack,
+  TOO_STEEP_FOR_CENTRES,
   taperOfHalfAngle,
 } from "../../taper/taper.js";
 import { block, type Run } from "../shared/block.js";
@@ -117,7 +119,7 @@ function ownWords(taper: TaperWish, handwheels: readonly HandwheelFinding[], { u
   const short = top.handwheel.travel !== undefined && along > top.handwheel.travel;
   const ends = large !== undefined && small !== undefined ? `, ${show(large)} to ${show(small)}` : "";
   const words = short
-    ? `${name}${ends}: the slide would have to go ${show(along)}, farther than its ${show(top.handwheel.travel ?? 0)}: turn it in two settings or set the tailstock over.`
+    ? `${name}${ends}: the slide would have to go ${show(along)}, farther than its ${show(top.handwheel.travel ?? 0)}: turn it in two settings${centresBear(halfAngle) ? " or set the tailstock over" : ""}.`
     : `${name}${ends}: ${formatFixed(along / top.feed.perTurn, 2)} turns of the ${top.handwheel.name.toLowerCase()} (${show(along)} along the slide) take the side in by ${show(depth)}, twice that on diameter.`;
   return paragraph(words, width, { size: size.small, gap: 1, ...(short && { ink: "accent" as const }) });
 }
@@ -127,6 +129,9 @@ function proofWords({ name, halfAngle }: TaperWish, { units }: Machine, over: nu
   const show = (mm: number) => formatLength(mm, units, units === "mm" ? 3 : 4);
   const between = over / 2;
   const pins = pinDifference(2 * halfAngle, between);
-  const words = `${name}: two pins with centres ${show(between)} apart, one ${show(pins)} thicker than the other, fill a gauge of this included angle. Between centres instead: tailstock over by ${show(setOver(taperOfHalfAngle(halfAngle), over))} for each ${show(over)} of the work's whole length.`;
+  const byCentres = centresBear(halfAngle)
+    ? `Between centres instead: tailstock over by ${show(setOver(halfAngle, over))} for each ${show(over)} of the work's whole length.`
+    : TOO_STEEP_FOR_CENTRES;
+  const words = `${name}: two pins with centres ${show(between)} apart, one ${show(pins)} thicker than the other, fill a gauge of this included angle. ${byCentres}`;
   return paragraph(words, width, { size: size.small, gap: 1 });
 }

@@ -1,8 +1,18 @@
-import { formatFixed, trimmed } from "../../quantity/format.js";
-import { fromMm, MM_PER_INCH } from "../../quantity/length.js";
+import type { Units } from "../../machine/machine.js";
+import { formatFixed, trimmed, trimmedSize } from "../../quantity/format.js";
+import { fromMm, inMm, MM_PER_INCH } from "../../quantity/length.js";
 import type { ThreadSystem } from "../../thread/data.js";
 import { threadSource } from "../../thread/sources.js";
-import { dieBlank, type Thread, tappingHole, threadsOf, turnsFor, USUAL_ENGAGEMENT } from "../../thread/thread.js";
+import {
+  dieBlank,
+  isTight,
+  type Thread,
+  TIGHT_ENGAGEMENT,
+  tappingHole,
+  threadsOf,
+  turnsFor,
+  USUAL_ENGAGEMENT,
+} from "../../thread/thread.js";
 import { block, type Run } from "../shared/block.js";
 import { heading } from "../shared/runs.js";
 import { size } from "../shared/style.js";
@@ -23,20 +33,23 @@ const titles: Readonly<Record<ThreadSystem, string>> = {
 /** Sizes, tapping drills at a stated engagement, rods for dies, and turns for a depth. */
 export const threadTable = block(
   { systems: [...systems] as string[], engagement: 100 * USUAL_ENGAGEMENT, depth: 10, largest: 13 },
-  ({ settings, width }): Run[] => {
+  ({ findings, settings, width }): Run[] => {
+    const { units } = findings.machine;
+    // Half an inch stands for the usual 10 mm.
+    const depth = units === "mm" ? settings.depth : inMm(Math.max(1, Math.round(settings.depth / 12.5)) / 2, units);
     const wanted = systems.filter((system) => settings.systems.includes(system));
     const share = settings.engagement / 100;
     const tables = wanted.flatMap((system) => {
       const rows = threadsOf(system).filter(({ major }) => major <= settings.largest);
       return rows.length === 0
         ? []
-        : [...heading(titles[system], width, 4), ...systemTable(rows, share, settings.depth, width)];
+        : [...heading(titles[system], width, 4), ...systemTable(rows, share, depth, units, width)];
     });
     const sources = [...new Set(wanted.flatMap((system) => threadsOf(system).flatMap((row) => row.sources)))];
     return [
       ...tables,
       ...paragraph(
-        `Drill for ${settings.engagement} % = major − ${trimmed(share, 2)} × full depth on diameter, which is 1.299 pitches (60°), 1.281 (Whitworth) or 1.2 (BA); take the nearest drill, the larger for hard material. Rod for a die = major − pitch ÷ 10 (common practice). Sizes and drills from: ${sources.map(threadSource).join("; ")}.`,
+        `Drill for ${settings.engagement} % = major − ${trimmed(share, 2)} × full depth on diameter, which is 1.299 pitches (60°), 1.281 (Whitworth) or 1.2 (BA); take the nearest drill, the larger for hard material. Tight: a published drill that leaves over ${TIGHT_ENGAGEMENT * 100} % is hard on a tap turned by hand (common practice); drill for ${settings.engagement} % instead. Rod for a die = major − pitch ÷ 10 (common practice). Sizes and drills from: ${sources.map(threadSource).join("; ")}.`,
         width,
         { size: size.tiny, gap: 2 },
       ),
@@ -45,36 +58,55 @@ export const threadTable = block(
   { systems },
 );
 
-function systemTable(rows: readonly Thread[], share: number, depth: number, width: number): Run[] {
+function systemTable(rows: readonly Thread[], share: number, depth: number, units: Units, width: number): Run[] {
+  const other: Units = units === "mm" ? "in" : "mm";
+  const metric = rows.every(({ system }) => ["metric coarse", "metric fine", "BA"].includes(system));
+  // Threads that are defined in mm keep their pitch in mm.
+  const pitchIn: Units = metric ? "mm" : units;
+  const majorPlaces: Record<Units, number> = { mm: 2, in: 4 };
+  const major = (mm: number, unit: Units) => formatFixed(fromMm(mm, unit), majorPlaces[unit]);
+  const hole = (mm: number) => formatFixed(fromMm(mm, units), majorPlaces[units]);
   const columns: Column[] = [
     { heading: ["thread"], align: "start" },
-    { heading: ["major", "mm"], align: "decimal" },
-    { heading: ["major", "in"], align: "decimal" },
-    { heading: ["pitch", "mm"], align: "decimal" },
+    { heading: ["major", units], align: "decimal" },
+    { heading: ["major", other], align: "decimal" },
+    { heading: ["pitch", pitchIn], align: "decimal" },
     { heading: ["threads", "per inch"], align: "decimal" },
-    { heading: [`drill for ${trimmed(share * 100, 0)} %`, "mm"], align: "decimal" },
-    { heading: ["published drill", "mm"], align: "decimal" },
+    { heading: [`drill for ${trimmed(share * 100, 0)} %`, units], align: "decimal" },
+    { heading: ["published drill", units], align: "decimal" },
     { heading: ["leaves", "%"], align: "decimal" },
-    { heading: ["rod for die", "mm"], align: "decimal" },
-    { heading: [`turns for ${trimmed(depth, 1)} mm`], align: "decimal" },
+    { heading: ["rod for die", units], align: "decimal" },
+    { heading: [`turns for ${trimmedSize(depth, units, 1)}`], align: "decimal" },
   ];
   const cells = rows.map((thread): Cell[] => [
     { text: thread.fromMemory ? `${thread.name} *` : thread.name, weight: "bold" },
-    { text: formatFixed(thread.major, 2) },
-    { text: formatFixed(fromMm(thread.major, "in"), 4) },
-    { text: formatFixed(thread.pitch, 3) },
+    { text: major(thread.major, units) },
+    { text: major(thread.major, other) },
+    { text: formatFixed(fromMm(thread.pitch, pitchIn), pitchIn === "mm" ? 3 : 5) },
     { text: trimmed(MM_PER_INCH / thread.pitch, 1) },
-    { text: formatFixed(tappingHole(thread, share), 2), weight: "bold" },
+    { text: hole(tappingHole(thread, share)), weight: "bold" },
     {
-      text: thread.publishedDrill === undefined ? "" : formatFixed(thread.publishedDrill, 2),
-      ...(thread.drillName && { note: thread.drillName }),
+      text: thread.publishedDrill === undefined ? "" : hole(thread.publishedDrill),
+      ...drillNote(thread, units),
     },
-    { text: thread.publishedEngagement === undefined ? "" : formatFixed(thread.publishedEngagement * 100, 0) },
-    { text: formatFixed(dieBlank(thread), 2) },
+    engagementCell(thread),
+    { text: hole(dieBlank(thread)) },
     { text: formatFixed(turnsFor(depth, thread.pitch), 1) },
   ]);
   const note = rows.some(({ fromMemory }) => fromMemory)
     ? paragraph("* size from memory, not seen in print: measure the tap", width, { size: size.tiny })
     : [];
   return [...table(columns, cells, { width, size: size.small, ruleEvery: 5 }), ...note];
+}
+
+function engagementCell(thread: Thread): Cell {
+  if (thread.publishedEngagement === undefined) return { text: "" };
+  const text = formatFixed(thread.publishedEngagement * 100, 0);
+  return isTight(thread) ? { text, note: "tight", weight: "bold", ink: "accent" } : { text };
+}
+
+/** The name that is stamped on the drill: its number, letter or fraction; a metric one is called by its millimetres. */
+function drillNote({ drillName, publishedDrill }: Thread, units: Units): { note?: string } {
+  if (drillName !== undefined) return { note: drillName };
+  return units === "mm" || publishedDrill === undefined ? {} : { note: `${trimmed(publishedDrill, 2)} mm` };
 }

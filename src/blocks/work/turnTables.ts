@@ -1,8 +1,10 @@
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { correctedSetting, doubtToRead, oldSettingToRead, settingToRead } from "../../findings/settings.js";
+import { figureUnit, settingFigures, shownAt } from "../../findings/settingWords.js";
 import { startsOver, startWords, travelWords, withinTurnWords } from "../../findings/travelWords.js";
-import type { Units } from "../../machine/machine.js";
+import type { Machine, Units } from "../../machine/machine.js";
 import { isFarFromNominal } from "../../machine/nominalSlip.js";
+import { figureAsGiven } from "../../machine/written.js";
 import { formatDoubted, formatFixed, trimmed } from "../../quantity/format.js";
 import { fromMm, inMm } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
@@ -40,7 +42,8 @@ export const turnTables = block(
     handwheels.flatMap((finding): Run[] => {
       const { handwheel, reading } = finding;
       if (reading === undefined) return [];
-      const { units } = findings.machine;
+      const { machine } = findings;
+      const { units } = machine;
       const reach = reading.overTravel ?? Number.POSITIVE_INFINITY;
       const within = (list: readonly number[], unit: Units) =>
         list.map((value) => inMm(value, unit)).filter((mm) => mm <= reach + 1e-9);
@@ -52,18 +55,18 @@ export const turnTables = block(
         ...travelWords(finding, units).flatMap((words) =>
           kept(paragraph(words, width, { size: size.small, weight: "bold", ink: "accent", gap: 0.5 })),
         ),
-        ...(own.length > 0 ? [...part("Your distances", width), ...distanceTable(finding, own, units, width)] : []),
+        ...(own.length > 0 ? [...part("Your distances", width), ...distanceTable(finding, own, machine, width)] : []),
         ...part(`Round distances, ${units === "mm" ? "millimetres" : "inches"}`, width),
-        ...distanceTable(finding, within(settings[units], units), units, width),
+        ...distanceTable(finding, within(settings[units], units), { units }, width),
         ...(settings.both
           ? [
               ...part(`Round distances, ${other === "mm" ? "millimetres" : "inches"}`, width),
-              ...distanceTable(finding, within(settings[other], other), other, width),
+              ...distanceTable(finding, within(settings[other], other), { units: other }, width),
             ]
           : []),
         ...part("Whole turns", width),
         ...wholeTurns(finding, settings.turns, units, width),
-        ...correctedTable(finding, [...new Set([...own, ...within(settings[units], units)])], units, width),
+        ...correctedTable(finding, [...new Set([...own, ...within(settings[units], units)])], machine, width),
       ];
     }),
 );
@@ -91,6 +94,12 @@ function feedWords(finding: HandwheelFinding, units: Units): string {
     parts.push(
       `the maker meant ${show(feed.nominal, units)} ${units}${isFarFromNominal(feed.perTurn, feed.nominal) ? ", too far from this: measure again before you trust it" : ""}`,
     );
+  if (handwheel.oldDial !== undefined)
+    parts.push(
+      `the old dial shows ${show(handwheel.oldDial.perTurn, handwheel.oldDial.unit)} ${handwheel.oldDial.unit} of ${handwheel.oldDial.reads} in a turn`,
+    );
+  else if (feed.nominal !== undefined)
+    parts.push("what the old dial reads is not given (oldDial:), so it is not corrected");
   if (feed.uncertainty !== undefined)
     parts.push(
       `doubt ± holds the feed${feed.fit ? ", the scatter of a position" : ""}${dial ? ", a tenth of a division read by eye" : ""}, come to from one side: from either side ${feed.lostMotion ? "the lost motion" : "lost motion, which was not measured,"} is added`,
@@ -107,11 +116,17 @@ export const feedOrigin = {
   rack: "by its nominal rack, not measured",
 } as const;
 
-function distanceTable(finding: HandwheelFinding, distances: readonly number[], units: Units, width: number): Run[] {
+function distanceTable(
+  finding: HandwheelFinding,
+  distances: readonly number[],
+  sizes: Pick<Machine, "units" | "written">,
+  width: number,
+): Run[] {
   const { feed, reading, dial, handwheel } = finding;
+  const { units } = sizes;
   if (feed === undefined || reading === undefined) return [];
   const other: Units = units === "mm" ? "in" : "mm";
-  const { perTurn, nominalPerTurn: nominal } = reading;
+  const { oldDial } = handwheel;
   const columns: Column[] = [
     { heading: [`for ${handwheel.reads}`, units], align: units === "in" ? "end" : "decimal" },
     { heading: ["that is", other], align: "decimal" },
@@ -119,25 +134,20 @@ function distanceTable(finding: HandwheelFinding, distances: readonly number[], 
     ...(dial
       ? [
           {
-            heading: ["and divisions", `of ${dial.chosen.divisionLabel}`],
+            heading: ["then the dial", `reads, ${figureUnit(finding)}`],
             align: "decimal",
           } as const,
-          ...(dial.chosen.rows > 1
-            ? [
-                { heading: ["which reads", dial.chosen.unit], align: "decimal" } as const,
-                { heading: ["on row"], align: "decimal" } as const,
-              ]
-            : []),
+          ...(dial.chosen.rows > 1 ? [{ heading: ["on row"], align: "decimal" } as const] : []),
           { heading: ["leaves", units], align: "decimal", optional: true } as const,
         ]
       : []),
     { heading: ["all in", "turns"], align: "decimal", optional: true },
-    ...(nominal === undefined
+    ...(oldDial === undefined
       ? []
       : [
           { heading: ["or the old dial:", "turns"], align: "decimal" } as const,
-          { heading: ["and its", `reading, ${units}`], align: "decimal" } as const,
-          { heading: ["uncorrected, it", `is wrong by, ${units}`], align: "decimal", optional: true } as const,
+          { heading: [`and its reading,`, `${oldDial.reads}, ${oldDial.unit}`], align: "decimal" } as const,
+          { heading: ["uncorrected, it", `is wrong by, ${oldDial.unit}`], align: "decimal", optional: true } as const,
         ]),
     ...(feed.uncertainty === undefined
       ? []
@@ -146,34 +156,37 @@ function distanceTable(finding: HandwheelFinding, distances: readonly number[], 
   const rows = distances.map((distance): Cell[] => {
     const setting = settingToRead(finding, distance);
     if (setting === undefined) return [];
+    const shown = shownAt(finding, setting);
     const old = oldSettingToRead(finding, distance);
     const doubt = doubtToRead(finding, distance);
     return [
-      { text: units === "in" ? inches(fromMm(distance, "in")) : trimmed(distance, 4), weight: "bold" },
+      { text: sizeText(distance, sizes), weight: "bold" },
       { text: show(distance, other) },
       { text: String(setting.wholeTurns), weight: "bold" },
-      ...(setting.divisions === undefined
+      ...(shown === undefined
         ? []
         : [
-            { text: formatFixed(setting.divisions, 1), weight: "bold" } as const,
-            ...(setting.reading === undefined || dial === undefined
-              ? []
-              : [{ text: show(setting.reading, dial.chosen.unit) }, { text: String(setting.row) }]),
+            { text: shown.figure, weight: "bold" } as const,
+            ...(shown.row === undefined ? [] : [{ text: String(shown.row), weight: "bold" } as const]),
             { text: show(setting.error, units) },
           ]),
       { text: formatFixed(setting.turns, 3) },
-      ...(old === undefined || nominal === undefined
+      ...(old === undefined || oldDial === undefined
         ? []
         : [
             { text: String(old.wholeTurns) },
-            { text: show(old.reading, units) },
-            { text: show(distance * (perTurn / nominal - 1), units) },
+            { text: show(old.reading, oldDial.unit) },
+            { text: show(old.wrongBy, oldDial.unit) },
           ]),
       ...(doubt === undefined ? [] : [{ text: showDoubt(doubt, units) }]),
     ];
   });
   return table(columns, rows, { width, size: size.small, ruleEvery: 3 });
 }
+
+/** As the file gives it; a sixty-fourth of an inch as the fraction that it is. */
+const sizeText = (mm: number, sizes: Pick<Machine, "units" | "written">): string =>
+  sizes.units === "in" && !sizes.written?.has(mm) ? inches(fromMm(mm, "in")) : figureAsGiven(mm, sizes, 4);
 
 /** Sixty-fourths as the fractions that they are, other inches as decimals. */
 function inches(value: number): string {
@@ -190,13 +203,25 @@ function inches(value: number): string {
   return rest === 0 ? String(whole) : `${whole > 0 ? `${whole} ` : ""}${rest}/${under}`;
 }
 
+/** Beyond so many turns only every tenth is told: what lies between adds up. */
+const MOST_TURNS = 60;
+const TURNS_IN_FULL = 20;
+
+/** Whole turns over the travel, `usual` of them where the file does not give that. */
+function turnsTold({ handwheel, feed }: HandwheelFinding, usual: number): number[] {
+  const { travel } = handwheel;
+  const last =
+    travel === undefined || feed === undefined ? usual : Math.max(1, Math.floor(travel / feed.perTurn + 1e-9));
+  return Array.from({ length: last }, (_, index) => index + 1).filter(
+    (turn) => last <= MOST_TURNS || turn <= TURNS_IN_FULL || turn % 10 === 0 || turn === last,
+  );
+}
+
 /** `dial 0 stands for` is the start reading of each turn on a dial that does not close. */
 function wholeTurns(finding: HandwheelFinding, most: number, units: Units, width: number): Run[] {
-  const { feed, reading, dial, handwheel } = finding;
+  const { feed, reading, dial } = finding;
   if (feed === undefined || reading === undefined) return [];
   const { factor } = reading;
-  const reach =
-    handwheel.travel === undefined ? most : Math.min(most, Math.max(1, Math.floor(handwheel.travel / feed.perTurn)));
   const other: Units = units === "mm" ? "in" : "mm";
   const open = dial !== undefined && dial.chosen.closes === false;
   const columns: Column[] = [
@@ -208,13 +233,12 @@ function wholeTurns(finding: HandwheelFinding, most: number, units: Units, width
     ...(feed.nominal === undefined
       ? []
       : [
-          { heading: ["nominal says", units], align: "decimal" } as const,
-          { heading: ["wrong by", units], align: "decimal" } as const,
+          { heading: [`nominal${factor === 2 ? ", on diameter," : ""}`, `says, ${units}`], align: "decimal" } as const,
+          { heading: ["and is wrong", `by, ${units}`], align: "decimal" } as const,
         ]),
     ...(feed.uncertainty === undefined ? [] : [{ heading: ["doubt ±", units], align: "decimal" } as const]),
   ];
-  const rows = Array.from({ length: reach }, (_, index): Cell[] => {
-    const turns = index + 1;
+  const rows = turnsTold(finding, most).map((turns): Cell[] => {
     const travel = turns * feed.perTurn;
     return [
       { text: String(turns), weight: "bold" },
@@ -224,7 +248,10 @@ function wholeTurns(finding: HandwheelFinding, most: number, units: Units, width
       ...(open ? [{ text: show(travel * factor, units), weight: "bold" } as const] : []),
       ...(feed.nominal === undefined
         ? []
-        : [{ text: show(turns * feed.nominal, units) }, { text: show(turns * (feed.nominal - feed.perTurn), units) }]),
+        : [
+            { text: show(turns * feed.nominal * factor, units) },
+            { text: show(turns * (feed.nominal - feed.perTurn) * factor, units) },
+          ]),
       ...(feed.uncertainty === undefined
         ? []
         : [{ text: showDoubt((doubtToRead(finding, travel * factor) ?? 0) / factor, units) }]),
@@ -234,7 +261,13 @@ function wholeTurns(finding: HandwheelFinding, most: number, units: Units, width
 }
 
 /** On a slide that was found worn or wavy: the turns for each distance by the curve that was measured, wherever it is begun. */
-function correctedTable(finding: HandwheelFinding, distances: readonly number[], units: Units, width: number): Run[] {
+function correctedTable(
+  finding: HandwheelFinding,
+  distances: readonly number[],
+  sizes: Pick<Machine, "units" | "written">,
+  width: number,
+): Run[] {
+  const { units } = sizes;
   const starts = startsOver(finding);
   const { dial, handwheel } = finding;
   const rows = [...distances]
@@ -244,15 +277,10 @@ function correctedTable(finding: HandwheelFinding, distances: readonly number[],
       if (settings.every((setting) => setting === undefined)) return [];
       return [
         [
-          { text: units === "in" ? inches(fromMm(distance, "in")) : trimmed(distance, 4), weight: "bold" },
+          { text: sizeText(distance, sizes), weight: "bold" },
           ...settings.map(
             (setting): Cell => ({
-              text:
-                setting === undefined
-                  ? "–"
-                  : setting.divisions === undefined
-                    ? formatFixed(setting.turns, 3)
-                    : `${setting.wholeTurns} + ${formatFixed(setting.divisions, 1)}${setting.row === undefined ? "" : `, row ${setting.row}`}`,
+              text: setting === undefined ? "–" : settingFigures(finding, setting),
             }),
           ),
         ],
@@ -267,7 +295,7 @@ function correctedTable(finding: HandwheelFinding, distances: readonly number[],
     ...part("Corrected over the stretch that was measured", width),
     ...kept(
       paragraph(
-        `Turns${dial ? ` + divisions of ${dial.chosen.divisionLabel}` : ""}, counted from the turn of the readings at which the movement begins; – ends beyond what was measured.`,
+        `Turns${dial ? ` + what the dial then reads, ${figureUnit(finding)}` : ""}, counted from the turn of the readings at which the movement begins; – ends beyond what was measured.`,
         width,
         { size: size.small, gap: 0.5 },
       ),

@@ -1,0 +1,23 @@
+import { trimmedSize } from "../quantity/format.js";
+import type { LengthUnit } from "../quantity/length.js";
+
+/** Lengths, mm, that a file writes as a fraction or in another unit than its own, and how: 3.175 as "1/8 in". A size is shown as
+ *  it was given, since that is what is stamped on the drill. */
+export type Written = ReadonlyMap<number, string>;
+
+type Sizes = { readonly units: LengthUnit; readonly written?: Written };
+
+/** A size in words: "1/8 in", "5 mm", or in the reader's unit to `mmPlaces`, one more in inches. */
+export const asGiven = (mm: number, { units, written }: Sizes, mmPlaces = 3): string =>
+  written?.get(mm) ?? trimmedSize(mm, units, mmPlaces);
+
+/** The same where a heading holds the unit: "1/8", but "5 mm" under inches. */
+export const figureAsGiven = (mm: number, sizes: Sizes, mmPlaces = 3): string =>
+  asGiven(mm, sizes, mmPlaces).replace(new RegExp(` ${sizes.units}$`), "");
+
+/** How a length's own text is shown: with its unit, the inch always as "in". Undefined where it is a plain number. */
+export function writtenAs(text: string, units: LengthUnit): string | undefined {
+  const [, number = "", unit = ""] = /^([-+−\d.,/\s]*\d\.?)\s*(\D.*)?$/.exec(text.trim()) ?? [];
+  if (unit === "" && !number.includes("/")) return undefined;
+  return `${number.trim()} ${/^(?:["″]|in\.|inch|inches|)$/i.test(unit) ? (unit === "" ? units : "in") : unit}`;
+}

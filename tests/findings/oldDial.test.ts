@@ -1,0 +1,52 @@
+import { describe, expect, test } from "vitest";
+import { overview } from "../../src/cli/overview.js";
+import { oldSettingToRead } from "../../src/findings/settings.js";
+import { findingsOf, textsOf } from "../support/sheets.js";
+
+const wheel = (rest: string, units = "mm") =>
+  findingsOf(`name: L\nunits: ${units}\nhandwheels: [{ name: Cross slide, ${rest} }]\n`);
+const settingOf = (findings: ReturnType<typeof wheel>, distance: number) => {
+  const [finding] = findings.handwheels;
+  return finding && oldSettingToRead(finding, distance);
+};
+
+describe("the old dial says what it reads", () => {
+  test("travel, under a new dial that reads the diameter: it is told half of that", () => {
+    // 6 mm of diameter are 3 mm of slide: at a true 2.1 mm a turn one turn and 0.9 ÷ 2.1 of what it shows.
+    const old = settingOf(wheel("reads: diameter, feed: 2.1 mm, oldDial: { reads: travel, perTurn: 2 }"), 6);
+    expect(old).toMatchObject({ wholeTurns: 1, reading: expect.closeTo((0.9 / 2.1) * 2, 3) });
+    expect(old?.wrongBy).toBeCloseTo(3 * (2.1 / 2 - 1), 9);
+  });
+
+  test("diameter: what its maker meant is doubled where the file gives that alone", () => {
+    const given = "reads: diameter, feed: { perTurn: 2.1, nominal: 2 }, oldDial: { reads: diameter }";
+    expect(settingOf(wheel(given), 6)?.reading).toBeCloseTo((0.9 / 2.1) * 4, 3);
+  });
+
+  test("it is read in the unit that it is marked in", () => {
+    const findings = wheel("feed: 2.54 mm, distances: [5.08], oldDial: { reads: travel, perTurn: 0.125 in }");
+    expect(findings.handwheels[0]?.handwheel.oldDial?.unit).toBe("in");
+    expect(textsOf(findings, "turns")).toContain("the old dial shows 0.1250 in of travel in a turn");
+    expect(textsOf(findings, "turns")).toContain("travel, in");
+    const byScrew = wheel("feed: { perTurn: 2.1, nominal: 12 tpi }, oldDial: { reads: travel }");
+    expect(byScrew.handwheels[0]?.handwheel.oldDial?.unit).toBe("in");
+  });
+
+  test("where nobody says what it reads, it is not corrected, and the sheet says why", () => {
+    const findings = wheel("reads: diameter, feed: { perTurn: 2.1, nominal: 2 }");
+    expect(settingOf(findings, 6)).toBeUndefined();
+    expect(textsOf(findings, "turns")).toContain("what the old dial reads is not given (oldDial:)");
+  });
+});
+
+test("a dial made for the maker's feed is wrong by twice as much on diameter, wherever that is told", () => {
+  const rows = (reads: string) => textsOf(wheel(`reads: ${reads}, feed: { perTurn: 2.1, nominal: 2 }`), "turns");
+  expect(rows("diameter")).toContain("nominal, on diameter,");
+  // One turn: 2.1 mm of slide, 4.2 on diameter, where the maker meant 4.
+  expect(rows("diameter")).toContain(" 1 2.100 0.0827 4.200 4.000 −0.200 ");
+  expect(rows("travel")).toContain(" 1 2.100 0.0827 2.000 −0.100 ");
+  const said = (reads: string) =>
+    overview(wheel(`reads: ${reads}, feed: { perTurn: 2.1, nominal: 2 }`)).filter((line) => line.includes("nominal 2"));
+  expect(said("diameter").join()).toContain("0.2000 mm too little on diameter each turn");
+  expect(said("travel").join()).toContain("0.1000 mm too little each turn");
+});
