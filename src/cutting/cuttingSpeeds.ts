@@ -3,6 +3,7 @@ import { MM_PER_FOOT } from "../quantity/length.js";
 import { type SourceRange, weigh } from "./agreement.js";
 import { cuttingSpeeds } from "./data.js";
 import type { CuttingSpeed, Factor } from "./finding.js";
+import { hazardOf } from "./hazards.js";
 import { findMaterial } from "./materials.js";
 import { findOperation, type Operation } from "./operations.js";
 import { knurling, operationFactors, type PublishedFactor, toolFactors } from "./published/factors.js";
@@ -49,7 +50,9 @@ function ownSpeed({ material, tool, operation }: Asked, own: readonly OwnCutting
       findOperation(one.operation ?? "turning") === operation,
   );
   if (row === undefined) return undefined;
-  const { slowest, fastest, asGiven, source = "the machine file" } = row;
+  const { asGiven, source = "the machine file" } = row;
+  const limit = hazardOf(material)?.fastest ?? Number.POSITIVE_INFINITY;
+  const [slowest, fastest] = [Math.min(row.slowest, limit), Math.min(row.fastest, limit)];
   // With its figures as they were understood: a bare number in an inch file is feet a minute, and paper says so.
   const sources = [asGiven === undefined ? source : `${source} (${material}, ${asGiven})`];
   return {

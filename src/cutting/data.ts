@@ -6,6 +6,7 @@ import { elHofy } from "./published/elHofy.js";
 import { feedSheet } from "./published/feedSheet.js";
 import { jones } from "./published/jones.js";
 import { lightMetals } from "./published/lightMetals.js";
+import { magnesiumSheet } from "./published/magnesiumSheet.js";
 import { milton } from "./published/milton.js";
 import { navy } from "./published/navy.js";
 import { plasticsMachining } from "./published/plasticsMachining.js";
@@ -43,6 +44,7 @@ export const sources: readonly Source[] = [
   tapTable,
   tapSpeeds,
   feedSheet,
+  magnesiumSheet,
   plasticsMachining,
   tm1420,
   combustibleMetals,

@@ -50,8 +50,8 @@ export type SpeedChoice = {
   readonly diameter: number;
   readonly band: CuttingSpeed;
   readonly verdict: Verdict;
-  /** Which limit holds it, where one does. */
-  readonly heldBy?: "chuck" | "spindle";
+  /** Which limit holds it, where one does. `hand`: faster, the hand would feed too finely for chips that burn. */
+  readonly heldBy?: "chuck" | "spindle" | "hand";
   /** Absent when none can be recommended. */
   readonly speed?: SpeedFinding;
   /** Speed to run at: the position's, or for a variable motor what to set. Present whenever `speed` is. */

@@ -18,6 +18,10 @@ export function handFeed(feedPerRevolution: number, rpm: number, perTurn: number
   return { turnsPerMinute, secondsPerTurn, count: countWords(secondsPerTurn, divisions) };
 }
 
+/** The fastest spindle at which a hand still gives that feed; lengths mm, all > 0. */
+export const fastestFedRpm = (feedPerRevolution: number, perTurn: number): number =>
+  ((60 / fastestTurn) * perTurn) / feedPerRevolution;
+
 /** Minutes for a cut of `length`, mm; more than one pass takes as often as long. */
 export const cutMinutes = (length: number, feedPerRevolution: number, rpm: number): number =>
   length / (feedPerRevolution * rpm);

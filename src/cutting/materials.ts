@@ -1,6 +1,7 @@
 import { closest } from "../machine/closest.js";
 import { type Coolant, type Material, materials } from "./published/materials.js";
 
+const withSpeeds = materials.filter(({ withoutSpeeds }) => !withoutSpeeds);
 const names = materials.map(({ name }) => name);
 const otherNames = materials.flatMap(({ otherNames = [] }) => otherNames);
 const byAnyName: ReadonlyMap<string, Material> = new Map(
@@ -10,7 +11,14 @@ const byAnyName: ReadonlyMap<string, Material> = new Map(
 );
 const find = (name: string): Material | undefined => byAnyName.get(name.trim().toLowerCase());
 
-export const knownMaterials = (): string[] => [...names];
+/** Those with a published cutting speed. */
+export const knownMaterials = (): string[] => withSpeeds.map(({ name }) => name);
+
+/** Those too of which only coolant and dangers are known. */
+export const namedMaterials = (): string[] => [...names];
+
+/** Whether a source has a cutting speed for turning it; some are known by their names alone. */
+export const hasSpeeds = (name: string): boolean => withSpeeds.some((material) => material === find(name));
 
 /** The material's name in the data, whatever the case or the usual other name; undefined when it is not known. */
 export const findMaterial = (name: string): string | undefined => find(name)?.name;

@@ -1,5 +1,5 @@
-import { hazardOf } from "../cutting/hazards.js";
-import { findMaterial, knownMaterials, nearestMaterial } from "../cutting/materials.js";
+import { mind } from "../cutting/hazards.js";
+import { findMaterial, hasSpeeds, knownMaterials, nearestMaterial } from "../cutting/materials.js";
 import { workingDoubt } from "../dial/dialFinding.js";
 import type { DialFinding } from "../dial/finding.js";
 import { blurs } from "../dial/legibility.js";
@@ -30,24 +30,19 @@ export function remarks(findings: Findings): Remark[] {
   ];
 }
 
-/** What no speed is known for may burn or poison all the same. */
-function mind(material: string): string {
-  const hazard = hazardOf(material);
-  return hazard === undefined ? "" : `; mind: ${hazard.caution}`;
-}
-
 function unknownMaterials({ machine }: Findings): Remark[] {
-  const own = new Set(machine.work.cuttingSpeeds?.map(({ material }) => material.toLowerCase()));
+  const standard = (name: string) => findMaterial(name) ?? name.trim().toLowerCase();
+  const own = new Set(machine.work.cuttingSpeeds?.map(({ material }) => standard(material)));
   return machine.work.materials.flatMap((name, index) => {
-    if (own.has(name.toLowerCase()) || findMaterial(name)) return [];
-    const nearest = nearestMaterial(name);
+    if (own.has(standard(name)) || hasSpeeds(name)) return [];
+    const nearest = findMaterial(name) === undefined ? nearestMaterial(name) : undefined;
     return [
       {
         severity: "error",
         code: "unknown-material",
         path: ["work", "materials", index],
         what: `no cutting speeds are known for ${JSON.stringify(name)}`,
-        remedy: `${nearest ? `did you mean "${nearest}"?` : `known are ${knownMaterials().join(", ")}`}${mind(name)}`,
+        remedy: `${nearest ? `did you mean "${nearest}"?` : `give your own under cuttingSpeeds:, or take one of ${knownMaterials().join(", ")}`}${mind(name)}`,
       } satisfies Remark,
     ];
   });

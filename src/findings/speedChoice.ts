@@ -1,6 +1,8 @@
 import { chooseSpeed } from "../cutting/choose.js";
 import { cuttingSpeed } from "../cutting/cuttingSpeeds.js";
 import type { CuttingSpeed, SpeedChoice } from "../cutting/finding.js";
+import { fastestFedRpm } from "../cutting/handFeed.js";
+import { burns } from "./chipFire.js";
 import type { Findings } from "./findings.js";
 
 /** A cut to find a speed for. */
@@ -21,4 +23,21 @@ export function speedFor(cut: Cut, findings: Findings): SpeedChoice | undefined 
   const { machine, drive } = findings;
   const band = bandFor(cut, findings);
   return band && drive && chooseSpeed(cut.diameter, band, drive.speeds, machine.limits);
+}
+
+/** The position to cut at where a hand gives the feed per revolution, mm, by a wheel that moves `perTurn` mm a turn. Where fine
+ *  chips burn it is no faster than the hand keeps up with: behind it, the hand would feed more finely. */
+export function speedToFeed(
+  cut: Cut,
+  { feed, perTurn }: { readonly feed: number; readonly perTurn: number },
+  findings: Findings,
+): SpeedChoice | undefined {
+  const free = speedFor(cut, findings);
+  const handRpm = fastestFedRpm(feed, perTurn);
+  if (free?.rpm === undefined || free.rpm <= handRpm || !burns(cut.material)) return free;
+  const { machine } = findings;
+  // A limit like the spindle's, of its own name.
+  const limits = { ...machine.limits, spindleRpm: Math.min(handRpm, machine.limits.spindleRpm ?? handRpm) };
+  const held = speedFor(cut, { ...findings, machine: { ...machine, limits } });
+  return held && { ...held, verdict: "held by a limit", heldBy: "hand" };
 }

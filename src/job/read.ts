@@ -1,4 +1,5 @@
-import { findMaterial, knownMaterials, nearestMaterial } from "../cutting/materials.js";
+import { mind } from "../cutting/hazards.js";
+import { findMaterial, namedMaterials, nearestMaterial } from "../cutting/materials.js";
 import { closest } from "../machine/closest.js";
 import { readDocument } from "../machine/document.js";
 import type { LengthText } from "../machine/fields.js";
@@ -70,7 +71,7 @@ function assemble(file: JobFile, report: (remark: Remark) => void): Job {
       ["material"],
       "unknown-material",
       `no cutting speeds are known for "${file.material}"`,
-      nearest ? `did you mean "${nearest}"?` : `known are ${knownMaterials().join(", ")}`,
+      `${nearest ? `did you mean "${nearest}"?` : `known are ${namedMaterials().join(", ")}`}${mind(file.material)}`,
     );
   }
   const bar = { diameter: mm(file.bar.diameter), out: mm(file.bar.out), supported: file.bar.supported ?? false };

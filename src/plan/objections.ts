@@ -2,6 +2,7 @@ import type { Findings } from "../findings/findings.js";
 import { tenthOfDivision } from "../findings/settings.js";
 import type { Job, JobStep } from "../job/job.js";
 import { dieBlank, tappingHole, threadNamed } from "../thread/thread.js";
+import { byHandWords } from "./chips.js";
 import type { PlannedStep } from "./plannedStep.js";
 import { type Show, showIn } from "./words.js";
 
@@ -49,13 +50,17 @@ export function stepObjections(planned: PlannedStep, job: Job, { drive, machine 
     // On diameter both count twice; ± on either side of the size.
     const holds = 4 * Math.hypot(tenthOfDivision(depthWheel), 2 * (depthWheel.feed?.fit?.residualDeviation ?? 0));
     if (holds > wanted.tolerance)
-      found.push(`${show(wanted.tolerance)} is finer than this slide holds, about ${show(holds)}: finish by hand.`);
+      found.push(
+        `${show(wanted.tolerance)} is finer than this slide holds, about ${show(holds)}: ${byHandWords(job)}.`,
+      );
   }
   if (planned.byHand) return found;
   if (drive === undefined) return [...found, "the file has no drive: the speed is yours to choose, slow first."];
   if (speed === undefined) return [...found, `no cutting speed is known for ${job.material} with ${job.tool}.`];
   // That no speed is known stands once, above all steps.
-  if (speed.speed === undefined && speed.verdict !== "no speed is known")
+  if (speed.heldBy === "hand" && speed.speed === undefined)
+    found.push(`at every position the hand would feed ${job.material} too finely, and fine chips burn: do not run it.`);
+  else if (speed.speed === undefined && speed.verdict !== "no speed is known")
     found.push(
       `even the slowest position is too fast for this diameter${machine.limits.chuckRpm === undefined ? "" : " or beyond the chuck's limit"}: do not run it.`,
     );

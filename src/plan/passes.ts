@@ -11,20 +11,20 @@ export type Pass = {
   readonly setting?: Setting;
 };
 
-/** Passes down to `depth`: equal rough cuts, then what `finish` leaves, then (`spring`) once more at the same setting. Depths
+/** Passes down to `depth`: equal rough cuts, then what `finish` leaves (undefined: one as deep as the others), then (`spring`) once more at the same setting. Depths
  *  are those that the dial can be set to, to the tenth of a division; so rough cuts are planned a tenth lighter than `cut`,
  *  and none comes out deeper. All mm of travel, > 0. */
 export function passes(
   depth: number,
   cut: number,
-  finish: number,
+  finish: number | undefined,
   wheel: HandwheelFinding | undefined,
   spring: boolean,
 ): Pass[] {
-  const last = Math.min(finish, cut, depth);
-  const rough = depth - last;
   const tenth = wheel === undefined ? 0 : tenthOfDivision(wheel);
   const most = Math.max(cut - tenth, cut / 2);
+  const last = finish === undefined ? depth / Math.ceil(depth / most - 1e-9) : Math.min(finish, cut, depth);
+  const rough = depth - last;
   const count = rough < 1e-9 ? 0 : Math.max(1, Math.ceil(rough / most - 1e-9));
   const totals = Array.from({ length: count }, (_, index) => (rough * (index + 1)) / count);
   const kinds: Pass["kind"][] = totals.map(() => "rough");

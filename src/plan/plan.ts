@@ -1,14 +1,13 @@
-import type { SpeedChoice } from "../cutting/finding.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import { type Role, wheelFor } from "../findings/roles.js";
 import { settingToMove } from "../findings/settings.js";
-import { speedFor } from "../findings/speedChoice.js";
 import { speedDoubt } from "../findings/speedDoubt.js";
 import type { Job, JobStep, Reduce } from "../job/job.js";
 import { toDegrees } from "../quantity/angle.js";
 import { halfAngle } from "../taper/taper.js";
 import { dieBlank, tappingHole, threadNamed, turnsFor, USUAL_ENGAGEMENT } from "../thread/thread.js";
-import { feedOf } from "./feed.js";
+import { chipNotes, lastCut, mayScrape, wetWords } from "./chips.js";
+import { type Fed, type FedCut, speedAndFeed } from "./feed.js";
 import { barObjections, orderObjections, stepObjections } from "./objections.js";
 import { passes } from "./passes.js";
 import type { PlannedStep } from "./plannedStep.js";
@@ -42,53 +41,56 @@ const lastFacingCut = 0.1;
 const nearHole = 0.35;
 
 type WheelOf = (role: Role) => HandwheelFinding | undefined;
-type SpeedOf = (operation: string, diameter: number) => SpeedChoice | undefined;
+type CutOf = (cut: FedCut, wheel: HandwheelFinding | undefined) => Fed;
+/** What the fineness of its chips asks of a step. */
+type NotesOf = (fed: Fed) => string[];
 
 function planned(step: JobStep, job: Job, findings: Findings, before: readonly JobStep[]): PlannedStep {
   const wheel: WheelOf = (role) => wheelFor(role, findings.handwheels);
-  const speed: SpeedOf = (operation, diameter) =>
-    speedFor({ operation, diameter, material: job.material, tool: job.tool }, findings);
+  const cut: CutOf = (wanted, by) => speedAndFeed(wanted, by, job, findings);
+  const { units } = findings.machine;
+  const chips: NotesOf = ({ published }) => chipNotes(job, step.do, published, units);
   const show = showIn(findings.machine, job);
   switch (step.do) {
     case "face": {
       // The finer slide divides the depth better.
       const along = wheel("swivelled") ?? wheel("along");
-      const chosen = speed("facing", step.diameter);
+      const fed = cut({ operation: "facing", diameter: step.diameter, fed: "finishing" }, wheel("across"));
       return {
         ...begun(step, `face off ${show(step.depth)}`, "facing or knife tool", along),
-        ...(chosen && { speed: chosen }),
-        passes: passes(step.depth, step.cut, Math.min(lastFacingCut, step.depth), along, false),
-        ...feedOf("finishing", chosen, wheel("across"), job),
+        ...fed,
+        passes: passes(step.depth, step.cut, lastCut(lastFacingCut, job), along, false),
         notes: [
           "Lock the slide that sets the depth. Feed from the outside in; the dial's zero for lengths is this face.",
+          ...chips(fed),
         ],
       };
     }
     case "turn":
     case "shoulder":
     case "bore":
-      return reduced(step, job, wheel, speed, show);
+      return reduced(step, job, wheel, cut, chips, show);
     case "taper":
-      return tapered(step, job, wheel, speed, show);
+      return tapered(step, job, wheel, cut, chips, show);
     case "part": {
       const along = wheel("along");
-      const chosen = speed("parting", step.diameter);
+      const fed = cut({ operation: "parting", diameter: step.diameter, fed: "parting" }, wheel("across"));
       const beyond = step.length + step.blade;
       return {
         ...begun(step, `part off ${show(step.length)} long`, `parting blade, ${show(step.blade)} wide`, undefined),
-        ...(chosen && { speed: chosen }),
+        ...fed,
         passes: [],
         ...(along && lengthBy(along, beyond)),
-        ...feedOf("parting", chosen, wheel("across"), job),
         notes: [
           `Touch the face with the blade's chuck-side edge, then move on by the length and the blade's width, ${show(beyond)}.`,
-          "Close to the chuck, slide locked, steady hand, oil for steel. Never catch the part by hand.",
+          `Close to the chuck, slide locked, steady hand. Never catch the part by hand.${wetWords(job)}`,
+          ...chips(fed),
         ],
       };
     }
     case "drill":
     case "ream":
-      return holed(step, job, wheel, speed, show);
+      return holed(step, job, wheel, cut, chips, show);
     case "tap":
     case "die":
       return threaded(step, before, wheel, show);
@@ -112,13 +114,15 @@ function reduced(
   step: { readonly do: "turn" | "shoulder" | "bore" } & Reduce,
   job: Job,
   wheel: WheelOf,
-  speed: SpeedOf,
+  cut: CutOf,
+  chips: NotesOf,
   show: Show,
 ): PlannedStep {
   const bore = step.do === "bore";
   const across = wheel("across");
   const along = wheel("along");
-  const chosen = speed(bore ? "boring" : "turning", bore ? step.to : step.from);
+  const operation = bore ? "boring" : "turning";
+  const fed = cut({ operation, diameter: bore ? step.to : step.from, fed: "finishing" }, along);
   const sense = bore ? "outward, towards you" : "inward";
   const tool = bore ? "boring tool" : step.do === "shoulder" ? "knife tool, square to the axis" : "turning tool";
   const halved = across?.handwheel.reads === "diameter" ? "" : ", halved, since this dial reads travel";
@@ -129,14 +133,14 @@ function reduced(
       tool,
       across,
     ),
-    ...(chosen && { speed: chosen }),
-    passes: passes(Math.abs(step.from - step.to) / 2, step.cut, step.finish, across, true),
+    ...fed,
+    passes: passes(Math.abs(step.from - step.to) / 2, step.cut, lastCut(step.finish, job), across, mayScrape(job)),
     ...(along && lengthBy(along, step.length)),
-    ...feedOf("finishing", chosen, along, job),
     notes: [
       `Touch the ${show(step.from)} diameter lightly, coming ${sense}, and set the dial to 0 there. Come to every reading ${sense}; if you overshoot, go back half a turn${lostMotionWords(across)} and come again.`,
       ...(bore ? ["Outward the dial runs backwards: count turns and divisions against its numbers."] : []),
       `Before the finish cut: stop, measure. What is left on diameter = ${bore ? "wanted − measured" : "measured − wanted"}; turn the dial on by that${halved}.`,
+      ...chips(fed),
     ],
     wanted: { diameter: step.to, ...(step.tolerance !== undefined && { tolerance: step.tolerance }) },
   };
@@ -153,14 +157,15 @@ function tapered(
   step: Extract<JobStep, { do: "taper" }>,
   job: Job,
   wheel: WheelOf,
-  speed: SpeedOf,
+  cut: CutOf,
+  chips: NotesOf,
   show: Show,
 ): PlannedStep {
   const across = wheel("across");
   const swivelled = wheel("swivelled");
   const angle = halfAngle(step.large, step.small, step.length);
   const slope = step.length / Math.cos(angle);
-  const chosen = speed("turning", step.large);
+  const fed = cut({ operation: "turning", diameter: step.large, fed: "finishing" }, swivelled);
   return {
     ...begun(
       step,
@@ -168,13 +173,13 @@ function tapered(
       "turning tool, exactly at centre height",
       across,
     ),
-    ...(chosen && { speed: chosen }),
-    passes: passes((step.large - step.small) / 2, step.cut, step.finish, across, true),
+    ...fed,
+    passes: passes((step.large - step.small) / 2, step.cut, lastCut(step.finish, job), across, mayScrape(job)),
     ...(swivelled && lengthBy(swivelled, slope)),
-    ...feedOf("finishing", chosen, swivelled, job),
     notes: [
       `Swing the top slide by ${toDegrees(angle).toFixed(3)}°, half the included angle; the tapers sheet shows which way. Feed with the top slide alone, carriage locked.`,
       "Depths count at the small end. Prove the angle after the second cut: measure both ends.",
+      ...chips(fed),
     ],
     wanted: { diameter: step.small },
   };
@@ -184,12 +189,17 @@ function holed(
   step: Extract<JobStep, { do: "drill" | "ream" }>,
   job: Job,
   wheel: WheelOf,
-  speed: SpeedOf,
+  cut: CutOf,
+  chips: NotesOf,
   show: Show,
 ): PlannedStep {
   const barrel = wheel("barrel");
   const drill = step.do === "drill";
-  const chosen = speed(drill ? "drilling" : "reaming", step.diameter);
+  const { diameter } = step;
+  const fed = cut(
+    drill ? { operation: "drilling", diameter, fed: "drilling" } : { operation: "reaming", diameter },
+    barrel,
+  );
   return {
     ...begun(
       step,
@@ -197,16 +207,18 @@ function holed(
       drill ? "twist drill" : "reamer",
       undefined,
     ),
-    ...(chosen && { speed: chosen }),
+    ...fed,
     passes: [],
     ...(barrel && lengthBy(barrel, step.depth)),
-    ...(drill ? feedOf("drilling", chosen, barrel, job, step.diameter) : {}),
-    notes: drill
-      ? [
-          "Start with a centre drill. Draw the drill out to clear it each time it has gone in by its own diameter.",
-          "The depth counts from where the full diameter enters; the point goes deeper by about a third of the diameter.",
-        ]
-      : ["Ream in one steady pass, oil, and never turn it backwards."],
+    notes: [
+      ...(drill
+        ? [
+            "Start with a centre drill. Draw the drill out to clear it each time it has gone in by its own diameter.",
+            "The depth counts from where the full diameter enters; the point goes deeper by about a third of the diameter.",
+          ]
+        : [`Ream in one steady pass, and never turn it backwards.${wetWords(job)}`]),
+      ...chips(fed),
+    ],
   };
 }
 

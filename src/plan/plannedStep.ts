@@ -1,3 +1,4 @@
+import type { FeedRange } from "../cutting/feeds.js";
 import type { SpeedChoice } from "../cutting/finding.js";
 import type { HandFeed } from "../cutting/handFeed.js";
 import type { Setting } from "../dial/setting.js";
@@ -13,6 +14,8 @@ export type PlannedStep = {
   /** The spindle is turned by hand. */
   readonly byHand: boolean;
   readonly speed?: SpeedChoice;
+  /** Feed per revolution in print. */
+  readonly published?: FeedRange;
   /** By the handwheel that feeds the cut. */
   readonly feed?: HandFeed;
   readonly feedWheel?: string;

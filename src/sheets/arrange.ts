@@ -68,9 +68,9 @@ export function arrange(findings: Findings, template: Template): Arranged {
 
   const pages = subjects(findings, template).flatMap(({ title, handwheels }) => {
     const named = template.blocks.flatMap(({ block }) => (blocks[block] as Block).materials?.(findings) ?? []);
-    const head = materialCautions(named, inner.width);
-    const below = head.length === 0 ? 0 : 2.5;
-    const height = inner.height - head.reduce((sum, run) => sum + (run.gap ?? 0) + run.drawing.height, below);
+    // On every page: one may lie apart from the others.
+    const [head, taken] = stacked(materialCautions(named, inner.width));
+    const height = inner.height - taken;
     const drawn = template.blocks.map(({ block, settings }) => ({
       block,
       runs: (blocks[block] as Block).draw({ findings, handwheels, settings, width: inner.width, height }),
@@ -78,10 +78,11 @@ export function arrange(findings: Findings, template: Template): Arranged {
     // Words that go with a sheet's subject are no sheet without it.
     const subject = drawn.filter(({ block }) => !accompanying.includes(block));
     if (subject.length > 0 && subject.every(({ runs }) => runs.length === 0)) return [];
-    const [first, ...rest] = drawn.flatMap(({ runs }): readonly Run[] => runs);
-    if (first === undefined) return [];
-    const runs = [...head, { ...first, gap: Math.max(first.gap ?? 0, below) }, ...rest];
-    return flow(runs, inner.height).map((marks) => ({ title, marks }));
+    const runs = drawn.flatMap(({ runs }): readonly Run[] => runs);
+    return flow(runs, height).map((marks) => ({
+      title,
+      marks: marks && taken > 0 ? [...head, group({ x: 0, y: taken }, marks)] : marks,
+    }));
   });
   if (pages.length === 0) return { missing: "the file holds nothing that this sheet shows" };
   if (pages.some(({ marks }) => marks === undefined))
@@ -120,6 +121,18 @@ export function arrange(findings: Findings, template: Template): Arranged {
       ...(template.uncorrected && { uncorrected: true }),
     },
   };
+}
+
+/** Runs one below the other, and the height they take with the room below them; none for none. */
+function stacked(runs: readonly Run[]): [marks: Mark[], height: number] {
+  const marks: Mark[] = [];
+  let y = 0;
+  for (const { drawing, gap = 0 } of runs) {
+    y += marks.length === 0 ? 0 : gap;
+    marks.push(group({ x: 0, y }, drawing.marks));
+    y += drawing.height;
+  }
+  return [marks, marks.length === 0 ? 0 : y + 2.5];
 }
 
 /** A card that is wider than high lies across the page. */

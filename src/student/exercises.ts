@@ -1,3 +1,4 @@
+import { hazardOf } from "../cutting/hazards.js";
 import type { DialFinding } from "../dial/finding.js";
 import type { Setting } from "../dial/setting.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
@@ -110,7 +111,7 @@ function lengthExercise(wheel: HandwheelFinding, { machine }: Findings, throws: 
 
 function speedExercises(findings: Findings, throws: Dice): Exercise[] {
   const { drive, machine } = findings;
-  const [first, ...rest] = machine.work.materials;
+  const [first, ...rest] = machine.work.materials.filter((material) => !hazardOf(material)?.notAlone);
   const [small, ...larger] = machine.work.diameters;
   if (drive === undefined || first === undefined || small === undefined) return [];
   const asked = [throws.pick([first, ...rest]), throws.pick([first, ...rest])];

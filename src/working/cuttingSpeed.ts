@@ -1,5 +1,6 @@
 import { inward } from "../cutting/choose.js";
 import type { CuttingSpeed } from "../cutting/finding.js";
+import { hazardsOf, mind } from "../cutting/hazards.js";
 import { figureWords } from "../cutting/published/source.js";
 import { rpmFor } from "../cutting/rates.js";
 import { sourceTitle } from "../cutting/sources.js";
@@ -33,7 +34,7 @@ function explainOne(findings: Findings, operation: string, row: number, column: 
   const [material = "", diameter = 0] = [materials[row], diameters[column]];
   const choice = speedFor({ operation, material, diameter }, findings);
   if (choice === undefined || drive === undefined)
-    return { missing: `no cutting speed is known for ${operation} ${material} with ${tool}` };
+    return { missing: `no cutting speed is known for ${operation} ${material} with ${tool}${mind(material)}` };
   const { band } = choice;
   const titles = band.sources.map(sourceTitle).join("; ");
   const source = `${titles}${band.confidence === "memory" ? " (part of it from memory)" : ""}`;
@@ -72,6 +73,8 @@ function explainOne(findings: Findings, operation: string, row: number, column: 
       choice.heldBy === undefined ? choice.verdict : `${choice.verdict}: the ${choice.heldBy}'s`,
       ...(operation === "facing" || operation === "parting" ? inwardNotes(diameter, band, findings) : []),
       ...rowNotes(band),
+      // The sentence's own full stop is set where notes are printed.
+      ...hazardsOf([material]).map(({ caution }) => caution.replace(/\.$/, "")),
     ],
   };
 }

@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { remarks } from "../../src/findings/remarks.js";
 import { bandFor } from "../../src/findings/speedChoice.js";
 import { findingsOf } from "../support/sheets.js";
 
@@ -23,5 +24,23 @@ test.each([
     const found = band(units, speed);
     expect(found?.slowest).toBeCloseTo(least, 9);
     expect(found?.sources).toEqual([`the machine file (${words})`]);
+  },
+);
+
+test.each(["magnesium", "magnesium AZ31"])(
+  "a row of one's own does not bring %s above 700 ft/min, and is questioned (USAF T.O. 1-1A-9, ch. 4, safety practices; read)",
+  (material) => {
+    const found = (speed: string) =>
+      findingsOf(
+        `name: L\nwork: { materials: [${material}], cuttingSpeeds: [{ material: ${material}, speed: ${speed} }] }\n`,
+      );
+    const wild = found("[200, 900]");
+    expect(bandFor({ operation: "turning", material, diameter: 10 }, wild)).toMatchObject({
+      slowest: 200,
+      fastest: expect.closeTo(213.36, 9),
+      most: expect.closeTo(213.36, 9),
+    });
+    expect(remarks(wild)).toMatchObject([{ severity: "warning", code: "may-burn" }]);
+    expect(remarks(found("[150, 213]"))).toEqual([]);
   },
 );

@@ -2,12 +2,11 @@ import { hazardsOf } from "../../cutting/hazards.js";
 import { sourceTitle } from "../../cutting/sources.js";
 import type { Run } from "./block.js";
 import { cautionRuns } from "./cautions.js";
-import { kept } from "./runs.js";
 import { size } from "./style.js";
 import { paragraph } from "./table.js";
 
-/** What burns or poisons in the materials that a sheet names, with its sources; it stays with what follows. Nothing where
- *  nothing does. */
+/** What burns or poisons in the materials that a sheet names, with its sources, for the head of each of its pages. Nothing
+ *  where nothing does. */
 export function materialCautions(materials: readonly string[], width: number): Run[] {
   const found = hazardsOf(materials);
   if (found.length === 0) return [];
@@ -15,12 +14,12 @@ export function materialCautions(materials: readonly string[], width: number): R
     ({ material, source, where }) =>
       `${material}: ${sourceTitle(source)}${where === sourceTitle(source) ? "" : `, ${where}`}`,
   );
-  return kept([
+  return [
     ...cautionRuns(
       found.map(({ caution }) => caution),
       width,
       "bold",
     ),
     ...paragraph(`${sources.join("; ")}.`, width, { size: size.tiny, gap: 0.3 }),
-  ]);
+  ];
 }

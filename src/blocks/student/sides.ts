@@ -1,3 +1,4 @@
+import { hazardOf } from "../../cutting/hazards.js";
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { group, line, text } from "../../drawing/shapes.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
@@ -179,7 +180,9 @@ function speeds(findings: Findings, most: number, width: number): Drawing[] {
   const rows = materials.slice(0, most).map((material): Cell[] => [
     { text: material, weight: "bold" },
     ...sizes.map((diameter): Cell => {
-      const choice = speedFor({ operation: "turning", material, diameter }, findings);
+      const choice = hazardOf(material)?.notAlone
+        ? undefined
+        : speedFor({ operation: "turning", material, diameter }, findings);
       if (choice?.speed === undefined || choice.rpm === undefined) return { text: "ask", ink: "accent" };
       const doubt = choiceDoubt(choice.speed, machine.limits);
       const note = `${formatFixed(choice.rpm, 0)} rpm`;

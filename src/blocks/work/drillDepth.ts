@@ -2,9 +2,10 @@ import { drillSizes } from "../../cutting/drillSizes.js";
 import { feedPerRevolution } from "../../cutting/feeds.js";
 import { handFeed } from "../../cutting/handFeed.js";
 import { sourceTitle } from "../../cutting/sources.js";
+import { burning, burns, DRILL_TO_THE_END } from "../../findings/chipFire.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { drillingWheel, wheelNamed } from "../../findings/roles.js";
-import { speedFor } from "../../findings/speedChoice.js";
+import { speedToFeed } from "../../findings/speedChoice.js";
 import type { Units } from "../../machine/machine.js";
 import { formatFixed, trimmed } from "../../quantity/format.js";
 import { fromMm, inMm, mmPer } from "../../quantity/length.js";
@@ -22,11 +23,14 @@ export const drillDepth = block(
     const { handwheels } = findings;
     const wheel = settings.handwheel === "" ? drillingWheel(handwheels) : wheelNamed(settings.handwheel, handwheels);
     if (wheel?.feed === undefined)
-      return paragraph(
-        "Depth per turn: the file has no handwheel named as a barrel or a quill with a feed; give it one, or name it in the sheet (handwheel:).",
-        width,
-        { size: size.small, gap: 3 },
-      );
+      return [
+        ...paragraph(
+          "Depth per turn: the file has no handwheel named as a barrel or a quill with a feed; give it one, or name it in the sheet (handwheel:).",
+          width,
+          { size: size.small, gap: 3 },
+        ),
+        ...whereChipsBurn(findings, width),
+      ];
     const unit = mmPer[machine.units];
     const { perTurn } = wheel.feed;
     const places = machine.units === "mm" ? 2 : 3;
@@ -46,9 +50,19 @@ export const drillDepth = block(
         drillFeed(findings, wheel, perTurn, machine.units === "mm" ? settings.drillsMm : settings.drillsIn, width),
         height,
       ),
+      ...whereChipsBurn(findings, width),
     ];
   },
 );
+
+const whereChipsBurn = ({ machine }: Findings, width: number): Run[] =>
+  burning(machine.work.materials).flatMap((material) =>
+    paragraph(
+      `Fine chips of ${material} burn. ${DRILL_TO_THE_END} Where the hand lags behind a coarse feed, take a slower position.`,
+      width,
+      { size: size.small, weight: "bold", ink: "accent", gap: 0.6 },
+    ),
+  );
 
 function drillFeed(
   findings: Findings,
@@ -65,14 +79,16 @@ function drillFeed(
   const feedFigure = (mm: number) => formatFixed(fromMm(mm, units), units === "mm" ? 3 : 4);
   const rows = sizes.flatMap((diameter): Cell[][] => {
     const feed = feedPerRevolution(material, "drilling", diameter);
-    const rpm = speedFor({ operation: "drilling", material, diameter }, findings)?.rpm;
-    if (feed === undefined || rpm === undefined) return [];
+    if (feed === undefined) return [];
+    const cut = { operation: "drilling", material, diameter };
+    const rpm = speedToFeed(cut, { feed: feed.from, perTurn }, findings)?.rpm;
+    if (rpm === undefined) return [];
     const { turnsPerMinute, count } = handFeed(feed.from, rpm, perTurn);
     return [
       [
         { text: drillName(diameter, units), weight: "bold" },
         { text: formatFixed(rpm, 0) },
-        { text: `${feedFigure(feed.from)}–${feedFigure(feed.to)}` },
+        { text: feed.from === feed.to ? feedFigure(feed.to) : `${feedFigure(feed.from)}–${feedFigure(feed.to)}` },
         { text: formatFixed(turnsPerMinute, 0) },
         { text: count },
       ],
@@ -84,14 +100,20 @@ function drillFeed(
     { heading: ["drill", units], align: units === "mm" ? "decimal" : "end" },
     { heading: ["rpm"], align: "decimal" },
     { heading: ["feed per revolution", units], align: "middle" },
-    { heading: [`turns of the ${handwheel.name.toLowerCase()}`, "a minute, at the least feed"], align: "decimal" },
+    {
+      heading: [
+        `turns of the ${handwheel.name.toLowerCase()}`,
+        burns(material) ? "a minute" : "a minute, at the least feed",
+      ],
+      align: "decimal",
+    },
     { heading: ["what to count"], align: "start" },
   ];
   return [
     ...heading(`Feeding the drill in ${material}`, width, 2, size.body),
     ...table(columns, rows, { width, size: size.small }),
     ...paragraph(
-      `Feeds from ${sources.map(sourceTitle).join("; ")}. Ease off as the drill breaks through; draw it out to clear chips when the hole is three drills deep.`,
+      `Feeds from ${sources.map(sourceTitle).join("; ")}${burns(material) ? ", the coarsest for each drill, and no speed at which a hand feeds more finely" : ". Ease off as the drill breaks through"}; draw it out to clear chips when the hole is three drills deep.`,
       width,
       { size: size.tiny, gap: 0.6 },
     ),

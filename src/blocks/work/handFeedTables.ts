@@ -1,6 +1,7 @@
-import { feedPerRevolution } from "../../cutting/feeds.js";
+import { feedPerRevolution, leastFeed } from "../../cutting/feeds.js";
 import { cutMinutes, handFeed } from "../../cutting/handFeed.js";
 import { sourceTitle } from "../../cutting/sources.js";
+import { burning, feedWords, leastFeedWords } from "../../findings/chipFire.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { heldByLimit } from "../../findings/limits.js";
 import { speedDoubt } from "../../findings/speedDoubt.js";
@@ -21,11 +22,16 @@ export const handFeedTables = block(
     const { drive, machine } = findings;
     if (drive === undefined) return [];
     const { units } = machine;
-    const feeds = settings[units].map((feed) => feed * mmPer[units]);
+    const { materials } = machine.work;
+    const feeds = offered(
+      settings[units].map((feed) => feed * mmPer[units]),
+      materials,
+    );
     const length = units === "mm" ? settings.lengthMm : settings.lengthIn;
     const known = drive.speeds.filter(({ from }) => from !== "unknown");
-    const doubt = speedDoubt(findings).flatMap((words) => paragraph(words, width, { ink: "accent", weight: "bold" }));
-    if (known.length === 0) return doubt;
+    const told = [...speedDoubt(findings), ...burning(materials).map((material) => leastFeedWords(material, units))];
+    const head = told.flatMap((words) => paragraph(words, width, { ink: "accent", weight: "bold" }));
+    if (known.length === 0) return head;
     const tables = handwheels.flatMap((finding): Run[] => {
       if (finding.feed === undefined) return [];
       const { perTurn } = finding.feed;
@@ -33,9 +39,9 @@ export const handFeedTables = block(
       const columns: Column[] = [
         { heading: ["position"], align: "start", stretch: 0 },
         { heading: ["rpm"], align: "decimal", stretch: 0 },
-        ...feeds.flatMap((feed, index): Column[] => [
+        ...feeds.flatMap(({ feed, name, notFor }): Column[] => [
           {
-            heading: [words[index] ?? "feed", `${trimmed(feed / mmPer[units], 4)} ${units}`, "turns/min"],
+            heading: [name, ...notFor, feedWords(feed, units), "turns/min"],
             align: "decimal",
           },
           { heading: ["s a turn"], align: "decimal" },
@@ -48,7 +54,7 @@ export const handFeedTables = block(
         heldByLimit(speed, machine.limits)
           ? { text: formatFixed(speed.rpm, 0), ink: "accent", note: "beyond the limit" }
           : { text: formatFixed(speed.rpm, 0) },
-        ...feeds.flatMap((feed): Cell[] => {
+        ...feeds.flatMap(({ feed }): Cell[] => {
           const { turnsPerMinute, secondsPerTurn, count } = handFeed(feed, speed.rpm, perTurn, divisions);
           const able = count !== "too fast by hand";
           return [
@@ -66,9 +72,27 @@ export const handFeedTables = block(
       ];
       return whole(runs, height);
     });
-    return [...doubt, ...tables];
+    return [...head, ...tables];
   },
 );
+
+/** A feed per revolution, mm; `notFor`: words for the materials whose fine chips burn at it. */
+type Offer = { readonly feed: number; readonly name: string; readonly notFor: readonly string[] };
+
+/** The wished feeds, finest first. Where a material's fine chips burn, the coarsest is raised to the least that is published for
+ *  it, and the finer ones are not for it; where all materials are such they are left out. */
+function offered(wished: readonly number[], materials: readonly string[]): Offer[] {
+  const fires = burning(materials);
+  const coarsest = Math.max(...wished, ...fires.map((material) => leastFeed(material)?.from ?? 0));
+  const last = wished.length - 1;
+  return wished.flatMap((wish, index): Offer[] => {
+    const feed = index === last ? coarsest : wish;
+    const fine = fires.filter((material) => feed < (leastFeed(material)?.from ?? coarsest) * (1 - 1e-9));
+    if (fine.length > 0 && fine.length === new Set(materials).size) return [];
+    const short = fine.length === 1 && (fine[0]?.length ?? 0) <= 12 ? fine[0] : "what burns";
+    return [{ feed, name: words[index] ?? "feed", notFor: fine.length === 0 ? [] : [`not ${short}`] }];
+  });
+}
 
 /** What the sources print for the file's materials: above all for big lathes. */
 export const publishedFeedLines = block({}, ({ findings, width }): Run[] => {
@@ -76,10 +100,10 @@ export const publishedFeedLines = block({}, ({ findings, width }): Run[] => {
   const { units } = machine;
   const { materials } = machine.work;
   const unit = mmPer[units];
-  const show = (from: number, to: number) =>
-    from === to
-      ? trimmed(to / unit, units === "mm" ? 2 : 4)
-      : `${trimmed(from / unit, units === "mm" ? 2 : 4)}–${trimmed(to / unit, units === "mm" ? 2 : 4)}`;
+  const show = (from: number, to: number) => {
+    const [least, most] = [from, to].map((feed) => trimmed(feed / unit, units === "mm" ? 2 : 4));
+    return least === most ? most : `${least}–${most}`;
+  };
   const found = materials.flatMap((material) => {
     const finishing = feedPerRevolution(material, "finishing");
     const roughing = feedPerRevolution(material, "roughing");
@@ -93,9 +117,10 @@ export const publishedFeedLines = block({}, ({ findings, width }): Run[] => {
   });
   const parting = feedPerRevolution("mild steel", "parting");
   if (found.length === 0 || parting === undefined) return [];
+  const fires = burning(materials);
   const sources = [...new Set([...found.flatMap(({ sources }) => sources), ...parting.sources])].map(sourceTitle);
   return paragraph(
-    `Published feeds per revolution, ${units}, for full-size lathes, so the roughing ones are a light machine's most: ${found.map(({ words }) => words).join("; ")}; parting ${show(parting.from, parting.to)}. From: ${sources.join("; ")}.`,
+    `Published feeds per revolution, ${units}, for full-size lathes, so the roughing ones are a light machine's most: ${found.map(({ words }) => words).join("; ")}; parting ${show(parting.from, parting.to)}${fires.length === 0 ? "" : `, but not ${fires.join(", ")}`}. From: ${sources.join("; ")}.`,
     width,
     { size: size.tiny, gap: 3 },
   );

@@ -157,6 +157,7 @@ function speedWords({ speed }: PlannedStep): string {
 function verdict({ speed }: PlannedStep, limits: Limits): string {
   const doubt = choiceDoubt(speed?.speed, limits);
   if (doubt !== "") return `, ${doubt}`;
+  if (speed?.heldBy === "hand") return ", as fast as a hand can feed it";
   if (speed?.verdict === "slower than the band") return ", slower than the material would bear";
   return speed?.verdict === "held by a limit" ? ", held by a limit" : "";
 }

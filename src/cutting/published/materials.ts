@@ -6,6 +6,8 @@ export type Material = {
   /** Other names that the trade uses for it. */
   readonly otherNames?: readonly string[];
   readonly coolant: Coolant;
+  /** Known by name alone: no source has a cutting speed for turning it. */
+  readonly withoutSpeeds?: true;
   /** Fed as plastics in general. */
   readonly plastic?: true;
 };
@@ -17,9 +19,10 @@ const air: Coolant = {
   words: "dry, or a little air; keep it cool",
   caution: "Plastics soften and wrap round the tool: stop to clear chips.",
 };
+const askSupplier: Coolant = { words: "only as the supplier of the material says" };
 const paraffinBurns = "Paraffin (kerosene) on the work burns: no flame near it.";
 
-/** Every material that there are figures for, in the order in which messages list them. */
+/** Every material that something is known of, in the order in which messages list them. */
 export const materials: readonly Material[] = [
   { name: "mild steel", otherNames: ["low-carbon steel"], coolant: oil },
   { name: "free-cutting steel", otherNames: ["free cutting steel", "free-machining steel"], coolant: oil },
@@ -54,11 +57,13 @@ export const materials: readonly Material[] = [
   { name: "free-cutting stainless steel", coolant: plentyOfOil },
   {
     name: "magnesium",
+    otherNames: ["magnesium alloy", "magnesium alloys"],
     coolant: { words: "dry; never water" },
   },
   {
     name: "PTFE",
-    coolant: dry,
+    otherNames: ["polytetrafluoroethylene"],
+    coolant: { words: "dry, or a little air; keep it cool" },
     plastic: true,
   },
   { name: "nylon", coolant: air, plastic: true },
@@ -76,6 +81,14 @@ export const materials: readonly Material[] = [
     name: "hard wood",
     otherNames: ["hardwood"],
     coolant: dry,
+  },
+  { name: "titanium", otherNames: ["titanium alloy", "titanium alloys"], coolant: askSupplier, withoutSpeeds: true },
+  { name: "zirconium", otherNames: ["zirconium alloy", "zirconium alloys"], coolant: askSupplier, withoutSpeeds: true },
+  {
+    name: "beryllium copper",
+    otherNames: ["beryllium-copper", "copper beryllium", "beryllium bronze", "BeCu", "CuBe", "Be-Cu", "Cu-Be"],
+    coolant: { words: "cutting oil, plenty: it binds the dust" },
+    withoutSpeeds: true,
   },
 ];
 

@@ -38,7 +38,8 @@ export type PublishedSpeed = {
 export type PublishedFeed = {
   /** Absent: any material. */
   readonly material?: string;
-  readonly operation: "roughing" | "finishing" | "drilling" | "parting" | "knurling";
+  /** `least`: whatever is turned, no finer, since fine chips burn. */
+  readonly operation: "roughing" | "finishing" | "drilling" | "parting" | "knurling" | "least";
   readonly from: number;
   readonly to: number;
   readonly unit: "mm" | "in";

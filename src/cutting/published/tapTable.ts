@@ -24,6 +24,7 @@ export const tapTable: Source = {
       ["copper", 30, 60],
       ["aluminium", 50, 150],
       ["magnesium", 75, 200],
+      ["titanium", 10, 40, "alloys"],
       ["zinc alloy", 60, 150, "die castings"],
       ...plastics.map((material) => [material, 50, 100, "thermoplastic"] as const),
     ],
