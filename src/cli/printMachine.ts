@@ -1,10 +1,10 @@
 import { basename, extname, join } from "node:path";
 import { deflateSync } from "node:zlib";
+import { isOurOutput } from "../drawing/ours.js";
 import type { Print } from "../drawing/page.js";
 import type { Findings } from "../findings/findings.js";
 import { dialChange, dialFacts } from "../findings/printedDial.js";
 import type { Format } from "../output/formats.js";
-import { isOurOutput } from "../output/ours.js";
 import type { Tools } from "../output/render.js";
 import { type NamedJob, pack } from "../sheets/pack.js";
 import type { Template } from "../sheets/template.js";

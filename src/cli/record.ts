@@ -2,10 +2,10 @@ import { createHash } from "node:crypto";
 import { existsSync } from "node:fs";
 import { basename, extname, join } from "node:path";
 import * as z from "zod/mini";
+import { mark } from "../drawing/ours.js";
 import type { Print } from "../drawing/page.js";
 import type { Findings } from "../findings/findings.js";
 import type { Machine } from "../machine/machine.js";
-import { mark } from "../output/ours.js";
 import { type Output, readIfThere, readText } from "./io.js";
 
 /** What was printed last of a machine: a small file beside its pages, so that `check` can tell which of them are out of date. No

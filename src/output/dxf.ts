@@ -1,7 +1,7 @@
 import { DxfWriter, LWPolylineFlags, point2d, point3d, Units } from "@tarikjabiri/dxf";
 import type { GroupMark, Mark, PathMark, Point, Segment } from "../drawing/drawing.js";
+import { mark as ours } from "../drawing/ours.js";
 import type { Page, Print } from "../drawing/page.js";
-import { mark as ours } from "./ours.js";
 import { outlined } from "./outlines.js";
 
 /** One page as DXF, millimetres, y up, origin at the page's lower left corner: lines and true arcs on layers named after

@@ -1,10 +1,10 @@
 import { PDFContext, PDFHexString, PDFName, PDFWriter } from "pdf-lib";
 import type { Drawing, Weight } from "../drawing/drawing.js";
+import { mark } from "../drawing/ours.js";
 import type { Print } from "../drawing/page.js";
 import type { Affine } from "../paper/printerCorrection.js";
 import { addBookmarks } from "./bookmarks.js";
 import type { FontBytes } from "./fonts.js";
-import { mark } from "./ours.js";
 import { type Deflate, packed } from "./packed.js";
 import { fontName, type Letters, POINTS_PER_MM, pageContent } from "./pdfContent.js";
 import { embedFont } from "./pdfFont.js";

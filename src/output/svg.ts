@@ -1,10 +1,10 @@
 import type { Ink, Mark, PathMark, Segment, TextMark, Weight } from "../drawing/drawing.js";
+import { mark as ours } from "../drawing/ours.js";
 import type { Page, Print } from "../drawing/page.js";
 import type { Affine } from "../paper/printerCorrection.js";
 import { onArc } from "./arcCurves.js";
 import type { FontBytes } from "./fonts.js";
 import { inkRgb } from "./inks.js";
-import { mark as ours } from "./ours.js";
 
 /** One page as SVG, in millimetres, with the fonts it uses (WOFF) inside, so that it looks the same anywhere. */
 export function renderSvg(page: Page, print: Print, correction: Affine, fonts: FontBytes): string {

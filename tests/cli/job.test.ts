@@ -9,7 +9,7 @@ const pin = "templates/jobs/deck-pin.yaml";
 test("print --job makes the plan", async () => {
   const out = folder();
   expect((await witnessmark("print", demo, "--job", pin, "--sheet", "plan", "--out", out)).code).toBe(0);
-  expect(readdirSync(out)).toEqual(["boathouse-plan-deck-pin.pdf"]);
+  expect(readdirSync(out)).toEqual(["boathouse-plan-deck-pin.pdf", "boathouse-printed.json"]);
 });
 
 test("a faulty job is answered with file, line, column and remedy, and nothing is written", async () => {

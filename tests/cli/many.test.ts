@@ -58,7 +58,9 @@ test("a reader that goes away early stops nothing", async () => {
   run.stdout.destroy();
   run.stderr.destroy();
   expect(await new Promise((resolve) => run.on("close", resolve))).toBe(0);
-  expect(readdirSync(out).sort()).toEqual(good.map((path) => `${basename(path, ".yaml")}-dial.pdf`).sort());
+  expect(readdirSync(out).sort()).toEqual(
+    good.flatMap((path) => ["dial.pdf", "printed.json"].map((end) => `${basename(path, ".yaml")}-${end}`)).sort(),
+  );
 });
 
 test("what stands in the way of a page is named, and nothing is written of that machine", async () => {

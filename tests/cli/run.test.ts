@@ -83,7 +83,7 @@ describe("print", () => {
       expect(
         (await witnessmark("print", demo, "--sheet", "dial", "--handwheel", "Cross slide", "--out", out)).code,
       ).toBe(0);
-    expect(readdirSync(a)).toEqual(["boathouse-dial.pdf"]);
+    expect(readdirSync(a)).toEqual(["boathouse-dial.pdf", "boathouse-printed.json"]);
     expect(readFileSync(join(a, "boathouse-dial.pdf")).equals(readFileSync(join(b, "boathouse-dial.pdf")))).toBe(true);
   });
 
