@@ -11,42 +11,47 @@ import { type Output, readIfThere, readText } from "./io.js";
 /** What was printed last of a machine: a small file beside its pages, so that `check` can tell which of them are out of date. No
  *  page is read for it and nothing of it is trusted: it is compared with what would be printed now. */
 
-/** Shown on a terminal, so without control characters. */
-const text = z.string().check(z.maxLength(1000), z.regex(/^\P{Cc}*$/u));
-const number = z.number().check(z.minimum(-1e9), z.maximum(1e9));
-const dial = z.object({
-  wheel: text,
-  marks: text,
-  perTurn: number,
-  doubt: z.nullable(number),
-  readsPerTurn: number,
-  length: z.nullable(number),
-});
-const sheet = z.object({
-  sheet: text,
-  /** Where its template is from: a name, or a file of the user's own. */
-  template: text,
-  /** Of a plan: the job's name and its file. */
-  of: z.optional(text),
-  job: z.optional(text),
-  jobDigest: z.optional(text),
-  handwheels: z.optional(z.array(text)),
-  revision: z.optional(text),
-  measured: z.optional(text),
-  /** Of the program, of the machine file, and of the printer's correction that it was printed with. */
-  version: text,
-  machine: text,
-  printer: text,
-  content: text,
-  dials: z.optional(z.array(dial)),
-});
-const record = z.object({
-  [mark]: z.literal("what was printed; witnessmark check compares it with the machine file"),
-  sheets: z.array(sheet).check(z.maxLength(500)),
-});
+/** Made only where there is a record to read: most prints are the first. */
+function recordShape() {
+  /** Shown on a terminal, so without control characters. */
+  const text = z.string().check(z.maxLength(1000), z.regex(/^\P{Cc}*$/u));
+  const number = z.number().check(z.minimum(-1e9), z.maximum(1e9));
+  const dial = z.object({
+    wheel: text,
+    marks: text,
+    perTurn: number,
+    doubt: z.nullable(number),
+    readsPerTurn: number,
+    length: z.nullable(number),
+  });
+  const sheet = z.object({
+    sheet: text,
+    /** Where its template is from: a name, or a file of the user's own. */
+    template: text,
+    /** Of a plan: the job's name and its file. */
+    of: z.optional(text),
+    job: z.optional(text),
+    jobDigest: z.optional(text),
+    handwheels: z.optional(z.array(text)),
+    revision: z.optional(text),
+    measured: z.optional(text),
+    /** Of the program, of the machine file, and of the printer's correction that it was printed with. */
+    version: text,
+    machine: text,
+    printer: text,
+    content: text,
+    dials: z.optional(z.array(dial)),
+  });
+  const record = z.object({
+    [mark]: z.literal("what was printed; witnessmark check compares it with the machine file"),
+    sheets: z.array(sheet).check(z.maxLength(500)),
+  });
+  return { sheet, record };
+}
+type Shape = ReturnType<typeof recordShape>;
 
-export type PrintedSheet = z.output<typeof sheet>;
-export type PrintRecord = z.output<typeof record>;
+export type PrintedSheet = z.output<Shape["sheet"]>;
+export type PrintRecord = z.output<Shape["record"]>;
 
 /** No true record is larger; it would only keep the user waiting. */
 const LARGEST = 1_000_000;
@@ -59,7 +64,7 @@ export function readRecord(path: string): PrintRecord | undefined {
   const bytes = readIfThere(path);
   if (bytes === undefined || bytes.length > LARGEST) return undefined;
   try {
-    return z.safeParse(record, JSON.parse(new TextDecoder().decode(bytes))).data;
+    return z.safeParse(recordShape().record, JSON.parse(new TextDecoder().decode(bytes))).data;
   } catch {
     return undefined;
   }
