@@ -4,6 +4,8 @@ import { isOurOutput } from "../drawing/ours.js";
 import type { Print } from "../drawing/page.js";
 import type { Findings } from "../findings/findings.js";
 import { dialChange, dialFacts } from "../findings/printedDial.js";
+import { usesOf } from "../findings/uses.js";
+import { isForHoles, type Job } from "../job/job.js";
 import type { Format } from "../output/formats.js";
 import type { Tools } from "../output/render.js";
 import { type NamedJob, pack } from "../sheets/pack.js";
@@ -86,6 +88,7 @@ async function makePages(
       throw new Refusal(
         `${file}: the job does not say its units, and ${path} is in inches; add  units: in  to the job, or  units: mm`,
       );
+  for (const { job, file } of request.jobs) refuseTurning(job, file, findings, path);
   const chosen = onlyHandwheels(findings, request.handwheels, path);
   const { prints, absent } = pack(chosen, request.templates, request.jobs);
   for (const { name, why } of absent) {
@@ -142,6 +145,19 @@ function recorded(
 }
 
 const bearsDials = ({ block }: Template["blocks"][number]): boolean => block === "dial pieces";
+
+/** What a drill cannot do, all of it at once. */
+function refuseTurning({ steps, stepsAt = [] }: Job, file: string, { machine }: Findings, path: string): void {
+  if (usesOf(machine).includes("turning")) return;
+  const faults = steps.flatMap((step, index) =>
+    isForHoles(step)
+      ? []
+      : [
+          `${file}:${stepsAt[index]?.line ?? 1}:${stepsAt[index]?.column ?? 1}: a drill cannot "${step.do}" (${path}: kind: drill); it drills, reams and taps`,
+        ],
+  );
+  if (faults.length > 0) throw new Refusal(faults.join("\n"));
+}
 
 function onlyHandwheels(findings: Findings, names: readonly string[] | undefined, path: string): Findings {
   if (names === undefined) return findings;

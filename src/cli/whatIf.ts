@@ -7,6 +7,7 @@ import { rpmWords } from "../drive/rpmWords.js";
 import { changed, speedsAfter } from "../drive/whatIf.js";
 import type { Findings } from "../findings/findings.js";
 import { limitWords } from "../findings/limits.js";
+import { diametersFor, usesOf } from "../findings/uses.js";
 import type { Drive, Machine } from "../machine/machine.js";
 import { formatFixed, trimmed } from "../quantity/format.js";
 import { mmPer } from "../quantity/length.js";
@@ -76,11 +77,13 @@ function beltLines(before: Machine, after: Machine): string[] {
 }
 
 function choiceLines({ machine, drive }: Findings, after: WhatIf): string[] {
-  const { materials, diameters, tool } = machine.work;
+  const { materials, tool } = machine.work;
+  const [use] = usesOf(machine);
+  const diameters = diametersFor(use, machine);
   const unit = mmPer[machine.units];
   const lines = materials.flatMap((material) =>
     diameters.flatMap((diameter) => {
-      const band = cuttingSpeed(material, tool, "turning", { ...machine.work, diameter });
+      const band = cuttingSpeed(material, tool, use, { ...machine.work, diameter });
       if (band === undefined || drive === undefined) return [];
       const [was, is] = [drive.speeds, after.drive.speeds].map((list) =>
         choiceWords(chooseSpeed(diameter, band, list, machine.limits)),
@@ -90,7 +93,7 @@ function choiceLines({ machine, drive }: Findings, after: WhatIf): string[] {
       ];
     }),
   );
-  return lines.length === 0 ? [] : ["", "Positions for turning, before → after", ...lines];
+  return lines.length === 0 ? [] : ["", `Positions for ${use}, before → after`, ...lines];
 }
 
 const choiceWords = ({ speed, rpm }: SpeedChoice): string =>

@@ -1,4 +1,5 @@
 import type { HandwheelFinding } from "./findings.js";
+import type { Use } from "./uses.js";
 
 /** What a handwheel does in a job. `swivelled`: the slide that feeds a taper. */
 export type Role = "across" | "along" | "barrel" | "swivelled";
@@ -30,9 +31,9 @@ export function wheelFor(role: Role, handwheels: readonly HandwheelFinding[]): H
 export const isAcross = ({ handwheel }: Pick<HandwheelFinding, "handwheel">): boolean =>
   names.across.test(handwheel.name) || handwheel.reads === "diameter";
 
-/** The wheel that one learns to read a dial on: the one across, else the first with a feed. */
-export const wheelToLearnOn = (handwheels: readonly HandwheelFinding[]): HandwheelFinding | undefined =>
-  wheelFor("across", handwheels) ?? handwheels.find(({ feed }) => feed !== undefined);
+/** The wheel that one learns to read a dial on: the one across, or that feeds the drill; else the first with a feed. */
+export const wheelToLearnOn = (handwheels: readonly HandwheelFinding[], use: Use): HandwheelFinding | undefined =>
+  wheelFor(use === "drilling" ? "barrel" : "across", handwheels) ?? handwheels.find(({ feed }) => feed !== undefined);
 
 /** The wheel that feeds a drill, on a machine that is one: a barrel or a quill. */
 export const drillingWheel = (handwheels: readonly HandwheelFinding[]): HandwheelFinding | undefined =>

@@ -1,6 +1,6 @@
 import type { Written } from "../machine/written.js";
 
-/** A job as read: what is to be made from one bar, step by step; mm. */
+/** A job as read: what is to be made, step by step; mm. */
 export type Job = {
   readonly name: string;
   /** True where the file gives bare numbers and no units: they were read as mm, which beside an inch machine is a guess. */
@@ -9,10 +9,17 @@ export type Job = {
   readonly written?: Written;
   readonly material: string;
   readonly tool: string;
-  readonly bar: { readonly diameter: number; readonly out: number; readonly supported: boolean };
+  /** Absent where nothing is turned. */
+  readonly bar?: { readonly diameter: number; readonly out: number; readonly supported: boolean };
   readonly parts: number;
   readonly steps: readonly JobStep[];
+  /** Where each step stands in the job's file, for messages. */
+  readonly stepsAt?: readonly { readonly line: number; readonly column: number }[];
 };
+
+/** Steps that a drill does as well as a lathe. */
+const forHoles: readonly JobStep["do"][] = ["drill", "ream", "tap"];
+export const isForHoles = ({ do: done }: Pick<JobStep, "do">): boolean => forHoles.includes(done);
 
 /** `cut` and `finish` are depths of cut, measured on the radius (or along, when facing). */
 export type JobStep =

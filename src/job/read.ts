@@ -8,7 +8,7 @@ import { asGiven, writtenAs } from "../machine/written.js";
 import { inMm } from "../quantity/length.js";
 import { threads } from "../thread/data.js";
 import { designationOf, threadsMeant } from "../thread/thread.js";
-import type { Job, JobStep } from "./job.js";
+import { isForHoles, type Job, type JobStep } from "./job.js";
 import { type JobFile, jobFile } from "./schema.js";
 
 export type JobReading = { readonly job?: Job; readonly problems: readonly Problem[] };
@@ -27,8 +27,9 @@ export function readJob(text: string): JobReading {
       },
     ],
   };
-  const { value, problems } = readDocument(text, jobFile, kind, assemble);
-  return value === undefined ? { problems } : { job: value, problems };
+  const { value, problems, places } = readDocument(text, jobFile, kind, assemble);
+  if (value === undefined) return { problems };
+  return { job: { ...value, stepsAt: value.steps.map((_, index) => places(["steps", index])) }, problems };
 }
 
 type RawStep = JobFile["steps"][number];
@@ -74,7 +75,19 @@ function assemble(file: JobFile, report: (remark: Remark) => void): Job {
       `${nearest ? `did you mean "${nearest}"?` : `known are ${namedMaterials().join(", ")}`}${mind(file.material)}`,
     );
   }
-  const bar = { diameter: mm(file.bar.diameter), out: mm(file.bar.out), supported: file.bar.supported ?? false };
+  const bar = file.bar && {
+    diameter: mm(file.bar.diameter),
+    out: mm(file.bar.out),
+    supported: file.bar.supported ?? false,
+  };
+  const turning = file.steps.findIndex((raw) => !isForHoles(raw));
+  if (bar === undefined && turning >= 0)
+    error(
+      ["steps", turning],
+      "no-bar",
+      `"${file.steps[turning]?.do}" is done on a bar, and the job does not say what bar`,
+      "add bar: { diameter: 16, out: 45 }, its diameter and how far it stands out of the chuck",
+    );
   const steps = file.steps.map((raw, index) => step(raw, ["steps", index]));
 
   function step(raw: RawStep, path: Path): JobStep {
@@ -89,7 +102,7 @@ function assemble(file: JobFile, report: (remark: Remark) => void): Job {
     const finish = at("finish", usualFinish);
     switch (raw.do) {
       case "face":
-        return { do: "face", depth: at("depth"), cut, diameter: at("diameter", bar.diameter) };
+        return { do: "face", depth: at("depth"), cut, diameter: at("diameter", bar?.diameter) };
       case "turn":
       case "shoulder":
       case "bore": {
@@ -102,7 +115,7 @@ function assemble(file: JobFile, report: (remark: Remark) => void): Job {
             `"${raw.do}" goes from ${said(from)} to ${said(to)}`,
             inward ? "to is the smaller diameter" : "a bore grows: to is the larger diameter",
           );
-        if (inward && from > bar.diameter + 1e-6)
+        if (inward && bar !== undefined && from > bar.diameter + 1e-6)
           error(
             [...path, "from"],
             "larger-than-bar",
@@ -120,7 +133,7 @@ function assemble(file: JobFile, report: (remark: Remark) => void): Job {
         };
       }
       case "part":
-        return { do: "part", diameter: at("diameter", bar.diameter), length: at("length"), blade: at("blade") };
+        return { do: "part", diameter: at("diameter", bar?.diameter), length: at("length"), blade: at("blade") };
       case "drill":
       case "ream":
         return { do: raw.do, diameter: at("diameter"), depth: at("depth") };
@@ -172,7 +185,7 @@ function assemble(file: JobFile, report: (remark: Remark) => void): Job {
     ...(file.units === undefined && bare ? { unitsLeftOpen: true } : {}),
     material: file.material,
     tool: file.tool ?? "high-speed steel",
-    bar,
+    ...(bar && { bar }),
     parts: file.parts ?? 1,
     steps,
   };

@@ -35,7 +35,7 @@ export const jobFile = z.strictObject({
   ),
   material: needed(words, "As on the speed table"),
   tool: optional(words, "high-speed steel when left out"),
-  bar: needed(bar, "What it is made from"),
+  bar: optional(bar, "What it is turned from; not needed where it is drilled, reamed and tapped alone"),
   parts: optional(count(1, 10_000), "How many alike"),
   steps: needed(z.array(step).check(z.minLength(1)), "In the order of work"),
 });

@@ -51,11 +51,13 @@ export function assemble(file: MachineFile, report: Report, csv: CsvFiles): Mach
     name: file.name,
     ...(file.revision !== undefined && { revision: file.revision }),
     ...(file.measured !== undefined && { measured: file.measured }),
+    kind: file.kind ?? "lathe",
     units,
     written,
     limits: {
       ...(file.limits?.chuck !== undefined && { chuckRpm: file.limits.chuck }),
       ...(file.limits?.spindle !== undefined && { spindleRpm: file.limits.spindle }),
+      ...(file.limits?.drill !== undefined && { largestDrill: mm(file.limits.drill) }),
     },
     ...(file.drive && { drive: assembleDrive(file.drive, context) }),
     handwheels: (file.handwheels ?? []).map((wheel, index) => handwheel(wheel, ["handwheels", index], context)),
@@ -167,6 +169,7 @@ function work(given: MachineFile["work"], { units, mm }: Context): Work {
   return {
     tool: given?.tool ?? "high-speed steel",
     materials: given?.materials ?? ["mild steel", "free-cutting steel", "brass", "aluminium", "grey cast iron"],
+    ...(given?.drills && { drills: given.drills.map(mm) }),
     diameters: given?.diameters?.map(mm) ?? usual.map((diameter) => diameter * mmPer[units]),
   };
 }

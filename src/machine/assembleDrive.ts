@@ -35,6 +35,8 @@ export function assembleDrive(drive: Raw<"drive">, context: Context): Drive {
     motor,
     ...(belt && { belt }),
     stages,
+    ...(drive.reverses !== undefined && { reverses: drive.reverses }),
+    ...(drive.clutch !== undefined && { clutch: drive.clutch }),
     ...(drive.cover && { cover: readCover(drive.cover, context) }),
     tachometer: (drive.tachometer ?? []).map(({ position, speed }, index) => ({
       labels: readLabels(

@@ -70,5 +70,7 @@ export const drive = z.strictObject({
   ),
   stages: needed(z.array(stage).check(z.minLength(1)), "Belts and gears from the motor to the spindle"),
   cover: optional(cover, "Size of the belt card; the sheet's own size when left out"),
+  reverses: optional(z.boolean(), "true where the spindle can be run backwards, to take a tap out under power"),
+  clutch: optional(z.boolean(), "true where a clutch lets the spindle slip or stop before a tap breaks"),
   tachometer: optional(z.array(tachometer), "Spindle speeds that were measured"),
 });

@@ -10,11 +10,15 @@ import type { Written } from "./written.js";
 /** Unit system of the file; a bare length in it is in this unit. */
 export type Units = "mm" | "in";
 
+/** What it is: what one does with it chooses sheets and words. */
+export type Kind = "lathe" | "drill" | "lathe stood on end";
+
 export type Machine = {
   readonly name: string;
   readonly revision?: string;
   /** Day of measurement as the file states it, ISO 8601. The program has no clock. */
   readonly measured?: string;
+  readonly kind: Kind;
   readonly units: Units;
   /** How the file writes its sizes, where that is no plain number of its unit. */
   readonly written?: Written;
@@ -72,13 +76,21 @@ export type DividingHead = {
 };
 
 /** Never recommend beyond these. */
-export type Limits = { readonly chuckRpm?: number; readonly spindleRpm?: number };
+export type Limits = {
+  readonly chuckRpm?: number;
+  readonly spindleRpm?: number;
+  /** Diameter of the largest drill that it drives or holds. */
+  readonly largestDrill?: number;
+};
 
 export type Drive = {
   readonly motor: Motor;
   readonly belt?: Belt;
   /** Motor end first. At least one. */
   readonly stages: readonly Stage[];
+  /** Whether the spindle can be run backwards, and whether a clutch lets it slip: without either no tap goes in by power. */
+  readonly reverses?: boolean;
+  readonly clutch?: boolean;
   readonly tachometer: readonly TachometerReading[];
   /** The inside of the belt cover, where the belt card goes. */
   readonly cover?: Cover;
@@ -241,6 +253,8 @@ export type Work = {
   readonly tool: string;
   readonly materials: readonly string[];
   readonly diameters: readonly number[];
+  /** Diameters of the drills at hand; usual ones when absent. */
+  readonly drills?: readonly number[];
   /** Which part of the published cutting speeds it bears; light when left out. */
   readonly firmness?: Firmness;
   /** Factor on every published cutting speed, for a light machine; over 0 to 1. */

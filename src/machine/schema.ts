@@ -202,6 +202,7 @@ const work = z.strictObject({
     z.enum(["light", "firm"]),
     "light when left out: the lower half of a published cutting speed; firm: up to its upper end",
   ),
+  drills: optional(z.array(length).check(z.minLength(1)), "Drills on the drilling table; usual ones when left out"),
   derating: optional(
     z.number().check(z.gt(0), z.lte(1)),
     "Factor on every published cutting speed, for a machine that bears still less: 0.8; it is printed",
@@ -212,12 +213,17 @@ const work = z.strictObject({
 const limits = z.strictObject({
   chuck: optional(rpm, "The speed marked on the chuck"),
   spindle: optional(rpm, "The most that the spindle may run"),
+  drill: optional(length, "The largest drill that it drives, or that its chuck holds"),
 });
 
 export const machineFile = z.strictObject({
   name: needed(words, "What you call the machine"),
   revision: optional(words, "Count it up whenever you measure again; it stands on every sheet"),
   measured: optional(words, "Day of measurement, year first: 2026-11-01"),
+  kind: optional(
+    z.enum(["lathe", "drill", "lathe stood on end"]),
+    "lathe when left out; of a drill no turning sheets are printed, of a lathe stood on end those of both",
+  ),
   units: optional(z.enum(["mm", "in"]), "Unit of every length without one; mm when left out"),
   limits: optional(limits, "Never recommend beyond these"),
   drive: optional(drive, "Motor, belts and gears"),

@@ -17,12 +17,12 @@ export function barObjections(job: Job, { machine }: Findings): string[] {
     ...(machine.limits.chuckRpm === undefined
       ? ["The file does not say how fast the chuck may run: read its marking, and never go above it."]
       : []),
-    ...(!bar.supported && bar.out > slender * bar.diameter
+    ...(bar && !bar.supported && bar.out > slender * bar.diameter
       ? [
           `The bar stands out ${show(bar.out)}, more than ${slender} times its diameter, with nothing at its free end: let it out less or hold it with a centre.`,
         ]
       : []),
-    ...(reach > bar.out
+    ...(bar && reach > bar.out
       ? [`A step reaches ${show(reach)} along the work, but the bar stands out only ${show(bar.out)}.`]
       : []),
   ];
@@ -75,7 +75,7 @@ export function orderObjections(job: Job, { machine }: Findings): string[] {
   const { bar, steps } = job;
   const show = showIn(machine, job);
   const found: string[] = [];
-  let outside = bar.diameter;
+  let outside = bar?.diameter ?? Number.POSITIVE_INFINITY;
   let hole = 0;
   let parted = false;
   const say = (index: number, words: string) => found.push(`Step ${index + 1} ${words}`);

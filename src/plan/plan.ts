@@ -2,7 +2,9 @@ import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import { type Role, wheelFor } from "../findings/roles.js";
 import { settingToMove } from "../findings/settings.js";
 import { speedDoubt } from "../findings/speedDoubt.js";
+import { BY_HAND, byHandOnly, usesOf } from "../findings/uses.js";
 import type { Job, JobStep, Reduce } from "../job/job.js";
+import type { Machine } from "../machine/machine.js";
 import { toDegrees } from "../quantity/angle.js";
 import { halfAngle } from "../taper/taper.js";
 import { dieBlank, tappingHole, threadNamed, turnsFor, USUAL_ENGAGEMENT } from "../thread/thread.js";
@@ -39,6 +41,10 @@ export function planOf(job: Job, findings: Findings): Plan {
 const lastFacingCut = 0.1;
 /** A drilled hole further than this from the tapping size was not meant for it, mm. */
 const nearHole = 0.35;
+
+const CLAMPED = "Clamp the part, on packing that the drill may go into; never hold it in the hand.";
+
+const isDrill = (machine: Machine): boolean => usesOf(machine)[0] === "drilling";
 
 type WheelOf = (role: Role) => HandwheelFinding | undefined;
 type CutOf = (cut: FedCut, wheel: HandwheelFinding | undefined) => Fed;
@@ -90,10 +96,10 @@ function planned(step: JobStep, job: Job, findings: Findings, before: readonly J
     }
     case "drill":
     case "ream":
-      return holed(step, job, wheel, cut, chips, show);
+      return holed(step, job, findings.machine, wheel, cut, chips, show);
     case "tap":
     case "die":
-      return threaded(step, before, wheel, show);
+      return threaded(step, before, findings.machine, wheel, show);
   }
 }
 
@@ -188,6 +194,7 @@ function tapered(
 function holed(
   step: Extract<JobStep, { do: "drill" | "ream" }>,
   job: Job,
+  machine: Machine,
   wheel: WheelOf,
   cut: CutOf,
   chips: NotesOf,
@@ -195,6 +202,8 @@ function holed(
 ): PlannedStep {
   const barrel = wheel("barrel");
   const drill = step.do === "drill";
+  const byHand = byHandOnly(drill ? "drilling" : "reaming", machine);
+  const drilling = isDrill(machine);
   const { diameter } = step;
   const fed = cut(
     drill ? { operation: "drilling", diameter, fed: "drilling" } : { operation: "reaming", diameter },
@@ -207,10 +216,12 @@ function holed(
       drill ? "twist drill" : "reamer",
       undefined,
     ),
-    ...fed,
+    ...(byHand ? { byHand } : fed),
     passes: [],
     ...(barrel && lengthBy(barrel, step.depth)),
     notes: [
+      ...(drilling ? [CLAMPED] : []),
+      ...(byHand ? [`${BY_HAND}: the file says neither drive: reverses: nor clutch:.`] : []),
       ...(drill
         ? [
             "Start with a centre drill. Draw the drill out to clear it each time it has gone in by its own diameter.",
@@ -225,6 +236,7 @@ function holed(
 function threaded(
   step: Extract<JobStep, { do: "tap" | "die" }>,
   before: readonly JobStep[],
+  machine: Machine,
   wheel: WheelOf,
   show: Show,
 ): PlannedStep {
@@ -253,12 +265,19 @@ function threaded(
     ...begun(
       step,
       `${tap ? "tap" : "thread by die,"} ${step.thread}, ${show(step.depth)}`,
-      tap ? "tap, held square by the tailstock" : "die in a holder on the tailstock",
+      tap
+        ? `tap, held square by ${isDrill(machine) ? "the drill's chuck" : "the tailstock"}`
+        : "die in a holder on the tailstock",
       undefined,
     ),
     byHand: true,
     passes: [],
     ...(barrel && { lengthWheel: barrel }),
-    notes: [...sizes, ...turns, "Power off, plug pulled: turn the spindle by hand."],
+    notes: [
+      ...(isDrill(machine) ? [CLAMPED] : []),
+      ...sizes,
+      ...turns,
+      "Power off, plug pulled: turn the spindle by hand.",
+    ],
   };
 }

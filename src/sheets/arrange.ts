@@ -5,6 +5,7 @@ import type { Mark } from "../drawing/drawing.js";
 import type { Page, Print } from "../drawing/page.js";
 import { group } from "../drawing/shapes.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
+import { usesOf } from "../findings/uses.js";
 import { paperSize } from "../paper/paperSize.js";
 import { liesAcross } from "../paper/printerCorrection.js";
 import { flow } from "./flow.js";
@@ -29,9 +30,13 @@ const accompanying: readonly BlockName[] = ["cautions", "words"];
 
 /** Lays a template's blocks out on pages. Pure: findings and a template in, drawings out. */
 export function arrange(findings: Findings, template: Template): Arranged {
+  const { machine } = findings;
+  const here = usesOf(machine);
+  if (template.for !== undefined && !here.includes(template.for))
+    return { missing: `it is for ${template.for}, and the file says kind: ${machine.kind}` };
   const missing = unmet(findings, template.needs);
   if (missing !== undefined) return { missing };
-  const { machine } = findings;
+  const shown = template.blocks.filter((one) => one.for === undefined || here.includes(one.for));
   const wish = template.card && { ...template.card, ...(template.needs === "drive" && machine.drive?.cover) };
   const paper = paperSize(machine.paper.size, orientationFor(template, wish));
   const frame = {
@@ -67,13 +72,13 @@ export function arrange(findings: Findings, template: Template): Arranged {
     : body;
 
   const pages = subjects(findings, template).flatMap(({ title, handwheels }) => {
-    const named = template.blocks.flatMap(({ block }) => (blocks[block] as Block).materials?.(findings) ?? []);
+    const named = shown.flatMap(({ block }) => (blocks[block] as Block).materials?.(findings) ?? []);
     // On every page: one may lie apart from the others.
     const [head, taken] = stacked(materialCautions(named, inner.width));
     const height = inner.height - taken;
-    const drawn = template.blocks.map(({ block, settings }) => ({
+    const drawn = shown.map(({ block, settings, for: use = here[0] }) => ({
       block,
-      runs: (blocks[block] as Block).draw({ findings, handwheels, settings, width: inner.width, height }),
+      runs: (blocks[block] as Block).draw({ findings, handwheels, settings, use, width: inner.width, height }),
     }));
     // Words that go with a sheet's subject are no sheet without it.
     const subject = drawn.filter(({ block }) => !accompanying.includes(block));
@@ -161,12 +166,15 @@ const has = ({ feed, dial }: HandwheelFinding, need: Need): boolean =>
 
 function unmet(findings: Findings, need: Need): string | undefined {
   if (need === "drive") return findings.drive ? undefined : "the file has no drive: give it a motor and stages";
-  if (need === "feed")
+  if (need === "drive or feed" && findings.drive) return undefined;
+  if (need === "feed" || need === "drive or feed")
     return findings.handwheels.some((finding) => has(finding, need))
       ? undefined
-      : findings.handwheels.some(({ miscounted }) => miscounted)
-        ? "a turn was miscounted in the readings, and no other handwheel has a feed"
-        : "no handwheel in the file has a feed";
+      : need === "drive or feed"
+        ? "the file has no drive, and no handwheel with a feed"
+        : findings.handwheels.some(({ miscounted }) => miscounted)
+          ? "a turn was miscounted in the readings, and no other handwheel has a feed"
+          : "no handwheel in the file has a feed";
   if (need === "dial")
     return findings.handwheels.some((finding) => has(finding, need))
       ? undefined

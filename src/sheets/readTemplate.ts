@@ -1,6 +1,7 @@
 import { isMap, isScalar, isSeq, LineCounter, type Pair, parseDocument } from "yaml";
 import { type BlockName, blocks } from "../blocks/registry.js";
 import type { Block } from "../blocks/shared/block.js";
+import { type Use, uses } from "../findings/uses.js";
 import { closest } from "../machine/closest.js";
 import { yamlFault } from "../machine/yamlWords.js";
 import { type Need, needs, type Template, type TemplateBlock } from "./template.js";
@@ -28,6 +29,7 @@ export function readTemplate(text: string, name: string): { template?: Template;
   const known = [
     "title",
     "needs",
+    "for",
     "orientation",
     "margin",
     "card",
@@ -88,6 +90,7 @@ export function readTemplate(text: string, name: string): { template?: Template;
     name,
     title: String(title),
     needs: oneOf<Need>("needs", needs, "nothing"),
+    ...(value("for") !== undefined && { for: oneOf<Use>("for", uses, "turning") }),
     orientation,
     margin: size(node("margin"), "margin", value("margin"), 12),
     ...(card && { card }),
@@ -118,18 +121,25 @@ function addBlock(item: unknown, list: TemplateBlock[], report: Report): void {
   }
   const { defaults, allowed } = blocks[name as BlockName] as Block;
   const settings: Record<string, unknown> = { ...defaults };
+  let use: Use | undefined;
   if (isMap(pair?.value)) {
-    checkKeys(pair.value.items as Pair[], Object.keys(defaults), `block ${name}`, report);
+    checkKeys(pair.value.items as Pair[], [...Object.keys(defaults), "for"], `block ${name}`, report);
     for (const entry of pair.value.items as Pair[]) {
       const key = isScalar(entry.key) ? String(entry.key.value) : "";
       const found = (entry.value as { toJSON(): unknown } | null)?.toJSON() ?? null;
+      if (key === "for") {
+        use = uses.find((one) => one === found);
+        if (use === undefined)
+          report(entry.value ?? entry.key, `for cannot be ${JSON.stringify(found)}; it is one of ${uses.join(", ")}`);
+        continue;
+      }
       const model = defaults[key];
       const fault = model === undefined ? undefined : settingFault(found, model, allowed[key]);
       if (fault !== undefined) report(entry.value ?? entry.key, `${key} cannot be ${JSON.stringify(found)}; ${fault}`);
       settings[key] = found;
     }
   }
-  list.push({ block: name as BlockName, settings });
+  list.push({ block: name as BlockName, settings, ...(use && { for: use }) });
 }
 
 /** Larger than any size, count or per cent that a block is set to. */

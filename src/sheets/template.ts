@@ -1,10 +1,13 @@
 import type { BlockName } from "../blocks/registry.js";
+import type { Use } from "../findings/uses.js";
 
 /** What stands where on a sheet. Lengths in mm. Users copy one of templates/sheets and change it. */
 export type Template = {
   readonly name: string;
   readonly title: string;
   readonly needs: Need;
+  /** Only for machines with this use. */
+  readonly for?: Use;
   readonly orientation: "portrait" | "landscape";
   readonly margin: number;
   /** A trimmed card instead of the whole page. */
@@ -32,6 +35,7 @@ export type Template = {
 export const needs = [
   "drive",
   "feed",
+  "drive or feed",
   "dial",
   "vernier",
   "scales",
@@ -41,4 +45,9 @@ export const needs = [
   "nothing",
 ] as const;
 export type Need = (typeof needs)[number];
-export type TemplateBlock = { readonly block: BlockName; readonly settings: Readonly<Record<string, unknown>> };
+export type TemplateBlock = {
+  readonly block: BlockName;
+  readonly settings: Readonly<Record<string, unknown>>;
+  /** Only for machines with this use, and drawn for it. */
+  readonly for?: Use;
+};

@@ -7,6 +7,7 @@ import { isAcross, wheelFor, wheelToLearnOn } from "../findings/roles.js";
 import { settingToRead } from "../findings/settings.js";
 import { shownAt } from "../findings/settingWords.js";
 import { speedFor } from "../findings/speedChoice.js";
+import { diametersFor, type Use } from "../findings/uses.js";
 import type { Units } from "../machine/machine.js";
 import { asGiven } from "../machine/written.js";
 import { formatFixed, formatLength, plural, trimmed } from "../quantity/format.js";
@@ -25,15 +26,18 @@ export type Exercise = {
 
 /** Exercises made of this machine's numbers, the same for all who have its file at this revision. Kinds that the file has no
  *  data for are left out. Pure. */
-export function exercises(findings: Findings): Exercise[] {
+export function exercises(findings: Findings, use: Use): Exercise[] {
   const { machine, handwheels } = findings;
   const throws = dice(`${machine.name} ${machine.revision ?? ""}`);
-  const across = wheelToLearnOn(handwheels);
-  const along = wheelFor("along", handwheels);
+  const learnt = wheelToLearnOn(handwheels, use);
+  const along = use === "turning" ? wheelFor("along", handwheels) : undefined;
+  const quill = use === "drilling" ? wheelFor("barrel", handwheels) : undefined;
   return [
-    ...(across ? dialExercises(across, findings, throws) : []),
-    ...(along && along !== across ? lengthExercise(along, findings, throws) : []),
-    ...speedExercises(findings, throws),
+    ...(learnt ? dialExercises(learnt, findings, throws) : []),
+    ...(along && along !== learnt ? lengthExercise(along, findings, throws) : []),
+    ...(quill ? depthExercise(quill, findings, throws) : []),
+    ...speedExercises(findings, use, throws),
+    ...(use === "drilling" ? [CLAMP] : []),
     ...threadExercise(machine.units, throws),
   ];
 }
@@ -109,22 +113,51 @@ function lengthExercise(wheel: HandwheelFinding, { machine }: Findings, throws: 
   ];
 }
 
-function speedExercises(findings: Findings, throws: Dice): Exercise[] {
+/** What a drill does that grabs loose work. */
+const CLAMP: Exercise = {
+  question: "The drill grabs and the part spins. What was forgotten? What do you do?",
+  answer: "The clamp. Switch off. Never reach for the part.",
+};
+
+/** By eighths of a turn, as the drilling card tells depths; what stands beyond the nearest eighth is told too. */
+function depthExercise(wheel: HandwheelFinding, { machine }: Findings, throws: Dice): Exercise[] {
+  const { feed, handwheel } = wheel;
+  if (feed === undefined) return [];
+  const { units } = machine;
+  const deepest = handwheel.travel ?? 4 * feed.perTurn;
+  const step = inMm(units === "mm" ? 1 : 1 / 16, units);
+  const most = Math.min(Math.floor(deepest / step), 30);
+  if (most < 3) return [];
+  const depth = throws.whole(3, most) * step;
+  const eighths = Math.round((depth / feed.perTurn) * 8);
+  const off = (eighths / 8) * feed.perTurn - depth;
+  const places = units === "mm" ? 1 : 3;
+  const left = formatFixed(Math.abs(fromMm(off, units)), places);
+  const rest = Number(left) === 0 ? "" : `: ${left} ${units} too ${off > 0 ? "deep" : "little"}`;
+  return [
+    {
+      question: `A hole is to be ${trimmed(fromMm(depth, units), 4)} ${units} deep. How far do you turn the ${handwheel.name.toLowerCase()}, in eighths of a turn?`,
+      answer: `${plural(Math.floor(eighths / 8), "turn")} and ${eighths % 8} eighths${rest}`,
+    },
+  ];
+}
+
+function speedExercises(findings: Findings, use: Use, throws: Dice): Exercise[] {
   const { drive, machine } = findings;
   const [first, ...rest] = machine.work.materials.filter((material) => !hazardOf(material)?.notAlone);
-  const [small, ...larger] = machine.work.diameters;
+  const [small, ...larger] = diametersFor(use, machine);
   if (drive === undefined || first === undefined || small === undefined) return [];
   const asked = [throws.pick([first, ...rest]), throws.pick([first, ...rest])];
   return [...new Set(asked)].flatMap((material): Exercise[] => {
     const diameter = throws.pick([small, ...larger]);
-    const choice = speedFor({ operation: "turning", material, diameter }, findings);
+    const choice = speedFor({ operation: use, material, diameter }, findings);
     // An exercise must not teach a speed that is to be measured first.
     if (choice === undefined || choiceDoubt(choice.speed, machine.limits) !== "") return [];
     const { speed, rpm, verdict } = choice;
     const size = asGiven(diameter, machine);
     return [
       {
-        question: `You turn ${material}, ${size} thick. Look at the speed card. Where does the belt go?`,
+        question: `You ${use === "drilling" ? `drill ${material}. The drill is ${size}` : `turn ${material}, ${size} thick`}. Look at the speed card. Where does the belt go?`,
         answer:
           speed && rpm
             ? `${speed.position.name}, ${formatFixed(rpm, 0)} rpm`

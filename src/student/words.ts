@@ -1,5 +1,7 @@
+import type { Use } from "../findings/uses.js";
+
 /** The student's sheet in plain words, one idea a line. Common practice of training workshops. */
-export const never = [
+const neverAtAll = [
   "Never leave the key in the chuck.",
   "Never wear gloves, rings or loose sleeves.",
   "Never let long hair hang. Tie it back.",
@@ -8,9 +10,13 @@ export const never = [
   "Never measure while it turns.",
   "Never move the belt while the plug is in.",
   "Never go faster than the chuck allows.",
-  "Never let a long bar stick out. It bends and whips.",
   "Never breathe cast iron dust. Wipe it up, do not blow.",
 ] as const;
+
+export const never: Readonly<Record<Use, readonly string[]>> = {
+  turning: [...neverAtAll, "Never let a long bar stick out. It bends and whips."],
+  drilling: ["Never hold the work in your hand. Clamp it.", ...neverAtAll],
+};
 
 export const beltSteps = [
   "Switch off. Wait until it stops.",

@@ -6,21 +6,25 @@ import { rpmFor } from "../cutting/rates.js";
 import { sourceTitle } from "../cutting/sources.js";
 import type { Findings } from "../findings/findings.js";
 import { speedFor } from "../findings/speedChoice.js";
+import { BY_HAND, byHandOnly, diametersFor, isForHoles, type Use, usesOf } from "../findings/uses.js";
 import type { Limits, Work } from "../machine/machine.js";
 import { asGiven } from "../machine/written.js";
 import { formatLength, trimmed } from "../quantity/format.js";
 import type { Input, Subject, Working } from "./working.js";
 
-const operations = ["turning", "drilling", "facing", "parting", "reaming", "tapping"];
+const operations: Readonly<Record<Use, readonly string[]>> = {
+  turning: ["turning", "drilling", "facing", "parting", "reaming", "tapping"],
+  drilling: ["drilling", "countersinking", "reaming", "tapping"],
+};
 
 /** Which position is recommended for every material, diameter and operation of the file. */
 export function explainCuttingSpeed(findings: Findings): Subject[] {
   const { machine, drive } = findings;
   if (drive === undefined) return [];
-  const { materials, diameters } = machine.work;
-  return operations.flatMap((operation) =>
+  const { materials } = machine.work;
+  return operations[usesOf(machine)[0]].flatMap((operation) =>
     materials.flatMap((material, row) =>
-      diameters.map((diameter, column) => ({
+      diametersFor(operation, machine).map((diameter, column) => ({
         name: `${material}, ${asGiven(diameter, machine)}, ${operation}`,
         explain: () => explainOne(findings, operation, row, column),
       })),
@@ -30,8 +34,11 @@ export function explainCuttingSpeed(findings: Findings): Subject[] {
 
 function explainOne(findings: Findings, operation: string, row: number, column: number): Working | { missing: string } {
   const { machine, drive } = findings;
-  const { tool, materials, diameters } = machine.work;
-  const [material = "", diameter = 0] = [materials[row], diameters[column]];
+  const { tool, materials, drills } = machine.work;
+  const [material = "", diameter = 0] = [materials[row], diametersFor(operation, machine)[column]];
+  if (byHandOnly(operation, machine))
+    return { missing: `${BY_HAND.toLowerCase()}: the file says neither drive: reverses: nor clutch:` };
+  const holes = isForHoles(operation);
   const choice = speedFor({ operation, material, diameter }, findings);
   if (choice === undefined || drive === undefined)
     return { missing: `no cutting speed is known for ${operation} ${material} with ${tool}${mind(material)}` };
@@ -46,7 +53,13 @@ function explainOne(findings: Findings, operation: string, row: number, column: 
         name: "diameter d",
         value: diameter,
         unit: "mm",
-        source: { from: "stated", path: ["work", "diameters", column] },
+        source:
+          holes && drills === undefined
+            ? { from: "assumed", why: "a usual drill: give work: drills: for your own" }
+            : {
+                from: "stated",
+                path: holes ? ["work", "drills", drills?.indexOf(diameter) ?? 0] : ["work", "diameters", column],
+              },
       },
       { name: "cutting speed v, least", value: band.slowest, unit: "m/min", source: { from: "looked up", source } },
       { name: "cutting speed v, most", value: band.fastest, unit: "m/min", source: { from: "looked up", source } },

@@ -62,7 +62,7 @@ describe("check after printing", () => {
   test("a pulley: the sheets with speeds and no dial", async () => {
     const { dials, names } = await toldAfter(swap("driver: 63", "driver: 64"));
     expect(dials).toEqual([]);
-    for (const name of ["belt-card", "drilling-card", "speed-diagram", "speed-tree"]) expect(names).toContain(name);
+    for (const name of ["belt-card", "speed-diagram", "speed-tree"]) expect(names).toContain(name);
     expect(names).not.toMatch(/turns|dial|tapers|threads/);
   });
 

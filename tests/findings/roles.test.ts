@@ -17,7 +17,7 @@ test("a wheel is known by its name, across also by what its dial reads; without 
 test("without a carriage the top slide measures lengths; without one across one learns on the first with a feed", () => {
   const list = wheels("name: Spare", "name: Quill, feed: 40 mm", "name: Top slide, feed: 1.5 mm");
   expect(name(wheelFor("along", list))).toBe("Top slide");
-  expect(name(wheelToLearnOn(list))).toBe("Quill");
+  expect(name(wheelToLearnOn(list, "turning"))).toBe("Quill");
   expect(name(drillingWheel(list))).toBe("Quill");
   expect(name(wheelNamed("Spare", list))).toBe("Spare");
   expect(wheelNamed(undefined, list)).toBeUndefined();

@@ -115,7 +115,7 @@ test("titanium: no feed was found in print, so none is counted, and the step say
     expect(feed, step.do).toBeUndefined();
     expect(notes.join(" ")).toContain("No least feed for it was found in print");
   }
-  expect(steps.every(({ speed }) => speed !== undefined)).toBe(true);
+  expect(steps.every(({ speed, byHand }) => speed !== undefined || byHand)).toBe(true);
 });
 
 test("zirconium: no speed is known, and the plan says so", () =>

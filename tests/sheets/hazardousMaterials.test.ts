@@ -128,8 +128,8 @@ describe.each(all)("%s", (material) => {
 
   test("no exercise teaches a beginner to cut what no beginner cuts alone, and the student's sheet says to ask", () => {
     const alone = hazardsOf([material]).every(({ notAlone }) => !notAlone);
-    const asked = exercises(lathe(material, "mm", "brass, ")).map(({ question }) => question);
-    expect(exercises(findings).some(({ question }) => question.includes(material))).toBe(alone);
+    const asked = exercises(lathe(material, "mm", "brass, "), "turning").map(({ question }) => question);
+    expect(exercises(findings, "turning").some(({ question }) => question.includes(material))).toBe(alone);
     expect(asked.some((question) => question.includes("turn"))).toBe(true);
     if (!alone) expect(asked.some((question) => question.includes(material))).toBe(false);
     const side = wordsOf(printOf(findings, "student"));

@@ -8,7 +8,7 @@ const problems = (blocks: string, head = "") =>
 
 describe("a setting that a template gives wrongly is an error with its place and a remedy", () => {
   test.each([
-    ["cautions: { of: nonsense }", /^3:21: of cannot be "nonsense"; it is one of drill, belt, dial/],
+    ["cautions: { of: nonsense }", /^3:21: of cannot be "nonsense"; it is one of tailstock, drill, belt, dial/],
     ["cautions: { of: dail }", /did you mean dial\?/],
     ["speed table: { operation: turnning }", /did you mean turning\?/],
     ["speed table: { sizes: imperial }", /it is one of work, drills, metric, fraction, number, letter/],

@@ -85,8 +85,11 @@ test("by ratio alone a position is held against the limit at the speed of the un
 test("a doubted position, and one to be measured first, is marked wherever it is chosen", () => {
   // Grey cast iron of 16 mm is turned at B open by the sound file.
   expect(written(mistyped, "belt-card").join(" ")).toContain("may reach 4620, do not use");
+  // With a clutch: reaming, at half the speed of drilling, is done at B open.
   const contradicts = changed((text) =>
-    text.replace("speed: 462 rpm }", "speed: 462 rpm }\n    - { position: [B, open], speed: 440 rpm }"),
+    text
+      .replace("speed: 462 rpm }", "speed: 462 rpm }\n    - { position: [B, open], speed: 440 rpm }")
+      .replace("  belt: round", "  clutch: true\n  belt: round"),
   );
   const card = written(contradicts, "belt-card").join(" ");
   expect(card).toMatch(/B open {2}462 reading doubtful/);

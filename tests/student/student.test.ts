@@ -39,8 +39,8 @@ describe("dice", () => {
 
 describe("exercises", () => {
   test("a class shares them: the same file and revision give the same, another revision gives others", () => {
-    expect(exercises(revised("3"))).toEqual(exercises(demoFindings()));
-    expect(exercises(revised("4"))).not.toEqual(exercises(revised("3")));
+    expect(exercises(revised("3"), "turning")).toEqual(exercises(demoFindings(), "turning"));
+    expect(exercises(revised("4"), "turning")).not.toEqual(exercises(revised("3"), "turning"));
   });
 
   test("answers are right, whatever the revision: turns by the measured feed, lines by the dial's own worth", () => {
@@ -48,7 +48,7 @@ describe("exercises", () => {
     const perTurn = 2 * (cross?.feed?.perTurn ?? Number.NaN);
     const line = cross?.dial?.chosen.divisionValue ?? Number.NaN;
     for (let revision = 1; revision <= 40; revision++)
-      for (const { question, answer, lines } of exercises(revised(String(revision)))) {
+      for (const { question, answer, lines } of exercises(revised(String(revision)), "turning")) {
         if (lines !== undefined) expect(answer).toBe(`${lines} lines: ${(lines * line).toFixed(2)} mm`);
         if (question.includes("whole turns")) expect(numberIn(answer)).toBeCloseTo(numberIn(question) * perTurn, 2);
         if (question.startsWith("You want")) {
@@ -78,7 +78,7 @@ describe("exercises", () => {
       );
       const perTurn = units === "mm" ? 4 : 0.1;
       const divisions = one.handwheels[0]?.dial?.chosen.divisions ?? Number.NaN;
-      const asked = exercises(one).find(({ question }) => question.startsWith("You want"));
+      const asked = exercises(one, "turning").find(({ question }) => question.startsWith("You want"));
       const [, turns = "0", says] =
         /^(?:(\d+) turns?, then|No whole turn:) the dial says ([\d.]+)$/.exec(asked?.answer ?? "") ?? [];
       const worth = (one.handwheels[0]?.dial?.labelWorth ?? Number.NaN) / (units === "mm" ? 1 : 25.4);
@@ -91,7 +91,7 @@ describe("exercises", () => {
     const saddle = findingsOf(
       "name: S\nhandwheels: [{ name: Saddle, feed: 20 mm, dial: { shape: drum, diameter: 60, width: 9 } }]\n",
     );
-    const said: string[] = exercises(saddle).map(({ question }) => question);
+    const said: string[] = exercises(saddle, "turning").map(({ question }) => question);
     for (const { drawing } of printOf(saddle, "student").pages)
       walk(drawing.marks, (mark) => {
         if (mark.kind === "text") said.push(mark.text);
@@ -124,7 +124,7 @@ describe("exercises", () => {
   test("a slide without a dial is asked about in turns alone", () => {
     const plain = findingsOf("name: Plain\nhandwheels: [{ name: Cross slide, feed: 1.5 mm }]\n");
     expect(
-      exercises(plain)
+      exercises(plain, "turning")
         .map(({ question }) => question)
         .join(" "),
     ).not.toMatch(/lines/);
@@ -146,11 +146,13 @@ const syllables = (word: string) =>
 
 describe("the sheet", () => {
   const written = [
-    ...never,
+    ...never.turning,
+    ...never.drilling,
     ...beltSteps,
     ...lostMotionLines,
     ...askLines,
-    ...exercises(demo).map(({ question }) => question),
+    ...exercises(demo, "turning").map(({ question }) => question),
+    ...exercises(demo, "drilling").map(({ question }) => question),
   ];
 
   test("reads at an age of about twelve or less (Kincaid 1975, grade = 0.39 words/sentence + 11.8 syllables/word − 15.59; memory)", () => {

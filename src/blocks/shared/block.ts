@@ -1,5 +1,6 @@
 import type { Drawing } from "../../drawing/drawing.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
+import type { Use } from "../../findings/uses.js";
 
 /** A part of a sheet that is never broken over two pages. */
 export type Run = {
@@ -19,6 +20,8 @@ export type BlockContext<S> = {
   /** Those that the block is about: all of the file, or one where the sheet has a page for each. */
   readonly handwheels: readonly HandwheelFinding[];
   readonly settings: S;
+  /** What the machine is used for here: as the template says, or what it is above all. */
+  readonly use: Use;
   /** Room across, and down on an empty page, mm. */
   readonly width: number;
   readonly height: number;

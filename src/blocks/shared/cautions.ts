@@ -6,6 +6,12 @@ import { leading, size } from "./style.js";
 
 /** The usual cautions of the trade (common practice), by where the hand will be. */
 const cautions = {
+  tailstock: [
+    "Lock the tailstock, and seat the drill chuck hard in its barrel: a drill that grabs pulls it out and spins it.",
+    "Begin with a centre drill. Ease the feed as the drill breaks through. Stop before you clear chips, and use a brush.",
+    "Take the key out of the chuck. Hair and sleeves tied back, no gloves. Eyes covered.",
+    "Speeds are guides, for sharp drills. Maker's manual, local rules and a competent supervisor come first.",
+  ],
   drill: [
     "Clamp the work: a drill that grabs spins it like a propeller. Never hold it in the hand.",
     "Stop before you clear chips, and use a brush. Take the key out of the chuck. Hair and sleeves tied back, no gloves.",

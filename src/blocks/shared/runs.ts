@@ -10,9 +10,12 @@ export const together = (runs: readonly Run[]): Run[] => [...kept(runs.slice(0, 
 
 /** On one page where a page has the room for them all. `height`: of an empty page, mm. */
 export function whole(runs: readonly Run[], height: number): Run[] {
-  const needed = runs.reduce((sum, run) => sum + (run.gap ?? 0) + run.drawing.height, 0);
-  return needed > height ? [...runs] : together(runs);
+  return heightOf(runs) > height ? [...runs] : together(runs);
 }
+
+/** One below the other, with the space above each, mm. */
+export const heightOf = (runs: readonly Run[]): number =>
+  runs.reduce((sum, run) => sum + (run.gap ?? 0) + run.drawing.height, 0);
 
 /** With so much space above the first of them, mm. */
 export const lowered = (runs: readonly Run[], gap: number): Run[] =>

@@ -1,6 +1,6 @@
 import { scaleLog } from "d3-scale";
 import type { CuttingSpeed } from "../../cutting/finding.js";
-import { operationWords } from "../../cutting/operations.js";
+import { findOperation, operationWords } from "../../cutting/operations.js";
 import { cuttingSpeedUnit } from "../../cutting/rates.js";
 import type { Mark } from "../../drawing/drawing.js";
 import { group, line, polyline, rectangle, text } from "../../drawing/shapes.js";
@@ -9,19 +9,23 @@ import { nearestPreferred, preferredNumbers } from "../../drive/preferredNumbers
 import type { Findings } from "../../findings/findings.js";
 import { heldByLimit } from "../../findings/limits.js";
 import { bandFor } from "../../findings/speedChoice.js";
+import { diametersFor } from "../../findings/uses.js";
 import { formatFixed, trimmed } from "../../quantity/format.js";
 import { mmPer } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
+import { heightOf } from "../shared/runs.js";
 import { heavy, medium, pen, size } from "../shared/style.js";
 import { paragraph } from "../shared/table.js";
+import { useHeading } from "../shared/useHeading.js";
 import { bandNotes } from "./bandNotes.js";
 
 /** Diameter against cutting speed, both by ratio: a line for every belt position, a band across for every material. */
 export const speedDiagram = block(
   { operation: "turning", leave: 24 },
-  ({ findings, settings, width, height }): Run[] => {
+  ({ findings, settings, use, width, height }): Run[] => {
     if (findings.drive === undefined) return [];
-    const tall = Math.max(80, height - settings.leave);
+    const head = useHeading(findings.machine, use, width);
+    const tall = Math.max(80, height - settings.leave - heightOf(head));
     const { work, units } = findings.machine;
     const notes = bandNotes(
       bandsOf(findings, settings.operation).map(({ band }) => band),
@@ -29,6 +33,7 @@ export const speedDiagram = block(
       units,
     );
     return [
+      ...head,
       { drawing: { width, height: tall, marks: diagram(findings, settings.operation, width, tall) } },
       ...paragraph(notes.join(" "), width, { size: size.tiny, gap: 1 }),
     ];
@@ -49,7 +54,8 @@ type Band = { readonly material: string; readonly least: number; readonly most: 
 
 /** Ranges that go by cutting speed, for a diameter in the middle of the file's. */
 function bandsOf(findings: Findings, operation: string): { material: string; band: CuttingSpeed }[] {
-  const { diameters, materials } = findings.machine.work;
+  const diameters = diametersFor(operation, findings.machine);
+  const { materials } = findings.machine.work;
   const usual = Math.sqrt(Math.min(...diameters) * Math.max(...diameters));
   return materials.flatMap((material) => {
     const band = bandFor({ operation, material, diameter: usual }, findings);
@@ -59,7 +65,7 @@ function bandsOf(findings: Findings, operation: string): { material: string; ban
 
 function diagram(findings: Findings, operation: string, width: number, height: number): Mark[] {
   const { machine, drive } = findings;
-  const { work, units, limits } = machine;
+  const { units, limits } = machine;
   const speedUnit = cuttingSpeedUnit[units];
   const bands = merged(
     bandsOf(findings, operation).map(({ material, band }) => ({
@@ -70,7 +76,7 @@ function diagram(findings: Findings, operation: string, width: number, height: n
   );
   const unit = mmPer[units];
   const across = around(
-    work.diameters.map((mm) => mm / unit),
+    diametersFor(operation, findings.machine).map((mm) => mm / unit),
     1.25,
   );
   const speeds = (drive?.speeds ?? []).filter(({ from }) => from !== "unknown");
@@ -125,7 +131,7 @@ function diagram(findings: Findings, operation: string, width: number, height: n
   const below = box.bottom + 9;
   marks.push(
     text(
-      `diameter, ${units}`,
+      `${findOperation(operation)?.diameter ?? "diameter"}, ${units}`,
       { x: (box.left + box.right) / 2, y: below },
       { size: size.body, anchor: "middle", weight: "bold" },
     ),

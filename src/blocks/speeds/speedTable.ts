@@ -5,6 +5,7 @@ import { findOperation, operationWords } from "../../cutting/operations.js";
 import { choiceDoubt } from "../../findings/limits.js";
 import { bandFor, speedFor } from "../../findings/speedChoice.js";
 import { speedDoubt } from "../../findings/speedDoubt.js";
+import { BY_HAND, byHandOnly, diametersFor, isForHoles, largestDrill } from "../../findings/uses.js";
 import type { Limits, Machine, Units } from "../../machine/machine.js";
 import { figureAsGiven } from "../../machine/written.js";
 import { capital, formatFixed, sizeFigure } from "../../quantity/format.js";
@@ -15,7 +16,7 @@ import { type Cell, type Column, paragraph, table } from "../shared/table.js";
 import { bandNotes, bandText } from "./bandNotes.js";
 
 /** Material × diameter → belt position and speed, for one operation with the file's tool. `sizes`: the file's diameters
- *  (work), drills of its unit (drills: metric, or fractions of an inch), or one system of drills, from `least` to `most` mm. `dense` leaves out the words under a
+ *  (work; its drills where a hole is made), drills of its unit (drills: metric, or fractions of an inch), or one system of drills, from `least` to `most` mm. `dense` leaves out the words under a
  *  position; bold then means in the band. */
 export const speedTable = block(
   { operation: "turning", sizes: "work", least: 1, most: 13, every: 1, dense: false, coolant: false },
@@ -24,6 +25,15 @@ export const speedTable = block(
     if (drive === undefined) return [];
     const { tool, materials } = machine.work;
     const { operation, dense } = settings;
+    if (byHandOnly(operation, machine))
+      return [
+        ...heading(capital(operation), width, 2, size.body),
+        ...paragraph(
+          `${BY_HAND}: the file says neither drive: reverses: nor clutch:, without which a tool that binds in its hole breaks.`,
+          width,
+          { size: size.small, weight: "bold" },
+        ),
+      ];
     const system = drillSystemOf(settings.sizes, machine.units);
     const sizes = sizesOf(settings, machine);
     const largest = sizes.at(-1)?.diameter ?? 10;
@@ -33,7 +43,7 @@ export const speedTable = block(
     const columns: Column[] = [
       system !== undefined
         ? { heading: [system === "metric" ? "mm" : system], align: "middle", stretch: 0 }
-        : { heading: ["diameter", machine.units], align: "middle", stretch: 0 },
+        : { heading: [isForHoles(operation) ? "drill" : "diameter", machine.units], align: "middle", stretch: 0 },
       ...(decimals ? [{ heading: [machine.units], align: "decimal", stretch: 0 } as const] : []),
       ...materials.map(
         (material, index): Column => ({ heading: [material, bandWords(bands[index], machine.units)], align: "middle" }),
@@ -87,11 +97,13 @@ function drillSystemOf(sizes: string, units: Units): DrillSystem | undefined {
   return drillSystems.find((system) => system === sizes);
 }
 
-function sizesOf({ sizes, least, most, every }: Settings, machine: Machine): DrillSize[] {
+function sizesOf({ operation, sizes, least, most, every }: Settings, machine: Machine): DrillSize[] {
   const system = drillSystemOf(sizes, machine.units);
   if (system !== undefined)
-    return drillSizes(system, least, most).filter((_, index) => index % Math.max(1, every) === 0);
-  return machine.work.diameters.map((diameter) => ({ name: figureAsGiven(diameter, machine), diameter }));
+    return drillSizes(system, least, Math.min(most, largestDrill(machine.limits))).filter(
+      (_, index) => index % Math.max(1, every) === 0,
+    );
+  return diametersFor(operation, machine).map((diameter) => ({ name: figureAsGiven(diameter, machine), diameter }));
 }
 
 const bandWords = (band: CuttingSpeed | undefined, units: Units): string =>
@@ -112,6 +124,7 @@ function notes(bands: readonly (CuttingSpeed | undefined)[], machine: Machine, s
       ? [`To wet the cut: ${wet.map(({ material, words }) => `${material} ${words}`).join("; ")}.`]
       : []),
     ...cautions,
+    ...(settings.operation === "tapping" ? ["Taps driven by the machine; by hand they need no speed."] : []),
     ...bandNotes(
       bands.flatMap((band) => band ?? []),
       work,

@@ -7,48 +7,58 @@ import { isAcross, wheelToLearnOn } from "../../findings/roles.js";
 import { speedFor } from "../../findings/speedChoice.js";
 import { speedDoubt } from "../../findings/speedDoubt.js";
 import { plainTravelWords } from "../../findings/travelWords.js";
-import { formatFixed, formatLength, trimmed } from "../../quantity/format.js";
-import { fromMm } from "../../quantity/length.js";
+import { diametersFor, type Use } from "../../findings/uses.js";
+import { asGiven } from "../../machine/written.js";
+import { formatFixed, formatLength } from "../../quantity/format.js";
 import { type Exercise, exercises } from "../../student/exercises.js";
 import { askLines, beltSteps, lostMotionLines, never } from "../../student/words.js";
 import { block, type Run } from "../shared/block.js";
+import { heightOf } from "../shared/runs.js";
 import { stepPulleys } from "../shared/stepPulleys.js";
 import { fine, medium, size } from "../shared/style.js";
 import { type Cell, table } from "../shared/table.js";
+import { useHeading } from "../shared/useHeading.js";
 import { comingOn, dialWindow, ideas, panel, plugOut, readSize, stack } from "./parts.js";
 
 const columnGap = 8;
 
 /** The first side: this machine's dial, lost motion, the belt, speeds, what never to do, whom to ask. Fills one page. */
-export const studentSide = block({ materials: 4 }, ({ findings, settings, width, height }): Run[] => {
+export const studentSide = block({ materials: 4 }, ({ findings, settings, use, width, height }): Run[] => {
+  const head = useHeading(findings.machine, use, width).map((run) => ({ ...run, startsPage: true }));
+  const room = height - heightOf(head);
   const column = (width - columnGap) / 2;
-  const [dial, lost, belt, speed] = panels(findings, settings.materials, column);
+  const [dial, lost, belt, speed] = panels(findings, use, settings.materials, column);
+  const nevers = never[use];
   const upper = beside(stack([dial, lost], column, 5), stack([belt, speed], column, 5), width);
-  const half = Math.ceil(never.length / 2);
-  const nevers = beside(ideas(never.slice(0, half), column, "cross"), ideas(never.slice(half), column, "cross"), width);
-  const lower = stack([panel("5  Never", [nevers], width), askPanel(width)], width, 3);
+  const half = Math.ceil(nevers.length / 2);
+  const crossed = [nevers.slice(0, half), nevers.slice(half)].map((lines) => ideas(lines, column, "cross"));
+  const lower = stack(
+    [panel("5  Never", [beside(crossed[0] as Drawing, crossed[1] as Drawing, width)], width), askPanel(width)],
+    width,
+    3,
+  );
   const side = stack([upper, lower], width, 5);
-  if (side.height <= height) return [{ drawing: { ...side, height } }];
+  if (side.height <= room) return [...head, { drawing: { ...side, height: room } }];
   // On small paper one below the other, over as many pages as it takes.
   const all = [
-    ...panels(findings, settings.materials, width),
-    panel("5  Never", [ideas(never, width, "cross")], width),
+    ...panels(findings, use, settings.materials, width),
+    panel("5  Never", [ideas(nevers, width, "cross")], width),
     askPanel(width),
   ];
-  return all.map((drawing): Run => ({ drawing, gap: 5 }));
+  return [...head, ...all.map((drawing): Run => ({ drawing, gap: 5 }))];
 });
 
 const askPanel = (width: number): Drawing => panel("6  Ask", [ideas(askLines, width), blank("I ask:", width)], width);
 
-function panels(findings: Findings, materials: number, width: number): [Drawing, Drawing, Drawing, Drawing] {
-  const wheel = wheelToLearnOn(findings.handwheels);
+function panels(findings: Findings, use: Use, materials: number, width: number): [Drawing, Drawing, Drawing, Drawing] {
+  const wheel = wheelToLearnOn(findings.handwheels, use);
   const dial = wheel === undefined ? [ideas(["Ask how far one turn goes."], width)] : dialPanel(wheel, findings, width);
   const lost = [comingOn(width), ideas([...lostWords(wheel, findings), ...lostMotionLines], width)];
   return [
     panel("1  Read the dial", dial, width),
     panel("2  Come on from one side", lost, width),
     panel("3  Change the belt", [beltDrawing(findings, width), ideas(beltSteps, width, "number")], width),
-    panel("4  Choose a speed", speeds(findings, materials, width), width),
+    panel("4  Choose a speed", speeds(findings, use, materials, width), width),
   ];
 }
 
@@ -56,8 +66,8 @@ function panels(findings: Findings, materials: number, width: number): [Drawing,
  *  own, for the teacher). */
 export const studentExercises = block(
   { answers: "upside down" },
-  ({ findings, settings, width, height }): Run[] => {
-    const list = exercises(findings);
+  ({ findings, settings, use, width, height }): Run[] => {
+    const list = exercises(findings, use);
     const title = stack(
       [
         { width, height: 6, marks: [text("Try it", { x: 0, y: 4.6 }, { size: size.title, weight: "bold" })] },
@@ -170,10 +180,11 @@ function beltDrawing({ drive, machine }: Findings, width: number): Drawing {
   return { width, height: height + 1, marks };
 }
 
-function speeds(findings: Findings, most: number, width: number): Drawing[] {
+function speeds(findings: Findings, use: Use, most: number, width: number): Drawing[] {
   const { drive, machine } = findings;
   if (drive === undefined) return [ideas(["This sheet knows no speeds. Ask before you start."], width)];
-  const { materials, diameters } = machine.work;
+  const { materials } = machine.work;
+  const diameters = diametersFor(use, machine);
   const sizes = [...new Set([diameters[1], diameters[Math.floor(diameters.length / 2)], diameters.at(-1)])].filter(
     (mm) => mm !== undefined,
   );
@@ -182,7 +193,7 @@ function speeds(findings: Findings, most: number, width: number): Drawing[] {
     ...sizes.map((diameter): Cell => {
       const choice = hazardOf(material)?.notAlone
         ? undefined
-        : speedFor({ operation: "turning", material, diameter }, findings);
+        : speedFor({ operation: use, material, diameter }, findings);
       if (choice?.speed === undefined || choice.rpm === undefined) return { text: "ask", ink: "accent" };
       const doubt = choiceDoubt(choice.speed, machine.limits);
       const note = `${formatFixed(choice.rpm, 0)} rpm`;
@@ -193,19 +204,28 @@ function speeds(findings: Findings, most: number, width: number): Drawing[] {
   ]);
   const columns = [
     { heading: ["material"], align: "start", stretch: 0 } as const,
-    ...sizes.map(
-      (mm) => ({ heading: [`${trimmed(fromMm(mm, machine.units), 3)} ${machine.units}`], align: "middle" }) as const,
-    ),
+    ...sizes.map((mm) => ({ heading: [asGiven(mm, machine)], align: "middle" }) as const),
   ];
   const runs = table(columns, rows, { width, size: size.body, ruleEvery: 1 });
   return [
-    ideas(["How thick is the part? What is it made of?", "Find the place of the belt:"], width),
+    ideas(
+      [
+        use === "drilling"
+          ? "How big is the drill? What is the part made of?"
+          : "How thick is the part? What is it made of?",
+        "Find the place of the belt:",
+      ],
+      width,
+    ),
     stack(
       runs.map(({ drawing }) => drawing),
       width,
       0,
     ),
-    ideas([...speedDoubt(findings), "In doubt? Take the slower one."], width),
+    ideas(
+      [...speedDoubt(findings), drive.astray ? "No speed is known. Ask." : "In doubt? Take the slower one."],
+      width,
+    ),
   ];
 }
 

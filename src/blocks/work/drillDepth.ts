@@ -6,54 +6,62 @@ import { burning, burns, DRILL_TO_THE_END } from "../../findings/chipFire.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { drillingWheel, wheelNamed } from "../../findings/roles.js";
 import { speedToFeed } from "../../findings/speedChoice.js";
-import type { Units } from "../../machine/machine.js";
-import { formatFixed, trimmed } from "../../quantity/format.js";
-import { fromMm, inMm, mmPer } from "../../quantity/length.js";
+import { drillsOf } from "../../findings/uses.js";
+import type { Machine, Units } from "../../machine/machine.js";
+import { figureAsGiven } from "../../machine/written.js";
+import { formatFixed, sizeFigure } from "../../quantity/format.js";
+import { fromMm } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
 import { heading, whole } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, paragraph, table } from "../shared/table.js";
+import { turnsTold } from "./turnsTold.js";
 
-/** Depth by turns of the wheel that feeds the drill: the handwheel of that name, or the one that is a barrel or a quill;
- *  and how fast to turn it for a few drills in the file's first material. */
-export const drillDepth = block(
-  { handwheel: "", turns: 8, drillsMm: [2, 4, 6, 8, 10, 12], drillsIn: [1 / 16, 1 / 8, 3 / 16, 1 / 4, 3 / 8, 1 / 2] },
-  ({ findings, settings, width, height }): Run[] => {
-    const { machine } = findings;
-    const { handwheels } = findings;
-    const wheel = settings.handwheel === "" ? drillingWheel(handwheels) : wheelNamed(settings.handwheel, handwheels);
-    if (wheel?.feed === undefined)
-      return [
-        ...paragraph(
-          "Depth per turn: the file has no handwheel named as a barrel or a quill with a feed; give it one, or name it in the sheet (handwheel:).",
-          width,
-          { size: size.small, gap: 3 },
-        ),
-        ...whereChipsBurn(findings, width),
-      ];
-    const unit = mmPer[machine.units];
-    const { perTurn } = wheel.feed;
-    const places = machine.units === "mm" ? 2 : 3;
-    const turns = Array.from({ length: settings.turns }, (_, index) => index + 1);
-    const columns: Column[] = [
-      { heading: ["turns"], align: "start", stretch: 0.4 },
-      ...turns.map((count): Column => ({ heading: [String(count)], align: "middle" })),
-    ];
-    const depths: Cell[] = [
-      { text: `depth, ${machine.units}`, weight: "bold" },
-      ...turns.map((count): Cell => ({ text: formatFixed((count * perTurn) / unit, places) })),
-    ];
+/** Depth by eighths of a turn of the wheel that feeds the drill, over its travel (or so many turns where the file does not give
+ *  that): the handwheel of that name, or the one that is a barrel or a quill; and how fast to turn it for the file's drills in
+ *  its first material. */
+export const drillDepth = block({ handwheel: "", turns: 8 }, ({ findings, settings, width, height }): Run[] => {
+  const { handwheels } = findings;
+  const wheel = settings.handwheel === "" ? drillingWheel(handwheels) : wheelNamed(settings.handwheel, handwheels);
+  if (wheel?.feed === undefined)
     return [
-      ...heading(`Depth by turns of the ${wheel.handwheel.name.toLowerCase()}`, width, 3, size.body),
-      ...table(columns, [depths], { width, size: size.small }),
-      ...whole(
-        drillFeed(findings, wheel, perTurn, machine.units === "mm" ? settings.drillsMm : settings.drillsIn, width),
-        height,
+      ...paragraph(
+        "Depth per turn: the file has no handwheel named as a barrel or a quill with a feed; give it one, or name it in the sheet (handwheel:).",
+        width,
+        { size: size.small, gap: 3 },
       ),
       ...whereChipsBurn(findings, width),
     ];
-  },
-);
+  const name = wheel.handwheel.name.toLowerCase();
+  return [
+    ...heading(`Depth by turns of the ${name}`, width, 3, size.body),
+    ...whole(depthTable(wheel, findings.machine.units, settings.turns, width), height),
+    ...whole(drillFeed(findings, wheel, wheel.feed.perTurn, width), height),
+    ...whereChipsBurn(findings, width),
+  ];
+});
+
+const EIGHTHS = ["0", "1/8", "1/4", "3/8", "1/2", "5/8", "3/4", "7/8"];
+
+/** A row for each whole turn; no depth beyond the travel. */
+function depthTable(wheel: HandwheelFinding, units: Units, usual: number, width: number): Run[] {
+  const { feed, handwheel } = wheel;
+  if (feed === undefined) return [];
+  const { perTurn } = feed;
+  const travel = handwheel.travel ?? usual * perTurn;
+  const columns: Column[] = [
+    { heading: ["whole turns", "and"], align: "start", stretch: 0.4 },
+    ...EIGHTHS.map((part): Column => ({ heading: [part, units], align: "decimal" })),
+  ];
+  const rows = turnsTold(wheel, usual, 0).map((turns): Cell[] => [
+    { text: String(turns), weight: "bold" },
+    ...EIGHTHS.map((_, eighths): Cell => {
+      const depth = (turns + eighths / 8) * perTurn;
+      return { text: depth > travel + 1e-9 ? "" : sizeFigure(depth, units) };
+    }),
+  ]);
+  return table(columns, rows, { width, size: size.small, ruleEvery: 5 });
+}
 
 const whereChipsBurn = ({ machine }: Findings, width: number): Run[] =>
   burning(machine.work.materials).flatMap((material) =>
@@ -64,18 +72,12 @@ const whereChipsBurn = ({ machine }: Findings, width: number): Run[] =>
     ),
   );
 
-function drillFeed(
-  findings: Findings,
-  { handwheel }: HandwheelFinding,
-  perTurn: number,
-  drills: readonly number[],
-  width: number,
-): Run[] {
+function drillFeed(findings: Findings, { handwheel }: HandwheelFinding, perTurn: number, width: number): Run[] {
   const { machine, drive } = findings;
   const [material = ""] = machine.work.materials;
   if (drive === undefined) return [];
   const { units } = machine;
-  const sizes = drills.map((drill) => inMm(drill, units));
+  const sizes = drillsOf(machine);
   const feedFigure = (mm: number) => formatFixed(fromMm(mm, units), units === "mm" ? 3 : 4);
   const rows = sizes.flatMap((diameter): Cell[][] => {
     const feed = feedPerRevolution(material, "drilling", diameter);
@@ -86,7 +88,7 @@ function drillFeed(
     const { turnsPerMinute, count } = handFeed(feed.from, rpm, perTurn);
     return [
       [
-        { text: drillName(diameter, units), weight: "bold" },
+        { text: drillName(diameter, machine), weight: "bold" },
         { text: formatFixed(rpm, 0) },
         { text: feed.from === feed.to ? feedFigure(feed.to) : `${feedFigure(feed.from)}–${feedFigure(feed.to)}` },
         { text: formatFixed(turnsPerMinute, 0) },
@@ -120,6 +122,9 @@ function drillFeed(
   ];
 }
 
-/** Inch drills are called by their fractions. */
-const drillName = (mm: number, units: Units): string =>
-  (units === "in" && drillSizes("fraction", mm - 1e-6, mm + 1e-6)[0]?.name) || trimmed(fromMm(mm, units), 3);
+/** As the file gives it; an inch drill that it does not give by its fraction. */
+function drillName(mm: number, machine: Machine): string {
+  const { units, written } = machine;
+  if (units === "mm" || written?.has(mm)) return figureAsGiven(mm, machine);
+  return drillSizes("fraction", mm - 1e-6, mm + 1e-6)[0]?.name ?? figureAsGiven(mm, machine);
+}

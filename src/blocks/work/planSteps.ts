@@ -36,14 +36,14 @@ export const planSteps = block({}, ({ findings, width }): Run[] => {
   return [
     ...paragraph(job.name, width, { size: size.title, weight: "bold", gap: 4 }),
     ...paragraph(
-      `${plural(job.parts, "part")}, ${job.material}, bar ${show(job.bar.diameter)}, standing out ${show(job.bar.out)}${job.bar.supported ? ", held by a centre" : ""}; ${job.tool}.`,
+      `${plural(job.parts, "part")}, ${job.material}${job.bar === undefined ? "" : `, bar ${show(job.bar.diameter)}, standing out ${show(job.bar.out)}${job.bar.supported ? ", held by a centre" : ""}`}; ${job.tool}.`,
       width,
       { gap: 0.5 },
     ),
     ...objections(plan.objections, width),
     ...unevenLines(plan.steps, units, width),
     ...plan.steps.flatMap((step, index) => stepRuns(step, index + 1, machine, width)),
-    ...(job.parts > 1 ? repeat(job.parts, width) : []),
+    ...(job.parts > 1 ? repeat(job.parts, job.bar === undefined, width) : []),
   ];
 });
 
@@ -67,7 +67,7 @@ function unevenLines(steps: readonly PlannedStep[], units: Units, width: number)
 }
 
 /** What makes the others like the first, and a box for each. */
-function repeat(parts: number, width: number): Run[] {
+function repeat(parts: number, clamped: boolean, width: number): Run[] {
   const boxes = Math.min(parts, mostBoxes);
   const pitch = 8;
   const across = Math.max(1, Math.floor((width - 10) / pitch));
@@ -82,7 +82,7 @@ function repeat(parts: number, width: number): Run[] {
     ...heading(`Repeat: ${parts} parts alike`, width, 4),
     ...kept(
       paragraph(
-        "Leave every stop and zero as the first part left it. Push each blank to the same stop, close the chuck the same way, and go through the steps in one order; or do one step on all parts before the next. Measure the first, the third, then one in ten, and whenever a tool was touched.",
+        `Leave every stop and zero as the first part left it. ${clamped ? "Clamp each part against the same stops" : "Push each blank to the same stop, close the chuck the same way"}, and go through the steps in one order; or do one step on all parts before the next. Measure the first, the third, then one in ten, and whenever a tool was touched.`,
         width - 10,
         { size: size.small, gap: 0.5 },
       ).map((run) => shifted(run, 10, width)),

@@ -11,6 +11,7 @@ import { block, type Run } from "../shared/block.js";
 import { heading, kept } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, paragraph, table } from "../shared/table.js";
+import { turnsTold } from "./turnsTold.js";
 
 const roundMm = [0.05, 0.1, 0.2, 0.5, 1, 2, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 75, 100];
 const roundInches = [
@@ -201,20 +202,6 @@ function inches(value: number): string {
   const whole = Math.floor(over / under);
   const rest = over - whole * under;
   return rest === 0 ? String(whole) : `${whole > 0 ? `${whole} ` : ""}${rest}/${under}`;
-}
-
-/** Beyond so many turns only every tenth is told: what lies between adds up. */
-const MOST_TURNS = 60;
-const TURNS_IN_FULL = 20;
-
-/** Whole turns over the travel, `usual` of them where the file does not give that. */
-function turnsTold({ handwheel, feed }: HandwheelFinding, usual: number): number[] {
-  const { travel } = handwheel;
-  const last =
-    travel === undefined || feed === undefined ? usual : Math.max(1, Math.floor(travel / feed.perTurn + 1e-9));
-  return Array.from({ length: last }, (_, index) => index + 1).filter(
-    (turn) => last <= MOST_TURNS || turn <= TURNS_IN_FULL || turn % 10 === 0 || turn === last,
-  );
 }
 
 /** `dial 0 stands for` is the start reading of each turn on a dial that does not close. */

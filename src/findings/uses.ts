@@ -1,0 +1,47 @@
+import { findOperation } from "../cutting/operations.js";
+import type { Kind, Machine } from "../machine/machine.js";
+import { inMm } from "../quantity/length.js";
+
+/** What a machine is used for: a sheet or a part of one may be for one of them alone. */
+export const uses = ["turning", "drilling"] as const;
+export type Use = (typeof uses)[number];
+
+const usesOfKind: Readonly<Record<Kind, readonly [Use, ...Use[]]>> = {
+  lathe: ["turning"],
+  drill: ["drilling"],
+  "lathe stood on end": ["turning", "drilling"],
+};
+
+/** The first is what it is above all. */
+export const usesOf = ({ kind }: Pick<Machine, "kind">): readonly [Use, ...Use[]] => usesOfKind[kind];
+
+/** Drills of everyday work on a small machine, mm and in. Common practice. */
+const usualDrills = {
+  mm: [2, 3, 4, 5, 6, 8, 10, 12],
+  in: [1 / 16, 1 / 8, 3 / 16, 1 / 4, 5 / 16, 3 / 8, 1 / 2],
+} as const;
+
+/** Diameters of the drills to tell of, mm: the file's, or usual ones, none larger than the machine drives. */
+export function drillsOf({ work, units, limits }: Pick<Machine, "work" | "units" | "limits">): number[] {
+  const drills = work.drills ?? usualDrills[units].map((size) => inMm(size, units));
+  return drills.filter((diameter) => diameter <= largestDrill(limits) + 1e-9);
+}
+
+/** Diameters to tell an operation for, mm: of the drills where a hole is made, else of the work. */
+export const diametersFor = (
+  operation: string,
+  machine: Pick<Machine, "work" | "units" | "limits">,
+): readonly number[] => (isForHoles(operation) ? drillsOf(machine) : machine.work.diameters);
+
+export const isForHoles = (operation: string): boolean => findOperation(operation)?.like === "drilling";
+
+export const largestDrill = ({ largestDrill = Number.POSITIVE_INFINITY }: Machine["limits"]): number => largestDrill;
+
+/** Operations whose tool must come out of the hole again by turning back, or stop before it breaks. */
+const heldByTheHole: readonly string[] = ["tapping", "threading by die", "reaming"];
+
+/** True of an operation that goes by hand on this machine: it is not said to reverse or to have a clutch. */
+export const byHandOnly = (operation: string, { drive }: Pick<Machine, "drive">): boolean =>
+  heldByTheHole.includes(operation) && drive?.reverses !== true && drive?.clutch !== true;
+
+export const BY_HAND = "Turn the spindle by hand, plug out";
