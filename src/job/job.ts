@@ -1,3 +1,4 @@
+import type { Units } from "../machine/machine.js";
 import type { Written } from "../machine/written.js";
 
 /** A job as read: what is to be made, step by step; mm. */
@@ -5,6 +6,8 @@ export type Job = {
   readonly name: string;
   /** True where the file gives bare numbers and no units: they were read as mm, which beside an inch machine is a guess. */
   readonly unitsLeftOpen?: boolean;
+  /** Unit of its bare numbers. */
+  readonly units: Units;
   /** How the file writes its sizes, where that is no plain number. */
   readonly written?: Written;
   readonly material: string;

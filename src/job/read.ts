@@ -181,6 +181,7 @@ function assemble(file: JobFile, report: (remark: Remark) => void): Job {
 
   return {
     name: file.name,
+    units,
     written,
     ...(file.units === undefined && bare ? { unitsLeftOpen: true } : {}),
     material: file.material,

@@ -1,11 +1,14 @@
 import type { Job } from "../job/job.js";
 import type { Machine } from "../machine/machine.js";
 import { asGiven } from "../machine/written.js";
+import { trimmedSize } from "../quantity/format.js";
 
-/** Writes a length, mm, in the plan's words: as the job gives it, otherwise in the machine's unit. */
+/** Writes a size of the part, mm, in the plan's words: as the job gives it, in the job's unit, since that is what is stamped on
+ *  the drill and stands on the drawing. */
 export type Show = (mm: number) => string;
 
-export const showIn = ({ units }: Machine, { written }: Pick<Job, "written">): Show => {
+export const showIn = ({ units: machines }: Machine, { units, written }: Pick<Job, "units" | "written">): Show => {
   const sizes = { units, ...(written && { written }) };
-  return (mm) => asGiven(mm, sizes);
+  const other = units !== machines;
+  return (mm) => `${asGiven(mm, sizes)}${other ? ` (${trimmedSize(mm, machines, 3)})` : ""}`;
 };

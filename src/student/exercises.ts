@@ -6,10 +6,10 @@ import { choiceDoubt } from "../findings/limits.js";
 import { isAcross, wheelFor, wheelToLearnOn } from "../findings/roles.js";
 import { settingToRead } from "../findings/settings.js";
 import { shownAt } from "../findings/settingWords.js";
+import { sizeWords } from "../findings/sizeName.js";
 import { speedFor } from "../findings/speedChoice.js";
 import { diametersFor, type Use } from "../findings/uses.js";
 import type { Units } from "../machine/machine.js";
-import { asGiven } from "../machine/written.js";
 import { formatFixed, formatLength, plural, trimmed } from "../quantity/format.js";
 import { fromMm, inMm, MM_PER_INCH } from "../quantity/length.js";
 import { threads } from "../thread/data.js";
@@ -154,7 +154,7 @@ function speedExercises(findings: Findings, use: Use, throws: Dice): Exercise[] 
     // An exercise must not teach a speed that is to be measured first.
     if (choice === undefined || choiceDoubt(choice.speed, machine.limits) !== "") return [];
     const { speed, rpm, verdict } = choice;
-    const size = asGiven(diameter, machine);
+    const size = sizeWords(use, diameter, machine);
     return [
       {
         question: `You ${use === "drilling" ? `drill ${material}. The drill is ${size}` : `turn ${material}, ${size} thick`}. Look at the speed card. Where does the belt go?`,

@@ -5,10 +5,10 @@ import { figureWords } from "../cutting/published/source.js";
 import { rpmFor } from "../cutting/rates.js";
 import { sourceTitle } from "../cutting/sources.js";
 import type { Findings } from "../findings/findings.js";
+import { sizeWords } from "../findings/sizeName.js";
 import { speedFor } from "../findings/speedChoice.js";
 import { BY_HAND, byHandOnly, diametersFor, isForHoles, type Use, usesOf } from "../findings/uses.js";
 import type { Limits, Work } from "../machine/machine.js";
-import { asGiven } from "../machine/written.js";
 import { formatLength, trimmed } from "../quantity/format.js";
 import type { Input, Subject, Working } from "./working.js";
 
@@ -25,7 +25,7 @@ export function explainCuttingSpeed(findings: Findings): Subject[] {
   return operations[usesOf(machine)[0]].flatMap((operation) =>
     materials.flatMap((material, row) =>
       diametersFor(operation, machine).map((diameter, column) => ({
-        name: `${material}, ${asGiven(diameter, machine)}, ${operation}`,
+        name: `${material}, ${sizeWords(operation, diameter, machine)}, ${operation}`,
         explain: () => explainOne(findings, operation, row, column),
       })),
     ),
@@ -46,7 +46,7 @@ function explainOne(findings: Findings, operation: string, row: number, column: 
   const titles = band.sources.map(sourceTitle).join("; ");
   const source = `${titles}${band.confidence === "memory" ? " (part of it from memory)" : ""}`;
   return {
-    title: `Speed for ${operation} ${material}, ${asGiven(diameter, machine)}, ${tool}`,
+    title: `Speed for ${operation} ${material}, ${sizeWords(operation, diameter, machine)}, ${tool}`,
     formula: "n = 1000 v ÷ (π d); the fastest position not above the band's n nor any limit; of two, the slower",
     inputs: [
       {

@@ -77,12 +77,12 @@ describe("said before the first chip", () => {
   });
 });
 
-test("a machine in inches gets its plan in inches, whatever the job's unit", () => {
+test("a job in millimetres on a machine in inches keeps its sizes, each with the inches beside it", () => {
   const inch = findingsOf("name: L\nunits: in\nhandwheels: [{ name: Cross slide, reads: diameter, feed: 20 tpi }]\n");
   const { job } = readJob(readFileSync("templates/jobs/deck-pin.yaml", "utf8"));
   if (job === undefined) throw new Error("no job");
   const { steps, objections } = planOf(job, inch);
   const words = [...steps.flatMap(({ title, notes }) => [title, ...notes]), ...objections].join("\n");
-  expect(words).not.toMatch(/\d mm/);
-  expect(words).toContain("turn 0.6299 in to 0.5512 in");
+  expect(words).not.toMatch(/\d mm(?! \([\d.]+ in\))/);
+  expect(words).toContain("turn 16 mm (0.6299 in) to 14 mm (0.5512 in)");
 });

@@ -99,6 +99,7 @@ describe("the plan on a virtual machine", () => {
   test("feed error, lost motion and a worn zone: the size comes within the tolerance", () => {
     const job: Job = {
       name: "pin",
+      units: "mm",
       material: "mild steel",
       tool: "high-speed steel",
       bar: { diameter: 30, out: 40, supported: true },

@@ -110,11 +110,12 @@ function diagram(findings: Findings, operation: string, width: number, height: n
       { name: position.name, rpm, held: heldByLimit(speed, limits) !== undefined },
     ];
   });
-  const crowded = lines.length > 12;
+  const drawn = sharing(lines);
+  const crowded = drawn.length > 12;
   const names: Mark[] = [];
   let place = 0;
   let lastRpm = 0;
-  for (const { name, rpm, held } of [...lines].sort((a, b) => a.rpm - b.rpm)) {
+  for (const { name, rpm, held } of drawn) {
     const ends = clipped(rpm, across, up, (unit * Math.PI) / 1000 / speedUnit.metresPerMinute);
     if (ends === undefined) continue;
     const [from, to] = ends.map(({ d, v }) => ({ x: x(d), y: y(v) }));
@@ -142,6 +143,20 @@ function diagram(findings: Findings, operation: string, width: number, height: n
     ),
   );
   return marks;
+}
+
+type Line = { readonly name: string; readonly rpm: number; readonly held: boolean };
+
+/** Slowest first. Positions of one and the same speed share a line. */
+function sharing(lines: readonly Line[]): Line[] {
+  const found: Line[] = [];
+  for (const one of [...lines].sort((a, b) => a.rpm - b.rpm)) {
+    const before = found.at(-1);
+    if (before !== undefined && before.held === one.held && one.rpm / before.rpm < 1.001)
+      found[found.length - 1] = { ...before, name: `${before.name}, ${one.name}` };
+    else found.push(one);
+  }
+  return found;
 }
 
 /** Materials of one and the same band share a bar. */

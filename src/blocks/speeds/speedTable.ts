@@ -3,11 +3,11 @@ import type { CuttingSpeed, SpeedChoice } from "../../cutting/finding.js";
 import { coolant } from "../../cutting/materials.js";
 import { findOperation, operationWords } from "../../cutting/operations.js";
 import { choiceDoubt } from "../../findings/limits.js";
+import { sizeName } from "../../findings/sizeName.js";
 import { bandFor, speedFor } from "../../findings/speedChoice.js";
 import { speedDoubt } from "../../findings/speedDoubt.js";
 import { BY_HAND, byHandOnly, diametersFor, isForHoles, largestDrill } from "../../findings/uses.js";
 import type { Limits, Machine, Units } from "../../machine/machine.js";
-import { figureAsGiven } from "../../machine/written.js";
 import { capital, formatFixed, sizeFigure } from "../../quantity/format.js";
 import { block, type Run } from "../shared/block.js";
 import { heading, whole } from "../shared/runs.js";
@@ -103,7 +103,10 @@ function sizesOf({ operation, sizes, least, most, every }: Settings, machine: Ma
     return drillSizes(system, least, Math.min(most, largestDrill(machine.limits))).filter(
       (_, index) => index % Math.max(1, every) === 0,
     );
-  return diametersFor(operation, machine).map((diameter) => ({ name: figureAsGiven(diameter, machine), diameter }));
+  return diametersFor(operation, machine).map((diameter) => ({
+    name: sizeName(operation, diameter, machine),
+    diameter,
+  }));
 }
 
 const bandWords = (band: CuttingSpeed | undefined, units: Units): string =>

@@ -4,11 +4,11 @@ import { group, line, text } from "../../drawing/shapes.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { choiceDoubt } from "../../findings/limits.js";
 import { isAcross, wheelToLearnOn } from "../../findings/roles.js";
+import { sizeWords } from "../../findings/sizeName.js";
 import { speedFor } from "../../findings/speedChoice.js";
 import { speedDoubt } from "../../findings/speedDoubt.js";
 import { plainTravelWords } from "../../findings/travelWords.js";
 import { diametersFor, type Use } from "../../findings/uses.js";
-import { asGiven } from "../../machine/written.js";
 import { formatFixed, formatLength } from "../../quantity/format.js";
 import { type Exercise, exercises } from "../../student/exercises.js";
 import { askLines, beltSteps, lostMotionLines, never } from "../../student/words.js";
@@ -204,7 +204,7 @@ function speeds(findings: Findings, use: Use, most: number, width: number): Draw
   ]);
   const columns = [
     { heading: ["material"], align: "start", stretch: 0 } as const,
-    ...sizes.map((mm) => ({ heading: [asGiven(mm, machine)], align: "middle" }) as const),
+    ...sizes.map((mm) => ({ heading: [sizeWords(use, mm, machine)], align: "middle" }) as const),
   ];
   const runs = table(columns, rows, { width, size: size.body, ruleEvery: 1 });
   return [

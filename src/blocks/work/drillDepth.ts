@@ -1,14 +1,13 @@
-import { drillSizes } from "../../cutting/drillSizes.js";
 import { feedPerRevolution } from "../../cutting/feeds.js";
 import { handFeed } from "../../cutting/handFeed.js";
 import { sourceTitle } from "../../cutting/sources.js";
 import { burning, burns, DRILL_TO_THE_END } from "../../findings/chipFire.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { drillingWheel, wheelNamed } from "../../findings/roles.js";
+import { sizeName } from "../../findings/sizeName.js";
 import { speedToFeed } from "../../findings/speedChoice.js";
 import { drillsOf } from "../../findings/uses.js";
-import type { Machine, Units } from "../../machine/machine.js";
-import { figureAsGiven } from "../../machine/written.js";
+import type { Units } from "../../machine/machine.js";
 import { formatFixed, sizeFigure } from "../../quantity/format.js";
 import { fromMm } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
@@ -88,7 +87,7 @@ function drillFeed(findings: Findings, { handwheel }: HandwheelFinding, perTurn:
     const { turnsPerMinute, count } = handFeed(feed.from, rpm, perTurn);
     return [
       [
-        { text: drillName(diameter, machine), weight: "bold" },
+        { text: sizeName("drilling", diameter, machine), weight: "bold" },
         { text: formatFixed(rpm, 0) },
         { text: feed.from === feed.to ? feedFigure(feed.to) : `${feedFigure(feed.from)}–${feedFigure(feed.to)}` },
         { text: formatFixed(turnsPerMinute, 0) },
@@ -120,11 +119,4 @@ function drillFeed(findings: Findings, { handwheel }: HandwheelFinding, perTurn:
       { size: size.tiny, gap: 0.6 },
     ),
   ];
-}
-
-/** As the file gives it; an inch drill that it does not give by its fraction. */
-function drillName(mm: number, machine: Machine): string {
-  const { units, written } = machine;
-  if (units === "mm" || written?.has(mm)) return figureAsGiven(mm, machine);
-  return drillSizes("fraction", mm - 1e-6, mm + 1e-6)[0]?.name ?? figureAsGiven(mm, machine);
 }

@@ -1,0 +1,21 @@
+import { drillSizes } from "../cutting/drillSizes.js";
+import type { Machine } from "../machine/machine.js";
+import { figureAsGiven } from "../machine/written.js";
+import { isForHoles } from "./uses.js";
+
+/** A diameter that an operation is told for, without its unit: as the file gives it; a drill of an inch machine that the file does
+ *  not give by the fraction that is stamped on it. */
+export function sizeName(operation: string, mm: number, machine: Machine): string {
+  const { units, written } = machine;
+  const fraction =
+    isForHoles(operation) && units === "in" && !written?.has(mm)
+      ? drillSizes("fraction", mm - 1e-6, mm + 1e-6)[0]
+      : undefined;
+  return fraction?.name ?? figureAsGiven(mm, machine);
+}
+
+/** The same with its unit: "5 mm", "3/8 in"; a size that the file gives in the other unit has that. */
+export function sizeWords(operation: string, mm: number, machine: Machine): string {
+  const name = sizeName(operation, mm, machine);
+  return /[a-z"]$/i.test(name) ? name : `${name} ${machine.units}`;
+}

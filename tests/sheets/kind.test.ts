@@ -1,0 +1,173 @@
+import { describe, expect, test } from "vitest";
+import { byHandOnly, drillsOf } from "../../src/findings/uses.js";
+import { readJob } from "../../src/job/read.js";
+import { planOf } from "../../src/plan/plan.js";
+import { arrange } from "../../src/sheets/arrange.js";
+import { exercises } from "../../src/student/exercises.js";
+import { explainCuttingSpeed } from "../../src/working/cuttingSpeed.js";
+import { file, folder, witnessmark } from "../support/command.js";
+import { findingsOf, sheetNames, template, textsOf } from "../support/sheets.js";
+
+const kinds = ["lathe", "drill", "lathe stood on end"] as const;
+type Kind = (typeof kinds)[number];
+
+/** A machine that could be any of them: only its kind says what it is. */
+const machineText = (kind: Kind, more = "", drive = "") => `name: Bench machine
+kind: ${kind}
+limits: { chuck: 2000 rpm${more} }
+drive:
+  motor: { speed: 1425 rpm }
+${drive}  stages: [{ name: belt, steps: [{ label: A, driver: 40, driven: 120 }, { label: B, driver: 80, driven: 80 }] }]
+handwheels:
+  - { name: Cross slide, reads: diameter, travel: 60, feed: 2 mm, dial: { shape: drum, diameter: 38, width: 9 } }
+  - { name: Quill, travel: 50, feed: 40 mm, dial: { shape: drum, diameter: 60, width: 9 } }
+stops: [{ name: blind hole, handwheel: Quill, length: 12, parts: 10 }]
+tapers: [{ name: plug, large: 12, small: 10, length: 20 }]
+`;
+const machine = (kind: Kind, more?: string, drive?: string) => findingsOf(machineText(kind, more, drive));
+const made = (kind: Kind): string[] =>
+  sheetNames().filter((sheet) => !("missing" in arrange(machine(kind), template(sheet))));
+
+const turning =
+  /\bturning\b|diameter of the work|\bturn the work\b|How thick|thick\.|long bar|spindle's bore|spindle stop|tailstock/i;
+
+describe("a drill is not a lathe", () => {
+  test("no sheet that a drill prints speaks of turning, of the work's diameter or of a bar", () => {
+    const sheets = made("drill").filter((sheet) => !["threads", "measuring-form", "printer-check"].includes(sheet));
+    expect(sheets).toContain("belt-card");
+    expect(sheets).toContain("student");
+    for (const sheet of sheets) expect(textsOf(machine("drill"), sheet), sheet).not.toMatch(turning);
+  });
+
+  test("a lathe's do", () => {
+    for (const sheet of ["belt-card", "student", "stops", "speed-diagram"])
+      expect(textsOf(machine("lathe"), sheet), sheet).toMatch(turning);
+  });
+
+  test("sheets for turning alone are not made of it, and say why", () => {
+    for (const sheet of ["hand-feed", "tapers"])
+      expect(arrange(machine("drill"), template(sheet))).toEqual({
+        missing: "it is for turning, and the file says kind: drill",
+      });
+    expect(made("lathe")).toEqual(expect.arrayContaining(["hand-feed", "tapers"]));
+  });
+
+  test("its cautions stand where the hand is: clamp the work", () => {
+    for (const sheet of ["belt-card", "drilling-card", "stops"])
+      expect(textsOf(machine("drill"), sheet), sheet).toContain("Clamp the work");
+    expect(textsOf(machine("drill"), "student")).toContain("Never hold the work in your hand.");
+    expect(textsOf(machine("lathe"), "student")).not.toContain("Never hold the work");
+  });
+
+  test("a lathe stood on end gets both, each under its own head", () => {
+    const both = machine("lathe stood on end");
+    expect(made("lathe stood on end")).toEqual(expect.arrayContaining(made("lathe")));
+    for (const sheet of ["student", "speed-diagram"]) {
+      const words = textsOf(both, sheet);
+      expect(words.indexOf("As a lathe"), sheet).toBeGreaterThanOrEqual(0);
+      expect(words.indexOf("Stood on end, as a drill"), sheet).toBeGreaterThan(words.indexOf("As a lathe"));
+    }
+    expect(textsOf(both, "belt-card")).toMatch(/diameter of the work.*diameter of the drill/);
+  });
+
+  test("a drill without a wheel still has a student's sheet", () => {
+    const bare = findingsOf(machineText("drill").split("handwheels:")[0] ?? "");
+    expect(textsOf(bare, "student")).toContain("Ask how far one turn goes.");
+  });
+});
+
+describe("depths by eighths of a turn", () => {
+  test("up to the quill's travel and no further: 40 mm a turn, 50 mm of travel", () => {
+    const words = textsOf(machine("drill"), "drilling-card");
+    const [, table = ""] = /Depth by turns of the quill(.*?)Feeding the drill/.exec(words) ?? [];
+    for (const depth of ["5.00", "35.00", "40.00", "45.00", "50.00"]) expect(table).toContain(depth);
+    expect(table).not.toContain("55.00");
+  });
+
+  test("a student's depth comes within a sixteenth of a turn, and what is left is told", () => {
+    for (let revision = 1; revision <= 40; revision++) {
+      const findings = findingsOf(`revision: ${revision}\n${machineText("drill")}`);
+      const asked = exercises(findings, "drilling").find(({ question }) => question.startsWith("A hole"));
+      const [, depth = "", , turns = "", eighths = "", off = "0", sense = ""] =
+        /A hole is to be ([\d.]+) mm deep(.*)\|(\d+) turns? and (\d) eighths(?:: ([\d.]+) mm too (deep|little))?$/.exec(
+          `${asked?.question}|${asked?.answer}`,
+        ) ?? [];
+      const gone = (Number(turns) + Number(eighths) / 8) * 40;
+      expect(Math.abs(gone - Number(depth))).toBeLessThanOrEqual(2.5);
+      expect(gone - Number(depth)).toBeCloseTo(Number(off) * (sense === "deep" ? 1 : -1), 1);
+    }
+  });
+});
+
+describe("drills", () => {
+  test("the tables go by drills, the file's or usual ones, none larger than the machine drives", () => {
+    expect(drillsOf(machine("drill", ", drill: 8").machine)).toEqual([2, 3, 4, 5, 6, 8]);
+    const own = findingsOf(`${machineText("drill")}work: { drills: [2.5, 6.8, 14] }\n`);
+    expect(drillsOf(own.machine)).toEqual([2.5, 6.8, 14]);
+    expect(textsOf(own, "belt-card")).toContain("6.8");
+    const held = textsOf(machine("drill", ", drill: 6"), "drilling-card");
+    expect(held).toContain(" 6 ");
+    expect(held).not.toMatch(/ 6\.5 | 12\.5 /);
+  });
+
+  test("of an inch machine they are fractions, as they are stamped", () => {
+    const inch = findingsOf(
+      `${(machineText("drill").split("handwheels:")[0] ?? "").replace("kind:", "units: in\nkind:").replace("40, driven: 120", "2, driven: 6").replaceAll("80", "4")}`,
+    );
+    expect(textsOf(inch, "belt-card")).toMatch(/1\/16.*1\/8.*3\/16/);
+    expect(textsOf(inch, "drilling-card")).toMatch(/17\/64 0\.2656/);
+  });
+});
+
+describe("reaming and tapping by power", () => {
+  test.each([
+    ["nothing said", "", true],
+    ["reverses: false", "  reverses: false\n", true],
+    ["reverses: true", "  reverses: true\n", false],
+    ["clutch: true", "  clutch: true\n", false],
+  ])("%s: by hand, plug out, or a table", (_, drive, byHand) => {
+    const findings = machine("lathe", "", drive);
+    expect(byHandOnly("tapping", findings.machine)).toBe(byHand);
+    expect(byHandOnly("drilling", findings.machine)).toBe(false);
+    const words = textsOf(findings, "drilling-card");
+    expect(words.includes("Turn the spindle by hand, plug out")).toBe(byHand);
+    expect(words.includes("by outside diameter of the thread")).toBe(!byHand);
+    const tapping = explainCuttingSpeed(findings).find(({ name }) => name.endsWith("tapping"));
+    expect("missing" in (tapping?.explain() ?? {})).toBe(byHand);
+    const { job } = readJob(
+      "name: H\nmaterial: brass\nsteps: [{ do: drill, diameter: 5.8, depth: 10 }, { do: ream, diameter: 6, depth: 10 }]\n",
+    );
+    if (job === undefined) throw new Error("no job");
+    const [drill, ream] = planOf(job, findings).steps;
+    expect([drill?.byHand, ream?.byHand]).toEqual([false, byHand]);
+    expect(ream?.speed === undefined).toBe(byHand);
+  });
+});
+
+describe("a job on a drill", () => {
+  test("needs no bar; what a drill cannot do is refused with its place, all at once", async () => {
+    const place = file(machineText("drill"));
+    const holes = file(
+      "name: H\nmaterial: brass\nsteps:\n  - { do: drill, diameter: 3.3, depth: 10 }\n  - { do: tap, thread: M4, depth: 6 }\n",
+      "holes.yaml",
+    );
+    const pin = file(
+      "name: P\nmaterial: brass\nbar: { diameter: 10, out: 30 }\nsteps:\n  - { do: face, depth: 1 }\n  - { do: drill, diameter: 3, depth: 5 }\n  - { do: part, length: 10, blade: 2 }\n",
+      "pin.yaml",
+    );
+    const out = folder();
+    expect((await witnessmark("print", place, "--sheet", "plan", "--job", holes, "--out", out)).code).toBe(0);
+    const { code, err } = await witnessmark("print", place, "--sheet", "plan", "--job", pin, "--out", out);
+    expect(code).toBe(1);
+    expect(err).toContain('pin.yaml:5:5: a drill cannot "face"');
+    expect(err).toContain('pin.yaml:7:5: a drill cannot "part"');
+    expect(err).not.toContain('cannot "drill"');
+  });
+
+  test("a job in millimetres on an inch machine keeps its sizes, with the machine's beside them", () => {
+    const { job } = readJob("name: H\nunits: mm\nmaterial: brass\nsteps: [{ do: drill, diameter: 5, depth: 20 }]\n");
+    if (job === undefined) throw new Error("no job");
+    const [step] = planOf(job, findingsOf("name: L\nunits: in\n")).steps;
+    expect(step?.title).toBe("drill 5 mm (0.1969 in), 20 mm (0.7874 in) deep");
+  });
+});
