@@ -1,3 +1,4 @@
+import { cuttingSpeedUnit } from "../cutting/rates.js";
 import { closest } from "../machine/closest.js";
 import type { Units } from "../machine/machine.js";
 import type { Path, Places } from "../machine/problem.js";
@@ -61,14 +62,17 @@ export async function explain(
 const shortened = (names: readonly string[]): string =>
   names.length > 6 ? `${names.slice(0, 6).join("; ")}; and ${names.length - 6} more` : names.join("; ");
 
-/** A working's lengths, mm, in the reader's unit. */
+/** A working's lengths, mm, and cutting speeds, m/min, in the reader's units. */
 function inUnit(working: Working, units: Units): Working {
   const size = (value: number) => fromMm(value, units);
+  const { name, metresPerMinute } = cuttingSpeedUnit[units];
   const told = <T extends Amount>(amount: T): T => {
-    if (!/^mm\b/.test(amount.unit)) return amount;
+    const speed = amount.unit === "m/min";
+    if (!speed && !/^mm\b/.test(amount.unit)) return amount;
+    const as = speed ? (value: number) => value / metresPerMinute : size;
     const { value } = amount;
-    const shown = typeof value === "string" ? value : typeof value === "number" ? size(value) : value.map(size);
-    return { ...amount, value: shown, unit: amount.unit.replace("mm", units) };
+    const shown = typeof value === "string" ? value : typeof value === "number" ? as(value) : value.map(as);
+    return { ...amount, value: shown, unit: speed ? name : amount.unit.replace("mm", units) };
   };
   return {
     ...working,

@@ -2,13 +2,13 @@ import { inward } from "../cutting/choose.js";
 import type { CuttingSpeed } from "../cutting/finding.js";
 import { hazardsOf, mind } from "../cutting/hazards.js";
 import { figureWords } from "../cutting/published/source.js";
-import { rpmFor } from "../cutting/rates.js";
+import { cuttingSpeedUnit, rpmFor } from "../cutting/rates.js";
 import { sourceTitle } from "../cutting/sources.js";
 import type { Findings } from "../findings/findings.js";
 import { sizeWords } from "../findings/sizeName.js";
 import { speedFor } from "../findings/speedChoice.js";
 import { BY_HAND, byHandOnly, diametersFor, isForHoles, type Use, usesOf } from "../findings/uses.js";
-import type { Limits, Work } from "../machine/machine.js";
+import type { Limits, Units, Work } from "../machine/machine.js";
 import { formatLength, trimmed } from "../quantity/format.js";
 import type { Input, Subject, Working } from "./working.js";
 
@@ -43,11 +43,12 @@ function explainOne(findings: Findings, operation: string, row: number, column: 
   if (choice === undefined || drive === undefined)
     return { missing: `no cutting speed is known for ${operation} ${material} with ${tool}${mind(material)}` };
   const { band } = choice;
+  const speed = cuttingSpeedUnit[machine.units];
   const titles = band.sources.map(sourceTitle).join("; ");
   const source = `${titles}${band.confidence === "memory" ? " (part of it from memory)" : ""}`;
   return {
     title: `Speed for ${operation} ${material}, ${sizeWords(operation, diameter, machine)}, ${tool}`,
-    formula: "n = 1000 v ÷ (π d); the fastest position not above the band's n nor any limit; of two, the slower",
+    formula: `n = ${perTurn[machine.units]} v ÷ (π d); the fastest position not above the band's n nor any limit; of two, the slower`,
     inputs: [
       {
         name: "diameter d",
@@ -65,7 +66,7 @@ function explainOne(findings: Findings, operation: string, row: number, column: 
       { name: "cutting speed v, most", value: band.fastest, unit: "m/min", source: { from: "looked up", source } },
       ...factorInputs(band),
       ...aimInput(band, machine.work),
-      ...bandSpeeds(band.slowest, band.most, diameter),
+      ...bandSpeeds(band.slowest, band.most, diameter, machine.units),
       ...limits(machine.limits),
       {
         name: "speeds of the machine",
@@ -82,7 +83,9 @@ function explainOne(findings: Findings, operation: string, row: number, column: 
     notes: [
       ...(choice.rpm === undefined || choice.metresPerMinute === undefined
         ? []
-        : [`it runs at ${trimmed(choice.rpm, 0)} rpm, which cuts at ${trimmed(choice.metresPerMinute, 1)} m/min`]),
+        : [
+            `it runs at ${trimmed(choice.rpm, 0)} rpm, which cuts at ${trimmed(choice.metresPerMinute / speed.metresPerMinute, 1)} ${speed.name}`,
+          ]),
       choice.heldBy === undefined ? choice.verdict : `${choice.verdict}: the ${choice.heldBy}'s`,
       ...(operation === "facing" || operation === "parting" ? inwardNotes(diameter, band, findings) : []),
       ...rowNotes(band),
@@ -139,8 +142,11 @@ const rowNotes = ({ rows, apart }: CuttingSpeed): string[] =>
     return `${[`${from === to ? from : `${from} to ${to}`} ${unit}: ${sourceTitle(source)}, ${where}${memory}`, ...remarks].join("; ")}`;
   });
 
-function bandSpeeds(slowest: number, fastest: number, diameter: number): Input[] {
-  const source = { from: "computed", how: "1000 v ÷ (π d)" } as const;
+/** Millimetres in a metre, or inches in a foot: a cutting speed goes by the one, a diameter by the other. */
+const perTurn: Readonly<Record<Units, number>> = { mm: 1000, in: 12 };
+
+function bandSpeeds(slowest: number, fastest: number, diameter: number, units: Units): Input[] {
+  const source = { from: "computed", how: `${perTurn[units]} v ÷ (π d)` } as const;
   return [
     { name: "n, least", value: rpmFor(slowest, diameter), unit: "rpm", source },
     { name: "n, most", value: rpmFor(fastest, diameter), unit: "rpm", source },

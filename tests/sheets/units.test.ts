@@ -20,7 +20,7 @@ type Case = {
 const inch: Case = {
   path: "tests/machine/sound/inch-everything.yaml",
   job: "tests/job/inch-pin.yaml",
-  foreign: /\bmm\b|millimet|µm/,
+  foreign: /\bmm\b|millimet|µm|m\/min/,
   allowed: [
     { on: "turns", words: /^Round distances, millimetres$|^mm$/, why: "the second table is for drawings in mm" },
     { on: "turns", words: /^5 mm$/, why: "as the file gives it" },
@@ -35,6 +35,7 @@ const inch: Case = {
     },
     { on: "start-readings", words: /rows of 0\.05 mm|divisions: 0\.05 mm/, why: "a dial in mm to choose" },
     { on: "explain", words: /0\.0\d+ mm|reads in millimetres|second scale/, why: "dials in mm to choose" },
+    { on: "explain", words: /^ +[\d.]+( to [\d.]+)? (m|ft)\/min: /, why: "what a source prints, as it is printed" },
     { on: "explain", words: /module, always in mm/, why: "a module has no other unit" },
     { on: "explain", words: /Cross slide, 5 mm|for 5 mm of/, why: "as the file gives it" },
     { on: "explain", words: /cad-data|ISO|looked up/, why: "titles of sources" },
@@ -45,7 +46,7 @@ const inch: Case = {
 const metric: Case = {
   path: "templates/machines/boathouse.yaml",
   job: "templates/jobs/deck-pin.yaml",
-  foreign: /[\d/] in\b(?! \d)|\binch|(^|, )in$/,
+  foreign: /[\d/] in\b(?! \d)|\binch|(^|, )in$|ft\/min/,
   allowed: [
     { on: "turns", words: /^Round distances, inches$|^in$/, why: "the second table is for drawings in inches" },
     {
@@ -71,6 +72,7 @@ const metric: Case = {
       words: /0\.0\d+ in|reads in inches/,
       why: "a dial that the file asks for in inches, dials to choose",
     },
+    { on: "explain", words: /^ +[\d.]+( to [\d.]+)? (m|ft)\/min: /, why: "what a source prints, as it is printed" },
     { on: "explain", words: /published drill|looked up/, why: "the names of drills; titles of sources" },
     { on: "check", words: /0\.0\d+ in/, why: "dials in inches to choose" },
   ],
