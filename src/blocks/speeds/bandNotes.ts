@@ -2,6 +2,7 @@ import type { CuttingSpeed } from "../../cutting/finding.js";
 import { figureWords } from "../../cutting/published/source.js";
 import { cuttingSpeedUnit } from "../../cutting/rates.js";
 import { sourceTitle } from "../../cutting/sources.js";
+import { aimWords } from "../../findings/aimWords.js";
 import type { Units, Work } from "../../machine/machine.js";
 import { capital, formatFixed } from "../../quantity/format.js";
 
@@ -13,7 +14,7 @@ export function bandText(band: CuttingSpeed, units: Units): string {
 
 /** What the ranges of a table rest on, a sentence each: which part of them is used, what they were multiplied by, which
  *  figures are another material's, which sources contradict them, and all sources. */
-export function bandNotes(bands: readonly CuttingSpeed[], { firmness, derating }: Work, units: Units): string[] {
+export function bandNotes(bands: readonly CuttingSpeed[], work: Work, units: Units): string[] {
   const published = bands.filter(({ nearest }) => nearest !== undefined);
   const factors = new Map(
     bands.flatMap((band) =>
@@ -35,8 +36,7 @@ export function bandNotes(bands: readonly CuttingSpeed[], { firmness, derating }
   const sources = [...new Set(bands.flatMap((band) => band.sources))].map(sourceTitle);
   const memory = bands.some(({ confidence }) => confidence === "memory") ? "; in part from memory" : "";
   return [
-    ...(published.length === 0 ? [] : [aim[firmness ?? "light"]]),
-    ...(derating === undefined || derating === 1 ? [] : [`Published speeds × ${derating}, as the machine file asks.`]),
+    ...(published.length === 0 ? [] : aimWords(work)),
     ...(factors.size === 0
       ? []
       : [
@@ -47,11 +47,6 @@ export function bandNotes(bands: readonly CuttingSpeed[], { firmness, derating }
     ...(sources.length === 0 ? [] : [`Cutting speeds from: ${sources.join("; ")}${memory}.`]),
   ];
 }
-
-const aim = {
-  light: "Light machine: no more than the middle of the published range.",
-  firm: "Firm machine, says its file: up to the top of the published range.",
-} as const;
 
 function speedRange(slowest: number, fastest: number, units: Units): string {
   const { name, metresPerMinute } = cuttingSpeedUnit[units];

@@ -2,6 +2,7 @@ import type { Setting } from "../../dial/setting.js";
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { line, rectangle, text } from "../../drawing/shapes.js";
 import { textWidth, wrapText } from "../../drawing/text.js";
+import { aimWords } from "../../findings/aimWords.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { choiceDoubt } from "../../findings/limits.js";
 import { doubtToRead } from "../../findings/settings.js";
@@ -40,6 +41,9 @@ export const planSteps = block({}, ({ findings, width }): Run[] => {
       width,
       { gap: 0.5 },
     ),
+    ...(plan.steps.some(({ speed }) => speed?.band.nearest !== undefined)
+      ? paragraph(aimWords(machine.work).join(" "), width, { size: size.small, gap: 0.5 })
+      : []),
     ...objections(plan.objections, width),
     ...unevenLines(plan.steps, units, width),
     ...plan.steps.flatMap((step, index) => stepRuns(step, index + 1, machine, width)),
