@@ -4,7 +4,7 @@ import { load } from "./load.js";
 import { overview } from "./overview.js";
 import { packageVersion } from "./packageFiles.js";
 import type { OutOfDate } from "./printed.js";
-import { mayDiffer, readRecord, recordPath } from "./record.js";
+import { mayDiffer, readRecord, recordPath, upToDate } from "./record.js";
 import { report } from "./report.js";
 import { summary } from "./summary.js";
 
@@ -27,7 +27,7 @@ export async function check(
       JSON.stringify(
         {
           ...summary(findings, problems),
-          ...(stale && { printed: { dials: stale.dials, sheets: stale.sheets } }),
+          ...(stale?.sheets && { printed: { dials: stale.dials, sheets: stale.sheets } }),
           ...(then && { whatIf: then }),
         },
         null,
@@ -43,13 +43,20 @@ export async function check(
   return findings ? 0 : 1;
 }
 
-/** What was printed before and is out of date now; undefined where nothing was printed. Pages are laid out for it only where
- *  something can have changed. */
-async function sincePrinted(findings: Findings, path: string, out: string): Promise<OutOfDate | undefined> {
+/** What was printed before and is out of date now, in words too. Pages are laid out for it only where something can have
+ *  changed. Without lists where nothing is recorded: silence would be taken for all is well. */
+async function sincePrinted(
+  findings: Findings,
+  path: string,
+  out: string,
+): Promise<Partial<OutOfDate> & Pick<OutOfDate, "lines">> {
   const place = recordPath(out, path);
   const record = readRecord(place);
-  if (record === undefined) return undefined;
+  if (record === "none") return { lines: ["", `Nothing printed is recorded in ${out}.`] };
+  if (record === "unreadable")
+    return { lines: ["", `${place} cannot be understood: print again what is to be compared.`] };
   const version = packageVersion();
-  if (!mayDiffer(record, findings, version)) return { dials: [], sheets: [], lines: [] };
-  return (await import("./printed.js")).outOfDate(record, findings, version, place);
+  if (mayDiffer(record, findings, version, place))
+    return (await import("./printed.js")).outOfDate(record, findings, version, place);
+  return { dials: [], sheets: [], lines: upToDate(record) };
 }

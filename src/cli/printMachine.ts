@@ -3,36 +3,22 @@ import { deflateSync } from "node:zlib";
 import { isOurOutput } from "../drawing/ours.js";
 import type { Print } from "../drawing/page.js";
 import type { Findings } from "../findings/findings.js";
-import { dialChange, dialFacts } from "../findings/printedDial.js";
 import { usesOf } from "../findings/uses.js";
-import { isForHoles, type Job } from "../job/job.js";
+import { isHoleStep, type Job } from "../job/job.js";
 import type { Format } from "../output/formats.js";
 import type { Tools } from "../output/render.js";
 import { type NamedJob, pack } from "../sheets/pack.js";
-import type { Template } from "../sheets/template.js";
 import { type Io, type Output, Refusal, readIfThere, told, writeWhole } from "./io.js";
 import { load } from "./load.js";
 import { packageBytes } from "./packageFiles.js";
-import {
-  contentDigest,
-  jobDigest,
-  machineDigest,
-  type PrintedSheet,
-  printerDigest,
-  readRecord,
-  recordOutput,
-  recordPath,
-} from "./record.js";
+import { type Recorded, recorded } from "./recording.js";
 import { report } from "./report.js";
 
 /** What is to be made of every machine file; plain data, so that it can be handed to another thread. */
-export type PrintRequest = {
-  readonly templates: readonly Template[];
+export type PrintRequest = Recorded & {
   /** Whether each of the templates was asked for, so that one which cannot be made is an error. */
   readonly asked: boolean;
-  readonly handwheels: readonly string[] | undefined;
   readonly format: Format;
-  readonly out: string;
   /** Also replace files that witnessmark did not make. */
   readonly replace: boolean;
   /** What plans are made from: each with its file, for messages. */
@@ -40,10 +26,6 @@ export type PrintRequest = {
   /** Also one PDF of every sheet, with contents and bookmarks. */
   readonly all: boolean;
   readonly colour: boolean;
-  /** Files of the templates that are the user's own, by their sheets. */
-  readonly templateFiles: Readonly<Record<string, string>>;
-  /** Of the program. */
-  readonly version: string;
 };
 
 /** What came of one machine file: the paths written, the lines to show on standard error, the exit status. */
@@ -96,7 +78,7 @@ async function makePages(
     io.err(`${path}: no ${name} sheet: ${why}`);
   }
   const outputs = await renderAll(prints, chosen, path, request);
-  const record = recorded(prints, chosen, path, request, io);
+  const record = recorded(prints, chosen, path, request, io.err);
   if (!request.all) return { outputs, record };
   const { bind } = await import("../sheets/binder.js");
   const binder = bind(chosen.machine, prints, absent);
@@ -104,53 +86,11 @@ async function makePages(
   return { outputs: [...outputs, ...bound], record };
 }
 
-/** What `check` will compare with. Tells which dials that are stuck on are no longer what is printed now. */
-function recorded(
-  prints: readonly Print[],
-  findings: Findings,
-  path: string,
-  { out, handwheels, jobs, templates, templateFiles, version }: PrintRequest,
-  io: Io,
-): Output {
-  const { machine } = findings;
-  const place = recordPath(out, path);
-  const before = readRecord(place);
-  const [machineNow, printer] = [machineDigest(machine), printerDigest(machine)];
-  const dials = findings.handwheels.flatMap((finding) => dialFacts(finding) ?? []);
-  const sheets = prints.map((print): PrintedSheet => {
-    const { sheet, of } = print;
-    const job = jobs.find(({ name }) => name === of)?.file;
-    const digestOfJob = job && jobDigest(job);
-    const stuckOn = templates.some(({ name, blocks }) => name === sheet && blocks.some(bearsDials));
-    return {
-      ...{ sheet, template: templateFiles[sheet] ?? sheet, version, machine: machineNow, printer },
-      ...(of !== undefined && { of }),
-      ...(job !== undefined && { job }),
-      ...(digestOfJob !== undefined && { jobDigest: digestOfJob }),
-      ...(handwheels && { handwheels: findings.handwheels.map(({ handwheel }) => handwheel.name) }),
-      ...(machine.revision !== undefined && { revision: machine.revision }),
-      ...(machine.measured !== undefined && { measured: machine.measured }),
-      content: contentDigest(print),
-      ...(stuckOn && { dials }),
-    };
-  });
-  for (const was of sheets.some((sheet) => sheet.dials)
-    ? (before?.sheets ?? []).flatMap((old) => old.dials ?? [])
-    : []) {
-    const now = findings.handwheels.find(({ handwheel }) => handwheel.name === was.wheel);
-    const change = now && dialChange(was, now, machine.units);
-    if (change?.replace) io.err(`${path}: ${was.wheel}: take off the dial that was printed before; ${change.why}`);
-  }
-  return recordOutput(place, before, sheets);
-}
-
-const bearsDials = ({ block }: Template["blocks"][number]): boolean => block === "dial pieces";
-
 /** What a drill cannot do, all of it at once. */
 function refuseTurning({ steps, stepsAt = [] }: Job, file: string, { machine }: Findings, path: string): void {
   if (usesOf(machine).includes("turning")) return;
   const faults = steps.flatMap((step, index) =>
-    isForHoles(step)
+    isHoleStep(step)
       ? []
       : [
           `${file}:${stepsAt[index]?.line ?? 1}:${stepsAt[index]?.column ?? 1}: a drill cannot "${step.do}" (${path}: kind: drill); it drills, reams and taps`,

@@ -1,11 +1,17 @@
-import { existsSync } from "node:fs";
 import type { Print } from "../drawing/page.js";
 import type { Findings } from "../findings/findings.js";
 import { dialChange } from "../findings/printedDial.js";
-import type { Job } from "../job/job.js";
 import { pack } from "../sheets/pack.js";
 import type { Io } from "./io.js";
-import { contentDigest, type PrintedSheet, type PrintRecord, printerDigest } from "./record.js";
+import {
+  asRecorded,
+  contentDigest,
+  type PrintedSheet,
+  type PrintRecord,
+  printerDigest,
+  sourcePath,
+  upToDate,
+} from "./record.js";
 import { readTemplates } from "./templates.js";
 
 /** What was printed before and is out of date by what the machine file says now. */
@@ -28,34 +34,38 @@ export async function outOfDate(
   version: string,
   place: string,
 ): Promise<OutOfDate> {
-  const dials: OutOfDate["dials"][number][] = [];
+  const dials = record.dials.flatMap(({ revision = null, ...was }): OutOfDate["dials"] => {
+    const now = findings.handwheels.find(({ handwheel }) => asRecorded(handwheel.name) === was.wheel);
+    const change = dialChange(was, now, findings.machine.units);
+    return change ? [{ wheel: was.wheel, revision, ...change }] : [];
+  });
   const sheets: OutOfDate["sheets"][number][] = [];
   for (const sheet of record.sheets) {
-    const revision = sheet.revision ?? null;
-    for (const was of sheet.dials ?? []) {
-      const now = findings.handwheels.find(({ handwheel }) => handwheel.name === was.wheel);
-      const change = dialChange(was, now, findings.machine.units);
-      if (change) dials.push({ wheel: was.wheel, revision, ...change });
-    }
-    const why = await whyAgain(sheet, findings, version);
-    if (why !== undefined) sheets.push({ name: nameOf(sheet), revision, why });
+    const why = await whyAgain(sheet, findings, version, place);
+    if (why !== undefined) sheets.push({ name: nameOf(sheet), revision: sheet.revision ?? null, why });
   }
-  return { dials, sheets, lines: linesOf({ dials, sheets }, place) };
+  const fine = dials.length === 0 && sheets.length === 0;
+  return { dials, sheets, lines: fine ? upToDate(record) : linesOf({ dials, sheets }, place) };
 }
 
 export const nameOf = ({ sheet, of, handwheels }: PrintedSheet): string =>
   `${sheet}${of === undefined ? "" : ` of ${of}`}${handwheels === undefined ? "" : ` (${handwheels.join(", ")})`}`;
 
-async function whyAgain(sheet: PrintedSheet, findings: Findings, version: string): Promise<string | undefined> {
-  const [template] = await readTemplates([sheet.template]).catch(() => []);
-  if (template === undefined) return `its template ${sheet.template} is not there any more`;
-  let job: Job | undefined;
-  if (sheet.job !== undefined) {
-    if (!existsSync(sheet.job)) return `its job file ${sheet.job} is not there: it cannot be told`;
-    const { loadJob } = await import("./load.js");
-    job = await loadJob(sheet.job, silent);
-    if (job === undefined) return `its job file ${sheet.job} has a fault`;
-  }
+async function whyAgain(
+  sheet: PrintedSheet,
+  findings: Findings,
+  version: string,
+  place: string,
+): Promise<string | undefined> {
+  const gone = [sheet.template, sheet.job].find((source) => source && sourcePath(source, place) === undefined);
+  if (gone !== undefined) return `${gone.path}, which it was made from, is not there any more: it cannot be told`;
+  const own = sheet.template && sourcePath(sheet.template, place);
+  const [template] = await readTemplates([own ?? sheet.sheet]).catch(() => []);
+  if (template === undefined)
+    return own === undefined ? "there is no sheet of this name any more" : `its template ${own} has a fault`;
+  const file = sheet.job && sourcePath(sheet.job, place);
+  const job = file === undefined ? undefined : await (await import("./load.js")).loadJob(file, silent);
+  if (file !== undefined && job === undefined) return `its job file ${file} has a fault`;
   const then = {
     ...asPrinted(findings, sheet),
     ...(sheet.handwheels && { handwheels: only(findings, sheet.handwheels) }),
@@ -75,7 +85,7 @@ async function whyAgain(sheet: PrintedSheet, findings: Findings, version: string
 const silent: Io = { out: () => undefined, err: () => undefined, colour: false };
 
 const only = ({ handwheels }: Findings, names: readonly string[]) =>
-  handwheels.filter(({ handwheel }) => names.includes(handwheel.name));
+  handwheels.filter(({ handwheel }) => names.includes(asRecorded(handwheel.name)));
 
 function asPrinted(findings: Findings, { revision, measured }: PrintedSheet): Findings {
   const { revision: _, measured: __, ...machine } = findings.machine;

@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
 import { existsSync } from "node:fs";
-import { basename, extname, join } from "node:path";
+import { basename, dirname, extname, join, relative, resolve } from "node:path";
 import * as z from "zod/mini";
 import { mark } from "../drawing/ours.js";
 import type { Print } from "../drawing/page.js";
@@ -14,8 +14,10 @@ import { type Output, readIfThere, readText } from "./io.js";
 /** Made only where there is a record to read: most prints are the first. */
 function recordShape() {
   /** Shown on a terminal, so without control characters. */
-  const text = z.string().check(z.maxLength(1000), z.regex(/^\P{Cc}*$/u));
+  const text = z.string().check(z.maxLength(LONGEST), z.regex(/^\P{Cc}*$/u));
   const number = z.number().check(z.minimum(-1e9), z.maximum(1e9));
+  /** A file that the sheet was made from besides the machine's: where it lies from here, and what was in it. */
+  const source = z.object({ path: text, digest: text });
   const dial = z.object({
     wheel: text,
     marks: text,
@@ -23,15 +25,14 @@ function recordShape() {
     doubt: z.nullable(number),
     readsPerTurn: number,
     length: z.nullable(number),
+    revision: z.optional(text),
   });
   const sheet = z.object({
     sheet: text,
-    /** Where its template is from: a name, or a file of the user's own. */
-    template: text,
+    template: z.optional(source),
     /** Of a plan: the job's name and its file. */
     of: z.optional(text),
-    job: z.optional(text),
-    jobDigest: z.optional(text),
+    job: z.optional(source),
     handwheels: z.optional(z.array(text)),
     revision: z.optional(text),
     measured: z.optional(text),
@@ -40,48 +41,62 @@ function recordShape() {
     machine: text,
     printer: text,
     content: text,
-    dials: z.optional(z.array(dial)),
   });
   const record = z.object({
-    [mark]: z.literal("what was printed; witnessmark check compares it with the machine file"),
+    [mark]: z.literal(WHAT),
     sheets: z.array(sheet).check(z.maxLength(500)),
+    /** Each handwheel's as it was printed last, whichever print it was in. */
+    dials: z.array(dial).check(z.maxLength(500)),
   });
-  return { sheet, record };
+  return { sheet, dial, record };
 }
 type Shape = ReturnType<typeof recordShape>;
 
 export type PrintedSheet = z.output<Shape["sheet"]>;
+export type PrintedDial = z.output<Shape["dial"]>;
 export type PrintRecord = z.output<Shape["record"]>;
 
+const WHAT = "what was printed; witnessmark check compares it with the machine file";
+const LONGEST = 1000;
 /** No true record is larger; it would only keep the user waiting. */
 const LARGEST = 1_000_000;
 
 export const recordPath = (out: string, machineFile: string): string =>
   join(out, `${basename(machineFile, extname(machineFile))}-printed.json`);
 
-/** Undefined where there is none, or none that can be understood. */
-export function readRecord(path: string): PrintRecord | undefined {
+/** "none" where there is no such file, "unreadable" where it cannot be understood. */
+export function readRecord(path: string): PrintRecord | "none" | "unreadable" {
   const bytes = readIfThere(path);
-  if (bytes === undefined || bytes.length > LARGEST) return undefined;
+  if (bytes === undefined) return "none";
+  if (bytes.length > LARGEST) return "unreadable";
   try {
-    return z.safeParse(recordShape().record, JSON.parse(new TextDecoder().decode(bytes))).data;
+    return z.safeParse(recordShape().record, JSON.parse(new TextDecoder().decode(bytes))).data ?? "unreadable";
   } catch {
-    return undefined;
+    return "unreadable";
   }
 }
 
-/** What was recorded before with what was printed now in place of what it replaces. */
-export function recordOutput(path: string, before: PrintRecord | undefined, now: readonly PrintedSheet[]): Output {
-  const kept = (before?.sheets ?? []).filter((old) => !now.some((one) => keyOf(one) === keyOf(old)));
+/** What was recorded before, with what was printed now in place of it: pages of the same names, dials of the same wheels. */
+export function recordOutput(
+  path: string,
+  before: PrintRecord | undefined,
+  now: Pick<PrintRecord, "sheets" | "dials">,
+): Output {
+  const merged = <T>(old: readonly T[] | undefined, fresh: readonly T[], key: (one: T) => string): T[] =>
+    [...new Map([...(old ?? []), ...fresh].map((one) => [key(one), one])).values()].sort((a, b) =>
+      key(a) < key(b) ? -1 : 1,
+    );
   const whole: PrintRecord = {
-    [mark]: "what was printed; witnessmark check compares it with the machine file",
-    sheets: [...kept, ...now].sort((a, b) => (keyOf(a) < keyOf(b) ? -1 : 1)),
+    [mark]: WHAT,
+    sheets: merged(before?.sheets, now.sheets, ({ sheet, of = "" }) => `${sheet} ${of}`),
+    dials: merged(before?.dials, now.dials, ({ wheel }) => wheel),
   };
-  return { path, bytes: `${JSON.stringify(whole, null, 1)}\n` };
+  const kept = (_: string, value: unknown) => (typeof value === "string" ? asRecorded(value) : value);
+  return { path, bytes: `${JSON.stringify(whole, kept, 1)}\n` };
 }
 
-const keyOf = ({ sheet, of = "", handwheels = [] }: PrintedSheet): string =>
-  JSON.stringify([sheet, of, [...handwheels].sort()]);
+/** A name as the record holds it. */
+export const asRecorded = (words: string): string => words.replace(/\p{Cc}/gu, " ").slice(0, LONGEST);
 
 /** Of what the pages show, but for the note on the printer's correction. */
 export const contentDigest = ({ pages }: Print): string => digest(JSON.stringify(pages.map(({ drawing }) => drawing)));
@@ -94,18 +109,42 @@ export function machineDigest({ revision: _, measured: __, written, ...rest }: M
 export const printerDigest = ({ paper, printers }: Machine): string =>
   digest(JSON.stringify(paper.printer === undefined ? {} : (printers[paper.printer] ?? {})));
 
-export const digest = (words: string): string => createHash("sha256").update(words).digest("hex").slice(0, 24);
+const digest = (words: string): string => createHash("sha256").update(words).digest("hex").slice(0, 24);
+
+/** A file that a sheet was made from. `record`: the record's path, from which it is named wherever one stands. */
+export const sourceOf = (file: string, record: string): NonNullable<PrintedSheet["job"]> => ({
+  path: relative(resolve(dirname(record)), resolve(file)),
+  digest: digest(readText(file)),
+});
+
+/** Where such a file lies; undefined where it is gone. */
+export function sourcePath({ path }: NonNullable<PrintedSheet["job"]>, record: string): string | undefined {
+  const file = relative(".", resolve(dirname(record), path));
+  return existsSync(file) ? file : undefined;
+}
+
+/** Said where nothing is out of date. */
+export const upToDate = ({ sheets }: PrintRecord): string[] => [
+  "",
+  sheets.length === 1
+    ? "What was printed is up to date."
+    : `All ${sheets.length} sheets that were printed are up to date.`,
+];
 
 /** Whether anything at all can have changed since: a look at digests alone. */
-export const mayDiffer = ({ sheets }: PrintRecord, { machine }: Findings, version: string): boolean => {
+export function mayDiffer({ sheets }: PrintRecord, { machine }: Findings, version: string, record: string): boolean {
   const [now, printer] = [machineDigest(machine), printerDigest(machine)];
+  const changed = (source: PrintedSheet["job"]) => {
+    if (source === undefined) return false;
+    const file = sourcePath(source, record);
+    return file === undefined || digest(readText(file)) !== source.digest;
+  };
   return sheets.some(
     (sheet) =>
       sheet.machine !== now ||
       sheet.printer !== printer ||
       sheet.version !== version ||
-      (sheet.job !== undefined && jobDigest(sheet.job) !== sheet.jobDigest),
+      changed(sheet.template) ||
+      changed(sheet.job),
   );
-};
-
-export const jobDigest = (path: string): string | undefined => (existsSync(path) ? digest(readText(path)) : undefined);
+}

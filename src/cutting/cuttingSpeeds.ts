@@ -8,7 +8,7 @@ import { findMaterial } from "./materials.js";
 import { findOperation, type Operation } from "./operations.js";
 import { knurling, operationFactors, type PublishedFactor, toolFactors } from "./published/factors.js";
 import { highSpeedSteel, type PublishedSpeed } from "./published/source.js";
-import { metresPerMinuteAt } from "./rates.js";
+import { metresPerMinuteAt, rpmFor } from "./rates.js";
 import { findTool } from "./tools.js";
 
 /** `cuttingSpeeds`: the machine file's own rows; one that fits overrides all published ones. `firmness`, light when left
@@ -32,10 +32,18 @@ export function cuttingSpeed(
   if (operation === undefined) return undefined;
   const asked = { material, tool: findTool(tool) ?? tool.trim().toLowerCase(), operation };
   const own = ownSpeed(asked, options.cuttingSpeeds ?? []);
-  if (own !== undefined) return own;
-  if (operation.name === "knurling") return knurlingSpeed(asked, options);
-  const found = publishedSpeed(asked, options);
-  return found && derated(found, options.derating ?? 1);
+  const published = () =>
+    operation.name === "knurling" ? knurlingSpeed(asked, options) : publishedSpeed(asked, options);
+  const found = own ?? derated(published(), options.derating ?? 1);
+  return found && withoutFire(found);
+}
+
+/** Nothing beyond the speed above which the material's chips are the likelier to catch fire, whatever a tool would bear. */
+function withoutFire(speed: CuttingSpeed): CuttingSpeed {
+  const limit = hazardOf(speed.material)?.fastest ?? Number.POSITIVE_INFINITY;
+  if (speed.fastest <= limit) return speed;
+  const below = (metresPerMinute: number) => Math.min(metresPerMinute, limit);
+  return { ...speed, slowest: below(speed.slowest), fastest: below(speed.fastest), most: below(speed.most) };
 }
 
 type Asked = { readonly material: string; readonly tool: string; readonly operation: Operation };
@@ -50,9 +58,7 @@ function ownSpeed({ material, tool, operation }: Asked, own: readonly OwnCutting
       findOperation(one.operation ?? "turning") === operation,
   );
   if (row === undefined) return undefined;
-  const { asGiven, source = "the machine file" } = row;
-  const limit = hazardOf(material)?.fastest ?? Number.POSITIVE_INFINITY;
-  const [slowest, fastest] = [Math.min(row.slowest, limit), Math.min(row.fastest, limit)];
+  const { slowest, fastest, asGiven, source = "the machine file" } = row;
   // With its figures as they were understood: a bare number in an inch file is feet a minute, and paper says so.
   const sources = [asGiven === undefined ? source : `${source} (${material}, ${asGiven})`];
   return {
@@ -93,7 +99,11 @@ function wayTo({ material, tool, operation }: Asked, diameter: number | undefine
         ]
       : []),
   ];
-  return ways.find(({ rows }) => rows.length > 0);
+  const way = ways.find(({ rows }) => rows.length > 0);
+  // A spindle speed is what the machine runs at, whatever the tool is of.
+  return way?.rows.every(({ unit }) => unit === "rpm")
+    ? { rows: way.rows, factors: way.factors.filter(({ what }) => what !== tool) }
+    : way;
 }
 
 function publishedSpeed(asked: Asked, { diameter, firmness }: CuttingSpeedOptions): CuttingSpeed | undefined {
@@ -103,16 +113,17 @@ function publishedSpeed(asked: Asked, { diameter, firmness }: CuttingSpeedOption
   const { material, tool, operation } = asked;
   const { rows, factors } = way;
   const { nearest, agreeing, apart } = weighed;
-  const byRpm = rows.find(({ unit }) => unit === "rpm");
+  const most = mostOf(nearest.slowest, nearest.fastest, firmness);
+  const bySpindle = nearest.rows.every(({ unit }) => unit === "rpm") && diameter !== undefined;
   const served = [...agreeing.flatMap((one) => one.rows), ...factors];
   return {
     ...{ material, tool, operation: operation.name, rows, factors, nearest: nearest.source, apart },
     slowest: Math.min(...agreeing.map(({ slowest }) => slowest)),
     fastest: Math.max(...agreeing.map(({ fastest }) => fastest)),
-    most: mostOf(nearest.slowest, nearest.fastest, firmness),
+    most,
     sources: [...new Set(served.map(({ source }) => source))],
     confidence: served.every(({ confidence }) => confidence === "read") ? "read" : "memory",
-    ...(byRpm && { rpm: { slowest: byRpm.from, most: mostOf(byRpm.from, byRpm.to, firmness) } }),
+    ...(bySpindle && { rpm: { slowest: rpmFor(nearest.slowest, diameter), most: rpmFor(most, diameter) } }),
   };
 }
 
@@ -167,8 +178,8 @@ function knurlingSpeed(
   };
 }
 
-function derated(speed: CuttingSpeed, derating: number): CuttingSpeed {
-  if (derating === 1) return speed;
+function derated(speed: CuttingSpeed | undefined, derating: number): CuttingSpeed | undefined {
+  if (speed === undefined || derating === 1) return speed;
   const factor: Factor = {
     what: "derating",
     from: derating,

@@ -69,10 +69,13 @@ export function dialChange(
   const over = overTravel * (now.reading?.factor ?? 1);
   const wrong = ((was.readsPerTurn - is.perTurn) / is.perTurn) * over;
   const turn = (mm: number) => `${formatFixed(fromMm(mm, units), units === "mm" ? 4 : 6)}`;
+  // What is known today decides: how well the feed is known over that way, and what an eye reads of a division.
+  const { doubtOverTravel = 0 } = now.dial?.chosen ?? {};
+  const doubt = doubtOverTravel + (now.dial?.divisionWorth ?? 0) / 10;
   const words = `it was made for ${turn(was.perTurn)} ${units} a turn, which is now ${turn(is.perTurn)}`;
-  if (Math.abs(was.perTurn - is.perTurn) <= (was.doubt ?? 0))
-    return { replace: false, why: `${words}, within what was in doubt: it may stay` };
   const reads = `it now reads ${formatSize(Math.abs(wrong), units, 3)} too ${wrong > 0 ? "much" : "little"} over ${size(over)}`;
+  if (Math.abs(wrong) <= doubt)
+    return { replace: false, why: `${words}: ${reads}, within what is in doubt: it may stay` };
   // Equal divisions are the same whatever the feed: a new print would bring nothing.
   if (is.readsPerTurn === was.readsPerTurn)
     return { replace: false, why: `${words}: ${reads}, and a new one with these divisions would too` };

@@ -8,7 +8,7 @@ import type { Remark } from "../machine/problem.js";
 import { formatBound, formatLength, formatSize } from "../quantity/format.js";
 import { driveRemarks } from "./driveRemarks.js";
 import type { Findings, HandwheelFinding } from "./findings.js";
-import { limitRemarks } from "./limitRemarks.js";
+import { drillRemarks, limitRemarks } from "./limitRemarks.js";
 import { missingLetters } from "./missingLetters.js";
 import { motorRemarks } from "./motorRemarks.js";
 import { readingRemarks } from "./readingRemarks.js";
@@ -24,6 +24,7 @@ export function remarks(findings: Findings): Remark[] {
     ...findings.handwheels.flatMap((wheel, index) => readingRemarks(wheel, index, findings.machine.units)),
     ...findings.handwheels.flatMap((wheel, index) => dialRemarks(wheel, index, findings.machine.units)),
     ...travelRemarks(findings),
+    ...drillRemarks(findings.machine),
     ...limitRemarks(findings.machine.limits, findings.drive?.speeds ?? []),
     ...(findings.machine.drive ? motorRemarks(findings.machine.drive) : []),
     ...driveRemarks(findings),

@@ -35,9 +35,9 @@ export const isAcross = ({ handwheel }: Pick<HandwheelFinding, "handwheel">): bo
 export const wheelToLearnOn = (handwheels: readonly HandwheelFinding[], use: Use): HandwheelFinding | undefined =>
   wheelFor(use === "drilling" ? "barrel" : "across", handwheels) ?? handwheels.find(({ feed }) => feed !== undefined);
 
-/** The wheel that feeds a drill, on a machine that is one: a barrel or a quill. */
+/** The wheel that feeds a drill: a barrel or a quill. */
 export const drillingWheel = (handwheels: readonly HandwheelFinding[]): HandwheelFinding | undefined =>
-  handwheels.find(({ handwheel }) => /barrel|quill/i.test(handwheel.name));
+  wheelFor("barrel", handwheels);
 
 export const wheelNamed = (
   name: string | undefined,

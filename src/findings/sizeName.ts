@@ -1,14 +1,14 @@
 import { drillSizes } from "../cutting/drillSizes.js";
 import type { Machine } from "../machine/machine.js";
 import { figureAsGiven } from "../machine/written.js";
-import { isForHoles } from "./uses.js";
+import { makesHoles } from "./uses.js";
 
 /** A diameter that an operation is told for, without its unit: as the file gives it; a drill of an inch machine that the file does
  *  not give by the fraction that is stamped on it. */
 export function sizeName(operation: string, mm: number, machine: Machine): string {
   const { units, written } = machine;
   const fraction =
-    isForHoles(operation) && units === "in" && !written?.has(mm)
+    makesHoles(operation) && units === "in" && !written?.has(mm)
       ? drillSizes("fraction", mm - 1e-6, mm + 1e-6)[0]
       : undefined;
   return fraction?.name ?? figureAsGiven(mm, machine);

@@ -31,17 +31,17 @@ export function drillsOf({ work, units, limits }: Pick<Machine, "work" | "units"
 export const diametersFor = (
   operation: string,
   machine: Pick<Machine, "work" | "units" | "limits">,
-): readonly number[] => (isForHoles(operation) ? drillsOf(machine) : machine.work.diameters);
+): readonly number[] => (makesHoles(operation) ? drillsOf(machine) : machine.work.diameters);
 
-export const isForHoles = (operation: string): boolean => findOperation(operation)?.like === "drilling";
+export const makesHoles = (operation: string): boolean => findOperation(operation)?.like === "drilling";
 
 export const largestDrill = ({ largestDrill = Number.POSITIVE_INFINITY }: Machine["limits"]): number => largestDrill;
 
 /** Operations whose tool must come out of the hole again by turning back, or stop before it breaks. */
-const heldByTheHole: readonly string[] = ["tapping", "threading by die", "reaming"];
+const heldByTheHole = ["tapping", "threading by die", "reaming"].map(findOperation);
 
 /** True of an operation that goes by hand on this machine: it is not said to reverse or to have a clutch. */
 export const byHandOnly = (operation: string, { drive }: Pick<Machine, "drive">): boolean =>
-  heldByTheHole.includes(operation) && drive?.reverses !== true && drive?.clutch !== true;
+  heldByTheHole.includes(findOperation(operation)) && drive?.reverses !== true && drive?.clutch !== true;
 
 export const BY_HAND = "Turn the spindle by hand, plug out";

@@ -22,7 +22,7 @@ export type Job = {
 
 /** Steps that a drill does as well as a lathe. */
 const forHoles: readonly JobStep["do"][] = ["drill", "ream", "tap"];
-export const isForHoles = ({ do: done }: Pick<JobStep, "do">): boolean => forHoles.includes(done);
+export const isHoleStep = ({ do: done }: Pick<JobStep, "do">): boolean => forHoles.includes(done);
 
 /** `cut` and `finish` are depths of cut, measured on the radius (or along, when facing). */
 export type JobStep =

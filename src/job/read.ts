@@ -8,7 +8,7 @@ import { asGiven, writtenAs } from "../machine/written.js";
 import { inMm } from "../quantity/length.js";
 import { threads } from "../thread/data.js";
 import { designationOf, threadsMeant } from "../thread/thread.js";
-import { isForHoles, type Job, type JobStep } from "./job.js";
+import { isHoleStep, type Job, type JobStep } from "./job.js";
 import { type JobFile, jobFile } from "./schema.js";
 
 export type JobReading = { readonly job?: Job; readonly problems: readonly Problem[] };
@@ -80,7 +80,7 @@ function assemble(file: JobFile, report: (remark: Remark) => void): Job {
     out: mm(file.bar.out),
     supported: file.bar.supported ?? false,
   };
-  const turning = file.steps.findIndex((raw) => !isForHoles(raw));
+  const turning = file.steps.findIndex((raw) => !isHoleStep(raw));
   if (bar === undefined && turning >= 0)
     error(
       ["steps", turning],

@@ -46,7 +46,7 @@ export const trimmedSize = (mm: number, unit: LengthUnit, mmPlaces = 2): string 
 const sizePlaces = (unit: LengthUnit, mmPlaces: number): number => (unit === "mm" ? mmPlaces : mmPlaces + 1);
 
 /** A size that must be kept within `tolerance` (mm, > 0; undefined where none is given), as a number in `unit`: its last place is
- *  at most a fifth of the tolerance, which rounding then moves by a tenth of itself at most (common practice of measuring), and no figure of the size as it is given is cut off short of a hundred-thousandth.
+ *  at most a fifth of the tolerance, which rounding then moves by a tenth of itself at most (common practice of measuring), and a size that is given to one place more than is usual keeps it.
  *  @example figureWithin(7.985, 0.02, "mm")   // "7.985" */
 export function figureWithin(mm: number, tolerance: number | undefined, unit: LengthUnit): string {
   const usual = unit === "mm" ? 2 : 4;

@@ -129,7 +129,12 @@ function depthExercise(wheel: HandwheelFinding, { machine }: Findings, throws: D
   const most = Math.min(Math.floor(deepest / step), 30);
   if (most < 3) return [];
   const depth = throws.whole(3, most) * step;
-  const eighths = Math.round((depth / feed.perTurn) * 8);
+  const eighths = Math.min(Math.round((depth / feed.perTurn) * 8), Math.floor((deepest / feed.perTurn) * 8 + 1e-9));
+  const [turns, parts] = [Math.floor(eighths / 8), eighths % 8];
+  const words = [
+    ...(turns > 0 ? [plural(turns, "turn")] : []),
+    ...(parts > 0 || turns === 0 ? [plural(parts, "eighth")] : []),
+  ];
   const off = (eighths / 8) * feed.perTurn - depth;
   const places = units === "mm" ? 1 : 3;
   const left = formatFixed(Math.abs(fromMm(off, units)), places);
@@ -137,7 +142,7 @@ function depthExercise(wheel: HandwheelFinding, { machine }: Findings, throws: D
   return [
     {
       question: `A hole is to be ${trimmed(fromMm(depth, units), 4)} ${units} deep. How far do you turn the ${handwheel.name.toLowerCase()}, in eighths of a turn?`,
-      answer: `${plural(Math.floor(eighths / 8), "turn")} and ${eighths % 8} eighths${rest}`,
+      answer: `${words.join(" and ")}${rest}`,
     },
   ];
 }

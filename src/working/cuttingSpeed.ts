@@ -7,7 +7,7 @@ import { sourceTitle } from "../cutting/sources.js";
 import type { Findings } from "../findings/findings.js";
 import { sizeWords } from "../findings/sizeName.js";
 import { speedFor } from "../findings/speedChoice.js";
-import { BY_HAND, byHandOnly, diametersFor, isForHoles, type Use, usesOf } from "../findings/uses.js";
+import { BY_HAND, byHandOnly, diametersFor, makesHoles, type Use, usesOf } from "../findings/uses.js";
 import type { Limits, Units, Work } from "../machine/machine.js";
 import { formatLength, trimmed } from "../quantity/format.js";
 import type { Input, Subject, Working } from "./working.js";
@@ -38,7 +38,7 @@ function explainOne(findings: Findings, operation: string, row: number, column: 
   const [material = "", diameter = 0] = [materials[row], diametersFor(operation, machine)[column]];
   if (byHandOnly(operation, machine))
     return { missing: `${BY_HAND.toLowerCase()}: the file says neither drive: reverses: nor clutch:` };
-  const holes = isForHoles(operation);
+  const holes = makesHoles(operation);
   const choice = speedFor({ operation, material, diameter }, findings);
   if (choice === undefined || drive === undefined)
     return { missing: `no cutting speed is known for ${operation} ${material} with ${tool}${mind(material)}` };

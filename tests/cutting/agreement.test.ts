@@ -2,9 +2,11 @@ import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { type SourceRange, weigh } from "../../src/cutting/agreement.js";
 import { cuttingSpeed } from "../../src/cutting/cuttingSpeeds.js";
+import { hazardOf } from "../../src/cutting/hazards.js";
 import { knownMaterials } from "../../src/cutting/materials.js";
 import { operations } from "../../src/cutting/operations.js";
 import { tools } from "../../src/cutting/published/source.js";
+import { rpmFor } from "../../src/cutting/rates.js";
 
 const hss = "high-speed steel";
 const feet = (value: number) => value * 0.3048;
@@ -117,5 +119,52 @@ describe("what is aimed at", () => {
     expect(risky.some(({ firm }) => firm.apart.length > 0)).toBe(true);
     for (const { cut, firm } of risky)
       for (const { fastest } of firm.apart) expect(firm.most, cut).toBeLessThanOrEqual(fastest);
+  });
+
+  test("a range is used up to its middle where one source gives it alone", () => {
+    for (const { cut, light, firm } of everyCut) {
+      if (new Set(firm.rows.map(({ source }) => source)).size !== 1 || hazardOf(firm.material)?.fastest) continue;
+      expect(light.most, cut).toBeCloseTo((firm.slowest + firm.fastest) / 2, 6);
+    }
+  });
+
+  test("no tool, operation or factor takes a material beyond the speed above which its chips catch fire", () => {
+    const fires = everyCut.filter(({ light }) => hazardOf(light.material)?.fastest !== undefined);
+    expect(fires.length).toBeGreaterThan(10);
+    for (const { cut, light, firm } of fires)
+      for (const band of [light, firm])
+        for (const speed of [band.slowest, band.most, band.fastest])
+          expect(speed, cut).toBeLessThanOrEqual(feet(700) + 1e-9);
+    expect(cuttingSpeed("magnesium", "carbide", "drilling", { firmness: "firm" })?.most).toBeLessThanOrEqual(feet(700));
+  });
+
+  test("a spindle speed stands for just the cutting speed that is aimed at, whatever the tool, the operation and the factor", () => {
+    const wood = tools.flatMap((tool) =>
+      operations.flatMap(({ name }) =>
+        [20, 40, 75].flatMap((diameter) =>
+          [1, 0.5].flatMap((derating) => {
+            const band = cuttingSpeed("hard wood", tool, name, { diameter, derating });
+            return band?.rpm
+              ? [{ cut: `${name}, ${tool}, ${diameter} mm, × ${derating}`, band, rpm: band.rpm, diameter }]
+              : [];
+          }),
+        ),
+      ),
+    );
+    expect(wood.length).toBeGreaterThan(20);
+    for (const { cut, band, rpm, diameter } of wood) {
+      expect(rpm.most, cut).toBeCloseTo(rpmFor(band.most, diameter), 6);
+      expect(rpm.slowest, cut).toBeCloseTo(rpmFor(band.slowest, diameter), 6);
+      expect(rpm.most, cut).toBeLessThanOrEqual(3000);
+    }
+  });
+
+  test("the file's factor goes on every published speed, knurling too", () => {
+    for (const { light } of everyCut) {
+      const { material, tool, operation } = light;
+      const half = cuttingSpeed(material, tool, operation, { diameter: 20, derating: 0.5 });
+      const limit = hazardOf(material)?.fastest ?? Number.POSITIVE_INFINITY;
+      if (light.fastest < limit) expect(half?.most, `${operation} ${material}`).toBeCloseTo(light.most / 2, 9);
+    }
   });
 });

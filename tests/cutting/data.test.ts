@@ -106,7 +106,10 @@ describe("the range", () => {
 
   test("knurling and wood go by spindle speed", () => {
     expect(cuttingSpeed("brass", hss, "knurling", { diameter: 20 })?.rpm).toEqual({ slowest: 60, most: 70 });
-    expect(cuttingSpeed("hard wood", hss, "turning", { diameter: 50 })?.rpm).toEqual({ slowest: 2400, most: 2700 });
+    expect(cuttingSpeed("hard wood", hss, "turning", { diameter: 50 })?.rpm).toEqual({
+      slowest: expect.closeTo(2400, 9),
+      most: expect.closeTo(2700, 9),
+    });
     expect(cuttingSpeed("hard wood", hss, "turning", { diameter: 120 })).toBeUndefined();
   });
 });

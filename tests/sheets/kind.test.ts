@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { remarks } from "../../src/findings/remarks.js";
 import { byHandOnly, drillsOf } from "../../src/findings/uses.js";
 import { readJob } from "../../src/job/read.js";
 import { planOf } from "../../src/plan/plan.js";
@@ -29,11 +30,11 @@ const made = (kind: Kind): string[] =>
   sheetNames().filter((sheet) => !("missing" in arrange(machine(kind), template(sheet))));
 
 const turning =
-  /\bturning\b|diameter of the work|\bturn the work\b|How thick|thick\.|long bar|spindle's bore|spindle stop|tailstock/i;
+  /\bturning\b|diameter of the work|\bturn the work\b|How thick|thick\.|long bar|spindle's bore|spindle stop|shoulder|groove|rod to turn/i;
 
 describe("a drill is not a lathe", () => {
   test("no sheet that a drill prints speaks of turning, of the work's diameter or of a bar", () => {
-    const sheets = made("drill").filter((sheet) => !["threads", "measuring-form", "printer-check"].includes(sheet));
+    const sheets = made("drill").filter((sheet) => !["measuring-form", "printer-check"].includes(sheet));
     expect(sheets).toContain("belt-card");
     expect(sheets).toContain("student");
     for (const sheet of sheets) expect(textsOf(machine("drill"), sheet), sheet).not.toMatch(turning);
@@ -89,9 +90,10 @@ describe("depths by eighths of a turn", () => {
       const findings = findingsOf(`revision: ${revision}\n${machineText("drill")}`);
       const asked = exercises(findings, "drilling").find(({ question }) => question.startsWith("A hole"));
       const [, depth = "", , turns = "", eighths = "", off = "0", sense = ""] =
-        /A hole is to be ([\d.]+) mm deep(.*)\|(\d+) turns? and (\d) eighths(?:: ([\d.]+) mm too (deep|little))?$/.exec(
+        /A hole is to be ([\d.]+) mm deep(.*)\|(?:(\d+) turns?(?: and |(?=$|:)))?(?:(\d) eighths?)?(?:: ([\d.]+) mm too (deep|little))?$/.exec(
           `${asked?.question}|${asked?.answer}`,
         ) ?? [];
+      expect(asked?.answer).not.toMatch(/\b0 (turns|eighths)|\b1 eighths/);
       const gone = (Number(turns) + Number(eighths) / 8) * 40;
       expect(Math.abs(gone - Number(depth))).toBeLessThanOrEqual(2.5);
       expect(gone - Number(depth)).toBeCloseTo(Number(off) * (sense === "deep" ? 1 : -1), 1);
@@ -119,6 +121,19 @@ describe("drills", () => {
   });
 });
 
+test("a limit that leaves no drill is questioned, and no sheet stops for it", () => {
+  for (const [limit, work] of [
+    [", drill: 13", "work: { drills: [16, 20] }\n"],
+    [", drill: 1.5", ""],
+  ] as const) {
+    const text = `${machineText("drill", limit)}${work}`;
+    const findings = findingsOf(text);
+    expect(remarks(findings).map(({ code }) => code)).toContain(work === "" ? "unlikely-limit" : "beyond-limit");
+    for (const sheet of sheetNames()) expect(() => arrange(findings, template(sheet)), sheet).not.toThrow();
+    expect(textsOf(findings, "belt-card")).toContain("None of the drills is within the largest");
+  }
+});
+
 describe("reaming and tapping by power", () => {
   test.each([
     ["nothing said", "", true],
@@ -128,6 +143,7 @@ describe("reaming and tapping by power", () => {
   ])("%s: by hand, plug out, or a table", (_, drive, byHand) => {
     const findings = machine("lathe", "", drive);
     expect(byHandOnly("tapping", findings.machine)).toBe(byHand);
+    for (const word of ["tap", "ream", "die"]) expect(byHandOnly(word, findings.machine), word).toBe(byHand);
     expect(byHandOnly("drilling", findings.machine)).toBe(false);
     const words = textsOf(findings, "drilling-card");
     expect(words.includes("Turn the spindle by hand, plug out")).toBe(byHand);

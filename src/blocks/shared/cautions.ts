@@ -32,7 +32,7 @@ const cautions = {
   thread: [
     "Turn the spindle by hand, power off and the plug pulled: a tap or die under power breaks, and takes the hand with it.",
     "Half a turn on, a quarter back, to break the chip; cutting oil for steel. Chips are sharp: brush, never fingers.",
-    "Start square: hold the tap in the tailstock or, with the machine on end, let the spindle guide it. Clear a blind hole often.",
+    "Start square: let the tailstock or the spindle guide the tap. Clear a blind hole often.",
     "Key out of the chuck. Maker's manual, local rules and a competent supervisor come first.",
   ],
   job: [

@@ -23,7 +23,7 @@ import { bandNotes } from "./bandNotes.js";
 export const speedDiagram = block(
   { operation: "turning", leave: 24 },
   ({ findings, settings, use, width, height }): Run[] => {
-    if (findings.drive === undefined) return [];
+    if (findings.drive === undefined || diametersFor(settings.operation, findings.machine).length === 0) return [];
     const head = useHeading(findings.machine, use, width);
     const tall = Math.max(80, height - settings.leave - heightOf(head));
     const { work, units } = findings.machine;

@@ -4,9 +4,9 @@ import { coolant } from "../../cutting/materials.js";
 import { findOperation, operationWords } from "../../cutting/operations.js";
 import { choiceDoubt } from "../../findings/limits.js";
 import { sizeName } from "../../findings/sizeName.js";
-import { bandFor, speedFor } from "../../findings/speedChoice.js";
+import { speedFor } from "../../findings/speedChoice.js";
 import { speedDoubt } from "../../findings/speedDoubt.js";
-import { BY_HAND, byHandOnly, diametersFor, isForHoles, largestDrill } from "../../findings/uses.js";
+import { BY_HAND, byHandOnly, diametersFor, largestDrill, makesHoles } from "../../findings/uses.js";
 import type { Limits, Machine, Units } from "../../machine/machine.js";
 import { capital, formatFixed, sizeFigure } from "../../quantity/format.js";
 import { block, type Run } from "../shared/block.js";
@@ -24,7 +24,8 @@ export const speedTable = block(
     const { machine, drive } = findings;
     if (drive === undefined) return [];
     const { tool, materials } = machine.work;
-    const { operation, dense } = settings;
+    const { dense } = settings;
+    const operation = findOperation(settings.operation)?.name ?? settings.operation;
     if (byHandOnly(operation, machine))
       return [
         ...heading(capital(operation), width, 2, size.body),
@@ -35,23 +36,31 @@ export const speedTable = block(
         ),
       ];
     const system = drillSystemOf(settings.sizes, machine.units);
-    const sizes = sizesOf(settings, machine);
-    const largest = sizes.at(-1)?.diameter ?? 10;
-    const bands = materials.map((material) => bandFor({ operation, material, diameter: largest }, findings));
+    const sizes = sizesOf({ ...settings, operation }, machine);
+    if (sizes.length === 0)
+      return [
+        ...heading(capital(operation), width, 2, size.body),
+        ...paragraph("None of the drills is within the largest that the file allows (limits: drill:).", width, {
+          size: size.small,
+          weight: "bold",
+        }),
+      ];
     // Metric drills are called by their millimetres.
     const decimals = system !== undefined && (system !== "metric" || machine.units !== "mm");
+    const choices = sizes.map(({ diameter }) =>
+      materials.map((material) => speedFor({ operation, material, diameter }, findings)),
+    );
+    // Where a source goes by size it may serve the smaller ones alone.
+    const bands = materials.map((_, column) => choices.flatMap((row) => row[column]?.band ?? []).at(-1));
     const columns: Column[] = [
       system !== undefined
         ? { heading: [system === "metric" ? "mm" : system], align: "middle", stretch: 0 }
-        : { heading: [isForHoles(operation) ? "drill" : "diameter", machine.units], align: "middle", stretch: 0 },
+        : { heading: [makesHoles(operation) ? "drill" : "diameter", machine.units], align: "middle", stretch: 0 },
       ...(decimals ? [{ heading: [machine.units], align: "decimal", stretch: 0 } as const] : []),
       ...materials.map(
         (material, index): Column => ({ heading: [material, bandWords(bands[index], machine.units)], align: "middle" }),
       ),
     ];
-    const choices = sizes.map(({ diameter }) =>
-      materials.map((material) => speedFor({ operation, material, diameter }, findings)),
-    );
     const rows = sizes.map(({ name, diameter }, index) => [
       { text: name, weight: "bold" } satisfies Cell,
       ...(decimals ? [{ text: sizeFigure(diameter, machine.units, machine.units === "mm" ? 2 : 3) }] : []),
@@ -74,7 +83,7 @@ export const speedTable = block(
       ...doubt,
       ...table(columns, rows, { width, size: dense ? size.small : size.body, ruleEvery: dense ? 5 : 1 }),
       ...told(marked ? ["A question mark: measure that speed first, or a reading of it is doubtful."] : [], size.tiny),
-      ...paragraph(notes(bands, machine, settings), width, { size: size.tiny, gap: 1 }),
+      ...paragraph(notes(bands, machine, { ...settings, operation }), width, { size: size.tiny, gap: 1 }),
     ];
     return whole(runs, height);
   },

@@ -11,15 +11,8 @@ import { travelWords } from "../../findings/travelWords.js";
 import type { Limits, Machine, Units } from "../../machine/machine.js";
 import type { Pass } from "../../plan/passes.js";
 import { type PlannedStep, planOf } from "../../plan/plan.js";
-import {
-  capital,
-  figureWithin,
-  formatBound,
-  formatFixed,
-  formatLength,
-  plural,
-  trimmedSize,
-} from "../../quantity/format.js";
+import { showIn } from "../../plan/words.js";
+import { capital, figureWithin, formatBound, formatFixed, plural, trimmedSize } from "../../quantity/format.js";
 import { fromMm } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
 import { heading, kept, lowered, together } from "../shared/runs.js";
@@ -33,7 +26,7 @@ export const planSteps = block({}, ({ findings, width }): Run[] => {
   if (job === undefined) return [];
   const plan = planOf(job, findings);
   const { units } = machine;
-  const show = (mm: number) => formatLength(mm, units, units === "mm" ? 2 : 4);
+  const show = showIn(machine, job);
   return [
     ...paragraph(job.name, width, { size: size.title, weight: "bold", gap: 4 }),
     ...paragraph(

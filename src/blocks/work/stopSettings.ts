@@ -125,7 +125,7 @@ export const gaugeBlocks = block(
       ...heading("A gauge block or drill shank between stop and slide", width, 5),
       ...kept(
         paragraph(
-          "Measure the shank with a micrometer, not by its name. Take it out and the slide goes on by just its size: a shoulder and a groove from one stop.",
+          "Measure the shank with a micrometer, not by its name. Take it out and the slide goes on by just its size: two lengths or depths from one stop.",
           width,
           { size: size.small },
         ),

@@ -32,7 +32,7 @@ export const hazards: readonly Hazard[] = [
     material: "Magnesium",
     names: ["magnesium", "mg"],
     // Alloys go by letters of the metals in them and their hundredths: AZ31B, WE43; or by symbols: MgAl3Zn1.
-    grades: /^(magnes|mg[a-z]*\d|(az|am|ae|zk|ze|we|ez|hk|qe)\d{2}[a-z]?$)/,
+    grades: /^(magnes|mg[a-z]*\d|(a[ejmsxz]|z[cehkm]|e[lvz]|h[kmz]|l[az]|q[eh]|w[ez])\d{2,3}[a-z]?$|[mk]1a$)/,
     caution:
       "Magnesium chips catch fire. Sharp tools; no fine feed, no dwell, nothing that rubs; below 213 m/min (700 ft/min). Cut dry. Sweep the chips up dry and often. Dry sand, or an extinguisher for burning metal, within reach: never water, liquid or foam.",
     burnsWhenFine: true,
@@ -105,7 +105,7 @@ export const hazards: readonly Hazard[] = [
   {
     material: "Wood",
     names:
-      "wood hardwood softwood plywood timber mdf yew iroko teak ebony cocobolo padauk wenge oak ash beech birch maple pine walnut mahogany laburnum box cedar lignum".split(
+      "wood hardwood softwood plywood timber mdf yew iroko teak ebony cocobolo padauk wenge oak ash beech birch maple pine walnut mahogany laburnum cedar lignum balsa spruce cherry elm fir larch alder poplar willow hornbeam sapele bubinga purpleheart chipboard".split(
         " ",
       ),
     grades: /wood$/,

@@ -1,0 +1,56 @@
+import { expect, test } from "vitest";
+import { dialChange, dialFacts } from "../../src/findings/printedDial.js";
+import { findingsOf } from "../support/sheets.js";
+
+const wheel = (feed: string, dial: string, more = "travel: 60, reads: diameter") => {
+  const [found] = findingsOf(
+    `name: L\nhandwheels: [{ name: Slide, ${more}, feed: ${feed}, dial: { shape: drum, diameter: 50, width: 12, ${dial} } }]\n`,
+  ).handwheels;
+  if (found === undefined) throw new Error("no wheel");
+  return found;
+};
+const change = (was: string, is: string, dial: string, more?: string) => {
+  const facts = dialFacts(wheel(was, dial, more));
+  if (facts === undefined) throw new Error("no dial");
+  return dialChange(facts, wheel(is, dial, more), "mm");
+};
+
+test("what was in doubt when it was printed is no excuse today: a true dial that is out by 0.39 mm goes", () => {
+  const found = change(
+    "{ perTurn: 2.01, uncertainty: 0.008 }",
+    "{ perTurn: 2.0165, uncertainty: 0.0002 }",
+    "divisions: 0.1 mm, closure: true",
+  );
+  expect(found).toMatchObject({ replace: true });
+  // 60 mm of slide are 120 on diameter, at 4.02 read for each 4.033 gone.
+  expect(found?.why).toContain("0.387 mm too little over 120.00 mm");
+});
+
+test("within what is in doubt today, and a tenth of a division, it may stay, and it is told by how much it is out", () => {
+  const found = change(
+    "{ perTurn: 2.01, uncertainty: 0.001 }",
+    "{ perTurn: 2.0101, uncertainty: 0.001 }",
+    "divisions: 0.1 mm, closure: true",
+  );
+  expect(found).toMatchObject({ replace: false });
+  expect(found?.why).toMatch(/0\.006 mm too little over 120\.00 mm, within what is in doubt: it may stay/);
+});
+
+test("equal divisions are the same whatever the feed: a new print would bring nothing", () => {
+  const found = change(
+    "{ perTurn: 2, uncertainty: 0.0001 }",
+    "{ perTurn: 2.003, uncertainty: 0.0001 }",
+    "divisions: 0.05 mm, closure: even",
+  );
+  expect(found).toMatchObject({ replace: false });
+  expect(found?.why).toContain("a new one with these divisions would too");
+});
+
+test("nothing is said where nothing changed, and a vernier, a second scale or the sense of turning is a change", () => {
+  const feed = "{ perTurn: 2, uncertainty: 0.001 }";
+  expect(change(feed, feed, "divisions: 0.05 mm")).toBeUndefined();
+  for (const other of ["vernier: 10", "second: 0.001 in", "increases: anticlockwise"]) {
+    const facts = dialFacts(wheel(feed, "divisions: 0.05 mm"));
+    expect(facts && dialChange(facts, wheel(feed, `divisions: 0.05 mm, ${other}`), "mm")?.replace, other).toBe(true);
+  }
+});
