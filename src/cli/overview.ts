@@ -45,7 +45,7 @@ function handwheelLines(finding: HandwheelFinding, units: Units): string[] {
   const { handwheel, feed, study, dial, doubtful } = finding;
   if (!feed)
     return [
-      `${handwheel.name}: ${finding.miscounted ? "a turn miscounted in its readings, no feed told" : "feed per turn not given"}`,
+      `${handwheel.name}: ${finding.miscounted ? `${finding.study?.jump ? "its readings jump" : "a turn miscounted in its readings"}, no feed told` : "feed per turn not given"}`,
     ];
   const show = (mm: number, extra = 0) =>
     `${formatFixed(fromMm(mm, units), (units === "mm" ? 3 : 4) + extra)} ${units}`;

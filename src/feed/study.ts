@@ -4,6 +4,7 @@ import { type Budget, budget } from "./budget.js";
 import type { Fit } from "./finding.js";
 import { type OtherZero, otherZeros } from "./gaugeZero.js";
 import type { AxisFinding } from "./iso230.js";
+import { type Jump, jumpIn } from "./jump.js";
 import { lostMotion } from "./lostMotion.js";
 import { miscountedFrom, type Wild, wildReadings } from "./outliers.js";
 import { type ReturnStudy, returnStudy } from "./returnStudy.js";
@@ -15,6 +16,8 @@ export type FeedStudy = {
   readonly wild: readonly Wild[];
   /** A whole turn lost or gained in counting. */
   readonly miscounted?: { readonly index: number; readonly turns: number };
+  /** Within a run, readings that stand off from there on by what is no whole turn. */
+  readonly jump?: Jump;
   /** Repeated runs that were read from another zero of the gauge. */
   readonly otherZeros: readonly OtherZero[];
   readonly back?: ReturnStudy;
@@ -33,8 +36,12 @@ export function study(line: Fit, shape: Shape, readings: Readings): FeedStudy {
   const back = returnStudy(readings, line.slope === 0 ? undefined : lostMotion(readings, line.slope));
   // Positioning is judged from one zero; where a run had another there is none to judge by.
   const axis = zeros.length > 0 ? undefined : positioningOf(readings, line.slope, line.intercept);
+  const wild = miscounted ? [] : wildReadings(turns, travel, gauge);
+  const jump = miscounted ? undefined : jumpAmong(readings, wild, shape);
   return {
-    wild: miscounted ? [] : wildReadings(turns, travel, gauge),
+    // A jump makes many readings look wild: it is told in their place.
+    wild: jump ? [] : wild,
+    ...(jump && { jump }),
     otherZeros: zeros,
     ...(miscounted && { miscounted }),
     shape,
@@ -42,4 +49,13 @@ export function study(line: Fit, shape: Shape, readings: Readings): FeedStudy {
     ...(sources && { budget: sources }),
     ...(axis && { positioning: axis }),
   };
+}
+
+/** One wild reading is no jump; of several, which may be all that stand beyond one, they are judged with the others. */
+function jumpAmong({ turns, travel, gauge }: Readings, wild: readonly Wild[], shape: Shape): Jump | undefined {
+  const curved = shape.alongTravel?.real || shape.oncePerTurn?.real;
+  return jumpIn(turns, travel, gauge, {
+    ...(wild.length === 1 && { without: wild.map(({ index }) => index) }),
+    ...(curved && shape.left && { smooth: shape.left.deviation }),
+  });
 }

@@ -1,7 +1,7 @@
 import type { OncePerTurn, Zone } from "../feed/alongTravel.js";
 import type { Handwheel, Units } from "../machine/machine.js";
 import type { Path, Remark } from "../machine/problem.js";
-import { formatFixed, formatSize, sizeFigure } from "../quantity/format.js";
+import { formatFixed, formatSize, plural, sizeFigure } from "../quantity/format.js";
 import type { HandwheelFinding } from "./findings.js";
 import { returnRemarks } from "./returnRemarks.js";
 
@@ -18,6 +18,8 @@ export function readingRemarks({ handwheel, feed, study }: HandwheelFinding, ind
   });
   const { alongTravel, oncePerTurn } = study.shape;
   const { fit } = feed ?? {};
+  // Of a feed that is not told no curve is either: the slip makes one.
+  const stopped = study.miscounted ?? study.jump;
   return [
     ...(fit && fit.degreesOfFreedom < 1
       ? [
@@ -34,8 +36,18 @@ export function readingRemarks({ handwheel, feed, study }: HandwheelFinding, ind
           warn(
             "miscounted",
             [...path, "travel", study.miscounted.index],
-            `from here on ${Math.abs(study.miscounted.turns)} turn too ${study.miscounted.turns > 0 ? "many" : "few"} seem to have been made (${handwheel.name})`,
+            `from here on ${plural(Math.abs(study.miscounted.turns), "turn")} too ${study.miscounted.turns > 0 ? "many" : "few"} ${Math.abs(study.miscounted.turns) === 1 ? "seems" : "seem"} to have been made (${handwheel.name})`,
             "count again from the reading before and mend the turns or take it out; until then nothing is told of this feed, and no dial is made",
+          ),
+        ]
+      : []),
+    ...(study.jump
+      ? [
+          warn(
+            "jump",
+            [...path, "travel", study.jump.index],
+            `from here on all readings of "${handwheel.name}" stand ${formatSize(Math.abs(study.jump.off), units, 3)} ${study.jump.off > 0 ? "above" : "below"} those before: the gauge was moved, lost motion was taken up, or a part of a turn was lost`,
+            "take the run again from its beginning, or only the readings on one side; until then nothing is told of this feed, and no dial is made",
           ),
         ]
       : []),
@@ -56,7 +68,7 @@ export function readingRemarks({ handwheel, feed, study }: HandwheelFinding, ind
       ),
     ),
     ...returnRemarks(handwheel.name, study, path, units),
-    ...(alongTravel?.real
+    ...(alongTravel?.real && !stopped
       ? [
           warn(
             "uneven-travel",
@@ -67,7 +79,7 @@ export function readingRemarks({ handwheel, feed, study }: HandwheelFinding, ind
         ]
       : []),
     ...(oncePerTurn?.real ? [] : unmeasuredWave(handwheel, index)),
-    ...(oncePerTurn?.real && !handwheel.dial?.oncePerTurn
+    ...(oncePerTurn?.real && !stopped && !handwheel.dial?.oncePerTurn
       ? [
           warn(
             "once-per-turn",

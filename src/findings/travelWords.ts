@@ -37,9 +37,9 @@ export const withinTurnWords = ({ feed }: HandwheelFinding): string | undefined 
     : undefined;
 
 /** Why nothing can be told of a handwheel's turns. */
-export const noFeedWords = ({ miscounted }: Pick<HandwheelFinding, "miscounted">): string =>
+export const noFeedWords = ({ miscounted, study }: Pick<HandwheelFinding, "miscounted" | "study">): string =>
   miscounted
-    ? "A turn was miscounted in the readings of this handwheel: until they are mended no turns can be told."
+    ? `${study?.jump ? "The readings of this handwheel jump on the way" : "A turn was miscounted in the readings of this handwheel"}: until they are mended no turns can be told.`
     : "The feed of this handwheel is not given: no turns can be told.";
 
 /** What a student must know of it, in plain words; undefined where nothing is wrong. */

@@ -22,7 +22,7 @@ export const measuredReport = block({ plotHeight: 40 }, ({ handwheels, findings,
     const feed = finding.feed ?? finding.miscounted;
     if (feed?.fit === undefined || study === undefined || handwheel.feed?.from !== "readings") return [];
     const head = finding.miscounted
-      ? `${handwheel.name}: a turn miscounted`
+      ? `${handwheel.name}: ${finding.study?.jump ? "readings that jump" : "a turn miscounted"}`
       : `${handwheel.name}: ${formatDoubted(feed.perTurn, feed.uncertainty, units, units === "mm" ? 5 : 6)} a turn`;
     return [
       ...heading(head, width, 5),
