@@ -5,6 +5,9 @@ import { type Judged, judge, riseAt } from "./judge.js";
 import { positions } from "./positions.js";
 import { average, placeOf, rpmsByPlace } from "./readings.js";
 
+/** All belts together slip no more than this where they are sound and tight. Common practice. */
+const SOUND_SLIP = 0.05;
+
 /** Spindle speed at every position, slowest first. A tachometer reading beats the ratio at its own position; several
  *  readings of one position are averaged, and with a variable motor they are taken at its fastest. Positions that were
  *  not measured lose the slip of the belts they use, as fitted to the readings; each groove pair has its own, so such a
@@ -52,8 +55,8 @@ export function unmeasured(position: Position, drive: Drive, judged: Judged): Sp
   const here = doubtful.find(({ name }) => name === position.name)?.rpms ?? [];
   const lift = judged.lift(position);
   // Slip was measured with the motor running light, as a tachometer finds it; the plate's speed was not. Where a reading of
-  // this position, or of its steps, is in doubt, so is that slip.
-  const bySlip = left !== undefined && here.length === 0 && lift === 1;
+  // this position, or of its steps, is in doubt, so is that slip; and more than sound belts slip is no rule for another one.
+  const bySlip = left !== undefined && left >= 1 - SOUND_SLIP && here.length === 0 && lift === 1;
   const likely = bySlip ? rpm : byRatioRpm * riseAt(drive, position) * lift;
   return {
     ...{ position, rpm, slowestRpm: (rpm * slowestRpm) / fastestRpm, byRatioRpm },

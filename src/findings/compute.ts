@@ -27,7 +27,7 @@ function handwheelFinding(handwheel: Handwheel, machine: Machine): HandwheelFind
     fit && measured && handwheel.feed.from === "readings" ? study(fit, measured.shape, handwheel.feed) : undefined;
   // A turn miscounted, or a gauge that slipped, leaves no feed to cut by: the line through such readings is nobody's.
   if (beyond?.miscounted || beyond?.jump) return { handwheel, study: beyond, miscounted: found };
-  const feed = beyond?.back?.contradiction ? withoutLostMotion(found) : found;
+  const feed = beyond?.back?.contradiction || beyond?.back?.miscounted ? withoutLostMotion(found) : found;
   const wave = builtIn ? beyond?.shape.oncePerTurn : undefined;
   // Only a wave that is more than chance is built in.
   const dial = dialFinding(

@@ -9,7 +9,7 @@ import { drillsOf, largestDrill } from "./uses.js";
 
 /** Limits, rpm, between which those of small machines and their chucks lie. Own choice, wide: chucks of bench lathes are marked
  *  with some thousands, engraving spindles reach 20 000. */
-const usual = { least: 20, most: 20_000 } as const;
+const usual = { chuck: { least: 20, most: 10_000 }, spindle: { least: 20, most: 20_000 } } as const;
 
 /** Drills that the file names and its own limit leaves out, and a limit that leaves none. */
 export function drillRemarks(machine: Machine): Remark[] {
@@ -50,22 +50,22 @@ export function limitRemarks(limits: Limits, speeds: readonly SpeedFinding[]): R
       ["chuck", chuckRpm],
       ["spindle", spindleRpm],
     ] as const
-  ).flatMap(([key, rpm]): Remark[] =>
-    rpm === undefined || (rpm >= usual.least && rpm <= usual.most)
-      ? []
-      : [
-          {
-            severity: "warning",
-            code: "unlikely-limit",
-            path: ["limits", key],
-            what: `a ${key} limited to ${trimmed(rpm, 3)} rpm is unusual for a small machine: ${usual.least} to ${usual.most} rpm are usual`,
-            remedy:
-              rpm < usual.least
-                ? "a point parts decimals, never thousands: write 1800, not 1.8"
-                : `read the marking on the ${key} again, and count its figures`,
-          },
-        ],
-  );
+  ).flatMap(([key, rpm]): Remark[] => {
+    const { least, most } = usual[key];
+    if (rpm === undefined || (rpm >= least && rpm <= most)) return [];
+    return [
+      {
+        severity: "warning",
+        code: "unlikely-limit",
+        path: ["limits", key],
+        what: `a ${key} limited to ${trimmed(rpm, 3)} rpm is unusual for a small machine: ${least} to ${most} rpm are usual`,
+        remedy:
+          rpm < least
+            ? "a point parts decimals, never thousands: write 1800, not 1.8"
+            : `read the marking on the ${key} again, and count its figures`,
+      },
+    ];
+  });
   if (speeds.length === 0 || speeds.some((speed) => heldByLimit(speed, limits) !== "wholly")) return odd;
   return [
     ...odd,

@@ -1,7 +1,7 @@
 import type { FeedStudy } from "../feed/study.js";
 import type { Units } from "../machine/machine.js";
 import type { Path, Remark } from "../machine/problem.js";
-import { formatFixed, formatSize } from "../quantity/format.js";
+import { formatFixed, formatSize, plural } from "../quantity/format.js";
 
 /** What the readings on the way back show to be wrong. `path`: of the readings. */
 export function returnRemarks(name: string, { back }: FeedStudy, path: Path, units: Units): Remark[] {
@@ -20,7 +20,7 @@ export function returnRemarks(name: string, { back }: FeedStudy, path: Path, uni
           warn(
             "miscounted",
             [miscounted.index],
-            `on the way back ${Math.abs(miscounted.turns)} turn too ${miscounted.turns > 0 ? "many" : "few"} seem to have been made between this reading and the one before (${name})`,
+            `on the way back ${plural(Math.abs(miscounted.turns), "turn")} too ${miscounted.turns > 0 ? "many" : "few"} seem to have been made between this reading and the one before (${name})`,
             "take the return readings again; lost motion is told from all of them",
           ),
         ]

@@ -1,3 +1,4 @@
+import { FARTHEST_TOLD } from "../dial/penalty.js";
 import { oldDialSetting, type Setting, settingFor } from "../dial/setting.js";
 import { doubtOver } from "../feed/doubtOver.js";
 import { correctedTurns } from "../feed/uneven.js";
@@ -47,6 +48,12 @@ export function dialReading(
   const forward = setting.reading ?? setting.divisions * divisionValue;
   return outwards && forward > 1e-9 ? round - forward : forward;
 }
+
+/** How far along the slide, mm, its error and doubt may be told: not far beyond what was measured. */
+export const farthestTold = ({ feed }: Pick<HandwheelFinding, "feed">): number =>
+  feed?.measured === undefined
+    ? Number.POSITIVE_INFINITY
+    : FARTHEST_TOLD * (feed.measured.to - feed.measured.from) * feed.perTurn + 1e-9;
 
 /** How far a distance set by a wheel is in doubt, half-width at 95 %, mm of what its dial reads: feed, both ends of the movement, reading the
  *  dial at each, and worn or wavy travel. Come to from one side: lost motion does not enter. Undefined where nothing says how good the feed is. */

@@ -43,11 +43,19 @@ export const noFeedWords = ({ miscounted, study }: Pick<HandwheelFinding, "misco
     : "The feed of this handwheel is not given: no turns can be told.";
 
 /** What a student must know of it, in plain words; undefined where nothing is wrong. */
-export function plainTravelWords({ feed }: HandwheelFinding, units: Units): string | undefined {
+export function plainTravelWords({ feed, reading, dial }: HandwheelFinding, units: Units): string | undefined {
   const { measured } = feed ?? {};
-  if (measured?.uneven === undefined) return undefined;
-  const most = Math.max(...[0.25, 0.5, 0.75, measured.to - measured.from].map((turns) => boundOver(turns, measured)));
-  return `This slide is not even: it can be out by ${formatLength(most, units, units === "mm" ? 2 : 3)}. Measure the part.`;
+  const show = (mm: number) => formatLength(mm, units, units === "mm" ? 2 : 3);
+  // As the dial shows it: on diameter twice what the slide does.
+  const factor = reading?.factor ?? 1;
+  if (measured?.uneven !== undefined) {
+    const most = Math.max(...[0.25, 0.5, 0.75, measured.to - measured.from].map((turns) => boundOver(turns, measured)));
+    return `This slide is not even: it can be out by ${show(most * factor)}. Measure the part.`;
+  }
+  const { doubtOverTravel = 0, divisionValue = Number.POSITIVE_INFINITY, overTravel = 0 } = dial?.chosen ?? {};
+  return doubtOverTravel > divisionValue
+    ? `Over ${show(overTravel * factor)} it can be out by ${show(doubtOverTravel)}. Measure the part.`
+    : undefined;
 }
 
 /** Turns of the readings at which a stretch may begin, for the corrected distances: four, whole, spread over what was measured. */

@@ -1,5 +1,6 @@
 import type { Findings } from "../findings/findings.js";
 import { tenthOfDivision } from "../findings/settings.js";
+import { noFeedWords } from "../findings/travelWords.js";
 import type { Job, JobStep } from "../job/job.js";
 import { dieBlank, tappingHole, threadNamed } from "../thread/thread.js";
 import { byHandWords } from "./chips.js";
@@ -33,7 +34,7 @@ const alongWork = (step: Extract<JobStep, { readonly length: number }>): number 
   step.length + (step.do === "part" ? step.blade : 0);
 
 /** What of one step is beyond the machine, or beyond what its file tells. */
-export function stepObjections(planned: PlannedStep, job: Job, { drive, machine }: Findings): string[] {
+export function stepObjections(planned: PlannedStep, job: Job, { drive, machine, handwheels }: Findings): string[] {
   const show = showIn(machine, job);
   const { step, depthWheel, lengthWheel, speed } = planned;
   const found: string[] = [];
@@ -41,7 +42,9 @@ export function stepObjections(planned: PlannedStep, job: Job, { drive, machine 
   if (depthWheel?.handwheel.travel !== undefined && deepest > depthWheel.handwheel.travel)
     found.push(beyond(show, deepest, depthWheel.handwheel.name, depthWheel.handwheel.travel));
   if (planned.passes.length > 0 && depthWheel === undefined)
-    found.push("no handwheel with a feed sets this depth: dial readings cannot be told.");
+    found.push(
+      `no handwheel with a feed sets this depth: dial readings cannot be told.${handwheels.map((wheel) => (wheel.miscounted ? ` ${wheel.handwheel.name}: ${noFeedWords(wheel)}` : "")).join("")}`,
+    );
   const long = "length" in step ? alongWork(step) : step.do === "drill" || step.do === "ream" ? step.depth : 0;
   if (lengthWheel?.handwheel.travel !== undefined && long > lengthWheel.handwheel.travel)
     found.push(beyond(show, long, lengthWheel.handwheel.name, lengthWheel.handwheel.travel));

@@ -131,7 +131,7 @@ function reduced(
   const fed = cut({ operation, diameter: bore ? step.to : step.from, fed: "finishing" }, along);
   const sense = bore ? "outward, towards you" : "inward";
   const tool = bore ? "boring tool" : step.do === "shoulder" ? "knife tool, square to the axis" : "turning tool";
-  const halved = across?.handwheel.reads === "diameter" ? "" : ", halved, since this dial reads travel";
+  const halved = across?.handwheel.reads === "travel" ? ", halved, since this dial reads travel" : "";
   return {
     ...begun(
       step,

@@ -1,11 +1,17 @@
 import type { HandwheelFinding } from "../../findings/findings.js";
-import { correctedSetting, doubtToRead, oldSettingToRead, settingToRead } from "../../findings/settings.js";
+import {
+  correctedSetting,
+  doubtToRead,
+  farthestTold,
+  oldSettingToRead,
+  settingToRead,
+} from "../../findings/settings.js";
 import { figureUnit, settingFigures, shownAt } from "../../findings/settingWords.js";
 import { startsOver, startWords, travelWords, withinTurnWords } from "../../findings/travelWords.js";
 import type { Machine, Units } from "../../machine/machine.js";
 import { isFarFromNominal } from "../../machine/nominalSlip.js";
 import { figureAsGiven } from "../../machine/written.js";
-import { formatDoubted, formatFixed, trimmed } from "../../quantity/format.js";
+import { formatDoubted, formatFixed, trimmed, trimmedSize } from "../../quantity/format.js";
 import { fromMm, inMm } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
 import { heading, kept } from "../shared/runs.js";
@@ -103,7 +109,7 @@ function feedWords(finding: HandwheelFinding, units: Units): string {
     parts.push("what the old dial reads is not given (oldDial:), so it is not corrected");
   if (feed.uncertainty !== undefined)
     parts.push(
-      `doubt ± holds the feed${feed.fit ? ", the scatter of a position" : ""}${dial ? ", a tenth of a division read by eye" : ""}, come to from one side: from either side ${feed.lostMotion ? "the lost motion" : "lost motion, which was not measured,"} is added`,
+      `${beyondMeasured(finding, units)}doubt ± holds the feed${feed.fit ? ", the scatter of a position" : ""}${dial ? ", a tenth of a division read by eye" : ""}, come to from one side: from either side ${feed.lostMotion ? "the lost motion" : "lost motion, which was not measured,"} is added`,
     );
   const within = withinTurnWords(finding);
   if (within !== undefined) parts.push(within);
@@ -160,6 +166,7 @@ function distanceTable(
     const shown = shownAt(finding, setting);
     const old = oldSettingToRead(finding, distance);
     const doubt = doubtToRead(finding, distance);
+    const told = distance / reading.factor <= farthestTold(finding);
     return [
       { text: sizeText(distance, sizes), weight: "bold" },
       { text: show(distance, other) },
@@ -179,10 +186,20 @@ function distanceTable(
             { text: show(old.reading, oldDial.unit) },
             { text: show(old.wrongBy, oldDial.unit) },
           ]),
-      ...(doubt === undefined ? [] : [{ text: showDoubt(doubt, units) }]),
+      ...(doubt === undefined ? [] : [{ text: told ? showDoubt(doubt, units) : "–" }]),
     ];
   });
   return table(columns, rows, { width, size: size.small, ruleEvery: 3 });
+}
+
+/** Where the working travel is much longer than what was measured. */
+function beyondMeasured({ feed, handwheel }: HandwheelFinding, units: Units): string {
+  const { travel } = handwheel;
+  if (feed?.measured === undefined || travel === undefined) return "";
+  const read = (feed.measured.to - feed.measured.from) * feed.perTurn;
+  return travel <= farthestTold({ feed })
+    ? ""
+    : `measured over ${trimmedSize(read, units, 1)} alone of ${trimmedSize(travel, units, 1)}, and nothing is told of error or doubt beyond twice that (–): measure further; `;
 }
 
 /** As the file gives it; a sixty-fourth of an inch as the fraction that it is. */
@@ -211,6 +228,7 @@ function wholeTurns(finding: HandwheelFinding, most: number, units: Units, width
   const { factor } = reading;
   const other: Units = units === "mm" ? "in" : "mm";
   const open = dial !== undefined && dial.chosen.closes === false;
+  const told = (travel: number) => travel <= farthestTold(finding);
   const columns: Column[] = [
     { heading: ["turns"], align: "decimal" },
     { heading: ["travel", units], align: "decimal" },
@@ -223,7 +241,14 @@ function wholeTurns(finding: HandwheelFinding, most: number, units: Units, width
           { heading: [`nominal${factor === 2 ? ", on diameter," : ""}`, `says, ${units}`], align: "decimal" } as const,
           { heading: ["and is wrong", `by, ${units}`], align: "decimal" } as const,
         ]),
-    ...(feed.uncertainty === undefined ? [] : [{ heading: ["doubt ±", units], align: "decimal" } as const]),
+    ...(feed.uncertainty === undefined
+      ? []
+      : [
+          {
+            heading: [factor === 2 ? "doubt ± on" : "doubt ±", factor === 2 ? `diameter, ${units}` : units],
+            align: "decimal",
+          } as const,
+        ]),
   ];
   const rows = turnsTold(finding, most).map((turns): Cell[] => {
     const travel = turns * feed.perTurn;
@@ -237,11 +262,11 @@ function wholeTurns(finding: HandwheelFinding, most: number, units: Units, width
         ? []
         : [
             { text: show(turns * feed.nominal * factor, units) },
-            { text: show(turns * (feed.nominal - feed.perTurn) * factor, units) },
+            { text: told(travel) ? show(turns * (feed.nominal - feed.perTurn) * factor, units) : "–" },
           ]),
       ...(feed.uncertainty === undefined
         ? []
-        : [{ text: showDoubt((doubtToRead(finding, travel * factor) ?? 0) / factor, units) }]),
+        : [{ text: told(travel) ? showDoubt(doubtToRead(finding, travel * factor) ?? 0, units) : "–" }]),
     ];
   });
   return table(columns, rows, { width, size: size.small, ruleEvery: 5 });
