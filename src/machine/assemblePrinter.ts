@@ -34,6 +34,14 @@ export function assemblePrinter(
         'the page was most likely printed "fit to page": print it again at 100 % and measure again',
       );
   }
+  const { across, down } = printer;
+  if (across !== undefined && down !== undefined && across.nominal > down.nominal)
+    warn(
+      [...path, "across"],
+      "sides-swapped",
+      `a bar of ${said(across.nominal)} across is longer than that of ${said(down.nominal)} down, though across is the sheet's short side`,
+      "change the two about: each belongs to the sheet as it is fed, whichever way the page lies on it",
+    );
   const diagonals = printer.diagonals && ([mm(printer.diagonals[0]), mm(printer.diagonals[1])] as const);
   if (diagonals && Math.abs(diagonals[0] / diagonals[1] - 1) > largestScaleError)
     error(

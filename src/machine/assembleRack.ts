@@ -12,6 +12,9 @@ type Rack = Omit<Extract<Feed, { from: "rack" }>, "nominal">;
 /** Farther than this no handwheel of a small machine carries its slide in one turn, mm. */
 export const FARTHEST_RACK = 150;
 
+/** Module, mm, below which only instruments have racks. Common practice. */
+const FINEST_MODULE = 0.2;
+
 /** Undefined where an error was told. */
 export function assembleRack(raw: RawRack, path: Path, { mm, units, said, error, warn }: Context): Rack | undefined {
   const { module, pitch, teeth, reduction = [1, 1] } = raw;
@@ -44,6 +47,21 @@ export function assembleRack(raw: RawRack, path: Path, { mm, units, said, error,
       "rack-too-coarse",
       `such a rack would carry the slide ${units === "mm" && travel >= 1000 ? `${trimmed(travel / 1000, 2)} m` : said(travel, 0)} in one turn`,
       slip(raw, rack) ?? "check the teeth of the pinion and the reduction between it and the handwheel",
+    );
+  // Finer than any rack is cut; or just π times a usual module, as one finds who measures from tooth to tooth.
+  const finest = module !== undefined && mm(module) < FINEST_MODULE;
+  const byPi = module !== undefined ? Math.round(mm(module) / Math.PI / 0.25) * 0.25 : 0;
+  const circular = byPi > 0 && Math.abs(mm(module as NonNullable<typeof module>) / Math.PI - byPi) < 0.01;
+  if (module !== undefined && (finest || circular))
+    warn(
+      [...path, "module"],
+      "unlikely-module",
+      finest
+        ? `a module of ${trimmed(mm(module), 4)} mm is finer than racks are cut`
+        : `a module of ${trimmed(mm(module), 3)} is π times ${trimmed(byPi, 2)}, the distance from tooth to tooth of that module`,
+      finest
+        ? `for a diametral pitch write pitch: ${trimmed(1 / mm(module), 0)} DP, for a distance from tooth to tooth pitch: 1/4 in`
+        : `write module: ${trimmed(byPi, 2)}, or pitch: ${trimmed(mm(module), 3)} mm`,
     );
   return rack;
 }

@@ -1,0 +1,114 @@
+import { describe, expect, test } from "vitest";
+import { remarks } from "../../src/findings/remarks.js";
+import { readJob } from "../../src/job/read.js";
+import { readMachine } from "../../src/machine/read.js";
+import { planOf } from "../../src/plan/plan.js";
+import { findingsOf, textsOf } from "../support/sheets.js";
+
+/** A cross slide that reads diameter, read at `turns`. */
+const slide = (turns: readonly number[], travel: (turn: number) => number, more = "", wheel = "") =>
+  findingsOf(
+    `name: L\nhandwheels:\n  - name: Cross slide\n    reads: diameter\n    travel: 60\n    feed: { nominal: 2 mm, readings: { gauge: 0.01, turns: [${turns}], travel: [${turns.map((turn) => travel(turn).toFixed(2))}]${more} } }\n    dial: { shape: drum, diameter: 38, width: 9, closure: even, divisions: 0.05 mm }\n${wheel}`,
+  );
+const upTo = (last: number) => Array.from({ length: last + 1 }, (_, turn) => turn);
+
+describe("what the dial shows on diameter is told on diameter", () => {
+  test("to the student too: a worn slide is out by twice as much on the part", () => {
+    const worn = slide(upTo(24), (turn) => 2 * turn + 0.004 * Math.max(0, turn - 12) ** 1.5);
+    const said = /can be out by ([\d.]+) mm/.exec(textsOf(worn, "student"))?.[1];
+    const most = worn.handwheels[0]?.feed?.measured?.uneven?.most?.at(-1) ?? Number.NaN;
+    expect(Number(said)).toBeGreaterThan(1.8 * most);
+  });
+
+  test("on the turns sheet the doubt beside the diameter is the diameter's", () => {
+    const words = textsOf(
+      slide(upTo(28), (turn) => 1.9945 * turn),
+      "turns",
+    );
+    expect(words).toContain("doubt ± on diameter, mm");
+    const forced = slide([0, 1, 2, 3, 4, 5], (turn) => 1.9945 * turn + (turn % 2 ? 0.03 : -0.03));
+    expect(textsOf(forced, "student")).toMatch(/Over [\d.]+ mm it can be out by [\d.]+ mm\. Measure the part\./);
+  });
+});
+
+test("nothing is told far beyond what was measured: five turns of a slide of thirty", () => {
+  const short = slide(upTo(5), (turn) => 1.9945 * turn);
+  const words = textsOf(short, "turns");
+  expect(words).toMatch(/measured over 10 mm alone of 60 mm/);
+  const [, rows = ""] = /Whole turns(.*)/.exec(words) ?? [];
+  expect(rows).toMatch(/ 10 19\.9[\d. ]+ 11 21\.9/);
+  expect(rows).toMatch(/ 11 21\.9[\d. ]+ – – 12 /);
+  expect(
+    textsOf(
+      slide(upTo(28), (turn) => 1.9945 * turn),
+      "turns",
+    ),
+  ).not.toContain(" – – ");
+});
+
+describe("a miscounted turn", () => {
+  const miscounted = slide(upTo(24), (turn) => 2 * (turn > 9 ? turn - 1 : turn));
+  const { job } = readJob(
+    "name: P\nmaterial: brass\nbar: { diameter: 20, out: 30 }\nsteps: [{ do: turn, from: 20, to: 18, length: 10 }]\n",
+  );
+  test("is told in the plan, which does not take the wheel for one that reads travel", () => {
+    if (job === undefined) throw new Error("no job");
+    const plan = planOf(job, miscounted);
+    expect(plan.steps.flatMap(({ notes }) => notes).join(" ")).not.toContain("halved");
+    expect(plan.objections.join(" ")).toContain("Cross slide: A turn was miscounted in the readings");
+  });
+
+  test("on the way back leaves no lost motion to go by", () => {
+    const back = upTo(24).map((turn) => (2 * (turn > 9 ? turn - 1 : turn) + 0.1).toFixed(2));
+    const findings = slide(upTo(24), (turn) => 2 * turn, `, return: [${back}]`);
+    expect(findings.handwheels[0]?.feed).toBeDefined();
+    expect(findings.handwheels[0]?.feed?.lostMotion).toBeUndefined();
+    expect(textsOf(findings, "turns")).not.toMatch(/lost motion \d/);
+  });
+});
+
+describe("limits and speeds", () => {
+  const drive = (tachometer: string, chuck: number) =>
+    findingsOf(
+      `name: D\nlimits: { chuck: ${chuck} }\ndrive:\n  motor: { speed: 1425 rpm, mains: 50 Hz }\n  stages: [{ name: belt, steps: [{ label: A, driver: 50, driven: 100 }, { label: B, driver: 75, driven: 75 }] }]\n  tachometer: [${tachometer}]\n`,
+    );
+  test("one reading with much slip is no rule for the other positions: they are held against the unloaded motor", () => {
+    const highest = (rpm: number) =>
+      drive(`{ position: A, speed: ${rpm} }`, 1600).drive?.speeds.find(({ position }) => position.name === "B")
+        ?.highestRpm;
+    expect(highest(618)).toBeCloseTo(1500, 0);
+    expect(highest(695)).toBeCloseTo(1425 * (695 / 712.5), 0);
+  });
+
+  test.each([
+    [18_000, true],
+    [4000, false],
+  ])("a chuck of %i rpm is questioned: %s", (chuck, questioned) => {
+    const codes = remarks(drive("", chuck)).map(({ code }) => code);
+    expect(codes.includes("unlikely-limit")).toBe(questioned);
+  });
+});
+
+describe("slips of the pen", () => {
+  const codes = (text: string) =>
+    readMachine(`name: S\n${text}\n`).problems.map(({ code, remedy }) => `${code}: ${remedy}`);
+  test("the printer's two sides changed about", () => {
+    expect(codes("printers: { shop: { across: 250.2 of 250, down: 199.6 of 200 } }").join()).toContain("sides-swapped");
+    expect(codes("printers: { shop: { across: 199.6 of 200, down: 250.2 of 250 } }").join()).not.toContain(
+      "sides-swapped",
+    );
+  });
+  test.each([
+    ["0.0625", "pitch: 16 DP"],
+    ["3.14", "write module: 1, or pitch: 3.14 mm"],
+    ["1", ""],
+    ["1.5", ""],
+    ["0.5", ""],
+  ])("a module of %s", (module, remedy) => {
+    const told = codes(`handwheels: [{ name: Carriage, feed: { rack: { module: ${module}, teeth: 14 } } }]`).filter(
+      (line) => line.startsWith("unlikely-module"),
+    );
+    if (remedy === "") expect(told).toEqual([]);
+    else expect(told.join()).toContain(remedy);
+  });
+});
