@@ -48,6 +48,9 @@ export type DoubtfulReading = {
   readonly reading: number;
 };
 
+/** A step whose readings agree with one another and not with the file: as many times the speed by ratio. */
+export type StrayStep = Astray & { readonly name: string };
+
 /** Every reading is off in one direction, by more than a motor and its belts can be; times the speed by ratio. */
 export type Astray = { readonly least: number; readonly most: number };
 
@@ -65,5 +68,7 @@ export type DriveFinding = {
   /** What the readings cannot mean, in words. */
   readonly remarks?: readonly DriveRemark[];
   readonly doubtful?: readonly DoubtfulReading[];
+  /** Steps that are not what the file says: no speed through them is known. */
+  readonly strays?: readonly StrayStep[];
   readonly astray?: Astray;
 };

@@ -1,5 +1,5 @@
-import type { Drive, TachometerReading } from "../machine/machine.js";
-import type { Astray, DoubtfulReading, Position } from "./finding.js";
+import type { Drive, Step, TachometerReading } from "../machine/machine.js";
+import type { Astray, DoubtfulReading, Position, StrayStep } from "./finding.js";
 import { noLoadShare } from "./motor.js";
 import { positions } from "./positions.js";
 import { placeOf } from "./readings.js";
@@ -14,11 +14,16 @@ const PULLEY_DOUBT = 0.02;
  *  taken for one so much larger. Own choice. */
 const MISTAKEN = 4;
 
+/** Readings that agree are within this factor of one another. Own choice. */
+const ALIKE = 1.1;
+
 /** What the tachometer's readings are worth. Only `sound` ones serve anything, and the slips are fitted to them alone. */
 export type Judged = {
   readonly sound: readonly TachometerReading[];
   readonly doubtful: readonly DoubtfulReading[];
   readonly astray?: Astray;
+  /** Steps that the readings through them say are not what the file says. */
+  readonly strays: readonly (StrayStep & { readonly step: Step })[];
   readonly slips?: SlipFinding;
   /** By how much a position may be faster than an unloaded motor drives it by ratio, as doubtful readings of other positions
    *  suggest: a factor, 1 where none does. */
@@ -53,6 +58,7 @@ export function judge(drive: Drive): Judged {
     doubtful: [...odd, ...wild],
     ...(astray && { astray }),
     ...(fitted && { slips: fitted }),
+    strays: astray ? [] : strayStepsOf(places, sound, drive),
     lift: liftBy(places, sound, drive),
   };
 }
@@ -115,6 +121,25 @@ function doubtful({ position, readings }: Here, why: DoubtfulReading["why"], exp
   const off = (rpm: number) => Math.abs(Math.log(rpm / expectedRpm));
   const worst = readings.reduce((so, one) => (off(one.rpm) > off(so.rpm) ? one : so));
   return { name: position.name, rpms: readings.map(({ rpm }) => rpm), expectedRpm, why, reading: worst.index };
+}
+
+/** Readings through one step at two positions or more that are off one way and alike speak for one another, and against the
+ *  file: a pulley of that step is not what it says. None that a sound reading vouches for. */
+function strayStepsOf(places: readonly Here[], sound: readonly Here[], drive: Drive): Judged["strays"] {
+  const vouched = new Set(sound.flatMap(({ position }) => position.steps));
+  return drive.stages.flatMap(({ name, steps }, at) =>
+    steps.length < 2
+      ? []
+      : steps.flatMap((step) => {
+          if (vouched.has(step)) return [];
+          const through = places.filter(({ position }) => position.steps[at] === step);
+          const shares = through.flatMap(({ readings }) => readings.map(({ share }) => share));
+          const astray = allOneWay(through, drive);
+          if (through.length < 2 || astray === undefined || astray.most / astray.least > ALIKE) return [];
+          if (shares.some((share) => share > MISTAKEN || share < 1 / MISTAKEN)) return [];
+          return [{ step, name: `step ${step.label} of ${name}`, ...astray }];
+        }),
+  );
 }
 
 function allOneWay(places: readonly Here[], drive: Drive): Astray | undefined {

@@ -1,6 +1,14 @@
 import type { Drive, TachometerReading } from "../machine/machine.js";
 import { formatFixed } from "../quantity/format.js";
-import type { Astray, DoubtfulReading, DriveFinding, DriveRemark, Position, SpeedFinding } from "./finding.js";
+import type {
+  Astray,
+  DoubtfulReading,
+  DriveFinding,
+  DriveRemark,
+  Position,
+  SpeedFinding,
+  StrayStep,
+} from "./finding.js";
 import { type Judged, judge, riseAt } from "./judge.js";
 import { positions } from "./positions.js";
 import { average, placeOf, rpmsByPlace } from "./readings.js";
@@ -31,6 +39,7 @@ export function speeds(drive: Drive): DriveFinding {
   });
   const slips = found.flatMap(({ slip }) => slip ?? []);
   const remarks = [
+    ...judged.strays.map(strayRemark),
     ...(judged.astray
       ? [astrayRemark(judged.astray, drive)]
       : judged.doubtful.map((one) => doubtfulRemark(one, drive))),
@@ -42,12 +51,16 @@ export function speeds(drive: Drive): DriveFinding {
     ...(remarks.length > 0 && { remarks }),
     ...(judged.doubtful.length > 0 && { doubtful: judged.doubtful }),
     ...(judged.astray && { astray: judged.astray }),
+    ...(judged.strays.length > 0 && {
+      strays: judged.strays.map(({ name, least, most }) => ({ name, least, most })),
+    }),
   };
 }
 
 /** A position of `drive` without a sound reading of its own: by ratio, less the slip of the belts in use as `judged`. */
 export function unmeasured(position: Position, drive: Drive, judged: Judged): SpeedFinding {
-  const { slips, doubtful, astray } = judged;
+  const { slips, doubtful, astray, strays } = judged;
+  const stray = strays.find(({ step }) => position.steps.includes(step));
   const { slowestRpm, fastestRpm } = drive.motor;
   const byRatioRpm = fastestRpm * position.ratio;
   const left = slips?.left(position.steps.map(({ kind }) => kind === "belt"));
@@ -60,8 +73,8 @@ export function unmeasured(position: Position, drive: Drive, judged: Judged): Sp
   const likely = bySlip ? rpm : byRatioRpm * riseAt(drive, position) * lift;
   return {
     ...{ position, rpm, slowestRpm: (rpm * slowestRpm) / fastestRpm, byRatioRpm },
-    highestRpm: Math.max(likely, ...here, astray === undefined ? 0 : byRatioRpm * astray.most),
-    from: astray ? "unknown" : left === undefined ? "ratio" : "slip",
+    highestRpm: Math.max(likely, ...here, byRatioRpm * Math.max(astray?.most ?? 0, stray?.most ?? 0)),
+    from: astray || stray ? "unknown" : left === undefined ? "ratio" : "slip",
     ...(here.length > 0 && { doubtful: here }),
   };
 }
@@ -94,6 +107,13 @@ function astrayRemark(astray: Astray, { tachometer }: Drive): DriveRemark {
     factor: Math.sqrt(astray.least * astray.most),
     // One reading alone may itself be what is wrong.
     ...(tachometer.length === 1 && { reading: 0 }),
+  };
+}
+
+function strayRemark({ name, ...times }: StrayStep): DriveRemark {
+  return {
+    what: `All readings through ${name} are ${timesWords(times)} the speed by motor and pulleys: a pulley of it is not what the file says. No speed through it is taken as known`,
+    factor: Math.sqrt(times.least * times.most),
   };
 }
 

@@ -15,13 +15,16 @@ export function speedDoubt({ drive, machine }: Pick<Findings, "drive" | "machine
   ];
 }
 
-function readingDoubt({ doubtful, astray }: DriveFinding): string[] {
+function readingDoubt({ doubtful, astray, strays = [] }: DriveFinding): string[] {
   if (doubtful === undefined) return [];
   const alone = doubtful.length === 1 && doubtful[0]?.rpms.length === 1;
   const which = doubtful
     .map(({ name, rpms }) => `${name} (${rpms.map((rpm) => formatFixed(rpm, 0)).join(", ")} rpm)`)
     .join("; ");
   return [
+    ...strays.map(
+      ({ name }) => `A pulley of ${name} is not what the file says: no speed through it is known; measure first.`,
+    ),
     astray
       ? `Reading of ${which} doubtful: ${alone ? "it is wrong, or " : ""}the motor or a pulley is not what the file says. No speed is known; measure first.`
       : `Reading of ${which} doubtful: not used, but held against the limits. Measure again.`,
