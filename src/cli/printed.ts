@@ -99,7 +99,7 @@ function linesOf({ dials, sheets }: Omit<OutOfDate, "lines">, place: string): st
   const bears = (revision: string | null) => (revision === null ? "" : `, printed at revision ${revision}`);
   const stuckOn = dials.map(
     ({ wheel, revision, replace, why }) =>
-      `  ${wheel}${bears(revision)}: ${why}${replace ? ". Print it again and take the old one off" : ""}.`,
+      `  ${wheel}${bears(revision)}: ${why}${replace && !/take/.test(why) ? ". Print it again and take the old one off" : ""}.`,
   );
   // Sheets with one and the same reason share a line.
   const names = new Map<string, string[]>();

@@ -58,7 +58,7 @@ export function dialChange(
       why:
         now === undefined
           ? "no handwheel of the file has this name any more: take its dial off, or give it its name"
-          : "no dial can be made for it as the file now stands: do not trust the one that is on it",
+          : "no dial can be made for it as the file now stands: take off the one that is on it",
     };
   const size = (mm: number) => formatSize(mm, units);
   if (was.marks !== is.marks) return { replace: true, why: `it is divided ${was.marks}; it should be ${is.marks}` };

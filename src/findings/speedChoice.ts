@@ -1,9 +1,11 @@
 import { chooseSpeed } from "../cutting/choose.js";
 import { cuttingSpeed } from "../cutting/cuttingSpeeds.js";
+import { feedPerRevolution } from "../cutting/feeds.js";
 import type { CuttingSpeed, SpeedChoice } from "../cutting/finding.js";
 import { fastestFedRpm } from "../cutting/handFeed.js";
 import { burns } from "./chipFire.js";
 import type { Findings } from "./findings.js";
+import { drillingWheel } from "./roles.js";
 
 /** A cut to find a speed for. */
 export type Cut = {
@@ -23,6 +25,16 @@ export function speedFor(cut: Cut, findings: Findings): SpeedChoice | undefined 
   const { machine, drive } = findings;
   const band = bandFor(cut, findings);
   return band && drive && chooseSpeed(cut.diameter, band, drive.speeds, machine.limits);
+}
+
+/** The position to drill at: where fine chips burn and a wheel feeds the drill, none at which the hand lags behind the least feed
+ *  in print. */
+export function speedForHole(cut: Cut, findings: Findings): SpeedChoice | undefined {
+  const perTurn = drillingWheel(findings.handwheels)?.feed?.perTurn;
+  const feed = burns(cut.material) ? feedPerRevolution(cut.material, "drilling", cut.diameter)?.from : undefined;
+  return perTurn === undefined || feed === undefined
+    ? speedFor(cut, findings)
+    : speedToFeed(cut, { feed, perTurn }, findings);
 }
 
 /** The position to cut at where a hand gives the feed per revolution, mm, by a wheel that moves `perTurn` mm a turn. Where fine

@@ -1,6 +1,7 @@
 import type { Findings } from "../findings/findings.js";
 import { tenthOfDivision } from "../findings/settings.js";
 import { noFeedWords } from "../findings/travelWords.js";
+import { largestDrill } from "../findings/uses.js";
 import type { Job, JobStep } from "../job/job.js";
 import { dieBlank, tappingHole, threadNamed } from "../thread/thread.js";
 import { byHandWords } from "./chips.js";
@@ -48,6 +49,10 @@ export function stepObjections(planned: PlannedStep, job: Job, { drive, machine,
   const long = "length" in step ? alongWork(step) : step.do === "drill" || step.do === "ream" ? step.depth : 0;
   if (lengthWheel?.handwheel.travel !== undefined && long > lengthWheel.handwheel.travel)
     found.push(beyond(show, long, lengthWheel.handwheel.name, lengthWheel.handwheel.travel));
+  if ((step.do === "drill" || step.do === "ream") && step.diameter > largestDrill(machine.limits) + 1e-9)
+    found.push(
+      `${show(step.diameter)} is larger than the machine drives: limits: drill: ${show(machine.limits.largestDrill ?? 0)}. Do not run it.`,
+    );
   const { wanted } = planned;
   if (wanted?.tolerance !== undefined && depthWheel !== undefined) {
     // On diameter both count twice; ± on either side of the size.

@@ -1,3 +1,4 @@
+import { burns } from "../findings/chipFire.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import { type Role, wheelFor } from "../findings/roles.js";
 import { settingToMove } from "../findings/settings.js";
@@ -206,7 +207,10 @@ function holed(
   const drilling = isDrill(machine);
   const { diameter } = step;
   const fed = cut(
-    drill ? { operation: "drilling", diameter, fed: "drilling" } : { operation: "reaming", diameter },
+    drill
+      ? { operation: "drilling", diameter, fed: "drilling" }
+      : // A reamer has no feed of its own in print; where fine chips burn the hand must give the least that does not.
+        { operation: "reaming", diameter, ...(burns(job.material) && { fed: "finishing" as const }) },
     barrel,
   );
   return {

@@ -10,5 +10,5 @@ export type Show = (mm: number) => string;
 export const showIn = ({ units: machines }: Machine, { units, written }: Pick<Job, "units" | "written">): Show => {
   const sizes = { units, ...(written && { written }) };
   const other = units !== machines;
-  return (mm) => `${asGiven(mm, sizes)}${other ? ` (${trimmedSize(mm, machines, 3)})` : ""}`;
+  return (mm) => `${asGiven(mm, sizes, 5)}${other ? ` (${trimmedSize(mm, machines, 3)})` : ""}`;
 };

@@ -48,11 +48,15 @@ function dialExercises(wheel: HandwheelFinding, { machine }: Findings, throws: D
   const { units } = machine;
   const show = (mm: number, places = units === "mm" ? 2 : 3) => formatLength(mm, units, places);
   const name = handwheel.name.toLowerCase();
-  const turns = throws.whole(2, 4);
+  const within = Math.floor((handwheel.travel ?? Number.POSITIVE_INFINITY) / (reading.perTurn / reading.factor) + 1e-9);
+  const turns = Math.min(throws.whole(2, 4), within);
   const moved = handwheel.reads === "diameter" ? "How much thinner does the part get?" : "How far does it move?";
   const whole = {
-    question: `Turn the ${name} ${turns} whole turns. ${moved}`,
-    answer: show(turns * reading.perTurn),
+    question:
+      turns < 1
+        ? `Turn the ${name} half a turn. ${moved}`
+        : `Turn the ${name} ${plural(turns, "whole turn")}. ${moved}`,
+    answer: show(Math.max(turns, 0.5) * reading.perTurn),
   };
   if (dial === undefined) return [whole];
   const { chosen } = dial;
@@ -66,7 +70,7 @@ function dialExercises(wheel: HandwheelFinding, { machine }: Findings, throws: D
   const wanted = inMm(throws.whole(10, 30) / (units === "mm" ? 1 : 32), units);
   return [
     {
-      question: `You start at 0 and turn to the arrow. What is that in ${units}?`,
+      question: `You start at 0 and turn to the arrow. What is that in ${units === "mm" ? "mm" : "inches"}?`,
       answer: `${read} lines: ${show(read * worth)}`,
       lines: read,
       dial,
@@ -172,6 +176,18 @@ function speedExercises(findings: Findings, use: Use, throws: Dice): Exercise[] 
   });
 }
 
+const sixteenthsWritten = (count: number): string => {
+  const [over, under] =
+    count % 8 === 0
+      ? [count / 8, 2]
+      : count % 4 === 0
+        ? [count / 4, 4]
+        : count % 2 === 0
+          ? [count / 2, 8]
+          : [count, 16];
+  return `${over}/${under}`;
+};
+
 /** Small threads that a class has taps for, of the machine's own unit. */
 const usual: Readonly<Record<Units, readonly string[]>> = {
   mm: ["M3", "M4", "M5", "M6", "M8"],
@@ -188,7 +204,7 @@ function threadExercise(units: Units, throws: Dice): Exercise[] {
     const sixteenths = throws.whole(4, 10);
     return [
       {
-        question: `Cut a ${thread.designation} thread ${sixteenths}/16 in deep, by hand. It has ${trimmed(MM_PER_INCH / thread.pitch, 1)} turns to the inch. How many turns?`,
+        question: `Cut a ${thread.designation} thread ${sixteenthsWritten(sixteenths)} in deep, by hand. It has ${trimmed(MM_PER_INCH / thread.pitch, 1)} turns to the inch. How many turns?`,
         answer: `${trimmed(turnsFor(inMm(sixteenths / 16, "in"), thread.pitch), 1)} turns`,
       },
     ];

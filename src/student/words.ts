@@ -28,7 +28,7 @@ export const beltSteps = [
 ] as const;
 
 export const lostMotionLines = [
-  "A screw fits loosely in its nut.",
+  "Screws and gears fit loosely.",
   "When you turn back, the slide waits.",
   "That wait is lost motion.",
   "Always come to a line from the same side.",

@@ -66,12 +66,25 @@ const shared = new Set(threads.map(({ name }) => name).filter((name, index, all)
 export const designationOf = ({ name, system }: PublishedThread): string =>
   shared.has(name) ? `${name} ${system}` : name;
 
-const plain = (text: string): string => text.replace(/\s/g, "").toLowerCase();
+/** Without case, spaces, signs for "number" and "times", and noughts behind a point: M8×1, M8x1.0 and m8 x 1 are one. */
+const plain = (text: string): string =>
+  text
+    .toLowerCase()
+    .replaceAll("×", "x")
+    .replace(/\s/g, "")
+    .replace(/^(?:no\.?|#)(?=\d)/, "")
+    .replace(/(\.\d*?)0+(?!\d)/g, "$1")
+    .replace(/\.(?!\d)/g, "");
+
+/** Size and system, where they leave no doubt: 1/4 BSF. */
+const bySize = ({ name, system }: PublishedThread): string => plain(name.split("-")[0] + system);
 
 /** Designations of the threads that a name written by hand may mean, whatever its case and spaces; its system may stand
  *  behind it. Several where it does not tell them apart. */
 export const threadsMeant = (text: string): string[] =>
-  threads.filter(({ name, system }) => [plain(name), plain(name + system)].includes(plain(text))).map(designationOf);
+  threads
+    .filter((row) => [plain(row.name), plain(row.name + row.system), bySize(row)].includes(plain(text)))
+    .map(designationOf);
 
 /** By its designation. */
 export function threadNamed(designation: string): Thread | undefined {

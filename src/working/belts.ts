@@ -1,8 +1,15 @@
 import { beltFinding } from "../drive/beltFinding.js";
 import type { Findings } from "../findings/findings.js";
+import type { PulleyMeasure } from "../machine/effectiveDiameter.js";
+import type { Machine } from "../machine/machine.js";
+import { asGiven } from "../machine/written.js";
 import { toDegrees } from "../quantity/angle.js";
 import { formatFixed } from "../quantity/format.js";
 import type { Subject } from "./working.js";
+
+/** Teeth are counted, everything else is a length. */
+const measuredWords = (measure: PulleyMeasure | undefined, machine: Machine): string =>
+  measure === undefined ? "" : measure.by === "teeth" ? String(measure.size) : asGiven(measure.size, machine);
 
 /** Length of every belt at every step. */
 export function explainBeltLength({ machine }: Findings): Subject[] {
@@ -29,7 +36,7 @@ export function explainBeltLength({ machine }: Findings): Subject[] {
               ? ({ from: "stated", path: [...path, "steps", place, which] } as const)
               : ({
                   from: "computed",
-                  how: `from what was measured: ${step[`${which}By`]?.by} ${step[`${which}By`]?.size}`,
+                  how: `from what was measured: ${step[`${which}By`]?.by} ${measuredWords(step[`${which}By`], machine)}`,
                 } as const),
         });
         return {

@@ -187,3 +187,51 @@ describe("a job on a drill", () => {
     expect(step?.title).toBe("drill 5 mm (0.1969 in), 20 mm (0.7874 in) deep");
   });
 });
+
+describe("what a hand or a machine cannot do", () => {
+  const steps = (text: string) => {
+    const { job, problems } = readJob(text);
+    if (job === undefined) throw new Error(JSON.stringify(problems));
+    return job;
+  };
+  test("a drill larger than the machine drives is said before the first chip", () => {
+    const job = steps("name: H\nmaterial: brass\nsteps: [{ do: drill, diameter: 16, depth: 10 }]\n");
+    expect(planOf(job, machine("drill", ", drill: 13")).objections.join(" ")).toContain(
+      "16 mm is larger than the machine drives: limits: drill: 13 mm",
+    );
+    expect(planOf(job, machine("drill", ", drill: 16")).objections.join(" ")).not.toContain(
+      "larger than the machine drives",
+    );
+  });
+
+  test("magnesium is reamed no faster than a hand keeps the least feed, and its drilling table is that of its feeds", () => {
+    const fast = (wheel: string) =>
+      findingsOf(
+        `name: M\nkind: lathe stood on end\ndrive:\n  motor: { speed: 1425 rpm }\n  clutch: true\n  stages: [{ name: belt, steps: [{ label: A, driver: 30, driven: 150 }, { label: B, driver: 60, driven: 120 }, { label: C, driver: 120, driven: 60 }] }]\nhandwheels: [{ name: Tailstock barrel, travel: 50, feed: ${wheel} }]\nwork: { materials: [magnesium], drills: [6, 10] }\n`,
+      );
+    const job = steps(
+      "name: H\nmaterial: magnesium\nsteps: [{ do: drill, diameter: 5.8, depth: 10 }, { do: ream, diameter: 6, depth: 10 }]\n",
+    );
+    for (const { speed, published } of planOf(job, fast("2.5 mm")).steps)
+      expect((speed?.rpm ?? 0) * (published?.from ?? Number.NaN)).toBeLessThanOrEqual(2.5 * 120);
+    const words = textsOf(fast("2.5 mm"), "drilling-card");
+    const chosen = [...words.matchAll(/\b([ABC]) {2}(\d+)/g)].map(([, , rpm]) => Number(rpm));
+    const fed = planOf(job, fast("2.5 mm")).steps[0]?.speed?.rpm ?? 0;
+    expect(Math.max(...chosen)).toBeLessThanOrEqual(Math.max(fed, 1425 / 2) + 1);
+    expect(words).toContain("by hand");
+  });
+
+  test("a student is never asked to turn beyond the travel", () => {
+    for (let revision = 1; revision <= 20; revision++) {
+      const findings = findingsOf(`revision: ${revision}\n${machineText("drill")}`);
+      const asked = exercises(findings, "drilling").find(({ question }) => /turns?\. How far/.test(question));
+      expect(Number.parseFloat(asked?.answer ?? "")).toBeLessThanOrEqual(50);
+    }
+  });
+
+  test("taps are told by their threads", () => {
+    const words = textsOf(machine("drill", "", "  reverses: true\n"), "drilling-card");
+    expect(words).toMatch(/M3 .*M4 .*M6 .*M8 .*M10/);
+    expect(words).toContain("reverse, or let the clutch slip, before the bottom of the hole");
+  });
+});

@@ -21,7 +21,7 @@ const cautions = {
   belt: [
     "Switch off and pull the plug before you open the cover or move a belt. Close the cover before you start.",
     "Take the key out of the chuck. Never exceed the speed marked on the chuck, whatever this card says.",
-    "Eyes covered, sleeves and hair tied back, no gloves, no rings. Start slow with long, large or uneven work.",
+    "Eyes covered, sleeves and hair tied back, no gloves, no rings. Start slow with large or uneven work.",
     "A belt left loose on purpose slips sooner, but nobody knows at what load: it saves no finger.",
     "Speeds are guides, for sharp tools and firm work. Maker's manual, local rules and a competent supervisor come first.",
   ],

@@ -2,11 +2,13 @@ import { type DrillSize, type DrillSystem, drillSizes, drillSystems } from "../.
 import type { CuttingSpeed, SpeedChoice } from "../../cutting/finding.js";
 import { coolant } from "../../cutting/materials.js";
 import { findOperation, operationWords } from "../../cutting/operations.js";
+import { burns } from "../../findings/chipFire.js";
 import { choiceDoubt } from "../../findings/limits.js";
 import { sizeName } from "../../findings/sizeName.js";
-import { speedFor } from "../../findings/speedChoice.js";
+import { speedFor, speedForHole } from "../../findings/speedChoice.js";
 import { speedDoubt } from "../../findings/speedDoubt.js";
 import { BY_HAND, byHandOnly, diametersFor, largestDrill, makesHoles } from "../../findings/uses.js";
+import { usualThreads } from "../../findings/usualThreads.js";
 import type { Limits, Machine, Units } from "../../machine/machine.js";
 import { capital, formatFixed, sizeFigure } from "../../quantity/format.js";
 import { block, type Run } from "../shared/block.js";
@@ -35,7 +37,8 @@ export const speedTable = block(
           { size: size.small, weight: "bold" },
         ),
       ];
-    const system = drillSystemOf(settings.sizes, machine.units);
+    const threaded = isThreaded(operation);
+    const system = threaded ? undefined : drillSystemOf(settings.sizes, machine.units);
     const sizes = sizesOf({ ...settings, operation }, machine);
     if (sizes.length === 0)
       return [
@@ -47,15 +50,20 @@ export const speedTable = block(
       ];
     // Metric drills are called by their millimetres.
     const decimals = system !== undefined && (system !== "metric" || machine.units !== "mm");
+    const speedOf = makesHoles(operation) ? speedForHole : speedFor;
     const choices = sizes.map(({ diameter }) =>
-      materials.map((material) => speedFor({ operation, material, diameter }, findings)),
+      materials.map((material) => speedOf({ operation, material, diameter }, findings)),
     );
     // Where a source goes by size it may serve the smaller ones alone.
     const bands = materials.map((_, column) => choices.flatMap((row) => row[column]?.band ?? []).at(-1));
     const columns: Column[] = [
       system !== undefined
         ? { heading: [system === "metric" ? "mm" : system], align: "middle", stretch: 0 }
-        : { heading: [makesHoles(operation) ? "drill" : "diameter", machine.units], align: "middle", stretch: 0 },
+        : {
+            heading: threaded ? ["thread"] : [makesHoles(operation) ? "drill" : "diameter", machine.units],
+            align: "middle",
+            stretch: 0,
+          },
       ...(decimals ? [{ heading: [machine.units], align: "decimal", stretch: 0 } as const] : []),
       ...materials.map(
         (material, index): Column => ({ heading: [material, bandWords(bands[index], machine.units)], align: "middle" }),
@@ -64,9 +72,11 @@ export const speedTable = block(
     const rows = sizes.map(({ name, diameter }, index) => [
       { text: name, weight: "bold" } satisfies Cell,
       ...(decimals ? [{ text: sizeFigure(diameter, machine.units, machine.units === "mm" ? 2 : 3) }] : []),
-      ...(choices[index] ?? []).map(
-        (choice): Cell => (choice ? cell(choice, dense, machine.limits) : { text: "no data" }),
-      ),
+      ...(choices[index] ?? []).map((choice, column): Cell => {
+        // A tap rubs: where fine chips burn it is turned by hand.
+        if (threaded && burns(materials[column] ?? "")) return { text: "by hand", ink: "accent" };
+        return choice ? cell(choice, dense, machine.limits) : { text: "no data" };
+      }),
     ]);
     const marked = dense && choices.flat().some((choice) => choiceDoubt(choice?.speed, machine.limits) !== "");
     const title = `${operation}, ${tool}: belt position and rpm by ${findOperation(operation)?.diameter ?? "diameter"}`;
@@ -100,6 +110,8 @@ type Settings = {
   readonly coolant: boolean;
 };
 
+const isThreaded = (operation: string): boolean => operation === "tapping" || operation === "threading by die";
+
 /** Undefined where the sizes are not those of drills. */
 function drillSystemOf(sizes: string, units: Units): DrillSystem | undefined {
   if (sizes === "drills") return units === "mm" ? "metric" : "fraction";
@@ -107,6 +119,7 @@ function drillSystemOf(sizes: string, units: Units): DrillSystem | undefined {
 }
 
 function sizesOf({ operation, sizes, least, most, every }: Settings, machine: Machine): DrillSize[] {
+  if (isThreaded(operation)) return usualThreads(machine.units);
   const system = drillSystemOf(sizes, machine.units);
   if (system !== undefined)
     return drillSizes(system, least, Math.min(most, largestDrill(machine.limits))).filter(
@@ -136,7 +149,11 @@ function notes(bands: readonly (CuttingSpeed | undefined)[], machine: Machine, s
       ? [`To wet the cut: ${wet.map(({ material, words }) => `${material} ${words}`).join("; ")}.`]
       : []),
     ...cautions,
-    ...(settings.operation === "tapping" ? ["Taps driven by the machine; by hand they need no speed."] : []),
+    ...(settings.operation === "tapping"
+      ? [
+          "Taps driven by the machine; by hand they need no speed. A thread is cut in a second or two: set the depth stop, and reverse, or let the clutch slip, before the bottom of the hole.",
+        ]
+      : []),
     ...bandNotes(
       bands.flatMap((band) => band ?? []),
       work,

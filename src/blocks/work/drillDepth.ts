@@ -90,7 +90,7 @@ function drillFeed(findings: Findings, { handwheel }: HandwheelFinding, perTurn:
         { text: sizeName("drilling", diameter, machine), weight: "bold" },
         { text: formatFixed(rpm, 0) },
         { text: feed.from === feed.to ? feedFigure(feed.to) : `${feedFigure(feed.from)}–${feedFigure(feed.to)}` },
-        { text: formatFixed(turnsPerMinute, 0) },
+        { text: formatFixed(turnsPerMinute, turnsPerMinute < 9.5 ? 1 : 0) },
         { text: count },
       ],
     ];

@@ -71,8 +71,9 @@ export const turnTables = block(
               ...distanceTable(finding, within(settings[other], other), { units: other }, width),
             ]
           : []),
-        ...part("Whole turns", width),
-        ...wholeTurns(finding, settings.turns, units, width),
+        ...(turnsTold(finding, settings.turns).length === 0
+          ? []
+          : [...part("Whole turns", width), ...wholeTurns(finding, settings.turns, units, width)]),
         ...correctedTable(finding, [...new Set([...own, ...within(settings[units], units)])], machine, width),
       ];
     }),

@@ -60,7 +60,7 @@ export const hazards: readonly Hazard[] = [
   {
     material: "Titanium",
     names: ["titanium", "ti"],
-    grades: /^(titan|ti[a-z]*\d)/,
+    grades: /^(titan|ti[a-z]*\d|6al4v|tc4$)/,
     caution:
       "Titanium dust and fine chips catch fire. Sharp tools, firm feed, no dwell, nothing that rubs; clear the chips often. Dry sand, or an extinguisher for burning metal, within reach: never water on what burns.",
     burnsWhenFine: true,
