@@ -5,7 +5,7 @@ import { rpmWords } from "../drive/rpmWords.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import { limitWords } from "../findings/limits.js";
 import { speedDoubt } from "../findings/speedDoubt.js";
-import { travelWords } from "../findings/travelWords.js";
+import { lostMotionWords, travelWords } from "../findings/travelWords.js";
 import type { Limits, Units } from "../machine/machine.js";
 import { formatDoubted, formatFixed, formatSize, plural } from "../quantity/format.js";
 import { fromMm } from "../quantity/length.js";
@@ -53,7 +53,7 @@ function handwheelLines(finding: HandwheelFinding, units: Units): string[] {
   const lines = [`${handwheel.name}: ${value} a turn (${feedOrigin[feed.from]}), dial reads ${handwheel.reads}`];
   const { lostMotion, nominal } = feed;
   if (lostMotion) lines.push(`  lost motion ${show(lostMotion.travel)}, ${formatFixed(lostMotion.turn, 3)} of a turn`);
-  else if (study?.back?.contradiction) lines.push("  lost motion not known: its readings contradict each other");
+  else if (study?.back) lines.push(`  ${lostMotionWords(study.back)}`);
   if (nominal !== undefined) {
     const factor = finding.reading?.factor ?? 1;
     lines.push(

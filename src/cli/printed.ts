@@ -78,7 +78,7 @@ async function whyAgain(
       ? "what is shown there has changed"
       : `witnessmark ${version} shows it otherwise than ${sheet.version}`;
   if (template.checkBars && sheet.printer !== printerDigest(findings.machine))
-    return "the printer's correction has changed: measure its check bars";
+    return "the printer's correction has changed: measure its check bars, and what is stuck on with verify";
   return undefined;
 }
 

@@ -26,9 +26,16 @@ export const USUAL_RISE = 0.06;
 export function noLoadShare({ hertz, by, slowestRpm, fastestRpm }: Motor, rpm: number): number {
   if (by !== undefined) return 1;
   // A motor of variable speed is not bound to its mains.
-  const known = hertz === undefined || slowestRpm !== fastestRpm ? undefined : plate(rpm, hertz);
-  return known === undefined || hertz === undefined ? 1 + USUAL_RISE : synchronousRpm(hertz, known.poles) / rpm;
+  if (hertz === undefined || slowestRpm !== fastestRpm) return 1 + USUAL_RISE;
+  const known = plate(rpm, hertz);
+  if (known !== undefined) return synchronousRpm(hertz, known.poles) / rpm;
+  // No plate for these mains: if it is for the other ones, it turns as fast as these drive so many poles.
+  const other = plate(rpm, otherMains(hertz));
+  return Math.max(1 + USUAL_RISE, other === undefined ? 0 : synchronousRpm(hertz, other.poles) / rpm);
 }
+
+/** The world has two. */
+export const otherMains = (hertz: number): number => (hertz === 50 ? 60 : 50);
 
 /** The same motor on other mains, rpm: its slip is taken to stay the same fraction, which is common practice; the plate of
  *  a motor made for both mains says it better. Undefined where the speed is no mains motor's. */

@@ -36,7 +36,9 @@ export function contradiction({
   travel,
   turn,
   uncertainty = 0,
-}: LostMotion): "negative" | "over half a turn" | undefined {
+}: LostMotion): "negative" | "over half a turn" | "scattered" | undefined {
+  // So far apart from place to place that the mean says nothing: another slope on the way back, or slips of the pen.
+  if (uncertainty > Math.max(Math.abs(travel), Math.abs(travel / turn) / 10)) return "scattered";
   if (travel < -Math.max(uncertainty, NO_SCATTER)) return "negative";
   return turn > 0.5 ? "over half a turn" : undefined;
 }

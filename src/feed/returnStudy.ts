@@ -8,17 +8,27 @@ export type ReturnStudy = {
   readonly wild: readonly Wild[];
   readonly miscounted?: { readonly index: number; readonly turns: number };
   /** A lost motion that cannot be; it serves nothing. */
-  readonly contradiction?: LostMotion & { readonly why: "negative" | "over half a turn" };
+  readonly contradiction?: LostMotion & { readonly why: "negative" | "over half a turn" | "scattered" };
 };
+
+/** A lag that differs by more than this part of a turn from place to place is none: no nut is worn so unevenly. Common practice. */
+const UNEVEN = 0.25;
 
 /** Undefined without return readings. They are judged by the same tests as those on the way out. */
 export function returnStudy(readings: Readings, lost: LostMotion | undefined): ReturnStudy | undefined {
   const { turns, back, gauge } = readings;
   if (back === undefined || lost === undefined) return undefined;
   const miscounted = miscountedFrom(turns, back);
-  const why = contradiction(lost);
+  const wild = miscounted ? [] : wildReadings(turns, back, gauge);
+  const lags = back.map((reading, i) => reading - (readings.travel[i] ?? 0));
+  const apart =
+    lags.reduce((most, lag) => Math.max(most, lag), -Infinity) -
+    lags.reduce((least, lag) => Math.min(least, lag), Infinity);
+  const found = contradiction(lost) ?? (apart > UNEVEN * Math.abs(lost.travel / lost.turn) ? "scattered" : undefined);
+  // What single readings have scattered is told at those.
+  const why = found === "scattered" && (miscounted || wild.length > 0) ? undefined : found;
   return {
-    wild: miscounted ? [] : wildReadings(turns, back, gauge),
+    wild,
     ...(miscounted && { miscounted }),
     ...(why && { contradiction: { ...lost, why } }),
   };

@@ -3,7 +3,7 @@ import { readingOf } from "../dial/reading.js";
 import { speeds } from "../drive/speeds.js";
 import { feedPerTurn } from "../feed/feedPerTurn.js";
 import type { FeedFinding } from "../feed/finding.js";
-import { study } from "../feed/study.js";
+import { type FeedStudy, study } from "../feed/study.js";
 import type { Handwheel, Machine } from "../machine/machine.js";
 import type { Findings, HandwheelFinding } from "./findings.js";
 
@@ -27,7 +27,7 @@ function handwheelFinding(handwheel: Handwheel, machine: Machine): HandwheelFind
     fit && measured && handwheel.feed.from === "readings" ? study(fit, measured.shape, handwheel.feed) : undefined;
   // A turn miscounted, or a gauge that slipped, leaves no feed to cut by: the line through such readings is nobody's.
   if (beyond?.miscounted || beyond?.jump) return { handwheel, study: beyond, miscounted: found };
-  const feed = beyond?.back?.contradiction || beyond?.back?.miscounted ? withoutLostMotion(found) : found;
+  const feed = lostMotionDoubted(beyond) ? withoutLostMotion(found) : found;
   const wave = builtIn ? beyond?.shape.oncePerTurn : undefined;
   // Only a wave that is more than chance is built in.
   const dial = dialFinding(
@@ -47,6 +47,10 @@ function handwheelFinding(handwheel: Handwheel, machine: Machine): HandwheelFind
     ...(dial && (made ? { dial } : { doubtful: dial })),
   };
 }
+
+const lostMotionDoubted = (study: FeedStudy | undefined): boolean =>
+  study?.back !== undefined &&
+  (study.back.contradiction !== undefined || study.back.miscounted !== undefined || study.back.wild.length > 0);
 
 /** A lost motion that cannot be serves nothing: sheets then say that it is not known. */
 const withoutLostMotion = ({ lostMotion: _, ...feed }: FeedFinding): FeedFinding => feed;

@@ -1,4 +1,4 @@
-import { plate } from "../drive/motor.js";
+import { otherMains, plate } from "../drive/motor.js";
 import type { Drive } from "../machine/machine.js";
 import type { Path, Remark } from "../machine/problem.js";
 import { trimmed } from "../quantity/format.js";
@@ -38,7 +38,7 @@ export function motorRemarks({ motor, stages }: Drive): Remark[] {
   ];
   const strange = speeds.find((rpm) => plate(rpm, hertz) === undefined);
   if (strange === undefined) return [];
-  const other = hertz === 50 ? 60 : 50;
+  const other = otherMains(hertz);
   return [
     remark(
       "not-these-mains",

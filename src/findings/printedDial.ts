@@ -62,8 +62,14 @@ export function dialChange(
     };
   const size = (mm: number) => formatSize(mm, units);
   if (was.marks !== is.marks) return { replace: true, why: `it is divided ${was.marks}; it should be ${is.marks}` };
-  if (was.length !== null && is.length !== null && Math.abs(was.length - is.length) > LEAST_LENGTH)
-    return { replace: true, why: `it is ${size(was.length)} long; it should be ${size(is.length)}` };
+  const off = Math.abs((was.length ?? 0) - (is.length ?? 0));
+  if (was.length !== null && is.length !== null && off > LEAST_LENGTH) {
+    const words = `it is ${size(was.length)} long; it should be ${size(is.length)}`;
+    // The ends then miss one another by so much, as when a printer is untrue by as little.
+    return off <= (now.dial?.chosen.spacing ?? 0) / 5
+      ? { replace: false, why: `${words}, less than a fifth of a division: it may stay` }
+      : { replace: true, why: words };
+  }
   if (was.perTurn === is.perTurn) return undefined;
   const { overTravel } = now.dial?.chosen ?? { overTravel: 0 };
   const over = overTravel * (now.reading?.factor ?? 1);

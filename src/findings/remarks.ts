@@ -20,7 +20,7 @@ export function remarks(findings: Findings): Remark[] {
   return [
     ...missingLetters(findings.machine),
     ...unknownMaterials(findings),
-    ...workRemarks(findings.machine.work),
+    ...workRemarks(findings.machine.work, findings.machine.units),
     ...findings.handwheels.flatMap((wheel, index) => readingRemarks(wheel, index, findings.machine.units)),
     ...findings.handwheels.flatMap((wheel, index) => dialRemarks(wheel, index, findings.machine.units)),
     ...travelRemarks(findings),

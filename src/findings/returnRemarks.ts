@@ -30,7 +30,7 @@ export function returnRemarks(name: string, { back }: FeedStudy, path: Path, uni
         "wild-reading",
         [index],
         `this return reading lies ${formatSize(Math.abs(off), units, 3)} ${off > 0 ? "above" : "below"} the line of the others${like ? `, like ${like}` : ""}`,
-        "take it again; until then it still stands in the lost motion",
+        "take it again; until then no lost motion is told",
       ),
     ),
     ...(contradiction
@@ -42,12 +42,19 @@ export function returnRemarks(name: string, { back }: FeedStudy, path: Path, uni
                 `the return readings of "${name}" lie ${formatSize(-contradiction.travel, units, 3)} short of the way out, which no lost motion can do: a slide lags on the way back`,
                 "see whether travel and return are changed about, or the gauge was moved between them; until then no lost motion is told",
               )
-            : warn(
-                "much-lost-motion",
-                [],
-                `lost motion of "${name}" would be ${formatSize(contradiction.travel, units, 3)}, ${formatFixed(contradiction.turn, 2)} of a turn`,
-                "see whether both ways were counted from the same turn and read from the same zero; until then no lost motion is told",
-              ),
+            : contradiction.why === "scattered"
+              ? warn(
+                  "uneven-lost-motion",
+                  [],
+                  `the return readings of "${name}" lag by ${formatSize(contradiction.travel, units, 3)} in the mean, but from place to place by more than that more or less`,
+                  "see whether some were written down wrongly, or the way back has another slope; until then no lost motion is told",
+                )
+              : warn(
+                  "much-lost-motion",
+                  [],
+                  `lost motion of "${name}" would be ${formatSize(contradiction.travel, units, 3)}, ${formatFixed(contradiction.turn, 2)} of a turn`,
+                  "see whether both ways were counted from the same turn and read from the same zero; until then no lost motion is told",
+                ),
         ]
       : []),
   ];

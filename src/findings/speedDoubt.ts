@@ -1,7 +1,8 @@
 import type { DriveFinding } from "../drive/finding.js";
-import { formatFixed } from "../quantity/format.js";
+import { capital, formatFixed } from "../quantity/format.js";
 import type { Findings } from "./findings.js";
 import { measureFirst } from "./limits.js";
+import { motorRemarks } from "./motorRemarks.js";
 
 /** What every sheet with speeds says of them before one trusts them, a line each: readings that serve nothing, and speeds that
  *  nobody measured just below a limit. */
@@ -10,6 +11,9 @@ export function speedDoubt({ drive, machine }: Pick<Findings, "drive" | "machine
   const near = drive.speeds.filter((speed) => speed.from !== "unknown" && measureFirst(speed, machine.limits));
   const names = near.map(({ position }) => position.name).join("; ");
   return [
+    ...(machine.drive ? motorRemarks(machine.drive) : []).map(
+      ({ what }) => `${capital(what)}: measure before you trust a speed.`,
+    ),
     ...readingDoubt(drive),
     ...(near.length === 0 ? [] : [`Near the limit and not measured: ${names}. Measure first.`]),
   ];

@@ -1,5 +1,7 @@
 import { boundOver } from "../feed/doubtOver.js";
+import type { ReturnStudy } from "../feed/returnStudy.js";
 import type { Units } from "../machine/machine.js";
+import { isFarFromNominal } from "../machine/nominalSlip.js";
 import { formatBound, formatFixed, formatLength } from "../quantity/format.js";
 import type { HandwheelFinding } from "./findings.js";
 
@@ -12,6 +14,7 @@ export function travelWords({ handwheel, feed, study }: HandwheelFinding, units:
   const builtIn = handwheel.dial?.oncePerTurn === true;
   const wild = study?.wild.length ?? 0;
   return [
+    ...questioned({ handwheel, feed }).map((why) => `${name}: ${why}: measure again before you trust it.`),
     ...(measured && most
       ? [
           `${name} is worn: from place to place its travel differs from the mean by up to ${formatBound(most.at(-1) ?? 0, units)}, which every doubt here holds.`,
@@ -30,11 +33,34 @@ export function travelWords({ handwheel, feed, study }: HandwheelFinding, units:
   ];
 }
 
+/** What speaks against a feed as a whole. */
+function questioned({ handwheel, feed }: Pick<HandwheelFinding, "handwheel" | "feed">): string[] {
+  if (feed === undefined) return [];
+  const { perTurn, nominal, measured } = feed;
+  const { travel } = handwheel;
+  return [
+    ...(nominal !== undefined && isFarFromNominal(perTurn, nominal)
+      ? [`its feed is ${formatFixed(perTurn / nominal, 2)} times what the maker meant`]
+      : []),
+    // A tenth more is a slide that goes a little beyond its working travel.
+    ...(measured && travel !== undefined && (measured.to - measured.from) * perTurn > 1.1 * travel
+      ? ["its readings reach farther than it travels"]
+      : []),
+  ];
+}
+
 /** What was not measured within a turn, where a feed was measured at one place of the turn alone. */
 export const withinTurnWords = ({ feed }: HandwheelFinding): string | undefined =>
   feed?.measured && !feed.measured.withinTurn
     ? "read at whole turns only: an error within the turn was not measured"
     : undefined;
+
+/** Why no lost motion is told though it was read. */
+export function lostMotionWords({ contradiction }: ReturnStudy): string {
+  if (contradiction?.why === "over half a turn")
+    return `lost motion of ${formatFixed(contradiction.turn, 2)} of a turn questioned: a very loose nut, or the two ways counted from different turns`;
+  return "lost motion not known: its readings contradict each other";
+}
 
 /** Why nothing can be told of a handwheel's turns. */
 export const noFeedWords = ({ miscounted, study }: Pick<HandwheelFinding, "miscounted" | "study">): string =>
@@ -43,7 +69,11 @@ export const noFeedWords = ({ miscounted, study }: Pick<HandwheelFinding, "misco
     : "The feed of this handwheel is not given: no turns can be told.";
 
 /** What a student must know of it, in plain words; undefined where nothing is wrong. */
-export function plainTravelWords({ feed, reading, dial }: HandwheelFinding, units: Units): string | undefined {
+export function plainTravelWords(
+  { handwheel, feed, reading, dial }: HandwheelFinding,
+  units: Units,
+): string | undefined {
+  if (questioned({ handwheel, feed }).length > 0) return "Nobody has proved this dial. Ask before you trust it.";
   const { measured } = feed ?? {};
   const show = (mm: number) => formatLength(mm, units, units === "mm" ? 2 : 3);
   // As the dial shows it: on diameter twice what the slide does.

@@ -1,14 +1,17 @@
+import { cuttingSpeed } from "../cutting/cuttingSpeeds.js";
 import { hazardOf } from "../cutting/hazards.js";
 import { findOperation, operations } from "../cutting/operations.js";
+import { highSpeedSteel } from "../cutting/published/source.js";
+import { cuttingSpeedUnit } from "../cutting/rates.js";
 import { findTool, knownTools, nearestTool } from "../cutting/tools.js";
 import { closest } from "../machine/closest.js";
-import type { OwnCuttingSpeed, Work } from "../machine/machine.js";
+import type { OwnCuttingSpeed, Units, Work } from "../machine/machine.js";
 import type { Remark } from "../machine/problem.js";
 import { trimmed } from "../quantity/format.js";
 import { MM_PER_FOOT } from "../quantity/length.js";
 
 /** Tools and operations that the cutting-speed data does not know. */
-export function workRemarks(work: Work): Remark[] {
+export function workRemarks(work: Work, units: Units): Remark[] {
   const own = work.cuttingSpeeds ?? [];
   const ownTool = own.some(({ tool }) => tool?.trim().toLowerCase() === work.tool.trim().toLowerCase());
   const tool: Remark[] =
@@ -37,7 +40,7 @@ export function workRemarks(work: Work): Remark[] {
           },
         ],
   );
-  return [...tool, ...unknown, ...own.flatMap(tooFast)];
+  return [...tool, ...unknown, ...own.flatMap(tooFast), ...own.flatMap((row, index) => unlikely(row, index, units))];
 }
 
 /** Above the speed at which chips of that material are the likelier to burn. */
@@ -52,6 +55,36 @@ function tooFast({ material, fastest }: OwnCuttingSpeed, index: number): Remark[
       path: ["work", "cuttingSpeeds", index, "speed"],
       what: `${JSON.stringify(material)} is cut at up to ${trimmed(fastest, 0)} m/min, and above ${limit} its chips are the likelier to catch fire`,
       remedy: `${limit} is taken as its most; mind the unit`,
+    },
+  ];
+}
+
+/** Own speeds as many times those that are published, or as much less, are the other unit's more often than a trial's. Own
+ *  choice: a foot is 0.3048 m. */
+const UNLIKELY = 2.5;
+
+function unlikely(
+  { material, tool, operation, slowest, fastest }: OwnCuttingSpeed,
+  index: number,
+  units: Units,
+): Remark[] {
+  const published = cuttingSpeed(material, tool ?? highSpeedSteel, operation ?? "turning", {
+    firmness: "firm",
+    diameter: 20,
+  });
+  if (published === undefined || published.rpm) return [];
+  const times = Math.sqrt((slowest * fastest) / (published.slowest * published.fastest));
+  if (times < UNLIKELY && times > 1 / UNLIKELY) return [];
+  const { name, metresPerMinute } = cuttingSpeedUnit[units];
+  const range = (from: number, to: number) =>
+    `${trimmed(from / metresPerMinute, 1)} to ${trimmed(to / metresPerMinute, 1)} ${name}`;
+  return [
+    {
+      severity: "warning",
+      code: "unlikely-speed",
+      path: ["work", "cuttingSpeeds", index, "speed"],
+      what: `${range(slowest, fastest)} for ${JSON.stringify(material)} is ${trimmed(times, 1)} times what is published, ${range(published.slowest, published.fastest)}`,
+      remedy: "mind the unit: write m/min or ft/min behind both; leave it where it is meant",
     },
   ];
 }

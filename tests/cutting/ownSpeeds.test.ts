@@ -44,3 +44,18 @@ test.each(["magnesium", "magnesium AZ31"])(
     expect(remarks(found("[150, 213]"))).toEqual([]);
   },
 );
+
+test.each([
+  ["mm", "[80, 120]", '80 to 120 m/min for "mild steel" is 2.9 times what is published, 25 to 45 m/min'],
+  ["in", "[24, 36]", '24 to 36 ft/min for "mild steel" is 0.3 times'],
+  ["mm", "[20, 60]", undefined],
+  ["in", "[80, 150]", undefined],
+])("in a file in %s own speeds of %s beside the published ones: %s", (units, speed, words) => {
+  const found = remarks(
+    findingsOf(
+      `name: L\nunits: ${units}\nwork: { materials: [mild steel], cuttingSpeeds: [{ material: mild steel, speed: ${speed} }] }\n`,
+    ),
+  ).filter(({ code }) => code === "unlikely-speed");
+  if (words === undefined) expect(found).toEqual([]);
+  else expect(found[0]?.what).toContain(words);
+});

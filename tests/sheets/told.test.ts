@@ -112,3 +112,49 @@ describe("slips of the pen", () => {
     else expect(told.join()).toContain(remedy);
   });
 });
+
+describe("what is questioned on the terminal reaches the sheets", () => {
+  const wheel = (rest: string) =>
+    findingsOf(
+      `name: Q\nhandwheels: [{ name: Cross slide, travel: 60, ${rest}, dial: { shape: drum, diameter: 38, width: 9, closure: even, divisions: 0.05 mm } }]\n`,
+    );
+  const swapped = wheel("feed: { perTurn: 0.5, nominal: 2 }");
+  const far = wheel(
+    `feed: { readings: { gauge: 0.01, turns: [${upTo(8)}], travel: [${upTo(8).map((turn) => (turn * 50.8).toFixed(2))}] } }`,
+  );
+  test.each(["turns", "dial"])("a feed far from nominal, and readings beyond the travel, on %s", (sheet) => {
+    expect(textsOf(swapped, sheet).replace(/\s+/g, " ")).toContain("its feed is 0.25 times what the maker meant");
+    expect(textsOf(far, sheet).replace(/\s+/g, " ")).toContain("its readings reach farther than it travels");
+  });
+  test("the student asks before trusting such a dial", () => {
+    for (const findings of [swapped, far])
+      expect(textsOf(findings, "student")).toContain("Nobody has proved this dial. Ask before you trust it.");
+  });
+
+  test("a plate for other mains: the limits are held against the field that these drive, and the card says so", () => {
+    const drill = (hertz: number) =>
+      findingsOf(
+        `name: M\nlimits: { chuck: 850 rpm }\ndrive:\n  motor: { speed: 1425 rpm, mains: ${hertz} Hz }\n  stages: [{ name: belt, steps: [{ label: A, driver: 50, driven: 100 }, { label: B, driver: 40, driven: 120 }] }]\n`,
+      );
+    const highest = (hertz: number) =>
+      drill(hertz).drive?.speeds.find(({ position }) => position.name === "A")?.highestRpm;
+    expect(highest(60)).toBeCloseTo(900, 6);
+    expect(highest(50)).toBeCloseTo(750, 6);
+    expect(textsOf(drill(60), "belt-card")).toContain("No induction motor runs at 1425 rpm on 60 Hz");
+    expect(textsOf(drill(50), "belt-card")).not.toContain("No induction motor");
+  });
+
+  test.each([
+    ["one slip of the pen", (turn: number) => (turn === 5 ? 1.21 : 2 * turn + 0.1), /return readings|not known/],
+    ["another slope", (turn: number) => 2.1 * turn + 0.1, /not known/],
+  ])("a lost motion that %s makes is told nowhere", (_, back, words) => {
+    const findings = slide(
+      upTo(10),
+      (turn) => 2 * turn,
+      `, return: [${upTo(10).map((turn) => back(turn).toFixed(2))}]`,
+    );
+    expect(findings.handwheels[0]?.feed?.lostMotion).toBeUndefined();
+    expect(textsOf(findings, "turns")).toMatch(words);
+    expect(textsOf(findings, "turns")).not.toMatch(/lost motion −?\d/);
+  });
+});

@@ -50,9 +50,11 @@ function statements(finding: HandwheelFinding, units: Units): string[] {
     `${fit.readings} readings${fit.runs > 1 ? ` in ${fit.runs} runs at ${fit.places} places` : ""}${fit.withWave ? ", line and once-per-turn wave fitted together" : ""}; scatter ${fit.runs > 1 ? "of one run " : ""}about the line ${size(fit.residualDeviation, 4)}, ${fit.degreesOfFreedom} degrees of freedom. ± is the half-width at 95 %.`,
     lostMotion
       ? `Lost motion ${lostMotion.uncertainty === undefined ? size(lostMotion.travel, 3) : `${sizeFigure(lostMotion.travel, units, 3)} ± ${size(lostMotion.uncertainty, 3)}`}, ${formatFixed(lostMotion.turn, 3)} of a turn.`
-      : study.back?.contradiction
-        ? `Lost motion not known: the return readings contradict the way out by ${size(study.back.contradiction.travel, 3)}, ${formatFixed(study.back.contradiction.turn, 2)} of a turn.`
-        : "Lost motion not measured: no readings on the way back.",
+      : study.back && !study.back.contradiction
+        ? "Lost motion not known: readings on the way back are doubtful; take them again."
+        : study.back?.contradiction
+          ? `Lost motion not known: the return readings contradict the way out by ${size(study.back.contradiction.travel, 3)}, ${formatFixed(study.back.contradiction.turn, 2)} of a turn.`
+          : "Lost motion not measured: no readings on the way back.",
     ...study.otherZeros.map(
       ({ run, off }) =>
         `Run ${run} stands ${size(Math.abs(off), 3)} ${off > 0 ? "above" : "below"} the others: its gauge had another zero; the line gives each run its own, but how alike a place comes again over all runs is not told by ISO 230-2's formulas.`,

@@ -7,7 +7,7 @@ import {
   settingToRead,
 } from "../../findings/settings.js";
 import { figureUnit, settingFigures, shownAt } from "../../findings/settingWords.js";
-import { startsOver, startWords, travelWords, withinTurnWords } from "../../findings/travelWords.js";
+import { lostMotionWords, startsOver, startWords, travelWords, withinTurnWords } from "../../findings/travelWords.js";
 import type { Machine, Units } from "../../machine/machine.js";
 import { isFarFromNominal } from "../../machine/nominalSlip.js";
 import { figureAsGiven } from "../../machine/written.js";
@@ -97,7 +97,7 @@ function feedWords(finding: HandwheelFinding, units: Units): string {
     parts.push(
       `lost motion ${show(feed.lostMotion.travel, units)} ${units}, ${formatFixed(feed.lostMotion.turn, 2)} of a turn`,
     );
-  else if (study?.back?.contradiction) parts.push("lost motion not known: its readings contradict each other");
+  else if (study?.back) parts.push(lostMotionWords(study.back));
   if (feed.nominal !== undefined)
     parts.push(
       `the maker meant ${show(feed.nominal, units)} ${units}${isFarFromNominal(feed.perTurn, feed.nominal) ? ", too far from this: measure again before you trust it" : ""}`,
