@@ -158,3 +158,16 @@ describe("what is questioned on the terminal reaches the sheets", () => {
     expect(textsOf(findings, "turns")).not.toMatch(/lost motion −?\d/);
   });
 });
+
+test("a dial that was forced though it does not fit carries what it reads wrong where the eye is", () => {
+  const legend = (divisions: string) =>
+    textsOf(
+      findingsOf(
+        `name: F\nhandwheels: [{ name: Top slide, travel: 60, feed: 1.5875 mm, dial: { shape: drum, diameter: 60, width: 14, closure: even, divisions: ${divisions} } }]\n`,
+      ),
+      "dial",
+    );
+  // 79 divisions of 0.02 read 1.58 for each 1.5875 gone: 0.28 over 60 mm.
+  expect(legend("0.02 mm")).toContain("reads 0.2835 mm too little over 60 mm ·");
+  expect(legend("0.025 mm")).not.toContain("too little over 60 mm ·");
+});

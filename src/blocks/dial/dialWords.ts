@@ -17,7 +17,7 @@ export function dialLegend(
   dial: DialFinding,
   machine: Machine,
 ): string {
-  const { unit } = dial.chosen;
+  const { unit, errorOverTravel } = dial.chosen;
   const onDiameter = handwheel.reads === "diameter" ? " on diameter" : "";
   // A dial that was asked for though its feed is not known so well carries that where the eye is.
   const { doubt = 0, travel = 0 } = (feed && workingDoubt(dial.chosen, handwheel, feed)) ?? {};
@@ -27,6 +27,10 @@ export function dialLegend(
     : `1 div ${dial.chosen.divisionLabel}${onDiameter}`;
   return [
     divisions,
+    // So does one that was forced though its divisions do not fit.
+    Math.abs(errorOverTravel) > dial.chosen.divisionValue && !dial.chosen.beginsAgain
+      ? `reads ${amount(errorOverTravel, unit)} too ${errorOverTravel > 0 ? "much" : "little"} over ${overWords(dial.chosen, unit)}`
+      : "",
     doubt > dial.chosen.divisionValue
       ? `doubt ± ${formatBound(doubt, unit)} over ${trimmed(fromMm(travel, unit), unit === "mm" ? 0 : 1)} ${unit}`
       : "",
