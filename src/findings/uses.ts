@@ -17,8 +17,8 @@ export const usesOf = ({ kind }: Pick<Machine, "kind">): readonly [Use, ...Use[]
 
 /** Drills of everyday work on a small machine, mm and in. Common practice. */
 const usualDrills = {
-  mm: [2, 3, 4, 5, 6, 8, 10, 12],
-  in: [1 / 16, 1 / 8, 3 / 16, 1 / 4, 5 / 16, 3 / 8, 1 / 2],
+  mm: [2, 4, 6, 8, 10, 12],
+  in: [1 / 16, 1 / 8, 3 / 16, 1 / 4, 3 / 8, 1 / 2],
 } as const;
 
 /** Diameters of the drills to tell of, mm: the file's, or usual ones, none larger than the machine drives. */

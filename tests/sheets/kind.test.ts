@@ -103,7 +103,7 @@ describe("depths by eighths of a turn", () => {
 
 describe("drills", () => {
   test("the tables go by drills, the file's or usual ones, none larger than the machine drives", () => {
-    expect(drillsOf(machine("drill", ", drill: 8").machine)).toEqual([2, 3, 4, 5, 6, 8]);
+    expect(drillsOf(machine("drill", ", drill: 8").machine)).toEqual([2, 4, 6, 8]);
     const own = findingsOf(`${machineText("drill")}work: { drills: [2.5, 6.8, 14] }\n`);
     expect(drillsOf(own.machine)).toEqual([2.5, 6.8, 14]);
     expect(textsOf(own, "belt-card")).toContain("6.8");
