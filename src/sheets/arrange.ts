@@ -160,7 +160,7 @@ const has = ({ feed, dial }: HandwheelFinding, need: Need): boolean =>
     ? dial?.vernier !== undefined
     : need === "dial"
       ? dial !== undefined
-      : need === "feed"
+      : need === "feed" || need === "drive or feed"
         ? feed !== undefined
         : true;
 

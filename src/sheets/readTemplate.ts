@@ -139,6 +139,10 @@ function addBlock(item: unknown, list: TemplateBlock[], report: Report): void {
       settings[key] = found;
     }
   }
+  // A choice that has no usual one must be made.
+  for (const [key, words] of Object.entries(allowed))
+    if (words !== undefined && defaults[key] === "" && settings[key] === "")
+      report(nameNode, `block ${name} needs its ${key}; it is one of ${words.join(", ")}`);
   list.push({ block: name as BlockName, settings, ...(use && { for: use }) });
 }
 

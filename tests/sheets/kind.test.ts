@@ -235,3 +235,8 @@ describe("what a hand or a machine cannot do", () => {
     expect(words).toContain("reverse, or let the clutch slip, before the bottom of the hole");
   });
 });
+
+test("a student's sheet of a machine without drive and feed would hold nothing of it", () => {
+  const bare = findingsOf("name: B\nhandwheels: [{ name: Cross slide }]\n");
+  expect(arrange(bare, template("student"))).toHaveProperty("missing");
+});

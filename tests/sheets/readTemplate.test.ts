@@ -46,3 +46,8 @@ test("a sheet whose only content would be cautions is not made", () => {
   const { template: poster } = readTemplate("title: Mine\nblocks:\n  - cautions: { of: belt }\n", "mine");
   expect(poster && "print" in arrange(round, poster)).toBe(true);
 });
+
+test("cautions without what they are of are refused, not taken for another's", () => {
+  const { problems } = readTemplate("title: T\nblocks:\n  - cautions\n", "t");
+  expect(problems).toEqual([expect.stringMatching(/^3:5: block cautions needs its of; it is one of .*belt/)]);
+});

@@ -55,7 +55,7 @@ const cautions = {
 } as const;
 
 export const cautionLines = block(
-  { of: "belt" },
+  { of: "" },
   ({ settings, width }): Run[] =>
     cautionRuns(cautions[settings.of as keyof typeof cautions], width).map((run, index) => ({
       ...run,
