@@ -171,3 +171,16 @@ test("a dial that was forced though it does not fit carries what it reads wrong 
   expect(legend("0.02 mm")).toContain("reads 0.2835 mm too little over 60 mm ·");
   expect(legend("0.025 mm")).not.toContain("too little over 60 mm ·");
 });
+
+test("readings a little faster than the plate are no slip below nothing on the card", () => {
+  const card = (rpm: number) =>
+    textsOf(
+      findingsOf(
+        `name: S\ndrive:\n  motor: { speed: 1425 rpm }\n  stages: [{ name: belt, steps: [{ label: A, driver: 50, driven: 100 }, { label: B, driver: 75, driven: 75 }] }]\n  tachometer: [{ position: A, speed: ${rpm} }]\n`,
+      ),
+      "belt-card",
+    );
+  expect(card(752)).toContain("5.5 % faster than the motor's plate and the pulleys give");
+  expect(card(752)).not.toContain("mean slip −");
+  expect(card(690)).toContain("mean slip 3.2 %");
+});

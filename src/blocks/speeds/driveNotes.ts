@@ -55,9 +55,14 @@ function motorText({ motor }: Drive): string {
   return `${by} ${rpm} rpm${motor.hertz === undefined ? "" : ` at ${motor.hertz} Hz`}`;
 }
 
+/** What pulleys measured by a rule leave open. Common practice. */
+const FASTER = 0.02;
+
 /** Belt by belt where the readings tell them apart. */
 function slipText(mean: number, stages: readonly StageSlip[]): string {
   const percent = (slip: number) => `${formatFixed(slip * 100, 1)} %`;
+  if (mean < -FASTER)
+    return `${percent(-mean)} faster than the motor's plate and the pulleys give: it runs unloaded, or a pulley is not what the file says`;
   if (stages.length < 2) return `mean slip ${percent(mean)}`;
   return `slip: ${stages.map(({ stages, slip }) => `${stages.join(" and ")} ${percent(slip)}`).join(", ")}`;
 }
