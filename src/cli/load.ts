@@ -1,7 +1,7 @@
 import { dirname, join } from "node:path";
 import { compute } from "../findings/compute.js";
 import type { Findings } from "../findings/findings.js";
-import { remarks } from "../findings/remarks.js";
+import { remarks, unknownNames } from "../findings/remarks.js";
 import type { Job } from "../job/job.js";
 import type { CsvFiles } from "../machine/context.js";
 import type { CsvReadings } from "../machine/csvReadings.js";
@@ -16,8 +16,10 @@ export type Loaded = { readonly findings?: Findings; readonly problems: readonly
 export async function load(path: string): Promise<Loaded> {
   const text = readText(path);
   const { files, problems: csvProblems } = await loadCsv(path, csvNames(text));
-  const { machine, problems: ownProblems, places } = readMachine(text, files);
-  const problems = [...ownProblems, ...csvProblems];
+  const { machine, sound, problems: ownProblems, places } = readMachine(text, files);
+  const names =
+    sound === undefined ? [] : unknownNames(sound).map(({ path, ...rest }) => ({ ...rest, ...places(path) }));
+  const problems = [...ownProblems, ...csvProblems, ...names].sort((a, b) => a.line - b.line || a.column - b.column);
   if (machine === undefined || csvProblems.length > 0) return { problems, places };
   const findings = compute(machine);
   const computed = remarks(findings).map(({ path, ...rest }) => ({ ...rest, ...places(path) }));

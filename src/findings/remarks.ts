@@ -3,7 +3,7 @@ import { findMaterial, hasSpeeds, knownMaterials, nearestMaterial } from "../cut
 import { workingDoubt } from "../dial/dialFinding.js";
 import type { DialFinding } from "../dial/finding.js";
 import { blurs } from "../dial/legibility.js";
-import type { Units } from "../machine/machine.js";
+import type { Machine, Units } from "../machine/machine.js";
 import type { Remark } from "../machine/problem.js";
 import { formatBound, formatLength, formatSize } from "../quantity/format.js";
 import { driveRemarks } from "./driveRemarks.js";
@@ -31,7 +31,13 @@ export function remarks(findings: Findings): Remark[] {
   ];
 }
 
-function unknownMaterials({ machine }: Findings): Remark[] {
+/** Names of materials, tools and operations that the data does not know: told of a file that has other faults too. */
+export const unknownNames = (machine: Machine): Remark[] =>
+  [...unknownMaterials({ machine }), ...workRemarks(machine.work, machine.units)].filter(
+    ({ severity }) => severity === "error",
+  );
+
+function unknownMaterials({ machine }: Pick<Findings, "machine">): Remark[] {
   const standard = (name: string) => findMaterial(name) ?? name.trim().toLowerCase();
   const own = new Set(machine.work.cuttingSpeeds?.map(({ material }) => standard(material)));
   return machine.work.materials.flatMap((name, index) => {

@@ -145,8 +145,7 @@ export function readDocument<S extends z.ZodMiniType, T>(
     assemble(rest.file, (remark) => {
       const follows =
         remark.severity === "warning" ||
-        // What a name refers to may be what was taken out.
-        remark.code.startsWith("unknown-") ||
+        (remark.code.startsWith("unknown-") && mayBeOut(remark.code, rest.touched)) ||
         rest.touched.some((path) => startsWith(path, remark.path) || startsWith(remark.path, path));
       if (!follows) report({ ...remark, path: rest.original(remark.path) });
     });
@@ -162,6 +161,21 @@ export function readDocument<S extends z.ZodMiniType, T>(
     }
     return limited([...first.values()]);
   }
+}
+
+/** The part of the file that a name refers to. */
+const refersTo: Readonly<Record<string, string>> = {
+  "unknown-printer": "printers",
+  "unknown-handwheel": "handwheels",
+  "unknown-turn": "handwheels",
+  "unknown-position": "drive",
+  "unknown-label": "drive",
+};
+
+/** What a name refers to may be what was taken out. */
+function mayBeOut(code: string, touched: readonly Path[]): boolean {
+  const part = Object.hasOwn(refersTo, code) ? refersTo[code] : undefined;
+  return part === undefined || touched.some((path) => path[0] === part);
 }
 
 function refuse(code: string, what: string, remedy: string): DocumentReading<never> {

@@ -7,6 +7,8 @@ import { machineFile } from "./schema.js";
 
 export type MachineReading = {
   readonly machine?: Machine;
+  /** What could be made of a faulty file, to judge more of it in the same round; never to compute from. */
+  readonly sound?: Machine;
   readonly problems: readonly Problem[];
   readonly places: Places;
 };
@@ -31,10 +33,13 @@ export function readMachine(text: string, csv: CsvFiles = new Map()): MachineRea
       },
     ],
   };
-  const { value, problems, places } = readDocument(text, machineFile, kind, (file, report) =>
-    assemble(file, report, csv),
-  );
-  return value === undefined ? { problems, places } : { machine: value, problems, places };
+  let sound: Machine | undefined;
+  const { value, problems, places } = readDocument(text, machineFile, kind, (file, report) => {
+    sound = assemble(file, report, csv);
+    return sound;
+  });
+  if (value !== undefined) return { machine: value, problems, places };
+  return { problems, places, ...(sound && { sound }) };
 }
 
 /** `file:line:column: what is wrong; what would be right`. */

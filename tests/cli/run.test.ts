@@ -143,3 +143,14 @@ test("--help shows the commands with examples", async () => {
   expect(code).toBe(0);
   for (const word of ["new", "check", "print", "Examples:", "Exit status"]) expect(out).toContain(word);
 });
+
+test("a mistyped key, an unknown printer and an unknown material are told in one round, each at its place", async () => {
+  const path = file(
+    "name: Mix\nlimts: { chuck: 1500 }\npaper: { printer: nope }\nwork: { materials: [brass, unobtainium] }\n",
+  );
+  const { code, err } = await witnessmark("check", path);
+  expect(code).toBe(1);
+  const lines = err.split("\n").map((line) => line.replace(path, "").slice(0, 7));
+  expect(lines.filter((line) => line !== "")).toEqual([':2:1: "', expect.stringMatching(/^:3:\d+:/), ":4:28: "]);
+  expect(err).toContain('no cutting speeds are known for "unobtainium"');
+});
