@@ -27,6 +27,8 @@ export type OutOfDate = {
   readonly lines: readonly string[];
 };
 
+type StuckOn = OutOfDate["dials"][number] & { readonly gone?: true };
+
 /** Every sheet is laid out again with the revision and date that it bears: what then differs has other numbers. */
 export async function outOfDate(
   record: PrintRecord,
@@ -34,7 +36,7 @@ export async function outOfDate(
   version: string,
   place: string,
 ): Promise<OutOfDate> {
-  const dials = record.dials.flatMap(({ revision = null, ...was }): OutOfDate["dials"] => {
+  const dials = record.dials.flatMap(({ revision = null, ...was }): StuckOn[] => {
     const now = findings.handwheels.find(({ handwheel }) => asRecorded(handwheel.name) === was.wheel);
     const change = dialChange(was, now, findings.machine.units);
     return change ? [{ wheel: was.wheel, revision, ...change }] : [];
@@ -45,7 +47,11 @@ export async function outOfDate(
     if (why !== undefined) sheets.push({ name: nameOf(sheet), revision: sheet.revision ?? null, why });
   }
   const fine = dials.length === 0 && sheets.length === 0;
-  return { dials, sheets, lines: fine ? upToDate(record) : linesOf({ dials, sheets }, place) };
+  return {
+    dials: dials.map(({ gone: _, ...told }) => told),
+    sheets,
+    lines: fine ? upToDate(record) : linesOf(dials, sheets, place),
+  };
 }
 
 export const nameOf = ({ sheet, of, handwheels }: PrintedSheet): string =>
@@ -95,11 +101,11 @@ function asPrinted(findings: Findings, { revision, measured }: PrintedSheet): Fi
   };
 }
 
-function linesOf({ dials, sheets }: Omit<OutOfDate, "lines">, place: string): string[] {
+function linesOf(dials: readonly StuckOn[], sheets: OutOfDate["sheets"], place: string): string[] {
   const bears = (revision: string | null) => (revision === null ? "" : `, printed at revision ${revision}`);
   const stuckOn = dials.map(
-    ({ wheel, revision, replace, why }) =>
-      `  ${wheel}${bears(revision)}: ${why}${replace && !/take/.test(why) ? ". Print it again and take the old one off" : ""}.`,
+    ({ wheel, revision, replace, why, gone }) =>
+      `  ${wheel}${bears(revision)}: ${why}${replace && !gone ? ". Print it again and take the old one off" : ""}.`,
   );
   // Sheets with one and the same reason share a line.
   const names = new Map<string, string[]>();

@@ -22,7 +22,6 @@ function recordShape() {
     wheel: text,
     marks: text,
     perTurn: number,
-    doubt: z.nullable(number),
     readsPerTurn: number,
     length: z.nullable(number),
     revision: z.optional(text),

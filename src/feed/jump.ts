@@ -1,6 +1,7 @@
 import { chanceOfRatio } from "./chance.js";
 import { NO_SCATTER, roundingDeviation } from "./gauge.js";
-import { levelsOf } from "./levels.js";
+import { lessMeans, levelsOf, meansOf } from "./levels.js";
+import { regress } from "./regress.js";
 
 /** From which reading on all of a run stands off by as much, mm, against those before it. */
 export type Jump = { readonly index: number; readonly off: number };
@@ -30,27 +31,13 @@ export function jumpIn(
   if (count < 2 * EACH_SIDE + 2) return undefined;
   const { run, runs } = levelsOf(x);
   // Every run about its own mean: each had a zero of its own.
-  const sums = Array.from({ length: runs }, () => ({ size: 0, x: 0, y: 0 }));
-  for (let i = 0; i < count; i++) {
-    const sum = sums[run[i] ?? 0];
-    if (sum === undefined) continue;
-    sum.size++;
-    sum.x += x[i] ?? 0;
-    sum.y += y[i] ?? 0;
-  }
-  const about = (values: readonly number[], pick: "x" | "y") =>
-    values.map((value, i) => {
-      const sum = sums[run[i] ?? 0] ?? { size: 1, x: 0, y: 0 };
-      return value - sum[pick] / sum.size;
-    });
-  const [dx, dy] = [about(x, "x"), about(y, "y")];
-  const dot = (a: readonly number[], b: readonly number[]) =>
-    a.reduce((total, value, i) => total + value * (b[i] ?? 0), 0);
-  const spread = dot(dx, dx);
+  const dx = lessMeans(x, run, runs);
+  const { counts } = meansOf(x, run, runs);
+  const spread = dx.reduce((sum, value) => sum + value * value, 0);
   if (!(spread > 0)) return undefined;
-  const slope = dot(dx, dy) / spread;
-  const rest = dy.map((value, i) => value - slope * (dx[i] ?? 0));
-  const squares = dot(rest, rest);
+  const line = regress([dx], lessMeans(y, run, runs));
+  if (line === undefined) return undefined;
+  const { residuals: rest, residualSquares: squares } = line;
   const freedom = count - runs - 2;
   if (freedom < 1) return undefined;
 
@@ -59,7 +46,7 @@ export function jumpIn(
   let after = { size: 0, rest: 0, x: 0 };
   for (let i = count - 1; i > 0; i--) {
     after = { size: after.size + 1, rest: after.rest + (rest[i] ?? 0), x: after.x + (dx[i] ?? 0) };
-    const size = sums[run[i] ?? 0]?.size ?? 0;
+    const size = counts[run[i] ?? 0] ?? 0;
     if (run[i - 1] !== run[i]) {
       after = { size: 0, rest: 0, x: 0 };
       continue;

@@ -8,9 +8,8 @@ export type DialFacts = {
   readonly wheel: string;
   /** How it is divided: "250 × 0.02 mm, even, growing clockwise". */
   readonly marks: string;
-  /** What one turn truly moved, as it was known then, and in how much doubt; null where nobody had said. */
+  /** What one turn truly moved, as it was known then. */
   readonly perTurn: number;
-  readonly doubt: number | null;
   /** What its own numbers go on by in one turn. */
   readonly readsPerTurn: number;
   /** Its length between the cut ends, or round its outer edge; null for a cone that its sizes do not make. */
@@ -18,7 +17,7 @@ export type DialFacts = {
 };
 
 /** Of a handwheel with a dial; undefined of others. */
-export function dialFacts({ handwheel, feed, reading, dial }: HandwheelFinding): DialFacts | undefined {
+export function dialFacts({ handwheel, reading, dial }: HandwheelFinding): DialFacts | undefined {
   if (reading === undefined || dial === undefined) return undefined;
   const { chosen, second, increases, flat, vernier, wave } = dial;
   const divided = [chosen, ...(second ? [second.chosen] : [])].map(
@@ -38,23 +37,24 @@ export function dialFacts({ handwheel, feed, reading, dial }: HandwheelFinding):
         : []),
     ].join("; "),
     perTurn: reading.perTurn,
-    doubt: feed?.uncertainty === undefined ? null : feed.uncertainty * reading.factor,
     readsPerTurn: chosen.closure === "true" ? reading.perTurn : (chosen.divisions * chosen.divisionValue) / chosen.rows,
     length: flat === undefined ? null : flat.kind === "strip" ? flat.length : flat.outer * flat.sweep,
   };
 }
 
-/** A dial that is stuck on, against what is known today: whether it must be replaced, and why. Undefined where nothing about it
+/** A dial that is stuck on, against what is known today: whether it must be replaced, and why. `gone`: there is none to put in its
+ *  place, and `why` says what to do instead. Undefined where nothing about it
  *  changed. `now`: its handwheel today, where there still is one. */
 export function dialChange(
   was: DialFacts,
   now: HandwheelFinding | undefined,
   units: Units,
-): { readonly replace: boolean; readonly why: string } | undefined {
+): { readonly replace: boolean; readonly why: string; readonly gone?: true } | undefined {
   const is = now && dialFacts(now);
   if (now === undefined || is === undefined)
     return {
       replace: true,
+      gone: true,
       why:
         now === undefined
           ? "no handwheel of the file has this name any more: take its dial off, or give it its name"

@@ -3,17 +3,17 @@ import type { DialFinding } from "../dial/finding.js";
 import type { Setting } from "../dial/setting.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import { choiceDoubt } from "../findings/limits.js";
-import { isAcross, wheelFor, wheelToLearnOn } from "../findings/roles.js";
+import { drillingWheel, isAcross, wheelFor, wheelToLearnOn } from "../findings/roles.js";
 import { settingToRead } from "../findings/settings.js";
 import { shownAt } from "../findings/settingWords.js";
 import { sizeWords } from "../findings/sizeName.js";
 import { speedFor } from "../findings/speedChoice.js";
 import { diametersFor, type Use } from "../findings/uses.js";
+import { usualThreads } from "../findings/usualThreads.js";
 import type { Units } from "../machine/machine.js";
 import { formatFixed, formatLength, plural, trimmed } from "../quantity/format.js";
 import { fromMm, inMm, MM_PER_INCH } from "../quantity/length.js";
-import { threads } from "../thread/data.js";
-import { designationOf, threadNamed, turnsFor } from "../thread/thread.js";
+import { threadNamed, turnsFor } from "../thread/thread.js";
 import { type Dice, dice } from "./dice.js";
 
 /** `lines`: where the index stands in the drawing of the dial that goes with it. */
@@ -31,7 +31,7 @@ export function exercises(findings: Findings, use: Use): Exercise[] {
   const throws = dice(`${machine.name} ${machine.revision ?? ""}`);
   const learnt = wheelToLearnOn(handwheels, use);
   const along = use === "turning" ? wheelFor("along", handwheels) : undefined;
-  const quill = use === "drilling" ? wheelFor("barrel", handwheels) : undefined;
+  const quill = use === "drilling" ? drillingWheel(handwheels) : undefined;
   return [
     ...(learnt ? dialExercises(learnt, findings, throws) : []),
     ...(along && along !== learnt ? lengthExercise(along, findings, throws) : []),
@@ -188,14 +188,13 @@ const sixteenthsWritten = (count: number): string => {
   return `${over}/${under}`;
 };
 
-/** Small threads that a class has taps for, of the machine's own unit. */
-const usual: Readonly<Record<Units, readonly string[]>> = {
-  mm: ["M3", "M4", "M5", "M6", "M8"],
-  in: ["#6-32", "#8-32", "#10-24", "1/4-20 UNC", "5/16-18 UNC"],
-};
+/** So many of the smallest usual ones a hand turns with ease. */
+const EASY_THREADS = 5;
 
 function threadExercise(units: Units, throws: Dice): Exercise[] {
-  const names = threads.map(designationOf).filter((name) => usual[units].includes(name));
+  const names = usualThreads(units)
+    .slice(0, EASY_THREADS)
+    .map(({ name }) => name);
   const [first, ...rest] = names;
   if (first === undefined) return [];
   const thread = threadNamed(throws.pick([first, ...rest]));

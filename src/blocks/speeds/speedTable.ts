@@ -28,26 +28,19 @@ export const speedTable = block(
     const { tool, materials } = machine.work;
     const { dense } = settings;
     const operation = findOperation(settings.operation)?.name ?? settings.operation;
+    const instead = (words: string): Run[] => [
+      ...heading(capital(operation), width, 2, size.body),
+      ...paragraph(words, width, { size: size.small, weight: "bold" }),
+    ];
     if (byHandOnly(operation, machine))
-      return [
-        ...heading(capital(operation), width, 2, size.body),
-        ...paragraph(
-          `${BY_HAND}: the file says neither drive: reverses: nor clutch:, without which a tool that binds in its hole breaks.`,
-          width,
-          { size: size.small, weight: "bold" },
-        ),
-      ];
+      return instead(
+        `${BY_HAND}: the file says neither drive: reverses: nor clutch:, without which a tool that binds in its hole breaks.`,
+      );
     const threaded = isThreaded(operation);
     const system = threaded ? undefined : drillSystemOf(settings.sizes, machine.units);
     const sizes = sizesOf({ ...settings, operation }, machine);
     if (sizes.length === 0)
-      return [
-        ...heading(capital(operation), width, 2, size.body),
-        ...paragraph("None of the drills is within the largest that the file allows (limits: drill:).", width, {
-          size: size.small,
-          weight: "bold",
-        }),
-      ];
+      return instead("None of the drills is within the largest that the file allows (limits: drill:).");
     // Metric drills are called by their millimetres.
     const decimals = system !== undefined && (system !== "metric" || machine.units !== "mm");
     const speedOf = makesHoles(operation) ? speedForHole : speedFor;
