@@ -13,6 +13,7 @@ import { missingLetters } from "./missingLetters.js";
 import { motorRemarks } from "./motorRemarks.js";
 import { readingRemarks } from "./readingRemarks.js";
 import { travelRemarks } from "./travelRemarks.js";
+import { whichWheel } from "./whichWheel.js";
 import { workRemarks } from "./workRemarks.js";
 
 /** What the file says that only computing shows to be wrong or doubtful, with the path of the value it is about. */
@@ -23,6 +24,7 @@ export function remarks(findings: Findings): Remark[] {
     ...workRemarks(findings.machine.work, findings.machine.units),
     ...findings.handwheels.flatMap((wheel, index) => readingRemarks(wheel, index, findings.machine.units)),
     ...findings.handwheels.flatMap((wheel, index) => dialRemarks(wheel, index, findings.machine.units)),
+    ...whichWheel(findings),
     ...travelRemarks(findings),
     ...drillRemarks(findings.machine),
     ...limitRemarks(findings.machine.limits, findings.drive?.speeds ?? []),

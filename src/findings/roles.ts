@@ -1,45 +1,71 @@
+import type { Moves } from "../machine/machine.js";
 import type { HandwheelFinding } from "./findings.js";
 import type { Use } from "./uses.js";
+import { movesByName } from "./wheelNames.js";
 
 /** What a handwheel does in a job. `swivelled`: the slide that feeds a taper. */
 export type Role = "across" | "along" | "barrel" | "swivelled";
 
-const names: Readonly<Record<Role, RegExp>> = {
-  across: /cross/i,
-  along: /carriage|saddle|apron|lead ?screw/i,
-  barrel: /tailstock|barrel|quill|down ?feed/i,
-  swivelled: /top|compound/i,
+/** What serves for each role. */
+export const movesFor: Readonly<Record<Role, readonly Moves[]>> = {
+  across: ["across"],
+  along: ["along"],
+  barrel: ["barrel", "quill"],
+  swivelled: ["angled"],
 };
 
-const byName = (role: Role, handwheels: readonly HandwheelFinding[]): HandwheelFinding | undefined =>
-  handwheels.find(({ handwheel, feed }) => feed !== undefined && names[role].test(handwheel.name));
+type Wheels = readonly HandwheelFinding[];
 
-/** The slide square to the bed, by its name alone. */
-export const crossSlide = (handwheels: readonly HandwheelFinding[]): HandwheelFinding | undefined =>
-  byName("across", handwheels);
+/** Those with a feed of which the file says so. */
+export const saidToMove = (moves: readonly Moves[], handwheels: Wheels): HandwheelFinding[] =>
+  handwheels.filter(({ handwheel, feed }) => feed && handwheel.moves && moves.includes(handwheel.moves));
 
-/** The handwheel for a role, by the usual words in its name (common practice); without a carriage the top slide measures
- *  lengths. Undefined where the file has none with a feed. */
-export function wheelFor(role: Role, handwheels: readonly HandwheelFinding[]): HandwheelFinding | undefined {
-  const find = (wanted: Role) => byName(wanted, handwheels);
-  if (role === "across")
-    return crossSlide(handwheels) ?? handwheels.find(({ handwheel, feed }) => feed && isAcross({ handwheel }));
-  return find(role) ?? (role === "along" ? find("swivelled") : undefined);
+/** Those with a feed that are likely to move so, by name, and by that alone. None where the file says it of any wheel, though
+ *  that one had no feed yet: another would pass for it. */
+function namedToMove(moves: Moves, handwheels: Wheels): HandwheelFinding[] {
+  if (handwheels.some(({ handwheel }) => handwheel.moves === moves)) return [];
+  return unsaid(handwheels).filter(({ handwheel }) => movesByName(handwheel.name) === moves);
 }
 
-/** True of a wheel that makes round work thinner: by its name, or because its dial reads diameter. */
-export const isAcross = ({ handwheel }: Pick<HandwheelFinding, "handwheel">): boolean =>
-  names.across.test(handwheel.name) || handwheel.reads === "diameter";
+/** Those with a feed of which the file does not say what they move. */
+const unsaid = (handwheels: Wheels): HandwheelFinding[] =>
+  handwheels.filter(({ handwheel, feed }) => feed && handwheel.moves === undefined);
+
+/** Those that are guessed to move so, the likeliest first. What reads diameter goes across: after those that are named so, and
+ *  one that is named for another slide only where nothing else does. */
+export function guessedToMove(moves: Moves, handwheels: Wheels): HandwheelFinding[] {
+  const named = namedToMove(moves, handwheels);
+  if (moves !== "across" || handwheels.some(({ handwheel }) => handwheel.moves === moves)) return named;
+  const reading = unsaid(handwheels).filter(({ handwheel }) => handwheel.reads === "diameter");
+  const likely = [...named, ...reading.filter(({ handwheel }) => movesByName(handwheel.name) === undefined)];
+  return likely.length > 0 ? likely : reading;
+}
+
+/** The slide square to the bed, as the file says or by its name alone. */
+export const crossSlide = (handwheels: Wheels): HandwheelFinding | undefined =>
+  saidToMove(movesFor.across, handwheels)[0] ?? namedToMove("across", handwheels)[0];
+
+/** The handwheel for a role: of which the file says so, else by the usual words in its name; without a carriage the top slide
+ *  measures lengths. Undefined where the file has none with a feed. */
+export function wheelFor(role: Role, handwheels: Wheels): HandwheelFinding | undefined {
+  const guessed = movesFor[role].flatMap((moves) => guessedToMove(moves, handwheels).slice(0, 1));
+  return (
+    saidToMove(movesFor[role], handwheels)[0] ??
+    handwheels.find((wheel) => guessed.includes(wheel)) ??
+    (role === "along" ? wheelFor("swivelled", handwheels) : undefined)
+  );
+}
+
+/** True of a wheel that makes round work thinner: as the file says, else by its name, or because its dial reads diameter. */
+export const isAcross = ({ handwheel: { moves, name, reads } }: Pick<HandwheelFinding, "handwheel">): boolean =>
+  moves === undefined ? movesByName(name) === "across" || reads === "diameter" : moves === "across";
 
 /** The wheel that one learns to read a dial on: the one across, or that feeds the drill; else the first with a feed. */
-export const wheelToLearnOn = (handwheels: readonly HandwheelFinding[], use: Use): HandwheelFinding | undefined =>
+export const wheelToLearnOn = (handwheels: Wheels, use: Use): HandwheelFinding | undefined =>
   wheelFor(use === "drilling" ? "barrel" : "across", handwheels) ?? handwheels.find(({ feed }) => feed !== undefined);
 
 /** The wheel that feeds a drill: a barrel or a quill. */
-export const drillingWheel = (handwheels: readonly HandwheelFinding[]): HandwheelFinding | undefined =>
-  wheelFor("barrel", handwheels);
+export const drillingWheel = (handwheels: Wheels): HandwheelFinding | undefined => wheelFor("barrel", handwheels);
 
-export const wheelNamed = (
-  name: string | undefined,
-  handwheels: readonly HandwheelFinding[],
-): HandwheelFinding | undefined => handwheels.find(({ handwheel }) => handwheel.name === name);
+export const wheelNamed = (name: string | undefined, handwheels: Wheels): HandwheelFinding | undefined =>
+  handwheels.find(({ handwheel }) => handwheel.name === name);

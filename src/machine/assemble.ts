@@ -13,6 +13,7 @@ import { assembleStops } from "./assembleStops.js";
 import { assembleTapers } from "./assembleTapers.js";
 import type { Context, CsvFiles, Raw, Report } from "./context.js";
 import type { LengthText } from "./fields.js";
+import { judgeMoves } from "./judgeMoves.js";
 import type { Handwheel, Machine, Paper, Work } from "./machine.js";
 import type { Path } from "./problem.js";
 import type { MachineFile } from "./schema.js";
@@ -47,6 +48,7 @@ export function assemble(file: MachineFile, report: Report, csv: CsvFiles): Mach
       "write it year first: 2026-11-01",
     );
   uniqueNames(file.handwheels ?? [], context);
+  judgeMoves(file.handwheels ?? [], context);
   return {
     name: file.name,
     ...(file.revision !== undefined && { revision: file.revision }),

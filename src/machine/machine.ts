@@ -176,6 +176,9 @@ export type Handwheel = Part<
   }
 >;
 
+/** What a handwheel moves, where the file says so. */
+export type Moves = NonNullable<RawHandwheel["moves"]>;
+
 /** The dial that a handwheel had. `perTurn`: what it shows in a turn, mm of what it reads; it is marked in `unit`. */
 export type OldDial = {
   readonly reads: "travel" | "diameter";

@@ -101,6 +101,10 @@ const oldDial = z.strictObject({
 
 const handwheel = z.strictObject({
   name: needed(words, "Cross slide, top slide, tailstock barrel…"),
+  moves: optional(
+    z.enum(["across", "along", "angled", "barrel", "quill"]),
+    "What it moves; guessed from its name when left out. across: the slide square to the bed; along: the carriage; angled: the top slide, which swivels; barrel: of the tailstock; quill: the drill spindle's",
+  ),
   reads: optional(z.enum(["travel", "diameter"]), "What its dial shows; travel when left out"),
   travel: optional(length, "Working travel of the slide"),
   feed: optional(handwheelFeed, "True travel for one turn of the handwheel"),

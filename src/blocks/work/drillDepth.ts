@@ -17,7 +17,7 @@ import { type Cell, type Column, paragraph, table } from "../shared/table.js";
 import { turnsTold } from "./turnsTold.js";
 
 /** Depth by eighths of a turn of the wheel that feeds the drill, over its travel (or so many turns where the file does not give
- *  that): the handwheel of that name, or the one that is a barrel or a quill; and how fast to turn it for the file's drills in
+ *  that): the handwheel of that name, or the one that moves a barrel or a quill; and how fast to turn it for the file's drills in
  *  its first material. */
 export const drillDepth = block({ handwheel: "", turns: 8 }, ({ findings, settings, width, height }): Run[] => {
   const { handwheels } = findings;
@@ -25,7 +25,7 @@ export const drillDepth = block({ handwheel: "", turns: 8 }, ({ findings, settin
   if (wheel?.feed === undefined)
     return [
       ...paragraph(
-        "Depth per turn: the file has no handwheel named as a barrel or a quill with a feed; give it one, or name it in the sheet (handwheel:).",
+        "Depth per turn: the file has no barrel or quill with a feed; give it one, say of its handwheel moves: barrel or quill, or name it in the sheet (handwheel:).",
         width,
         { size: size.small, gap: 3 },
       ),
