@@ -2,7 +2,7 @@ import type { Moves } from "../machine/machine.js";
 
 /** The usual names of slides, by language (common practice). Each is a whole word or words, run together or apart; one with a
  *  dash at its end begins a compound. In the order in which they are tried: a name may hold words for two of them, as
- *  "cross slide's leadscrew", "tailstock quill" or "carrello superiore" do, and the last list's are the most general. */
+ *  "leadscrew of the cross slide", "tailstock quill" or "carrello superiore" do, and the last list's are the most general. */
 const names: readonly (readonly [Moves, readonly (readonly string[])[]])[] = [
   [
     "across",
