@@ -52,6 +52,13 @@ for (const [name, options] of Object.entries(bundles)) {
     footer: { js: "})" },
   });
   metafiles.push(metafile);
+  // Bundling leaves letters beyond ASCII alone in regular expressions; read byte by byte those would match something else.
+  const file = `dist/${name}.js`;
+  const code = await readFile(file, "utf8");
+  await writeFile(
+    file,
+    code.replace(/[^\0-\x7F]/g, (letter) => `\\u${letter.charCodeAt(0).toString(16).padStart(4, "0")}`),
+  );
 }
 await writeFile("dist/NOTICES.txt", notices(metafiles));
 
