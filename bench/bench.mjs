@@ -5,7 +5,7 @@ import { spawnSync } from "node:child_process";
 import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { availableParallelism, tmpdir } from "node:os";
 import { join } from "node:path";
-import { growth } from "./growth.mjs";
+import { growth, job as steppedJob } from "./growth.mjs";
 
 const runs = Math.max(7, Number(process.argv[2] ?? 9));
 const work = mkdtempSync(join(tmpdir(), "witnessmark-bench-"));
@@ -29,6 +29,9 @@ const rows = [
   ["print: the whole pack as SVG", printed(demo, "--format", "svg")],
   ["print --all: with the binder", printed(demo, "--job", job, "--all")],
   ["print: plan of a job", printed(demo, "--job", job, "--sheet", "plan")],
+  ["print: plan of 12 steps", printed(demo, "--job", write("pin-12.yaml", steppedJob(12)), "--sheet", "plan")],
+  ["print: plan of 200 steps", printed(demo, "--job", write("pin-200.yaml", steppedJob(200)), "--sheet", "plan")],
+  ["check --job: the demo's", [command, "check", demo, "--job", job]],
   ["print: engraving as DXF", printed(demo, "--sheet", "engraving", "--format", "dxf")],
   ...readdirSync("templates/sheets")
     .map((file) => file.slice(0, -5))

@@ -41,11 +41,12 @@ handwheels:
 `;
 };
 
-const job = (count) => `name: Pin
+/** A part that is stepped down by a little more at each step, and its lengths with it. */
+export const job = (count) => `name: Pin
 material: mild steel
-bar: { diameter: 16, out: 45 }
+bar: { diameter: 30, out: 60 }
 steps:
-${list(count, (index) => `  - { do: turn, from: ${(16 - index * 0.02).toFixed(2)}, to: ${(15.98 - index * 0.02).toFixed(2)}, length: 20, cut: 0.5, finish: 0.01 }`).join("\n")}
+${list(count, (index) => `  - { do: turn, to: ${(29.9 - index * 0.05).toFixed(2)}, length: ${(50 - index * 0.2).toFixed(1)}, cut: 0.5, finish: 0.02 }`).join("\n")}
 `;
 
 /** What grows, its small and its large count, the machine file, and where one is needed the job file. */

@@ -14,6 +14,7 @@ const flow = [
   "dial",
   "dividing",
   "thread",
+  "part",
   "job",
   "findings",
   "plan",

@@ -24,6 +24,8 @@ import { studentExercises, studentSide } from "./student/sides.js";
 import { angleGauges } from "./work/angleGauges.js";
 import { drillDepth } from "./work/drillDepth.js";
 import { handFeedTables, publishedFeedLines } from "./work/handFeedTables.js";
+import { planBatch } from "./work/planBatch.js";
+import { planHead } from "./work/planHead.js";
 import { planSteps } from "./work/planSteps.js";
 import { gaugeBlocks, spindleStop, stopSettings } from "./work/stopSettings.js";
 import { taperSwing } from "./work/taperSwing.js";
@@ -52,7 +54,9 @@ export const blocks = {
   "printer check": printerCheck,
   "measured report": measuredReport,
   "measured footing": measuredFooting,
+  "plan head": naming(planHead, jobMaterial),
   "plan steps": naming(planSteps, jobMaterial),
+  "plan batch": planBatch,
   "stop settings": stopSettings,
   "gauge blocks": gaugeBlocks,
   "spindle stop": spindleStop,

@@ -1,5 +1,6 @@
 import type { Findings } from "../findings/findings.js";
-import type { Io } from "./io.js";
+import type { JobReading } from "../job/read.js";
+import { type Io, Refusal } from "./io.js";
 import { load } from "./load.js";
 import { overview } from "./overview.js";
 import { packageVersion } from "./packageFiles.js";
@@ -11,7 +12,7 @@ import { summary } from "./summary.js";
 /** Reports every problem of a file, and shows what follows from it. Exit status 1 when it holds an error. */
 export async function check(
   path: string,
-  options: { json: boolean; whatIf?: readonly string[]; out: string },
+  options: { json: boolean; whatIf?: readonly string[]; out: string; jobs?: readonly string[] },
   io: Io,
 ): Promise<number> {
   const { findings, problems } = await load(path);
@@ -20,6 +21,7 @@ export async function check(
     findings === undefined || wishes.length === 0
       ? undefined
       : (await import("./whatIf.js")).whatIf(findings, wishes, path);
+  const jobs = await judgedJobs(options.jobs ?? [], findings, path, io);
   const stale = findings && (await sincePrinted(findings, path, options.out));
   if (options.json) {
     const then = after && { changes: after.changes, speeds: summary({ ...findings, ...after } as Findings, []).speeds };
@@ -29,6 +31,7 @@ export async function check(
           ...summary(findings, problems),
           ...(stale?.sheets && { printed: { dials: stale.dials, sheets: stale.sheets } }),
           ...(then && { whatIf: then }),
+          ...(jobs.length > 0 && { jobs: jobs.map(({ summary }) => summary) }),
         },
         null,
         2,
@@ -38,9 +41,53 @@ export async function check(
     report(problems, path, io);
     if (findings) io.out(overview(findings).join("\n"));
     for (const line of stale?.lines ?? []) io.out(line);
+    for (const line of jobs.flatMap(({ lines }) => lines)) io.out(line);
     if (findings && after) io.out((await import("./whatIf.js")).whatIfLines(findings, after).join("\n"));
   }
-  return findings ? 0 : 1;
+  return findings && jobs.every(({ refused }) => !refused) ? 0 : 1;
+}
+
+/** Jobs against this machine, or what is wrong with their files. */
+async function judgedJobs(
+  files: readonly string[],
+  findings: Findings | undefined,
+  path: string,
+  io: Io,
+): Promise<{ refused: boolean; lines: string[]; summary: unknown }[]> {
+  if (files.length === 0) return [];
+  const { faultyJob, judged, jobLines, jobSummary, readJobFile, refuseForeignJob } = await import("./jobs.js");
+  return files.map((file) => {
+    const read = readOrFault(() => readJobFile(file), file);
+    const { job, problems } = read;
+    report(problems, file, io);
+    if (job === undefined || findings === undefined)
+      return { refused: true, lines: [], summary: faultyJob(file, problems) };
+    refuseForeignJob({ job, file }, findings, path);
+    const one = judged({ job, file }, findings, io);
+    return { refused: one.refused, lines: jobLines(one), summary: jobSummary(one) };
+  });
+}
+
+/** A job file that is not there, or cannot be read, is a fault like any other: the rest is told all the same. */
+function readOrFault(read: () => JobReading, file: string): JobReading {
+  try {
+    return read();
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error;
+    const [what = "", ...remedy] = error.message.replace(`${file}: `, "").split("; ");
+    return {
+      problems: [
+        {
+          severity: "error",
+          code: "unreadable",
+          line: 1,
+          column: 1,
+          what,
+          remedy: remedy.join("; ") || "look at its name and place",
+        },
+      ],
+    };
+  }
 }
 
 /** What was printed before and is out of date now, in words too. Pages are laid out for it only where something can have

@@ -5,12 +5,12 @@ import type { VerifyArgs } from "./verify.js";
 /** What stands behind the command line: a bundle of its own, which is loaded when a command line has been understood, so that
  *  help and wrong usage cost nothing of it. Each resolves to the exit status. */
 
-export const newFile = (path: string, io: Io): Promise<number> =>
-  told(io, async () => (await import("./new.js")).newFile(path, io));
+export const newFile = (path: string | undefined, job: string | undefined, io: Io): Promise<number> =>
+  told(io, async () => (await import("./new.js")).newFiles(path, job, io));
 
 export const check = (
   path: string,
-  options: { json: boolean; whatIf: readonly string[]; out: string },
+  options: { json: boolean; whatIf: readonly string[]; out: string; jobs: readonly string[] },
   io: Io,
 ): Promise<number> => told(io, async () => (await import("./check.js")).check(path, options, io));
 

@@ -2,13 +2,11 @@ import { dirname, join } from "node:path";
 import { compute } from "../findings/compute.js";
 import type { Findings } from "../findings/findings.js";
 import { remarks, unknownNames } from "../findings/remarks.js";
-import type { Job } from "../job/job.js";
 import type { CsvFiles } from "../machine/context.js";
 import type { CsvReadings } from "../machine/csvReadings.js";
 import type { Places, Problem } from "../machine/problem.js";
 import { csvNames, readMachine } from "../machine/read.js";
-import { type Io, readIfThere, readText } from "./io.js";
-import { report } from "./report.js";
+import { readIfThere, readText } from "./io.js";
 
 export type Loaded = { readonly findings?: Findings; readonly problems: readonly Problem[]; readonly places: Places };
 
@@ -44,12 +42,4 @@ async function loadCsv(path: string, names: readonly string[]): Promise<{ files:
     files.set(name, read.readings);
   }
   return { files, problems };
-}
-
-/** A job file; its problems are reported, and undefined comes back when one is an error. */
-export async function loadJob(path: string, io: Io): Promise<Job | undefined> {
-  const { readJob } = await import("../job/read.js");
-  const { job, problems } = readJob(readText(path, "name a job file; templates/jobs/deck-pin.yaml is one to copy"));
-  report(problems, path, io);
-  return job;
 }

@@ -1,7 +1,6 @@
 import { basename, extname } from "node:path";
 import type { Format } from "../output/formats.js";
 import { type Io, Refusal } from "./io.js";
-import { loadJob } from "./load.js";
 import { packageVersion } from "./packageFiles.js";
 import { type Outcome, type PrintRequest, printMachine } from "./printMachine.js";
 import { readTemplates, templateFiles } from "./templates.js";
@@ -17,24 +16,26 @@ export type PrintArgs = {
   readonly jobs?: readonly string[] | undefined;
   /** Also one PDF of every sheet, with contents and bookmarks. */
   readonly all: boolean;
+  /** Make plans of refused jobs too. */
+  readonly anyway?: boolean;
 };
 
 /** Below this many files a second thread costs more than it saves. */
 const worthThreads = 12;
 
 /** Makes the asked sheets of every file: those of one file all or nothing, and a faulty file stops only itself. */
-export async function print({ files, sheets, jobs: jobFiles = [], ...rest }: PrintArgs, io: Io): Promise<number> {
+export async function print(
+  { files, sheets, jobs: jobFiles = [], anyway = false, ...rest }: PrintArgs,
+  io: Io,
+): Promise<number> {
   refuseSameNames(files, "machine");
   refuseSameNames(jobFiles, "job");
   const templates = await readTemplates(sheets);
-  const jobs: PrintRequest["jobs"][number][] = [];
-  for (const file of jobFiles) {
-    const job = await loadJob(file, io);
-    if (job) jobs.push({ file, name: basename(file, extname(file)), job });
-  }
-  if (jobs.length < jobFiles.length) return 1;
+  const loaded = jobFiles.length === 0 ? [] : await (await import("./jobs.js")).loadJobs(jobFiles, io);
+  if (loaded === undefined) return 1;
+  const jobs = loaded.map(({ file, job }) => ({ file, name: basename(file, extname(file)), job }));
   const request: PrintRequest = {
-    ...rest,
+    ...{ ...rest, anyway },
     ...{ templates, asked: sheets !== undefined, jobs, colour: io.colour },
     ...{ templateFiles: templateFiles(sheets), version: packageVersion() },
   };

@@ -3,12 +3,11 @@ import { deflateSync } from "node:zlib";
 import { isOurOutput } from "../drawing/ours.js";
 import type { Print } from "../drawing/page.js";
 import type { Findings } from "../findings/findings.js";
-import { usesOf } from "../findings/uses.js";
-import { isHoleStep, type Job } from "../job/job.js";
 import type { Format } from "../output/formats.js";
 import type { Tools } from "../output/render.js";
 import { type NamedJob, pack } from "../sheets/pack.js";
 import { type Io, type Output, Refusal, readIfThere, told, writeWhole } from "./io.js";
+import type { FiledJob } from "./jobs.js";
 import { load } from "./load.js";
 import { packageBytes } from "./packageFiles.js";
 import { type Recorded, recorded } from "./recording.js";
@@ -25,6 +24,8 @@ export type PrintRequest = Recorded & {
   readonly jobs: readonly (NamedJob & { readonly file: string })[];
   /** Also one PDF of every sheet, with contents and bookmarks. */
   readonly all: boolean;
+  /** Make plans of refused jobs too. */
+  readonly anyway: boolean;
   readonly colour: boolean;
 };
 
@@ -65,12 +66,7 @@ async function makePages(
   const { findings, problems } = await load(path);
   report(problems, path, io);
   if (findings === undefined) return undefined;
-  for (const { job, file } of request.jobs)
-    if (job.unitsLeftOpen && findings.machine.units !== "mm")
-      throw new Refusal(
-        `${file}: the job does not say its units, and ${path} is in inches; add  units: in  to the job, or  units: mm`,
-      );
-  for (const { job, file } of request.jobs) refuseTurning(job, file, findings, path);
+  if (!(await jobsStand(request, findings, path, io))) return undefined;
   const chosen = onlyHandwheels(findings, request.handwheels, path);
   const { prints, absent } = pack(chosen, request.templates, request.jobs);
   for (const { name, why } of absent) {
@@ -86,17 +82,23 @@ async function makePages(
   return { outputs: [...outputs, ...bound], record };
 }
 
-/** What a drill cannot do, all of it at once. */
-function refuseTurning({ steps, stepsAt = [] }: Job, file: string, { machine }: Findings, path: string): void {
-  if (usesOf(machine).includes("turning")) return;
-  const faults = steps.flatMap((step, index) =>
-    isHoleStep(step)
-      ? []
-      : [
-          `${file}:${stepsAt[index]?.line ?? 1}:${stepsAt[index]?.column ?? 1}: a drill cannot "${step.do}" (${path}: kind: drill); it drills, reams and taps`,
-        ],
-  );
-  if (faults.length > 0) throw new Refusal(faults.join("\n"));
+/** Whether every job can be planned on this machine: what breaks or hurts is refused, unless it is wanted anyway. */
+async function jobsStand(
+  { jobs, anyway }: { readonly jobs: readonly FiledJob[]; readonly anyway: boolean },
+  findings: Findings,
+  path: string,
+  io: Io,
+): Promise<boolean> {
+  if (jobs.length === 0) return true;
+  const { judged, refuseForeignJob } = await import("./jobs.js");
+  for (const job of jobs) refuseForeignJob(job, findings, path);
+  const refused = jobs.map((job) => judged(job, findings, io)).filter((job) => job.refused);
+  if (refused.length === 0 || anyway) return true;
+  for (const { file } of refused)
+    io.err(
+      `${file}: no plan is made of a refused job, and nothing was printed; mend it, or print it with --anyway, which every page then says`,
+    );
+  return false;
 }
 
 function onlyHandwheels(findings: Findings, names: readonly string[] | undefined, path: string): Findings {

@@ -2,7 +2,6 @@ import type { Print } from "../drawing/page.js";
 import type { Findings } from "../findings/findings.js";
 import { dialChange } from "../findings/printedDial.js";
 import { pack } from "../sheets/pack.js";
-import type { Io } from "./io.js";
 import {
   asRecorded,
   contentDigest,
@@ -70,7 +69,7 @@ async function whyAgain(
   if (template === undefined)
     return own === undefined ? "there is no sheet of this name any more" : `its template ${own} has a fault`;
   const file = sheet.job && sourcePath(sheet.job, place);
-  const job = file === undefined ? undefined : await (await import("./load.js")).loadJob(file, silent);
+  const job = file === undefined ? undefined : (await import("./jobs.js")).readJobFile(file).job;
   if (file !== undefined && job === undefined) return `its job file ${file} has a fault`;
   const then = {
     ...asPrinted(findings, sheet),
@@ -87,8 +86,6 @@ async function whyAgain(
     return "the printer's correction has changed: measure its check bars, and what is stuck on with verify";
   return undefined;
 }
-
-const silent: Io = { out: () => undefined, err: () => undefined, colour: false };
 
 const only = ({ handwheels }: Findings, names: readonly string[]) =>
   handwheels.filter(({ handwheel }) => names.includes(asRecorded(handwheel.name)));

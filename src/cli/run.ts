@@ -19,10 +19,13 @@ export async function run(words: readonly string[], io: Io): Promise<number> {
     .usage("$0 <command>\n\nTrue dials, turn tables and speed cards for one small manual machine, from one file.")
     .command(
       "new [file]",
-      "write a commented starter file to fill in",
-      (y) => y.positional("file", { type: "string", default: "machine.yaml", describe: "where to write it" }),
+      "write a commented starter file to fill in: a machine's, or with --job a job's",
+      (y) =>
+        y
+          .positional("file", { type: "string", describe: "where to write the machine's; machine.yaml when left out" })
+          .option("job", { type: "string", requiresArg: true, describe: "where to write a job's" }),
       async (args) => {
-        status = await (await import("./commands.js")).newFile(args.file, io);
+        status = await (await import("./commands.js")).newFile(args.file, args.job, io);
       },
     )
     .command(
@@ -38,6 +41,12 @@ export async function run(words: readonly string[], io: Io): Promise<number> {
             describe:
               'also show speeds with a changed drive, as "60 Hz", "motor 1725 rpm", "motor belt 60 to 150", "belt flat, 3 mm"',
           })
+          .option("job", {
+            type: "string",
+            array: true,
+            requiresArg: true,
+            describe: "also a job file: what stands against it on this machine; give it again for another",
+          })
           .option("out", {
             type: "string",
             requiresArg: true,
@@ -46,7 +55,8 @@ export async function run(words: readonly string[], io: Io): Promise<number> {
           }),
       async (args) => {
         const whatIf = args["what-if"] ?? [];
-        status = await (await import("./commands.js")).check(args.file, { json: args.json, whatIf, out: args.out }, io);
+        const { json, out, job: jobs = [] } = args;
+        status = await (await import("./commands.js")).check(args.file, { json, whatIf, out, jobs }, io);
       },
     )
     .command(
@@ -111,6 +121,11 @@ export async function run(words: readonly string[], io: Io): Promise<number> {
             requiresArg: true,
             describe: "a job file: makes its plan; give it again for another",
           })
+          .option("anyway", {
+            type: "boolean",
+            default: false,
+            describe: "make the plan of a refused job too; every page of it says so",
+          })
           .option("all", {
             type: "boolean",
             default: false,
@@ -128,14 +143,16 @@ export async function run(words: readonly string[], io: Io): Promise<number> {
             describe: "also replace files of these names that witnessmark did not make",
           }),
       async (args) => {
-        const { file, sheet, handwheel, job, all, format, out, replace } = args;
+        const { file, sheet, handwheel, job, anyway, all, format, out, replace } = args;
         status = await (await import("./commands.js")).print(
-          { files: file, sheets: sheet, handwheels: handwheel, jobs: job, all, format, out, replace },
+          { files: file, sheets: sheet, handwheels: handwheel, jobs: job, anyway, all, format, out, replace },
           io,
         );
       },
     )
     .example("$0 new lathe.yaml", "start a file for your machine")
+    .example("$0 new --job pin.yaml", "start a file for a part")
+    .example("$0 check lathe.yaml --job pin.yaml", "what stands against making it on this machine")
     .example("$0 check lathe.yaml", "find mistakes; see feeds, speeds and dials")
     .example("$0 explain lathe.yaml feed --of 'Cross slide'", "where a number comes from")
     .example("$0 verify lathe.yaml --handwheel 'Cross slide' --measured 119.7", "check a printed strip")

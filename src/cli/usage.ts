@@ -5,11 +5,11 @@ import { unquotedPath } from "./io.js";
 
 /** Options of every command; `+` may be given again. */
 const options = {
-  new: [],
+  new: ["job"],
   explain: ["of"],
   verify: ["handwheel", "measured", "by"],
-  check: ["json", "what-if+", "out"],
-  print: ["sheet+", "handwheel+", "job+", "all", "format", "out", "replace"],
+  check: ["json", "what-if+", "job+", "out"],
+  print: ["sheet+", "handwheel+", "job+", "anyway", "all", "format", "out", "replace"],
 } as const satisfies Record<string, readonly string[]>;
 type Command = keyof typeof options;
 

@@ -40,3 +40,17 @@ function fraction(sixtyFourths: number): string {
   const whole = Math.floor(over / under);
   return whole === 0 ? `${over}/${under}` : `${whole}-${over % under}/${under}`;
 }
+
+/** Diameter, mm, of a number or letter drill by its name: "#21", "no. 21", "letter F"; a bare letter, but no bare number, which is a
+ *  size. Undefined where it is no such name. */
+export function drillNamed(name: string): number | undefined {
+  const [, number] = /^(?:#|no\.?)\s*(\d{1,2})$/i.exec(name.trim()) ?? [];
+  const [, letter] = /^(?:letter\s+)?([A-Z])$/i.exec(name.trim()) ?? [];
+  const thou =
+    number !== undefined
+      ? numbers[Number(number) - 1]
+      : letter === undefined
+        ? undefined
+        : letters[letter.toUpperCase().charCodeAt(0) - 65];
+  return thou === undefined ? undefined : (thou / 1000) * MM_PER_INCH;
+}

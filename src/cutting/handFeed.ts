@@ -18,6 +18,30 @@ export function handFeed(feedPerRevolution: number, rpm: number, perTurn: number
   return { turnsPerMinute, secondsPerTurn, count: countWords(secondsPerTurn, divisions) };
 }
 
+/** The same, counted so that the feed never falls below: where fine chips burn. Slower than a count to a quarter turn is not told, since
+ *  divisions are counted less surely. */
+export function handFeedAtLeast(feedPerRevolution: number, rpm: number, perTurn: number): HandFeed {
+  const fed = handFeed(feedPerRevolution, rpm, perTurn);
+  const { secondsPerTurn: seconds } = fed;
+  const whole = Math.floor(seconds + 1e-9);
+  const quarters = Math.floor(seconds / 4 + 1e-9);
+  const count =
+    seconds < fastestTurn
+      ? "too fast by hand"
+      : seconds < 2 / 3
+        ? "2 turns a count"
+        : seconds < 1
+          ? "3 turns in a count of 2"
+          : seconds < 1.5
+            ? "1 turn a count"
+            : seconds < 2
+              ? "2 turns in a count of 3"
+              : seconds < 12
+                ? `count ${whole} a turn`
+                : `count ${quarters} a quarter turn`;
+  return { ...fed, count };
+}
+
 /** The fastest spindle at which a hand still gives that feed; lengths mm, all > 0. */
 export const fastestFedRpm = (feedPerRevolution: number, perTurn: number): number =>
   ((60 / fastestTurn) * perTurn) / feedPerRevolution;

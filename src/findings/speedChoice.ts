@@ -37,8 +37,9 @@ export function speedForHole(cut: Cut, findings: Findings): SpeedChoice | undefi
     : speedToFeed(cut, { feed, perTurn }, findings);
 }
 
-/** The position to cut at where a hand gives the feed per revolution, mm, by a wheel that moves `perTurn` mm a turn. Where fine
- *  chips burn it is no faster than the hand keeps up with: behind it, the hand would feed more finely. */
+/** The position to cut at where a hand gives the feed per revolution, mm, by a wheel that moves `perTurn` mm a turn: no faster than
+ *  the hand keeps up with, where there is such a position. Where fine chips burn there is none at all beyond: behind the spindle,
+ *  the hand would feed more finely. */
 export function speedToFeed(
   cut: Cut,
   { feed, perTurn }: { readonly feed: number; readonly perTurn: number },
@@ -46,10 +47,11 @@ export function speedToFeed(
 ): SpeedChoice | undefined {
   const free = speedFor(cut, findings);
   const handRpm = fastestFedRpm(feed, perTurn);
-  if (free?.rpm === undefined || free.rpm <= handRpm || !burns(cut.material)) return free;
+  if (free?.rpm === undefined || free.rpm <= handRpm) return free;
   const { machine } = findings;
   // A limit like the spindle's, of its own name.
   const limits = { ...machine.limits, spindleRpm: Math.min(handRpm, machine.limits.spindleRpm ?? handRpm) };
   const held = speedFor(cut, { ...findings, machine: { ...machine, limits } });
+  if (held?.speed === undefined && !burns(cut.material)) return free;
   return held && { ...held, verdict: "held by a limit", heldBy: "hand" };
 }

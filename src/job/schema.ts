@@ -1,29 +1,64 @@
 import * as z from "zod/mini";
-import { count, length, words } from "../machine/fields.js";
+import { angle, anyLength, count, length, words } from "../machine/fields.js";
 import { needed, optional } from "../machine/keys.js";
+import { holds, swivels } from "./job.js";
+import { size } from "./sizeText.js";
 
-export const verbs = ["face", "turn", "shoulder", "bore", "part", "drill", "ream", "tap", "die", "taper"] as const;
+export const verbs = [
+  "face",
+  "centre drill",
+  "drill",
+  "bore",
+  "ream",
+  "turn",
+  "shoulder",
+  "groove",
+  "chamfer",
+  "taper",
+  "knurl",
+  "die",
+  "tap",
+  "part",
+  "hold",
+  "turn round",
+] as const;
 
 const step = z.strictObject({
   do: needed(z.enum(verbs), "What is done"),
-  from: optional(length, "Diameter before"),
-  to: optional(length, "Diameter after"),
-  length: optional(length, "Along the work"),
+  at: optional(anyLength, "Where it begins, from the finished face of the free end; 0 when left out"),
+  from: optional(length, "Diameter before; what stands there when left out"),
+  to: optional(size, 'Diameter after, as the drawing gives it: 12, "12 h7", "12 ± 0.02", [11.98, 12.00]'),
+  length: optional(length, "Along the work; of face, how long the work is then"),
   depth: optional(length, "Depth of a hole or thread, or how much to face off"),
-  diameter: optional(length, "Of drill, reamer, or the work at the blade"),
+  diameter: optional(size, "Of drill, reamer (8 H7), pilot of a centre drill, or the work at the blade"),
   cut: optional(length, "Largest depth of cut, on the radius; 0.5 mm when left out"),
   finish: optional(length, "Left on the radius for the last cut; 0.1 mm when left out"),
-  tolerance: optional(length, "How far the diameter may differ, from end to end"),
-  blade: optional(length, "Width of the parting blade"),
+  tolerance: optional(length, "How far the diameter may differ, from end to end; or write it into to:"),
+  blade: optional(length, "Width of the parting or grooving blade"),
+  width: optional(length, "Of a groove, or of a knurling wheel, along the work"),
+  size: optional(length, "Of a chamfer at 45°, along the work"),
+  side: optional(z.enum(["outside", "bore"]), "Which edge a chamfer breaks; outside when left out"),
   thread: optional(words, "M6, 2BA, 1/4-20 UNC…"),
   large: optional(length, "Larger diameter of a taper"),
   small: optional(length, "Smaller diameter of a taper"),
+  ratio: optional(words, "Of a taper, 1 in 20: so much on diameter in that length"),
+  included: optional(angle, "Of a taper, the angle between both sides"),
+  half: optional(angle, "Of a taper, the angle between axis and side"),
+  smallAt: optional(z.enum(["end", "chuck"]), "Which end of a taper comes out thin; end when left out"),
+  by: optional(z.enum(swivels), "What is swung for a taper; top slide when left out"),
+  pitch: optional(length, "Of a knurl"),
+  pinched: optional(z.boolean(), "true for a knurling tool that pinches the work between two wheels"),
+  out: optional(length, "How far the work then stands out of what holds it"),
+  held: optional(z.enum(holds), "By what it is then held; the chuck when left out"),
 });
 
 const bar = z.strictObject({
   diameter: needed(length, "Of the bar"),
-  out: needed(length, "How far it stands out of the chuck"),
-  supported: optional(z.boolean(), "true where a centre holds its free end"),
+  out: needed(length, "How far it stands out of the chuck, or clear of the driver between centres"),
+  supported: optional(z.boolean(), "true where a centre holds its free end; or write held:"),
+  held: optional(z.enum(holds), "By what it is held; the chuck when left out"),
+  length: optional(length, "Of the blank; left out for a bar that goes through the spindle"),
+  bore: optional(length, "Of a tube"),
 });
 
 /** The job file as users write it; one definition serves the reader and the published JSON Schema. */
@@ -37,6 +72,12 @@ export const jobFile = z.strictObject({
   tool: optional(words, "high-speed steel when left out"),
   bar: optional(bar, "What it is turned from; not needed where it is drilled, reamed and tapped alone"),
   parts: optional(count(1, 10_000), "How many alike"),
+  batch: optional(
+    z.enum(["operation", "part"]),
+    "operation: each step on all parts; part: each part from first to last; part when left out",
+  ),
+  clear: optional(length, "How far tools keep from jaws, driver and centre; 2 mm when left out"),
+  spindleStop: optional(z.boolean(), "true where a stop in the spindle brings every blank out alike"),
   steps: needed(z.array(step).check(z.minLength(1)), "In the order of work"),
 });
 

@@ -166,11 +166,23 @@ function paper({ paper, printers }: MachineFile, { mm, said, error, warn }: Cont
   };
 }
 
-function work(given: MachineFile["work"], { units, mm }: Context): Work {
+/** Deeper than this on the radius, mm, no small machine cuts. Common practice. */
+const deepestOfAll = 5;
+
+function work(given: MachineFile["work"], { units, mm, said, error }: Context): Work {
+  const deepest = given?.deepest && mm(given.deepest);
+  if (deepest !== undefined && deepest > deepestOfAll)
+    error(
+      ["work", "deepest"],
+      "bad-value",
+      `a small machine does not cut ${said(deepest)} deep on the radius`,
+      `it is half of what comes off the diameter; at most ${said(deepestOfAll)}`,
+    );
   const usual = units === "mm" ? [3, 6, 10, 16, 25, 40] : [1 / 8, 1 / 4, 3 / 8, 1 / 2, 3 / 4, 1, 1.5];
   return {
     tool: given?.tool ?? "high-speed steel",
     materials: given?.materials ?? ["mild steel", "free-cutting steel", "brass", "aluminium", "grey cast iron"],
+    ...(deepest !== undefined && { deepest }),
     ...(given?.drills && { drills: given.drills.map(mm) }),
     diameters: given?.diameters?.map(mm) ?? usual.map((diameter) => diameter * mmPer[units]),
   };

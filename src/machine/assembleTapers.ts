@@ -1,5 +1,5 @@
-import { parseNumber } from "../quantity/number.js";
-import { halfAngle as halfAngleOf, halfAngleOfTaper, taperOfRatio, taperPerFoot } from "../taper/taper.js";
+import { halfAngleOfRatio } from "../taper/ratio.js";
+import { halfAngle as halfAngleOf, halfAngleOfTaper, taperPerFoot } from "../taper/taper.js";
 import type { Context, Raw } from "./context.js";
 import type { TaperWish } from "./machine.js";
 import type { Path } from "./problem.js";
@@ -43,10 +43,10 @@ function assembleTaper(taper: RawTaper, path: Path, context: Context): TaperWish
   else if (taper.included !== undefined) halfAngle = taper.included / 2;
   else if (taper.perFoot !== undefined) halfAngle = halfAngleOfTaper(taperPerFoot(taper.perFoot));
   else if (taper.ratio !== undefined) {
-    const [one, inLength] = taper.ratio.split(/\s*(?:in|:)\s*/).map(parseNumber);
-    if (one === undefined || inLength === undefined || !(one > 0 && inLength > 0))
+    const found = halfAngleOfRatio(taper.ratio);
+    if (found === undefined)
       error([...path, "ratio"], "bad-value", `"${taper.ratio}" is not a ratio`, 'write it as "1 in 20" or "1:20"');
-    else halfAngle = halfAngleOfTaper(taperOfRatio(one, inLength));
+    else halfAngle = found;
   } else if (byDiameters) halfAngle = halfAngleOf(large, small, length);
   if ((forms === 1 || (byDiameters && large > small)) && !(halfAngle > 0 && halfAngle < steepest))
     error(

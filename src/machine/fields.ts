@@ -28,7 +28,7 @@ type Refuse = (...fault: Fault) => never;
 export const FAULT_PARTS = "\u001f";
 
 /** A value of one kind, and what `read` makes of it or refuses. */
-const readAs = <S extends z.ZodMiniType, T>(kind: S, read: (input: z.output<S>, refuse: Refuse) => T) =>
+export const readAs = <S extends z.ZodMiniType, T>(kind: S, read: (input: z.output<S>, refuse: Refuse) => T) =>
   z.pipe(
     kind,
     z.transform((input: z.output<S>, { issues }): T => {
@@ -40,8 +40,8 @@ const readAs = <S extends z.ZodMiniType, T>(kind: S, read: (input: z.output<S>, 
     }),
   );
 
-const numberOrText = z.union([z.number(), z.string()]);
-const quoted = (value: unknown): string => JSON.stringify(value);
+export const numberOrText = z.union([z.number(), z.string()]);
+export const quoted = (value: unknown): string => JSON.stringify(value);
 
 /** A number, or text that `parse` makes sense of. `faultOf`: what is wrong with it though it was understood. */
 const quantity = <T>(
@@ -57,7 +57,7 @@ const quantity = <T>(
     return fault ? refuse(...fault) : value;
   });
 
-function parseFileLength(text: string): LengthText | undefined {
+export function parseFileLength(text: string): LengthText | undefined {
   const parts = splitUnit(text);
   if (parts?.unit === "") return { value: parts.number, unit: "file", ...(text.includes("/") && { text }) };
   const mm = parseLength(text, "mm");
@@ -91,7 +91,7 @@ function parseCuttingSpeed(text: string): CuttingSpeedText | undefined {
 /** mm, and inches all the more: longer than anything about a small machine, its belts and its bed included. */
 const longest = 10_000;
 
-const tooLong = ({ value }: LengthText): Fault | undefined =>
+export const tooLong = ({ value }: LengthText): Fault | undefined =>
   Math.abs(value) > longest
     ? ["no small machine has such a length", "check the decimal point and the unit"]
     : undefined;

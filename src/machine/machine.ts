@@ -260,6 +260,8 @@ export type Work = {
   readonly drills?: readonly number[];
   /** Which part of the published cutting speeds it bears; light when left out. */
   readonly firmness?: Firmness;
+  /** Deepest cut on the radius that was found to go well; a usual one when absent. */
+  readonly deepest?: number;
   /** Factor on every published cutting speed, for a light machine; over 0 to 1. */
   readonly derating?: number;
   /** The user's own cutting speeds; they override published ones. */

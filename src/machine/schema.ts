@@ -84,6 +84,7 @@ const dial = z.strictObject({
   closure: optional(closure, "even: equal divisions; true: exact ones, the last short; rows: one row for each turn"),
   second: optional(length, "Division of a second scale below the first: 0.001 in under one in mm"),
   vernier: optional(count(2, 25), "Parts into which a vernier beside the index line cuts a division: 10"),
+  fixed: optional(z.boolean(), "true where it cannot be turned to 0 on its wheel: plans then give sums to write out"),
   lap: optional(length, "Width of a tab for glue at one end; left out, the ends butt"),
   index: optional(
     z.enum(["top", "right", "bottom", "left"]),
@@ -202,6 +203,10 @@ const work = z.strictObject({
   tool: optional(words, "high-speed steel when left out"),
   materials: optional(z.array(words).check(z.minLength(1)), "Materials on the speed table"),
   diameters: optional(z.array(length).check(z.minLength(1)), "Diameters on the speed table"),
+  deepest: optional(
+    length,
+    "Deepest cut on the radius that it bears; 1 mm on a light machine, 2 on a firm one when left out",
+  ),
   firmness: optional(
     z.enum(["light", "firm"]),
     "light when left out: the lower half of a published cutting speed; firm: up to its upper end",

@@ -25,12 +25,15 @@ export function wetWords({ material }: Job): string {
   return found === undefined ? "" : ` To wet the cut: ${found.words}.`;
 }
 
+/** Steps of one cut, straight in. */
+const plunging: readonly JobStep["do"][] = ["part", "groove", "chamfer", "knurl"];
+
 /** What stands at every cut under power where fine chips burn: why, the feed given instead with its source, and how to begin and
  *  end. Nothing for other materials. */
 export function chipNotes({ material }: Job, step: JobStep["do"], fed: FeedRange | undefined, units: Units): string[] {
   if (!burns(material)) return [];
   const rule = leastFeedWords(material, units);
-  if (step === "drill")
+  if (step === "drill" || step === "centre drill")
     return [
       fed === undefined
         ? rule
@@ -42,6 +45,6 @@ export function chipNotes({ material }: Job, step: JobStep["do"], fed: FeedRange
     return [`${told} A reamer takes little: a sharp one, fed without a halt, and straight out of the hole.`];
   return [
     told,
-    `Touch with the power off, the work turned by hand: a tool that rubs lights chips. ${step === "part" ? "Once in, feed on without a halt to the end." : "All cuts are of one depth, since a thin last one makes fine chips; none is taken twice. Feed on without a halt to the end, and have the tool clear before you stop."}`,
+    `Touch with the power off, the work turned by hand: a tool that rubs lights chips. ${plunging.includes(step) ? "Once in, feed on without a halt to the end." : "All cuts are of one depth, since a thin last one makes fine chips; none is taken twice. Feed on without a halt to the end, and have the tool clear before you stop."}`,
   ];
 }

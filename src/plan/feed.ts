@@ -1,10 +1,12 @@
 import { type FeedRange, feedPerRevolution } from "../cutting/feeds.js";
 import type { SpeedChoice } from "../cutting/finding.js";
-import { type HandFeed, handFeed } from "../cutting/handFeed.js";
+import { type HandFeed, handFeed, handFeedAtLeast } from "../cutting/handFeed.js";
+import { metresPerMinuteAt } from "../cutting/rates.js";
 import { burns } from "../findings/chipFire.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import { speedFor, speedToFeed } from "../findings/speedChoice.js";
 import type { Job } from "../job/job.js";
+import { limitRpm } from "../machine/limits.js";
 
 /** A cut, and which published feed goes with it; for reaming there is none. */
 export type FedCut = {
@@ -15,6 +17,8 @@ export type FedCut = {
 
 export type Fed = {
   readonly speed?: SpeedChoice;
+  /** The slowest position is faster than this machine is given, but within what is published. */
+  readonly aboveAim?: true;
   /** The published feed per revolution, of which the least is taken. */
   readonly published?: FeedRange;
   /** That feed counted at the handwheel that gives it. */
@@ -29,16 +33,26 @@ export function speedAndFeed(
   { material, tool }: Pick<Job, "material" | "tool">,
   findings: Findings,
 ): Fed {
+  // Where nothing stands, as in a job that is refused, no speed is right.
+  if (!(diameter > 0)) return {};
   const cut = { operation, diameter, material, tool };
   const published = fed && feedRange(fed, material, diameter);
   const perTurn = wheel?.feed?.perTurn;
-  const speed =
+  const chosen =
     published && perTurn !== undefined
       ? speedToFeed(cut, { feed: published.from, perTurn }, findings)
       : speedFor(cut, findings);
-  const known = { ...(speed && { speed }), ...(published && { published }) };
+  const slowest = chosen && slowestInPrint(chosen, findings);
+  const speed = slowest ?? chosen;
+  const known = {
+    ...(speed && { speed }),
+    ...(slowest && { aboveAim: true as const }),
+    ...(published && { published }),
+  };
   if (published === undefined || speed?.rpm === undefined || wheel === undefined || perTurn === undefined) return known;
-  const feed = handFeed(published.from, speed.rpm, perTurn, wheel.dial?.chosen.divisionsPerTurn);
+  const feed = burns(material)
+    ? handFeedAtLeast(published.from, speed.rpm, perTurn)
+    : handFeed(published.from, speed.rpm, perTurn, wheel.dial?.chosen.divisionsPerTurn);
   return { ...known, feed, feedWheel: wheel.handwheel.name };
 }
 
@@ -46,3 +60,17 @@ export function speedAndFeed(
 const feedRange = (kind: NonNullable<FedCut["fed"]>, material: string, diameter: number): FeedRange | undefined =>
   feedPerRevolution(material, kind, diameter) ??
   (/steel/.test(material) && !burns(material) ? feedPerRevolution("mild steel", kind, diameter) : undefined);
+
+/** Where even the slowest position is faster than is aimed at: that one, as long as it stays within the published range and the limits. */
+function slowestInPrint(choice: SpeedChoice, { drive, machine }: Findings): SpeedChoice | undefined {
+  if (choice.verdict !== "slowest is too fast" || drive === undefined || burns(choice.band.material)) return undefined;
+  const known = drive.speeds.filter(
+    ({ from, highestRpm }) => from !== "unknown" && highestRpm <= limitRpm(machine.limits),
+  );
+  const [speed] = known.sort((a, b) => a.slowestRpm - b.slowestRpm);
+  if (speed === undefined) return undefined;
+  const rpm = speed.slowestRpm;
+  const metresPerMinute = metresPerMinuteAt(rpm, choice.diameter);
+  const most = choice.band.rpm === undefined ? metresPerMinute <= choice.band.fastest : false;
+  return most ? { ...choice, speed, rpm, metresPerMinute, verdict: "in the band" } : undefined;
+}

@@ -4,11 +4,12 @@ import { asGiven } from "../machine/written.js";
 import { trimmedSize } from "../quantity/format.js";
 
 /** Writes a size of the part, mm, in the plan's words: as the job gives it, in the job's unit, since that is what is stamped on
- *  the drill and stands on the drawing. */
-export type Show = (mm: number) => string;
+ *  the drill and stands on the drawing. What was computed and is no size of the part has no need of more than 2 places of a
+ *  millimetre. */
+export type Show = (mm: number, places?: number) => string;
 
 export const showIn = ({ units: machines }: Machine, { units, written }: Pick<Job, "units" | "written">): Show => {
   const sizes = { units, ...(written && { written }) };
   const other = units !== machines;
-  return (mm) => `${asGiven(mm, sizes, 5)}${other ? ` (${trimmedSize(mm, machines, 3)})` : ""}`;
+  return (mm, places = 5) => `${asGiven(mm, sizes, places)}${other ? ` (${trimmedSize(mm, machines, 3)})` : ""}`;
 };

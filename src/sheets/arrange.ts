@@ -1,5 +1,6 @@
 import { type BlockName, blocks } from "../blocks/registry.js";
 import type { Block, Run } from "../blocks/shared/block.js";
+import { cautionRuns } from "../blocks/shared/cautions.js";
 import { materialCautions } from "../blocks/shared/materialCautions.js";
 import type { Mark } from "../drawing/drawing.js";
 import type { Page, Print } from "../drawing/page.js";
@@ -74,7 +75,11 @@ export function arrange(findings: Findings, template: Template): Arranged {
   const pages = subjects(findings, template).flatMap(({ title, handwheels }) => {
     const named = shown.flatMap(({ block }) => (blocks[block] as Block).materials?.(findings) ?? []);
     // On every page: one may lie apart from the others.
-    const [head, taken] = stacked(materialCautions(named, inner.width));
+    const warned = shown.flatMap(({ block }) => (blocks[block] as Block).warnings?.(findings) ?? []);
+    const [head, taken] = stacked([
+      ...cautionRuns(warned, inner.width, "bold"),
+      ...materialCautions(named, inner.width),
+    ]);
     const height = inner.height - taken;
     const drawn = shown.map(({ block, settings, for: use = here[0] }) => ({
       block,
@@ -93,14 +98,13 @@ export function arrange(findings: Findings, template: Template): Arranged {
   if (pages.some(({ marks }) => marks === undefined))
     return { missing: `a part is larger than the page; choose larger paper than ${machine.paper.size}` };
 
+  // Loose pages of two jobs must be told apart.
+  const about = template.needs === "job" && findings.job ? `${template.title}: ${findings.job.name}` : template.title;
   const finished = pages.map(({ title, marks }, index): Page => {
     const all: Mark[] = [
       ...(template.bare
         ? []
-        : [
-            ...pageHead(machine, template.title, frame),
-            ...pageFoot(machine, template, index + 1, pages.length, frame),
-          ]),
+        : [...pageHead(machine, about, frame), ...pageFoot(machine, template, index + 1, pages.length, frame)]),
       ...(template.checkBars
         ? checkBars({ ...frame, top: body.top, height: frame.height - headHeight }, liesAcross(paper), machine.units)
         : []),

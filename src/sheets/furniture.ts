@@ -28,12 +28,12 @@ export function pageHead(machine: Machine, title: string, box: Box): Mark[] {
     machine.measured === undefined ? "date of measurement not given" : `measured ${machine.measured}`,
   ].join(" · ");
   const right = textWidth(state, size.small, "regular");
+  const room = width - right - 4;
+  // What the page shows is kept whole; a long machine's name gives way to it.
+  const shown = shortened(`: ${title.charAt(0).toLowerCase()}${title.slice(1)}`, 0.75 * room, size.heading, "bold");
+  const name = shortened(machine.name, room - textWidth(shown, size.heading, "bold"), size.heading, "bold");
   return [
-    text(
-      shortened(`${machine.name}: ${title.toLowerCase()}`, width - right - 4, size.heading, "bold"),
-      { x: left, y: top + 4.6 },
-      { size: size.heading, weight: "bold" },
-    ),
+    text(`${name}${shown}`, { x: left, y: top + 4.6 }, { size: size.heading, weight: "bold" }),
     text(state, { x: left + width, y: top + 4.6 }, { size: size.small, anchor: "end" }),
     line({ x: left, y: top + 6.4 }, { x: left + width, y: top + 6.4 }, medium),
   ];

@@ -112,7 +112,7 @@ describe("the record", () => {
     writeFileSync(join(place, "lathe.yaml"), demo);
     writeFileSync(join(place, "pin.yaml"), job);
     await print(place, "--sheet", "plan", "--job", join(place, "pin.yaml"));
-    writeFileSync(join(place, "pin.yaml"), swap("depth: 12", "depth: 13")(job));
+    writeFileSync(join(place, "pin.yaml"), swap("depth: 13", "depth: 12")(job));
     const { out } = await witnessmark("check", join(place, "lathe.yaml"), "--out", join(place, "out"));
     expect(out).toContain("plan of pin; printed at revision 3");
   });

@@ -47,6 +47,9 @@ steps:
   if (job === undefined) throw new Error(JSON.stringify(problems));
   return planOf(job, findings);
 }
+/** What stands against it, with what to do. */
+const saidOf = (material: string, findings = machine("mm")) =>
+  plan(material, findings).findings.map(({ what, remedy }) => `${what}; ${remedy}`);
 const notesOf = (material: string) =>
   plan(material)
     .steps.map(({ notes }) => notes.join(" "))
@@ -55,7 +58,8 @@ const notesOf = (material: string) =>
 describe.each(["magnesium", "magnesium alloy", "titanium", "titanium alloy", "zirconium"])(
   "%s, whose fine chips burn",
   (material) => {
-    const { steps, objections } = plan(material);
+    const { steps } = plan(material);
+    const said = saidOf(material);
 
     test("no pass is taken twice, and none is thinner than the others", () => {
       for (const { passes, title } of steps) {
@@ -70,7 +74,10 @@ describe.each(["magnesium", "magnesium alloy", "titanium", "titanium alloy", "zi
     });
 
     test("every cut under power says why, and not to halt", () => {
-      for (const { notes, step } of steps) {
+      for (const {
+        notes,
+        stage: { step },
+      } of steps) {
         expect(notes.join(" ")).toMatch(/chips .*burn/);
         expect(notes.join(" ")).toMatch(step.do === "drill" ? /must not turn without cutting/ : /without a halt/);
       }
@@ -78,16 +85,16 @@ describe.each(["magnesium", "magnesium alloy", "titanium", "titanium alloy", "zi
 
     test("nothing says oil for steel, or to finish by hand: a file makes dust", () => {
       expect(notesOf(material)).not.toMatch(/oil for steel|soluble oil/);
-      const fine = objections.find((words) => words.includes("finer than this slide holds"));
+      const fine = said.find((words) => words.includes("finer than this slide holds"));
       expect(fine).toContain(`do not file or polish ${material}`);
-      expect(objections.join(" ")).not.toContain("finish by hand");
+      expect(said.join(" ")).not.toContain("finish by hand");
     });
   },
 );
 
 test("magnesium is turned at more than 0.25 mm a revolution (a supplier's data sheet no. 254), drilled at the coarsest in print, no faster than the hand keeps up, and says so", () => {
   const { steps } = plan("magnesium");
-  const fed = steps.flatMap(({ feed, feedWheel = "", speed, step, notes }) =>
+  const fed = steps.flatMap(({ feed, feedWheel = "", speed, stage: { step }, notes }) =>
     feed === undefined ? [] : [{ feed, feedWheel, rpm: speed?.rpm ?? Number.NaN, step, notes }],
   );
   expect(fed.map(({ step }) => step.do)).toEqual(["face", "turn", "taper", "drill", "bore", "part"]);
@@ -99,7 +106,7 @@ test("magnesium is turned at more than 0.25 mm a revolution (a supplier's data s
       step.do === "drill" ? /fed at 0.102 mm .*US Navy/ : /0\.25 mm a revolution \(a magnesium supplier's data sheet\)/,
     );
   }
-  expect(steps.find(({ step }) => step.do === "taper")?.speed).toMatchObject({ heldBy: "hand" });
+  expect(steps.find(({ stage }) => stage.step.do === "taper")?.speed).toMatchObject({ heldBy: "hand" });
 });
 
 test("an inch machine tells the least feed rounded up, never finer", () => {
@@ -111,15 +118,15 @@ test("an inch machine tells the least feed rounded up, never finer", () => {
 
 test("titanium: no feed was found in print, so none is counted, and the step says so", () => {
   const { steps } = plan("titanium alloy");
-  for (const { step, feed, notes } of steps.filter(({ step }) => step.do !== "drill")) {
-    expect(feed, step.do).toBeUndefined();
+  for (const { stage, feed, notes } of steps.filter(({ stage }) => stage.step.do !== "drill")) {
+    expect(feed, stage.step.do).toBeUndefined();
     expect(notes.join(" ")).toContain("No least feed for it was found in print");
   }
   expect(steps.every(({ speed, byHand }) => speed !== undefined || byHand)).toBe(true);
 });
 
 test("zirconium: no speed is known, and the plan says so", () =>
-  expect(plan("zirconium").objections.join(" ")).toContain("no cutting speed is known for zirconium"));
+  expect(saidOf("zirconium").join(" ")).toContain("no cutting speed is known for zirconium"));
 
 test("a machine that no hand can feed so coarsely does not run magnesium", () => {
   const fast = machine("mm").drive?.speeds[0]?.rpm ?? 0;
@@ -131,25 +138,24 @@ test("a machine that no hand can feed so coarsely does not run magnesium", () =>
       wheel.feed ? { ...wheel, feed: { ...wheel.feed, perTurn: 0.5 } } : wheel,
     ),
   };
-  const { steps, objections } = plan("magnesium", fineScrew);
+  const { steps } = plan("magnesium", fineScrew);
   expect(steps[1]?.speed).toMatchObject({ heldBy: "hand" });
   expect(steps[1]?.speed?.speed).toBeUndefined();
-  expect(objections.join(" ")).toContain("the hand would feed magnesium too finely");
+  expect(saidOf("magnesium", fineScrew).join(" ")).toContain("the hand would feed magnesium too finely");
 });
 
 test("beryllium copper, too, is not filed or polished, and is kept wet", () => {
-  const { objections } = plan("BeCu");
-  expect(objections.join(" ")).toContain("do not file or polish BeCu");
+  expect(saidOf("BeCu").join(" ")).toContain("do not file or polish BeCu");
   expect(notesOf("BeCu")).toContain("To wet the cut: cutting oil, plenty: it binds the dust.");
 });
 
 test("steel keeps its thin last cut, its spring pass, its oil, and may be finished by hand", () => {
-  const { steps, objections } = plan("mild steel");
+  const { steps } = plan("mild steel");
   const [, turned] = steps;
   expect(turned?.passes.map(({ kind }) => kind).slice(-2)).toEqual(["finish", "spring"]);
   expect(turned?.passes.at(-2)?.depth).toBeCloseTo(0.05, 2);
   expect(steps.at(-1)?.notes.join(" ")).toContain("To wet the cut: cutting oil or soluble oil.");
-  expect(objections.join(" ")).toContain("finish by hand");
+  expect(saidOf("mild steel").join(" ")).toContain("finish by hand");
   expect(burns("mild steel")).toBe(false);
 });
 

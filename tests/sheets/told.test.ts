@@ -55,7 +55,9 @@ describe("a miscounted turn", () => {
     if (job === undefined) throw new Error("no job");
     const plan = planOf(job, miscounted);
     expect(plan.steps.flatMap(({ notes }) => notes).join(" ")).not.toContain("halved");
-    expect(plan.objections.join(" ")).toContain("Cross slide: A turn was miscounted in the readings");
+    expect(plan.findings.map(({ what }) => what).join(" ")).toContain(
+      "Cross slide: A turn was miscounted in the readings",
+    );
   });
 
   test("on the way back leaves no lost motion to go by", () => {

@@ -36,6 +36,8 @@ export type Block<S extends Readonly<Record<string, unknown>> = Readonly<Record<
   draw(context: BlockContext<S>): readonly Run[];
   /** The materials that it names: what burns or poisons in them stands at the head of its sheet, whatever template it is in. */
   materials?(findings: Findings): readonly string[];
+  /** What must stand at the head of every page of its sheet. */
+  warnings?(findings: Findings): readonly string[];
 };
 
 export const block = <S extends Readonly<Record<string, unknown>>>(
@@ -43,6 +45,12 @@ export const block = <S extends Readonly<Record<string, unknown>>>(
   draw: Block<S>["draw"],
   allowed: Block<S>["allowed"] = {},
 ): Block<S> => ({ defaults, allowed, draw });
+
+/** A block with words that stand at the head of every page of its sheet, where there are any. */
+export const warning = <B extends Block>(block: B, warnings: NonNullable<Block["warnings"]>): B => ({
+  ...block,
+  warnings,
+});
 
 /** A block that names the materials of the machine file, or those that are given. */
 export const naming = <B extends Block>(

@@ -1,5 +1,5 @@
 import type { Drawing, Ink, Mark, Weight } from "../../drawing/drawing.js";
-import { line, text } from "../../drawing/shapes.js";
+import { line, rectangle, text } from "../../drawing/shapes.js";
 import { textWidth, wrapText } from "../../drawing/text.js";
 import type { Run } from "./block.js";
 import { fine, leading, medium, size as sizes } from "./style.js";
@@ -9,6 +9,8 @@ export type Cell = {
   readonly weight?: Weight;
   readonly ink?: Ink /** Small words under the text. */;
   readonly note?: string;
+  /** Drawn instead of text: a box to tick, or a line to write on (which the text then stands before). */
+  readonly drawn?: "box" | "line";
 };
 
 export type Column = {
@@ -29,6 +31,8 @@ export type TableOptions = {
 };
 
 const padding = 1.4;
+/** A figure written by hand wants so much, mm. */
+const ROOM_TO_WRITE = 16;
 
 /** A table as one run a row, so that pages break between rows and the heading repeats. Where it is wider than the paper its
  *  letters shrink, as far as they may; then optional columns go. */
@@ -80,7 +84,13 @@ function columnNeeds(
     const body =
       column.align === "decimal"
         ? whole + fraction
-        : Math.max(0, ...cells.map((cell) => textWidth(cell.text, size, cell.weight ?? "regular")));
+        : Math.max(
+            0,
+            ...cells.map(
+              (cell) =>
+                textWidth(cell.text, size, cell.weight ?? "regular") + (cell.drawn === "line" ? ROOM_TO_WRITE : 0),
+            ),
+          );
     const notes = Math.max(0, ...cells.map((cell) => textWidth(cell.note ?? "", sizes.tiny, "regular")));
     const head = Math.max(0, ...column.heading.map((words) => textWidth(words, headingSize, "bold")));
     return { width: Math.max(body, notes, head) + 2 * padding, whole, fraction };
@@ -156,8 +166,10 @@ function bodyRow(
   const marks = columns.flatMap((column, index): Mark[] => {
     const place = layout[index];
     const cell = row[index];
-    if (place === undefined || cell === undefined || cell.text === "") return [];
+    if (place === undefined || cell === undefined) return [];
     const baseline = step * 0.76;
+    if (cell.drawn !== undefined) return drawnCell(cell, place, baseline, size);
+    if (cell.text === "") return [];
     const style = { size, weight: cell.weight ?? "regular", ink: cell.ink ?? "black" } as const;
     const note = cell.note
       ? [
@@ -184,6 +196,19 @@ function bodyRow(
     height,
     marks: ruled ? [...marks, line({ x: 0, y: height - 0.1 }, { x: width, y: height - 0.1 }, fine)] : marks,
   };
+}
+
+function drawnCell({ drawn, text: words }: Cell, place: Place, baseline: number, size: number): Mark[] {
+  if (drawn === "box") {
+    const side = size * 0.95;
+    return [
+      rectangle({ x: anchorX(place, "middle") - side / 2, y: baseline - side * 0.88 }, side, side, { pen: medium }),
+    ];
+  }
+  const from = place.left + padding + (words === "" ? 0 : textWidth(words, size, "regular") + 0.8);
+  const to = place.left + place.width - padding;
+  const before = words === "" ? [] : [text(words, { x: place.left + padding, y: baseline }, { size })];
+  return [...before, line({ x: from, y: baseline + 0.5 }, { x: to, y: baseline + 0.5 }, fine)];
 }
 
 const anchorX = (place: { left: number; width: number }, anchor: "start" | "middle" | "end"): number =>

@@ -1,0 +1,30 @@
+import { boundOver } from "../feed/doubtOver.js";
+import type { HandwheelFinding } from "../findings/findings.js";
+import { farthestTold, tenthOfDivision } from "../findings/settings.js";
+import { inMm } from "../quantity/length.js";
+
+/** A light touch with the tool is felt to this, mm, either way. Common practice. */
+export const TOUCHED = 0.03;
+
+/** A micrometer read by hand is right to this, mm, either way. Common practice. */
+export const MEASURED = { mm: 0.01, in: inMm(0.0005, "in") } as const;
+
+/** By how much a slide may be off after so much travel, mm, half-width: doubt of the feed at 95 %, both readings to a tenth of a
+ *  division, worn or wavy travel and what each end strays by, all added, since parts must fit at the worst. Undefined where
+ *  nothing says how good the feed is, or there is no dial to read. */
+export function atMost(wheel: HandwheelFinding, travel: number): number | undefined {
+  const { feed, dial } = wheel;
+  if (feed?.uncertainty === undefined || dial === undefined) return undefined;
+  // Far beyond what was measured nothing is promised.
+  if (Math.abs(travel) > farthestTold(wheel)) return undefined;
+  const turns = Math.abs(travel) / feed.perTurn;
+  const ends = 2 * (tenthOfDivision(wheel) + (feed.measured?.position ?? 0));
+  return turns * feed.uncertainty + ends + boundOver(turns, feed.measured);
+}
+
+/** How far two parts may differ that are cut to the same reading of a wheel that was not zeroed between, mm of travel. */
+export function alike(wheel: HandwheelFinding): number | undefined {
+  const { feed, dial } = wheel;
+  if (feed === undefined || dial === undefined) return undefined;
+  return 2 * (tenthOfDivision(wheel) + (feed.measured?.position ?? 0));
+}

@@ -1,0 +1,13 @@
+import type { Work } from "../machine/machine.js";
+
+/** How deep a cut a machine bears, mm on the radius, and why that is taken. */
+export type Deepest = { readonly deepest: number; readonly why: string };
+
+/** Without a word in the file. Common practice: beyond about a millimetre on the radius a light lathe's belt slips and its slides
+ *  give; a firm one bears twice that. */
+const usual = { light: 1, firm: 2 } as const;
+
+export function firmnessOf({ deepest, firmness = "light" }: Pick<Work, "deepest" | "firmness">): Deepest {
+  if (deepest !== undefined) return { deepest, why: "work: deepest" };
+  return { deepest: usual[firmness], why: `what a ${firmness} one usually bears, common practice` };
+}

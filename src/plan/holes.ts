@@ -1,0 +1,143 @@
+import { burns } from "../findings/chipFire.js";
+import type { HandwheelFinding } from "../findings/findings.js";
+import { BY_HAND, byHandOnly, drillsOf, usesOf } from "../findings/uses.js";
+import type { JobStep } from "../job/job.js";
+import type { Machine } from "../machine/machine.js";
+import { centreHole } from "../part/centreHole.js";
+import { drillPoint, LARGEST_FROM_THE_SOLID, WEB } from "../part/drillPoint.js";
+import { endsOf, openOver } from "../part/workpiece.js";
+import { inMm } from "../quantity/length.js";
+import { wetWords } from "./chips.js";
+import { alike, atMost } from "./doubt.js";
+import { begun, fedStep, type Making, type Step } from "./making.js";
+import type { DrillStage, Made, PlannedSize } from "./plannedStep.js";
+import { pilotOf } from "./shape.js";
+import { wantedWords } from "./turning.js";
+import { readingAt, type Zero } from "./zero.js";
+
+export const CLAMPED = "Clamp the part, on packing that the drill may go into; never hold it in the hand.";
+
+export const isDrill = (machine: Machine): boolean => usesOf(machine)[0] === "drilling";
+
+/** By eye a drill's full diameter is seen to enter to this, mm, either way. Common practice. */
+export const ENTERED = 0.2;
+
+/** Depth by the barrel or quill, from where the full diameter enters the end as it is. */
+export function depthBy(
+  barrel: HandwheelFinding | undefined,
+  depth: number,
+  end = 0,
+): Pick<Made, "zeros" | "places" | "sizes"> {
+  const zero: Zero | undefined = barrel && { wheel: barrel, of: "mouth", at: end };
+  const reading = barrel && readingAt(barrel, depth - end);
+  const moved = barrel && atMost(barrel, depth);
+  const same = barrel && alike(barrel);
+  const size: PlannedSize = {
+    ...{ what: "depth", aim: depth },
+    ...(moved !== undefined && { doubt: ENTERED + moved }),
+    ...(same !== undefined && { alike: 2 * ENTERED + same }),
+  };
+  return {
+    zeros: zero ? [zero] : [],
+    places: barrel && reading ? [{ what: "depth", wheel: barrel, at: depth, reading }] : [],
+    sizes: [size],
+  };
+}
+
+export function centred(making: Making<Extract<JobStep, { do: "centre drill" }>>): Step {
+  const { stage, step, wheels, show, job, findings } = making;
+  const pilot = pilotOf(step, stage.before, job.units);
+  const { depth, mouth } = centreHole(pilot);
+  // By the widest place that cuts; the feed is that of the thin tip.
+  const { fed, chips } = fedStep(making, { operation: "drilling", diameter: mouth, fed: "drilling" }, wheels.barrel);
+  const zero: Zero | undefined = wheels.barrel && { wheel: wheels.barrel, of: "tip", at: 0 };
+  const reading = wheels.barrel && readingAt(wheels.barrel, depth);
+  return {
+    made: {
+      ...begun(`centre drill ${show(pilot)}`, `centre drill, pilot ${show(pilot)}`),
+      ...fed,
+      zeros: zero ? [zero] : [],
+      places: zero && reading ? [{ what: "depth", wheel: zero.wheel, at: depth, reading }] : [],
+      notes: [
+        ...(isDrill(findings.machine) ? [CLAMPED] : []),
+        `In until the cone is about ${show(mouth, 2)} wide, ${show(depth, 2)} from where the tip touches. Its tip breaks easily: no force, clear it often, and never run it slowly and hard.`,
+        ...chips,
+      ],
+      stroke: depth,
+    },
+    // What stands in the tool post stays, and so do its zeros.
+    bench: making.bench,
+  };
+}
+
+export function holed(making: Making<Extract<JobStep, { do: "drill" | "ream" }>>): Step {
+  const { stage, step, wheels, job, findings, show } = making;
+  const { machine } = findings;
+  const drill = step.do === "drill";
+  const byHand = byHandOnly(drill ? "drilling" : "reaming", machine);
+  const { diameter, depth } = step;
+  const { fed, chips } = fedStep(
+    making,
+    drill
+      ? { operation: "drilling", diameter, fed: "drilling" }
+      : // A reamer has no feed of its own in print; where fine chips burn the hand must give the least that does not.
+        { operation: "reaming", diameter, ...(burns(job.material) && { fed: "finishing" as const }) },
+    wheels.barrel,
+  );
+  const { from, to } = endsOf(stage.before);
+  const drills = drill
+    ? drillStages(diameter, depth, openOver(stage.before, Math.max(0, from), Math.min(depth, to)), machine)
+    : [];
+  const tip = drillPoint(diameter);
+  return {
+    made: {
+      ...begun(
+        `${step.do} ${step.wanted ? wantedWords(step.wanted, show) : show(diameter)}, ${show(depth)} deep`,
+        drill ? (drills.length > 1 ? "twist drills" : "twist drill") : "reamer",
+      ),
+      ...(byHand ? { byHand } : fed),
+      ...depthBy(wheels.barrel, depth, from),
+      ...(step.wanted && {
+        sizes: [...depthBy(wheels.barrel, depth, from).sizes, { what: "diameter", ...step.wanted }],
+      }),
+      drills,
+      notes: [
+        ...(isDrill(machine) ? [CLAMPED] : []),
+        ...(byHand ? [`${BY_HAND}: the file says neither drive: reverses: nor clutch:.`] : []),
+        ...(drill
+          ? [
+              `${drills.length > 1 ? `One after the other: ${drills.map((one) => show(one.diameter)).join(", ")}; all at the speed of the largest, which the smaller ones bear too. ` : ""}Draw the drill out to clear it each time it has gone in by its own diameter.`,
+              `The depth counts from where the full diameter enters; the point goes ${show(tip, 2)} deeper.`,
+            ]
+          : [`Ream in one steady pass, and never turn it backwards.${wetWords(job)}`]),
+        ...chips,
+      ],
+      stroke: depth * Math.max(1, drills.length),
+    },
+    // What stands in the tool post stays, and so do its zeros.
+    bench: making.bench,
+  };
+}
+
+/** Drills from the solid to a large hole (a centre hole is none: `hole` is what is open over the whole depth): one that clears the next one's web, then one between where that is a long way. Of the
+ *  drills at hand where the file lists them. */
+export function drillStages(
+  diameter: number,
+  depth: number,
+  hole: number,
+  machine: Pick<Machine, "work" | "units" | "limits">,
+): DrillStage[] {
+  const last = { diameter, depth };
+  if (diameter <= LARGEST_FROM_THE_SOLID + 1e-9 || hole >= diameter / 4) return [last];
+  const nice = machine.units === "mm" ? 0.5 : inMm(1 / 32, "in");
+  const atHand = machine.work.drills === undefined ? undefined : drillsOf(machine);
+  const near = (wanted: number, least: number, most: number): number | undefined => {
+    const listed = atHand?.filter((one) => one >= least && one <= most) ?? [];
+    if (listed.length > 0) return listed.reduce((a, b) => (Math.abs(b - wanted) < Math.abs(a - wanted) ? b : a));
+    return atHand === undefined ? Math.round(wanted / nice) * nice : undefined;
+  };
+  const first = near(diameter / 3, WEB * diameter, diameter / 2);
+  const second =
+    first !== undefined && diameter > 2.5 * first ? near(0.65 * diameter, 1.2 * first, 0.85 * diameter) : undefined;
+  return [...[first, second].filter((one) => one !== undefined).map((one) => ({ diameter: one, depth })), last];
+}

@@ -1,0 +1,105 @@
+import type { JobStep } from "../job/job.js";
+import { between, diameterOf, greatest, type Stretch } from "../part/outline.js";
+import { endsOf } from "../part/workpiece.js";
+import { toDegrees } from "../quantity/angle.js";
+import { halfAngle, setOver } from "../taper/taper.js";
+import { lastCut, mayScrape } from "./chips.js";
+import { begun, benchFor, endZero, fedStep, type Making, placeAlong, type Step, zeroOr } from "./making.js";
+import { passes } from "./passes.js";
+import { readingAt, type Zero } from "./zero.js";
+
+type TaperStep = Extract<JobStep, { do: "taper" }>;
+
+/** The tool starts at the end of the taper that is nearer to the free end, and goes along its slope. */
+export function tapered(making: Making<TaperStep>): Step {
+  const { stage, step, wheels, job, show } = making;
+  const { before, shaping } = stage;
+  const angle = halfAngle(step.large, step.small, step.length);
+  const slope = step.length / Math.cos(angle);
+  const tool = "turning tool, exactly at centre height";
+  const bench = benchFor(making, tool);
+  const [line] = shaping.outside as [Stretch];
+  // Touched just behind its beginning, where an edge may have been broken.
+  const begins = Math.max(step.at, endsOf(before).from);
+  const there = greatest(before.outside, begins, begins + Math.min(1, step.length));
+  // Where the work itself is swung its slope lies along the bed and the slide meets it squarely: between two such slopes lies the
+  // difference of the radii times the cosine. The top slide's slope is met aslant, by the difference itself.
+  const perRadius = step.by === "top slide" ? 1 : Math.cos(angle);
+  const across = zeroOr(undefined, wheels.across && { wheel: wheels.across, of: "diameter", at: there });
+  const along = zeroOr(bench.along, endZero(making));
+  const feeding = step.by === "top slide" ? wheels.angled : wheels.along;
+  const { fed, chips } = fedStep(making, { operation: "turning", diameter: step.large, fed: "finishing" }, feeding);
+  const proudBy = proud(before.outside, line);
+  const travel = (diameter: number) => ((there - diameter) / 2) * perRadius;
+  const cuts = {
+    ...{ from: travel(line.start + proudBy), to: travel(line.start) },
+    ...{ cut: step.cut, finish: lastCut(step.finish, job), spring: mayScrape(job) },
+  };
+  const sloping: Zero | undefined = feeding && { wheel: feeding, of: "begin", at: 0 };
+  const stop = sloping && readingAt(sloping.wheel, slope);
+  const swivelled = step.by === "top slide";
+  return {
+    made: {
+      ...begun(
+        `taper ${show(step.large)} to ${show(step.small)} in ${show(step.length)}${step.at > 0 ? `, from ${show(step.at)}` : ""}, thin towards the ${step.smallAt === "end" ? "free end" : "chuck"}`,
+        tool,
+      ),
+      ...fed,
+      // The tip is brought to the beginning first: elsewhere along a slope the same touch means another depth.
+      first: swingWords(step, angle, making),
+      zeros: [
+        ...(swivelled && wheels.along !== wheels.angled ? along.touched : []),
+        ...(sloping ? [sloping] : []),
+        ...across.touched,
+      ],
+      ...(wheels.across && { depthWheel: wheels.across }),
+      ...(across.zero && { depthZero: across.zero }),
+      passes: passes(cuts, wheels.across).map((pass) => ({ ...pass, size: there - (2 * pass.travel) / perRadius })),
+      places: [
+        ...(swivelled && wheels.along !== wheels.angled ? placeAlong(along.zero, "begin", step.at) : []),
+        ...(sloping && stop
+          ? [{ what: "stop" as const, wheel: sloping.wheel, at: step.at + step.length, reading: stop }]
+          : []),
+      ],
+      notes: [
+        ...(proudBy > there - line.start + 1e-6
+          ? [
+              "Readings marked back lie before 0: there the tool is still clear at the beginning, and cuts only further in.",
+            ]
+          : []),
+        "Prove the angle after the second cut: measure at both ends. When the taper is done, set back what was swung, and prove it.",
+        ...chips,
+      ],
+      stroke: slope,
+    },
+    // What was swung is set back before anything else is cut, and the tip has moved.
+    bench: { tool },
+  };
+}
+
+/** By how much the metal stands above a slope at most, on diameter. */
+function proud(outside: readonly Stretch[], line: Stretch): number {
+  const above = between(outside, line.from, line.to).flatMap(({ from, to, start, end }) => [
+    start - diameterOf(line, from),
+    end - diameterOf(line, to),
+  ]);
+  return Math.max(0, ...above);
+}
+
+/** What is done before anything is touched: swinging moves the tip, or the work. Seen from above, as on the tapers sheet. */
+function swingWords({ by, smallAt, at }: TaperStep, angle: number, { stage, show }: Making): string[] {
+  const degrees = `${toDegrees(angle).toFixed(3)}°, half the included angle`;
+  const begin = at > 0 ? `the tip stands ${show(at)} from the face` : "the tip stands at the face";
+  if (by === "top slide")
+    return [
+      `First swing the top slide ${smallAt === "end" ? "anticlockwise" : "clockwise"}, seen from above, by ${degrees}, and wind it back so far that its whole stroke lies before it. Only then touch and set what follows, in this order: ${begin} while the diameter is touched. Feed with the top slide alone.`,
+    ];
+  if (by === "headstock")
+    return [
+      `First swing the headstock ${smallAt === "end" ? "clockwise" : "anticlockwise"}, seen from above, by ${degrees}. Only then touch and set what follows: ${begin} while the diameter is touched. Feed along the bed. What is square to the work is not square to the bed meanwhile: face, drill and part nothing until it is set back, and proved on a test bar.`,
+    ];
+  const { from, to } = endsOf(stage.before);
+  return [
+    `First set the tailstock over by ${show(setOver(angle, to - from))} ${smallAt === "end" ? "towards you" : "away from you"} (by the sine, for ${show(to - from)} between the centres). Grease the centre. Only then touch and set what follows: ${begin} while the diameter is touched. Afterwards set it back and prove it on a test bar.`,
+  ];
+}

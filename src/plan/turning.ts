@@ -1,0 +1,385 @@
+import type { HandwheelFinding } from "../findings/findings.js";
+import { largestDrill } from "../findings/uses.js";
+import type { JobStep, Wanted } from "../job/job.js";
+import { diameterAt } from "../part/outline.js";
+import { boreOver, endsOf, openOver, outsideOver } from "../part/workpiece.js";
+import type { Bench } from "./bench.js";
+import { lastCut, mayScrape, wetWords } from "./chips.js";
+import { alike, atMost, MEASURED, TOUCHED } from "./doubt.js";
+import { begun, benchFor, endZero, fedStep, type Making, placeAlong, type Step, zeroOr } from "./making.js";
+import { passes } from "./passes.js";
+import type { PlannedSize, SizedPass } from "./plannedStep.js";
+import { depthOfFace } from "./shape.js";
+import { readingAt, type Zero } from "./zero.js";
+
+/** Faces, turns and shoulders without being taken out. */
+const KNIFE = "knife tool";
+
+/** Cuts of a face leave this much for the last, mm. Common practice. */
+const lastFacingCut = 0.1;
+
+export function faced(making: Making<Extract<JobStep, { do: "face" }>>): Step {
+  const { stage, step, wheels, job, show } = making;
+  const { before, after } = stage;
+  const start = endsOf(before).from;
+  const to = endsOf(after).from;
+  const depth = depthOfFace(step, before);
+  const bench = benchFor(making, KNIFE);
+  const { facing, along, across } = wheels;
+  const parted = facing !== along;
+  // The slide that sets the depth begins at the raw end, whatever else was zeroed there before.
+  const { zero, touched } = zeroOr(
+    parted ? undefined : bench.along,
+    facing && { wheel: facing, of: "raw end", at: start },
+  );
+  const diameter = step.diameter ?? outsideOver(before, start, to);
+  const { fed, chips } = fedStep(making, { operation: "facing", diameter, fed: "finishing" }, across);
+  const cuts = { from: start - (zero?.at ?? start), to: to - (zero?.at ?? start), cut: step.cut };
+  const made = passes({ ...cuts, finish: lastCut(lastFacingCut, job), spring: false }, facing);
+  // With the slide of the depth locked where it stands, the other's zero is this face.
+  const lengths: Zero | undefined = parted && along ? { wheel: along, of: "end", at: to } : zero;
+  const held = parted ? bench.along : undefined;
+  return {
+    made: {
+      ...begun(step.length === undefined ? `face off ${show(depth)}` : `face to ${show(step.length)} long`, KNIFE),
+      ...fed,
+      zeros: touched,
+      zerosAfter: parted && lengths && held === undefined ? [lengths] : [],
+      ...(facing && { depthWheel: facing }),
+      ...(zero && { depthZero: zero }),
+      passes: made.map((pass) => ({ ...pass, size: (zero?.at ?? start) + pass.travel })),
+      sizes: step.length === undefined ? [] : [facedSize(step.length, making, made)],
+      notes: [
+        parted && along
+          ? `${along.handwheel.name} ${held ? "back at its 0" : "close up to the work"} and locked. Feed from the outside in; then leave the ${facing?.handwheel.name} locked where it stands.`
+          : "Feed from the outside in. Lock the slide that sets the depth.",
+        "What it comes to is counted from the finished face: − is what still stands before it.",
+        ...(step.length === undefined
+          ? []
+          : [
+              "The last cut: stop, measure the whole length. What is over is what is left to take off, whatever the dial says.",
+            ]),
+        ...chips,
+      ],
+      stroke: diameter / 2,
+    },
+    bench: { ...bench, ...(lengths && { along: lengths }) },
+  };
+}
+
+type ReduceStep = Extract<JobStep, { do: "turn" | "shoulder" | "bore" }>;
+
+export function reduced(making: Making<ReduceStep>): Step {
+  const { stage, step, wheels, show } = making;
+  const { before, shaping } = stage;
+  const bore = step.do === "bore";
+  const tool = bore ? "boring tool" : KNIFE;
+  const bench = benchFor(making, tool);
+  const begins = bore
+    ? openOver(before, Math.max(shaping.from, endsOf(before).from), Math.min(shaping.to, endsOf(before).to))
+    : outsideOver(before, shaping.from, shaping.to);
+  // A bore is touched at its mouth; further in it may still be the cone of a drill, which is what the first cuts take.
+  const touched = bore ? diameterAt(before.bore, Math.max(step.at, endsOf(before).from), 1) || begins : begins;
+  const across = zeroOr(
+    bench.across,
+    wheels.across && { wheel: wheels.across, of: bore ? "bore" : "diameter", at: touched },
+  );
+  const along = zeroOr(bench.along, endZero(making));
+  const operation = bore ? "boring" : "turning";
+  const { fed, chips } = fedStep(
+    making,
+    { operation, diameter: bore ? step.to.aim : begins, fed: "finishing" },
+    wheels.along,
+  );
+  const radially = travelTo(across.zero, begins);
+  const cuts = depthsOf(making, radially(begins), radially(step.to.aim));
+  const sized = sizedBy(passes(cuts, wheels.across), across.zero, begins);
+  const end = step.at + step.length;
+  return {
+    made: {
+      ...begun(
+        `${step.do} to ${wantedWords(step.to, show)}, ${spanWords(step, show)}${step.at > 0 && !bore ? "" : bore ? " deep" : " long"}`,
+        tool,
+      ),
+      ...fed,
+      zeros: [...across.touched, ...along.touched],
+      ...(wheels.across && { depthWheel: wheels.across }),
+      ...(across.zero && { depthZero: across.zero }),
+      passes: sized,
+      places: [
+        ...(step.at > 0 ? placeAlong(along.zero, "begin", step.at) : []),
+        ...placeAlong(along.zero, "stop", end),
+      ],
+      sizes: [diameterSize(step.to, making, sized), lengthSize(end, along.zero, end)],
+      notes: [
+        ...comeToWords(wheels.across, bore ? "outward, towards you" : "inward"),
+        ...shoulderWords(step.do),
+        ...finishWords(bore, touched > begins + 1e-6),
+        ...chips,
+      ],
+      stroke: step.length,
+    },
+    bench: kept(bench, across.zero, along.zero),
+  };
+}
+
+/** A whole length is measured before the last cut, as a diameter is. */
+function facedSize(
+  aim: number,
+  { wheels: { facing }, findings }: Making,
+  list: ReturnType<typeof passes>,
+): PlannedSize {
+  const last = list.findLast(({ kind }) => kind === "finish");
+  const over = facing && last && atMost(facing, last.depth);
+  return {
+    ...{ what: "length", aim },
+    ...(over !== undefined && { doubt: MEASURED[findings.machine.units] + over }),
+  };
+}
+
+const kept = (bench: Bench, across: Zero | undefined, along: Zero | undefined): Bench => ({
+  ...bench,
+  ...(across && { across }),
+  ...(along && { along }),
+});
+
+/** "12 h7 (11.982 to 12)": as the drawing has it, and the limits. */
+export function wantedWords({ aim, least, most, words }: Wanted, show: (mm: number) => string): string {
+  if (least === undefined || most === undefined) return show(aim);
+  return words === undefined ? show(aim) : `${words} (${show(least)} to ${show(most)})`;
+}
+
+const spanWords = ({ at, length }: { at: number; length: number }, show: (mm: number) => string): string =>
+  at > 0 ? `from ${show(at)} to ${show(at + length)}` : show(length);
+
+/** Travel of the slide across from its zero to a diameter: inward is forward. */
+const travelTo =
+  (zero: Zero | undefined, otherwise: number) =>
+  (diameter: number): number =>
+    ((zero?.at ?? otherwise) - diameter) / 2;
+
+const sizedBy = (list: ReturnType<typeof passes>, zero: Zero | undefined, otherwise: number): SizedPass[] =>
+  list.map((pass) => ({ ...pass, size: (zero?.at ?? otherwise) - 2 * pass.travel }));
+
+function depthsOf({ step, job }: Making<ReduceStep | Extract<JobStep, { do: "taper" }>>, from: number, to: number) {
+  return { from, to, cut: step.cut, finish: lastCut(step.finish, job), spring: mayScrape(job) };
+}
+
+/** A size reached by measuring before the last cut: the gauge, then both readings and the slide over what was left. */
+function diameterSize(to: Wanted, { wheels, findings }: Making, list: readonly SizedPass[]): PlannedSize {
+  const { across } = wheels;
+  const last = list.findLast(({ kind }) => kind === "finish");
+  const measured = list.some(({ kind }) => kind === "rough") && last !== undefined;
+  const over = across && last && atMost(across, last.depth);
+  const whole = across && last && atMost(across, last.travel);
+  const doubt = measured
+    ? over === undefined
+      ? undefined
+      : MEASURED[findings.machine.units] + 2 * over
+    : whole === undefined
+      ? undefined
+      : 2 * (TOUCHED + whole);
+  const same = across && alike(across);
+  // What the first part had by the touch alone, the next ones have by a zero that was mended since.
+  const mended = measured ? 0 : 2 * TOUCHED;
+  return {
+    what: "diameter",
+    ...to,
+    ...(doubt !== undefined && { doubt }),
+    ...(same !== undefined && { alike: 2 * same + mended }),
+  };
+}
+
+/** A diameter that is plunged to by the dial alone, from where the outside was touched. */
+function plungedSize(to: Wanted, zero: Zero | undefined): PlannedSize {
+  const moved = zero && atMost(zero.wheel, (zero.at - to.aim) / 2);
+  const same = zero && alike(zero.wheel);
+  return {
+    what: "diameter",
+    ...to,
+    ...(moved !== undefined && { doubt: 2 * (TOUCHED + moved) }),
+    ...(same !== undefined && { alike: 2 * same }),
+  };
+}
+
+/** A length by a dial from a touched face. */
+export function lengthSize(
+  aim: number,
+  zero: Zero | undefined,
+  at: number,
+  what: "length" | "depth" = "length",
+): PlannedSize {
+  const moved = zero && atMost(zero.wheel, at - zero.at);
+  const same = zero && alike(zero.wheel);
+  return {
+    ...{ what, aim },
+    ...(moved !== undefined && { doubt: TOUCHED + moved }),
+    ...(same !== undefined && { alike: same }),
+  };
+}
+
+/** From which side every reading is come to. */
+function comeToWords(wheel: HandwheelFinding | undefined, sense: string): string[] {
+  const turn = wheel?.feed?.lostMotion?.turn;
+  const lost =
+    turn === undefined || turn <= 0
+      ? " (the lost motion was not measured)"
+      : ` (the lost motion is ${turn.toFixed(2)} of a turn${turn > 0.4 ? ": too much, go back a whole one" : ""})`;
+  return [`Come to every reading ${sense}; if you overshoot, go back half a turn${lost} and come again.`];
+}
+
+const shoulderWords = (verb: string): string[] =>
+  verb === "shoulder" ? ["The tool's edge lies square to the axis, so that the shoulder comes out square."] : [];
+
+const finishWords = (bore: boolean, cone: boolean): string[] => [
+  ...(cone ? ["The first cuts take only what a drill left narrower further in."] : []),
+  ...(bore ? ["Outward the dial runs backwards: count turns and divisions against its numbers."] : []),
+];
+
+/** How far a blade goes on into a hole, mm on the radius. */
+const OVERRUN = 0.5;
+
+export function parted(making: Making<Extract<JobStep, { do: "part" }>>): Step {
+  const { stage, step, wheels, job, show } = making;
+  const { before } = stage;
+  const [from, to] = [step.length, step.length + step.blade];
+  const tool = `blade ${show(step.blade)} wide`;
+  const bench = benchFor(making, tool);
+  const diameter = outsideOver(before, from, to);
+  const across = zeroOr(bench.across, wheels.across && { wheel: wheels.across, of: "diameter", at: diameter });
+  const along = zeroOr(bench.along, endZero(making));
+  const { fed, chips } = fedStep(making, { operation: "parting", diameter, fed: "parting" }, wheels.across);
+  const hole = openOver(before, from, to);
+  // A little into the hole, or a skin is left.
+  const inTo = Math.max(0, hole - 2 * OVERRUN);
+  const through = across.zero && readingAt(across.zero.wheel, (across.zero.at - inTo) / 2);
+  return {
+    made: {
+      ...begun(`part off ${show(step.length)} long`, tool),
+      ...fed,
+      zeros: [...across.touched, ...along.touched],
+      places: [
+        ...placeAlong(along.zero, "plunge", to),
+        ...(across.zero && through
+          ? [{ what: "depth" as const, wheel: across.zero.wheel, at: inTo, reading: through }]
+          : []),
+      ],
+      sizes: [lengthSize(step.length, along.zero, to)],
+      notes: [
+        `At ${show(diameter)} diameter. Close to the chuck, slides locked, steady hand. Never catch the part by hand.${wetWords(job)}`,
+        ...chips,
+      ],
+      stroke: (diameter - hole) / 2,
+    },
+    bench: kept(bench, across.zero, along.zero),
+  };
+}
+
+export function grooved(making: Making<Extract<JobStep, { do: "groove" }>>): Step {
+  const { stage, step, wheels, job, show } = making;
+  const tool = `blade ${show(step.blade)} wide`;
+  const bench = benchFor(making, tool);
+  const begins = outsideOver(stage.before, step.at, step.at + step.width);
+  const across = zeroOr(bench.across, wheels.across && { wheel: wheels.across, of: "diameter", at: begins });
+  const along = zeroOr(bench.along, endZero(making));
+  const { fed, chips } = fedStep(making, { operation: "parting", diameter: begins, fed: "parting" }, wheels.across);
+  const plunges = Math.max(1, Math.ceil(step.width / step.blade - 1e-9));
+  const stepBy = plunges === 1 ? 0 : (step.width - step.blade) / (plunges - 1);
+  const bottom = across.zero && readingAt(across.zero.wheel, (across.zero.at - step.to.aim) / 2);
+  return {
+    made: {
+      ...begun(
+        `groove ${show(step.width)} wide to ${wantedWords(step.to, show)}, from ${show(step.at)} to ${show(step.at + step.width)}`,
+        tool,
+      ),
+      ...fed,
+      zeros: [...across.touched, ...along.touched],
+      places: [
+        ...Array.from({ length: plunges }, (_, index) =>
+          placeAlong(along.zero, "plunge", step.at + step.blade + index * stepBy),
+        ).flat(),
+        ...(across.zero && bottom
+          ? [{ what: "depth" as const, wheel: across.zero.wheel, at: step.to.aim, reading: bottom }]
+          : []),
+      ],
+      sizes: [plungedSize(step.to, across.zero)],
+      notes: [`Feed straight in, steadily, to the reading; do not dwell.${wetWords(job)}`, ...chips],
+      stroke: ((begins - step.to.aim) / 2) * plunges,
+    },
+    bench: kept(bench, across.zero, along.zero),
+  };
+}
+
+/** A larger countersink than this, mm, is not at hand, and grabs. Common practice. */
+const LARGEST_COUNTERSINK = 13;
+
+/** A broken edge wider than this, mm, is cut in several goes: the whole slant is in the metal at once. Common practice. */
+const WIDE_EDGE = 0.5;
+
+export function chamfered(making: Making<Extract<JobStep, { do: "chamfer" }>>): Step {
+  const { stage, step, wheels, show } = making;
+  const { from, to } = stage.shaping;
+  const inside = step.side === "bore";
+  const diameter = inside ? boreOver(stage.after, from, to) : outsideOver(stage.before, from, to);
+  const bore = inside && diameter <= Math.min(LARGEST_COUNTERSINK, largestDrill(making.findings.machine.limits));
+  const tool = bore ? "countersink, 90°" : inside ? "boring tool, its edge at 45°" : "45° tool";
+  const wheel = bore ? wheels.barrel : wheels.along;
+  // So small an edge is cut like any other turning; the whole width of a forming tool is not in it.
+  const { fed, chips } = fedStep(making, { operation: bore ? "countersinking" : "turning", diameter }, wheel);
+  const sense = to > step.at + 1e-9 ? 1 : -1;
+  const zero: Zero | undefined = wheel && { wheel, of: "corner", at: step.at };
+  const goes = Math.max(1, Math.ceil(step.size / WIDE_EDGE - 1e-9));
+  const edge = step.at === 0 ? "the end" : `the edge at ${show(step.at)}`;
+  return {
+    made: {
+      ...begun(`chamfer ${show(step.size)} at 45°, ${edge}${inside ? ", in the bore" : ""}`, tool),
+      ...fed,
+      zeros: zero ? [zero] : [],
+      places: Array.from({ length: goes }, (_, go) =>
+        placeAlong(zero, "stop", step.at + (sense * step.size * (go + 1)) / goes),
+      ).flat(),
+      notes: [
+        bore
+          ? "Touch the edge of the hole all round, then go on by the reading; slowly, it chatters otherwise."
+          : `Touch the edge with the middle of the slanting side, then go on ${sense > 0 ? "towards the chuck" : "away from the chuck"} by the reading.`,
+        ...chips,
+      ],
+      stroke: step.size,
+    },
+    // A countersink in the tailstock leaves what stands in the post alone.
+    bench: bore ? making.bench : { tool },
+  };
+}
+
+/** A knurl of a pitch stands about half of it above the diameter that it was rolled on, on diameter. Common practice. */
+export const knurlRise = (pitch: number): number => pitch / 2;
+
+export function knurled(making: Making<Extract<JobStep, { do: "knurl" }>>): Step {
+  const { stage, step, wheels, show } = making;
+  const tool = step.pinched ? "knurling tool that pinches the work" : "knurling tool";
+  const bench = benchFor(making, tool);
+  const diameter = outsideOver(stage.before, step.at, step.at + step.length);
+  const { fed, chips } = fedStep(making, { operation: "knurling", diameter }, wheels.along);
+  const along = zeroOr(bench.along, endZero(making));
+  return {
+    made: {
+      ...begun(`knurl ${show(step.pitch)}, ${spanWords(step, show)}${step.at > 0 ? "" : " long"}`, tool),
+      ...fed,
+      zeros: along.touched,
+      places: [
+        ...(step.wheel !== undefined && step.wheel < step.length
+          ? placeAlong(along.zero, "begin", step.at + step.wheel)
+          : []),
+        ...placeAlong(along.zero, "stop", step.at + step.length),
+      ],
+      notes: [
+        `All places are those of the wheel's edge towards the chuck: touch the face with that edge.${step.wheel === undefined ? ` Begin where its other edge stands at ${show(step.at)}: mark that place first (width: of the wheel in the job file gives a reading for it).` : ""}`,
+        `It raises the diameter by about ${show(knurlRise(step.pitch))} (common practice): prove the pattern on one turn of the work by hand before you start the motor.`,
+        "Oil, slow, one firm setting; brush chips off only with the machine stopped.",
+        ...chips,
+      ],
+      stroke: step.length,
+    },
+    bench: kept(bench, undefined, along.zero),
+  };
+}

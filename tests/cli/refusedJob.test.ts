@@ -1,0 +1,61 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, test } from "vitest";
+import { file, folder, witnessmark } from "../support/command.js";
+import { readPdf } from "../support/readPdf.js";
+
+const demo = "templates/machines/boathouse.yaml";
+const intoTheJaws =
+  "name: Pin\nmaterial: brass\nbar: { diameter: 16, out: 40 }\nsteps:\n  - { do: face, depth: 0.5 }\n  - { do: turn, to: 14, length: 39 }\n";
+
+describe("a job that runs the tool into the jaws", () => {
+  test("check tells it with its place and remedy, and exits with 1", async () => {
+    const job = file(intoTheJaws, "pin.yaml");
+    const { code, err, out } = await witnessmark("check", demo, "--job", job, "--out", folder());
+    expect(code).toBe(1);
+    expect(err).toContain(`${job}:6:5: refused: step 2, turn: reaches 39 mm along the work`);
+    expect(err).toContain("let 1.5 mm more stand out, or shorten the step");
+    expect(out).toContain("no plan is printed until that is mended");
+  });
+
+  test("print makes nothing of it", async () => {
+    const out = folder();
+    const { code, err } = await witnessmark("print", demo, "--job", file(intoTheJaws, "pin.yaml"), "--out", out);
+    expect(code).toBe(1);
+    expect(err).toContain("--anyway");
+    expect(readdirSync(out)).toEqual([]);
+  });
+
+  test("--anyway makes it, and every page says so", async () => {
+    const out = folder();
+    const job = file(intoTheJaws, "pin.yaml");
+    const { code } = await witnessmark("print", demo, "--job", job, "--sheet", "plan", "--anyway", "--out", out);
+    expect(code).toBe(0);
+    const { pages } = await readPdf(readFileSync(join(out, "boathouse-plan-pin.pdf")));
+    expect(pages.length).toBeGreaterThan(1);
+    for (const { texts } of pages)
+      expect(texts.map(({ text }) => text).join(" ")).toContain("This job is refused and was printed all the same");
+  });
+});
+
+test("check --json holds what stands against each job, and the faults of a job file", async () => {
+  const job = file(intoTheJaws, "pin.yaml");
+  const bad = file("name: Pin\nmaterial: brass\nsteps: [{ do: fase }]\n", "bad.yaml");
+  const { code, out } = await witnessmark("check", demo, "--job", job, "--job", bad, "--json", "--out", folder());
+  expect(code).toBe(1);
+  const { jobs } = JSON.parse(out) as { jobs: { refused: boolean; findings: Record<string, unknown>[] }[] };
+  expect(jobs.map(({ refused }) => refused)).toEqual([true, true]);
+  expect(jobs[0]?.findings[0]).toMatchObject({ kind: "refused", step: 2, line: 6, column: 5, code: "into-the-jaws" });
+  expect(jobs[1]?.findings[0]).toMatchObject({ kind: "fault", line: 3 });
+});
+
+test("new --job writes a starter that is in order on the starter's machine, and writes over nothing", async () => {
+  const at = folder();
+  const [machine, job] = [join(at, "lathe.yaml"), join(at, "pin.yaml")];
+  expect((await witnessmark("new", machine, "--job", job)).code).toBe(0);
+  const { code, err } = await witnessmark("check", machine, "--job", job, "--out", at);
+  expect(err).not.toContain("refused");
+  expect(code).toBe(0);
+  expect((await witnessmark("new", "--job", job)).code).toBe(1);
+  expect(readdirSync(at).sort()).toEqual(["lathe.yaml", "pin.yaml"]);
+});

@@ -1,0 +1,205 @@
+import { describe, expect, test } from "vitest";
+import { planOf } from "../../../src/plan/plan.js";
+import { jobOf, lathe, planFor, type Row, verdicts } from "../../support/job.js";
+import { findingsOf } from "../../support/sheets.js";
+import { judged } from "./judged.js";
+
+const drilled = (diameter: number, depth: number) => [
+  "do: centre drill",
+  `do: drill, diameter: ${diameter}, depth: ${depth}`,
+];
+const coarse = (slide: string) =>
+  findingsOf(`name: L
+limits: { chuck: 2000 rpm }
+drive: { motor: { speed: 1425 rpm }, stages: [{ name: b, steps: [{ driver: 20, driven: 200 }] }] }
+handwheels:
+  - ${slide}
+  - { name: Carriage, feed: 18 mm }
+`);
+
+describe("how far the slides go", () => {
+  const long = "bar: { diameter: 40, out: 130 }";
+  test.each<Row>([
+    {
+      name: "a drill deeper than the barrel travels: it can be moved up",
+      steps: drilled(5, 45.1),
+      found: ["take care: beyond-travel at 2"],
+      says: /needs 45\.1 mm of the Tailstock barrel, which travels 45 mm; draw it back half way/,
+    },
+    { name: "a drill as deep as the barrel travels", steps: drilled(5, 45) },
+    {
+      name: "longer than the carriage travels, as its dial can be set",
+      head: long,
+      steps: ["do: turn, to: 39, length: 121"],
+      found: ["refused: beyond-travel at 1"],
+      says: /needs 121(\.\d+)? mm of the Carriage, which travels 120 mm/,
+    },
+    { name: "as long as the carriage travels", head: long, steps: ["do: turn, to: 39, length: 119"] },
+    {
+      name: "a slope longer than the top slide travels",
+      head: long,
+      steps: ["do: taper, large: 40, small: 38, length: 50.1"],
+      found: ["refused: beyond-travel at 1"],
+      says: /of the Top slide, which travels 50 mm/,
+    },
+    { name: "a slope just short enough", head: long, steps: ["do: taper, large: 40, small: 38, length: 49.9"] },
+    {
+      name: "in inches",
+      on: lathe("", { units: "in" }),
+      head: "units: in\nbar: { diameter: 5/8, out: 1-1/2 }",
+      steps: ["do: centre drill", "do: drill, diameter: 1/4, depth: 1.8"],
+      found: ["take care: beyond-travel at 2"],
+      says: /needs 1\.8 in of the Tailstock barrel, which travels 1\.772 in/,
+    },
+  ])("$name", judged);
+});
+
+describe("what sets the depth", () => {
+  test.each<Row>([
+    {
+      name: "no wheel goes across: told once",
+      on: coarse("{ name: Tailstock barrel, feed: 2 mm }"),
+      steps: ["do: turn, to: 15, length: 10", "do: turn, to: 14, length: 5"],
+      found: ["take care: no-wheel at 1"],
+      says: /no handwheel with a feed sets this depth.*moves: across/,
+    },
+    { name: "one does", on: coarse("{ name: Cross slide, feed: 2 mm }"), steps: ["do: turn, to: 15, length: 10"] },
+    {
+      name: "more cuts than anyone takes",
+      steps: ["do: turn, to: 6, length: 10, cut: 0.02, finish: 0.02"],
+      found: ["refused: too-many-cuts at 1"],
+      says: /more than 200 cuts of 0\.02 mm; raise cut:/,
+    },
+    { name: "many, but fewer", steps: ["do: turn, to: 10, length: 10, cut: 0.05, finish: 0.02"] },
+    {
+      name: "a tolerance finer than the slide holds: 4 tenths of a division",
+      steps: ["do: turn, to: 15, length: 10, tolerance: 0.0039"],
+      found: ["take care: finer-than-the-slide at 1"],
+      says: /a tolerance of 0\.0039 mm from end to end is finer than this slide holds, about 0\.004 mm; finish by hand/,
+    },
+    { name: "a tolerance that it holds", steps: ["do: turn, to: 15, length: 10, tolerance: 0.004"] },
+  ])("$name", judged);
+});
+
+describe("what the machine bears", () => {
+  const knurl = "do: knurl, at: 0, length: 6, pitch: 0.8";
+  const headstock = "do: taper, large: 16, small: 15, length: 10, by: headstock";
+  test.each<Row>([
+    {
+      name: "a drill larger than it drives",
+      on: limited(10),
+      steps: drilled(10.1, 20),
+      found: ["refused: beyond-the-limit at 2"],
+      says: /10\.1 mm is larger than the machine drives: limits: drill: 10 mm; do not run it/,
+    },
+    { name: "a drill as large as it drives", on: limited(10), steps: drilled(10, 20) },
+    {
+      name: "a knurl that presses from one side on a light machine",
+      steps: [knurl],
+      found: ["refused: side-load at 1"],
+      says: /presses harder than a light machine's slides and bearings bear; use one that pinches/,
+    },
+    { name: "a knurl that pinches", steps: [`${knurl}, pinched: true`] },
+    { name: "a knurl that presses, on a firm machine", on: lathe("work: { firmness: firm }"), steps: [knurl] },
+    {
+      name: "a headstock that does not swivel",
+      steps: [headstock],
+      found: ["refused: no-swivel at 1"],
+      says: /the machine's file knows of none that swivels; take by: top slide/,
+    },
+    {
+      name: "a headstock that does",
+      on: lathe("angleScales: [{ name: H, part: headstock, radius: 60 }]"),
+      steps: [headstock],
+    },
+    {
+      name: "a wide blade",
+      steps: ["do: part, length: 30, blade: 3.1"],
+      found: ["take care: wide-blade at 1"],
+      says: /a blade of 3\.1 mm is wide for this machine \(about 3 mm at most, common practice\): it chatters and digs in/,
+    },
+    { name: "a blade just narrow enough", steps: ["do: part, length: 30, blade: 3"] },
+    {
+      name: "a wide blade for a groove",
+      steps: ["do: groove, at: 20, width: 4, to: 12, blade: 3.1"],
+      found: ["take care: wide-blade at 1"],
+    },
+    { name: "on a firm machine", on: lathe("work: { firmness: firm }"), steps: ["do: part, length: 30, blade: 6"] },
+  ])("$name", judged);
+
+  function limited(drill: number) {
+    const findings = lathe();
+    return {
+      ...findings,
+      machine: { ...findings.machine, limits: { ...findings.machine.limits, largestDrill: drill } },
+    };
+  }
+});
+
+describe("speeds", () => {
+  const slide = "handwheels: [{ name: Cross slide, feed: 2 mm }, { name: Carriage, feed: 18 mm }]";
+  const driven = (driver: number, limits: string) =>
+    findingsOf(
+      `name: L\nlimits: { ${limits} }\ndrive: { motor: { speed: 1425 rpm }, stages: [{ name: b, steps: [{ driver: ${driver}, driven: 100 }] }] }\n${slide}\n`,
+    );
+  test.each<Row>([
+    {
+      name: "no drive: told once",
+      on: findingsOf(`name: L\nlimits: { chuck: 2000 rpm }\n${slide}\n`),
+      steps: ["do: turn, to: 15, length: 10", "do: turn, to: 14, length: 5"],
+      found: ["take care: no-drive at 1"],
+      says: /every speed is yours to choose; begin at the slowest/,
+    },
+    {
+      name: "even the slowest is too fast",
+      on: driven(100, "chuck: 4000 rpm"),
+      head: "bar: { diameter: 60, out: 40 }",
+      steps: ["do: turn, to: 59, length: 10"],
+      found: ["refused: too-fast at 1"],
+      says: /even the slowest position, 1425 rpm, is too fast: 60 mm wants no more than \d+ rpm; do not run it/,
+    },
+    {
+      name: "the slowest is slow enough",
+      on: driven(10, "chuck: 4000 rpm"),
+      head: "bar: { diameter: 60, out: 40 }",
+      steps: ["do: turn, to: 59, length: 10"],
+    },
+    {
+      name: "all lie beyond the chuck's limit",
+      on: driven(100, "chuck: 1000 rpm"),
+      steps: ["do: turn, to: 6, length: 10", "do: turn, to: 5, length: 10"],
+      head: "bar: { diameter: 7, out: 20 }",
+      found: ["refused: too-fast at 1", "refused: too-fast at 2"],
+      says: /every position that is slow enough for 7 mm \(\d+ rpm\) may run beyond the chuck's limit of 1000 rpm/,
+    },
+  ])("$name", judged);
+
+  test("no cutting speed is known: each step says which one to give", () => {
+    const job = jobOf(["do: face, depth: 0.5", "do: turn, to: 15, length: 10"], undefined, "zirconium");
+    const plan = planOf(job, lathe());
+    expect(
+      plan.findings.filter(({ code }) => code === "no-speed").map(({ what, remedy }) => `${what}; ${remedy}`),
+    ).toEqual([
+      expect.stringMatching(/no cutting speed is known for zirconium .*cuttingSpeeds: … \} for face/),
+      expect.stringMatching(/for turn/),
+    ]);
+  });
+
+  test("a hand that cannot feed magnesium so coarsely does not run it", () => {
+    const fine = findingsOf(
+      `name: L\nlimits: { chuck: 3000 rpm }\ndrive: { motor: { speed: 1425 rpm }, stages: [{ name: b, steps: [{ driver: 100, driven: 100 }] }] }\nhandwheels: [{ name: Cross slide, feed: 2 mm }, { name: Carriage, feed: 0.5 mm }]\n`,
+    );
+    const plan = planOf(jobOf(["do: turn, to: 15, length: 10"], undefined, "magnesium"), fine);
+    expect(verdicts(plan)).toEqual(["refused: too-fine at 1"]);
+  });
+
+  test("a chuck without a limit is told of the machine, not of a step", () => {
+    const bare = findingsOf(
+      `name: L\ndrive: { motor: { speed: 1425 rpm }, stages: [{ name: b, steps: [{ driver: 20, driven: 200 }] }] }\n${slide}\n`,
+    );
+    const plan = planFor(["do: turn, to: 15, length: 10"], undefined, bare);
+    expect(plan.findings).toEqual([]);
+    expect(plan.remarks.join(" ")).toContain("how fast the chuck may run");
+    expect(planFor(["do: turn, to: 15, length: 10"]).remarks).toEqual([]);
+  });
+});
