@@ -1,6 +1,6 @@
 import type { Findings } from "../findings/findings.js";
 import { usesOf } from "../findings/uses.js";
-import { isHoleStep, type Job } from "../job/job.js";
+import { isHoleStep, type Job, type Place } from "../job/job.js";
 import { type JobReading, readJob } from "../job/read.js";
 import type { Problem } from "../machine/problem.js";
 import type { Finding } from "../plan/finding.js";
@@ -55,8 +55,12 @@ export function judged(filed: FiledJob, findings: Findings, io: Io): JudgedJob {
   return { ...filed, plan, refused: isRefused(plan) };
 }
 
+/** Where a step stands in its file; what is about the whole job stands at its beginning. */
+const spotOf = ({ stepsAt }: Job, step: number | undefined): Place =>
+  (step === undefined ? undefined : stepsAt?.[step]) ?? { line: 1, column: 1 };
+
 const placeOf = ({ job, file }: FiledJob, step: number | undefined): string => {
-  const { line, column } = (step === undefined ? undefined : job.stepsAt?.[step]) ?? { line: 1, column: 1 };
+  const { line, column } = spotOf(job, step);
   return `${file}:${line}:${column}`;
 };
 
@@ -101,7 +105,7 @@ export const jobSummary = ({ job, plan, refused, file }: JudgedJob) => ({
   beltChanges: plan.beltChanges,
   minutes: plan.minutes[job.batch].batch,
   findings: plan.findings.map(({ kind, step, code, what, remedy }) => {
-    const { line, column } = (step === undefined ? undefined : job.stepsAt?.[step]) ?? { line: 1, column: 1 };
-    return { kind, step: step === undefined ? null : step + 1, line, column, code, message: `${what}; ${remedy}` };
+    const number = step === undefined ? null : step + 1;
+    return { kind, step: number, ...spotOf(job, step), code, message: `${what}; ${remedy}` };
   }),
 });

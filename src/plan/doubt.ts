@@ -18,13 +18,13 @@ export function atMost(wheel: HandwheelFinding, travel: number): number | undefi
   // Far beyond what was measured nothing is promised.
   if (Math.abs(travel) > farthestTold(wheel)) return undefined;
   const turns = Math.abs(travel) / feed.perTurn;
-  const ends = 2 * (tenthOfDivision(wheel) + (feed.measured?.position ?? 0));
-  return turns * feed.uncertainty + ends + boundOver(turns, feed.measured);
+  return turns * feed.uncertainty + bothEnds(wheel) + boundOver(turns, feed.measured);
 }
 
+/** What two readings and the slide at each of them stray by, added; mm of travel. */
+const bothEnds = (wheel: HandwheelFinding): number =>
+  2 * (tenthOfDivision(wheel) + (wheel.feed?.measured?.position ?? 0));
+
 /** How far two parts may differ that are cut to the same reading of a wheel that was not zeroed between, mm of travel. */
-export function alike(wheel: HandwheelFinding): number | undefined {
-  const { feed, dial } = wheel;
-  if (feed === undefined || dial === undefined) return undefined;
-  return 2 * (tenthOfDivision(wheel) + (feed.measured?.position ?? 0));
-}
+export const alike = (wheel: HandwheelFinding): number | undefined =>
+  wheel.feed === undefined || wheel.dial === undefined ? undefined : bothEnds(wheel);

@@ -71,6 +71,6 @@ function slowestInPrint(choice: SpeedChoice, { drive, machine }: Findings): Spee
   if (speed === undefined) return undefined;
   const rpm = speed.slowestRpm;
   const metresPerMinute = metresPerMinuteAt(rpm, choice.diameter);
-  const most = choice.band.rpm === undefined ? metresPerMinute <= choice.band.fastest : false;
-  return most ? { ...choice, speed, rpm, metresPerMinute, verdict: "in the band" } : undefined;
+  const inPrint = choice.band.rpm === undefined && metresPerMinute <= choice.band.fastest;
+  return inPrint ? { ...choice, speed, rpm, metresPerMinute, verdict: "in the band" } : undefined;
 }

@@ -88,6 +88,7 @@ export function holed(making: Making<Extract<JobStep, { do: "drill" | "ream" }>>
   const drills = drill
     ? drillStages(diameter, depth, openOver(stage.before, Math.max(0, from), Math.min(depth, to)), machine)
     : [];
+  const deep = depthBy(wheels.barrel, depth, from);
   const tip = drillPoint(diameter);
   return {
     made: {
@@ -96,10 +97,8 @@ export function holed(making: Making<Extract<JobStep, { do: "drill" | "ream" }>>
         drill ? (drills.length > 1 ? "twist drills" : "twist drill") : "reamer",
       ),
       ...(byHand ? { byHand } : fed),
-      ...depthBy(wheels.barrel, depth, from),
-      ...(step.wanted && {
-        sizes: [...depthBy(wheels.barrel, depth, from).sizes, { what: "diameter", ...step.wanted }],
-      }),
+      ...deep,
+      ...(step.wanted && { sizes: [...deep.sizes, { what: "diameter", ...step.wanted }] }),
       drills,
       notes: [
         ...(isDrill(machine) ? [CLAMPED] : []),

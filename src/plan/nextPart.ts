@@ -6,7 +6,7 @@ import { setsThePost } from "./toolPost.js";
 
 /** The steps, each with what the next part does to its zeros; parts then differ by the touches as well. */
 export const withNextPart = (
-  steps: readonly PlannedStep[],
+  steps: readonly Omit<PlannedStep, "anew">[],
   job: Pick<Job, "bar" | "batch" | "parts" | "spindleStop">,
 ): PlannedStep[] =>
   endsOfWork(steps).flatMap((end) => {

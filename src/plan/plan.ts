@@ -108,10 +108,10 @@ function plannedSteps(job: Job, findings: Findings, stages: readonly Stage[]): P
   const wheels = wheelsOf(findings.handwheels);
   const show = showIn(findings.machine, job);
   let bench: Bench = EMPTY_BENCH;
-  const planned = stages.map((stage, place): PlannedStep => {
+  const planned = stages.map((stage, place) => {
     const { made, bench: then } = step({ stage, step: stage.step, bench, wheels, job, findings, show });
     bench = then;
-    return { ...made, stage, number: place + 1, anew: { across: false, along: false } };
+    return { ...made, stage, number: place + 1 };
   });
   return withNextPart(planned, job);
 }

@@ -39,7 +39,7 @@ export function threaded(making: Making<Extract<JobStep, { do: "tap" | "die" }>>
     const share =
       hole > 0 ? ` The hole of ${show(hole)} leaves ${Math.round(engagementOf(thread, hole) * 100)} %.` : "";
     return [
-      `Hole for ${USUAL_ENGAGEMENT * 100} % of full depth: ${show(usual, 2)}.${share} ${deep < step.depth ? "" : ` Break its edge to ${show(thread.major, 2)} first.`}`,
+      `Hole for ${USUAL_ENGAGEMENT * 100} % of full depth: ${show(usual, 2)}.${share}${deep < step.depth ? "" : ` Break its edge to ${show(thread.major, 2)} first.`}`,
       `Go in with the taper tap, then the second; the tap's lead needs about ${show(BOTTOMING_LEAD * thread.pitch, 2)} below the thread even of a bottoming one.`,
     ];
   }

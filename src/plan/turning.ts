@@ -165,35 +165,29 @@ function depthsOf({ step, job }: Making<ReduceStep | Extract<JobStep, { do: "tap
   return { from, to, cut: step.cut, finish: lastCut(step.finish, job), spring: mayScrape(job) };
 }
 
-/** A size reached by measuring before the last cut: the gauge, then both readings and the slide over what was left. */
-function diameterSize(to: Wanted, { wheels, findings }: Making, list: readonly SizedPass[]): PlannedSize {
-  const { across } = wheels;
+/** A size reached by measuring before the last cut: the gauge, then both readings and the slide over what was left. Where nothing is
+ *  left to measure, as one that is fed in to at once. */
+function diameterSize(to: Wanted, { wheels: { across }, findings }: Making, list: readonly SizedPass[]): PlannedSize {
   const last = list.findLast(({ kind }) => kind === "finish");
-  const measured = list.some(({ kind }) => kind === "rough") && last !== undefined;
-  const over = across && last && atMost(across, last.depth);
-  const whole = across && last && atMost(across, last.travel);
-  const doubt = measured
-    ? over === undefined
-      ? undefined
-      : MEASURED[findings.machine.units] + 2 * over
-    : whole === undefined
-      ? undefined
-      : 2 * (TOUCHED + whole);
+  if (last === undefined || list.every(({ kind }) => kind !== "rough")) {
+    const size = dialSize(to, across, last?.travel);
+    // What the first part had by the touch alone, the next ones have by a zero that was mended since.
+    return size.alike === undefined ? size : { ...size, alike: size.alike + 2 * TOUCHED };
+  }
+  const over = across && atMost(across, last.depth);
   const same = across && alike(across);
-  // What the first part had by the touch alone, the next ones have by a zero that was mended since.
-  const mended = measured ? 0 : 2 * TOUCHED;
   return {
     what: "diameter",
     ...to,
-    ...(doubt !== undefined && { doubt }),
-    ...(same !== undefined && { alike: 2 * same + mended }),
+    ...(over !== undefined && { doubt: MEASURED[findings.machine.units] + 2 * over }),
+    ...(same !== undefined && { alike: 2 * same }),
   };
 }
 
-/** A diameter that is plunged to by the dial alone, from where the outside was touched. */
-function plungedSize(to: Wanted, zero: Zero | undefined): PlannedSize {
-  const moved = zero && atMost(zero.wheel, (zero.at - to.aim) / 2);
-  const same = zero && alike(zero.wheel);
+/** A diameter that is gone to by the dial alone, so much travel from where the outside was touched. */
+function dialSize(to: Wanted, wheel: HandwheelFinding | undefined, travel: number | undefined): PlannedSize {
+  const moved = wheel && travel !== undefined ? atMost(wheel, travel) : undefined;
+  const same = wheel && alike(wheel);
   return {
     what: "diameter",
     ...to,
@@ -203,16 +197,11 @@ function plungedSize(to: Wanted, zero: Zero | undefined): PlannedSize {
 }
 
 /** A length by a dial from a touched face. */
-export function lengthSize(
-  aim: number,
-  zero: Zero | undefined,
-  at: number,
-  what: "length" | "depth" = "length",
-): PlannedSize {
+function lengthSize(aim: number, zero: Zero | undefined, at: number): PlannedSize {
   const moved = zero && atMost(zero.wheel, at - zero.at);
   const same = zero && alike(zero.wheel);
   return {
-    ...{ what, aim },
+    ...{ what: "length", aim },
     ...(moved !== undefined && { doubt: TOUCHED + moved }),
     ...(same !== undefined && { alike: same }),
   };
@@ -302,7 +291,7 @@ export function grooved(making: Making<Extract<JobStep, { do: "groove" }>>): Ste
           ? [{ what: "depth" as const, wheel: across.zero.wheel, at: step.to.aim, reading: bottom }]
           : []),
       ],
-      sizes: [plungedSize(step.to, across.zero)],
+      sizes: [dialSize(step.to, across.zero?.wheel, across.zero && (across.zero.at - step.to.aim) / 2)],
       notes: [`Feed straight in, steadily, to the reading; do not dwell.${wetWords(job)}`, ...chips],
       stroke: ((begins - step.to.aim) / 2) * plunges,
     },
@@ -352,7 +341,7 @@ export function chamfered(making: Making<Extract<JobStep, { do: "chamfer" }>>): 
 }
 
 /** A knurl of a pitch stands about half of it above the diameter that it was rolled on, on diameter. Common practice. */
-export const knurlRise = (pitch: number): number => pitch / 2;
+const knurlRise = (pitch: number): number => pitch / 2;
 
 export function knurled(making: Making<Extract<JobStep, { do: "knurl" }>>): Step {
   const { stage, step, wheels, show } = making;

@@ -55,7 +55,7 @@ export function partOf(stages: readonly Stage[], words: Words): Part {
   const stock = workIn(frameOf(0), first.before);
   const block = isBlock(stock);
   const whole = walled(workIn(frameOf(stages.length - 1), last.after));
-  const finished = block ? shownBlock(whole) : { ...whole, surfaces: surviving(stages, frames, whole) };
+  const finished = block ? shownBlock(whole) : whole;
   const bounded = !block && (last.step.do === "part" || !last.openEnded);
   const made = stages.flatMap((stage, index) => featureOf(stage, index, frameOf(index), finished, bounded, words));
   return {
@@ -74,39 +74,6 @@ export function shownBlock(work: Workpiece): Workpiece {
   const deepest = Math.max(from + 1, ...work.bore.map(({ to }) => to));
   const widest = Math.max(1, greatest(work.bore, from, deepest));
   return { ...work, outside: [cylinder(from, from + (deepest - from) * 1.25, widest * 3)] };
-}
-
-/** Threads and knurls whose surface is still there. */
-function surviving(stages: readonly Stage[], frames: readonly Frame[], whole: Workpiece): Workpiece["surfaces"] {
-  const pieced = stages.flatMap(({ step, after, holding }, index) => {
-    if (step.do !== "tap" && step.do !== "die" && step.do !== "knurl") return [];
-    const frame = frames[index];
-    const own = after.surfaces.at(-1);
-    if (frame === undefined || own === undefined || holding === undefined) return [];
-    const then = workIn(frame, { ...after, surfaces: [own] });
-    const surface = then.surfaces[0];
-    if (surface === undefined) return [];
-    const [was, is] = own.side === "inside" ? [then.bore, whole.bore] : [then.outside, whole.outside];
-    return pieces(surface.from, surface.to, [was, is]).flatMap(({ from, to }) => {
-      const middle = (from + to) / 2;
-      const there = diameterAt(is, middle);
-      const gone = endsOf(whole).from > middle || endsOf(whole).to < middle;
-      return gone || there === 0 || Math.abs(there - diameterAt(was, middle)) > NEAR ? [] : [{ ...surface, from, to }];
-    });
-  });
-  return asOne(pieced);
-}
-
-/** Pieces of one surface that go on in one line. */
-function asOne(surfaces: Workpiece["surfaces"]): Workpiece["surfaces"] {
-  const result: Workpiece["surfaces"][number][] = [];
-  for (const next of surfaces) {
-    const before = result.at(-1);
-    const goesOn = before?.name === next.name && before.side === next.side && Math.abs(before.to - next.from) < NEAR;
-    if (goesOn && before) result[result.length - 1] = { ...before, to: next.to };
-    else result.push(next);
-  }
-  return result;
 }
 
 type Piece = { readonly from: number; readonly to: number };
