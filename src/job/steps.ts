@@ -252,6 +252,13 @@ function withLimits(
       kind === "hole" ? "a hole's letter is a capital: H7" : "an outside's letter is a small one: h7",
     );
   if (found === undefined) return { aim: size };
+  if (fit !== undefined && 2 * Math.max(Math.abs(found.upper), Math.abs(found.lower)) >= size)
+    error(
+      path,
+      "bad-value",
+      `${fit} at ${said(size)} may differ by half its size or more`,
+      "mind the unit and the decimal point, or give the smallest and the largest that will do",
+    );
   const [least, most] = [size + found.lower, size + found.upper];
   return { aim: (least + most) / 2, least, most, ...(text !== undefined && { words: text }) };
 }

@@ -21,7 +21,8 @@ export function slenderness(work: Workpiece, { held, jaws }: Pick<Holding, "held
   const free = between(work.outside, Number.NEGATIVE_INFINITY, jaws);
   const [from, to] = [free[0]?.from ?? 0, free.at(-1)?.to ?? 0];
   const length = to - from;
-  if (length <= 0) return { ratio: 0, length: 0, thinnest: 0, thickest: 0 };
+  const diameters = free.flatMap(({ start, end }) => [start, end]).filter((diameter) => diameter > 0);
+  if (length <= 0 || diameters.length === 0) return { ratio: 0, length: 0, thinnest: 0, thickest: 0 };
   const alone = held === "chuck";
   let sum = 0;
   for (let step = 0; step < STEPS; step++) {
@@ -31,7 +32,6 @@ export function slenderness(work: Workpiece, { held, jaws }: Pick<Holding, "held
     sum += (lever ** 2 / stiff) * (length / STEPS);
   }
   const even = length ** 3 / (alone ? 3 : 48);
-  const diameters = free.flatMap(({ start, end }) => [start, end]).filter((diameter) => diameter > 0);
   return {
     ratio: length / (even / sum) ** 0.25,
     length,

@@ -95,7 +95,7 @@ test("whatever steps a job has, its plan is made and drawn without a fault, and 
           if (mark.kind === "text") expect(mark.text).not.toMatch(/NaN|undefined|Infinity|\[object/);
         });
     }),
-    { numRuns: 120 },
+    { numRuns: Number(process.env.RUNS ?? 120) },
   );
   expect(made).toBeGreaterThan(60);
 });
