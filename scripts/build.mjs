@@ -23,13 +23,13 @@ for (const [weight, bytes] of Object.entries(readFonts())) await writeFile(`dist
 for (const [weight, file] of Object.entries(fontFiles)) await copyFile(file, `dist/fonts/${weight}.woff`);
 await copyFile(`${fontPackage}/LICENSE`, "dist/fonts/LICENSE");
 
-const { engines } = JSON.parse(await readFile("package.json", "utf8"));
+const { engines, optionalDependencies } = JSON.parse(await readFile("package.json", "utf8"));
 const [, needed] = /^>=(\d+\.\d+)$/.exec(engines.node);
 
 // Two scripts, each a function of require, its own address and its module: late imports stay unevaluated until asked for.
 const bundles = {
   main: { entryPoints: ["src/cli/main.ts"], external: ["./commands.js"] },
-  commands: { entryPoints: ["src/cli/commands.ts"] },
+  commands: { entryPoints: ["src/cli/commands.ts"], external: Object.keys(optionalDependencies) },
 };
 const metafiles = [];
 for (const [name, options] of Object.entries(bundles)) {

@@ -4,6 +4,7 @@ import { describe, expect, test } from "vitest";
 
 /** The folders of src/ in the order of the flow (read, compute, arrange, render): each may import only from those before it. */
 const flow = [
+  "words",
   "quantity",
   "taper",
   "machine",

@@ -1,12 +1,13 @@
 import type { Findings } from "../findings/findings.js";
-import { angleScales } from "./dial/angleScales.js";
 import { dialChoices } from "./dial/dialChoices.js";
-import { dialPieces } from "./dial/dialPieces.js";
+import { angleScales, dialPieces, linearScales, piecesToCut } from "./dial/dialPieces.js";
 import { engraving } from "./dial/engraving.js";
-import { linearScales } from "./dial/linearScales.js";
 import { ringCutting } from "./dial/ringCutting.js";
 import { startReadingTables } from "./dial/startReadings.js";
 import { verniers } from "./dial/verniers.js";
+import { allCautions } from "./front/allCautions.js";
+import { speedList } from "./front/speedList.js";
+import { wheelList } from "./front/wheelList.js";
 import { driveForm } from "./measuring/driveForm.js";
 import { measuredFooting, measuredReport } from "./measuring/measuredReport.js";
 import { handwheelForm } from "./measuring/measuringForm.js";
@@ -15,19 +16,22 @@ import { naming } from "./shared/block.js";
 import { cautionLines } from "./shared/cautions.js";
 import { wordLines } from "./shared/wordLines.js";
 import { beltTable } from "./speeds/beltTable.js";
+import { drillBars } from "./speeds/drillBars.js";
 import { driveNotes } from "./speeds/driveNotes.js";
-import { positionTiles } from "./speeds/positions.js";
+import { positionTable } from "./speeds/positions.js";
 import { speedDiagram } from "./speeds/speedDiagram.js";
 import { speedTable } from "./speeds/speedTable.js";
 import { speedTree } from "./speeds/speedTree.js";
 import { studentExercises, studentSide } from "./student/sides.js";
 import { angleGauges } from "./work/angleGauges.js";
 import { drillDepth } from "./work/drillDepth.js";
+import { gaugeBlocks } from "./work/gaugeBlocks.js";
 import { handFeedTables, publishedFeedLines } from "./work/handFeedTables.js";
 import { planBatch } from "./work/planBatch.js";
 import { planHead } from "./work/planHead.js";
 import { planSteps } from "./work/planSteps.js";
-import { gaugeBlocks, spindleStop, stopSettings } from "./work/stopSettings.js";
+import { spindleStop } from "./work/spindleStop.js";
+import { stopSettings } from "./work/stopSettings.js";
 import { taperSwing } from "./work/taperSwing.js";
 import { taperTable } from "./work/taperTable.js";
 import { threadTable } from "./work/threadTable.js";
@@ -37,17 +41,21 @@ const jobMaterial = ({ job }: Findings): readonly string[] => (job === undefined
 
 /** Every block that a sheet template may name. */
 export const blocks = {
-  positions: positionTiles,
+  positions: naming(positionTable),
   "speed table": naming(speedTable),
   "speed diagram": naming(speedDiagram),
   "speed tree": speedTree,
   belts: beltTable,
   "hand feed": naming(handFeedTables),
   "published feeds": naming(publishedFeedLines),
+  "drill bars": naming(drillBars),
   "drill depth": naming(drillDepth),
   words: wordLines,
   "drive notes": driveNotes,
   cautions: cautionLines,
+  "all cautions": allCautions,
+  "speed list": speedList,
+  "handwheel list": wheelList,
   "turn tables": turnTables,
   "handwheel form": handwheelForm,
   "drive form": driveForm,
@@ -66,6 +74,7 @@ export const blocks = {
   "taper table": taperTable,
   "taper swing": taperSwing,
   "angle gauges": angleGauges,
+  pieces: piecesToCut,
   "dial pieces": dialPieces,
   "dial choices": dialChoices,
   verniers,

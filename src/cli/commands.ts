@@ -1,5 +1,6 @@
 import { type Io, told } from "./io.js";
 import type { PrintArgs } from "./print.js";
+import type { SheetsArgs } from "./sheets.js";
 import type { VerifyArgs } from "./verify.js";
 
 /** What stands behind the command line: a bundle of its own, which is loaded when a command line has been understood, so that
@@ -22,6 +23,9 @@ export const verify = (path: string, args: VerifyArgs, io: Io): Promise<number> 
 
 export const print = (args: PrintArgs, io: Io): Promise<number> =>
   told(io, async () => (await import("./print.js")).print(args, io));
+
+export const sheets = (args: SheetsArgs, io: Io): Promise<number> =>
+  told(io, async () => (await import("./sheets.js")).sheets(args, io));
 
 /** A thread's side of printing many machines. */
 export const printThread = async (): Promise<void> => (await import("./printThread.js")).serve();

@@ -2,6 +2,7 @@ import { cuttingSpeedUnit } from "../cutting/rates.js";
 import { closest } from "../machine/closest.js";
 import type { Units } from "../machine/machine.js";
 import type { Path, Places } from "../machine/problem.js";
+import { largestOf } from "../quantity/extremes.js";
 import { formatFixed, formatUncertain, trimmed } from "../quantity/format.js";
 import { fromMm } from "../quantity/length.js";
 import { type QuantityName, quantities } from "../working/registry.js";
@@ -87,7 +88,7 @@ function inUnit(working: Working, units: Units): Working {
 /** A working as text: the title, the formula, the inputs one a line, the result, the notes. */
 function lines(working: Working, from: (source: Source) => string): string[] {
   const { title, formula, inputs, result, uncertainty, notes = [] } = working;
-  const width = Math.max(0, ...inputs.map(({ name }) => name.length));
+  const width = Math.max(0, largestOf(inputs.map(({ name }) => name.length)));
   const value =
     uncertainty === undefined || typeof result.value !== "number"
       ? shown(result.value)

@@ -38,7 +38,7 @@ async function loadCsv(path: string, names: readonly string[]): Promise<{ files:
     const bytes = readIfThere(place);
     if (bytes === undefined) continue;
     const read = readCsv(new TextDecoder().decode(bytes), place);
-    problems.push(...read.problems);
+    for (const problem of read.problems) problems.push(problem);
     files.set(name, read.readings);
   }
   return { files, problems };

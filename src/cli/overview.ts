@@ -7,6 +7,7 @@ import { limitWords } from "../findings/limits.js";
 import { speedDoubt } from "../findings/speedDoubt.js";
 import { lostMotionWords, travelWords } from "../findings/travelWords.js";
 import type { Limits, Units } from "../machine/machine.js";
+import { largestOf } from "../quantity/extremes.js";
 import { formatDoubted, formatFixed, formatSize, plural } from "../quantity/format.js";
 import { fromMm } from "../quantity/length.js";
 
@@ -16,7 +17,7 @@ export function overview(findings: Findings): string[] {
   const lines = [`${machine.name}${machine.revision ? `, revision ${machine.revision}` : ""}`];
   if (drive) {
     lines.push("", "Spindle speeds, slowest first");
-    const width = Math.max(...drive.speeds.map(({ position }) => position.name.length));
+    const width = largestOf(drive.speeds.map(({ position }) => position.name.length));
     for (const speed of drive.speeds)
       lines.push(
         `  ${speed.position.name.padEnd(width)}  ${rpmWords(speed).padStart(9)} rpm  ${origin(speed)}${beyond(speed, machine.limits)}`,
@@ -93,7 +94,7 @@ function dialLines(
     const rows = choice.rows > 1 ? ` in ${plural(choice.rows, "row")}` : "";
     return { choice, what: `${choice.closure}${rows}`, how: `${choice.divisions} × ${choice.divisionLabel}` };
   });
-  const width = (key: "what" | "how") => Math.max(...shown.map((line) => line[key].length));
+  const width = (key: "what" | "how") => largestOf(shown.map((line) => line[key].length));
   const [what, how] = [width("what"), width("how")];
   for (const { choice, ...line } of shown) {
     const mark = choice === chosen ? (forced ? "as told →" : "chosen  →") : "         ";

@@ -14,5 +14,11 @@ export const packageText = (...path: string[]): string => readFileSync(join(root
 export const packageBytes = (...path: string[]): Uint8Array => readFileSync(join(root, ...path));
 export const packagePath = (...path: string[]): string => join(root, ...path);
 
-/** Of the program. */
-export const packageVersion = (): string => (JSON.parse(packageText("package.json")) as { version: string }).version;
+/** What the program's own package.json says. */
+export const packageFile = () =>
+  JSON.parse(packageText("package.json")) as {
+    readonly version: string;
+    readonly optionalDependencies?: Readonly<Record<string, string>>;
+  };
+
+export const packageVersion = (): string => packageFile().version;

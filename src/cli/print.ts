@@ -1,5 +1,6 @@
 import { basename, extname } from "node:path";
 import type { Format } from "../output/formats.js";
+import type { LanguageCode } from "../words/languages.generated.js";
 import { type Io, Refusal } from "./io.js";
 import { packageVersion } from "./packageFiles.js";
 import { type Outcome, type PrintRequest, printMachine } from "./printMachine.js";
@@ -10,6 +11,8 @@ export type PrintArgs = {
   readonly sheets: readonly string[] | undefined;
   readonly handwheels: readonly string[] | undefined;
   readonly format: Format;
+  /** Of pictures. */
+  readonly dpi?: number | undefined;
   readonly out: string;
   readonly replace: boolean;
   /** Job files, for the plans. */
@@ -18,24 +21,42 @@ export type PrintArgs = {
   readonly all: boolean;
   /** Make plans of refused jobs too. */
   readonly anyway?: boolean;
+  /** Of the paper, before what the machine file says. */
+  readonly language?: LanguageCode | undefined;
+  /** Print again after each save. */
+  readonly watch?: boolean;
 };
+
+const USUAL_DPI = 150;
+/** Below, no word can be read; above, an A3 page takes half a gigabyte to draw. */
+const [COARSEST_DPI, FINEST_DPI] = [20, 1200];
 
 /** Below this many files a second thread costs more than it saves. */
 const worthThreads = 12;
 
-/** Makes the asked sheets of every file: those of one file all or nothing, and a faulty file stops only itself. */
-export async function print(
-  { files, sheets, jobs: jobFiles = [], anyway = false, ...rest }: PrintArgs,
+/** Makes the asked sheets of every file, once or again after each save; resolves to the exit status. */
+export async function print(args: PrintArgs, io: Io): Promise<number> {
+  const { files, jobs = [], format, dpi } = args;
+  refuseSameNames(files, "machine");
+  refuseSameNames(jobs, "job");
+  refuseSize(dpi, format);
+  // Told once and at the beginning, not for each machine.
+  if (format === "png") await (await import("./picture.js")).pictureAt(dpi ?? USUAL_DPI);
+  if (!args.watch) return printOnce(args, io);
+  return (await import("./watch.js")).printAgain(args, io, (told) => printOnce(args, told));
+}
+
+/** The sheets of one file all or nothing, and a faulty file stops only itself. */
+async function printOnce(
+  { files, sheets, jobs: jobFiles = [], anyway = false, dpi = USUAL_DPI, watch: _, ...rest }: PrintArgs,
   io: Io,
 ): Promise<number> {
-  refuseSameNames(files, "machine");
-  refuseSameNames(jobFiles, "job");
   const templates = await readTemplates(sheets);
   const loaded = jobFiles.length === 0 ? [] : await (await import("./jobs.js")).loadJobs(jobFiles, io);
   if (loaded === undefined) return 1;
   const jobs = loaded.map(({ file, job }) => ({ file, name: basename(file, extname(file)), job }));
   const request: PrintRequest = {
-    ...{ ...rest, anyway },
+    ...{ ...rest, anyway, dpi },
     ...{ templates, asked: sheets !== undefined, jobs, colour: io.colour },
     ...{ templateFiles: templateFiles(sheets), version: packageVersion() },
   };
@@ -49,6 +70,13 @@ export async function print(
   if (files.length < worthThreads) for (const path of files) tell(await printMachine(path, request));
   else await (await import("./printMany.js")).printMany(files, request, tell);
   return status;
+}
+
+function refuseSize(dpi: number | undefined, format: Format): void {
+  if (dpi === undefined) return;
+  if (format !== "png") throw new Refusal(`--dpi is for pictures; add --format png, or leave it out`, 2);
+  if (!(dpi >= COARSEST_DPI && dpi <= FINEST_DPI))
+    throw new Refusal(`--dpi takes a number from ${COARSEST_DPI} to ${FINEST_DPI}; for example: --dpi 300`, 2);
 }
 
 function refuseSameNames(files: readonly string[], kind: "machine" | "job"): void {

@@ -2,10 +2,14 @@ import { basename, extname, join } from "node:path";
 import { deflateSync } from "node:zlib";
 import { isOurOutput } from "../drawing/ours.js";
 import type { Print } from "../drawing/page.js";
+import { compute } from "../findings/compute.js";
 import type { Findings } from "../findings/findings.js";
 import type { Format } from "../output/formats.js";
 import type { Tools } from "../output/render.js";
 import { type NamedJob, pack } from "../sheets/pack.js";
+import type { Template } from "../sheets/template.js";
+import { inLanguage } from "../words/language.js";
+import type { LanguageCode } from "../words/languages.generated.js";
 import { type Io, type Output, Refusal, readIfThere, told, writeWhole } from "./io.js";
 import type { FiledJob } from "./jobs.js";
 import { load } from "./load.js";
@@ -18,6 +22,8 @@ export type PrintRequest = Recorded & {
   /** Whether each of the templates was asked for, so that one which cannot be made is an error. */
   readonly asked: boolean;
   readonly format: Format;
+  /** Of pictures. */
+  readonly dpi: number;
   /** Also replace files that witnessmark did not make. */
   readonly replace: boolean;
   /** What plans are made from: each with its file, for messages. */
@@ -26,6 +32,8 @@ export type PrintRequest = Recorded & {
   readonly all: boolean;
   /** Make plans of refused jobs too. */
   readonly anyway: boolean;
+  /** Of the paper, before what the machine file says. */
+  readonly language?: LanguageCode | undefined;
   readonly colour: boolean;
 };
 
@@ -68,19 +76,30 @@ async function makePages(
   if (findings === undefined) return undefined;
   if (!(await jobsStand(request, findings, path, io))) return undefined;
   const chosen = onlyHandwheels(findings, request.handwheels, path);
-  const { prints, absent } = pack(chosen, request.templates, request.jobs);
-  for (const { name, why } of absent) {
+  const language = request.language ?? chosen.machine.language ?? "en";
+  const packed = (of: Findings, templates: readonly Template[]) => pack(of, templates, request.jobs);
+  const { prints, absent } = inLanguage(language, () =>
+    packed(onlyHandwheels(inWords(findings, language), request.handwheels, path), request.templates),
+  );
+  // The terminal speaks English; a sheet that cannot be made costs nothing to ask for again.
+  const untold = request.templates.filter(({ name }) => absent.some((one) => one.name === name));
+  for (const { name, why, at } of language === "en" ? absent : packed(chosen, untold).absent) {
+    if (at !== undefined) throw new Refusal(`${request.templateFiles[name] ?? name}:${at}: ${why}`);
     if (request.asked) throw new Refusal(`${path}: sheet ${name} cannot be made: ${why}`);
     io.err(`${path}: no ${name} sheet: ${why}`);
   }
   const outputs = await renderAll(prints, chosen, path, request);
-  const record = recorded(prints, chosen, path, request, io.err);
+  const record = recorded(prints, chosen, path, { ...request, language }, io.err);
   if (!request.all) return { outputs, record };
   const { bind } = await import("../sheets/binder.js");
-  const binder = bind(chosen.machine, prints, absent);
+  const binder = inLanguage(language, () => bind(chosen, prints, absent));
   const bound = await renderAll([binder], chosen, path, { ...request, format: "pdf" });
   return { outputs: [...outputs, ...bound], record };
 }
+
+/** Findings whose words are in a language: what they say is written as they are made. */
+const inWords = (findings: Findings, language: LanguageCode): Findings =>
+  language === "en" ? findings : compute(findings.machine);
 
 /** Whether every job can be planned on this machine: what breaks or hurts is refused, unless it is wanted anyway. */
 async function jobsStand(
@@ -120,12 +139,16 @@ async function renderAll(
   prints: readonly Print[],
   { machine: { paper, printers } }: Findings,
   path: string,
-  { format, out }: Pick<PrintRequest, "format" | "out">,
+  { format, dpi, out }: Pick<PrintRequest, "format" | "dpi" | "out">,
 ): Promise<Output[]> {
   const { render } = await import("../output/render.js");
   const printer = paper.printer === undefined ? undefined : printers[paper.printer];
   const stem = join(out, basename(path, extname(path)));
   const outputs: Output[] = [];
+  const tools = {
+    ...ownTools,
+    ...(format === "png" && { picture: await (await import("./picture.js")).pictureAt(dpi) }),
+  };
   for (const print of prints)
     for (const { ending, bytes } of await render(print, format, printer, tools))
       outputs.push({
@@ -135,7 +158,7 @@ async function renderAll(
   return outputs;
 }
 
-const tools: Tools = {
+const ownTools: Tools = {
   fonts: (kind) => ({
     regular: packageBytes("dist", "fonts", `regular.${kind}`),
     bold: packageBytes("dist", "fonts", `bold.${kind}`),

@@ -1,7 +1,9 @@
 import type { Print } from "../drawing/page.js";
+import { compute } from "../findings/compute.js";
 import type { Findings } from "../findings/findings.js";
 import { dialChange } from "../findings/printedDial.js";
 import { pack } from "../sheets/pack.js";
+import { inLanguage } from "../words/language.js";
 import {
   asRecorded,
   contentDigest,
@@ -71,11 +73,13 @@ async function whyAgain(
   const file = sheet.job && sourcePath(sheet.job, place);
   const job = file === undefined ? undefined : (await import("./jobs.js")).readJobFile(file).job;
   if (file !== undefined && job === undefined) return `its job file ${file} has a fault`;
-  const then = {
-    ...asPrinted(findings, sheet),
-    ...(sheet.handwheels && { handwheels: only(findings, sheet.handwheels) }),
-  };
-  const { prints, absent } = pack(then, [template], job && sheet.of !== undefined ? [{ name: sheet.of, job }] : []);
+  const jobs = job && sheet.of !== undefined ? [{ name: sheet.of, job }] : [];
+  const { language = "en" } = sheet;
+  const { prints, absent } = inLanguage(language, () => {
+    const told = language === "en" ? findings : compute(findings.machine);
+    const handwheels = sheet.handwheels ? only(told, sheet.handwheels) : told.handwheels;
+    return pack({ ...asPrinted(told, sheet), handwheels }, [template], jobs);
+  });
   const [print] = prints as readonly (Print | undefined)[];
   if (print === undefined) return `it can no longer be made: ${absent[0]?.why ?? "the file holds nothing for it"}`;
   if (contentDigest(print) !== sheet.content)

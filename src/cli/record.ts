@@ -6,6 +6,7 @@ import { mark } from "../drawing/ours.js";
 import type { Print } from "../drawing/page.js";
 import type { Findings } from "../findings/findings.js";
 import type { Machine } from "../machine/machine.js";
+import { languages } from "../words/languages.generated.js";
 import { type Output, readIfThere, readText } from "./io.js";
 
 /** What was printed last of a machine: a small file beside its pages, so that `check` can tell which of them are out of date. No
@@ -35,6 +36,8 @@ function recordShape() {
     handwheels: z.optional(z.array(text)),
     revision: z.optional(text),
     measured: z.optional(text),
+    /** English where it does not say. */
+    language: z.optional(z.enum(languages)),
     /** Of the program, of the machine file, and of the printer's correction that it was printed with. */
     version: text,
     machine: text,

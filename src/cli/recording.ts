@@ -2,6 +2,7 @@ import type { Print } from "../drawing/page.js";
 import type { Findings } from "../findings/findings.js";
 import { dialChange, dialFacts } from "../findings/printedDial.js";
 import type { Template } from "../sheets/template.js";
+import type { LanguageCode } from "../words/languages.generated.js";
 import type { Output } from "./io.js";
 import {
   asRecorded,
@@ -21,6 +22,7 @@ export type Recorded = {
   readonly out: string;
   readonly version: string;
   readonly handwheels: readonly string[] | undefined;
+  readonly language?: LanguageCode | undefined;
   readonly templates: readonly Template[];
   /** Files of the templates that are the user's own, by their sheets. */
   readonly templateFiles: Readonly<Record<string, string>>;
@@ -32,7 +34,7 @@ export function recorded(
   prints: readonly Print[],
   findings: Findings,
   path: string,
-  { out, handwheels, jobs, templates, templateFiles, version }: Recorded,
+  { out, handwheels, jobs, templates, templateFiles, version, language = "en" }: Recorded,
   tell: (line: string) => void,
 ): Output {
   const { machine } = findings;
@@ -48,13 +50,16 @@ export function recorded(
     return {
       ...{ sheet, ...same, content: contentDigest(print) },
       ...(template !== undefined && { template: sourceOf(template, place) }),
+      ...(language !== "en" && { language }),
       ...(of !== undefined && { of }),
       ...(job !== undefined && { job: sourceOf(job, place) }),
       ...(handwheels && { handwheels: findings.handwheels.map(({ handwheel }) => handwheel.name) }),
       ...(machine.measured !== undefined && { measured: machine.measured }),
     };
   });
-  const bearing = templates.filter(({ blocks }) => blocks.some(({ block }) => block === "dial pieces"));
+  const bearing = templates.filter(({ blocks }) =>
+    blocks.some(({ block }) => block === "dial pieces" || block === "pieces"),
+  );
   const stuckOn = prints.some(({ sheet }) => bearing.some(({ name }) => name === sheet));
   const wheels = stuckOn ? findings.handwheels : [];
   for (const wheel of wheels) {

@@ -1,12 +1,13 @@
 import yargs from "yargs";
 import { formats } from "../output/formats.js";
+import { languages } from "../words/languages.generated.js";
 import { type Io, Refusal } from "./io.js";
 import { packageVersion } from "./packageFiles.js";
-import { asHelp, repeated, usageWords } from "./usage.js";
+import { asHelp, filesAsPaths, repeated, usageWords } from "./usage.js";
 
 /** Runs one command line; resolves to the exit status: 0 fine, 1 something wrong with the file or request, 2 wrong usage. */
 export async function run(words: readonly string[], io: Io): Promise<number> {
-  const argv = asHelp(words);
+  const argv = asHelp(filesAsPaths(words));
   const refuse = (what: string): never => {
     throw new Refusal(`${what}\nFor help: witnessmark --help`, 2);
   };
@@ -136,6 +137,17 @@ export async function run(words: readonly string[], io: Io): Promise<number> {
             default: formats[0],
             describe: "kind of file",
           })
+          .option("language", {
+            choices: languages,
+            requiresArg: true,
+            describe: "of the paper, before what the machine file says; English when neither says",
+          })
+          .option("dpi", { type: "number", requiresArg: true, describe: "how fine a png is drawn; 150 when left out" })
+          .option("watch", {
+            type: "boolean",
+            default: false,
+            describe: "go on, and print again whenever a file that the pages come from is saved; Ctrl-C ends it",
+          })
           .option("out", { type: "string", requiresArg: true, default: "out", describe: "folder to write to" })
           .option("replace", {
             type: "boolean",
@@ -143,11 +155,39 @@ export async function run(words: readonly string[], io: Io): Promise<number> {
             describe: "also replace files of these names that witnessmark did not make",
           }),
       async (args) => {
-        const { file, sheet, handwheel, job, anyway, all, format, out, replace } = args;
+        const { file, sheet, handwheel, job, anyway, all, format, dpi, watch, language, out, replace } = args;
         status = await (await import("./commands.js")).print(
-          { files: file, sheets: sheet, handwheels: handwheel, jobs: job, anyway, all, format, out, replace },
+          {
+            files: file,
+            sheets: sheet,
+            handwheels: handwheel,
+            jobs: job,
+            anyway,
+            all,
+            format,
+            dpi,
+            watch,
+            language,
+            out,
+            replace,
+          },
           io,
         );
+      },
+    )
+    .command(
+      "sheets [file]",
+      "list the sheets and the blocks they are made of, those of a machine, or get one to change",
+      (y) =>
+        y
+          .positional("file", { type: "string", describe: "a machine file; with --copy where the copy goes" })
+          .option("copy", { type: "string", requiresArg: true, describe: "write the template of this sheet" })
+          .option("blocks", {
+            type: "string",
+            describe: "show every setting of every block, or of the one named",
+          }),
+      async ({ file, copy, blocks }) => {
+        status = await (await import("./commands.js")).sheets({ file, copy, blocks }, io);
       },
     )
     .example("$0 new lathe.yaml", "start a file for your machine")
@@ -158,6 +198,7 @@ export async function run(words: readonly string[], io: Io): Promise<number> {
     .example("$0 verify lathe.yaml --handwheel 'Cross slide' --measured 119.7", "check a printed strip")
     .example("$0 print lathe.yaml", "all sheets as PDF, into out/")
     .example("$0 print lathe.yaml --sheet dial --handwheel 'Cross slide'", "one dial")
+    .example("$0 sheets --copy belt-card mine.yaml", "a sheet to change")
     .epilogue(
       "Print at 100 %, never “fit to page”. Exit status: 0 fine, 1 something wrong with the file or request, 2 wrong usage.",
     )

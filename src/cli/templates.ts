@@ -14,17 +14,22 @@ export async function readTemplates(wanted: readonly string[] | undefined): Prom
   return templates;
 }
 
+/** Refuses sheets that no file can bring. */
+export function refuseUnknownSheets(wanted: readonly string[] | undefined): void {
+  for (const name of namesOf(wanted) ?? []) if (!isFile(name)) builtInTemplate(name);
+}
+
 const namesOf = (wanted: readonly string[] | undefined): string[] | undefined =>
   wanted?.flatMap((name) => name.split(",")).filter((name) => name !== "");
 
-const isFile = (name: string): boolean => /\.ya?ml$/.test(name);
+export const isFile = (name: string): boolean => /\.ya?ml$/.test(name);
 const sheetOf = (file: string): string => basename(file, extname(file));
 
 /** Which of the sheets asked for come from files of the user's own, and from which. */
 export const templateFiles = (wanted: readonly string[] | undefined): Readonly<Record<string, string>> =>
   Object.fromEntries((namesOf(wanted) ?? []).filter(isFile).map((file) => [sheetOf(file), file]));
 
-function builtInTemplate(name: string): Template {
+export function builtInTemplate(name: string): Template {
   const template = builtIn.find((other) => other.name === name);
   if (template !== undefined) return template;
   const known = builtIn.map((other) => other.name);
@@ -37,7 +42,7 @@ function builtInTemplate(name: string): Template {
 async function ownTemplate(file: string): Promise<Template> {
   const { readTemplate } = await import("../sheets/readTemplate.js");
   const { template, problems } = readTemplate(
-    readText(file, "name a sheet template; those of templates/sheets are there to copy"),
+    readText(file, "name a sheet template; begin with one of: witnessmark sheets --copy"),
     sheetOf(file),
   );
   if (template === undefined) throw new Refusal(problems.map((problem) => `${file}:${problem}`).join("\n"));

@@ -9,7 +9,8 @@ const options = {
   explain: ["of"],
   verify: ["handwheel", "measured", "by"],
   check: ["json", "what-if+", "job+", "out"],
-  print: ["sheet+", "handwheel+", "job+", "anyway", "all", "format", "out", "replace"],
+  print: ["sheet+", "handwheel+", "job+", "anyway", "all", "format", "dpi", "watch", "language", "out", "replace"],
+  sheets: ["copy", "blocks"],
 } as const satisfies Record<string, readonly string[]>;
 type Command = keyof typeof options;
 
@@ -19,6 +20,7 @@ const examples: Readonly<Record<Command, string>> = {
   verify: 'witnessmark verify lathe.yaml --handwheel "Cross slide" --measured 119.7',
   check: "witnessmark check lathe.yaml",
   print: "witnessmark print lathe.yaml",
+  sheets: "witnessmark sheets lathe.yaml",
 };
 const exampleOf: Readonly<Record<string, string>> = {
   of: '--of "Cross slide"',
@@ -29,6 +31,8 @@ const exampleOf: Readonly<Record<string, string>> = {
   sheet: "--sheet dial",
   job: "--job deck-pin.yaml",
   format: "--format svg",
+  copy: "--copy belt-card mine.yaml",
+  dpi: "--dpi 300",
   out: "--out pages",
 };
 
@@ -48,6 +52,14 @@ export const asHelp = (argv: readonly string[]): string[] =>
     : argv[1] === undefined || Object.hasOwn(options, argv[1])
       ? [...argv.slice(1), "--help"]
       : argv.slice(1);
+
+/** Files whose names begin with a dash, as no option of ours does that ends so, and whatever stands behind a lone --. */
+export function filesAsPaths(argv: readonly string[]): string[] {
+  const end = argv.indexOf("--");
+  const before = end < 0 ? argv : argv.slice(0, end);
+  const behind = end < 0 ? [] : argv.slice(end + 1).map((word) => (word.startsWith("-") ? `./${word}` : word));
+  return [...before.map((word) => (/^-[^-=][^=]*\.(ya?ml|csv)$/i.test(word) ? `./${word}` : word)), ...behind];
+}
 
 /** An option that is given again though it has one value; undefined where there is none. */
 export function repeated(argv: readonly string[]): string | undefined {

@@ -9,6 +9,7 @@ import type { Findings } from "../findings/findings.js";
 import { limitWords } from "../findings/limits.js";
 import { diametersFor, usesOf } from "../findings/uses.js";
 import type { Drive, Machine } from "../machine/machine.js";
+import { largestOf } from "../quantity/extremes.js";
 import { formatFixed, trimmed } from "../quantity/format.js";
 import { mmPer } from "../quantity/length.js";
 import { Refusal } from "./io.js";
@@ -34,7 +35,7 @@ export function whatIf({ machine }: Findings, wishes: readonly string[], path: s
 /** Speeds, belts and the recommended positions, before and after. */
 export function whatIfLines(findings: Findings, after: WhatIf): string[] {
   const before = findings.drive?.speeds ?? [];
-  const width = Math.max(8, ...before.map(({ position }) => position.name.length));
+  const width = Math.max(8, largestOf(before.map(({ position }) => position.name.length)));
   return [
     "",
     `What if: ${after.changes.join("; ")}`,

@@ -1,4 +1,5 @@
 import type { Firmness, OwnCuttingSpeed, Work } from "../machine/machine.js";
+import { largestOf, smallestOf } from "../quantity/extremes.js";
 import { MM_PER_FOOT } from "../quantity/length.js";
 import { type SourceRange, weigh } from "./agreement.js";
 import { cuttingSpeeds } from "./data.js";
@@ -118,8 +119,8 @@ function publishedSpeed(asked: Asked, { diameter, firmness }: CuttingSpeedOption
   const served = [...agreeing.flatMap((one) => one.rows), ...factors];
   return {
     ...{ material, tool, operation: operation.name, rows, factors, nearest: nearest.source, apart },
-    slowest: Math.min(...agreeing.map(({ slowest }) => slowest)),
-    fastest: Math.max(...agreeing.map(({ fastest }) => fastest)),
+    slowest: smallestOf(agreeing.map(({ slowest }) => slowest)),
+    fastest: largestOf(agreeing.map(({ fastest }) => fastest)),
     most,
     sources: [...new Set(served.map(({ source }) => source))],
     confidence: served.every(({ confidence }) => confidence === "read") ? "read" : "memory",
@@ -139,8 +140,8 @@ function rangesOf({ rows, factors }: Way, diameter: number | undefined): SourceR
     const own = rows.filter((row) => row.source === source);
     return {
       source,
-      slowest: Math.min(...own.map((row) => metresPerMinute(row, row.from, diameter) * least)),
-      fastest: Math.max(...own.map((row) => metresPerMinute(row, row.to, diameter) * greatest)),
+      slowest: smallestOf(own.map((row) => metresPerMinute(row, row.from, diameter) * least)),
+      fastest: largestOf(own.map((row) => metresPerMinute(row, row.to, diameter) * greatest)),
       rows: own,
     };
   });
@@ -153,8 +154,8 @@ const trusted = (rows: readonly PublishedSpeed[]): readonly PublishedSpeed[] => 
 
 /** One factor out of all that were published: from the least to the least of their upper ends, the safe side. */
 function factorsOf(what: string, rows: readonly PublishedFactor[]): Factor[] {
-  const from = Math.min(...rows.map((row) => row.from));
-  const to = Math.max(from, Math.min(...rows.map((row) => row.to)));
+  const from = smallestOf(rows.map((row) => row.from));
+  const to = Math.max(from, smallestOf(rows.map((row) => row.to)));
   const [first] = rows;
   if (first === undefined || (from === 1 && to === 1)) return [];
   const source = rows.find((row) => row.to === to)?.source ?? first.source;

@@ -1,4 +1,6 @@
+import { trimmed } from "../quantity/format.js";
 import { MM_PER_INCH } from "../quantity/length.js";
+import { say } from "../words/say.js";
 
 /** A drill by the name that is stamped on it. */
 export type DrillSize = { readonly name: string; readonly diameter: number };
@@ -23,10 +25,16 @@ const letters = [
  *  64th of an inch, reduced. */
 export function drillSizes(system: DrillSystem, least: number, most: number): DrillSize[] {
   const all: DrillSize[] = {
-    metric: () => Array.from({ length: 200 }, (_, i) => ({ name: String((i + 1) / 2), diameter: (i + 1) / 2 })),
+    metric: () => Array.from({ length: 200 }, (_, i) => ({ name: trimmed((i + 1) / 2, 1), diameter: (i + 1) / 2 })),
     fraction: () =>
       Array.from({ length: 128 }, (_, i) => ({ name: fraction(i + 1), diameter: ((i + 1) / 64) * MM_PER_INCH })),
-    number: () => numbers.map((thou, i) => ({ name: `no. ${i + 1}`, diameter: (thou / 1000) * MM_PER_INCH })).reverse(),
+    number: () =>
+      numbers
+        .map((thou, i) => ({
+          name: say("drilling card.number drill", { number: i + 1 }),
+          diameter: (thou / 1000) * MM_PER_INCH,
+        }))
+        .reverse(),
     letter: () =>
       letters.map((thou, i) => ({ name: String.fromCharCode(65 + i), diameter: (thou / 1000) * MM_PER_INCH })),
   }[system]();

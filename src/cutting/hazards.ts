@@ -1,4 +1,5 @@
 import { closest } from "../machine/closest.js";
+import { translated } from "../words/say.js";
 import { findMaterial } from "./materials.js";
 import { type Hazard, hazards } from "./published/hazards.js";
 
@@ -6,10 +7,16 @@ export type { Hazard } from "./published/hazards.js";
 
 /** What burns or poisons in a material of that name, known to the data or not; undefined where nothing is known to. The table
  *  puts what burns first. */
-export const hazardOf = (material: string): Hazard | undefined => hazardsIn(material)[0];
+export const hazardOf = (material: string): Hazard | undefined => hazardsOf([material])[0];
 
 /** Of all these materials, each once. */
-export const hazardsOf = (materials: readonly string[]): Hazard[] => [...new Set(materials.flatMap(hazardsIn))];
+export const hazardsOf = (materials: readonly string[]): Hazard[] =>
+  [...new Set(materials.flatMap(hazardsIn))].map((hazard) => ({
+    ...hazard,
+    material: translated(hazard.material),
+    caution: translated(hazard.caution),
+    where: translated(hazard.where),
+  }));
 
 /** Behind a remark that no speed is known for a material: it may burn or poison all the same. Empty where nothing is known to. */
 export function mind(material: string): string {
@@ -20,9 +27,22 @@ export function mind(material: string): string {
 /** Names as short as this are near to too many others. */
 const FEW_LETTERS = 6;
 
+/** Asked for in every cell of a table, and always of the same few names: the answers are kept. */
+const answers = new Map<string, Hazard[]>();
+const MOST_ANSWERS = 200;
+
+function hazardsIn(material: string): Hazard[] {
+  const known = answers.get(material);
+  if (known !== undefined) return known;
+  if (answers.size >= MOST_ANSWERS) answers.clear();
+  const found = searched(material);
+  answers.set(material, found);
+  return found;
+}
+
 /** By a word that is a name or a grade. Where there is none, by one that resembles a name: the safe side, since a mistyped
  *  metal burns as well. */
-function hazardsIn(material: string): Hazard[] {
+function searched(material: string): Hazard[] {
   const words = [material, findMaterial(material) ?? ""].flatMap(wordsOf);
   const certain = hazards.filter(({ names, grades }) =>
     words.some((word) => names.includes(word) || grades?.test(word)),

@@ -1,4 +1,5 @@
 import { closest } from "../machine/closest.js";
+import { translated } from "../words/say.js";
 import { type Coolant, type Material, materials } from "./published/materials.js";
 
 const withSpeeds = materials.filter(({ withoutSpeeds }) => !withoutSpeeds);
@@ -27,4 +28,18 @@ export const nearestMaterial = (name: string): string | undefined =>
   closest(name.toLowerCase(), [...names, ...otherNames]);
 
 /** What to wet the cut with; undefined for a material that is not known. */
-export const coolant = (material: string): Coolant | undefined => find(material)?.coolant;
+export function coolant(material: string): Coolant | undefined {
+  const found = find(material)?.coolant;
+  return (
+    found && {
+      words: translated(found.words),
+      ...(found.caution !== undefined && { caution: translated(found.caution) }),
+    }
+  );
+}
+
+/** What it is called on paper: a name of the data in the paper's language, a user's own as it is. */
+export const materialName = (name: string): string => {
+  const known = find(name);
+  return known?.name === name.trim().toLowerCase() || known?.name === name ? translated(known.name) : name;
+};

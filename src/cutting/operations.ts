@@ -1,3 +1,5 @@
+import { translated } from "../words/say.js";
+
 /** What is done to the work, and which diameter its speed goes by. */
 export type Operation = {
   readonly name: string;
@@ -35,6 +37,12 @@ export const operations: readonly Operation[] = [
 
 /** Every word for one. */
 export const operationWords: readonly string[] = operations.flatMap(({ name, aliases }) => [name, ...aliases]);
+
+/** What it is called on paper. */
+export const operationName = (name: string): string => translated(name);
+
+/** For which diameter its speed is told, on paper. */
+export const diameterWords = ({ diameter }: Pick<Operation, "diameter">): string => translated(diameter);
 
 /** By its name or a usual other one, whatever the case. */
 export function findOperation(name: string): Operation | undefined {

@@ -1,4 +1,5 @@
 import { closest } from "../machine/closest.js";
+import { translated } from "../words/say.js";
 import { tools } from "./published/source.js";
 
 /** Other names that the trade uses for a tool of the data. */
@@ -18,6 +19,9 @@ export function findTool(name: string): string | undefined {
   const key = name.trim().toLowerCase();
   return tools.find((tool) => tool === (aliases[key] ?? key));
 }
+
+/** What it is called on paper: a name of the data in the paper's language, a user's own as it is. */
+export const toolName = (name: string): string => (findTool(name) === name ? translated(name) : name);
 
 export const nearestTool = (name: string): string | undefined =>
   closest(name.toLowerCase(), [...tools, ...Object.keys(aliases)]);

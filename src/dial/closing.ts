@@ -1,7 +1,8 @@
 import type { Units } from "../machine/machine.js";
-import { formatFixed, plural } from "../quantity/format.js";
+import { formatFixed, unitName } from "../quantity/format.js";
 import { convergents } from "../quantity/fraction.js";
 import { mmPer } from "../quantity/length.js";
+import { say } from "../words/say.js";
 
 /** After so many turns so many divisions come round to zero, all but `error` (dial less truth), in what the dial reads. */
 export type Closing = { readonly turns: number; readonly divisions: number; readonly error: number };
@@ -26,8 +27,10 @@ export function closingWords(found: readonly Closing[], units: Units): string {
     .map(({ turns, divisions, error }) => {
       const off = Math.abs(error) / mmPer[units];
       const least = 10 ** -places;
-      const out = off < least / 2 ? `under ${formatFixed(least, places)}` : formatFixed(off, places);
-      return `in ${plural(turns, "turn")} ${divisions}${error === 0 ? " exactly" : `, ${out} ${units} out`}`;
+      if (error === 0) return say("start readings.closes exactly", { n: turns, divisions });
+      const out =
+        off < least / 2 ? say("dials.under", { least: formatFixed(least, places) }) : formatFixed(off, places);
+      return say("start readings.closes", { n: turns, divisions, out: `${out} ${unitName(units)}` });
     })
     .join("; ");
 }

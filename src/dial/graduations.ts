@@ -37,9 +37,10 @@ function placeOf(division: number, choice: DialChoice, turn: number): { row: num
   };
 }
 
+/** Every numbered mark is of the first rank. */
 function rankOf(division: number, { pattern, every }: Labelling): Graduation["rank"] {
-  if (division % pattern.long === 0) return 1;
-  return division % pattern.middle === 0 || division % every === 0 ? 2 : 3;
+  if (division % pattern.long === 0 || division % every === 0) return 1;
+  return division % pattern.middle === 0 ? 2 : 3;
 }
 
 function circleOf(choice: DialChoice, turn: number): number {

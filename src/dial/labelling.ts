@@ -1,4 +1,4 @@
-import { trimmed } from "../quantity/format.js";
+import { trimmed, unitName } from "../quantity/format.js";
 import { mmPer } from "../quantity/length.js";
 import { inUnit, leadingDigits } from "./divisionValue.js";
 import type { DialChoice, DialFinding } from "./finding.js";
@@ -66,7 +66,7 @@ function numbering(choice: DialChoice, pattern: Pattern, every: number): Labelli
       (most, division) => Math.max(most, labelAt(division).length),
       1,
     );
-    const labelUnit = worth === 1 ? choice.unit : `1 = ${worth} ${choice.unit}`;
+    const labelUnit = worth === 1 ? choice.unit : `1 = ${trimmed(worth, 4)} ${unitName(choice.unit)}`;
     return {
       pattern,
       every,

@@ -1,6 +1,7 @@
 import type { Units } from "../machine/machine.js";
-import { formatLength, plural, trimmed, trimmedSize } from "../quantity/format.js";
+import { formatLength, trimmed, trimmedSize, unitName } from "../quantity/format.js";
 import { mmPer } from "../quantity/length.js";
+import { say } from "../words/say.js";
 import type { DialBlank } from "./blank.js";
 import { MOST_ROWS } from "./division.js";
 import { type DivisionValue, inUnit } from "./divisionValue.js";
@@ -15,7 +16,7 @@ type Facts = Omit<DialChoice, "penalty" | "remarks"> & {
 
 /** As the maker of a dial would say it: "0.02 mm", "0.001 in". */
 export function divisionLabel(named: DivisionValue): string {
-  return `${trimmed(inUnit(named), 6)} ${named.unit}`;
+  return `${trimmed(inUnit(named), 6)} ${unitName(named.unit)}`;
 }
 
 /** What speaks for and against a choice, the closing first, each a short sentence without its full stop. */
@@ -35,61 +36,72 @@ function closing(blank: DialBlank, facts: Facts): string[] {
 }
 
 function evenClosing(blank: DialBlank, facts: Facts): string {
-  if (facts.errorPerTurn === 0) return `closes exactly: ${plural(facts.divisions, "division")} to a turn`;
-  return facts.closes ? `closes within the doubt of the feed: ${errorTold(blank, facts)}` : errorTold(blank, facts);
+  if (facts.errorPerTurn === 0) return say("remarks.closes exactly", { n: facts.divisions });
+  return facts.closes ? say("dials.closes within doubt", { error: errorTold(blank, facts) }) : errorTold(blank, facts);
 }
 
 function trueClosing(blank: DialBlank, facts: Facts): string[] {
-  if (facts.shortGap === undefined) return [`closes exactly: ${plural(facts.divisions, "division")} to a turn`];
+  if (facts.shortGap === undefined) return [say("remarks.closes exactly", { n: facts.divisions })];
   const short = fine(facts.leftOver, facts.unit);
   return [
-    `the last division is short: ${short} instead of ${facts.divisionLabel}, ${trimmedSize(facts.shortGap, blank.units)} wide on paper`,
-    `starts again at zero each turn: count whole turns, each worth ${fine(blank.turn, blank.units)}${diameter(blank)}`,
-    ...(facts.shortGap < LEAST_SHORT_GAP ? ["the short division is so narrow that it blurs into the zero mark"] : []),
+    say("dials.short division", {
+      short,
+      division: facts.divisionLabel,
+      width: trimmedSize(facts.shortGap, blank.units),
+    }),
+    say("dials.starts again", { turn: `${fine(blank.turn, blank.units)}${diameter(blank)}` }),
+    ...(facts.shortGap < LEAST_SHORT_GAP ? [say("dials.short division blurs")] : []),
   ];
 }
 
 function rowsClosing(blank: DialBlank, facts: Facts): string {
-  const turns = `${plural(facts.rows, "row")}, one for each of ${plural(facts.rows, "turn")}`;
-  if (facts.errorPerTurn === 0) return `${turns}: closes exactly after ${plural(facts.divisions, "division")}`;
-  if (facts.closes) return `${turns}: closes within the doubt of the feed; ${errorTold(blank, facts)}`;
-  return `does not close in ${plural(MOST_ROWS, "row")} or fewer; with ${plural(facts.rows, "row")} it ${errorTold(blank, facts)}`;
+  const { rows: n, divisions } = facts;
+  if (facts.errorPerTurn === 0) return say("dials.rows close exactly", { n, divisions });
+  const error = errorTold(blank, facts);
+  return facts.closes
+    ? say("dials.rows close within doubt", { n, error })
+    : say("dials.rows do not close", { most: MOST_ROWS, n, error });
 }
 
 /** "reads 0.0127 mm too much each turn; 0.20 mm over 25 mm". */
 function errorTold(blank: DialBlank, facts: Facts): string {
-  const sense = facts.errorPerTurn > 0 ? "too much" : "too little";
   const over = coarse(Math.abs(facts.errorOverTravel), blank.units);
-  const each = fine(Math.abs(facts.errorPerTurn), blank.units);
-  const travel = `${length(facts.overTravel, blank.units, 3)} of travel${blank.travel === undefined ? " (none stated)" : ""}`;
-  return `reads ${each} ${sense}${diameter(blank)} each turn; ${over} over ${travel}`;
+  const each = `${fine(Math.abs(facts.errorPerTurn), blank.units)}${diameter(blank)}`;
+  const travel = length(facts.overTravel, blank.units, 3);
+  const told = {
+    each,
+    over,
+    travel:
+      blank.travel === undefined ? say("dials.travel not stated", { travel }) : say("dials.of travel", { travel }),
+  };
+  return facts.errorPerTurn > 0 ? say("remarks.reads too much", told) : say("remarks.reads too little", told);
 }
 
 function doubt(blank: DialBlank, { doubtOverTravel, overTravel }: Facts): string[] {
   if (doubtOverTravel === undefined) return [];
   const over = length(overTravel, blank.units, 3);
-  return [`the feed itself leaves a doubt of ${coarse(doubtOverTravel, blank.units)}${diameter(blank)} over ${over}`];
+  return [say("dials.feed doubt", { off: `${coarse(doubtOverTravel, blank.units)}${diameter(blank)}`, over })];
 }
 
 function sight(blank: DialBlank, { spacing, rows, divisions, divisionValue }: Facts): string[] {
   const row = blank.band / rows;
   return [
-    ...(divisions > MOST_MARKS ? [`${divisions} marks are too many to draw`] : []),
-    ...(divisionValue > blank.turn ? ["one division is more than one turn"] : []),
-    ...(blurs(spacing) ? [`marks ${trimmedSize(spacing, blank.units)} apart are too close to read`] : []),
-    ...(strains(spacing) ? [`marks are close: ${trimmedSize(spacing, blank.units)} apart`] : []),
+    ...(divisions > MOST_MARKS ? [say("dials.too many marks", { marks: divisions })] : []),
+    ...(divisionValue > blank.turn ? [say("dials.more than a turn")] : []),
+    ...(blurs(spacing) ? [say("dials.marks blur", { apart: trimmedSize(spacing, blank.units) })] : []),
+    ...(strains(spacing) ? [say("dials.marks close", { apart: trimmedSize(spacing, blank.units) })] : []),
     ...(rows > 1 && row < LEAST_ROW_HEIGHT
-      ? [`each row is only ${trimmedSize(row, blank.units)} high: too low for its numbers`]
+      ? [say("dials.row too low", { height: trimmedSize(row, blank.units) })]
       : []),
   ];
 }
 
 function unit(blank: DialBlank, facts: Facts): string[] {
-  return facts.unit === blank.units ? [] : [facts.unit === "in" ? "reads in inches" : "reads in millimetres"];
+  return facts.unit === blank.units ? [] : [say(`dials.reads in ${facts.unit}`)];
 }
 
 function diameter(blank: DialBlank): string {
-  return blank.onDiameter ? " on diameter" : "";
+  return blank.onDiameter ? ` ${say("dials.on diameter")}` : "";
 }
 
 /** For what one turn adds: to a tenth of a thousandth of a millimetre, or a hundredth of a thousandth of an inch. */
@@ -109,9 +121,9 @@ function coarse(value: number, units: Units): string {
 function notNothing(value: number, units: Units, places: number): string | undefined {
   const least = 10 ** -places;
   const tooSmall = value > 0 && value / mmPer[units] < least / 2;
-  return tooSmall ? `under ${formatLength(least * mmPer[units], units, places)}` : undefined;
+  return tooSmall ? say("dials.under", { least: formatLength(least * mmPer[units], units, places) }) : undefined;
 }
 
 function length(value: number, units: Units, places: number): string {
-  return `${trimmed(value / mmPer[units], places)} ${units}`;
+  return `${trimmed(value / mmPer[units], places)} ${unitName(units)}`;
 }

@@ -1,7 +1,8 @@
 import { trimmed } from "../quantity/format.js";
 import type { Graduation } from "./finding.js";
 
-/** Marks at whole multiples of `step` from `from` to `to` inclusive, long ones at every `long`, middling at every
+/** Every numbered mark is of the first rank.
+ *  Marks at whole multiples of `step` from `from` to `to` inclusive, long ones at every `long`, middling at every
  *  `middle`, numbers at every `numbered` steps, which count in `per` (what a number 1 stands for). `angle` is the place
  *  along the scale in the unit of step: millimetres or radians. `step` > 0. */
 export function stepMarks(plan: {
@@ -23,7 +24,7 @@ export function stepMarks(plan: {
     const shown = plan.unsigned ? Math.abs(value) : value;
     return {
       angle: value,
-      rank: step % plan.long === 0 ? 1 : step % plan.middle === 0 ? 2 : 3,
+      rank: step % plan.long === 0 || step % plan.numbered === 0 ? 1 : step % plan.middle === 0 ? 2 : 3,
       value,
       ...(step % plan.numbered === 0 && { label: trimmed(shown / plan.per, 4) }),
     };

@@ -37,7 +37,7 @@ export function vernierMarks({ parts, step, leastCount }: Vernier, pitch: number
     const numbered = index % (parts % 2 === 0 ? parts / 2 : parts) === 0;
     return {
       angle: index * step * pitch,
-      rank: index === 0 || index === parts ? 1 : numbered || (parts % 5 === 0 && index % 5 === 0) ? 2 : 3,
+      rank: numbered ? 1 : parts % 5 === 0 && index % 5 === 0 ? 2 : 3,
       value: index * leastCount,
       ...(numbered && { label: String(index) }),
     };

@@ -30,25 +30,52 @@ export function advance(text: string, weight: Weight): number {
   return units;
 }
 
-/** Breaks words into lines no wider than `width`; a single longer word stands alone. */
+/** What sums of widths may differ by, mm. */
+const HAIR = 1e-6;
+
+/** Breaks words into lines no wider than `width`. A word that is wider alone is broken too: behind a hyphen, stroke or point where
+ *  it has one, else between letters. */
 export function wrapText(text: string, width: number, size: number, weight: Weight): string[] {
   const space = advance(" ", weight);
   const lines: string[] = [];
   let line = "";
   let units = 0;
   for (const word of text.split(/\s+/)) {
-    const own = advance(word, weight);
-    if (line === "") [line, units] = [word, own];
-    else if (mm(units + space + own, size) > width) {
-      lines.push(line);
-      [line, units] = [word, own];
-    } else {
-      line += ` ${word}`;
-      units += space + own;
+    for (const [index, part] of broken(word, width, size, weight).entries()) {
+      const own = advance(part, weight);
+      if (line === "") [line, units] = [part, own];
+      // Parts of one word follow each other without a space.
+      else if (index > 0 || mm(units + space + own, size) > width + HAIR) {
+        lines.push(line);
+        [line, units] = [part, own];
+      } else {
+        line += ` ${part}`;
+        units += space + own;
+      }
     }
   }
   return [...lines, line];
 }
+
+/** A word in parts no wider than `width`; itself where it is none too wide. */
+function broken(word: string, width: number, size: number, weight: Weight): string[] {
+  if (mm(advance(word, weight), size) <= width + HAIR) return [word];
+  const letters = [...word];
+  const parts: string[] = [];
+  for (let from = 0; from < letters.length; ) {
+    let to = from + 1;
+    while (to < letters.length && mm(advance(letters.slice(from, to + 1).join(""), weight), size) <= width + HAIR) to++;
+    const seam = letters.slice(from, to).findLastIndex((letter) => /[-–/_.,:]/.test(letter));
+    const end = to < letters.length && seam > 0 ? from + seam + 1 : to;
+    parts.push(letters.slice(from, end).join(""));
+    from = end;
+  }
+  return parts;
+}
+
+/** Width of the widest part of a text that is not broken unless it must be. */
+export const widestWord = (text: string, size: number, weight: Weight): number =>
+  Math.max(0, ...text.split(/\s+/).map((word) => textWidth(word, size, weight)));
 
 /** Characters of a text that the font cannot show. */
 export const missingGlyphs = (text: string, weight: Weight): string[] =>

@@ -1,4 +1,5 @@
 import type { Stage } from "../machine/machine.js";
+import { largestOf, smallestOf } from "../quantity/extremes.js";
 import { type BeltRun, beltLength, centresFor, wrapAngles } from "./beltLength.js";
 
 export type BeltStep = {
@@ -41,8 +42,8 @@ export function beltFinding(stage: Stage & { crossed?: boolean; idler?: boolean 
   const lengths = belts.map(({ driver, driven }) => beltLength(driver, driven, centres, run));
   if (lengths.some((length) => length === undefined)) return undefined;
   const known = lengths as number[];
-  const shortest = Math.min(...known);
-  const longest = Math.max(...known);
+  const shortest = smallestOf(known);
+  const longest = largestOf(known);
   const steps = belts.map(({ label, driver, driven }, index): BeltStep => {
     const angles = wrapAngles(driver, driven, centres, run) ?? { driver: Math.PI, driven: Math.PI };
     return {

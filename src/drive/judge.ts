@@ -1,4 +1,5 @@
 import type { Drive, Step, TachometerReading } from "../machine/machine.js";
+import { largestOf, smallestOf } from "../quantity/extremes.js";
 import type { Astray, DoubtfulReading, Position, StrayStep } from "./finding.js";
 import { noLoadShare } from "./motor.js";
 import { positions } from "./positions.js";
@@ -112,7 +113,7 @@ const tooSlow = (share: number): boolean => share < 1 - SUSPICIOUS_SLIP;
 function oddity({ position, readings }: Here, drive: Drive): DoubtfulReading["why"] | undefined {
   const shares = readings.map(({ share }) => share);
   const rise = riseAt(drive, position);
-  if (Math.max(...shares) / Math.min(...shares) > 1 + WILD_SHARE) return "contradict one another";
+  if (largestOf(shares) / smallestOf(shares) > 1 + WILD_SHARE) return "contradict one another";
   if (shares.some((share) => tooFast(share, rise))) return "too fast";
   return shares.some(tooSlow) ? "too slow" : undefined;
 }
@@ -149,5 +150,5 @@ function allOneWay(places: readonly Here[], drive: Drive): Astray | undefined {
   if (all.length === 0 || !(all.every(({ fast }) => fast) || all.every(({ share }) => tooSlow(share))))
     return undefined;
   const shares = all.map(({ share }) => share);
-  return { least: Math.min(...shares), most: Math.max(...shares) };
+  return { least: smallestOf(shares), most: largestOf(shares) };
 }

@@ -1,4 +1,5 @@
 import type { Drive, TachometerReading } from "../machine/machine.js";
+import { largestOf } from "../quantity/extremes.js";
 import { formatFixed } from "../quantity/format.js";
 import type {
   Astray,
@@ -31,7 +32,7 @@ export function speeds(drive: Drive): DriveFinding {
     if (here === undefined) return unmeasured(position, drive, judged);
     const byRatioRpm = fastestRpm * position.ratio;
     const rpm = average(here);
-    const highestRpm = Math.max(...here);
+    const highestRpm = largestOf(here);
     return {
       ...{ position, rpm, slowestRpm: (rpm * slowestRpm) / fastestRpm, highestRpm, byRatioRpm },
       ...{ from: "measured", slip: 1 - rpm / byRatioRpm },
@@ -73,7 +74,7 @@ export function unmeasured(position: Position, drive: Drive, judged: Judged): Sp
   const likely = bySlip ? rpm : byRatioRpm * riseAt(drive, position) * lift;
   return {
     ...{ position, rpm, slowestRpm: (rpm * slowestRpm) / fastestRpm, byRatioRpm },
-    highestRpm: Math.max(likely, ...here, byRatioRpm * Math.max(astray?.most ?? 0, stray?.most ?? 0)),
+    highestRpm: Math.max(likely, largestOf(here), byRatioRpm * Math.max(astray?.most ?? 0, stray?.most ?? 0)),
     from: astray || stray ? "unknown" : left === undefined ? "ratio" : "slip",
     ...(here.length > 0 && { doubtful: here }),
   };

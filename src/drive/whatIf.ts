@@ -1,5 +1,6 @@
 import { effectiveDiameter, type PulleyMeasure, type VeeSection, veeSections } from "../machine/effectiveDiameter.js";
 import type { Belt, BeltKind, Drive, Stage, Step, Units } from "../machine/machine.js";
+import { largestOf } from "../quantity/extremes.js";
 import { parseLength } from "../quantity/length.js";
 import { parseSpeed } from "../quantity/speed.js";
 import type { DriveFinding, SpeedFinding } from "./finding.js";
@@ -141,7 +142,7 @@ export function speedsAfter(before: Drive, after: Drive): DriveFinding {
     if (same) return { ...was, position };
     const speed = afterSlip(was, unmeasured(position, after, judged), sameBelt);
     // Were the doubted reading true, it would rise and fall with the ratio.
-    const share = was?.doubtful ? Math.max(...was.doubtful) / was.byRatioRpm : 0;
+    const share = was?.doubtful ? largestOf(was.doubtful) / was.byRatioRpm : 0;
     return { ...speed, highestRpm: Math.max(speed.highestRpm, byRatioRpm * share) };
   });
   const { doubtful, astray } = found;

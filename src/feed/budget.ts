@@ -3,9 +3,13 @@ import type { Fit } from "./finding.js";
 import { NO_SCATTER, roundingDeviation } from "./gauge.js";
 import { studentT95 } from "./studentT.js";
 
+/** Scatter of the readings; graduation of the gauge; error limit of the gauge; temperature, of which screw and gauge feel the same, so
+ *  that the growth of one alone is the limit. */
+export type Source = "scatter" | "graduation" | "gauge error" | "temperature";
+
 /** One reason why a feed is not known exactly. */
 export type Contribution = {
-  readonly name: string;
+  readonly source: Source;
   /** Standard uncertainty that it brings to the feed, mm per turn. */
   readonly standard: number;
   /** A: from the readings themselves. B: from what is known otherwise. GUM 3.3.4. */
@@ -14,7 +18,6 @@ export type Contribution = {
   readonly degreesOfFreedom: number;
   /** False for what another line holds already, and is shown only. */
   readonly counts: boolean;
-  readonly how: string;
 };
 
 export type Budget = {
@@ -44,45 +47,35 @@ export function budget(line: Fit, readings: Readings): Budget | undefined {
   const contributions: Contribution[] = [];
   if (scatter >= NO_SCATTER || gauge !== undefined)
     contributions.push({
-      name: "scatter of the readings",
+      source: "scatter",
       standard: scatter * line.leverage,
       kind: "A",
       degreesOfFreedom: line.degreesOfFreedom,
       counts: scatter >= rounding,
-      how:
-        line.runs > 1
-          ? "scatter of one run ÷ root of the sum of (places − mean)²"
-          : "scatter about the line ÷ root of the sum of (turns − mean)²",
     });
   if (gauge !== undefined)
     contributions.push({
-      name: "graduation of the gauge",
+      source: "graduation",
       standard: rounding * line.leverage,
       kind: "B",
       degreesOfFreedom: line.degreesOfFreedom,
       counts: scatter < rounding,
-      how:
-        scatter < rounding
-          ? "graduation ÷ root 12, more than the scatter shows"
-          : "graduation ÷ root 12, held in the scatter",
     });
   if (gaugeError !== undefined)
     contributions.push({
-      name: "error limit of the gauge",
+      source: "gauge error",
       standard: gaugeError / Math.sqrt(3) / spanOf(turns),
       kind: "B",
       degreesOfFreedom: Number.POSITIVE_INFINITY,
       counts: true,
-      how: "limit ÷ root 3, gathered over the turns measured",
     });
   if (temperature !== undefined)
     contributions.push({
-      name: "temperature",
+      source: "temperature",
       standard: (feed * EXPANSION_OF_STEEL * Math.abs(temperature - REFERENCE_TEMPERATURE)) / Math.sqrt(3),
       kind: "B",
       degreesOfFreedom: Number.POSITIVE_INFINITY,
       counts: true,
-      how: "growth of steel from 20 °C ÷ root 3: screw and gauge grow alike, the growth of one alone is the limit",
     });
   const counting = contributions.filter(({ counts }) => counts);
   if (counting.length === 0) return undefined;

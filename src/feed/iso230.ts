@@ -1,3 +1,4 @@
+import { largestOf, smallestOf } from "../quantity/extremes.js";
 import { mean } from "./fit.js";
 
 /** Deviations, mm, at each target position: one list of runs for each position, travelling up and coming back down. */
@@ -55,16 +56,16 @@ export function positioning({ up, down }: Runs): AxisFinding | undefined {
   const of = (pick: (position: PositionFinding) => number): number[] => positions.map(pick);
   const [meansUp, meansDown] = [of(({ meanUp }) => meanUp), of(({ meanDown }) => meanDown)];
   const reaching = (sign: number, way: "Up" | "Down") => of((p) => p[`mean${way}`] + sign * 2 * p[`deviation${way}`]);
-  const [highUp, lowUp] = [Math.max(...reaching(1, "Up")), Math.min(...reaching(-1, "Up"))];
-  const [highDown, lowDown] = [Math.max(...reaching(1, "Down")), Math.min(...reaching(-1, "Down"))];
+  const [highUp, lowUp] = [largestOf(reaching(1, "Up")), smallestOf(reaching(-1, "Up"))];
+  const [highDown, lowDown] = [largestOf(reaching(1, "Down")), smallestOf(reaching(-1, "Down"))];
   return {
     positions,
     runs,
-    reversal: Math.max(...of(({ reversal }) => Math.abs(reversal))),
+    reversal: largestOf(of(({ reversal }) => Math.abs(reversal))),
     meanReversal: mean(of(({ reversal }) => reversal)),
-    repeatabilityUp: Math.max(...of(({ repeatabilityUp }) => repeatabilityUp)),
-    repeatabilityDown: Math.max(...of(({ repeatabilityDown }) => repeatabilityDown)),
-    repeatability: Math.max(...of(({ repeatability }) => repeatability)),
+    repeatabilityUp: largestOf(of(({ repeatabilityUp }) => repeatabilityUp)),
+    repeatabilityDown: largestOf(of(({ repeatabilityDown }) => repeatabilityDown)),
+    repeatability: largestOf(of(({ repeatability }) => repeatability)),
     systematicUp: range(meansUp),
     systematicDown: range(meansDown),
     systematic: range([...meansUp, ...meansDown]),
@@ -103,4 +104,4 @@ export function standardDeviation(values: readonly number[]): number {
   return Math.sqrt(values.reduce((sum, value) => sum + (value - middle) ** 2, 0) / (values.length - 1));
 }
 
-const range = (values: readonly number[]): number => Math.max(...values) - Math.min(...values);
+const range = (values: readonly number[]): number => largestOf(values) - smallestOf(values);

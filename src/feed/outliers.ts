@@ -1,3 +1,4 @@
+import { say } from "../words/say.js";
 import { chanceOfRatio, chanceOfT, logWays } from "./chance.js";
 import { NO_SCATTER, roundingDeviation } from "./gauge.js";
 import { type Levels, levelsOf } from "./levels.js";
@@ -129,14 +130,16 @@ function robustSlope(
 function likeness(reading: number, off: number, slope: number, near: number): string | undefined {
   const turns = Math.round(off / slope);
   if (turns !== 0 && Math.abs(turns) <= 3 && Math.abs(off - turns * slope) <= near)
-    return `just ${Math.abs(turns) === 1 ? "one turn" : `${Math.abs(turns)} turns`} ${turns > 0 ? "too much" : "too little"}: the turns look miscounted`;
-  if (Math.abs(2 * reading - off) <= near) return "the sign looks wrong";
+    return say(turns > 0 ? "measured report.turns too many" : "measured report.turns too few", { n: Math.abs(turns) });
+  if (Math.abs(2 * reading - off) <= near) return say("measured report.sign");
   const swapped = swappedDigits(reading).find((other) => Math.abs(reading - off - other) <= near);
-  if (swapped !== undefined) return `two figures look changed about: ${swapped} would fit`;
+  if (swapped !== undefined) return say("measured report.swapped", { reading: swapped });
   const size = 10 ** Math.floor(Math.log10(Math.abs(off) + near));
   const digit = Math.round(off / size);
   if (digit !== 0 && Math.abs(digit) <= 9 && size >= 0.1 && Math.abs(off - digit * size) <= near)
-    return `one figure looks wrong: it is ${Math.abs(digit) * size} ${off > 0 ? "too much" : "too little"}`;
+    return say(off > 0 ? "measured report.figure too much" : "measured report.figure too little", {
+      by: Number((Math.abs(digit) * size).toPrecision(3)),
+    });
   return undefined;
 }
 

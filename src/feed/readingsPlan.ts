@@ -35,9 +35,20 @@ export type ReadingsPlan = {
   /** How deep a worn stretch must be to be found in 80 of 100 cases; absent where so few places never find one. */
   readonly wearShown?: number;
   readonly scatter: number;
-  /** Why just so many, each a sentence without its full stop. */
-  readonly why: readonly string[];
+  /** Why just so many, and what they leave open. */
+  readonly why: readonly Reason[];
 };
+
+/** The scatter is known or taken for half a graduation; read at whole turns or at parts of one; ends kept free; a gauge that is too
+ *  short; what further runs are good for. */
+export type Reason =
+  | "scatter known"
+  | "scatter assumed"
+  | "whole turns"
+  | "parts of a turn"
+  | "ends free"
+  | "short gauge"
+  | "more runs";
 
 /** One reading scatters by half a graduation: rounding alone gives 0.29 of one, setting the wheel on its mark and reading
  *  between the lines as much again. Common practice; a file's own readings tell better. */
@@ -90,17 +101,11 @@ export function readingsPlan(wish: PlanWish): ReadingsPlan {
     enough: doubtOverTravel <= wish.within,
     scatter,
     why: [
-      wish.scatter !== undefined && scatter === wish.scatter
-        ? "the scatter of one reading is that of the readings in the file"
-        : "one reading is taken to scatter by half a graduation",
-      ...(unit === 1
-        ? ["whole turns bring the same mark to the index each time, so an eccentric dial cannot mislead"]
-        : ["one turn goes so far that parts of a turn must be read"]),
-      ...(room < wish.travel ? ["the ends of the travel are kept free to take up the lost motion in"] : []),
-      ...(span < room * (1 - 1e-9)
-        ? ["the gauge does not reach over the whole travel: what lies beyond it stays unproven"]
-        : []),
-      "further runs of the same places tell how alike they come again, not the feed",
+      wish.scatter !== undefined && scatter === wish.scatter ? "scatter known" : "scatter assumed",
+      unit === 1 ? "whole turns" : "parts of a turn",
+      ...(room < wish.travel ? (["ends free"] as const) : []),
+      ...(span < room * (1 - 1e-9) ? (["short gauge"] as const) : []),
+      "more runs",
     ],
   };
 }

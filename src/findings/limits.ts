@@ -2,6 +2,7 @@ import type { SpeedFinding } from "../drive/finding.js";
 import { limitRpm } from "../machine/limits.js";
 import type { Limits } from "../machine/machine.js";
 import { formatFixed } from "../quantity/format.js";
+import { say } from "../words/say.js";
 
 /** A speed that only rounding brings over the limit is not over it. */
 export const overLimit = (rpm: number, limits: Limits): boolean => rpm > limitRpm(limits) * (1 + 1e-9);
@@ -37,16 +38,22 @@ export function limitWords(speed: SpeedFinding, limits: Limits): string | undefi
       // Where the speed that is printed lies within, the one that may be true is told.
       const reach = formatFixed(Math.ceil((speed.slowestRpm / speed.rpm) * speed.highestRpm), 0);
       return speed.from === "unknown" || overLimit(speed.slowestRpm, limits)
-        ? "beyond the limit, do not use"
-        : `may reach ${reach}, do not use`;
+        ? say("remarks.beyond limit")
+        : say("remarks.may reach", { rpm: reach });
     }
     case "in part":
-      return `never above ${formatFixed(limitSetting(speed, limits), 0)}`;
+      return say("remarks.never above", { rpm: formatFixed(limitSetting(speed, limits), 0) });
     case undefined:
-      return measureFirst(speed, limits) ? "near the limit, measure first" : undefined;
+      return measureFirst(speed, limits) ? say("remarks.near limit, short") : undefined;
   }
 }
 
 /** What to mind at a chosen position, in a note's few words; empty where nothing. */
 export const choiceDoubt = (speed: SpeedFinding | undefined, limits: Limits): string =>
-  speed === undefined ? "" : measureFirst(speed, limits) ? "measure first" : speed.doubtful ? "reading doubtful" : "";
+  speed === undefined
+    ? ""
+    : measureFirst(speed, limits)
+      ? say("remarks.measure first")
+      : speed.doubtful
+        ? say("remarks.reading doubtful")
+        : "";

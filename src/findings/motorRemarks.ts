@@ -2,6 +2,7 @@ import { otherMains, plate } from "../drive/motor.js";
 import type { Drive } from "../machine/machine.js";
 import type { Path, Remark } from "../machine/problem.js";
 import { trimmed } from "../quantity/format.js";
+import { say } from "../words/say.js";
 
 /** Plate speeds, rpm, between which motors of small machines lie, and those of a treadle or a hand wheel. Common practice. */
 const usual = { motor: [200, 10_000], treadle: [20, 300], hand: [10, 300] } as const;
@@ -22,7 +23,7 @@ export function motorRemarks({ motor, stages }: Drive): Remark[] {
     return [
       remark(
         "unlikely-motor",
-        `${trimmed(fastestRpm, 3)} rpm is unusual for a ${by === "hand" ? "hand wheel" : by}: ${least} to ${most} rpm are usual`,
+        say(`remarks.unusual ${by}`, { rpm: trimmed(fastestRpm, 3), least, most }),
         fastestRpm < 10
           ? "a point parts decimals, never thousands: write 1425, not 1.425"
           : "count its figures, and mind the decimal point",
@@ -42,7 +43,7 @@ export function motorRemarks({ motor, stages }: Drive): Remark[] {
   return [
     remark(
       "not-these-mains",
-      `no induction motor runs at ${trimmed(strange, 0)} rpm on ${hertz} Hz`,
+      say("remarks.not on these mains", { rpm: trimmed(strange, 0), hertz }),
       plate(strange, other)
         ? `its plate is for ${other} Hz: write mains: ${other} Hz, and see with --what-if "${hertz} Hz" what it does here`
         : "read its plate again; a motor with brushes or its own drive has no mains here",

@@ -2,6 +2,7 @@ import type { OncePerTurn, Zone } from "../feed/alongTravel.js";
 import type { Handwheel, Units } from "../machine/machine.js";
 import type { Path, Remark } from "../machine/problem.js";
 import { formatFixed, formatSize, plural, sizeFigure } from "../quantity/format.js";
+import { say } from "../words/say.js";
 import type { HandwheelFinding } from "./findings.js";
 import { returnRemarks } from "./returnRemarks.js";
 
@@ -111,9 +112,17 @@ export function zoneWords(zones: readonly Zone[], units: Units): string {
   const by = (pick: (a: Zone, b: Zone) => boolean) => zones.reduce((found, zone) => (pick(zone, found) ? zone : found));
   const [least, most] = [by((a, b) => a.perTurn < b.perTurn), by((a, b) => a.perTurn > b.perTurn)];
   const zone = ({ fromTurn, toTurn, perTurn }: Zone) =>
-    `${formatSize(perTurn, units, 4)} from turn ${formatFixed(fromTurn, 1)} to ${formatFixed(toTurn, 1)}`;
+    say("remarks.zone", {
+      perTurn: formatSize(perTurn, units, 4),
+      from: formatFixed(fromTurn, 1),
+      to: formatFixed(toTurn, 1),
+    });
   return `${zone(least)}, ${zone(most)}`;
 }
 
 export const waveWords = ({ amplitude, uncertainty, crest }: OncePerTurn, units: Units): string =>
-  `${sizeFigure(amplitude, units, 4)} ± ${formatSize(uncertainty, units, 4)}, furthest ahead at ${formatFixed(crest, 2)} of a turn`;
+  say("remarks.wave", {
+    size: sizeFigure(amplitude, units, 4),
+    off: formatSize(uncertainty, units, 4),
+    crest: formatFixed(crest, 2),
+  });

@@ -1,6 +1,7 @@
 import type { Setting } from "../dial/setting.js";
-import { formatFixed, plural, trimmed } from "../quantity/format.js";
+import { formatFixed, placesOf, unitName } from "../quantity/format.js";
 import { mmPer } from "../quantity/length.js";
+import { say } from "../words/say.js";
 import type { HandwheelFinding } from "./findings.js";
 import { dialReading } from "./settings.js";
 
@@ -10,7 +11,7 @@ export type Shown = { readonly figure: string; readonly row?: number };
 /** What the numbers of a wheel's dial count, for a heading or behind a figure: "mm", or "× 0.001 in" where 25 stands for 0.025 in. */
 export function figureUnit({ dial }: Pick<HandwheelFinding, "dial">): string {
   if (dial === undefined) return "";
-  return dial.labelUnit?.startsWith("1 = ") ? dial.labelUnit.replace("1 =", "×") : dial.chosen.unit;
+  return dial.labelUnit?.startsWith("1 = ") ? dial.labelUnit.replace("1 =", "×") : unitName(dial.chosen.unit);
 }
 
 /** What the dial shows at a setting, as it is printed on it; undefined without a dial. `outwards`: the wheel is turned backwards. */
@@ -19,8 +20,7 @@ export function shownAt(wheel: HandwheelFinding, setting: Setting, outwards = fa
   const value = dialReading(wheel, setting, outwards);
   if (value === undefined || dial === undefined || reading === undefined) return undefined;
   const worth = dial.labelWorth ?? mmPer[dial.chosen.unit];
-  const division = trimmed(dial.chosen.divisionValue / worth, 6);
-  const places = 1 + (division.split(".")[1]?.length ?? 0);
+  const places = 1 + placesOf(dial.chosen.divisionValue / worth, 6);
   const { rows } = dial.chosen;
   return {
     figure: formatFixed(value / worth, places),
@@ -28,20 +28,22 @@ export function shownAt(wheel: HandwheelFinding, setting: Setting, outwards = fa
   };
 }
 
-const ordinals = ["first", "second", "third", "fourth", "fifth", "sixth"];
-
 /** "4 turns, then the dial reads 5.980 mm, second row"; turns alone without a dial. */
 export function settingWords(wheel: HandwheelFinding, setting: Setting): string {
   const shown = shownAt(wheel, setting);
-  if (shown === undefined) return `${formatFixed(setting.turns, 3)} turns`;
-  const turns = setting.wholeTurns === 0 ? "no whole turn" : plural(setting.wholeTurns, "turn");
-  const row = shown.row === undefined ? "" : `, ${ordinals[shown.row - 1] ?? `${shown.row}th`} row`;
-  return `${turns}, then the dial reads ${shown.figure} ${figureUnit(wheel)}${row}`;
+  if (shown === undefined) return say("turns.turns alone", { turns: formatFixed(setting.turns, 3) });
+  const { wholeTurns: n } = setting;
+  const dial = { figure: shown.figure, unit: figureUnit(wheel) };
+  if (shown.row === undefined)
+    return n === 0 ? say("turns.no whole turn, then", dial) : say("turns.turns, then", { n, ...dial });
+  const inRow = { ...dial, row: shown.row };
+  return n === 0 ? say("turns.no whole turn, then in row", inRow) : say("turns.turns, then in row", { n, ...inRow });
 }
 
 /** The same for a narrow column that holds the unit in its heading: "4 + 5.980", "4 + 5.980, row 2". */
 export function settingFigures(wheel: HandwheelFinding, setting: Setting): string {
   const shown = shownAt(wheel, setting);
   if (shown === undefined) return formatFixed(setting.turns, 3);
-  return `${setting.wholeTurns} + ${shown.figure}${shown.row === undefined ? "" : `, row ${shown.row}`}`;
+  const plain = `${setting.wholeTurns} + ${shown.figure}`;
+  return shown.row === undefined ? plain : say("turns.in row", { setting: plain, row: shown.row });
 }

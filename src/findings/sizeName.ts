@@ -1,6 +1,7 @@
 import { drillSizes } from "../cutting/drillSizes.js";
 import type { Machine } from "../machine/machine.js";
 import { figureAsGiven } from "../machine/written.js";
+import { unitName } from "../quantity/format.js";
 import { makesHoles } from "./uses.js";
 
 /** A diameter that an operation is told for, without its unit: as the file gives it; a drill of an inch machine that the file does
@@ -17,5 +18,5 @@ export function sizeName(operation: string, mm: number, machine: Machine): strin
 /** The same with its unit: "5 mm", "3/8 in"; a size that the file gives in the other unit has that. */
 export function sizeWords(operation: string, mm: number, machine: Machine): string {
   const name = sizeName(operation, mm, machine);
-  return /[a-z"]$/i.test(name) ? name : `${name} ${machine.units}`;
+  return /[a-z"]$/i.test(name) ? name : `${name} ${unitName(machine.units)}`;
 }

@@ -30,21 +30,24 @@ export function speedFor(cut: Cut, findings: Findings): SpeedChoice | undefined 
 /** The position to drill at: where fine chips burn and a wheel feeds the drill, none at which the hand lags behind the least feed
  *  in print. */
 export function speedForHole(cut: Cut, findings: Findings): SpeedChoice | undefined {
-  const perTurn = drillingWheel(findings.handwheels)?.feed?.perTurn;
-  const feed = burns(cut.material) ? feedPerRevolution(cut.material, "drilling", cut.diameter)?.from : undefined;
-  return perTurn === undefined || feed === undefined
-    ? speedFor(cut, findings)
-    : speedToFeed(cut, { feed, perTurn }, findings);
+  const fed = leastFed(cut, findings);
+  return fed === undefined ? speedFor(cut, findings) : speedToFeed(cut, fed, findings);
 }
+
+/** What a hand must feed at least into that hole, and by which wheel; undefined where fine chips do no harm. */
+export function leastFed(cut: Cut, { handwheels }: Findings): Fed | undefined {
+  const perTurn = drillingWheel(handwheels)?.feed?.perTurn;
+  const feed = burns(cut.material) ? feedPerRevolution(cut.material, "drilling", cut.diameter)?.from : undefined;
+  return perTurn === undefined || feed === undefined ? undefined : { feed, perTurn };
+}
+
+/** A feed per revolution, and what a turn of the wheel moves; mm. */
+type Fed = { readonly feed: number; readonly perTurn: number };
 
 /** The position to cut at where a hand gives the feed per revolution, mm, by a wheel that moves `perTurn` mm a turn: no faster than
  *  the hand keeps up with, where there is such a position. Where fine chips burn there is none at all beyond: behind the spindle,
  *  the hand would feed more finely. */
-export function speedToFeed(
-  cut: Cut,
-  { feed, perTurn }: { readonly feed: number; readonly perTurn: number },
-  findings: Findings,
-): SpeedChoice | undefined {
+export function speedToFeed(cut: Cut, { feed, perTurn }: Fed, findings: Findings): SpeedChoice | undefined {
   const free = speedFor(cut, findings);
   const handRpm = fastestFedRpm(feed, perTurn);
   if (free?.rpm === undefined || free.rpm <= handRpm) return free;

@@ -1,5 +1,6 @@
 import type { DriveFinding } from "../drive/finding.js";
 import { capital, formatFixed } from "../quantity/format.js";
+import { say } from "../words/say.js";
 import type { Findings } from "./findings.js";
 import { measureFirst } from "./limits.js";
 import { motorRemarks } from "./motorRemarks.js";
@@ -11,11 +12,11 @@ export function speedDoubt({ drive, machine }: Pick<Findings, "drive" | "machine
   const near = drive.speeds.filter((speed) => speed.from !== "unknown" && measureFirst(speed, machine.limits));
   const names = near.map(({ position }) => position.name).join("; ");
   return [
-    ...(machine.drive ? motorRemarks(machine.drive) : []).map(
-      ({ what }) => `${capital(what)}: measure before you trust a speed.`,
+    ...(machine.drive ? motorRemarks(machine.drive) : []).map(({ what }) =>
+      say("remarks.motor doubtful", { what: capital(what) }),
     ),
     ...readingDoubt(drive),
-    ...(near.length === 0 ? [] : [`Near the limit and not measured: ${names}. Measure first.`]),
+    ...(near.length === 0 ? [] : [say("remarks.near limit", { positions: names })]),
   ];
 }
 
@@ -23,14 +24,14 @@ function readingDoubt({ doubtful, astray, strays = [] }: DriveFinding): string[]
   if (doubtful === undefined) return [];
   const alone = doubtful.length === 1 && doubtful[0]?.rpms.length === 1;
   const which = doubtful
-    .map(({ name, rpms }) => `${name} (${rpms.map((rpm) => formatFixed(rpm, 0)).join(", ")} rpm)`)
+    .map(({ name, rpms }) =>
+      say("remarks.position read", { position: name, speeds: rpms.map((rpm) => formatFixed(rpm, 0)).join(", ") }),
+    )
     .join("; ");
   return [
-    ...strays.map(
-      ({ name }) => `A pulley of ${name} is not what the file says: no speed through it is known; measure first.`,
-    ),
+    ...strays.map(({ name }) => say("remarks.pulley astray", { pulley: name })),
     astray
-      ? `Reading of ${which} doubtful: ${alone ? "it is wrong, or " : ""}the motor or a pulley is not what the file says. No speed is known; measure first.`
-      : `Reading of ${which} doubtful: not used, but held against the limits. Measure again.`,
+      ? say(alone ? "remarks.one reading astray" : "remarks.readings astray", { which })
+      : say("remarks.reading not used", { which }),
   ];
 }

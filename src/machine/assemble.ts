@@ -53,6 +53,7 @@ export function assemble(file: MachineFile, report: Report, csv: CsvFiles): Mach
     name: file.name,
     ...(file.revision !== undefined && { revision: file.revision }),
     ...(file.measured !== undefined && { measured: file.measured }),
+    ...(file.language !== undefined && { language: file.language }),
     kind: file.kind ?? "lathe",
     units,
     written,

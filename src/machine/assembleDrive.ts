@@ -1,3 +1,4 @@
+import { largestOf } from "../quantity/extremes.js";
 import { parseLength } from "../quantity/length.js";
 import { splitUnit } from "../quantity/number.js";
 import { closest } from "./closest.js";
@@ -59,7 +60,7 @@ function readMotor(given: Raw<"drive">["motor"], { error }: Context): { motor: M
   if (speed !== undefined && speeds !== undefined)
     error(path, "two-forms", "motor has both speed and speeds", "keep the one that is true");
   const ends =
-    speeds === undefined ? (Array.isArray(speed) ? speed : [speed ?? 1, speed ?? 1]) : [1, Math.max(...speeds)];
+    speeds === undefined ? (Array.isArray(speed) ? speed : [speed ?? 1, speed ?? 1]) : [1, largestOf(speeds)];
   const [slowestRpm = 1, fastestRpm = 1] = speeds === undefined ? ends : [ends[1], ends[1]];
   if (slowestRpm > fastestRpm)
     error(
@@ -161,7 +162,7 @@ function readStage(
     labels.add(label);
   }
   const centres = stage.centres === undefined ? undefined : mm(stage.centres);
-  const widest = Math.max(...steps.map((step) => (step.kind === "belt" ? (step.driver + step.driven) / 2 : 0)));
+  const widest = largestOf(steps.map((step) => (step.kind === "belt" ? (step.driver + step.driven) / 2 : 0)));
   if (centres !== undefined && centres <= widest)
     error(
       [...path, "centres"],

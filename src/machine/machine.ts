@@ -2,6 +2,7 @@
  *  holds every other key of the schema, which tells what it means.
  *  What the file left out is absent here; whoever needs it says on paper that it is missing. */
 
+import type { LanguageCode } from "../words/languages.generated.js";
 import type { Part } from "./asRead.js";
 import type { PulleyMeasure, VeeSection } from "./effectiveDiameter.js";
 import type { MachineFile } from "./schema.js";
@@ -18,6 +19,8 @@ export type Machine = {
   readonly revision?: string;
   /** Day of measurement as the file states it, ISO 8601. The program has no clock. */
   readonly measured?: string;
+  /** What its paper is in; English where it does not say. */
+  readonly language?: LanguageCode;
   readonly kind: Kind;
   readonly units: Units;
   /** How the file writes its sizes, where that is no plain number of its unit. */

@@ -1,5 +1,6 @@
-import { trimmedSize } from "../quantity/format.js";
+import { trimmedSize, unitName } from "../quantity/format.js";
 import type { LengthUnit } from "../quantity/length.js";
+import { decimalMark } from "../words/say.js";
 
 /** Lengths, mm, that a file writes as a fraction or in another unit than its own, and how: 3.175 as "1/8 in". A size is shown as
  *  it was given, since that is what is stamped on the drill. */
@@ -9,11 +10,15 @@ type Sizes = { readonly units: LengthUnit; readonly written?: Written };
 
 /** A size in words: "1/8 in", "5 mm", or in the reader's unit to `mmPlaces`, one more in inches. */
 export const asGiven = (mm: number, { units, written }: Sizes, mmPlaces = 3): string =>
-  written?.get(mm) ?? trimmedSize(mm, units, mmPlaces);
+  asOnPaper(written?.get(mm)) ?? trimmedSize(mm, units, mmPlaces);
+
+/** As the file writes it, but for the decimal mark and the inch, which are those of the paper's language. */
+export const asOnPaper = <T extends string | undefined>(words: T): T =>
+  words?.replace(/(\d)[.,](?=\d)/g, `$1${decimalMark()}`).replace(/ in$/, ` ${unitName("in")}`) as T;
 
 /** The same where a heading holds the unit: "1/8", but "5 mm" under inches. */
 export const figureAsGiven = (mm: number, sizes: Sizes, mmPlaces = 3): string =>
-  asGiven(mm, sizes, mmPlaces).replace(new RegExp(` ${sizes.units}$`), "");
+  asGiven(mm, sizes, mmPlaces).replace(new RegExp(` ${unitName(sizes.units)}$`), "");
 
 /** How a length's own text is shown: with its unit, the inch always as "in". Undefined where it is a plain number. */
 export function writtenAs(text: string, units: LengthUnit): string | undefined {

@@ -4,12 +4,15 @@ import { type Affine, identity, pageCorrection } from "../paper/printerCorrectio
 import type { FontBytes } from "./fonts.js";
 import type { Format } from "./formats.js";
 import type { Deflate } from "./packed.js";
+import type { Picture } from "./png.js";
 
 /** What a renderer is handed of the outside world. */
 export type Tools = {
   /** Both weights as TrueType (`ttf`, for PDF) or as WOFF (for SVG). */
   readonly fonts: (kind: "ttf" | "woff") => FontBytes;
   readonly deflate: Deflate;
+  /** What draws pictures; only there where one is asked for. */
+  readonly picture?: Picture;
 };
 
 /** One file of a print: its name's ending after the sheet's name, as `.pdf` or `-2.svg`, and what it holds. */
@@ -57,7 +60,12 @@ const renderers: Readonly<Record<Format, (print: Print, correction: Correction, 
       const { renderDxf } = await import("./dxf.js");
       return eachPage(print, "dxf", (page) => renderDxf(page, print));
     },
+    async png(print, correction, { picture }) {
+      if (picture === undefined) throw new Error("nothing is there to draw pictures with");
+      const { renderPng } = await import("./png.js");
+      return eachPage(print, "png", (page) => renderPng(page, print, correction(page.drawing), picture));
+    },
   };
 
-const eachPage = ({ pages }: Print, ending: Format, bytes: (page: Page) => string): Rendered[] =>
+const eachPage = ({ pages }: Print, ending: Format, bytes: (page: Page) => Rendered["bytes"]): Rendered[] =>
   pages.map((page, index) => ({ ending: `-${index + 1}.${ending}`, bytes: bytes(page) }));

@@ -4,7 +4,7 @@ export type Piece<T> = { readonly width: number; readonly height: number; readon
 export type Placed<T> = Piece<T> & { readonly x: number; readonly y: number };
 export type Shelf<T> = { readonly height: number; readonly placed: readonly Placed<T>[] };
 
-type Column = { readonly x: number; readonly width: number; bottom: number };
+type Column = { readonly x: number; readonly width: number; readonly bottom: number };
 type OpenShelf<T> = {
   readonly height: number;
   right: number;
@@ -30,12 +30,21 @@ export function shelves<T>(pieces: readonly Piece<T>[], width: number, gap: numb
 }
 
 function under<T>(piece: Piece<T>, shelf: OpenShelf<T>, gap: number): boolean {
-  const roomy = shelf.columns.find(
+  const at = shelf.columns.findIndex(
     (column) => piece.width <= column.width + 1e-9 && column.bottom + gap + piece.height <= shelf.height + 1e-9,
   );
+  const roomy = shelf.columns[at];
   if (roomy === undefined) return false;
-  shelf.placed.push({ ...piece, x: roomy.x, y: roomy.bottom + gap });
-  roomy.bottom += gap + piece.height;
+  const { x, width, bottom } = roomy;
+  shelf.placed.push({ ...piece, x, y: bottom + gap });
+  // What is left beside it under the same piece is a column of its own.
+  const rest = width - piece.width - gap;
+  shelf.columns.splice(
+    at,
+    1,
+    { x, width: piece.width, bottom: bottom + gap + piece.height },
+    ...(rest > 0 ? [{ x: x + piece.width + gap, width: rest, bottom }] : []),
+  );
   return true;
 }
 

@@ -1,3 +1,5 @@
+import { largestOf, smallestOf } from "../quantity/extremes.js";
+
 /** Half of a section through round work: along the axis, from the free end towards the chuck, diameters that go straight from
  *  one place to the next. All mm. */
 
@@ -43,11 +45,10 @@ const diametersOf = (outline: Outline, from: number, to: number): number[] =>
 
 /** 0 where nothing is there. */
 export const greatest = (outline: Outline, from: number, to: number): number =>
-  Math.max(0, ...diametersOf(outline, from, to));
+  Math.max(0, largestOf(diametersOf(outline, from, to)));
 
 /** Infinite where nothing is there. */
-export const least = (outline: Outline, from: number, to: number): number =>
-  Math.min(Number.POSITIVE_INFINITY, ...diametersOf(outline, from, to));
+export const least = (outline: Outline, from: number, to: number): number => smallestOf(diametersOf(outline, from, to));
 
 /** The diameter just on the chuck's side of a place, or (`side: -1`) just on the free end's; 0 where nothing is there. */
 export function diameterAt(outline: Outline, at: number, side: 1 | -1 = 1): number {

@@ -1,4 +1,5 @@
 import type { Work } from "../machine/machine.js";
+import { say } from "../words/say.js";
 
 /** How deep a cut a machine bears, mm on the radius, and why that is taken. */
 export type Deepest = { readonly deepest: number; readonly why: string };
@@ -9,5 +10,10 @@ const usual = { light: 1, firm: 2 } as const;
 
 export function firmnessOf({ deepest, firmness = "light" }: Pick<Work, "deepest" | "firmness">): Deepest {
   if (deepest !== undefined) return { deepest, why: "work: deepest" };
-  return { deepest: usual[firmness], why: `what a ${firmness} one usually bears, common practice` };
+  return {
+    deepest: usual[firmness],
+    why: say("plan findings.usually bears", {
+      firmness: say(firmness === "firm" ? "plan findings.firm" : "plan findings.light"),
+    }),
+  };
 }

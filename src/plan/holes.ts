@@ -1,12 +1,13 @@
 import { burns } from "../findings/chipFire.js";
 import type { HandwheelFinding } from "../findings/findings.js";
-import { BY_HAND, byHandOnly, drillsOf, usesOf } from "../findings/uses.js";
+import { byHandOnly, drillsOf, usesOf } from "../findings/uses.js";
 import type { JobStep } from "../job/job.js";
 import type { Machine } from "../machine/machine.js";
 import { centreHole } from "../part/centreHole.js";
 import { drillPoint, LARGEST_FROM_THE_SOLID, WEB } from "../part/drillPoint.js";
 import { endsOf, openOver } from "../part/workpiece.js";
 import { inMm } from "../quantity/length.js";
+import { say } from "../words/say.js";
 import { wetWords } from "./chips.js";
 import { alike, atMost } from "./doubt.js";
 import { begun, fedStep, type Making, type Step } from "./making.js";
@@ -15,7 +16,7 @@ import { pilotOf } from "./shape.js";
 import { wantedWords } from "./turning.js";
 import { readingAt, type Zero } from "./zero.js";
 
-export const CLAMPED = "Clamp the part, on packing that the drill may go into; never hold it in the hand.";
+export const clamped = (): string => say("plan.clamped");
 
 export const isDrill = (machine: Machine): boolean => usesOf(machine)[0] === "drilling";
 
@@ -54,13 +55,13 @@ export function centred(making: Making<Extract<JobStep, { do: "centre drill" }>>
   const reading = wheels.barrel && readingAt(wheels.barrel, depth);
   return {
     made: {
-      ...begun(`centre drill ${show(pilot)}`, `centre drill, pilot ${show(pilot)}`),
+      ...begun(say("plan.centre drill", { pilot: show(pilot) }), say("plan.centre drill tool", { pilot: show(pilot) })),
       ...fed,
       zeros: zero ? [zero] : [],
       places: zero && reading ? [{ what: "depth", wheel: zero.wheel, at: depth, reading }] : [],
       notes: [
-        ...(isDrill(findings.machine) ? [CLAMPED] : []),
-        `In until the cone is about ${show(mouth, 2)} wide, ${show(depth, 2)} from where the tip touches. Its tip breaks easily: no force, clear it often, and never run it slowly and hard.`,
+        ...(isDrill(findings.machine) ? [clamped()] : []),
+        say("plan.centre drill note", { mouth: show(mouth, 2), depth: show(depth, 2) }),
         ...chips,
       ],
       stroke: depth,
@@ -93,22 +94,28 @@ export function holed(making: Making<Extract<JobStep, { do: "drill" | "ream" }>>
   return {
     made: {
       ...begun(
-        `${step.do} ${step.wanted ? wantedWords(step.wanted, show) : show(diameter)}, ${show(depth)} deep`,
-        drill ? (drills.length > 1 ? "twist drills" : "twist drill") : "reamer",
+        say(drill ? "plan.drill" : "plan.ream", {
+          size: step.wanted ? wantedWords(step.wanted, show) : show(diameter),
+          depth: show(depth),
+        }),
+        drill ? say(drills.length > 1 ? "plan.twist drills" : "plan.twist drill") : say("plan.reamer"),
       ),
       ...(byHand ? { byHand } : fed),
       ...deep,
       ...(step.wanted && { sizes: [...deep.sizes, { what: "diameter", ...step.wanted }] }),
       drills,
       notes: [
-        ...(isDrill(machine) ? [CLAMPED] : []),
-        ...(byHand ? [`${BY_HAND}: the file says neither drive: reverses: nor clutch:.`] : []),
+        ...(isDrill(machine) ? [clamped()] : []),
+        ...(byHand ? [say("plan.by hand, no reverse")] : []),
         ...(drill
           ? [
-              `${drills.length > 1 ? `One after the other: ${drills.map((one) => show(one.diameter)).join(", ")}; all at the speed of the largest, which the smaller ones bear too. ` : ""}Draw the drill out to clear it each time it has gone in by its own diameter.`,
-              `The depth counts from where the full diameter enters; the point goes ${show(tip, 2)} deeper.`,
+              ...(drills.length > 1
+                ? [say("plan.drills in turn", { drills: drills.map((one) => show(one.diameter)).join(", ") })]
+                : []),
+              say("plan.clear drill"),
+              say("plan.drill depth counts", { tip: show(tip, 2) }),
             ]
-          : [`Ream in one steady pass, and never turn it backwards.${wetWords(job)}`]),
+          : [say("plan.ream note", { wet: wetWords(job) })]),
         ...chips,
       ],
       stroke: depth * Math.max(1, drills.length),

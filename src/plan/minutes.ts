@@ -1,6 +1,7 @@
 import { cutMinutes } from "../cutting/handFeed.js";
 import type { Job } from "../job/job.js";
 import { threadNamed, turnsFor } from "../thread/thread.js";
+import { say } from "../words/say.js";
 import { beltChanges } from "./beltChanges.js";
 import type { PlannedStep } from "./plannedStep.js";
 import { setsThePost } from "./toolPost.js";
@@ -91,7 +92,7 @@ export function minutesOf(
   const passed = ends.flatMap((end) => Array.from({ length: once ? 1 : parts }, () => end).flat());
   const belted = beltChanges(passed.map(positionOf));
   const tools = sum((end) => toolChanges(end, once ? 1 : parts)) * HANDLING.tool;
-  const working = steps.filter(({ tool }) => tool !== "no tool").length;
+  const working = steps.filter(({ tool }) => tool !== say("plan.no tool")).length;
   const holding = (once ? working : ends.length) * parts * HANDLING.part;
   const belts = belted * HANDLING.belt;
   return {

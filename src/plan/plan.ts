@@ -1,6 +1,7 @@
 import type { Findings } from "../findings/findings.js";
 import { speedDoubt } from "../findings/speedDoubt.js";
 import type { Job, JobStep } from "../job/job.js";
+import { say } from "../words/say.js";
 import { beltChanges } from "./beltChanges.js";
 import { type Compromise, compromises, positionOf } from "./belts.js";
 import { type Bench, EMPTY_BENCH, wheelsOf } from "./bench.js";
@@ -68,9 +69,7 @@ export function planOf(job: Job, findings: Findings): Plan {
     findings: [...found.filter(({ kind }) => kind === "refused"), ...found.filter(({ kind }) => kind === "take care")],
     remarks: [
       ...speedDoubt(findings),
-      ...(findings.machine.limits.chuckRpm === undefined
-        ? ["The file does not say how fast the chuck may run: read its marking, and never go above it."]
-        : []),
+      ...(findings.machine.limits.chuckRpm === undefined ? [say("plan.chuck limit unknown")] : []),
     ],
     reordered,
     beltChanges: beltChanges(steps.map(positionOf)),
@@ -84,13 +83,7 @@ function batchFindings({ bar, batch, parts, steps }: Job): Finding[] {
   const blanks = bar === undefined || bar.length !== undefined;
   return parts < 2 || batch === "part" || blanks || !steps.some(({ do: verb }) => verb === "part")
     ? []
-    : [
-        refused(
-          "no-blanks",
-          "works by operation on a bar that goes through the spindle: the second part is not there before the first is parted off",
-          "saw blanks and give bar: length:, or batch: part",
-        ),
-      ];
+    : [refused("no-blanks", say("plan findings.no blanks"), say("plan findings.no blanks remedy"))];
 }
 
 /** What lies in the machine's file and not in a step is said at the first step that meets it. */

@@ -4,6 +4,7 @@ import { centreDrillFor, centreDrillUpTo, centreHole } from "../part/centreHole.
 import { drillPoint } from "../part/drillPoint.js";
 import { cylinder, diameterAt, moved, type Stretch } from "../part/outline.js";
 import { bored, endsOf, facedTo, marked, metalOf, outsideOver, turned, type Workpiece } from "../part/workpiece.js";
+import { largestOf, smallestOf } from "../quantity/extremes.js";
 import { isBlock } from "./block.js";
 
 /** What a step does to the work. */
@@ -30,8 +31,8 @@ export function shaped(step: JobStep, work: Workpiece, units: Units = "mm"): Sha
       after: result,
       outside,
       inside,
-      from: Math.min(...all.map(({ from }) => from)),
-      to: Math.max(...all.map(({ to }) => to)),
+      from: smallestOf(all.map(({ from }) => from)),
+      to: largestOf(all.map(({ to }) => to)),
       removed: metalOf(work) - metalOf(result),
     };
   };

@@ -1,5 +1,6 @@
 import { between, diameterOf, type Outline } from "../part/outline.js";
 import type { Workpiece } from "../part/workpiece.js";
+import { largestOf, smallestOf } from "../quantity/extremes.js";
 import type { Holding } from "./stage.js";
 
 /** How slender work is that stands free; mm. */
@@ -35,8 +36,8 @@ export function slenderness(work: Workpiece, { held, jaws }: Pick<Holding, "held
   return {
     ratio: length / (even / sum) ** 0.25,
     length,
-    thinnest: Math.min(...diameters),
-    thickest: Math.max(...diameters),
+    thinnest: smallestOf(diameters),
+    thickest: largestOf(diameters),
   };
 }
 

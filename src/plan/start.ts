@@ -1,6 +1,7 @@
 import { coolant } from "../cutting/materials.js";
 import type { Findings } from "../findings/findings.js";
 import type { Job } from "../job/job.js";
+import { say } from "../words/say.js";
 import { isDrill } from "./holes.js";
 import type { PlannedStep } from "./plannedStep.js";
 import { setsThePost } from "./toolPost.js";
@@ -11,24 +12,19 @@ export function beforeTheFirstChip(job: Job, steps: readonly PlannedStep[], { ma
   const wet = coolant(job.material)?.words;
   const post = steps.some(setsThePost);
   const stops = steps.some(({ places }) => places.some(({ what }) => what === "stop"));
-  const slides = drill
-    ? "Table and column clamped; quill free, without shake."
-    : "Slides firm but free over their whole travel: adjusting strips or tension screws just taken up. Slides not in use locked.";
-  const held = drill
-    ? "Part clamped to the table or in a clamped vice, on packing; drill runs true."
-    : "Work tight; turned by hand through a whole turn, with the slides at both ends of every cut: nothing touches jaws, centre or post.";
+  const slides = drill ? say("plan.start slides drill") : say("plan.start slides");
+  const held = drill ? say("plan.start held drill") : say("plan.start held");
   return [
-    "Machine stopped and isolated, plug out.",
+    say("plan.start isolated"),
     slides,
     held,
-    ...(post ? ["Tool sharp, at centre height, short out of its post, and tight."] : []),
-    ...(stops && !drill ? ["Stops set where the plan says stop, tried with the tool clear of the work."] : []),
-    ...(wet === undefined ? [] : [`To wet the cut: ${wet}; brush at hand, no rags.`]),
-    "Belts where the first step says, tight enough to drive; belt guard closed.",
-    "Chuck key out, spanners off, eyes covered; no gloves, rings, loose sleeves or hair.",
+    ...(post ? [say("plan.start tool")] : []),
+    ...(stops && !drill ? [say("plan.start stops")] : []),
+    ...(wet === undefined ? [] : [say("plan.start wet", { what: wet })]),
+    say("plan.start belts"),
+    say("plan.start clear"),
   ];
 }
 
 /** Told, never computed. */
-export const BELT_SLIP =
-  "Some leave the belt just so loose that it slips before a tool breaks. That is common practice, not computed here: a slack belt also jumps, burns and stops without warning, so it replaces neither light cuts nor a hand at the switch.";
+export const beltSlip = (): string => say("plan.belt slip");

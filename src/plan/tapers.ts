@@ -2,10 +2,14 @@ import type { JobStep } from "../job/job.js";
 import { between, diameterOf, greatest, type Stretch } from "../part/outline.js";
 import { endsOf } from "../part/workpiece.js";
 import { toDegrees } from "../quantity/angle.js";
+import { largestOf } from "../quantity/extremes.js";
+import { formatFixed } from "../quantity/format.js";
 import { halfAngle, setOver } from "../taper/taper.js";
+import { say } from "../words/say.js";
 import { lastCut, mayScrape } from "./chips.js";
 import { begun, benchFor, endZero, fedStep, type Making, placeAlong, type Step, zeroOr } from "./making.js";
 import { passes } from "./passes.js";
+import type { Show } from "./words.js";
 import { readingAt, type Zero } from "./zero.js";
 
 type TaperStep = Extract<JobStep, { do: "taper" }>;
@@ -16,7 +20,7 @@ export function tapered(making: Making<TaperStep>): Step {
   const { before, shaping } = stage;
   const angle = halfAngle(step.large, step.small, step.length);
   const slope = step.length / Math.cos(angle);
-  const tool = "turning tool, exactly at centre height";
+  const tool = say("plan.taper tool");
   const bench = benchFor(making, tool);
   const [line] = shaping.outside as [Stretch];
   // Touched just behind its beginning, where an edge may have been broken.
@@ -40,10 +44,7 @@ export function tapered(making: Making<TaperStep>): Step {
   const swivelled = step.by === "top slide";
   return {
     made: {
-      ...begun(
-        `taper ${show(step.large)} to ${show(step.small)} in ${show(step.length)}${step.at > 0 ? `, from ${show(step.at)}` : ""}, thin towards the ${step.smallAt === "end" ? "free end" : "chuck"}`,
-        tool,
-      ),
+      ...begun(taperTitle(step, show), tool),
       ...fed,
       // The tip is brought to the beginning first: elsewhere along a slope the same touch means another depth.
       first: swingWords(step, angle, making),
@@ -62,12 +63,8 @@ export function tapered(making: Making<TaperStep>): Step {
           : []),
       ],
       notes: [
-        ...(proudBy > there - line.start + 1e-6
-          ? [
-              "Readings marked back lie before 0: there the tool is still clear at the beginning, and cuts only further in.",
-            ]
-          : []),
-        "Prove the angle after the second cut: measure at both ends. When the taper is done, set back what was swung, and prove it.",
+        ...(proudBy > there - line.start + 1e-6 ? [say("plan.taper back")] : []),
+        say("plan.taper prove"),
         ...chips,
       ],
       stroke: slope,
@@ -77,29 +74,38 @@ export function tapered(making: Making<TaperStep>): Step {
   };
 }
 
+function taperTitle({ large, small, length, at, smallAt }: TaperStep, show: Show): string {
+  const sizes = { large: show(large), small: show(small), length: show(length) };
+  const towards = smallAt === "end" ? say("plan.thin towards the end") : say("plan.thin towards the chuck");
+  return at > 0
+    ? say("plan.taper from", { ...sizes, at: show(at), towards })
+    : say("plan.taper", { ...sizes, towards });
+}
+
 /** By how much the metal stands above a slope at most, on diameter. */
 function proud(outside: readonly Stretch[], line: Stretch): number {
   const above = between(outside, line.from, line.to).flatMap(({ from, to, start, end }) => [
     start - diameterOf(line, from),
     end - diameterOf(line, to),
   ]);
-  return Math.max(0, ...above);
+  return Math.max(0, largestOf(above));
 }
 
 /** What is done before anything is touched: swinging moves the tip, or the work. Seen from above, as on the tapers sheet. */
 function swingWords({ by, smallAt, at }: TaperStep, angle: number, { stage, show }: Making): string[] {
-  const degrees = `${toDegrees(angle).toFixed(3)}°, half the included angle`;
-  const begin = at > 0 ? `the tip stands ${show(at)} from the face` : "the tip stands at the face";
+  const degrees = formatFixed(toDegrees(angle), 3);
+  const begin = at > 0 ? say("plan.tip from face", { at: show(at) }) : say("plan.tip at face");
+  const clockwise = say("plan.clockwise");
+  const anticlockwise = say("plan.anticlockwise");
   if (by === "top slide")
-    return [
-      `First swing the top slide ${smallAt === "end" ? "anticlockwise" : "clockwise"}, seen from above, by ${degrees}, and wind it back so far that its whole stroke lies before it. Only then touch and set what follows, in this order: ${begin} while the diameter is touched. Feed with the top slide alone.`,
-    ];
+    return [say("plan.swing top slide", { sense: smallAt === "end" ? anticlockwise : clockwise, degrees, begin })];
   if (by === "headstock")
-    return [
-      `First swing the headstock ${smallAt === "end" ? "clockwise" : "anticlockwise"}, seen from above, by ${degrees}. Only then touch and set what follows: ${begin} while the diameter is touched. Feed along the bed. What is square to the work is not square to the bed meanwhile: face, drill and part nothing until it is set back, and proved on a test bar.`,
-    ];
+    return [say("plan.swing headstock", { sense: smallAt === "end" ? clockwise : anticlockwise, degrees, begin })];
   const { from, to } = endsOf(stage.before);
-  return [
-    `First set the tailstock over by ${show(setOver(angle, to - from))} ${smallAt === "end" ? "towards you" : "away from you"} (by the sine, for ${show(to - from)} between the centres). Grease the centre. Only then touch and set what follows: ${begin} while the diameter is touched. Afterwards set it back and prove it on a test bar.`,
-  ];
+  const over = {
+    over: show(setOver(angle, to - from)),
+    towards: smallAt === "end" ? say("plan.towards you") : say("plan.away from you"),
+    between: show(to - from),
+  };
+  return [say("plan.set tailstock over", { ...over, begin })];
 }

@@ -1,6 +1,7 @@
 import type { JobStep } from "../job/job.js";
 import { between } from "../part/outline.js";
 import { endsOf, narrowsAt, openOver, outsideOver } from "../part/workpiece.js";
+import { formatFixed } from "../quantity/format.js";
 import {
   depthOnDiameter,
   dieBlank,
@@ -11,8 +12,9 @@ import {
   USUAL_ENGAGEMENT,
 } from "../thread/thread.js";
 import { BOTTOMING_LEAD } from "../thread/threadEnds.js";
+import { say } from "../words/say.js";
 import { wetWords } from "./chips.js";
-import { CLAMPED, depthBy, isDrill } from "./holes.js";
+import { clamped, depthBy, isDrill } from "./holes.js";
 import { begun, type Making, type Step } from "./making.js";
 
 /** A thread that begins no further in than this, mm, begins at the face: its edge is broken. */
@@ -36,11 +38,15 @@ export function threaded(making: Making<Extract<JobStep, { do: "tap" | "die" }>>
     if (thread === undefined) return [];
     const hole = openOver(stage.before, 0, Math.min(step.depth, to));
     const usual = tappingHole(thread, USUAL_ENGAGEMENT);
-    const share =
-      hole > 0 ? ` The hole of ${show(hole)} leaves ${Math.round(engagementOf(thread, hole) * 100)} %.` : "";
     return [
-      `Hole for ${USUAL_ENGAGEMENT * 100} % of full depth: ${show(usual, 2)}.${share}${deep < step.depth ? "" : ` Break its edge to ${show(thread.major, 2)} first.`}`,
-      `Go in with the taper tap, then the second; the tap's lead needs about ${show(BOTTOMING_LEAD * thread.pitch, 2)} below the thread even of a bottoming one.`,
+      [
+        say("plan.tap hole", { share: USUAL_ENGAGEMENT * 100, hole: show(usual, 2) }),
+        ...(hole > 0
+          ? [say("plan.tap hole gives", { hole: show(hole), share: Math.round(engagementOf(thread, hole) * 100) })]
+          : []),
+        ...(deep < step.depth ? [] : [say("plan.tap edge", { size: show(thread.major, 2) })]),
+      ].join(" "),
+      say("plan.tap order", { lead: show(BOTTOMING_LEAD * thread.pitch, 2) }),
     ];
   }
 
@@ -48,7 +54,11 @@ export function threaded(making: Making<Extract<JobStep, { do: "tap" | "die" }>>
     if (thread === undefined) return [];
     const core = thread.major - depthOnDiameter[thread.system] * thread.pitch;
     return [
-      `Rod about ${show(dieBlank(thread), 2)}, this one is ${show(outsideOver(stage.before, 0, step.depth), 2)}; chamfer its end at 45° down to about ${show(core, 2)}, so that the die starts square.`,
+      say("plan.die rod", {
+        rod: show(dieBlank(thread), 2),
+        now: show(outsideOver(stage.before, 0, step.depth), 2),
+        core: show(core, 2),
+      }),
       ...shoulderWords(),
     ];
   }
@@ -57,34 +67,38 @@ export function threaded(making: Making<Extract<JobStep, { do: "tap" | "die" }>>
     const shoulder = between(stage.before.outside, step.depth, to).find(
       ({ start }) => thread !== undefined && start > thread.major,
     );
-    return shoulder === undefined
-      ? []
-      : [
-          `A shoulder stands ${show(shoulder.from - step.depth, 2)} beyond: count the turns, and feel for it. For the last turns turn the die over, its side without lead first.`,
-        ];
+    return shoulder === undefined ? [] : [say("plan.die shoulder", { room: show(shoulder.from - step.depth, 2) })];
   }
 
+  const count = formatFixed(turns ?? 0, 1);
+  const turned =
+    deep < step.depth
+      ? say("plan.thread turns behind", { turns: count, length: show(deep, 2), begins: show(begins, 2) })
+      : say("plan.thread turns", { turns: count, length: show(deep, 2) });
   const halfTurns = Math.max(1, Math.round((turns ?? 0) / 2));
   return {
     made: {
       ...begun(
-        `${tap ? "tap" : "thread by die,"} ${step.thread}, ${show(step.depth)}`,
-        tap
-          ? `tap, held square by ${drilling ? "the drill's chuck" : "the tailstock's chuck"}`
-          : "die in a holder that slides on the tailstock barrel",
+        say(tap ? "plan.tap" : "plan.die", { thread: step.thread, depth: show(step.depth) }),
+        tap ? say(drilling ? "plan.tap in the drill" : "plan.tap in the tailstock") : say("plan.die holder"),
       ),
       byHand: true,
       ...depthBy(wheels.barrel, deep),
       notes: [
-        ...(drilling ? [CLAMPED] : []),
-        "Power off, plug pulled, belt off or slack: turn the spindle by hand at the chuck or pulley. Never by power.",
+        ...(drilling ? [clamped()] : []),
+        say("plan.thread by hand"),
         ...sizes,
         ...(turns === undefined || thread === undefined
           ? []
           : [
-              `${turns.toFixed(1)} turns for ${show(deep, 2)}${deep < step.depth ? `: the thread begins ${show(begins, 2)} behind the face, where the narrow hole does` : ""}. Press lightly behind it for the first two turns, then it draws itself in and the barrel only follows. Half a turn on, a quarter back to break the chip; after ${halfTurns} turns (${show(halfTurns * thread.pitch, 2)}) back out and clear it.${wetWords(job)}`,
+              say("plan.thread how", {
+                begun: turned,
+                halfTurns,
+                half: show(halfTurns * thread.pitch, 2),
+                wet: wetWords(job),
+              }),
             ]),
-        `If it binds: do not force it. Turn back at once, clear the chips, try again lightly; if it still binds the ${tap ? "hole is too small or the tap has reached its floor" : "rod is too thick or the die stands askew"}.`,
+        say(tap ? "plan.tap binds" : "plan.die binds"),
       ],
     },
     bench: making.bench,

@@ -1,8 +1,11 @@
 import type { HandwheelFinding } from "../findings/findings.js";
 import { largestDrill } from "../findings/uses.js";
 import type { JobStep, Wanted } from "../job/job.js";
+import { asOnPaper } from "../machine/written.js";
 import { diameterAt } from "../part/outline.js";
 import { boreOver, endsOf, openOver, outsideOver } from "../part/workpiece.js";
+import { formatFixed } from "../quantity/format.js";
+import { say } from "../words/say.js";
 import type { Bench } from "./bench.js";
 import { lastCut, mayScrape, wetWords } from "./chips.js";
 import { alike, atMost, MEASURED, TOUCHED } from "./doubt.js";
@@ -13,7 +16,7 @@ import { depthOfFace } from "./shape.js";
 import { readingAt, type Zero } from "./zero.js";
 
 /** Faces, turns and shoulders without being taken out. */
-const KNIFE = "knife tool";
+const knife = (): string => say("plan.knife tool");
 
 /** Cuts of a face leave this much for the last, mm. Common practice. */
 const lastFacingCut = 0.1;
@@ -24,7 +27,7 @@ export function faced(making: Making<Extract<JobStep, { do: "face" }>>): Step {
   const start = endsOf(before).from;
   const to = endsOf(after).from;
   const depth = depthOfFace(step, before);
-  const bench = benchFor(making, KNIFE);
+  const bench = benchFor(making, knife());
   const { facing, along, across } = wheels;
   const parted = facing !== along;
   // The slide that sets the depth begins at the raw end, whatever else was zeroed there before.
@@ -41,7 +44,12 @@ export function faced(making: Making<Extract<JobStep, { do: "face" }>>): Step {
   const held = parted ? bench.along : undefined;
   return {
     made: {
-      ...begun(step.length === undefined ? `face off ${show(depth)}` : `face to ${show(step.length)} long`, KNIFE),
+      ...begun(
+        step.length === undefined
+          ? say("plan.face off", { depth: show(depth) })
+          : say("plan.face to length", { length: show(step.length) }),
+        knife(),
+      ),
       ...fed,
       zeros: touched,
       zerosAfter: parted && lengths && held === undefined ? [lengths] : [],
@@ -51,14 +59,12 @@ export function faced(making: Making<Extract<JobStep, { do: "face" }>>): Step {
       sizes: step.length === undefined ? [] : [facedSize(step.length, making, made)],
       notes: [
         parted && along
-          ? `${along.handwheel.name} ${held ? "back at its 0" : "close up to the work"} and locked. Feed from the outside in; then leave the ${facing?.handwheel.name} locked where it stands.`
-          : "Feed from the outside in. Lock the slide that sets the depth.",
-        "What it comes to is counted from the finished face: − is what still stands before it.",
-        ...(step.length === undefined
-          ? []
-          : [
-              "The last cut: stop, measure the whole length. What is over is what is left to take off, whatever the dial says.",
-            ]),
+          ? held
+            ? say("plan.face with slide back", { wheel: along.handwheel.name, facing: facing?.handwheel.name ?? "" })
+            : say("plan.face with slide close", { wheel: along.handwheel.name, facing: facing?.handwheel.name ?? "" })
+          : say("plan.face and lock"),
+        say("plan.face counts"),
+        ...(step.length === undefined ? [] : [say("plan.face measured")]),
         ...chips,
       ],
       stroke: diameter / 2,
@@ -73,7 +79,7 @@ export function reduced(making: Making<ReduceStep>): Step {
   const { stage, step, wheels, show } = making;
   const { before, shaping } = stage;
   const bore = step.do === "bore";
-  const tool = bore ? "boring tool" : KNIFE;
+  const tool = bore ? say("plan.boring tool") : knife();
   const bench = benchFor(making, tool);
   const begins = bore
     ? openOver(before, Math.max(shaping.from, endsOf(before).from), Math.min(shaping.to, endsOf(before).to))
@@ -97,10 +103,7 @@ export function reduced(making: Making<ReduceStep>): Step {
   const end = step.at + step.length;
   return {
     made: {
-      ...begun(
-        `${step.do} to ${wantedWords(step.to, show)}, ${spanWords(step, show)}${step.at > 0 && !bore ? "" : bore ? " deep" : " long"}`,
-        tool,
-      ),
+      ...begun(reducedTitle(step, show), tool),
       ...fed,
       zeros: [...across.touched, ...along.touched],
       ...(wheels.across && { depthWheel: wheels.across }),
@@ -112,7 +115,7 @@ export function reduced(making: Making<ReduceStep>): Step {
       ],
       sizes: [diameterSize(step.to, making, sized), lengthSize(end, along.zero, end)],
       notes: [
-        ...comeToWords(wheels.across, bore ? "outward, towards you" : "inward"),
+        ...comeToWords(wheels.across, bore ? say("plan.outward") : say("plan.inward")),
         ...shoulderWords(step.do),
         ...finishWords(bore, touched > begins + 1e-6),
         ...chips,
@@ -121,6 +124,16 @@ export function reduced(making: Making<ReduceStep>): Step {
     },
     bench: kept(bench, across.zero, along.zero),
   };
+}
+
+function reducedTitle(step: ReduceStep, show: (mm: number) => string): string {
+  const size = wantedWords(step.to, show);
+  const [from, to, length] = [show(step.at), show(step.at + step.length), show(step.length)];
+  if (step.do === "bore")
+    return step.at > 0 ? say("plan.bore from to", { size, from, to }) : say("plan.bore deep", { size, depth: length });
+  return step.at > 0
+    ? say(`plan.${step.do} from to`, { size, from, to })
+    : say(`plan.${step.do} long`, { size, length });
 }
 
 /** A whole length is measured before the last cut, as a diameter is. */
@@ -146,11 +159,10 @@ const kept = (bench: Bench, across: Zero | undefined, along: Zero | undefined): 
 /** "12 h7 (11.982 to 12)": as the drawing has it, and the limits. */
 export function wantedWords({ aim, least, most, words }: Wanted, show: (mm: number) => string): string {
   if (least === undefined || most === undefined) return show(aim);
-  return words === undefined ? show(aim) : `${words} (${show(least)} to ${show(most)})`;
+  return words === undefined
+    ? show(aim)
+    : say("plan.size with limits", { size: asOnPaper(words), least: show(least), most: show(most) });
 }
-
-const spanWords = ({ at, length }: { at: number; length: number }, show: (mm: number) => string): string =>
-  at > 0 ? `from ${show(at)} to ${show(at + length)}` : show(length);
 
 /** Travel of the slide across from its zero to a diameter: inward is forward. */
 const travelTo =
@@ -210,19 +222,16 @@ function lengthSize(aim: number, zero: Zero | undefined, at: number): PlannedSiz
 /** From which side every reading is come to. */
 function comeToWords(wheel: HandwheelFinding | undefined, sense: string): string[] {
   const turn = wheel?.feed?.lostMotion?.turn;
-  const lost =
-    turn === undefined || turn <= 0
-      ? " (the lost motion was not measured)"
-      : ` (the lost motion is ${turn.toFixed(2)} of a turn${turn > 0.4 ? ": too much, go back a whole one" : ""})`;
-  return [`Come to every reading ${sense}; if you overshoot, go back half a turn${lost} and come again.`];
+  if (turn === undefined || turn <= 0) return [say("plan.come to, lost motion unknown", { sense })];
+  const lost = formatFixed(turn, 2);
+  return [turn > 0.4 ? say("plan.come to, whole turn back", { sense, lost }) : say("plan.come to", { sense, lost })];
 }
 
-const shoulderWords = (verb: string): string[] =>
-  verb === "shoulder" ? ["The tool's edge lies square to the axis, so that the shoulder comes out square."] : [];
+const shoulderWords = (verb: string): string[] => (verb === "shoulder" ? [say("plan.shoulder edge")] : []);
 
 const finishWords = (bore: boolean, cone: boolean): string[] => [
-  ...(cone ? ["The first cuts take only what a drill left narrower further in."] : []),
-  ...(bore ? ["Outward the dial runs backwards: count turns and divisions against its numbers."] : []),
+  ...(cone ? [say("plan.bore first cuts")] : []),
+  ...(bore ? [say("plan.bore dial backwards")] : []),
 ];
 
 /** How far a blade goes on into a hole, mm on the radius. */
@@ -232,7 +241,7 @@ export function parted(making: Making<Extract<JobStep, { do: "part" }>>): Step {
   const { stage, step, wheels, job, show } = making;
   const { before } = stage;
   const [from, to] = [step.length, step.length + step.blade];
-  const tool = `blade ${show(step.blade)} wide`;
+  const tool = say("plan.blade", { width: show(step.blade) });
   const bench = benchFor(making, tool);
   const diameter = outsideOver(before, from, to);
   const across = zeroOr(bench.across, wheels.across && { wheel: wheels.across, of: "diameter", at: diameter });
@@ -244,7 +253,7 @@ export function parted(making: Making<Extract<JobStep, { do: "part" }>>): Step {
   const through = across.zero && readingAt(across.zero.wheel, (across.zero.at - inTo) / 2);
   return {
     made: {
-      ...begun(`part off ${show(step.length)} long`, tool),
+      ...begun(say("plan.part off", { length: show(step.length) }), tool),
       ...fed,
       zeros: [...across.touched, ...along.touched],
       places: [
@@ -254,10 +263,7 @@ export function parted(making: Making<Extract<JobStep, { do: "part" }>>): Step {
           : []),
       ],
       sizes: [lengthSize(step.length, along.zero, to)],
-      notes: [
-        `At ${show(diameter)} diameter. Close to the chuck, slides locked, steady hand. Never catch the part by hand.${wetWords(job)}`,
-        ...chips,
-      ],
+      notes: [say("plan.part note", { diameter: show(diameter), wet: wetWords(job) }), ...chips],
       stroke: (diameter - hole) / 2,
     },
     bench: kept(bench, across.zero, along.zero),
@@ -266,7 +272,7 @@ export function parted(making: Making<Extract<JobStep, { do: "part" }>>): Step {
 
 export function grooved(making: Making<Extract<JobStep, { do: "groove" }>>): Step {
   const { stage, step, wheels, job, show } = making;
-  const tool = `blade ${show(step.blade)} wide`;
+  const tool = say("plan.blade", { width: show(step.blade) });
   const bench = benchFor(making, tool);
   const begins = outsideOver(stage.before, step.at, step.at + step.width);
   const across = zeroOr(bench.across, wheels.across && { wheel: wheels.across, of: "diameter", at: begins });
@@ -278,7 +284,12 @@ export function grooved(making: Making<Extract<JobStep, { do: "groove" }>>): Ste
   return {
     made: {
       ...begun(
-        `groove ${show(step.width)} wide to ${wantedWords(step.to, show)}, from ${show(step.at)} to ${show(step.at + step.width)}`,
+        say("plan.groove", {
+          width: show(step.width),
+          size: wantedWords(step.to, show),
+          from: show(step.at),
+          to: show(step.at + step.width),
+        }),
         tool,
       ),
       ...fed,
@@ -292,7 +303,7 @@ export function grooved(making: Making<Extract<JobStep, { do: "groove" }>>): Ste
           : []),
       ],
       sizes: [dialSize(step.to, across.zero?.wheel, across.zero && (across.zero.at - step.to.aim) / 2)],
-      notes: [`Feed straight in, steadily, to the reading; do not dwell.${wetWords(job)}`, ...chips],
+      notes: [say("plan.groove note", { wet: wetWords(job) }), ...chips],
       stroke: ((begins - step.to.aim) / 2) * plunges,
     },
     bench: kept(bench, across.zero, along.zero),
@@ -311,17 +322,22 @@ export function chamfered(making: Making<Extract<JobStep, { do: "chamfer" }>>): 
   const inside = step.side === "bore";
   const diameter = inside ? boreOver(stage.after, from, to) : outsideOver(stage.before, from, to);
   const bore = inside && diameter <= Math.min(LARGEST_COUNTERSINK, largestDrill(making.findings.machine.limits));
-  const tool = bore ? "countersink, 90°" : inside ? "boring tool, its edge at 45°" : "45° tool";
+  const tool = bore ? say("plan.countersink") : inside ? say("plan.boring tool at 45°") : say("plan.45° tool");
   const wheel = bore ? wheels.barrel : wheels.along;
   // So small an edge is cut like any other turning; the whole width of a forming tool is not in it.
   const { fed, chips } = fedStep(making, { operation: bore ? "countersinking" : "turning", diameter }, wheel);
   const sense = to > step.at + 1e-9 ? 1 : -1;
   const zero: Zero | undefined = wheel && { wheel, of: "corner", at: step.at };
   const goes = Math.max(1, Math.ceil(step.size / WIDE_EDGE - 1e-9));
-  const edge = step.at === 0 ? "the end" : `the edge at ${show(step.at)}`;
+  const edge = step.at === 0 ? say("plan.edge at the end") : say("plan.edge at", { at: show(step.at) });
   return {
     made: {
-      ...begun(`chamfer ${show(step.size)} at 45°, ${edge}${inside ? ", in the bore" : ""}`, tool),
+      ...begun(
+        inside
+          ? say("plan.chamfer in bore", { size: show(step.size), edge })
+          : say("plan.chamfer", { size: show(step.size), edge }),
+        tool,
+      ),
       ...fed,
       zeros: zero ? [zero] : [],
       places: Array.from({ length: goes }, (_, go) =>
@@ -329,8 +345,10 @@ export function chamfered(making: Making<Extract<JobStep, { do: "chamfer" }>>): 
       ).flat(),
       notes: [
         bore
-          ? "Touch the edge of the hole all round, then go on by the reading; slowly, it chatters otherwise."
-          : `Touch the edge with the middle of the slanting side, then go on ${sense > 0 ? "towards the chuck" : "away from the chuck"} by the reading.`,
+          ? say("plan.countersink note")
+          : sense > 0
+            ? say("plan.chamfer towards chuck")
+            : say("plan.chamfer from chuck"),
         ...chips,
       ],
       stroke: step.size,
@@ -345,14 +363,19 @@ const knurlRise = (pitch: number): number => pitch / 2;
 
 export function knurled(making: Making<Extract<JobStep, { do: "knurl" }>>): Step {
   const { stage, step, wheels, show } = making;
-  const tool = step.pinched ? "knurling tool that pinches the work" : "knurling tool";
+  const tool = step.pinched ? say("plan.pinching knurling tool") : say("plan.knurling tool");
   const bench = benchFor(making, tool);
   const diameter = outsideOver(stage.before, step.at, step.at + step.length);
   const { fed, chips } = fedStep(making, { operation: "knurling", diameter }, wheels.along);
   const along = zeroOr(bench.along, endZero(making));
   return {
     made: {
-      ...begun(`knurl ${show(step.pitch)}, ${spanWords(step, show)}${step.at > 0 ? "" : " long"}`, tool),
+      ...begun(
+        step.at > 0
+          ? say("plan.knurl from to", { pitch: show(step.pitch), from: show(step.at), to: show(step.at + step.length) })
+          : say("plan.knurl long", { pitch: show(step.pitch), length: show(step.length) }),
+        tool,
+      ),
       ...fed,
       zeros: along.touched,
       places: [
@@ -362,9 +385,9 @@ export function knurled(making: Making<Extract<JobStep, { do: "knurl" }>>): Step
         ...placeAlong(along.zero, "stop", step.at + step.length),
       ],
       notes: [
-        `All places are those of the wheel's edge towards the chuck: touch the face with that edge.${step.wheel === undefined ? ` Begin where its other edge stands at ${show(step.at)}: mark that place first (width: of the wheel in the job file gives a reading for it).` : ""}`,
-        `It raises the diameter by about ${show(knurlRise(step.pitch))} (common practice): prove the pattern on one turn of the work by hand before you start the motor.`,
-        "Oil, slow, one firm setting; brush chips off only with the machine stopped.",
+        step.wheel === undefined ? say("plan.knurl places, begin", { at: show(step.at) }) : say("plan.knurl places"),
+        say("plan.knurl rise", { rise: show(knurlRise(step.pitch)) }),
+        say("plan.knurl oil"),
         ...chips,
       ],
       stroke: step.length,

@@ -11,5 +11,9 @@ export type Show = (mm: number, places?: number) => string;
 export const showIn = ({ units: machines }: Machine, { units, written }: Pick<Job, "units" | "written">): Show => {
   const sizes = { units, ...(written && { written }) };
   const other = units !== machines;
-  return (mm, places = 5) => `${asGiven(mm, sizes, places)}${other ? ` (${trimmedSize(mm, machines, 3)})` : ""}`;
+  return (mm, places = 5) => {
+    const own = asGiven(mm, sizes, places);
+    const machine = trimmedSize(mm, machines, 3);
+    return other && own !== machine ? `${own} (${machine})` : own;
+  };
 };

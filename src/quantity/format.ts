@@ -1,3 +1,4 @@
+import { decimalMark, say } from "../words/say.js";
 import { fromMm, type LengthUnit } from "./length.js";
 
 /** True minus sign, U+2212, as wide as the plus. */
@@ -9,39 +10,62 @@ const MOST_PLACES = 12;
 
 const USUAL_PLACES: Readonly<Record<LengthUnit, number>> = { mm: 3, in: 4 };
 
-/** A number with just so many places and a true minus; never a minus before nothing.
+/** A number with just so many places, the decimal mark of the paper's language and a true minus; never a minus before nothing.
  *  @throws RangeError for what is not finite or reaches 1e21: nothing on paper may say "NaN". */
-export function formatFixed(value: number, places: number): string {
+export const formatFixed = (value: number, places: number): string => shown(fixed(value, places));
+
+function fixed(value: number, places: number): string {
   if (!(Math.abs(value) < MOST)) throw new RangeError(`${value} cannot be written as a number`);
   const text = value.toFixed(places);
   if (!text.startsWith("-")) return text;
   return /[1-9]/.test(text) ? MINUS + text.slice(1) : text.slice(1);
 }
 
+/** In the language of the paper. */
+function shown(text: string): string {
+  const mark = decimalMark();
+  return mark === "." ? text : text.replace(".", mark);
+}
+
 /** The same without the zeros at its end: "0.02", "25", "1.5875". */
-export function trimmed(value: number, maxPlaces: number): string {
-  const text = formatFixed(value, maxPlaces);
+export const trimmed = (value: number, maxPlaces: number): string => shown(fixedTrimmed(value, maxPlaces));
+
+function fixedTrimmed(value: number, maxPlaces: number): string {
+  const text = fixed(value, maxPlaces);
   return text.includes(".") ? text.replace(/\.?0+$/, "") : text;
 }
+
+/** How many places a number has when it is written so. */
+export const placesOf = (value: number, maxPlaces: number): number =>
+  fixedTrimmed(value, maxPlaces).split(".")[1]?.length ?? 0;
+
+/** A unit as it stands behind a number or in a heading: in German "Zoll". */
+export const unitName = (unit: LengthUnit): string => say(`units and numbers.unit ${unit}`);
 
 /** A length in mm as text in `unit`: "1.270 mm", "0.0500 in". By default down to 0.001 mm or 0.0001 in.
  *  @example formatLength(1.27, "in", 3)   // "0.050 in" */
 export function formatLength(mm: number, unit: LengthUnit, places: number = USUAL_PLACES[unit]): string {
-  return `${formatFixed(fromMm(mm, unit), places)} ${unit}`;
+  return `${formatFixed(fromMm(mm, unit), places)} ${unitName(unit)}`;
 }
 
 /** What is measured on paper or on a part: so many places in mm, and one more in inches, which tells about as much.
  *  @example formatSize(120.17, "in")   // "4.731 in" */
 export const formatSize = (mm: number, unit: LengthUnit, mmPlaces = 2): string =>
-  `${sizeFigure(mm, unit, mmPlaces)} ${unit}`;
+  `${sizeFigure(mm, unit, mmPlaces)} ${unitName(unit)}`;
 
 /** Its number alone, for a column whose heading holds the unit. */
 export const sizeFigure = (mm: number, unit: LengthUnit, mmPlaces = 2): string =>
   formatFixed(fromMm(mm, unit), sizePlaces(unit, mmPlaces));
 
+/** How much, whatever its sign, down to 0.0001 mm: what is there is never told as nothing. */
+export function sizeAmount(mm: number, unit: LengthUnit): string {
+  const told = formatSize(Math.abs(mm), unit, 4);
+  return mm !== 0 && !/[1-9]/.test(told) ? formatBound(Math.abs(mm), unit) : told;
+}
+
 /** The same without the zeros at its end. */
 export const trimmedSize = (mm: number, unit: LengthUnit, mmPlaces = 2): string =>
-  `${trimmed(fromMm(mm, unit), sizePlaces(unit, mmPlaces))} ${unit}`;
+  `${trimmed(fromMm(mm, unit), sizePlaces(unit, mmPlaces))} ${unitName(unit)}`;
 
 const sizePlaces = (unit: LengthUnit, mmPlaces: number): number => (unit === "mm" ? mmPlaces : mmPlaces + 1);
 
@@ -51,7 +75,7 @@ const sizePlaces = (unit: LengthUnit, mmPlaces: number): number => (unit === "mm
 export function figureWithin(mm: number, tolerance: number | undefined, unit: LengthUnit): string {
   const usual = unit === "mm" ? 2 : 4;
   const value = fromMm(mm, unit);
-  const given = trimmed(value, usual + 2).split(".")[1]?.length ?? 0;
+  const given = placesOf(value, usual + 2);
   // A size that came out of another unit has no last figure: what its tolerance needs is enough.
   const own = given > usual + 1 ? usual : given;
   const needed = tolerance === undefined ? 0 : Math.ceil(-Math.log10(fromMm(tolerance, unit) / 5) - 1e-9);
@@ -87,12 +111,12 @@ export function formatDoubted(
 ): string {
   if (doubt === undefined) return formatLength(mm, unit, places);
   const { value, uncertainty } = formatUncertain(fromMm(mm, unit), fromMm(doubt, unit));
-  return `${value} ± ${uncertainty} ${unit}`;
+  return `${value} ± ${uncertainty} ${unitName(unit)}`;
 }
 
 /** A half-width or a bound (≥ 0, mm) to two significant digits, never a bare nought: "0.0037 mm". */
 export const formatBound = (mm: number, unit: LengthUnit): string =>
-  `${formatUncertain(0, fromMm(mm, unit)).uncertainty} ${unit}`;
+  `${formatUncertain(0, fromMm(mm, unit)).uncertainty} ${unitName(unit)}`;
 
 export const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 

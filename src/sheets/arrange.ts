@@ -1,30 +1,40 @@
 import { type BlockName, blocks } from "../blocks/registry.js";
 import type { Block, Run } from "../blocks/shared/block.js";
 import { cautionRuns } from "../blocks/shared/cautions.js";
+import { markRoom } from "../blocks/shared/cut.js";
 import { materialCautions } from "../blocks/shared/materialCautions.js";
+import { NoRoom } from "../blocks/shared/noRoom.js";
 import type { Mark } from "../drawing/drawing.js";
 import type { Page, Print } from "../drawing/page.js";
 import { group } from "../drawing/shapes.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
-import { usesOf } from "../findings/uses.js";
-import { paperSize } from "../paper/paperSize.js";
+import { type Use, usesOf } from "../findings/uses.js";
+import type { Machine, PaperSize } from "../machine/machine.js";
+import { type Orientation, paperSize } from "../paper/paperSize.js";
 import { liesAcross } from "../paper/printerCorrection.js";
+import { formatFixed } from "../quantity/format.js";
+import { say, translated, withinSentence } from "../words/say.js";
+import { cardMarks, cardSizes, cardsOn, insideOf } from "./card.js";
 import { flow } from "./flow.js";
 import {
   barRoom,
-  cardOutline,
-  cardPadding,
   checkBars,
   correctionNote,
   footHeight,
   headHeight,
   pageFoot,
   pageHead,
+  pageNotes,
 } from "./furniture.js";
-import type { Need, Template } from "./template.js";
+import { type Box, frameOn } from "./margins.js";
+import { has, unmet } from "./needs.js";
+import { settingsFor, unknownWheel, wheelsOf } from "./ofHandwheel.js";
+import type { Template } from "./template.js";
 
 /** A sheet's pages, or what is missing in the machine file (or of the paper) to make them. */
-export type Arranged = { readonly print: Print } | { readonly missing: string };
+export type Arranged =
+  | { readonly print: Print }
+  | { readonly missing: string /** In the template. */; readonly at?: string };
 
 /** Blocks that only accompany others. */
 const accompanying: readonly BlockName[] = ["cautions", "words"];
@@ -34,86 +44,56 @@ export function arrange(findings: Findings, template: Template): Arranged {
   const { machine } = findings;
   const here = usesOf(machine);
   if (template.for !== undefined && !here.includes(template.for))
-    return { missing: `it is for ${template.for}, and the file says kind: ${machine.kind}` };
+    return { missing: say(`binder.missing ${template.for}`, { kind: machine.kind }) };
   const missing = unmet(findings, template.needs);
   if (missing !== undefined) return { missing };
-  const shown = template.blocks.filter((one) => one.for === undefined || here.includes(one.for));
-  const wish = template.card && { ...template.card, ...(template.needs === "drive" && machine.drive?.cover) };
-  const paper = paperSize(machine.paper.size, orientationFor(template, wish));
-  const frame = {
-    left: template.margin,
-    top: template.margin,
-    width: paper.width - 2 * template.margin,
-    height: paper.height - 2 * template.margin,
-  };
-  const bars = template.checkBars ? barRoom : 0;
-  const body = {
-    left: frame.left,
-    top: frame.top + headHeight,
-    width: frame.width - bars,
-    height: frame.height - headHeight - footHeight - bars,
-  };
-  const card = wish && {
-    ...wish,
-    left: frame.left + (frame.width - wish.width) / 2,
-    top: body.top + 2,
-  };
-  if (card && (card.left < frame.left || card.height > body.height - 4))
-    return {
-      missing: `a card of ${card.width} × ${card.height} mm does not fit on ${machine.paper.size}; choose larger paper`,
-    };
-  const padding = card ? cardPadding(card) : 0;
-  const inner = card
-    ? {
-        left: card.left + padding,
-        top: card.top + padding,
-        width: card.width - 2 * padding,
-        height: card.height - 2 * padding,
-      }
-    : body;
+  const stray = unknownWheel(template, machine);
+  if (stray !== undefined) return stray;
+  const made = filledCards(findings, template, here);
+  if ("missing" in made) return made;
+  const { paper, frame, body, cards, card, filled } = made;
+  const holes = card?.holes ?? [];
+  const insides = card === undefined ? [] : cards.map((box) => insideOf(box, card));
 
-  const pages = subjects(findings, template).flatMap(({ title, handwheels }) => {
-    const named = shown.flatMap(({ block }) => (blocks[block] as Block).materials?.(findings) ?? []);
-    // On every page: one may lie apart from the others.
-    const warned = shown.flatMap(({ block }) => (blocks[block] as Block).warnings?.(findings) ?? []);
-    const [head, taken] = stacked([
-      ...cautionRuns(warned, inner.width, "bold"),
-      ...materialCautions(named, inner.width),
-    ]);
-    const height = inner.height - taken;
-    const drawn = shown.map(({ block, settings, for: use = here[0] }) => ({
-      block,
-      runs: (blocks[block] as Block).draw({ findings, handwheels, settings, use, width: inner.width, height }),
-    }));
-    // Words that go with a sheet's subject are no sheet without it.
-    const subject = drawn.filter(({ block }) => !accompanying.includes(block));
-    if (subject.length > 0 && subject.every(({ runs }) => runs.length === 0)) return [];
-    const runs = drawn.flatMap(({ runs }): readonly Run[] => runs);
-    return flow(runs, height).map((marks) => ({
-      title,
-      marks: marks && taken > 0 ? [...head, group({ x: 0, y: taken }, marks)] : marks,
-    }));
-  });
-  if (pages.length === 0) return { missing: "the file holds nothing that this sheet shows" };
-  if (pages.some(({ marks }) => marks === undefined))
-    return { missing: `a part is larger than the page; choose larger paper than ${machine.paper.size}` };
-
+  // Of cards several lie on a page.
+  const perPage = Math.max(1, cards.length);
+  const pages = Array.from({ length: Math.ceil(filled.length / perPage) }, (_, page) =>
+    filled.slice(page * perPage, (page + 1) * perPage),
+  );
   // Loose pages of two jobs must be told apart.
-  const about = template.needs === "job" && findings.job ? `${template.title}: ${findings.job.name}` : template.title;
-  const finished = pages.map(({ title, marks }, index): Page => {
-    const all: Mark[] = [
-      ...(template.bare
-        ? []
-        : [...pageHead(machine, about, frame), ...pageFoot(machine, template, index + 1, pages.length, frame)]),
-      ...(template.checkBars
-        ? checkBars({ ...frame, top: body.top, height: frame.height - headHeight }, liesAcross(paper), machine.units)
-        : []),
-      ...(card ? [cardOutline(card, card.corner, card.holes)] : []),
-      group({ x: inner.left, y: inner.top }, marks ?? []),
-    ];
+  const called = translated(template.title);
+  const about = template.needs === "job" && findings.job ? `${called}: ${findings.job.name}` : called;
+  const finished = pages.map((parts, index): Page => {
+    const title = parts[0]?.title ?? about;
+    const contents = parts.flatMap(({ marks }, place): Mark[] => {
+      const box = cards[place];
+      const { inside, foot } = insides[place] ?? { inside: body, foot: body };
+      const which =
+        filled.length < 2 ? "" : say("page.card of", { card: index * perPage + place + 1, cards: filled.length });
+      return [
+        ...(box === undefined ? [] : cardMarks(machine, box, foot, holes, which)),
+        group({ x: inside.left, y: inside.top }, marks ?? []),
+      ];
+    });
+    const trueSize = isTrueSize(template);
+    const furniture = template.bare
+      ? []
+      : [
+          ...pageHead(title === called ? about : title, frame),
+          ...pageFoot(machine, about, index + 1, pages.length, frame),
+          ...pageNotes(machine, trueSize, frame),
+        ];
+    const bars = template.checkBars
+      ? checkBars(
+          { ...frame, top: body.top, height: frame.height - headHeight },
+          footHeight(machine, trueSize, frame.width),
+          liesAcross(paper),
+          machine.units,
+        )
+      : [];
     return {
       title,
-      drawing: { width: paper.width, height: paper.height, marks: all },
+      drawing: { width: paper.width, height: paper.height, marks: [...furniture, ...bars, ...contents] },
       ...(!template.bare && { correctionNote: correctionNote(machine, frame) }),
     };
   });
@@ -122,7 +102,7 @@ export function arrange(findings: Findings, template: Template): Arranged {
       sheet: template.name,
       title: [
         machine.name,
-        template.title.toLowerCase(),
+        withinSentence(called),
         ...(template.needs === "job" && findings.job ? [findings.job.name] : []),
       ].join(": "),
       pages: finished,
@@ -130,6 +110,59 @@ export function arrange(findings: Findings, template: Template): Arranged {
       ...(template.uncorrected && { uncorrected: true }),
     },
   };
+}
+
+/** Whether the lengths on its pages count. */
+const isTrueSize = ({ checkBars, card }: Template): boolean => checkBars || card !== undefined;
+
+/** What blocks may fill. */
+function bodyOf(machine: Machine, frame: Box, template: Template): Box {
+  const { bare, checkBars } = template;
+  const bars = checkBars ? barRoom : 0;
+  return {
+    left: frame.left,
+    top: frame.top + (bare ? 0 : headHeight),
+    width: frame.width - bars,
+    height: frame.height - (bare ? 0 : headHeight + footHeight(machine, isTrueSize(template), frame.width)) - bars,
+  };
+}
+
+type Subject = { readonly title: string; readonly handwheels: readonly HandwheelFinding[] };
+/** A page's or a card's marks; undefined where a part is larger than it. */
+type Filled = { readonly title: string; readonly marks: readonly Mark[] | undefined };
+
+function fill(
+  findings: Findings,
+  template: Template,
+  { title, handwheels }: Subject,
+  here: readonly Use[],
+  inner: Box,
+  sheet: Sheet,
+): Filled[] {
+  const shown = template.blocks.filter((one) => one.for === undefined || here.includes(one.for));
+  const named = shown.flatMap(({ block }) => (blocks[block] as Block).materials?.(findings) ?? []);
+  // On every page: one may lie apart from the others.
+  const warned = shown.flatMap(({ block }) => (blocks[block] as Block).warnings?.(findings) ?? []);
+  const [head, taken] = stacked([...cautionRuns(warned, inner.width, "bold"), ...materialCautions(named, inner.width)]);
+  const height = inner.height - taken;
+  const drawn = shown.map((one) => {
+    const { block, for: use = here[0] as Use } = one;
+    const about = wheelsOf(one, handwheels);
+    // Of another wheel than the page is about.
+    if (one.handwheel !== undefined && about.length === 0) return { block, runs: [] };
+    const settings = settingsFor(one, findings.machine);
+    const paper = { left: inner.left, top: inner.top + taken, width: sheet.width, height: sheet.height };
+    const room = { width: inner.width, height, paper };
+    return { block, runs: (blocks[block] as Block).draw({ findings, handwheels: about, settings, use, ...room }) };
+  });
+  // Words that go with a sheet's subject are no sheet without it.
+  const subject = drawn.filter(({ block }) => !accompanying.includes(block));
+  if (subject.length > 0 && subject.every(({ runs }) => runs.length === 0)) return [];
+  const runs = drawn.flatMap(({ runs }): readonly Run[] => runs);
+  return flow(runs, height).map((marks) => ({
+    title,
+    marks: marks && taken > 0 ? [...head, group({ x: 0, y: taken }, marks)] : marks,
+  }));
 }
 
 /** Runs one below the other, and the height they take with the room below them; none for none. */
@@ -144,57 +177,88 @@ function stacked(runs: readonly Run[]): [marks: Mark[], height: number] {
   return [marks, marks.length === 0 ? 0 : y + 2.5];
 }
 
-/** A card that is wider than high lies across the page. */
-const orientationFor = (template: Template, card: { width: number; height: number } | undefined) =>
-  card === undefined ? template.orientation : card.width > card.height ? "landscape" : "portrait";
+type Sheet = { readonly width: number; readonly height: number };
+type Laid = { readonly paper: ReturnType<typeof paperSize>; readonly frame: Box; readonly body: Box };
+type Made = Laid & { readonly card?: Card; readonly cards: readonly Box[]; readonly filled: readonly Filled[] };
+type Card = NonNullable<Template["card"]>;
 
-function subjects(
-  findings: Findings,
-  template: Template,
-): { title: string; handwheels: readonly HandwheelFinding[] }[] {
-  const { handwheels } = findings;
-  if (template.each === undefined) return [{ title: template.title, handwheels }];
-  return handwheels
-    .filter((finding) => has(finding, template.needs))
-    .map((finding) => ({ title: `${template.title}: ${finding.handwheel.name}`, handwheels: [finding] }));
+/** Pages, or cards of the size with which they are fewest. */
+function filledCards(findings: Findings, template: Template, here: readonly Use[]): Made | { missing: string } {
+  const { machine } = findings;
+  const { size } = machine.paper;
+  const { orientation } = template;
+  const upright = laidOut(machine, orientation, template);
+  if (upright === undefined) return { missing: say("binder.missing room in margins", { paper: size }) };
+  const { card } = template;
+  if (card === undefined) {
+    const filled = filledOn(findings, template, here, upright.body, upright.paper);
+    return "missing" in filled ? filled : { ...upright, cards: [], ...filled };
+  }
+  const cover = template.needs === "drive" ? machine.drive?.cover : undefined;
+  const other = laidOut(machine, orientation === "portrait" ? "landscape" : "portrait", template);
+  let best: Made | undefined;
+  let missing = tooLarge(card, size, upright.body);
+  for (const [index, one] of cardSizes({ ...card, ...cover }, cover !== undefined, upright.body).entries()) {
+    // A card that is too wide for the page lies across it.
+    const laid = [upright, other].flatMap((way) => way ?? []).find(({ body }) => cardsOn(body, one).length > 0);
+    if (laid === undefined) {
+      missing = tooLarge(one, size, upright.body);
+      continue;
+    }
+    const cards = cardsOn(laid.body, one);
+    const filled = filledOn(findings, template, here, insideOf(cards[0] as Box, one).inside, laid.paper);
+    if ("missing" in filled) {
+      if (index === 0 || best === undefined) missing = filled.missing;
+      continue;
+    }
+    if (best === undefined || filled.filled.length < best.filled.length)
+      best = { ...laid, card: one, cards, ...filled };
+    if (best.filled.length <= usesOf(machine).length) break;
+  }
+  return best ?? { missing };
 }
 
-const has = ({ feed, dial }: HandwheelFinding, need: Need): boolean =>
-  need === "vernier"
-    ? dial?.vernier !== undefined
-    : need === "dial"
-      ? dial !== undefined
-      : need === "feed" || need === "drive or feed"
-        ? feed !== undefined
-        : true;
+const tooLarge = (card: Card, size: PaperSize, body: Box): string =>
+  say("binder.missing room for the card", {
+    width: card.width,
+    height: card.height,
+    paper: size,
+    across: formatFixed(body.width, 0),
+    down: formatFixed(body.height - 2 * markRoom, 0),
+  });
 
-function unmet(findings: Findings, need: Need): string | undefined {
-  if (need === "drive") return findings.drive ? undefined : "the file has no drive: give it a motor and stages";
-  if (need === "drive or feed" && findings.drive) return undefined;
-  if (need === "feed" || need === "drive or feed")
-    return findings.handwheels.some((finding) => has(finding, need))
-      ? undefined
-      : need === "drive or feed"
-        ? "the file has no drive, and no handwheel with a feed"
-        : findings.handwheels.some(({ miscounted }) => miscounted)
-          ? "a turn was miscounted in the readings, and no other handwheel has a feed"
-          : "no handwheel in the file has a feed";
-  if (need === "dial")
-    return findings.handwheels.some((finding) => has(finding, need))
-      ? undefined
-      : findings.handwheels.some(({ doubtful, miscounted }) => doubtful || miscounted)
-        ? "no dial can be trusted as measured: check says why and what would help"
-        : "no handwheel in the file has both a feed and a dial";
-  if (need === "vernier")
-    return findings.handwheels.some((finding) => has(finding, need))
-      ? undefined
-      : "no dial in the file asks for a vernier: give one vernier: 10";
-  if (need === "readings")
-    return findings.handwheels.some(({ study }) => study !== undefined)
-      ? undefined
-      : "no handwheel in the file has readings: the measuring-form sheet says how to take them";
-  if (need === "job") return findings.job ? undefined : "no job was given: name a job file with --job";
-  if (need === "scales") return findings.machine.scales?.length ? undefined : "the file has no scales";
-  if (need === "angle scales") return findings.machine.angleScales?.length ? undefined : "the file has no angleScales";
-  return undefined;
+/** What stands in so large a box, or why nothing can. */
+function filledOn(
+  findings: Findings,
+  template: Template,
+  here: readonly Use[],
+  inner: Box,
+  sheet: Sheet,
+): { readonly filled: readonly Filled[] } | { missing: string } {
+  const { size } = findings.machine.paper;
+  let filled: readonly Filled[];
+  try {
+    filled = subjects(findings, template).flatMap((subject) => fill(findings, template, subject, here, inner, sheet));
+  } catch (fault) {
+    if (!(fault instanceof NoRoom)) throw fault;
+    return { missing: `${fault.message}; ${fault.remedy ?? say("binder.larger paper", { paper: size })}` };
+  }
+  if (filled.length === 0) return { missing: say("binder.missing everything") };
+  if (filled.some(({ marks }) => marks === undefined)) return { missing: say("binder.missing room", { paper: size }) };
+  return { filled };
+}
+
+function laidOut(machine: Machine, orientation: Orientation, template: Template): Laid | undefined {
+  const paper = paperSize(machine.paper.size, orientation);
+  const frame = frameOn(paper, template.margin);
+  return frame && { paper, frame, body: bodyOf(machine, frame, template) };
+}
+
+function subjects(findings: Findings, template: Template): Subject[] {
+  const { handwheels } = findings;
+  const called = translated(template.title);
+  if (template.each === undefined) return [{ title: called, handwheels }];
+  return handwheels
+    .filter((finding) => has(finding, template.needs))
+    .map((finding) => ({ title: `${called}: ${finding.handwheel.name}`, handwheels: [finding] }));
 }

@@ -2,48 +2,281 @@ import type { Run } from "../blocks/shared/block.js";
 import type { Mark } from "../drawing/drawing.js";
 import { group } from "../drawing/shapes.js";
 
-/** Stacks runs into columns of one page's height: the marks of each page. A page is undefined where a run (with those it
- *  must stay with) is higher than a whole page and so cannot be shown. */
+/** What has been put on one page, and how far down it reaches, mm. */
+type Filled = { readonly marks: Mark[]; used: number };
+/** Runs that share a page, or the rows of a list that goes down one column and on to the next. */
+type Item = { readonly kind: "chain"; readonly runs: readonly Run[] } | List;
+type List = {
+  readonly kind: "list";
+  readonly runs: readonly Run[];
+  readonly columns: number;
+  readonly step: number;
+  /** What must stand over its first rows. */
+  readonly over: readonly Run[];
+};
+
+/** A page that is emptier says that its sheet was not arranged: its rows would stand with the others. */
+const LEAST_FILLED = 0.29;
+/** Fewer rows of a list on a page than these look lost. */
+const LEAST_ROWS = 3;
+const STEP = 2.5;
+
+/** Stacks runs into pages of one height: the marks of each page. What begins a page goes on the last one instead where it fits there
+ *  wholly; the last page of each part is a quarter full at least, at the cost of the one before it. A page is undefined
+ *  where a single run is higher than a whole page and so cannot be shown. */
 export function flow(runs: readonly Run[], height: number): (readonly Mark[] | undefined)[] {
-  const pages: (Mark[] | undefined)[] = [];
-  let page: Mark[] = [];
-  let y = 0;
-  for (const chain of chains(runs)) {
-    if (page.length > 0 && (chain[0]?.startsPage || y + chainHeight(chain, true) > height + 1e-9)) {
-      pages.push(page);
-      page = [];
-      y = 0;
-    }
-    if (page.length === 0 && chainHeight(chain, false) > height + 1e-9) pages.push(undefined);
-    for (const run of chain) {
-      if (page.length > 0) y += run.gap ?? 0;
-      else if (run.heading) {
-        page.push(group({ x: 0, y }, run.heading.marks));
-        y += run.heading.height;
+  const least = LEAST_FILLED * height;
+  const pages: (Page | undefined)[] = [];
+  for (const { runs: part, always } of parts(runs)) {
+    const items = itemsOf(part);
+    const gap = part[0]?.gap ?? 0;
+    const last = pages.at(-1);
+    const from = last === undefined ? 0 : last.used + gap;
+    if (last !== undefined && !always) {
+      const [rest, ...more] = balanced(items, height, height - from);
+      const fits = rest !== undefined && rest.used <= height - from + 1e-9;
+      // A page that would else stay nearly empty takes the beginning alone.
+      if (fits && (more.length === 0 || last.used < least)) {
+        add(last, { ...rest, gap });
+        pages.push(...more.map(pageOf));
+        continue;
       }
-      page.push(group({ x: 0, y }, run.drawing.marks));
-      y += run.drawing.height;
     }
+    const own = balanced(items, height, height);
+    const [only] = own;
+    const moved = last?.parts.at(-1);
+    // Where it would stand nearly alone, what stands before it comes along.
+    if (
+      only !== undefined &&
+      own.length === 1 &&
+      !always &&
+      only.used < least &&
+      last &&
+      moved &&
+      last.parts.length > 1
+    ) {
+      const left = last.used - moved.gap - moved.used;
+      if (left >= least && moved.used + gap + only.used <= height) {
+        const [first, ...others] = last.parts.slice(0, -1) as [Part, ...Part[]];
+        pages[pages.length - 1] = others.reduce(add, pageOf(first));
+        pages.push(add(pageOf(moved), { ...only, gap }));
+        continue;
+      }
+    }
+    pages.push(...own.map(pageOf));
   }
-  if (page.length > 0) pages.push(page);
+  return pages.map((page) => page?.marks);
+}
+
+/** What one section has on a page, with the space above it. */
+type Part = Filled & { readonly gap: number };
+type Page = Filled & { readonly parts: Part[] };
+
+function pageOf<F extends Filled | undefined>(filled: F): F extends undefined ? undefined : Page;
+function pageOf(filled: Filled | undefined): Page | undefined {
+  return filled && { marks: [...filled.marks], used: filled.used, parts: [{ ...filled, gap: 0 }] };
+}
+
+function add(page: Page, part: Part): Page {
+  page.marks.push(group({ x: 0, y: page.used + part.gap }, part.marks));
+  page.used += part.gap + part.used;
+  page.parts.push(part);
+  return page;
+}
+
+/** Sections that begin a page. */
+function parts(runs: readonly Run[]): { runs: Run[]; always: boolean }[] {
+  const found: { runs: Run[]; always: boolean }[] = [];
+  for (const run of runs) {
+    const open = found.at(-1);
+    if (open === undefined || run.startsPage !== undefined)
+      found.push({ runs: [run], always: run.startsPage === "always" });
+    else open.runs.push(run);
+  }
+  return found;
+}
+
+/** `first`: what is left of the first page. What belongs together is torn, in its middle, only where a page would else stay nearly
+ *  empty. */
+function balanced(items: readonly Item[], height: number, first: number): (Filled | undefined)[] {
+  const whole = evened(items, height, first);
+  if (lonely(whole, height) === 0) return whole;
+  const torn = evened(items.flatMap(loosened), height, first);
+  return torn.length <= whole.length && lonely(torn, height) < lonely(whole, height) ? torn : whole;
+}
+
+/** How many pages are nearly empty, where there are several. */
+const lonely = (pages: readonly (Filled | undefined)[], height: number): number =>
+  pages.length < 2 ? 0 : pages.filter((page) => page !== undefined && page.used < LEAST_FILLED * height).length;
+
+/** Runs at either end of a chain that stay together when it is torn. */
+const ENDS = 3;
+
+function loosened(item: Item): Item[] {
+  if (item.kind === "list" || item.runs.length <= 2 * ENDS) return [item];
+  const { runs } = item;
+  const middle = runs.slice(ENDS, -ENDS).map((run) => [run]);
+  return [runs.slice(0, ENDS), ...middle, runs.slice(-ENDS)].map((chain) => ({ kind: "chain", runs: chain }));
+}
+
+/** Pages filled one after the other, with so much less on the last but one that the last is not nearly empty, where that helps. */
+function evened(items: readonly Item[], height: number, first: number): (Filled | undefined)[] {
+  const greedy = fill(items, height, (page) => (page === 0 ? first : height));
+  const last = greedy.length - 1;
+  const least = LEAST_FILLED * height;
+  const before = greedy[last - 1];
+  if (before === undefined || (greedy[last]?.used ?? height) >= least) return greedy;
+  for (let limit = before.used - STEP; limit > least; limit -= STEP) {
+    const other = fill(items, height, (page) => (page === last - 1 ? limit : page === 0 ? first : height));
+    if (other.length !== greedy.length) break;
+    if (lonely(other, height) < lonely(greedy, height)) return other;
+  }
+  return greedy;
+}
+
+function fill(items: readonly Item[], height: number, limitOf: (page: number) => number): (Filled | undefined)[] {
+  const pages: (Filled | undefined)[] = [];
+  let page: Filled = { marks: [], used: 0 };
+  const limit = () => limitOf(pages.length);
+  const turn = () => {
+    if (page.marks.length > 0) pages.push(page);
+    page = { marks: [], used: 0 };
+  };
+  const put = (run: Run) => {
+    if (page.marks.length > 0) page.used += run.gap ?? 0;
+    else if (run.heading) {
+      page.marks.push(group({ x: 0, y: 0 }, run.heading.marks));
+      page.used += run.heading.height;
+    }
+    page.marks.push(group({ x: 0, y: page.used }, run.drawing.marks));
+    page.used += run.drawing.height;
+  };
+  const overflows = (wanted: number) => wanted > limit() + 1e-9;
+  const putChain = (runs: readonly Run[]) => {
+    if (page.marks.length > 0 && overflows(page.used + stackedHeight(runs, true))) turn();
+    // The limit of a page that is filled less than it could be is no limit of the paper.
+    if (stackedHeight(runs, false) <= height + 1e-9) {
+      runs.forEach(put);
+      return;
+    }
+    // Larger than a page: it breaks between its runs after all.
+    for (const run of runs) {
+      if (page.marks.length > 0 && overflows(page.used + stackedHeight([run], true))) turn();
+      if (stackedHeight([run], false) > height + 1e-9) pages.push(undefined);
+      put(run);
+    }
+  };
+  const putList = ({ runs, columns, step, over }: List) => {
+    let rest = runs;
+    const least = stackedHeight([...over, ...runs.slice(0, LEAST_ROWS)], page.marks.length > 0);
+    if (page.marks.length > 0 && overflows(page.used + least)) turn();
+    over.forEach(put);
+    while (rest.length > 0) {
+      const top = page.used + (page.marks.length > 0 ? (rest[0]?.gap ?? 0) : 0);
+      const room = Math.max(0, limit() - top);
+      const set = columnsWithin(rest, columns, room);
+      if (set.taken === 0) {
+        if (page.marks.length > 0) {
+          turn();
+          continue;
+        }
+        pages.push(undefined);
+        return;
+      }
+      for (const [index, column] of set.columns.entries())
+        for (const { run, y, headed } of column) {
+          if (headed && run.heading) page.marks.push(group({ x: index * step, y: top + y }, run.heading.marks));
+          const below = headed ? (run.heading?.height ?? 0) : 0;
+          page.marks.push(group({ x: index * step, y: top + y + below }, run.drawing.marks));
+        }
+      page.used = top + set.height;
+      rest = rest.slice(set.taken);
+      if (rest.length > 0) turn();
+    }
+  };
+  for (const item of items)
+    if (item.kind === "chain") putChain(item.runs);
+    else putList(item);
+  turn();
   return pages;
 }
 
-/** Runs that must share a page. */
-function chains(runs: readonly Run[]): Run[][] {
-  const result: Run[][] = [];
-  let chain: Run[] = [];
-  for (const run of runs) {
-    chain.push(run);
-    if (run.keepWithNext) continue;
-    result.push(chain);
-    chain = [];
+type Placed = { readonly run: Run; readonly y: number; readonly headed: boolean };
+
+/** As many rows as columns of the height hold; all of them in columns as short as will do, where they fit. */
+function columnsWithin(
+  runs: readonly Run[],
+  columns: number,
+  room: number,
+): { columns: Placed[][]; taken: number; height: number } {
+  const full = columnsDown(runs, columns, room);
+  if (full.taken < runs.length) return full;
+  const total = stackedHeight(runs, false);
+  for (let height = total / columns; height < room; height += 1) {
+    const even = columnsDown(runs, columns, height);
+    if (even.taken === runs.length) return even;
   }
-  return chain.length > 0 ? [...result, chain] : result;
+  return full;
 }
 
-function chainHeight(chain: readonly Run[], below: boolean): number {
-  return chain.reduce((sum, run, index) => {
+function columnsDown(
+  runs: readonly Run[],
+  columns: number,
+  room: number,
+): { columns: Placed[][]; taken: number; height: number } {
+  const placed: Placed[][] = [];
+  let taken = 0;
+  let height = 0;
+  for (let column = 0; column < columns && taken < runs.length; column++) {
+    const here: Placed[] = [];
+    let y = 0;
+    for (; taken < runs.length; taken++) {
+      const run = runs[taken] as Run;
+      const headed = here.length === 0;
+      const own = run.drawing.height + (headed ? (run.heading?.height ?? 0) : (run.gap ?? 0));
+      if (y + own > room + 1e-9) break;
+      here.push({ run, y: headed ? 0 : y + (run.gap ?? 0), headed });
+      y += own;
+    }
+    height = Math.max(height, y);
+    placed.push(here);
+  }
+  return { columns: placed, taken, height };
+}
+
+/** Chains of runs that must share a page, and lists. */
+function itemsOf(runs: readonly Run[]): Item[] {
+  const items: Item[] = [];
+  let chain: Run[] = [];
+  const close = () => {
+    if (chain.length > 0) items.push({ kind: "chain", runs: chain });
+    chain = [];
+  };
+  for (let index = 0; index < runs.length; index++) {
+    const run = runs[index] as Run;
+    const { list } = run;
+    if (list !== undefined) {
+      let end = index;
+      while (runs[end + 1]?.list === list) end++;
+      items.push({ kind: "list", runs: runs.slice(index, end + 1), over: chain, ...list });
+      chain = [];
+      index = end;
+      continue;
+    }
+    const before = items.at(-1);
+    if (chain.length === 0 && run.keepWithPrevious && before?.kind === "chain") {
+      items.pop();
+      chain = [...before.runs];
+    }
+    chain.push(run);
+    if (!run.keepWithNext) close();
+  }
+  close();
+  return items;
+}
+
+function stackedHeight(runs: readonly Run[], below: boolean): number {
+  return runs.reduce((sum, run, index) => {
     const first = index === 0 && !below;
     return sum + (first ? (run.heading?.height ?? 0) : (run.gap ?? 0)) + run.drawing.height;
   }, 0);

@@ -1,11 +1,18 @@
 import type { Print } from "../drawing/page.js";
 import type { Findings } from "../findings/findings.js";
 import type { Job } from "../job/job.js";
+import { translated } from "../words/say.js";
 import { type Arranged, arrange } from "./arrange.js";
 import type { Template } from "./template.js";
 
 /** A sheet that could not be made, and what is missing in the machine file to make it. */
-export type Absent = { readonly name: string; readonly title: string; readonly why: string };
+export type Absent = {
+  readonly name: string;
+  readonly title: string;
+  readonly why: string;
+  /** Where in the template, when that is what is wrong. */
+  readonly at?: string;
+};
 
 /** A job under the name that its plan is filed by. */
 export type NamedJob = { readonly name: string; readonly job: Job };
@@ -20,9 +27,11 @@ export function pack(
   const prints: Print[] = [];
   const absent: Absent[] = [];
   for (const template of templates) {
-    const { name, title } = template;
+    const { name } = template;
+    const title = translated(template.title);
     const add = (result: Arranged, of?: string) => {
-      if ("missing" in result) absent.push({ name, title, why: result.missing });
+      if ("missing" in result)
+        absent.push({ name, title, why: result.missing, ...(result.at !== undefined && { at: result.at }) });
       else prints.push(of === undefined ? result.print : { ...result.print, of });
     };
     if (jobs.length > 0 && isAboutJob(template))

@@ -1,5 +1,6 @@
 import type { BlockName } from "../blocks/registry.js";
 import type { Use } from "../findings/uses.js";
+import type { Margin } from "./margins.js";
 
 /** What stands where on a sheet. Lengths in mm. Users copy one of templates/sheets and change it. */
 export type Template = {
@@ -9,11 +10,14 @@ export type Template = {
   /** Only for machines with this use. */
   readonly for?: Use;
   readonly orientation: "portrait" | "landscape";
-  readonly margin: number;
+  /** The usual one when left out. */
+  readonly margin?: Margin;
   /** A trimmed card instead of the whole page. */
   readonly card?: {
     readonly width: number;
     readonly height: number;
+    /** Up to which it may be higher where that saves a second card, and lower where the paper is small; 0: as it is. */
+    readonly most?: number;
     readonly corner: number;
     /** Screws to cut round, from the card's top left corner; they come from the machine file. */
     readonly holes?: readonly { readonly x: number; readonly y: number; readonly diameter: number }[];
@@ -37,6 +41,7 @@ export const needs = [
   "feed",
   "drive or feed",
   "dial",
+  "pieces",
   "vernier",
   "scales",
   "angle scales",
@@ -45,9 +50,27 @@ export const needs = [
   "nothing",
 ] as const;
 export type Need = (typeof needs)[number];
+
+/** The same in words. */
+export const needWords: Readonly<Record<Need, string>> = {
+  drive: "drive:",
+  feed: "a handwheel with feed:",
+  "drive or feed": "drive:, or a handwheel with feed:",
+  dial: "a handwheel with feed: and dial:",
+  pieces: "a handwheel with feed: and dial:, or scales:, or angleScales:",
+  vernier: "a dial with vernier:",
+  scales: "scales:",
+  "angle scales": "angleScales:",
+  job: "a job file (--job)",
+  readings: "a handwheel whose feed: has readings:",
+  nothing: "nothing",
+};
+
 export type TemplateBlock = {
   readonly block: BlockName;
   readonly settings: Readonly<Record<string, unknown>>;
   /** Only for machines with this use, and drawn for it. */
   readonly for?: Use;
+  /** About this one alone. `at`: where the template says so, line:column. */
+  readonly handwheel?: { readonly name: string; readonly at: string };
 };

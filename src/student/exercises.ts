@@ -1,4 +1,5 @@
 import { hazardOf } from "../cutting/hazards.js";
+import { materialName } from "../cutting/materials.js";
 import type { DialFinding } from "../dial/finding.js";
 import type { Setting } from "../dial/setting.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
@@ -11,9 +12,10 @@ import { speedFor } from "../findings/speedChoice.js";
 import { diametersFor, type Use } from "../findings/uses.js";
 import { usualThreads } from "../findings/usualThreads.js";
 import type { Units } from "../machine/machine.js";
-import { formatFixed, formatLength, plural, trimmed } from "../quantity/format.js";
+import { formatFixed, formatLength, trimmed, unitName } from "../quantity/format.js";
 import { fromMm, inMm, MM_PER_INCH } from "../quantity/length.js";
 import { threadNamed, turnsFor } from "../thread/thread.js";
+import { say, withinSentence } from "../words/say.js";
 import { type Dice, dice } from "./dice.js";
 
 /** `lines`: where the index stands in the drawing of the dial that goes with it. */
@@ -37,7 +39,7 @@ export function exercises(findings: Findings, use: Use): Exercise[] {
     ...(along && along !== learnt ? lengthExercise(along, findings, throws) : []),
     ...(quill ? depthExercise(quill, findings, throws) : []),
     ...speedExercises(findings, use, throws),
-    ...(use === "drilling" ? [CLAMP] : []),
+    ...(use === "drilling" ? [clampExercise()] : []),
     ...threadExercise(machine.units, throws),
   ];
 }
@@ -47,15 +49,14 @@ function dialExercises(wheel: HandwheelFinding, { machine }: Findings, throws: D
   if (reading === undefined) return [];
   const { units } = machine;
   const show = (mm: number, places = units === "mm" ? 2 : 3) => formatLength(mm, units, places);
-  const name = handwheel.name.toLowerCase();
   const within = Math.floor((handwheel.travel ?? Number.POSITIVE_INFINITY) / (reading.perTurn / reading.factor) + 1e-9);
   const turns = Math.min(throws.whole(2, 4), within);
-  const moved = handwheel.reads === "diameter" ? "How much thinner does the part get?" : "How far does it move?";
+  const asked = {
+    wheel: withinSentence(handwheel.name),
+    moved: say(handwheel.reads === "diameter" ? "student.how much thinner" : "student.how far"),
+  };
   const whole = {
-    question:
-      turns < 1
-        ? `Turn the ${name} half a turn. ${moved}`
-        : `Turn the ${name} ${plural(turns, "whole turn")}. ${moved}`,
+    question: turns < 1 ? say("student.turn half", asked) : say("student.turn whole", { n: turns, ...asked }),
     answer: show(Math.max(turns, 0.5) * reading.perTurn),
   };
   if (dial === undefined) return [whole];
@@ -70,27 +71,32 @@ function dialExercises(wheel: HandwheelFinding, { machine }: Findings, throws: D
   const wanted = inMm(throws.whole(10, 30) / (units === "mm" ? 1 : 32), units);
   return [
     {
-      question: `You start at 0 and turn to the arrow. What is that in ${units === "mm" ? "mm" : "inches"}?`,
-      answer: `${read} lines: ${show(read * worth)}`,
+      question: say(`student.turn to arrow ${units}`),
+      answer: say("student.lines make", { n: read, distance: show(read * worth) }),
       lines: read,
       dial,
     },
     whole,
     {
-      question: `You want ${show(distance, units === "mm" ? 1 : 3)} on the dial. How many turns? Then what does the dial say${chosen.rows > 1 ? ", and on which row" : ""}?`,
+      question: say(chosen.rows > 1 ? "student.on the dial, which row" : "student.on the dial", {
+        distance: show(distance, units === "mm" ? 1 : 3),
+      }),
       answer: setting === undefined ? "" : settingAnswer(wheel, setting),
     },
     ...(isAcross(wheel)
       ? [
           {
-            question: `The part measures ${show(wanted + more * worth)}. You want ${show(wanted)}. How many lines more${handwheel.reads === "diameter" ? "" : "? Think: both sides get thinner"}?`,
-            answer: `${trimmed(handwheel.reads === "diameter" ? more : more / 2, 1)} lines`,
+            question: say(handwheel.reads === "diameter" ? "student.lines more" : "student.lines more, both sides", {
+              measured: show(wanted + more * worth),
+              wanted: show(wanted),
+            }),
+            answer: say("student.lines", { n: handwheel.reads === "diameter" ? more : more / 2 }),
           },
         ]
       : []),
     {
-      question: `You went ${over} lines too far. What do you do?`,
-      answer: "Back half a turn, then come on again to the right line.",
+      question: say("student.went too far", { lines: over }),
+      answer: say("student.back half"),
     },
   ];
 }
@@ -98,9 +104,11 @@ function dialExercises(wheel: HandwheelFinding, { machine }: Findings, throws: D
 /** Whole turns, then what stands on the dial. */
 function settingAnswer(wheel: HandwheelFinding, setting: Setting): string {
   const shown = shownAt(wheel, setting);
-  if (shown === undefined) return `${formatFixed(setting.turns, 2)} turns`;
-  const says = `${shown.row === undefined ? "the dial" : `row ${shown.row}`} says ${shown.figure}`;
-  return setting.wholeTurns === 0 ? `No whole turn: ${says}` : `${plural(setting.wholeTurns, "turn")}, then ${says}`;
+  if (shown === undefined) return say("turns.turns alone", { turns: formatFixed(setting.turns, 2) });
+  const { figure, row } = shown;
+  const says = row === undefined ? say("student.dial says", { figure }) : say("student.row says", { row, figure });
+  const { wholeTurns: n } = setting;
+  return n === 0 ? say("student.no whole turn", { says }) : say("student.turns, then", { n, says });
 }
 
 function lengthExercise(wheel: HandwheelFinding, { machine }: Findings, throws: Dice): Exercise[] {
@@ -111,17 +119,22 @@ function lengthExercise(wheel: HandwheelFinding, { machine }: Findings, throws: 
   if (setting === undefined) return [];
   return [
     {
-      question: `A step is ${trimmed(fromMm(length, units), 4)} ${units} long. How do you turn the ${handwheel.name.toLowerCase()}?`,
+      question: say("student.step long", {
+        length: trimmedLength(length, units),
+        wheel: withinSentence(handwheel.name),
+      }),
       answer: settingAnswer(wheel, setting),
     },
   ];
 }
 
 /** What a drill does that grabs loose work. */
-const CLAMP: Exercise = {
-  question: "The drill grabs and the part spins. What was forgotten? What do you do?",
-  answer: "The clamp. Switch off. Never reach for the part.",
-};
+const clampExercise = (): Exercise => ({
+  question: say("student.drill grabs"),
+  answer: say("student.clamp forgotten"),
+});
+
+const trimmedLength = (mm: number, units: Units): string => `${trimmed(fromMm(mm, units), 4)} ${unitName(units)}`;
 
 /** By eighths of a turn, as the drilling card tells depths; what stands beyond the nearest eighth is told too. */
 function depthExercise(wheel: HandwheelFinding, { machine }: Findings, throws: Dice): Exercise[] {
@@ -136,17 +149,24 @@ function depthExercise(wheel: HandwheelFinding, { machine }: Findings, throws: D
   const eighths = Math.min(Math.round((depth / feed.perTurn) * 8), Math.floor((deepest / feed.perTurn) * 8 + 1e-9));
   const [turns, parts] = [Math.floor(eighths / 8), eighths % 8];
   const words = [
-    ...(turns > 0 ? [plural(turns, "turn")] : []),
-    ...(parts > 0 || turns === 0 ? [plural(parts, "eighth")] : []),
+    ...(turns > 0 ? [say("student.turns", { n: turns })] : []),
+    ...(parts > 0 || turns === 0 ? [say("student.eighths", { n: parts })] : []),
   ];
+  const turned =
+    words.length > 1
+      ? say("student.turns and eighths", { turns: words[0] ?? "", eighths: words[1] ?? "" })
+      : (words[0] ?? "");
   const off = (eighths / 8) * feed.perTurn - depth;
   const places = units === "mm" ? 1 : 3;
-  const left = formatFixed(Math.abs(fromMm(off, units)), places);
-  const rest = Number(left) === 0 ? "" : `: ${left} ${units} too ${off > 0 ? "deep" : "little"}`;
+  const told = { turned, left: `${formatFixed(Math.abs(fromMm(off, units)), places)} ${unitName(units)}` };
+  const exact = Math.abs(fromMm(off, units)) < 0.5 * 10 ** -places;
   return [
     {
-      question: `A hole is to be ${trimmed(fromMm(depth, units), 4)} ${units} deep. How far do you turn the ${handwheel.name.toLowerCase()}, in eighths of a turn?`,
-      answer: `${words.join(" and ")}${rest}`,
+      question: say("student.hole deep", {
+        depth: trimmedLength(depth, units),
+        wheel: withinSentence(handwheel.name),
+      }),
+      answer: exact ? turned : say(off > 0 ? "student.too deep" : "student.too little", told),
     },
   ];
 }
@@ -166,11 +186,11 @@ function speedExercises(findings: Findings, use: Use, throws: Dice): Exercise[] 
     const size = sizeWords(use, diameter, machine);
     return [
       {
-        question: `You ${use === "drilling" ? `drill ${material}. The drill is ${size}` : `turn ${material}, ${size} thick`}. Look at the speed card. Where does the belt go?`,
+        question: say(`student.speed ${use}`, { material: materialName(material), size }),
         answer:
           speed && rpm
-            ? `${speed.position.name}, ${formatFixed(rpm, 0)} rpm`
-            : `Nowhere: ${verdict === "no speed is known" ? "no speed is known" : "too fast"}. Ask.`,
+            ? say("student.position and speed", { position: speed.position.name, rpm: formatFixed(rpm, 0) })
+            : say(verdict === "no speed is known" ? "student.nowhere, unknown" : "student.nowhere, too fast"),
       },
     ];
   });
@@ -203,16 +223,20 @@ function threadExercise(units: Units, throws: Dice): Exercise[] {
     const sixteenths = throws.whole(4, 10);
     return [
       {
-        question: `Cut a ${thread.designation} thread ${sixteenthsWritten(sixteenths)} in deep, by hand. It has ${trimmed(MM_PER_INCH / thread.pitch, 1)} turns to the inch. How many turns?`,
-        answer: `${trimmed(turnsFor(inMm(sixteenths / 16, "in"), thread.pitch), 1)} turns`,
+        question: say("student.thread by the inch", {
+          thread: thread.designation,
+          depth: `${sixteenthsWritten(sixteenths)} ${unitName("in")}`,
+          perInch: trimmed(MM_PER_INCH / thread.pitch, 1),
+        }),
+        answer: say("turns.turns alone", { turns: trimmed(turnsFor(inMm(sixteenths / 16, "in"), thread.pitch), 1) }),
       },
     ];
   }
   const depth = throws.whole(6, 12);
   return [
     {
-      question: `Cut an ${thread.name} thread ${depth} mm deep, by hand. One turn goes ${trimmed(thread.pitch, 2)} mm in. How many turns?`,
-      answer: `${trimmed(turnsFor(depth, thread.pitch), 1)} turns`,
+      question: say("student.thread", { thread: thread.name, depth, pitch: trimmed(thread.pitch, 2) }),
+      answer: say("turns.turns alone", { turns: trimmed(turnsFor(depth, thread.pitch), 1) }),
     },
   ];
 }

@@ -1,3 +1,5 @@
+import { translated } from "../words/say.js";
+
 /** Where sizes and tapping drills come from: the words that stand under a table. The standards themselves (ISO 261, ISO 2306,
  *  ASME B1.1, BS 84, BS 93) were not opened. */
 const titles: Readonly<Record<string, string>> = {
@@ -11,4 +13,4 @@ const titles: Readonly<Record<string, string>> = {
   memory: "memory: size not seen in print",
 };
 
-export const threadSource = (key: string): string => titles[key] ?? key;
+export const threadSource = (key: string): string => translated(titles[key] ?? key);

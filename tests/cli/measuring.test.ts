@@ -110,10 +110,9 @@ describe("verify", () => {
     const words: string[] = [];
     walk(print.pages[0]?.drawing.marks ?? [], (mark) => void (mark.kind === "text" && words.push(mark.text)));
     const page = words.join(" ");
-    const pattern = by.includes("chord")
-      ? /or ([\d.]+) mm \(give or take ([\d.]+) mm\)/
-      : /(?:strip|ring) must measure ([\d.]+) mm.*?give or take ([\d.]+) mm/;
-    const [, wanted, slack] = (pattern.exec(page) ?? []).map(Number);
+    // Beneath the piece: of a bevel along its edge first, then straight across.
+    const sizes = [...page.matchAll(/([\d.]+) ± ([\d.]+) mm/g)].map(([, size, off]) => [Number(size), Number(off)]);
+    const [wanted, slack] = sizes[by.includes("chord") ? 1 : 0] ?? [];
     const at = async (off: number) => (await verify(path, ((wanted ?? 0) + off).toFixed(3), ...by)).code;
     // Within what is printed, and beyond, each by more than the printed figures are rounded.
     expect(await at((slack ?? 0) - 0.006)).toBe(0);

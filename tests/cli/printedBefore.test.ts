@@ -144,14 +144,14 @@ describe("the record", () => {
     const place = folder();
     writeFileSync(join(place, "lathe.yaml"), demo);
     writeFileSync(join(place, "pin.yaml"), job);
-    const card = "title: My card\nneeds: drive\nblocks: [positions: { columns: 2 }]\n";
+    const card = "title: My card\nneeds: drive\nblocks: [positions: { materials: 2 }]\n";
     writeFileSync(join(place, "card.yaml"), card);
     const bin = join(process.cwd(), "dist", "witnessmark.cjs");
     const inside = (...args: string[]) => spawnSync(process.execPath, [bin, ...args], { cwd: place, encoding: "utf8" });
     inside("print", "lathe.yaml", "--sheet", "plan,card.yaml", "--job", "pin.yaml", "--out", "p");
     const asked = ["check", join(place, "lathe.yaml"), "--out", join(place, "p")];
     expect((await witnessmark(...asked)).out).toContain("All 2 sheets that were printed are up to date.");
-    writeFileSync(join(place, "card.yaml"), card.replace("columns: 2", "columns: 1"));
+    writeFileSync(join(place, "card.yaml"), card.replace("materials: 2", "materials: 1"));
     expect((await witnessmark(...asked)).out).toContain("card; printed at revision 3: what is shown there has changed");
   });
 

@@ -9,7 +9,7 @@ describe("wrong usage is answered in our own words, with exit status 2", () => {
     ["check", /^the machine file is missing; for example: witnessmark check lathe\.yaml/],
     ["check a.yaml b.yaml", /^"b\.yaml" is one word too many/],
     ["verify a.yaml", /^verify needs --handwheel and --measured; for example/],
-    ["print a.yaml --format png", /^--format cannot be "png"; it is one of pdf, svg, dxf/],
+    ["print a.yaml --format gif", /^--format cannot be "gif"; it is one of pdf, svg, dxf, png/],
     ["print a.yaml --out", /^--out needs a value behind it; for example: --out pages/],
     ["print a.yaml --out a --out b", /^--out is given twice; keep one of them/],
     ["print a.yaml --format=pdf --format=svg", /^--format is given twice/],

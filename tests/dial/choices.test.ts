@@ -48,7 +48,7 @@ test("an error within the doubt of the feed counts as closing, and the remark sa
   const [within] = choicesFor(measured(2.5405, 0.001), "travel", wish, metric);
   expect(within?.closes).toBe(true);
   expect(within?.errorPerTurn).toBeCloseTo(-0.0005, 12);
-  expect(within?.remarks[0]).toMatch(/^closes within the doubt of the feed: reads 0.0005 mm too little each turn/);
+  expect(within?.remarks[0]).toMatch(/^closes as well as the feed is known: reads 0.0005 mm too little each turn/);
   const [beyond] = choicesFor(measured(2.5425, 0.001), "travel", wish, metric);
   expect(beyond?.closes).toBe(false);
   expect(beyond?.penalty).toBeGreaterThan(within?.penalty ?? Number.POSITIVE_INFINITY);

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { dialStyle } from "../../src/blocks/dial/dialPiece.js";
 import { dialPlan } from "../../src/blocks/dial/dialPieces.js";
+import { dialStyle } from "../../src/blocks/dial/dialStyle.js";
 import { farthestReading, lineWidth } from "../../src/dial/legibility.js";
 import { remarks } from "../../src/findings/remarks.js";
 import { walk } from "../support/marks.js";
@@ -54,7 +54,7 @@ test("a blank ring is printed where the sheet asks for one", async () => {
   const sheet = template("dial");
   const blocks = sheet.blocks.map((one) => ({
     ...one,
-    settings: { ...one.settings, ...(one.block === "dial pieces" && { blank: true }) },
+    settings: { ...one.settings, ...(one.block === "pieces" && { blank: true }) },
   }));
   const result = arrange(wheel("{ shape: face, outside: 60, inside: 40 }"), { ...sheet, blocks });
   expect(JSON.stringify(result)).toContain("blank, to try the fit first");

@@ -16,8 +16,8 @@ test("section A: 0.125 in by the inch groove table, 2.75 mm by ISO 4183, and the
   expect(line?.most).toBeCloseTo(54.5 / 114.5 / (53.65 / 113.65) - 1, 9);
 });
 
-test("both stand on the belt card, and in the working of a speed", () => {
-  const words = textsOf(lathe("vee, A"), "belt-card");
+test("both stand beside the belts, on the speed tree, and in the working of a speed", () => {
+  const words = textsOf(lathe("vee, A"), "speed-tree");
   expect(words).toContain("a belt maker's inch groove table");
   expect(words).toContain("ISO 4183:1995 (from memory) says 2.75 mm");
   expect(words).toContain("differ by up to 0.8 %");

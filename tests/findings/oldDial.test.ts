@@ -27,7 +27,9 @@ describe("the old dial says what it reads", () => {
     const findings = wheel("feed: 2.54 mm, distances: [5.08], oldDial: { reads: travel, perTurn: 0.125 in }");
     expect(findings.handwheels[0]?.handwheel.oldDial?.unit).toBe("in");
     expect(textsOf(findings, "turns")).toContain("the old dial shows 0.1250 in of travel in a turn");
-    expect(textsOf(findings, "turns")).toContain("travel, in");
+    // 5.08 mm are just two turns of 2.54; on the old dial its zero, in inches of travel.
+    expect(textsOf(findings, "turns")).toContain("travel it shows in believed, out by in");
+    expect(textsOf(findings, "turns")).toContain(" 5.08 2 0.0000 −0.0400 ");
     const byScrew = wheel("feed: { perTurn: 2.1, nominal: 12 tpi }, oldDial: { reads: travel }");
     expect(byScrew.handwheels[0]?.handwheel.oldDial?.unit).toBe("in");
   });
@@ -41,10 +43,9 @@ describe("the old dial says what it reads", () => {
 
 test("a dial made for the maker's feed is wrong by twice as much on diameter, wherever that is told", () => {
   const rows = (reads: string) => textsOf(wheel(`reads: ${reads}, feed: { perTurn: 2.1, nominal: 2 }`), "turns");
-  expect(rows("diameter")).toContain("nominal, on diameter,");
   // One turn: 2.1 mm of slide, 4.2 on diameter, where the maker meant 4.
-  expect(rows("diameter")).toContain(" 1 2.100 0.0827 4.200 4.000 −0.200 ");
-  expect(rows("travel")).toContain(" 1 2.100 0.0827 2.000 −0.100 ");
+  expect(rows("diameter")).toContain("whole turns travel mm diameter mm maker's out by mm 1 2.100 4.200 −0.200 ");
+  expect(rows("travel")).toContain("whole turns travel mm travel in maker's out by mm 1 2.100 0.0827 −0.100 ");
   const said = (reads: string) =>
     overview(wheel(`reads: ${reads}, feed: { perTurn: 2.1, nominal: 2 }`)).filter((line) => line.includes("nominal 2"));
   expect(said("diameter").join()).toContain("0.2000 mm too little on diameter each turn");

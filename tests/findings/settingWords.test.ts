@@ -84,7 +84,7 @@ describe("what a dial is told to show", () => {
     const { wheel } = wheels[2] as (typeof wheels)[number];
     const setting = settingToRead(wheel, 4 * 4.2251 + 5.98);
     if (setting === undefined) throw new Error("no setting");
-    expect(settingWords(wheel, setting)).toBe("5 turns, then the dial reads 5.980 mm, second row");
+    expect(settingWords(wheel, setting)).toBe("5 turns, then the dial reads 5.980 mm, row 2");
     expect(settingFigures(wheel, setting)).toBe("5 + 5.980, row 2");
     expect(figureUnit(wheel)).toBe("mm");
     expect(figureUnit((wheels[6] as (typeof wheels)[number]).wheel)).toBe("× 0.001 in");

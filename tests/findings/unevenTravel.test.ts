@@ -109,7 +109,7 @@ describe("a doubt larger than a division", () => {
       const found = carriage(few, line, force);
       const [wheel] = found.handwheels;
       if (wheel?.dial === undefined) throw new Error("no dial");
-      expect(dialLegend(wheel, wheel.dial, found.machine)).toMatch(/doubt ± 0\.\d+ mm over 50 mm/);
+      expect(dialLegend(wheel, wheel.dial, found.machine)).toMatch(/may be off by 0\.\d+ mm over 50 mm/);
     },
   );
   test("an error is told over the travel that was measured where the rest is several times longer", () => {
@@ -141,7 +141,7 @@ test("a doubt too small for the places shown is told as one of the last, never a
     "name: L\nhandwheels: [{ name: C, feed: { perTurn: 2, uncertainty: 0.0001 }, distances: [0.05] }]\n",
   );
   const rows = textsOf(found, "turns");
-  expect(rows).toMatch(/0\.05 0\.0020 0 0\.025 0\.001 /);
+  expect(rows).toMatch(/Your distances travel mm turns ± mm 0\.05 0\.025 0\.001 /);
 });
 
 test.each(["mm", "in"])("readings exactly on a line without a gauge print every sheet, in %s", (units) => {

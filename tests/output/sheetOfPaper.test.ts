@@ -61,7 +61,7 @@ const bars = (lines: readonly Line[]) => {
 const readers: Record<string, (print: Print, printer: Printer) => Promise<readonly (readonly Line[])[]>> = {
   PDF: async (print, printer) =>
     (await readPdf((await render(print, "pdf", printer, tools))[0]?.bytes as Uint8Array)).pages.map(({ lines }) =>
-      lines.filter(({ pen, from, to }) => Math.abs(pen - 0.25) < 0.01 && apart(from, to) < 105),
+      lines.filter(({ pen, from, to }) => Math.abs(pen - 0.18) < 0.01 && apart(from, to) < 105),
     ),
   SVG: async (print, printer) =>
     (await render(print, "svg", printer, tools)).map(({ bytes }) =>
@@ -137,7 +137,7 @@ describe("a page says that it is corrected, and for what", () => {
   test("every page of a binder, of either orientation, once", async () => {
     const findings = machine(printer);
     const prints = ["dial", "dial-choices", "turns"].map((sheet) => printOf(findings, sheet));
-    const pages = await said(bind(findings.machine, prints, []), printer);
+    const pages = await said(bind(findings, prints, []), printer);
     expect(pages.length).toBeGreaterThan(3);
     for (const texts of pages) expect(texts).toEqual([note]);
   });

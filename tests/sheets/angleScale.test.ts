@@ -61,7 +61,7 @@ test("on paper the words stand on their sides, for a cylinder's strip", () => {
   const findings = findingsOf(`name: T\n${keys}\n`);
   const [left] = placeOf("chuck end small", findings, "angle-scale");
   const [right] = placeOf("free end small", findings, "angle-scale");
-  const [zero] = placeOf("0°", findings, "angle-scale");
+  const [zero] = placeOf("0", findings, "angle-scale");
   expect(left?.x).toBeLessThan(zero?.x ?? 0);
   expect(right?.x).toBeGreaterThan(zero?.x ?? Number.POSITIVE_INFINITY);
 });
@@ -70,7 +70,7 @@ test("a flat scale lies before the operator: its middle lowest, its numbers upri
   const findings = findingsOf(
     "name: T\nangleScales: [{ name: Head, part: headstock, radius: 60, range: [-40, 40] }]\n",
   );
-  const [zero] = placeOf("0°", findings, "angle-scale");
+  const [zero] = placeOf("0", findings, "angle-scale");
   for (const { y } of placeOf("40", findings, "angle-scale")) expect(y).toBeLessThan(zero?.y ?? 0);
 });
 

@@ -9,13 +9,13 @@ describe("the binder", () => {
   const findings = demoFindings();
   const sheets = ["turns", "belt-card", "threads", "dial"];
   const prints = sheets.map((sheet) => printOf(findings, sheet));
-  const binder = bind(findings.machine, prints, [{ title: "Plan", why: "no job was given" }]);
+  const binder = bind(findings, prints, [{ title: "Plan", why: "no job was given" }]);
 
   test("holds a contents page and every page of every sheet, in the order of work, numbered through", async () => {
     expect(binder.pages).toHaveLength(1 + prints.reduce((sum, { pages }) => sum + pages.length, 0));
     expect(binder.sections?.map(({ title }) => title)).toEqual([
       "Belt card",
-      "Dials",
+      "Pieces to cut",
       "Turns and distances",
       "Threads by hand",
     ]);

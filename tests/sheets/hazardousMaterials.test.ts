@@ -156,8 +156,10 @@ describe("hand feed", () => {
 
   test("beside brass the finer columns are marked, and the coarsest is coarse enough", () => {
     const words = wordsOf(printOf(lathe("magnesium", "mm", "brass, "), "hand-feed"));
-    expect(words).toMatch(/fine not magnesium 0\.05 mm/);
-    expect(words).toMatch(/medium not magnesium 0\.1 mm/);
+    // At the head of each column, and what the sign means above them all.
+    expect(words).toMatch(/fine\* 0\.05 mm medium\* 0\.1 mm coarse 0\.25 mm/);
+    expect(words.indexOf("* never in magnesium.")).toBeGreaterThan(0);
+    expect(words.indexOf("* never in magnesium.")).toBeLessThan(words.indexOf("fine*"));
     expect(words).toContain("coarse 0.25 mm");
     expect(words).toContain("parting 0.05, but not magnesium");
   });
@@ -173,7 +175,9 @@ describe("hand feed", () => {
 test("drilling card: in magnesium the coarsest feed in print, at a speed that the hand keeps up with", () => {
   const words = wordsOf(printOf(lathe("magnesium"), "drilling-card"));
   expect(words).toContain("it must not turn without cutting");
+  // No dash in the column of what to count, nor words for it.
   expect(words).not.toContain("too fast by hand");
+  expect(words).not.toMatch(/ – /);
   expect(words).not.toContain("0.051–0.102");
   expect(wordsOf(printOf(lathe("brass"), "drilling-card"))).toContain("0.051–0.102");
 });

@@ -16,9 +16,10 @@ tapers:
 
 test("the tapers sheet goes by the wheels that the file says swivel and go across", () => {
   const words = textsOf(findings, "tapers");
-  expect(words).toMatch(/12\.52 turns of the cross slide/);
+  // The only turns of that table: 25.03 mm along a slide that goes 2 mm a turn.
+  expect(words).toMatch(/To cut and to prove them.*turns of the cross slide.*spigot 20\.00, 17\.50 12\.52 25\.03/);
   // 5 mm of rise in 100 mm, by 3 mm a turn.
-  expect(words).toMatch(/\b1\.67\b/);
+  expect(words).toMatch(/turns of the quill for that rise.*\b5\.000 1\.67\b/);
 });
 
 test("the drilling card tells depth by the wheel that the file says is the barrel", () =>

@@ -3,6 +3,8 @@ import { describe, expect, test } from "vitest";
 import type { Drawing } from "../../src/drawing/drawing.js";
 import { missingGlyphs } from "../../src/drawing/text.js";
 import { arrange } from "../../src/sheets/arrange.js";
+import { inLanguage } from "../../src/words/language.js";
+import { doubled } from "../support/doubled.js";
 import { outline, walk } from "../support/marks.js";
 import { demoFindings, findingsOf, printOf, sheetNames, template } from "../support/sheets.js";
 
@@ -33,6 +35,20 @@ describe("the demo's pages", () => {
   const findings = demoFindings();
   test.each(sheetNames())("%s: all on the page, at least 5 pt, no glyph missing", (sheet) => {
     const { pages } = printOf(findings, sheet);
+    expect(pages.length).toBeGreaterThan(0);
+    for (const { drawing } of pages) expect(faults(drawing)).toEqual([]);
+  });
+});
+
+/** Grown by each sheet whose words have moved to templates/words. */
+const speaking = ["plan", "student"];
+
+describe.each([
+  { name: "German", language: "de" as const },
+  { name: "words twice as long", language: doubled },
+])("the demo's pages, $name", ({ language }) => {
+  test.each(speaking)("%s: all on the page, at least 5 pt, no glyph missing", (sheet) => {
+    const { pages } = inLanguage(language, () => printOf(demoFindings(), sheet));
     expect(pages.length).toBeGreaterThan(0);
     for (const { drawing } of pages) expect(faults(drawing)).toEqual([]);
   });

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
-import { entryLines } from "../../src/blocks/measuring/printerCheck.js";
+import { entryLines } from "../../src/blocks/measuring/printerWords.js";
 import { readMachine } from "../../src/machine/read.js";
 import { bind } from "../../src/sheets/binder.js";
 import { folder, witnessmark } from "../support/command.js";
@@ -18,6 +18,9 @@ const demo = "templates/machines/boathouse.yaml";
 const apart = (a: Spot, b: Spot) => Math.hypot(b.x - a.x, b.y - a.y);
 const long = ({ lines }: PageRead, length: number, pen: number) =>
   lines.filter(({ from, to, pen: p }) => Math.abs(apart(from, to) - length) < 0.001 && Math.abs(p - pen) < 0.001);
+
+/** Of the two bars. */
+const BAR = 0.18;
 
 /** The corner and the nine feet of comb lines that lie at whole steps from it towards `to`, each within 0.001 mm. */
 function expectComb({ lines }: PageRead, end: Spot, to: Spot, step = 2.1) {
@@ -44,9 +47,7 @@ describe.each([
   let corner: { topLeft: Spot; topRight: Spot; bottomLeft: Spot; bottomRight: Spot };
   beforeAll(async () => {
     page = await read(`name: Test\npaper: { size: ${size} }\n`);
-    // On A4 the rule under the heading is as long; it lies above.
-    const top = long(page, across, 0.25).sort((a, b) => b.from.y - a.from.y)[0] as LineRead;
-    const { from: topLeft, to: topRight } = top;
+    const { from: topLeft, to: topRight } = long(page, across, BAR)[0] as LineRead;
     corner = {
       topLeft,
       topRight,
@@ -57,16 +58,42 @@ describe.each([
 
   test("one bar across, one down, and the other two sides, within 0.001 mm", () => {
     const ends = (lines: LineRead[]) => lines.map(({ from, to }) => [from, to]);
-    expect(long(page, across, 0.25).filter(({ from }) => from.y > 12)).toHaveLength(1);
+    expect(long(page, across, BAR)).toHaveLength(1);
+    expect(long(page, down, BAR)).toHaveLength(1);
     expect(corner.topRight.y - corner.topLeft.y).toBeCloseTo(0, 4);
-    const [[bottom, top] = []] = ends(long(page, down, 0.25));
+    const [[bottom, top] = []] = ends(long(page, down, BAR));
     expect(apart(bottom as Spot, corner.bottomLeft)).toBeLessThan(0.001);
     expect(apart(top as Spot, corner.topLeft)).toBeLessThan(0.001);
-    const right = long(page, down - 12, 0.13).filter(({ to }) => apart(to, corner.bottomRight) < 0.001);
+    const right = long(page, down - 12, 0.1).filter(({ to }) => apart(to, corner.bottomRight) < 0.001);
     expect(right).toHaveLength(1);
     expect(right[0]?.from.x).toBeCloseTo(corner.topRight.x, 4);
     expect(apart(corner.topLeft, corner.bottomRight)).toBeCloseTo(Math.hypot(across, down), 3);
     expect(apart(corner.topRight, corner.bottomLeft)).toBeCloseTo(Math.hypot(across, down), 3);
+  });
+
+  test("no bar comes nearer to an edge of the paper than 5 mm, and head and foot stand where they stand on every sheet", async () => {
+    const [width, height] = {
+      A4: [210, 297],
+      Letter: [215.9, 279.4],
+      A5: [148, 210],
+      A3: [297, 420],
+      Legal: [215.9, 355.6],
+    }[size] as [number, number];
+    for (const { x, y } of Object.values(corner)) {
+      expect(Math.min(x, y, width - x, height - y)).toBeGreaterThan(5 - 0.001);
+    }
+    const other = (await readPdf(await pdfOf(printOf(findingsOf(`name: Test\npaper: { size: ${size} }\n`), "threads"))))
+      .pages[0] as PageRead;
+    const place = ({ texts }: PageRead, words: RegExp) => {
+      const found = texts.find(({ text }) => words.test(text));
+      return [found?.x, found?.y];
+    };
+    for (const words of [/^(Printer check|Threads by hand)$/, /^machine$/, /^page$/]) {
+      const here = place(page, words);
+      expect(here[1]).toBeDefined();
+      expect(here[1]).toBeCloseTo(place(other, words)[1] as number, 3);
+    }
+    expect(place(page, /^Printer check$/)[0]).toBeCloseTo(place(other, /^Threads by hand$/)[0] as number, 3);
   });
 
   test("each corner carries its comb of ten lines, 2.1 mm apart, inward", () => {
@@ -89,8 +116,8 @@ describe.each([
 test("a machine in inches: bars of whole inches, and a comb for a rule in fiftieths", async () => {
   const page = await read("name: Test\nunits: in\npaper: { size: Letter }\n");
   const [across, down] = [8 * 25.4, 10 * 25.4];
-  const top = long(page, across, 0.25).sort((a, b) => b.from.y - a.from.y)[0] as LineRead;
-  expect(long(page, down, 0.25)).toHaveLength(1);
+  const top = long(page, across, BAR)[0] as LineRead;
+  expect(long(page, down, BAR)).toHaveLength(1);
   expectComb(page, top.to, top.from, 0.102 * 25.4);
   expect(page.texts.map(({ text }) => text).join(" ")).toContain("line 3 on a graduation: 7.986");
 });
@@ -140,9 +167,9 @@ describe("what the page says", () => {
     const print = printOf(findings, "printer-check");
     expect(print.uncorrected).toBe(true);
     expect(printOf(findings, "dial").uncorrected).toBeUndefined();
-    expect(bind(findings.machine, [print, printOf(findings, "turns")], []).sections?.map(({ title }) => title)).toEqual(
-      ["Turns and distances"],
-    );
+    expect(bind(findings, [print, printOf(findings, "turns")], []).sections?.map(({ title }) => title)).toEqual([
+      "Turns and distances",
+    ]);
   });
 
   test("the command prints it as it is, and the dial beside it corrected", async () => {

@@ -1,7 +1,10 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { arrange } from "../../src/sheets/arrange.js";
 import { readTemplate } from "../../src/sheets/readTemplate.js";
-import { findingsOf, sheetNames, template } from "../support/sheets.js";
+import { outline, walk } from "../support/marks.js";
+import { demoFindings, findingsOf, sheetNames, template } from "../support/sheets.js";
+import { wordsOf } from "../support/words.js";
 
 const problems = (blocks: string, head = "") =>
   readTemplate(`title: Mine\n${head}blocks:\n  - ${blocks}\n`, "mine").problems;
@@ -20,7 +23,30 @@ describe("a setting that a template gives wrongly is an error with its place and
     ["student exercises: { answers: nowhere }", /it is one of upside down, teacher/],
     ["taper table: { ratios: [8, ten] }", /of entry "ten": it is a number/],
     ["dial pieces: { copies: 100000 }", /up to 1000/],
-    ["positions: { columns: 0 }", /above 0/],
+    ["dial pieces: { copies: 0 }", /above 0/],
+    ["dial pieces: { copies: 2.5 }", /^3:28: copies cannot be 2\.5; it is a whole number/],
+    ["dial pieces: { copies: .inf }", /^3:28: copies cannot be \.inf/],
+    ["taper swing: { height: .nan }", /^3:28: height cannot be \.nan; it is a length .* \(a bare number is mm\)/],
+    ["taper swing: { height: 3 apples }", /it is a length/],
+    ["taper swing: { height: -1 mm }", /it is a length above 0/],
+    ["taper swing: { height: 40 in }", /up to 1000 mm/],
+    ["turn tables: { turns: 1e9 }", /^3:27: turns cannot be 1000000000/],
+    ["turn tables: { mm: [.nan] }", /mm cannot be \[\.nan\]; of entry \.nan/],
+    ["turn tables: { tables: [whole turn] }", /did you mean whole turns\?/],
+    ["turn tables: { handwheel: 5 }", /^3:31: handwheel cannot be 5; it is the name of one/],
+    ["words: { handwheel: Cross slide }", /"handwheel" is not a key of block words/],
+    ["toString", /^3:5: there is no block "toString"; there are positions/],
+    ["constructor: { a: 1 }", /^3:5: there is no block "constructor"/],
+    ["__proto__", /^3:5: there is no block "__proto__"/],
+    ["words: { constructor: 1 }", /^3:14: "constructor" is not a key of block words/],
+    ["words: { __proto__: 1 }", /^3:14: "__proto__" is not a key of block words/],
+    ["cautions: { of: hasOwnProperty }", /^3:21: of cannot be "hasOwnProperty"/],
+    ["dial pieces: 3", /^3:18: .* stands in braces: dial pieces: \{ copies: /],
+    ["dial pieces:\n    copies: 3", /^4:5: what is set of dial pieces stands four spaces further in/],
+    ["{}", /^3:5: a block is its name alone, or/],
+    ["words: { text: &one hi }\n  - words: { text: *one }", /^4:20: .*write the values out/],
+    ["positions: { materials: 0 }", /above 0/],
+    ["positions: { caution: belts }", /did you mean belt\?/],
   ])("%s", (blocks, words) => expect(problems(blocks)).toEqual([expect.stringMatching(words)]));
 
   test("of the sheet itself too, and no YAML parser's words", () => {
@@ -30,9 +56,137 @@ describe("a setting that a template gives wrongly is an error with its place and
     ]);
   });
 
+  test.each([
+    ["margin: .inf", /^2:9: margin cannot be \.inf; it is a length from 0/],
+    ["margin: -3", /^2:9: margin cannot be -3/],
+    ["margin: 1e9", /^2:9: margin cannot be 1000000000/],
+    ["margin: { bindig: 20 }", /did you mean "binding"\?/],
+    ["margin: { other: wide }", /^2:18: margin other cannot be "wide"/],
+    ["card: { width: 0 }", /^2:16: card width cannot be 0; it is a length above 0/],
+    ["card: { height: .nan }", /^2:17: card height cannot be \.nan/],
+    ["card: 5", /^2:7: card needs a width/],
+    ["needs: constructor", /^2:8: needs cannot be "constructor"/],
+    ["toString: 1", /^2:1: "toString" is not a key of a sheet/],
+  ])("%s", (head, words) =>
+    expect(problems("cautions: { of: belt }", `${head}\n`)).toEqual([expect.stringMatching(words)]),
+  );
+
+  test("a machine file is none, nor is nothing", () => {
+    expect(readTemplate("name: L\ndrive: {}\n", "l").problems).toEqual([
+      expect.stringMatching(/^1:1: this is a machine file/),
+    ]);
+    expect(readTemplate("", "l").problems).toEqual([expect.stringMatching(/sheets --copy/)]);
+  });
+
   test("those that come with the program pass", () => {
     for (const sheet of sheetNames()) expect(template(sheet).name).toBe(sheet);
   });
+});
+
+describe("lengths", () => {
+  const read = (text: string) => {
+    const { template, problems } = readTemplate(text, "mine");
+    if (template === undefined) throw new Error(problems.join("\n"));
+    return template;
+  };
+  const words = "blocks: [words: { text: Hello }]";
+
+  test("carry a unit, or are mm", () => {
+    const { card, margin, blocks } = read(
+      "title: T\nmargin: 0.5 in\ncard: { width: 5 in, height: 90 mm, corner: 2 }\nblocks: [taper swing: { height: 3/4 in }, speed tree: { height: 80 }]\n",
+    );
+    expect(card).toEqual({ width: 127, height: 90, corner: 2, most: 0 });
+    expect(margin).toEqual({ binding: 12.7, other: 12.7 });
+    expect(blocks[0]?.settings).toEqual({ height: expect.closeTo(19.05, 9) });
+  });
+
+  test("a sheet that says nothing has 20 mm at the punched edge: left upright, on top across", () => {
+    const find = findingsOf("name: L\n");
+    const head = (more: string) => {
+      const made = arrange(find, read(`title: T\n${more}${words}\n`));
+      if ("missing" in made) throw new Error(made.missing);
+      let corner = { x: Number.POSITIVE_INFINITY, y: Number.POSITIVE_INFINITY };
+      walk(made.print.pages[0]?.drawing.marks ?? [], (mark, toPage) => {
+        for (const { x, y } of outline(mark).map(toPage))
+          corner = { x: Math.min(corner.x, x), y: Math.min(corner.y, y) };
+      });
+      return corner;
+    };
+    const upright = head("");
+    const across = head("orientation: landscape\n");
+    const even = head("margin: 10\n");
+    const apart = head("margin: { binding: 1 in }\n");
+    expect(upright.x - even.x).toBeCloseTo(10, 6);
+    expect(upright.y).toBeCloseTo(even.y, 6);
+    expect(across.x).toBeCloseTo(even.x, 6);
+    expect(across.y - even.y).toBeCloseTo(10, 6);
+    expect(apart.x - even.x).toBeCloseTo(15.4, 6);
+  });
+
+  test("margins that leave nothing are told, and so is a card that does not fit", () => {
+    const find = findingsOf("name: L\npaper: { size: A5 }\n");
+    expect(arrange(find, read(`title: T\nmargin: 60\n${words}\n`))).toEqual({
+      missing: expect.stringMatching(/^its margins leave no room on A5/),
+    });
+    expect(arrange(find, read(`title: T\ncard: { width: 8 in, height: 50 }\n${words}\n`))).toEqual({
+      missing: expect.stringMatching(/^a card of 203\.2 × 50 mm does not fit on A5, where \d+ × \d+ mm are left/),
+    });
+  });
+});
+
+describe("a block about one handwheel", () => {
+  const findings = demoFindings();
+  const sheet = (blocks: string, head = "") => {
+    const { template, problems } = readTemplate(`title: T\n${head}blocks:\n${blocks}`, "mine");
+    if (template === undefined) throw new Error(problems.join("\n"));
+    return arrange(findings, template);
+  };
+  const said = (made: ReturnType<typeof arrange>) => ("print" in made ? wordsOf(made.print) : made.missing);
+
+  test("tells of that one alone, whatever its letters; left out, of all", () => {
+    const one = said(sheet("  - turn tables: { handwheel: top SLIDE }\n"));
+    expect(one).toContain("Top slide");
+    expect(one).not.toContain("Cross slide");
+    const all = said(sheet("  - turn tables\n"));
+    for (const { name } of findings.machine.handwheels) expect(all).toContain(name);
+  });
+
+  test("beside one about all, and on a sheet with a run of pages for each", () => {
+    const both = said(sheet("  - turn tables: { handwheel: Top slide }\n  - dial choices\n"));
+    expect(both).toContain("Cross slide");
+    const made = sheet(
+      "  - turn tables: { handwheel: Top slide }\n  - cautions: { of: dial }\n",
+      "needs: feed\neach: handwheel\n",
+    );
+    expect("print" in made && [...new Set(made.print.pages.map(({ title }) => title))]).toEqual(["T: Top slide"]);
+  });
+
+  test("the block that has a wheel of its own takes it as well", () => {
+    expect(said(sheet("  - drill depth: { handwheel: tailstock barrel }\n"))).toContain(
+      "turns of the tailstock barrel",
+    );
+    expect(said(sheet('  - drill depth: { handwheel: "" }\n'))).toContain("turns of the tailstock barrel");
+  });
+
+  test("that the machine has not is told with its place in the template and the nearest", () =>
+    expect(sheet("  - words\n  - dial pieces: { handwheel: Cros slide }\n")).toEqual({
+      missing: expect.stringMatching(
+        /^there is no handwheel "Cros slide"; did you mean "Cross slide"\? there are "Cross slide", "Top/,
+      ),
+      at: "4:31",
+    }));
+});
+
+test("whole turns can stand without distances, and distances without whole turns", () => {
+  const said = (tables: string) => {
+    const { template } = readTemplate(`title: T\nblocks:\n  - turn tables: { tables: [${tables}] }\n`, "t");
+    const made = template && arrange(demoFindings(), template);
+    return made && "print" in made ? wordsOf(made.print) : "";
+  };
+  expect(said("whole turns")).toContain("Whole turns");
+  expect(said("whole turns")).not.toMatch(/(?<!whole )turns dial|Your distances/);
+  expect(said("distances")).toContain("turns dial");
+  expect(said("distances")).not.toContain("Whole turns");
 });
 
 test("a sheet whose only content would be cautions is not made", () => {
@@ -50,4 +204,12 @@ test("a sheet whose only content would be cautions is not made", () => {
 test("cautions without what they are of are refused, not taken for another's", () => {
   const { problems } = readTemplate("title: T\nblocks:\n  - cautions\n", "t");
   expect(problems).toEqual([expect.stringMatching(/^3:5: block cautions needs its of; it is one of .*belt/)]);
+});
+
+test.each(sheetNames())("the comments of %s explain keys that it or its blocks have", (name) => {
+  const comments = readFileSync(`templates/sheets/${name}.yaml`, "utf8").match(/^#.*$/gm) ?? [];
+  const explained = comments.flatMap((line) => [...line.matchAll(/(?:^# |; )([a-z]\w*):/g)].map(([, key]) => key));
+  const { blocks, ...sheet } = template(name);
+  const known = [...Object.keys(sheet), "for", ...blocks.flatMap(({ settings }) => Object.keys(settings))];
+  expect(explained.filter((key) => !known.includes(key ?? ""))).toEqual([]);
 });

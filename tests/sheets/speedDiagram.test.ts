@@ -17,7 +17,8 @@ function scale(numbers: readonly { value: number; at: number }[]) {
 /** The printed lines of the positions: heavy and slanting. */
 const slanting = (page: PageRead): LineRead[] =>
   page.lines.filter(
-    ({ from, to, stroked, pen }) => stroked && pen > 0.4 && Math.abs(from.x - to.x) > 1 && Math.abs(from.y - to.y) > 1,
+    ({ from, to, stroked, pen }) =>
+      stroked && pen > 0.3 && pen < 0.4 && Math.abs(from.x - to.x) > 1 && Math.abs(from.y - to.y) > 1,
   );
 
 describe("the speed diagram, read back from the PDF", async () => {
@@ -25,23 +26,34 @@ describe("the speed diagram, read back from the PDF", async () => {
   const { pages } = await readPdf(await pdfOf(printOf(findings, "speed-diagram")));
   const page = pages[0] as PageRead;
   const box = page.lines.filter(({ from, to }) => from.x === to.x || from.y === to.y);
-  // Grid lines give the scales: the bold decade lines at 10 mm and at 10 and 100 m/min, and the frame.
-  const upright = [...new Set(box.filter(({ from, to }) => from.x === to.x).map(({ from }) => from.x))].sort(
-    (a, b) => a - b,
+  // The frame's sides are the only long upright lines of objects.
+  const sides = box.filter(
+    ({ from, to, pen }) => from.x === to.x && Math.abs(to.y - from.y) > 50 && Math.abs(pen - 0.35) < 0.01,
   );
+  const [left, right] = [Math.min, Math.max].map((of) => of(...sides.map(({ from }) => from.x))) as [number, number];
+  const bottom = Math.max(...sides.flatMap(({ from, to }) => [from.y, to.y]));
+  const within = (x: number) => x > left - 0.01 && x < right + 0.01;
+  // Grid lines give the scales.
+  const upright = [
+    ...new Set(box.filter(({ from, to }) => from.x === to.x && within(from.x)).map(({ from }) => from.x)),
+  ].sort((a, b) => a - b);
   const level = [
-    ...new Set(box.filter(({ from, to }) => from.y === to.y && to.x - from.x > 100).map(({ from }) => from.y)),
+    ...new Set(
+      box
+        .filter(({ from, to }) => from.y === to.y && Math.abs(Math.abs(to.x - from.x) - (right - left)) < 0.01)
+        .map(({ from }) => from.y),
+    ),
   ].sort((a, b) => b - a);
 
   const near = (list: readonly number[], at: number) =>
     list.reduce((best, one) => (Math.abs(one - at) < Math.abs(best - at) ? one : best));
-  const left = Math.min(...upright);
   const found = page.texts.flatMap(({ text, x, y }) =>
     /^\d+(\.\d+)?$/.test(text) ? [{ value: Number(text), x, y }] : [],
   );
   // The axes' own numbers: below the frame, and left of it; lines bear numbers too.
-  const bottom = Math.max(...level);
-  const numbers = found.filter(({ x, y }) => (y > bottom && y < bottom + 6) || x < left);
+  const numbers = found.filter(
+    ({ x, y }) => (within(x + 1) && y > bottom && y < bottom + 6) || (x < left && y < bottom + 2),
+  );
   const lowest = Math.max(...numbers.map(({ y }) => y));
   const across = scale(
     numbers
@@ -52,13 +64,13 @@ describe("the speed diagram, read back from the PDF", async () => {
   const up = scale(
     numbers
       .filter(({ y }) => Math.abs(y - lowest) > 1)
-      .map(({ value, y }) => ({ value, at: near(level, y - 0.8) }))
+      .map(({ value, y }) => ({ value, at: near(level, y - 1.14) }))
       .sort((a, b) => a.value - b.value),
   );
 
   test("both scales go by ratio alike over their numbers, as preferred numbers allow", () => {
     for (const { value, y } of numbers.filter(({ y }) => Math.abs(y - lowest) > 1))
-      expect(Math.abs(up.value(near(level, y - 0.8)) / value - 1)).toBeLessThan(0.015);
+      expect(Math.abs(up.value(near(level, y - 1.14)) / value - 1)).toBeLessThan(0.015);
   });
 
   test("every printed line is the spindle speed of a position, to what an eye reads (1 %), and every position in sight has one", () => {

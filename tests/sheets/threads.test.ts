@@ -1,7 +1,10 @@
-import { expect, test } from "vitest";
-import { isTight, threadsOf } from "../../src/thread/thread.js";
+import { describe, expect, test } from "vitest";
+import { arrange } from "../../src/sheets/arrange.js";
+import { readTemplate } from "../../src/sheets/readTemplate.js";
+import { dieBlank, isTight, tappingHole, threadsOf } from "../../src/thread/thread.js";
 import { explainTappingHole } from "../../src/working/threads.js";
-import { findingsOf, textsOf } from "../support/sheets.js";
+import { walk } from "../support/marks.js";
+import { findingsOf, printOf, textsOf } from "../support/sheets.js";
 
 const machine = findingsOf("name: T\n");
 const workingOf = (name: string) => {
@@ -20,7 +23,14 @@ test("a published drill that leaves over 80 % is marked, on the sheet and in the
   for (const { publishedEngagement = 0 } of all)
     expect(publishedEngagement > 0.8005).toBe(tight.some((one) => one.publishedEngagement === publishedEngagement));
   const sheet = textsOf(machine, "threads");
-  expect(sheet.match(/\btight\b/g)?.length).toBeGreaterThan(0);
+  expect(sheet).toContain("! tight: this drill makes more than 80 % of a full thread");
+  const shown = (["metric coarse", "metric fine", "BA", "UNC", "UNF", "BSW", "BSF", "ME"] as const)
+    .flatMap(threadsOf)
+    .filter(({ major }) => major <= 13);
+  const signs = shown
+    .filter(isTight)
+    .map(({ publishedEngagement = 0 }) => `${(100 * publishedEngagement).toFixed(0)}!`);
+  expect(sheet.match(/\b\d+!/g)).toEqual(signs);
   const [first] = tight;
   const words = (workingOf(first?.designation.replace(" × ", "x") ?? "").notes ?? []).join(" ");
   expect(words).toContain("over 80 % is hard on a tap turned by hand");
@@ -32,4 +42,72 @@ test("where two threads share a name each has its own hole: 1/4-20 of 60° and o
   const [unc, bsw] = ["1/4-20 UNC", "1/4-20 BSW"].map((name) => workingOf(name).result.value as number);
   expect(unc).toBeCloseTo(6.35 - 0.75 * 1.299038 * 1.27, 9);
   expect(bsw).toBeCloseTo(6.35 - 0.75 * 1.280655 * 1.27, 9);
+});
+
+const titles: Readonly<Record<string, string>> = {
+  "metric coarse": "Metric coarse",
+  "metric fine": "Metric fine",
+  UNC: "Unified coarse, UNC",
+  UNF: "Unified fine, UNF",
+  BA: "British Association, BA",
+  BSW: "British Standard Whitworth, BSW",
+  BSF: "British Standard Fine, BSF",
+  ME: "32 and 40 per inch, Whitworth form",
+};
+
+describe("series", () => {
+  test.each([
+    ["mm", ["metric coarse", "metric fine", "BA", "UNC", "UNF", "BSW", "BSF", "ME"]],
+    ["in", ["UNC", "UNF", "BSW", "BSF", "ME", "metric coarse", "metric fine", "BA"]],
+  ])("of the machine's own unit come first: %s", (units, order) => {
+    const words = textsOf(findingsOf(`name: T\nunits: ${units}\n`), "threads");
+    const at = order.map((system) => words.indexOf(titles[system] ?? ""));
+    expect(Math.min(...at)).toBeGreaterThanOrEqual(0);
+    expect([...at].sort((a, b) => a - b)).toEqual(at);
+  });
+
+  test("only those asked for are printed, in the order asked for", () => {
+    const { template } = readTemplate(
+      "title: T\nneeds: nothing\nblocks:\n  - thread table: { systems: [BSF, metric fine, UNC] }\n",
+      "t",
+    );
+    const made = template && arrange(machine, template);
+    const words: string[] = [];
+    if (made === undefined || !("print" in made)) throw new Error("no sheet");
+    for (const { drawing } of made.print.pages)
+      walk(drawing.marks, (mark) => mark.kind === "text" && words.push(mark.text));
+    const named = Object.entries(titles).flatMap(([system, title]) => (words.includes(title) ? [system] : []));
+    expect(named.sort()).toEqual(["BSF", "UNC", "metric fine"]);
+    expect(words.indexOf("Metric fine")).toBeLessThan(words.indexOf("British Standard Fine, BSF"));
+    expect(words.indexOf("British Standard Fine, BSF")).toBeLessThan(words.indexOf("Unified coarse, UNC"));
+  });
+
+  test.each(["mm", "in"])("none loses a thread, its hole, its rod or its turns, in %s", (units) => {
+    for (const size of ["A4", "A5", "Letter"]) {
+      const words = ` ${textsOf(findingsOf(`name: T\nunits: ${units}\npaper: { size: ${size} }\n`), "threads")} `;
+      const [scale, places, depth] = units === "mm" ? [1, 2, 10] : [25.4, 4, 12.7];
+      const figure = (mm: number) => (mm / scale).toFixed(places);
+      for (const system of ["metric coarse", "metric fine", "BA", "UNC", "UNF", "BSW", "BSF", "ME"] as const)
+        for (const thread of threadsOf(system).filter(({ major }) => major <= 13)) {
+          const row = words.split(` ${thread.name}${thread.fromMemory ? "*" : ""} `).slice(1);
+          const wanted = [tappingHole(thread, 0.75), dieBlank(thread)].map(figure);
+          const turns = (depth / thread.pitch).toFixed(1);
+          expect(
+            row.some((after) => {
+              const cells = after.split(" ").slice(0, 11);
+              return [...wanted, turns].every((cell) => cells.includes(cell));
+            }),
+            `${size} ${thread.designation}`,
+          ).toBe(true);
+        }
+    }
+  });
+});
+
+test("on A4 and Letter two series stand side by side", () => {
+  for (const units of ["mm", "in"])
+    for (const size of ["A4", "Letter"]) {
+      const { pages } = printOf(findingsOf(`name: T\nunits: ${units}\npaper: { size: ${size} }\n`), "threads");
+      expect(pages.length).toBeLessThanOrEqual(3);
+    }
 });

@@ -4,7 +4,7 @@ import { readJob } from "../../src/job/read.js";
 import { file, witnessmark } from "../support/command.js";
 import { walk } from "../support/marks.js";
 import { problemsOf } from "../support/problems.js";
-import { findingsOf, printOf, sheetNames, textsOf } from "../support/sheets.js";
+import { findingsOf, ownTexts, printOf, sheetNames, textsOf } from "../support/sheets.js";
 
 const jobOf = (path: string) => readJob(readFileSync(path, "utf8")).job;
 
@@ -22,15 +22,24 @@ const inch: Case = {
   job: "tests/job/inch-pin.yaml",
   foreign: /\bmm\b|millimet|µm|m\/min/,
   allowed: [
-    { on: "turns", words: /^Round distances, millimetres$|^mm$/, why: "the second table is for drawings in mm" },
+    { on: "turns", words: /^mm$/, why: "the second table is for drawings in mm" },
+    { on: "turns", words: /rows of 0\.05 mm|divisions: 0\.05 mm/, why: "a dial in mm to choose" },
     { on: "turns", words: /^5 mm$/, why: "as the file gives it" },
-    { on: "threads", words: /^[\d.]+ mm$/, why: "what is stamped on a metric drill" },
+    { on: "threads", words: /^[\d.]+ mm!?$/, why: "what is stamped on a metric drill" },
     { on: "threads", words: /^mm$/, why: "a metric thread's pitch, and every thread's major diameter in both units" },
-    { on: "dial", words: /0\.02 mm/, why: "the file asks for a second scale in mm" },
-    { on: "engraving", words: /lower 0\.02 mm|in \([\d.]+ mm\)/, why: "as the file asks; lasers are set up in mm" },
+    {
+      on: "dial",
+      words: /0\.02 mm|^mm$|Lower scale: its last division is only [\d.]+ mm/,
+      why: "the file asks for a second scale in mm",
+    },
+    {
+      on: "engraving",
+      words: /lower 0\.02 mm|^mm$|in \([\d.]+ mm\)/,
+      why: "as the file asks; lasers are set up in mm",
+    },
     {
       on: "dial-choices",
-      words: /× 0\.0\d+ mm|instead of 0\.0\d+ mm|[Rr]eads in millimetres/,
+      words: /× 0\.0\d+ mm|division only 0\.0\d+ mm/,
       why: "dials in mm to choose",
     },
     { on: "start-readings", words: /rows of 0\.05 mm|divisions: 0\.05 mm/, why: "a dial in mm to choose" },
@@ -48,21 +57,24 @@ const metric: Case = {
   job: "templates/jobs/deck-pin.yaml",
   foreign: /[\d/] in\b(?! \d)|\binch|(^|, )in$|ft\/min/,
   allowed: [
-    { on: "turns", words: /^Round distances, inches$|^in$/, why: "the second table is for drawings in inches" },
+    { on: "turns", words: /^in$/, why: "the second table is for drawings in inches" },
     {
       on: "turns",
-      words: /0\.001 in|[a-z], in$|12 tpi|0\.0833 in/,
+      words: /0\.001 in|0\.0833 in/,
       why: "a dial that the file asks for in inches; an old dial in inches",
     },
     { on: "threads", words: /^in$|^[\d/]+ in$|per inch/, why: "inch threads and their drills" },
-    { on: "tapers", words: /in per foot|^1 in$/, why: "names of the ways to write a taper" },
-    { on: "dial", words: /0\.001 in|0\.0625 in|in too much|1 = /, why: "the file asks for a dial in inches" },
+    {
+      on: "dial",
+      words: /0\.001 in|0\.0625 in|in too much|1 = |^in$|1\/16 in/,
+      why: "the file asks for a dial and a scale in inches",
+    },
     { on: "engraving", words: /0\.001 in|0\.0625 in/, why: "the file asks for a dial in inches" },
-    { on: "dial-choices", words: /0\.0\d+ in|reads in inches|Reads in inches/, why: "dials in inches to choose" },
+    { on: "dial-choices", words: /0\.0\d+ in/, why: "dials in inches to choose" },
     { on: "ring-cutting", words: /0\.001 in/, why: "the file asks for a dial in inches" },
     { on: "stops", words: /0\.001 in|, in$/, why: "divisions of that dial" },
     { on: "plan", words: /0\.001 in|^in$|, in$/, why: "the reading of that dial" },
-    { on: "scales", words: /1\/16 in|^0 in$/, why: "the file asks for a scale in inches" },
+    { on: "scales", words: /1\/16 in|^in$/, why: "the file asks for a scale in inches" },
     { on: "student", words: /0\.001 in/, why: "the file asks for a dial in inches" },
     { on: "vernier", words: /0\.0\d+ in/, why: "the file asks for a dial in inches" },
     { on: "hand-feed", words: /0\.001 in/, why: "divisions of that dial" },
@@ -166,9 +178,11 @@ describe("sizes as given", () => {
   const findings = findingsOf(readFileSync(inch.path, "utf8"));
   const job = jobOf(inch.job);
   test("an eighth stays an eighth, a decimal a decimal, millimetres millimetres", () => {
-    expect(textsOf(findings, "belt-card")).toMatch(/ 1\/8 .* 1\/4 .* 3\/8 .* 5\/8 .* 1 .* 1-1\/2 /s);
+    expect(ownTexts(findings, "title: Mine\nneeds: drive\nblocks: [speed table]\n")).toMatch(
+      / 1\/8 .* 1\/4 .* 3\/8 .* 5\/8 .* 1 .* 1-1\/2 /s,
+    );
     const turns = textsOf(findings, "turns");
-    const own = turns.slice(turns.indexOf("Your distances"), turns.indexOf("Round distances"));
+    const [own = ""] = /Your distances.*?(?= 0\.001 )/s.exec(turns) ?? [];
     for (const size of ["1/8", "0.3", "5 mm"]) expect(own).toContain(` ${size} `);
   });
   test("in a plan, and where a speed is explained", async () => {

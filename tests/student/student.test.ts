@@ -146,11 +146,11 @@ const syllables = (word: string) =>
 
 describe("the sheet", () => {
   const written = [
-    ...never.turning,
-    ...never.drilling,
-    ...beltSteps,
-    ...lostMotionLines,
-    ...askLines,
+    ...never("turning"),
+    ...never("drilling"),
+    ...beltSteps(),
+    ...lostMotionLines(),
+    ...askLines(),
     ...exercises(demo, "turning").map(({ question }) => question),
     ...exercises(demo, "drilling").map(({ question }) => question),
   ];

@@ -36,10 +36,21 @@ export function printOf(findings: Findings, sheet: string): Print {
   return result.print;
 }
 
+/** All words of a sheet of one's own, by its template's text. */
+export function ownTexts(findings: Findings, text: string): string {
+  const { template: own, problems } = readTemplate(text, "own");
+  if (own === undefined) throw new Error(problems.join("\n"));
+  const result = arrange(findings, own);
+  if ("missing" in result) throw new Error(result.missing);
+  return wordsIn(result.print);
+}
+
 /** All words of a sheet, in the order in which they were drawn. */
-export function textsOf(findings: Findings, sheet: string): string {
+export const textsOf = (findings: Findings, sheet: string): string => wordsIn(printOf(findings, sheet));
+
+function wordsIn({ pages }: Print): string {
   const words: string[] = [];
-  for (const { drawing } of printOf(findings, sheet).pages)
+  for (const { drawing } of pages)
     walk(drawing.marks, (mark) => {
       if (mark.kind === "text") words.push(mark.text);
     });

@@ -2,44 +2,54 @@ import { angleMarks, smallEnd } from "../../dial/angleScale.js";
 import type { Graduation } from "../../dial/finding.js";
 import { wrapLength } from "../../dial/strip.js";
 import { vernierMarks, vernierWithin } from "../../dial/vernier.js";
+import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { group } from "../../drawing/shapes.js";
+import { textWidth } from "../../drawing/text.js";
 import type { AngleScale, Paper, Units } from "../../machine/machine.js";
 import { TURN, toRadians } from "../../quantity/angle.js";
 import { formatSize, trimmed, trimmedSize } from "../../quantity/format.js";
-import { block, type Run } from "../shared/block.js";
-import { heading, kept } from "../shared/runs.js";
-import { cutLine, size } from "../shared/style.js";
-import { paragraph } from "../shared/table.js";
-import { type CutOut, cutOuts } from "./cutOuts.js";
+import { say } from "../../words/say.js";
+import { size } from "../shared/style.js";
+import { cellFoot } from "./cell.js";
+import { bleed } from "./cutMarks.js";
+import { type CutOut, cellHeight, withCutRoom } from "./cutOuts.js";
+import type { Note } from "./dialNotes.js";
 import { cross } from "./dialPiece.js";
-import { scaleMarks, textAlong, textAt } from "./scaleMarks.js";
+import { bandStyles, legendFits, legendRoom, markLengths, thinned, wordsOn } from "./dialStyle.js";
+import { edgeArrow } from "./edgeArrow.js";
+import { hanging, numbersAcross, type ScaleStyle, scaleMarks, textAlong, textAt } from "./scaleMarks.js";
 import { ringSurface, type Surface, stripSurface } from "./surface.js";
 
-/** The angle scales of the file at true size, each with an index line or vernier. */
-export const angleScales = block({ copies: 1 }, ({ findings, settings, width, height }) =>
-  (findings.machine.angleScales ?? []).flatMap((given): Run[] => {
-    const scale = onPaper(given, findings.machine.paper);
-    const surface = angleSurface(scale);
-    const head = [
-      ...heading(scale.name, width, 4),
-      ...kept(paragraph(scaleWords(scale, findings.machine.units), width, { size: size.small, gap: 0.3 })),
-    ];
-    const headHeight = head.reduce((sum, run) => sum + run.drawing.height + (run.gap ?? 0), 0);
-    if (surface.width > width - 1 || surface.height > height - 8 - headHeight)
-      return [...head, ...paragraph("It is larger than the paper: choose a smaller range or larger paper.", width)];
-    const pieces = Array.from({ length: Math.max(1, settings.copies) }, () =>
-      scaleCutOut(scale, surface, findings.machine.units),
-    );
-    return [...head, ...cutOuts([...pieces, indexCutOut(scale)], width)];
-  }),
-);
+/** A scale of degrees with its index line or vernier as pieces to cut, and what must be known of it. */
+export function angleSet(
+  given: AngleScale,
+  paper: Paper,
+  units: Units,
+  copies: number,
+  room: { readonly width: number; readonly height: number },
+): { readonly cut: readonly CutOut[]; readonly note: Note; readonly missing: boolean } {
+  const scale = onPaper(given, paper);
+  const surface = angleSurface(scale);
+  const { piece, missing } = scaleCutOut(scale, surface, units, room.width);
+  const large = piece.drawing.width > room.width || cellHeight(piece) > room.height;
+  const words = [scaleWords(scale, units), ...(large ? [say("angle scales.too large")] : [])].join(" ");
+  const note = { about: scale.name, words, warnings: [] };
+  if (large) return { cut: [], note, missing: false };
+  const pieces = Array.from({ length: Math.max(1, copies) }, () => piece);
+  return { cut: [...pieces, indexCutOut(scale, room.width)], note, missing };
+}
 
 /** Seen from above with the operator at the bottom, the index stands on the operator's side. Swung clockwise, the near
  *  edge goes to the left: a scale that turns past a fixed index then shows what stood to the right of zero; past a
  *  fixed scale the index goes left itself. */
 export const clockwiseSide = ({ turns }: Pick<AngleScale, "turns">): "left" | "right" => (turns ? "right" : "left");
 
-const margin = toRadians(4);
+/** Paper beyond the last mark at either end, radians: half its number at least. */
+function marginOf({ shape, radius, flat, width, from, to }: PaperScale): number {
+  const widest = textWidth(trimmed(Math.max(-from, to), 3), size.text, "bold");
+  const along = shape === "drum" ? flat : radius - Math.min(width, 8);
+  return Math.max(toRadians(4), (widest / 2 + 0.8) / along);
+}
 
 /** `flat`: mm of paper for one radian along the reading edge. */
 type PaperScale = AngleScale & { readonly flat: number };
@@ -55,13 +65,16 @@ const onPaper = (scale: AngleScale, { thickness, adhesive }: Paper): PaperScale 
 
 /** `along` is the angle to the right of zero for the reader, radians. The reading edge is the outer one; a flat scale is
  *  drawn as it lies before the operator, whose side of it is the lower one. */
-function angleSurface({ shape, radius, flat, width, from, to }: PaperScale): Surface {
+function angleSurface(scale: PaperScale): Surface {
+  const { part: swings, shape, radius, flat, width, from, to } = scale;
+  const margin = marginOf(scale);
   const part = { from: toRadians(from) - margin, to: toRadians(to) + margin, growth: "rightward" } as const;
   if (shape === "drum") return stripSurface(flat, width, part);
+  const ring = { outer: radius, inner: radius - width };
   // Like a face dial that grows with clockwise turning; its index stands on top.
-  if (part.to - part.from >= TURN)
-    return ringSurface({ outer: radius, inner: radius - width }, 1, { from: 0, to: TURN, growth: "leftward" });
-  return ringSurface({ outer: radius, inner: radius - width }, 1, part, { lowermost: true });
+  if (swings === "spindle") return ringSurface(ring, 1, { from: 0, to: TURN, growth: "leftward" });
+  const whole = part.to - part.from >= TURN;
+  return ringSurface(ring, 1, whole ? { ...part, from: 0, to: TURN } : part, { lowermost: true });
 }
 
 const senseOn = (scale: AngleScale, side: "left" | "right") =>
@@ -70,61 +83,100 @@ const senseOn = (scale: AngleScale, side: "left" | "right") =>
 /** What swinging to that side does to the work. */
 export function sideWords(scale: AngleScale, side: "left" | "right"): string {
   const sense = senseOn(scale, side);
-  return scale.part === "vice" || scale.part === "spindle" ? sense : `${smallEnd(scale.part, sense)} small`;
+  if (scale.part === "vice" || scale.part === "spindle") return say(`angle scales.way ${sense}`);
+  return say(`angle scales.small at ${smallEnd(scale.part, sense)}`);
 }
 
 function scaleWords(scale: PaperScale, units: Units): string {
-  if (scale.part === "spindle")
-    return `Degree plate for the spindle's nose, ${formatSize(2 * scale.radius, units)} across, a mark every ${trimmed(scale.step, 3)}°. Numbers grow when the spindle is turned clockwise, seen from the tailstock, under an index on top. Spindle stopped, plug pulled; turn it by hand.`;
-  const sides = (["left", "right"] as const).map(
-    (side) =>
-      `${side === "left" ? "Left" : "right"} of 0: ${senseOn(scale, side)} from above${scale.part === "vice" ? "" : `, ${sideWords(scale, side)}`}`,
-  );
-  const tool = scale.part === "vice" ? "" : " (chuck at the left, tool on the operator's side)";
-  const round = scale.shape === "drum" ? "Round a bare cylinder of radius" : "Radius";
-  return `${round} ${trimmedSize(scale.radius, units)}, a mark every ${trimmed(scale.step, 3)}°. ${sides.join("; ")}${tool}. The scale ${scale.turns ? "turns with the part past a fixed index" : "is fixed; the index turns with the part"}. A taper's swivel is half its included angle. Prove it on a test piece or with a sine bar before you trust it.`;
+  if (scale.part === "spindle") return say("angle scales.plate");
+  const sides = (["left", "right"] as const).map((side) => {
+    const sense = say(`angle scales.way ${senseOn(scale, side)}`);
+    const gaps = { sense, small: sideWords(scale, side) };
+    return scale.part === "vice"
+      ? say(`angle scales.from 0 ${side}`, { sense })
+      : say(`angle scales.from 0 ${side}, tapers`, gaps);
+  });
+  return [
+    `${sides.join("; ")}${scale.part === "vice" ? "" : ` ${say("angle scales.seen")}`}.`,
+    scale.turns ? say("angle scales.turns") : say("angle scales.fixed"),
+    scale.shape === "drum" ? say("angle scales.bare", { radius: trimmedSize(scale.radius, units) }) : "",
+  ]
+    .filter(Boolean)
+    .join(" ");
 }
 
-function scaleCutOut(scale: PaperScale, surface: Surface, units: Units): CutOut {
+function scaleCutOut(scale: PaperScale, surface: Surface, units: Units, most: number) {
   const { radius, flat, width } = scale;
-  const longest = Math.max(1.2, Math.min(4.5, width - 2.2 - size.tiny * 1.5));
-  const style = { across: 0, marks: [longest, longest * 0.75, longest * 0.5] as const, number: 2.3 };
+  const strip = scale.shape === "drum";
   const plate = scale.part === "spindle";
-  const marks = angleMarks(plate ? { ...scale, to: 360 - scale.step / 2 } : scale, flat).map((mark) =>
-    mark.value === 0 ? { ...mark, label: "0°" } : mark,
-  );
-  const across = width - 1.35;
-  const at = scale.shape === "drum" ? flat : radius - across;
-  const sides = (["left", "right"] as const).flatMap((side) => {
-    if (scale.part === "spindle") return [];
+  const em = wordsOn(width, strip);
+  const legend = !plate && legendFits(width, 1, em);
+  const spacing = toRadians(scale.step) * flat;
+  const [band] = bandStyles({ height: width - (legend ? legendRoom(em) : 0.3), count: 1, least: em }, [spacing]);
+  const style = band as ScaleStyle;
+  const all = angleMarks(plate ? { ...scale, to: 360 - scale.step / 2 } : scale, flat);
+  // All the way round both ends are one mark.
+  const marks = surface.centre ? all.filter(({ angle }) => angle > -Math.PI + 1e-9) : all;
+  const room = strip ? flat : radius - numbersAcross(style);
+  // A degree sign to the right of the zero: of a plate that is back along its numbers.
+  const degree = { words: "°", along: ((plate ? -1 : 1) * hanging("0", "°", style.number).middle) / room };
+  const shown = thinned(marks, style, room, surface.centre ? TURN : undefined);
+  const across = width - legendRoom(em) / 2 - 0.1;
+  const at = strip ? flat : radius - across;
+  const sides = plate
+    ? []
+    : (["left", "right"] as const).filter((side) => scale[side === "left" ? "from" : "to"] !== 0);
+  const placed = sides.map((side) => {
     const middle = toRadians(side === "left" ? scale.from : scale.to) / 2;
-    if (middle === 0) return [];
     const words = sideWords(scale, side);
-    return scale.shape === "drum"
-      ? [textAt(surface, middle, across, words, size.tiny)]
-      : textAlong(surface, middle, across, words, size.tiny, at, false);
+    const fits = legend && textWidth(words, em, "regular") <= 2 * Math.abs(middle) * at - 2;
+    const marks: Mark[] = !fits
+      ? []
+      : strip
+        ? [textAt(surface, middle, across, words, em)]
+        : textAlong(surface, middle, across, words, em, at, false);
+    return { marks, missing: fits ? [] : [`${say(`angle scales.side ${side}`)}: ${words}`] };
   });
-  return {
-    name: "angle scale",
-    caption:
-      scale.shape === "drum"
-        ? `${scale.name}: ${formatSize(surface.width, units)} between the cut ends`
-        : `${scale.name}: ${formatSize(radius, units)} radius at the edge with the marks`,
-    drawing: {
-      width: surface.width,
-      height: surface.height,
+  const missing = placed.flatMap((one) => one.missing);
+  const said = placed.flatMap((one) => one.marks);
+  const [begin, end] = surface.centre
+    ? [0, TURN]
+    : [toRadians(scale.from) - marginOf(scale), toRadians(scale.to) + marginOf(scale)];
+  const sized = { width: surface.width, height: surface.height };
+  const drawing = withCutRoom(
+    {
+      ...sized,
       marks: [
-        group({ x: 0, y: 0 }, surface.outline(cutLine), { name: "cut" }),
-        ...scaleMarks(surface, marks, style),
-        ...(sides.length > 0 ? [group({ x: 0, y: 0 }, sides, { name: "legend" })] : []),
+        ...surface.cuts(),
+        ...scaleMarks(surface, shown, { ...style, unit: degree }),
+        ...(said.length > 0 ? [group({ x: 0, y: 0 }, said, { name: "legend" })] : []),
         ...(surface.centre ? [group({ x: 0, y: 0 }, cross(surface.centre, radius - width), { name: "centre" })] : []),
+        group({ x: 0, y: 0 }, edgeArrow(surface, begin, end), { name: "arrow" }),
       ],
     },
+    surface.cutRoom,
+  );
+  const foot = {
+    title: scale.name,
+    numbers: [
+      { value: `${trimmed(scale.step, 3)}°`, label: say("dials.one division") },
+      strip
+        ? { value: formatSize(surface.width, units), label: say("dials.between cuts") }
+        : plate
+          ? { value: formatSize(2 * radius, units), label: say("dials.across") }
+          : { value: formatSize(radius, units), label: say("angle scales.radius") },
+      plate
+        ? { value: formatSize(2 * (radius - width), units), label: say("dials.hole") }
+        : { value: `${trimmed(-scale.from, 3)}° + ${trimmed(scale.to, 3)}°`, label: say("angle scales.range") },
+    ],
+    ...(missing.length > 0 && { lines: [say("dials.not on it", { words: missing.join(" · ") })] }),
   };
+  const piece: CutOut = { name: "angle scale", drawing, caption: cellFoot(foot, drawing.width, most) };
+  return { piece, missing: missing.length > 0 };
 }
 
 /** The index line, or a vernier on either side of it where the file asks for one. */
-function indexCutOut(scale: PaperScale): CutOut {
+function indexCutOut(scale: PaperScale, most: number): CutOut {
   const height = 7.5;
   const pitch = toRadians(scale.step);
   // Either half may span a sixth of the circle at most, or 90 mm: the fixed part beside the scale is seldom longer.
@@ -134,7 +186,7 @@ function indexCutOut(scale: PaperScale): CutOut {
   const one = vernier ? vernierMarks(vernier, pitch) : [];
   const zero: Graduation = { angle: 0, rank: 1, value: 0, ...(vernier && { label: "0" }) };
   // A plate is numbered one way alone; past its index the numbers come from the left.
-  const left = one.slice(1).map((mark) => ({ ...mark, angle: -mark.angle }));
+  const left = one.slice(1).map((mark) => ({ ...mark, angle: -mark.angle, value: -mark.value }));
   const marks = [...left, zero, ...(scale.part === "spindle" ? [] : one.slice(1))];
   const reach = (one.at(-1)?.angle ?? 0) + 4 / scale.flat;
   const part = { from: -reach, to: reach, growth: "rightward" } as const;
@@ -145,22 +197,30 @@ function indexCutOut(scale: PaperScale): CutOut {
           flip: true,
           lowermost: scale.part !== "spindle",
         });
-  const longest = vernier ? 2.9 : height - 0.5;
-  const minutes = vernier && `${trimmed(vernier.leastCount * 60, 2)} minutes`;
-  return {
-    name: "companion",
-    caption: vernier
-      ? `vernier, reads ${minutes}${scale.part === "spindle" ? "" : "; read the half on the side of the reading"}`
-      : asked === undefined
-        ? "index line"
-        : `index line; a vernier of ${asked} is too long for this radius and step`,
-    drawing: {
-      width: surface.width,
-      height: surface.height,
-      marks: [
-        group({ x: 0, y: 0 }, surface.outline(cutLine), { name: "cut" }),
-        ...scaleMarks(surface, marks, { across: 0, marks: [longest, 2.3, 1.7], number: 2 }),
-      ],
-    },
+  const style: ScaleStyle = {
+    across: 0,
+    marks: markLengths(vernier ? 3 : height - 1),
+    number: vernier ? size.source : 0,
+    bleed,
   };
+  const minutes = vernier && trimmed(vernier.leastCount * 60, 2);
+  const { name } = scale;
+  const { width, cutRoom } = surface;
+  const drawing: Drawing = withCutRoom(
+    {
+      width,
+      height: surface.height,
+      marks: [...surface.cuts(), ...scaleMarks(surface, thinned(marks, style, scale.flat), style)],
+    },
+    cutRoom,
+  );
+  const lines = !vernier
+    ? asked === undefined
+      ? []
+      : [say("angle scales.vernier too long", { parts: asked })]
+    : scale.part === "spindle"
+      ? []
+      : [say("angle scales.read the half")];
+  const title = minutes ? say("angle scales.vernier of", { name, minutes }) : say("dials.index of", { name });
+  return { name: "companion", drawing, caption: cellFoot({ title, numbers: [], lines }, drawing.width, most) };
 }

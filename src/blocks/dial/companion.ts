@@ -5,8 +5,12 @@ import { type Growth, growthOf } from "../../dial/growth.js";
 import { vernierMarks } from "../../dial/vernier.js";
 import type { Drawing } from "../../drawing/drawing.js";
 import { group } from "../../drawing/shapes.js";
+import { textWidth } from "../../drawing/text.js";
 import { TURN } from "../../quantity/angle.js";
-import { cutLine, size } from "../shared/style.js";
+import { size } from "../shared/style.js";
+import { bleed } from "./cutMarks.js";
+import { withCutRoom } from "./cutOuts.js";
+import { legendRoom, markLengths, thinned } from "./dialStyle.js";
 import { scaleMarks, textAlong, textAt } from "./scaleMarks.js";
 import { ringSurface, type Surface, stripSurface } from "./surface.js";
 
@@ -24,45 +28,42 @@ export function indexSticker(flat: Development, height: number): Drawing {
   const half = 4 / paperPerRadian(flat);
   const surface = companionSurface(flat, height, -half, half, "rightward");
   const zero: Graduation = { angle: 0, rank: 1, value: 0 };
-  return cutOut(surface, [
-    group({ x: 0, y: 0 }, scaleMarks(surface, [zero], { across: 0, marks: [height - 0.4, 0, 0], number: size.tiny }), {
-      name: "index",
-    }),
-  ]);
+  const marks = scaleMarks(surface, [zero], { across: 0, marks: [height - 1, 0, 0], number: 0, bleed });
+  return cutOut(surface, [group({ x: 0, y: 0 }, marks, { name: "index" })]);
 }
 
-/** The vernier's marks with the index line as their zero, and its least count in words. */
+/** Height of a vernier's paper: marks, numbers and a line of words. */
+const vernierHeight = 9;
+
+/** The vernier's marks with the index line as their zero, and its least count in words where the paper is long enough for them. */
 export function vernierSticker(
   flat: Development,
   vernier: Vernier,
   dial: Pick<DialFinding, "increases" | "pitch">,
   words: string,
 ): Drawing {
-  const height = 8;
   const marks = vernierMarks(vernier, dial.pitch);
   const perRadian = paperPerRadian(flat);
   const margin = 3 / perRadian;
   const growth = growthOf(dial);
   const span = marks.at(-1)?.angle ?? 0;
-  const surface = companionSurface(flat, height, -margin, span + margin, growth);
-  const style = { across: 0, marks: [2.9, 2.4, 1.8] as const, number: 2 };
-  const across = height - 1.5;
+  const surface = companionSurface(flat, vernierHeight, -margin, span + margin, growth);
+  const style = { across: 0, marks: markLengths(3), number: size.source, bleed };
+  const across = vernierHeight - legendRoom(size.source) / 2 - 0.1;
+  const perLength = surface.length(across) / (span + 2 * margin);
   const legend =
-    flat.kind === "strip"
-      ? [textAt(surface, span / 2, across, words, size.tiny)]
-      : textAlong(
-          surface,
-          span / 2,
-          across,
-          words,
-          size.tiny,
-          surface.length(across) / (span + 2 * margin),
-          growth === "leftward",
-        );
-  return cutOut(surface, [...scaleMarks(surface, marks, style), group({ x: 0, y: 0 }, legend, { name: "legend" })]);
+    textWidth(words, size.source, "regular") > surface.length(across) - 1.5
+      ? []
+      : flat.kind === "strip"
+        ? [textAt(surface, span / 2, across, words, size.source)]
+        : textAlong(surface, span / 2, across, words, size.source, perLength, growth === "leftward");
+  return cutOut(surface, [
+    ...scaleMarks(surface, thinned(marks, style, perRadian), style),
+    group({ x: 0, y: 0 }, legend, { name: "legend" }),
+  ]);
 }
 
 function cutOut(surface: Surface, marks: Drawing["marks"]): Drawing {
-  const cut = group({ x: 0, y: 0 }, surface.outline(cutLine), { name: "cut" });
-  return { width: surface.width, height: surface.height, marks: [cut, ...marks] };
+  const { width, height, cutRoom } = surface;
+  return withCutRoom({ width, height, marks: [...surface.cuts(), ...marks] }, cutRoom);
 }

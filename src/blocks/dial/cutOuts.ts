@@ -5,26 +5,37 @@ import { byPages, type Piece, shelves } from "../../paper/packing.js";
 import type { Run } from "../shared/block.js";
 import { leading, size } from "../shared/style.js";
 
-/** Something to cut out, with words that stay outside the cut. */
-export type CutOut = { readonly drawing: Drawing; readonly caption: string; readonly name: string };
+/** Something to cut out, the room for its cut marks included, with words that stay outside the cut: in one size, or as a drawing. */
+export type CutOut = { readonly drawing: Drawing; readonly caption: string | Drawing; readonly name: string };
 
-/** Half a millimetre about every piece, so that its cut line keeps its whole width. */
-const edge = 0.5;
-const gap = 4;
+const gap = 3;
 
-/** Pieces packed on shelves, one run a shelf. Each must be narrower than `width` by a millimetre. With `page`, what is
- *  low fills up the page that the runs `above` began. */
+/** A piece with the room that its cut marks take. */
+export const withCutRoom = ({ width, height, marks }: Drawing, room: number): Drawing => ({
+  width: width + 2 * room,
+  height: height + 2 * room,
+  marks: [group({ x: room, y: room }, marks)],
+});
+
+/** Of a piece with what stands beneath it, mm. */
+export const cellHeight = ({ drawing, caption }: CutOut): number =>
+  drawing.height + (typeof caption === "string" ? 0 : caption.height);
+
+/** Pieces packed on shelves, one run a shelf. None may be wider than `width`. With `page`, what is low fills up the page that the runs
+ *  `above` began. */
 export function cutOuts(
   pieces: readonly CutOut[],
   width: number,
   page?: { readonly height: number; readonly above: readonly Run[] },
 ): Run[] {
-  const boxes = pieces.map((item): Piece<CutOut> => {
-    const own = item.drawing.width + 2 * edge;
-    // A narrow piece may have words somewhat wider than itself rather than in many short lines.
-    const wide = Math.min(width, Math.max(own, Math.min(34, textWidth(item.caption, size.tiny, "regular") + 0.5)));
-    const lines = wrapText(item.caption, wide, size.tiny, "regular").length;
-    return { width: wide, height: item.drawing.height + 2 * edge + lines * size.tiny * leading + 0.5, item };
+  const boxes = pieces.map((item): Piece<Cell> => {
+    const { drawing, name } = item;
+    const caption = captionOf(item, width);
+    return {
+      width: Math.max(drawing.width, caption.width),
+      height: drawing.height + caption.height,
+      item: { drawing, name, caption },
+    };
   });
   const used = (page?.above ?? []).reduce((sum, run) => sum + run.drawing.height + (run.gap ?? 0), 0);
   const packed = shelves(boxes, width, gap);
@@ -34,16 +45,29 @@ export function cutOuts(
     drawing: {
       width,
       height,
-      marks: placed.flatMap(({ x, y, width: wide, item }) => [
-        group({ x: x + edge, y: y + edge }, item.drawing.marks, { name: item.name }),
-        group(
-          { x, y: y + item.drawing.height + 2 * edge + 0.3 },
-          wrapText(item.caption, wide, size.tiny, "regular").map((words, line) =>
-            text(words, { x: 0, y: size.tiny * leading * (line + 0.76) }, { size: size.tiny }),
-          ),
-          { name: "caption" },
-        ),
+      marks: placed.flatMap(({ x, y, item: { drawing, name, caption } }) => [
+        group({ x, y }, drawing.marks, { name }),
+        group({ x, y: y + drawing.height }, caption.marks, { name: "caption" }),
       ]),
     },
   }));
+}
+
+type Cell = { readonly drawing: Drawing; readonly name: string; readonly caption: Drawing };
+
+function captionOf({ drawing, caption }: CutOut, width: number): Drawing {
+  if (typeof caption !== "string") return caption;
+  // A narrow piece may have words somewhat wider than itself rather than in many short lines.
+  const wide = Math.min(
+    width - 0.4,
+    Math.max(drawing.width, Math.min(34, textWidth(caption, size.source, "regular") + 0.5)),
+  );
+  const lines = wrapText(caption, wide, size.source, "regular");
+  return {
+    width: wide + 0.4,
+    height: lines.length * size.source * leading + 0.8,
+    marks: lines.map((words, line) =>
+      text(words, { x: 0.4, y: 0.3 + size.source * leading * (line + 0.76) }, { size: size.source }),
+    ),
+  };
 }

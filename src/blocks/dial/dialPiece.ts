@@ -1,19 +1,23 @@
 import { bandOf, type Development, paperPerRadian } from "../../dial/development.js";
 import type { DialFinding, Graduation } from "../../dial/finding.js";
 import { growthOf } from "../../dial/growth.js";
-import { countedAs } from "../../dial/labelling.js";
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { group, line } from "../../drawing/shapes.js";
 import { textWidth } from "../../drawing/text.js";
 import { TURN } from "../../quantity/angle.js";
-import { cutLine, fine, medium, size } from "../shared/style.js";
+import { say } from "../../words/say.js";
+import { axisLine, cutLine, rowLine } from "../shared/style.js";
+import { bleed } from "./cutMarks.js";
+import { bandsOf, bare, type DialStyle, dialStyle, hasTailRoom, thinned, unitOf, wordsAcross } from "./dialStyle.js";
+import { edgeArrow } from "./edgeArrow.js";
 import { type Band, type Inscription, inscribe } from "./inscriptions.js";
-import { digitHeight, numbersAcross, type ScaleStyle, scaleMarks, textAlong, textAt } from "./scaleMarks.js";
+import { hanging, numbersAcross, type ScaleStyle, scaleMarks, textAlong, textAt } from "./scaleMarks.js";
+import { after, cutNear, gapsOf, seamOf } from "./seam.js";
 import { dialSurface, type IndexPlace, type Surface } from "./surface.js";
 
 /** A dial of any shape as a sticker. Lengths in mm. */
 export type DialPlan = {
-  readonly dial: Pick<DialFinding, "chosen" | "rows" | "increases" | "second">;
+  readonly dial: Pick<DialFinding, "chosen" | "rows" | "increases" | "second" | "labelUnit">;
   readonly flat: Development;
   /** Written small along the inner edge: unit, feed, handwheel, revision, the dearest first. */
   readonly legend: string;
@@ -22,10 +26,14 @@ export type DialPlan = {
   /** Tab for glue beyond the joint; 0 or absent: the ends butt. */
   readonly lap?: number;
   readonly index?: IndexPlace;
+  /** Cut by a machine that follows its outline, where nothing may run over an edge. */
+  readonly metal?: true;
 };
 
 export type DialPiece = {
   readonly drawing: Drawing;
+  /** What its cut marks take outside it, mm. */
+  readonly cutRoom: number;
   /** From joint to joint along the reading edge. */
   readonly length: number;
   readonly piece: number;
@@ -34,36 +42,22 @@ export type DialPiece = {
   readonly left: readonly string[];
 };
 
-/** Every band of marks on the dial, in the order in which they stand from the reading edge inwards. */
-export const bandsOf = ({ rows, second }: DialPlan["dial"]): readonly (readonly Graduation[])[] => [
-  ...rows,
-  ...(second?.rows ?? []),
-];
-
 /** The dial at true size, in as few pieces as fit into the room; the cuts fall between marks, clear of numbers, and the
  *  pieces add up to the whole. A face that fits stays whole. Undefined where not even small pieces fit. */
 export function piecesOf(plan: DialPlan, room: { width: number; height: number }): DialPiece[] | undefined {
   const style = dialStyle(plan);
   const { flat } = plan;
   if (flat.kind === "ring" && flat.sweep > TURN - 1e-9) {
-    const surface = surfaceOf(plan, 0, TURN, 0);
-    if (surface.width <= room.width && surface.height <= room.height)
-      return [{ ...draw(plan, style, 0, TURN, 1, 1), piece: 1, pieces: 1 }];
+    if (fits(surfaceOf(plan, 0, TURN, 0), room)) return [{ ...draw(plan, style, 0, TURN, 1, 1), piece: 1, pieces: 1 }];
   }
-  const cuts = gaps(plan, style);
-  const joint = best(cuts, (cut) => -cut.clearance);
+  const gaps = gapsOf(numberedBands(plan, style), paperPerRadian(flat));
+  const seam = seamOf(gaps).angle;
   const tab = plan.lap ?? 0;
   // A cut may have to move by half the distance between numbers, so ask a little more pieces than the bare quotient.
   for (let pieces = 1; pieces < 60; pieces++) {
     const bounds = Array.from({ length: pieces + 1 }, (_, index) => {
-      if (index === 0 || index === pieces) return joint.angle + (index === 0 ? 0 : TURN);
-      const wanted = (index * TURN) / pieces;
-      const near = best(
-        cuts,
-        // Clear of numbers where that moves the cut by no more than a quarter piece.
-        (cut) => Math.abs(after(cut.angle, joint.angle) - wanted) - (cut.clearance > 0 ? TURN / pieces / 4 : 0),
-      );
-      return joint.angle + after(near.angle, joint.angle);
+      if (index === 0 || index === pieces) return seam + (index === 0 ? 0 : TURN);
+      return seam + after(cutNear(gaps, seam, (index * TURN) / pieces, TURN / pieces / 4), seam);
     });
     const parts = bounds.slice(1).map((to, index) => ({ from: bounds[index] ?? 0, to }));
     if (parts.some(({ from, to }) => !(to > from) || !fits(surfaceOf(plan, from, to, tab), room))) continue;
@@ -76,78 +70,29 @@ export function piecesOf(plan: DialPlan, room: { width: number; height: number }
   return undefined;
 }
 
+/** Where the ends of a dial meet, radians from its zero. */
+export const seamAngle = (plan: DialPlan): number =>
+  seamOf(gapsOf(numberedBands(plan, dialStyle(plan)), paperPerRadian(plan.flat))).angle;
+
 const fits = (surface: Surface, room: { width: number; height: number }) =>
   surface.width <= room.width + 1e-9 && surface.height <= room.height + 1e-9;
 
-/** Angle from `origin` on, in [0, 2π). */
-const after = (angle: number, origin: number): number => (((angle - origin) % TURN) + TURN) % TURN;
-
-const best = <T>(items: readonly T[], cost: (item: T) => number): T =>
-  items.reduce((least, item) => (cost(item) < cost(least) ? item : least));
-
-function surfaceOf({ flat, dial, index }: DialPlan, from: number, to: number, tab: number): Surface {
-  return dialSurface(flat, { from, to, tab, growth: growthOf(dial) }, index ? { index } : {});
+function surfaceOf({ flat, dial, index }: DialPlan, from: number, to: number, tab: number, upright = true): Surface {
+  return dialSurface(flat, { from, to, tab, growth: growthOf(dial) }, index && upright ? { index } : {});
 }
 
-type Cut = {
-  readonly angle: number /** mm between the cut and the edge of the nearest number. */;
-  readonly clearance: number;
-};
-
-/** Room between two marks that a cut needs, mm. */
-const LEAST_GAP = 0.02;
-
-/** The middles of all gaps between marks of any band. */
-function gaps({ dial, flat }: DialPlan, style: DialStyle): Cut[] {
-  const perRadian = paperPerRadian(flat);
-  const marks = numberedBands(dial, style).flatMap((band, index) =>
-    band.map((mark) => ({ ...mark, size: style.bands[index]?.number ?? 0 })),
-  );
-  const angles = [...new Set(marks.map(({ angle }) => angle))].sort((a, b) => a - b);
-  const labels = marks.flatMap(({ angle, label, size }) =>
-    label === undefined ? [] : [{ angle, half: textWidth(label, size, "bold") / 2 }],
-  );
-  const cuts = angles.flatMap((angle, index): Cut[] => {
-    const next = angles[index + 1] ?? (angles[0] ?? 0) + TURN;
-    // Marks of two bands may all but coincide; no knife cuts between them.
-    if ((next - angle) * perRadian < LEAST_GAP) return [];
-    const middle = (angle + next) / 2;
-    const clearance = Math.min(
-      TURN * perRadian,
-      ...labels.map((label) => {
-        const apart = after(label.angle, middle);
-        return Math.min(apart, TURN - apart) * perRadian - label.half;
-      }),
-    );
-    return [{ angle: middle, clearance }];
+/** Every band with so many numbers as have room, and the em of those. */
+function numberedBands({ dial, flat }: DialPlan, style: DialStyle) {
+  return bandsOf(dial).map((marks, index) => {
+    const own = style.bands[index] as ScaleStyle;
+    const room = paperPerRadian(flat) * acrossPart(flat, numbersAcross(own));
+    return { marks: thinned(marks, own, room, TURN), number: own.number };
   });
-  return cuts.length > 0 ? cuts : [{ angle: 0, clearance: 0 }];
 }
 
-/** Height of a band with marks and figures of the least size, mm. */
-export const LEAST_NUMBERED_BAND = 0.7 + 0.85 + size.tiny * digitHeight;
-
-type DialStyle = { readonly bands: readonly ScaleStyle[]; readonly legend: number };
-
-/** Marks hang from the edge that faces the index; numbers stand under them; the legend runs along the other edge. */
-export function dialStyle({ dial, flat }: DialPlan): DialStyle {
-  const count = Math.max(1, bandsOf(dial).length);
-  const band = bandOf(flat);
-  const legend = band >= 3.2 * count + size.tiny * 1.2 ? size.tiny * 1.35 : 0;
-  const each = (band - legend) / count;
-  // Better a band without numbers, and words that say so, than numbers over the edge.
-  const number = each < LEAST_NUMBERED_BAND ? 0 : Math.max(size.tiny, Math.min(2.7, each * 0.34));
-  const longest = Math.min(4.5, number === 0 ? each * 0.9 : each - number * digitHeight - (legend > 0 ? 0.85 : 0.6));
-  return {
-    legend,
-    bands: Array.from({ length: count }, (_, index) => ({
-      across: index * each,
-      marks: [longest, longest * 0.75, longest * 0.52],
-      number,
-      spacing: (index < dial.rows.length ? dial : (dial.second ?? dial)).chosen.spacing,
-    })),
-  };
-}
+/** Paper there, against that at the reading edge: less on the inner circles of a ring. */
+const acrossPart = (flat: Development, across: number): number =>
+  flat.kind === "strip" ? 1 : (flat.outer - across) / flat.outer;
 
 function draw(
   plan: DialPlan,
@@ -156,83 +101,146 @@ function draw(
   to: number,
   piece: number,
   pieces: number,
-): Pick<DialPiece, "drawing" | "length" | "left"> {
-  const { dial, flat, lap = 0 } = plan;
-  const surface = surfaceOf(plan, from, to, lap);
-  const perRadian = paperPerRadian(flat);
+): Pick<DialPiece, "drawing" | "length" | "left" | "cutRoom"> {
+  const { dial, flat, lap = 0, metal = false } = plan;
+  // Numbers that do not stand across the band stand along it, wherever the index is.
+  const upright = style.sideways || plan.index === "bottom";
+  const surface = surfaceOf(plan, from, to, lap, upright);
   const whole = surface.centre !== undefined;
-  const here = (band: readonly Graduation[], size: number): Graduation[] =>
-    band.flatMap(({ label, ...mark }) => {
-      const angle = from + after(mark.angle, from);
-      if (angle >= to) return [];
-      // Where numbers stand so densely that none of the cuts is clear of them, the cut one is left out.
-      const half = textWidth(label ?? "", size, "bold") / 2 / perRadian;
-      const clear = whole || (angle - from > half && to - angle > half);
-      return [{ ...mark, angle, ...(label !== undefined && clear && { label }) }];
-    });
-  const bands = numberedBands(dial, style).map((marked, index): Band => {
+  const bands = numberedBands(plan, style).map(({ marks }, index): Band & { readonly unit?: ScaleStyle["unit"] } => {
     const scale = index < dial.rows.length ? 0 : 1;
-    const number = style.bands[index]?.number ?? 0;
-    const along = surface.length(numbersAt(style.bands[index])) / (to - from);
-    const marks = here(marked, number).sort((a, b) => a.angle - b.angle);
-    return { scale, marks, number, perRadian: along };
+    const own = styleOf(style, index);
+    const along = surface.length(numbersAcross(own)) / (to - from);
+    const here = marksOn({ marks, from, to, whole }, own, along);
+    const first = index === 0 || index === dial.rows.length;
+    const hung =
+      style.legend > 0 || style.sideways || !first ? undefined : hungUnit(plan, here, own, scale, along, [from, to]);
+    return {
+      scale,
+      marks: here,
+      number: own.number,
+      perRadian: along,
+      tails: hasTailRoom(own, style.words, style.bands[index + 1]?.across ?? bandOf(flat) - 0.2),
+      ...(own.tall !== undefined && { tall: own.tall }),
+      ...(hung && { fixed: [hung], unit: { words: hung.words, along: hung.angle } }),
+    };
   });
-  const { words: legend, left: unfitted } = legendMarks(
-    plan,
-    style,
-    from,
-    to,
-    pieces > 1 ? `${piece}/${pieces} · ` : "",
+  const told = legendMarks(plan, style, from, to, pieces > 1 ? `${piece}/${pieces} · ` : "");
+  // Without a line of words, and where it cannot hang beside the zero, the unit is the first that looks for a place.
+  const units = ([dial, dial.second] as const).flatMap((scale, index): Inscription[] => {
+    const band = bands.findIndex((one) => one.scale === index);
+    const words = scale && unitOf(scale);
+    if (words === undefined || style.legend > 0 || bands[band]?.fixed) return [];
+    return [{ words, scale: index === 0 ? 0 : 1 }];
+  });
+  const inscribed = inscribe(
+    bands,
+    [...units, ...turnNames(dial), ...(style.legend > 0 ? [] : plan.essentials)],
+    { from, to, whole },
+    style.words,
   );
-  const inscribed = inscribe(bands, style.legend > 0 ? [] : plan.essentials, { from, to, whole });
   const scales = inscribed.bands.flatMap((band, index) => {
-    const scale = style.bands[index];
-    if (scale === undefined) return [];
+    const own = styleOf(style, index);
+    const { unit } = bands[index] ?? {};
     return [
-      ...scaleMarks(surface, band, scale),
-      ...(index > 0 ? [group({ x: 0, y: 0 }, [surface.rule(scale.across, fine)], { name: "rules" })] : []),
+      ...scaleMarks(surface, band, {
+        ...own,
+        ...(metal && { bleed: 0 }),
+        ...(unit && { unit }),
+      }),
+      ...(index > 0
+        ? [group({ x: 0, y: 0 }, [surface.rule(own.across, rowLine, metal || lap > 0 ? 0 : bleed)], { name: "rules" })]
+        : []),
     ];
   });
   const among = inscribed.placed.flatMap(({ band, angle, words }) =>
-    wordsAlong(plan, from, to, angle, numbersAt(style.bands[band]) - descent, words),
+    wordsAlong(plan, style, from, to, angle, wordsAcross(styleOf(style, band)), words),
   );
+  const legend = [...told.words, ...among];
   const marks: Mark[] = [
-    group({ x: 0, y: 0 }, surface.outline(cutLine, lap), { name: "cut" }),
+    ...(metal ? [group({ x: 0, y: 0 }, surface.outline(cutLine), { name: "cut" })] : surface.cuts()),
     ...scales,
     ...(surface.centre
       ? [group({ x: 0, y: 0 }, cross(surface.centre, flat.kind === "ring" ? flat.inner : 4), { name: "centre" })]
-      : [group({ x: 0, y: 0 }, joints(surface, from, to, style, lap), { name: "joint" })]),
-    ...(legend.length + among.length > 0 ? [group({ x: 0, y: 0 }, [...legend, ...among], { name: "legend" })] : []),
+      : []),
+    ...(lap > 0 ? [group({ x: 0, y: 0 }, tabMarks(surface, from, to, lap), { name: "joint" })] : []),
+    ...(metal ? [] : [group({ x: 0, y: 0 }, edgeArrow(surface, from, to), { name: "arrow" })]),
+    ...(legend.length > 0 ? [group({ x: 0, y: 0 }, legend, { name: "legend" })] : []),
   ];
   return {
     drawing: { width: surface.width, height: surface.height, marks },
+    cutRoom: metal ? 0 : surface.cutRoom,
     length: (to - from) * paperPerRadian(flat),
-    left: [...unfitted, ...inscribed.left],
+    left: [...told.left, ...inscribed.left],
   };
 }
 
-/** Words among numbers stand so much higher, mm, that a g clears the line below. */
-const descent = 0.2;
+const styleOf = (style: DialStyle, band: number): ScaleStyle => style.bands[band] as ScaleStyle;
 
-/** Middle of a band's numbers, mm from the reading edge. */
-const numbersAt = (style: ScaleStyle | undefined): number => (style === undefined ? 0 : numbersAcross(style));
+/** Between a number and a cut, mm. */
+const TO_CUT = 0.3;
 
-/** Every band as its numbers are drawn. */
-const numberedBands = (dial: DialPlan["dial"], { legend }: DialStyle): readonly (readonly Graduation[])[] =>
-  legend > 0
-    ? bandsOf(dial)
-    : [
-        ...dial.rows.map((row) => withUnit(row, dial)),
-        ...(dial.second?.rows ?? []).map((row) => withUnit(row, dial.second ?? dial)),
-      ];
+/** The marks of one piece, its angles counted from its beginning on. Where numbers stand so densely that none of the cuts is clear of
+ *  them, the cut one is left out. */
+function marksOn(
+  part: { readonly marks: readonly Graduation[]; readonly from: number; readonly to: number; readonly whole: boolean },
+  { number, tall }: ScaleStyle,
+  perRadian: number,
+): Graduation[] {
+  const { marks, from, to, whole } = part;
+  return marks
+    .flatMap((mark) => {
+      const angle = from + after(mark.angle, from);
+      if (angle >= to) return [];
+      const half =
+        ((tall === undefined ? textWidth(mark.label ?? "", number, "bold") : number) / 2 + TO_CUT) / perRadian;
+      const clear = whole || (angle - from > half && to - angle > half);
+      return [{ ...(clear ? mark : bare(mark)), angle }];
+    })
+    .sort((a, b) => a.angle - b.angle);
+}
 
-/** Where there is no room for a legend the zero bears the unit: no dial goes without. Numbers that count parts of the unit
- *  say so elsewhere. */
-function withUnit(band: readonly Graduation[], scale: Pick<DialFinding, "chosen" | "labelUnit">): Graduation[] {
-  if (countedAs(scale) !== undefined) return [...band];
-  return band.map((mark) =>
-    mark.value === 0 && mark.label !== undefined ? { ...mark, label: `0 ${scale.chosen.unit}` } : mark,
-  );
+/** The number beside which the unit hangs, clear of the next one and of the cut: the zero, else the next that has room. */
+function hungUnit(
+  { dial, index }: DialPlan,
+  marks: readonly Graduation[],
+  { number }: ScaleStyle,
+  scale: 0 | 1,
+  perRadian: number,
+  [from, to]: readonly [number, number],
+): { words: string; angle: number; half: number } | undefined {
+  const unit = unitOf(scale === 1 ? (dial.second ?? dial) : dial);
+  const numbered = marks.flatMap(({ angle, label, value }) => (label === undefined ? [] : [{ angle, label, value }]));
+  if (unit === undefined || number === 0) return undefined;
+  const ends = [from, to].map((end) => ({ angle: end, half: 0 }));
+  const whole = to - from > TURN - 1e-9 && from === 0;
+  // To the right of who reads it, which is back along numbers that grow leftward; at the bottom of a ring they grow the other way.
+  const back = (growthOf(dial) === "leftward") !== (index === "bottom");
+  for (const own of [...numbered].sort((a, b) => a.value - b.value)) {
+    const { middle, half } = hanging(own.label, unit, number);
+    const angle = own.angle + ((back ? -1 : 1) * middle) / perRadian;
+    const others = numbered.flatMap((other) =>
+      other === own
+        ? []
+        : [-TURN, 0, TURN].map((turn) => ({
+            angle: other.angle + turn,
+            half: textWidth(other.label, number, "bold") / 2,
+          })),
+    );
+    const near = whole ? others : [...ends, ...others];
+    if (near.every((one) => Math.abs(one.angle - angle) * perRadian > one.half + half + 0.5))
+      return { words: unit, angle, half };
+  }
+  return undefined;
+}
+
+/** "1st turn" in each row of a dial that has several, one for each turn. */
+function turnNames({ rows }: DialPlan["dial"]): Inscription[] {
+  if (rows.length < 2) return [];
+  return rows.map((_, band) => ({
+    words: band < 3 ? say(`dials.turn ${(band + 1) as 1 | 2 | 3}`) : say("dials.turn any", { turn: band + 1 }),
+    band,
+  }));
 }
 
 /** The legend in the middle of the piece, letters along the edge, and what of the essentials it had to leave out. */
@@ -245,46 +253,52 @@ function legendMarks(
 ): { words: Mark[]; left: string[] } {
   if (style.legend === 0) return { words: [], left: [] };
   const across = bandOf(plan.flat) - style.legend / 2 - 0.16;
-  const words = fitted(first + plan.legend, surfaceOf(plan, from, to, 0).length(across) - 8);
+  const words = fitted(first + plan.legend, surfaceOf(plan, from, to, 0).length(across) - 4, style.words);
   const left = plan.essentials.map((essential) => essential.words).filter((essential) => !words.includes(essential));
-  return { words: words === "" ? [] : wordsAlong(plan, from, to, (from + to) / 2, across, words), left };
+  return { words: words === "" ? [] : wordsAlong(plan, style, from, to, (from + to) / 2, across, words), left };
 }
 
 /** Small words with their middle at an angle, letters along the edge. */
-function wordsAlong(plan: DialPlan, from: number, to: number, angle: number, across: number, words: string): Mark[] {
-  const upright = surfaceOf({ ...plan, index: "top" }, from, to, plan.lap ?? 0);
-  if (plan.flat.kind === "strip") return [textAt(upright, angle, across, words, size.tiny)];
+function wordsAlong(
+  plan: DialPlan,
+  { words: em }: DialStyle,
+  from: number,
+  to: number,
+  angle: number,
+  across: number,
+  words: string,
+): Mark[] {
+  const upright = surfaceOf(plan, from, to, plan.lap ?? 0, false);
+  if (plan.flat.kind === "strip") return [textAt(upright, angle, across, words, em)];
   const perRadian = upright.length(across) / (to - from);
-  return textAlong(upright, angle, across, words, size.tiny, perRadian, growthOf(plan.dial) === "leftward");
+  return textAlong(upright, angle, across, words, em, perRadian, growthOf(plan.dial) === "leftward");
 }
 
-/** Two dashes at each end that run on across the joint when the ends truly meet; a tab says that it is for glue. */
-function joints(surface: Surface, from: number, to: number, { bands }: DialStyle, lap: number): Mark[] {
-  const perLength = (to - from) / surface.length(0);
-  const first = bands[0];
-  const inMarks = first ? first.marks[0] + 0.5 : surface.band * 0.6;
-  const dashes = [inMarks, surface.band - 0.5].flatMap((across) =>
-    [
-      [from, from + 1.6 * perLength],
-      [to - 1.6 * perLength, to],
-    ].map(([a = 0, b = 0]) => line(surface.at(a, across), surface.at(b, across), medium)),
-  );
-  if (lap === 0) return dashes;
+/** A tab for glue: a line where the other end comes to lie, and hatching that this end will hide. */
+function tabMarks(surface: Surface, from: number, to: number, lap: number): Mark[] {
   // The tab stands at the right-hand end, which is where the numbers begin or end by their growth.
-  const right = surface.at(from, 0).x > surface.at(to, 0).x ? from : to;
-  return [...dashes, line(surface.at(right, 0), surface.at(right, surface.band), fine)];
+  const [right, on] = surface.at(from, 0).x > surface.at(to, 0).x ? [from, -1] : [to, 1];
+  const perLength = (to - from) / surface.length(0);
+  const { band } = surface;
+  const place = (along: number, across: number) => surface.at(right + on * along * perLength, across);
+  const hatching: Mark[] = [];
+  for (let at = 1.2; at < lap + band - 1.2; at += 1.6) {
+    const [low, high] = [Math.max(0.8, at - band + 0.8), Math.min(lap - 0.8, at - 0.8)];
+    if (high - low > 0.3) hatching.push(line(place(low, at - low), place(high, at - high), axisLine));
+  }
+  return [line(place(0, 0), place(0, band), rowLine), ...hatching];
 }
 
 /** Where a ring's middle lies. */
 export function cross({ x, y }: { x: number; y: number }, room: number): Mark[] {
   const arm = Math.min(5, room * 0.6);
-  return [line({ x: x - arm, y }, { x: x + arm, y }, fine), line({ x, y: y - arm }, { x, y: y + arm }, fine)];
+  return [line({ x: x - arm, y }, { x: x + arm, y }, axisLine), line({ x, y: y - arm }, { x, y: y + arm }, axisLine)];
 }
 
 /** As many of the legend's parts as fit, the first two (unit, and what the numbers count) last to go. */
-export function fitted(legend: string, room: number): string {
+export function fitted(legend: string, room: number, em: number): string {
   const parts = legend.split(" · ");
-  while (parts.length > 1 && textWidth(parts.join(" · "), size.tiny, "regular") > room) parts.pop();
+  while (parts.length > 1 && textWidth(parts.join(" · "), em, "regular") > room) parts.pop();
   const kept = parts.join(" · ");
-  return textWidth(kept, size.tiny, "regular") > room ? "" : kept;
+  return textWidth(kept, em, "regular") > room ? "" : kept;
 }

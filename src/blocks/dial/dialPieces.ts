@@ -1,181 +1,206 @@
-import { bandOf, type Development } from "../../dial/development.js";
-import type { DialFinding } from "../../dial/finding.js";
-import { growthOf } from "../../dial/growth.js";
-import { farthestReading, USUAL_DISTANCE } from "../../dial/legibility.js";
-import { group, line } from "../../drawing/shapes.js";
-import type { HandwheelFinding } from "../../findings/findings.js";
-import { travelWords } from "../../findings/travelWords.js";
-import type { Machine, Units } from "../../machine/machine.js";
-import { type Measure, measuresOf } from "../../paper/measuredPiece.js";
-import { TURN } from "../../quantity/angle.js";
-import { formatSize } from "../../quantity/format.js";
-import { fromMm, inMm } from "../../quantity/length.js";
-import { block } from "../shared/block.js";
-import { together } from "../shared/runs.js";
-import { cutLine, fine, size } from "../shared/style.js";
-import { paragraph } from "../shared/table.js";
-import { indexSticker, vernierSticker } from "./companion.js";
+import type { Drawing } from "../../drawing/drawing.js";
+import type { Findings, HandwheelFinding } from "../../findings/findings.js";
+import { say } from "../../words/say.js";
+import { block, type Run } from "../shared/block.js";
+import { paragraph } from "../shared/paragraph.js";
+import { heightOf, kept, together } from "../shared/runs.js";
+import { angleSet } from "./angleScales.js";
+import { cellFoot } from "./cell.js";
 import { type CutOut, cutOuts } from "./cutOuts.js";
-import { bandsOf, type DialPiece, type DialPlan, dialStyle, LEAST_NUMBERED_BAND, piecesOf } from "./dialPiece.js";
-import { dialEssentials, dialLegend, dialWords, leastCount } from "./dialWords.js";
-import { digitHeight } from "./scaleMarks.js";
-import { dialSurface } from "./surface.js";
+import { type DialSet, type DialSettings, dialCutOuts, dialSet, missingOn } from "./dialCutOuts.js";
+import { dialNote, type Note } from "./dialNotes.js";
+import { dialInPlace, lookOf } from "./dialPlace.js";
+import { dialStyle } from "./dialStyle.js";
+import { scaleSet } from "./linearScales.js";
 
-/** Every dial of any shape at true size, with spare copies, index line or vernier and a blank, packed together. */
-export const dialPieces = block(
-  { copies: 2, index: true, blank: false },
-  ({ handwheels, findings, settings, width, height }) => {
-    const { machine } = findings;
-    const room = { width: width - 1, height: height - 8 };
-    const dials = handwheels.flatMap((finding) => {
-      const plan = dialPlan(finding, machine);
-      if (plan === undefined || finding.dial === undefined) return [];
-      return [{ finding, dial: finding.dial, plan, pieces: piecesOf(plan, room) }];
-    });
-    if (dials.length === 0) return [];
-    const words = dials.flatMap(({ finding, dial, plan, pieces }) =>
-      together([
-        ...paragraph(finding.handwheel.name, width, { size: size.heading, weight: "bold", gap: 3 }),
-        ...paragraph(dialWords(finding, dial, machine.units), width, { size: size.small, gap: 0.3 }),
-        ...travelWords(finding, machine.units).flatMap((line) =>
-          paragraph(line, width, { size: size.small, weight: "bold", ink: "accent", gap: 0.3 }),
-        ),
-        ...paragraph(measureWords(plan, pieces, machine.units), width, { size: size.small }),
-      ]),
-    );
-    const cut = dials.flatMap(({ finding, dial, plan, pieces }) => {
-      const { name } = finding.handwheel;
-      if (pieces === undefined) return [];
-      const copies = Array.from({ length: Math.max(1, settings.copies) }, (_, copy) =>
-        pieces.map((piece) => dialCutOut(name, plan.flat, piece, copy + 1, machine.units)),
-      ).flat();
-      return [
-        ...copies,
-        ...(settings.index ? [companionCutOut(finding, dial, plan.flat)] : []),
-        ...(settings.blank && pieces.length === 1 ? [blankCutOut(name, plan)] : []),
-      ];
-    });
-    const above = [...words, ...paragraph(cuttingWords, width, { size: size.small, gap: 2.5 })];
-    return [...above, ...cutOuts(cut, width, { height, above })];
-  },
+export { dialPlan } from "./dialCutOuts.js";
+
+type Context = {
+  readonly findings: Findings;
+  readonly handwheels: readonly HandwheelFinding[];
+  readonly width: number;
+  readonly height: number;
+};
+
+/** Copies of each kind; absent: none of it. */
+type Wanted = {
+  readonly dials?: DialSettings & { readonly places: boolean };
+  readonly scales?: number;
+  readonly angles?: number;
+};
+
+/** Everything of the machine that is cut out and stuck on, as one set: pieces first, each with its numbers beneath; the pictures of the
+ *  dials in their places among them; all words in one note at the foot. */
+export const piecesToCut = block(
+  { copies: 2, index: true, blank: false, places: true, scales: 1 },
+  ({ settings, ...context }) => setRuns(context, { dials: settings, scales: settings.scales, angles: settings.scales }),
 );
 
-const cuttingWords =
-  "Cutting: inside circles and hollow edges first, while there is paper to hold, then the long edges, the ends last. " +
-  "Grain: paper bends easily about a line along its grain, so let the grain run across a strip; most paper has it along the sheet's longer side.";
+/** The dials alone. */
+export const dialPieces = block({ copies: 2, index: true, blank: false, places: true }, ({ settings, ...context }) =>
+  setRuns(context, { dials: settings }),
+);
 
-export function dialPlan(finding: HandwheelFinding, machine: Machine): (DialPlan & { dial: DialFinding }) | undefined {
-  const { handwheel, dial } = finding;
-  const wish = handwheel.dial;
-  if (dial === undefined || wish === undefined) return undefined;
-  const { flat } = dial;
-  if (flat === undefined || dial.rows.length === 0) return undefined;
-  return {
-    dial,
-    flat,
-    legend: dialLegend(finding, dial, machine),
-    essentials: dialEssentials(finding, dial, machine),
-    ...(wish.lap !== undefined && { lap: wish.lap }),
-    ...(wish.index !== undefined && { index: wish.index }),
-  };
-}
+/** The straight scales alone. */
+export const linearScales = block({ copies: 1 }, ({ settings, ...context }) =>
+  setRuns(context, { scales: settings.copies }),
+);
 
-function dialCutOut(name: string, flat: Development, piece: DialPiece, copy: number, units: Units): CutOut {
-  const size = (mm: number) => formatSize(mm, units);
-  const part = piece.pieces > 1 ? `, piece ${piece.piece} of ${piece.pieces}` : "";
-  const measure =
-    flat.kind === "strip"
-      ? `${size(piece.length)} between the cut ends`
-      : piece.pieces === 1 && flat.sweep > TURN - 1e-9
-        ? `${size(2 * flat.outer)} across the outer circle`
-        : `outer radius ${size(flat.outer)}, ${size(piece.length)} along its arc`;
-  return { drawing: piece.drawing, name: flat.kind, caption: `${name}, copy ${copy}${part}: ${measure}` };
-}
+/** The scales of degrees alone. */
+export const angleScales = block({ copies: 1 }, ({ settings, ...context }) =>
+  setRuns(context, { angles: settings.copies }),
+);
 
-function companionCutOut(finding: HandwheelFinding, dial: DialFinding, flat: Development): CutOut {
-  const { handwheel } = finding;
-  if (dial.vernier === undefined)
-    return { drawing: indexSticker(flat, 9), name: "companion", caption: `${handwheel.name}: index line` };
-  const count = leastCount(dial);
-  return {
-    drawing: vernierSticker(flat, dial.vernier, dial, `vernier ${count}`),
-    name: "companion",
-    caption: `${handwheel.name}: vernier, reads ${count}; its 0 is the index line`,
-  };
-}
-
-function blankCutOut(name: string, { dial, flat, lap = 0 }: DialPlan): CutOut {
-  const surface = dialSurface(flat, { from: 0, to: TURN, tab: lap, growth: growthOf(dial) });
-  const { centre } = surface;
-  const marks = [
-    group({ x: 0, y: 0 }, surface.outline(cutLine, lap), { name: "cut" }),
-    ...(centre
-      ? [
-          line({ x: centre.x - 4, y: centre.y }, { x: centre.x + 4, y: centre.y }, fine),
-          line({ x: centre.x, y: centre.y - 4 }, { x: centre.x, y: centre.y + 4 }, fine),
-        ]
-      : []),
+function setRuns({ findings, handwheels, width, height }: Context, wanted: Wanted): Run[] {
+  const { machine } = findings;
+  const { units } = machine;
+  const room = { width, height };
+  const { dials: settings, scales: copies = 0, angles = 0 } = wanted;
+  const dials = settings ? handwheels.flatMap((finding) => dialSet(finding, machine, room) ?? []) : [];
+  const scales = copies > 0 ? (machine.scales ?? []).map((scale) => scaleSet(scale, findings, width)) : [];
+  const swivels =
+    angles > 0 ? (machine.angleScales ?? []).map((one) => angleSet(one, machine.paper, units, angles, room)) : [];
+  const cut = [
+    ...(settings ? dials.flatMap((set) => dialCutOuts(set, settings, units, width)) : []),
+    ...(settings?.places ? places(dials, width) : []),
+    ...scales.flatMap((one) => Array.from({ length: copies }, () => one.cut).flat()),
+    ...swivels.flatMap((one) => one.cut),
   ];
-  return {
-    drawing: { width: surface.width, height: surface.height, marks },
-    name: "blank",
-    caption: `${name}: blank, to try the fit first`,
+  const notes = [
+    ...dials.map((set) => dialNote(set, units)),
+    ...scales.flatMap(({ note }) => note ?? []),
+    ...swivels.map(({ note }) => note),
+  ];
+  const dialsRound = dials.filter(({ plan, pieces }) => plan.flat.kind === "ring" && pieces !== undefined);
+  const flatAngles = angles > 0 ? (machine.angleScales ?? []).filter(({ shape }) => shape === "face") : [];
+  const common = {
+    rings: dialsRound.length + flatAngles.length > 0,
+    wholeRings:
+      dialsRound.some(({ dial }) => dial.shape === "face") || flatAngles.some(({ part }) => part === "spindle"),
+    missing:
+      dials.some(({ pieces }) => missingOn(pieces ?? []).length > 0) ||
+      scales.some((one) => one.missing) ||
+      swivels.some((one) => one.missing),
+    unknown: dials.flatMap(({ finding, dial }) =>
+      dial.chosen.doubtOverTravel === undefined ? [finding.handwheel.name] : [],
+    ),
+    swivels: angles > 0 && (machine.angleScales ?? []).some(({ part }) => part !== "spindle"),
   };
+  if (cut.length === 0 && notes.length === 0) return [];
+  const shelves = cutOuts(cut, width, { height, above: [] });
+  const words = foot(notes, cut.length > 0, room, common);
+  const left = height - lastPage(shelves, height);
+  if (shelves.length === 0 || heightOf(words) + STRIP <= left) return [...shelves, ...words];
+  // Few words take the last pieces with them to their page; where there is no room for both they are set in short lines.
+  const last = shelves.at(-1) as Run;
+  const alone = measures
+    .map((measure) => foot(notes, true, { width: Math.min(width, measure), height }, common))
+    .find((runs) => heightOf(runs) >= LEAST_PART * height);
+  const shares = lastPage(shelves, height) > last.drawing.height;
+  const spared = !shares || lastPage(shelves.slice(0, -1), height) >= LEAST_PART * height;
+  const joined = spared && last.drawing.height + heightOf(words) + STRIP <= height;
+  if (alone !== undefined && !joined) return [...shelves, ...alone];
+  return [...shelves.slice(0, -1), ...kept([last]), ...words];
 }
 
-function measureWords(
-  plan: DialPlan & { readonly dial: DialFinding },
-  pieces: readonly DialPiece[] | undefined,
-  units: Units,
-): string {
-  const { flat, dial, lap } = plan;
-  if (pieces === undefined)
-    return "This dial is too large for the paper even in pieces: choose larger paper in the file.";
-  const bands = bandsOf(dial).length;
-  const cramped =
-    bandOf(flat) / bands < LEAST_NUMBERED_BAND
-      ? ` Its ${bands} rows are only ${formatSize(bandOf(flat) / bands, units, 1)} high each, too low for numbers: a wider ring or strip, fewer rows or one scale has room for them.`
-      : "";
-  return sizeWords(dial, flat, pieces.length, lap, units) + cramped + figureWords(plan, units) + leftWords(pieces);
+/** Lengths of line that are easily read, mm. */
+const measures = [135, 100, 75, 55] as const;
+/** What a strip of cautions takes below the words, mm. */
+const STRIP = 14;
+
+/** Of a page, that something may stand alone on it. */
+const LEAST_PART = 0.38;
+
+/** How far down the last of the pages reaches that shelves fill one after the other, mm. */
+const lastPage = (shelves: readonly Run[], height: number): number =>
+  shelves.reduce((used, { drawing, gap = 0 }) => {
+    const down = used === 0 ? drawing.height : used + gap + drawing.height;
+    return down > height ? drawing.height : down;
+  }, 0);
+
+/** Each dial in its place on the wheel; those that look alike share one. */
+function places(dials: readonly DialSet[], most: number): CutOut[] {
+  const alike = new Map<string, { picture: Drawing; names: string[] }>();
+  for (const { finding, dial, plan, pieces } of dials) {
+    if (pieces === undefined) continue;
+    const placed = { ...plan, shape: dial.shape, sideways: dialStyle(plan).sideways };
+    const known = alike.get(lookOf(placed));
+    const { name } = finding.handwheel;
+    if (known) known.names.push(name);
+    else alike.set(lookOf(placed), { picture: dialInPlace(placed), names: [name] });
+  }
+  return [...alike.values()].map(({ picture, names }) => ({
+    drawing: picture,
+    name: "place",
+    caption: cellFoot({ title: placeTitle(names), numbers: [] }, picture.width, most),
+  }));
 }
 
-/** What is on none of the pieces, for a pencil. */
-function leftWords(pieces: readonly DialPiece[]): string {
-  const [first, ...others] = pieces.map(({ left }) => left);
-  const missing = (first ?? []).filter((words) => others.every((left) => left.includes(words)));
-  return missing.length === 0
-    ? ""
-    : ` No room on it for ${missing.map((words) => `“${words}”`).join(", ")}: write it beside the dial.`;
+/** More names than these would make a list of what is a picture. */
+const MOST_NAMES = 3;
+
+const placeTitle = (names: readonly string[]): string =>
+  names.length <= MOST_NAMES
+    ? say("dials.in place", { names: names.join(", ") })
+    : say("dials.many in place", { name: names[0] as string, n: names.length - 1 });
+
+type Common = {
+  readonly rings: boolean;
+  readonly wholeRings: boolean;
+  readonly missing: boolean;
+  /** Dials of whose feed nothing tells how well it is known. */
+  readonly unknown: readonly string[];
+  readonly swivels: boolean;
+};
+
+/** What is said once of all pieces, then of single ones. */
+function foot(
+  notes: readonly Note[],
+  pieces: boolean,
+  { width, height }: { readonly width: number; readonly height: number },
+  common: Common,
+): Run[] {
+  const { rings, wholeRings, missing, unknown, swivels } = common;
+  const general = [
+    say("dials.cutting"),
+    ...(rings ? [say("dials.round")] : []),
+    ...(wholeRings ? [say("dials.centre")] : []),
+    say("dials.measure"),
+    ...(missing ? [say("dials.no room")] : []),
+    say("dials.grain"),
+  ].join(" ");
+  const last = [
+    ...(unknown.length > 0 ? [say("dials.feed not given", { names: unknown.join(", ") })] : []),
+    ...(swivels ? [say("angle scales.prove")] : []),
+  ].join(" ");
+  const parts = [
+    ...(pieces ? [paragraph(general, width, { gap: 3 })] : []),
+    ...notes.map(({ about, words, warnings }) => [
+      ...(words === "" ? [] : paragraph(`${about}: ${words}`, width, { gap: 0.8 })),
+      ...warnings.flatMap((line) => paragraph(line, width, { weight: "bold", ink: "accent", gap: 0.3 })),
+    ]),
+    ...(last === "" ? [] : [paragraph(last, width, { gap: 0.8 })]),
+  ].filter((part) => part.length > 0);
+  return evenly(parts, 0.85 * height);
 }
 
-/** Figures too low for the distance that one reads from are told of, with that distance. */
-function figureWords(plan: DialPlan, units: Units): string {
-  const heights = dialStyle(plan).bands.flatMap(({ number }) => (number > 0 ? [number * digitHeight] : []));
-  const least = Math.min(USUAL_DISTANCE, ...heights.map(farthestReading));
-  if (least >= USUAL_DISTANCE) return "";
-  return ` Its figures are read well from up to ${units === "mm" ? formatSize(10 * Math.floor(least / 10), units, 0) : formatSize(inMm(Math.floor(fromMm(least, units)), units), units, -1)}; a wider ring or strip has room for larger ones.`;
-}
-
-function sizeWords(
-  dial: DialFinding,
-  flat: Development,
-  pieces: number,
-  lap: number | undefined,
-  units: Units,
-): string {
-  const size = (mm: number) => formatSize(mm, units);
-  const wrong = "If it does not, print again with the printer's correction.";
-  const joint = lap
-    ? "Glue the tab under the other end up to the line; the dashes must run on across the joint."
-    : "Butt the ends; the dashes must run on across the joint.";
-  const parts = pieces > 1 ? ` in ${pieces} numbered pieces, which add up exactly` : "";
-  const [first, second] = measuresOf(dial, units);
-  const slack = (measure: Measure | undefined) => `give or take ${size(measure?.slack ?? 0)}`;
-  if (flat.kind === "strip")
-    return `The strip must measure ${size(flat.length)} between its cut ends, ${slack(first)}${parts}. ${wrong} ${joint}`;
-  if (flat.sweep > TURN - 1e-9)
-    return `The ring must measure ${size(2 * flat.outer)} across and its hole ${size(2 * flat.inner)}, ${slack(first)}${parts}. ${wrong} ${pieces === 1 ? "Centre it by the cross before you cut it out." : joint}`;
-  // The chord of the whole is nowhere on a ring in pieces.
-  const chord = second && pieces === 1 ? `, or ${size(second.wanted)} (${slack(second)}) on ${second.what}` : "";
-  return `The cone's ring must measure ${size(flat.outer * flat.sweep)} along its outer edge, ${slack(first)}${parts}${chord}; radii ${size(flat.outer)} and ${size(flat.inner)}. ${wrong} ${joint}`;
+/** On one page, or on pages that are filled alike. */
+function evenly(parts: readonly (readonly Run[])[], height: number): Run[] {
+  const all = heightOf(parts.flat());
+  const pages = Math.ceil(all / height);
+  let [gone, page] = [0, 1];
+  const begins = new Set<number>();
+  for (const [index, part] of parts.entries()) {
+    if (gone >= (page * all) / pages) {
+      begins.add(index);
+      page++;
+    }
+    gone += heightOf(part);
+  }
+  return parts.flatMap((part, index) => {
+    const runs = begins.has(index)
+      ? part.map((run, at) => (at === 0 ? { ...run, startsPage: "always" as const } : run))
+      : part;
+    return begins.has(index + 1) || index === parts.length - 1 ? together(runs) : kept(runs);
+  });
 }

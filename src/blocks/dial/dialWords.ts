@@ -1,12 +1,14 @@
 import { workingDoubt } from "../../dial/dialFinding.js";
-import type { DialFinding } from "../../dial/finding.js";
+import type { DialChoice, DialFinding } from "../../dial/finding.js";
 import { countedAs } from "../../dial/labelling.js";
 import { blurs, strains } from "../../dial/legibility.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { withinTurnWords } from "../../findings/travelWords.js";
 import type { Machine, Units } from "../../machine/machine.js";
-import { capital, formatBound, formatLength, formatSize, plural, trimmed } from "../../quantity/format.js";
+import { capital, formatBound, formatLength, formatSize, MINUS, trimmed, unitName } from "../../quantity/format.js";
 import { fromMm, mmPer } from "../../quantity/length.js";
+import { say } from "../../words/say.js";
+import type { CellNumber } from "./cell.js";
 import type { Inscription } from "./inscriptions.js";
 
 type Scale = Pick<DialFinding, "chosen" | "labelUnit">;
@@ -18,29 +20,33 @@ export function dialLegend(
   machine: Machine,
 ): string {
   const { unit, errorOverTravel } = dial.chosen;
-  const onDiameter = handwheel.reads === "diameter" ? " on diameter" : "";
   // A dial that was asked for though its feed is not known so well carries that where the eye is.
   const { doubt = 0, travel = 0 } = (feed && workingDoubt(dial.chosen, handwheel, feed)) ?? {};
-  const perTurn = reading && `${formatLength(reading.perTurn, unit, unit === "mm" ? 3 : 4)} a turn`;
+  const first = dial.chosen.divisionLabel;
   const divisions = dial.second
-    ? `upper ${dial.chosen.divisionLabel}, lower ${dial.second.chosen.divisionLabel}${onDiameter}`
-    : `1 div ${dial.chosen.divisionLabel}${onDiameter}`;
+    ? say("dials.upper lower", { upper: first, lower: dial.second.chosen.divisionLabel })
+    : say("dials.division", { division: first });
   return [
-    divisions,
+    handwheel.reads === "diameter" ? `${divisions} ${say("dials.on diameter")}` : divisions,
     // So does one that was forced though its divisions do not fit.
     Math.abs(errorOverTravel) > dial.chosen.divisionValue && !dial.chosen.beginsAgain
-      ? `reads ${amount(errorOverTravel, unit)} too ${errorOverTravel > 0 ? "much" : "little"} over ${overWords(dial.chosen, unit)}`
+      ? readsWrong(errorOverTravel, overWords(dial.chosen, unit), unit)
       : "",
     doubt > dial.chosen.divisionValue
-      ? `doubt ± ${formatBound(doubt, unit)} over ${trimmed(fromMm(travel, unit), unit === "mm" ? 0 : 1)} ${unit}`
+      ? say("dials.off over", { doubt: formatBound(doubt, unit), travel: travelWords(travel, unit, 0) })
       : "",
     [dial, ...(dial.second ? [dial.second] : [])].map(countedAs).filter(Boolean).join(", "),
     ...revisionAndName(handwheel.name, machine),
-    perTurn,
+    reading && say("dials.a turn", { feed: formatLength(reading.perTurn, unit, unit === "mm" ? 3 : 4) }),
   ]
     .filter(Boolean)
     .join(" · ");
 }
+
+const readsWrong = (error: number, travel: string, units: Units): string =>
+  error > 0
+    ? say("dials.too much over", { error: amount(error, units), travel })
+    : say("dials.too little over", { error: amount(error, units), travel });
 
 /** What no dial may be without, for one that has no room for the legend: what its numbers count, that they are read on
  *  diameter, revision and name. */
@@ -48,35 +54,36 @@ export function dialEssentials({ handwheel }: HandwheelFinding, dial: DialFindin
   const counted = [dial, ...(dial.second ? [dial.second] : [])].map(countedAs);
   return [
     ...counted.flatMap((words, index) => (words === undefined ? [] : [{ words, scale: index === 0 ? 0 : 1 } as const])),
-    ...(handwheel.reads === "diameter" ? [{ words: "on diameter" }] : []),
+    ...(handwheel.reads === "diameter" ? [{ words: say("dials.on diameter") }] : []),
     ...revisionAndName(handwheel.name, machine).map((words) => ({ words })),
   ];
 }
 
 const revisionAndName = (name: string, { revision }: Machine): string[] => [
-  ...(revision === undefined ? [] : [`rev ${revision}`]),
+  ...(revision === undefined ? [] : [say("dials.revision", { revision })]),
   name,
 ];
 
-/** What the chosen dial is, and what it costs: per turn, and over the working length. */
+/** What must be known of a dial beyond the numbers beneath it; empty where nothing must. */
 export function dialWords(finding: HandwheelFinding, dial: DialFinding, units: Units): string {
-  const lower = dial.second ? ` Lower scale: ${scaleWords(dial.second, units)}.` : "";
-  const vernier = dial.vernier ? ` ${vernierWords(dial, units)}.` : "";
-  const first = scaleWords(dial, units);
-  const upper = dial.second ? `Upper scale: ${first}` : capital(first);
-  return `${upper}.${lower}${vernier} Numbers grow as the wheel is turned ${dial.increases}. ${sightWords(dial, units)}${waveWords(dial)}${withinWords(finding)}`.trim();
-}
-
-/** A dial with a wave built in looks wrong and is right: the paper says so. */
-const waveWords = ({ wave }: DialFinding): string =>
-  wave === undefined
-    ? ""
-    : ` Unevenly spaced on purpose: the measured once-per-turn error is built in. Its zero belongs where the wheel stood at turn 0 of the readings.`;
-
-const withinWords = (finding: HandwheelFinding): string => {
+  const { second } = dial;
   const within = withinTurnWords(finding);
-  return within === undefined ? "" : ` ${capital(within)}.`;
-};
+  const own = scaleWords(dial, units);
+  const lower = second ? scaleWords(second, units) : [];
+  return [
+    ...(second === undefined
+      ? [capital(own.join("; "))]
+      : [
+          own.length > 0 && say("dials.upper scale", { scale: own.join("; ") }),
+          lower.length > 0 && say("dials.lower scale", { scale: lower.join("; ") }),
+        ]),
+    dial.vernier && vernierWords(dial, units),
+    within && capital(within),
+  ]
+    .flatMap((words) => (words ? [`${words}.`] : []))
+    .concat(sightWords(dial, units) || [], dial.wave ? say("dials.wave") : [])
+    .join(" ");
+}
 
 /** What is there is never told as nothing. */
 function amount(mm: number, units: Units): string {
@@ -84,52 +91,68 @@ function amount(mm: number, units: Units): string {
   return mm !== 0 && !/[1-9]/.test(told) ? formatBound(Math.abs(mm), units) : told;
 }
 
-/** The travel over which a dial's error is told. */
-const overWords = ({ overTravel }: Scale["chosen"], units: Units): string =>
-  `${trimmed(fromMm(overTravel, units), units === "mm" ? 1 : 2)} ${units}`;
+const travelWords = (mm: number, units: Units, places: number): string =>
+  `${trimmed(fromMm(mm, units), units === "mm" ? places : places + 1)} ${unitName(units)}`;
 
-function scaleWords({ chosen }: Scale, units: Units): string {
+/** The travel over which a dial's error is told. */
+const overWords = ({ overTravel }: Scale["chosen"], units: Units): string => travelWords(overTravel, units, 1);
+
+/** Beneath a piece: what its reading is off over the travel; of two scales both. */
+export function errorNumber(scales: readonly DialChoice[], units: Units): CellNumber {
+  const begins = scales.every(({ beginsAgain }) => beginsAgain);
+  const value = scales
+    .map(({ errorOverTravel, beginsAgain }) => {
+      if (beginsAgain || errorOverTravel === 0) return "0";
+      return `${errorOverTravel > 0 ? "+" : MINUS}${amount(errorOverTravel, units)}`;
+    })
+    .join(" / ");
+  const travel = overWords(scales[0] as DialChoice, units);
+  return { value, label: begins ? say("dials.begins again") : say("dials.error over", { travel }) };
+}
+
+function scaleWords({ chosen }: Scale, units: Units): string[] {
   const over = overWords(chosen, units);
-  const kind = {
-    even: `${plural(chosen.divisions, "even division")} of ${chosen.divisionLabel}`,
-    true: `exact divisions of ${chosen.divisionLabel}${chosen.beginsAgain ? `, the last only ${amount(chosen.leftOver, chosen.unit)}: count whole turns, and begin each from its start reading` : ""}`,
-    rows: `divisions of ${chosen.divisionLabel} in ${chosen.rows} rows, read in order, one row a turn, then over again`,
-  }[chosen.closure];
-  const doubt =
-    chosen.doubtOverTravel === undefined
-      ? "how well the feed is known is not said"
-      : `the feed itself leaves a doubt of ${formatBound(chosen.doubtOverTravel, units)} over ${over}`;
-  const only = chosen.measuredOnly ? `; no more of its travel was measured, and nothing is told beyond` : "";
-  return `${kind}; ${costWords(chosen, units)}; ${doubt}${only}`;
+  const { rows, closure } = chosen;
+  const doubt = chosen.doubtOverTravel;
+  return [
+    ...(closure === "rows" ? [say("dials.rows", { rows })] : []),
+    ...(chosen.beginsAgain ? [say("dials.last short", { last: amount(chosen.leftOver, chosen.unit) })] : []),
+    ...(chosen.beginsAgain || chosen.errorPerTurn === 0 || chosen.closes ? [] : [costWords(chosen, units)]),
+    ...(doubt === undefined ? [] : [say("dials.feed off", { doubt: formatBound(doubt, units), travel: over })]),
+    ...(chosen.measuredOnly ? [say("dials.measured only")] : []),
+  ];
 }
 
 /** What the closing costs, per turn and over the working length. */
 export function costWords(chosen: Scale["chosen"], units: Units): string {
-  if (chosen.beginsAgain) return "begins again each turn, so that nothing adds up, but does not run on past zero";
-  if (chosen.errorPerTurn === 0) return "closes exactly";
-  const sense = chosen.errorPerTurn > 0 ? "much" : "little";
-  const over = overWords(chosen, units);
-  return `${chosen.closes ? "closes within the feed's doubt" : "does not close"}: reads ${amount(chosen.errorPerTurn, units)} too ${sense} each turn, ${amount(chosen.errorOverTravel, units)} over ${over}`;
+  if (chosen.beginsAgain) return say("dials.nothing adds up");
+  if (chosen.errorPerTurn === 0) return say("dials.closes exactly");
+  const gaps = {
+    turn: amount(chosen.errorPerTurn, units),
+    error: amount(chosen.errorOverTravel, units),
+    travel: overWords(chosen, units),
+  };
+  const reads = chosen.errorPerTurn > 0 ? say("dials.reads too much", gaps) : say("dials.reads too little", gaps);
+  return `${chosen.closes ? say("dials.closes within") : say("dials.does not close")}: ${reads}`;
 }
 
 /** "Vernier of 10 over 9 divisions: reads 0.002 mm". */
 export function vernierWords({ vernier, chosen }: DialFinding, units: Units): string {
   if (vernier === undefined) return "";
+  const { parts, spans } = vernier;
+  const said = say("dials.vernier of over", { parts, spans, count: leastCount({ vernier, chosen }) });
   const doubtful = chosen.doubtOverTravel !== undefined && chosen.doubtOverTravel > vernier.leastCount;
-  return `Vernier of ${vernier.parts} over ${vernier.spans} divisions: reads ${leastCount({ vernier, chosen })}${doubtful ? `, finer than the feed is known over ${overWords(chosen, units)}` : ""}`;
+  return doubtful ? `${said}, ${say("dials.finer than known", { travel: overWords(chosen, units) })}` : said;
 }
 
 export function leastCount({ vernier, chosen }: Pick<DialFinding, "vernier" | "chosen">): string {
   const value = (vernier?.leastCount ?? 0) / mmPer[chosen.unit];
-  return `${Number(value.toPrecision(4))} ${chosen.unit}`;
+  return `${trimmed(Number(value.toPrecision(4)), 9)} ${unitName(chosen.unit)}`;
 }
 
 /** A warning with its remedy where the marks stand too close to be read (distances: see dial/penalty). */
 function sightWords({ chosen, second }: DialFinding, units: Units): string {
   const least = Math.min(chosen.spacing, second?.chosen.spacing ?? chosen.spacing);
-  if (!blurs(least) && !strains(least)) return "";
-  const apart = `marks ${formatSize(least, units)} apart`;
-  return blurs(least)
-    ? `Too small for its divisions: ${apart} blur. Take a coarser division, a larger dial, or a coarser dial with a vernier.`
-    : `Close: ${apart}. A coarser division, or a vernier on one, is easier on the eye.`;
+  const apart = formatSize(least, units);
+  return blurs(least) ? say("dials.blur", { apart }) : strains(least) ? say("dials.close", { apart }) : "";
 }

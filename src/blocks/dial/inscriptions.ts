@@ -1,17 +1,23 @@
 import type { Graduation } from "../../dial/finding.js";
 import { textWidth } from "../../drawing/text.js";
 import { size } from "../shared/style.js";
+import { digitHeight } from "./scaleMarks.js";
 
-/** Words that a dial must carry, and of which of its two scales they speak; without `scale`, of the whole dial. */
-export type Inscription = { readonly words: string; readonly scale?: 0 | 1 };
+/** Words that a dial must carry, and of which of its two scales they speak, or of which band; without either, of the whole dial. */
+export type Inscription = { readonly words: string; readonly scale?: 0 | 1; readonly band?: number };
 
 /** One band of a dial's marks. `marks`: in growing angle. `perRadian`: mm of paper along its numbers for one radian.
- *  `number`: em size of its numbers, 0 where it has none. */
+ *  `number`: em size of its numbers, 0 where it has none; `tall`: they stand across the band, so that along it each takes its height.
+ *  `fixed`: what else stands in their line. */
 export type Band = {
   readonly scale: 0 | 1;
   readonly marks: readonly Graduation[];
   readonly perRadian: number;
   readonly number: number;
+  readonly tall?: number;
+  /** There is room below its numbers for the tail of a g. */
+  readonly tails?: boolean;
+  readonly fixed?: readonly { readonly angle: number; readonly half: number }[];
 };
 
 export type Inscribed = {
@@ -23,9 +29,13 @@ export type Inscribed = {
 };
 
 /** Clear space on either side of words, mm: "rev 3" beside a 3 must not read "33". */
-const CLEAR = 1.2;
-/** Room at a cut end: its dashes and some more, mm. */
-const END = 2;
+const CLEAR = 1.5;
+/** Room at a cut end, mm. */
+const END = 0.5;
+/** Letters that reach below the line. */
+const TAILED = /[gjpqyçßµQ,;()@|/_{}[\]]/;
+/** Capitals with something on top, which reach up to the marks. */
+const CROWNED = /[À-ÖØ-ÝĀ-Ž]/;
 /** So many numbers may give way to one inscription: as many again stand on either side to count from. */
 const MOST_NUMBERS = 3;
 
@@ -41,15 +51,22 @@ export function inscribe(
   bands: readonly Band[],
   inscriptions: readonly Inscription[],
   { from, to, whole }: { readonly from: number; readonly to: number; readonly whole: boolean },
+  em: number = size.source,
 ): Inscribed {
   const lines = bands.map((band) => standing(band, from, to, whole));
   const marks = bands.map((band) => [...band.marks]);
   const placed: { band: number; angle: number; words: string }[] = [];
   const left: string[] = [];
-  for (const { words, scale } of inscriptions) {
-    const half = textWidth(words, size.tiny, "regular") / 2;
+  for (const { words, scale, band: only } of inscriptions) {
+    const half = textWidth(words, em, "regular") / 2;
     const places = bands.flatMap((band, index) =>
-      band.number > 0 && (scale === undefined || band.scale === scale) ? placesIn(lines[index] ?? [], half, index) : [],
+      band.number > 0 &&
+      (band.tails !== false || !TAILED.test(words)) &&
+      !CROWNED.test(words) &&
+      (scale === undefined || band.scale === scale) &&
+      (only === undefined || only === index)
+        ? placesIn(lines[index] ?? [], half, index)
+        : [],
     );
     const [place] = places.sort((a, b) => a.gone.length - b.gone.length || b.band - a.band || b.spare - a.spare);
     if (place === undefined) {
@@ -76,19 +93,22 @@ export function inscribe(
 const reaches = (line: readonly Standing[], at: number, half: number): boolean =>
   at + half > (line[0]?.at ?? at) && at - half < (line.at(-1)?.at ?? at);
 
-function standing({ marks, perRadian, number }: Band, from: number, to: number, whole: boolean): Standing[] {
-  const numbers = marks.flatMap(({ angle, label, value }, index): Standing[] =>
+function standing(band: Band, from: number, to: number, whole: boolean): Standing[] {
+  const { marks, perRadian, number, tall, fixed = [] } = band;
+  const standing = marks.flatMap(({ angle, label, value }, index): Standing[] =>
     label === undefined
       ? []
       : [
           {
             at: (angle - from) * perRadian,
-            half: textWidth(label, number, "bold") / 2,
+            half: (tall === undefined ? textWidth(label, number, "bold") : number * digitHeight) / 2,
             ...(value !== 0 && { index }),
           },
         ],
   );
   const length = (to - from) * perRadian;
+  const others = fixed.map(({ angle, half }): Standing => ({ at: (angle - from) * perRadian, half }));
+  const numbers = [...standing, ...others].sort((a, b) => a.at - b.at);
   const [first, last] = [numbers[0], numbers.at(-1)];
   // Round a ring what stands last also stands before the first.
   const ends: Standing[] =

@@ -2,42 +2,40 @@ import type { Graduation } from "../../dial/finding.js";
 import { blurs } from "../../dial/legibility.js";
 import { type LinearDivision, linearDivision, linearMarks, turnsDivision } from "../../dial/linearScale.js";
 import { group } from "../../drawing/shapes.js";
+import { textWidth } from "../../drawing/text.js";
 import type { Findings } from "../../findings/findings.js";
 import { wheelNamed } from "../../findings/roles.js";
 import type { LinearScale, Machine, Units } from "../../machine/machine.js";
-import { formatSize, trimmed, trimmedSize } from "../../quantity/format.js";
+import { formatSize, trimmed, trimmedSize, unitName } from "../../quantity/format.js";
 import { mmPer } from "../../quantity/length.js";
-import { block, type Run } from "../shared/block.js";
-import { cutLine, size } from "../shared/style.js";
-import { paragraph } from "../shared/table.js";
-import { type CutOut, cutOuts } from "./cutOuts.js";
+import { say } from "../../words/say.js";
+import { cellFoot } from "./cell.js";
+import { type CutOut, withCutRoom } from "./cutOuts.js";
+import type { Note } from "./dialNotes.js";
 import { fitted } from "./dialPiece.js";
-import { scaleMarks, textAt } from "./scaleMarks.js";
+import { bandStyles, legendFits, legendRoom, thinned, wordsOn } from "./dialStyle.js";
+import { edgeArrow } from "./edgeArrow.js";
+import { hanging, type ScaleStyle, scaleMarks, textAt } from "./scaleMarks.js";
 import { stripSurface } from "./surface.js";
 
-/** The straight scales of the file at true size, in pieces where they are longer than the paper. */
-export const linearScales = block({ copies: 1 }, ({ findings, settings, width }) =>
-  (findings.machine.scales ?? []).flatMap((scale): Run[] => {
-    const division = divisionOf(scale, findings);
-    if (division === undefined)
-      return paragraph(
-        `${scale.name}: the feed of ${scale.turnsOf} is not known, so its turns have no length.`,
-        width,
-        {
-          gap: 4,
-        },
-      );
-    const pieces = scalePieces(scale, division, width - 1, findings.machine);
-    return [
-      ...paragraph(scale.name, width, { size: size.heading, weight: "bold", gap: 4 }),
-      ...paragraph(scaleWords(scale, division, pieces.length, findings.machine.units), width, {
-        size: size.small,
-        gap: 0.3,
-      }),
-      ...Array.from({ length: Math.max(1, settings.copies) }, () => cutOuts(pieces, width)).flat(),
-    ];
-  }),
-);
+/** A straight scale as pieces to cut, and what must be known of it. */
+export function scaleSet(
+  scale: LinearScale,
+  findings: Findings,
+  width: number,
+): { readonly cut: readonly CutOut[]; readonly note?: Note; readonly missing: boolean } {
+  const division = divisionOf(scale, findings);
+  const note = (words: string): Note => ({ about: scale.name, words, warnings: [] });
+  if (division === undefined)
+    return { cut: [], note: note(say("scales.no feed", { wheel: scale.turnsOf ?? "" })), missing: false };
+  const { cut, missing } = scalePieces(scale, division, width, findings.machine);
+  const { units } = findings.machine;
+  const words = [
+    ...(cut.length > 1 ? [say("scales.in pieces", { n: cut.length })] : []),
+    ...(blurs(division.value) ? [say("scales.blur", { apart: formatSize(division.value, units) })] : []),
+  ].join(" ");
+  return { cut, missing, ...(words !== "" && { note: note(words) }) };
+}
 
 export function divisionOf(scale: LinearScale, { handwheels }: Findings): LinearDivision | undefined {
   if (scale.divisions !== undefined) return linearDivision(scale.divisions);
@@ -45,72 +43,104 @@ export function divisionOf(scale: LinearScale, { handwheels }: Findings): Linear
   return feed && turnsDivision(feed.perTurn, scale.parts ?? 10);
 }
 
-/** "1/16 in", "0.5 mm", "1/10 turn of the quill". */
-function divisionWords({ value, unit, per, long }: LinearDivision, units: Units, turnsOf?: string): string {
-  if (unit === "turns") return `1/${long} turn${turnsOf ? ` of ${turnsOf}` : ""} (${trimmedSize(value, units, 4)})`;
-  if (unit === "in" && per === mmPer.in && long >= 2 && Math.abs(value * long - mmPer.in) < 1e-9) return `1/${long} in`;
-  return `${trimmed(value / per, 5)} ${unit}`;
+/** "1/16 in", "0.5 mm", "1/10 turn". */
+function divisionWords({ value, unit, per, long }: LinearDivision, units: Units): string {
+  if (unit === "turns") return say("scales.part of turn", { part: `1/${long}`, length: trimmedSize(value, units, 4) });
+  if (unit === "in" && per === mmPer.in && long >= 2 && Math.abs(value * long - mmPer.in) < 1e-9)
+    return `1/${long} ${unitName("in")}`;
+  return `${trimmed(value / per, 5)} ${unitName(unit === "in" ? "in" : "mm")}`;
 }
 
-function scaleWords(scale: LinearScale, division: LinearDivision, pieces: number, units: Units): string {
-  const close = blurs(division.value)
-    ? ` Marks ${formatSize(division.value, units)} apart blur: choose a coarser division or fewer parts to a turn.`
-    : "";
-  const parts = pieces > 1 ? ` in ${pieces} numbered pieces, which add up exactly` : "";
-  return `One division is ${divisionWords(division, units, scale.turnsOf)}; from its first mark to its end it must measure ${formatSize(scale.length, units)}${parts}. Cut the ends last; pieces butt.${close}`;
-}
+/** The end without a unit, mm. */
+const usualMargin = 4;
 
 /** Cuts fall between two marks, and the pieces' lengths add up to the whole with a margin at either end. */
-function scalePieces(scale: LinearScale, division: LinearDivision, room: number, machine: Machine): CutOut[] {
+function scalePieces(scale: LinearScale, division: LinearDivision, most: number, machine: Machine) {
   const { revision, units } = machine;
-  const margin = 4;
-  const marks = linearMarks(division, scale.length);
-  const [start, end] = [-margin, scale.length + margin];
-  const count = Math.ceil((end - start) / Math.max(20, room - 2 * division.numbered * division.value));
-  const cuts = Array.from({ length: count + 1 }, (_, index) => {
-    if (index === 0 || index === count) return index === 0 ? start : end;
-    const wanted = start + (index * (end - start)) / count;
-    // Between two marks, as far from the numbers as may be.
-    const numbers = division.numbered * division.value;
-    const clear = (Math.floor(wanted / numbers) + 0.5) * numbers;
-    return (Math.floor(clear / division.value - 1e-9) + 0.5) * division.value;
-  });
-  return cuts.slice(1).map((to, index): CutOut => {
-    const from = cuts[index] ?? start;
-    const surface = stripSurface(1, scale.width, {
-      from,
-      to,
-      growth: scale.grows === "left" ? "leftward" : "rightward",
-    });
-    const here = marks.filter(({ angle }) => angle >= from && angle < to);
-    const longest = Math.max(1.2, Math.min(5, scale.width - 2.4 - size.tiny * 1.2));
-    const style = { across: 0, marks: [longest, longest * 0.75, longest * 0.5] as const, number: 2.2 };
-    const words = fitted(
-      [
-        `${count > 1 ? `${index + 1}/${count} · ` : ""}1 div ${divisionWords(division, units)}`,
-        scale.name,
-        ...(revision === undefined ? [] : [`rev ${revision}`]),
-      ].join(" · "),
-      surface.width - 6,
-    );
-    return {
-      name: "scale",
-      caption: `${scale.name}${count > 1 ? `, piece ${index + 1} of ${count}` : ""}: ${formatSize(to - from, units)} between the cut ends`,
-      drawing: {
-        width: surface.width,
-        height: surface.height,
+  const leftward = scale.grows === "left";
+  const em = wordsOn(scale.width, true);
+  const withLegend = legendFits(scale.width, 1, em);
+  const [band] = bandStyles({ height: scale.width - (withLegend ? legendRoom(em) : 0.3), count: 1, least: em }, [
+    division.value,
+  ]);
+  const unit = division.unit === "turns" ? undefined : unitName(division.unit === "in" ? "in" : "mm");
+  // The unit hangs beyond the zero, where no other number stands.
+  const style = band as ScaleStyle;
+  const hung = unit && style.number > 0 ? hanging("0", unit, style.number) : undefined;
+  const margin = Math.max(usualMargin, hung ? hung.middle + hung.half + 0.8 : 0);
+  const marks = thinned(linearMarks(division, scale.length), style, 1);
+  const cuts = cutsOf(-margin, scale.length + usualMargin, division, most);
+  const count = cuts.length - 1;
+  let lacking = false;
+  const cut = cuts.slice(1).map((to, index): CutOut => {
+    const from = cuts[index] ?? -margin;
+    const surface = stripSurface(1, scale.width, { from, to, growth: leftward ? "leftward" : "rightward" });
+    const here = marks
+      .filter(({ angle }) => angle >= from && angle < to)
+      .map((mark) => clearOfEnds(mark, from, to, style));
+    const part = count > 1 ? `${index + 1}/${count}` : "";
+    const said = [
+      part,
+      say("dials.division", { division: divisionWords(division, units) }),
+      scale.name,
+      ...(revision === undefined ? [] : [say("dials.revision", { revision })]),
+    ].filter(Boolean);
+    const words = withLegend ? fitted(said.join(" · "), surface.width - 3, em) : "";
+    const missing = said.filter((one) => one !== part && !words.split(" · ").includes(one));
+    lacking ||= missing.length > 0;
+    const { width, height, cutRoom } = surface;
+    const drawing = withCutRoom(
+      {
+        width,
+        height,
         marks: [
-          group({ x: 0, y: 0 }, surface.outline(cutLine), { name: "cut" }),
-          ...scaleMarks(surface, withUnit(here, division), style),
-          group({ x: 0, y: 0 }, words ? [textAt(surface, (from + to) / 2, scale.width - 1.2, words, size.tiny)] : [], {
-            name: "legend",
+          ...surface.cuts(),
+          ...scaleMarks(surface, here, {
+            ...style,
+            ...(hung && unit && index === 0 && { unit: { words: unit, along: -hung.middle } }),
           }),
+          group({ x: 0, y: 0 }, edgeArrow(surface, from, to), { name: "arrow" }),
+          group(
+            { x: 0, y: 0 },
+            words ? [textAt(surface, (from + to) / 2, scale.width - legendRoom(em) / 2 - 0.1, words, em)] : [],
+            { name: "legend" },
+          ),
         ],
       },
+      cutRoom,
+    );
+    const piece = count > 1 ? `, ${say("dials.piece of", { piece: index + 1, pieces: count })}` : "";
+    const foot = {
+      title: `${scale.name}${piece}`,
+      numbers: [
+        { value: divisionWords(division, units), label: say("dials.one division") },
+        { value: formatSize(to - from, units), label: say("dials.between cuts") },
+        { value: formatSize(scale.length, units), label: say("scales.from mark to end") },
+      ],
+      ...(missing.length > 0 && { lines: [say("dials.not on it", { words: missing.join(" · ") })] }),
     };
+    return { name: "scale", drawing, caption: cellFoot(foot, drawing.width, most) };
   });
+  return { cut, missing: lacking };
 }
 
-/** The zero says what the numbers are. */
-const withUnit = (marks: readonly Graduation[], { unit }: LinearDivision): Graduation[] =>
-  marks.map((mark) => (mark.value === 0 ? { ...mark, label: unit === "turns" ? "0" : `0 ${unit}` } : mark));
+/** A number that a cut would touch is left out. */
+function clearOfEnds(mark: Graduation, from: number, to: number, { number }: ScaleStyle): Graduation {
+  if (mark.label === undefined) return mark;
+  const half = textWidth(mark.label, number, "bold") / 2 + 0.3;
+  const { label: _, ...bare } = mark;
+  return mark.angle - from > half && to - mark.angle > half ? mark : bare;
+}
+
+/** Between two marks, as far from the numbers as may be. */
+function cutsOf(start: number, end: number, { value, numbered }: LinearDivision, most: number): number[] {
+  const room = most - 2 * stripSurface(1, 1, { from: 0, to: 1, growth: "rightward" }).cutRoom;
+  const numbers = numbered * value;
+  const count = Math.ceil((end - start) / Math.max(20, end - start > room ? room - 2 * numbers : room));
+  return Array.from({ length: count + 1 }, (_, index) => {
+    if (index === 0 || index === count) return index === 0 ? start : end;
+    const wanted = start + (index * (end - start)) / count;
+    const clear = (Math.floor(wanted / numbers) + 0.5) * numbers;
+    return (Math.floor(clear / value - 1e-9) + 0.5) * value;
+  });
+}

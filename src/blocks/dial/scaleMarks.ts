@@ -3,7 +3,7 @@ import { lineWidth } from "../../dial/legibility.js";
 import type { Mark } from "../../drawing/drawing.js";
 import { group, line, text } from "../../drawing/shapes.js";
 import { textWidth } from "../../drawing/text.js";
-import { pen } from "../shared/style.js";
+import { pen, weight } from "../shared/style.js";
 import type { Surface } from "./surface.js";
 
 /** Digits stand this part of the em size above the baseline. */
@@ -18,39 +18,72 @@ export type ScaleStyle = {
   readonly spacing?: number;
   /** Em size of the numbers; 0 where there is no room for any. */
   readonly number: number;
+  /** Between the longest marks and the numbers, mm: less than usual in low bands, where nothing has room to spare. */
+  readonly above?: number;
+  readonly tight?: boolean;
+  /** What the marks run over the edge at which they are read, mm. */
+  readonly bleed?: number;
+  /** The unit, which hangs beside a number without moving it, and where its middle lies along the scale. */
+  readonly unit?: { readonly words: string; readonly along: number };
+  /** What the widest number takes for each mm of its em, where numbers stand across the band. */
+  readonly tall?: number;
 };
 
-const penWidth = [0.22, 0.15, 0.15] as const;
+const penWidth = [0.25, 0.18, 0.13] as const;
+
+/** Between the longest marks and the numbers where a style says nothing else, mm. */
+export const numbersAbove = 0.3;
 
 /** Middle of the numbers, mm from the reading edge: below the longest marks. */
-export const numbersAcross = ({ across, marks, number }: ScaleStyle): number =>
-  across + marks[0] + 0.35 + (number * digitHeight) / 2;
+export const numbersAcross = ({
+  across,
+  marks,
+  number,
+  tall = digitHeight,
+  above = numbersAbove,
+}: ScaleStyle): number => across + marks[0] + above + (number * tall) / 2;
 
 /** Marks and numbers of one scale on its paper, as groups: `graduations` holding `rank 1` to `rank 3`, and `numbers`. */
 export function scaleMarks(surface: Surface, marks: readonly Graduation[], style: ScaleStyle): Mark[] {
-  const ranks = ([1, 2, 3] as const).map((rank) =>
-    group(
+  const ranks = ([1, 2, 3] as const).map((rank) => {
+    const wished = penWidth[(rank - 1) as 0 | 1 | 2];
+    const stroke = pen(Math.max(weight.axis, lineWidth(wished, style.spacing ?? 1)));
+    return group(
       { x: 0, y: 0 },
       marks
         .filter((mark) => mark.rank === rank)
         .map(({ angle }) =>
           line(
-            surface.at(angle, style.across),
+            surface.at(angle, style.across - (style.bleed ?? 0)),
             surface.at(angle, style.across + style.marks[(rank - 1) as 0 | 1 | 2]),
-            pen(lineWidth(penWidth[(rank - 1) as 0 | 1 | 2], style.spacing ?? 1)),
+            stroke,
           ),
         ),
       { name: `rank ${rank}` },
-    ),
-  );
+    );
+  });
   const middle = numbersAcross(style);
-  const numbers = marks.flatMap(({ angle, label }) =>
-    label === undefined || style.number === 0 ? [] : [textAt(surface, angle, middle, label, style.number, "bold")],
-  );
+  const { unit } = style;
+  const numbers =
+    style.number === 0
+      ? []
+      : [
+          ...marks.flatMap(({ angle, label }) =>
+            label === undefined ? [] : [textAt(surface, angle, middle, label, style.number, "bold")],
+          ),
+          ...(unit ? [textAt(surface, unit.along, middle, unit.words, style.number)] : []),
+        ];
   return [
     group({ x: 0, y: 0 }, ranks, { name: "graduations" }),
     ...(numbers.length > 0 ? [group({ x: 0, y: 0 }, numbers, { name: "numbers" })] : []),
   ];
+}
+
+/** Where a unit hangs beside its number: its middle from the number's, and half of what it takes, mm. */
+export function hanging(label: string, unit: string, number: number) {
+  const half = textWidth(unit, number, "regular") / 2;
+  const space = unit === "°" ? 0 : 0.35 * number;
+  return { middle: textWidth(label, number, "bold") / 2 + space + half, half };
 }
 
 /** One word whose middle lies at a place of the scale, upright for who reads it there. */

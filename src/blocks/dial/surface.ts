@@ -1,8 +1,11 @@
 import type { Development } from "../../dial/development.js";
 import type { Growth } from "../../dial/growth.js";
 import type { Mark, PathMark, Pen, Point, Segment } from "../../drawing/drawing.js";
-import { line, polyline } from "../../drawing/shapes.js";
+import { line, rectangle } from "../../drawing/shapes.js";
 import { TURN } from "../../quantity/angle.js";
+import { largestOf, smallestOf } from "../../quantity/extremes.js";
+import { cornerMarks, markRoom } from "../shared/cut.js";
+import { ringCutRoom, ringCuts } from "./cutMarks.js";
 
 /** Flat paper on which a scale lies, or a part of it. `along` is the place in the scale's own measure (radians of the
  *  wheel, mm of a straight scale); `across` is mm from the edge where it is read. */
@@ -16,12 +19,18 @@ export type Surface = {
   readonly turn: (along: number) => number;
   /** Length on paper, mm, of the whole part, `across` from the reading edge. */
   readonly length: (across: number) => number;
-  /** A line along the scale from one end to the other. */
-  readonly rule: (across: number, pen: Pen) => PathMark;
-  /** The outline, with a tab for glue of so many mm beyond one end. */
-  readonly outline: (pen: Pen, tab?: number) => Mark[];
+  /** A line along the scale from one end to the other, and so many mm over both. */
+  readonly rule: (across: number, pen: Pen, over?: number) => PathMark;
+  /** The outline, for what follows a line and cuts it: a laser. */
+  readonly outline: (pen: Pen) => Mark[];
+  /** Where scissors and knife go, outside the paper or on an edge that carries no marks; the tab for glue is cut with it. */
+  readonly cuts: () => Mark[];
+  /** What the cut marks take outside the paper, mm. */
+  readonly cutRoom: number;
   /** Middle of a whole ring, where a centre cross goes. */
   readonly centre?: Point;
+  /** Inner radius of a ring or a part of one whose edge is read from outside, mm. */
+  readonly hole?: number;
 };
 
 /** Where the index stands, seen by the operator: numbers are upright there. */
@@ -42,28 +51,10 @@ export function stripSurface(scale: number, band: number, part: Part, flip = fal
     at: (along, across) => ({ x: x(along), y: y(across) }),
     turn: () => 0,
     length: () => length,
-    rule: (across, pen) => line({ x: 0, y: y(across) }, { x: length, y: y(across) }, pen),
-    outline: (pen) => [
-      polyline(
-        tab > 0
-          ? [
-              { x: 0, y: 0 },
-              { x: length, y: 0 },
-              { x: length + tab, y: band * 0.12 },
-              { x: length + tab, y: band * 0.88 },
-              { x: length, y: band },
-              { x: 0, y: band },
-            ]
-          : [
-              { x: 0, y: 0 },
-              { x: length, y: 0 },
-              { x: length, y: band },
-              { x: 0, y: band },
-            ],
-        { pen },
-        true,
-      ),
-    ],
+    rule: (across, pen, over = 0) => line({ x: -over, y: y(across) }, { x: length + over, y: y(across) }, pen),
+    outline: (pen) => [rectangle({ x: 0, y: 0 }, length + tab, band, { pen })],
+    cuts: () => [cornerMarks({ x: 0, y: 0 }, length + tab, band)],
+    cutRoom: markRoom,
   };
 }
 
@@ -105,6 +96,7 @@ export function ringSurface(
     end: b - Math.PI / 2,
   });
   const [first, last] = [base - span / 2, base + span / 2];
+  const laid = { centre, outer, inner, first, last: whole ? last : end, whole, flip: options.flip ?? false };
   return {
     width: box.right - box.left,
     height: box.bottom - box.top,
@@ -112,23 +104,25 @@ export function ringSurface(
     at: (along, across) => polar(angle(along), radius(across)),
     turn: (along) => angle(along) - upAt[options.index ?? (options.lowermost ? "bottom" : "top")],
     length: (across) => radius(across) * Math.min(span, TURN),
-    rule: (across, pen) => ({
-      kind: "path",
-      segments: whole ? [arc(radius(across), -Math.PI, Math.PI), { to: "close" }] : [arc(radius(across), first, last)],
-      pen,
-    }),
+    rule: (across, pen, over = 0) => {
+      const [r, more] = [radius(across), over / radius(across)];
+      const segments: Segment[] = whole
+        ? [arc(r, -Math.PI, Math.PI), { to: "close" }]
+        : [arc(r, first - more, last + more)];
+      return { kind: "path", segments, pen };
+    },
     outline: (pen) => {
       if (whole)
         return [outer, inner]
           .filter((r) => r > 0)
           .map((r) => ({ kind: "path", segments: [arc(r, -Math.PI, Math.PI), { to: "close" }], pen }) as const);
-      const [low, high] = [inner + (outer - inner) * 0.12, outer - (outer - inner) * 0.12];
-      const edge: Segment[] =
-        tab > 0 ? [arc(high, last + tabAngle * 0.2, end), arc(low, end, last + tabAngle * 0.2)] : [];
-      const segments: Segment[] = [arc(outer, first, last), ...edge, arc(inner, last, first), { to: "close" }];
+      const segments: Segment[] = [arc(outer, first, end), arc(inner, end, first), { to: "close" }];
       return [{ kind: "path", segments, pen }];
     },
+    cuts: () => ringCuts(laid),
+    cutRoom: ringCutRoom(laid),
     ...(whole && { centre }),
+    ...(!options.flip && { hole: inner }),
   };
 }
 
@@ -140,7 +134,7 @@ function bounds(outer: number, inner: number, start: number, end: number, whole:
   for (let k = Math.ceil(start / quarter); k * quarter <= end; k++) angles.push(k * quarter);
   const points = angles.flatMap((a) => [outer, inner].map((r) => ({ x: r * Math.sin(a), y: -r * Math.cos(a) })));
   const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
-  return { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
+  return { left: smallestOf(xs), right: largestOf(xs), top: smallestOf(ys), bottom: largestOf(ys) };
 }
 
 /** Surface of a dial's part from one angle of the wheel to another. */

@@ -2,50 +2,73 @@ import { bandOf, paperPerRadian } from "../../dial/development.js";
 import type { DialFinding, Graduation, Vernier } from "../../dial/finding.js";
 import { growthOf } from "../../dial/growth.js";
 import { readVernier, vernierMarks } from "../../dial/vernier.js";
-import type { Drawing } from "../../drawing/drawing.js";
-import { group } from "../../drawing/shapes.js";
-import { trimmed } from "../../quantity/format.js";
+import type { Drawing, Mark, Point } from "../../drawing/drawing.js";
+import { group, polyline } from "../../drawing/shapes.js";
+import type { Units } from "../../machine/machine.js";
+import { trimmed, trimmedSize, unitName } from "../../quantity/format.js";
 import { mmPer } from "../../quantity/length.js";
+import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
-import { fine, size } from "../shared/style.js";
-import { paragraph } from "../shared/table.js";
+import { paragraph } from "../shared/paragraph.js";
+import { heading, kept, together } from "../shared/runs.js";
+import { rowLine, size } from "../shared/style.js";
 import { vernierSticker } from "./companion.js";
 import { cutOuts } from "./cutOuts.js";
-import { leastCount, vernierWords } from "./dialWords.js";
+import { numbersApart } from "./numbersApart.js";
 import { scaleMarks } from "./scaleMarks.js";
 import { stripSurface } from "./surface.js";
+
+/** Of the drawn reading, mm: 5 : 3.5 : 2.5. */
+const marks = [6, 4.2, 3] as const;
+const dialHigh = 10.5;
+const vernierHigh = 10;
+const arrowHigh = 3;
+
+type WithVernier = DialFinding & { readonly vernier: Vernier };
 
 /** For every dial that has one: the vernier to cut out, and a drawn reading with its sum. */
 export const verniers = block({ copies: 2 }, ({ handwheels, findings, settings, width }) =>
   handwheels.flatMap(({ handwheel, dial }): Run[] => {
     const flat = dial?.flat;
     if (dial?.vernier === undefined || flat === undefined) return [];
-    const count = leastCount({ ...dial, vernier: dial.vernier });
+    const { vernier } = dial;
+    const count = trimmedSize(vernier.leastCount, dial.chosen.unit, 6);
     const sticker = () => ({
-      drawing: vernierSticker(flat, dial.vernier as Vernier, dial, `vernier ${count}`),
+      drawing: vernierSticker(flat, vernier, dial, say("vernier.legend", { count })),
       name: "companion",
-      caption: `${handwheel.name}: its 0 is the index line`,
+      caption: say("vernier.caption", { wheel: handwheel.name }),
     });
-    const example = reading(dial, dial.vernier, paperPerRadian(flat), width);
     return [
-      ...paragraph(handwheel.name, width, { size: size.heading, weight: "bold", gap: 5 }),
-      ...paragraph(
-        `${vernierWords(dial, findings.machine.units)}. Stick it on the fixed part so that it touches the dial${bandOf(flat) > 0 ? ", its 0 where the index line would be" : ""}.`,
-        width,
-        { size: size.small, gap: 0.3 },
-      ),
+      ...heading(handwheel.name, width, 7),
+      ...kept([
+        ...paragraph(readsWords({ ...dial, vernier }, count, findings.machine.units), width, {
+          size: size.text,
+          weight: "bold",
+        }),
+        ...paragraph(say(bandOf(flat) > 0 ? "vernier.stick at index" : "vernier.stick"), width, { size: size.text }),
+      ]),
       ...cutOuts(Array.from({ length: Math.max(1, settings.copies) }, sticker), width),
-      { drawing: { ...example.drawing, width }, gap: 5, keepWithNext: true },
-      ...paragraph(example.words, width, { size: size.body, gap: 1 }),
+      ...reading(dial, vernier, paperPerRadian(flat), width),
     ];
   }),
 );
 
-/** A reading drawn at some times its size, and in words how one comes to it. */
-function reading(dial: DialFinding, vernier: Vernier, perRadian: number, width: number) {
+function readsWords({ vernier, chosen }: WithVernier, count: string, units: Units): string {
+  const { doubtOverTravel, overTravel } = chosen;
+  return [
+    say("vernier.reads", { count }),
+    say("vernier.over divisions", { parts: vernier.parts, spans: vernier.spans }),
+    ...(doubtOverTravel !== undefined && doubtOverTravel > vernier.leastCount
+      ? [say("vernier.finer", { travel: trimmedSize(overTravel, units, 1) })]
+      : []),
+  ].join(" · ");
+}
+
+/** A reading drawn at some times its size, its sum, and in words how one comes to it. */
+function reading(dial: DialFinding, vernier: Vernier, perRadian: number, width: number): Run[] {
   const { chosen, pitch } = dial;
-  const unit = chosen.unit;
-  const parts = vernier.parts;
+  const { unit } = chosen;
+  const { parts } = vernier;
   // A made-up setting in the dial's first numbers: 13 divisions and a good half.
   const wanted = 13 * chosen.divisionValue + Math.ceil(parts * 0.6) * vernier.leastCount;
   const { main, mark, read } = readVernier(vernier, chosen.divisionValue, wanted);
@@ -56,25 +79,57 @@ function reading(dial: DialFinding, vernier: Vernier, perRadian: number, width: 
   const scale = Math.min(times * perRadian, (width - 1) / (span + 2 * pitch));
   const margin = Math.min(4 * pitch, Math.max(pitch, (width / scale - span) / 2));
   const window = { from: zero - margin, to: zero + span + margin, growth: growthOf(dial) };
-  const dialPart = stripSurface(scale, 9, window);
-  const vernierPart = stripSurface(scale, 8, window, true);
+  const dialPart = stripSurface(scale, dialHigh, window);
+  const vernierPart = stripSurface(scale, vernierHigh, window, true);
   const row = (dial.rows[0] ?? []).filter(({ angle }) => angle >= window.from && angle <= window.to);
-  const marks = vernierMarks(vernier, pitch).map((one, index): Graduation => {
+  const lines = vernierMarks(vernier, pitch).map((one, index): Graduation => {
     const { label: _, ...bare } = one;
     const named = index === mark || index === 0 || index === parts;
     return { ...bare, angle: one.angle + zero, ...(named && { label: String(index) }) };
   });
-  const style = { across: 0, marks: [4.4, 3.4, 2.4] as const, number: 2.4 };
+  const meets = vernierPart.at(lines[mark]?.angle ?? zero, vernierHigh).x;
+  const style = { across: 0, marks, number: size.text };
+  const beside = (list: readonly Graduation[], from: number) =>
+    numbersApart(list, scale, size.text, { from: window.from, to: window.to, first: from });
   const drawing: Drawing = {
-    width: dialPart.width,
-    height: 17,
+    width,
+    height: arrowHigh + vernierHigh + dialHigh,
     marks: [
-      group({ x: 0, y: 0 }, scaleMarks(vernierPart, marks, style)),
-      group({ x: 0, y: 8 }, [dialPart.rule(0, fine), ...scaleMarks(dialPart, row, style)]),
+      arrow({ x: meets, y: arrowHigh }),
+      group({ x: 0, y: arrowHigh }, scaleMarks(vernierPart, beside(lines, lines[mark]?.angle ?? zero), style)),
+      group({ x: 0, y: arrowHigh + vernierHigh }, [
+        dialPart.rule(0, rowLine),
+        ...scaleMarks(dialPart, beside(row, zero), style),
+      ]),
     ],
   };
   const number = (mm: number) => trimmed(mm / mmPer[unit], 6);
-  const side = growthOf(dial) === "leftward" ? "right" : "left";
-  const words = `Example, drawn ${scale < times * perRadian ? "smaller than it is" : times === 1 ? "at its size" : `${times} times its size`}: the vernier's 0 stands past ${number(main)} (the last dial mark to its ${side}). Line ${mark} of the vernier is the one that meets a mark of the dial: ${number(main)} + ${mark} × ${number(vernier.leastCount)} = ${number(read)} ${unit}.`;
-  return { drawing, words };
+  const sum = `${number(main)} + ${mark} × ${number(vernier.leastCount)} = ${number(read)} ${unitName(unit)}`;
+  const told = say(growthOf(dial) === "leftward" ? "vernier.past right" : "vernier.past left", {
+    main: number(main),
+    mark,
+  });
+  const drawn = say(
+    scale < times * perRadian ? "vernier.smaller" : times === 1 ? "vernier.true size" : "vernier.enlarged",
+    { times },
+  );
+  return together([
+    { drawing, gap: 5 },
+    ...paragraph(sum, width, { size: size.card, weight: "bold", gap: 1.5 }),
+    ...paragraph(`${told} ${drawn}`, width, { size: size.text, gap: 1 }),
+  ]);
+}
+
+/** Over the line that meets one of the dial's, its tip at `at`. */
+function arrow(at: Point): Mark {
+  const half = 1.1;
+  return polyline(
+    [
+      { x: at.x - half, y: at.y - 2.6 },
+      { x: at.x + half, y: at.y - 2.6 },
+      { x: at.x, y: at.y - 0.4 },
+    ],
+    { fill: "black" },
+    true,
+  );
 }

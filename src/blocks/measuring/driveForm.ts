@@ -1,18 +1,19 @@
 import { rpmWords } from "../../drive/rpmWords.js";
 import type { PulleyMeasure } from "../../machine/effectiveDiameter.js";
-import type { Stage, Step, Units } from "../../machine/machine.js";
-import { formatFixed, trimmed } from "../../quantity/format.js";
+import type { Machine, Stage, Step, Units } from "../../machine/machine.js";
+import { formatFixed, trimmed, trimmedSize, unitName } from "../../quantity/format.js";
 import { fromMm } from "../../quantity/length.js";
+import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
-import { lowered } from "../shared/runs.js";
-import { size } from "../shared/style.js";
-import { paragraph } from "../shared/table.js";
+import { paragraph } from "../shared/paragraph.js";
+import { heading, heightOf, kept, lowered } from "../shared/runs.js";
+import { type Blank, blanks } from "./blanks.js";
+import { drivePictures, driveSteps } from "./drivePictures.js";
 import { type FormColumn, formGrid } from "./formGrid.js";
-
-const rowHeight = 6.5;
+import { numbered } from "./numbered.js";
 
 /** A page for pulleys, centres and spindle speeds, filled from what the file holds; blank rows where it holds no drive. */
-export const driveForm = block({ blankRows: 6 }, ({ findings, settings, width }): Run[] => {
+export const driveForm = block({ blankRows: 6 }, ({ findings, settings, width, height }): Run[] => {
   const { drive, units } = findings.machine;
   const blank = Array.from({ length: settings.blankRows }, () => [""]);
   const pulleys = drive ? drive.stages.flatMap((stage) => stageRows(stage, units)) : blank;
@@ -23,61 +24,111 @@ export const driveForm = block({ blankRows: 6 }, ({ findings, settings, width })
         from === "measured" ? formatFixed(rpm, 0) : "",
       ])
     : blank;
-  const small = (words: string, gap: number) => paragraph(words, width, { size: size.small, gap });
-  const motor = drive
-    ? `Motor in the file: ${rpmWords({ rpm: drive.motor.fastestRpm, slowestRpm: drive.motor.slowestRpm }, " to ")} rpm.`
-    : "Motor, from its plate: __________ rpm, __________ Hz.";
-  const belt = drive?.belt
-    ? ` Belt in the file: ${drive.belt.kind}${drive.belt.section ? ` ${drive.belt.section}` : ""}${drive.belt.size === undefined ? "" : `, ${trimmed(fromMm(drive.belt.size, units), 4)} ${units}`}.`
-    : " Belt (round, flat, vee or toothed; its size or section): ______________________";
-  return [
-    {
-      ...first(paragraph("Pulleys, centres and speeds", width, { size: size.title, weight: "bold" })),
-      startsPage: true,
-    },
-    ...small(
-      "Date: __________________   Measured by: __________________________   Tachometer: __________________________",
-      3,
-    ),
-    ...small(`${motor}${belt}`, 2.5),
-    ...small(
-      "1.  Plug out before a hand goes near a belt or pulley. Measure each pulley with the belt's neutral line in mind, and write down what you measured: across the rim (outside), over the belt as it lies (overBelt), a string once round (string) or once round over the belt (stringOver), teeth, or the effective diameter itself.",
-      2.5,
-    ),
-    ...small("2.  Centres: from shaft to shaft, with the belt as tight as it runs.", 0.6),
-    ...lowered(formGrid(pulleyColumns(units), pulleys, width, rowHeight), 2.5),
-    ...small(
-      "3.  Speeds: covers closed, nothing in the chuck but what it holds fast, belt warmed up for some minutes. Hold the tachometer at arm's length to the mark, never touch what turns; read each position twice, with no load.",
-      5,
-    ),
-    ...lowered(formGrid(speedColumns, speeds, width, rowHeight), 2.5),
-    ...small(
-      "Into the file: drive: stages: with centres: and steps: { driver: …, driven: … }, and tachometer: - { position: [A, open], speed: … rpm }.",
-      2.5,
-    ),
+  const head: Run[] = [
+    ...heading(say("measuring form.drive"), width, 0),
+    ...held(findings.machine, width),
+    ...blanks(toWrite(findings.machine), width, 0.5),
+    { drawing: drivePictures(width), gap: 2 },
+    { drawing: numbered(driveSteps(), width, width >= 150 ? 2 : 1), gap: 1.5 },
   ];
+  const foot: Run[] = [
+    ...paragraph(say("measuring form.into the file"), width, { gap: 2.5 }),
+    ...driveEntry().flatMap((entry) => paragraph(entry, width, { weight: "bold" })),
+  ];
+  const grids = (high: number): Run[] => [
+    ...lowered(formGrid(pulleyColumns(units, drive), pulleys, width, high), 3),
+    ...lowered(formGrid(speedColumns(drive !== undefined), speeds, width, high), 4),
+  ];
+  // What is left of the page goes to the rows.
+  const spare = height - heightOf([...head, ...foot, ...grids(leastRow)]);
+  const rowHeight = Math.max(leastRow, Math.min(mostRow, leastRow + spare / (pulleys.length + speeds.length)));
+  return [...head, ...grids(rowHeight), ...kept(foot)].map((run, index) =>
+    index === 0 ? { ...run, startsPage: "always" } : run,
+  );
 });
 
-const first = (runs: readonly Run[]): Run => runs[0] as Run;
+const leastRow = 5;
+const mostRow = 8;
 
-const pulleyColumns = (units: Units): FormColumn[] => [
-  { heading: ["stage"], share: 1.6 },
-  { heading: ["centres,", units], share: 0.9 },
-  { heading: ["centres", "measured"], share: 1.1 },
-  { heading: ["step"], share: 0.8 },
-  { heading: ["driver,", "in the file"], share: 1.3 },
-  { heading: ["driver", "measured"], share: 1.3 },
-  { heading: ["driven,", "in the file"], share: 1.3 },
-  { heading: ["driven", "measured"], share: 1.3 },
+/** What the file holds of motor, belt and chuck. */
+function held({ drive, units, limits }: Machine, width: number): Run[] {
+  const motor = drive && rpmWords({ rpm: drive.motor.fastestRpm, slowestRpm: drive.motor.slowestRpm });
+  const belt = drive?.belt;
+  const said = [
+    ...(motor === undefined ? [] : [say("measuring form.motor held", { rpm: motor })]),
+    ...(belt === undefined
+      ? []
+      : [
+          say("measuring form.belt held", {
+            belt: [belt.kind, belt.section, belt.size === undefined ? undefined : trimmedSize(belt.size, units, 3)]
+              .filter((part) => part !== undefined)
+              .join(", "),
+          }),
+        ]),
+    ...(limits.chuckRpm === undefined
+      ? []
+      : [say("measuring form.chuck held", { rpm: formatFixed(limits.chuckRpm, 0) })]),
+  ];
+  return said.length === 0 ? [] : paragraph(said.join(" "), width);
+}
+
+/** Of what the file holds nothing is asked again but the chuck's mark, which may be another's by now. */
+const toWrite = ({ drive }: Machine): Blank[] => [
+  { before: say("measuring form.date") },
+  { before: say("measuring form.by"), room: 30 },
+  { before: say("measuring form.tachometer"), room: 26 },
+  { before: say("measuring form.chuck mark"), behind: say("measuring form.rpm"), room: 16 },
+  ...(drive
+    ? []
+    : [
+        { before: say("measuring form.motor plate"), behind: say("measuring form.rpm"), room: 16 },
+        { before: say("measuring form.mains"), behind: "Hz", room: 10 },
+      ]),
+  ...(drive?.belt ? [] : [{ before: say("measuring form.belt"), room: 40 }]),
 ];
 
-const speedColumns: FormColumn[] = [
-  { heading: ["position"], share: 1.4 },
-  { heading: ["by ratio,", "rpm"], share: 0.9 },
-  { heading: ["in the file,", "rpm"], share: 0.9 },
-  { heading: ["measured,", "rpm"], share: 1.3 },
-  { heading: ["again,", "rpm"], share: 1.3 },
+/** What to write into the file, figures left open. */
+export const driveEntry = (figure = "…", name = "…"): string[] => [
+  `drive: { motor: { speed: ${figure} rpm }, belt: "round, ${figure}", stages: [{ name: ${name}, centres: ${figure}, steps: [{ label: A, driver: { overBelt: ${figure} }, driven: { stringOver: ${figure} } }, { label: B, driver: ${figure}, driven: ${figure} }] }], tachometer: [{ position: [A], speed: ${figure} rpm }] }`,
+  `limits: { chuck: ${figure} rpm }`,
 ];
+
+/** With what the file holds of each. A long name of a step gets more of the width, so that its row does not fill a page. */
+const pulleyColumns = (units: Units, drive: Machine["drive"]): FormColumn[] => {
+  const known = drive !== undefined;
+  const labels = drive?.stages.flatMap(({ steps }) => steps.map(({ label }) => label.length)) ?? [];
+  const stepShare = Math.min(2.4, Math.max(0.8, ...labels.map((letters) => letters / 12)));
+  const unit = unitName(units);
+  const driver = say("measuring form.driver");
+  const driven = say("measuring form.driven");
+  const inFile = say("measuring form.in file");
+  const measured = say("measuring form.measured");
+  return [
+    { heading: [say("measuring form.stage")], share: 1.4 },
+    ...(known ? [{ heading: [say("measuring form.centres"), inFile], share: 1.2 }] : []),
+    { heading: [say("measuring form.centres"), measured, unit], share: 1.2 },
+    { heading: [say("measuring form.step")], share: stepShare },
+    ...(known ? [{ heading: [driver, inFile], share: 1.1 }] : []),
+    { heading: [driver, measured, unit], share: 1.2 },
+    ...(known ? [{ heading: [driven, inFile], share: 1.1 }] : []),
+    { heading: [driven, measured, unit], share: 1.2 },
+  ];
+};
+
+const speedColumns = (known: boolean): FormColumn[] => {
+  const rpm = say("measuring form.rpm");
+  return [
+    { heading: [say("measuring form.position")], share: 1.8 },
+    ...(known
+      ? [
+          { heading: [say("measuring form.by ratio"), rpm], share: 1 },
+          { heading: [say("measuring form.in file"), rpm], share: 1 },
+        ]
+      : []),
+    { heading: [say("measuring form.measured"), rpm], share: 1.3 },
+    { heading: [say("measuring form.again"), rpm], share: 1.3 },
+  ];
+};
 
 /** The stage and its centres stand in the first row alone. */
 function stageRows(stage: Stage, units: Units): string[][] {
@@ -101,14 +152,18 @@ function wheels(step: Step, units: Units): [string, string] {
     return [measure(step.driverBy, step.driver, units), measure(step.drivenBy, step.driven, units)];
   if (step.kind === "gears")
     return [
-      step.pairs.map(({ driver }) => `${driver} teeth`).join(", "),
-      step.pairs.map(({ driven }) => `${driven} teeth`).join(", "),
+      step.pairs.map(({ driver }) => teeth(driver)).join(", "),
+      step.pairs.map(({ driven }) => teeth(driven)).join(", "),
     ];
-  return step.kind === "direct" ? ["direct", "direct"] : ["motor", `× ${trimmed(step.factor, 3)}`];
+  return step.kind === "direct"
+    ? [say("measuring form.direct"), say("measuring form.direct")]
+    : [say("measuring form.motor"), `× ${trimmed(step.factor, 3)}`];
 }
+
+const teeth = (n: number): string => say("measuring form.teeth", { n });
 
 /** As it was measured, with the file's own word for how. */
 function measure(by: PulleyMeasure | undefined, effective: number, units: Units): string {
   if (by === undefined || by.by === "effective") return trimmed(fromMm(effective, units), 3);
-  return by.by === "teeth" ? `${by.size} teeth` : `${by.by} ${trimmed(fromMm(by.size, units), 3)}`;
+  return by.by === "teeth" ? teeth(by.size) : `${by.by} ${trimmed(fromMm(by.size, units), 3)}`;
 }

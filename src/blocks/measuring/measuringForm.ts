@@ -1,13 +1,24 @@
+import type { FeedFinding } from "../../feed/finding.js";
 import { type ReadingsPlan, readingsPlan } from "../../feed/readingsPlan.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import type { Units } from "../../machine/machine.js";
-import { capital, formatDoubted, formatFixed, formatLength, plural, trimmed } from "../../quantity/format.js";
+import { formatBound, formatDoubted, formatFixed, formatLength, trimmed, unitName } from "../../quantity/format.js";
 import { fromMm, inMm } from "../../quantity/length.js";
+import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
-import { lowered } from "../shared/runs.js";
+import { paragraph } from "../shared/paragraph.js";
+import { heightOf, lowered, together } from "../shared/runs.js";
 import { size } from "../shared/style.js";
-import { paragraph } from "../shared/table.js";
+import { approachPicture } from "./approachPicture.js";
+import { blanks } from "./blanks.js";
+import { dialBlank, dialEntry } from "./dialBlank.js";
+import { fileNumber } from "./fileText.js";
 import { type FormColumn, formGrid } from "./formGrid.js";
+import { numbered } from "./numbered.js";
+import { stack } from "./stack.js";
+
+/** Where the sheet says nothing else. mm. */
+const usual = { within: 0.01, travel: 50, nominal: 2, gauge: 0.01 };
 
 type Settings = { within: number; travel: number; nominal: number; gauge: number; reach: number };
 
@@ -15,7 +26,7 @@ type Settings = { within: number; travel: number; nominal: number; gauge: number
  *  handwheel. Settings in mm: `within`: how far the feed may be out over the travel; `travel`, `nominal`, `gauge`: assumed
  *  where the file does not say, and said to be; `reach` of the gauge, 0 for the whole travel. */
 export const handwheelForm = block<Settings>(
-  { within: 0.01, travel: 50, nominal: 2, gauge: 0.01, reach: 0 },
+  { ...usual, reach: 0 },
   ({ handwheels, findings, settings, width, height }): Run[] => {
     const { units, measured } = findings.machine;
     const about = handwheels.length > 0 ? handwheels : [undefined];
@@ -23,7 +34,7 @@ export const handwheelForm = block<Settings>(
   },
 );
 
-/** Assumed in a file in inches: half a thou wanted, 2 in of travel, ten turns to the inch, a gauge of half a thou. mm. */
+/** The same in a file in inches: half a thou wanted, 2 in of travel, ten turns to the inch, a gauge of half a thou. mm. */
 const inchUsual = {
   within: inMm(0.0005, "in"),
   travel: inMm(2, "in"),
@@ -31,9 +42,20 @@ const inchUsual = {
   gauge: inMm(0.0005, "in"),
 };
 
+/** What a sheet sets otherwise than usual holds for either unit. */
+const assumedIn = (settings: Settings, units: Units): typeof usual => ({
+  ...settings,
+  ...(units === "in" &&
+    Object.fromEntries(
+      Object.entries(inchUsual).filter(
+        ([key]) => settings[key as keyof typeof usual] === usual[key as keyof typeof usual],
+      ),
+    )),
+});
+
 /** What the form is made for, and which of it is assumed. */
 export function formBasis(finding: HandwheelFinding | undefined, settings: Settings, units: Units) {
-  const usual = units === "mm" ? settings : inchUsual;
+  const usual = assumedIn(settings, units);
   const { handwheel, feed } = finding ?? {};
   const held = handwheel?.feed?.from === "readings" ? handwheel.feed : undefined;
   const known = { feed: feed?.perTurn ?? feed?.nominal, travel: handwheel?.travel, gauge: held?.gauge };
@@ -52,6 +74,20 @@ export function formBasis(finding: HandwheelFinding | undefined, settings: Setti
   return { wish, assumed, plan: readingsPlan(wish) };
 }
 
+/** Room between the rows and what stands beside them, mm. */
+const ALLEY = 6;
+/** So many rows stay with what is at the foot. */
+const LAST = 4;
+/** Below the head. */
+const GAP = 3;
+/** Least width beside the rows for words, and the most that rows are wide. */
+const leastBeside = 66;
+const mostGrid = 140;
+/** Room to write a reading in, down and across. */
+const leastRow = 4.5;
+const mostRow = 8;
+const leastGrid = 108;
+
 function page(
   finding: HandwheelFinding | undefined,
   settings: Settings,
@@ -60,106 +96,171 @@ function page(
   width: number,
   height: number,
 ): Run[] {
-  const { wish, assumed, plan } = formBasis(finding, settings, units);
-  const name = finding?.handwheel.name;
-  const mm = (value: number, places?: number) => formatLength(value, units, places);
-  // A short table leaves room for larger words.
-  const em = plan.turns.length <= 20 && height > 200 ? size.body : size.small;
-  const lines = (words: string, gap: number) => paragraph(words, width, { size: em, gap });
-  const told = [
-    `one turn ${mm(wish.feed)}${assumed.includes("feed") ? " (assumed)" : ""}`,
-    `travel ${mm(wish.travel, units === "mm" ? 0 : 2)}${assumed.includes("travel") ? " (assumed)" : ""}`,
-    `gauge ${mm(wish.gauge)}${assumed.includes("gauge") ? " (assumed)" : ""}`,
-  ].join(", ");
-  const head: Run[] = [
-    ...paragraph(name ?? "Handwheel: ______________________________", width, { size: size.title, weight: "bold" }),
-    ...lines("Date: __________________   Measured by: __________________________   Temperature: ________ °C", 3),
-    ...lines(
-      `Gauge: __________________   its graduation: __________   its error limit, if known: __________ ${units}`,
-      2,
-    ),
-    ...lines(
-      `Made for: ${told}.${assumed.length > 0 ? " What is assumed here, put right in the file and print the form again." : ""}`,
-      2.5,
-    ),
-    ...lines(heldWords(finding, units, measured), 0.6),
-    ...steps(wish.travel, wish.ends / 2, units).flatMap((words, index) =>
-      lines(`${index + 1}.  ${words}`, index === 0 ? 2.5 : 0.6),
-    ),
-  ];
-  const foot: Run[] = [
-    ...lines(whyWords(plan, wish.within, wish.travel, units), 2.5),
-    ...lines(
-      `Into the file, under this handwheel: ${readingsEntry(fromMm(wish.gauge, units), { turns: "0, …", travel: "out, …", back: "return, …" })}, the turns as in this table, each return beside its out, and one run after the other; or readings: a CSV file with the columns turns, travel, return.`,
-      1,
-    ),
-  ];
-  const used = [...head, ...foot].reduce((sum, { drawing, gap }) => sum + drawing.height + (gap ?? 0), 0);
-  const spare = (height - used - 14) / plan.turns.length;
-  const rowHeight = Math.min(8, Math.max(4.6, spare));
-  const { runs } = plan;
-  const columns: FormColumn[] = [
-    { heading: ["turns"], share: 0.7 },
-    { heading: [`about, ${units}`], share: 0.9 },
-    ...Array.from({ length: runs }, (_, run): FormColumn[] => [
-      { heading: [`run ${run + 1}`, "out, down the page"], share: 1.6 },
-      { heading: [`run ${run + 1}`, "return, up the page"], share: 1.6 },
-    ]).flat(),
-  ];
+  const basis = formBasis(finding, settings, units);
+  const { wish, plan } = basis;
+  const top = headOf(finding, basis, units, measured, width);
+  const words = steps(wish.travel, wish.ends / 2, units);
+  const dial = finding?.handwheel.dial;
+  const foot = (across: number) => footOf(plan, wish, dial?.shape ?? "drum", units, across);
   const rows = plan.turns.map((turns) => [
     trimmed(turns, 4),
-    formatFixed(fromMm(turns * wish.feed, units), units === "mm" ? 2 : 3),
+    formatFixed(fromMm(turns * wish.feed, units), fine(units)),
   ]);
-  const grid = formGrid(columns, rows, width, rowHeight);
-  return [...head, ...lowered(grid, 2.5), ...foot].map((run, index) =>
-    index === 0 ? { ...run, startsPage: true } : run,
-  );
+  const grid = (across: number, high: number) => lowered(formGrid(columnsOf(plan.runs, units), rows, across, high), 3);
+
+  const left = Math.min(mostGrid, width - ALLEY - leastBeside);
+  const right = width - ALLEY - left;
+  const shown: Run = { drawing: approachPicture(left) };
+  const side = [...dialBlank(dial, units, right), { drawing: numbered(words, right), gap: 4 }];
+  // Where the rows are many, what is at the foot stands beside them too.
+  for (const [beside, below] of [
+    [side, foot(width)],
+    [[...side, ...lowered(foot(right), 4)], []],
+  ] as const) {
+    const room = height - heightOf([...top, ...below]) - GAP;
+    const spare = room - heightOf([shown, ...grid(left, leastRow)]);
+    if (left < leastGrid || spare < 0 || heightOf(beside) > room) continue;
+    const table = stack([shown, ...grid(left, Math.min(mostRow, leastRow + spare / rows.length))], left);
+    const words = stack(beside, right);
+    const placed = { kind: "group" as const, at: { x: left + ALLEY, y: 0 }, marks: words.marks };
+    const drawing = { width, height: Math.max(table.height, words.height), marks: [...table.marks, placed] };
+    return [{ drawing: stack([...top, { drawing, gap: GAP }, ...below], width), startsPage: "always" }];
+  }
+  // Small paper: one below the other, and the rows break over pages, the last of them never alone.
+  const long = grid(width, leastRow + 0.4);
+  return [
+    ...top,
+    { drawing: approachPicture(width), gap: GAP },
+    { drawing: numbered(words, width, width >= 150 ? 2 : 1), gap: 2 },
+    ...lowered(dialBlank(dial, units, width), 2),
+    ...long.slice(0, -LAST),
+    ...together([...long.slice(-LAST), ...foot(width)]),
+  ].map((run, index) => (index === 0 ? { ...run, startsPage: "always" } : run));
 }
 
-/** `free`: kept free at either end, mm. */
-const steps = (travel: number, free: number, units: Units): string[] => {
+const fine = (units: Units): number => (units === "mm" ? 2 : 3);
+
+const columnsOf = (runs: number, units: Units): FormColumn[] => [
+  { heading: [say("measuring form.turns")], share: 0.75 },
+  { heading: [say("measuring form.about"), unitName(units)], share: 0.95 },
+  ...Array.from({ length: runs }, (_, index): FormColumn[] => {
+    const run = index + 1;
+    return [
+      { heading: [say("measuring form.run", { run }), say("measuring form.out")], share: 1.5, arrow: "down" },
+      { heading: [say("measuring form.run", { run }), say("measuring form.return")], share: 1.5, arrow: "up" },
+    ];
+  }).flat(),
+];
+
+type Basis = ReturnType<typeof formBasis>;
+
+function headOf(
+  finding: HandwheelFinding | undefined,
+  { wish, assumed }: Basis,
+  units: Units,
+  measured: string | undefined,
+  width: number,
+): Run[] {
+  const name = finding?.handwheel.name;
+  const told = (key: (typeof assumed)[number], length: string) =>
+    assumed.includes(key) ? say("measuring form.assumed", { length }) : length;
+  const held =
+    finding?.feed === undefined ? say("measuring form.nothing held") : heldWords(finding.feed, units, measured);
+  const turn = say("measuring form.one turn", { turn: told("feed", formatLength(wish.feed, units)) });
+  const madeFor = say("measuring form.made for", {
+    travel: told("travel", formatLength(wish.travel, units, units === "mm" ? 0 : 2)),
+    gauge: told("gauge", formatLength(wish.gauge, units)),
+  });
+  return [
+    ...(name === undefined
+      ? blanks([{ before: say("measuring form.handwheel"), room: 60 }], width * 0.7, 0)
+      : paragraph(name, width, { size: size.card, weight: "bold" })),
+    ...paragraph(
+      [
+        held,
+        ...(finding?.feed === undefined ? [turn] : []),
+        madeFor,
+        ...(assumed.length > 0 ? [say("measuring form.put right")] : []),
+      ].join(" "),
+      width,
+      { gap: 0.8 },
+    ),
+    ...blanks(
+      [
+        { before: say("measuring form.date") },
+        { before: say("measuring form.by"), room: 34 },
+        { before: say("measuring form.temperature"), behind: "°C", room: 12 },
+        { before: say("measuring form.gauge"), room: 30 },
+        { before: say("measuring form.graduation"), behind: unitName(units), room: 14 },
+        { before: say("measuring form.error limit"), behind: unitName(units), room: 14 },
+      ],
+      width,
+      0.5,
+    ),
+  ];
+}
+
+/** As numbered in the picture. `free`: kept free at either end, mm. */
+function steps(travel: number, free: number, units: Units): string[] {
   const enough = formatLength(free, units, units === "mm" ? 1 : 2);
   return [
-    "Motor off and plug out. Adjust and oil the slide as it is to be used, and lock the other slides.",
-    `Set the gauge on something that stands still, its spindle along the travel. It should reach ${formatLength(travel, units, units === "mm" ? 0 : 2)}. A dial indicator that reaches less is moved on with gauge blocks, or measures only so far: then give its reach in the template of this form.`,
-    `Take up the lost motion: begin at the very end of the travel, turn the wheel so that the slide moves ${enough} or more, stop with its mark on the index, and set the gauge to zero there.`,
-    "Go one way only. At each number of turns bring the mark to the index and write down the gauge under “out”. Gone too far? Never turn back to it: go back a whole turn and come up again.",
-    `After the last, run past the end by ${enough} or more and come back. Write under “return” at the same marks, from the bottom row up, again one way only.`,
-    "Run past zero, take up the lost motion again, and go through it once more as run 2. A second run shows what the first cannot: whether it repeats.",
+    say("measuring form.step plug"),
+    say("measuring form.step take up", { enough }),
+    say("measuring form.step zero", { travel: formatLength(travel, units, units === "mm" ? 0 : 2) }),
+    say("measuring form.step out"),
+    say("measuring form.step end", { enough }),
+    say("measuring form.step return"),
+    say("measuring form.step again"),
   ];
-};
-
-/** How many readings, and why just so many. */
-function whyWords(plan: ReadingsPlan, within: number, travel: number, units: Units): string {
-  const fine = units === "mm" ? 3 : 5;
-  const over = `over ${formatLength(travel, units, units === "mm" ? 0 : 2)}`;
-  const result = plan.enough
-    ? `the feed is then known to ${formatLength(plan.doubtOverTravel, units, fine)} ${over}, in 95 cases of 100 (wanted: ${formatLength(within, units, fine)})`
-    : `even so the feed is known only to ${formatLength(plan.doubtOverTravel, units, fine)} ${over}, in 95 cases of 100 (wanted: ${formatLength(within, units, fine)}): that needs a finer gauge`;
-  const places = `${plan.turns.length} places, one ${everyWords(plan.every)}, ${plan.runs} runs`;
-  const wear =
-    plan.wearShown === undefined
-      ? "So few places never show a worn stretch: no bend that they can follow tells it from scatter."
-      : `A worn stretch that throws the slide out by ${formatLength(plan.wearShown, units, fine)} or more shows in 80 cases of 100.`;
-  return `Why so many: ${places}: ${result}. ${wear} ${plan.why.map((words) => `${capital(words)}.`).join(" ")}`;
 }
 
-const everyWords = (turns: number): string =>
-  turns === 1 ? "every turn" : turns < 1 ? `every ${trimmed(turns, 4)} of a turn` : `every ${plural(turns, "turn")}`;
+/** How many readings and why just so many, where that comes from; and the lines of the file. */
+function footOf(
+  plan: ReadingsPlan,
+  wish: Basis["wish"],
+  shape: Parameters<typeof dialEntry>[0],
+  units: Units,
+  width: number,
+): Run[] {
+  const entry = readingsEntry(fromMm(wish.gauge, units), { turns: "0, …", travel: "…", back: "…" });
+  return [
+    ...paragraph(whyWords(plan, wish.within, wish.travel, units), width, { size: size.source, gap: 2 }),
+    ...paragraph(say("measuring form.into the file"), width, { gap: 1 }),
+    ...paragraph(entry, width, { weight: "bold" }),
+    ...paragraph(dialEntry(shape), width, { weight: "bold" }),
+  ];
+}
+
+function whyWords(plan: ReadingsPlan, within: number, travel: number, units: Units): string {
+  const gaps = {
+    doubt: formatBound(plan.doubtOverTravel, units),
+    over: formatLength(travel, units, units === "mm" ? 0 : 2),
+    within: formatBound(within, units),
+  };
+  return [
+    say("measuring form.places", { places: plan.turns.length, n: plan.every, runs: plan.runs }),
+    plan.enough ? say("measuring form.enough", gaps) : say("measuring form.not enough", gaps),
+    plan.wearShown === undefined
+      ? say("measuring form.no wear shown")
+      : say("measuring form.wear shown", { depth: formatBound(plan.wearShown, units) }),
+    ...plan.why.map((reason) => say(`measuring form.why ${reason}`)),
+  ].join(" ");
+}
 
 /** What to write under the handwheel, lists left open. `gauge` in the file's unit. */
 export const readingsEntry = (gauge: number, lists: { turns: string; travel: string; back: string }): string =>
-  `feed: { readings: { gauge: ${trimmed(gauge, 4)}, turns: [${lists.turns}], travel: [${lists.travel}], return: [${lists.back}] } }`;
+  `feed: { readings: { gauge: ${fileNumber(gauge)}, turns: [${lists.turns}], travel: [${lists.travel}], return: [${lists.back}] } }`;
 
-function heldWords(finding: HandwheelFinding | undefined, units: Units, measured: string | undefined): string {
-  const { feed } = finding ?? {};
-  if (feed === undefined) return "The file holds no feed for it yet.";
-  const from = {
-    stated: "as stated",
-    screw: "from the screw's pitch",
-    rack: "from rack and pinion",
-    readings: `from ${feed.fit?.readings} readings${measured ? `, ${measured}` : ""}`,
-  }[feed.from];
-  const lost = feed.lostMotion ? `; lost motion ${formatLength(feed.lostMotion.travel, units)}` : "";
-  return `In the file now, ${from}: ${formatDoubted(feed.perTurn, feed.uncertainty, units)} a turn${lost}.`;
+function heldWords(feed: FeedFinding, units: Units, measured: string | undefined): string {
+  const turn = formatDoubted(feed.perTurn, feed.uncertainty, units);
+  const lost = feed.lostMotion
+    ? ` ${say("measuring form.held lost", { lost: formatLength(feed.lostMotion.travel, units) })}`
+    : "";
+  const held =
+    feed.from === "readings"
+      ? measured === undefined
+        ? say("measuring form.held readings", { n: feed.fit?.readings ?? 0, turn })
+        : say("measuring form.held readings of", { n: feed.fit?.readings ?? 0, turn, day: measured })
+      : say(`measuring form.held ${feed.from}`, { turn });
+  return held + lost;
 }

@@ -9,8 +9,12 @@ export type Run = {
   readonly gap?: number;
   /** Stays on the page of the run that follows. */
   readonly keepWithNext?: boolean;
-  /** Begins a page. */
-  readonly startsPage?: boolean;
+  /** Stays on the page of the run before it. */
+  readonly keepWithPrevious?: boolean;
+  /** Begins a page, unless what follows, up to the next that does, fits on the one before; always, whatever fits. */
+  readonly startsPage?: "unless it fits" | "always";
+  /** Runs with the same list stand in so many columns, `step` from one left edge to the next, mm: down a column, then on to the next. */
+  readonly list?: { readonly columns: number; readonly step: number };
   /** Drawn again above this run when it comes first on a page (the heading of a broken table). */
   readonly heading?: Drawing;
 };
@@ -25,6 +29,8 @@ export type BlockContext<S> = {
   /** Room across, and down on an empty page, mm. */
   readonly width: number;
   readonly height: number;
+  /** Where that room lies on the paper, for a block whose marks reach beyond it. */
+  readonly paper?: { readonly left: number; readonly top: number; readonly width: number; readonly height: number };
 };
 
 /** A pure function from findings and a width to drawings of known size. */

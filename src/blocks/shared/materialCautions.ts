@@ -2,8 +2,8 @@ import { hazardsOf } from "../../cutting/hazards.js";
 import { sourceTitle } from "../../cutting/sources.js";
 import type { Run } from "./block.js";
 import { cautionRuns } from "./cautions.js";
+import { paragraph } from "./paragraph.js";
 import { size } from "./style.js";
-import { paragraph } from "./table.js";
 
 /** What burns or poisons in the materials that a sheet names, with its sources, for the head of each of its pages. Nothing
  *  where nothing does. */
@@ -20,6 +20,6 @@ export function materialCautions(materials: readonly string[], width: number): R
       width,
       "bold",
     ),
-    ...paragraph(`${sources.join("; ")}.`, width, { size: size.tiny, gap: 0.3 }),
+    ...paragraph(`${sources.join("; ")}.`, width, { size: size.source, gap: 0.3 }),
   ];
 }

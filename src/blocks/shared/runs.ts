@@ -1,6 +1,8 @@
+import type { Drawing } from "../../drawing/drawing.js";
+import { group } from "../../drawing/shapes.js";
 import type { Run } from "./block.js";
+import { paragraph } from "./paragraph.js";
 import { size } from "./style.js";
-import { paragraph } from "./table.js";
 
 /** Each stays on the page of what follows, the last of them too. */
 export const kept = (runs: readonly Run[]): Run[] => runs.map((run) => ({ ...run, keepWithNext: true }));
@@ -22,5 +24,16 @@ export const lowered = (runs: readonly Run[], gap: number): Run[] =>
   runs.map((run, index) => (index === 0 ? { ...run, gap } : run));
 
 /** Bold words that stay with what they are over. `gap`: space above, mm. */
-export const heading = (words: string, width: number, gap: number, em: number = size.heading): Run[] =>
+export const heading = (words: string, width: number, gap: number, em: number = size.card): Run[] =>
   kept(paragraph(words, width, { size: em, weight: "bold", gap }));
+
+/** As one drawing that is never broken, without the space above the first of them. */
+export function joined(runs: readonly Run[], width: number): Drawing {
+  let height = 0;
+  const marks = runs.map(({ drawing, gap = 0 }, index) => {
+    const y = height + (index === 0 ? 0 : gap);
+    height = y + drawing.height;
+    return group({ x: 0, y }, drawing.marks);
+  });
+  return { width, height, marks };
+}

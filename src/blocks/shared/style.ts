@@ -1,21 +1,30 @@
 import type { Ink, Pen } from "../../drawing/drawing.js";
 
-/** Em sizes, mm. The least is a little over 5 pt (1.764 mm). */
-export const size = { huge: 7, title: 4.6, heading: 3.4, body: 2.7, small: 2.25, tiny: 1.8 } as const;
+const POINT = 25.4 / 72;
 
-/** Three line weights. */
-export const weight = { heavy: 0.5, medium: 0.25, fine: 0.13 } as const;
+/** Four type sizes (em, mm), one job each: what the hand needs; card text and headings; tables and text; where a number comes
+ *  from. 20, 13, 9 and 7 pt. Nothing is smaller, save inside a stuck-on piece, which is read from close by. */
+export const size = { hand: 20 * POINT, card: 13 * POINT, text: 9 * POINT, source: 7 * POINT } as const;
+
+/** The least em inside a stuck-on piece less than 8 mm wide. */
+export const leastOnPiece = 5 * POINT;
+
+/** Three line weights: objects and sections; rows; axes and dimensions. */
+export const weight = { object: 0.35, row: 0.18, axis: 0.1 } as const;
 
 export const pen = (width: number, ink: Ink = "black", dash?: readonly number[]): Pen => ({
   width,
   ink,
   ...(dash && { dash }),
 });
-export const heavy = pen(weight.heavy);
-export const medium = pen(weight.medium);
-export const fine = pen(weight.fine);
-/** Where scissors go. */
-export const cutLine = pen(weight.fine, "black", [1.2, 0.8]);
+export const objectLine = pen(weight.object);
+export const rowLine = pen(weight.row);
+export const axisLine = pen(weight.axis);
+/** Where scissors go round an inside circle; a straight or outer cut has corner marks instead. */
+export const cutLine = pen(weight.axis);
+
+/** Module of the grid, mm. */
+export const module = 5;
 
 /** Line spacing as a multiple of the em size. */
 export const leading = 1.35;

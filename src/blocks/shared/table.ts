@@ -1,200 +1,179 @@
-import type { Drawing, Ink, Mark, Weight } from "../../drawing/drawing.js";
+import type { Drawing, Mark, Weight } from "../../drawing/drawing.js";
 import { line, rectangle, text } from "../../drawing/shapes.js";
 import { textWidth, wrapText } from "../../drawing/text.js";
 import type { Run } from "./block.js";
-import { fine, leading, medium, size as sizes } from "./style.js";
+import type { Cell, Column } from "./column.js";
+import { leading, objectLine, rowLine, size as sizes } from "./style.js";
+import { measure, type Place, padding, parts, splitDecimal, widthOf } from "./tableWidths.js";
 
-export type Cell = {
-  readonly text: string;
-  readonly weight?: Weight;
-  readonly ink?: Ink /** Small words under the text. */;
-  readonly note?: string;
-  /** Drawn instead of text: a box to tick, or a line to write on (which the text then stands before). */
-  readonly drawn?: "box" | "line";
-};
-
-export type Column = {
-  /** Lines of the heading, the last may be the unit. */
-  readonly heading: readonly string[];
-  /** `decimal` lines numbers up on the point, which even-width figures make exact. */
-  readonly align: "start" | "middle" | "end" | "decimal";
-  /** Share of the width that is left over after every column has what it needs; 1 when absent. */
-  readonly stretch?: number;
-  /** Left out, the last of them first, where the paper is too narrow for all columns. */
-  readonly optional?: boolean;
-};
+export type { Cell, Column } from "./column.js";
 
 export type TableOptions = {
+  /** Room across, mm; a table is as wide as its cells. */
   readonly width: number;
-  readonly size?: number /** A fine rule under every nth row. */;
-  readonly ruleEvery?: number;
+  readonly size?: number;
+  /** A rule under every row; otherwise rows stand in groups of five. */
+  readonly ruled?: boolean;
+  /** Down a column and on to the next, as many as the paper has room for. */
+  readonly list?: boolean;
+  /** Words over a row, across the table: what it and the rows below it are about. By the row's index; groups then stand by these. */
+  readonly titles?: ReadonlyMap<number, string>;
 };
 
-const padding = 1.4;
-/** A figure written by hand wants so much, mm. */
-const ROOM_TO_WRITE = 16;
+const GROUP = 5;
+/** Space after a group of rows, and between the columns of a list. */
+const groupGap = 1.6;
+const listGap = 8;
+const partGap = 4;
 
-/** A table as one run a row, so that pages break between rows and the heading repeats. Where it is wider than the paper its
- *  letters shrink, as far as they may; then optional columns go. */
+/** A table as one run a row, so that pages break between rows and the heading repeats. Where it is wider than the paper its words
+ *  wrap, then optional columns go, then it is split by columns with its key repeated.
+ *  @throws NoRoom where the paper does not even hold the key and one more column. */
 export function table(columns: readonly Column[], rows: readonly (readonly Cell[])[], options: TableOptions): Run[] {
-  const wanted = options.size ?? sizes.body;
-  const needed = neededWidth(columns, rows, wanted, sizes.small);
-  // The room between columns stays.
-  const between = 2 * padding * columns.length;
-  const squeeze = Math.min(1, Math.max(0, options.width - between) / (needed - between));
-  const size = Math.max(sizes.tiny, wanted * squeeze);
-  const headingSize = Math.max(sizes.tiny, sizes.small * squeeze);
-  const last = columns.findLastIndex(({ optional }) => optional);
-  if (squeeze < 1 && last >= 0 && neededWidth(columns, rows, size, headingSize) > options.width + 1e-9) {
-    const without = <T>(list: readonly T[]) => list.filter((_, index) => index !== last);
-    return table(without(columns), rows.map(without), options);
-  }
-  const layout = columnLayout(columns, rows, options.width, size, headingSize);
-  const heading = headingRow(columns, layout, options.width, headingSize);
-  return rows.map((row, index) => {
-    const ruled = options.ruleEvery !== undefined && (index + 1) % options.ruleEvery === 0;
-    const drawing = bodyRow(columns, row, layout, options.width, size, ruled || index === rows.length - 1);
-    if (index > 0) return { drawing, heading };
-    return { drawing: above(heading, drawing) };
+  const size = options.size ?? sizes.text;
+  const split = parts(columns, rows, options.width, size);
+  return split.flatMap((indexes, part) => {
+    const these = indexes.map((index) => columns[index] as Column);
+    const cells = rows.map((row) => indexes.map((index) => row[index] ?? { text: "" }));
+    const places = measure(these, cells, options.width, size);
+    const runs = drawn(these, cells, places, size, options);
+    return part === 0 ? runs : runs.map((run, index) => (index === 0 ? { ...run, gap: partGap } : run));
   });
 }
 
-/** `whole` and `fraction`: the widest parts left and right of the decimal point. */
-type Place = { readonly left: number; readonly width: number; readonly whole: number; readonly fraction: number };
-type Layout = readonly Place[];
-
-const neededWidth = (
+/** How wide the table comes out, mm: at most the room there is. */
+export function tableWidth(
   columns: readonly Column[],
   rows: readonly (readonly Cell[])[],
-  size: number,
-  headingSize: number,
-): number => columnNeeds(columns, rows, size, headingSize).reduce((sum, need) => sum + need.width, 0);
+  { width, size = sizes.text }: TableOptions,
+): number {
+  return Math.max(
+    ...parts(columns, rows, width, size).map((indexes) =>
+      widthOf(
+        measure(
+          indexes.map((index) => columns[index] as Column),
+          rows.map((row) => indexes.map((index) => row[index] ?? { text: "" })),
+          width,
+          size,
+        ),
+      ),
+    ),
+  );
+}
 
-function columnNeeds(
+function drawn(
   columns: readonly Column[],
   rows: readonly (readonly Cell[])[],
+  places: readonly Place[],
   size: number,
-  headingSize: number,
-): Omit<Place, "left">[] {
-  return columns.map((column, index) => {
-    const cells = rows.map((row) => row[index]).filter((cell) => cell !== undefined);
-    const parts = cells.map((cell) => splitDecimal(cell, size));
-    const whole = Math.max(0, ...parts.map((part) => part.whole));
-    const fraction = Math.max(0, ...parts.map((part) => part.fraction));
-    const body =
-      column.align === "decimal"
-        ? whole + fraction
-        : Math.max(
-            0,
-            ...cells.map(
-              (cell) =>
-                textWidth(cell.text, size, cell.weight ?? "regular") + (cell.drawn === "line" ? ROOM_TO_WRITE : 0),
-            ),
-          );
-    const notes = Math.max(0, ...cells.map((cell) => textWidth(cell.note ?? "", sizes.tiny, "regular")));
-    const head = Math.max(0, ...column.heading.map((words) => textWidth(words, headingSize, "bold")));
-    return { width: Math.max(body, notes, head) + 2 * padding, whole, fraction };
+  { ruled = false, list = false, titles, width: room }: TableOptions,
+): Run[] {
+  const width = widthOf(places);
+  const heading = headingRow(columns, places, width);
+  const across = Math.floor((room + listGap) / (width + listGap));
+  // The same object marks the rows of one list.
+  const placed = list && across > 1 && rows.length > across ? { list: { columns: across, step: width + listGap } } : {};
+  return rows.map((row, index): Run => {
+    const title = titles?.get(index);
+    const own = bodyRow(columns, row, places, width, size, ruled || index === rows.length - 1);
+    const drawing = title === undefined ? own : above(titleRow(title, width), own);
+    if (index === 0) return { drawing: heading === undefined ? drawing : above(heading, drawing), ...placed };
+    const grouped = titles ? title !== undefined : rows.length > GROUP + 2 && index % GROUP === 0;
+    const gap = !ruled && grouped ? groupGap : 0;
+    return { drawing, gap, ...(heading && { heading }), ...placed };
   });
 }
 
-function columnLayout(
-  columns: readonly Column[],
-  rows: readonly (readonly Cell[])[],
-  width: number,
-  size: number,
-  headingSize: number,
-): Layout {
-  const needs = columnNeeds(columns, rows, size, headingSize);
-  const needed = needs.reduce((sum, need) => sum + need.width, 0);
-  const stretches = columns.map((column) => column.stretch ?? 1);
-  const stretch = stretches.reduce((sum, share) => sum + share, 0);
-  const spare = Math.max(0, width - needed);
-  const squeeze = Math.min(1, width / needed);
-  let left = 0;
-  return needs.map((need, index) => {
-    const own = need.width * squeeze + (stretch > 0 ? (spare * (stretches[index] ?? 1)) / stretch : 0);
-    const place = { left, width: own, whole: need.whole, fraction: need.fraction };
-    left += own;
-    return place;
+function headingRow(columns: readonly Column[], places: readonly Place[], width: number): Drawing | undefined {
+  const size = sizes.text;
+  const wrapped = columns.map(({ heading }, index) => {
+    const own = (places[index]?.width ?? 0) - 2 * padding;
+    return heading.flatMap((words, row) => {
+      const weight: Weight = row === heading.length - 1 && heading.length > 1 ? "regular" : "bold";
+      return words === "" ? [] : wrapText(words, own, size, weight).map((part) => ({ part, weight }));
+    });
   });
-}
-
-function splitDecimal(cell: Cell, size: number): { whole: number; fraction: number } {
-  const point = cell.text.search(/[.,]/);
-  const weight = cell.weight ?? "regular";
-  const whole = point < 0 ? cell.text : cell.text.slice(0, point);
-  return {
-    whole: textWidth(whole, size, weight),
-    fraction: point < 0 ? 0 : textWidth(cell.text.slice(point), size, weight),
-  };
-}
-
-function headingRow(columns: readonly Column[], layout: Layout, width: number, size: number): Drawing {
-  const lines = Math.max(...columns.map(({ heading }) => heading.length));
+  const lines = Math.max(...wrapped.map((list) => list.length));
+  if (lines === 0) return undefined;
   const step = size * leading;
   const height = lines * step + 1.2;
   const marks: Mark[] = columns.flatMap((column, index) => {
-    const place = layout[index];
-    if (place === undefined) return [];
+    const place = places[index];
+    const list = wrapped[index];
+    if (place === undefined || list === undefined) return [];
     const anchor = column.align === "decimal" ? "middle" : column.align;
-    return column.heading.map((words, row) =>
-      text(
-        words,
-        { x: anchorX(place, anchor), y: (lines - column.heading.length + row + 0.8) * step },
-        {
-          size,
-          anchor,
-          weight: row === column.heading.length - 1 && column.heading.length > 1 ? "regular" : "bold",
-        },
-      ),
+    return list.map(({ part, weight }, row) =>
+      text(part, { x: anchorX(place, anchor), y: (lines - list.length + row + 0.8) * step }, { size, anchor, weight }),
     );
   });
-  return { width, height, marks: [...marks, line({ x: 0, y: height - 0.4 }, { x: width, y: height - 0.4 }, medium)] };
+  const y = height - 0.4;
+  return { width, height, marks: [...marks, line({ x: 0, y }, { x: width, y }, objectLine)] };
+}
+
+function titleRow(words: string, width: number): Drawing {
+  const size = sizes.text;
+  const step = size * leading;
+  const lines = wrapText(words, width - 2 * padding, size, "bold");
+  const marks = lines.map((part, index) =>
+    text(part, { x: padding, y: (index + 0.8) * step }, { size, weight: "bold" }),
+  );
+  return { width, height: lines.length * step, marks };
 }
 
 function bodyRow(
   columns: readonly Column[],
   row: readonly Cell[],
-  layout: Layout,
+  places: readonly Place[],
   width: number,
   size: number,
   ruled: boolean,
 ): Drawing {
-  const noted = row.some(({ note }) => note !== undefined && note !== "");
-  const step = size * leading + 0.5;
-  const height = step + (noted ? sizes.tiny * 1.2 : 0);
-  const marks = columns.flatMap((column, index): Mark[] => {
-    const place = layout[index];
-    const cell = row[index];
-    if (place === undefined || cell === undefined) return [];
-    const baseline = step * 0.76;
-    if (cell.drawn !== undefined) return drawnCell(cell, place, baseline, size);
-    if (cell.text === "") return [];
-    const style = { size, weight: cell.weight ?? "regular", ink: cell.ink ?? "black" } as const;
-    const note = cell.note
-      ? [
-          text(
-            cell.note,
-            { x: anchorX(place, column.align === "decimal" ? "middle" : column.align), y: baseline + sizes.tiny * 1.2 },
-            { size: sizes.tiny, anchor: column.align === "decimal" ? "middle" : column.align, ink: style.ink },
-          ),
-        ]
-      : [];
-    if (column.align !== "decimal")
-      return [
-        text(cell.text, { x: anchorX(place, column.align), y: baseline }, { ...style, anchor: column.align }),
-        ...note,
-      ];
-    const point = place.left + (place.width - place.whole - place.fraction) / 2 + place.whole;
-    return [
-      text(cell.text, { x: point - splitDecimal(cell, size).whole, y: baseline }, { ...style, anchor: "start" }),
-      ...note,
-    ];
-  });
+  const largest = Math.max(size, ...row.map((cell) => cell.size ?? 0));
+  const baseline = (largest * leading + 0.5) * 0.76;
+  const cells = columns.map((column, index) =>
+    cellMarks(column, row[index] ?? { text: "" }, places[index] as Place, baseline, size),
+  );
+  const height = Math.max(largest * leading + 0.5, ...cells.map(({ bottom }) => bottom));
+  const marks = cells.flatMap((cell) => cell.marks);
+  const y = height - 0.1;
   return {
     width,
     height,
-    marks: ruled ? [...marks, line({ x: 0, y: height - 0.1 }, { x: width, y: height - 0.1 }, fine)] : marks,
+    marks: ruled ? [...marks, line({ x: 0, y }, { x: width, y }, rowLine)] : marks,
+  };
+}
+
+/** Its marks, and how far down they reach with the room below them. */
+function cellMarks(
+  column: Column,
+  cell: Cell,
+  place: Place,
+  baseline: number,
+  tableSize: number,
+): { marks: Mark[]; bottom: number } {
+  const size = cell.size ?? tableSize;
+  if (cell.drawn !== undefined) return { marks: drawnCell(cell, place, baseline, size), bottom: 0 };
+  const { weight = "regular", ink = "black" } = cell;
+  const own = place.width - 2 * padding;
+  const anchor = column.align === "decimal" ? "middle" : column.align;
+  const lines = cell.text === "" ? [] : column.align === "start" ? wrapText(cell.text, own, size, weight) : [cell.text];
+  const notes = cell.note ? wrapText(cell.note, own, sizes.source, "regular") : [];
+  const x =
+    column.align === "decimal"
+      ? place.left + (place.width - place.whole - place.fraction) / 2 + place.whole - splitDecimal(cell, size).whole
+      : anchorX(place, anchor);
+  const style = { size, weight, ink, anchor: column.align === "decimal" ? ("start" as const) : anchor };
+  const step = size * leading;
+  const last = baseline + Math.max(0, lines.length - 1) * step;
+  const small = sizes.source * 1.25;
+  return {
+    marks: [
+      ...lines.map((part, index) => text(part, { x, y: baseline + index * step }, style)),
+      ...notes.map((part, index) =>
+        text(part, { x: anchorX(place, anchor), y: last + (index + 1) * small }, { size: sizes.source, anchor, ink }),
+      ),
+    ],
+    bottom: last + notes.length * small + 0.32 * (notes.length > 0 ? sizes.source : size) + 0.4,
   };
 }
 
@@ -202,13 +181,15 @@ function drawnCell({ drawn, text: words }: Cell, place: Place, baseline: number,
   if (drawn === "box") {
     const side = size * 0.95;
     return [
-      rectangle({ x: anchorX(place, "middle") - side / 2, y: baseline - side * 0.88 }, side, side, { pen: medium }),
+      rectangle({ x: anchorX(place, "middle") - side / 2, y: baseline - side * 0.88 }, side, side, {
+        pen: rowLine,
+      }),
     ];
   }
   const from = place.left + padding + (words === "" ? 0 : textWidth(words, size, "regular") + 0.8);
   const to = place.left + place.width - padding;
   const before = words === "" ? [] : [text(words, { x: place.left + padding, y: baseline }, { size })];
-  return [...before, line({ x: from, y: baseline + 0.5 }, { x: to, y: baseline + 0.5 }, fine)];
+  return [...before, line({ x: from, y: baseline + 0.5 }, { x: to, y: baseline + 0.5 }, rowLine)];
 }
 
 const anchorX = (place: { left: number; width: number }, anchor: "start" | "middle" | "end"): number =>
@@ -227,24 +208,4 @@ function above(top: Drawing, bottom: Drawing): Drawing {
       { kind: "group", at: { x: 0, y: top.height }, marks: bottom.marks },
     ],
   };
-}
-
-/** Lines of plain text as one run each. */
-export function paragraph(
-  words: string,
-  width: number,
-  style: { size?: number; weight?: Weight; ink?: Ink; gap?: number } = {},
-): Run[] {
-  const size = style.size ?? sizes.body;
-  const step = size * leading;
-  return wrapText(words, width, size, style.weight ?? "regular").map((part, index) => ({
-    drawing: {
-      width,
-      height: step,
-      marks: [
-        text(part, { x: 0, y: step * 0.76 }, { size, weight: style.weight ?? "regular", ink: style.ink ?? "black" }),
-      ],
-    },
-    gap: index === 0 ? (style.gap ?? 0) : 0,
-  }));
 }

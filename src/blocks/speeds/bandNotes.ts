@@ -5,10 +5,11 @@ import { sourceTitle } from "../../cutting/sources.js";
 import { aimWords } from "../../findings/aimWords.js";
 import type { Units, Work } from "../../machine/machine.js";
 import { capital, formatFixed } from "../../quantity/format.js";
+import { say } from "../../words/say.js";
 
 /** "12–26 m/min": what is aimed at. */
 export function bandText(band: CuttingSpeed, units: Units): string {
-  if (band.rpm) return `${range(band.rpm.slowest, band.rpm.most, 0)} rpm`;
+  if (band.rpm) return say("speed diagram.rpm range", { range: range(band.rpm.slowest, band.rpm.most, 0) });
   return speedRange(band.slowest, band.most, units);
 }
 
@@ -20,7 +21,10 @@ export function bandNotes(bands: readonly CuttingSpeed[], work: Work, units: Uni
     bands.flatMap((band) =>
       band.factors
         .filter(({ source }) => source !== "the machine file")
-        .map(({ what, from, to }) => [what, from === to ? `× ${from}` : `× ${from} to ${to}`] as const),
+        .map(
+          ({ what, from, to }) =>
+            [what, from === to ? `× ${from}` : say("speed diagram.factor range", { from, to })] as const,
+        ),
     ),
   );
   const borrowed = bands.flatMap(({ material, rows, nearest }) => {
@@ -34,17 +38,19 @@ export function bandNotes(bands: readonly CuttingSpeed[], work: Work, units: Uni
     ),
   );
   const sources = [...new Set(bands.flatMap((band) => band.sources))].map(sourceTitle);
-  const memory = bands.some(({ confidence }) => confidence === "memory") ? "; in part from memory" : "";
+  const memory = bands.some(({ confidence }) => confidence === "memory") ? say("speed diagram.from memory") : "";
   return [
     ...(published.length === 0 ? [] : aimWords(work)),
     ...(factors.size === 0
       ? []
       : [
-          `${capital([...factors].map(([what, factor]) => `${what} ${factor}`).join(", "))} of the nearest figures there are.`,
+          say("speed diagram.of the nearest", {
+            factors: capital([...factors].map(([what, factor]) => `${what} ${factor}`).join(", ")),
+          }),
         ]),
     ...(borrowed.length === 0 ? [] : [`${capital(borrowed.join("; "))}.`]),
-    ...(apart.length === 0 ? [] : [`Not counted, as twice or half of the others: ${apart.join("; ")}.`]),
-    ...(sources.length === 0 ? [] : [`Cutting speeds from: ${sources.join("; ")}${memory}.`]),
+    ...(apart.length === 0 ? [] : [say("speed diagram.not counted", { sources: apart.join("; ") })]),
+    ...(sources.length === 0 ? [] : [say("speed diagram.sources", { sources: `${sources.join("; ")}${memory}` })]),
   ];
 }
 

@@ -4,9 +4,10 @@ import { toDegrees } from "../../quantity/angle.js";
 import { formatFixed } from "../../quantity/format.js";
 import { mmPer } from "../../quantity/length.js";
 import { block, type Run } from "../shared/block.js";
+import { paragraph } from "../shared/paragraph.js";
 import { heading } from "../shared/runs.js";
 import { size } from "../shared/style.js";
-import { type Cell, type Column, paragraph, table } from "../shared/table.js";
+import { type Cell, type Column, table } from "../shared/table.js";
 
 /** Belt length, wrap and shift of the shafts for every step of every belt, and what to cut a joined belt to. */
 export const beltTable = block({}, ({ findings, width }): Run[] => {
@@ -21,7 +22,7 @@ export const beltTable = block({}, ({ findings, width }): Run[] => {
     ...paragraph(
       "A belt left loose on purpose slips before something breaks, but at what load nobody can compute from these numbers: do not trust it to save a finger or a cutter.",
       width,
-      { size: size.small, gap: 1.5 },
+      { size: size.text, gap: 1.5 },
     ),
   ];
 });
@@ -32,13 +33,13 @@ function stageRuns(stage: Stage, drive: Drive, { units }: Machine, width: number
     const why = stage.idler
       ? "an idler presses on this belt: measure its length by a string"
       : "centres not given in the file, so no belt length";
-    return paragraph(`${stage.name}: ${why}.`, width, { size: size.small, gap: 1 });
+    return paragraph(`${stage.name}: ${why}.`, width, { size: size.text, gap: 1 });
   }
   const unit = mmPer[units];
   const places = units === "mm" ? 1 : 3;
   const fixed = (mm: number) => formatFixed(mm / unit, places);
   const columns: Column[] = [
-    { heading: ["step"], align: "start", stretch: 0.4 },
+    { heading: ["step"], align: "start" },
     { heading: ["driver", units], align: "decimal" },
     { heading: ["driven", units], align: "decimal" },
     { heading: ["belt length", units], align: "decimal" },
@@ -54,9 +55,9 @@ function stageRuns(stage: Stage, drive: Drive, { units }: Machine, width: number
     { text: fixed(step.move) },
   ]);
   return [
-    ...heading(`${stage.name}, ${found.run} belt, centres ${fixed(found.centres)} ${units}`, width, 1.5, size.small),
-    ...table(columns, rows, { width, size: size.small }),
-    ...paragraph(verdict(found, stage.belt ?? drive.belt, fixed, units), width, { size: size.tiny, gap: 0.6 }),
+    ...heading(`${stage.name}, ${found.run} belt, centres ${fixed(found.centres)} ${units}`, width, 1.5, size.text),
+    ...table(columns, rows, { width, size: size.text }),
+    ...paragraph(verdict(found, stage.belt ?? drive.belt, fixed, units), width, { size: size.source, gap: 0.6 }),
   ];
 }
 

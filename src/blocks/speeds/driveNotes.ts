@@ -5,9 +5,10 @@ import { veeWords } from "../../findings/veeWords.js";
 import type { Drive, Step, Units } from "../../machine/machine.js";
 import { formatFixed, trimmed, trimmedSize } from "../../quantity/format.js";
 import { fromMm } from "../../quantity/length.js";
+import { say } from "../../words/say.js";
 import { block } from "../shared/block.js";
+import { paragraph } from "../shared/paragraph.js";
 import { size } from "../shared/style.js";
-import { paragraph } from "../shared/table.js";
 
 /** One line on what the speeds were made from: motor, stages without a choice, slip, limits. */
 export const driveNotes = block({}, ({ findings, width }) => {
@@ -16,28 +17,28 @@ export const driveNotes = block({}, ({ findings, width }) => {
   const { slip } = findings.drive;
   const parts = [
     motorText(drive),
-    ...drive.stages
-      .filter(({ crossed }) => crossed)
-      .map(({ name }) => `${name} is crossed: its shaft turns the other way`),
+    ...drive.stages.filter(({ crossed }) => crossed).map(({ name }) => say("drive notes.crossed", { stage: name })),
     ...drive.stages
       .filter(({ steps }) => steps.length === 1)
       .map(({ name, steps }) => `${name} ${stepText(steps[0], findings.machine.units)}`),
     ...veeWords(findings.machine),
     slip === undefined
       ? findings.drive.astray
-        ? "slip not known"
-        : `slip not measured: true speeds are a little lower${riseText(findings.drive.speeds)}`
+        ? say("drive notes.slip not known")
+        : `${say("drive notes.slip not measured")}${riseText(findings.drive.speeds)}`
       : slipText(slip, findings.drive.stageSlips ?? []),
     ...(limits.chuckRpm === undefined
-      ? ["chuck limit not given: see the marking on the chuck"]
-      : [`never above ${formatFixed(limits.chuckRpm, 0)} rpm with the chuck`]),
-    ...(limits.spindleRpm === undefined ? [] : [`nor ${formatFixed(limits.spindleRpm, 0)} rpm at the spindle`]),
+      ? [say("drive notes.no chuck limit")]
+      : [say("drive notes.chuck limit", { rpm: formatFixed(limits.chuckRpm, 0) })]),
+    ...(limits.spindleRpm === undefined
+      ? []
+      : [say("drive notes.spindle limit", { rpm: formatFixed(limits.spindleRpm, 0) })]),
   ];
   return [
     ...speedDoubt(findings).flatMap((words) =>
-      paragraph(words, width, { size: size.small, weight: "bold", ink: "accent", gap: 1 }),
+      paragraph(words, width, { size: size.text, weight: "bold", ink: "accent", gap: 1 }),
     ),
-    ...paragraph(`${parts.join(" · ")}.`, width, { size: size.tiny, gap: 1 }),
+    ...paragraph(`${parts.join(" · ")}.`, width, { size: size.source, gap: 1 }),
   ];
 });
 
@@ -46,13 +47,14 @@ function riseText(speeds: readonly SpeedFinding[]): string {
   const own = speeds.filter(({ doubtful }) => doubtful === undefined);
   const rise = Math.max(0, ...own.map(({ highestRpm, byRatioRpm }) => highestRpm / byRatioRpm - 1));
   if (rise < 1e-9) return "";
-  return `, or with the motor unloaded up to ${formatFixed(100 * rise, 1)} % higher, which the limits are tested against`;
+  return say("drive notes.unloaded", { percent: formatFixed(100 * rise, 1) });
 }
 
 function motorText({ motor }: Drive): string {
   const rpm = rpmWords({ rpm: motor.fastestRpm, slowestRpm: motor.slowestRpm });
-  const by = { motor: "Motor", treadle: "Treadle: wheel", hand: "By hand: wheel" }[motor.by ?? "motor"];
-  return `${by} ${rpm} rpm${motor.hertz === undefined ? "" : ` at ${motor.hertz} Hz`}`;
+  const by = motor.by ?? "motor";
+  const speed = say(`drive notes.by ${by}`, { rpm });
+  return motor.hertz === undefined ? speed : say("drive notes.at mains", { speed, hertz: motor.hertz });
 }
 
 /** What pulleys measured by a rule leave open. Common practice. */
@@ -61,17 +63,22 @@ const FASTER = 0.02;
 /** Belt by belt where the readings tell them apart. */
 function slipText(mean: number, stages: readonly StageSlip[]): string {
   const percent = (slip: number) => `${formatFixed(slip * 100, 1)} %`;
-  if (mean < -FASTER)
-    return `${percent(-mean)} faster than the motor's plate and the pulleys give: it runs unloaded, or a pulley is not what the file says`;
-  if (stages.length < 2) return `mean slip ${percent(mean)}`;
-  return `slip: ${stages.map(({ stages, slip }) => `${stages.join(" and ")} ${percent(slip)}`).join(", ")}`;
+  if (mean < -FASTER) return say("drive notes.faster", { percent: percent(-mean) });
+  if (stages.length < 2) return say("drive notes.mean slip", { percent: percent(mean) });
+  return say("drive notes.slips", {
+    slips: stages.map(({ stages, slip }) => `${stages.join(" + ")} ${percent(slip)}`).join(", "),
+  });
 }
 
 function stepText(step: Step | undefined, units: Units): string {
-  if (step?.kind === "belt") return `${trimmed(fromMm(step.driver, units), 3)} to ${trimmedSize(step.driven, units)}`;
+  if (step?.kind === "belt")
+    return say("drive notes.pulleys", {
+      driver: trimmed(fromMm(step.driver, units), 3),
+      driven: trimmedSize(step.driven, units),
+    });
   if (step?.kind === "gears")
     return step.pairs
-      .map(({ driver, driven, idlers }) => `${driver}:${driven}${idlers ? " over an idler" : ""}`)
+      .map(({ driver, driven, idlers }) => `${driver}:${driven}${idlers ? say("drive notes.idler") : ""}`)
       .join(" × ");
-  return "direct";
+  return say("drive notes.direct");
 }

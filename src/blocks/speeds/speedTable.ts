@@ -12,9 +12,10 @@ import { usualThreads } from "../../findings/usualThreads.js";
 import type { Limits, Machine, Units } from "../../machine/machine.js";
 import { capital, formatFixed, sizeFigure } from "../../quantity/format.js";
 import { block, type Run } from "../shared/block.js";
+import { paragraph } from "../shared/paragraph.js";
 import { heading, whole } from "../shared/runs.js";
 import { size } from "../shared/style.js";
-import { type Cell, type Column, paragraph, table } from "../shared/table.js";
+import { type Cell, type Column, table } from "../shared/table.js";
 import { bandNotes, bandText } from "./bandNotes.js";
 
 /** Material × diameter → belt position and speed, for one operation with the file's tool. `sizes`: the file's diameters
@@ -29,8 +30,8 @@ export const speedTable = block(
     const { dense } = settings;
     const operation = findOperation(settings.operation)?.name ?? settings.operation;
     const instead = (words: string): Run[] => [
-      ...heading(capital(operation), width, 2, size.body),
-      ...paragraph(words, width, { size: size.small, weight: "bold" }),
+      ...heading(capital(operation), width, 2, size.text),
+      ...paragraph(words, width, { size: size.text, weight: "bold" }),
     ];
     if (byHandOnly(operation, machine))
       return instead(
@@ -51,13 +52,12 @@ export const speedTable = block(
     const bands = materials.map((_, column) => choices.flatMap((row) => row[column]?.band ?? []).at(-1));
     const columns: Column[] = [
       system !== undefined
-        ? { heading: [system === "metric" ? "mm" : system], align: "middle", stretch: 0 }
+        ? { heading: [system === "metric" ? "mm" : system], align: "middle" }
         : {
             heading: threaded ? ["thread"] : [makesHoles(operation) ? "drill" : "diameter", machine.units],
             align: "middle",
-            stretch: 0,
           },
-      ...(decimals ? [{ heading: [machine.units], align: "decimal", stretch: 0 } as const] : []),
+      ...(decimals ? [{ heading: [machine.units], align: "decimal" } as const] : []),
       ...materials.map(
         (material, index): Column => ({ heading: [material, bandWords(bands[index], machine.units)], align: "middle" }),
       ),
@@ -76,17 +76,20 @@ export const speedTable = block(
     const told = (words: readonly string[], em: number) =>
       words.flatMap((line) => paragraph(line, width, { size: em, weight: "bold", ink: "accent", gap: 0.5 }));
     // The belt card says it in its notes on the drive.
-    const doubt = told(settings.coolant ? speedDoubt(findings) : [], size.body);
-    const head = heading(capital(title), width, 2, size.body);
+    const doubt = told(settings.coolant ? speedDoubt(findings) : [], size.text);
+    const head = heading(capital(title), width, 2, size.text);
     // A table of nothing but "none" would hide why.
     if (findings.drive?.astray)
-      return whole([...head, ...doubt, ...told(["None: no speed of this machine is known."], size.small)], height);
+      return whole([...head, ...doubt, ...told(["None: no speed of this machine is known."], size.text)], height);
     const runs = [
       ...head,
       ...doubt,
-      ...table(columns, rows, { width, size: dense ? size.small : size.body, ruleEvery: dense ? 5 : 1 }),
-      ...told(marked ? ["A question mark: measure that speed first, or a reading of it is doubtful."] : [], size.tiny),
-      ...paragraph(notes(bands, machine, { ...settings, operation }), width, { size: size.tiny, gap: 1 }),
+      ...table(columns, rows, { width, size: dense ? size.text : size.text, ruled: !dense }),
+      ...told(
+        marked ? ["A question mark: measure that speed first, or a reading of it is doubtful."] : [],
+        size.source,
+      ),
+      ...paragraph(notes(bands, machine, { ...settings, operation }), width, { size: size.source, gap: 1 }),
     ];
     return whole(runs, height);
   },

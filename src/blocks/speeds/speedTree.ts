@@ -1,35 +1,63 @@
 import { scaleLog } from "d3-scale";
 import type { Mark } from "../../drawing/drawing.js";
 import { circle, group, line, text } from "../../drawing/shapes.js";
-import { textWidth } from "../../drawing/text.js";
+import { textWidth, wrapText } from "../../drawing/text.js";
 import type { SpeedFinding } from "../../drive/finding.js";
 import { spread } from "../../drive/geometricStep.js";
 import { nearestPreferred, preferredNumbers } from "../../drive/preferredNumbers.js";
 import { stepRatio } from "../../drive/ratio.js";
 import type { Findings } from "../../findings/findings.js";
-import { choiceDoubt, heldByLimit } from "../../findings/limits.js";
+import { heldByLimit, measureFirst } from "../../findings/limits.js";
 import type { Drive, Limits } from "../../machine/machine.js";
+import { largestOf, smallestOf } from "../../quantity/extremes.js";
 import { formatFixed } from "../../quantity/format.js";
+import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
-import { fine, heavy, medium, pen, size } from "../shared/style.js";
-import { paragraph } from "../shared/table.js";
+import { paragraph } from "../shared/paragraph.js";
+import { axisLine, leading, objectLine, rowLine, size } from "../shared/style.js";
+import { apart } from "./apart.js";
+
+/** From one spindle speed to the next where there is room, mm. */
+const ROW = 5.6;
+const LEAST_ROW = 3.4;
+/** Of a page, so that what stands below has room on it. */
+const TALLEST = 0.66;
+/** Names closer than this run into each other. */
+const LEAST_NAMED = size.source * 1.35;
+/** Above the tree, for the names of stages. */
+const top = 12;
+/** Rays need so much from motor to spindle to be told apart. */
+const LEAST_RAYS = 36;
 
 /** Every way from motor to spindle as rays over a scale of speed by ratio, with the gaps and overlaps between the spindle
- *  speeds, and the preferred numbers beside them. */
-export const speedTree = block({ height: 150 }, ({ findings, settings, width, height }): Run[] => {
+ *  speeds, and the preferred numbers beside them where the paper has room. */
+export const speedTree = block({ height: 112 }, ({ findings, settings, width, height }): Run[] => {
   const { drive } = findings.machine;
   if (drive === undefined || findings.drive === undefined) return [];
   const { speeds } = findings.drive;
-  const tall = Math.min(Math.max(settings.height, speeds.length * 3 + 20), height - 20);
+  const tall = Math.min(Math.max(settings.height, speeds.length * ROW + top + 4), TALLEST * height);
   return [
     { drawing: { width, height: tall, marks: tree(findings, drive, speeds, width, tall) } },
-    ...(speeds.some(({ from }) => from === "unknown")
-      ? []
-      : paragraph(spreadWords(speeds), width, { size: size.small, gap: 2 })),
+    ...paragraph(signWords(speeds, findings.machine.limits), width, { size: size.source, gap: 2 }),
+    ...(speeds.some(({ from }) => from === "unknown") ? [] : paragraph(spreadWords(speeds), width, { gap: 1 })),
   ];
 });
 
-type Node = { readonly rpm: number; readonly x: number; readonly y: number };
+type Node = { readonly x: number; readonly y: number };
+
+/** Columns right of the spindle, from its left edge: names, speeds, signs, ratios; all mm. */
+type Columns = { readonly name: number; readonly speed: number; readonly ratio: number; readonly wide: number };
+
+function columnsFor(speeds: readonly SpeedFinding[], width: number): Columns {
+  const widest = largestOf(speeds.map(({ position }) => textWidth(position.name, size.text, "bold")));
+  const name = Math.min(widest, 0.3 * width);
+  const speed = 8 + name + 2 + textWidth("00000", size.text, "bold");
+  const ratio = speed + 6;
+  const word = Math.max(
+    ...["gap", "overlap"].map((key) => textWidth(ratioWords(1.11, key === "gap", key !== "gap"), size.source, "bold")),
+  );
+  return { name, speed, ratio, wide: ratio + 1 + word };
+}
 
 function tree(
   { machine }: Findings,
@@ -41,54 +69,75 @@ function tree(
   const { stages, motor } = drive;
   const levels = levelsOf(drive);
   const all = [...levels.flat(), ...speeds.map(({ rpm }) => rpm)];
+  const floor = height - 4;
   const y = scaleLog()
-    .domain([Math.min(...all) / 1.06, Math.max(...all) * 1.06])
-    .range([height - 4, 12]);
-  const widest = Math.max(...speeds.map(({ position }) => textWidth(position.name, size.body, "bold")));
-  const room = { left: 16, right: width - 60 - Math.min(widest, 0.25 * width) };
+    .domain([smallestOf(all) / 1.06, largestOf(all) * 1.06])
+    .range([floor, top]);
+  const columns = columnsFor(speeds, width);
+  const seriesWide = 16;
+  const left = 14;
+  const withSeries = width - left - columns.wide - seriesWide >= LEAST_RAYS;
+  const room = { left, right: width - columns.wide - (withSeries ? seriesWide : 0) };
   const x = (level: number) => room.left + ((room.right - room.left) * level) / stages.length;
   const rays: Mark[] = [];
   const nodes: Mark[] = [];
-  const node = (at: Node, strong: boolean) =>
-    circle(at, strong ? 1 : 0.7, { fill: strong ? "black" : "white", pen: medium });
-
   for (const [level, stage] of stages.entries()) {
-    rays.push(line({ x: x(level), y: 12 }, { x: x(level), y: height - 4 }, fine));
-    const middle = (x(level) + x(level + 1)) / 2;
-    nodes.push(text(stage.name, { x: middle, y: 6 }, { size: size.small, anchor: "middle", weight: "bold" }));
+    rays.push(line({ x: x(level), y: top }, { x: x(level), y: floor }, rowLine));
+    nodes.push(...stageName(stage.name, (x(level) + x(level + 1)) / 2, x(level + 1) - x(level) - 1.5));
     const last = level === stages.length - 1;
     for (const rpm of levels[level] ?? []) {
-      const from = { rpm, x: x(level), y: y(rpm) };
+      const from = { x: x(level), y: y(rpm) };
       if (!last)
-        for (const step of stage.steps) {
-          const to = rpm * stepRatio(step);
-          rays.push(line(from, { x: x(level + 1), y: y(to) }, medium));
-        }
-      nodes.push(node(from, false));
+        for (const step of stage.steps)
+          rays.push(line(from, { x: x(level + 1), y: y(rpm * stepRatio(step)) }, objectLine));
+      nodes.push(circle(from, 0.7, { fill: "white", pen: rowLine }));
     }
     if (!last) continue;
     for (const { position, rpm } of speeds) {
       const before = position.steps.slice(0, -1).reduce((sum, step) => sum * stepRatio(step), motor.fastestRpm);
-      rays.push(line({ x: x(level), y: y(before) }, { x: x(level + 1), y: y(rpm) }, medium));
+      rays.push(line({ x: x(level), y: y(before) }, { x: x(level + 1), y: y(rpm) }, objectLine));
     }
   }
-  rays.push(line({ x: room.right, y: 12 }, { x: room.right, y: height - 4 }, fine));
+  rays.push(line({ x: room.right, y: top }, { x: room.right, y: floor }, rowLine));
   const source = { x: room.left - 1.6, y: y(motor.fastestRpm) };
   nodes.push(
     text(
       formatFixed(motor.fastestRpm, 0),
-      { x: source.x, y: source.y + 0.2 },
-      { size: size.body, anchor: "end", weight: "bold" },
+      { x: source.x, y: source.y + 0.6 },
+      { size: size.text, anchor: "end", weight: "bold" },
     ),
-    text(motor.by ?? "motor", { x: source.x, y: source.y + 2.8 }, { size: size.tiny, anchor: "end" }),
-    text("spindle", { x: room.right, y: 6 }, { size: size.small, anchor: "middle", weight: "bold" }),
+    text(
+      say(`speed tree.by ${motor.by ?? "motor"}`),
+      { x: source.x, y: source.y + 3.6 },
+      { size: size.source, anchor: "end" },
+    ),
+    text(say("speed tree.spindle"), { x: room.right + 2, y: top - 3 }, { size: size.text, weight: "bold" }),
   );
   return [
     group({ x: 0, y: 0 }, rays, { name: "rays" }),
     group({ x: 0, y: 0 }, nodes, { name: "speeds" }),
-    ...spindle(speeds, room.right, y, machine.limits, height - 4),
-    ...series(width - 10, y, Math.min(...all), Math.max(...all)),
+    ...spindle(speeds, room.right, y, machine.limits, floor, columns),
+    ...(withSeries ? series(width - 12, y, smallestOf(all), largestOf(all)) : []),
   ];
+}
+
+/** Over the rays of its stage, in two lines at most; of a longer one the beginning. */
+function stageName(name: string, middle: number, room: number): Mark[] {
+  const lines = wrapText(name, room, size.source, "bold");
+  const shown = lines.length <= 2 ? lines : [lines[0] ?? "", shorter(lines[1] ?? "", room)];
+  return shown.map((part, index) =>
+    text(
+      part,
+      { x: middle, y: top - 3 - (shown.length - 1 - index) * size.source * 1.2 },
+      { size: size.source, anchor: "middle", weight: "bold" },
+    ),
+  );
+}
+
+function shorter(words: string, room: number): string {
+  let kept = words;
+  while (kept.length > 1 && textWidth(`${kept}…`, size.source, "bold") > room) kept = kept.slice(0, -1);
+  return `${kept.trimEnd()}…`;
 }
 
 /** Speeds of every shaft before the spindle's, by ratio; the motor's own first. Equal ones count once. */
@@ -101,7 +150,22 @@ function levelsOf({ stages, motor }: Drive): number[][] {
   return levels;
 }
 
-const known = { measured: "measured", slip: "less slip", ratio: "by ratio", unknown: "not known" } as const;
+/** What a speed's sign says; signs are explained once below. */
+function signOf(speed: SpeedFinding, limits: Limits): "" | "~" | "!" | "×" {
+  if (heldByLimit(speed, limits)) return "×";
+  if (measureFirst(speed, limits) || speed.doubtful) return "!";
+  return speed.from === "slip" || speed.from === "ratio" ? "~" : "";
+}
+
+function signWords(speeds: readonly SpeedFinding[], limits: Limits): string {
+  const used = new Set(speeds.map((speed) => signOf(speed, limits)));
+  return [
+    ...(used.has("~") ? [say("speed tree.by ratio")] : []),
+    ...(used.has("!") ? [say("speed tree.measure first")] : []),
+    ...(used.has("×") ? [say("speed tree.beyond")] : []),
+    say("speed tree.shafts"),
+  ].join(" · ");
+}
 
 /** Name and speed of every position, pushed apart where they would touch, and between them the ratio of the two. */
 function spindle(
@@ -110,103 +174,72 @@ function spindle(
   y: (rpm: number) => number,
   limits: Limits,
   floor: number,
+  columns: Columns,
 ): Mark[] {
   const { ratios, gaps, overlaps } = spread(speeds.map(({ rpm }) => rpm));
-  const least = Math.min(size.body * 1.9, (floor - 12) / speeds.length);
-  const em = Math.max(size.tiny, Math.min(size.body, least * 0.72));
-  const rows = within(
-    apart(
-      speeds.map(({ rpm }) => y(rpm)),
-      least,
-    ),
-    12,
-    floor,
-    least,
-  );
-  const widest = Math.max(...speeds.map(({ position }) => textWidth(position.name, em, "bold")));
-  const number = left + 8 + widest + 2 + textWidth("0000", em, "bold");
-  const notes = speeds.map((speed) =>
-    heldByLimit(speed, limits) ? "beyond the limit" : choiceDoubt(speed, limits) || known[speed.from],
-  );
-  const bar = number + 1.2 + Math.max(14.8, 0.8 + Math.max(...notes.map((n) => textWidth(n, size.tiny, "regular"))));
+  const rising = [...speeds].reverse().map(({ rpm }) => y(rpm));
+  const rows = apart(rising, ROW, top + 1, floor).reverse();
+  const step = Math.min(...rows.slice(1).map((row, index) => (rows[index] ?? 0) - row), ROW);
+  const em = step < size.text * leading ? size.source : size.text;
+  const told = step >= LEAST_ROW;
+  // Where there are too many, every other name, or fewer; the speed diagram lists them all.
+  const every = Math.max(1, Math.ceil(LEAST_NAMED / step));
   return speeds.flatMap((speed, index): Mark[] => {
     const row = rows[index] ?? 0;
-    const base = row + em * 0.35;
-    const at = { x: left, y: y(speed.rpm) };
-    const note = notes[index] ?? "";
+    if (index % every !== 0) return [circle({ x: left, y: y(speed.rpm) }, 1, { fill: "black" })];
+    const base = row + em * 0.36;
+    const at: Node = { x: left, y: y(speed.rpm) };
+    const name = wrapText(speed.position.name, columns.name, em, "bold");
     const marks: Mark[] = [
       circle(at, 1, { fill: "black" }),
-      line({ x: left + 1.2, y: at.y }, { x: left + 7, y: row }, fine),
-      text(speed.position.name, { x: left + 8, y: base }, { size: em, weight: "bold" }),
+      line({ x: left + 1.2, y: at.y }, { x: left + 7, y: row }, axisLine),
+      text(
+        name.length > 1 ? shorter(`${name[0]}`, columns.name) : (name[0] ?? ""),
+        { x: left + 8, y: base },
+        { size: em, weight: "bold" },
+      ),
       text(
         speed.from === "unknown" ? "?" : formatFixed(speed.rpm, 0),
-        { x: number, y: base },
+        { x: left + columns.speed, y: base },
         { size: em, anchor: "end", weight: "bold" },
       ),
-      text(
-        note,
-        { x: number + 1.2, y: base },
-        { size: size.tiny, ink: note === known[speed.from] ? "black" : "accent" },
-      ),
+      text(signOf(speed, limits), { x: left + columns.speed + 0.8, y: base }, { size: em, weight: "bold" }),
     ];
     const next = rows[index + 1];
     const ratio = ratios[index];
-    if (next === undefined || ratio === undefined) return marks;
-    const word = gaps.includes(index) ? "  gap" : overlaps.includes(index) ? "  overlap" : "";
-    const strong = word !== "";
+    if (next === undefined || ratio === undefined || !told) return marks;
+    const [gap, overlap] = [gaps.includes(index), overlaps.includes(index)];
+    const bar = left + columns.ratio;
     return [
       ...marks,
-      line({ x: bar, y: row - 0.5 }, { x: bar, y: next + 0.5 }, strong ? heavy : fine),
+      line({ x: bar, y: row - 0.5 }, { x: bar, y: next + 0.5 }, gap || overlap ? objectLine : axisLine),
       text(
-        `× ${formatFixed(ratio, 2)}${word}`,
-        { x: bar + 1, y: (row + next) / 2 + 0.65 },
-        { size: size.tiny, weight: strong ? "bold" : "regular" },
+        ratioWords(ratio, gap, overlap),
+        { x: bar + 1, y: (row + next) / 2 + size.source * 0.36 },
+        { size: size.source, weight: gap || overlap ? "bold" : "regular" },
       ),
     ];
   });
 }
 
-/** Shifts rows (falling, `least` apart or more) back between top and floor; spread evenly where all are full. */
-function within(rows: readonly number[], top: number, floor: number, least: number): number[] {
-  const kept: number[] = [];
-  for (const row of rows) kept.push(Math.min(row, (kept.at(-1) ?? floor + least) - least));
-  for (let index = kept.length - 1; index >= 0; index--)
-    kept[index] = Math.max(kept[index] ?? 0, index === kept.length - 1 ? top : (kept[index + 1] ?? 0) + least);
-  return kept;
-}
-
-/** Pushes places apart to at least `least`, order kept (they fall with the index: faster stands higher), about where they were. */
-function apart(places: readonly number[], least: number): number[] {
-  const groups: { middle: number; count: number }[] = [];
-  for (const place of places) {
-    let own = { middle: place, count: 1 };
-    for (let last = groups.at(-1); last !== undefined; last = groups.at(-1)) {
-      if (last.middle - own.middle >= ((last.count + own.count) / 2) * least) break;
-      groups.pop();
-      const count = last.count + own.count;
-      own = { middle: (last.middle * last.count + own.middle * own.count) / count, count };
-    }
-    groups.push(own);
-  }
-  return groups.flatMap(({ middle, count }) =>
-    Array.from({ length: count }, (_, index) => middle + ((count - 1) / 2 - index) * least),
+const ratioWords = (ratio: number, gap: boolean, overlap: boolean): string =>
+  [`× ${formatFixed(ratio, 2)}`, ...(gap ? [say("speed tree.gap")] : overlap ? [say("speed tree.overlap")] : [])].join(
+    " ",
   );
-}
 
-/** The preferred numbers as a scale of their own: R20 ticks, R10 numbers where there is room. */
+/** The preferred numbers as a scale of their own: R20 ticks, numbers where there is room. */
 function series(left: number, y: (rpm: number) => number, least: number, most: number): Mark[] {
-  const marks: Mark[] = [text("R20", { x: left, y: 6 }, { size: size.small, anchor: "middle", weight: "bold" })];
-  const numbers = preferredNumbers("R20", least / 1.06, most * 1.06);
+  const marks: Mark[] = [text("R20", { x: left, y: top - 3 }, { size: size.text, anchor: "middle", weight: "bold" })];
   let above = Number.POSITIVE_INFINITY;
-  for (const rpm of numbers) {
-    marks.push(line({ x: left - 2, y: y(rpm) }, { x: left, y: y(rpm) }, pen(0.13)));
-    if (y(rpm) > above - size.tiny * 1.15) continue;
+  for (const rpm of preferredNumbers("R20", least / 1.06, most * 1.06)) {
+    marks.push(line({ x: left - 2, y: y(rpm) }, { x: left, y: y(rpm) }, axisLine));
+    if (y(rpm) > above - size.source * 1.15) continue;
     above = y(rpm);
     marks.push(
       text(
         formatFixed(rpm, rpm < 100 && rpm % 1 !== 0 ? 1 : 0),
-        { x: left + 1, y: y(rpm) + 0.65 },
-        { size: size.tiny },
+        { x: left + 1, y: y(rpm) + size.source * 0.36 },
+        { size: size.source },
       ),
     );
   }
@@ -216,15 +249,26 @@ function series(left: number, y: (rpm: number) => number, least: number, most: n
 function spreadWords(speeds: readonly SpeedFinding[]): string {
   const rpms = speeds.map(({ rpm }) => rpm);
   const { step, gaps, overlaps } = spread(rpms);
-  if (rpms.length < 2) return "One speed: nothing to spread.";
-  const names = (index: number) => `${speeds[index]?.position.name} and ${speeds[index + 1]?.position.name}`;
+  if (rpms.length < 2) return say("speed tree.one speed");
+  const names = (index: number) =>
+    say("speed tree.pair", {
+      slower: speeds[index]?.position.name ?? "",
+      faster: speeds[index + 1]?.position.name ?? "",
+    });
   return [
-    `Spread evenly by ratio, ${rpms.length} speeds from ${formatFixed(rpms[0] ?? 0, 0)} to ${formatFixed(rpms.at(-1) ?? 0, 0)} rpm would each be ${formatFixed(step, 2)} times the last; the nearest step of the preferred numbers is ${formatFixed(nearestPreferred("R40", step), 2)}.`,
-    ...(gaps.length === 0 ? [] : [`Gap between ${few(gaps.map(names))}.`]),
-    ...(overlaps.length === 0 ? [] : [`Nearly the same: ${few(overlaps.map(names))}.`]),
-    "Shafts between motor and spindle are by ratio alone.",
+    say("speed tree.even", {
+      n: rpms.length,
+      slowest: formatFixed(rpms[0] ?? 0, 0),
+      fastest: formatFixed(rpms.at(-1) ?? 0, 0),
+      step: formatFixed(step, 2),
+      preferred: formatFixed(nearestPreferred("R40", step), 2),
+    }),
+    ...(gaps.length === 0 ? [] : [say("speed tree.gaps", { pairs: few(gaps.map(names)) })]),
+    ...(overlaps.length === 0 ? [] : [say("speed tree.overlaps", { pairs: few(overlaps.map(names)) })]),
   ].join(" ");
 }
 
 const few = (names: readonly string[]): string =>
-  names.length <= 3 ? names.join("; ") : `${names.slice(0, 3).join("; ")} and ${names.length - 3} more`;
+  names.length <= 3
+    ? names.join("; ")
+    : say("speed tree.and more", { names: names.slice(0, 3).join("; "), n: names.length - 3 });

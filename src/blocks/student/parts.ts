@@ -3,11 +3,13 @@ import { growthOf } from "../../dial/growth.js";
 import { countedAs } from "../../dial/labelling.js";
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { circle, group, line, polyline, rectangle, text } from "../../drawing/shapes.js";
-import { wrapText } from "../../drawing/text.js";
-import { fine, heavy, leading, medium } from "../shared/style.js";
+import { textWidth, wrapText } from "../../drawing/text.js";
+import { unitName } from "../../quantity/format.js";
+import { say } from "../../words/say.js";
+import { leading, objectLine, rowLine, size } from "../shared/style.js";
 
-/** Em size of what a student reads, mm: large, since it hangs at the machine. */
-export const readSize = 3.4;
+/** Em size of what a student reads, mm. */
+export const readSize = size.text;
 
 /** Plain lines, one idea each, wrapped where they must. `sign`: a cross before what one never does, a number before a step. */
 export function ideas(list: readonly string[], width: number, sign: "none" | "number" | "cross" = "none"): Drawing {
@@ -22,8 +24,8 @@ export function ideas(list: readonly string[], width: number, sign: "none" | "nu
     if (sign === "cross") {
       const [left, top] = [0.4, y + step * 0.2];
       marks.push(
-        line({ x: left, y: top }, { x: left + 2.4, y: top + 2.4 }, { ...heavy, ink: "accent" }),
-        line({ x: left + 2.4, y: top }, { x: left, y: top + 2.4 }, { ...heavy, ink: "accent" }),
+        line({ x: left, y: top }, { x: left + 2.4, y: top + 2.4 }, { ...objectLine, ink: "accent" }),
+        line({ x: left + 2.4, y: top }, { x: left, y: top + 2.4 }, { ...objectLine, ink: "accent" }),
       );
     }
     for (const part of parts) {
@@ -38,13 +40,16 @@ export function ideas(list: readonly string[], width: number, sign: "none" | "nu
 /** A numbered heading over its contents. */
 export function panel(title: string, contents: readonly Drawing[], width: number): Drawing {
   const stacked = stack(contents, width, 1.4);
+  const lines = wrapText(title, width, size.card, "bold");
+  const step = size.card * 1.2;
+  const below = 4.2 + step * (lines.length - 1) + 1.6;
   return {
     width,
-    height: 7.6 + stacked.height,
+    height: below + 2 + stacked.height,
     marks: [
-      text(title, { x: 0, y: 4 }, { size: 4.2, weight: "bold" }),
-      line({ x: 0, y: 5.6 }, { x: width, y: 5.6 }, medium),
-      group({ x: 0, y: 7.4 }, stacked.marks),
+      ...lines.map((part, row) => text(part, { x: 0, y: 4.2 + row * step }, { size: size.card, weight: "bold" })),
+      line({ x: 0, y: below }, { x: width, y: below }, objectLine),
+      group({ x: 0, y: below + 1.8 }, stacked.marks),
     ],
   };
 }
@@ -72,16 +77,26 @@ export function dialWindow(width: number, lines: number, dial: DialFinding, valu
   };
   const row = dial.rows[0] ?? [];
   const high = { 1: 6.5, 2: 4.6, 3: 3 } as const;
-  const marks: Mark[] = [rectangle({ x: 0, y: 7 }, width, 15, { pen: medium })];
+  const marks: Mark[] = [];
+  // Of numbers that would touch the one before is left out.
+  let taken = Number.NEGATIVE_INFINITY;
   for (let count = Math.max(0, first); count <= first + shown; count++) {
     const mark = row[count];
     if (mark === undefined) continue;
     const x = at(count);
-    marks.push(line({ x, y: 7 }, { x, y: 7 + high[mark.rank] }, mark.rank === 1 ? medium : fine));
-    if (mark.label !== undefined)
-      marks.push(text(mark.label, { x, y: 17.5 }, { size: readSize, anchor: "middle", weight: "bold" }));
+    const half = textWidth(mark.label ?? "", readSize, "bold") / 2;
+    const numbered = mark.label !== undefined && Math.abs(x - taken) >= half + 0.8;
+    marks.push(line({ x, y: 7 }, { x, y: 7 + high[mark.rank] }, mark.rank === 1 ? objectLine : rowLine));
+    if (!numbered) continue;
+    marks.push(text(mark.label ?? "", { x, y: 17 }, { size: readSize, anchor: "middle", weight: "bold" }));
+    taken = x + (growthOf(dial) === "leftward" ? -half : half);
   }
   const x = at(lines);
+  const told = value === undefined ? "" : say("student.lines are", { n: lines, value });
+  const hint = say("student.count lines", { counted: counted(dial) });
+  const hints = wrapText(hint, width - 4, size.source, "regular");
+  const tall = 15 + (hints.length - 1) * size.source * 1.2;
+  marks.push(rectangle({ x: 0, y: 7 }, width, tall, { pen: objectLine }));
   marks.push(
     polyline(
       [
@@ -96,23 +111,30 @@ export function dialWindow(width: number, lines: number, dial: DialFinding, valu
       ? []
       : [
           text(
-            `${lines} lines = ${value}`,
-            { x: Math.max(22, Math.min(x, width - 22)), y: 2.8 },
+            told,
+            { x: clear(x, textWidth(told, readSize, "bold") / 2, width), y: 2.6 },
             { size: readSize, anchor: "middle", weight: "bold" },
           ),
         ]),
-    text(`count the lines from 0${counted(dial)}`, { x: 2, y: 21 }, { size: 2.25 }),
+    ...hints.map((part, row) => text(part, { x: 2, y: 20.8 + row * size.source * 1.2 }, { size: size.source })),
   );
-  return { width, height: 22.4, marks };
+  return { width, height: 7.4 + tall, marks };
 }
 
+/** The middle of words so wide, within the width. */
+const clear = (x: number, half: number, width: number): number => Math.max(half, Math.min(x, width - half));
+
 /** What the numbers mean where they count something else than whole units. */
-const counted = (dial: DialFinding): string => `; ${countedAs(dial) ?? `numbers in ${dial.chosen.unit}`}`;
+const counted = (dial: DialFinding): string =>
+  countedAs(dial) ?? say("student.numbers in", { unit: unitName(dial.chosen.unit) });
 
 /** Three handwheels: on to the line, past it, and back well before it to come on again. */
 export function comingOn(width: number): Drawing {
   const each = width / 3;
   const radius = 7;
+  const caption = size.text;
+  const step = caption * leading;
+  const captions = (words: string, good: boolean) => wrapText(words, each - 1.5, caption, good ? "bold" : "regular");
   const wheel = (index: number, words: string, from: number, to: number, good: boolean): Mark[] => {
     const centre = { x: each * (index + 0.5), y: radius + 3 };
     const angle = (turn: number) => -Math.PI / 2 + turn;
@@ -124,9 +146,9 @@ export function comingOn(width: number): Drawing {
       y: tip.y - 2.2 * Math.sin(along + spread),
     });
     return [
-      circle(centre, radius, { pen: medium }),
+      circle(centre, radius, { pen: objectLine }),
       circle(centre, 1.2, { fill: "black" }),
-      line({ x: centre.x, y: centre.y - radius - 2.4 }, { x: centre.x, y: centre.y - radius + 1.4 }, heavy),
+      line({ x: centre.x, y: centre.y - radius - 2.4 }, { x: centre.x, y: centre.y - radius + 1.4 }, objectLine),
       {
         kind: "path",
         segments: [
@@ -138,23 +160,27 @@ export function comingOn(width: number): Drawing {
             end: Math.max(angle(from), angle(to)),
           },
         ],
-        pen: heavy,
+        pen: objectLine,
       },
-      polyline([barb(0.5), tip, barb(-0.5)], { pen: heavy }),
-      text(
-        words,
-        { x: centre.x, y: 2 * radius + 7.4 },
-        { size: 2.7, anchor: "middle", weight: good ? "bold" : "regular" },
+      polyline([barb(0.5), tip, barb(-0.5)], { pen: objectLine }),
+      ...captions(words, good).map((part, row) =>
+        text(
+          part,
+          { x: centre.x, y: 2 * radius + 7.4 + row * step },
+          { size: caption, anchor: "middle", weight: good ? "bold" : "regular" },
+        ),
       ),
     ];
   };
+  const told = [say("student.wheel too far"), say("student.wheel back"), say("student.wheel on again")] as const;
+  const rows = Math.max(...told.map((words, index) => captions(words, index === 2).length));
   return {
     width,
-    height: 2 * radius + 8.6,
+    height: 2 * radius + 8.6 + (rows - 1) * step,
     marks: [
-      ...wheel(0, "too far", -2.2, 0.7, false),
-      ...wheel(1, "back half a turn", 0.7, -2.6, false),
-      ...wheel(2, "on again: right", -2.6, 0, true),
+      ...wheel(0, told[0], -2.2, 0.7, false),
+      ...wheel(1, told[1], 0.7, -2.6, false),
+      ...wheel(2, told[2], -2.6, 0, true),
     ],
   };
 }
@@ -166,20 +192,20 @@ export function plugOut(height: number): Drawing {
     width: 34,
     height,
     marks: [
-      rectangle({ x: 0.5, y: y - 5 }, 7, 10, { pen: medium }, 1),
-      line({ x: 3, y: y - 2 }, { x: 7.4, y: y - 2 }, fine),
-      line({ x: 3, y: y + 2 }, { x: 7.4, y: y + 2 }, fine),
-      line({ x: 15, y: y - 2 }, { x: 20, y: y - 2 }, heavy),
-      line({ x: 15, y: y + 2 }, { x: 20, y: y + 2 }, heavy),
-      rectangle({ x: 20, y: y - 4 }, 7, 8, { pen: medium, fill: "white" }, 1.5),
-      line({ x: 27, y }, { x: 33.5, y }, heavy),
+      rectangle({ x: 0.5, y: y - 5 }, 7, 10, { pen: objectLine }, 1),
+      line({ x: 3, y: y - 2 }, { x: 7.4, y: y - 2 }, rowLine),
+      line({ x: 3, y: y + 2 }, { x: 7.4, y: y + 2 }, rowLine),
+      line({ x: 15, y: y - 2 }, { x: 20, y: y - 2 }, objectLine),
+      line({ x: 15, y: y + 2 }, { x: 20, y: y + 2 }, objectLine),
+      rectangle({ x: 20, y: y - 4 }, 7, 8, { pen: objectLine, fill: "white" }, 1.5),
+      line({ x: 27, y }, { x: 33.5, y }, objectLine),
       polyline(
         [
           { x: 10, y: y - 1.4 },
           { x: 8.6, y },
           { x: 10, y: y + 1.4 },
         ],
-        { pen: fine },
+        { pen: rowLine },
       ),
       polyline(
         [
@@ -187,9 +213,9 @@ export function plugOut(height: number): Drawing {
           { x: 13.8, y },
           { x: 12.4, y: y + 1.4 },
         ],
-        { pen: fine },
+        { pen: rowLine },
       ),
-      line({ x: 8.6, y }, { x: 13.8, y }, fine),
+      line({ x: 8.6, y }, { x: 13.8, y }, rowLine),
     ],
   };
 }

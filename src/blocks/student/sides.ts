@@ -1,6 +1,8 @@
 import { hazardOf } from "../../cutting/hazards.js";
+import { materialName } from "../../cutting/materials.js";
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { group, line, text } from "../../drawing/shapes.js";
+import { textWidth, wrapText } from "../../drawing/text.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { choiceDoubt } from "../../findings/limits.js";
 import { isAcross, wheelToLearnOn } from "../../findings/roles.js";
@@ -12,10 +14,12 @@ import { diametersFor, type Use } from "../../findings/uses.js";
 import { formatFixed, formatLength } from "../../quantity/format.js";
 import { type Exercise, exercises } from "../../student/exercises.js";
 import { askLines, beltSteps, lostMotionLines, never } from "../../student/words.js";
+import { say, withinSentence } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { heightOf } from "../shared/runs.js";
+import { shortened } from "../shared/shortened.js";
 import { stepPulleys } from "../shared/stepPulleys.js";
-import { fine, medium, size } from "../shared/style.js";
+import { objectLine, rowLine, size } from "../shared/style.js";
 import { type Cell, table } from "../shared/table.js";
 import { useHeading } from "../shared/useHeading.js";
 import { comingOn, dialWindow, ideas, panel, plugOut, readSize, stack } from "./parts.js";
@@ -24,16 +28,19 @@ const columnGap = 8;
 
 /** The first side: this machine's dial, lost motion, the belt, speeds, what never to do, whom to ask. Fills one page. */
 export const studentSide = block({ materials: 4 }, ({ findings, settings, use, width, height }): Run[] => {
-  const head = useHeading(findings.machine, use, width).map((run) => ({ ...run, startsPage: true }));
+  const head = useHeading(findings.machine, use, width).map((run) => ({ ...run, startsPage: "always" as const }));
   const room = height - heightOf(head);
   const column = (width - columnGap) / 2;
   const [dial, lost, belt, speed] = panels(findings, use, settings.materials, column);
-  const nevers = never[use];
+  const nevers = never(use);
   const upper = beside(stack([dial, lost], column, 5), stack([belt, speed], column, 5), width);
   const half = Math.ceil(nevers.length / 2);
   const crossed = [nevers.slice(0, half), nevers.slice(half)].map((lines) => ideas(lines, column, "cross"));
   const lower = stack(
-    [panel("5  Never", [beside(crossed[0] as Drawing, crossed[1] as Drawing, width)], width), askPanel(width)],
+    [
+      panel(say("student.panel never"), [beside(crossed[0] as Drawing, crossed[1] as Drawing, width)], width),
+      askPanel(width),
+    ],
     width,
     3,
   );
@@ -42,23 +49,24 @@ export const studentSide = block({ materials: 4 }, ({ findings, settings, use, w
   // On small paper one below the other, over as many pages as it takes.
   const all = [
     ...panels(findings, use, settings.materials, width),
-    panel("5  Never", [ideas(nevers, width, "cross")], width),
-    askPanel(width),
+    // Whom to ask is no page of its own.
+    stack([panel(say("student.panel never"), [ideas(nevers, width, "cross")], width), askPanel(width)], width, 4),
   ];
   return [...head, ...all.map((drawing): Run => ({ drawing, gap: 5 }))];
 });
 
-const askPanel = (width: number): Drawing => panel("6  Ask", [ideas(askLines, width), blank("I ask:", width)], width);
+const askPanel = (width: number): Drawing =>
+  panel(say("student.panel ask"), [ideas(askLines(), width), blank(say("student.I ask"), width)], width);
 
 function panels(findings: Findings, use: Use, materials: number, width: number): [Drawing, Drawing, Drawing, Drawing] {
   const wheel = wheelToLearnOn(findings.handwheels, use);
-  const dial = wheel === undefined ? [ideas(["Ask how far one turn goes."], width)] : dialPanel(wheel, findings, width);
-  const lost = [comingOn(width), ideas([...lostWords(wheel, findings), ...lostMotionLines], width)];
+  const dial = wheel === undefined ? [ideas([say("student.ask how far")], width)] : dialPanel(wheel, findings, width);
+  const lost = [comingOn(width), ideas([...lostWords(wheel, findings), ...lostMotionLines()], width)];
   return [
-    panel("1  Read the dial", dial, width),
-    panel("2  Come on from one side", lost, width),
-    panel("3  Change the belt", [beltDrawing(findings, width), ideas(beltSteps, width, "number")], width),
-    panel("4  Choose a speed", speeds(findings, use, materials, width), width),
+    panel(say("student.panel dial"), dial, width),
+    panel(say("student.panel one side"), lost, width),
+    panel(say("student.panel belt"), [beltDrawing(findings, width), ideas(beltSteps(), width, "number")], width),
+    panel(say("student.panel speed"), speeds(findings, use, materials, width), width),
   ];
 }
 
@@ -70,9 +78,13 @@ export const studentExercises = block(
     const list = exercises(findings, use);
     const title = stack(
       [
-        { width, height: 6, marks: [text("Try it", { x: 0, y: 4.6 }, { size: size.title, weight: "bold" })] },
-        ideas(["Work these out. Write the answer on the line. These are numbers of this machine."], width),
-        blank("Name:", width),
+        {
+          width,
+          height: 6,
+          marks: [text(say("student.try it"), { x: 0, y: 4.6 }, { size: size.card, weight: "bold" })],
+        },
+        ideas([say("student.work these out")], width),
+        blank(say("student.name"), width),
       ],
       width,
       1,
@@ -114,7 +126,7 @@ const blank = (words: string, width: number): Drawing => ({
   height: 7,
   marks: [
     text(words, { x: 0, y: 5 }, { size: readSize, weight: "bold" }),
-    line({ x: 16, y: 5.6 }, { x: width, y: 5.6 }, fine),
+    line({ x: textWidth(words, readSize, "bold") + 3, y: 5.6 }, { x: width, y: 5.6 }, rowLine),
   ],
 });
 
@@ -123,23 +135,25 @@ function dialPanel(wheel: HandwheelFinding, { machine }: Findings, width: number
   const uneven = plainTravelWords(wheel, machine.units);
   if (reading === undefined) return [];
   const show = (mm: number) => formatLength(mm, machine.units, machine.units === "mm" ? 2 : 4);
-  const name = handwheel.name.toLowerCase();
-  const turn = `One turn of the ${name} is ${show(reading.perTurn)}${handwheel.reads === "diameter" ? " on the dial" : ""}.`;
-  if (dial === undefined)
-    return [ideas([`The ${name} has no dial. Count the turns.`, turn, ...(uneven ? [uneven] : [])], width)];
+  const named = { wheel: withinSentence(handwheel.name) };
+  const turn = say(handwheel.reads === "diameter" ? "student.one turn on the dial" : "student.one turn", {
+    ...named,
+    distance: show(reading.perTurn),
+  });
+  if (dial === undefined) return [ideas([say("student.no dial", named), turn, ...(uneven ? [uneven] : [])], width)];
   const lines = Math.min(13, Math.floor(dial.chosen.divisionsPerTurn) - 1);
   return [
     dialWindow(width, lines, dial, show(lines * dial.divisionWorth)),
     ideas(
       [
-        `One line is ${dial.chosen.divisionLabel}.`,
+        say("student.one line", { division: dial.chosen.divisionLabel }),
         turn,
         handwheel.reads === "diameter"
-          ? "The dial shows how much thinner the part gets."
-          : `The dial shows how far the slide moves.${isAcross({ handwheel }) ? " A round part gets thinner by twice that." : ""}`,
-        ...(dial.chosen.rows > 1 ? [`It has ${dial.chosen.rows} rows. Use the next row after each turn.`] : []),
+          ? say("student.dial shows thinner")
+          : say(isAcross({ handwheel }) ? "student.dial shows travel across" : "student.dial shows travel"),
+        ...(dial.chosen.rows > 1 ? [say("student.rows", { rows: dial.chosen.rows })] : []),
         ...(uneven ? [uneven] : []),
-        "Touch the part. Set the dial to 0. Then count.",
+        say("student.touch and count"),
       ],
       width,
     ),
@@ -150,82 +164,86 @@ function lostWords(wheel: HandwheelFinding | undefined, { machine }: Findings): 
   const lost = wheel?.feed?.lostMotion;
   if (wheel === undefined || lost === undefined || lost.turn <= 0) return [];
   const much = formatLength(lost.travel, machine.units, machine.units === "mm" ? 2 : 3);
-  return [`Here the ${wheel.handwheel.name.toLowerCase()} loses about ${much}.`];
+  return [say("student.loses", { wheel: withinSentence(wheel.handwheel.name), much })];
 }
 
-/** The plug out, and the pulleys with the belt at the slowest speed. */
+/** The plug out, and the pulleys of every belt that is moved, each where it lies at the slowest speed. */
 function beltDrawing({ drive, machine }: Findings, width: number): Drawing {
-  const height = 24;
-  const plug = plugOut(height);
+  const height = 30;
+  const [left, between] = [42, 4];
   const slowest = drive?.astray ? undefined : drive?.speeds[0];
-  const stage =
-    machine.drive?.stages.findIndex(({ steps }) => steps.length > 1 && steps.some(({ kind }) => kind === "belt")) ?? -1;
-  const chosen = slowest?.position.steps[stage];
-  const choice = machine.drive?.stages[stage];
-  const pulleys = choice && chosen ? stepPulleys(choice, chosen, { width: width - 46, height: height - 3 }) : undefined;
-  const marks: Mark[] = [
-    ...plug.marks,
-    text("plug out first", { x: 1, y: height - 0.6 }, { size: 3, weight: "bold" }),
-    ...(pulleys === undefined || slowest === undefined
-      ? []
-      : [
-          group({ x: 42, y: 0 }, pulleys.marks),
-          text(
-            `slowest: ${slowest.position.name}`,
-            { x: 42 + (width - 46) / 2, y: height },
-            { size: 2.7, anchor: "middle" },
-          ),
-        ]),
-  ];
-  return { width, height: height + 1, marks };
+  const moved = (machine.drive?.stages ?? []).flatMap((stage, index) => {
+    const step = slowest?.position.steps[index];
+    return step?.kind === "belt" && stage.steps.length > 1 ? [{ stage, step }] : [];
+  });
+  const each = (width - left - between * (moved.length - 1)) / Math.max(1, moved.length);
+  const pulleys = moved.flatMap(({ stage, step }, index): Mark[] => {
+    const x = left + index * (each + between);
+    const drawn = stepPulleys(stage, step, { width: each, height });
+    const name = shortened(stage.name, each, size.source, "regular");
+    const named = text(name, { x: x + each / 2, y: height + 3.4 }, { size: size.source, anchor: "middle" });
+    return drawn === undefined ? [] : [group({ x, y: 0 }, drawn.marks), named];
+  });
+  const said = slowest === undefined ? "" : say("student.slowest", { position: slowest.position.name });
+  const lines = pulleys.length === 0 ? [] : wrapText(said, width - left, size.text, "bold");
+  const step = size.text * 1.25;
+  return {
+    width,
+    height: height + 4.4 + lines.length * step,
+    marks: [
+      ...plugOut(height).marks,
+      text(
+        shortened(say("student.plug out first"), left - 3, size.text, "bold"),
+        { x: 1, y: height - 2 },
+        { size: size.text, weight: "bold" },
+      ),
+      ...pulleys,
+      ...lines.map((part, row) =>
+        text(
+          part,
+          { x: left + (width - left) / 2, y: height + 4 + (row + 0.9) * step },
+          { size: size.text, weight: "bold", anchor: "middle" },
+        ),
+      ),
+    ],
+  };
 }
 
 function speeds(findings: Findings, use: Use, most: number, width: number): Drawing[] {
   const { drive, machine } = findings;
-  if (drive === undefined) return [ideas(["This sheet knows no speeds. Ask before you start."], width)];
+  if (drive === undefined) return [ideas([say("student.no speeds")], width)];
   const { materials } = machine.work;
   const diameters = diametersFor(use, machine);
   const sizes = [...new Set([diameters[1], diameters[Math.floor(diameters.length / 2)], diameters.at(-1)])].filter(
     (mm) => mm !== undefined,
   );
   const rows = materials.slice(0, most).map((material): Cell[] => [
-    { text: material, weight: "bold" },
+    { text: materialName(material), weight: "bold" },
     ...sizes.map((diameter): Cell => {
       const choice = hazardOf(material)?.notAlone
         ? undefined
         : speedFor({ operation: use, material, diameter }, findings);
-      if (choice?.speed === undefined || choice.rpm === undefined) return { text: "ask", ink: "accent" };
+      if (choice?.speed === undefined || choice.rpm === undefined) return { text: say("student.ask"), ink: "accent" };
       const doubt = choiceDoubt(choice.speed, machine.limits);
-      const note = `${formatFixed(choice.rpm, 0)} rpm`;
+      const note = `${formatFixed(choice.rpm, 0)} ${say("units and numbers.rpm")}`;
       return doubt === ""
         ? { text: choice.speed.position.name, note }
         : { text: choice.speed.position.name, note: `${note}, ${doubt}`, ink: "accent" };
     }),
   ]);
   const columns = [
-    { heading: ["material"], align: "start", stretch: 0 } as const,
+    { heading: [say("student.material")], align: "start" } as const,
     ...sizes.map((mm) => ({ heading: [sizeWords(use, mm, machine)], align: "middle" }) as const),
   ];
-  const runs = table(columns, rows, { width, size: size.body, ruleEvery: 1 });
+  const runs = table(columns, rows, { width, size: size.text, ruled: true });
   return [
-    ideas(
-      [
-        use === "drilling"
-          ? "How big is the drill? What is the part made of?"
-          : "How thick is the part? What is it made of?",
-        "Find the place of the belt:",
-      ],
-      width,
-    ),
+    ideas([say(`student.how big ${use}`), say("student.find the belt")], width),
     stack(
       runs.map(({ drawing }) => drawing),
       width,
       0,
     ),
-    ideas(
-      [...speedDoubt(findings), drive.astray ? "No speed is known. Ask." : "In doubt? Take the slower one."],
-      width,
-    ),
+    ideas([...speedDoubt(findings), say(drive.astray ? "student.no speed known" : "student.take the slower")], width),
   ];
 }
 
@@ -239,30 +257,32 @@ function question({ question, lines, dial }: Exercise, number: number, width: nu
     width,
     height: words.height + 7.5,
     marks: [
-      text(String(number), { x: 0, y: readSize * 1.03 }, { size: 3.8, weight: "bold" }),
+      text(String(number), { x: 0, y: readSize * 1.03 }, { size: size.text, weight: "bold" }),
       group({ x: 10, y: 0 }, words.marks),
-      line({ x: 10, y: words.height + 6.6 }, { x: width * 0.62, y: words.height + 6.6 }, fine),
+      line({ x: 10, y: words.height + 6.6 }, { x: width * 0.62, y: words.height + 6.6 }, rowLine),
     ],
   };
 }
 
+/** In two columns, each answer as high as it takes. */
 function answerLines(list: readonly Exercise[], width: number): Drawing {
-  const step = size.small * 1.6;
-  const column = width / 2;
-  const rows = Math.ceil(list.length / 2);
+  const column = (width - columnGap) / 2;
+  const step = size.text * 1.3;
+  const answers = list.map(({ answer }, index): Drawing => {
+    const lines = wrapText(`${index + 1}  ${answer}`, column, size.text, "regular");
+    const marks = lines.map((part, row) => text(part, { x: 0, y: (row + 0.8) * step }, { size: size.text }));
+    return { width: column, height: lines.length * step, marks };
+  });
+  const half = Math.ceil(list.length / 2);
+  const columns = [answers.slice(0, half), answers.slice(half)].map((some) => stack(some, column, 0.8));
+  const both = beside(columns[0] as Drawing, columns[1] as Drawing, width);
   return {
     width,
-    height: 6 + rows * step,
+    height: 6.5 + both.height,
     marks: [
-      line({ x: 0, y: 0.3 }, { x: width, y: 0.3 }, medium),
-      text("Answers", { x: 0, y: 4 }, { size: size.small, weight: "bold" }),
-      ...list.map(({ answer }, index) =>
-        text(
-          `${index + 1}  ${answer}`,
-          { x: Math.floor(index / rows) * column, y: 5 + ((index % rows) + 0.8) * step },
-          { size: size.small },
-        ),
-      ),
+      line({ x: 0, y: 0.3 }, { x: width, y: 0.3 }, objectLine),
+      text(say("student.answers"), { x: 0, y: 4 }, { size: size.text, weight: "bold" }),
+      group({ x: 0, y: 5.5 }, both.marks),
     ],
   };
 }

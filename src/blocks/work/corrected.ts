@@ -1,24 +1,87 @@
+import type { Setting } from "../../dial/setting.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { correctedSetting } from "../../findings/settings.js";
-import { settingWords } from "../../findings/settingWords.js";
-import { startsOver, startWords } from "../../findings/travelWords.js";
+import { figureUnit, settingWords, shownAt } from "../../findings/settingWords.js";
+import { startsOver } from "../../findings/travelWords.js";
 import type { Units } from "../../machine/machine.js";
-import { formatLength } from "../../quantity/format.js";
+import { formatFixed, formatLength, unitName } from "../../quantity/format.js";
+import { say, withinSentence } from "../../words/say.js";
+import type { Run } from "../shared/block.js";
+import { paragraph } from "../shared/paragraph.js";
+import { heading, kept } from "../shared/runs.js";
+import { size } from "../shared/style.js";
+import { type Cell, type Column, table } from "../shared/table.js";
+import { type Sizes, sizeText } from "./turnFigures.js";
 
 /** On a slide that was found worn or wavy: what to turn for a distance, mm of what the dial reads, by the curve that was measured,
  *  wherever on it the movement begins. No line where the travel is even. */
 export function correctedLines(wheel: HandwheelFinding, distance: number, units: Units): string[] {
   const ways = startsOver(wheel).flatMap((from) => {
     const setting = correctedSetting(wheel, distance, from);
-    return setting === undefined ? [] : [{ from, words: settingWords(wheel, setting) }];
+    return setting === undefined ? [] : [{ turn: formatFixed(from, 0), setting: settingWords(wheel, setting) }];
   });
   const [first] = ways;
   if (first === undefined) return [];
-  const same = ways.every(({ words }) => words === first.words);
-  const said = same
-    ? `begun at a whole turn of the readings, ${first.words}`
-    : `${ways.map(({ from, words }) => `${startWords(from)} of the readings: ${words}`).join("; ")}`;
+  const asked = {
+    distance: formatLength(distance, units, units === "mm" ? 2 : 4),
+    wheel: withinSentence(wheel.handwheel.name),
+  };
   return [
-    `Corrected over the stretch that was measured, ${formatLength(distance, units, units === "mm" ? 2 : 4)} by the ${wheel.handwheel.name.toLowerCase()}: ${said}.`,
+    ways.every(({ setting }) => setting === first.setting)
+      ? say("turns.corrected anywhere", { ...asked, setting: first.setting })
+      : say("turns.corrected by start", {
+          ...asked,
+          ways: ways.map((way) => say("turns.corrected from", way)).join("; "),
+        }),
   ];
+}
+
+/** The same as a table: a row for each distance, a column for each place at which the movement begins. */
+export function correctedTable(
+  finding: HandwheelFinding,
+  distances: readonly number[],
+  sizes: Sizes,
+  width: number,
+): Run[] {
+  const { units } = sizes;
+  const starts = startsOver(finding);
+  const { dial, handwheel } = finding;
+  const rows = [...distances]
+    .sort((a, b) => a - b)
+    .flatMap((distance): Cell[][] => {
+      const settings = starts.map((from) => correctedSetting(finding, distance, from));
+      if (settings.every((setting) => setting === undefined)) return [];
+      return [
+        [
+          { text: sizeText(distance, sizes), weight: "bold" },
+          ...settings.map((setting): Cell => ({ text: setting === undefined ? "–" : figures(finding, setting) })),
+        ],
+      ];
+    });
+  if (rows.length === 0) return [];
+  const columns: Column[] = [
+    { heading: [say(`turns.of ${handwheel.reads}`), unitName(units)], align: units === "in" ? "end" : "decimal" },
+    ...starts.map(
+      (from): Column => ({
+        heading: [say("turns.begun", { turn: formatFixed(from, 0) })],
+        align: "middle",
+      }),
+    ),
+  ];
+  const counted = dial ? say("turns.counted", { unit: figureUnit(finding) }) : say("turns.counted bare");
+  return [
+    ...heading(say("turns.corrected"), width, 4, size.text),
+    ...kept(paragraph(counted, width, { size: size.text, gap: 0.5 })),
+    ...table(columns, rows, { width }),
+  ];
+}
+
+/** "4 + 5.980", with its row where the dial has several. */
+function figures(finding: HandwheelFinding, setting: Setting): string {
+  const shown = shownAt(finding, setting);
+  if (shown === undefined) return formatFixed(setting.turns, 3);
+  const { wholeTurns: turns } = setting;
+  return shown.row === undefined
+    ? `${turns} + ${shown.figure}`
+    : say("turns.on row", { turns, figure: shown.figure, row: shown.row });
 }

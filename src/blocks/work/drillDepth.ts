@@ -1,19 +1,22 @@
 import { feedPerRevolution } from "../../cutting/feeds.js";
-import { handFeed } from "../../cutting/handFeed.js";
+import { type HandFeed, handFeed, handFeedAtLeast } from "../../cutting/handFeed.js";
 import { sourceTitle } from "../../cutting/sources.js";
-import { burning, burns, DRILL_TO_THE_END } from "../../findings/chipFire.js";
+import { burning, burns, drillToTheEnd } from "../../findings/chipFire.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { drillingWheel, wheelNamed } from "../../findings/roles.js";
 import { sizeName } from "../../findings/sizeName.js";
 import { speedToFeed } from "../../findings/speedChoice.js";
 import { drillsOf } from "../../findings/uses.js";
 import type { Units } from "../../machine/machine.js";
-import { formatFixed, sizeFigure } from "../../quantity/format.js";
+import { formatFixed, sizeFigure, unitName } from "../../quantity/format.js";
 import { fromMm } from "../../quantity/length.js";
+import { say, withinSentence } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
+import { paragraph } from "../shared/paragraph.js";
 import { heading, whole } from "../shared/runs.js";
 import { size } from "../shared/style.js";
-import { type Cell, type Column, paragraph, table } from "../shared/table.js";
+import { type Cell, type Column, table } from "../shared/table.js";
+import { countSign, countWords } from "./countCell.js";
 import { turnsTold } from "./turnsTold.js";
 
 /** Depth by eighths of a turn of the wheel that feeds the drill, over its travel (or so many turns where the file does not give
@@ -23,18 +26,12 @@ export const drillDepth = block({ handwheel: "", turns: 8 }, ({ findings, settin
   const { handwheels } = findings;
   const wheel = settings.handwheel === "" ? drillingWheel(handwheels) : wheelNamed(settings.handwheel, handwheels);
   if (wheel?.feed === undefined)
-    return [
-      ...paragraph(
-        "Depth per turn: the file has no barrel or quill with a feed; give it one, say of its handwheel moves: barrel or quill, or name it in the sheet (handwheel:).",
-        width,
-        { size: size.small, gap: 3 },
-      ),
-      ...whereChipsBurn(findings, width),
-    ];
-  const name = wheel.handwheel.name.toLowerCase();
+    return [...paragraph(say("drilling card.no barrel"), width, { gap: 3 }), ...whereChipsBurn(findings, width)];
+  const name = withinSentence(wheel.handwheel.name);
   return [
-    ...heading(`Depth by turns of the ${name}`, width, 3, size.body),
-    ...whole(depthTable(wheel, findings.machine.units, settings.turns, width), height),
+    ...heading(say("drilling card.depth", { wheel: name }), width, 4),
+    // A long one begins on the page of the bars.
+    ...whole(depthTable(wheel, findings.machine.units, settings.turns, width), 0.6 * height),
     ...whole(drillFeed(findings, wheel, wheel.feed.perTurn, width), height),
     ...whereChipsBurn(findings, width),
   ];
@@ -49,8 +46,8 @@ function depthTable(wheel: HandwheelFinding, units: Units, usual: number, width:
   const { perTurn } = feed;
   const travel = handwheel.travel ?? usual * perTurn;
   const columns: Column[] = [
-    { heading: ["whole turns", "and"], align: "start", stretch: 0.4 },
-    ...EIGHTHS.map((part): Column => ({ heading: [part, units], align: "decimal" })),
+    { heading: [say("drilling card.whole turns"), say("drilling card.and")], align: "start" },
+    ...EIGHTHS.map((part): Column => ({ heading: [part, unitName(units)], align: "decimal" })),
   ];
   const rows = turnsTold(wheel, usual, 0).map((turns): Cell[] => [
     { text: String(turns), weight: "bold" },
@@ -59,16 +56,16 @@ function depthTable(wheel: HandwheelFinding, units: Units, usual: number, width:
       return { text: depth > travel + 1e-9 ? "" : sizeFigure(depth, units) };
     }),
   ]);
-  return table(columns, rows, { width, size: size.small, ruleEvery: 5 });
+  return table(columns, rows, { width });
 }
 
 const whereChipsBurn = ({ machine }: Findings, width: number): Run[] =>
   burning(machine.work.materials).flatMap((material) =>
-    paragraph(
-      `Fine chips of ${material} burn. ${DRILL_TO_THE_END} Where the hand lags behind a coarse feed, take a slower position.`,
-      width,
-      { size: size.small, weight: "bold", ink: "accent", gap: 0.6 },
-    ),
+    paragraph(say("drilling card.chips burn", { material, end: drillToTheEnd() }), width, {
+      weight: "bold",
+      ink: "accent",
+      gap: 0.6,
+    }),
   );
 
 function drillFeed(findings: Findings, { handwheel }: HandwheelFinding, perTurn: number, width: number): Run[] {
@@ -78,45 +75,47 @@ function drillFeed(findings: Findings, { handwheel }: HandwheelFinding, perTurn:
   const { units } = machine;
   const sizes = drillsOf(machine);
   const feedFigure = (mm: number) => formatFixed(fromMm(mm, units), units === "mm" ? 3 : 4);
+  const counted: HandFeed[] = [];
   const rows = sizes.flatMap((diameter): Cell[][] => {
     const feed = feedPerRevolution(material, "drilling", diameter);
     if (feed === undefined) return [];
     const cut = { operation: "drilling", material, diameter };
     const rpm = speedToFeed(cut, { feed: feed.from, perTurn }, findings)?.rpm;
     if (rpm === undefined) return [];
-    const { turnsPerMinute, count } = handFeed(feed.from, rpm, perTurn);
+    const fed = (burns(material) ? handFeedAtLeast : handFeed)(feed.from, rpm, perTurn);
+    counted.push(fed);
     return [
       [
         { text: sizeName("drilling", diameter, machine), weight: "bold" },
         { text: formatFixed(rpm, 0) },
         { text: feed.from === feed.to ? feedFigure(feed.to) : `${feedFigure(feed.from)}–${feedFigure(feed.to)}` },
-        { text: formatFixed(turnsPerMinute, turnsPerMinute < 9.5 ? 1 : 0) },
-        { text: count },
+        { text: countSign(fed), weight: "bold" },
       ],
     ];
   });
   if (rows.length === 0) return [];
   const sources = [...new Set(sizes.flatMap((d) => feedPerRevolution(material, "drilling", d)?.sources ?? []))];
+  const unit = unitName(units);
   const columns: Column[] = [
-    { heading: ["drill", units], align: units === "mm" ? "decimal" : "end" },
-    { heading: ["rpm"], align: "decimal" },
-    { heading: ["feed per revolution", units], align: "middle" },
+    { heading: [say("drilling card.drill"), unit], align: units === "mm" ? "decimal" : "end" },
+    { heading: [say("drilling card.rpm")], align: "decimal" },
+    { heading: [say("drilling card.feed"), unit], align: "middle" },
     {
-      heading: [
-        `turns of the ${handwheel.name.toLowerCase()}`,
-        burns(material) ? "a minute" : "a minute, at the least feed",
-      ],
-      align: "decimal",
+      heading: burns(material)
+        ? [say("drilling card.count")]
+        : [say("drilling card.count"), say("drilling card.at least feed")],
+      align: "middle",
     },
-    { heading: ["what to count"], align: "start" },
   ];
+  const from = { sources: sources.map(sourceTitle).join("; ") };
   return [
-    ...heading(`Feeding the drill in ${material}`, width, 2, size.body),
-    ...table(columns, rows, { width, size: size.small }),
+    ...heading(say("drilling card.feeding", { material, wheel: withinSentence(handwheel.name) }), width, 4),
+    ...table(columns, rows, { width, list: true }),
+    ...paragraph(countWords(counted).join(" "), width, { gap: 1 }),
     ...paragraph(
-      `Feeds from ${sources.map(sourceTitle).join("; ")}${burns(material) ? ", the coarsest for each drill, and no speed at which a hand feeds more finely" : ". Ease off as the drill breaks through"}; draw it out to clear chips when the hole is three drills deep.`,
+      burns(material) ? say("drilling card.feeds that burn", from) : say("drilling card.feeds", from),
       width,
-      { size: size.tiny, gap: 0.6 },
+      { size: size.source, gap: 0.6 },
     ),
   ];
 }

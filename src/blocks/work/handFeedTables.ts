@@ -1,27 +1,35 @@
 import { feedPerRevolution, leastFeed } from "../../cutting/feeds.js";
-import { cutMinutes, handFeed } from "../../cutting/handFeed.js";
+import { cutMinutes, type HandFeed, handFeed, handFeedAtLeast } from "../../cutting/handFeed.js";
 import { sourceTitle } from "../../cutting/sources.js";
+import type { SpeedFinding } from "../../drive/finding.js";
 import { burning, feedWords, leastFeedWords } from "../../findings/chipFire.js";
-import type { Findings, HandwheelFinding } from "../../findings/findings.js";
-import { heldByLimit } from "../../findings/limits.js";
+import type { HandwheelFinding } from "../../findings/findings.js";
+import { heldByLimit, limitSetting, measureFirst } from "../../findings/limits.js";
 import { speedDoubt } from "../../findings/speedDoubt.js";
-import { formatFixed, formatLength, trimmed } from "../../quantity/format.js";
+import type { Limits, Units } from "../../machine/machine.js";
+import { formatFixed, formatLength, trimmed, unitName } from "../../quantity/format.js";
 import { mmPer } from "../../quantity/length.js";
+import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
-import { heading, kept, lowered, whole } from "../shared/runs.js";
+import { paragraph } from "../shared/paragraph.js";
+import { heightOf, together } from "../shared/runs.js";
 import { size } from "../shared/style.js";
-import { type Cell, type Column, paragraph, table } from "../shared/table.js";
+import type { Cell, Column } from "../shared/table.js";
+import { countSign, countWords } from "./countCell.js";
+import { type Group, sideBySide } from "./sideBySide.js";
 
-const words = ["fine", "medium", "coarse"] as const;
+/** Beside a feed that is too fine for a material of the file. */
+const NOT_FOR = "*";
+const names = () => [say("hand feed.fine"), say("hand feed.medium"), say("hand feed.coarse")];
 
-/** For each position: turns a minute, seconds a turn and what to count, for three feeds per revolution, and how long a cut
- *  takes. `mm` and `in`: the feeds, by the file's unit; `length`: of the cut. */
+/** A line for each position, three feeds per revolution for each wheel side by side: what to count for a turn, and how long a cut takes.
+ *  `mm` and `in`: the feeds, by the file's unit; `length`: of the cut. */
 export const handFeedTables = block(
   { mm: [0.05, 0.1, 0.2], in: [0.002, 0.004, 0.008], lengthMm: 50, lengthIn: 2 },
   ({ handwheels, findings, settings, width, height }): Run[] => {
     const { drive, machine } = findings;
     if (drive === undefined) return [];
-    const { units } = machine;
+    const { units, limits } = machine;
     const { materials } = machine.work;
     const feeds = offered(
       settings[units].map((feed) => feed * mmPer[units]),
@@ -29,55 +37,123 @@ export const handFeedTables = block(
     );
     const length = units === "mm" ? settings.lengthMm : settings.lengthIn;
     const known = drive.speeds.filter(({ from }) => from !== "unknown");
-    const told = [...speedDoubt(findings), ...burning(materials).map((material) => leastFeedWords(material, units))];
-    const head = told.flatMap((words) => paragraph(words, width, { ink: "accent", weight: "bold" }));
-    if (known.length === 0) return head;
-    const tables = handwheels.flatMap((finding): Run[] => {
-      if (finding.feed === undefined) return [];
-      const { perTurn } = finding.feed;
-      const divisions = finding.dial?.chosen.divisionsPerTurn;
-      const columns: Column[] = [
-        { heading: ["position"], align: "start", stretch: 0 },
-        { heading: ["rpm"], align: "decimal", stretch: 0 },
-        ...feeds.flatMap(({ feed, name, notFor }): Column[] => [
-          {
-            heading: [name, ...notFor, feedWords(feed, units), "turns/min"],
-            align: "decimal",
-          },
-          { heading: ["s a turn"], align: "decimal" },
-          { heading: ["count"], align: "start" },
-          { heading: [`min for`, `${length} ${units}`], align: "decimal" },
-        ]),
-      ];
-      const rows = known.map((speed): Cell[] => [
-        { text: speed.position.name, weight: "bold" },
-        heldByLimit(speed, machine.limits)
-          ? { text: formatFixed(speed.rpm, 0), ink: "accent", note: "beyond the limit" }
-          : { text: formatFixed(speed.rpm, 0) },
-        ...feeds.flatMap(({ feed }): Cell[] => {
-          const { turnsPerMinute, secondsPerTurn, count } = handFeed(feed, speed.rpm, perTurn, divisions);
-          const able = count !== "too fast by hand";
-          return [
-            { text: formatFixed(turnsPerMinute, turnsPerMinute < 1 ? 2 : turnsPerMinute < 10 ? 1 : 0), weight: "bold" },
-            { text: formatFixed(secondsPerTurn, secondsPerTurn < 10 ? 1 : 0) },
-            { text: count, ink: able ? "black" : "accent" },
-            { text: formatFixed(cutMinutes(length * mmPer[units], feed, speed.rpm), 1) },
-          ];
+    const not = [...new Set(feeds.flatMap(({ notFor }) => notFor))].join(", ");
+    const told = [
+      ...speedDoubt(findings),
+      ...burning(materials).map((material) => leastFeedWords(material, units)),
+      ...(not === "" ? [] : [say("hand feed.not for", { sign: NOT_FOR, materials: not })]),
+    ];
+    const above = told.flatMap((words) => paragraph(words, width, { ink: "accent", weight: "bold" }));
+    const wheels = handwheels.filter(({ feed }) => feed !== undefined);
+    if (known.length === 0) return above;
+    if (wheels.length === 0 || feeds.length === 0) return wheels.length === 0 ? [] : above;
+    const all: HandFeed[] = [];
+    const groups = wheels.map((wheel) => wheelGroup(wheel, feeds, known, limits, units, all));
+    const cut = say("hand feed.minutes", { length: `${trimmed(length, 4)} ${unitName(units)}` });
+    const minutes: Group = {
+      name: cut,
+      about: [],
+      columns: columnsOf(feeds, units),
+      rows: known.map((speed) =>
+        feeds.map(({ feed }): Cell => {
+          const rpm = runAt(speed, limits);
+          if (rpm === undefined) return { text: "" };
+          const taken = cutMinutes(length * mmPer[units], feed, rpm);
+          return { text: formatFixed(taken, taken < 9.95 ? 1 : 0) };
         }),
-      ]);
-      const runs = [
-        ...heading(finding.handwheel.name, width, 6, size.title),
-        ...kept(paragraph(headWords(finding, perTurn, units), width, { size: size.small, gap: 0.5 })),
-        ...lowered(table(columns, rows, { width, size: size.small, ruleEvery: 1 }), 1.5),
-      ];
-      return whole(runs, height);
-    });
-    return [...head, ...tables];
+      ),
+    };
+    const key = {
+      columns: [
+        { heading: [say("hand feed.position")], align: "start" },
+        { heading: [say("hand feed.rpm")], align: "end" },
+      ] satisfies Column[],
+      rows: known.map((speed): Cell[] => [
+        { text: speed.position.name || say("hand feed.only position"), weight: "bold" },
+        { text: `${formatFixed(runAt(speed, limits) ?? speed.rpm, 0)}${signOf(speed, limits)}` },
+      ]),
+    };
+    const notes = together([
+      ...paragraph([...countWords(all), say("hand feed.count aloud")].join(" "), width, { gap: 2.5 }),
+      ...paragraph(signWords(known, limits).join(" "), width, { gap: 0.5 }),
+    ]).map((run) => ({ ...run, keepWithPrevious: true }));
+    const room = { width, height, gap: above.length > 0 ? 2.5 : 0, after: heightOf(notes) };
+    return [...above, ...sideBySide(key, [...groups, minutes], room), ...notes];
   },
 );
 
-/** A feed per revolution, mm; `notFor`: words for the materials whose fine chips burn at it. */
-type Offer = { readonly feed: number; readonly name: string; readonly notFor: readonly string[] };
+/** `all`: takes what was counted, for the words below. */
+function wheelGroup(
+  { handwheel, feed: own, dial }: HandwheelFinding,
+  feeds: readonly Offer[],
+  known: readonly SpeedFinding[],
+  limits: Limits,
+  units: Units,
+  all: HandFeed[],
+): Group {
+  const perTurn = own?.perTurn ?? Number.NaN;
+  const turn = { travel: formatLength(perTurn, units, units === "mm" ? 3 : 4) };
+  return {
+    name: handwheel.name,
+    about: [
+      handwheel.reads === "diameter" ? say("hand feed.turn of slide", turn) : say("hand feed.turn", turn),
+      ...(dial === undefined ? [] : [say("hand feed.division", { division: dial.chosen.divisionLabel })]),
+    ],
+    columns: columnsOf(feeds, units),
+    rows: known.map((speed) =>
+      feeds.map(({ feed, least }): Cell => {
+        const rpm = runAt(speed, limits);
+        if (rpm === undefined) return { text: "" };
+        const fed = least
+          ? handFeedAtLeast(feed, rpm, perTurn)
+          : handFeed(feed, rpm, perTurn, dial?.chosen.divisionsPerTurn);
+        all.push(fed);
+        return { text: countSign(fed), weight: "bold" };
+      }),
+    ),
+  };
+}
+
+const columnsOf = (feeds: readonly Offer[], units: Units): Column[] =>
+  feeds.map(({ feed, name, notFor }) => ({
+    heading: [notFor.length === 0 ? name : `${name}${NOT_FOR}`, feedWords(feed, units)],
+    align: "middle",
+  }));
+
+/** Where a position may run: not beyond a limit. Undefined where it must be left alone. */
+function runAt(speed: SpeedFinding, limits: Limits): number | undefined {
+  const held = heldByLimit(speed, limits);
+  return held === "wholly" ? undefined : held === "in part" ? limitSetting(speed, limits) : speed.rpm;
+}
+
+function signOf(speed: SpeedFinding, limits: Limits): string {
+  const held = heldByLimit(speed, limits);
+  return [
+    held === "wholly" ? " ×" : held === "in part" ? ` ${say("hand feed.max")}` : "",
+    measureFirst(speed, limits) ? " !" : speed.doubtful ? " ?" : speed.from === "measured" ? "" : " ~",
+  ].join("");
+}
+
+/** What the signs beside the speeds mean: of those that there are. */
+function signWords(known: readonly SpeedFinding[], limits: Limits): string[] {
+  const signs = known.map((speed) => signOf(speed, limits));
+  const has = (sign: string) => signs.some((one) => one.includes(sign));
+  return [
+    ...(has("×") ? [say("hand feed.beyond")] : []),
+    ...(has(say("hand feed.max")) ? [say("hand feed.turn no higher")] : []),
+    ...(has("!") ? [say("hand feed.measure first")] : []),
+    ...(has("?") ? [say("hand feed.reading doubtful")] : []),
+    ...(has("~") ? [say("hand feed.by ratio")] : []),
+  ];
+}
+
+/** A feed per revolution, mm; `least`: none finer may come out of counting; `notFor`: the materials whose fine chips burn at it. */
+type Offer = {
+  readonly feed: number;
+  readonly least: boolean;
+  readonly name: string;
+  readonly notFor: readonly string[];
+};
 
 /** The wished feeds, finest first. Where a material's fine chips burn, the coarsest is raised to the least that is published for
  *  it, and the finer ones are not for it; where all materials are such they are left out. */
@@ -89,8 +165,13 @@ function offered(wished: readonly number[], materials: readonly string[]): Offer
     const feed = index === last ? coarsest : wish;
     const fine = fires.filter((material) => feed < (leastFeed(material)?.from ?? coarsest) * (1 - 1e-9));
     if (fine.length > 0 && fine.length === new Set(materials).size) return [];
-    const short = fine.length === 1 && (fine[0]?.length ?? 0) <= 12 ? fine[0] : "what burns";
-    return [{ feed, name: words[index] ?? "feed", notFor: fine.length === 0 ? [] : [`not ${short}`] }];
+    return [
+      {
+        ...{ feed, name: names()[index] ?? say("hand feed.feed") },
+        least: index === last && fires.length > 0,
+        notFor: fine,
+      },
+    ];
   });
 }
 
@@ -102,7 +183,7 @@ export const publishedFeedLines = block({}, ({ findings, width }): Run[] => {
   const unit = mmPer[units];
   const show = (from: number, to: number) => {
     const [least, most] = [from, to].map((feed) => trimmed(feed / unit, units === "mm" ? 2 : 4));
-    return least === most ? most : `${least}–${most}`;
+    return least === most ? `${most}` : `${least}–${most}`;
   };
   const found = materials.flatMap((material) => {
     const finishing = feedPerRevolution(material, "finishing");
@@ -110,7 +191,11 @@ export const publishedFeedLines = block({}, ({ findings, width }): Run[] => {
     if (finishing === undefined || roughing === undefined) return [];
     return [
       {
-        words: `${material} ${show(finishing.from, finishing.to)} finishing, ${show(roughing.from, roughing.to)} roughing`,
+        words: say("hand feed.published for", {
+          material,
+          finishing: show(finishing.from, finishing.to),
+          roughing: show(roughing.from, roughing.to),
+        }),
         sources: [...finishing.sources, ...roughing.sources],
       },
     ];
@@ -119,19 +204,12 @@ export const publishedFeedLines = block({}, ({ findings, width }): Run[] => {
   if (found.length === 0 || parting === undefined) return [];
   const fires = burning(materials);
   const sources = [...new Set([...found.flatMap(({ sources }) => sources), ...parting.sources])].map(sourceTitle);
-  return paragraph(
-    `Published feeds per revolution, ${units}, for full-size lathes, so the roughing ones are a light machine's most: ${found.map(({ words }) => words).join("; ")}; parting ${show(parting.from, parting.to)}${fires.length === 0 ? "" : `, but not ${fires.join(", ")}`}. From: ${sources.join("; ")}.`,
-    width,
-    { size: size.tiny, gap: 3 },
-  );
+  const words = say("hand feed.published", {
+    unit: unitName(units),
+    feeds: found.map(({ words }) => words).join("; "),
+    parting: show(parting.from, parting.to),
+    not: fires.length === 0 ? "" : say("hand feed.published not", { materials: fires.join(", ") }),
+    sources: sources.join("; "),
+  });
+  return paragraph(words, width, { size: size.source, gap: 2 });
 });
-
-function headWords(
-  { handwheel, dial }: HandwheelFinding,
-  perTurn: number,
-  units: Findings["machine"]["units"],
-): string {
-  const division = dial === undefined ? "" : `; one division of its dial is ${dial.chosen.divisionLabel}`;
-  const how = handwheel.reads === "diameter" ? "moves the slide" : "moves";
-  return `One turn ${how} ${formatLength(perTurn, units, units === "mm" ? 3 : 4)}${division}. Count seconds aloud, and turn evenly.`;
-}

@@ -1,25 +1,39 @@
-import type { Drawing, Mark, Point } from "../../drawing/drawing.js";
-import { circle, group, line, polyline, text } from "../../drawing/shapes.js";
+import type { Drawing, Mark } from "../../drawing/drawing.js";
+import { group, line, text } from "../../drawing/shapes.js";
 import { textWidth, wrapText } from "../../drawing/text.js";
-import { between, diameterAt, greatest } from "../../part/outline.js";
-import { endsOf, type Workpiece } from "../../part/workpiece.js";
+import { diameterAt } from "../../part/outline.js";
 import type { Stage } from "../../plan/stage.js";
+import { largestOf } from "../../quantity/extremes.js";
+import { unitName } from "../../quantity/format.js";
+import type { LengthUnit } from "../../quantity/length.js";
+import { say } from "../../words/say.js";
+import { arrowHead, thinPen } from "../shared/sectionMarks.js";
 import { size } from "../shared/style.js";
-import { type Label, type Placed, placeLabels } from "./callouts.js";
 import { type Laid, layLengths } from "./lengthLines.js";
-import { type Feature, type Length, type Part, partOf } from "./partFeatures.js";
-import { arrowHead, axisPen, breakLine, outlinePen, stockPen, thinPen } from "./sectionMarks.js";
-import { above, across, below, centreMarks, driverMarks, jawMarks, type View, workView } from "./workView.js";
+import {
+  arranged,
+  calloutMarks,
+  FIGURE,
+  type ListRow,
+  numberMarks,
+  ROW,
+  ringOf,
+  type StepNumbers,
+  type Upper,
+} from "./partCallouts.js";
+import { type Length, type Part, partOf } from "./partFeatures.js";
+import { JAW, type Layout, layOut } from "./partLayout.js";
+import { heldMarks, partMarks } from "./partMarks.js";
+import { across, below, type View } from "./workView.js";
 
 export type PartDrawing = {
   /** The whole job, in the order of work. */
   readonly stages: readonly Stage[];
-  /** Of each stage on the plan; undefined where it has none. */
-  readonly numbers: readonly (number | undefined)[];
+  readonly numbers: StepNumbers;
   /** mm in words. */
   readonly show: (mm: number) => string;
   /** Left out behind figures and said once, when given: "mm". */
-  readonly unit?: string;
+  readonly unit?: LengthUnit;
   readonly width: number;
   /** The most it may take; the drawing says what it takes. Where not even its words fit, it grows beyond. */
   readonly height: number;
@@ -28,49 +42,73 @@ export type PartDrawing = {
 /** ISO 5455, largest first; more than ten times shows nothing that is not seen then. */
 const scales = [10, 5, 2, 1, 1 / 2, 1 / 5, 1 / 10, 1 / 20, 1 / 50, 1 / 100, 1 / 200, 1 / 500, 1 / 1000];
 
-const FIGURE = size.body;
-const NUMBER = size.small;
-/** Between rows of callouts, and between lines of a list. */
-const ROW = 5.2;
+/** Under the drawing, for its scale. */
+const FOOT = 5;
+
 /** Between parallel dimension lines. */
-const LEVEL = 4.8;
+const LEVEL = 5.4;
+
 /** From the stock to the first dimension line. */
 const FIRST_LEVEL = 8.5;
-const JAW = { reach: 8, height: 4.5 } as const;
-/** Beside the stock's end, for a centre and a leader. */
-const BESIDE = 6;
 
 /** How many rows callouts may take, tried in this order where height is scarce. */
 const rowLimits = [7, 4, 2];
+
 /** Dimension lines under each other; more are a wall of lines that nobody reads. */
 const MOST_LEVELS = 14;
+
 /** What the next smaller scale is worth, in sizes that stand in the list for it. */
 const SCALE_COST = 3;
 
 /** A turned part as its drawing: to scale, its free end on the right, the stock around it, every size once, and the number of the step
  *  that makes each surface. What finds no room in it stands in a list below. */
 export function partDrawing({ stages, numbers, show, unit, width, height }: PartDrawing): Drawing {
-  const words = (mm: number) => (unit === undefined ? show(mm) : show(mm).replace(new RegExp(` ${unit}$`), ""));
+  const words = (mm: number) =>
+    unit === undefined ? show(mm) : show(mm).replace(new RegExp(` ${unitName(unit)}$`), "");
   const part = partOf(stages, words);
-  let best: { sheet: Sheet; cost: number } | undefined;
+  let chosen: Sheet | undefined;
+  // Of a part with very many sizes the list would leave no room for the part.
+  for (const longest of longestLists) {
+    const found = largest(part, { stages, numbers, width, height }, longest);
+    chosen ??= found.sheet;
+    if (found.smaller === undefined || found.smaller > MUCH_SMALLER) continue;
+    chosen = found.sheet;
+    break;
+  }
+  return chosen === undefined ? { width, height: 0, marks: [] } : drawn(part, stages, chosen, unit, width);
+}
+
+/** By so many scales smaller than the width has room for. */
+const MUCH_SMALLER = 4;
+
+/** The sheet that costs least, and by how many scales it is smaller than the width alone would have it; the lowest where none keeps
+ *  to its height. */
+function largest(
+  part: Part,
+  { stages, numbers, width, height }: Omit<PartDrawing, "show" | "unit">,
+  longest: number,
+): { sheet?: Sheet; smaller?: number } {
+  let best: { sheet: Sheet; cost: number; smaller: number } | undefined;
   let lowest: Sheet | undefined;
+  let widest: number | undefined;
   for (const [smaller, scale] of scales.entries()) {
     if (best !== undefined && SCALE_COST * smaller >= best.cost) break;
     const laid = layOut(scale, part, stages, width);
     if (laid === undefined) continue;
+    widest ??= smaller;
     for (const limit of rowLimits) {
       const upper = arranged(part, numbers, laid.view, laid.seen, width, limit);
       for (const levels of levelsToTry(part.lengths.length)) {
-        const sheet = sheetOf(part, laid, upper, levels, width);
+        const sheet = sheetOf(part, laid, upper, levels, width, longest);
         if (lowest === undefined || sheet.height < lowest.height - 1e-9) lowest = sheet;
         const cost = sheet.rows.length + SCALE_COST * smaller;
-        if (sheet.height <= height + 1e-9 && (best === undefined || cost < best.cost)) best = { sheet, cost };
+        if (sheet.height <= height + 1e-9 && (best === undefined || cost < best.cost))
+          best = { sheet, cost, smaller: smaller - widest };
         if (sheet.height <= height + 1e-9) break;
       }
     }
   }
-  const chosen = best?.sheet ?? lowest;
-  return chosen === undefined ? { width, height: 0, marks: [] } : drawn(part, stages, chosen, unit, width);
+  return best ?? (lowest === undefined ? {} : { sheet: lowest });
 }
 
 /** All numbers of levels, the most first; where there are many lengths only some of them. */
@@ -95,27 +133,11 @@ type Sheet = {
   readonly height: number;
 };
 
-/** One surface with its words, as it is to be drawn. */
-type Callout = {
-  readonly feature: Feature;
-  readonly number?: number;
-  /** Stand beside the number on the drawing; else in the list. */
-  readonly shown: boolean;
-  /** Where its leader ends, on paper, and where that begins to go straight down. */
-  readonly x: number;
-  readonly y: (x: number) => number;
-  /** Between these its surface can be reached. */
-  readonly least: number;
-  readonly most: number;
-  /** Of a leader to a face: where that lies. */
-  readonly face?: number;
-};
-
-function sheetOf(part: Part, laid: Layout, upper: Upper, levels: number, width: number): Sheet {
+function sheetOf(part: Part, laid: Layout, upper: Upper, levels: number, width: number, longest: number): Sheet {
   const { view, reach, radius } = laid;
   const { callouts, places, list } = upper;
-  const aside = Math.max(0, ...callouts.map(({ x }, index) => Math.abs((places[index]?.x ?? x) - x)));
-  const from = Math.max(0, ...places.map(({ row }) => row + 1)) * ROW;
+  const aside = Math.max(0, largestOf(callouts.map(({ x }, index) => Math.abs((places[index]?.x ?? x) - x))));
+  const from = Math.max(0, largestOf(places.map(({ row }) => row + 1))) * ROW;
   const to = from + (callouts.length === 0 ? 1 : Math.min(12, Math.max(1.5, 0.4 * aside)));
   const axis = to + radius + (reach === undefined ? 2 : JAW.height + 1);
   const spans = part.lengths.map(({ origin, place, words }) => ({
@@ -125,27 +147,28 @@ function sheetOf(part: Part, laid: Layout, upper: Upper, levels: number, width: 
   }));
   // So many never find room together; the others are listed.
   const lines = layLengths(spans.slice(0, 2 * MOST_LEVELS), width, levels);
-  const used = Math.max(-1, ...lines.map((found) => found?.level ?? -1));
+  const used = Math.max(-1, largestOf(lines.map((found) => found?.level ?? -1)));
   const bottom = axis + radius + (used < 0 ? JAW.height + 1 : FIRST_LEVEL + used * LEVEL + 1.5);
   const without = part.lengths.filter((_, index) => lines[index] === undefined);
-  const rows = shortened([...list, ...without.map((length): ListRow => ({ words: lengthRow(length) }))]);
-  const height = bottom + ROW + (rows.length === 0 ? 0 : listMarks(rows, 0, width).height + 1);
+  const rows = shortened([...list, ...without.map((length): ListRow => ({ words: lengthRow(length) }))], longest);
+  const height = bottom + FOOT + (rows.length === 0 ? 0 : listMarks(rows, 0, width).height + 1);
   return { laid, upper, lines, rows, fan: { from, to }, axis, bottom, height };
 }
 
 /** A list so long that it would push the drawing off its page says how much it leaves out: every size stands at its step. */
-const shortened = (rows: readonly ListRow[]): readonly ListRow[] =>
-  rows.length <= LONGEST_LIST
+const shortened = (rows: readonly ListRow[], longest: number): readonly ListRow[] =>
+  rows.length <= longest
     ? rows
-    : [...rows.slice(0, LONGEST_LIST - 1), { words: `and ${rows.length - LONGEST_LIST + 1} more: see the steps` }];
+    : [...rows.slice(0, longest - 1), { words: say("plan.drawing more", { count: rows.length - longest + 1 }) }];
 
-const LONGEST_LIST = 60;
+/** How long the list may be, tried in this order. */
+const longestLists = [60, 24];
 
 function drawn(
   part: Part,
   stages: readonly Stage[],
   { laid, upper, lines, rows, fan, axis, bottom, height }: Sheet,
-  unit: string | undefined,
+  unit: LengthUnit | undefined,
   width: number,
 ): Drawing {
   const view: View = { ...laid.view, y: axis };
@@ -157,326 +180,13 @@ function drawn(
       group({ x: 0, y: 0 }, partMarks(part, view, laid), { name: "part" }),
       group({ x: 0, y: 0 }, lengthMarks(part, lines, view, axis + laid.radius), { name: "lengths" }),
       group({ x: 0, y: 0 }, calloutMarks(upper.callouts, upper.places, view, fan.from, fan.to), { name: "callouts" }),
-      text(footNote(view.scale, unit), { x: 0, y: bottom + ROW - 1.2 }, { size: size.small }),
-      ...listMarks(rows, bottom + ROW + 1, width).marks,
+      text(footNote(view.scale, unit), { x: 0, y: bottom + FOOT - 1.2 }, { size: size.text }),
+      ...listMarks(rows, bottom + FOOT + 1, width).marks,
     ],
   };
 }
 
-type Layout = {
-  readonly view: View;
-  /** Of what is drawn, on paper. */
-  readonly radius: number;
-  /** Where the work is drawn to, along it. */
-  readonly to: number;
-  /** So far its surfaces are to be seen. */
-  readonly seen: number;
-  /** Where jaws begin, as drawn; absent where there are none. */
-  readonly reach?: number;
-  /** Between these places the bar is left out. */
-  readonly gap?: { readonly from: number; readonly to: number };
-};
-
-/** Room for the part, its stock and jaws at that scale; undefined where it is too wide. */
-function layOut(scale: number, part: Part, stages: readonly Stage[], width: number): Layout | undefined {
-  const finished = endsOf(part.finished);
-  const stock = endsOf(part.stock);
-  const free = Math.min(finished.from, part.block ? finished.from : stock.from);
-  const held = part.block ? undefined : stages[0]?.holding.jaws;
-  const end = part.bounded || held === undefined ? finished.to : Math.min(finished.to, lastCut(part) ?? finished.to);
-  const widest = Math.max(
-    greatest(part.finished.outside, finished.from, finished.to),
-    part.block ? 0 : greatest(part.stock.outside, stock.from, stock.to),
-  );
-  const radius = (widest / 2) * scale;
-  const place = (left: number): View | undefined => {
-    const drawn = (left - free) * scale;
-    const spare = width - drawn - 2 * BESIDE;
-    return spare < 0 ? undefined : { x: width - BESIDE - spare / 2 + free * scale, y: 0, scale };
-  };
-  if (held === undefined) {
-    const view = place(end);
-    return view && { view, radius, to: end, seen: end };
-  }
-  const stub = JAW.reach / scale;
-  const beyond = held - end;
-  const near = 14 / scale;
-  const full = farEnd(Math.max(held + stub, end + 3 / scale), part.stock, scale, stages[0]?.openEnded ?? true);
-  const whole = place(full);
-  const seen = (to: number) => (part.bounded ? to : Math.min(to, Math.max(held, end)));
-  if (whole !== undefined && beyond * scale < 40)
-    return { view: whole, radius, to: full, seen: seen(full), reach: held };
-  if (beyond <= near) return whole && { view: whole, radius, to: full, seen: seen(full), reach: held };
-  // Nothing happens between here and the jaws: the bar is broken off there and goes on nearer.
-  const short = end + near + stub;
-  const view = place(short);
-  const gap = { from: end + near * 0.5, to: end + near * 0.62 };
-  return view && { view, radius, to: short, seen: seen(gap.from), reach: end + near, gap };
-}
-
-/** A blank is drawn to its end where that is not much further. */
-function farEnd(to: number, stock: Workpiece, scale: number, openEnded: boolean): number {
-  const end = endsOf(stock).to;
-  return !openEnded && (end - to) * scale < 12 ? end : to;
-}
-
-/** Where the last that is said of an unbounded part lies. */
-function lastCut({ features, lengths, finished, stock }: Part): number | undefined {
-  const bar = greatest(stock.outside, 0, Number.POSITIVE_INFINITY);
-  const shaped = [
-    ...finished.outside.filter(({ start, end }) => Math.min(start, end) < bar - 1e-9),
-    ...finished.bore.filter(({ start }) => start !== stock.bore[0]?.start),
-  ];
-  const ends = [
-    ...shaped.map(({ to }) => to),
-    ...lengths.map(({ place }) => place),
-    ...features.filter(({ stage }) => stage !== undefined).map(({ to }) => to),
-  ];
-  return ends.length === 0 ? undefined : Math.max(...ends) + bar / 3;
-}
-
-/** Stock, jaws and centres: all thin. */
-function heldMarks(part: Part, stages: readonly Stage[], view: View, { to, reach, gap }: Layout): Mark[] {
-  const { from } = endsOf(part.stock);
-  const marks: Mark[] = [];
-  const right = across(view, Math.min(from, endsOf(part.finished).from));
-  const left = across(view, to);
-  marks.push(line({ x: right + 4, y: view.y }, { x: left - 2.5, y: view.y }, axisPen));
-  if (part.block) return marks;
-  const stock = part.stock.outside[0]?.start ?? 0;
-  const far = Math.min(to, endsOf(part.stock).to);
-  const [top, bottom] = [above(view, stock), below(view, stock)];
-  const known = endsOf(part.stock).to <= to + 1e-9 && !stages[0]?.openEnded;
-  const parts = gap === undefined ? [[from, far] as const] : [[from, gap.from] as const, [gap.to, far] as const];
-  for (const [begin, end] of parts)
-    for (const y of [top, bottom])
-      marks.push(line({ x: across(view, begin), y }, { x: across(view, end), y }, stockPen));
-  marks.push(line({ x: across(view, from), y: top }, { x: across(view, from), y: bottom }, stockPen));
-  for (const z of gap === undefined ? [] : [gap.from, gap.to])
-    marks.push(breakLine({ x: across(view, z), y: top }, { x: across(view, z), y: bottom }));
-  const [farTop, farBottom] = [
-    { x: across(view, far), y: top },
-    { x: across(view, far), y: bottom },
-  ];
-  // What is finished to there has its own end.
-  if (part.bounded) marks.push(known ? line(farTop, farBottom, stockPen) : breakLine(farTop, farBottom));
-  const held = stages[0]?.holding.held;
-  if (reach !== undefined && held !== "between centres")
-    marks.push(...jawMarks(view, reach, stock, JAW.reach, JAW.height));
-  if (reach !== undefined && held === "between centres") marks.push(...driverMarks(view, reach, stock));
-  if (held !== "chuck" && held !== undefined) marks.push(...centreMarks(across(view, from), view.y, 4, 1));
-  return marks;
-}
-
-function partMarks(part: Part, view: View, { to, gap }: Layout): Mark[] {
-  const { finished, bounded, block } = part;
-  const end = gap !== undefined && !bounded ? gap.from : to;
-  const shown: Workpiece =
-    bounded || block
-      ? finished
-      : {
-          outside: between(finished.outside, Number.NEGATIVE_INFINITY, end),
-          bore: between(finished.bore, Number.NEGATIVE_INFINITY, end),
-          surfaces: finished.surfaces,
-        };
-  return workView(shown, view, { outline: outlinePen, thin: thinPen, gap: 1.5, broken: !bounded, block });
-}
-
-type ListRow = { readonly number?: number; readonly words: string };
-
-const lengthRow = ({ words, from }: Length): string => `${words} from the ${from === "first" ? "free" : "other"} end`;
-const featureRow = ({ words, where }: Feature): string => (where === "" ? words : `${words}, ${where}`);
-
-/** What stands above the part, and what found no room there. */
-type Upper = {
-  readonly callouts: readonly Callout[];
-  readonly places: readonly Placed[];
-  readonly list: readonly ListRow[];
-};
-
-/** A step makes one feature, and the bar one outside and one inside. */
-const nameOf = ({ stage, kind }: Feature): string => `${stage ?? "bar"} ${kind}`;
-
-/** Callouts with their places; what has no room goes into the list, first its words, then its number too. */
-function arranged(
-  part: Part,
-  numbers: PartDrawing["numbers"],
-  view: View,
-  end: number,
-  width: number,
-  limit: number,
-): Upper {
-  let callouts = aimed(part, numbers, view, end);
-  const pointed = new Set(callouts.map(({ feature }) => nameOf(feature)));
-  const list: ListRow[] = numbered(part, numbers)
-    .filter(({ feature }) => !pointed.has(nameOf(feature)) && feature.words !== "")
-    .map(({ feature, number }) => ({ ...(number !== undefined && { number }), words: featureRow(feature) }));
-  for (;;) {
-    const places = placeLabels(callouts.map(labelOf), width, limit);
-    if (places !== undefined) return { callouts: straightened(callouts, places), places, list };
-    // Of a crowd a share goes at once: one by one would take for ever.
-    const share = Math.max(1, Math.ceil((callouts.length - A_CROWD) / 3));
-    const longest = [...callouts].sort((a, b) => reachOf(b) - reachOf(a)).slice(0, share);
-    if (longest.length === 0) return { callouts: [], places: [], list };
-    for (const callout of longest) {
-      const { number, feature, shown } = callout;
-      if (shown && feature.words !== "")
-        list.push({ ...(number !== undefined && { number }), words: featureRow(feature) });
-      callouts =
-        shown && feature.words !== "" && number !== undefined
-          ? callouts.map((one) => (one === callout ? { ...one, shown: false } : one))
-          : callouts.filter((one) => one !== callout);
-    }
-  }
-}
-
-/** More labels than these have no room over any drawing. */
-const A_CROWD = 24;
-
-function numbered(part: Part, numbers: PartDrawing["numbers"]): { feature: Feature; number?: number }[] {
-  return part.features.flatMap((feature) => {
-    const number = feature.stage === undefined ? undefined : numbers[feature.stage];
-    return number === undefined && feature.words === "" ? [] : [{ feature, ...(number !== undefined && { number }) }];
-  });
-}
-
-/** Two leaders are drawn no closer than this, and none so close to an edge. */
-const APART = 1.4;
-const FROM_EDGE = 0.5;
-
-/** Each feature's leader to a place of its own; the narrow surfaces choose first. What lies beyond `end` is not drawn. */
-function aimed(part: Part, numbers: PartDrawing["numbers"], view: View, end: number): Callout[] {
-  const taken: number[] = [];
-  const ends = endsOf(part.finished);
-  const candidates = numbered(part, numbers)
-    .map(({ feature, ...rest }) => ({
-      ...rest,
-      feature: { ...feature, to: Math.min(feature.to, Math.max(end, feature.from)) },
-    }))
-    .sort((a, b) => a.feature.to - a.feature.from - (b.feature.to - b.feature.from));
-  const found = candidates.flatMap(({ feature, number }): Callout[] => {
-    const common = { feature, ...(number !== undefined && { number }), shown: true };
-    const [left, right] = [across(view, feature.to), across(view, feature.from)];
-    if (feature.kind === "face") {
-      const free = Math.abs(feature.from - ends.from) <= Math.abs(feature.from - ends.to);
-      const outwards = free ? 1 : -1;
-      const x = nearest(
-        left,
-        [3, 4.5, 6].map((by) => by * outwards),
-        taken,
-      );
-      if (x === undefined) return [];
-      taken.push(x);
-      const diameter = diameterAt(part.finished.outside, feature.from, outwards);
-      const [near, far] = [left + 2.6 * outwards, left + BESIDE * outwards];
-      const y = () => (-diameter * view.scale) / 4;
-      return [{ ...common, x, y, least: Math.min(near, far), most: Math.max(near, far), face: left }];
-    }
-    const half = Math.max(0, (right - left) / 2 - FROM_EDGE);
-    const middle = (left + right) / 2;
-    const steps = Array.from({ length: 12 }, (_, step) => ((step + 1) / 12) * half);
-    const x = nearest(middle, half === 0 ? [0] : [0, ...steps.flatMap((by) => [-by, by])], taken);
-    if (x === undefined) return [];
-    taken.push(x);
-    const outline = feature.kind === "inside" ? part.finished.bore : part.finished.outside;
-    const y = (x: number) => (-diameterAt(outline, (view.x - x) / view.scale) * view.scale) / 2;
-    return [{ ...common, x, y, least: middle - half, most: middle + half }];
-  });
-  return found.sort((a, b) => a.x - b.x);
-}
-
-/** Leaders go straight down where their surface reaches so far: from their own place to that of their words. */
-function straightened(callouts: readonly Callout[], places: readonly Placed[]): Callout[] {
-  const result = [...callouts];
-  // Those to the right may make room for those before them: once in each direction.
-  for (const index of [...callouts.keys(), ...[...callouts.keys()].reverse()]) {
-    const callout = result[index];
-    const place = places[index];
-    if (callout === undefined || place === undefined) continue;
-    const least = Math.max(callout.least, (result[index - 1]?.x ?? Number.NEGATIVE_INFINITY) + APART);
-    const most = Math.min(callout.most, (result[index + 1]?.x ?? Number.POSITIVE_INFINITY) - APART);
-    if (least <= most) result[index] = { ...callout, x: Math.min(Math.max(place.x, least), most) };
-  }
-  return result;
-}
-
-const nearest = (x: number, shifts: readonly number[], taken: readonly number[]): number | undefined =>
-  shifts.map((by) => x + by).find((at) => taken.every((other) => Math.abs(other - at) >= APART));
-
-const shownWords = ({ feature, shown }: Callout): string => (shown ? feature.words : "");
-
-const ringOf = (number: number): number =>
-  Math.max(2.2, Math.hypot(textWidth(String(number), NUMBER, "bold") / 2, 0.6 * NUMBER) + 0.2);
-
-/** From the leader to where its words begin, and to where they end. */
-const beginOf = ({ number }: Callout): number => (number === undefined ? 0.8 : ringOf(number) + 0.8);
-function reachOf(callout: Callout): number {
-  const words = shownWords(callout);
-  if (words === "") return callout.number === undefined ? 0 : ringOf(callout.number);
-  return beginOf(callout) + textWidth(words, FIGURE, "regular");
-}
-
-const labelOf = (callout: Callout): Label => ({
-  x: callout.x,
-  left: callout.number === undefined ? 0.3 : ringOf(callout.number),
-  right: reachOf(callout),
-});
-
-/** Rows of numbers and words end at `rows`; from there leaders fan out, and go straight down from `fan` on. */
-function calloutMarks(
-  callouts: readonly Callout[],
-  places: readonly Placed[],
-  view: View,
-  rows: number,
-  fan: number,
-): Mark[] {
-  return callouts.flatMap((callout, index): Mark[] => {
-    const place = places[index];
-    if (place === undefined) return [];
-    const { number, x, face } = callout;
-    const middle = rows - (place.row + 0.5) * ROW;
-    const words = shownWords(callout);
-    const begin = place.x + place.side * beginOf(callout);
-    const end = view.y + callout.y(x);
-    const from = number === undefined ? middle + 0.42 * FIGURE : middle + ringOf(number);
-    const path: Point[] = [
-      ...(number === undefined ? [{ x: place.x + place.side * reachOf(callout), y: from }] : []),
-      { x: place.x, y: from },
-      { x: place.x, y: rows },
-      { x, y: fan },
-    ];
-    const tip = { x: face ?? x, y: end };
-    const turn = face === undefined ? [] : [{ x, y: end }];
-    const last = turn[0] ?? { x, y: fan };
-    return [
-      polyline([...path, ...turn, backFrom(tip, last)], { pen: thinPen }),
-      arrowHead(tip, Math.sign(tip.x - last.x), face === undefined ? 1 : 0),
-      ...(number === undefined ? [] : numberMarks(number, { x: place.x, y: middle })),
-      ...(words === ""
-        ? []
-        : [
-            text(
-              words,
-              { x: begin, y: middle + 0.16 * FIGURE },
-              { size: FIGURE, anchor: place.side === 1 ? "start" : "end" },
-            ),
-          ]),
-    ];
-  });
-}
-
-/** A little short of an arrow's tip, where its head is as wide as the line. */
-function backFrom(tip: Point, from: Point): Point {
-  const length = Math.hypot(tip.x - from.x, tip.y - from.y);
-  const share = length === 0 ? 0 : Math.min(1, 1.6 / length);
-  return { x: tip.x + (from.x - tip.x) * share, y: tip.y + (from.y - tip.y) * share };
-}
-
-/** A step's number in its ring. */
-const numberMarks = (number: number, at: Point): Mark[] => [
-  circle(at, ringOf(number), { pen: thinPen }),
-  text(String(number), { x: at.x, y: at.y + 0.38 * NUMBER }, { size: NUMBER, weight: "bold", anchor: "middle" }),
-];
+const lengthRow = ({ words, from }: Length): string => say(`plan.drawing from ${from}`, { length: words });
 
 function lengthMarks(
   { lengths, finished }: Part,
@@ -494,7 +204,7 @@ function lengthMarks(
     const [x1, x2] = [across(view, origin), across(view, place)].sort((a, b) => a - b) as [number, number];
     marks.push(line({ x: found.left, y }, { x: found.right, y }, thinPen));
     marks.push(arrowHead({ x: x1, y }, found.outside ? 1 : -1, 0), arrowHead({ x: x2, y }, found.outside ? -1 : 1, 0));
-    marks.push(text(words, { x: found.middle, y: y - 1.05 }, { size: FIGURE, anchor: "middle" }));
+    marks.push(text(words, { x: found.middle, y: y - 1.2 }, { size: FIGURE, anchor: "middle" }));
     for (const z of [origin, place]) {
       const key = z.toFixed(6);
       const before = deepest.get(key);
@@ -508,9 +218,9 @@ function lengthMarks(
   return marks;
 }
 
-function footNote(scale: number, unit: string | undefined): string {
+function footNote(scale: number, unit: LengthUnit | undefined): string {
   const ratio = scale >= 1 ? `${scale}:1` : `1:${Math.round(1 / scale)}`;
-  return `scale ${ratio}${unit === undefined ? "" : `, all sizes in ${unit === "in" ? "inches" : unit}`}`;
+  return unit === undefined ? say("plan.drawing scale", { ratio }) : say(`plan.drawing scale ${unit}`, { ratio });
 }
 
 /** Between two sizes of a list that stand in one line. */

@@ -1,9 +1,11 @@
 import type { JobStep } from "../../job/job.js";
+import { asOnPaper } from "../../machine/written.js";
 import { cylinder, diameterAt, diameterOf, greatest, HAIR, type Outline } from "../../part/outline.js";
 import { endsOf, type Workpiece } from "../../part/workpiece.js";
 import { isBlock } from "../../plan/block.js";
 import type { Stage } from "../../plan/stage.js";
 import { threadNamed } from "../../thread/thread.js";
+import { say } from "../../words/say.js";
 import { type Frame, framesOf, placeIn, stretchesIn, walled, workIn } from "./partFrame.js";
 import { corners } from "./workView.js";
 
@@ -132,7 +134,7 @@ const wordsOfSize = (
   given: { readonly least?: number; readonly most?: number; readonly words?: string } | undefined,
   words: Words,
 ): string => {
-  if (given?.words !== undefined) return `ø${given.words.trim()}`;
+  if (given?.words !== undefined) return `ø${asOnPaper(given.words.trim())}`;
   const { least, most } = given ?? {};
   return `ø${words(aim)}${least === undefined || most === undefined ? "" : ` ± ${words(tidy((most - least) / 2))}`}`;
 };
@@ -209,9 +211,13 @@ function said(
   threaded: boolean,
   words: Words,
 ): Pick<Feature, "words" | "where"> {
-  const over = (at: number, length: number) => `over ${words(at)} to ${words(ending(at, length))}`;
+  const over = (at: number, length: number) =>
+    say("plan.drawing over", { from: words(at), to: words(ending(at, length)) });
   const { from, to } = endsOf(finished);
-  const deep = (depth: number) => (bounded && depth >= to - from - NEAR ? "through" : `${words(depth)} deep`);
+  const deep = (depth: number) =>
+    bounded && depth >= to - from - NEAR
+      ? say("plan.drawing through")
+      : say("plan.drawing deep", { depth: words(depth) });
   switch (step.do) {
     case "turn":
     case "shoulder":
@@ -221,20 +227,25 @@ function said(
       };
     case "bore": {
       const depth =
-        step.at > 0 ? `from ${words(step.at)} to ${words(ending(step.at, step.length))}` : deep(step.length);
+        step.at > 0
+          ? say("plan.drawing from to", { from: words(step.at), to: words(ending(step.at, step.length)) })
+          : deep(step.length);
       return { words: `${wordsOfSize(step.to.aim, step.to, words)}, ${depth}`, where: "" };
     }
     case "groove":
       return {
-        words: `${wordsOfSize(step.to.aim, step.to, words)}, ${words(step.width)} wide`,
-        where: `at ${words(step.at)}`,
+        words: say("plan.drawing wide", { size: wordsOfSize(step.to.aim, step.to, words), width: words(step.width) }),
+        where: say("plan.drawing at", { at: words(step.at) }),
       };
     case "chamfer":
-      return { words: `${words(step.size)} × 45°`, where: `at ${words(step.at)}` };
+      return { words: `${words(step.size)} × 45°`, where: say("plan.drawing at", { at: words(step.at) }) };
     case "taper":
-      return { words: `ø${words(step.large)} to ø${words(step.small)}`, where: over(step.at, step.length) };
+      return {
+        words: say("plan.drawing taper", { large: words(step.large), small: words(step.small) }),
+        where: over(step.at, step.length),
+      };
     case "knurl":
-      return { words: `knurl ${words(step.pitch)}`, where: over(step.at, step.length) };
+      return { words: say("plan.drawing knurl", { pitch: words(step.pitch) }), where: over(step.at, step.length) };
     case "die":
       return { words: threadWords(step.thread), where: over(0, step.depth) };
     case "tap":
@@ -247,7 +258,7 @@ function said(
       };
     case "centre drill": {
       const pilot = step.pilot ?? stage.shaping.inside.at(-1)?.start ?? 0;
-      return { words: `centre ø${words(pilot)}`, where: "" };
+      return { words: say("plan.drawing centre", { pilot: words(pilot) }), where: "" };
     }
     default:
       return { words: "", where: "" };

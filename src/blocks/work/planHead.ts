@@ -1,19 +1,23 @@
+import { materialName } from "../../cutting/materials.js";
+import { toolName } from "../../cutting/tools.js";
 import { rectangle, text } from "../../drawing/shapes.js";
-import { wrapText } from "../../drawing/text.js";
+import { textWidth, wrapText } from "../../drawing/text.js";
 import { aimWords } from "../../findings/aimWords.js";
 import { travelWords } from "../../findings/travelWords.js";
 import type { Job } from "../../job/job.js";
 import type { Finding } from "../../plan/finding.js";
 import { isRefused, type Plan } from "../../plan/plan.js";
-import { BELT_SLIP, beforeTheFirstChip } from "../../plan/start.js";
+import { beforeTheFirstChip, beltSlip } from "../../plan/start.js";
 import { type Show, showIn } from "../../plan/words.js";
-import { capital, plural } from "../../quantity/format.js";
+import { capital } from "../../quantity/format.js";
+import { say } from "../../words/say.js";
 import { block, type Run, warning } from "../shared/block.js";
+import { paragraph } from "../shared/paragraph.js";
 import { heading, kept } from "../shared/runs.js";
-import { leading, medium, size } from "../shared/style.js";
-import { paragraph } from "../shared/table.js";
+import { leading, objectLine, size } from "../shared/style.js";
 import { partDrawing } from "./partDrawing.js";
-import { sumRules } from "./planWords.js";
+import { isFixed, sumRules } from "./planWords.js";
+import { sharedNotes } from "./sharedNotes.js";
 import { thePlan } from "./thePlan.js";
 
 /** What is made of what, what stands against it, the part drawn to scale, and what is seen to before the first chip. */
@@ -30,22 +34,21 @@ export const planHead = warning(
         ...places.map(({ wheel }) => wheel),
       ]),
     );
-    const small = { size: size.small, gap: 0.5 };
+    const small = { size: size.text, gap: 0.5 };
     return [
-      ...paragraph(job.name, width, { size: size.title, weight: "bold", gap: 4 }),
-      ...paragraph(jobWords(job, show), width, { gap: 0.5 }),
+      // The head of the page cuts a long name short.
+      ...(textWidth(job.name, size.card, "bold") > width / 2
+        ? paragraph(job.name, width, { size: size.card, weight: "bold", gap: 2 })
+        : []),
+      ...paragraph(jobWords(job, show), width, { weight: "bold", gap: 2 }),
       ...drawn(plan, show, width, height),
       ...(job.bar === undefined && job.steps.filter(({ do: verb }) => verb === "centre drill").length > 1
-        ? paragraph("Of the holes beside each other the last is drawn; every step has its own picture.", width, {
-            size: size.small,
+        ? paragraph(say("plan.last hole drawn"), width, {
+            size: size.text,
             gap: 1,
           })
         : []),
-      ...paragraph(
-        "Dial readings are those of the dials printed for this machine: they are stuck on before it starts. A count in feeding is one second, as one says “one and two and”.",
-        width,
-        { size: size.small, gap: 1 },
-      ),
+      ...paragraph(howToRead(plan), width, { gap: 1 }),
       ...sumRules([...wheels]).flatMap((words) => paragraph(words, width, { gap: 1, weight: "bold" })),
       ...against(plan, width),
       ...(steps.some(({ speed }) => speed?.band.nearest !== undefined)
@@ -53,11 +56,12 @@ export const planHead = warning(
         : []),
       ...[...wheels].flatMap((wheel) =>
         travelWords(wheel, machine.units).flatMap((words) =>
-          paragraph(words, width, { size: size.small, weight: "bold", ink: "accent", gap: 0.8 }),
+          paragraph(words, width, { size: size.text, weight: "bold", ink: "accent", gap: 0.8 }),
         ),
       ),
-      ...ticked("Before the first chip", beforeTheFirstChip(job, steps, findings), width),
-      ...paragraph(BELT_SLIP, width, { size: size.small, gap: 1 }),
+      ...forSeveral(plan, width),
+      ...ticked(say("plan.before the first chip"), beforeTheFirstChip(job, steps, findings), width),
+      ...paragraph(beltSlip(), width, { size: size.text, gap: 1 }),
     ];
   }),
   (findings) => {
@@ -66,9 +70,10 @@ export const planHead = warning(
     const numbers = plan.steps
       .filter(({ stage }) => plan.findings.some(({ kind, step }) => kind === "refused" && step === stage.index))
       .map(({ number }) => number);
-    const which = numbers.length === 0 ? "" : `, for step${numbers.length > 1 ? "s" : ""} ${numbers.join(", ")}`;
     return [
-      `This job is refused and was printed all the same${which}; the first page says why. Do not cut by it until that is mended.`,
+      numbers.length === 0
+        ? say("plan.refused all the same")
+        : say("plan.refused all the same, for", { steps: stepsWords(numbers) }),
     ];
   },
 );
@@ -83,7 +88,7 @@ function drawn({ job, steps }: Plan, show: Show, width: number, height: number):
         show: (mm) => show(mm).replace(/ \(.*\)$/, ""),
         unit: job.units,
         width,
-        height: height * 0.42,
+        height: height * 0.46,
       }),
       gap: 3,
     },
@@ -91,12 +96,27 @@ function drawn({ job, steps }: Plan, show: Show, width: number, height: number):
 }
 
 function jobWords({ bar, parts, material, tool, spindleStop }: Job, show: Show): string {
-  const held =
-    bar === undefined
-      ? ""
-      : `, ${bar.bore === undefined ? "bar" : "tube"} ${show(bar.diameter)}${bar.bore === undefined ? "" : ` by ${show(bar.bore)}`}${bar.length === undefined ? "" : `, ${show(bar.length)} long`}, ${show(bar.out)} out${{ chuck: "", "chuck and centre": ", its end held by a centre", "between centres": " between centres" }[bar.held]}${spindleStop ? ", against a stop in the spindle" : ""}`;
-  return `${plural(parts, "part")}, ${material}${held}; ${tool}.`;
+  const held = bar && [
+    bar.bore === undefined
+      ? say("plan.bar", { diameter: show(bar.diameter) })
+      : say("plan.tube", { diameter: show(bar.diameter), bore: show(bar.bore) }),
+    ...(bar.length === undefined ? [] : [say("plan.bar long", { length: show(bar.length) })]),
+    say("plan.bar out", { out: show(bar.out) }),
+    ...(bar.held === "chuck" ? [] : [say(`plan.bar held ${bar.held}`)]),
+    ...(spindleStop ? [say("plan.bar against a stop")] : []),
+  ];
+  return `${[say("plan.parts", { n: parts }), materialName(material), ...(held ?? [])].join(", ")}; ${toolName(tool)}.`;
 }
+
+/** "step 3", "steps 3, 4 and 7". */
+export const stepsWords = (numbers: readonly number[]): string =>
+  say("plan.steps", {
+    n: numbers.length,
+    steps:
+      numbers.length < 2
+        ? String(numbers[0] ?? "")
+        : say("units and numbers.list and", { list: numbers.slice(0, -1).join(", "), last: numbers.at(-1) ?? "" }),
+  });
 
 /** What is alike at several steps stands once. */
 function grouped(findings: readonly Finding[], plan: Plan): string[] {
@@ -107,46 +127,83 @@ function grouped(findings: readonly Finding[], plan: Plan): string[] {
     alike.set(words, [...(alike.get(words) ?? []), ...(number === undefined ? [] : [number])]);
   }
   return [...alike].map(([words, numbers]) =>
-    numbers.length === 0 ? capital(words) : `Step${numbers.length > 1 ? "s" : ""} ${numbers.join(", ")}: ${words}`,
+    numbers.length === 0 ? capital(words) : `${capital(stepsWords(numbers))}: ${words}`,
   );
 }
 
 function against(plan: Plan, width: number): Run[] {
   const { findings, remarks, reordered } = plan;
-  const order = reordered
-    ? paragraph(
-        "Some steps are done in another order than the job's file has them: so the belt is moved less often, and nothing else changes.",
-        width,
-        { gap: 1 },
-      )
-    : [];
+  const order = reordered ? paragraph(say("plan.reordered"), width, { gap: 1 }) : [];
   if (findings.length + remarks.length === 0)
-    return [...order, ...paragraph("Nothing stands against this job, as far as the files tell.", width, { gap: 1.5 })];
+    return [...order, ...paragraph(say("plan.nothing against"), width, { gap: 1.5 })];
   const of = (wanted: Finding["kind"]) => findings.filter(({ kind }) => kind === wanted);
   const [refused, careful] = [of("refused"), of("take care")];
   const list = (words: readonly string[]) => words.flatMap((one) => paragraph(one, width, { ink: "accent", gap: 0.5 }));
   return [
     ...order,
-    ...(refused.length > 0 ? [...heading("Refused", width, 3), ...list(grouped(refused, plan))] : []),
-    ...(careful.length + remarks.length > 0 ? heading("Take care", width, 3) : []),
+    ...(refused.length > 0 ? [...heading(say("plan.refused"), width, 3), ...list(grouped(refused, plan))] : []),
+    ...(careful.length + remarks.length > 0 ? heading(say("plan.take care"), width, 3) : []),
     ...list(remarks),
     ...list(grouped(careful, plan)),
   ];
 }
 
-/** One box to tick for each line. */
-export function ticked(title: string, lines: readonly string[], width: number): Run[] {
-  const side = 3.2;
-  const step = size.body * leading;
-  const rows = lines.map((words): Run => {
-    const parts = wrapText(words, width - side - 3, size.body, "regular");
+/** The signs of a step, once for all of them. */
+function howToRead({ steps, beltChanges }: Plan): string {
+  const zeros = steps.flatMap(({ zeros }) => zeros);
+  return [
+    say("plan.readings are"),
+    ...(beltChanges > 0 ? [say("plan.belt moved sign")] : []),
+    ...(zeros.some(({ wheel, of }) => ["diameter", "bore"].includes(of) && !isFixed(wheel))
+      ? [say("plan.set below nothing")]
+      : []),
+  ].join(" ");
+}
+
+/** What several steps say alike, by its letter. */
+function forSeveral(plan: Plan, width: number): Run[] {
+  const shared = sharedNotes(plan);
+  if (shared.length === 0) return [];
+  const indent = 6;
+  const rows = shared.map(({ sign, words, steps }): Run => {
+    const lines = wrapText(`${words} (${stepsWords(steps)})`, width - indent, size.text, "regular");
+    const step = size.text * leading;
     return {
       drawing: {
         width,
+        height: step * lines.length,
+        marks: [
+          text(sign, { x: 0.4, y: step * 0.76 }, { size: size.text, weight: "bold" }),
+          ...lines.map((part, row) => text(part, { x: indent, y: step * (row + 0.76) }, { size: size.text })),
+        ],
+      },
+      gap: 0.7,
+    };
+  });
+  return [...heading(say("plan.for several steps"), width, 4), ...rows];
+}
+
+/** Boxes to tick stand in two columns from this width on, mm. */
+const twoColumns = 150;
+const betweenColumns = 6;
+
+/** One box to tick for each line. */
+function ticked(title: string, lines: readonly string[], width: number): Run[] {
+  const side = 3.2;
+  const step = size.text * leading;
+  const columns = width >= twoColumns ? 2 : 1;
+  const own = (width - (columns - 1) * betweenColumns) / columns;
+  const list = { columns, step: own + betweenColumns };
+  const rows = lines.map((words): Run => {
+    const parts = wrapText(words, own - side - 3, size.text, "regular");
+    return {
+      ...(columns > 1 && { list }),
+      drawing: {
+        width: own,
         height: Math.max(step * parts.length, side + 0.6),
         marks: [
-          rectangle({ x: 0.2, y: 0.3 }, side, side, { pen: medium }),
-          ...parts.map((part, row) => text(part, { x: side + 2.5, y: step * (row + 0.76) }, { size: size.body })),
+          rectangle({ x: 0.2, y: 0.3 }, side, side, { pen: objectLine }),
+          ...parts.map((part, row) => text(part, { x: side + 2.5, y: step * (row + 0.76) }, { size: size.text })),
         ],
       },
       gap: 0.7,

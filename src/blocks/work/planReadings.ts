@@ -3,11 +3,12 @@ import type { Units } from "../../machine/machine.js";
 import type { Place, PlannedStep, SizedPass } from "../../plan/plannedStep.js";
 import type { Show } from "../../plan/words.js";
 import type { Reading } from "../../plan/zero.js";
-import { formatFixed } from "../../quantity/format.js";
+import { formatFixed, unitName } from "../../quantity/format.js";
 import { fromMm } from "../../quantity/length.js";
+import { say } from "../../words/say.js";
 import type { Run } from "../shared/block.js";
 import { size } from "../shared/style.js";
-import { type Cell, type Column, table } from "../shared/table.js";
+import { type Cell, type Column, table, tableWidth } from "../shared/table.js";
 import { isFixed, readingWords, wheelWords } from "./planWords.js";
 
 /** The letter of the blank that a wheel's readings are added to, where its dial cannot be set to 0. */
@@ -18,55 +19,73 @@ type Row = {
   readonly size: string;
   readonly wheel: HandwheelFinding | undefined;
   readonly reading: Reading | undefined;
-  /** Instead of a reading of its own. */
-  readonly instead?: string;
+  /** At the reading of the row before it. */
+  readonly again?: boolean;
   readonly measured: boolean;
 };
 
-/** Every reading of a step, in the order of work: where to stop, each pass, how deep; with a box to tick and room to write. */
-export function readingsTable(planned: PlannedStep, units: Units, show: Show, label: LabelOf, width: number): Run[] {
+/** Every reading of a step as a table: `titles` name the wheel where it changes. */
+export type Readings = {
+  readonly columns: readonly Column[];
+  readonly cells: readonly (readonly Cell[])[];
+  readonly titles: ReadonlyMap<number, string>;
+};
+
+/** Every reading of a step, in the order of work: where to stop, each pass, how deep; with a box to tick and room to write. Undefined
+ *  where it has none. */
+export function readings(planned: PlannedStep, units: Units, show: Show, label: LabelOf): Readings | undefined {
   const rows = rowsOf(planned, units, show);
-  if (rows.length === 0) return [];
-  const fixed = new Set(rows.flatMap(({ wheel, instead }) => (wheel && isFixed(wheel) && !instead ? [wheel] : [])));
+  if (rows.length === 0) return undefined;
+  const told = rows.map(({ wheel, reading }) => (wheel && reading ? readingWords(wheel, reading) : undefined));
+  const summed = rows.map((row, index) => sumCell(row, label, told[index]?.figure ?? ""));
+  const sums = summed.some(({ drawn }) => drawn !== undefined);
+  const inRows = told.some((words) => words?.row);
   const measured = rows.some((row) => row.measured);
   const columns: Column[] = [
-    { heading: ["done"], align: "middle", stretch: 0 },
-    { heading: ["what"], align: "start", stretch: 1 },
-    { heading: ["comes to", units], align: "decimal", stretch: 0.4 },
-    { heading: ["wheel"], align: "start", stretch: 0.6 },
-    {
-      heading: [fixed.size > 0 ? "go on by" : "whole turns", fixed.size > 0 ? "whole turns" : "from its zero"],
-      align: "end",
-      stretch: 0.3,
-    },
-    { heading: fixed.size > 0 ? ["and"] : ["then the", "dial reads"], align: "end", stretch: 0.3 },
-    ...(fixed.size > 0 ? [{ heading: ["so that it reads"], align: "start", stretch: 1.2 } as const] : []),
-    ...(measured ? [{ heading: ["measured"], align: "middle", stretch: 1.2 } as const] : []),
+    { heading: [""], align: "middle" },
+    { heading: [""], align: "start", key: true },
+    { heading: [unitName(units)], align: "decimal" },
+    { heading: [say("plan.column turns")], align: "end" },
+    { heading: [say(sums ? "plan.column and" : "plan.column dial")], align: "decimal" },
+    ...(inRows ? [{ heading: [""], align: "start" } as const] : []),
+    ...(sums ? [{ heading: [say("plan.column so that it reads")], align: "start" } as const] : []),
+    ...(measured ? [{ heading: [say("plan.column measured")], align: "middle" } as const] : []),
   ];
-  let above: HandwheelFinding | undefined;
-  const cells = rows.map((row): Cell[] => {
-    const words = row.wheel && row.reading ? readingWords(row.wheel, row.reading) : { turns: "", figure: "" };
-    // A name stands where the wheel changes: some are long.
-    const named = row.wheel !== above || row.wheel === undefined;
-    above = row.wheel;
-    const wheel = row.wheel === undefined ? "set by measuring" : named ? wheelWords(row.wheel) : "same wheel";
+  const cells = rows.map((row, index): Cell[] => {
+    const { turns = "", figure = "", row: on = "" } = told[index] ?? {};
     return [
       { text: "", drawn: "box" },
       { text: row.what },
-      { text: row.size, weight: "bold" },
-      { text: row.instead ?? wheel },
-      { text: row.instead ? "" : words.turns, weight: "bold" },
-      { text: row.instead ? "" : words.figure, weight: "bold" },
-      ...(fixed.size > 0 ? [sumCell(row, label, words.figure)] : []),
+      { text: row.size },
+      { text: turns, weight: row.reading?.back ? "bold" : "regular" },
+      { text: figure, weight: "bold", size: size.card },
+      ...(inRows ? [{ text: on }] : []),
+      ...(sums ? [summed[index] ?? { text: "" }] : []),
       ...(measured ? [row.measured ? ({ text: "", drawn: "line" } as const) : { text: "" }] : []),
     ];
   });
-  return table(columns, cells, { width, size: size.body });
+  const titles = new Map<number, string>();
+  for (const [index, { wheel }] of rows.entries())
+    if (index === 0 || wheel !== rows[index - 1]?.wheel)
+      titles.set(index, wheel === undefined ? say("plan.set by measuring") : wheelWords(wheel));
+  return { columns, cells, titles };
 }
 
+const set = (width: number, titles?: ReadonlyMap<number, string>) => ({
+  ...{ width, size: size.text },
+  ...(titles && { titles }),
+});
+
+export const readingsTable = ({ columns, cells, titles }: Readings, width: number): Run[] =>
+  table(columns, cells, set(width, titles));
+
+/** As wide as it would be on paper of any width, mm; 0 for none. */
+export const readingsWidth = (readings: Readings | undefined): number =>
+  readings === undefined ? 0 : tableWidth(readings.columns, readings.cells, set(1e6));
+
 /** "S1 + 2.40 = ____": the sum is written out at the machine. */
-function sumCell({ wheel, reading, instead }: Row, label: LabelOf, figure: string): Cell {
-  if (wheel === undefined || reading === undefined || instead !== undefined || !isFixed(wheel)) return { text: "" };
+function sumCell({ wheel, reading, again }: Row, label: LabelOf, figure: string): Cell {
+  if (wheel === undefined || reading === undefined || again || !isFixed(wheel)) return { text: "" };
   return { text: `${label(wheel)} ${reading.back ? "−" : "+"} ${figure} =`, drawn: "line" };
 }
 
@@ -80,10 +99,10 @@ function rowsOf(planned: PlannedStep, units: Units, show: Show): Row[] {
   const place = ({ what, at, wheel, reading }: Place): Row => ({
     what:
       what === "plunge" && plunges > 1
-        ? `feed in at, ${++count}`
+        ? say("plan.feed in at, number", { number: ++count })
         : what === "stop" && stops > 1
-          ? `go on to, ${++count}`
-          : placeNames[what],
+          ? say("plan.go on to, number", { number: ++count })
+          : say(`plan.place ${what}`),
     size: figure(at, units),
     wheel,
     reading,
@@ -93,7 +112,7 @@ function rowsOf(planned: PlannedStep, units: Units, show: Show): Row[] {
     return drills.flatMap(({ diameter, depth }, index) =>
       last.map((one) => ({
         ...place(one),
-        what: `drill ${show(diameter)}, to ${show(depth)}`,
+        what: say("plan.drill to", { diameter: show(diameter), depth: show(depth) }),
         measured: index === drills.length - 1,
       })),
     );
@@ -101,13 +120,6 @@ function rowsOf(planned: PlannedStep, units: Units, show: Show): Row[] {
   const around = plunges > 1 ? first.flatMap((one) => [place(one), ...last.map(place)]) : [...first.map(place)];
   return [...around, ...passRows(planned, units), ...(plunges > 1 ? [] : last.map(place))];
 }
-
-const placeNames: Readonly<Record<Place["what"], string>> = {
-  begin: "begin at",
-  stop: "stop at",
-  plunge: "feed in at",
-  depth: "in to",
-};
 
 const figure = (mm: number, units: Units): string => formatFixed(fromMm(mm, units), usualPlaces[units]);
 const usualPlaces: Readonly<Record<Units, number>> = { mm: 2, in: 4 };
@@ -123,11 +135,14 @@ function passRows({ passes, depthWheel, sizes }: PlannedStep, units: Units): Row
   return passes.map((pass: SizedPass, index): Row => {
     const spring = pass.kind === "spring";
     return {
-      what: pass.kind === "rough" ? `rough ${++rough}` : spring ? "once more" : "last cut",
+      what:
+        pass.kind === "rough"
+          ? say("plan.rough cut", { number: ++rough })
+          : say(spring ? "plan.once more" : "plan.last cut"),
       size: formatFixed(fromMm(pass.size, units), places),
       wheel: depthWheel,
       reading: pass.reading,
-      ...(spring && { instead: "same reading" }),
+      ...(spring && { again: true }),
       measured: index === last - 1 || index >= last,
     };
   });

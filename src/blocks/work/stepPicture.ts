@@ -5,18 +5,18 @@ import { between, cylinder, diameterAt, greatest, HAIR, moved, type Outline } fr
 import { endsOf, type Workpiece } from "../../part/workpiece.js";
 import { isBlock } from "../../plan/block.js";
 import type { Stage } from "../../plan/stage.js";
-import { pen } from "../shared/style.js";
+import { arrow, arrowHead, breakLine } from "../shared/sectionMarks.js";
+import { axisLine, objectLine, pen, weight } from "../shared/style.js";
 import { shownBlock } from "./partFeatures.js";
 import { walled } from "./partFrame.js";
-import { arrow, arrowHead, breakLine } from "./sectionMarks.js";
 import { above, across, below, centreMarks, corners, driverMarks, jawMarks, type View, workView } from "./workView.js";
 
 export type PictureRoom = { readonly width: number; readonly height: number };
 
-const outline = pen(0.25);
-const thin = pen(0.13);
-const axis = pen(0.13, "black", [3, 0.6, 0.4, 0.6]);
-const feed = pen(0.35);
+const outline = objectLine;
+const thin = axisLine;
+const axis = pen(weight.axis, "black", [3, 0.6, 0.4, 0.6]);
+const feed = objectLine;
 const JAW = { reach: 3.6, height: 2.2 } as const;
 /** Room beside and under the work for an arrow. */
 const BESIDE = 6;

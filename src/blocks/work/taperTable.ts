@@ -1,86 +1,94 @@
-import type { HandwheelFinding } from "../../findings/findings.js";
-import { crossSlide, wheelFor } from "../../findings/roles.js";
-import type { Machine, TaperWish } from "../../machine/machine.js";
+import { crossSlide } from "../../findings/roles.js";
+import type { TaperWish, Units } from "../../machine/machine.js";
 import { toDegrees, toRadians } from "../../quantity/angle.js";
-import { formatFixed, formatLength, trimmed } from "../../quantity/format.js";
+import { formatFixed, trimmed, trimmedSize, unitName } from "../../quantity/format.js";
 import { fromMm, inMm } from "../../quantity/length.js";
 import { standardTapers } from "../../taper/standard.js";
-import {
-  centresBear,
-  diameterError,
-  halfAngleOfTaper,
-  pinDifference,
-  riseAlongAxis,
-  riseAlongSlide,
-  setOver,
-  sineBarStack,
-  TOO_STEEP_FOR_CENTRES,
-  taperOfHalfAngle,
-} from "../../taper/taper.js";
+import { diameterError, halfAngleOfTaper, riseAlongAxis, sineBarStack, taperOfHalfAngle } from "../../taper/taper.js";
+import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
+import { paragraph } from "../shared/paragraph.js";
 import { heading } from "../shared/runs.js";
 import { size } from "../shared/style.js";
-import { type Cell, type Column, paragraph, table } from "../shared/table.js";
+import { type Cell, type Column, table } from "../shared/table.js";
+import { ownTapers } from "./ownTapers.js";
 
 /** The file's own tapers, then the standard and the usual ones: what to set, and how to prove the setting. */
 export const taperTable = block(
   { ratios: [8, 10, 12, 16, 20, 30, 50], standard: true, over: 100, bar: 100 },
   ({ findings, settings, width }): Run[] => {
-    const { machine } = findings;
-    const over = machine.units === "mm" ? settings.over : inMm(Math.max(1, Math.round(settings.over / 25)), "in");
-    const bar = machine.units === "mm" ? settings.bar : inMm(Math.max(1, Math.round(settings.bar / 25)), "in");
-    const own = machine.tapers ?? [];
+    const { units, tapers: own = [] } = findings.machine;
+    const rounded = (mm: number) => (units === "mm" ? mm : inMm(Math.max(1, Math.round(mm / 25)), "in"));
+    const over = rounded(settings.over);
+    const perTurn = crossSlide(findings.handwheels)?.feed?.perTurn;
+    const setting = { units, over, bar: rounded(settings.bar), ...(perTurn !== undefined && { perTurn }) };
+    const cross = crossSlide(findings.handwheels)?.handwheel.name ?? "";
     const usual: TaperWish[] = [
       ...(settings.standard
         ? standardTapers.map(({ name, taper, confidence }) => ({
-            name: confidence === "memory" ? `${name} *` : name,
+            name: `${standardName(name)}${confidence === "memory" ? "*" : ""}`,
             halfAngle: halfAngleOfTaper(taper),
           }))
         : []),
-      ...settings.ratios.map((ratio) => ({ name: `1 in ${ratio}`, halfAngle: halfAngleOfTaper(1 / ratio) })),
-      { name: "lathe centre, 60°", halfAngle: toRadians(30) },
+      ...settings.ratios.map((n) => ({ name: say("tapers.one in", { n }), halfAngle: halfAngleOfTaper(1 / n) })),
+      { name: say("tapers.lathe centre"), halfAngle: toRadians(30) },
     ];
-    const cross = crossSlide(findings.handwheels);
+    const notes = [say("tapers.how"), ...(settings.standard ? [say("tapers.sources")] : [])];
     return [
-      ...(own.length > 0 ? titled("Your tapers", angles(own, machine, over, bar, cross, width), width) : []),
-      ...own.flatMap((taper) => [
-        ...ownWords(taper, findings.handwheels, machine, width),
-        ...proofWords(taper, machine, over, width),
-      ]),
-      ...titled("Standard and usual tapers", angles(usual, machine, over, bar, cross, width), width),
-      ...paragraph(
-        "Swivel = half the included angle. Rise: what an indicator in the tool post shows when the carriage moves along a test bar or finished taper; along the axis, not along the slide. Standard tapers from: Dimensions of Standard Tapers (vintagemachinery.org), johnfsworkshop.org, Lobben p. 477, US Army OD1645. * last figure from memory.",
-        width,
-        { size: size.tiny, gap: 1.5 },
-      ),
+      ...(own.length > 0
+        ? [
+            ...heading(say("tapers.yours"), width, 4),
+            ...angles(own, setting, cross, width, size.card),
+            ...ownTapers(findings, own, over, width),
+          ]
+        : []),
+      ...heading(say("tapers.usual"), width, 6),
+      // A heading over a single row looks lost.
+      ...angles(usual, setting, cross, width).map((run, index) => (index < 2 ? { ...run, keepWithNext: true } : run)),
+      ...notes.flatMap((words, index) => paragraph(words, width, { size: size.source, gap: index === 0 ? 1.5 : 0 })),
     ];
   },
 );
 
-const titled = (title: string, runs: Run[], width: number): Run[] => [...heading(title, width, 4), ...runs];
+/** Where a standard taper has a name in words rather than of a maker's series. */
+const standardName = (name: string): string => (name.startsWith("taper pin") ? say("tapers.taper pin") : name);
 
+type Setting = { readonly units: Units; readonly over: number; readonly bar: number; readonly perTurn?: number };
+
+/** `hand`: em of what is set, where that is not the table's: the file's own tapers, which keep their sine bar on any paper. */
 function angles(
   tapers: readonly TaperWish[],
-  { units }: Machine,
-  over: number,
-  bar: number,
-  cross: HandwheelFinding | undefined,
+  { units, over, bar, perTurn }: Setting,
+  cross: string,
   width: number,
+  hand: number = size.text,
 ): Run[] {
-  const places = units === "mm" ? 3 : 4;
-  const length = (mm: number, more = 0) => formatFixed(fromMm(mm, units), places + more);
-  const perTurn = cross?.feed?.perTurn;
+  const length = (mm: number) => formatFixed(fromMm(mm, units), units === "mm" ? 3 : 4);
+  const unit = unitName(units);
+  const inLength = say("tapers.per length", { unit, length: trimmedSize(over, units) });
+  const foot = units === "in";
   const columns: Column[] = [
-    { heading: ["taper"], align: "start" },
-    { heading: ["1 in"], align: "decimal" },
-    { heading: ["on diameter,", "in per foot"], align: "decimal" },
-    { heading: ["included", "degrees"], align: "decimal" },
-    { heading: ["swivel", "degrees"], align: "decimal" },
-    { heading: ["swivel", "° ′ ″"], align: "end", optional: true },
-    { heading: [`rise in ${trimmed(fromMm(over, units), 2)}`, units], align: "decimal" },
-    ...(perTurn === undefined ? [] : [{ heading: ["that rise,", "cross slide turns"], align: "decimal" } as const]),
-    { heading: [`sine bar ${trimmed(fromMm(bar, units), 2)}`, units], align: "decimal" },
-    { heading: ["0.1° wrong: on", `diameter, ${units}`], align: "decimal" },
+    { heading: [say("tapers.taper")], align: "start", key: true },
+    { heading: [say("tapers.ratio")], align: "decimal" },
+    ...(foot ? [{ heading: [say("tapers.per foot"), say("tapers.in per foot")], align: "decimal" } as const] : []),
+    { heading: [say("tapers.included"), "°"], align: "decimal" },
+    { heading: [say("tapers.swing"), "°"], align: "decimal" },
+    { heading: [say("tapers.swing"), "° ′ ″"], align: "end", optional: true },
+    { heading: [say("tapers.indicator"), inLength], align: "decimal" },
+    ...(perTurn === undefined
+      ? []
+      : [
+          {
+            heading: [say("tapers.turns of", { wheel: cross.toLowerCase() }), say("tapers.for rise")],
+            align: "decimal",
+          } as const,
+        ]),
+    {
+      heading: [say("tapers.sine bar", { length: trimmedSize(bar, units) }), unit],
+      align: "decimal",
+      optional: hand === size.text,
+    },
+    { heading: [say("tapers.wrong"), inLength], align: "decimal", optional: true },
   ];
   const rows = tapers.map(({ name, halfAngle }): Cell[] => {
     const taper = taperOfHalfAngle(halfAngle);
@@ -88,9 +96,9 @@ function angles(
     return [
       { text: name, weight: "bold" },
       { text: formatFixed(1 / taper, 3) },
-      { text: formatFixed(taper * 12, 4) },
+      ...(foot ? [{ text: formatFixed(taper * 12, 4) }] : []),
       { text: formatFixed(2 * toDegrees(halfAngle), 3) },
-      { text: formatFixed(toDegrees(halfAngle), 3), weight: "bold" },
+      { text: formatFixed(toDegrees(halfAngle), 3), weight: "bold", size: hand },
       { text: sexagesimal(halfAngle) },
       { text: length(rise) },
       ...(perTurn === undefined ? [] : [{ text: formatFixed(rise / perTurn, 2) }]),
@@ -98,40 +106,12 @@ function angles(
       { text: length(diameterError(halfAngle, toRadians(0.1), over)) },
     ];
   });
-  return table(columns, rows, { width, size: size.small, ruleEvery: 3 });
+  return table(columns, rows, { width });
 }
 
 /** Degrees, minutes and whole seconds. */
 function sexagesimal(angle: number): string {
   const seconds = Math.round(toDegrees(angle) * 3600);
   const two = (value: number) => String(value).padStart(2, "0");
-  return `${Math.floor(seconds / 3600)}° ${two(Math.floor(seconds / 60) % 60)}′ ${two(seconds % 60)}″`;
-}
-
-/** How far the swivelled slide must go for a taper of known length, in this machine's turns. */
-function ownWords(taper: TaperWish, handwheels: readonly HandwheelFinding[], { units }: Machine, width: number): Run[] {
-  const { length, large, small, halfAngle, name } = taper;
-  const top = wheelFor("swivelled", handwheels);
-  if (length === undefined || top?.feed === undefined) return [];
-  const show = (mm: number) => formatLength(mm, units, units === "mm" ? 2 : 3);
-  const along = length / Math.cos(halfAngle);
-  const depth = riseAlongSlide(halfAngle, along);
-  const short = top.handwheel.travel !== undefined && along > top.handwheel.travel;
-  const ends = large !== undefined && small !== undefined ? `, ${show(large)} to ${show(small)}` : "";
-  const words = short
-    ? `${name}${ends}: the slide would have to go ${show(along)}, farther than its ${show(top.handwheel.travel ?? 0)}: turn it in two settings${centresBear(halfAngle) ? " or set the tailstock over" : ""}.`
-    : `${name}${ends}: ${formatFixed(along / top.feed.perTurn, 2)} turns of the ${top.handwheel.name.toLowerCase()} (${show(along)} along the slide) take the side in by ${show(depth)}, twice that on diameter.`;
-  return paragraph(words, width, { size: size.small, gap: 1, ...(short && { ink: "accent" as const }) });
-}
-
-/** A gauge of two pins, and the tailstock set over instead. */
-function proofWords({ name, halfAngle }: TaperWish, { units }: Machine, over: number, width: number): Run[] {
-  const show = (mm: number) => formatLength(mm, units, units === "mm" ? 3 : 4);
-  const between = over / 2;
-  const pins = pinDifference(2 * halfAngle, between);
-  const byCentres = centresBear(halfAngle)
-    ? `Between centres instead: tailstock over by ${show(setOver(halfAngle, over))} for each ${show(over)} of the work's whole length.`
-    : TOO_STEEP_FOR_CENTRES;
-  const words = `${name}: two pins with centres ${show(between)} apart, one ${show(pins)} thicker than the other, fill a gauge of this included angle. ${byCentres}`;
-  return paragraph(words, width, { size: size.small, gap: 1 });
+  return `${trimmed(Math.floor(seconds / 3600), 0)}° ${two(Math.floor(seconds / 60) % 60)}′ ${two(seconds % 60)}″`;
 }

@@ -3,7 +3,7 @@ import { line, polyline } from "../../drawing/shapes.js";
 import { between, diameterAt, greatest, HAIR, type Outline } from "../../part/outline.js";
 import { endsOf, type Surface, type Workpiece } from "../../part/workpiece.js";
 import { depthOnDiameter, threadNamed } from "../../thread/thread.js";
-import { breakLine, crossed, hatching, thinPen } from "./sectionMarks.js";
+import { breakLine, crossed, hatching, thinPen } from "../shared/sectionMarks.js";
 
 /** Where the work lies on paper: its free end on the right, as one stands before the lathe. */
 export type View = {

@@ -10,7 +10,7 @@ const lathe = (material: string, rough: Pair, finish: Pair) => [
 /** For full-size lathes: the finishing feeds suit a light one, the roughing feeds are its most. */
 export const feedSheet: Source = {
   key: "LABSHEET",
-  title: "teaching-lab sheet of feeds (institution unknown)",
+  title: "a teaching workshop's sheet of feeds",
   feeds: [
     ...lathe("mild steel", [0.01, 0.02], [0.003, 0.01]),
     ...lathe("alloy steel", [0.01, 0.02], [0.003, 0.01]),

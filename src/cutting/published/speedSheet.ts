@@ -7,7 +7,7 @@ const asPlastics = { figureFor: "plastics in general" };
 
 export const speedSheet: Source = {
   key: "TUT17",
-  title: "teaching sheet of cutting speeds and feeds (institution unknown)",
+  title: "a teaching workshop's sheet of cutting speeds and feeds",
   speeds: [
     ...rows({ ...common, operation: "turning", where: "table 2, HSS turning" }, [
       ["mild steel", 25, 45],

@@ -1,6 +1,9 @@
 import { isHolding, type JobStep } from "../../job/job.js";
 import { between, diameterAt } from "../../part/outline.js";
 import { endsOf, outsideOver } from "../../part/workpiece.js";
+import { smallestOf } from "../../quantity/extremes.js";
+import { formatFixed } from "../../quantity/format.js";
+import { say } from "../../words/say.js";
 import { type Check, refused, type StepFinding, takeCare } from "../finding.js";
 import { slenderness } from "../slenderness.js";
 import type { Holding, Stage } from "../stage.js";
@@ -23,12 +26,6 @@ const BRIDGED = 0.25;
 /** Held over so many diameters before something thicker, the jaws may end before it. Own figure: nobody said how long they are. */
 const LONG_GRIP = 1;
 
-const nouns: Readonly<Record<Holding["held"], string>> = {
-  chuck: "jaws",
-  "chuck and centre": "jaws",
-  "between centres": "driver",
-};
-
 /** Steps whose tool needs the free end. */
 const fromTheEnd: readonly JobStep["do"][] = ["face", "centre drill", "drill", "bore", "ream", "tap", "die"];
 
@@ -42,13 +39,7 @@ export const holdingCheck: Check = ({ stage, earlier, job, show }) => {
   if (isHolding(step)) return [...heldAnew(stage, last, job.bar?.length !== undefined, show), ...centreHoles(stage)];
   if (job.bar === undefined) return [];
   if (last?.step.do === "part")
-    return [
-      refused(
-        "loose",
-        "comes after parting off: nothing holds the part",
-        "hold it again first: { do: turn round, out: … }, or put parting last",
-      ),
-    ];
+    return [refused("loose", say("plan findings.loose"), say("plan findings.loose remedy"))];
   // The bar is held before the first step, and no step says so.
   const first = earlier.length === 0 ? [...gripped(stage, show), ...centreHoles(stage)] : [];
   return [
@@ -67,8 +58,8 @@ function heldAnew(stage: Stage, last: Stage | undefined, blankKnown: boolean, sh
     return [
       refused(
         "length-unknown",
-        "turns round a bar whose length is not known",
-        "part it off first, or give the blank's length under bar: length:",
+        say("plan findings.turned, length unknown"),
+        say("plan findings.turned, length unknown remedy"),
       ),
     ];
   return gripped(stage, show);
@@ -82,8 +73,8 @@ function gripped({ holding, before }: Stage, show: Show): StepFinding[] {
     return [
       refused(
         "no-grip",
-        `leaves ${show(holding.jaws - from)} out of work that is only ${show(to - from)} long: nothing is in the jaws`,
-        "let less stand out",
+        say("plan findings.nothing in the jaws", { out: show(holding.jaws - from), long: show(to - from) }),
+        say("plan findings.less out"),
       ),
     ];
   // Jaws lie on the first cylinder behind their mouth; what is thinner further in does not touch them, and a narrow groove or a
@@ -106,21 +97,29 @@ function gripped({ holding, before }: Stage, show: Show): StepFinding[] {
           held < LONG_GRIP * diameter
             ? refused(
                 "uneven-grip",
-                `the jaws would close on ${show(diameter)} for ${show(held)} alone, with ${show(thickest)} behind it: they do not hold it, or do not go over it`,
-                "let more stand out, or hold the other end",
+                say("plan findings.jaws on a step", {
+                  diameter: show(diameter),
+                  length: show(held),
+                  thicker: show(thickest),
+                }),
+                say("plan findings.more out or other end"),
               )
             : takeCare(
                 "uneven-grip",
-                `the jaws close on ${show(diameter)} for ${show(held)}, and ${show(thickest)} follows behind it`,
-                "see that their inner ends stay clear of the thicker part",
+                say("plan findings.jaws before a step", {
+                  diameter: show(diameter),
+                  length: show(held),
+                  thicker: show(thickest),
+                }),
+                say("plan findings.jaws clear inside"),
               ),
         ]
       : held > 0 && held < NO_GRIP * diameter - 1e-6
         ? [
             refused(
               "no-grip",
-              `the jaws hold only ${show(held, 2)} of ${show(diameter, 2)} diameter: it flies out at the first cut`,
-              "let less stand out, or hold the other end",
+              say("plan findings.jaws hold too little", { length: show(held, 2), diameter: show(diameter, 2) }),
+              say("plan findings.less out or other end"),
             ),
           ]
         : held < LEAST_GRIP * diameter ||
@@ -129,11 +128,15 @@ function gripped({ holding, before }: Stage, show: Show): StepFinding[] {
               takeCare(
                 "little-grip",
                 held >= LEAST_GRIP * diameter
-                  ? `the jaws hold ${show(held, 2)}, and ${show(holding.jaws - from, 2)} stands out of them`
+                  ? say("plan findings.long lever", { length: show(held, 2), out: show(holding.jaws - from, 2) })
                   : held === 0
-                    ? `the jaws hold a cone at ${show(diameter)}, and touch it along one edge alone`
-                    : `the jaws hold only ${show(held)} of ${show(diameter)} diameter; ${show(LEAST_GRIP * diameter)} is the least`,
-                "let less stand out, support its end, or take light cuts",
+                    ? say("plan findings.jaws on a cone", { diameter: show(diameter) })
+                    : say("plan findings.little grip", {
+                        length: show(held),
+                        diameter: show(diameter),
+                        least: show(LEAST_GRIP * diameter),
+                      }),
+                say("plan findings.little grip remedy"),
               ),
             ]
           : []),
@@ -141,8 +144,10 @@ function gripped({ holding, before }: Stage, show: Show): StepFinding[] {
       ? [
           takeCare(
             "spoilt-surface",
-            `the jaws would lie on the ${surface.kind === "thread" ? `thread ${surface.name}` : surface.name}`,
-            "hold it elsewhere, or in a split sleeve",
+            surface.kind === "thread"
+              ? say("plan findings.jaws on thread", { thread: surface.name })
+              : say("plan findings.jaws on knurl"),
+            say("plan findings.jaws on surface remedy"),
           ),
         ]
       : []),
@@ -153,40 +158,39 @@ function clearOfJaws({ step, shaping, holding }: Stage, clear: number, show: Sho
   if (shaping.outside.length === 0 && !besideTheJaws.includes(step.do)) return [];
   const spare = holding.jaws - shaping.to;
   if (spare >= clear - 1e-6) return [];
-  const what = nouns[holding.held];
-  return [
-    refused(
-      "into-the-jaws",
-      `reaches ${show(shaping.to)} along the work, and the ${what} ${what === "jaws" ? "begin" : "begins"} at ${show(holding.jaws)}: ${spare < 0 ? `the tool runs into ${what === "jaws" ? "them" : "it"}` : `less than ${show(clear)} clear`}`,
-      `let ${show(clear - spare)} more stand out, or shorten the step`,
-    ),
-  ];
+  const told = { to: show(shaping.to), at: show(holding.jaws), clear: show(clear) };
+  const jaws = holding.held !== "between centres";
+  const what =
+    spare < 0
+      ? say(jaws ? "plan findings.into the jaws" : "plan findings.into the driver", { to: told.to, at: told.at })
+      : say(jaws ? "plan findings.near the jaws" : "plan findings.near the driver", told);
+  return [refused("into-the-jaws", what, say("plan findings.into the jaws remedy", { more: show(clear - spare) }))];
 }
 
 function clearOfCentre({ step, shaping, holding, before }: Stage, clear: number, show: Show): StepFinding[] {
   if (holding.held === "chuck") return [];
-  const remedy = "do it before the centre is brought up ({ do: hold, held: chuck and centre, out: … })";
+  const remedy = say("plan findings.before the centre");
   if (fromTheEnd.includes(step.do) || (step.do === "chamfer" && step.side === "bore"))
-    return [refused("centre-in-the-way", `"${step.do}" needs the free end, where the centre is`, remedy)];
+    return [refused("centre-in-the-way", say("plan findings.centre in the way", { step: step.do }), remedy)];
   if (step.do === "part")
     return [
       refused(
         "centre-in-the-way",
-        "parts off work that is held by a centre: it closes on the blade",
-        `hold it in the chuck alone for this: { do: hold, out: … }`,
+        say("plan findings.parts at a centre"),
+        say("plan findings.parts at a centre remedy"),
       ),
     ];
   if (shaping.outside.length === 0 || shaping.from > 1e-6) return [];
   const mouth = diameterAt(before.bore, endsOf(before).from, 1);
-  const thinnest = Math.min(...shaping.outside.filter(({ from }) => from <= 1e-6).map(({ start }) => start));
+  const thinnest = smallestOf(shaping.outside.filter(({ from }) => from <= 1e-6).map(({ start }) => start));
   // Of a hole that the bar is to bring along nobody knows how wide it is.
   if (mouth === 0) return [];
   if (thinnest <= mouth)
     return [
       refused(
         "into-the-centre",
-        `turns the end to ${show(thinnest)}, and the centre hole is ${show(mouth)} wide: the tool meets the centre`,
-        "take a smaller centre drill, or turn the end last without the centre",
+        say("plan findings.into the centre", { size: show(thinnest), hole: show(mouth) }),
+        say("plan findings.into the centre remedy"),
       ),
     ];
   // Beside the hole a 60° centre widens by 1.15 of every length that the tool comes from outside.
@@ -194,8 +198,8 @@ function clearOfCentre({ step, shaping, holding, before }: Stage, clear: number,
     ? [
         takeCare(
           "near-the-centre",
-          `turns the end to ${show(thinnest)} beside a centre hole of ${show(mouth)}: hardly room for the tool`,
-          "use a cut-away centre and a slender knife tool, or a smaller centre drill",
+          say("plan findings.near the centre", { size: show(thinnest), hole: show(mouth) }),
+          say("plan findings.near the centre remedy"),
         ),
       ]
     : [];
@@ -210,19 +214,21 @@ function centreHoles({ holding: { held }, before }: Stage): StepFinding[] {
   const seat = before.bore.find((hole) => Math.abs(hole.from - from) < 1e-6);
   if (free && seat !== undefined && Math.abs(seat.start - seat.end) < 1e-6)
     return [
-      takeCare(
-        "no-centre-seat",
-        "is held by a centre in a straight bore: it bears on an edge, if it is wide enough at all",
-        "plug the bore, or bring the centre up before it is made",
-      ),
+      takeCare("no-centre-seat", say("plan findings.no centre seat"), say("plan findings.no centre seat remedy")),
     ];
   return free && other
     ? []
     : [
         takeCare(
           "no-centre-hole",
-          `is held by a centre, and no step makes the centre hole ${free ? "in its other end" : other ? "in its free end" : "in either end"}`,
-          "add { do: centre drill } while the chuck alone holds it, or see that the bar has one",
+          say(
+            free
+              ? "plan findings.no centre hole, other"
+              : other
+                ? "plan findings.no centre hole, free"
+                : "plan findings.no centre holes",
+          ),
+          say("plan findings.no centre hole remedy"),
         ),
       ];
 }
@@ -234,16 +240,16 @@ function inLine({ step, holding: { held } }: Stage): StepFinding[] {
     return [
       refused(
         "not-between-centres",
-        `sets the tailstock over, and the ${held === "chuck" ? "chuck alone holds the work: nothing slants" : "chuck holds the other end straight: the work bends"}`,
-        "hold it between centres first: { do: hold, held: between centres, out: … }, or take by: top slide",
+        say(held === "chuck" ? "plan findings.set over, chuck" : "plan findings.set over, chuck and centre"),
+        say("plan findings.set over remedy"),
       ),
     ];
   return step.by === "headstock" && held !== "chuck"
     ? [
         refused(
           "centre-out-of-line",
-          "swings the headstock away from the centre that holds the work",
-          "hold it in the chuck alone, or take by: top slide",
+          say("plan findings.headstock swung away"),
+          say("plan findings.headstock swung away remedy"),
         ),
       ]
     : [];
@@ -257,23 +263,27 @@ function slender({ holding, after, step, shaping }: Stage, earlier: readonly Sta
   const before = earlier.findLast((one) => one.holding.setUp === holding.setUp && one.shaping.removed > 0);
   const said = before === undefined ? 0 : slenderness(before.after, before.holding).ratio;
   if (now.ratio <= limit + 1e-9) return [];
-  const [is, at, end] =
-    holding.held === "chuck"
-      ? ["stands out", "at", ", with nothing at its free end"]
-      : ["is free", "between what holds it, at", ""];
   const even = now.thickest - now.thinnest < 1e-6;
-  const thick = even ? show(now.thinnest) : `${show(now.thinnest)} to ${show(now.thickest)}`;
-  const what = `${show(now.length)} ${is} ${at} ${thick} diameter, ${even ? "" : "as stiff as a bar "}${now.ratio.toFixed(1)} times as long as thick${end}`;
+  const told = {
+    length: show(now.length),
+    diameter: even
+      ? show(now.thinnest)
+      : say("plan findings.thick", { least: show(now.thinnest), most: show(now.thickest) }),
+    ratio: formatFixed(now.ratio, 1),
+  };
+  const chuck = holding.held === "chuck";
+  const what = even
+    ? say(chuck ? "plan findings.slender in chuck" : "plan findings.slender between", told)
+    : say(chuck ? "plan findings.slender shape in chuck" : "plan findings.slender shape between", told);
   const whips = now.ratio > 2 * limit;
   const why = whips
-    ? `more than ${2 * limit} times whips, and climbs over the tool`
-    : `more than ${limit} times bends and chatters`;
-  const remedy =
-    holding.held !== "chuck"
-      ? `${why}: it needs a steady, or a thicker part`
-      : shaping.outside.length > 0
-        ? `${why}: let it out less, hold its end with a centre, or turn the thin end first and short`
-        : `${why}: let it out less, and draw it out to a centre afterwards`;
+    ? say("plan findings.whips", { times: 2 * limit })
+    : say("plan findings.chatters", { times: limit });
+  const remedy = !chuck
+    ? say("plan findings.slender, steady", { why })
+    : shaping.outside.length > 0
+      ? say("plan findings.slender, turn short", { why })
+      : say("plan findings.slender, draw out", { why });
   if (whips && said <= 2 * limit) return [refused("slender", what, remedy)];
   return said <= limit ? [takeCare("slender", what, remedy)] : [];
 }
@@ -286,8 +296,8 @@ function partedWell({ step, shaping, before }: Stage, { jaws }: Holding, show: S
     ? [
         takeCare(
           "far-from-the-jaws",
-          `parts off ${show(jaws - shaping.to)} from the jaws, where the work gives and pinches the blade`,
-          "let less stand out: close to the jaws is best",
+          say("plan findings.parts far out", { distance: show(jaws - shaping.to) }),
+          say("plan findings.parts far out remedy"),
         ),
       ]
     : [];

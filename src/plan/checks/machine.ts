@@ -1,4 +1,6 @@
+import { materialName } from "../../cutting/materials.js";
 import { rpmFor } from "../../cutting/rates.js";
+import { toolName } from "../../cutting/tools.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { wheelFor } from "../../findings/roles.js";
 import { tenthOfDivision } from "../../findings/settings.js";
@@ -6,6 +8,8 @@ import { noFeedWords } from "../../findings/travelWords.js";
 import { largestDrill } from "../../findings/uses.js";
 import type { Job, JobStep } from "../../job/job.js";
 import { limitRpm } from "../../machine/limits.js";
+import { smallestOf } from "../../quantity/extremes.js";
+import { say } from "../../words/say.js";
 import { byHandWords } from "../chips.js";
 import { refused, type StepFinding, takeCare } from "../finding.js";
 import { firmnessOf } from "../firmness.js";
@@ -41,32 +45,35 @@ function wheelsReach(
     const { handwheel } = wheel;
     const travel = on - back;
     if (handwheel.travel === undefined || travel <= handwheel.travel + 1e-6) return [];
-    const what = `needs ${show(travel, 2)} of the ${handwheel.name}, which travels ${show(handwheel.travel, 2)}`;
+    const what = say("plan findings.beyond travel", {
+      travel: show(travel, 2),
+      wheel: handwheel.name,
+      has: show(handwheel.travel, 2),
+    });
     // A tailstock is pushed up after its barrel, a table raised to its quill; a slide has nothing behind it.
     return wheel === barrel
-      ? [
-          takeCare(
-            "beyond-travel",
-            what,
-            "draw it back half way, bring the tailstock or the table up by as much, and go on counting from that reading",
-          ),
-        ]
-      : [refused("beyond-travel", what, "make it shorter or shallower, or do it in two settings")];
+      ? [takeCare("beyond-travel", what, say("plan findings.beyond travel remedy, barrel"))]
+      : [refused("beyond-travel", what, say("plan findings.beyond travel remedy"))];
   });
   if ("cut" in step && depthWheel === undefined)
     found.push(
       takeCare(
         "no-wheel",
-        `no handwheel with a feed sets this depth: dial readings cannot be told${handwheels.map((wheel) => (wheel.miscounted ? ` (${wheel.handwheel.name}: ${noFeedWords(wheel)})` : "")).join("")}`,
-        "measure that wheel's feed, or say which one it is with moves: across",
+        [
+          say("plan findings.no wheel"),
+          ...handwheels.flatMap((wheel) =>
+            wheel.miscounted ? [`(${wheel.handwheel.name}: ${noFeedWords(wheel)})`] : [],
+          ),
+        ].join(" "),
+        say("plan findings.no wheel remedy"),
       ),
     );
   if ("cut" in step && depthWheel !== undefined && passes.length === 0 && stage.shaping.removed > 1e-4)
     found.push(
       refused(
         "too-many-cuts",
-        `would take more than ${MOST_PASSES} cuts of ${show(step.cut)}`,
-        "raise cut:, or begin from stock nearer to size",
+        say("plan findings.too many cuts", { most: MOST_PASSES, cut: show(step.cut) }),
+        say("plan findings.too many cuts remedy"),
       ),
     );
   return found;
@@ -82,8 +89,8 @@ function holdsTolerance({ sizes, depthWheel, passes }: PlannedStep, job: Job, sh
       return [
         takeCare(
           "finer-than-the-slide",
-          `a tolerance of ${show(most - least)} from end to end is finer than the dial alone gives, about ${show(2 * doubt, 3)}`,
-          "go in by halves of what is left, and measure between",
+          say("plan findings.finer than the dial", { tolerance: show(most - least), gives: show(2 * doubt, 3) }),
+          say("plan findings.finer than the dial remedy"),
         ),
       ];
     if (depthWheel === undefined) return [];
@@ -92,7 +99,7 @@ function holdsTolerance({ sizes, depthWheel, passes }: PlannedStep, job: Job, sh
       ? [
           takeCare(
             "finer-than-the-slide",
-            `a tolerance of ${show(most - least)} from end to end is finer than this slide holds, about ${show(holds, 3)}`,
+            say("plan findings.finer than the slide", { tolerance: show(most - least), holds: show(holds, 3) }),
             byHandWords(job),
           ),
         ]
@@ -105,32 +112,29 @@ function bears({ stage: { step } }: PlannedStep, { machine }: Findings, show: Sh
     return [
       refused(
         "beyond-the-limit",
-        `${show(step.diameter)} is larger than the machine drives: limits: drill: ${show(machine.limits.largestDrill ?? 0)}`,
-        "do not run it; bore it, or take it to another machine",
+        say("plan findings.beyond the drill limit", {
+          diameter: show(step.diameter),
+          limit: show(machine.limits.largestDrill ?? 0),
+        }),
+        say("plan findings.beyond the drill limit remedy"),
       ),
     ];
   if (step.do === "knurl" && !step.pinched && (machine.work.firmness ?? "light") === "light")
-    return [
-      refused(
-        "side-load",
-        "a plain knurling tool presses harder than a light machine's slides and bearings bear",
-        "use one that pinches the work between two wheels and say pinched: true, or work: { firmness: firm } where it was tried",
-      ),
-    ];
+    return [refused("side-load", say("plan findings.knurl presses"), say("plan findings.knurl presses remedy"))];
   if (step.do === "taper" && step.by === "headstock" && !machine.angleScales?.some(({ part }) => part === "headstock"))
     return [
       refused(
         "no-swivel",
-        "swings the headstock, and the machine's file knows of none that swivels",
-        "take by: top slide; or give it a scale under angleScales: with part: headstock, where it does",
+        say("plan findings.headstock does not swivel"),
+        say("plan findings.headstock does not swivel remedy"),
       ),
     ];
   if ((step.do === "part" || step.do === "groove") && step.blade > widestBlade(machine.work) + 1e-9)
     return [
       takeCare(
         "wide-blade",
-        `a blade of ${show(step.blade)} is wide for this machine (about ${show(widestBlade(machine.work))} at most, common practice): it chatters and digs in`,
-        "take a narrower one, and cut a wide groove in several plunges",
+        say("plan findings.wide blade", { blade: show(step.blade), most: show(widestBlade(machine.work)) }),
+        say("plan findings.wide blade remedy"),
       ),
     ];
   return [];
@@ -147,52 +151,67 @@ function speedCheck(
 ): StepFinding[] {
   const { step } = stage;
   if (drive === undefined)
-    return [
-      takeCare("no-drive", "the machine's file has no drive: every speed is yours to choose", "begin at the slowest"),
-    ];
+    return [takeCare("no-drive", say("plan findings.no drive"), say("plan findings.no drive remedy"))];
   // Where nothing is cut the checks of the metal say so, and no speed is missed.
   if (speed === undefined && stage.shaping.removed <= 1e-4 && step.do !== "knurl") return [];
   if (speed === undefined)
     return [
       takeCare(
         "no-speed",
-        `no cutting speed is known for ${job.material} with ${job.tool}`,
-        `give one under work: { cuttingSpeeds: … } for ${step.do}`,
+        say("plan findings.no speed", { material: materialName(job.material), tool: toolName(job.tool) }),
+        say("plan findings.no speed remedy", { step: step.do }),
       ),
     ];
   if (aboveAim)
     return [
       takeCare(
         "fast",
-        `even the slowest position, ${Math.round(speed.rpm ?? 0)} rpm, is faster than such a machine is given for ${show(speed.diameter)}, though not faster than is published`,
-        "sharp tool, light cuts, plenty to wet it; stop if it chatters or the tool's edge turns blue",
+        say("plan findings.fast", { rpm: Math.round(speed.rpm ?? 0), diameter: show(speed.diameter) }),
+        say("plan findings.fast remedy"),
       ),
     ];
   // That no speed is known stands once, above all steps.
   if (speed.speed !== undefined || speed.verdict === "no speed is known") return [];
-  const slowest = Math.round(Math.min(...drive.speeds.map(({ slowestRpm }) => slowestRpm)));
+  const slowest = Math.round(smallestOf(drive.speeds.map(({ slowestRpm }) => slowestRpm)));
   const most = Math.floor(rpmFor(speed.band.most, speed.diameter));
   return speed.heldBy === "hand"
     ? [
         refused(
           "too-fine",
-          `at every position the hand would feed ${job.material} too finely, and fine chips burn`,
-          "do not run it",
+          say("plan findings.too fine", { material: materialName(job.material) }),
+          say("plan findings.do not run"),
         ),
       ]
     : [
         refused(
           "too-fast",
           speed.verdict === "slowest is too fast"
-            ? `even the slowest position, ${slowest} rpm, is too fast: ${speed.band.rpm === undefined ? show(speed.diameter) : step.do === "knurl" ? "knurling" : "it"} wants no more than ${most} rpm`
-            : `every position that is slow enough for ${show(speed.diameter)} (${most} rpm) may run beyond the ${speed.heldBy}'s limit of ${Math.floor(limitRpm(machine.limits))} rpm`,
-          tooFastRemedies[step.do] ?? "do not run it: a smaller diameter, a slower drive, or another machine",
+            ? speed.band.rpm === undefined
+              ? say("plan findings.too fast", { slowest, diameter: show(speed.diameter), most })
+              : say(step.do === "knurl" ? "plan findings.too fast to knurl" : "plan findings.too fast for it", {
+                  slowest,
+                  most,
+                })
+            : say("plan findings.beyond limit", {
+                diameter: show(speed.diameter),
+                most,
+                held: say(speed.heldBy === "chuck" ? "plan findings.chuck limit" : "plan findings.spindle limit"),
+                limit: Math.floor(limitRpm(machine.limits)),
+              }),
+          tooFastRemedy(step.do),
         ),
       ];
 }
 
-const tooFastRemedies: Partial<Record<JobStep["do"], string>> = {
-  part: "do not run it: saw it off with the machine stopped, and face it after { do: turn round }",
-  knurl: "turn the spindle by hand, or give a row of your own where it was tried: work: { cuttingSpeeds: … }",
-  chamfer: "break the edge with a file, work stopped, or take a smaller diameter",
-};
+function tooFastRemedy(step: JobStep["do"]): string {
+  switch (step) {
+    case "part":
+      return say("plan findings.too fast to part remedy");
+    case "knurl":
+      return say("plan findings.too fast to knurl remedy");
+    case "chamfer":
+      return say("plan findings.too fast to chamfer remedy");
+    default:
+      return say("plan findings.too fast remedy");
+  }
+}

@@ -2,6 +2,7 @@ import { burns } from "../../findings/chipFire.js";
 import { isHolding, type JobStep } from "../../job/job.js";
 import { diameterAt, least } from "../../part/outline.js";
 import { boreOver, depthOfHole, endsOf, openOver, outsideOver, thinnestWall } from "../../part/workpiece.js";
+import { say } from "../../words/say.js";
 import { type Check, type Checked, refused, type StepFinding, takeCare } from "../finding.js";
 import { firmnessOf } from "../firmness.js";
 
@@ -53,8 +54,12 @@ function cutsAir({ stage: { step, shaping, before }, show }: Checked): StepFindi
   return [
     refused(
       "cuts-air",
-      `cuts nothing: ${step.do === "face" ? "no metal stands before that face" : shaping.inside.length > 0 ? `the hole there is ${show(boreOver(before, shaping.from, shaping.to))} already` : `the work is ${show(there)} there already`}`,
-      "mind the order of steps, where it begins, and its sizes",
+      step.do === "face"
+        ? say("plan findings.cuts air, face")
+        : shaping.inside.length > 0
+          ? say("plan findings.cuts air, hole", { size: show(boreOver(before, shaping.from, shaping.to)) })
+          : say("plan findings.cuts air", { size: show(there) }),
+      say("plan findings.cuts air remedy"),
     ),
   ];
 }
@@ -68,15 +73,15 @@ function begins({ stage: { step, before, shaping }, show }: Checked): StepFindin
       ? [
           refused(
             "thicker-than-said",
-            `begins at ${show(step.from)}, but the work is still ${show(there)} there: a first cut would be too deep`,
-            "leave from: out, or mind the order of steps",
+            say("plan findings.thicker than said", { said: show(step.from), there: show(there) }),
+            say("plan findings.leave from out"),
           ),
         ]
       : [
           takeCare(
             "thinner-than-said",
-            `begins at ${show(step.from)}, but the work is only ${show(there)} there`,
-            "leave from: out; the cuts are planned from what stands there",
+            say("plan findings.thinner than said", { said: show(step.from), there: show(there) }),
+            say("plan findings.thinner than said remedy"),
           ),
         ];
   }
@@ -87,8 +92,10 @@ function begins({ stage: { step, before, shaping }, show }: Checked): StepFindin
       ? [
           refused(
             "beyond-the-stock",
-            `needs ${show(step.large)} where it is large, and the work is ${Number.isFinite(there) ? show(there) : "not"} there`,
-            "shorten it, or begin it where the metal is",
+            Number.isFinite(there)
+              ? say("plan findings.beyond the stock", { large: show(step.large), there: show(there) })
+              : say("plan findings.no stock", { large: show(step.large) }),
+            say("plan findings.beyond the stock remedy"),
           ),
         ]
       : [];
@@ -99,28 +106,28 @@ function begins({ stage: { step, before, shaping }, show }: Checked): StepFindin
     return [
       refused(
         "cuts-air",
-        `there is no metal at ${show(shaping.from)}`,
-        "lengths count from the free end's finished face",
+        say("plan findings.no metal", { at: show(shaping.from) }),
+        say("plan findings.no metal remedy"),
       ),
     ];
   if (step.do === "knurl" && step.wheel !== undefined && step.wheel > step.length + SAME)
     return [
       refused(
         "wider-than-the-knurl",
-        `a wheel ${show(step.wheel)} wide marks more than ${show(step.length)}`,
-        "take a narrower wheel, or make the knurl as wide as it",
+        say("plan findings.wider than the knurl", { wheel: show(step.wheel), length: show(step.length) }),
+        say("plan findings.wider than the knurl remedy"),
       ),
     ];
   if (step.do === "knurl")
     return least(before.outside, shaping.from, shaping.to) < there - SAME
-      ? [takeCare("uneven", "runs over more than one diameter", "knurl one cylinder")]
+      ? [takeCare("uneven", say("plan findings.knurls unevenly"), say("plan findings.knurls unevenly remedy"))]
       : [];
   if (step.do === "part" && step.diameter !== undefined && Math.abs(step.diameter - there) > SAME)
     return [
       takeCare(
         "other-diameter",
-        `gives ${show(step.diameter)} at the blade, and the work is ${show(there)} there`,
-        "leave diameter: out; the plan goes by what stands there",
+        say("plan findings.other diameter", { said: show(step.diameter), there: show(there) }),
+        say("plan findings.other diameter remedy"),
       ),
     ];
   return [];
@@ -132,8 +139,8 @@ const lengthKnown = ({ stage: { step, openEnded } }: Checked): StepFinding[] =>
     ? [
         refused(
           "length-unknown",
-          "faces to a length, and how long the bar is nobody said",
-          "depth: is how much comes off; or give the blank's length under bar: length:",
+          say("plan findings.face, length unknown"),
+          say("plan findings.face, length unknown remedy"),
         ),
       ]
     : [];
@@ -148,8 +155,8 @@ function behindACollar({ stage: { step, before, shaping }, show }: Checked): Ste
     ? [
         takeCare(
           "behind-a-collar",
-          `begins at ${show(step.at)} behind ${show(collar)}: the tool has to plunge in there, which a knife tool does not`,
-          `cut a groove first: { do: groove, at: ${show(step.at)}, … }, or use a pointed tool in light cuts`,
+          say("plan findings.behind a collar", { at: show(step.at), collar: show(collar) }),
+          say("plan findings.behind a collar remedy", { step: `{ do: groove, at: ${show(step.at)}, … }` }),
         ),
       ]
     : [];
@@ -163,10 +170,8 @@ function throughTheBack({ stage: { step, before, openEnded, shaping }, job, show
     ? [
         takeCare(
           "through-the-back",
-          `comes out at the back: its point goes to ${show(shaping.to)}, and the work is ${show(to)} long`,
-          job.spindleStop
-            ? "keep the stop in the spindle clear of the drill, or make it hollow"
-            : "see that nothing stands behind it, and ease the feed at the end",
+          say("plan findings.through the back", { to: show(shaping.to), long: show(to) }),
+          job.spindleStop ? say("plan findings.through the back, stop") : say("plan findings.through the back remedy"),
         ),
       ]
     : [];
@@ -180,19 +185,20 @@ function holes({ stage: { step, before }, job, show }: Checked): StepFinding[] {
   const size = "diameter" in step && step.diameter !== undefined ? step.diameter : 0;
   const outside = (depth: number) => least(before.outside, from, Math.min(depth, to));
   const widest = () => boreOver(before, from, to);
-  const made = (hole: number) => (hole > 0 ? `the hole is ${show(hole, 2)}` : "none was made");
+  const made = (hole: number) =>
+    hole > 0 ? say("plan findings.hole is", { hole: show(hole, 2) }) : say("plan findings.none made");
   switch (step.do) {
     case "drill":
       if (size >= outside(step.depth))
         return [
           refused(
             "wider-than-the-work",
-            `drills ${show(size)} into work of ${show(outside(step.depth))}`,
-            "take a smaller drill, or drill it before the outside is turned",
+            say("plan findings.drill wider than work", { size: show(size), work: show(outside(step.depth)) }),
+            say("plan findings.drill wider than work remedy"),
           ),
         ];
       return job.bar !== undefined && widest() === 0 && size > PUNCHED
-        ? [takeCare("no-start", "begins on a plain face, where a drill wanders", "add { do: centre drill } before it")]
+        ? [takeCare("no-start", say("plan findings.no start"), say("plan findings.no start remedy"))]
         : [];
     case "bore": {
       const reach = Math.min(step.at + step.length, to);
@@ -201,8 +207,8 @@ function holes({ stage: { step, before }, job, show }: Checked): StepFinding[] {
         return [
           refused(
             "wider-than-the-work",
-            `bores ${show(step.to.aim)} into work of ${show(outside(reach))}`,
-            "bore less, or before the outside is turned",
+            say("plan findings.bore wider than work", { size: show(step.to.aim), work: show(outside(reach)) }),
+            say("plan findings.bore wider than work remedy"),
           ),
         ];
       if (hole === 0)
@@ -210,25 +216,25 @@ function holes({ stage: { step, before }, job, show }: Checked): StepFinding[] {
           refused(
             "no-hole",
             widest() === 0
-              ? "bores where no hole was made"
-              : `bores ${show(step.at + step.length)} deep, and the hole is not so deep`,
-            "drill first, to the full depth and a little more",
+              ? say("plan findings.bore without hole")
+              : say("plan findings.bore deeper than hole", { depth: show(step.at + step.length) }),
+            say("plan findings.bore without hole remedy"),
           ),
         ];
       if (step.from !== undefined && hole < step.from - SAME)
         return [
           refused(
             "narrower-than-said",
-            `begins in a hole of ${show(step.from)}, and it is ${show(hole)}`,
-            "leave from: out, or mind the order of steps",
+            say("plan findings.narrower than said", { said: show(step.from), there: show(hole) }),
+            say("plan findings.leave from out"),
           ),
         ];
       return step.length > 5 * hole
         ? [
             takeCare(
               "slender-bar",
-              `bores ${show(step.length)} deep in a hole of ${show(hole)}: a boring tool so long springs`,
-              "take light cuts and measure often, or drill and ream",
+              say("plan findings.slender boring tool", { depth: show(step.length), hole: show(hole) }),
+              say("plan findings.slender boring tool remedy"),
             ),
           ]
         : [];
@@ -241,8 +247,11 @@ function holes({ stage: { step, before }, job, show }: Checked): StepFinding[] {
         return [
           refused(
             "no-hole",
-            `wants a hole a little under ${show(size)}${widest() > 0 && hole < size ? " for its whole depth" : ""}; ${hole === 0 && widest() > 0 ? "it is not so deep" : made(hole)}`,
-            "drill first, a little smaller and deeper",
+            say(widest() > 0 && hole < size ? "plan findings.ream, hole for its depth" : "plan findings.ream, hole", {
+              size: show(size),
+              found: hole === 0 && widest() > 0 ? say("plan findings.not so deep") : made(hole),
+            }),
+            say("plan findings.ream, hole remedy"),
           ),
         ];
       const room = depthOfHole(before, hole) - step.depth;
@@ -250,16 +259,16 @@ function holes({ stage: { step, before }, job, show }: Checked): StepFinding[] {
         return [
           takeCare(
             "short-below",
-            `leaves ${show(Math.max(0, room), 2)} of hole below the reamed depth, where the reamer's lead ends`,
-            `drill ${show(REAMER.lead - Math.max(0, room), 2)} deeper, or ream less`,
+            say("plan findings.ream, short below", { room: show(Math.max(0, room), 2) }),
+            say("plan findings.ream, short below remedy", { more: show(REAMER.lead - Math.max(0, room), 2) }),
           ),
         ];
       return size - hole > most + SAME
         ? [
             takeCare(
               "much-to-ream",
-              `takes ${show(size - hole)} off a hole of ${show(hole)}, more than a reamer bears (about ${show(most, 2)})`,
-              `drill or bore it to ${show(size - most, 2)} or a little more`,
+              say("plan findings.much to ream", { off: show(size - hole), hole: show(hole), most: show(most, 2) }),
+              say("plan findings.much to ream remedy", { size: show(size - most, 2) }),
             ),
           ]
         : [];
@@ -274,23 +283,19 @@ function edges({ stage: { step, before }, show }: Checked): StepFinding[] {
     if (step.side === "bore")
       return diameterAt(before.bore, step.at, 1) > 0
         ? []
-        : [refused("no-edge", "breaks the edge of a hole that was not made", "drill first, or mind at:")];
+        : [refused("no-edge", say("plan findings.no edge of hole"), say("plan findings.no edge of hole remedy"))];
     const [outer, inner] = [diameterAt(before.outside, step.at, -1), diameterAt(before.outside, step.at, 1)];
     const height = Math.abs(inner - outer) / 2;
     if (height < SAME)
       return [
-        refused(
-          "no-edge",
-          `there is no edge at ${show(step.at)}`,
-          "at: is where the edge lies, from the free end; 0 is the end itself",
-        ),
+        refused("no-edge", say("plan findings.no edge", { at: show(step.at) }), say("plan findings.no edge remedy")),
       ];
     return step.size > height + SAME
       ? [
           refused(
             "larger-than-the-edge",
-            `takes ${show(step.size)} off an edge that stands only ${show(height)} high`,
-            `make it ${show(height)} or less`,
+            say("plan findings.larger than the edge", { size: show(step.size), height: show(height) }),
+            say("plan findings.larger than the edge remedy", { height: show(height) }),
           ),
         ]
       : [];
@@ -302,8 +307,8 @@ function edges({ stage: { step, before }, show }: Checked): StepFinding[] {
     ? [
         takeCare(
           "slender-blade",
-          `goes ${show(deep)} deep with a blade ${show(step.blade)} wide, more than ${BLADE_OUT} times its width: it wanders and breaks`,
-          `take a blade of ${show(deep / BLADE_OUT, 2)} or wider, or turn the place down first`,
+          say("plan findings.slender blade", { deep: show(deep), blade: show(step.blade), times: BLADE_OUT }),
+          say("plan findings.slender blade remedy", { blade: show(deep / BLADE_OUT, 2) }),
         ),
       ]
     : [];
@@ -318,8 +323,8 @@ function deepEnough({ stage: { step }, findings, job, show }: Checked): StepFind
       ? [
           refused(
             "too-deep",
-            `cuts ${show(step.cut)} deep; this machine bears ${show(deepest)} (${why})`,
-            `cut: ${show(deepest)} or less, or work: { deepest: … } in the machine's file where it was tried`,
+            say("plan findings.too deep", { cut: show(step.cut), most: show(deepest), why }),
+            say("plan findings.too deep remedy", { most: show(deepest) }),
           ),
         ]
       : []),
@@ -327,8 +332,8 @@ function deepEnough({ stage: { step }, findings, job, show }: Checked): StepFind
       ? [
           takeCare(
             "rubs",
-            `leaves ${show(step.finish)} for the last cut: the tool rubs instead of cutting`,
-            `finish: ${show(THINNEST)} or more`,
+            say("plan findings.rubs", { finish: show(step.finish) }),
+            say("plan findings.rubs remedy", { least: show(THINNEST) }),
           ),
         ]
       : []),
@@ -342,11 +347,9 @@ function wall({ stage: { step, before, after }, show }: Checked): StepFinding[] 
   if (now === undefined || (was !== undefined && was.wall <= now.wall + SAME)) return [];
   const words =
     now.wall <= 0
-      ? `breaks through the wall at ${show(now.at, 2)} along the work`
-      : `leaves a wall of ${show(now.wall, 2)} at ${show(now.at, 2)} along the work`;
+      ? say("plan findings.through the wall", { at: show(now.at, 2) })
+      : say("plan findings.thin wall", { wall: show(now.wall, 2), at: show(now.at, 2) });
   if (now.wall < WALL.least - SAME)
-    return [refused("thin-wall", words, `mind both diameters: less than ${show(WALL.least)} does not stand the cut`)];
-  return now.wall < WALL.thin - SAME
-    ? [takeCare("thin-wall", words, "take light cuts last, and mind that jaws press it out of round")]
-    : [];
+    return [refused("thin-wall", words, say("plan findings.thin wall refused", { least: show(WALL.least) }))];
+  return now.wall < WALL.thin - SAME ? [takeCare("thin-wall", words, say("plan findings.thin wall remedy"))] : [];
 }

@@ -10,6 +10,7 @@ import {
   USUAL_ENGAGEMENT,
 } from "../../thread/thread.js";
 import { BOTTOMING_LEAD, DIE_LEAD, THREAD_ENDS_SOURCE, threadEnds } from "../../thread/threadEnds.js";
+import { say, translated } from "../../words/say.js";
 import { type Check, type Checked, refused, type StepFinding, takeCare } from "../finding.js";
 import type { Stage } from "../stage.js";
 import type { Show } from "../words.js";
@@ -35,13 +36,15 @@ function tapped({ stage: { before }, show, job }: Checked, depth: number, thread
   const hole = openOver(before, Math.max(0, from), Math.min(depth, to));
   const widest = boreOver(before, from, to);
   const smallest = tappingHole(thread, 1);
-  const wants = `wants a hole from ${show(smallest, 3)} (full thread) to less than ${show(thread.major)}`;
+  const wants = { least: show(smallest, 3), most: show(thread.major) };
   if (hole === 0)
     return [
       refused(
         "no-hole",
-        widest === 0 ? `${wants}; none was made` : `taps ${show(depth)} deep, and the hole is not so deep`,
-        "drill first, to the tapping size and deeper than the thread",
+        widest === 0
+          ? say("plan findings.tap, no hole", wants)
+          : say("plan findings.tap deeper than hole", { depth: show(depth) }),
+        say("plan findings.tap, no hole remedy"),
       ),
     ];
   // A countersink at the mouth does not matter: the narrowest place does.
@@ -49,8 +52,8 @@ function tapped({ stage: { before }, show, job }: Checked, depth: number, thread
     return [
       refused(
         "wrong-hole",
-        `${wants}; the last one is ${show(hole)}`,
-        `drill ${show(tappingHole(thread, USUAL_ENGAGEMENT), 2)} or near it: the threads sheet has the drill`,
+        say("plan findings.tap, wrong hole", { ...wants, hole: show(hole) }),
+        say("plan findings.tap, wrong hole remedy", { hole: show(tappingHole(thread, USUAL_ENGAGEMENT), 2) }),
       ),
     ];
   return [
@@ -63,13 +66,15 @@ function tapped({ stage: { before }, show, job }: Checked, depth: number, thread
 /** Too much thread breaks the tap, too little strips. */
 function engaged(thread: Thread, hole: number, show: Show): StepFinding[] {
   const share = engagementOf(thread, hole);
-  const what = `the hole of ${show(hole)} leaves ${Math.round(share * 100)} % of full thread`;
-  const remedy = `drill ${show(tappingHole(thread, USUAL_ENGAGEMENT), 2)} or near it, for ${USUAL_ENGAGEMENT * 100} %`;
+  const what = { hole: show(hole), share: Math.round(share * 100) };
+  const remedy = say("plan findings.tap, hole for share", {
+    hole: show(tappingHole(thread, USUAL_ENGAGEMENT), 2),
+    share: USUAL_ENGAGEMENT * 100,
+  });
   // What the tables print is taken as it is.
   const published = thread.publishedDrill !== undefined && Math.abs(thread.publishedDrill - hole) < 1e-6;
-  if (share > TIGHTEST && !published)
-    return [takeCare("tight-hole", `${what}: a tap turned by hand may break in it`, remedy)];
-  return share < LOOSEST - 1e-9 ? [takeCare("loose-hole", `${what}: it strips easily`, remedy)] : [];
+  if (share > TIGHTEST && !published) return [takeCare("tight-hole", say("plan findings.tight hole", what), remedy)];
+  return share < LOOSEST - 1e-9 ? [takeCare("loose-hole", say("plan findings.loose hole", what), remedy)] : [];
 }
 
 /** What is left round the thread. */
@@ -80,9 +85,9 @@ function walled({ outside }: Workpiece, depth: number, thread: Thread, show: Sho
         refused(
           "thin-wall",
           wall <= 0
-            ? `the thread is as wide as the work there, ${show(least(outside, 0, depth))}`
-            : `leaves ${show(wall, 2)} of wall round the thread: it splits`,
-          "take a smaller thread, or tap it before the outside is turned down",
+            ? say("plan findings.thread as wide as work", { size: show(least(outside, 0, depth)) })
+            : say("plan findings.thin wall round thread", { wall: show(wall, 2) }),
+          say("plan findings.thin wall round thread remedy"),
         ),
       ]
     : [];
@@ -100,21 +105,25 @@ function floored(
   if (deep >= to - 1e-6 || (job.bar === undefined && deep >= to)) return [];
   const below = deep - depth;
   const { blind } = threadEnds(thread.pitch);
-  const what = `leaves ${show(Math.max(0, below), 2)} of hole below ${show(depth)} of thread`;
+  const what = { room: show(Math.max(0, below), 2), depth: show(depth) };
   if (below < BOTTOMING_LEAD * thread.pitch - 1e-6)
     return [
       refused(
         "tap-on-the-floor",
-        `${what}: the tap's lead alone needs ${show(BOTTOMING_LEAD * thread.pitch, 2)}, and it breaks on the floor`,
-        `drill ${show(depth + blind, 2)} deep at full diameter, or tap less deep`,
+        say("plan findings.tap on the floor", { ...what, lead: show(BOTTOMING_LEAD * thread.pitch, 2) }),
+        say("plan findings.tap on the floor remedy", { depth: show(depth + blind, 2) }),
       ),
     ];
   return below < blind - 1e-6
     ? [
         takeCare(
           "short-below",
-          `${what}; ${THREAD_ENDS_SOURCE} asks ${show(blind, 2)}`,
-          `drill ${show(depth + blind, 2)} deep at full diameter, or finish with a bottoming tap and count its turns`,
+          say("plan findings.tap, short below", {
+            ...what,
+            source: translated(THREAD_ENDS_SOURCE),
+            asks: show(blind, 2),
+          }),
+          say("plan findings.tap, short below remedy", { depth: show(depth + blind, 2) }),
         ),
       ]
     : [];
@@ -129,8 +138,13 @@ function died({ stage: { before }, show }: Checked, length: number, thread: Thre
     return [
       refused(
         "wrong-rod",
-        `wants a rod of about ${show(dieBlank(thread), 2)} for ${show(length)}; the work is ${thick - thin < 1e-6 ? show(thick) : `${show(thin)} to ${show(thick)}`}`,
-        `turn it to ${show(dieBlank(thread), 2)} first`,
+        say("plan findings.wrong rod", {
+          rod: show(dieBlank(thread), 2),
+          length: show(length),
+          work:
+            thick - thin < 1e-6 ? show(thick) : say("plan findings.thick", { least: show(thin), most: show(thick) }),
+        }),
+        say("plan findings.wrong rod remedy", { rod: show(dieBlank(thread), 2) }),
       ),
     ];
   const bore = boreOver(before, from, length);
@@ -138,8 +152,11 @@ function died({ stage: { before }, show }: Checked, length: number, thread: Thre
     return [
       refused(
         "thin-wall",
-        `leaves ${show(Math.max(0, (coreOf(thread) - bore) / 2), 2)} of wall between the thread's root and the bore of ${show(bore)}: it collapses`,
-        "cut the thread before the hole is made, or take a smaller hole",
+        say("plan findings.thin wall under thread", {
+          wall: show(Math.max(0, (coreOf(thread) - bore) / 2), 2),
+          bore: show(bore),
+        }),
+        say("plan findings.thin wall under thread remedy"),
       ),
     ];
   const shoulder = between(before.outside, length, to).find(
@@ -159,16 +176,27 @@ function beforeShoulder(work: Workpiece, length: number, shoulder: number, threa
     ? shoulder - (work.outside.find(({ to }) => Math.abs(to - shoulder) < 1e-6)?.from ?? shoulder)
     : 0;
   if (room + 1e-6 >= ends.runOut || groove + 1e-6 >= ends.undercut) return [];
-  const what = `ends ${show(Math.max(0, room), 2)} before a shoulder`;
-  const remedy = `end it ${show(ends.runOut, 2)} before the shoulder, or cut a groove ${show(ends.undercut, 2)} wide to ${show(thread.major - ends.floor, 2)} there, by ${THREAD_ENDS_SOURCE}`;
+  const what = { room: show(Math.max(0, room), 2) };
+  const remedy = say("plan findings.die before shoulder remedy", {
+    before: show(ends.runOut, 2),
+    width: show(ends.undercut, 2),
+    floor: show(thread.major - ends.floor, 2),
+    source: translated(THREAD_ENDS_SOURCE),
+  });
   // What the lead leaves unfinished is in the way whether a groove receives it or not.
   return room < DIE_LEAD * thread.pitch - 1e-6
     ? [
         refused(
           "die-on-the-shoulder",
-          `${what}: the die's lead leaves about ${show(DIE_LEAD * thread.pitch, 2)} unfinished, so it runs against the shoulder`,
+          say("plan findings.die on the shoulder", { ...what, lead: show(DIE_LEAD * thread.pitch, 2) }),
           remedy,
         ),
       ]
-    : [takeCare("short-run-out", what, `${remedy}; or turn the die over for the last turns`)];
+    : [
+        takeCare(
+          "short-run-out",
+          say("plan findings.short run-out", what),
+          say("plan findings.short run-out remedy", { remedy }),
+        ),
+      ];
 }

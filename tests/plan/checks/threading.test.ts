@@ -38,7 +38,7 @@ describe("a tap and its hole", () => {
       name: "so narrow that a tap breaks in it: 88 %",
       steps: [...drilled(4.85, 20), "do: tap, thread: M6, depth: 8"],
       found: ["take care: tight-hole at 3"],
-      says: /the hole of 4\.85 mm leaves 89 % of full thread: a tap turned by hand may break in it/,
+      says: /the hole of 4\.85 mm gives 89 % of full thread: a tap turned by hand may break in it/,
     },
     { name: "just wide enough: 84.7 %", steps: [...drilled(4.9, 20), "do: tap, thread: M6, depth: 8"] },
     { name: "just narrow enough: 50 %", steps: [...drilled(5.35, 20), "do: tap, thread: M6, depth: 8"] },
@@ -46,7 +46,7 @@ describe("a tap and its hole", () => {
       name: "so wide that it strips: 46 %",
       steps: [...drilled(5.4, 20), "do: tap, thread: M6, depth: 8"],
       found: ["take care: loose-hole at 3"],
-      says: /leaves 46 % of full thread: it strips easily/,
+      says: /gives 46 % of full thread: it strips easily/,
     },
     { name: "as the tables have it", steps: [...drilled(5, 20), "do: tap, thread: M6, depth: 8"] },
     {

@@ -1,14 +1,14 @@
 import type { Mark, PathMark, Pen, Point, Segment } from "../../drawing/drawing.js";
 import { line, polyline } from "../../drawing/shapes.js";
-import { pen } from "../shared/style.js";
+import { axisLine, objectLine, pen, weight } from "./style.js";
 
-/** Two widths of line, one twice the other, ISO 128-2. */
-export const outlinePen = pen(0.35);
-export const thinPen = pen(0.18);
+/** Two widths of line, ISO 128-2: thick for what is seen, thin for dimensions, hatching, threads and what only helps. */
+export const outlinePen = objectLine;
+export const thinPen = axisLine;
 /** Long dash and dot: axes. */
-export const axisPen = pen(0.18, "black", [6, 0.9, 0.5, 0.9]);
+export const axisPen = pen(weight.axis, "black", [6, 0.9, 0.5, 0.9]);
 /** Long dash and two dots: the outline before the work was shaped. */
-export const stockPen = pen(0.18, "black", [5, 0.8, 0.5, 0.8, 0.5, 0.8]);
+export const stockPen = pen(weight.axis, "black", [5, 0.8, 0.5, 0.8, 0.5, 0.8]);
 
 /** The parts of a straight line inside a closed shape: even-odd. `along` runs with the line, `across` stays. */
 function within(polygon: readonly Point[], slope: 1 | -1, across: number): [Point, Point][] {

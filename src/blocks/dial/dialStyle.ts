@@ -1,0 +1,211 @@
+import { bandOf, type Development } from "../../dial/development.js";
+import type { DialFinding, Graduation } from "../../dial/finding.js";
+import { countedAs } from "../../dial/labelling.js";
+import { textWidth } from "../../drawing/text.js";
+import { smallestOf } from "../../quantity/extremes.js";
+import { unitName } from "../../quantity/format.js";
+import { leastOnPiece, size } from "../shared/style.js";
+import { bleed } from "./cutMarks.js";
+import { digitHeight, numbersAbove, numbersAcross, type ScaleStyle } from "./scaleMarks.js";
+import type { IndexPlace } from "./surface.js";
+
+/** Below this width the words on a piece may be of the least size, mm. */
+export const NARROW = 8;
+/** Lengths of the three ranks of mark where there is room for them, mm; smaller together. */
+const LONGEST = 5;
+const ranks = [1, 0.7, 0.5] as const;
+/** Below this a mark is a dot, mm. */
+const LEAST_MARK = 0.6;
+/** Between marks and numbers of a band that is too low for the usual room, mm. */
+const TIGHT = 0.15;
+/** Clear between numbers and what lies below them, mm: at least, and where there is room. */
+const BELOW = 0.15;
+const WELL_BELOW = 0.4;
+/** Clear between words and the edge that is cut, mm. */
+const TO_EDGE = 0.5;
+
+export const markLengths = (longest: number): ScaleStyle["marks"] => [
+  longest * ranks[0],
+  longest * ranks[1],
+  longest * ranks[2],
+];
+
+/** Letters reach this part of their em below the line, and words among numbers stand so much higher than those, mm. */
+const TAIL = 0.26;
+const RAISED = 0.1;
+
+/** Middle of words among a band's numbers, mm from the reading edge. */
+export const wordsAcross = (style: ScaleStyle): number => numbersAcross(style) - raised(style);
+
+const raised = ({ tight = false }: Pick<ScaleStyle, "tight">): number => (tight ? 0 : RAISED);
+
+/** Whether the tail of a g clears what lies below a band's numbers: a rule, or the cut. `next`: where that is, mm from the reading edge. */
+export function hasTailRoom({ number, ...style }: ScaleStyle, em: number, next: number): boolean {
+  const low = numbersAcross({ number, ...style }) + (number * digitHeight) / 2;
+  return low - raised(style) + em * TAIL + 0.12 <= next;
+}
+
+/** The em of words on a piece: the usual least, on a narrow strip of a smaller one. A ring's hole is read from as far as any dial. */
+export const wordsOn = (band: number, strip: boolean): number =>
+  strip && band < NARROW - 1e-9 ? leastOnPiece : size.source;
+
+/** What a line of words takes along the edge that carries no marks, mm. */
+export const legendRoom = (em: number): number => em + TO_EDGE + 0.3;
+
+/** Height of a band of marks with numbers of such an em under them, mm. */
+const bandWith = (em: number): number => LEAST_MARK + TIGHT + em * digitHeight + BELOW;
+
+/** Whether a line of words leaves marks that are easily seen, in so many bands. */
+export const legendFits = (band: number, count: number, em: number, tall: number = digitHeight): boolean =>
+  (band - legendRoom(em)) / count >= 2 * LEAST_MARK + numbersAbove + em * tall + BELOW - 1e-9;
+
+/** The least height of a band that has numbers. */
+export const leastNumberedBand = (flat: Development): number =>
+  bandWith(flat.kind === "strip" && flat.width < NARROW ? leastOnPiece : size.source);
+
+/** Marks and numbers of bands of equal height, one below the other. `tall`: what the numbers take across the band for each mm of
+ *  their em, where they do not stand along it. `bend`: by so much, times their em squared, the corners of straight numbers stand out on a ring. */
+export function bandStyles(
+  room: {
+    readonly height: number;
+    readonly count: number;
+    readonly least: number;
+    readonly tall?: number;
+    readonly bend?: number;
+  },
+  spacings: readonly (number | undefined)[],
+): ScaleStyle[] {
+  const { height, count, least, tall = digitHeight, bend = 0 } = room;
+  const each = height / count;
+  const above = (em: number, usual: number) => usual + bend * em * em;
+  const wanted = (em: number, longest: number, usual = TIGHT) => longest + above(em, usual) + em * tall + BELOW;
+  const sizes = [size.text, size.source, least];
+  // Long marks first, then large numbers; small numbers before none.
+  const number =
+    sizes.find((em, index) => each >= wanted(em, index === 0 ? 4 : index === 1 ? 1.2 : LEAST_MARK) - 1e-9) ?? 0;
+  const roomy = each - wanted(number, WELL_BELOW - BELOW, numbersAbove);
+  const tight = number > 0 && roomy < 1;
+  const longest = Math.min(LONGEST, number === 0 ? each * 0.9 : tight ? each - wanted(number, 0) : roomy);
+  return Array.from({ length: count }, (_, index) => ({
+    across: index * each,
+    marks: markLengths(longest),
+    number,
+    bleed: index === 0 ? bleed : 0,
+    above: above(number, tight ? TIGHT : numbersAbove),
+    ...(tight && { tight }),
+    ...(tall !== digitHeight && { tall }),
+    ...(spacings[index] !== undefined && { spacing: spacings[index] }),
+  }));
+}
+
+type Dial = Pick<DialFinding, "chosen" | "rows" | "increases" | "second">;
+
+/** Every band of marks on the dial, in the order in which they stand from the reading edge inwards. */
+export const bandsOf = ({ rows, second }: Dial): readonly (readonly Graduation[])[] => [
+  ...rows,
+  ...(second?.rows ?? []),
+];
+
+export type DialStyle = {
+  readonly bands: readonly ScaleStyle[];
+  /** Em of the words on it. */
+  readonly words: number;
+  /** Height of the line of words along the edge that carries no marks; 0 for none. */
+  readonly legend: number;
+  /** Numbers stand across the band: upright for an index at the side of a ring. */
+  readonly sideways: boolean;
+};
+
+/** Marks hang from the edge that faces the index; numbers stand under them; the legend runs along the other edge. */
+export function dialStyle({
+  dial,
+  flat,
+  index = "top",
+}: {
+  readonly dial: Dial;
+  readonly flat: Development;
+  readonly index?: IndexPlace;
+}): DialStyle {
+  const count = Math.max(1, bandsOf(dial).length);
+  const band = bandOf(flat);
+  const words = wordsOn(band, flat.kind === "strip");
+  const line = legendRoom(words);
+  const widest = Math.max(
+    0,
+    ...bandsOf(dial).flatMap((row) => row.map(({ label = "" }) => textWidth(label, 1, "bold"))),
+  );
+  const wishes = flat.kind === "ring" && (index === "left" || index === "right") && widest > 0;
+  const height = (legend: number) => band - (legend > 0 ? legend : TO_EDGE - BELOW);
+  const spacings = bandsOf(dial).map(
+    (_, row) => (row < dial.rows.length ? dial : (dial.second ?? dial)).chosen.spacing,
+  );
+  const sideways = wishes && height(0) / count >= 2 * LEAST_MARK + numbersAbove + words * widest + BELOW - 1e-9;
+  const tall = sideways ? widest : undefined;
+  const legend = legendFits(band, count, words, tall) ? line : 0;
+  const bend = flat.kind === "ring" && !sideways ? widest ** 2 / 8 / Math.max(1, flat.inner) : 0;
+  return {
+    legend,
+    words,
+    sideways,
+    bands: bandStyles(
+      { height: height(legend), count, least: words, ...(tall !== undefined && { tall }), bend },
+      spacings,
+    ),
+  };
+}
+
+/** What hangs beside the zero of a band where there is no line of words: its unit. Numbers that count parts of it say so elsewhere. */
+export const unitOf = (scale: Pick<DialFinding, "chosen" | "labelUnit">): string | undefined =>
+  countedAs(scale) === undefined ? unitName(scale.chosen.unit) : undefined;
+
+/** Clear beside a number, mm. */
+const CLEAR = 0.7;
+
+/** So many numbers as stand clear of each other, at round steps of what they count; those that give way leave their marks. `room`: mm of
+ *  paper for one of the scale's measure along the numbers; `round`: once round in that measure, where the last stands beside the first. */
+export function thinned(
+  marks: readonly Graduation[],
+  { number, tall }: Pick<ScaleStyle, "number" | "tall">,
+  room: number,
+  round?: number,
+): Graduation[] {
+  const labelled = marks.filter(({ label }) => label !== undefined);
+  if (number === 0 || labelled.length < 2) return [...marks];
+  const values = labelled.map(({ value }) => value).sort((a, b) => a - b);
+  const step = smallestOf(values.slice(1).map((value, index) => value - (values[index] as number)));
+  const half = ({ label = "" }: Graduation) =>
+    tall === undefined ? textWidth(label, number, "bold") / 2 : (number * digitHeight) / 2;
+  const clear = (kept: readonly Graduation[]): boolean => {
+    const placed = [...kept].sort((a, b) => a.angle - b.angle);
+    return placed.every((one, index) => {
+      const next = placed[index + 1];
+      const [first] = placed;
+      const apart = next
+        ? next.angle - one.angle
+        : round && first !== one && first
+          ? first.angle + round - one.angle
+          : undefined;
+      return apart === undefined || apart * room >= half(one) + half(next ?? one) + CLEAR - 1e-9;
+    });
+  };
+  for (const every of [1, 2, 5, 10, 20, 50, 100]) {
+    const kept = labelled.filter(
+      ({ value }) => Math.abs(value / step / every - Math.round(value / step / every)) < 1e-6,
+    );
+    // Beside the zero the last number before it goes, and not every other all the way round.
+    const [first] = kept;
+    const without = kept.slice(0, -1);
+    const chosen = clear(kept)
+      ? kept
+      : round !== undefined && kept.length > 2 && first && clear(without)
+        ? without
+        : undefined;
+    if (chosen === undefined) continue;
+    return marks.map((mark) => (mark.label === undefined || chosen.includes(mark) ? mark : bare(mark)));
+  }
+  return marks.map((mark) => (mark === labelled[0] ? mark : bare(mark)));
+}
+
+export function bare({ label: _, ...mark }: Graduation): Graduation {
+  return mark;
+}

@@ -1,0 +1,76 @@
+import type { Graduation } from "../../dial/finding.js";
+import { textWidth } from "../../drawing/text.js";
+import { TURN } from "../../quantity/angle.js";
+
+/** A gap between marks. Angles in radians from zero, the others in mm of paper: how wide it is, and how far its middle lies from the
+ *  nearest number. */
+export type Gap = { readonly angle: number; readonly width: number; readonly clearance: number };
+
+/** Room between two marks that a cut needs, mm. */
+const LEAST_GAP = 0.02;
+/** From a cut to the nearest number where that can be had, mm. */
+const CLEAR = 0.4;
+/** A seam as wide as this part of the widest gap is as good as that. */
+const AS_WIDE = 0.75;
+
+/** The numbered marks of a band, and the em of its numbers. */
+export type Numbered = { readonly marks: readonly Graduation[]; readonly number: number };
+
+/** The middles of all gaps between marks of any band. `perRadian`: mm of paper. */
+export function gapsOf(bands: readonly Numbered[], perRadian: number): Gap[] {
+  const angles = [...new Set(bands.flatMap(({ marks }) => marks.map(({ angle }) => angle)))].sort((a, b) => a - b);
+  const labels = bands.flatMap(({ marks, number }) =>
+    marks.flatMap(({ angle, label }) =>
+      label === undefined || number === 0 ? [] : [{ angle, half: textWidth(label, number, "bold") / 2 }],
+    ),
+  );
+  const gaps = angles.flatMap((angle, index): Gap[] => {
+    const next = angles[index + 1] ?? (angles[0] ?? 0) + TURN;
+    const width = (next - angle) * perRadian;
+    // Marks of two bands may all but coincide; no knife cuts between them.
+    if (width < LEAST_GAP) return [];
+    const middle = (angle + next) / 2;
+    const clearance = Math.min(
+      TURN * perRadian,
+      ...labels.map((label) => apart(label.angle, middle) * perRadian - label.half),
+    );
+    return [{ angle: middle, width, clearance }];
+  });
+  return gaps.length > 0 ? gaps : [{ angle: Math.PI, width: TURN * perRadian, clearance: 0 }];
+}
+
+/** Where the ends of a strip meet: in the middle of a division, no number cut, as far from zero as may be. A short last division lies
+ *  beside zero, so it is never this one. */
+export function seamOf(gaps: readonly Gap[]): Gap {
+  const far = some(gaps, ({ angle }) => fromZero(angle) >= Math.PI / 2);
+  const clear = some(
+    some(far, ({ clearance }) => clearance > 0),
+    ({ clearance }) => clearance >= CLEAR,
+  );
+  const widest = clear.reduce((most, { width }) => Math.max(most, width), 0);
+  const wide = some(clear, ({ width }) => width >= AS_WIDE * widest);
+  return wide.reduce((best, gap) => (fromZero(gap.angle) > fromZero(best.angle) + 1e-9 ? gap : best));
+}
+
+/** Where a strip that is too long is cut on the way: near a wanted angle from the seam, no number cut where that moves the cut by no more
+ *  than `spare`. */
+export const cutNear = (gaps: readonly Gap[], seam: number, wanted: number, spare: number): number => {
+  const cost = ({ angle, clearance }: Gap) => Math.abs(after(angle, seam) - wanted) - (clearance > 0 ? spare : 0);
+  return gaps.reduce((best, gap) => (cost(gap) < cost(best) ? gap : best)).angle;
+};
+
+/** Those that meet a wish, or all where none does. */
+function some<T>(all: readonly T[], wish: (one: T) => boolean): readonly T[] {
+  const found = all.filter(wish);
+  return found.length > 0 ? found : all;
+}
+
+/** Angle from `origin` on, in [0, 2π). */
+export const after = (angle: number, origin: number): number => (((angle - origin) % TURN) + TURN) % TURN;
+
+const apart = (a: number, b: number): number => {
+  const one = after(a, b);
+  return Math.min(one, TURN - one);
+};
+
+const fromZero = (angle: number): number => apart(angle, 0);

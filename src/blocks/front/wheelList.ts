@@ -1,0 +1,46 @@
+import type { HandwheelFinding } from "../../findings/findings.js";
+import type { Units } from "../../machine/machine.js";
+import { formatDoubted, formatSize } from "../../quantity/format.js";
+import { say } from "../../words/say.js";
+import { block } from "../shared/block.js";
+import { type Column, table } from "../shared/table.js";
+
+/** What each handwheel does, number first: how far a turn goes, what a division is worth, what it loses on the way back. */
+export const wheelList = block({}, ({ findings, handwheels, width }) => {
+  if (handwheels.length === 0) return [];
+  const { units } = findings.machine;
+  const columns: readonly Column[] = [
+    { heading: [say("front.handwheel")], align: "start" },
+    { heading: [say("front.a turn")], align: "start" },
+    { heading: [say("front.division")], align: "start" },
+    { heading: [say("front.dial reads")], align: "start" },
+    { heading: [say("front.numbers grow")], align: "start", optional: true },
+    { heading: [say("front.lost motion")], align: "end" },
+  ];
+  return table(
+    columns,
+    handwheels.map((finding) => wheelRow(finding, units)),
+    { width, ruled: true },
+  );
+});
+
+function wheelRow({ handwheel, feed, study, dial, miscounted }: HandwheelFinding, units: Units) {
+  const lost = feed?.lostMotion?.travel;
+  const turn =
+    feed === undefined
+      ? say(miscounted ? "front.miscounted" : "front.not given")
+      : formatDoubted(feed.perTurn, feed.uncertainty, units, units === "mm" ? 4 : 5);
+  return [
+    { text: handwheel.name, weight: "bold" as const },
+    { text: turn, ...(feed && feed.from !== "readings" && { note: say("front.not measured") }) },
+    { text: dial?.chosen.divisionLabel ?? "" },
+    { text: say(handwheel.reads === "diameter" ? "front.diameter" : "front.travel") },
+    {
+      text:
+        handwheel.dial === undefined
+          ? ""
+          : say(handwheel.dial.increases === "clockwise" ? "front.clockwise" : "front.anticlockwise"),
+    },
+    { text: lost !== undefined ? formatSize(lost, units, 3) : study?.back ? say("front.scatters") : "" },
+  ];
+}

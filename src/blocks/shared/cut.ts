@@ -1,0 +1,41 @@
+import type { Mark } from "../../drawing/drawing.js";
+import { circle, group, line } from "../../drawing/shapes.js";
+import { axisLine, cutLine } from "./style.js";
+
+/** From the corner to the mark, and the length of one; mm. */
+const away = 1.5;
+const long = 4;
+/** What corner marks take outside a piece. */
+export const markRoom = away + long;
+
+export type Hole = { readonly x: number; readonly y: number; readonly diameter: number };
+
+/** Where a straight-sided piece is cut out: eight marks outside its corners, never a line along an edge. A knife laid from mark to
+ *  mark cuts it. `sides`: of those that are cut. */
+export function cornerMarks(at: { x: number; y: number }, width: number, height: number): Mark {
+  const [right, bottom] = [at.x + width, at.y + height];
+  const marks = ([at.x, right] as const).flatMap((x) =>
+    ([at.y, bottom] as const).flatMap((y) => {
+      const [outX, outY] = [x === at.x ? -1 : 1, y === at.y ? -1 : 1];
+      return [
+        line({ x: x + outX * away, y }, { x: x + outX * (away + long), y }, axisLine),
+        line({ x, y: y + outY * away }, { x, y: y + outY * (away + long) }, axisLine),
+      ];
+    }),
+  );
+  return group({ x: 0, y: 0 }, marks, { name: "cut" });
+}
+
+/** Holes to cut round, each on a thin line of its own. */
+export const holeCuts = (at: { x: number; y: number }, holes: readonly Hole[]): Mark[] =>
+  holes.length === 0
+    ? []
+    : [
+        group(
+          { x: 0, y: 0 },
+          holes.map(({ x, y, diameter }) =>
+            circle({ x: at.x + x, y: at.y + y }, diameter / 2, { pen: cutLine, fill: "white" }),
+          ),
+          { name: "cut" },
+        ),
+      ];

@@ -1,0 +1,80 @@
+import type { DialFinding } from "../../dial/finding.js";
+import { dialGears, lowestTerms } from "../../dial/reductionGears.js";
+import type { HandwheelFinding } from "../../findings/findings.js";
+import type { Machine, Units } from "../../machine/machine.js";
+import { formatFixed, sizeAmount, sizeFigure, trimmedSize, unitName } from "../../quantity/format.js";
+import { fromMm } from "../../quantity/length.js";
+import { say } from "../../words/say.js";
+import type { Run } from "./block.js";
+import { paragraph } from "./paragraph.js";
+import { heading, kept } from "./runs.js";
+import { size } from "./style.js";
+import { type Cell, type Column, table } from "./table.js";
+
+/** Rows that would do without start readings, on a wheel whose turn is no round number; nothing for one that needs none. */
+export const rowsInstead = ({ dial }: HandwheelFinding, { units }: Machine, width: number): Run[] =>
+  dial?.chosen.beginsAgain ? paragraph(rowsWords(dial, units), width, { size: size.text, gap: 1.5 }) : [];
+
+function rowsWords({ choices }: DialFinding, units: Units): string {
+  const rows = choices.find(({ closure, rows }) => closure === "rows" && rows > 1);
+  if (rows === undefined) return say("start readings.no rows");
+  const cost =
+    rows.errorPerTurn === 0
+      ? say("start readings.rows exact")
+      : say("start readings.rows out", {
+          each: sizeAmount(rows.errorPerTurn, units),
+          over: sizeAmount(rows.errorOverTravel, units),
+          travel: trimmedSize(rows.overTravel, units, 1),
+        });
+  return say("start readings.rows", {
+    rows: rows.rows,
+    division: trimmedSize(rows.divisionValue, rows.unit, 5),
+    // As it is written into the file, in whatever language the paper is.
+    asked: rows.divisionLabel,
+    cost,
+  });
+}
+
+/** Gears that would do the same with a dial on a shaft of its own; a pair that is out by less than the feed may be stands behind "~". */
+export function gearsInstead(
+  { feed, reading, dial }: HandwheelFinding,
+  { gears: teeth, units }: Machine,
+  width: number,
+): Run[] {
+  if (!dial?.chosen.beginsAgain) return [];
+  if (teeth === undefined) return paragraph(say("start readings.no gears"), width, { size: size.text, gap: 1.5 });
+  if (feed === undefined || reading === undefined) return [];
+  const { factor } = reading;
+  const found = dialGears(feed.perTurn, teeth, units);
+  if (found.length === 0) return paragraph(say("start readings.no pair"), width, { size: size.text, gap: 1.5 });
+  const within = found.map(
+    ({ error, perDialTurn }) =>
+      feed.uncertainty !== undefined && Math.abs(error / perDialTurn) < feed.uncertainty / feed.perTurn,
+  );
+  const columns: Column[] = [
+    { heading: [say("start readings.on wheel")], align: "decimal" },
+    { heading: [say("start readings.on dial")], align: "decimal" },
+    { heading: [say("start readings.ratio")], align: "middle" },
+    { heading: [say("start readings.dial turn"), unitName(units)], align: "decimal" },
+    { heading: [say("start readings.dial turn out"), unitName(units)], align: "end" },
+  ];
+  const rows = found.map(({ driver, driven, perDialTurn, error }, index): Cell[] => [
+    { text: String(driver), weight: "bold" },
+    { text: String(driven), weight: "bold" },
+    { text: lowestTerms(driver, driven) },
+    { text: sizeFigure(perDialTurn * factor, units, units === "mm" ? 1 : 2), weight: "bold" },
+    { text: outBy(error * factor, units, within[index] === true) },
+  ]);
+  const notes = [...(within.some(Boolean) ? [say("start readings.within")] : []), say("start readings.idler")];
+  return [
+    ...heading(say("start readings.gears"), width, 3, size.text),
+    ...kept(table(columns, rows, { width })),
+    ...paragraph(notes.join(" "), width, { size: size.source, gap: 0.8 }),
+  ];
+}
+
+function outBy(error: number, units: Units, within: boolean): string {
+  if (Math.abs(error) < 5e-5) return say("start readings.exact");
+  const off = formatFixed(fromMm(error, units), units === "mm" ? 4 : 5);
+  return `${within ? "~" : ""}${error > 0 ? "+" : ""}${off}`;
+}

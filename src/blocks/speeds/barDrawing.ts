@@ -1,0 +1,223 @@
+import type { Drawing, Mark } from "../../drawing/drawing.js";
+import { circle, group, line, polyline, rectangle, text } from "../../drawing/shapes.js";
+import { textWidth, wrapText } from "../../drawing/text.js";
+import { say } from "../../words/say.js";
+import { axisLine, leading, objectLine, rowLine, size } from "../shared/style.js";
+import { apart } from "./apart.js";
+import type { Axis } from "./barAxis.js";
+import type { Bar, None, Piece } from "./barPieces.js";
+
+/** Letters for positions whose names some piece has no room for. */
+export type Keys = ReadonlyMap<string, string>;
+
+/** White on black, so that no letter is taken for a step of a pulley. */
+export const discRadius = 2.3;
+const discStep = 2 * discRadius + 0.5;
+const barHeight = 12;
+const inset = 1.2;
+const tick = 1.5;
+const numberRow = size.text * 1.25;
+const leader = 2;
+
+/** How a piece so wide shows its position. */
+type Look = "large" | "small" | "two lines" | "key and rpm" | "key" | "key above" | "none";
+
+function lookOf({ position, rpm = "", sign }: Piece, width: number): Look {
+  if (position === undefined) return "none";
+  const room = width - 2 * inset;
+  const speed = speedWidth(rpm, sign);
+  if (speed <= room) {
+    if (textWidth(position, size.card, "bold") <= room) return "large";
+    if (textWidth(position, size.text, "bold") <= room) return "small";
+    if (inTwoLines(position, room)) return "two lines";
+    if (2 * discRadius <= room) return "key and rpm";
+  }
+  return 2 * discRadius + 0.8 <= width ? "key" : "key above";
+}
+
+const inTwoLines = (position: string, room: number): boolean =>
+  wrapText(position, room, size.text, "bold").length <= 2 &&
+  position.split(/\s+/).every((word) => textWidth(word, size.text, "bold") <= room);
+
+const speedWidth = (rpm: string, sign: string): number =>
+  textWidth(rpm, size.text, "regular") + (sign === "" ? 0 : textWidth(sign, size.text, "bold") + 0.3);
+
+const keyed: readonly Look[] = ["key and rpm", "key", "key above"];
+
+/** Positions of these bars that need a letter, and which: in the order in which they first come. */
+export function keysOf(bars: readonly Bar[], axis: Axis): Keys {
+  const needing = bars.flatMap(({ pieces }) =>
+    pieces.flatMap((piece) => (keyed.includes(lookOf(piece, widthOf(piece, axis))) ? [piece.position ?? ""] : [])),
+  );
+  return new Map([...new Set(needing)].map((name, index) => [name, letterOf(index)]));
+}
+
+/** Small letters, then capitals: more positions than that no machine has. */
+const letterOf = (index: number): string => String.fromCharCode(index < 26 ? 97 + index : 65 + (index % 26));
+
+const widthOf = ({ from, to }: Piece, { place }: Axis): number => place(to) - place(from);
+
+export const disc = (letter: string, { x, y }: { x: number; y: number }): Mark[] => [
+  circle({ x, y }, discRadius, { fill: "black" }),
+  text(
+    letter,
+    { x, y: y + size.text * 0.34 },
+    {
+      size: size.text,
+      weight: "bold",
+      anchor: "middle",
+      ink: "white",
+    },
+  ),
+];
+
+/** A material's name with what one should know of it, its bar, and the diameters at the cuts. `about`: beside the name. */
+export function barDrawing(bar: Bar, about: string, axis: Axis, keys: Keys): Drawing {
+  const { width, place } = axis;
+  const head = nameMarks(bar.material, about, width);
+  const short = bar.pieces.filter((piece) => lookOf(piece, widthOf(piece, axis)) === "key above");
+  const rows = Math.ceil((short.length * discStep) / width);
+  const top = head.height + tick + (rows === 0 ? 0 : rows * discStep + leader);
+  const bottom = top + barHeight;
+  const places = apart(
+    short.map(({ from, to }) => (place(from) + place(to)) / 2),
+    discStep / Math.max(1, rows),
+    discRadius,
+    width - discRadius,
+  );
+  const above = short.flatMap((piece, index): Mark[] => {
+    const x = places[index] as number;
+    const y = head.height + 0.6 + discRadius + (index % rows) * discStep;
+    const middle = (place(piece.from) + place(piece.to)) / 2;
+    const low = head.height + 0.6 + rows * discStep;
+    return [
+      polyline(
+        [
+          { x, y: y + discRadius },
+          { x, y: low },
+          { x: middle, y: top },
+        ],
+        { pen: axisLine },
+      ),
+      ...disc(keys.get(piece.position ?? "") ?? "", { x, y }),
+    ];
+  });
+  const marks: Mark[] = [
+    ...head.marks,
+    ...above,
+    group(
+      { x: 0, y: top },
+      axis.sizes.map(({ diameter }) => line({ x: place(diameter), y: -tick }, { x: place(diameter), y: 0 }, rowLine)),
+      { name: "drills" },
+    ),
+    ...bar.pieces.map((piece) =>
+      group(
+        { x: place(piece.from), y: top },
+        [
+          rectangle({ x: 0, y: 0 }, widthOf(piece, axis), barHeight, {
+            pen: objectLine,
+            ...(piece.none === "too fast" && { fill: "black" }),
+          }),
+          ...pieceMarks(piece, widthOf(piece, axis), keys),
+        ],
+        { name: "piece" },
+      ),
+    ),
+    ...cutMarks(bar, axis, bottom),
+  ];
+  return { width, height: bottom + (bar.cuts.length > 0 ? numberRow : 0) + 0.4, marks };
+}
+
+function nameMarks(name: string, about: string, width: number): { marks: Mark[]; height: number } {
+  const step = size.text * leading;
+  const names = wrapText(name, width, size.text, "bold");
+  const end = textWidth(names.at(-1) ?? "", size.text, "bold") + 2.5;
+  const beside = about !== "" && textWidth(about, size.text, "regular") <= width - end;
+  const below = about === "" || beside ? [] : wrapText(about, width, size.text, "regular");
+  const y = (line: number) => step * (line + 0.76);
+  return {
+    marks: [
+      ...names.map((part, index) => text(part, { x: 0, y: y(index) }, { size: size.text, weight: "bold" })),
+      ...(beside ? [text(about, { x: end, y: y(names.length - 1) }, { size: size.text })] : []),
+      ...below.map((part, index) => text(part, { x: 0, y: y(names.length + index) }, { size: size.text })),
+    ],
+    height: step * (names.length + below.length) + 0.3,
+  };
+}
+
+function pieceMarks(piece: Piece, width: number, keys: Keys): Mark[] {
+  const middle = width / 2;
+  const { position = "" } = piece;
+  const bold = (words: string, y: number, em: number) =>
+    text(words, { x: middle, y }, { size: em, anchor: "middle", weight: "bold" });
+  const key = keys.get(position) ?? "";
+  switch (lookOf(piece, width)) {
+    case "none":
+      return piece.none === undefined ? [] : noneMarks(piece.none, width);
+    case "large":
+      return [bold(position, 6, size.card), ...speedMarks(piece, middle, 10.2)];
+    case "small":
+      return [bold(position, 5.4, size.text), ...speedMarks(piece, middle, 9.6)];
+    case "two lines":
+      return [
+        ...wrapText(position, width - 2 * inset, size.text, "bold").map((part, index) =>
+          bold(part, 3.4 + index * 3.8, size.text),
+        ),
+        ...speedMarks(piece, middle, 11),
+      ];
+    case "key and rpm":
+      return [...disc(key, { x: middle, y: 1.2 + discRadius }), ...speedMarks(piece, middle, 10.3)];
+    case "key":
+      return disc(key, { x: middle, y: barHeight / 2 });
+    case "key above":
+      return [];
+  }
+}
+
+/** Its sign raised behind it, which does not pull it aside. */
+function speedMarks({ rpm = "", sign }: Piece, middle: number, y: number): Mark[] {
+  const all = speedWidth(rpm, sign);
+  const own = textWidth(rpm, size.text, "regular");
+  const x = middle - Math.max(own / 2, all - own / 2 > all / 2 + 1 ? all / 2 : own / 2);
+  return [
+    text(rpm, { x, y }, { size: size.text }),
+    ...(sign === "" ? [] : [text(sign, { x: x + own + 0.3, y: y - 0.4 }, { size: size.text, weight: "bold" })]),
+  ];
+}
+
+function noneMarks(none: None, width: number): Mark[] {
+  const words = noneWords(none);
+  const ink = none === "too fast" ? ("white" as const) : ("black" as const);
+  const lines = wrapText(words, Math.max(1, width - 2 * inset), size.text, "bold");
+  const fits =
+    lines.length <= 2 && lines.every((part) => textWidth(part, size.text, "bold") <= width - 2 * inset + 0.01);
+  const first = barHeight / 2 + size.text * 0.36 - ((lines.length - 1) * 3.6) / 2;
+  return fits && words.split(/\s+/).every((word) => textWidth(word, size.text, "bold") <= width - 2 * inset)
+    ? lines.map((part, index) =>
+        text(
+          part,
+          { x: width / 2, y: first + index * 3.6 },
+          { size: size.text, weight: "bold", anchor: "middle", ink },
+        ),
+      )
+    : [];
+}
+
+const noneWords = (none: None): string =>
+  none === "too fast"
+    ? say("drilling card.too fast")
+    : none === "no figures"
+      ? say("drilling card.no figures here")
+      : say("drilling card.tap by hand");
+
+/** Under each cut where it has room, the first of them first. */
+function cutMarks({ cuts }: Bar, { place, width }: Axis, bottom: number): Mark[] {
+  let free = 0;
+  return cuts.flatMap(({ at, words }): Mark[] => {
+    const own = textWidth(words, size.text, "regular");
+    const x = Math.min(width - own / 2, Math.max(own / 2, place(at)));
+    if (x - own / 2 < free) return [];
+    free = x + own / 2 + 1.4;
+    return [text(words, { x, y: bottom + size.text * 1.05 }, { size: size.text, anchor: "middle" })];
+  });
+}

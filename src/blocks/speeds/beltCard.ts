@@ -1,0 +1,153 @@
+import { findOperation } from "../../cutting/operations.js";
+import type { SpeedFinding } from "../../drive/finding.js";
+import { rpmWords } from "../../drive/rpmWords.js";
+import type { Findings } from "../../findings/findings.js";
+import { heldByLimit, limitSetting, measureFirst, overLimit } from "../../findings/limits.js";
+import { largestDiameter, servedDiameters } from "../../findings/servedDiameters.js";
+import { speedFor } from "../../findings/speedChoice.js";
+import { diametersFor } from "../../findings/uses.js";
+import type { Limits, Machine, Stage } from "../../machine/machine.js";
+import { smallestOf } from "../../quantity/extremes.js";
+import { formatFixed, trimmedSize } from "../../quantity/format.js";
+import { say } from "../../words/say.js";
+import type { BeltCell, BeltColumn, BeltRow } from "./beltRows.js";
+import { type Range, rangesTold } from "./rangeWords.js";
+
+/** What a belt card says, before it is laid out. */
+export type BeltCard = {
+  readonly rows: readonly BeltRow[];
+  readonly columns: readonly BeltColumn[];
+  /** Over the materials. */
+  readonly title: string;
+  /** What the card explains of these rows and columns at its foot. */
+  readonly notes: (rows: readonly number[], columns: readonly number[]) => string[];
+};
+
+/** Positions fast at the top, each way of the drive apart, with the diameters that each serves. `materials`: the first so many. */
+export function beltCard(findings: Findings, settings: { operation: string; materials: number }): BeltCard {
+  const { machine, drive } = findings;
+  const operation = findOperation(settings.operation)?.name ?? settings.operation;
+  const speeds = inOrder(drive?.speeds ?? [], machine.drive?.stages ?? []);
+  const materials = machine.work.materials.slice(0, settings.materials);
+  const known = speeds.some(({ from }) => from !== "unknown");
+  const found = known ? materials.map((material) => ({ material, told: toldOf(material, operation, findings) })) : [];
+  const columns = found.flatMap(({ material, told }): BeltColumn[] =>
+    told?.some(({ served }) => served.speed) ? [{ material, cells: speeds.map((speed) => cellOf(speed, told)) }] : [],
+  );
+  const listed = (of: (told: readonly Range[] | undefined) => boolean) =>
+    found.filter(({ told }) => of(told)).map(({ material }) => material);
+  const without = listed((told) => told === undefined);
+  const tooFast = listed((told) => told?.every(({ served }) => served.speed === undefined) === true);
+  const more = columns.map(({ material }) => bearsMore(material, operation, findings));
+  const rows = speeds.map((speed) => rowOf(speed, machine));
+  return {
+    rows,
+    columns,
+    title: titleOf(operation, findings),
+    notes: (shown, across) => {
+      const signs = new Set(shown.map((index) => rows[index]?.sign));
+      const unknown = shown.some((index) => rows[index]?.rpm === undefined);
+      const set = across.some((column) => shown.some((row) => columns[column]?.cells[row]?.set !== undefined));
+      return [
+        ...(signs.has("~") ? [say("belt card.by ratio")] : []),
+        ...(signs.has("!") ? [say("belt card.measure first")] : []),
+        ...(signs.has("?") ? [say("belt card.reading doubtful")] : []),
+        ...(signs.has("max") ? [say("belt card.turn no higher")] : []),
+        ...(unknown ? [say("belt card.unknown")] : []),
+        ...(set ? [say("belt card.set")] : []),
+        ...(across.some((column) => more[column]) ? [say("belt card.more speed")] : []),
+        ...(without.length > 0 ? [say("belt card.no figures", { materials: without.join(", ") })] : []),
+        ...(tooFast.length > 0 ? [say("belt card.too fast", { materials: tooFast.join(", ") })] : []),
+      ];
+    },
+  };
+}
+
+/** The slowest that is known and that no limit forbids: with it one begins. */
+export const beginWith = (speeds: readonly SpeedFinding[], limits: Limits): SpeedFinding | undefined =>
+  speeds.find((speed) => speed.from !== "unknown" && heldByLimit(speed, limits) !== "wholly");
+
+/** Name of a position as its card writes it. */
+export const positionName = (speed: SpeedFinding, stages: readonly Stage[]): string => {
+  const { belts, way } = labelsOf(speed, stages);
+  return [...belts, way].filter((words) => words !== "").join(" ");
+};
+
+/** Belts first: where the hand lays them; then what it shifts. */
+function labelsOf({ position }: SpeedFinding, stages: readonly Stage[]): { belts: readonly string[]; way: string } {
+  if (position.labels.length === 0) return { belts: [say("belt card.only")], way: "" };
+  const chosen = position.steps.filter(({ label }, index) => (stages[index]?.steps.length ?? 0) > 1 && label !== "");
+  const named = (belts: boolean) => chosen.filter(({ kind }) => (kind === "belt") === belts).map(({ label }) => label);
+  return { belts: named(true), way: named(false).join(" ") };
+}
+
+function inOrder(speeds: readonly SpeedFinding[], stages: readonly Stage[]): SpeedFinding[] {
+  const groups = new Map<string, SpeedFinding[]>();
+  for (const speed of speeds) {
+    const { way } = labelsOf(speed, stages);
+    groups.set(way, [...(groups.get(way) ?? []), speed]);
+  }
+  const faster = (a: SpeedFinding, b: SpeedFinding) => b.rpm - a.rpm;
+  return [...groups.values()]
+    .map((group) => [...group].sort(faster))
+    .sort(([a], [b]) => faster(a as SpeedFinding, b as SpeedFinding))
+    .flat();
+}
+
+function rowOf(speed: SpeedFinding, { limits, drive }: Machine): BeltRow {
+  const held = heldByLimit(speed, limits);
+  const shown = held === "in part" ? { ...speed, rpm: limitSetting(speed, limits) } : speed;
+  const forbidden = held === "wholly" ? forbiddenWords(speed, limits) : undefined;
+  return {
+    ...labelsOf(speed, drive?.stages ?? []),
+    ...(speed.from !== "unknown" && { rpm: rpmWords(shown) }),
+    sign: signOf(speed, limits),
+    ...(forbidden !== undefined && { forbidden }),
+  };
+}
+
+/** Where the speed that is printed lies within the limit, the one that may be true is told. */
+const forbiddenWords = (speed: SpeedFinding, limits: Limits): string =>
+  speed.from === "unknown" || overLimit(speed.slowestRpm, limits)
+    ? say("belt card.do not use")
+    : say("belt card.may reach", { rpm: formatFixed(Math.ceil((speed.slowestRpm / speed.rpm) * speed.highestRpm), 0) });
+
+/** The one that matters most: beside a number there is room for one. */
+function signOf(speed: SpeedFinding, limits: Limits): string {
+  if (speed.from === "unknown") return "";
+  const held = heldByLimit(speed, limits);
+  if (held === "in part") return "max";
+  if (held === undefined && measureFirst(speed, limits)) return "!";
+  if (speed.doubtful) return "?";
+  return speed.from === "measured" ? "" : "~";
+}
+
+function toldOf(material: string, operation: string, findings: Findings): Range[] | undefined {
+  const pieces = servedDiameters(material, operation, findings);
+  return pieces && rangesTold(pieces, operation, findings);
+}
+
+function cellOf(speed: SpeedFinding, told: readonly Range[]): BeltCell {
+  const own = told.filter(({ served }) => served.speed === speed);
+  // What a variable motor is to be set to.
+  const set = own.flatMap(({ served: { rpm } }) => {
+    if (rpm === undefined || speed.slowestRpm > speed.rpm * (1 - 1e-6)) return [];
+    const [at, end] = [Math.floor(rpm.at + 1e-9), Math.floor(rpm.end + 1e-9)];
+    return [at === end ? formatFixed(at, 0) : `${formatFixed(at, 0)}–${formatFixed(end, 0)}`];
+  });
+  return { words: own.map(({ words }) => words).join(", "), ...(set.length > 0 && { set: set.join(", ") }) };
+}
+
+/** True where the thinnest work, or the thinnest drill, that the file names is turned below what its material bears. */
+function bearsMore(material: string, operation: string, findings: Findings): boolean {
+  const diameter = smallestOf(diametersFor(operation, findings.machine));
+  if (!Number.isFinite(diameter)) return false;
+  return speedFor({ material, operation, diameter }, findings)?.verdict === "slower than the band";
+}
+
+function titleOf(operation: string, findings: Findings): string {
+  const most = trimmedSize(largestDiameter(operation, findings), findings.machine.units, 1);
+  if (operation === "turning") return say("belt card.turn diameters", { most });
+  if (operation === "drilling") return say("belt card.drill diameters", { most });
+  return say("belt card.other diameters", { operation, most });
+}

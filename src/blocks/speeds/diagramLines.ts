@@ -1,0 +1,107 @@
+import type { Mark } from "../../drawing/drawing.js";
+import { group, line, text } from "../../drawing/shapes.js";
+import { textWidth } from "../../drawing/text.js";
+import type { SpeedFinding } from "../../drive/finding.js";
+import { heldByLimit } from "../../findings/limits.js";
+import type { Limits } from "../../machine/machine.js";
+import { formatFixed } from "../../quantity/format.js";
+import { say } from "../../words/say.js";
+import { axisLine, objectLine, pen, size, weight } from "../shared/style.js";
+import { apart } from "./apart.js";
+import type { Frame, Range, Scale } from "./diagramScales.js";
+
+/** One line of the diagram: a spindle speed, and the positions that give it. */
+export type SpeedLine = { readonly name: string; readonly rpm: number; readonly held: boolean };
+
+/** What every known position gives, slowest first; of a variable motor its slowest too. Positions of one and the same speed share
+ *  a line. */
+export function speedLines(speeds: readonly SpeedFinding[], limits: Limits): SpeedLine[] {
+  const lines = speeds.flatMap((speed): SpeedLine[] => {
+    if (speed.from === "unknown") return [];
+    const { position, rpm, slowestRpm } = speed;
+    const { name } = position;
+    const held = heldByLimit(speed, limits);
+    const fastest = { name, rpm, held: held !== undefined };
+    return slowestRpm < rpm * 0.999
+      ? [{ name: say("speed diagram.slowest", { position: name }), rpm: slowestRpm, held: held === "wholly" }, fastest]
+      : [fastest];
+  });
+  const found: SpeedLine[] = [];
+  for (const one of lines.sort((a, b) => a.rpm - b.rpm)) {
+    const before = found.at(-1);
+    if (before !== undefined && before.held === one.held && one.rpm / before.rpm < 1.001)
+      found[found.length - 1] = { ...before, name: `${before.name}, ${one.name}` };
+    else found.push(one);
+  }
+  return found;
+}
+
+/** How far numbers stand out of the frame. */
+export const labelRoom = 4;
+
+/** The lines, and each one's speed at the frame where it leaves it, clear of every line. `share`: cutting speed over diameter × rpm, in the
+ *  units of the scales. */
+export function lineMarks(
+  lines: readonly SpeedLine[],
+  x: Scale,
+  y: Scale,
+  { across, up, share }: { readonly across: Range; readonly up: Range; readonly share: number },
+  frame: Frame,
+): Mark[] {
+  const drawn = lines.flatMap(({ rpm, held }) => {
+    const from = Math.max(across[0], up[0] / (share * rpm));
+    const to = Math.min(across[1], up[1] / (share * rpm));
+    if (!(to > from * 1.02)) return [];
+    const spot = (d: number) => ({ x: x(d), y: y(share * d * rpm) });
+    return [{ words: formatFixed(rpm, 0), held, from: spot(from), to: spot(to) }];
+  });
+  const sideRow = size.text * 1.15;
+  const widest = Math.max(0, ...drawn.map(({ words }) => textWidth(words, size.text, "bold")));
+  const atTop = fewEnough(
+    drawn.filter(({ to }) => to.y < frame.top + 0.01).reverse(),
+    (frame.right - frame.left - widest) / (widest + 1.4) + 1,
+  );
+  const atSide = fewEnough(
+    drawn.filter(({ to }) => to.y >= frame.top + 0.01).reverse(),
+    (frame.bottom - frame.top - 2.5) / sideRow + 1,
+  );
+  const tops = apart(
+    atTop.map(({ to }) => to.x),
+    widest + 1.4,
+    frame.left + widest / 2,
+    frame.right - widest / 2,
+  );
+  const sides = apart(
+    atSide.map(({ to }) => to.y),
+    sideRow,
+    frame.top + 1.5,
+    frame.bottom - 1,
+  );
+  return [
+    ...drawn.map(({ from, to, held }) =>
+      group({ x: 0, y: 0 }, [line(from, to, held ? pen(weight.object, "black", [1.2, 1.2]) : objectLine)], {
+        name: "position",
+      }),
+    ),
+    ...atTop.flatMap(({ words, to }, index): Mark[] => {
+      const at = tops[index] ?? to.x;
+      return [
+        line(to, { x: at, y: frame.top - labelRoom + 0.6 }, axisLine),
+        text(words, { x: at, y: frame.top - labelRoom }, { size: size.text, weight: "bold", anchor: "middle" }),
+      ];
+    }),
+    ...atSide.flatMap(({ words, to }, index): Mark[] => {
+      const at = sides[index] ?? to.y;
+      return [
+        line(to, { x: frame.right + labelRoom - 0.6, y: at }, axisLine),
+        text(words, { x: frame.right + labelRoom, y: at + size.text * 0.36 }, { size: size.text, weight: "bold" }),
+      ];
+    }),
+  ];
+}
+
+/** Evenly picked where there is room for only so many; the list beside the diagram has them all. */
+function fewEnough<T>(all: readonly T[], most: number): T[] {
+  const every = Math.max(1, Math.ceil(all.length / Math.max(1, Math.floor(most + 1e-9))));
+  return all.filter((_, index) => index % every === 0);
+}

@@ -1,0 +1,241 @@
+import { type DrillSystem, drillSizes, drillSystems } from "../../cutting/drillSizes.js";
+import { coolant } from "../../cutting/materials.js";
+import { findOperation, operationWords } from "../../cutting/operations.js";
+import type { Drawing } from "../../drawing/drawing.js";
+import { group, text } from "../../drawing/shapes.js";
+import { textWidth, wrapText } from "../../drawing/text.js";
+import { rpmWords } from "../../drive/rpmWords.js";
+import type { Findings } from "../../findings/findings.js";
+import { largestDiameter } from "../../findings/servedDiameters.js";
+import { sizeName } from "../../findings/sizeName.js";
+import { speedDoubt } from "../../findings/speedDoubt.js";
+import { byHandOnly, drillsOf, largestDrill } from "../../findings/uses.js";
+import { usualThreads } from "../../findings/usualThreads.js";
+import type { Machine } from "../../machine/machine.js";
+import { capital, sizeFigure, unitName } from "../../quantity/format.js";
+import { say } from "../../words/say.js";
+import { block, type Run } from "../shared/block.js";
+import { paragraph } from "../shared/paragraph.js";
+import { heading, heightOf, lowered, together, whole } from "../shared/runs.js";
+import { leading, size } from "../shared/style.js";
+import { bandNotes, bandText } from "./bandNotes.js";
+import { type Axis, axisDrawing, axisOf, type Sized } from "./barAxis.js";
+import { barDrawing, disc, discRadius, type Keys, keysOf } from "./barDrawing.js";
+import { type Bar, barOf } from "./barPieces.js";
+
+/** A bar for each material over the diameters of the drills, cut where the belt changes, for each operation in turn. `sizes`: the file's
+ *  drills, or where it names none those of its unit (work); those of its unit (drills: metric, or fractions of an inch); or one
+ *  system of drills; from `least` to `most` mm. A tap's are its threads. What goes by hand alone is said in one line. */
+export const drillBars = block(
+  { operations: ["drilling"], sizes: "work", least: 1, most: 13, coolant: false },
+  ({ findings, settings, width, height }): Run[] => {
+    const { machine, drive } = findings;
+    if (drive === undefined) return [];
+    const asked = settings.operations.map((word) => findOperation(word)?.name ?? word);
+    const byHand = asked.filter((operation) => byHandOnly(operation, machine));
+    const doubt = speedDoubt(findings).flatMap((line) =>
+      paragraph(line, width, { weight: "bold", ink: "accent", gap: 0.5 }),
+    );
+    const powered = asked.filter((operation) => !byHand.includes(operation));
+    const drawn = powered.flatMap((operation, index) =>
+      lowered(
+        whole(
+          section({ ...settings, operation, first: index === 0 }, findings, index === 0 ? doubt : [], width, height),
+          height,
+        ),
+        index === 0 ? 0 : 5,
+      ),
+    );
+    const operations = byHand.map(named).join(", ");
+    return [
+      ...drawn,
+      ...(byHand.length === 0
+        ? []
+        : together(paragraph(say("drilling card.by hand", { operations }), width, { weight: "bold", gap: 2.5 }))),
+    ];
+  },
+  { operations: operationWords, sizes: ["work", "drills", ...drillSystems] },
+);
+
+type Settings = {
+  readonly operation: string;
+  readonly sizes: string;
+  readonly least: number;
+  readonly most: number;
+  readonly coolant: boolean;
+  /** Says what holds for the others too. */
+  readonly first: boolean;
+};
+
+/** Of a page's height. */
+const MOST_KEYS = 0.3;
+
+const isThreaded = (operation: string): boolean => operation === "tapping" || operation === "threading by die";
+
+const named = (operation: string): string =>
+  operation === "drilling"
+    ? say("drilling card.drilling")
+    : operation === "reaming"
+      ? say("drilling card.reaming")
+      : operation === "tapping"
+        ? say("drilling card.tapping")
+        : operation;
+
+/** `doubt`: what is to be known of the speeds before one trusts them. */
+function section(settings: Settings, findings: Findings, doubt: readonly Run[], width: number, height: number): Run[] {
+  const { machine, drive } = findings;
+  const { operation } = settings;
+  const { tool, materials } = machine.work;
+  const unit = unitName(machine.units);
+  const title = isThreaded(operation)
+    ? say("drilling card.by thread", { operation: capital(named(operation)), tool })
+    : say("drilling card.by diameter", { operation: capital(named(operation)), tool, unit });
+  const head = [...heading(title, width, 0), ...doubt.map((run) => ({ ...run, keepWithNext: true }))];
+  const told = (words: string) => paragraph(words, width, { weight: "bold", ink: "accent", gap: 0.5 });
+  // Bars of nothing would hide why.
+  if (drive?.astray) return [...head, ...told(say("drilling card.no speed"))];
+  const most = largestDiameter(operation, findings);
+  const sizes = sizesOf(settings, machine).filter(({ diameter }) => diameter <= most + 1e-9);
+  if (sizes.length === 0) return [...head, ...told(say("drilling card.no drills"))];
+  const axis = axisOf(sizes, most, width);
+  const found = [...new Set(materials)].map((material) => ({
+    material,
+    bar: barOf(material, operation, axis, findings),
+  }));
+  const bars = found.flatMap(({ bar }) => bar ?? []);
+  const without = found.filter(({ bar }) => bar === undefined).map(({ material }) => material);
+  const lacking =
+    without.length === 0
+      ? []
+      : paragraph(say("drilling card.no figures", { materials: without.join(", ") }), width, { gap: 1.5 });
+  if (bars.length === 0) return [...head, ...lacking];
+  const keys = keysOf(bars, axis);
+  const list = keyList(keys, findings, width);
+  // At the head of every page, unless that would leave little of it for the bars.
+  const repeated = heightOf(list) <= MOST_KEYS * height;
+  const top = stacked(repeated ? list : [], axisDrawing(axis));
+  const apart = repeated ? [] : list;
+  const runs: Run[] = bars.map((bar, index) => ({
+    drawing: barDrawing(bar, aboutOf(bar, settings, machine), axis, keys),
+    gap: index === 0 ? 1 : 1.6,
+    ...(index > 0 && { heading: top }),
+  }));
+  const notes = [
+    ...bandNotes(
+      bars.flatMap(({ band }) => band ?? []),
+      machine.work,
+      machine.units,
+    ),
+  ].join(" ");
+  return keepNotes(
+    [
+      ...head,
+      ...apart,
+      { drawing: top, gap: 0.6, keepWithNext: true },
+      ...runs,
+      ...lacking,
+      ...paragraph(signWords(bars, axis, settings).join(" "), width, { gap: 1.4 }),
+      ...paragraph(notes, width, { size: size.source, gap: 0.8 }),
+    ],
+    head.length + apart.length + 1 + runs.length,
+    height,
+  );
+}
+
+/** Words under the bars do not stand on a page without one. */
+const keepNotes = (runs: readonly Run[], from: number, height: number): Run[] => {
+  const notes = runs.slice(from);
+  const tall = notes.reduce((sum, { drawing, gap = 0 }) => sum + gap + drawing.height, 0);
+  if (tall > height / 2) return [...runs];
+  return runs.map((run, index) =>
+    index >= from - 1 && index < runs.length - 1 ? { ...run, keepWithNext: true } : run,
+  );
+};
+
+function aboutOf({ material, band }: Bar, settings: Settings, { units }: Machine): string {
+  const wet = settings.coolant ? coolant(material)?.words : undefined;
+  return [...(band ? [bandText(band, units)] : []), ...(wet === undefined ? [] : [wet])].join(" · ");
+}
+
+/** What the bars' signs mean: those that there are. */
+function signWords(bars: readonly Bar[], axis: Axis, settings: Settings): string[] {
+  const pieces = bars.flatMap((bar) => bar.pieces);
+  const has = (sign: string) => pieces.some((piece) => piece.sign === sign);
+  const cautions =
+    settings.coolant && settings.first ? bars.flatMap(({ material }) => coolant(material)?.caution ?? []) : [];
+  return [
+    ...(bars.some(({ cuts }) => cuts.length > 0) ? [say("drilling card.on a cut")] : []),
+    ...(bars.some(({ set }) => set) ? [say("drilling card.set")] : []),
+    ...(has("~") ? [say("drilling card.by ratio")] : []),
+    ...(has("!") ? [say("drilling card.measure first")] : []),
+    ...(has("?") ? [say("drilling card.reading doubtful")] : []),
+    ...(pieces.some(({ none }) => none === "too fast") ? [say("drilling card.black")] : []),
+    ...(bars.some(({ slow }) => slow) && axis.sizes.length > 1 ? [say("drilling card.more speed")] : []),
+    ...new Set(cautions),
+    ...(settings.operation === "tapping" ? [say("drilling card.tap stop")] : []),
+  ];
+}
+
+function sizesOf({ operation, sizes, least, most }: Settings, machine: Machine): Sized[] {
+  const { units, work } = machine;
+  if (isThreaded(operation)) return usualThreads(units);
+  if (sizes === "work" && work.drills !== undefined)
+    return drillsOf(machine).map((diameter) => {
+      const name = sizeName(operation, diameter, machine);
+      return { name, diameter, ...(!isNumber(name) && { decimals: decimalsOf(diameter, machine) }) };
+    });
+  const own: DrillSystem = units === "mm" ? "metric" : "fraction";
+  const system = drillSystems.find((one) => one === sizes) ?? own;
+  return drillSizes(system, least, Math.min(most, largestDrill(machine.limits))).map(({ name, diameter }) => ({
+    name,
+    diameter,
+    // Metric drills are called by their millimetres.
+    ...((system !== "metric" || units !== "mm") && { decimals: decimalsOf(diameter, machine) }),
+  }));
+}
+
+const decimalsOf = (diameter: number, { units }: Machine): string =>
+  sizeFigure(diameter, units, units === "mm" ? 2 : 3);
+const isNumber = (words: string): boolean => /^[\d.,]+$/.test(words);
+
+/** Each letter with the speed and the name that it stands for, in columns: a run for each row. */
+function keyList(keys: Keys, { drive }: Findings, width: number): Run[] {
+  const entries = [...keys].map(([name, letter]) => {
+    const speed = drive?.speeds.find(({ position }) => (position.name || say("drilling card.only position")) === name);
+    return { letter, words: speed === undefined ? name : `${name}  ${rpmWords(speed)}` };
+  });
+  if (entries.length === 0) return [];
+  const left = 2 * discRadius + 1.2;
+  const gap = 5;
+  const widest = Math.max(...entries.map(({ words }) => textWidth(words, size.text, "regular"))) + left + 0.1;
+  const columns = Math.max(1, Math.min(entries.length, Math.floor((width + gap) / (widest + gap))));
+  const room = Math.min(widest, width) - left;
+  const step = size.text * leading;
+  return Array.from({ length: Math.ceil(entries.length / columns) }, (_, row): Run => {
+    const cells = entries.slice(row * columns, (row + 1) * columns).map(({ letter, words }) => ({
+      letter,
+      lines: wrapText(words, room, size.text, "regular"),
+    }));
+    const height = Math.max(2 * discRadius + 0.5, ...cells.map(({ lines }) => lines.length * step + 0.6));
+    const marks = cells.map(({ letter, lines }, column) =>
+      group({ x: column * (widest + gap), y: 0 }, [
+        ...disc(letter, { x: discRadius, y: discRadius }),
+        ...lines.map((part, line) =>
+          text(part, { x: left, y: discRadius + size.text * 0.36 + line * step }, { size: size.text }),
+        ),
+      ]),
+    );
+    return { drawing: { width, height, marks }, gap: row === 0 ? 0.6 : 0 };
+  });
+}
+
+/** One below the other. */
+function stacked(runs: readonly Run[], below: Drawing): Drawing {
+  let y = 0;
+  const marks = [...runs, { drawing: below }].map(({ drawing }) => {
+    const mark = group({ x: 0, y }, drawing.marks);
+    y += drawing.height;
+    return mark;
+  });
+  return { width: below.width, height: y, marks };
+}

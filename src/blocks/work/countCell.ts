@@ -1,0 +1,35 @@
+import type { HandFeed } from "../../cutting/handFeed.js";
+import { say } from "../../words/say.js";
+
+/** What to count, as short as a cell wants it: "4", one turn in 4 seconds; "3 in 2", three in 2; "¼ in 9", a quarter turn in 9. */
+export function countSign({ counting, secondsPerTurn }: HandFeed): string {
+  if (counting === "too fast") return say("hand feed.too fast");
+  // No dial to count by: seconds of a clock.
+  if (counting === "too slow") return say("hand feed.quarter in", { counts: Math.round(secondsPerTurn / 4) });
+  const { of, parts, counts } = counting;
+  switch (of) {
+    case "turn":
+      return parts === 1 ? String(counts) : say("hand feed.turns in", { parts, counts });
+    case "quarter":
+      return say("hand feed.quarter in", { counts });
+    case "division":
+      return say("hand feed.divisions in", { parts, counts });
+  }
+}
+
+/** What these mean: of the signs that there are. */
+export function countWords(fed: readonly HandFeed[]): string[] {
+  const of = (is: (one: HandFeed["counting"]) => boolean) => fed.some(({ counting }) => is(counting));
+  const kind = (one: HandFeed["counting"]) => (typeof one === "string" ? one : one.of);
+  return [
+    ...(of((one) => typeof one !== "string" && one.of === "turn" && one.parts === 1)
+      ? [say("hand feed.sign turn")]
+      : []),
+    ...(of((one) => typeof one !== "string" && one.of === "turn" && one.parts > 1)
+      ? [say("hand feed.sign turns")]
+      : []),
+    ...(of((one) => kind(one) === "quarter" || one === "too slow") ? [say("hand feed.sign quarter")] : []),
+    ...(of((one) => kind(one) === "division") ? [say("hand feed.sign division")] : []),
+    ...(of((one) => one === "too fast") ? [say("hand feed.sign too fast")] : []),
+  ];
+}

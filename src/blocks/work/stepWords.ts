@@ -1,0 +1,68 @@
+import type { Units } from "../../machine/machine.js";
+import type { PlannedStep } from "../../plan/plannedStep.js";
+import { capital, figureWithin, unitName } from "../../quantity/format.js";
+import { say } from "../../words/say.js";
+import type { Run } from "../shared/block.js";
+import { paragraph } from "../shared/paragraph.js";
+import { size } from "../shared/style.js";
+import { fillIn } from "./blanks.js";
+import { correctedLines } from "./corrected.js";
+import { feedWords, promiseWords, zeroWords } from "./planWords.js";
+import type { SharedNote } from "./sharedNotes.js";
+
+const gap = 0.7;
+
+/** `before`: what is done before the first reading, in order: tool, feed, what is swung, what is touched. `mind`: what is minded
+ *  meanwhile, each by itself. */
+export type StepWords = { readonly before: readonly Run[]; readonly mind: readonly (readonly Run[])[] };
+
+export function stepWords(
+  step: PlannedStep,
+  labels: readonly string[],
+  shared: readonly SharedNote[],
+  units: Units,
+  width: number,
+): StepWords {
+  const inFile = step.stage.index + 1;
+  const feed = feedWords(step);
+  const signs = shared.filter(({ words }) => step.notes.includes(words)).map(({ sign }) => sign);
+  const own = step.notes.filter((note) => shared.every(({ words }) => words !== note));
+  return {
+    before: [
+      ...(step.tool === say("plan.no tool") ? [] : paragraph(capital(step.tool), width, { weight: "bold", gap })),
+      ...(feed === undefined ? [] : paragraph(feed, width, { gap })),
+      ...step.first.flatMap((words) => paragraph(words, width, { gap, weight: "bold" })),
+      ...step.zeros.flatMap((zero, index) => fillIn(zeroWords(zero, step, labels[index] ?? "", units), width, { gap })),
+    ],
+    mind: [
+      ...own.map((note) => paragraph(note, width, { gap })),
+      ...(signs.length === 0
+        ? []
+        : [paragraph(say("plan.see first page", { signs: signs.join(", ") }), width, { gap })]),
+      ...(step.number === inFile
+        ? []
+        : [paragraph(say("plan.step of the file", { inFile }), width, { gap, size: size.source })]),
+    ],
+  };
+}
+
+export const allWords = ({ before, mind }: StepWords): Run[] => [...before, ...mind.flat()];
+
+/** What the sizes will be, and what to turn on slides that are not even. */
+export function stepOutcome(step: PlannedStep, units: Units, width: number): Run[] {
+  const show = (mm: number) => `${figureWithin(mm, undefined, units)} ${unitName(units)}`;
+  const promise = promiseWords(step, show, units);
+  const last = step.passes.at(-1);
+  const uneven = [
+    ...(step.depthWheel && last?.reading
+      ? correctedLines(step.depthWheel, readOff(step.depthWheel, last.travel), units)
+      : []),
+    ...step.places.flatMap(({ wheel, reading }) => correctedLines(wheel, readOff(wheel, reading.travel), units)),
+  ];
+  return [...(promise === undefined ? [] : [promise]), ...new Set(uneven)].flatMap((words) =>
+    paragraph(words, width, { gap }),
+  );
+}
+
+const readOff = ({ reading }: { readonly reading?: { readonly factor: number } }, travel: number): number =>
+  Math.abs(travel) * (reading?.factor ?? 1);

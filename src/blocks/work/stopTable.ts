@@ -1,0 +1,152 @@
+import type { HandwheelFinding } from "../../findings/findings.js";
+import { figureUnit, shownAt } from "../../findings/settingWords.js";
+import type { Repeat } from "../../findings/stops.js";
+import type { Machine, StopWish } from "../../machine/machine.js";
+import { figureWithin, formatFixed, formatUncertain, sizeFigure, unitName } from "../../quantity/format.js";
+import { fromMm } from "../../quantity/length.js";
+import { say } from "../../words/say.js";
+import type { Run } from "../shared/block.js";
+import { paragraph } from "../shared/paragraph.js";
+import { size } from "../shared/style.js";
+import { type Cell, type Column, table } from "../shared/table.js";
+
+/** A stop that can be set: on which wheel, and how. */
+export type SetStop = {
+  readonly stop: StopWish;
+  readonly wheel?: HandwheelFinding | undefined;
+  readonly repeat?: Repeat | undefined;
+};
+
+/** What nobody measured. */
+const UNKNOWN = "?";
+
+/** A column, and its cell for each stop; `shown`: whether any of them has something to tell there. */
+type Part = {
+  readonly shown?: boolean;
+  readonly column: Column;
+  readonly cell: (wheel: HandwheelFinding, repeat: Repeat, stop: StopWish) => Cell;
+};
+
+/** One row for each stop, and below it once what its signs mean. */
+export function stopTable(machine: Machine, stops: readonly SetStop[], width: number): Run[] {
+  const { units } = machine;
+  const all = stops.flatMap(({ stop, wheel, repeat }) => (wheel && repeat ? [{ stop, wheel, repeat }] : []));
+  const some = (test: (one: (typeof all)[number]) => boolean) => all.some(test);
+  const given = (mm: number, tolerance?: number) =>
+    machine.written?.get(mm) ?? `${figureWithin(mm, tolerance, units)} ${unitName(units)}`;
+  const bound = (mm: number | undefined): Cell => ({
+    text: mm === undefined ? UNKNOWN : formatUncertain(0, fromMm(mm, units)).uncertainty,
+  });
+  const dials = some(({ wheel }) => wheel.dial !== undefined);
+  const wanted = some(({ stop }) => stop.tolerance !== undefined);
+  const unit = unitName(units);
+  const parts: readonly Part[] = [
+    {
+      column: { heading: [say("stops.stop")], align: "start", key: true },
+      cell: (_, __, { name }) => ({ text: name, weight: "bold" }),
+    },
+    {
+      shown: some(({ stop }) => stop.parts !== undefined),
+      column: { heading: [say("stops.parts")], align: "end", optional: true },
+      cell: (_, __, { parts }) => ({ text: parts === undefined ? "" : formatFixed(parts, 0) }),
+    },
+    {
+      column: { heading: [say("stops.length")], align: "end" },
+      cell: (_, { beyondTravel }, { length, tolerance }) => ({
+        text: given(length, tolerance),
+        ...(beyondTravel && { note: say("stops.beyond"), ink: "accent", weight: "bold" }),
+      }),
+    },
+    {
+      column: { heading: [say("stops.wheel")], align: "start" },
+      cell: ({ handwheel }) => ({ text: handwheel.name }),
+    },
+    {
+      column: { heading: [say("stops.turns")], align: "decimal" },
+      cell: (wheel, { setting }) => ({
+        text: wheel.dial ? formatFixed(setting.wholeTurns, 0) : formatFixed(setting.turns, 3),
+        size: size.card,
+        weight: "bold",
+      }),
+    },
+    {
+      shown: dials,
+      column: { heading: [say("stops.dial reads")], align: "decimal" },
+      cell: (wheel, { setting }) => {
+        const shown = shownAt(wheel, setting);
+        if (shown === undefined) return { text: "–" };
+        const counts = figureUnit(wheel);
+        const note = shown.row === undefined ? counts : say("stops.counts in row", { counts, row: shown.row });
+        return { text: shown.figure, size: size.card, weight: "bold", note };
+      },
+    },
+    {
+      column: { heading: [say("stops.by stop"), `± ${unit}`], align: "decimal" },
+      cell: (_, { byStop }) => bound(byStop),
+    },
+    {
+      shown: dials,
+      column: { heading: [say("stops.by dial"), `± ${unit}`], align: "decimal" },
+      cell: (wheel, { byDial }) => (wheel.dial === undefined ? { text: "–" } : bound(byDial)),
+    },
+    {
+      column: { heading: [say("stops.lost motion"), unit], align: "decimal" },
+      cell: (_, { lostMotion }) => ({ text: lostMotion === undefined ? UNKNOWN : sizeFigure(lostMotion, units) }),
+    },
+    {
+      shown: some(({ repeat }) => repeat.lengthDoubt !== undefined),
+      column: { heading: [say("stops.first part"), `± ${unit}`], align: "decimal" },
+      cell: (_, { lengthDoubt }) => bound(lengthDoubt),
+    },
+    {
+      shown: wanted,
+      column: { heading: [say("stops.wanted")], align: "end" },
+      cell: (_, __, { tolerance }) => ({ text: tolerance === undefined ? "" : given(tolerance, tolerance) }),
+    },
+    {
+      shown: wanted,
+      column: { heading: [say("stops.held by")], align: "start" },
+      cell: (_, repeat, { tolerance }) => (tolerance === undefined ? { text: "" } : holding(repeat).cell),
+    },
+  ];
+  const shown = parts.filter(({ shown = true }) => shown);
+  const rows = all.map(({ stop, wheel, repeat }) => shown.map(({ cell }) => cell(wheel, repeat, stop)));
+  const verdicts = new Set(
+    all.flatMap(({ stop, repeat }) => (stop.tolerance === undefined ? [] : holding(repeat).holds)),
+  );
+  const unmeasured = some(({ repeat }) => repeat.byStop === undefined || repeat.lostMotion === undefined);
+  const remarks = [
+    say("stops.alike means"),
+    ...(some(({ repeat }) => repeat.lostMotion !== undefined) ? [say("stops.lost motion means")] : []),
+    ...(some(({ repeat }) => repeat.lengthDoubt !== undefined) ? [say("stops.first part means")] : []),
+    ...(unmeasured ? [say("stops.unknown means")] : []),
+    ...(verdicts.has("stop") ? [say("stops.stop alone means")] : []),
+  ];
+  const warnings = [
+    ...(verdicts.has("neither") ? [say("stops.neither means")] : []),
+    ...(verdicts.has("unknown") ? [say("stops.measure each means")] : []),
+    ...(some(({ repeat }) => repeat.beyondTravel) ? [say("stops.beyond means")] : []),
+  ];
+  return [
+    ...table(
+      shown.map(({ column }) => column),
+      rows,
+      { width, ruled: true },
+    ).map((run, index) => (index === 0 ? { ...run, gap: 5 } : run)),
+    ...paragraph(remarks.join(" "), width, { gap: 1.5 }),
+    ...warnings.flatMap((words) => paragraph(words, width, { weight: "bold", ink: "accent" })),
+  ];
+}
+
+type Holds = "both" | "stop" | "neither" | "unknown";
+
+/** What holds the tolerance, and its words. */
+function holding({ dialServes, stopServes }: Repeat): { readonly holds: Holds; readonly cell: Cell } {
+  if (dialServes) return { holds: "both", cell: { text: say("stops.both"), weight: "bold" } };
+  if (stopServes) return { holds: "stop", cell: { text: say("stops.stop alone"), weight: "bold" } };
+  if (stopServes === undefined) {
+    const words = dialServes === false ? say("stops.not the dial") : say("stops.not measured");
+    return { holds: "unknown", cell: { text: words, weight: "bold", ink: "accent" } };
+  }
+  return { holds: "neither", cell: { text: say("stops.neither"), weight: "bold", ink: "accent" } };
+}

@@ -1,0 +1,33 @@
+import type { Machine, Units } from "../../machine/machine.js";
+import { figureAsGiven } from "../../machine/written.js";
+import { formatFixed, trimmed } from "../../quantity/format.js";
+import { fraction } from "../../quantity/fraction.js";
+import { fromMm, inMm } from "../../quantity/length.js";
+import type { Cell, Column } from "../shared/column.js";
+
+/** What stands in a table, before it is known where on the page that is. */
+export type Table = { readonly columns: readonly Column[]; readonly rows: readonly Cell[][] };
+
+export type Sizes = Pick<Machine, "units" | "written">;
+
+const places: Record<Units, number> = { mm: 3, in: 4 };
+
+export const show = (mm: number, units: Units): string => formatFixed(fromMm(mm, units), places[units]);
+
+/** A ± is never a bare nought: what is less than the last place is told as one of it. */
+export const showDoubt = (mm: number, units: Units): string =>
+  show(Math.max(mm, inMm(10 ** -places[units], units)), units);
+
+/** As the file gives it; a sixty-fourth of an inch as the fraction that it is. */
+export const sizeText = (mm: number, sizes: Sizes): string =>
+  sizes.units === "in" && !sizes.written?.has(mm) ? inches(fromMm(mm, "in")) : figureAsGiven(mm, sizes, 4);
+
+/** Sixty-fourths as the fractions that they are, other inches as decimals. */
+function inches(value: number): string {
+  const parts = value * 64;
+  if (Math.abs(parts - Math.round(parts)) > 1e-9) return trimmed(value, 4);
+  const { numerator, denominator } = fraction(Math.round(parts), 64);
+  const whole = Math.floor(numerator / denominator);
+  const rest = numerator - whole * denominator;
+  return rest === 0 ? String(whole) : `${whole > 0 ? `${whole} ` : ""}${rest}/${denominator}`;
+}

@@ -1,0 +1,19 @@
+import type { Setting } from "../../dial/setting.js";
+import type { HandwheelFinding } from "../../findings/findings.js";
+import { figureUnit, shownAt } from "../../findings/settingWords.js";
+import { formatFixed } from "../../quantity/format.js";
+import { say } from "../../words/say.js";
+
+/** For a narrow column that holds the unit in its heading: "4 + 5.980", "4 + 5.980, row 2"; turns alone without a dial. */
+export function turnsAndReading(wheel: HandwheelFinding, setting: Setting): string {
+  const shown = shownAt(wheel, setting);
+  if (shown === undefined) return formatFixed(setting.turns, 3);
+  const { figure, row } = shown;
+  const turns = formatFixed(setting.wholeTurns, 0);
+  return row === undefined ? `${turns} + ${figure}` : say("stops.turns in row", { turns, figure, row });
+}
+
+/** What the column counts: the unit of the dial's own numbers, in a word less than behind a figure, or turns. A unit that wraps
+ *  would leave "in" to be read as the word. */
+export const headingOf = (wheel: HandwheelFinding): string =>
+  wheel.dial ? figureUnit(wheel).replace("× ", "") : say("stops.turns");

@@ -1,0 +1,135 @@
+import { cornerMarks, type Hole, holeCuts, markRoom } from "../blocks/shared/cut.js";
+import { shortened } from "../blocks/shared/shortened.js";
+import { rowLine, size } from "../blocks/shared/style.js";
+import type { Mark } from "../drawing/drawing.js";
+import { group, line, text } from "../drawing/shapes.js";
+import { textWidth } from "../drawing/text.js";
+import type { Limits, Machine } from "../machine/machine.js";
+import { formatFixed } from "../quantity/format.js";
+import { say } from "../words/say.js";
+import type { Box } from "./margins.js";
+import type { Template } from "./template.js";
+
+type Card = NonNullable<Template["card"]>;
+
+const padding = 4;
+/** From print to the edge of a screw. */
+const clear = 0.8;
+/** What says whose card it is, inside the cut. */
+const footRoom = 10;
+/** Between cards on one page: the marks of both. */
+const between = 2 * markRoom + 1;
+
+/** Corner marks reach into the margin, and no printer to the edge. */
+const markSpare = 0.5;
+
+/** Where cards are cut out of a page, mm; empty where the page does not hold one. */
+export function cardsOn(body: Box, { width, height }: Card): Box[] {
+  const left = body.left + (body.width - width) / 2;
+  const top = body.top + markRoom - 1;
+  if (left < body.left + markSpare - 1e-9) return [];
+  const count = Math.floor((body.top + body.height - markRoom - top + between) / (height + between) + 1e-9);
+  return Array.from({ length: Math.max(0, count) }, (_, index) => ({
+    left,
+    top: top + index * (height + between),
+    width,
+    height,
+  }));
+}
+
+/** Sizes that a card may have, the one that is wished first: as its cover, or as its template says, higher where it may be, and at
+ *  last as large as the page allows. */
+export function cardSizes(card: Card, fixed: boolean, body: Box): Card[] {
+  const { most = 0, height } = card;
+  if (fixed || most <= height) return [card];
+  const page = {
+    width: Math.min(card.width, body.width - 2 * markSpare),
+    height: Math.min(most, body.height - 2 * markRoom + 1),
+  };
+  const higher = [(height + most) / 2, most].map((own) => ({ ...card, height: own }));
+  const sizes = [card, ...higher].filter((one) => one.width <= page.width && one.height <= page.height);
+  return sizes.at(-1)?.height === page.height ? sizes : [...sizes, { ...card, ...page }];
+}
+
+/** What of a card blocks may fill, and where it says whose it is: clear of its edge, of rounded corners and of screws. */
+export function insideOf(box: Box, { holes = [], corner }: Card): { inside: Box; foot: Box } {
+  // Along the slant of a rounded corner.
+  const edge = Math.max(padding, corner * (1 - Math.SQRT1_2) + 1);
+  const inner = { left: edge, top: edge, width: box.width - 2 * edge, height: box.height - 2 * edge };
+  const foot = { ...inner, top: inner.top + inner.height - footRoom, height: footRoom };
+  const at = (part: Box): Box => ({ ...part, left: box.left + part.left, top: box.top + part.top });
+  const upper = clearOf(holes, { ...inner, height: inner.height - footRoom });
+  return { inside: at(upper), foot: at(clearOf(holes, foot, true)) };
+}
+
+/** The largest part of a box with no hole in it: of each hole one side is kept. `level`: a line of text, which only gives way left or
+ *  right. */
+function clearOf(holes: readonly Hole[], whole: Box, level = false): Box {
+  // A table wants width before height.
+  const worth = ({ width, height }: Box) => Math.max(0, width) ** 2 * Math.max(0, height);
+  let kept = whole;
+  for (const { x, y, diameter } of holes) {
+    const { left, top, width, height } = kept;
+    const reach = diameter / 2 + clear;
+    const [from, to, above, below] = [x - reach, x + reach, y - reach, y + reach];
+    const [right, bottom] = [left + width, top + height];
+    if (to <= left || from >= right || below <= top || above >= bottom) continue;
+    const beside: Box[] = [
+      { left: to, top, width: right - to, height },
+      { left, top, width: from - left, height },
+    ];
+    const over: Box[] = [
+      { left, top: below, width, height: bottom - below },
+      { left, top, width, height: above - top },
+    ];
+    kept = [...beside, ...(level ? [] : over)].reduce((best, side) => (worth(side) > worth(best) ? side : best));
+  }
+  return kept;
+}
+
+/** Where it is cut, and what it says of itself when the rest of the page is gone: whose it is, the limits, how old. `which`: of
+ *  several, "" where there is but one. */
+export function cardMarks(machine: Machine, box: Box, foot: Box, holes: readonly Hole[], which: string): Mark[] {
+  const right = foot.left + foot.width;
+  const limit = limitWords(machine.limits);
+  const name = Math.min(textWidth(machine.name, size.text, "bold"), foot.width * 0.4);
+  const em = textWidth(limit, size.card, "bold") <= foot.width - name - 4 ? size.card : size.text;
+  const limitWidth = Math.min(foot.width, textWidth(limit, em, "bold"));
+  const age = [
+    machine.revision === undefined ? say("page.no revision") : say("page.revision", { revision: machine.revision }),
+    ...(machine.measured === undefined ? [] : [say("page.measured", { day: machine.measured })]),
+  ].join(" · ");
+  const room = foot.width - limitWidth - 4;
+  const base = foot.top + foot.height;
+  const row = (words: string, y: number, width: number, weight: "bold" | "regular") =>
+    text(shortened(words, width, size.text, weight), { x: foot.left, y }, { size: size.text, weight });
+  const cards =
+    which === "" ? [] : [text(which, { x: right, y: base - 0.8 }, { size: size.text, anchor: "end", weight: "bold" })];
+  const whichWidth = which === "" ? 0 : textWidth(which, size.text, "bold") + 4;
+  return [
+    cornerMarks({ x: box.left, y: box.top }, box.width, box.height),
+    // Within the card, whose own cut is the outer one.
+    group({ x: 0, y: 0 }, holeCuts({ x: box.left, y: box.top }, holes), { name: "screws" }),
+    line({ x: foot.left, y: foot.top + 0.6 }, { x: right, y: foot.top + 0.6 }, rowLine),
+    row(machine.name, base - 5.2, room, "bold"),
+    text(
+      shortened(limit, foot.width, em, "bold"),
+      { x: right, y: base - 5.2 + (em === size.card ? 0.4 : 0) },
+      { size: em, weight: "bold", anchor: "end" },
+    ),
+    row(age, base - 0.8, foot.width - whichWidth, "regular"),
+    ...cards,
+  ];
+}
+
+/** The chuck's always, for whoever looks for it; the spindle's where the file gives one. */
+function limitWords({ chuckRpm, spindleRpm }: Limits): string {
+  const rpm = (limit: number) => formatFixed(limit, 0);
+  if (chuckRpm === undefined)
+    return spindleRpm === undefined
+      ? say("page.chuck unknown")
+      : say("page.spindle limit, chuck unknown", { spindle: rpm(spindleRpm) });
+  return spindleRpm === undefined
+    ? say("page.chuck limit", { rpm: rpm(chuckRpm) })
+    : say("page.both limits", { chuck: rpm(chuckRpm), spindle: rpm(spindleRpm) });
+}

@@ -1,0 +1,109 @@
+import { type BlockName, blocks } from "../blocks/registry.js";
+import type { Block, Run } from "../blocks/shared/block.js";
+import { strip } from "../blocks/shared/cautions.js";
+import { paragraph } from "../blocks/shared/paragraph.js";
+import { heading } from "../blocks/shared/runs.js";
+import { shortened } from "../blocks/shared/shortened.js";
+import { size } from "../blocks/shared/style.js";
+import type { Mark } from "../drawing/drawing.js";
+import type { Page, Section } from "../drawing/page.js";
+import { group, text } from "../drawing/shapes.js";
+import { textWidth } from "../drawing/text.js";
+import type { Findings } from "../findings/findings.js";
+import { type Use, usesOf } from "../findings/uses.js";
+import { paperSize } from "../paper/paperSize.js";
+import { say } from "../words/say.js";
+import { flow } from "./flow.js";
+import { correctionNote, footHeight, headHeight, pageFoot, pageHead, pageNotes } from "./furniture.js";
+import { type Box, frameOn } from "./margins.js";
+
+/** Between the two columns of the contents, mm. */
+const between = 8;
+
+/** What stands in front of a binder: the speeds, the handwheels, the cautions in full, and where every sheet is. `front`: how many
+ *  pages it takes itself. `absent`: sheets that could not be made, and what is missing in the file. */
+export function frontPages(
+  findings: Findings,
+  sections: readonly Section[],
+  front: number,
+  absent: readonly { title: string; why: string }[],
+): Page[] {
+  const { machine } = findings;
+  const paper = paperSize(machine.paper.size, "portrait");
+  const frame = frameOn(paper) as Box;
+  const { width } = frame;
+  const height = frame.height - headHeight - footHeight(machine, false, width);
+  const drawn = (name: BlockName): readonly Run[] => {
+    const block = blocks[name] as Block;
+    const { handwheels } = findings;
+    return block.draw({
+      findings,
+      handwheels,
+      settings: block.defaults,
+      use: usesOf(machine)[0] as Use,
+      width,
+      height,
+    });
+  };
+  const under = (words: string, runs: readonly Run[], gap: number): Run[] =>
+    runs.length === 0 ? [] : [...heading(words, width, gap), ...runs];
+  const byRatio = findings.drive?.speeds.some(({ from }) => from === "slip" || from === "ratio") ?? false;
+  const column = (width - between) / 2;
+  const list = { columns: 2, step: column + between };
+  const runs: Run[] = [
+    strip(say("cautions.belt"), width),
+    ...under(say("front.speeds"), drawn("speed list"), 4),
+    ...(byRatio ? paragraph(say("front.by ratio"), width, { size: size.source, gap: 1 }) : []),
+    ...under(say("front.handwheels"), drawn("handwheel list"), 5),
+    ...under(say("front.cautions"), drawn("all cautions"), 5),
+    ...under(
+      say("binder.contents"),
+      sections.map(({ title, page }) => ({
+        drawing: { width: column, height: 5, marks: entry(title, page - front + 1, column) },
+        list,
+      })),
+      5,
+    ),
+    ...under(
+      say("binder.not made"),
+      absent.flatMap(({ title, why }) => paragraph(`${title}: ${why}.`, width, { size: size.source, gap: 0.5 })),
+      5,
+    ),
+    ...paragraph(say("binder.keep"), width, { size: size.text, gap: 4 }).map((run) => ({
+      ...run,
+      keepWithPrevious: true,
+    })),
+  ];
+  const pages = flow(runs, height);
+  return pages.map(
+    (marks, index): Page => ({
+      title: say("binder.contents"),
+      correctionNote: correctionNote(machine, frame),
+      drawing: {
+        width: paper.width,
+        height: paper.height,
+        marks: [
+          ...pageHead(machine.name, frame),
+          ...pageFoot(machine, say("binder.binder"), index + 1, pages.length, frame),
+          ...pageNotes(machine, false, frame),
+          group({ x: frame.left, y: frame.top + headHeight }, marks ?? []),
+        ],
+      },
+    }),
+  );
+}
+
+/** A title and its page, with dots between to lead the eye. */
+function entry(title: string, page: number, width: number): Mark[] {
+  const number = String(page);
+  const wide = textWidth(number, size.text, "bold");
+  const shown = shortened(title, width - wide - 6, size.text, "regular");
+  const dot = textWidth(" .", size.text, "regular");
+  const room = width - textWidth(shown, size.text, "regular") - wide - 3;
+  const dots = " .".repeat(Math.max(0, Math.floor(room / dot)));
+  return [
+    text(shown, { x: 0, y: 3.6 }, { size: size.text }),
+    text(dots, { x: width - wide - 1.5, y: 3.6 }, { size: size.text, anchor: "end", ink: "grey" }),
+    text(number, { x: width, y: 3.6 }, { size: size.text, weight: "bold", anchor: "end" }),
+  ];
+}

@@ -1,0 +1,41 @@
+import type { HandwheelFinding } from "../findings/findings.js";
+import { closest } from "../machine/closest.js";
+import type { Machine } from "../machine/machine.js";
+import type { Template, TemplateBlock } from "./template.js";
+
+const same = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase();
+
+/** A handwheel that a block is to be about and that this machine has not; a template is read before any machine. */
+export function unknownWheel(
+  { blocks }: Template,
+  { handwheels }: Machine,
+): { readonly missing: string; readonly at: string } | undefined {
+  const known = handwheels.map(({ name }) => name);
+  const stray = blocks.find(({ handwheel }) => handwheel && !known.some((name) => same(name, handwheel.name)));
+  if (stray?.handwheel === undefined) return undefined;
+  const { name, at } = stray.handwheel;
+  const nearest = closest(name, known);
+  const there = known.length === 0 ? "the machine file has none" : `there are ${known.map(quoted).join(", ")}`;
+  return {
+    missing: `there is no handwheel "${name}"; ${nearest ? `did you mean ${quoted(nearest)}? ` : ""}${there}`,
+    at,
+  };
+}
+
+const quoted = (name: string): string => `"${name}"`;
+
+/** Of these the one that a block is about; all where it names none. */
+export const wheelsOf = (
+  { handwheel }: TemplateBlock,
+  handwheels: readonly HandwheelFinding[],
+): readonly HandwheelFinding[] =>
+  handwheel === undefined ? handwheels : handwheels.filter((one) => same(one.handwheel.name, handwheel.name));
+
+/** A block that has a setting of that name is told the name as the machine file spells it. */
+export const settingsFor = (
+  { settings, handwheel }: TemplateBlock,
+  { handwheels }: Machine,
+): Readonly<Record<string, unknown>> =>
+  handwheel === undefined || !Object.hasOwn(settings, "handwheel")
+    ? settings
+    : { ...settings, handwheel: handwheels.find(({ name }) => same(name, handwheel.name))?.name ?? "" };

@@ -1,0 +1,4685 @@
+/** Printed words by language; written by `npm run generate` from templates/words, never by hand. */
+import type { LanguageCode } from "./languages.generated.js";
+
+/** What is to be filled into each text. */
+export type Gaps = {
+  "units and numbers.decimal mark": never;
+  "units and numbers.nouns": never;
+  "units and numbers.unit mm": never;
+  "units and numbers.unit in": never;
+  "units and numbers.rpm": never;
+  "units and numbers.list and": "list" | "last";
+  "page.no revision": never;
+  "page.revision": "revision";
+  "page.measured": "day";
+  "page.true size": never;
+  "page.label sheet": never;
+  "page.label machine": never;
+  "page.label revision": never;
+  "page.label measured": never;
+  "page.label page": never;
+  "page.of": "page" | "pages";
+  "page.not given": never;
+  "page.who comes first": never;
+  "page.chuck limit": "rpm";
+  "page.chuck unknown": never;
+  "page.both limits": "chuck" | "spindle";
+  "page.spindle limit, chuck unknown": "spindle";
+  "page.card of": "card" | "cards";
+  "page.not corrected": never;
+  "page.corrected": "printer";
+  "page.corrected by": "factors";
+  "page.across factor": "factor";
+  "page.down factor": "factor";
+  "page.skew": "skew";
+  "page.check bar": "length" | "side";
+  "page.along across": never;
+  "page.along down": never;
+  "page.used for turning": never;
+  "page.used for drilling": never;
+  "cautions.eyes": never;
+  "cautions.tailstock": never;
+  "cautions.tailstock 1": never;
+  "cautions.tailstock 2": never;
+  "cautions.drill": never;
+  "cautions.drill 1": never;
+  "cautions.drill 2": never;
+  "cautions.belt": never;
+  "cautions.belt 1": never;
+  "cautions.belt 2": never;
+  "cautions.belt 3": never;
+  "cautions.dial": never;
+  "cautions.dial 1": never;
+  "cautions.thread": never;
+  "cautions.thread 1": never;
+  "cautions.thread 2": never;
+  "cautions.job": never;
+  "cautions.job 1": never;
+  "cautions.job 2": never;
+  "cautions.bar": never;
+  "cautions.bar 1": never;
+  "cautions.bar 2": never;
+  "cautions.taper": never;
+  "cautions.taper 1": never;
+  "cautions.drill to the end": never;
+  "cautions.never finely": "material";
+  "cautions.never finer than": "material" | "feed" | "sources";
+  "belt card.belt": never;
+  "belt card.rpm": never;
+  "belt card.turn diameters": "most";
+  "belt card.drill diameters": "most";
+  "belt card.other diameters": "operation" | "most";
+  "belt card.all": never;
+  "belt card.to": "to";
+  "belt card.from": "from";
+  "belt card.range": "from" | "to";
+  "belt card.only": never;
+  "belt card.motor": never;
+  "belt card.treadle": never;
+  "belt card.crank": never;
+  "belt card.spindle": never;
+  "belt card.countershaft": never;
+  "belt card.countershaft number": "n";
+  "belt card.begin with": "position";
+  "belt card.by ratio": never;
+  "belt card.measure first": never;
+  "belt card.reading doubtful": never;
+  "belt card.turn no higher": never;
+  "belt card.set": never;
+  "belt card.unknown": never;
+  "belt card.do not use": never;
+  "belt card.may reach": "rpm";
+  "belt card.more speed": never;
+  "belt card.too fast": "materials";
+  "belt card.no figures": "materials";
+  "belt card.further": never;
+  "speed diagram.slowest": "position";
+  "speed diagram.rpm": never;
+  "speed diagram.position": never;
+  "speed diagram.beyond": never;
+  "speed diagram.work": "unit";
+  "speed diagram.drill": "unit";
+  "speed diagram.cutting speed": "unit";
+  "speed diagram.how to read": never;
+  "speed diagram.example": "material" | "diameter" | "rpm" | "position";
+  "speed diagram.rpm range": "range";
+  "speed diagram.factor range": "from" | "to";
+  "speed diagram.of the nearest": "factors";
+  "speed diagram.not counted": "sources";
+  "speed diagram.sources": "sources";
+  "speed diagram.from memory": never;
+  "speed tree.by motor": never;
+  "speed tree.by treadle": never;
+  "speed tree.by hand": never;
+  "speed tree.spindle": never;
+  "speed tree.gap": never;
+  "speed tree.overlap": never;
+  "speed tree.by ratio": never;
+  "speed tree.measure first": never;
+  "speed tree.beyond": never;
+  "speed tree.shafts": never;
+  "speed tree.one speed": never;
+  "speed tree.pair": "slower" | "faster";
+  "speed tree.even": "n" | "slowest" | "fastest" | "step" | "preferred";
+  "speed tree.gaps": "pairs";
+  "speed tree.overlaps": "pairs";
+  "speed tree.and more": "names" | "n";
+  "drive notes.by motor": "rpm";
+  "drive notes.by treadle": "rpm";
+  "drive notes.by hand": "rpm";
+  "drive notes.at mains": "speed" | "hertz";
+  "drive notes.crossed": "stage";
+  "drive notes.slip not known": never;
+  "drive notes.slip not measured": never;
+  "drive notes.unloaded": "percent";
+  "drive notes.faster": "percent";
+  "drive notes.mean slip": "percent";
+  "drive notes.slips": "slips";
+  "drive notes.pulleys": "driver" | "driven";
+  "drive notes.idler": never;
+  "drive notes.direct": never;
+  "drive notes.no chuck limit": never;
+  "drive notes.chuck limit": "rpm";
+  "drive notes.spindle limit": "rpm";
+  "drive notes.vee line": "section" | "depth" | "source" | "other" | "otherDepth" | "most";
+  "drive notes.source inch grooves": never;
+  "drive notes.source iso": never;
+  "drilling card.drilling": never;
+  "drilling card.reaming": never;
+  "drilling card.tapping": never;
+  "drilling card.by diameter": "operation" | "tool" | "unit";
+  "drilling card.by thread": "operation" | "tool";
+  "drilling card.by hand": "operations";
+  "drilling card.no speed": never;
+  "drilling card.no drills": never;
+  "drilling card.no figures": "materials";
+  "drilling card.no figures here": never;
+  "drilling card.too fast": never;
+  "drilling card.tap by hand": never;
+  "drilling card.only position": never;
+  "drilling card.on a cut": never;
+  "drilling card.set": never;
+  "drilling card.by ratio": never;
+  "drilling card.measure first": never;
+  "drilling card.reading doubtful": never;
+  "drilling card.black": never;
+  "drilling card.more speed": never;
+  "drilling card.tap stop": never;
+  "drilling card.no barrel": never;
+  "drilling card.depth": "wheel";
+  "drilling card.whole turns": never;
+  "drilling card.and": never;
+  "drilling card.feeding": "material" | "wheel";
+  "drilling card.drill": never;
+  "drilling card.rpm": never;
+  "drilling card.feed": never;
+  "drilling card.count": never;
+  "drilling card.at least feed": never;
+  "drilling card.feeds": "sources";
+  "drilling card.feeds that burn": "sources";
+  "drilling card.chips burn": "material" | "end";
+  "drilling card.number drill": "number";
+  "drilling card.operation turning": never;
+  "drilling card.operation finish turning": never;
+  "drilling card.operation facing": never;
+  "drilling card.operation boring": never;
+  "drilling card.operation parting": never;
+  "drilling card.operation forming": never;
+  "drilling card.operation knurling": never;
+  "drilling card.operation threading": never;
+  "drilling card.operation drilling": never;
+  "drilling card.operation reaming": never;
+  "drilling card.operation countersinking": never;
+  "drilling card.operation tapping": never;
+  "drilling card.operation threading by die": never;
+  "drilling card.diameter of the work": never;
+  "drilling card.outside diameter from the outside in": never;
+  "drilling card.diameter of the bore": never;
+  "drilling card.largest diameter under the tool": never;
+  "drilling card.outside diameter of the thread": never;
+  "drilling card.diameter of the drill": never;
+  "drilling card.diameter of the reamer": never;
+  "drilling card.largest diameter of the countersink": never;
+  "hand feed.count too fast": never;
+  "hand feed.fine": never;
+  "hand feed.medium": never;
+  "hand feed.coarse": never;
+  "hand feed.feed": never;
+  "hand feed.position": never;
+  "hand feed.rpm": never;
+  "hand feed.only position": never;
+  "hand feed.not for": "sign" | "materials";
+  "hand feed.turn": "travel";
+  "hand feed.turn of slide": "travel";
+  "hand feed.division": "division";
+  "hand feed.minutes": "length";
+  "hand feed.turns in": "parts" | "counts";
+  "hand feed.quarter in": "counts";
+  "hand feed.divisions in": "parts" | "counts";
+  "hand feed.too fast": never;
+  "hand feed.sign turn": never;
+  "hand feed.sign turns": never;
+  "hand feed.sign quarter": never;
+  "hand feed.sign division": never;
+  "hand feed.sign too fast": never;
+  "hand feed.count aloud": never;
+  "hand feed.max": never;
+  "hand feed.beyond": never;
+  "hand feed.turn no higher": never;
+  "hand feed.measure first": never;
+  "hand feed.reading doubtful": never;
+  "hand feed.by ratio": never;
+  "hand feed.published for": "material" | "finishing" | "roughing";
+  "hand feed.published": "unit" | "feeds" | "parting" | "not" | "sources";
+  "hand feed.published not": "materials";
+  "hand feed.3 in 2": never;
+  "hand feed.1 a count": never;
+  "hand feed.2 in 3": never;
+  "hand feed.2 a count": never;
+  "hand feed.too slow": never;
+  "hand feed.1 division a count": never;
+  "hand feed.count a turn": "count";
+  "hand feed.count a quarter": "count";
+  "hand feed.divisions a count": "count";
+  "hand feed.count a division": "count";
+  "dials.index": never;
+  "dials.reading grows": never;
+  "dials.seam butt": never;
+  "dials.seam tab": never;
+  "dials.turn 1": never;
+  "dials.turn 2": never;
+  "dials.turn 3": never;
+  "dials.turn any": "turn";
+  "dials.division": "division";
+  "dials.upper lower": "upper" | "lower";
+  "dials.on diameter": never;
+  "dials.revision": "revision";
+  "dials.a turn": "feed";
+  "dials.off over": "doubt" | "travel";
+  "dials.too much over": "error" | "travel";
+  "dials.too little over": "error" | "travel";
+  "dials.upper scale": "scale";
+  "dials.lower scale": "scale";
+  "dials.last short": "last";
+  "dials.rows": "rows";
+  "dials.nothing adds up": never;
+  "dials.closes exactly": never;
+  "dials.closes within": never;
+  "dials.does not close": never;
+  "dials.reads too much": "turn" | "error" | "travel";
+  "dials.reads too little": "turn" | "error" | "travel";
+  "dials.feed not given": "names";
+  "dials.feed off": "doubt" | "travel";
+  "dials.measured only": never;
+  "dials.wave": never;
+  "dials.vernier of over": "parts" | "spans" | "count";
+  "dials.finer than known": "travel";
+  "dials.blur": "apart";
+  "dials.close": "apart";
+  "dials.too large": never;
+  "dials.in pieces": "n";
+  "dials.cramped": "n" | "height";
+  "dials.read from": "far";
+  "dials.cutting": never;
+  "dials.round": never;
+  "dials.centre": never;
+  "dials.measure": never;
+  "dials.no room": never;
+  "dials.grain": never;
+  "dials.copy": "copy";
+  "dials.piece of": "piece" | "pieces";
+  "dials.not on it": "words";
+  "dials.one division": never;
+  "dials.one of": "divisions";
+  "dials.between cuts": never;
+  "dials.across": never;
+  "dials.hole": never;
+  "dials.along arc": never;
+  "dials.corner to corner": never;
+  "dials.across widest": never;
+  "dials.radii": never;
+  "dials.error over": "travel";
+  "dials.begins again": never;
+  "dials.in place": "names";
+  "dials.many in place": "n" | "name";
+  "dials.index of": "name";
+  "dials.vernier": "count";
+  "dials.vernier of": "name" | "count";
+  "dials.vernier zero": never;
+  "dials.blank": "name";
+  "dials.closes within doubt": "error";
+  "dials.short division": "short" | "division" | "width";
+  "dials.starts again": "turn";
+  "dials.short division blurs": never;
+  "dials.rows close exactly": "n" | "divisions";
+  "dials.rows close within doubt": "n" | "error";
+  "dials.rows do not close": "most" | "n" | "error";
+  "dials.travel not stated": "travel";
+  "dials.of travel": "travel";
+  "dials.feed doubt": "off" | "over";
+  "dials.too many marks": "marks";
+  "dials.more than a turn": never;
+  "dials.marks blur": "apart";
+  "dials.marks close": "apart";
+  "dials.row too low": "height";
+  "dials.reads in in": never;
+  "dials.reads in mm": never;
+  "dials.under": "least";
+  "dial choices.even": never;
+  "dial choices.true": never;
+  "dial choices.rows": "n";
+  "dial choices.marked chosen": never;
+  "dial choices.marked as asked": never;
+  "dial choices.closes": never;
+  "dial choices.closes within": never;
+  "dial choices.begins again": "size";
+  "dial choices.each turn": "out";
+  "dial choices.over travel": "out" | "travel";
+  "dial choices.apart": "size";
+  "dial choices.apart close": "size";
+  "dial choices.apart blur": "size";
+  "dial choices.row low": "size";
+  "dial choices.too many": never;
+  "dial choices.more than a turn": never;
+  "dial choices.signs": never;
+  "vernier.legend": "count";
+  "vernier.reads": "count";
+  "vernier.over divisions": "parts" | "spans";
+  "vernier.finer": "travel";
+  "vernier.stick": never;
+  "vernier.stick at index": never;
+  "vernier.caption": "wheel";
+  "vernier.past left": "main" | "mark";
+  "vernier.past right": "main" | "mark";
+  "vernier.true size": never;
+  "vernier.enlarged": "times";
+  "vernier.smaller": never;
+  "scales.no feed": "wheel";
+  "scales.in pieces": "n";
+  "scales.blur": "apart";
+  "scales.part of turn": "part" | "length";
+  "scales.from mark to end": never;
+  "angle scales.too large": never;
+  "angle scales.way clockwise": never;
+  "angle scales.way anticlockwise": never;
+  "angle scales.small at chuck end": never;
+  "angle scales.small at free end": never;
+  "angle scales.plate": never;
+  "angle scales.from 0 left": "sense";
+  "angle scales.from 0 right": "sense";
+  "angle scales.from 0 left, tapers": "sense" | "small";
+  "angle scales.from 0 right, tapers": "sense" | "small";
+  "angle scales.seen": never;
+  "angle scales.turns": never;
+  "angle scales.fixed": never;
+  "angle scales.bare": "radius";
+  "angle scales.prove": never;
+  "angle scales.side left": never;
+  "angle scales.side right": never;
+  "angle scales.radius": never;
+  "angle scales.range": never;
+  "angle scales.vernier of": "name" | "minutes";
+  "angle scales.read the half": never;
+  "angle scales.vernier too long": "parts";
+  "start readings.turn reads": "length";
+  "start readings.turn reads diameter": "length";
+  "start readings.add": never;
+  "start readings.turn": never;
+  "start readings.begins at": never;
+  "start readings.rows": "rows" | "division" | "cost" | "asked";
+  "start readings.no rows": never;
+  "start readings.rows exact": never;
+  "start readings.rows out": "each" | "over" | "travel";
+  "start readings.come round": "division";
+  "start readings.turns": never;
+  "start readings.divisions": never;
+  "start readings.out by": never;
+  "start readings.exact": never;
+  "start readings.under": "least";
+  "start readings.gears": never;
+  "start readings.on wheel": never;
+  "start readings.on dial": never;
+  "start readings.ratio": never;
+  "start readings.dial turn": never;
+  "start readings.dial turn out": never;
+  "start readings.within": never;
+  "start readings.idler": never;
+  "start readings.no gears": never;
+  "start readings.no pair": never;
+  "start readings.closes exactly": "n" | "divisions";
+  "start readings.closes": "n" | "divisions" | "out";
+  "ring cutting.one row": "wheel" | "row" | "rows";
+  "ring cutting.marks": "n" | "size";
+  "ring cutting.lengths": "long" | "middle" | "short";
+  "ring cutting.simple": "ratio" | "turns" | "ways";
+  "ring cutting.not simple": "ratio" | "turns";
+  "ring cutting.holes": "holes" | "circle";
+  "ring cutting.turns and holes": "n" | "holes" | "circle";
+  "ring cutting.or": never;
+  "ring cutting.compound exact forward": "first" | "second" | "round";
+  "ring cutting.compound exact back": "first" | "second" | "round";
+  "ring cutting.compound forward": "first" | "second" | "round" | "angle" | "reading";
+  "ring cutting.compound back": "first" | "second" | "round" | "angle" | "reading";
+  "ring cutting.round": "divisions";
+  "ring cutting.differential with": "holes" | "drivers" | "driven";
+  "ring cutting.differential against": "holes" | "drivers" | "driven";
+  "ring cutting.and": "one" | "other";
+  "ring cutting.nearest": "circle" | "angle" | "reading";
+  "ring cutting.gear": "teeth";
+  "ring cutting.gear step": "teeth" | "step";
+  "ring cutting.gear detents": "n" | "teeth" | "detents";
+  "ring cutting.gear pair": "first" | "second" | "one" | "other";
+  "ring cutting.teeth forward": "n";
+  "ring cutting.teeth back": "n";
+  "ring cutting.give dividing": never;
+  "ring cutting.no gear": never;
+  "ring cutting.mark": never;
+  "ring cutting.angle": never;
+  "ring cutting.turns": never;
+  "ring cutting.of circle": "circle";
+  "ring cutting.stamp": never;
+  "engraving.along": "title" | "length";
+  "engraving.rotary": "length";
+  "engraving.no diameter": never;
+  "turns.feed readings": "feed";
+  "turns.feed stated": "feed";
+  "turns.feed screw": "feed";
+  "turns.feed rack": "feed";
+  "turns.reads travel": never;
+  "turns.reads diameter": never;
+  "turns.division": "size";
+  "turns.lost motion": "length" | "part";
+  "turns.maker": "length";
+  "turns.old dial travel": "length";
+  "turns.old dial diameter": "length";
+  "turns.old dial unknown": never;
+  "turns.holds": "parts";
+  "turns.holds feed": never;
+  "turns.holds scatter": never;
+  "turns.holds tenth": never;
+  "turns.one side": never;
+  "turns.one side unknown": never;
+  "turns.beyond": "read" | "travel";
+  "turns.your distances": never;
+  "turns.of travel": never;
+  "turns.of diameter": never;
+  "turns.turns": never;
+  "turns.dial": never;
+  "turns.row": never;
+  "turns.old dial": never;
+  "turns.reads in travel": never;
+  "turns.reads in diameter": never;
+  "turns.uncorrected": never;
+  "turns.whole turns": never;
+  "turns.whole": never;
+  "turns.zero is": never;
+  "turns.add": never;
+  "turns.maker out": never;
+  "turns.on diameter": never;
+  "turns.corrected": never;
+  "turns.counted": "unit";
+  "turns.counted bare": never;
+  "turns.begun": "turn";
+  "turns.on row": "turns" | "figure" | "row";
+  "turns.corrected anywhere": "distance" | "wheel" | "setting";
+  "turns.corrected by start": "distance" | "wheel" | "ways";
+  "turns.corrected from": "turn" | "setting";
+  "turns.turns alone": "turns";
+  "turns.no whole turn, then": "figure" | "unit";
+  "turns.turns, then": "n" | "figure" | "unit";
+  "turns.no whole turn, then in row": "figure" | "unit" | "row";
+  "turns.turns, then in row": "n" | "figure" | "unit" | "row";
+  "turns.in row": "setting" | "row";
+  "stops.touch off": "zero";
+  "stops.zero": never;
+  "stops.mark": never;
+  "stops.zero or mark": never;
+  "stops.wind": never;
+  "stops.lock": never;
+  "stops.next part": never;
+  "stops.first one": never;
+  "stops.none": never;
+  "stops.not set": "stop" | "why";
+  "stops.no such wheel": never;
+  "stops.stop": never;
+  "stops.parts": never;
+  "stops.length": never;
+  "stops.wheel": never;
+  "stops.turns": never;
+  "stops.dial reads": never;
+  "stops.counts in row": "counts" | "row";
+  "stops.turns in row": "turns" | "figure" | "row";
+  "stops.by stop": never;
+  "stops.by dial": never;
+  "stops.lost motion": never;
+  "stops.first part": never;
+  "stops.wanted": never;
+  "stops.held by": never;
+  "stops.both": never;
+  "stops.stop alone": never;
+  "stops.neither": never;
+  "stops.not the dial": never;
+  "stops.not measured": never;
+  "stops.beyond": never;
+  "stops.alike means": never;
+  "stops.lost motion means": never;
+  "stops.first part means": never;
+  "stops.unknown means": never;
+  "stops.stop alone means": never;
+  "stops.neither means": never;
+  "stops.measure each means": never;
+  "stops.beyond means": never;
+  "stops.corrected": "wheel";
+  "stops.begun": "turn";
+  "stops.turns and reading": never;
+  "stops.between": never;
+  "stops.blocks": never;
+  "stops.blocks how": never;
+  "stops.spindle": never;
+  "stops.spindle 1": never;
+  "stops.spindle 2": never;
+  "stops.spindle 3": never;
+  "stops.spindle 4": never;
+  "stops.spindle 5": never;
+  "tapers.seen from above": never;
+  "tapers.free end small": never;
+  "tapers.chuck end small": never;
+  "tapers.top slide clockwise": never;
+  "tapers.top slide anticlockwise": never;
+  "tapers.headstock clockwise": never;
+  "tapers.headstock anticlockwise": never;
+  "tapers.yours": never;
+  "tapers.cut": never;
+  "tapers.usual": never;
+  "tapers.one in": "n";
+  "tapers.lathe centre": never;
+  "tapers.taper pin": never;
+  "tapers.taper": never;
+  "tapers.ratio": never;
+  "tapers.per foot": never;
+  "tapers.in per foot": never;
+  "tapers.per length": "unit" | "length";
+  "tapers.included": never;
+  "tapers.swing": never;
+  "tapers.indicator": never;
+  "tapers.turns of": "wheel";
+  "tapers.for rise": never;
+  "tapers.sine bar": "length";
+  "tapers.wrong": never;
+  "tapers.length": never;
+  "tapers.sizes": never;
+  "tapers.along": never;
+  "tapers.goes in": never;
+  "tapers.pins": "length";
+  "tapers.over": never;
+  "tapers.of work": "unit" | "length";
+  "tapers.settings": never;
+  "tapers.too long": "travel";
+  "tapers.too steep": never;
+  "tapers.how cut": never;
+  "tapers.how": never;
+  "tapers.sources": never;
+  "tapers.gauges": never;
+  "tapers.cut gauge": never;
+  "tapers.gauge": "name" | "angle";
+  "tapers.gauge alone": "angle";
+  "tapers.gauge rises": "name" | "rise" | "length";
+  "tapers.no gauge": "names" | "least";
+  "tapers.top slide, swing clockwise": never;
+  "tapers.top slide, swing anticlockwise": never;
+  "tapers.headstock, swing clockwise": never;
+  "tapers.headstock, swing anticlockwise": never;
+  "threads.series metric coarse": never;
+  "threads.series metric fine": never;
+  "threads.series UNC": never;
+  "threads.series UNF": never;
+  "threads.series BA": never;
+  "threads.series BSW": never;
+  "threads.series BSF": never;
+  "threads.series ME": never;
+  "threads.thread": never;
+  "threads.size": never;
+  "threads.pitch": never;
+  "threads.drill for": "percent";
+  "threads.drill": never;
+  "threads.full": never;
+  "threads.rod": never;
+  "threads.turns": never;
+  "threads.tight": "most" | "percent";
+  "threads.from memory": never;
+  "threads.how": "percent" | "share";
+  "threads.sources": "sources";
+  "threads.source DIN 76": never;
+  "threads.source library": never;
+  "threads.source chart": never;
+  "threads.source memory": never;
+  "plan.knife tool": never;
+  "plan.boring tool": never;
+  "plan.face off": "depth";
+  "plan.face to length": "length";
+  "plan.face with slide back": "wheel" | "facing";
+  "plan.face with slide close": "wheel" | "facing";
+  "plan.face and lock": never;
+  "plan.face counts": never;
+  "plan.face measured": never;
+  "plan.turn long": "size" | "length";
+  "plan.turn from to": "size" | "from" | "to";
+  "plan.shoulder long": "size" | "length";
+  "plan.shoulder from to": "size" | "from" | "to";
+  "plan.bore deep": "size" | "depth";
+  "plan.bore from to": "size" | "from" | "to";
+  "plan.outward": never;
+  "plan.inward": never;
+  "plan.size with limits": "size" | "least" | "most";
+  "plan.come to, lost motion unknown": "sense";
+  "plan.come to, whole turn back": "sense" | "lost";
+  "plan.come to": "sense" | "lost";
+  "plan.shoulder edge": never;
+  "plan.bore first cuts": never;
+  "plan.bore dial backwards": never;
+  "plan.blade": "width";
+  "plan.part off": "length";
+  "plan.part note": "diameter" | "wet";
+  "plan.groove": "width" | "size" | "from" | "to";
+  "plan.groove note": "wet";
+  "plan.countersink": never;
+  "plan.boring tool at 45°": never;
+  "plan.45° tool": never;
+  "plan.edge at the end": never;
+  "plan.edge at": "at";
+  "plan.chamfer in bore": "size" | "edge";
+  "plan.chamfer": "size" | "edge";
+  "plan.countersink note": never;
+  "plan.chamfer towards chuck": never;
+  "plan.chamfer from chuck": never;
+  "plan.pinching knurling tool": never;
+  "plan.knurling tool": never;
+  "plan.knurl from to": "pitch" | "from" | "to";
+  "plan.knurl long": "pitch" | "length";
+  "plan.knurl places, begin": "at";
+  "plan.knurl places": never;
+  "plan.knurl rise": "rise";
+  "plan.knurl oil": never;
+  "plan.no tool": never;
+  "plan.taper tool": never;
+  "plan.taper": "large" | "small" | "length" | "towards";
+  "plan.taper from": "large" | "small" | "length" | "at" | "towards";
+  "plan.thin towards the end": never;
+  "plan.thin towards the chuck": never;
+  "plan.taper back": never;
+  "plan.taper prove": never;
+  "plan.tip from face": "at";
+  "plan.tip at face": never;
+  "plan.clockwise": never;
+  "plan.anticlockwise": never;
+  "plan.towards you": never;
+  "plan.away from you": never;
+  "plan.swing top slide": "sense" | "degrees" | "begin";
+  "plan.swing headstock": "sense" | "degrees" | "begin";
+  "plan.set tailstock over": "over" | "towards" | "between" | "begin";
+  "plan.clamped": never;
+  "plan.centre drill": "pilot";
+  "plan.centre drill tool": "pilot";
+  "plan.centre drill note": "mouth" | "depth";
+  "plan.drill": "size" | "depth";
+  "plan.ream": "size" | "depth";
+  "plan.twist drill": never;
+  "plan.twist drills": never;
+  "plan.reamer": never;
+  "plan.by hand, no reverse": never;
+  "plan.drills in turn": "drills";
+  "plan.clear drill": never;
+  "plan.drill depth counts": "tip";
+  "plan.ream note": "wet";
+  "plan.tap hole": "share" | "hole";
+  "plan.tap hole gives": "hole" | "share";
+  "plan.tap edge": "size";
+  "plan.tap order": "lead";
+  "plan.die rod": "rod" | "now" | "core";
+  "plan.die shoulder": "room";
+  "plan.tap": "thread" | "depth";
+  "plan.die": "thread" | "depth";
+  "plan.tap in the drill": never;
+  "plan.tap in the tailstock": never;
+  "plan.die holder": never;
+  "plan.thread by hand": never;
+  "plan.thread turns behind": "turns" | "length" | "begins";
+  "plan.thread turns": "turns" | "length";
+  "plan.thread how": "begun" | "halfTurns" | "half" | "wet";
+  "plan.tap binds": never;
+  "plan.die binds": never;
+  "plan.in the chuck": never;
+  "plan.in the chuck by": "size";
+  "plan.in chuck and centre": "chuck";
+  "plan.between greased centres": never;
+  "plan.few mm": never;
+  "plan.few in": never;
+  "plan.turn round": "out" | "by";
+  "plan.hold anew": "out" | "by";
+  "plan.hold safely": never;
+  "plan.carrier sheet": never;
+  "plan.jaws sheet": "out";
+  "plan.centre greased": never;
+  "plan.centres in line": never;
+  "plan.turn round batch": never;
+  "plan.turn round stop": never;
+  "plan.turn round lengths": never;
+  "plan.to wet": "what";
+  "plan.drill coarsely": "material" | "feed" | "sources";
+  "plan.this cut": "rule" | "feed";
+  "plan.ream coarsely": "rule";
+  "plan.plunge coarsely": never;
+  "plan.cut coarsely": never;
+  "plan.start slides drill": never;
+  "plan.start slides": never;
+  "plan.start held drill": never;
+  "plan.start held": never;
+  "plan.start isolated": never;
+  "plan.start tool": never;
+  "plan.start stops": never;
+  "plan.start wet": "what";
+  "plan.start belts": never;
+  "plan.start clear": never;
+  "plan.belt slip": never;
+  "plan.chuck limit unknown": never;
+  "plan.zero": "wheel" | "touch" | "set";
+  "plan.zero written down": "label";
+  "plan.zero marked": never;
+  "plan.zero set": never;
+  "plan.touch diameter": "size";
+  "plan.touch bore": "size";
+  "plan.touch face": never;
+  "plan.touch end": never;
+  "plan.touch face with blade": never;
+  "plan.touch end with blade": never;
+  "plan.touch raw end": never;
+  "plan.touch edge": never;
+  "plan.touch first thread": never;
+  "plan.touch mouth": never;
+  "plan.touch mouth as it is": never;
+  "plan.touch begin": never;
+  "plan.touch tip": never;
+  "plan.wind back": "by" | "travel";
+  "plan.other diameter written": "size";
+  "plan.other diameter written, halved": "size";
+  "plan.other diameter set": "size";
+  "plan.other diameter set, halved": "size";
+  "plan.back": "turns";
+  "plan.no dial": never;
+  "plan.sums on fixed dials": "turns";
+  "plan.comes out": "sizes";
+  "plan.promised diameter": "size";
+  "plan.promised length": "size";
+  "plan.promised depth": "size";
+  "plan.more than the tolerance": never;
+  "plan.parts alike to": "to";
+  "plan.feed by": "wheel" | "count";
+  "plan.minutes": "n";
+  "plan.hours": "hours";
+  "plan.within": "least" | "most";
+  "plan.column done": never;
+  "plan.column measured": never;
+  "plan.column so that it reads": never;
+  "plan.column and": never;
+  "plan.set by measuring": never;
+  "plan.feed in at, number": "number";
+  "plan.go on to, number": "number";
+  "plan.place begin": never;
+  "plan.place stop": never;
+  "plan.place plunge": never;
+  "plan.place depth": never;
+  "plan.drill to": "diameter" | "depth";
+  "plan.rough cut": "number";
+  "plan.once more": never;
+  "plan.last cut": never;
+  "plan.by hand": never;
+  "plan.no speed known": never;
+  "plan.do not run": never;
+  "plan.as fast as a hand": never;
+  "plan.slower than it bears": never;
+  "plan.held by a limit": never;
+  "plan.locked, written down": "wheel" | "label";
+  "plan.locked, set": "wheel";
+  "plan.sum bore": "diameter";
+  "plan.sum bore, halved": "diameter";
+  "plan.sum outside": "diameter";
+  "plan.sum outside, halved": "diameter";
+  "plan.measure the others too": never;
+  "plan.dial at the right size": never;
+  "plan.mend sum": never;
+  "plan.mend zero": "reading";
+  "plan.mend zero, others too": "reading";
+  "plan.done on part": never;
+  "plan.done on part, more": "from" | "to";
+  "plan.last hole drawn": never;
+  "plan.readings are": never;
+  "plan.belt moved sign": never;
+  "plan.set below nothing": never;
+  "plan.for several steps": never;
+  "plan.see first page": "signs";
+  "plan.step of the file": "inFile";
+  "plan.row": "row";
+  "plan.column turns": never;
+  "plan.column dial": never;
+  "plan.before the first chip": never;
+  "plan.refused all the same": never;
+  "plan.refused all the same, for": "steps";
+  "plan.bar": "diameter";
+  "plan.tube": "diameter" | "bore";
+  "plan.bar long": "length";
+  "plan.bar out": "out";
+  "plan.bar held chuck and centre": never;
+  "plan.bar held between centres": never;
+  "plan.bar against a stop": never;
+  "plan.parts": "n";
+  "plan.steps": "n" | "steps";
+  "plan.reordered": never;
+  "plan.nothing against": never;
+  "plan.refused": never;
+  "plan.take care": never;
+  "plan.tools in the post": "count" | "tools";
+  "plan.one tool": never;
+  "plan.swung": "steps";
+  "plan.others touched anew": never;
+  "plan.others straight": never;
+  "plan.batch by operation": never;
+  "plan.batch to turning round": never;
+  "plan.batch part by part": never;
+  "plan.parts alike": "count";
+  "plan.clamp against stops": never;
+  "plan.length zeros fresh": never;
+  "plan.bar drawn out": "fresh";
+  "plan.blanks against stop": never;
+  "plan.blanks without stop": "fresh";
+  "plan.turned round, stop": never;
+  "plan.turned round, same": never;
+  "plan.between centres lengths": never;
+  "plan.way part": never;
+  "plan.way operation": never;
+  "plan.way one": never;
+  "plan.column way of working": never;
+  "plan.column belt changes": never;
+  "plan.column under the tool": never;
+  "plan.column minutes": never;
+  "plan.column handling": never;
+  "plan.column tools and": never;
+  "plan.column holding": never;
+  "plan.column belts": never;
+  "plan.column all": never;
+  "plan.belts and time": never;
+  "plan.belt stays": never;
+  "plan.belt changes": "n";
+  "plan.reckoned": "belt" | "tool" | "part" | "pass" | "measure";
+  "plan.uncounted": "n";
+  "plan.trial tells": never;
+  "plan.slower": "n" | "steps" | "position" | "rpm" | "more";
+  "plan.slower, less in all": "n" | "steps" | "position" | "rpm" | "more";
+  "plan.slower, no time saved": "n" | "steps" | "position" | "rpm" | "more";
+  "plan.column part": never;
+  "plan.measured parts": never;
+  "plan.measured parts, more": "last";
+  "plan.drawing over": "from" | "to";
+  "plan.drawing through": never;
+  "plan.drawing deep": "depth";
+  "plan.drawing from to": "from" | "to";
+  "plan.drawing wide": "size" | "width";
+  "plan.drawing at": "at";
+  "plan.drawing taper": "large" | "small";
+  "plan.drawing knurl": "pitch";
+  "plan.drawing centre": "pilot";
+  "plan.drawing more": "count";
+  "plan.drawing from first": "length";
+  "plan.drawing from other": "length";
+  "plan.drawing scale": "ratio";
+  "plan.drawing scale mm": "ratio";
+  "plan.drawing scale in": "ratio";
+  "plan findings.do not file": "material";
+  "plan findings.finish by hand": never;
+  "plan findings.usually bears": "firmness";
+  "plan findings.light": never;
+  "plan findings.firm": never;
+  "plan findings.no blanks": never;
+  "plan findings.no blanks remedy": never;
+  "plan findings.loose": never;
+  "plan findings.loose remedy": never;
+  "plan findings.turned, length unknown": never;
+  "plan findings.turned, length unknown remedy": never;
+  "plan findings.nothing in the jaws": "out" | "long";
+  "plan findings.less out": never;
+  "plan findings.jaws on a step": "diameter" | "length" | "thicker";
+  "plan findings.more out or other end": never;
+  "plan findings.jaws before a step": "diameter" | "length" | "thicker";
+  "plan findings.jaws clear inside": never;
+  "plan findings.jaws hold too little": "length" | "diameter";
+  "plan findings.less out or other end": never;
+  "plan findings.long lever": "length" | "out";
+  "plan findings.jaws on a cone": "diameter";
+  "plan findings.little grip": "length" | "diameter" | "least";
+  "plan findings.little grip remedy": never;
+  "plan findings.jaws on thread": "thread";
+  "plan findings.jaws on knurl": never;
+  "plan findings.jaws on surface remedy": never;
+  "plan findings.into the jaws": "to" | "at";
+  "plan findings.near the jaws": "to" | "at" | "clear";
+  "plan findings.into the driver": "to" | "at";
+  "plan findings.near the driver": "to" | "at" | "clear";
+  "plan findings.into the jaws remedy": "more";
+  "plan findings.before the centre": never;
+  "plan findings.centre in the way": "step";
+  "plan findings.parts at a centre": never;
+  "plan findings.parts at a centre remedy": never;
+  "plan findings.into the centre": "size" | "hole";
+  "plan findings.into the centre remedy": never;
+  "plan findings.near the centre": "size" | "hole";
+  "plan findings.near the centre remedy": never;
+  "plan findings.no centre seat": never;
+  "plan findings.no centre seat remedy": never;
+  "plan findings.no centre hole, other": never;
+  "plan findings.no centre hole, free": never;
+  "plan findings.no centre holes": never;
+  "plan findings.no centre hole remedy": never;
+  "plan findings.set over, chuck": never;
+  "plan findings.set over, chuck and centre": never;
+  "plan findings.set over remedy": never;
+  "plan findings.headstock swung away": never;
+  "plan findings.headstock swung away remedy": never;
+  "plan findings.thick": "least" | "most";
+  "plan findings.whips": "times";
+  "plan findings.chatters": "times";
+  "plan findings.slender, steady": "why";
+  "plan findings.slender, turn short": "why";
+  "plan findings.slender, draw out": "why";
+  "plan findings.parts far out": "distance";
+  "plan findings.parts far out remedy": never;
+  "plan findings.beyond travel": "travel" | "wheel" | "has";
+  "plan findings.beyond travel remedy, barrel": never;
+  "plan findings.beyond travel remedy": never;
+  "plan findings.no wheel": never;
+  "plan findings.no wheel remedy": never;
+  "plan findings.too many cuts": "most" | "cut";
+  "plan findings.too many cuts remedy": never;
+  "plan findings.finer than the dial": "tolerance" | "gives";
+  "plan findings.finer than the dial remedy": never;
+  "plan findings.finer than the slide": "tolerance" | "holds";
+  "plan findings.beyond the drill limit": "diameter" | "limit";
+  "plan findings.beyond the drill limit remedy": never;
+  "plan findings.knurl presses": never;
+  "plan findings.knurl presses remedy": never;
+  "plan findings.headstock does not swivel": never;
+  "plan findings.headstock does not swivel remedy": never;
+  "plan findings.wide blade": "blade" | "most";
+  "plan findings.wide blade remedy": never;
+  "plan findings.no drive": never;
+  "plan findings.no drive remedy": never;
+  "plan findings.no speed": "material" | "tool";
+  "plan findings.no speed remedy": "step";
+  "plan findings.fast": "rpm" | "diameter";
+  "plan findings.fast remedy": never;
+  "plan findings.too fine": "material";
+  "plan findings.do not run": never;
+  "plan findings.too fast": "slowest" | "diameter" | "most";
+  "plan findings.too fast to knurl": "slowest" | "most";
+  "plan findings.too fast for it": "slowest" | "most";
+  "plan findings.beyond limit": "diameter" | "most" | "held" | "limit";
+  "plan findings.chuck limit": never;
+  "plan findings.spindle limit": never;
+  "plan findings.too fast to part remedy": never;
+  "plan findings.too fast to knurl remedy": never;
+  "plan findings.too fast to chamfer remedy": never;
+  "plan findings.too fast remedy": never;
+  "plan findings.cuts air, face": never;
+  "plan findings.cuts air, hole": "size";
+  "plan findings.cuts air": "size";
+  "plan findings.cuts air remedy": never;
+  "plan findings.thicker than said": "said" | "there";
+  "plan findings.leave from out": never;
+  "plan findings.thinner than said": "said" | "there";
+  "plan findings.thinner than said remedy": never;
+  "plan findings.beyond the stock": "large" | "there";
+  "plan findings.no stock": "large";
+  "plan findings.beyond the stock remedy": never;
+  "plan findings.no metal": "at";
+  "plan findings.no metal remedy": never;
+  "plan findings.wider than the knurl": "wheel" | "length";
+  "plan findings.wider than the knurl remedy": never;
+  "plan findings.knurls unevenly": never;
+  "plan findings.knurls unevenly remedy": never;
+  "plan findings.other diameter": "said" | "there";
+  "plan findings.other diameter remedy": never;
+  "plan findings.face, length unknown": never;
+  "plan findings.face, length unknown remedy": never;
+  "plan findings.behind a collar": "at" | "collar";
+  "plan findings.behind a collar remedy": "step";
+  "plan findings.through the back": "to" | "long";
+  "plan findings.through the back, stop": never;
+  "plan findings.through the back remedy": never;
+  "plan findings.hole is": "hole";
+  "plan findings.none made": never;
+  "plan findings.drill wider than work": "size" | "work";
+  "plan findings.drill wider than work remedy": never;
+  "plan findings.no start": never;
+  "plan findings.no start remedy": never;
+  "plan findings.bore wider than work": "size" | "work";
+  "plan findings.bore wider than work remedy": never;
+  "plan findings.bore without hole": never;
+  "plan findings.bore deeper than hole": "depth";
+  "plan findings.bore without hole remedy": never;
+  "plan findings.narrower than said": "said" | "there";
+  "plan findings.slender boring tool": "depth" | "hole";
+  "plan findings.slender boring tool remedy": never;
+  "plan findings.ream, hole": "size" | "found";
+  "plan findings.ream, hole for its depth": "size" | "found";
+  "plan findings.not so deep": never;
+  "plan findings.ream, hole remedy": never;
+  "plan findings.ream, short below": "room";
+  "plan findings.ream, short below remedy": "more";
+  "plan findings.much to ream": "off" | "hole" | "most";
+  "plan findings.much to ream remedy": "size";
+  "plan findings.no edge of hole": never;
+  "plan findings.no edge of hole remedy": never;
+  "plan findings.no edge": "at";
+  "plan findings.no edge remedy": never;
+  "plan findings.larger than the edge": "size" | "height";
+  "plan findings.larger than the edge remedy": "height";
+  "plan findings.slender blade": "deep" | "blade" | "times";
+  "plan findings.slender blade remedy": "blade";
+  "plan findings.too deep": "cut" | "most" | "why";
+  "plan findings.too deep remedy": "most";
+  "plan findings.rubs": "finish";
+  "plan findings.rubs remedy": "least";
+  "plan findings.through the wall": "at";
+  "plan findings.thin wall": "wall" | "at";
+  "plan findings.thin wall refused": "least";
+  "plan findings.thin wall remedy": never;
+  "plan findings.tap deeper than hole": "depth";
+  "plan findings.tap, no hole": "least" | "most";
+  "plan findings.tap, no hole remedy": never;
+  "plan findings.tap, wrong hole": "least" | "most" | "hole";
+  "plan findings.tap, wrong hole remedy": "hole";
+  "plan findings.tap, hole for share": "hole" | "share";
+  "plan findings.tight hole": "hole" | "share";
+  "plan findings.loose hole": "hole" | "share";
+  "plan findings.thread as wide as work": "size";
+  "plan findings.thin wall round thread": "wall";
+  "plan findings.thin wall round thread remedy": never;
+  "plan findings.tap on the floor": "room" | "depth" | "lead";
+  "plan findings.tap on the floor remedy": "depth";
+  "plan findings.tap, short below": "room" | "depth" | "source" | "asks";
+  "plan findings.tap, short below remedy": "depth";
+  "plan findings.wrong rod": "rod" | "length" | "work";
+  "plan findings.wrong rod remedy": "rod";
+  "plan findings.thin wall under thread": "wall" | "bore";
+  "plan findings.thin wall under thread remedy": never;
+  "plan findings.die before shoulder remedy": "before" | "width" | "floor" | "source";
+  "plan findings.die on the shoulder": "room" | "lead";
+  "plan findings.short run-out": "room";
+  "plan findings.short run-out remedy": "remedy";
+  "plan findings.slender in chuck": "length" | "diameter" | "ratio";
+  "plan findings.slender between": "length" | "diameter" | "ratio";
+  "plan findings.slender shape in chuck": "length" | "diameter" | "ratio";
+  "plan findings.slender shape between": "length" | "diameter" | "ratio";
+  "student.dial not proved": never;
+  "student.slide not even": "most";
+  "student.slide out over": "travel" | "most";
+  "student.never key in chuck": never;
+  "student.never gloves": never;
+  "student.never long hair": never;
+  "student.never without eye cover": never;
+  "student.never touch chips": never;
+  "student.never measure turning": never;
+  "student.never move belt": never;
+  "student.never too fast": never;
+  "student.never breathe iron": never;
+  "student.never long bar": never;
+  "student.never hold work": never;
+  "student.belt switch off": never;
+  "student.belt pull plug": never;
+  "student.belt open cover": never;
+  "student.belt put": never;
+  "student.belt turn by hand": never;
+  "student.belt close": never;
+  "student.lost loose": never;
+  "student.lost waits": never;
+  "student.lost is": never;
+  "student.lost one side": never;
+  "student.lost too far": never;
+  "student.ask before": never;
+  "student.ask teacher": never;
+  "student.how much thinner": never;
+  "student.how far": never;
+  "student.turn half": "wheel" | "moved";
+  "student.turn whole": "n" | "wheel" | "moved";
+  "student.turn to arrow mm": never;
+  "student.turn to arrow in": never;
+  "student.lines make": "n" | "distance";
+  "student.on the dial": "distance";
+  "student.on the dial, which row": "distance";
+  "student.lines more": "measured" | "wanted";
+  "student.lines more, both sides": "measured" | "wanted";
+  "student.lines": "n";
+  "student.went too far": "lines";
+  "student.back half": never;
+  "student.dial says": "figure";
+  "student.row says": "row" | "figure";
+  "student.no whole turn": "says";
+  "student.turns, then": "n" | "says";
+  "student.step long": "length" | "wheel";
+  "student.drill grabs": never;
+  "student.clamp forgotten": never;
+  "student.turns": "n";
+  "student.eighths": "n";
+  "student.turns and eighths": "turns" | "eighths";
+  "student.too deep": "turned" | "left";
+  "student.too little": "turned" | "left";
+  "student.hole deep": "depth" | "wheel";
+  "student.speed drilling": "material" | "size";
+  "student.speed turning": "material" | "size";
+  "student.position and speed": "position" | "rpm";
+  "student.nowhere, unknown": never;
+  "student.nowhere, too fast": never;
+  "student.thread by the inch": "thread" | "depth" | "perInch";
+  "student.thread": "thread" | "depth" | "pitch";
+  "student.panel never": never;
+  "student.panel ask": never;
+  "student.panel dial": never;
+  "student.panel one side": never;
+  "student.panel belt": never;
+  "student.panel speed": never;
+  "student.I ask": never;
+  "student.name": never;
+  "student.ask how far": never;
+  "student.try it": never;
+  "student.work these out": never;
+  "student.dial shows thinner": never;
+  "student.touch and count": never;
+  "student.plug out first": never;
+  "student.no speeds": never;
+  "student.find the belt": never;
+  "student.answers": never;
+  "student.one turn": "wheel" | "distance";
+  "student.one turn on the dial": "wheel" | "distance";
+  "student.no dial": "wheel";
+  "student.one line": "division";
+  "student.dial shows travel": never;
+  "student.dial shows travel across": never;
+  "student.rows": "rows";
+  "student.loses": "wheel" | "much";
+  "student.slowest": "position";
+  "student.ask": never;
+  "student.material": never;
+  "student.how big drilling": never;
+  "student.how big turning": never;
+  "student.no speed known": never;
+  "student.take the slower": never;
+  "student.wheel too far": never;
+  "student.wheel back": never;
+  "student.wheel on again": never;
+  "student.count lines": "counted";
+  "student.numbers in": "unit";
+  "student.lines are": "n" | "value";
+  "measuring form.out": never;
+  "measuring form.return": never;
+  "measuring form.slide": never;
+  "measuring form.gauge stands": never;
+  "measuring form.lost motion": never;
+  "measuring form.step plug": never;
+  "measuring form.step take up": "enough";
+  "measuring form.step zero": "travel";
+  "measuring form.step out": never;
+  "measuring form.step end": "enough";
+  "measuring form.step return": never;
+  "measuring form.step again": never;
+  "measuring form.handwheel": never;
+  "measuring form.one turn": "turn";
+  "measuring form.made for": "travel" | "gauge";
+  "measuring form.assumed": "length";
+  "measuring form.put right": never;
+  "measuring form.nothing held": never;
+  "measuring form.held stated": "turn";
+  "measuring form.held screw": "turn";
+  "measuring form.held rack": "turn";
+  "measuring form.held readings": "n" | "turn";
+  "measuring form.held readings of": "n" | "day" | "turn";
+  "measuring form.held lost": "lost";
+  "measuring form.date": never;
+  "measuring form.by": never;
+  "measuring form.temperature": never;
+  "measuring form.gauge": never;
+  "measuring form.graduation": never;
+  "measuring form.error limit": never;
+  "measuring form.turns": never;
+  "measuring form.about": never;
+  "measuring form.run": "run";
+  "measuring form.dial": never;
+  "measuring form.drum across": never;
+  "measuring form.width": never;
+  "measuring form.outside": never;
+  "measuring form.inside": never;
+  "measuring form.bevel large": never;
+  "measuring form.bevel small": never;
+  "measuring form.which dial": never;
+  "measuring form.dial in file": "sizes";
+  "measuring form.in file": never;
+  "measuring form.into the file": never;
+  "measuring form.places": "n" | "places" | "runs";
+  "measuring form.enough": "over" | "doubt" | "within";
+  "measuring form.not enough": "over" | "doubt" | "within";
+  "measuring form.wear shown": "depth";
+  "measuring form.no wear shown": never;
+  "measuring form.why scatter known": never;
+  "measuring form.why scatter assumed": never;
+  "measuring form.why whole turns": never;
+  "measuring form.why parts of a turn": never;
+  "measuring form.why ends free": never;
+  "measuring form.why short gauge": never;
+  "measuring form.why more runs": never;
+  "measuring form.drive": never;
+  "measuring form.motor held": "rpm";
+  "measuring form.belt held": "belt";
+  "measuring form.chuck held": "rpm";
+  "measuring form.tachometer": never;
+  "measuring form.chuck mark": never;
+  "measuring form.motor plate": never;
+  "measuring form.mains": never;
+  "measuring form.belt": never;
+  "measuring form.rpm": never;
+  "measuring form.drive plug": never;
+  "measuring form.drive pulleys": never;
+  "measuring form.drive centres": never;
+  "measuring form.drive speeds": never;
+  "measuring form.driver": never;
+  "measuring form.driven": never;
+  "measuring form.measured": never;
+  "measuring form.stage": never;
+  "measuring form.centres": never;
+  "measuring form.step": never;
+  "measuring form.position": never;
+  "measuring form.by ratio": never;
+  "measuring form.again": never;
+  "measuring form.direct": never;
+  "measuring form.motor": never;
+  "measuring form.teeth": "n";
+  "measuring form.why parts of turns": never;
+  "measuring form.why gauge short": never;
+  "measuring form.why further runs": never;
+  "measured report.a turn": "name" | "turn";
+  "measured report.jumps": "name";
+  "measured report.miscounted": "name";
+  "measured report.readings": never;
+  "measured report.scatter": "n" | "scatter";
+  "measured report.scatter of runs": "n" | "runs" | "places" | "scatter";
+  "measured report.half width": "degrees";
+  "measured report.with wave": never;
+  "measured report.lost motion": never;
+  "measured report.lost": "lost" | "turn";
+  "measured report.back doubtful": never;
+  "measured report.back contradicts": "off" | "turn";
+  "measured report.back take again": never;
+  "measured report.no back": never;
+  "measured report.maker meant": never;
+  "measured report.on diameter": "length";
+  "measured report.nominal": "nominal" | "out";
+  "measured report.nominal over": "nominal" | "out" | "over" | "travel";
+  "measured report.far from nominal": never;
+  "measured report.along": never;
+  "measured report.too few": never;
+  "measured report.no bend": never;
+  "measured report.uneven": "least" | "most";
+  "measured report.zone": "turn" | "from" | "to";
+  "measured report.chance": "percent";
+  "measured report.chance below": never;
+  "measured report.within": never;
+  "measured report.whole turns only": never;
+  "measured report.no wave": never;
+  "measured report.wave": "sway" | "crest";
+  "measured report.again": never;
+  "measured report.one run": never;
+  "measured report.repeats": "deviation" | "degrees";
+  "measured report.iso 230": "runs" | "accuracy" | "repeatability" | "reversal";
+  "measured report.iso 230 few": "runs" | "accuracy" | "repeatability" | "reversal";
+  "measured report.run": "run";
+  "measured report.zero above": "off";
+  "measured report.zero below": "off";
+  "measured report.reading": "reading";
+  "measured report.off the line": "off";
+  "measured report.more off": "n";
+  "measured report.from here": "reading";
+  "measured report.take again": never;
+  "measured report.turns too many": "n";
+  "measured report.turns too few": "n";
+  "measured report.sign": never;
+  "measured report.swapped": "reading";
+  "measured report.figure too much": "by";
+  "measured report.figure too little": "by";
+  "measured report.plot off": never;
+  "measured report.plot band": never;
+  "measured report.plot back": never;
+  "measured report.turns of the wheel": never;
+  "measured report.off by": never;
+  "measured report.standard": never;
+  "measured report.kind": never;
+  "measured report.degrees": never;
+  "measured report.known": never;
+  "measured report.together": never;
+  "measured report.expanded": "factor" | "half";
+  "measured report.millionths": never;
+  "measured report.source scatter": never;
+  "measured report.source graduation": never;
+  "measured report.source gauge error": never;
+  "measured report.source temperature": never;
+  "measured report.how scatter": never;
+  "measured report.how scatter of runs": never;
+  "measured report.how graduation": never;
+  "measured report.how graduation counts": never;
+  "measured report.how gauge error": never;
+  "measured report.how temperature": never;
+  "measured report.from turn": never;
+  "measured report.to turn": never;
+  "measured report.turn here": never;
+  "measured report.ahead": never;
+  "measured report.number": never;
+  "measured report.turns": never;
+  "measured report.out": never;
+  "measured report.return": never;
+  "measured report.line": never;
+  "measured report.as read": never;
+  "measured report.more readings": "n";
+  "measured report.day": "day";
+  "measured report.no day": never;
+  "measured report.by": never;
+  "measured report.gauge": never;
+  "measured report.temperature": never;
+  "measured report.own record": never;
+  "remarks.closes exactly": "n";
+  "remarks.reads too much": "each" | "over" | "travel";
+  "remarks.reads too little": "each" | "over" | "travel";
+  "remarks.zone": "perTurn" | "from" | "to";
+  "remarks.wave": "size" | "off" | "crest";
+  "remarks.aim light": never;
+  "remarks.aim firm": never;
+  "remarks.derated": "factor";
+  "remarks.motor doubtful": "what";
+  "remarks.near limit": "positions";
+  "remarks.position read": "position" | "speeds";
+  "remarks.pulley astray": "pulley";
+  "remarks.one reading astray": "which";
+  "remarks.readings astray": "which";
+  "remarks.reading not used": "which";
+  "remarks.unusual motor": "rpm" | "least" | "most";
+  "remarks.unusual treadle": "rpm" | "least" | "most";
+  "remarks.unusual hand": "rpm" | "least" | "most";
+  "remarks.not on these mains": "rpm" | "hertz";
+  "remarks.beyond limit": never;
+  "remarks.may reach": "rpm";
+  "remarks.never above": "rpm";
+  "remarks.near limit, short": never;
+  "remarks.measure first": never;
+  "remarks.reading doubtful": never;
+  "remarks.feed questioned": "wheel" | "why";
+  "remarks.worn": "wheel" | "most";
+  "remarks.wavy": "wheel" | "most";
+  "remarks.wild readings": "n" | "wheel";
+  "remarks.far from nominal": "times";
+  "remarks.readings beyond travel": never;
+  "remarks.whole turns only": never;
+  "remarks.lost motion questioned": "turn";
+  "remarks.lost motion unknown": never;
+  "remarks.readings jump": never;
+  "remarks.turn miscounted": never;
+  "remarks.feed not given": never;
+  "remarks.from turn": "turn";
+  "printer check.question": never;
+  "printer check.across": never;
+  "printer check.down": never;
+  "printer check.step print": never;
+  "printer check.step rule": never;
+  "printer check.step inch rule": never;
+  "printer check.step top": "least" | "most" | "reading";
+  "printer check.step inch top": "least" | "most" | "reading";
+  "printer check.step left": never;
+  "printer check.step diagonals": never;
+  "printer check.step wrong": "paper";
+  "printer check.rule": never;
+  "printer check.comb": never;
+  "printer check.side": never;
+  "printer check.must measure": never;
+  "printer check.measured": never;
+  "printer check.again": never;
+  "printer check.diagonal": "number";
+  "printer check.then write": never;
+  "printer check.none held": never;
+  "printer check.held": "printer" | "figures";
+  "printer check.held across": "measured" | "nominal";
+  "printer check.held down": "measured" | "nominal";
+  "printer check.held diagonals": "first" | "second";
+  "printer check.printer": never;
+  "printer check.paper": never;
+  "printer check.date": never;
+  "front.position": never;
+  "front.speed": never;
+  "front.only position": never;
+  "front.by ratio": never;
+  "front.handwheel": never;
+  "front.a turn": never;
+  "front.division": never;
+  "front.dial reads": never;
+  "front.numbers grow": never;
+  "front.lost motion": never;
+  "front.diameter": never;
+  "front.travel": never;
+  "front.clockwise": never;
+  "front.anticlockwise": never;
+  "front.not measured": never;
+  "front.not given": never;
+  "front.miscounted": never;
+  "front.scatters": never;
+  "front.speeds": never;
+  "front.handwheels": never;
+  "front.cautions": never;
+  "binder.binder": never;
+  "binder.contents": never;
+  "binder.not made": never;
+  "binder.keep": never;
+  "binder.page": "page";
+  "binder.missing turning": "kind";
+  "binder.missing drilling": "kind";
+  "binder.missing room for the card": "width" | "height" | "paper" | "across" | "down";
+  "binder.missing room in margins": "paper";
+  "binder.larger paper": "paper";
+  "binder.missing everything": never;
+  "binder.missing room": "paper";
+  "binder.missing drive": never;
+  "binder.missing drive and feed": never;
+  "binder.missing feed, miscounted": never;
+  "binder.missing feed": never;
+  "binder.missing dial, uncertain": never;
+  "binder.missing dial": never;
+  "binder.missing vernier": never;
+  "binder.missing readings": never;
+  "binder.missing job": never;
+  "binder.missing scales": never;
+  "binder.missing angle scales": never;
+  "titles.angle scale": never;
+  "titles.belt card": never;
+  "titles.dial choices": never;
+  "titles.dial": never;
+  "titles.drilling card": never;
+  "titles.engraving": never;
+  "titles.hand feed": never;
+  "titles.measured report": never;
+  "titles.measuring form": never;
+  "titles.plan": never;
+  "titles.printer check": never;
+  "titles.ring cutting": never;
+  "titles.scales": never;
+  "titles.speed diagram": never;
+  "titles.speed tree": never;
+  "titles.start readings": never;
+  "titles.stops": never;
+  "titles.student": never;
+  "titles.tapers": never;
+  "titles.threads": never;
+  "titles.turns": never;
+  "titles.vernier": never;
+  "materials and hazards.mild steel": never;
+  "materials and hazards.free-cutting steel": never;
+  "materials and hazards.grey cast iron": never;
+  "materials and hazards.tool steel": never;
+  "materials and hazards.brass": never;
+  "materials and hazards.bronze": never;
+  "materials and hazards.stainless steel": never;
+  "materials and hazards.aluminium": never;
+  "materials and hazards.plastics": never;
+  "materials and hazards.acetal": never;
+  "materials and hazards.acrylic": never;
+  "materials and hazards.rigid PVC": never;
+  "materials and hazards.polystyrene": never;
+  "materials and hazards.free-cutting stainless steel": never;
+  "materials and hazards.magnesium": never;
+  "materials and hazards.PTFE": never;
+  "materials and hazards.nylon": never;
+  "materials and hazards.zinc alloy": never;
+  "materials and hazards.medium-carbon steel": never;
+  "materials and hazards.high-carbon steel": never;
+  "materials and hazards.alloy steel": never;
+  "materials and hazards.copper": never;
+  "materials and hazards.wrought iron": never;
+  "materials and hazards.hard wood": never;
+  "materials and hazards.titanium": never;
+  "materials and hazards.zirconium": never;
+  "materials and hazards.beryllium copper": never;
+  "materials and hazards.wet oil": never;
+  "materials and hazards.wet plenty": never;
+  "materials and hazards.wet dry": never;
+  "materials and hazards.wet air": never;
+  "materials and hazards.wet little air": never;
+  "materials and hazards.wet supplier": never;
+  "materials and hazards.wet bronze": never;
+  "materials and hazards.wet paraffin": never;
+  "materials and hazards.wet no water": never;
+  "materials and hazards.wet zinc": never;
+  "materials and hazards.wet soluble": never;
+  "materials and hazards.wet beryllium": never;
+  "materials and hazards.plastics wrap": never;
+  "materials and hazards.paraffin burns": never;
+  "materials and hazards.iron dust": never;
+  "materials and hazards.Magnesium": never;
+  "materials and hazards.Zirconium": never;
+  "materials and hazards.Titanium": never;
+  "materials and hazards.Beryllium": never;
+  "materials and hazards.Fluoroplastics": never;
+  "materials and hazards.PVC": never;
+  "materials and hazards.Wood": never;
+  "materials and hazards.magnesium burns": never;
+  "materials and hazards.zirconium burns": never;
+  "materials and hazards.titanium burns": never;
+  "materials and hazards.beryllium poisons": never;
+  "materials and hazards.fluoroplastics poison": never;
+  "materials and hazards.PVC poisons": never;
+  "materials and hazards.wood harms": never;
+  "materials and hazards.where safety practices": never;
+  "materials and hazards.where zirconium": never;
+  "materials and hazards.where titanium": never;
+  "materials and hazards.common practice": never;
+  "materials and hazards.source NFPA": never;
+  "materials and hazards.source safety at work": never;
+  "materials and hazards.source army": never;
+  "materials and hazards.source light metals": never;
+  "materials and hazards.source magnesium": never;
+  "materials and hazards.source plastics machining": never;
+  "materials and hazards.source plastics turning": never;
+  "materials and hazards.source feeds": never;
+  "materials and hazards.source speeds": never;
+  "materials and hazards.source pocket book": never;
+  "materials and hazards.source recipes": never;
+  "materials and hazards.source tap speeds": never;
+  "materials and hazards.source tap table": never;
+  "materials and hazards.source navy": never;
+  "materials and hazards.high-speed steel": never;
+  "materials and hazards.carbon steel": never;
+  "materials and hazards.carbide": never;
+  "materials and hazards.source own file": never;
+};
+export type Key = keyof Gaps;
+/** One text, or one for each form of the plural. */
+export type Text = string | { readonly [form in Intl.LDMLPluralRule]?: string } & { readonly other: string };
+
+const en: Readonly<Record<Key, Text>> = {
+  "units and numbers.decimal mark": ".",
+  "units and numbers.nouns": "small",
+  "units and numbers.unit mm": "mm",
+  "units and numbers.unit in": "in",
+  "units and numbers.rpm": "rpm",
+  "units and numbers.list and": "{list} and {last}",
+  "page.no revision": "no revision given",
+  "page.revision": "revision {revision}",
+  "page.measured": "measured {day}",
+  "page.true size": "Print at 100 %, never “fit to page”.",
+  "page.label sheet": "sheet",
+  "page.label machine": "machine",
+  "page.label revision": "revision",
+  "page.label measured": "measured",
+  "page.label page": "page",
+  "page.of": "{page} of {pages}",
+  "page.not given": "not given",
+  "page.who comes first": "The maker's manual, local rules and a competent supervisor come before this sheet.",
+  "page.chuck limit": "chuck: never above {rpm} rpm",
+  "page.chuck unknown": "chuck: see its mark",
+  "page.both limits": "never above: chuck {chuck}, spindle {spindle} rpm",
+  "page.spindle limit, chuck unknown": "spindle: never above {spindle} rpm; chuck: see its mark",
+  "page.card of": "card {card} of {cards}",
+  "page.not corrected": "Not corrected for any printer.",
+  "page.corrected": "Corrected for the printer {printer}",
+  "page.corrected by": ": {factors}, down being the sheet's long side.",
+  "page.across factor": "across × {factor}",
+  "page.down factor": "down × {factor}",
+  "page.skew": "skew {skew}",
+  "page.check bar": "must measure {length} · {side}",
+  "page.along across": "across: the sheet's short side",
+  "page.along down": "down: the sheet's long side",
+  "page.used for turning": "As a lathe",
+  "page.used for drilling": "Stood on end, as a drill",
+  "cautions.eyes": "Cover your eyes. No gloves, rings, loose sleeves or hair.",
+  "cautions.tailstock": "Lock the tailstock. Key out of the chuck.",
+  "cautions.tailstock 1": "Seat the drill chuck hard in the tailstock's barrel: a drill that grabs pulls it out and spins it.",
+  "cautions.tailstock 2": "Begin with a centre drill. Ease the feed as the drill breaks through. Stop before you clear chips, and use a brush.",
+  "cautions.drill": "Clamp the work. Key out of the chuck.",
+  "cautions.drill 1": "A drill that grabs spins loose work like a propeller: never hold it in the hand.",
+  "cautions.drill 2": "Stand the machine so that it cannot topple: bolt it down. Ease the feed as the drill breaks through.",
+  "cautions.belt": "PLUG OUT, then open. Key out of the chuck.",
+  "cautions.belt 1": "Close the cover before you start. Never exceed the speed marked on the chuck, whatever a sheet says.",
+  "cautions.belt 2": "Start slow with large, long or uneven work. Speeds are guides, for sharp tools and firm work.",
+  "cautions.belt 3": "A belt left loose on purpose slips sooner, but nobody knows at what load: it saves no finger.",
+  "cautions.dial": "Stop the spindle, then measure or set.",
+  "cautions.dial 1": "Try a new dial against an indicator before you trust it with work.",
+  "cautions.thread": "PLUG OUT. Turn the spindle by hand.",
+  "cautions.thread 1": "A tap or die under power breaks, and takes the hand with it.",
+  "cautions.thread 2": "Half a turn on, a quarter back, to break the chip; cutting oil for steel. Clear a blind hole often, with a brush.",
+  "cautions.job": "Key out of the chuck. Cover your eyes.",
+  "cautions.job 1": "Turn the work by hand through one whole turn before the power goes on: nothing may strike tool, slide or guard.",
+  "cautions.job 2": "Stop the spindle to measure, to move a belt, to clear chips. Chips are hot and sharp; cast-iron dust is not for lungs or slides.",
+  "cautions.bar": "No bar may whip behind the spindle. Key out of the chuck.",
+  "cautions.bar 1": "Long bar behind the spindle whips: cut it to end inside, or run it slowly in a supporting tube.",
+  "cautions.bar 2": "Do not lean on a stop with power feed: it is a gauge, not a brake.",
+  "cautions.taper": "PLUG OUT, then swing. Lock it before you start.",
+  "cautions.taper 1": "Take a trial cut and measure: a swivel's own marks are rarely good to a tenth of a degree.",
+  "cautions.drill to the end": "Keep the drill cutting to the end, also where you ease the feed as it breaks through, and draw it straight out: it must not turn without cutting.",
+  "cautions.never finely": "Never feed {material} finely: its fine chips burn. No least feed for it was found in print: feed as coarsely as work and machine bear.",
+  "cautions.never finer than": "Never feed {material} more finely than {feed} a revolution ({sources}): its fine chips burn.",
+  "belt card.belt": "belt",
+  "belt card.rpm": "rpm",
+  "belt card.turn diameters": "turn diameters to {most}",
+  "belt card.drill diameters": "drills to {most}",
+  "belt card.other diameters": "{operation}: diameters to {most}",
+  "belt card.all": "all",
+  "belt card.to": "to {to}",
+  "belt card.from": "{from}+",
+  "belt card.range": "{from}–{to}",
+  "belt card.only": "only",
+  "belt card.motor": "motor",
+  "belt card.treadle": "treadle wheel",
+  "belt card.crank": "hand wheel",
+  "belt card.spindle": "spindle",
+  "belt card.countershaft": "countershaft",
+  "belt card.countershaft number": "countershaft {n}",
+  "belt card.begin with": "Begin with {position}, as drawn.",
+  "belt card.by ratio": "~ by ratio, not measured.",
+  "belt card.measure first": "! measure first: near the limit.",
+  "belt card.reading doubtful": "? reading doubtful: measure again.",
+  "belt card.turn no higher": "max: turn the motor no higher, for the limit.",
+  "belt card.set": "Small figures: rpm to set, from the smaller diameter to the larger.",
+  "belt card.unknown": "speed not known: measure first.",
+  "belt card.do not use": "beyond the limit, do not use",
+  "belt card.may reach": "may reach {rpm}, do not use",
+  "belt card.more speed": "Small work bears more speed.",
+  "belt card.too fast": "Even the slowest is too fast for {materials}.",
+  "belt card.no figures": "No figures for {materials}.",
+  "belt card.further": "Further materials: speed diagram.",
+  "speed diagram.slowest": "{position}, turned down",
+  "speed diagram.rpm": "rpm",
+  "speed diagram.position": "belt",
+  "speed diagram.beyond": "beyond the limit",
+  "speed diagram.work": "diameter of the work, {unit}",
+  "speed diagram.drill": "diameter of the drill, {unit}",
+  "speed diagram.cutting speed": "cutting speed, {unit}",
+  "speed diagram.how to read": "Go straight up from the diameter into the height of the material's bar. The line that crosses there is the speed, the list says where the belt goes; between two lines take the slower.",
+  "speed diagram.example": "The dots show one way: {material}, {diameter}: {rpm} rpm, belt {position}.",
+  "speed diagram.rpm range": "{range} rpm",
+  "speed diagram.factor range": "× {from} to {to}",
+  "speed diagram.of the nearest": "{factors} of the nearest figures there are.",
+  "speed diagram.not counted": "Not counted, as twice or half of the others: {sources}.",
+  "speed diagram.sources": "Cutting speeds from: {sources}.",
+  "speed diagram.from memory": "; in part from memory",
+  "speed tree.by motor": "motor",
+  "speed tree.by treadle": "treadle",
+  "speed tree.by hand": "by hand",
+  "speed tree.spindle": "spindle, rpm",
+  "speed tree.gap": "gap",
+  "speed tree.overlap": "overlap",
+  "speed tree.by ratio": "~ by ratio, not measured",
+  "speed tree.measure first": "! measure before you trust it",
+  "speed tree.beyond": "× beyond the limit, do not use",
+  "speed tree.shafts": "shafts between motor and spindle by ratio alone",
+  "speed tree.one speed": "One speed: nothing to spread.",
+  "speed tree.pair": "{slower} and {faster}",
+  "speed tree.even": "Spread evenly by ratio, {n} speeds from {slowest} to {fastest} rpm would each be {step} times the last; the nearest step of the preferred numbers is {preferred}.",
+  "speed tree.gaps": "Gap between {pairs}.",
+  "speed tree.overlaps": "Nearly the same: {pairs}.",
+  "speed tree.and more": "{names} and {n} more",
+  "drive notes.by motor": "Motor {rpm} rpm",
+  "drive notes.by treadle": "Treadle: wheel {rpm} rpm",
+  "drive notes.by hand": "By hand: wheel {rpm} rpm",
+  "drive notes.at mains": "{speed} at {hertz} Hz",
+  "drive notes.crossed": "{stage} is crossed: its shaft turns the other way",
+  "drive notes.slip not known": "slip not known",
+  "drive notes.slip not measured": "slip not measured: true speeds are a little lower",
+  "drive notes.unloaded": ", or with the motor unloaded up to {percent} % higher, which the limits are tested against",
+  "drive notes.faster": "{percent} faster than the motor's plate and the pulleys give: it runs unloaded, or a pulley is not what the file says",
+  "drive notes.mean slip": "mean slip {percent}",
+  "drive notes.slips": "slip: {slips}",
+  "drive notes.pulleys": "{driver} to {driven}",
+  "drive notes.idler": " over an idler",
+  "drive notes.direct": "direct",
+  "drive notes.no chuck limit": "chuck limit not given: see the mark on the chuck",
+  "drive notes.chuck limit": "never above {rpm} rpm with the chuck",
+  "drive notes.spindle limit": "nor {rpm} rpm at the spindle",
+  "drive notes.vee line": "vee belt {section}: taken to pull {depth} inside the rim ({source}); {other} says {otherDepth}, by which speeds differ by up to {most} %",
+  "drive notes.source inch grooves": "a belt maker's inch groove table",
+  "drive notes.source iso": "ISO 4183:1995 (from memory)",
+  "drilling card.drilling": "drilling",
+  "drilling card.reaming": "reaming",
+  "drilling card.tapping": "tapping",
+  "drilling card.by diameter": "{operation}, {tool}: belt and rpm by diameter, {unit}",
+  "drilling card.by thread": "{operation}, {tool}: belt and rpm by thread",
+  "drilling card.by hand": "Turn the spindle by hand, plug out: {operations}. The file says neither drive: reverses: nor clutch:, without which a tool that binds in its hole breaks.",
+  "drilling card.no speed": "None: no speed of this machine is known.",
+  "drilling card.no drills": "None of the drills is within the largest that the file allows (limits: drill:).",
+  "drilling card.no figures": "No figures for {materials}.",
+  "drilling card.no figures here": "no figures",
+  "drilling card.too fast": "too fast",
+  "drilling card.tap by hand": "by hand",
+  "drilling card.only position": "only one",
+  "drilling card.on a cut": "On a cut: the slower.",
+  "drilling card.set": "Two speeds in a piece: what to set the motor to, from its smaller end to its larger.",
+  "drilling card.by ratio": "~ by ratio, not measured.",
+  "drilling card.measure first": "! measure first: near the limit.",
+  "drilling card.reading doubtful": "? measure again: a reading of it cannot be right.",
+  "drilling card.black": "Black: even the slowest position is too fast, or beyond a limit.",
+  "drilling card.more speed": "Small drills would bear more speed than there is.",
+  "drilling card.tap stop": "Taps driven by the machine; by hand they need no speed. A thread is cut in a second or two: set the depth stop, and reverse, or let the clutch slip, before the bottom of the hole.",
+  "drilling card.no barrel": "Depth per turn: the file has no barrel or quill with a feed; give it one, say of its handwheel moves: barrel or quill, or name it in the sheet (handwheel:).",
+  "drilling card.depth": "Depth by turns of the {wheel}",
+  "drilling card.whole turns": "whole turns",
+  "drilling card.and": "and",
+  "drilling card.feeding": "Feeding the drill in {material}, by the {wheel}",
+  "drilling card.drill": "drill",
+  "drilling card.rpm": "rpm",
+  "drilling card.feed": "feed per revolution",
+  "drilling card.count": "what to count",
+  "drilling card.at least feed": "at the least feed",
+  "drilling card.feeds": "Feeds from {sources}. Ease off as the drill breaks through; draw it out to clear chips when the hole is three drills deep.",
+  "drilling card.feeds that burn": "Feeds from {sources}, the coarsest for each drill, and no speed at which a hand feeds more finely; draw it out to clear chips when the hole is three drills deep.",
+  "drilling card.chips burn": "Fine chips of {material} burn. {end} Where the hand lags behind a coarse feed, take a slower position.",
+  "drilling card.number drill": "no. {number}",
+  "drilling card.operation turning": "turning",
+  "drilling card.operation finish turning": "finish turning",
+  "drilling card.operation facing": "facing",
+  "drilling card.operation boring": "boring",
+  "drilling card.operation parting": "parting",
+  "drilling card.operation forming": "forming",
+  "drilling card.operation knurling": "knurling",
+  "drilling card.operation threading": "threading",
+  "drilling card.operation drilling": "drilling",
+  "drilling card.operation reaming": "reaming",
+  "drilling card.operation countersinking": "countersinking",
+  "drilling card.operation tapping": "tapping",
+  "drilling card.operation threading by die": "threading by die",
+  "drilling card.diameter of the work": "diameter of the work",
+  "drilling card.outside diameter from the outside in": "outside diameter, from the outside in",
+  "drilling card.diameter of the bore": "diameter of the bore",
+  "drilling card.largest diameter under the tool": "largest diameter under the tool",
+  "drilling card.outside diameter of the thread": "outside diameter of the thread",
+  "drilling card.diameter of the drill": "diameter of the drill",
+  "drilling card.diameter of the reamer": "diameter of the reamer",
+  "drilling card.largest diameter of the countersink": "largest diameter of the countersink",
+  "hand feed.count too fast": "too fast by hand",
+  "hand feed.fine": "fine",
+  "hand feed.medium": "medium",
+  "hand feed.coarse": "coarse",
+  "hand feed.feed": "feed",
+  "hand feed.position": "position",
+  "hand feed.rpm": "rpm",
+  "hand feed.only position": "only one",
+  "hand feed.not for": "{sign} never in {materials}.",
+  "hand feed.turn": "one turn {travel}",
+  "hand feed.turn of slide": "one turn moves the slide {travel}",
+  "hand feed.division": "one division {division}",
+  "hand feed.minutes": "Minutes for {length}",
+  "hand feed.turns in": "{parts} in {counts}",
+  "hand feed.quarter in": "¼ in {counts}",
+  "hand feed.divisions in": "{parts} div in {counts}",
+  "hand feed.too fast": "–",
+  "hand feed.sign turn": "4: one turn of the wheel in 4 seconds.",
+  "hand feed.sign turns": "3 in 2: three turns in 2 seconds.",
+  "hand feed.sign quarter": "¼ in 9: a quarter turn in 9 seconds.",
+  "hand feed.sign division": "5 div in 1: five divisions of its dial in 1 second.",
+  "hand feed.sign too fast": "–: too fast by hand.",
+  "hand feed.count aloud": "Count seconds aloud, and turn evenly.",
+  "hand feed.max": "max",
+  "hand feed.beyond": "× beyond the limit, do not use.",
+  "hand feed.turn no higher": "max: turn the motor no higher, for the limit.",
+  "hand feed.measure first": "! measure first: near the limit.",
+  "hand feed.reading doubtful": "? measure again: a reading of it cannot be right.",
+  "hand feed.by ratio": "~ by ratio, not measured.",
+  "hand feed.published for": "{material} {finishing} finishing, {roughing} roughing",
+  "hand feed.published": "Published feeds per revolution, {unit}, for full-size lathes, so the roughing ones are a light machine's most: {feeds}; parting {parting}{not}. From: {sources}.",
+  "hand feed.published not": ", but not {materials}",
+  "hand feed.3 in 2": "3 turns in a count of 2",
+  "hand feed.1 a count": "1 turn a count",
+  "hand feed.2 in 3": "2 turns in a count of 3",
+  "hand feed.2 a count": "2 turns a count",
+  "hand feed.too slow": "too slow to count",
+  "hand feed.1 division a count": "1 division a count",
+  "hand feed.count a turn": "count {count} a turn",
+  "hand feed.count a quarter": "count {count} a quarter turn",
+  "hand feed.divisions a count": "{count} divisions a count",
+  "hand feed.count a division": "count {count} a division",
+  "dials.index": "index",
+  "dials.reading grows": "turned so, the reading grows",
+  "dials.seam butt": "the seam: ends butt",
+  "dials.seam tab": "the seam: tab under",
+  "dials.turn 1": "1st turn",
+  "dials.turn 2": "2nd turn",
+  "dials.turn 3": "3rd turn",
+  "dials.turn any": "{turn}th turn",
+  "dials.division": "1 div {division}",
+  "dials.upper lower": "upper {upper}, lower {lower}",
+  "dials.on diameter": "on diameter",
+  "dials.revision": "rev {revision}",
+  "dials.a turn": "{feed} a turn",
+  "dials.off over": "may be off by {doubt} over {travel}",
+  "dials.too much over": "reads {error} too much over {travel}",
+  "dials.too little over": "reads {error} too little over {travel}",
+  "dials.upper scale": "Upper scale: {scale}",
+  "dials.lower scale": "Lower scale: {scale}",
+  "dials.last short": "its last division is only {last}: count whole turns, and begin each from its start reading",
+  "dials.rows": "{rows} rows, read in order, one row a turn, then over again",
+  "dials.nothing adds up": "begins again each turn, so that nothing adds up, but does not run on past zero",
+  "dials.closes exactly": "closes exactly",
+  "dials.closes within": "closes as well as the feed is known",
+  "dials.does not close": "does not close",
+  "dials.reads too much": "reads {turn} too much each turn, {error} over {travel}",
+  "dials.reads too little": "reads {turn} too little each turn, {error} over {travel}",
+  "dials.feed not given": "How well the feed is known is not given: {names}.",
+  "dials.feed off": "the feed itself may be off by {doubt} over {travel}",
+  "dials.measured only": "no more of its travel was measured, and nothing is told beyond",
+  "dials.wave": "Unevenly spaced on purpose: the measured once-per-turn error is built in. Its zero belongs where the wheel stood at turn 0 of the readings.",
+  "dials.vernier of over": "Vernier of {parts} over {spans} divisions: reads {count}",
+  "dials.finer than known": "finer than the feed is known over {travel}",
+  "dials.blur": "Too small for its divisions: marks {apart} apart blur. Take a coarser division, a larger dial, or a coarser dial with a vernier.",
+  "dials.close": "Close: marks {apart} apart. A coarser division, or a vernier on one, is easier on the eye.",
+  "dials.too large": "This dial is too large for the paper even in pieces: choose larger paper in the file.",
+  "dials.in pieces": {"one":"In {n} piece.","other":"In {n} numbered pieces, which add up exactly."},
+  "dials.cramped": {"one":"Its {n} row is only {height} high, too low for numbers: a wider ring or strip has room for them.","other":"Its {n} rows are only {height} high each, too low for numbers: a wider ring or strip, fewer rows or one scale has room for them."},
+  "dials.read from": "Its figures are read well from up to {far}; a wider ring or strip has room for larger ones.",
+  "dials.cutting": "Cut from mark to mark, through the graduations that run over the edge; the arrow points to the edge at the index. Inside circles and hollow edges first, the ends last.",
+  "dials.round": "A round edge touches the line between each pair of its marks.",
+  "dials.centre": "Centre a ring by its cross before you cut it out.",
+  "dials.measure": "A piece that does not measure what stands beneath it: print it again with the printer's correction.",
+  "dials.no room": "What stands as “not on it” found no room: write it beside the piece.",
+  "dials.grain": "Paper bends easily about a line along its grain: let the grain run across a strip.",
+  "dials.copy": "copy {copy}",
+  "dials.piece of": "piece {piece} of {pieces}",
+  "dials.not on it": "not on it: {words}",
+  "dials.one division": "one division",
+  "dials.one of": "one of {divisions} divisions",
+  "dials.between cuts": "between the cut ends",
+  "dials.across": "across the outer circle",
+  "dials.hole": "across the hole",
+  "dials.along arc": "along the outer edge",
+  "dials.corner to corner": "straight, corner to corner",
+  "dials.across widest": "straight across its widest",
+  "dials.radii": "radii of the edges",
+  "dials.error over": "error over {travel}",
+  "dials.begins again": "error: begins again each turn",
+  "dials.in place": "{names}: how it is stuck on and read",
+  "dials.many in place": {"one":"{name} and {n} more: how they are stuck on and read","other":"{name} and {n} more: how they are stuck on and read"},
+  "dials.index of": "{name}: index line",
+  "dials.vernier": "vernier {count}",
+  "dials.vernier of": "{name}: vernier, reads {count}",
+  "dials.vernier zero": "its 0 is the index line",
+  "dials.blank": "{name}: blank, to try the fit first",
+  "dials.closes within doubt": "closes as well as the feed is known: {error}",
+  "dials.short division": "the last division is short: {short} instead of {division}, {width} wide on paper",
+  "dials.starts again": "starts again at zero each turn: count whole turns, each worth {turn}",
+  "dials.short division blurs": "the short division is so narrow that it blurs into the zero mark",
+  "dials.rows close exactly": "{n} rows, one for each of {n} turns: closes exactly after {divisions} divisions",
+  "dials.rows close within doubt": "{n} rows, one for each of {n} turns: closes as well as the feed is known; {error}",
+  "dials.rows do not close": "does not close in {most} rows or fewer; with {n} rows it {error}",
+  "dials.travel not stated": "{travel} of travel (none stated)",
+  "dials.of travel": "{travel} of travel",
+  "dials.feed doubt": "the feed itself is known to ± {off} over {over}",
+  "dials.too many marks": "{marks} marks are too many to draw",
+  "dials.more than a turn": "one division is more than one turn",
+  "dials.marks blur": "marks {apart} apart are too close to read",
+  "dials.marks close": "marks are close: {apart} apart",
+  "dials.row too low": "each row is only {height} high: too low for its numbers",
+  "dials.reads in in": "reads in inches",
+  "dials.reads in mm": "reads in millimetres",
+  "dials.under": "under {least}",
+  "dial choices.even": "even",
+  "dial choices.true": "true marks",
+  "dial choices.rows": "{n} rows",
+  "dial choices.marked chosen": "chosen",
+  "dial choices.marked as asked": "as the file asks",
+  "dial choices.closes": "closes exactly",
+  "dial choices.closes within": "closes within the feed's ±",
+  "dial choices.begins again": "begins again each turn, the last division only {size}",
+  "dial choices.each turn": "{out} each turn",
+  "dial choices.over travel": "{out} over {travel}",
+  "dial choices.apart": "marks {size} apart",
+  "dial choices.apart close": "marks {size} apart: close",
+  "dial choices.apart blur": "marks {size} apart: too close to read",
+  "dial choices.row low": "a row is {size} high: too low for its numbers",
+  "dial choices.too many": "too many marks to draw",
+  "dial choices.more than a turn": "one division is more than a turn",
+  "dial choices.signs": "Drawn at true size about the zero. + reads too much, − too little.",
+  "vernier.legend": "vernier {count}",
+  "vernier.reads": "reads {count}",
+  "vernier.over divisions": "{parts} over {spans} divisions",
+  "vernier.finer": "finer than the feed is known over {travel}",
+  "vernier.stick": "Stick it on the fixed part so that it touches the dial.",
+  "vernier.stick at index": "Stick it on the fixed part so that it touches the dial, its 0 where the index line would be.",
+  "vernier.caption": "{wheel}: its 0 is the index line",
+  "vernier.past left": "The vernier's 0 stands past {main}, the last dial mark to its left. Line {mark} meets a mark of the dial.",
+  "vernier.past right": "The vernier's 0 stands past {main}, the last dial mark to its right. Line {mark} meets a mark of the dial.",
+  "vernier.true size": "Drawn at its size.",
+  "vernier.enlarged": "Drawn {times} times its size.",
+  "vernier.smaller": "Drawn smaller than it is.",
+  "scales.no feed": "the feed of {wheel} is not known, so its turns have no length.",
+  "scales.in pieces": {"one":"In {n} piece.","other":"In {n} numbered pieces, which butt and add up exactly."},
+  "scales.blur": "Marks {apart} apart blur: choose a coarser division or fewer parts to a turn.",
+  "scales.part of turn": "{part} turn ({length})",
+  "scales.from mark to end": "from its first mark to its end",
+  "angle scales.too large": "It is larger than the paper: choose a smaller range or larger paper.",
+  "angle scales.way clockwise": "clockwise",
+  "angle scales.way anticlockwise": "anticlockwise",
+  "angle scales.small at chuck end": "chuck end small",
+  "angle scales.small at free end": "free end small",
+  "angle scales.plate": "Degree plate for the spindle's nose: its numbers grow when the spindle is turned clockwise, seen from the tailstock, under an index on top. Spindle stopped, plug pulled; turn it by hand.",
+  "angle scales.from 0 left": "left of 0: {sense} from above",
+  "angle scales.from 0 right": "right of 0: {sense} from above",
+  "angle scales.from 0 left, tapers": "left of 0: {sense} from above, {small}",
+  "angle scales.from 0 right, tapers": "right of 0: {sense} from above, {small}",
+  "angle scales.seen": "(chuck at the left, tool on the operator's side)",
+  "angle scales.turns": "The scale turns with the part past a fixed index.",
+  "angle scales.fixed": "The scale is fixed; the index turns with the part.",
+  "angle scales.bare": "Made for a bare cylinder of radius {radius}.",
+  "angle scales.prove": "A taper's swivel is half its included angle. Prove it on a test piece or with a sine bar before you trust it.",
+  "angle scales.side left": "left",
+  "angle scales.side right": "right",
+  "angle scales.radius": "radius of the marked edge",
+  "angle scales.range": "left and right of 0",
+  "angle scales.vernier of": "{name}: vernier, reads {minutes} minutes",
+  "angle scales.read the half": "read the half on the side of the reading",
+  "angle scales.vernier too long": "a vernier of {parts} is too long for this radius and step",
+  "start readings.turn reads": "{length} a turn",
+  "start readings.turn reads diameter": "{length} of diameter a turn",
+  "start readings.add": "The dial begins again at zero: count whole turns, and add the start reading of the turn to what the dial shows.",
+  "start readings.turn": "turn",
+  "start readings.begins at": "begins at",
+  "start readings.rows": "{rows} rows of {division}, one a turn, run on: {cost}. To have them: closure: rows, divisions: {asked}.",
+  "start readings.no rows": "No rows of a round division close within six turns: keep to the start readings.",
+  "start readings.rows exact": "they close exactly",
+  "start readings.rows out": "{each} out a turn, {over} over {travel}",
+  "start readings.come round": "Divisions of {division} come round",
+  "start readings.turns": "turns",
+  "start readings.divisions": "divisions",
+  "start readings.out by": "out by",
+  "start readings.exact": "exact",
+  "start readings.under": "under {least}",
+  "start readings.gears": "Gears for a dial on a shaft of its own",
+  "start readings.on wheel": "on the wheel",
+  "start readings.on dial": "on the dial",
+  "start readings.ratio": "ratio",
+  "start readings.dial turn": "dial turn reads",
+  "start readings.dial turn out": "out each dial turn",
+  "start readings.within": "~: within what the feed may be off by.",
+  "start readings.idler": "+ reads too much. Add an idler where the sense must stay.",
+  "start readings.no gears": "List the gears at hand under gears: to see which pair, one on the wheel's shaft and one under a dial of its own, would make the dial round.",
+  "start readings.no pair": "No pair of the listed gears makes this dial round.",
+  "start readings.closes exactly": {"one":"in {n} turn {divisions} exactly","other":"in {n} turns {divisions} exactly"},
+  "start readings.closes": {"one":"in {n} turn {divisions}, {out} out","other":"in {n} turns {divisions}, {out} out"},
+  "ring cutting.one row": "{wheel}, row {row} of {rows}",
+  "ring cutting.marks": {"one":"{n} mark, one division {size}; from zero as the reading grows.","other":"{n} marks, one division {size}; from zero as the reading grows."},
+  "ring cutting.lengths": "Long {long}, middling {middle}, short {short}; all from the edge beside the index.",
+  "ring cutting.simple": "Crank {ratio} : 1, exact: {turns} turns a division: {ways}.",
+  "ring cutting.not simple": "Crank {ratio} : 1: no circle has {turns} turns exactly.",
+  "ring cutting.holes": "{holes} of {circle}",
+  "ring cutting.turns and holes": {"one":"{n} turn + {holes} of {circle}","other":"{n} turns + {holes} of {circle}"},
+  "ring cutting.or": " or ",
+  "ring cutting.compound exact forward": "Compound, exact: {first} forward, then crank and plate {second} forward{round}.",
+  "ring cutting.compound exact back": "Compound, exact: {first} forward, then crank and plate {second} back{round}.",
+  "ring cutting.compound forward": "Compound: {first} forward, then crank and plate {second} forward{round}; {angle} out each time, {reading} of reading when all are cut.",
+  "ring cutting.compound back": "Compound: {first} forward, then crank and plate {second} back{round}; {angle} out each time, {reading} of reading when all are cut.",
+  "ring cutting.round": ", which goes on by {divisions} divisions: {divisions} times round",
+  "ring cutting.differential with": "Differential, exact: {holes}; gears from spindle to plate {drivers} driving {driven}, idlers so that the plate turns with the crank.",
+  "ring cutting.differential against": "Differential, exact: {holes}; gears from spindle to plate {drivers} driving {driven}, idlers so that the plate turns against the crank.",
+  "ring cutting.and": "{one} and {other}",
+  "ring cutting.nearest": "Nearest holes of the {circle} circle, counted from zero (in the table): no mark out by more than {angle}, {reading} of reading; no error adds up.",
+  "ring cutting.gear": "Gear of {teeth} as index: a detent in every tooth space.",
+  "ring cutting.gear step": "Gear of {teeth} as index: go on {step} tooth spaces.",
+  "ring cutting.gear detents": {"one":"Gear of {teeth} with {detents} detents, each set 1/{detents} tooth further than the last: go on {n} step of 1/{detents} tooth.","other":"Gear of {teeth} with {detents} detents, each set 1/{detents} tooth further than the last: go on {n} steps of 1/{detents} tooth."},
+  "ring cutting.gear pair": "Gears of {first} and {second} on one arbor, the second carrying the first's detent: one division is {one} of {first} and {other} of {second}.",
+  "ring cutting.teeth forward": {"one":"{n} tooth forward","other":"{n} teeth forward"},
+  "ring cutting.teeth back": {"one":"{n} tooth back","other":"{n} teeth back"},
+  "ring cutting.give dividing": "Give dividing: (ratio and plates) or gears: in the file for the holes and teeth to count; the angles serve any other way, such as a degree plate on the spindle.",
+  "ring cutting.no gear": "No gear of the list, alone or with detents, divides this ring: use the angles, or a degree plate on the spindle.",
+  "ring cutting.mark": "no.",
+  "ring cutting.angle": "angle",
+  "ring cutting.turns": "turns +",
+  "ring cutting.of circle": "of {circle}",
+  "ring cutting.stamp": "stamp",
+  "engraving.along": "{title}: {length} along the edge",
+  "engraving.rotary": "rotary axis: {length} are 360 degrees",
+  "engraving.no diameter": "No dial in the file has a bare diameter: a wrap measured in paper says nothing of the metal.",
+  "turns.feed readings": "{feed} a turn, measured",
+  "turns.feed stated": "{feed} a turn, as stated in the file",
+  "turns.feed screw": "{feed} a turn by its nominal screw, not measured",
+  "turns.feed rack": "{feed} a turn by its nominal rack, not measured",
+  "turns.reads travel": "the dial reads the travel",
+  "turns.reads diameter": "the dial reads the diameter",
+  "turns.division": "1 division is {size}",
+  "turns.lost motion": "lost motion {length}, {part} of a turn",
+  "turns.maker": "the maker meant {length}",
+  "turns.old dial travel": "the old dial shows {length} of travel in a turn",
+  "turns.old dial diameter": "the old dial shows {length} of diameter in a turn",
+  "turns.old dial unknown": "what the old dial reads is not given (oldDial:), so it is not corrected",
+  "turns.holds": "± (95 %) holds {parts}.",
+  "turns.holds feed": "the feed",
+  "turns.holds scatter": "the scatter of a position",
+  "turns.holds tenth": "a tenth of a division read by eye",
+  "turns.one side": "Come to it from one side; from either side the lost motion comes on top.",
+  "turns.one side unknown": "Come to it from one side; from either side the lost motion comes on top, and it was not measured.",
+  "turns.beyond": "Measured over {read} alone of {travel}: beyond twice that no error and no ± is told (–). Measure further.",
+  "turns.your distances": "Your distances",
+  "turns.of travel": "travel",
+  "turns.of diameter": "diameter",
+  "turns.turns": "turns",
+  "turns.dial": "dial",
+  "turns.row": "row",
+  "turns.old dial": "The same on the old dial",
+  "turns.reads in travel": "travel it shows",
+  "turns.reads in diameter": "diameter it shows",
+  "turns.uncorrected": "believed, out by",
+  "turns.whole turns": "Whole turns",
+  "turns.whole": "whole turns",
+  "turns.zero is": "dial 0 is",
+  "turns.add": "The dial does not run on past zero: count whole turns, and add what its 0 then is to what it shows.",
+  "turns.maker out": "maker's out by",
+  "turns.on diameter": "± on diameter",
+  "turns.corrected": "Corrected over the stretch that was measured",
+  "turns.counted": "Turns + what the dial then reads, {unit}; begun at this turn of the readings. – ends beyond what was measured.",
+  "turns.counted bare": "Turns; begun at this turn of the readings. – ends beyond what was measured.",
+  "turns.begun": "begun at turn {turn}",
+  "turns.on row": "{turns} + {figure}, row {row}",
+  "turns.corrected anywhere": "Corrected over the stretch that was measured, {distance} by the {wheel}: begun at a whole turn of the readings, {setting}.",
+  "turns.corrected by start": "Corrected over the stretch that was measured, {distance} by the {wheel}: {ways}.",
+  "turns.corrected from": "from turn {turn} of the readings: {setting}",
+  "turns.turns alone": "{turns} turns",
+  "turns.no whole turn, then": "no whole turn, then the dial reads {figure} {unit}",
+  "turns.turns, then": {"one":"{n} turn, then the dial reads {figure} {unit}","other":"{n} turns, then the dial reads {figure} {unit}"},
+  "turns.no whole turn, then in row": "no whole turn, then the dial reads {figure} {unit}, row {row}",
+  "turns.turns, then in row": {"one":"{n} turn, then the dial reads {figure} {unit}, row {row}","other":"{n} turns, then the dial reads {figure} {unit}, row {row}"},
+  "turns.in row": "{setting}, row {row}",
+  "stops.touch off": "Touch the work lightly, coming forward. {zero} Do not turn back past it.",
+  "stops.zero": "Dial to 0.",
+  "stops.mark": "Mark the wheel there.",
+  "stops.zero or mark": "Dial to 0; without a dial, mark the wheel.",
+  "stops.wind": "Go on by the turns and to the reading of the table.",
+  "stops.lock": "Bring the stop up to the slide without moving it. Clamp the stop.",
+  "stops.next part": "Back by more than the lost motion, then to the stop with the same light hand: solid, and the dial as it stood.",
+  "stops.first one": "Make one part, measure it, move the stop by the difference (a feeler or the dial tells how much), then make the rest.",
+  "stops.none": "No stops in the file: take the turns from the sheet of turns and distances.",
+  "stops.not set": "{stop}: {why}",
+  "stops.no such wheel": "This handwheel is not in the file.",
+  "stops.stop": "stop",
+  "stops.parts": "parts",
+  "stops.length": "length",
+  "stops.wheel": "wheel",
+  "stops.turns": "turns",
+  "stops.dial reads": "then the dial reads",
+  "stops.counts in row": "{counts}, row {row}",
+  "stops.turns in row": "{turns} + {figure}, row {row}",
+  "stops.by stop": "alike, by stop",
+  "stops.by dial": "alike, by dial",
+  "stops.lost motion": "lost motion",
+  "stops.first part": "first part",
+  "stops.wanted": "wanted within",
+  "stops.held by": "held by",
+  "stops.both": "stop, dial",
+  "stops.stop alone": "stop alone",
+  "stops.neither": "neither",
+  "stops.not the dial": "?, not the dial",
+  "stops.not measured": "?",
+  "stops.beyond": "beyond travel",
+  "stops.alike means": "Alike: every part come to from the same side.",
+  "stops.lost motion means": "Coming from either side would add the lost motion: never do.",
+  "stops.first part means": "First part: so far its length may be off until it is measured and the stop moved.",
+  "stops.unknown means": "? was not measured. Alike: read the same places in two runs or more, or measure every part. Lost motion: come from one side only.",
+  "stops.stop alone means": "Stop alone: the dial alone does not hold it, use the stop.",
+  "stops.neither means": "Neither: this slide does not hold it as measured. Leave a little, measure each part, finish by hand.",
+  "stops.measure each means": "Held by ?: whether this slide holds it was not measured. Measure each part.",
+  "stops.beyond means": "Beyond travel: set the stop in two steps or move the work.",
+  "stops.corrected": "Corrected over the stretch that was measured: {wheel}",
+  "stops.begun": "from turn {turn} of the readings",
+  "stops.turns and reading": "Turns + what the dial then reads.",
+  "stops.between": "between",
+  "stops.blocks": "A gauge block or drill shank between stop and slide",
+  "stops.blocks how": "Measure the shank, do not trust its name. Take it out and the slide goes on by just its size: two lengths or depths from one stop. Turns + what the dial then reads:",
+  "stops.spindle": "Parts alike from bar, with a stop inside the spindle",
+  "stops.spindle 1": "Plug out. Lock the stop in the bore so that it cannot creep: a plug with a drawbolt, or a rod held at the far end.",
+  "stops.spindle 2": "Push the blank against it, close the chuck or collet, and pull: jaws that draw it shift it off the stop, by about the same if closed the same way.",
+  "stops.spindle 3": "Face the first part and set the dial to 0 there, coming forward. All lengths count from this face.",
+  "stops.spindle 4": "Cut every shoulder from the same side to the same reading; measure the first, the third, then one in ten.",
+  "stops.spindle 5": "No bar may stand out behind: unsupported it bends and whips. Cut blanks that end inside.",
+  "tapers.seen from above": "Seen from above, you stand at the foot of the picture. The arrow: which way to swing, and by how much: the swing of the tables.",
+  "tapers.free end small": "free end small",
+  "tapers.chuck end small": "chuck end small",
+  "tapers.top slide clockwise": "top slide: swing clockwise",
+  "tapers.top slide anticlockwise": "top slide: swing anticlockwise",
+  "tapers.headstock clockwise": "headstock: swing clockwise",
+  "tapers.headstock anticlockwise": "headstock: swing anticlockwise",
+  "tapers.yours": "Your tapers",
+  "tapers.cut": "To cut and to prove them",
+  "tapers.usual": "Standard and usual tapers",
+  "tapers.one in": "1 : {n}",
+  "tapers.lathe centre": "lathe centre, 60°",
+  "tapers.taper pin": "taper pin 1:48",
+  "tapers.taper": "taper",
+  "tapers.ratio": "1 : n",
+  "tapers.per foot": "on diameter,",
+  "tapers.in per foot": "in per foot",
+  "tapers.per length": "{unit} per {length}",
+  "tapers.included": "whole angle",
+  "tapers.swing": "swing",
+  "tapers.indicator": "indicator rises",
+  "tapers.turns of": "turns of the {wheel}",
+  "tapers.for rise": "for that rise",
+  "tapers.sine bar": "sine bar {length}",
+  "tapers.wrong": "0.1° wrong: on diameter",
+  "tapers.length": "length",
+  "tapers.sizes": "large, small",
+  "tapers.along": "along the slide",
+  "tapers.goes in": "side goes in",
+  "tapers.pins": "two pins {length} apart differ by",
+  "tapers.over": "tailstock over by",
+  "tapers.of work": "{unit} per {length} of work",
+  "tapers.settings": "2 settings",
+  "tapers.too long": "2 settings: the slide goes only {travel}. Turn it in two, or set the tailstock over where that is told.",
+  "tapers.too steep": "–: Not by setting the tailstock over. Beyond about 8° whole angle plain centres bear on the edges of their holes alone (common practice).",
+  "tapers.how cut": "Side goes in: twice that on diameter. Pins: two of them with their centres so far apart fill a gauge of the whole angle. Tailstock: for each such length of the work between centres, not of the taper alone.",
+  "tapers.how": "Swing = half the whole angle. Indicator: in the tool post against a test bar or finished taper, carriage moved along the axis, not along the slide.",
+  "tapers.sources": "Standard tapers from: Dimensions of Standard Tapers (vintagemachinery.org), johnfsworkshop.org, Lobben p. 477, US Army OD1645. * last figure from memory.",
+  "tapers.gauges": "Paper gauges of the swing",
+  "tapers.cut gauge": "Cut on the thin line itself: here the edge is the gauge. Scissors are good to about a tenth of a degree, so prove the setting with an indicator.",
+  "tapers.gauge": "{name}: swing {angle}°",
+  "tapers.gauge alone": "{angle}°",
+  "tapers.gauge rises": "{name}: right edge {rise} higher than the left over {length}",
+  "tapers.no gauge": "No paper gauge of {names}: under {least}° of swing scissors are too coarse. Set it by the indicator.",
+  "tapers.top slide, swing clockwise": "top slide: swing clockwise",
+  "tapers.top slide, swing anticlockwise": "top slide: swing anticlockwise",
+  "tapers.headstock, swing clockwise": "headstock: swing clockwise",
+  "tapers.headstock, swing anticlockwise": "headstock: swing anticlockwise",
+  "threads.series metric coarse": "Metric coarse",
+  "threads.series metric fine": "Metric fine",
+  "threads.series UNC": "Unified coarse, UNC",
+  "threads.series UNF": "Unified fine, UNF",
+  "threads.series BA": "British Association, BA",
+  "threads.series BSW": "British Standard Whitworth, BSW",
+  "threads.series BSF": "British Standard Fine, BSF",
+  "threads.series ME": "32 and 40 per inch, Whitworth form",
+  "threads.thread": "thread",
+  "threads.size": "size",
+  "threads.pitch": "pitch",
+  "threads.drill for": "hole {percent} %",
+  "threads.drill": "drill",
+  "threads.full": "full",
+  "threads.rod": "rod",
+  "threads.turns": "turns",
+  "threads.tight": "! tight: this drill makes more than {most} % of a full thread, hard on a tap turned by hand (common practice). Drill for {percent} % instead.",
+  "threads.from memory": "* size from memory, not seen in print: measure the tap.",
+  "threads.how": "Hole {percent} % = size − {share} × a full thread's depth on diameter, which is 1.299 pitches (60°), 1.281 (Whitworth) or 1.2 (BA); take the nearest drill, the larger in hard metal. Drill: the one usually published, and how much of a full thread it makes. Rod for the die = size − pitch ÷ 10 (common practice). Turns: of tap or die for that depth.",
+  "threads.sources": "Sizes and drills from: {sources}.",
+  "threads.source DIN 76": "DIN 76-1 (from memory)",
+  "threads.source library": "an open-source CAD library's hole table (metric drills there after ISO 2306, Whitworth after BS 1157)",
+  "threads.source chart": "a drill and tap chart, 75 % column (docslib 4942776)",
+  "threads.source memory": "memory: size not seen in print",
+  "plan.knife tool": "knife tool",
+  "plan.boring tool": "boring tool",
+  "plan.face off": "face off {depth}",
+  "plan.face to length": "face to {length} long",
+  "plan.face with slide back": "{wheel} back at its 0 and locked. Feed from the outside in; then leave the {facing} locked where it stands.",
+  "plan.face with slide close": "{wheel} close up to the work and locked. Feed from the outside in; then leave the {facing} locked where it stands.",
+  "plan.face and lock": "Feed from the outside in. Lock the slide that sets the depth.",
+  "plan.face counts": "What it comes to is counted from the finished face: − is what still stands before it.",
+  "plan.face measured": "The last cut: stop, measure the whole length. What is over is what is left to take off, whatever the dial says.",
+  "plan.turn long": "turn to {size}, {length} long",
+  "plan.turn from to": "turn to {size}, from {from} to {to}",
+  "plan.shoulder long": "shoulder to {size}, {length} long",
+  "plan.shoulder from to": "shoulder to {size}, from {from} to {to}",
+  "plan.bore deep": "bore to {size}, {depth} deep",
+  "plan.bore from to": "bore to {size}, from {from} to {to} deep",
+  "plan.outward": "outward, towards you",
+  "plan.inward": "inward",
+  "plan.size with limits": "{size} ({least} to {most})",
+  "plan.come to, lost motion unknown": "Come to every reading {sense}; if you overshoot, go back half a turn (the lost motion was not measured) and come again.",
+  "plan.come to, whole turn back": "Come to every reading {sense}; if you overshoot, go back a whole turn (the lost motion is {lost} of a turn) and come again.",
+  "plan.come to": "Come to every reading {sense}; if you overshoot, go back half a turn (the lost motion is {lost} of a turn) and come again.",
+  "plan.shoulder edge": "The tool's edge lies square to the axis, so that the shoulder comes out square.",
+  "plan.bore first cuts": "The first cuts take only what a drill left narrower further in.",
+  "plan.bore dial backwards": "Outward the dial runs backwards: count turns and divisions against its numbers.",
+  "plan.blade": "blade {width} wide",
+  "plan.part off": "part off {length} long",
+  "plan.part note": "At {diameter} diameter. Close to the chuck, slides locked, steady hand. Never catch the part by hand.{wet}",
+  "plan.groove": "groove {width} wide to {size}, from {from} to {to}",
+  "plan.groove note": "Feed straight in, steadily, to the reading; do not dwell.{wet}",
+  "plan.countersink": "countersink, 90°",
+  "plan.boring tool at 45°": "boring tool, its edge at 45°",
+  "plan.45° tool": "45° tool",
+  "plan.edge at the end": "the end",
+  "plan.edge at": "the edge at {at}",
+  "plan.chamfer in bore": "chamfer {size} at 45°, {edge}, in the bore",
+  "plan.chamfer": "chamfer {size} at 45°, {edge}",
+  "plan.countersink note": "Touch the edge of the hole all round, then go on by the reading; slowly, it chatters otherwise.",
+  "plan.chamfer towards chuck": "Touch the edge with the middle of the slanting side, then go on towards the chuck by the reading.",
+  "plan.chamfer from chuck": "Touch the edge with the middle of the slanting side, then go on away from the chuck by the reading.",
+  "plan.pinching knurling tool": "knurling tool that pinches the work",
+  "plan.knurling tool": "knurling tool",
+  "plan.knurl from to": "knurl {pitch}, from {from} to {to}",
+  "plan.knurl long": "knurl {pitch}, {length} long",
+  "plan.knurl places, begin": "All places are those of the wheel's edge towards the chuck: touch the face with that edge. Begin where its other edge stands at {at}: mark that place first (width: of the wheel in the job file gives a reading for it).",
+  "plan.knurl places": "All places are those of the wheel's edge towards the chuck: touch the face with that edge.",
+  "plan.knurl rise": "It raises the diameter by about {rise} (common practice): prove the pattern on one turn of the work by hand before you start the motor.",
+  "plan.knurl oil": "Oil, slow, one firm setting; brush chips off only with the machine stopped.",
+  "plan.no tool": "no tool",
+  "plan.taper tool": "turning tool, exactly at centre height",
+  "plan.taper": "taper {large} to {small} in {length}, {towards}",
+  "plan.taper from": "taper {large} to {small} in {length}, from {at}, {towards}",
+  "plan.thin towards the end": "thin towards the free end",
+  "plan.thin towards the chuck": "thin towards the chuck",
+  "plan.taper back": "Readings marked back lie before 0: there the tool is still clear at the beginning, and cuts only further in.",
+  "plan.taper prove": "Prove the angle after the second cut: measure at both ends. When the taper is done, set back what was swung, and prove it.",
+  "plan.tip from face": "the tip stands {at} from the face",
+  "plan.tip at face": "the tip stands at the face",
+  "plan.clockwise": "clockwise",
+  "plan.anticlockwise": "anticlockwise",
+  "plan.towards you": "towards you",
+  "plan.away from you": "away from you",
+  "plan.swing top slide": "First swing the top slide {sense}, seen from above, by {degrees}°, half the included angle, and wind it back so far that its whole stroke lies before it. Only then touch and set what follows, in this order: {begin} while the diameter is touched. Feed with the top slide alone.",
+  "plan.swing headstock": "First swing the headstock {sense}, seen from above, by {degrees}°, half the included angle. Only then touch and set what follows: {begin} while the diameter is touched. Feed along the bed. What is square to the work is not square to the bed meanwhile: face, drill and part nothing until it is set back, and proved on a test bar.",
+  "plan.set tailstock over": "First set the tailstock over by {over} {towards} (by the sine, for {between} between the centres). Grease the centre. Only then touch and set what follows: {begin} while the diameter is touched. Afterwards set it back and prove it on a test bar.",
+  "plan.clamped": "Clamp the part, on packing that the drill may go into; never hold it in the hand.",
+  "plan.centre drill": "centre drill {pilot}",
+  "plan.centre drill tool": "centre drill, pilot {pilot}",
+  "plan.centre drill note": "In until the cone is about {mouth} wide, {depth} from where the tip touches. Its tip breaks easily: no force, clear it often, and never run it slowly and hard.",
+  "plan.drill": "drill {size}, {depth} deep",
+  "plan.ream": "ream {size}, {depth} deep",
+  "plan.twist drill": "twist drill",
+  "plan.twist drills": "twist drills",
+  "plan.reamer": "reamer",
+  "plan.by hand, no reverse": "Turn the spindle by hand, plug out: the file says neither drive: reverses: nor clutch:.",
+  "plan.drills in turn": "One after the other: {drills}; all at the speed of the largest, which the smaller ones bear too.",
+  "plan.clear drill": "Draw the drill out to clear it each time it has gone in by its own diameter.",
+  "plan.drill depth counts": "The depth counts from where the full diameter enters; the point goes {tip} deeper.",
+  "plan.ream note": "Ream in one steady pass, and never turn it backwards.{wet}",
+  "plan.tap hole": "Hole for {share} % of full depth: {hole}.",
+  "plan.tap hole gives": "The hole of {hole} gives {share} %.",
+  "plan.tap edge": "Break its edge to {size} first.",
+  "plan.tap order": "Go in with the taper tap, then the second; the tap's lead needs about {lead} below the thread even of a bottoming one.",
+  "plan.die rod": "Rod about {rod}, this one is {now}; chamfer its end at 45° down to about {core}, so that the die starts square.",
+  "plan.die shoulder": "A shoulder stands {room} beyond: count the turns, and feel for it. For the last turns turn the die over, its side without lead first.",
+  "plan.tap": "tap {thread}, {depth}",
+  "plan.die": "thread by die, {thread}, {depth}",
+  "plan.tap in the drill": "tap, held square by the drill's chuck",
+  "plan.tap in the tailstock": "tap, held square by the tailstock's chuck",
+  "plan.die holder": "die in a holder that slides on the tailstock barrel",
+  "plan.thread by hand": "Power off, plug pulled, belt off or slack: turn the spindle by hand at the chuck or pulley. Never by power.",
+  "plan.thread turns behind": "{turns} turns for {length}: the thread begins {begins} behind the face, where the narrow hole does.",
+  "plan.thread turns": "{turns} turns for {length}.",
+  "plan.thread how": "{begun} Press lightly behind it for the first two turns, then it draws itself in and the barrel only follows. Half a turn on, a quarter back to break the chip; after {halfTurns} turns ({half}) back out and clear it.{wet}",
+  "plan.tap binds": "If it binds: do not force it. Turn back at once, clear the chips, try again lightly; if it still binds the hole is too small or the tap has reached its floor.",
+  "plan.die binds": "If it binds: do not force it. Turn back at once, clear the chips, try again lightly; if it still binds the rod is too thick or the die stands askew.",
+  "plan.in the chuck": "in the chuck",
+  "plan.in the chuck by": "in the chuck by its {size}",
+  "plan.in chuck and centre": "{chuck}, its free end on a greased centre",
+  "plan.between greased centres": "between greased centres, driven by a carrier",
+  "plan.few mm": "a few hundredths of a millimetre",
+  "plan.few in": "a few thousandths of an inch",
+  "plan.turn round": "turn it round: {out} out, {by}",
+  "plan.hold anew": "hold it anew: {out} out, {by}",
+  "plan.hold safely": "Machine stopped and isolated; key out of the chuck before anything else.",
+  "plan.carrier sheet": "Lay thin sheet brass or copper under the carrier's screw: it sits on a finished surface.",
+  "plan.jaws sheet": "Lay thin sheet brass or copper between jaws and the finished surface, and prove it on an indicator: a chuck is out by {out} each time.",
+  "plan.centre greased": "Tailstock and barrel locked, the centre greased and just without shake; try it again when the work gets warm.",
+  "plan.centres in line": "Centres clean and in line: a light cut at both ends must measure the same. The one in the tailstock is greased, and just without shake; try it again when the work gets warm.",
+  "plan.turn round batch": "First all parts up to here; then all of them from here on, turned round.",
+  "plan.turn round stop": "The stop in the spindle is set anew for this end: all parts against it stand out alike.",
+  "plan.turn round lengths": "Lengths count from the new end's finished face from here on.",
+  "plan.to wet": " To wet the cut: {what}.",
+  "plan.drill coarsely": "Fine chips of {material} burn: fed at {feed} a revolution, the coarsest in print for this drill ({sources}).",
+  "plan.this cut": "{rule} This cut: {feed}.",
+  "plan.ream coarsely": "{rule} A reamer takes little: a sharp one, fed without a halt, and straight out of the hole.",
+  "plan.plunge coarsely": "Touch with the power off, the work turned by hand: a tool that rubs lights chips. Once in, feed on without a halt to the end.",
+  "plan.cut coarsely": "Touch with the power off, the work turned by hand: a tool that rubs lights chips. All cuts are of one depth, since a thin last one makes fine chips; none is taken twice. Feed on without a halt to the end, and have the tool clear before you stop.",
+  "plan.start slides drill": "Table and column clamped; quill free, without shake.",
+  "plan.start slides": "Slides firm but free over their whole travel: adjusting strips or tension screws just taken up. Slides not in use locked.",
+  "plan.start held drill": "Part clamped to the table or in a clamped vice, on packing; drill runs true.",
+  "plan.start held": "Work tight; turned by hand through a whole turn, with the slides at both ends of every cut: nothing touches jaws, centre or post.",
+  "plan.start isolated": "Machine stopped and isolated, plug out.",
+  "plan.start tool": "Tool sharp, at centre height, short out of its post, and tight.",
+  "plan.start stops": "Stops set where the plan says stop, tried with the tool clear of the work.",
+  "plan.start wet": "To wet the cut: {what}; brush at hand, no rags.",
+  "plan.start belts": "Belts where the first step says, tight enough to drive; belt guard closed.",
+  "plan.start clear": "Chuck key out, spanners off, eyes covered; no gloves, rings, loose sleeves or hair.",
+  "plan.belt slip": "Some leave the belt just so loose that it slips before a tool breaks. That is common practice, not computed here: a slack belt also jumps, burns and stops without warning, so it replaces neither light cuts nor a hand at the switch.",
+  "plan.chuck limit unknown": "The file does not say how fast the chuck may run: read its marking, and never go above it.",
+  "plan.zero": "{wheel}: {touch}; {set}.",
+  "plan.zero written down": "leave its dial alone and write down what it reads: {label} = __________, turn 0",
+  "plan.zero marked": "mark where the handwheel stands: turns count from there",
+  "plan.zero set": "set its dial to 0",
+  "plan.touch diameter": "Touch the {size} diameter lightly, coming inward",
+  "plan.touch bore": "Touch the bore of {size} lightly, coming outward",
+  "plan.touch face": "Touch the finished face lightly",
+  "plan.touch end": "Touch the end as it is lightly",
+  "plan.touch face with blade": "Touch the finished face lightly with the blade's chuck-side edge",
+  "plan.touch end with blade": "Touch the end as it is lightly with the blade's chuck-side edge",
+  "plan.touch raw end": "Touch the raw end lightly",
+  "plan.touch edge": "Touch the edge lightly",
+  "plan.touch first thread": "Where the first thread bites",
+  "plan.touch mouth": "Where the full diameter just enters the finished face",
+  "plan.touch mouth as it is": "Where the full diameter just enters the end as it is",
+  "plan.touch begin": "With the tip where the cut begins (the reading “begin at”, where one stands below), everything else locked",
+  "plan.touch tip": "Where its tip touches the end",
+  "plan.wind back": "It goes on by {by} of its {travel}: wind it well back before you touch.",
+  "plan.other diameter written": "Not {size}? Take {size} − measured off what you write down.",
+  "plan.other diameter written, halved": "Not {size}? Take half of {size} − measured off what you write down.",
+  "plan.other diameter set": "Not {size}? Set {size} − measured instead of 0.",
+  "plan.other diameter set, halved": "Not {size}? Set half of {size} − measured instead of 0.",
+  "plan.back": "back {turns}",
+  "plan.no dial": "no dial",
+  "plan.sums on fixed dials": "Dials that cannot be set to 0: at the touch write down what the dial reads (S1, S2 …). For a reading count a whole turn each time the dial comes round to that figure again, then go on to the sum. One whole turn is: {turns}. A sum of more than a turn is read less one turn, one below 0 plus one turn.",
+  "plan.comes out": "Comes out: {sizes}.",
+  "plan.promised diameter": "diameter {size}",
+  "plan.promised length": "length {size}",
+  "plan.promised depth": "depth {size}",
+  "plan.more than the tolerance": "more than the tolerance: measure again before the last cut",
+  "plan.parts alike to": "parts alike to {to}",
+  "plan.feed by": "Feed by the {wheel}: {count}.",
+  "plan.minutes": {"one":"{n} minute","other":"{n} minutes"},
+  "plan.hours": "{hours} hours",
+  "plan.within": "{least} to {most}",
+  "plan.column done": "done",
+  "plan.column measured": "measured",
+  "plan.column so that it reads": "so that it reads",
+  "plan.column and": "and",
+  "plan.set by measuring": "set by measuring",
+  "plan.feed in at, number": "feed in at, {number}",
+  "plan.go on to, number": "go on to, {number}",
+  "plan.place begin": "begin at",
+  "plan.place stop": "stop at",
+  "plan.place plunge": "feed in at",
+  "plan.place depth": "in to",
+  "plan.drill to": "drill {diameter}, to {depth}",
+  "plan.rough cut": "rough {number}",
+  "plan.once more": "once more",
+  "plan.last cut": "last cut",
+  "plan.by hand": "by hand, power off",
+  "plan.no speed known": "no speed known",
+  "plan.do not run": "do not run",
+  "plan.as fast as a hand": "as fast as a hand can feed it",
+  "plan.slower than it bears": "slower than the material would bear",
+  "plan.held by a limit": "held by a limit",
+  "plan.locked, written down": "{wheel}, locked where it stands: write down what its dial reads: {label} = __________, turn 0. Lengths count from this face.",
+  "plan.locked, set": "{wheel}, locked where it stands: set its dial to 0. Lengths count from this face.",
+  "plan.sum bore": "Before the last cut: {diameter} − measured ________ = ________ to go; go on by that",
+  "plan.sum bore, halved": "Before the last cut: {diameter} − measured ________ = ________ to go; go on by half of it",
+  "plan.sum outside": "Before the last cut: measured ________ − {diameter} = ________ to go; go on by that",
+  "plan.sum outside, halved": "Before the last cut: measured ________ − {diameter} = ________ to go; go on by half of it",
+  "plan.measure the others too": "The same on every other part: the tool is touched off anew.",
+  "plan.dial at the right size": "The dial at the right size: ________ ; the other parts go to that without measuring half way.",
+  "plan.mend sum": "After the last cut measure again. If the size is right: what the dial reads less the sum above is ________ (mind its sign); add that to every later sum of this tool.",
+  "plan.mend zero": "After the last cut measure again. If the size is right, set the dial to what stands above ({reading}) without moving the slide: every later reading of this tool is then true.",
+  "plan.mend zero, others too": "After the last cut measure again. If the size is right, set the dial to what stands above ({reading}) without moving the slide: every later reading of this tool is then true; the other parts go straight to that, without measuring half way.",
+  "plan.done on part": "Done on part",
+  "plan.done on part, more": "Done on part, {from} to {to} on another sheet",
+  "plan.last hole drawn": "Of the holes beside each other the last is drawn; every step has its own picture.",
+  "plan.readings are": "Large figures: what the dial shows, of the dials printed for this machine, stuck on before it starts. Turns: whole ones from the zero. A count in feeding is one second, “one and two and”.",
+  "plan.belt moved sign": "White on black: the belt is moved before this step, plug out.",
+  "plan.set below nothing": "Set by a measured diameter, a zero below nothing is set by so much short of 0.",
+  "plan.for several steps": "For several steps",
+  "plan.see first page": "Notes on the first page: {signs}.",
+  "plan.step of the file": "step {inFile} of the file",
+  "plan.row": "row {row}",
+  "plan.column turns": "turns",
+  "plan.column dial": "dial",
+  "plan.before the first chip": "Before the first chip",
+  "plan.refused all the same": "This job is refused and was printed all the same; the first page says why. Do not cut by it until that is mended.",
+  "plan.refused all the same, for": "This job is refused and was printed all the same, for {steps}; the first page says why. Do not cut by it until that is mended.",
+  "plan.bar": "bar {diameter}",
+  "plan.tube": "tube {diameter} by {bore}",
+  "plan.bar long": "{length} long",
+  "plan.bar out": "{out} out",
+  "plan.bar held chuck and centre": "its end held by a centre",
+  "plan.bar held between centres": "between centres",
+  "plan.bar against a stop": "against a stop in the spindle",
+  "plan.parts": {"one":"{n} part","other":"{n} parts"},
+  "plan.steps": {"one":"step {steps}","other":"steps {steps}"},
+  "plan.reordered": "Some steps are done in another order than the job's file has them: so the belt is moved less often, and nothing else changes.",
+  "plan.nothing against": "Nothing stands against this job, as far as the files tell.",
+  "plan.refused": "Refused",
+  "plan.take care": "Take care",
+  "plan.tools in the post": "{count} tools follow each other in the post ({tools}). A tool that is taken out and put back is touched off again, unless its holder comes back to just the same place.",
+  "plan.one tool": "One tool does it all: as long as it is not moved, nothing is touched off again. Every part gets the same readings.",
+  "plan.swung": "What is swung for {steps} and set back takes every zero along: do it on all parts in one go, or touch off again for each part.",
+  "plan.others touched anew": "Where a tool is touched off anew measure before the last cut on every part. What keeps its zero goes to the readings that the first part taught: measure the first, the third, then one in ten.",
+  "plan.others straight": "From the second part on no cut is measured half way: go to the readings that the first part taught. Measure the first, the third, then one in ten, and whenever a tool was touched.",
+  "plan.batch by operation": "By operation: each step on all parts, then the next. A chuck never takes a part back quite true, so that steps which must run true to each other stay in one clamping.",
+  "plan.batch to turning round": "Part by part up to where it is turned round, for all parts; then part by part from there: what is cut in one holding runs true to itself.",
+  "plan.batch part by part": "Part by part: each from the first step to the last, so that its surfaces run true to each other.",
+  "plan.parts alike": "{count} parts alike",
+  "plan.clamp against stops": "Clamp each part against the same stops.",
+  "plan.length zeros fresh": "each stands out a little differently: touch its raw end and set the length zero anew on every part, or hold it against a stop",
+  "plan.bar drawn out": "Bar through the spindle: draw it out by the same length each time, against a block or a stop that is then taken away. Without one {fresh}.",
+  "plan.blanks against stop": "Push each blank against the stop in the spindle and close the chuck the same way: the length zeros hold for every part.",
+  "plan.blanks without stop": "Blanks without a stop in the spindle (spindleStop: true): {fresh}.",
+  "plan.turned round, stop": "Turned round, the stop is set anew once; then these length zeros hold for every part as well.",
+  "plan.turned round, same": "Turned round, the same holds for the other end.",
+  "plan.between centres lengths": "Between centres each part lies as deep as its centre holes are: touch its face and set the length zero anew on every part, whatever stop there is.",
+  "plan.way part": "part by part",
+  "plan.way operation": "by operation",
+  "plan.way one": "one part",
+  "plan.column way of working": "way of working",
+  "plan.column belt changes": "belt changes",
+  "plan.column under the tool": "under the tool",
+  "plan.column minutes": "minutes",
+  "plan.column handling": "handling",
+  "plan.column tools and": "tools and",
+  "plan.column holding": "holding",
+  "plan.column belts": "belts",
+  "plan.column all": "all",
+  "plan.belts and time": "Belts and time",
+  "plan.belt stays": "The belt stays where it is from the first step to the last.",
+  "plan.belt changes": {"one":"{n} belt change from the first step to the last: a hand under the cover, plug out.","other":"{n} belt changes from the first step to the last; each is a hand under the cover, plug out."},
+  "plan.reckoned": "Reckoned with the least feed in print at the speeds above, and with own figures for unhurried handling: {belt} minutes a belt change, {tool} a tool set and touched off, {part} a part held, {pass} a pass, {measure} a measurement.",
+  "plan.uncounted": {"one":"{n} step without a feed or a speed is left out.","other":"{n} steps without a feed or a speed are left out."},
+  "plan.trial tells": "The first part takes longer; a trial tells better.",
+  "plan.slower": {"one":"Slower is allowed: {steps} at {position} ({rpm} rpm) too costs {more} more under the tool for one part and saves {n} belt change.","other":"Slower is allowed: {steps} at {position} ({rpm} rpm) too costs {more} more under the tool for one part and saves {n} belt changes."},
+  "plan.slower, less in all": {"one":"Slower is allowed: {steps} at {position} ({rpm} rpm) too costs {more} more under the tool for one part and saves {n} belt change, less time in all when you work part by part.","other":"Slower is allowed: {steps} at {position} ({rpm} rpm) too costs {more} more under the tool for one part and saves {n} belt changes, less time in all when you work part by part."},
+  "plan.slower, no time saved": {"one":"Slower is allowed: {steps} at {position} ({rpm} rpm) too costs {more} more under the tool for one part and saves {n} belt change, but not time.","other":"Slower is allowed: {steps} at {position} ({rpm} rpm) too costs {more} more under the tool for one part and saves {n} belt changes, but not time."},
+  "plan.column part": "part",
+  "plan.measured parts": "Measured",
+  "plan.measured parts, more": "Measured, parts 1 to {last}; the others on another sheet",
+  "plan.drawing over": "over {from} to {to}",
+  "plan.drawing through": "through",
+  "plan.drawing deep": "{depth} deep",
+  "plan.drawing from to": "from {from} to {to}",
+  "plan.drawing wide": "{size}, {width} wide",
+  "plan.drawing at": "at {at}",
+  "plan.drawing taper": "ø{large} to ø{small}",
+  "plan.drawing knurl": "knurl {pitch}",
+  "plan.drawing centre": "centre ø{pilot}",
+  "plan.drawing more": "and {count} more: see the steps",
+  "plan.drawing from first": "{length} from the free end",
+  "plan.drawing from other": "{length} from the other end",
+  "plan.drawing scale": "scale {ratio}",
+  "plan.drawing scale mm": "scale {ratio}, all sizes in mm",
+  "plan.drawing scale in": "scale {ratio}, all sizes in inches",
+  "plan findings.do not file": "do not file or polish {material}; ask for a wider tolerance, or another machine",
+  "plan findings.finish by hand": "finish by hand",
+  "plan findings.usually bears": "what a {firmness} one usually bears, common practice",
+  "plan findings.light": "light",
+  "plan findings.firm": "firm",
+  "plan findings.no blanks": "works by operation on a bar that goes through the spindle: the second part is not there before the first is parted off",
+  "plan findings.no blanks remedy": "saw blanks and give bar: length:, or batch: part",
+  "plan findings.loose": "comes after parting off: nothing holds the part",
+  "plan findings.loose remedy": "hold it again first: { do: turn round, out: … }, or put parting last",
+  "plan findings.turned, length unknown": "turns round a bar whose length is not known",
+  "plan findings.turned, length unknown remedy": "part it off first, or give the blank's length under bar: length:",
+  "plan findings.nothing in the jaws": "leaves {out} out of work that is only {long} long: nothing is in the jaws",
+  "plan findings.less out": "let less stand out",
+  "plan findings.jaws on a step": "the jaws would close on {diameter} for {length} alone, with {thicker} behind it: they do not hold it, or do not go over it",
+  "plan findings.more out or other end": "let more stand out, or hold the other end",
+  "plan findings.jaws before a step": "the jaws close on {diameter} for {length}, and {thicker} follows behind it",
+  "plan findings.jaws clear inside": "see that their inner ends stay clear of the thicker part",
+  "plan findings.jaws hold too little": "the jaws hold only {length} of {diameter} diameter: it flies out at the first cut",
+  "plan findings.less out or other end": "let less stand out, or hold the other end",
+  "plan findings.long lever": "the jaws hold {length}, and {out} stands out of them",
+  "plan findings.jaws on a cone": "the jaws hold a cone at {diameter}, and touch it along one edge alone",
+  "plan findings.little grip": "the jaws hold only {length} of {diameter} diameter; {least} is the least",
+  "plan findings.little grip remedy": "let less stand out, support its end, or take light cuts",
+  "plan findings.jaws on thread": "the jaws would lie on the thread {thread}",
+  "plan findings.jaws on knurl": "the jaws would lie on the knurl",
+  "plan findings.jaws on surface remedy": "hold it elsewhere, or in a split sleeve",
+  "plan findings.into the jaws": "reaches {to} along the work, and the jaws begin at {at}: the tool runs into them",
+  "plan findings.near the jaws": "reaches {to} along the work, and the jaws begin at {at}: less than {clear} clear",
+  "plan findings.into the driver": "reaches {to} along the work, and the driver begins at {at}: the tool runs into it",
+  "plan findings.near the driver": "reaches {to} along the work, and the driver begins at {at}: less than {clear} clear",
+  "plan findings.into the jaws remedy": "let {more} more stand out, or shorten the step",
+  "plan findings.before the centre": "do it before the centre is brought up ({ do: hold, held: chuck and centre, out: … })",
+  "plan findings.centre in the way": "“{step}” needs the free end, where the centre is",
+  "plan findings.parts at a centre": "parts off work that is held by a centre: it closes on the blade",
+  "plan findings.parts at a centre remedy": "hold it in the chuck alone for this: { do: hold, out: … }",
+  "plan findings.into the centre": "turns the end to {size}, and the centre hole is {hole} wide: the tool meets the centre",
+  "plan findings.into the centre remedy": "take a smaller centre drill, or turn the end last without the centre",
+  "plan findings.near the centre": "turns the end to {size} beside a centre hole of {hole}: hardly room for the tool",
+  "plan findings.near the centre remedy": "use a cut-away centre and a slender knife tool, or a smaller centre drill",
+  "plan findings.no centre seat": "is held by a centre in a straight bore: it bears on an edge, if it is wide enough at all",
+  "plan findings.no centre seat remedy": "plug the bore, or bring the centre up before it is made",
+  "plan findings.no centre hole, other": "is held by a centre, and no step makes the centre hole in its other end",
+  "plan findings.no centre hole, free": "is held by a centre, and no step makes the centre hole in its free end",
+  "plan findings.no centre holes": "is held by a centre, and no step makes the centre hole in either end",
+  "plan findings.no centre hole remedy": "add { do: centre drill } while the chuck alone holds it, or see that the bar has one",
+  "plan findings.set over, chuck": "sets the tailstock over, and the chuck alone holds the work: nothing slants",
+  "plan findings.set over, chuck and centre": "sets the tailstock over, and the chuck holds the other end straight: the work bends",
+  "plan findings.set over remedy": "hold it between centres first: { do: hold, held: between centres, out: … }, or take by: top slide",
+  "plan findings.headstock swung away": "swings the headstock away from the centre that holds the work",
+  "plan findings.headstock swung away remedy": "hold it in the chuck alone, or take by: top slide",
+  "plan findings.thick": "{least} to {most}",
+  "plan findings.whips": "more than {times} times whips, and climbs over the tool",
+  "plan findings.chatters": "more than {times} times bends and chatters",
+  "plan findings.slender, steady": "{why}: it needs a steady, or a thicker part",
+  "plan findings.slender, turn short": "{why}: let it out less, hold its end with a centre, or turn the thin end first and short",
+  "plan findings.slender, draw out": "{why}: let it out less, and draw it out to a centre afterwards",
+  "plan findings.parts far out": "parts off {distance} from the jaws, where the work gives and pinches the blade",
+  "plan findings.parts far out remedy": "let less stand out: close to the jaws is best",
+  "plan findings.beyond travel": "needs {travel} of the {wheel}, which travels {has}",
+  "plan findings.beyond travel remedy, barrel": "draw it back half way, bring the tailstock or the table up by as much, and go on counting from that reading",
+  "plan findings.beyond travel remedy": "make it shorter or shallower, or do it in two settings",
+  "plan findings.no wheel": "no handwheel with a feed sets this depth: dial readings cannot be told",
+  "plan findings.no wheel remedy": "measure that wheel's feed, or say which one it is with moves: across",
+  "plan findings.too many cuts": "would take more than {most} cuts of {cut}",
+  "plan findings.too many cuts remedy": "raise cut:, or begin from stock nearer to size",
+  "plan findings.finer than the dial": "a tolerance of {tolerance} from end to end is finer than the dial alone gives, about {gives}",
+  "plan findings.finer than the dial remedy": "go in by halves of what is left, and measure between",
+  "plan findings.finer than the slide": "a tolerance of {tolerance} from end to end is finer than this slide holds, about {holds}",
+  "plan findings.beyond the drill limit": "{diameter} is larger than the machine drives: limits: drill: {limit}",
+  "plan findings.beyond the drill limit remedy": "do not run it; bore it, or take it to another machine",
+  "plan findings.knurl presses": "a plain knurling tool presses harder than a light machine's slides and bearings bear",
+  "plan findings.knurl presses remedy": "use one that pinches the work between two wheels and say pinched: true, or work: { firmness: firm } where it was tried",
+  "plan findings.headstock does not swivel": "swings the headstock, and the machine's file knows of none that swivels",
+  "plan findings.headstock does not swivel remedy": "take by: top slide; or give it a scale under angleScales: with part: headstock, where it does",
+  "plan findings.wide blade": "a blade of {blade} is wide for this machine (about {most} at most, common practice): it chatters and digs in",
+  "plan findings.wide blade remedy": "take a narrower one, and cut a wide groove in several plunges",
+  "plan findings.no drive": "the machine's file has no drive: every speed is yours to choose",
+  "plan findings.no drive remedy": "begin at the slowest",
+  "plan findings.no speed": "no cutting speed is known for {material} with {tool}",
+  "plan findings.no speed remedy": "give one under work: { cuttingSpeeds: … } for {step}",
+  "plan findings.fast": "even the slowest position, {rpm} rpm, is faster than such a machine is given for {diameter}, though not faster than is published",
+  "plan findings.fast remedy": "sharp tool, light cuts, plenty to wet it; stop if it chatters or the tool's edge turns blue",
+  "plan findings.too fine": "at every position the hand would feed {material} too finely, and fine chips burn",
+  "plan findings.do not run": "do not run it",
+  "plan findings.too fast": "even the slowest position, {slowest} rpm, is too fast: {diameter} wants no more than {most} rpm",
+  "plan findings.too fast to knurl": "even the slowest position, {slowest} rpm, is too fast: knurling wants no more than {most} rpm",
+  "plan findings.too fast for it": "even the slowest position, {slowest} rpm, is too fast: it wants no more than {most} rpm",
+  "plan findings.beyond limit": "every position that is slow enough for {diameter} ({most} rpm) may run beyond {held} of {limit} rpm",
+  "plan findings.chuck limit": "the chuck's limit",
+  "plan findings.spindle limit": "the spindle's limit",
+  "plan findings.too fast to part remedy": "do not run it: saw it off with the machine stopped, and face it after { do: turn round }",
+  "plan findings.too fast to knurl remedy": "turn the spindle by hand, or give a row of your own where it was tried: work: { cuttingSpeeds: … }",
+  "plan findings.too fast to chamfer remedy": "break the edge with a file, work stopped, or take a smaller diameter",
+  "plan findings.too fast remedy": "do not run it: a smaller diameter, a slower drive, or another machine",
+  "plan findings.cuts air, face": "cuts nothing: no metal stands before that face",
+  "plan findings.cuts air, hole": "cuts nothing: the hole there is {size} already",
+  "plan findings.cuts air": "cuts nothing: the work is {size} there already",
+  "plan findings.cuts air remedy": "mind the order of steps, where it begins, and its sizes",
+  "plan findings.thicker than said": "begins at {said}, but the work is still {there} there: a first cut would be too deep",
+  "plan findings.leave from out": "leave from: out, or mind the order of steps",
+  "plan findings.thinner than said": "begins at {said}, but the work is only {there} there",
+  "plan findings.thinner than said remedy": "leave from: out; the cuts are planned from what stands there",
+  "plan findings.beyond the stock": "needs {large} where it is large, and the work is {there} there",
+  "plan findings.no stock": "needs {large} where it is large, and no work is there",
+  "plan findings.beyond the stock remedy": "shorten it, or begin it where the metal is",
+  "plan findings.no metal": "there is no metal at {at}",
+  "plan findings.no metal remedy": "lengths count from the free end's finished face",
+  "plan findings.wider than the knurl": "a wheel {wheel} wide marks more than {length}",
+  "plan findings.wider than the knurl remedy": "take a narrower wheel, or make the knurl as wide as it",
+  "plan findings.knurls unevenly": "runs over more than one diameter",
+  "plan findings.knurls unevenly remedy": "knurl one cylinder",
+  "plan findings.other diameter": "gives {said} at the blade, and the work is {there} there",
+  "plan findings.other diameter remedy": "leave diameter: out; the plan goes by what stands there",
+  "plan findings.face, length unknown": "faces to a length, and how long the bar is nobody said",
+  "plan findings.face, length unknown remedy": "depth: is how much comes off; or give the blank's length under bar: length:",
+  "plan findings.behind a collar": "begins at {at} behind {collar}: the tool has to plunge in there, which a knife tool does not",
+  "plan findings.behind a collar remedy": "cut a groove first: {step}, or use a pointed tool in light cuts",
+  "plan findings.through the back": "comes out at the back: its point goes to {to}, and the work is {long} long",
+  "plan findings.through the back, stop": "keep the stop in the spindle clear of the drill, or make it hollow",
+  "plan findings.through the back remedy": "see that nothing stands behind it, and ease the feed at the end",
+  "plan findings.hole is": "the hole is {hole}",
+  "plan findings.none made": "none was made",
+  "plan findings.drill wider than work": "drills {size} into work of {work}",
+  "plan findings.drill wider than work remedy": "take a smaller drill, or drill it before the outside is turned",
+  "plan findings.no start": "begins on a plain face, where a drill wanders",
+  "plan findings.no start remedy": "add { do: centre drill } before it",
+  "plan findings.bore wider than work": "bores {size} into work of {work}",
+  "plan findings.bore wider than work remedy": "bore less, or before the outside is turned",
+  "plan findings.bore without hole": "bores where no hole was made",
+  "plan findings.bore deeper than hole": "bores {depth} deep, and the hole is not so deep",
+  "plan findings.bore without hole remedy": "drill first, to the full depth and a little more",
+  "plan findings.narrower than said": "begins in a hole of {said}, and it is {there}",
+  "plan findings.slender boring tool": "bores {depth} deep in a hole of {hole}: a boring tool so long springs",
+  "plan findings.slender boring tool remedy": "take light cuts and measure often, or drill and ream",
+  "plan findings.ream, hole": "wants a hole a little under {size}; {found}",
+  "plan findings.ream, hole for its depth": "wants a hole a little under {size} for its whole depth; {found}",
+  "plan findings.not so deep": "it is not so deep",
+  "plan findings.ream, hole remedy": "drill first, a little smaller and deeper",
+  "plan findings.ream, short below": "leaves {room} of hole below the reamed depth, where the reamer's lead ends",
+  "plan findings.ream, short below remedy": "drill {more} deeper, or ream less",
+  "plan findings.much to ream": "takes {off} off a hole of {hole}, more than a reamer bears (about {most})",
+  "plan findings.much to ream remedy": "drill or bore it to {size} or a little more",
+  "plan findings.no edge of hole": "breaks the edge of a hole that was not made",
+  "plan findings.no edge of hole remedy": "drill first, or mind at:",
+  "plan findings.no edge": "there is no edge at {at}",
+  "plan findings.no edge remedy": "at: is where the edge lies, from the free end; 0 is the end itself",
+  "plan findings.larger than the edge": "takes {size} off an edge that stands only {height} high",
+  "plan findings.larger than the edge remedy": "make it {height} or less",
+  "plan findings.slender blade": "goes {deep} deep with a blade {blade} wide, more than {times} times its width: it wanders and breaks",
+  "plan findings.slender blade remedy": "take a blade of {blade} or wider, or turn the place down first",
+  "plan findings.too deep": "cuts {cut} deep; this machine bears {most} ({why})",
+  "plan findings.too deep remedy": "cut: {most} or less, or work: { deepest: … } in the machine's file where it was tried",
+  "plan findings.rubs": "leaves {finish} for the last cut: the tool rubs instead of cutting",
+  "plan findings.rubs remedy": "finish: {least} or more",
+  "plan findings.through the wall": "breaks through the wall at {at} along the work",
+  "plan findings.thin wall": "leaves a wall of {wall} at {at} along the work",
+  "plan findings.thin wall refused": "mind both diameters: less than {least} does not stand the cut",
+  "plan findings.thin wall remedy": "take light cuts last, and mind that jaws press it out of round",
+  "plan findings.tap deeper than hole": "taps {depth} deep, and the hole is not so deep",
+  "plan findings.tap, no hole": "wants a hole from {least} (full thread) to less than {most}; none was made",
+  "plan findings.tap, no hole remedy": "drill first, to the tapping size and deeper than the thread",
+  "plan findings.tap, wrong hole": "wants a hole from {least} (full thread) to less than {most}; the last one is {hole}",
+  "plan findings.tap, wrong hole remedy": "drill {hole} or near it: the threads sheet has the drill",
+  "plan findings.tap, hole for share": "drill {hole} or near it, for {share} %",
+  "plan findings.tight hole": "the hole of {hole} gives {share} % of full thread: a tap turned by hand may break in it",
+  "plan findings.loose hole": "the hole of {hole} gives {share} % of full thread: it strips easily",
+  "plan findings.thread as wide as work": "the thread is as wide as the work there, {size}",
+  "plan findings.thin wall round thread": "leaves {wall} of wall round the thread: it splits",
+  "plan findings.thin wall round thread remedy": "take a smaller thread, or tap it before the outside is turned down",
+  "plan findings.tap on the floor": "leaves {room} of hole below {depth} of thread: the tap's lead alone needs {lead}, and it breaks on the floor",
+  "plan findings.tap on the floor remedy": "drill {depth} deep at full diameter, or tap less deep",
+  "plan findings.tap, short below": "leaves {room} of hole below {depth} of thread; {source} asks {asks}",
+  "plan findings.tap, short below remedy": "drill {depth} deep at full diameter, or finish with a bottoming tap and count its turns",
+  "plan findings.wrong rod": "wants a rod of about {rod} for {length}; the work is {work}",
+  "plan findings.wrong rod remedy": "turn it to {rod} first",
+  "plan findings.thin wall under thread": "leaves {wall} of wall between the thread's root and the bore of {bore}: it collapses",
+  "plan findings.thin wall under thread remedy": "cut the thread before the hole is made, or take a smaller hole",
+  "plan findings.die before shoulder remedy": "end it {before} before the shoulder, or cut a groove {width} wide to {floor} there, by {source}",
+  "plan findings.die on the shoulder": "ends {room} before a shoulder: the die's lead leaves about {lead} unfinished, so it runs against the shoulder",
+  "plan findings.short run-out": "ends {room} before a shoulder",
+  "plan findings.short run-out remedy": "{remedy}; or turn the die over for the last turns",
+  "plan findings.slender in chuck": "{length} stands out at {diameter} diameter, {ratio} times as long as thick, with nothing at its free end",
+  "plan findings.slender between": "{length} is free between what holds it, at {diameter} diameter, {ratio} times as long as thick",
+  "plan findings.slender shape in chuck": "{length} stands out at {diameter} diameter, as stiff as a bar {ratio} times as long as thick, with nothing at its free end",
+  "plan findings.slender shape between": "{length} is free between what holds it, at {diameter} diameter, as stiff as a bar {ratio} times as long as thick",
+  "student.dial not proved": "Nobody has proved this dial. Ask before you trust it.",
+  "student.slide not even": "This slide is not even: it can be out by {most}. Measure the part.",
+  "student.slide out over": "Over {travel} it can be out by {most}. Measure the part.",
+  "student.never key in chuck": "Never leave the key in the chuck.",
+  "student.never gloves": "Never wear gloves, rings or loose sleeves.",
+  "student.never long hair": "Never let long hair hang. Tie it back.",
+  "student.never without eye cover": "Never work without eye cover.",
+  "student.never touch chips": "Never touch chips. They cut and burn. Use a brush.",
+  "student.never measure turning": "Never measure while it turns.",
+  "student.never move belt": "Never move the belt while the plug is in.",
+  "student.never too fast": "Never go faster than the chuck allows.",
+  "student.never breathe iron": "Never breathe cast iron dust. Wipe it up, do not blow.",
+  "student.never long bar": "Never let a long bar stick out. It bends and whips.",
+  "student.never hold work": "Never hold the work in your hand. Clamp it.",
+  "student.belt switch off": "Switch off. Wait until it stops.",
+  "student.belt pull plug": "Pull the plug.",
+  "student.belt open cover": "Open the cover.",
+  "student.belt put": "Put the belt on the step you need.",
+  "student.belt turn by hand": "Turn the chuck once by hand. Take the key out.",
+  "student.belt close": "Close the cover. Then put the plug in.",
+  "student.lost loose": "Screws and gears fit loosely.",
+  "student.lost waits": "When you turn back, the slide waits.",
+  "student.lost is": "That wait is lost motion.",
+  "student.lost one side": "Always come to a line from the same side.",
+  "student.lost too far": "Too far? Go back half a turn. Come on again.",
+  "student.ask before": "Ask before you start. Ask when a sound is new. Ask when you are not sure.",
+  "student.ask teacher": "Your teacher, the maker's book and the rules of this shop come before this sheet.",
+  "student.how much thinner": "How much thinner does the part get?",
+  "student.how far": "How far does it move?",
+  "student.turn half": "Turn the {wheel} half a turn. {moved}",
+  "student.turn whole": {"one":"Turn the {wheel} {n} whole turn. {moved}","other":"Turn the {wheel} {n} whole turns. {moved}"},
+  "student.turn to arrow mm": "You start at 0 and turn to the arrow. What is that in mm?",
+  "student.turn to arrow in": "You start at 0 and turn to the arrow. What is that in inches?",
+  "student.lines make": {"one":"{n} line: {distance}","other":"{n} lines: {distance}"},
+  "student.on the dial": "You want {distance} on the dial. How many turns? Then what does the dial say?",
+  "student.on the dial, which row": "You want {distance} on the dial. How many turns? Then what does the dial say, and on which row?",
+  "student.lines more": "The part measures {measured}. You want {wanted}. How many lines more?",
+  "student.lines more, both sides": "The part measures {measured}. You want {wanted}. How many lines more? Think: both sides get thinner.",
+  "student.lines": {"one":"{n} line","other":"{n} lines"},
+  "student.went too far": "You went {lines} lines too far. What do you do?",
+  "student.back half": "Back half a turn, then come on again to the right line.",
+  "student.dial says": "the dial says {figure}",
+  "student.row says": "row {row} says {figure}",
+  "student.no whole turn": "No whole turn: {says}",
+  "student.turns, then": {"one":"{n} turn, then {says}","other":"{n} turns, then {says}"},
+  "student.step long": "A step is {length} long. How do you turn the {wheel}?",
+  "student.drill grabs": "The drill grabs and the part spins. What was forgotten? What do you do?",
+  "student.clamp forgotten": "The clamp. Switch off. Never reach for the part.",
+  "student.turns": {"one":"{n} turn","other":"{n} turns"},
+  "student.eighths": {"one":"{n} eighth","other":"{n} eighths"},
+  "student.turns and eighths": "{turns} and {eighths}",
+  "student.too deep": "{turned}: {left} too deep",
+  "student.too little": "{turned}: {left} too little",
+  "student.hole deep": "A hole is to be {depth} deep. How far do you turn the {wheel}, in eighths of a turn?",
+  "student.speed drilling": "You drill {material}. The drill is {size}. Look at the speed card. Where does the belt go?",
+  "student.speed turning": "You turn {material}, {size} thick. Look at the speed card. Where does the belt go?",
+  "student.position and speed": "{position}, {rpm} rpm",
+  "student.nowhere, unknown": "Nowhere: no speed is known. Ask.",
+  "student.nowhere, too fast": "Nowhere: too fast. Ask.",
+  "student.thread by the inch": "Cut a {thread} thread {depth} deep, by hand. It has {perInch} turns to the inch. How many turns?",
+  "student.thread": "Cut an {thread} thread {depth} mm deep, by hand. One turn goes {pitch} mm in. How many turns?",
+  "student.panel never": "5  Never",
+  "student.panel ask": "6  Ask",
+  "student.panel dial": "1  Read the dial",
+  "student.panel one side": "2  Come on from one side",
+  "student.panel belt": "3  Change the belt",
+  "student.panel speed": "4  Choose a speed",
+  "student.I ask": "I ask:",
+  "student.name": "Name:",
+  "student.ask how far": "Ask how far one turn goes.",
+  "student.try it": "Try it",
+  "student.work these out": "Work these out. Write the answer on the line. These are numbers of this machine.",
+  "student.dial shows thinner": "The dial shows how much thinner the part gets.",
+  "student.touch and count": "Touch the part. Set the dial to 0. Then count.",
+  "student.plug out first": "plug out first",
+  "student.no speeds": "This sheet knows no speeds. Ask before you start.",
+  "student.find the belt": "Find the place of the belt:",
+  "student.answers": "Answers",
+  "student.one turn": "One turn of the {wheel} is {distance}.",
+  "student.one turn on the dial": "One turn of the {wheel} is {distance} on the dial.",
+  "student.no dial": "The {wheel} has no dial. Count the turns.",
+  "student.one line": "One line is {division}.",
+  "student.dial shows travel": "The dial shows how far the slide moves.",
+  "student.dial shows travel across": "The dial shows how far the slide moves. A round part gets thinner by twice that.",
+  "student.rows": "It has {rows} rows. Use the next row after each turn.",
+  "student.loses": "Here the {wheel} loses about {much}.",
+  "student.slowest": "slowest: {position}",
+  "student.ask": "ask",
+  "student.material": "material",
+  "student.how big drilling": "How big is the drill? What is the part made of?",
+  "student.how big turning": "How thick is the part? What is it made of?",
+  "student.no speed known": "No speed is known. Ask.",
+  "student.take the slower": "Not sure? Take the slower one.",
+  "student.wheel too far": "too far",
+  "student.wheel back": "back half a turn",
+  "student.wheel on again": "on again: right",
+  "student.count lines": "count the lines from 0; {counted}",
+  "student.numbers in": "numbers in {unit}",
+  "student.lines are": {"one":"{n} line = {value}","other":"{n} lines = {value}"},
+  "measuring form.out": "out",
+  "measuring form.return": "return",
+  "measuring form.slide": "slide",
+  "measuring form.gauge stands": "stands still",
+  "measuring form.lost motion": "lost motion",
+  "measuring form.step plug": "Plug out. Adjust and oil the slide as it is to be used; lock the others.",
+  "measuring form.step take up": "Take up the lost motion: from the very end of the travel, move the slide {enough} or more, one way.",
+  "measuring form.step zero": "Dial on its mark, gauge on 0. It should reach {travel}; if not, move it on with gauge blocks.",
+  "measuring form.step out": "Go one way only: at each mark write down the gauge. Gone too far? Back a whole turn, and come up again.",
+  "measuring form.step end": "After the last mark run past the end by {enough} or more.",
+  "measuring form.step return": "Come back: write at the same marks, from the bottom row up.",
+  "measuring form.step again": "Run past zero, then all of it again as run 2: it shows whether the slide repeats.",
+  "measuring form.handwheel": "Handwheel:",
+  "measuring form.one turn": "One turn {turn}.",
+  "measuring form.made for": "Travel {travel}, gauge {gauge}.",
+  "measuring form.assumed": "{length} (assumed)",
+  "measuring form.put right": "Put right in the file what is assumed, and print again.",
+  "measuring form.nothing held": "The file holds no feed for it yet.",
+  "measuring form.held stated": "In the file, as given: {turn} a turn.",
+  "measuring form.held screw": "In the file, by its screw: {turn} a turn.",
+  "measuring form.held rack": "In the file, by rack and pinion: {turn} a turn.",
+  "measuring form.held readings": {"one":"In the file, from {n} reading: {turn} a turn.","other":"In the file, from {n} readings: {turn} a turn."},
+  "measuring form.held readings of": {"one":"In the file, from {n} reading of {day}: {turn} a turn.","other":"In the file, from {n} readings of {day}: {turn} a turn."},
+  "measuring form.held lost": "Lost motion {lost}.",
+  "measuring form.date": "Date",
+  "measuring form.by": "Measured by",
+  "measuring form.temperature": "Room",
+  "measuring form.gauge": "Gauge",
+  "measuring form.graduation": "reads to",
+  "measuring form.error limit": "its error limit",
+  "measuring form.turns": "turns",
+  "measuring form.about": "about",
+  "measuring form.run": "run {run}",
+  "measuring form.dial": "The dial",
+  "measuring form.drum across": "drum across",
+  "measuring form.width": "width",
+  "measuring form.outside": "outside",
+  "measuring form.inside": "inside",
+  "measuring form.bevel large": "large end",
+  "measuring form.bevel small": "small end",
+  "measuring form.which dial": "Which way do the numbers grow? Look from the handle, and tick:",
+  "measuring form.dial in file": "In the file: {sizes}.",
+  "measuring form.in file": "in file",
+  "measuring form.into the file": "Into the file, as it stands here; for “…” write what you measured:",
+  "measuring form.places": {"one":"Why so many: {places} places, one every turn, {runs} runs.","other":"Why so many: {places} places, one every {n} turns, {runs} runs."},
+  "measuring form.enough": "{over} then come out to ± {doubt}, 95 times in 100 (wanted: ± {within}).",
+  "measuring form.not enough": "Even so {over} come out only to ± {doubt}, 95 times in 100 (wanted: ± {within}): that takes a finer gauge.",
+  "measuring form.wear shown": "A worn stretch that throws the slide out by {depth} shows 80 times in 100.",
+  "measuring form.no wear shown": "So few places never show a worn stretch.",
+  "measuring form.why scatter known": "One reading scatters as those in the file do.",
+  "measuring form.why scatter assumed": "One reading is taken to scatter by half a graduation.",
+  "measuring form.why whole turns": "Whole turns bring the same mark to the index each time, so an eccentric dial cannot mislead.",
+  "measuring form.why parts of a turn": "One turn goes so far that parts of a turn are read.",
+  "measuring form.why ends free": "The ends of the travel are kept free to take up the lost motion in.",
+  "measuring form.why short gauge": "The gauge does not reach over the whole travel: what lies beyond it stays unproven.",
+  "measuring form.why more runs": "More runs only show how alike the places come again.",
+  "measuring form.drive": "Pulleys, centres and speeds",
+  "measuring form.motor held": "Motor in the file: {rpm} rpm.",
+  "measuring form.belt held": "Belt in the file: {belt}.",
+  "measuring form.chuck held": "Chuck in the file: {rpm} rpm.",
+  "measuring form.tachometer": "Tachometer",
+  "measuring form.chuck mark": "Mark on the chuck",
+  "measuring form.motor plate": "Motor, from its plate",
+  "measuring form.mains": "mains",
+  "measuring form.belt": "Belt: round, flat, vee or toothed, and its size",
+  "measuring form.rpm": "rpm",
+  "measuring form.drive plug": "Plug out before a hand goes near a belt or pulley.",
+  "measuring form.drive pulleys": "Measure each pulley in one of the four ways, and write down which: under a round belt over the belt, a toothed one by its teeth.",
+  "measuring form.drive centres": "From shaft to shaft, with the belt as tight as it runs.",
+  "measuring form.drive speeds": "Close the covers. Nothing in the chuck but what it holds fast. Let the belt warm up, hold the tachometer to the mark at arm’s length, touch nothing that turns; read each position twice, without load.",
+  "measuring form.driver": "driver",
+  "measuring form.driven": "driven",
+  "measuring form.measured": "measured",
+  "measuring form.stage": "stage",
+  "measuring form.centres": "centres",
+  "measuring form.step": "step",
+  "measuring form.position": "position",
+  "measuring form.by ratio": "by ratio",
+  "measuring form.again": "again",
+  "measuring form.direct": "direct",
+  "measuring form.motor": "motor",
+  "measuring form.teeth": {"one":"{n} tooth","other":"{n} teeth"},
+  "measuring form.why parts of turns": "one turn goes so far that parts of a turn must be read",
+  "measuring form.why gauge short": "the gauge does not reach over the whole travel: what lies beyond it stays unproven",
+  "measuring form.why further runs": "further runs of the same places tell how alike they come again, not the feed",
+  "measured report.a turn": "{name}: {turn} a turn",
+  "measured report.jumps": "{name}: readings that jump",
+  "measured report.miscounted": "{name}: a turn miscounted",
+  "measured report.readings": "readings",
+  "measured report.scatter": {"one":"{n} reading. About the line one scatters by {scatter}.","other":"{n} readings. About the line one scatters by {scatter}."},
+  "measured report.scatter of runs": {"one":"{n} reading in {runs} runs at {places} places. About the line one of a run scatters by {scatter}.","other":"{n} readings in {runs} runs at {places} places. About the line one of a run scatters by {scatter}."},
+  "measured report.half width": "± holds 95 times in 100; degrees of freedom: {degrees}.",
+  "measured report.with wave": "Line and once-per-turn wave were fitted together.",
+  "measured report.lost motion": "lost motion",
+  "measured report.lost": "{lost}, {turn} of a turn",
+  "measured report.back doubtful": "Doubtful readings on the way back stand in it: take them again.",
+  "measured report.back contradicts": "Not known: the way back contradicts the way out by {off}, {turn} of a turn.",
+  "measured report.back take again": "Not known: readings on the way back are doubtful; take them again.",
+  "measured report.no back": "Not measured: no readings on the way back.",
+  "measured report.maker meant": "the maker meant",
+  "measured report.on diameter": "{length} on diameter",
+  "measured report.nominal": "{nominal} a turn: a dial made for that is out by {out} a turn.",
+  "measured report.nominal over": "{nominal} a turn: a dial made for that is out by {out} a turn, {over} over the travel of {travel}.",
+  "measured report.far from nominal": "Screws are rarely so far out: one of the two looks like a slip; measure again.",
+  "measured report.along": "along the travel",
+  "measured report.too few": "Too few readings to tell whether the travel is worn.",
+  "measured report.no bend": "No bend that is more than chance.",
+  "measured report.uneven": "Uneven: {least}, {most}.",
+  "measured report.zone": "{turn} from turn {from} to {to}",
+  "measured report.chance": "Chance alone does as much {percent} times in 100.",
+  "measured report.chance below": "Chance alone does as much less than once in 1000.",
+  "measured report.within": "within the turn",
+  "measured report.whole turns only": "Not measured: no readings within the turn.",
+  "measured report.no wave": "No once-per-turn error that is more than chance.",
+  "measured report.wave": "It leads and lags by {sway}, furthest ahead at {crest} of a turn.",
+  "measured report.again": "the same place again",
+  "measured report.one run": "Not measured: one run.",
+  "measured report.repeats": "It comes again with a standard deviation of {deviation} (degrees of freedom: {degrees}).",
+  "measured report.iso 230": "By the formulas of ISO 230-2, {runs} runs: accuracy both ways {accuracy}, repeatability {repeatability}, reversal value {reversal}.",
+  "measured report.iso 230 few": "By the formulas of ISO 230-2, {runs} runs where the standard asks for 5: accuracy both ways {accuracy}, repeatability {repeatability}, reversal value {reversal}.",
+  "measured report.run": "run {run}",
+  "measured report.zero above": "Stands {off} above the others: its gauge had another zero. The line gives each run its own.",
+  "measured report.zero below": "Stands {off} below the others: its gauge had another zero. The line gives each run its own.",
+  "measured report.reading": "reading {reading}",
+  "measured report.off the line": "{off} off the others; it still counts. Take it again.",
+  "measured report.more off": {"one":"{n} more reading off the others; check lists it.","other":"{n} more readings off the others; check lists them."},
+  "measured report.from here": "After reading {reading} the readings do not go on as before: nothing else is told of this feed until that is mended.",
+  "measured report.take again": "take again",
+  "measured report.turns too many": {"one":"just one turn too much: the turns look miscounted","other":"just {n} turns too much: the turns look miscounted"},
+  "measured report.turns too few": {"one":"just one turn too little: the turns look miscounted","other":"just {n} turns too little: the turns look miscounted"},
+  "measured report.sign": "the sign looks wrong",
+  "measured report.swapped": "two figures look changed about: {reading} would fit",
+  "measured report.figure too much": "one figure looks wrong: it is {by} too much",
+  "measured report.figure too little": "one figure looks wrong: it is {by} too little",
+  "measured report.plot off": "Readings, off the line",
+  "measured report.plot band": "within ±: where the line itself may lie, 95 times in 100",
+  "measured report.plot back": "Return less out",
+  "measured report.turns of the wheel": "turns of the handwheel",
+  "measured report.off by": "A turn may be off by",
+  "measured report.standard": "standard",
+  "measured report.kind": "kind",
+  "measured report.degrees": "degrees of freedom",
+  "measured report.known": "known",
+  "measured report.together": "together",
+  "measured report.expanded": "× {factor} = ± {half} a turn, 95 times in 100",
+  "measured report.millionths": "0.000 001 in",
+  "measured report.source scatter": "scatter of the readings",
+  "measured report.source graduation": "graduation of the gauge",
+  "measured report.source gauge error": "error limit of the gauge",
+  "measured report.source temperature": "temperature",
+  "measured report.how scatter": "scatter about the line ÷ root of the sum of (turns − mean)²",
+  "measured report.how scatter of runs": "scatter of one run ÷ root of the sum of (places − mean)²",
+  "measured report.how graduation": "graduation ÷ root 12, held in the scatter",
+  "measured report.how graduation counts": "graduation ÷ root 12, more than the scatter shows",
+  "measured report.how gauge error": "limit ÷ root 3, gathered over the turns measured",
+  "measured report.how temperature": "growth of steel from 20 °C ÷ root 3: screw and gauge grow alike, the growth of one alone is the limit",
+  "measured report.from turn": "from turn",
+  "measured report.to turn": "to turn",
+  "measured report.turn here": "a turn here",
+  "measured report.ahead": "ahead of the mean at the end",
+  "measured report.number": "no.",
+  "measured report.turns": "turns",
+  "measured report.out": "out",
+  "measured report.return": "return",
+  "measured report.line": "off the line",
+  "measured report.as read": "As read",
+  "measured report.more readings": {"one":"{n} more reading stands in the file.","other":"{n} more readings stand in the file."},
+  "measured report.day": "Measured {day}.",
+  "measured report.no day": "The file gives no day of measuring.",
+  "measured report.by": "Measured by",
+  "measured report.gauge": "Gauge",
+  "measured report.temperature": "Room",
+  "measured report.own record": "Measured on the machine by its owner, and worked out by the Guide to the Expression of Uncertainty in Measurement. It proves nothing to others; measure again after any repair or adjustment.",
+  "remarks.closes exactly": {"one":"closes exactly: {n} division to a turn","other":"closes exactly: {n} divisions to a turn"},
+  "remarks.reads too much": "reads {each} too much each turn; {over} over {travel}",
+  "remarks.reads too little": "reads {each} too little each turn; {over} over {travel}",
+  "remarks.zone": "{perTurn} from turn {from} to {to}",
+  "remarks.wave": "{size} ± {off}, furthest ahead at {crest} of a turn",
+  "remarks.aim light": "Light machine: no more than the middle of the published range.",
+  "remarks.aim firm": "Firm machine, says its file: up to the top of the published range.",
+  "remarks.derated": "Published speeds × {factor}, as the machine file asks.",
+  "remarks.motor doubtful": "{what}: measure before you trust a speed.",
+  "remarks.near limit": "Near the limit and not measured: {positions}. Measure first.",
+  "remarks.position read": "{position} ({speeds} rpm)",
+  "remarks.pulley astray": "A pulley of {pulley} is not what the file says: no speed through it is known; measure first.",
+  "remarks.one reading astray": "Reading of {which} cannot be right: it is wrong, or the motor or a pulley is not what the file says. No speed is known; measure first.",
+  "remarks.readings astray": "Readings of {which} cannot be right: the motor or a pulley is not what the file says. No speed is known; measure first.",
+  "remarks.reading not used": "Reading of {which} doubtful: not used, but held against the limits. Measure again.",
+  "remarks.unusual motor": "{rpm} rpm is unusual for a motor: {least} to {most} rpm are usual",
+  "remarks.unusual treadle": "{rpm} rpm is unusual for a treadle: {least} to {most} rpm are usual",
+  "remarks.unusual hand": "{rpm} rpm is unusual for a hand wheel: {least} to {most} rpm are usual",
+  "remarks.not on these mains": "no induction motor runs at {rpm} rpm on {hertz} Hz",
+  "remarks.beyond limit": "beyond the limit, do not use",
+  "remarks.may reach": "may reach {rpm}, do not use",
+  "remarks.never above": "never above {rpm}",
+  "remarks.near limit, short": "near the limit, measure first",
+  "remarks.measure first": "measure first",
+  "remarks.reading doubtful": "reading doubtful",
+  "remarks.feed questioned": "{wheel}: {why}: measure again before you trust it.",
+  "remarks.worn": "{wheel} is worn: from place to place its travel differs from the mean by up to {most}, which is in every ± here.",
+  "remarks.wavy": "{wheel} leads and lags once a turn by up to {most}, which is in every ± here; whole turns are free of it.",
+  "remarks.wild readings": {"one":"{wheel}: one reading lies off the others; it counts in the feed and its ± until it is taken again.","other":"{wheel}: {n} readings lie off the others; they count in the feed and its ± until they are taken again."},
+  "remarks.far from nominal": "its feed is {times} times what the maker meant",
+  "remarks.readings beyond travel": "its readings reach farther than it travels",
+  "remarks.whole turns only": "read at whole turns only: an error within the turn was not measured",
+  "remarks.lost motion questioned": "lost motion of {turn} of a turn questioned: a very loose nut, or the two ways counted from different turns",
+  "remarks.lost motion unknown": "lost motion not known: its readings contradict each other",
+  "remarks.readings jump": "The readings of this handwheel jump on the way: until they are mended no turns can be told.",
+  "remarks.turn miscounted": "A turn was miscounted in the readings of this handwheel: until they are mended no turns can be told.",
+  "remarks.feed not given": "The feed of this handwheel is not given: no turns can be told.",
+  "remarks.from turn": "from turn {turn}",
+  "printer check.question": "How true does this printer print?",
+  "printer check.across": "across",
+  "printer check.down": "down",
+  "printer check.step print": "Print at 100 %, never “fit to page”, on the paper of the dials; this page alone goes without the file’s correction. Let it lie, then tape it flat.",
+  "printer check.step rule": "Steel rule in millimetres, good light, no worn end: begin at 10 mm and take 10 off.",
+  "printer check.step inch rule": "Steel rule in fiftieths of an inch (hundredths: every second line), good light, no worn end: begin at 1 in and take 1 off.",
+  "printer check.step top": "Top side: a graduation on the left corner. Whole millimetres at line 0 of the comb; the comb line that meets a graduation says the tenths. Line 0 between {least} and {most}, line 3 on a graduation: {reading}.",
+  "printer check.step inch top": "Top side: a graduation on the left corner. Inches and fiftieths (0.02 in) at line 0 of the comb; the comb line that meets a graduation says how many times 0.002 in more. Line 0 between {least} and {most}, line 3 on a graduation: {reading}.",
+  "printer check.step left": "Left side the same, from the bottom corner up.",
+  "printer check.step diagonals": "Diagonals 1 and 2, from the top corners down. A short rule: to the cross, on from there, and add the two.",
+  "printer check.step wrong": "More than 5 % off? Then it was printed “fit to page”, or the file’s paper ({paper}) is not the printer’s.",
+  "printer check.rule": "rule",
+  "printer check.comb": "comb",
+  "printer check.side": "side",
+  "printer check.must measure": "must measure",
+  "printer check.measured": "measured",
+  "printer check.again": "again",
+  "printer check.diagonal": "diagonal {number}",
+  "printer check.then write": "Into the machine file, the means of these:",
+  "printer check.none held": "The file holds no printer’s figures yet: its pages are printed as they are.",
+  "printer check.held": "In the file now, for {printer}: {figures}. Other pages come out true by these; across is the short side of the sheet, down its long side, also where a page lies across it.",
+  "printer check.held across": "across {measured} of {nominal}",
+  "printer check.held down": "down {measured} of {nominal}",
+  "printer check.held diagonals": "diagonals {first} and {second}",
+  "printer check.printer": "Printer",
+  "printer check.paper": "Paper",
+  "printer check.date": "Date",
+  "front.position": "belt",
+  "front.speed": "rpm",
+  "front.only position": "only one",
+  "front.by ratio": "~ by ratio, not measured",
+  "front.handwheel": "handwheel",
+  "front.a turn": "one turn moves the slide",
+  "front.division": "one division",
+  "front.dial reads": "dial reads",
+  "front.numbers grow": "numbers grow",
+  "front.lost motion": "lost motion",
+  "front.diameter": "diameter",
+  "front.travel": "travel",
+  "front.clockwise": "clockwise",
+  "front.anticlockwise": "anticlockwise",
+  "front.not measured": "not measured",
+  "front.not given": "not given",
+  "front.miscounted": "a turn miscounted: measure again",
+  "front.scatters": "scatters",
+  "front.speeds": "Speeds",
+  "front.handwheels": "Handwheels",
+  "front.cautions": "Before you start",
+  "binder.binder": "Binder",
+  "binder.contents": "Contents",
+  "binder.not made": "Not made, and what is missing in the file",
+  "binder.keep": "Keep this binder with the machine. A sheet of an older revision than the machine's is waste paper. The maker's manual, local rules and a competent supervisor come before all of it.",
+  "binder.page": "binder {page}",
+  "binder.missing turning": "it is for turning, and the file says kind: {kind}",
+  "binder.missing drilling": "it is for drilling, and the file says kind: {kind}",
+  "binder.missing room for the card": "a card of {width} × {height} mm does not fit on {paper}, where {across} × {down} mm are left; choose larger paper, a smaller card or margin",
+  "binder.missing room in margins": "its margins leave no room on {paper}; make them smaller, or choose larger paper",
+  "binder.larger paper": "choose larger paper than {paper}",
+  "binder.missing everything": "the file holds nothing that this sheet shows",
+  "binder.missing room": "a part is larger than the page; choose larger paper than {paper}",
+  "binder.missing drive": "the file has no drive: give it a motor and stages",
+  "binder.missing drive and feed": "the file has no drive, and no handwheel with a feed",
+  "binder.missing feed, miscounted": "a turn was miscounted in the readings, and no other handwheel has a feed",
+  "binder.missing feed": "no handwheel in the file has a feed",
+  "binder.missing dial, uncertain": "no dial can be trusted as measured: check says why and what would help",
+  "binder.missing dial": "no handwheel in the file has both a feed and a dial",
+  "binder.missing vernier": "no dial in the file asks for a vernier: give one vernier: 10",
+  "binder.missing readings": "no handwheel in the file has readings: the measuring-form sheet says how to take them",
+  "binder.missing job": "no job was given: name a job file with --job",
+  "binder.missing scales": "the file has no scales",
+  "binder.missing angle scales": "the file has no angleScales",
+  "titles.angle scale": "Angle scales",
+  "titles.belt card": "Belt card",
+  "titles.dial choices": "Dial choices",
+  "titles.dial": "Pieces to cut",
+  "titles.drilling card": "Drilling card",
+  "titles.engraving": "Engraving",
+  "titles.hand feed": "Hand feed",
+  "titles.measured report": "Measured report",
+  "titles.measuring form": "Measuring form",
+  "titles.plan": "Plan for the job",
+  "titles.printer check": "Printer check",
+  "titles.ring cutting": "Ring cutting",
+  "titles.scales": "Scales",
+  "titles.speed diagram": "Speed diagram",
+  "titles.speed tree": "Speed tree",
+  "titles.start readings": "Start readings",
+  "titles.stops": "Stops and repeat lengths",
+  "titles.student": "For the student",
+  "titles.tapers": "Tapers",
+  "titles.threads": "Threads by hand",
+  "titles.turns": "Turns and distances",
+  "titles.vernier": "Verniers",
+  "materials and hazards.mild steel": "mild steel",
+  "materials and hazards.free-cutting steel": "free-cutting steel",
+  "materials and hazards.grey cast iron": "grey cast iron",
+  "materials and hazards.tool steel": "tool steel",
+  "materials and hazards.brass": "brass",
+  "materials and hazards.bronze": "bronze",
+  "materials and hazards.stainless steel": "stainless steel",
+  "materials and hazards.aluminium": "aluminium",
+  "materials and hazards.plastics": "plastics",
+  "materials and hazards.acetal": "acetal",
+  "materials and hazards.acrylic": "acrylic",
+  "materials and hazards.rigid PVC": "rigid PVC",
+  "materials and hazards.polystyrene": "polystyrene",
+  "materials and hazards.free-cutting stainless steel": "free-cutting stainless steel",
+  "materials and hazards.magnesium": "magnesium",
+  "materials and hazards.PTFE": "PTFE",
+  "materials and hazards.nylon": "nylon",
+  "materials and hazards.zinc alloy": "zinc alloy",
+  "materials and hazards.medium-carbon steel": "medium-carbon steel",
+  "materials and hazards.high-carbon steel": "high-carbon steel",
+  "materials and hazards.alloy steel": "alloy steel",
+  "materials and hazards.copper": "copper",
+  "materials and hazards.wrought iron": "wrought iron",
+  "materials and hazards.hard wood": "hard wood",
+  "materials and hazards.titanium": "titanium",
+  "materials and hazards.zirconium": "zirconium",
+  "materials and hazards.beryllium copper": "beryllium copper",
+  "materials and hazards.wet oil": "cutting oil or soluble oil",
+  "materials and hazards.wet plenty": "cutting oil, plenty; never let the tool rub",
+  "materials and hazards.wet dry": "dry",
+  "materials and hazards.wet air": "dry, or a little air; keep it cool",
+  "materials and hazards.wet little air": "dry, or a little air",
+  "materials and hazards.wet supplier": "only as the supplier of the material says",
+  "materials and hazards.wet bronze": "dry; cutting oil for drilling and reaming",
+  "materials and hazards.wet paraffin": "paraffin (kerosene) or soluble oil",
+  "materials and hazards.wet no water": "dry; never water",
+  "materials and hazards.wet zinc": "paraffin (kerosene) or dry",
+  "materials and hazards.wet soluble": "soluble oil",
+  "materials and hazards.wet beryllium": "cutting oil, plenty: it binds the dust",
+  "materials and hazards.plastics wrap": "Plastics soften and wrap round the tool: stop to clear chips.",
+  "materials and hazards.paraffin burns": "Paraffin (kerosene) on the work burns: no flame near it.",
+  "materials and hazards.iron dust": "Cast iron dust: keep it off the slides and out of the lungs.",
+  "materials and hazards.Magnesium": "Magnesium",
+  "materials and hazards.Zirconium": "Zirconium",
+  "materials and hazards.Titanium": "Titanium",
+  "materials and hazards.Beryllium": "Beryllium",
+  "materials and hazards.Fluoroplastics": "Fluoroplastics",
+  "materials and hazards.PVC": "PVC",
+  "materials and hazards.Wood": "Wood",
+  "materials and hazards.magnesium burns": "Magnesium chips catch fire. Sharp tools; no fine feed, no dwell, nothing that rubs; below 213 m/min (700 ft/min). Cut dry. Sweep the chips up dry and often. Dry sand, or an extinguisher for burning metal, within reach: never water, liquid or foam.",
+  "materials and hazards.zirconium burns": "Zirconium dust and fine chips catch fire from a spark or a rubbing tool. Sharp tools, firm feed, no dwell; clear the chips often and keep none in the shop. Dry sand, or an extinguisher for burning metal, within reach: never water on what burns.",
+  "materials and hazards.titanium burns": "Titanium dust and fine chips catch fire. Sharp tools, firm feed, no dwell, nothing that rubs; clear the chips often. Dry sand, or an extinguisher for burning metal, within reach: never water on what burns.",
+  "materials and hazards.beryllium poisons": "Beryllium dust and fumes harm the lungs for life, also from its alloys with copper. Never grind, sand or polish it; keep the cut and the chips wet, wipe up wet, never blow or sweep; wash before you eat. Not without a competent supervisor.",
+  "materials and hazards.fluoroplastics poison": "Hot fluoroplastics (PTFE and its like) give off poisonous fumes: sharp tools, keep it cool, air the room. No smoking: a crumb of it in the glow is enough.",
+  "materials and hazards.PVC poisons": "Hot PVC gives off acid fumes: if it smokes, stop and air the room.",
+  "materials and hazards.wood harms": "Wood dust harms the lungs and burns: extract it, wear a mask, no flame near it. Dust of some woods (yew, iroko, cocobolo, rosewood, laburnum) poisons or sickens.",
+  "materials and hazards.where safety practices": "ch. 4, safety practices",
+  "materials and hazards.where zirconium": "zirconium",
+  "materials and hazards.where titanium": "titanium",
+  "materials and hazards.common practice": "common practice",
+  "materials and hazards.source NFPA": "NFPA 484, combustible metals (from memory)",
+  "materials and hazards.source safety at work": "US 29 CFR 1910, safety at work (from memory)",
+  "materials and hazards.source army": "US Army TC 9-524, Fundamentals of Machine Tools (from memory)",
+  "materials and hazards.source light metals": "a tool supplier's sheet for light metals",
+  "materials and hazards.source magnesium": "a magnesium supplier's data sheet",
+  "materials and hazards.source plastics machining": "a plastics supplier's machining guide",
+  "materials and hazards.source plastics turning": "a plastics supplier's turning notes",
+  "materials and hazards.source feeds": "a teaching workshop's sheet of feeds",
+  "materials and hazards.source speeds": "a teaching workshop's sheet of cutting speeds and feeds",
+  "materials and hazards.source pocket book": "a pocket-book of engineering formulae, p. 439 (19th century)",
+  "materials and hazards.source recipes": "Scientific American recipes (19th century)",
+  "materials and hazards.source tap speeds": "a tap maker's recommended speeds for taps",
+  "materials and hazards.source tap table": "a tap maker's table of tapping speeds",
+  "materials and hazards.source navy": "US Navy training course 14345, drilling",
+  "materials and hazards.high-speed steel": "high-speed steel",
+  "materials and hazards.carbon steel": "carbon steel",
+  "materials and hazards.carbide": "carbide",
+  "materials and hazards.source own file": "the machine file",
+};
+
+const de: Readonly<Record<Key, Text>> = {
+  "units and numbers.decimal mark": ",",
+  "units and numbers.nouns": "capital",
+  "units and numbers.unit mm": "mm",
+  "units and numbers.unit in": "Zoll",
+  "units and numbers.rpm": "U/min",
+  "units and numbers.list and": "{list} und {last}",
+  "page.no revision": "ohne Revision",
+  "page.revision": "Revision {revision}",
+  "page.measured": "gemessen {day}",
+  "page.true size": "Auf 100 % drucken, nie „an Seite anpassen“.",
+  "page.label sheet": "Blatt",
+  "page.label machine": "Maschine",
+  "page.label revision": "Stand",
+  "page.label measured": "gemessen",
+  "page.label page": "Seite",
+  "page.of": "{page} von {pages}",
+  "page.not given": "ohne Angabe",
+  "page.who comes first": "Betriebsanleitung, örtliche Regeln und eine fachkundige Aufsicht gehen diesem Blatt vor.",
+  "page.chuck limit": "Futter: nie über {rpm} U/min",
+  "page.chuck unknown": "Futter: siehe Aufschrift",
+  "page.both limits": "nie über: Futter {chuck}, Spindel {spindle} U/min",
+  "page.spindle limit, chuck unknown": "Spindel: nie über {spindle} U/min; Futter: Aufschrift",
+  "page.card of": "Karte {card} von {cards}",
+  "page.not corrected": "Für keinen Drucker berichtigt.",
+  "page.corrected": "Berichtigt für den Drucker {printer}",
+  "page.corrected by": ": {factors}; längs ist die lange Seite des Bogens.",
+  "page.across factor": "quer × {factor}",
+  "page.down factor": "längs × {factor}",
+  "page.skew": "Schiefe {skew}",
+  "page.check bar": "muss {length} messen · {side}",
+  "page.along across": "quer: kurze Seite des Bogens",
+  "page.along down": "längs: lange Seite des Bogens",
+  "page.used for turning": "Als Drehmaschine",
+  "page.used for drilling": "Aufgestellt, als Bohrmaschine",
+  "cautions.eyes": "Schutzbrille auf. Keine Handschuhe, Ringe, weiten Ärmel; lange Haare binden.",
+  "cautions.tailstock": "Reitstock klemmen. Schlüssel aus dem Futter.",
+  "cautions.tailstock 1": "Bohrfutter fest in die Pinole setzen: ein Bohrer, der hakt, zieht es heraus und reißt es herum.",
+  "cautions.tailstock 2": "Mit dem Zentrierbohrer beginnen. Vorschub zurücknehmen, wenn der Bohrer durchbricht. Erst anhalten, dann Späne räumen, mit dem Pinsel.",
+  "cautions.drill": "Werkstück spannen. Schlüssel aus dem Futter.",
+  "cautions.drill 1": "Ein Bohrer, der hakt, schleudert loses Werk wie einen Propeller: nie mit der Hand halten.",
+  "cautions.drill 2": "Die Maschine so stellen, dass sie nicht kippt: festschrauben. Vorschub zurücknehmen, wenn der Bohrer durchbricht.",
+  "cautions.belt": "STECKER ZIEHEN, dann öffnen. Schlüssel aus dem Futter.",
+  "cautions.belt 1": "Erst die Abdeckung schließen, dann einschalten. Nie schneller, als auf dem Futter steht, gleich was ein Blatt sagt.",
+  "cautions.belt 2": "Große, lange oder unrunde Werkstücke langsam anfahren. Drehzahlen sind Richtwerte für scharfes Werkzeug und feste Spannung.",
+  "cautions.belt 3": "Ein mit Absicht schlaffer Riemen rutscht früher, aber niemand weiß, bei welcher Last: er rettet keinen Finger.",
+  "cautions.dial": "Spindel anhalten, dann messen oder einstellen.",
+  "cautions.dial 1": "Eine neue Skale erst mit der Messuhr prüfen, bevor ihr ein Werkstück anvertraut wird.",
+  "cautions.thread": "STECKER ZIEHEN. Spindel von Hand drehen.",
+  "cautions.thread 1": "Ein Gewindebohrer oder Schneideisen unter Kraft bricht und nimmt die Hand mit.",
+  "cautions.thread 2": "Eine halbe Drehung vor, eine viertel zurück, damit der Span bricht; Schneidöl bei Stahl. Grundlöcher oft räumen, mit dem Pinsel.",
+  "cautions.job": "Schlüssel aus dem Futter. Schutzbrille auf.",
+  "cautions.job 1": "Vor dem Einschalten das Werkstück von Hand einmal ganz herumdrehen: nichts darf an Stahl, Schlitten oder Schutz stoßen.",
+  "cautions.job 2": "Zum Messen, Riemenlegen und Spänewegräumen die Spindel anhalten. Späne sind heiß und scharf; Gussstaub gehört nicht in die Lunge und nicht auf die Führungen.",
+  "cautions.bar": "Keine Stange darf hinten schlagen. Schlüssel aus dem Futter.",
+  "cautions.bar 1": "Lange Stangen schlagen hinter der Spindel: so ablängen, dass sie innen enden, oder langsam in einem Stützrohr laufen lassen.",
+  "cautions.bar 2": "Nie mit Kraftvorschub gegen einen Anschlag fahren: er ist eine Lehre, keine Bremse.",
+  "cautions.taper": "STECKER ZIEHEN, dann schwenken. Klemmen vor dem Start.",
+  "cautions.taper 1": "Einen Probeschnitt nehmen und messen: die eigene Teilung eines Drehteils stimmt selten auf ein Zehntelgrad.",
+  "cautions.drill to the end": "Den Bohrer bis zum Ende schneiden lassen, auch wo beim Durchbruch der Vorschub nachlässt, und gerade herausziehen: er darf sich nicht drehen, ohne zu schneiden.",
+  "cautions.never finely": "{material} nie fein vorschieben: seine feinen Späne brennen. Ein kleinster Vorschub war nirgends gedruckt zu finden: so grob vorschieben, wie Werkstück und Maschine es vertragen.",
+  "cautions.never finer than": "{material} nie feiner als {feed} je Umdrehung vorschieben ({sources}): seine feinen Späne brennen.",
+  "belt card.belt": "Riemen",
+  "belt card.rpm": "U/min",
+  "belt card.turn diameters": "Drehdurchmesser bis {most}",
+  "belt card.drill diameters": "Bohrer bis {most}",
+  "belt card.other diameters": "{operation}: Durchmesser bis {most}",
+  "belt card.all": "alle",
+  "belt card.to": "bis {to}",
+  "belt card.from": "ab {from}",
+  "belt card.range": "{from}–{to}",
+  "belt card.only": "einzige",
+  "belt card.motor": "Motor",
+  "belt card.treadle": "Tretrad",
+  "belt card.crank": "Handkurbel",
+  "belt card.spindle": "Spindel",
+  "belt card.countershaft": "Vorgelegewelle",
+  "belt card.countershaft number": "Vorgelegewelle {n}",
+  "belt card.begin with": "Anfangen mit {position}, wie gezeichnet.",
+  "belt card.by ratio": "~ nach der Übersetzung, nicht gemessen.",
+  "belt card.measure first": "! erst messen: nahe an der Grenze.",
+  "belt card.reading doubtful": "? Messwert zweifelhaft: noch einmal messen.",
+  "belt card.turn no higher": "max: den Motor nicht höher drehen, wegen der Grenze.",
+  "belt card.set": "Kleine Zahlen: einzustellende U/min, vom kleineren zum größeren Durchmesser.",
+  "belt card.unknown": "Drehzahl unbekannt: erst messen.",
+  "belt card.do not use": "über der Grenze, nicht benutzen",
+  "belt card.may reach": "kann {rpm} erreichen, nicht benutzen",
+  "belt card.more speed": "Dünne Werkstücke vertragen mehr.",
+  "belt card.too fast": "Auch die langsamste Stellung ist zu schnell für {materials}.",
+  "belt card.no figures": "Keine Schnittwerte für {materials}.",
+  "belt card.further": "Weitere Werkstoffe: Drehzahlschaubild.",
+  "speed diagram.slowest": "{position}, heruntergeregelt",
+  "speed diagram.rpm": "U/min",
+  "speed diagram.position": "Riemen",
+  "speed diagram.beyond": "über der Grenze",
+  "speed diagram.work": "Durchmesser des Werkstücks, {unit}",
+  "speed diagram.drill": "Durchmesser des Bohrers, {unit}",
+  "speed diagram.cutting speed": "Schnittgeschwindigkeit, {unit}",
+  "speed diagram.how to read": "Vom Durchmesser gerade hinauf bis auf die Höhe des Balkens für den Werkstoff. Die Linie, die dort kreuzt, ist die Drehzahl, die Liste sagt, wohin der Riemen kommt; zwischen zwei Linien gilt die langsamere.",
+  "speed diagram.example": "Die Punkte zeigen einen Weg: {material}, {diameter}: {rpm} U/min, Riemen {position}.",
+  "speed diagram.rpm range": "{range} U/min",
+  "speed diagram.factor range": "× {from} bis {to}",
+  "speed diagram.of the nearest": "{factors} der nächstliegenden Werte.",
+  "speed diagram.not counted": "Nicht gezählt, weil doppelt oder halb so hoch wie die anderen: {sources}.",
+  "speed diagram.sources": "Schnittgeschwindigkeiten aus: {sources}.",
+  "speed diagram.from memory": "; zum Teil aus dem Gedächtnis",
+  "speed tree.by motor": "Motor",
+  "speed tree.by treadle": "Tretrad",
+  "speed tree.by hand": "von Hand",
+  "speed tree.spindle": "Spindel, U/min",
+  "speed tree.gap": "Lücke",
+  "speed tree.overlap": "fast gleich",
+  "speed tree.by ratio": "~ gerechnet, nicht gemessen",
+  "speed tree.measure first": "! erst messen, dann trauen",
+  "speed tree.beyond": "× über der Grenze, nicht benutzen",
+  "speed tree.shafts": "Wellen zwischen Motor und Spindel nur gerechnet",
+  "speed tree.one speed": "Eine Drehzahl: nichts zu stufen.",
+  "speed tree.pair": "{slower} und {faster}",
+  "speed tree.even": "Gleichmäßig gestuft wäre bei {n} Drehzahlen von {slowest} bis {fastest} U/min jede das {step}fache der vorigen; der nächste Stufensprung der Normzahlen ist {preferred}.",
+  "speed tree.gaps": "Lücke zwischen {pairs}.",
+  "speed tree.overlaps": "Fast gleich: {pairs}.",
+  "speed tree.and more": "{names} und {n} weitere",
+  "drive notes.by motor": "Motor {rpm} U/min",
+  "drive notes.by treadle": "Tretantrieb: Rad {rpm} U/min",
+  "drive notes.by hand": "Handantrieb: Rad {rpm} U/min",
+  "drive notes.at mains": "{speed} bei {hertz} Hz",
+  "drive notes.crossed": "{stage} läuft gekreuzt: die Welle dreht andersherum",
+  "drive notes.slip not known": "Schlupf unbekannt",
+  "drive notes.slip not measured": "Schlupf nicht gemessen: die wahren Drehzahlen sind etwas niedriger",
+  "drive notes.unloaded": ", oder bei leer laufendem Motor bis {percent} % höher, woran die Grenzen gemessen sind",
+  "drive notes.faster": "{percent} schneller, als Typenschild und Scheiben ergeben: der Motor läuft leer, oder eine Scheibe ist anders als in der Datei",
+  "drive notes.mean slip": "mittlerer Schlupf {percent}",
+  "drive notes.slips": "Schlupf: {slips}",
+  "drive notes.pulleys": "{driver} auf {driven}",
+  "drive notes.idler": " über ein Zwischenrad",
+  "drive notes.direct": "direkt",
+  "drive notes.no chuck limit": "Grenze des Futters fehlt: siehe Aufschrift auf dem Futter",
+  "drive notes.chuck limit": "mit dem Futter nie über {rpm} U/min",
+  "drive notes.spindle limit": "die Spindel nie über {rpm} U/min",
+  "drive notes.vee line": "Keilriemen {section}: Wirklinie {depth} unter dem Scheibenrand angenommen ({source}); {other} sagt {otherDepth}, wodurch Drehzahlen bis zu {most} % anders wären",
+  "drive notes.source inch grooves": "Zoll-Rillentafel eines Riemenherstellers",
+  "drive notes.source iso": "ISO 4183:1995 (aus dem Gedächtnis)",
+  "drilling card.drilling": "Bohren",
+  "drilling card.reaming": "Reiben",
+  "drilling card.tapping": "Gewindebohren",
+  "drilling card.by diameter": "{operation}, {tool}: Riemenlage und U/min nach Durchmesser in {unit}",
+  "drilling card.by thread": "{operation}, {tool}: Riemenlage und U/min nach Gewinde",
+  "drilling card.by hand": "Spindel von Hand drehen, Stecker gezogen: {operations}. Die Datei nennt weder drive: reverses: noch clutch:, ohne die ein Werkzeug bricht, das im Loch klemmt.",
+  "drilling card.no speed": "Keine: keine Drehzahl dieser Maschine ist bekannt.",
+  "drilling card.no drills": "Keiner der Bohrer ist so klein, wie es die Datei verlangt (limits: drill:).",
+  "drilling card.no figures": "Keine Schnittwerte für {materials}.",
+  "drilling card.no figures here": "keine Werte",
+  "drilling card.too fast": "zu schnell",
+  "drilling card.tap by hand": "von Hand",
+  "drilling card.only position": "einzige",
+  "drilling card.on a cut": "Auf einem Trennstrich: die langsamere.",
+  "drilling card.set": "Zwei Drehzahlen in einem Feld: was am Motor einzustellen ist, vom kleineren zum größeren Durchmesser.",
+  "drilling card.by ratio": "~ gerechnet, nicht gemessen.",
+  "drilling card.measure first": "! erst messen: nahe an der Grenze.",
+  "drilling card.reading doubtful": "? noch einmal messen: ein Messwert davon kann nicht stimmen.",
+  "drilling card.black": "Schwarz: auch die langsamste Stellung ist zu schnell oder über einer Grenze.",
+  "drilling card.more speed": "Kleine Bohrer vertrügen mehr Drehzahl, als da ist.",
+  "drilling card.tap stop": "Maschinengewindebohrer; von Hand braucht es keine Drehzahl. Ein Gewinde ist in ein, zwei Sekunden geschnitten: Tiefenanschlag setzen und umsteuern, oder die Kupplung rutschen lassen, bevor der Grund erreicht ist.",
+  "drilling card.no barrel": "Tiefe je Umdrehung: in der Datei hat keine Pinole einen Vorschub; geben Sie ihr einen, schreiben Sie bei ihrem Handrad moves: barrel oder quill, oder nennen Sie es im Blatt (handwheel:).",
+  "drilling card.depth": "Tiefe nach Umdrehungen: {wheel}",
+  "drilling card.whole turns": "ganze Umdr.",
+  "drilling card.and": "und",
+  "drilling card.feeding": "Vorschub des Bohrers in {material}: {wheel}",
+  "drilling card.drill": "Bohrer",
+  "drilling card.rpm": "U/min",
+  "drilling card.feed": "Vorschub je Umdrehung",
+  "drilling card.count": "was zu zählen ist",
+  "drilling card.at least feed": "beim kleinsten Vorschub",
+  "drilling card.feeds": "Vorschübe aus {sources}. Beim Durchbrechen nachlassen; zum Entspanen herausziehen, wenn das Loch drei Bohrer tief ist.",
+  "drilling card.feeds that burn": "Vorschübe aus {sources}, der gröbste für jeden Bohrer, und keine Drehzahl, bei der eine Hand feiner vorschiebt; zum Entspanen herausziehen, wenn das Loch drei Bohrer tief ist.",
+  "drilling card.chips burn": "Feine Späne von {material} brennen. {end} Wo die Hand hinter einem groben Vorschub zurückbleibt, eine langsamere Stellung nehmen.",
+  "drilling card.number drill": "Nr. {number}",
+  "drilling card.operation turning": "Drehen",
+  "drilling card.operation finish turning": "Schlichtdrehen",
+  "drilling card.operation facing": "Plandrehen",
+  "drilling card.operation boring": "Ausdrehen",
+  "drilling card.operation parting": "Abstechen",
+  "drilling card.operation forming": "Formdrehen",
+  "drilling card.operation knurling": "Rändeln",
+  "drilling card.operation threading": "Gewindedrehen",
+  "drilling card.operation drilling": "Bohren",
+  "drilling card.operation reaming": "Reiben",
+  "drilling card.operation countersinking": "Senken",
+  "drilling card.operation tapping": "Gewindebohren",
+  "drilling card.operation threading by die": "Gewinde mit Schneideisen",
+  "drilling card.diameter of the work": "Durchmesser des Werkstücks",
+  "drilling card.outside diameter from the outside in": "Außendurchmesser, von außen nach innen",
+  "drilling card.diameter of the bore": "Durchmesser der Bohrung",
+  "drilling card.largest diameter under the tool": "größter Durchmesser unter dem Meißel",
+  "drilling card.outside diameter of the thread": "Außendurchmesser des Gewindes",
+  "drilling card.diameter of the drill": "Durchmesser des Bohrers",
+  "drilling card.diameter of the reamer": "Durchmesser der Reibahle",
+  "drilling card.largest diameter of the countersink": "größter Durchmesser des Senkers",
+  "hand feed.count too fast": "zu schnell für die Hand",
+  "hand feed.fine": "fein",
+  "hand feed.medium": "mittel",
+  "hand feed.coarse": "grob",
+  "hand feed.feed": "Vorschub",
+  "hand feed.position": "Riemen",
+  "hand feed.rpm": "U/min",
+  "hand feed.only position": "einzige",
+  "hand feed.not for": "{sign} nie in {materials}.",
+  "hand feed.turn": "1 Umdrehung {travel}",
+  "hand feed.turn of slide": "1 Umdr.: Schlitten {travel}",
+  "hand feed.division": "1 Teilstrich {division}",
+  "hand feed.minutes": "Minuten für {length}",
+  "hand feed.turns in": "{parts} in {counts}",
+  "hand feed.quarter in": "¼ in {counts}",
+  "hand feed.divisions in": "{parts} T in {counts}",
+  "hand feed.too fast": "–",
+  "hand feed.sign turn": "4: eine Umdrehung des Rades in 4 Sekunden.",
+  "hand feed.sign turns": "3 in 2: drei Umdrehungen in 2 Sekunden.",
+  "hand feed.sign quarter": "¼ in 9: eine Viertelumdrehung in 9 Sekunden.",
+  "hand feed.sign division": "5 T in 1: fünf Teilstriche des Skalenrings in 1 Sekunde.",
+  "hand feed.sign too fast": "–: zu schnell für die Hand.",
+  "hand feed.count aloud": "Sekunden laut zählen, gleichmäßig drehen.",
+  "hand feed.max": "max",
+  "hand feed.beyond": "× über der Grenze, nicht benutzen.",
+  "hand feed.turn no higher": "max: den Motor nicht höher drehen, wegen der Grenze.",
+  "hand feed.measure first": "! erst messen: nahe an der Grenze.",
+  "hand feed.reading doubtful": "? noch einmal messen: ein Messwert davon kann nicht stimmen.",
+  "hand feed.by ratio": "~ gerechnet, nicht gemessen.",
+  "hand feed.published for": "{material} {finishing} Schlichten, {roughing} Schruppen",
+  "hand feed.published": "Veröffentlichte Vorschübe je Umdrehung, {unit}, für große Drehmaschinen, die zum Schruppen also das Äußerste für eine leichte Maschine: {feeds}; Abstechen {parting}{not}. Aus: {sources}.",
+  "hand feed.published not": ", aber nicht {materials}",
+  "hand feed.3 in 2": "3 Umdrehungen in 2 Takten",
+  "hand feed.1 a count": "1 Umdrehung je Takt",
+  "hand feed.2 in 3": "2 Umdrehungen in 3 Takten",
+  "hand feed.2 a count": "2 Umdrehungen je Takt",
+  "hand feed.too slow": "zu langsam zum Zählen",
+  "hand feed.1 division a count": "1 Teilstrich je Takt",
+  "hand feed.count a turn": "{count} Takte je Umdrehung",
+  "hand feed.count a quarter": "{count} Takte je Vierteldrehung",
+  "hand feed.divisions a count": "{count} Teilstriche je Takt",
+  "hand feed.count a division": "{count} Takte je Teilstrich",
+  "dials.index": "Ablesemarke",
+  "dials.reading grows": "so gedreht wächst die Ablesung",
+  "dials.seam butt": "die Naht: Enden stumpf",
+  "dials.seam tab": "die Naht: Lasche darunter",
+  "dials.turn 1": "1. Umdr.",
+  "dials.turn 2": "2. Umdr.",
+  "dials.turn 3": "3. Umdr.",
+  "dials.turn any": "{turn}. Umdr.",
+  "dials.division": "1 Skt {division}",
+  "dials.upper lower": "oben {upper}, unten {lower}",
+  "dials.on diameter": "im Durchmesser",
+  "dials.revision": "Rev {revision}",
+  "dials.a turn": "{feed} je Umdr.",
+  "dials.off over": "kann um {doubt} auf {travel} falsch sein",
+  "dials.too much over": "zeigt auf {travel} {error} zu viel",
+  "dials.too little over": "zeigt auf {travel} {error} zu wenig",
+  "dials.upper scale": "Obere Skale: {scale}",
+  "dials.lower scale": "Untere Skale: {scale}",
+  "dials.last short": "der letzte Skalenteil ist nur {last}: ganze Umdrehungen zählen und jede mit ihrer Anfangsablesung beginnen",
+  "dials.rows": "{rows} Reihen, der Reihe nach abzulesen, je Umdrehung eine, dann wieder von vorn",
+  "dials.nothing adds up": "beginnt mit jeder Umdrehung neu, sodass sich nichts aufsummiert, läuft aber nicht über die Null weiter",
+  "dials.closes exactly": "geht genau auf",
+  "dials.closes within": "geht auf, so genau der Vorschub bekannt ist",
+  "dials.does not close": "geht nicht auf",
+  "dials.reads too much": "zeigt je Umdrehung {turn} zu viel, {error} auf {travel}",
+  "dials.reads too little": "zeigt je Umdrehung {turn} zu wenig, {error} auf {travel}",
+  "dials.feed not given": "Wie genau der Vorschub bekannt ist, ist nicht angegeben: {names}.",
+  "dials.feed off": "der Vorschub selbst kann um {doubt} auf {travel} falsch sein",
+  "dials.measured only": "mehr vom Weg wurde nicht gemessen, darüber hinaus ist nichts gesagt",
+  "dials.wave": "Mit Absicht ungleich geteilt: der gemessene Fehler innerhalb der Umdrehung ist eingerechnet. Die Null gehört dorthin, wo das Handrad bei Umdrehung 0 der Messreihe stand.",
+  "dials.vernier of over": "Nonius mit {parts} Teilen auf {spans} Skalenteile: zeigt {count}",
+  "dials.finer than known": "feiner, als der Vorschub auf {travel} bekannt ist",
+  "dials.blur": "Zu klein für seine Teilung: Striche im Abstand von {apart} verschwimmen. Gröber teilen, einen größeren Skalenring nehmen oder einen gröberen mit Nonius.",
+  "dials.close": "Eng: Striche im Abstand von {apart}. Eine gröbere Teilung, auch mit Nonius, schont die Augen.",
+  "dials.too large": "Dieser Skalenring ist selbst in Stücken zu groß für das Papier: in der Datei größeres Papier wählen.",
+  "dials.in pieces": {"one":"In {n} Stück.","other":"In {n} nummerierten Stücken, die zusammen genau aufgehen."},
+  "dials.cramped": {"one":"Seine {n} Reihe ist nur {height} hoch, zu niedrig für Zahlen: auf einem breiteren Ring oder Streifen haben sie Platz.","other":"Seine {n} Reihen sind nur je {height} hoch, zu niedrig für Zahlen: auf einem breiteren Ring oder Streifen, mit weniger Reihen oder einer einzigen Skale haben sie Platz."},
+  "dials.read from": "Seine Ziffern sind bis {far} gut zu lesen; ein breiterer Ring oder Streifen hat Platz für größere.",
+  "dials.cutting": "Von Marke zu Marke schneiden, mitten durch die Striche, die über die Kante laufen; der Pfeil zeigt zur Kante an der Ablesemarke. Innenkreise und hohle Kanten zuerst, die Enden zuletzt.",
+  "dials.round": "Eine runde Kante berührt die Verbindung je zweier ihrer Marken.",
+  "dials.centre": "Einen Ring vor dem Ausschneiden nach seinem Kreuz mitten.",
+  "dials.measure": "Misst ein Stück nicht, was darunter steht: mit der Korrektur des Druckers neu drucken.",
+  "dials.no room": "Was mit „nicht darauf“ angegeben ist, fand keinen Platz: daneben anschreiben.",
+  "dials.grain": "Papier biegt sich leicht um eine Linie längs der Laufrichtung: die Laufrichtung quer zum Streifen legen.",
+  "dials.copy": "Stück {copy}",
+  "dials.piece of": "Teil {piece} von {pieces}",
+  "dials.not on it": "nicht darauf: {words}",
+  "dials.one division": "ein Skalenteil",
+  "dials.one of": "einer von {divisions} Skalenteilen",
+  "dials.between cuts": "zwischen den Schnittenden",
+  "dials.across": "Außendurchmesser",
+  "dials.hole": "Lochdurchmesser",
+  "dials.along arc": "längs der Außenkante",
+  "dials.corner to corner": "gerade von Ecke zu Ecke",
+  "dials.across widest": "gerade an der breitesten Stelle",
+  "dials.radii": "Radien der Kanten",
+  "dials.error over": "Fehler auf {travel}",
+  "dials.begins again": "Fehler: beginnt jede Umdrehung neu",
+  "dials.in place": "{names}: so aufgeklebt und abgelesen",
+  "dials.many in place": {"one":"{name} und {n} weiterer: so aufgeklebt und abgelesen","other":"{name} und {n} weitere: so aufgeklebt und abgelesen"},
+  "dials.index of": "{name}: Ablesemarke",
+  "dials.vernier": "Nonius {count}",
+  "dials.vernier of": "{name}: Nonius, zeigt {count}",
+  "dials.vernier zero": "seine 0 ist die Ablesemarke",
+  "dials.blank": "{name}: unbedruckt, zum Anpassen",
+  "dials.closes within doubt": "geht so gut auf, wie der Vorschub bekannt ist: {error}",
+  "dials.short division": "der letzte Teilstrich ist kurz: {short} statt {division}, {width} breit auf dem Papier",
+  "dials.starts again": "beginnt jede Umdrehung neu bei null: ganze Umdrehungen zählen, jede {turn}",
+  "dials.short division blurs": "der kurze Teilstrich ist so schmal, dass er mit der Nullmarke verschwimmt",
+  "dials.rows close exactly": "{n} Reihen, eine für jede von {n} Umdrehungen: geht nach {divisions} Teilstrichen genau auf",
+  "dials.rows close within doubt": "{n} Reihen, eine für jede von {n} Umdrehungen: geht so gut auf, wie der Vorschub bekannt ist; {error}",
+  "dials.rows do not close": "geht in höchstens {most} Reihen nicht auf; mit {n} Reihen: {error}",
+  "dials.travel not stated": "{travel} Weg (keiner angegeben)",
+  "dials.of travel": "{travel} Weg",
+  "dials.feed doubt": "der Vorschub selbst ist auf ± {off} über {over} bekannt",
+  "dials.too many marks": "{marks} Teilstriche sind zu viele zum Zeichnen",
+  "dials.more than a turn": "ein Teilstrich ist mehr als eine Umdrehung",
+  "dials.marks blur": "Teilstriche im Abstand von {apart} sind zu eng zum Ablesen",
+  "dials.marks close": "Teilstriche stehen eng: {apart} Abstand",
+  "dials.row too low": "jede Reihe ist nur {height} hoch: zu niedrig für ihre Zahlen",
+  "dials.reads in in": "zeigt Zoll",
+  "dials.reads in mm": "zeigt Millimeter",
+  "dials.under": "unter {least}",
+  "dial choices.even": "gleichmäßig",
+  "dial choices.true": "wahre Teilstriche",
+  "dial choices.rows": "{n} Reihen",
+  "dial choices.marked chosen": "gewählt",
+  "dial choices.marked as asked": "wie die Datei verlangt",
+  "dial choices.closes": "schließt sich genau",
+  "dial choices.closes within": "schließt sich innerhalb ± der Steigung",
+  "dial choices.begins again": "beginnt jede Umdrehung neu, der letzte Teil nur {size}",
+  "dial choices.each turn": "{out} je Umdrehung",
+  "dial choices.over travel": "{out} auf {travel}",
+  "dial choices.apart": "Strichabstand {size}",
+  "dial choices.apart close": "Strichabstand {size}: eng",
+  "dial choices.apart blur": "Strichabstand {size}: zu eng zum Ablesen",
+  "dial choices.row low": "eine Reihe ist {size} hoch: zu niedrig für ihre Zahlen",
+  "dial choices.too many": "zu viele Striche zum Zeichnen",
+  "dial choices.more than a turn": "ein Teil ist mehr als eine Umdrehung",
+  "dial choices.signs": "In wahrer Größe um die Null gezeichnet. + zeigt zu viel, − zu wenig.",
+  "vernier.legend": "Nonius {count}",
+  "vernier.reads": "Ablesung {count}",
+  "vernier.over divisions": "{parts} auf {spans} Teilstriche",
+  "vernier.finer": "feiner, als die Steigung über {travel} bekannt ist",
+  "vernier.stick": "Auf das feste Teil kleben, so dass er die Skala berührt.",
+  "vernier.stick at index": "Auf das feste Teil kleben, so dass er die Skala berührt, seine 0 dort, wo der Ablesestrich stünde.",
+  "vernier.caption": "{wheel}: seine 0 ist der Ablesestrich",
+  "vernier.past left": "Die 0 des Nonius steht hinter {main}, dem letzten Teilstrich links von ihr. Strich {mark} trifft einen Teilstrich der Skala.",
+  "vernier.past right": "Die 0 des Nonius steht hinter {main}, dem letzten Teilstrich rechts von ihr. Strich {mark} trifft einen Teilstrich der Skala.",
+  "vernier.true size": "In wahrer Größe gezeichnet.",
+  "vernier.enlarged": "In {times}facher Größe gezeichnet.",
+  "vernier.smaller": "Kleiner gezeichnet, als er ist.",
+  "scales.no feed": "der Vorschub von {wheel} ist nicht bekannt, also haben seine Umdrehungen keine Länge.",
+  "scales.in pieces": {"one":"In {n} Stück.","other":"In {n} nummerierten Stücken, die stumpf stoßen und zusammen genau aufgehen."},
+  "scales.blur": "Striche im Abstand von {apart} verschwimmen: gröber teilen oder weniger Teile je Umdrehung wählen.",
+  "scales.part of turn": "{part} Umdr. ({length})",
+  "scales.from mark to end": "vom ersten Strich bis ans Ende",
+  "angle scales.too large": "Sie ist größer als das Papier: einen kleineren Bereich oder größeres Papier wählen.",
+  "angle scales.way clockwise": "im Uhrzeigersinn",
+  "angle scales.way anticlockwise": "gegen den Uhrzeigersinn",
+  "angle scales.small at chuck end": "am Futter dünn",
+  "angle scales.small at free end": "am freien Ende dünn",
+  "angle scales.plate": "Gradscheibe für den Spindelkopf: ihre Zahlen wachsen, wenn die Spindel vom Reitstock aus gesehen im Uhrzeigersinn gedreht wird, unter einer Ablesemarke oben. Spindel steht, Stecker gezogen; von Hand drehen.",
+  "angle scales.from 0 left": "links von 0: von oben gesehen {sense}",
+  "angle scales.from 0 right": "rechts von 0: von oben gesehen {sense}",
+  "angle scales.from 0 left, tapers": "links von 0: von oben gesehen {sense}, {small}",
+  "angle scales.from 0 right, tapers": "rechts von 0: von oben gesehen {sense}, {small}",
+  "angle scales.seen": "(Futter links, Werkzeug auf der Bedienseite)",
+  "angle scales.turns": "Die Skale dreht sich mit dem Teil an einer festen Ablesemarke vorbei.",
+  "angle scales.fixed": "Die Skale steht fest; die Ablesemarke dreht sich mit dem Teil.",
+  "angle scales.bare": "Für einen blanken Zylinder vom Radius {radius}.",
+  "angle scales.prove": "Ein Kegel wird um seinen halben Kegelwinkel geschwenkt. Vor Gebrauch an einem Probestück oder mit dem Sinuslineal prüfen.",
+  "angle scales.side left": "links",
+  "angle scales.side right": "rechts",
+  "angle scales.radius": "Radius der Kante mit den Strichen",
+  "angle scales.range": "links und rechts von 0",
+  "angle scales.vernier of": "{name}: Nonius, zeigt {minutes} Minuten",
+  "angle scales.read the half": "die Hälfte auf der Seite der Ablesung lesen",
+  "angle scales.vernier too long": "ein Nonius mit {parts} Teilen ist zu lang für diesen Radius und diese Teilung",
+  "start readings.turn reads": "{length} je Umdrehung",
+  "start readings.turn reads diameter": "{length} Durchmesser je Umdrehung",
+  "start readings.add": "Die Skala beginnt jedes Mal wieder bei null: ganze Umdrehungen zählen und den Anfangswert der Umdrehung zur Anzeige der Skala addieren.",
+  "start readings.turn": "Umdr.",
+  "start readings.begins at": "beginnt bei",
+  "start readings.rows": "{rows} Reihen zu {division}, eine je Umdrehung, laufen durch: {cost}. Dazu: closure: rows, divisions: {asked}.",
+  "start readings.no rows": "Keine Reihen einer runden Teilung schließen sich in sechs Umdrehungen: bei den Anfangswerten bleiben.",
+  "start readings.rows exact": "sie schließen sich genau",
+  "start readings.rows out": "{each} falsch je Umdrehung, {over} auf {travel}",
+  "start readings.come round": "Teilstriche zu {division} gehen auf",
+  "start readings.turns": "Umdr.",
+  "start readings.divisions": "Teilstriche",
+  "start readings.out by": "falsch um",
+  "start readings.exact": "genau",
+  "start readings.under": "unter {least}",
+  "start readings.gears": "Zahnräder für eine Skala auf eigener Welle",
+  "start readings.on wheel": "am Handrad",
+  "start readings.on dial": "an der Skala",
+  "start readings.ratio": "Verhältnis",
+  "start readings.dial turn": "Skala je Umdr.",
+  "start readings.dial turn out": "falsch je Umdr. der Skala",
+  "start readings.within": "~: weniger, als die Steigung falsch sein kann.",
+  "start readings.idler": "+ zeigt zu viel. Ein Zwischenrad, wo der Drehsinn bleiben muss.",
+  "start readings.no gears": "Vorhandene Zahnräder unter gears: angeben; dann steht hier, welches Paar, eines auf der Welle des Handrads und eines unter einer eigenen Skala, die Skala rund macht.",
+  "start readings.no pair": "Kein Paar der angegebenen Zahnräder macht diese Skala rund.",
+  "start readings.closes exactly": {"one":"in {n} Umdrehung {divisions} genau","other":"in {n} Umdrehungen {divisions} genau"},
+  "start readings.closes": {"one":"in {n} Umdrehung {divisions}, {out} daneben","other":"in {n} Umdrehungen {divisions}, {out} daneben"},
+  "ring cutting.one row": "{wheel}, Reihe {row} von {rows}",
+  "ring cutting.marks": {"one":"{n} Strich, ein Teil {size}; von null in der Richtung, in der die Anzeige wächst.","other":"{n} Striche, ein Teil {size}; von null in der Richtung, in der die Anzeige wächst."},
+  "ring cutting.lengths": "Lang {long}, mittel {middle}, kurz {short}; alle von der Kante am Ablesestrich aus.",
+  "ring cutting.simple": "Kurbel {ratio} : 1, genau: {turns} Umdrehungen je Teil: {ways}.",
+  "ring cutting.not simple": "Kurbel {ratio} : 1: kein Lochkreis hat genau {turns} Umdrehungen.",
+  "ring cutting.holes": "{holes} von {circle}",
+  "ring cutting.turns and holes": {"one":"{n} Umdrehung + {holes} von {circle}","other":"{n} Umdrehungen + {holes} von {circle}"},
+  "ring cutting.or": " oder ",
+  "ring cutting.compound exact forward": "Verbundteilen, genau: {first} vor, dann Kurbel und Scheibe {second} vor{round}.",
+  "ring cutting.compound exact back": "Verbundteilen, genau: {first} vor, dann Kurbel und Scheibe {second} zurück{round}.",
+  "ring cutting.compound forward": "Verbundteilen: {first} vor, dann Kurbel und Scheibe {second} vor{round}; jedes Mal {angle} falsch, {reading} der Anzeige, wenn alle geteilt sind.",
+  "ring cutting.compound back": "Verbundteilen: {first} vor, dann Kurbel und Scheibe {second} zurück{round}; jedes Mal {angle} falsch, {reading} der Anzeige, wenn alle geteilt sind.",
+  "ring cutting.round": ", was {divisions} Teile weiter führt: {divisions} Mal herum",
+  "ring cutting.differential with": "Ausgleichsteilen, genau: {holes}; Räder von der Spindel zur Scheibe {drivers} treiben {driven}, Zwischenräder so, dass die Scheibe mit der Kurbel läuft.",
+  "ring cutting.differential against": "Ausgleichsteilen, genau: {holes}; Räder von der Spindel zur Scheibe {drivers} treiben {driven}, Zwischenräder so, dass die Scheibe gegen die Kurbel läuft.",
+  "ring cutting.and": "{one} und {other}",
+  "ring cutting.nearest": "Nächste Löcher des Lochkreises {circle}, von null gezählt (in der Tabelle): kein Strich mehr als {angle} falsch, {reading} der Anzeige; kein Fehler summiert sich.",
+  "ring cutting.gear": "Zahnrad mit {teeth} Zähnen als Teilscheibe: Raste in jede Zahnlücke.",
+  "ring cutting.gear step": "Zahnrad mit {teeth} Zähnen als Teilscheibe: {step} Zahnlücken weiter.",
+  "ring cutting.gear detents": {"one":"Zahnrad mit {teeth} Zähnen und {detents} Rasten, jede 1/{detents} Zahn weiter als die vorige: {n} Schritt von 1/{detents} Zahn weiter.","other":"Zahnrad mit {teeth} Zähnen und {detents} Rasten, jede 1/{detents} Zahn weiter als die vorige: {n} Schritte von 1/{detents} Zahn weiter."},
+  "ring cutting.gear pair": "Zahnräder mit {first} und {second} Zähnen auf einem Dorn, das zweite trägt die Raste des ersten: ein Teil ist {one} am {first}er und {other} am {second}er.",
+  "ring cutting.teeth forward": {"one":"{n} Zahn vor","other":"{n} Zähne vor"},
+  "ring cutting.teeth back": {"one":"{n} Zahn zurück","other":"{n} Zähne zurück"},
+  "ring cutting.give dividing": "dividing: (Übersetzung und Scheiben) oder gears: in der Datei angeben, um Löcher und Zähne zu zählen; die Winkel dienen jedem anderen Weg, etwa einer Gradscheibe auf der Spindel.",
+  "ring cutting.no gear": "Kein Zahnrad der Liste, allein oder mit Rasten, teilt diesen Ring: nach den Winkeln, oder mit einer Gradscheibe auf der Spindel.",
+  "ring cutting.mark": "Nr.",
+  "ring cutting.angle": "Winkel",
+  "ring cutting.turns": "Umdr. +",
+  "ring cutting.of circle": "von {circle}",
+  "ring cutting.stamp": "Zahl",
+  "engraving.along": "{title}: {length} längs der Kante",
+  "engraving.rotary": "Drehachse: {length} sind 360 Grad",
+  "engraving.no diameter": "Kein Skalenring der Datei hat einen blanken Durchmesser: ein um Papier gemessener Umfang sagt nichts über das Metall.",
+  "turns.feed readings": "{feed} je Umdrehung, gemessen",
+  "turns.feed stated": "{feed} je Umdrehung, wie in der Datei angegeben",
+  "turns.feed screw": "{feed} je Umdrehung nach dem Nennmaß der Spindel, nicht gemessen",
+  "turns.feed rack": "{feed} je Umdrehung nach dem Nennmaß der Zahnstange, nicht gemessen",
+  "turns.reads travel": "die Skala zeigt den Weg",
+  "turns.reads diameter": "die Skala zeigt den Durchmesser",
+  "turns.division": "1 Teilstrich ist {size}",
+  "turns.lost motion": "toter Gang {length}, {part} Umdrehung",
+  "turns.maker": "vom Hersteller gemeint {length}",
+  "turns.old dial travel": "die alte Skala zeigt {length} Weg je Umdrehung",
+  "turns.old dial diameter": "die alte Skala zeigt {length} Durchmesser je Umdrehung",
+  "turns.old dial unknown": "was die alte Skala zeigt, ist nicht angegeben (oldDial:); sie wird nicht berichtigt",
+  "turns.holds": "± (95 %) umfasst {parts}.",
+  "turns.holds feed": "die Steigung",
+  "turns.holds scatter": "die Streuung einer Stellung",
+  "turns.holds tenth": "ein nach Augenmaß abgelesenes Zehntel eines Teilstrichs",
+  "turns.one side": "Stets von derselben Seite anfahren; von beiden Seiten kommt der tote Gang hinzu.",
+  "turns.one side unknown": "Stets von derselben Seite anfahren; von beiden Seiten kommt der tote Gang hinzu, und der wurde nicht gemessen.",
+  "turns.beyond": "Nur über {read} von {travel} gemessen: jenseits des Doppelten wird kein Fehler und kein ± genannt (–). Weiter messen.",
+  "turns.your distances": "Eigene Wege",
+  "turns.of travel": "Weg",
+  "turns.of diameter": "Durchmesser",
+  "turns.turns": "Umdr.",
+  "turns.dial": "Skala",
+  "turns.row": "Reihe",
+  "turns.old dial": "Dasselbe auf der alten Skala",
+  "turns.reads in travel": "zeigt Weg",
+  "turns.reads in diameter": "zeigt Durchmesser",
+  "turns.uncorrected": "geglaubt, falsch um",
+  "turns.whole turns": "Ganze Umdrehungen",
+  "turns.whole": "ganze Umdr.",
+  "turns.zero is": "Skala 0 ist",
+  "turns.add": "Die Skala läuft nicht über null hinweg weiter: ganze Umdrehungen zählen und zu ihrer Anzeige addieren, was ihre 0 dann ist.",
+  "turns.maker out": "Nennmaß falsch um",
+  "turns.on diameter": "± im Durchmesser",
+  "turns.corrected": "Berichtigt über die gemessene Strecke",
+  "turns.counted": "Umdrehungen + was die Skala dann zeigt, {unit}; begonnen bei dieser Umdrehung der Ablesungen. – endet jenseits des Gemessenen.",
+  "turns.counted bare": "Umdrehungen; begonnen bei dieser Umdrehung der Ablesungen. – endet jenseits des Gemessenen.",
+  "turns.begun": "begonnen bei {turn}",
+  "turns.on row": "{turns} + {figure}, Reihe {row}",
+  "turns.corrected anywhere": "Berichtigt über die gemessene Strecke, {distance} mit {wheel}: begonnen bei einer ganzen Umdrehung der Ablesungen, {setting}.",
+  "turns.corrected by start": "Berichtigt über die gemessene Strecke, {distance} mit {wheel}: {ways}.",
+  "turns.corrected from": "ab Umdrehung {turn} der Ablesungen: {setting}",
+  "turns.turns alone": "{turns} Umdrehungen",
+  "turns.no whole turn, then": "keine ganze Umdrehung, dann zeigt die Skala {figure} {unit}",
+  "turns.turns, then": {"one":"{n} Umdrehung, dann zeigt die Skala {figure} {unit}","other":"{n} Umdrehungen, dann zeigt die Skala {figure} {unit}"},
+  "turns.no whole turn, then in row": "keine ganze Umdrehung, dann zeigt die Skala {figure} {unit}, Reihe {row}",
+  "turns.turns, then in row": {"one":"{n} Umdrehung, dann zeigt die Skala {figure} {unit}, Reihe {row}","other":"{n} Umdrehungen, dann zeigt die Skala {figure} {unit}, Reihe {row}"},
+  "turns.in row": "{setting}, Reihe {row}",
+  "stops.touch off": "Das Werkstück leicht antasten, vorwärts kommend. {zero} Nicht dahinter zurückdrehen.",
+  "stops.zero": "Skale auf 0.",
+  "stops.mark": "Das Rad dort anzeichnen.",
+  "stops.zero or mark": "Skale auf 0; ohne Skale das Rad anzeichnen.",
+  "stops.wind": "Weiter um die Umdrehungen und bis zur Ablesung der Tabelle.",
+  "stops.lock": "Den Anschlag an den Schlitten legen, ohne ihn zu verschieben. Den Anschlag klemmen.",
+  "stops.next part": "Weiter zurück als das Umkehrspiel, dann mit derselben leichten Hand an den Anschlag: fest, und die Skale wie zuvor.",
+  "stops.first one": "Ein Teil fertigen, messen, den Anschlag um den Unterschied versetzen (Fühllehre oder Skale sagt, um wie viel), dann die übrigen.",
+  "stops.none": "Keine Anschläge in der Datei: die Umdrehungen stehen auf dem Blatt der Umdrehungen und Wege.",
+  "stops.not set": "{stop}: {why}",
+  "stops.no such wheel": "Dieses Handrad steht nicht in der Datei.",
+  "stops.stop": "Anschlag",
+  "stops.parts": "Stück",
+  "stops.length": "Länge",
+  "stops.wheel": "Handrad",
+  "stops.turns": "Umdr.",
+  "stops.dial reads": "dann zeigt die Skale",
+  "stops.counts in row": "{counts}, Reihe {row}",
+  "stops.turns in row": "{turns} + {figure}, Reihe {row}",
+  "stops.by stop": "gleich, am Anschlag",
+  "stops.by dial": "gleich, nach Skale",
+  "stops.lost motion": "Umkehrspiel",
+  "stops.first part": "erstes Teil",
+  "stops.wanted": "verlangt auf",
+  "stops.held by": "das hält",
+  "stops.both": "Anschlag, Skale",
+  "stops.stop alone": "nur Anschlag",
+  "stops.neither": "keines",
+  "stops.not the dial": "?, nicht die Skale",
+  "stops.not measured": "?",
+  "stops.beyond": "über den Weg",
+  "stops.alike means": "Gleich: jedes Teil von derselben Seite angefahren.",
+  "stops.lost motion means": "Von beiden Seiten kommend käme das Umkehrspiel hinzu: nie tun.",
+  "stops.first part means": "Erstes Teil: so weit kann seine Länge falsch sein, bis es gemessen und der Anschlag versetzt ist.",
+  "stops.unknown means": "? wurde nicht gemessen. Gleich: dieselben Stellen in zwei Läufen oder mehr ablesen, oder jedes Teil messen. Umkehrspiel: nur von einer Seite kommen.",
+  "stops.stop alone means": "Nur Anschlag: die Skale allein hält es nicht, den Anschlag nehmen.",
+  "stops.neither means": "Keines: dieser Schlitten hält es nicht, so wie gemessen. Etwas stehen lassen, jedes Teil messen, von Hand fertig machen.",
+  "stops.measure each means": "Das hält ?: ob dieser Schlitten es hält, wurde nicht gemessen. Jedes Teil messen.",
+  "stops.beyond means": "Über den Weg: den Anschlag in zwei Schritten setzen oder das Werkstück umsetzen.",
+  "stops.corrected": "Berichtigt auf der Strecke, die gemessen wurde: {wheel}",
+  "stops.begun": "ab Umdrehung {turn} der Messung",
+  "stops.turns and reading": "Umdrehungen + was die Skale dann zeigt.",
+  "stops.between": "dazwischen",
+  "stops.blocks": "Endmaß oder Bohrerschaft zwischen Anschlag und Schlitten",
+  "stops.blocks how": "Den Schaft messen, nicht seinem Namen glauben. Herausgenommen geht der Schlitten um genau sein Maß weiter: zwei Längen oder Tiefen an einem Anschlag. Umdrehungen + was die Skale dann zeigt:",
+  "stops.spindle": "Gleiche Teile von der Stange, mit Anschlag in der Spindel",
+  "stops.spindle 1": "Stecker ziehen. Den Anschlag in der Spindelbohrung klemmen, dass er nicht wandert: ein Pfropfen mit Zugschraube, oder ein am hinteren Ende gehaltener Stab.",
+  "stops.spindle 2": "Den Rohling dagegen schieben, Futter oder Zange schließen und ziehen: Backen, die ziehen, rücken ihn vom Anschlag ab, um etwa gleich viel, wenn man sie gleich schließt.",
+  "stops.spindle 3": "Das erste Teil plandrehen und dort die Skale auf 0 stellen, vorwärts kommend. Alle Längen zählen von dieser Fläche.",
+  "stops.spindle 4": "Jeden Absatz von derselben Seite auf dieselbe Ablesung drehen; das erste messen, das dritte, dann jedes zehnte.",
+  "stops.spindle 5": "Keine Stange darf hinten aus der Spindel stehen: ohne Stütze biegt sie sich und schlägt. Rohlinge so schneiden, dass sie innen enden.",
+  "tapers.seen from above": "Von oben gesehen, man steht unten im Bild. Der Pfeil: wohin schwenken, und um wie viel: der Schwenkwinkel der Tabellen.",
+  "tapers.free end small": "freies Ende klein",
+  "tapers.chuck end small": "Futterende klein",
+  "tapers.top slide clockwise": "Oberschlitten: im Uhrzeigersinn schwenken",
+  "tapers.top slide anticlockwise": "Oberschlitten: gegen den Uhrzeigersinn schwenken",
+  "tapers.headstock clockwise": "Spindelstock: im Uhrzeigersinn schwenken",
+  "tapers.headstock anticlockwise": "Spindelstock: gegen den Uhrzeigersinn schwenken",
+  "tapers.yours": "Eigene Kegel",
+  "tapers.cut": "Drehen und prüfen",
+  "tapers.usual": "Genormte und übliche Kegel",
+  "tapers.one in": "1 : {n}",
+  "tapers.lathe centre": "Körnerspitze 60°",
+  "tapers.taper pin": "Kegelstift 1:48",
+  "tapers.taper": "Kegel",
+  "tapers.ratio": "1 : n",
+  "tapers.per foot": "im Durchmesser,",
+  "tapers.in per foot": "Zoll auf 1 Fuß",
+  "tapers.per length": "{unit} auf {length}",
+  "tapers.included": "Kegelwinkel",
+  "tapers.swing": "schwenken um",
+  "tapers.indicator": "Messuhr steigt",
+  "tapers.turns of": "Umdrehungen {wheel}",
+  "tapers.for rise": "für diesen Anstieg",
+  "tapers.sine bar": "Sinuslineal {length}",
+  "tapers.wrong": "0,1° falsch: im Durchmesser",
+  "tapers.length": "Länge",
+  "tapers.sizes": "groß, klein",
+  "tapers.along": "auf dem Schlitten",
+  "tapers.goes in": "Seite geht hinein",
+  "tapers.pins": "zwei Stifte im Abstand {length}, Unterschied",
+  "tapers.over": "Reitstock versetzen",
+  "tapers.of work": "{unit} auf {length} Werkstück",
+  "tapers.settings": "2 Stellungen",
+  "tapers.too long": "2 Stellungen: der Schlitten geht nur {travel}. In zwei Stellungen drehen oder, wo es dasteht, den Reitstock versetzen.",
+  "tapers.too steep": "–: Nicht durch Versetzen des Reitstocks. Über etwa 8° Kegelwinkel tragen einfache Spitzen nur auf den Kanten ihrer Bohrungen (Werkstattbrauch).",
+  "tapers.how cut": "Seite geht hinein: im Durchmesser doppelt so viel. Stifte: zwei, deren Mitten so weit auseinander liegen, füllen eine Lehre des Kegelwinkels. Reitstock: auf jede solche Länge des Werkstücks zwischen den Spitzen, nicht nur des Kegels.",
+  "tapers.how": "Schwenkwinkel = halber Kegelwinkel. Messuhr: im Stahlhalter gegen einen Prüfdorn oder fertigen Kegel, der Bettschlitten fährt längs der Achse, nicht auf dem geschwenkten Schlitten.",
+  "tapers.sources": "Genormte Kegel nach: Dimensions of Standard Tapers (vintagemachinery.org), johnfsworkshop.org, Lobben S. 477, US Army OD1645. * letzte Ziffer aus dem Gedächtnis.",
+  "tapers.gauges": "Papierlehren des Schwenkwinkels",
+  "tapers.cut gauge": "Auf der dünnen Linie selbst schneiden: hier ist die Kante die Lehre. Eine Schere trifft etwa ein Zehntelgrad, also mit der Messuhr prüfen.",
+  "tapers.gauge": "{name}: schwenken um {angle}°",
+  "tapers.gauge alone": "{angle}°",
+  "tapers.gauge rises": "{name}: rechte Kante {rise} höher als die linke auf {length}",
+  "tapers.no gauge": "Keine Papierlehre für {names}: unter {least}° Schwenkwinkel ist eine Schere zu grob. Mit der Messuhr einstellen.",
+  "tapers.top slide, swing clockwise": "Oberschlitten: im Uhrzeigersinn schwenken",
+  "tapers.top slide, swing anticlockwise": "Oberschlitten: gegen den Uhrzeigersinn schwenken",
+  "tapers.headstock, swing clockwise": "Spindelstock: im Uhrzeigersinn schwenken",
+  "tapers.headstock, swing anticlockwise": "Spindelstock: gegen den Uhrzeigersinn schwenken",
+  "threads.series metric coarse": "Metrisches Regelgewinde",
+  "threads.series metric fine": "Metrisches Feingewinde",
+  "threads.series UNC": "Unified grob, UNC",
+  "threads.series UNF": "Unified fein, UNF",
+  "threads.series BA": "British Association, BA",
+  "threads.series BSW": "Whitworth, BSW",
+  "threads.series BSF": "Whitworth fein, BSF",
+  "threads.series ME": "32 und 40 Gang auf 1 Zoll, Whitworth-Form",
+  "threads.thread": "Gewinde",
+  "threads.size": "Maß",
+  "threads.pitch": "Steigung",
+  "threads.drill for": "Kernloch {percent} %",
+  "threads.drill": "Bohrer",
+  "threads.full": "Tiefe",
+  "threads.rod": "Bolzen",
+  "threads.turns": "Umdr.",
+  "threads.tight": "! eng: dieser Bohrer lässt mehr als {most} % der vollen Gewindetiefe stehen, schwer für einen Gewindebohrer von Hand (Werkstattbrauch). Stattdessen das Kernloch für {percent} % bohren.",
+  "threads.from memory": "* Maß aus dem Gedächtnis, nicht gedruckt gesehen: den Gewindebohrer messen.",
+  "threads.how": "Kernloch {percent} % = Maß − {share} × volle Gewindetiefe im Durchmesser, das sind 1,299 Steigungen (60°), 1,281 (Whitworth) oder 1,2 (BA); den nächsten Bohrer nehmen, in hartem Werkstoff den größeren. Bohrer: der in Tabellen übliche, und welchen Anteil der vollen Tiefe er stehen lässt. Bolzen für das Schneideisen = Maß − Steigung ÷ 10 (Werkstattbrauch). Umdr.: Umdrehungen von Gewindebohrer oder Schneideisen auf diese Länge.",
+  "threads.sources": "Maße und Bohrer aus: {sources}.",
+  "threads.source DIN 76": "DIN 76-1 (aus dem Gedächtnis)",
+  "threads.source library": "Lochtabelle einer freien CAD-Bibliothek (metrische Bohrer dort nach ISO 2306, Whitworth nach BS 1157)",
+  "threads.source chart": "eine Bohrer- und Gewindetafel, Spalte 75 % (docslib 4942776)",
+  "threads.source memory": "Gedächtnis: Maß nicht gedruckt gesehen",
+  "plan.knife tool": "Seitenmeißel",
+  "plan.boring tool": "Bohrmeißel",
+  "plan.face off": "{depth} plandrehen",
+  "plan.face to length": "auf Länge {length} plandrehen",
+  "plan.face with slide back": "{wheel} zurück auf 0 und geklemmt. Von außen nach innen vorschieben; danach {facing} geklemmt stehen lassen.",
+  "plan.face with slide close": "{wheel} dicht an das Werkstück und geklemmt. Von außen nach innen vorschieben; danach {facing} geklemmt stehen lassen.",
+  "plan.face and lock": "Von außen nach innen vorschieben. Den Schlitten klemmen, der die Zustellung gibt.",
+  "plan.face counts": "Gezählt wird von der fertigen Planfläche: − ist, was noch vor ihr steht.",
+  "plan.face measured": "Letzter Schnitt: anhalten, ganze Länge messen. Was zu viel ist, kommt noch ab, was immer die Skala zeigt.",
+  "plan.turn long": "auf {size} längsdrehen, {length} lang",
+  "plan.turn from to": "auf {size} längsdrehen, von {from} bis {to}",
+  "plan.shoulder long": "Absatz auf {size} drehen, {length} lang",
+  "plan.shoulder from to": "Absatz auf {size} drehen, von {from} bis {to}",
+  "plan.bore deep": "auf {size} ausdrehen, {depth} tief",
+  "plan.bore from to": "auf {size} ausdrehen, von {from} bis {to} tief",
+  "plan.outward": "nach außen, zu sich hin",
+  "plan.inward": "nach innen",
+  "plan.size with limits": "{size} ({least} bis {most})",
+  "plan.come to, lost motion unknown": "Jeden Skalenwert {sense} anfahren; wer darüber kommt, dreht eine halbe Umdrehung zurück (der tote Gang wurde nicht gemessen) und kommt neu.",
+  "plan.come to, whole turn back": "Jeden Skalenwert {sense} anfahren; wer darüber kommt, dreht eine ganze Umdrehung zurück (der tote Gang ist {lost} Umdrehung) und kommt neu.",
+  "plan.come to": "Jeden Skalenwert {sense} anfahren; wer darüber kommt, dreht eine halbe Umdrehung zurück (der tote Gang ist {lost} Umdrehung) und kommt neu.",
+  "plan.shoulder edge": "Die Schneide steht quer zur Achse, damit der Absatz rechtwinklig wird.",
+  "plan.bore first cuts": "Die ersten Schnitte nehmen nur weg, was der Bohrer weiter innen enger gelassen hat.",
+  "plan.bore dial backwards": "Nach außen läuft die Skala rückwärts: Umdrehungen und Teilstriche gegen ihre Zahlen zählen.",
+  "plan.blade": "Stechmeißel {width} breit",
+  "plan.part off": "abstechen, {length} lang",
+  "plan.part note": "Bei Durchmesser {diameter}. Dicht am Futter, Schlitten geklemmt, ruhige Hand. Das Teil nie mit der Hand auffangen.{wet}",
+  "plan.groove": "{width} breit auf {size} einstechen, von {from} bis {to}",
+  "plan.groove note": "Gerade und stetig bis zum Skalenwert einstechen; nicht verweilen.{wet}",
+  "plan.countersink": "Kegelsenker 90°",
+  "plan.boring tool at 45°": "Bohrmeißel, Schneide unter 45°",
+  "plan.45° tool": "45°-Meißel",
+  "plan.edge at the end": "am Ende",
+  "plan.edge at": "an der Kante bei {at}",
+  "plan.chamfer in bore": "Fase {size} × 45°, {edge}, in der Bohrung",
+  "plan.chamfer": "Fase {size} × 45°, {edge}",
+  "plan.countersink note": "Die Lochkante ringsum antasten, dann nach Skalenwert weiter; langsam, sonst rattert es.",
+  "plan.chamfer towards chuck": "Die Kante mit der Mitte der schrägen Schneide antasten, dann nach Skalenwert zum Futter hin weiter.",
+  "plan.chamfer from chuck": "Die Kante mit der Mitte der schrägen Schneide antasten, dann nach Skalenwert vom Futter weg weiter.",
+  "plan.pinching knurling tool": "Rändelzange",
+  "plan.knurling tool": "Rändelhalter",
+  "plan.knurl from to": "rändeln, Teilung {pitch}, von {from} bis {to}",
+  "plan.knurl long": "rändeln, Teilung {pitch}, {length} lang",
+  "plan.knurl places, begin": "Alle Stellen gelten für die futterseitige Kante des Rändels: die Planfläche mit dieser Kante antasten. Beginnen, wo die andere Kante bei {at} steht: diese Stelle vorher anreißen (width: des Rändels in der Auftragsdatei gibt einen Skalenwert dafür).",
+  "plan.knurl places": "Alle Stellen gelten für die futterseitige Kante des Rändels: die Planfläche mit dieser Kante antasten.",
+  "plan.knurl rise": "Der Durchmesser wächst um etwa {rise} (Erfahrungswert): das Muster erst an einer Umdrehung von Hand prüfen, dann den Motor einschalten.",
+  "plan.knurl oil": "Öl, langsam, einmal kräftig zustellen; Späne nur bei stehender Maschine abbürsten.",
+  "plan.no tool": "kein Werkzeug",
+  "plan.taper tool": "Drehmeißel, genau auf Mitte",
+  "plan.taper": "Kegel {large} auf {small} über {length}, {towards}",
+  "plan.taper from": "Kegel {large} auf {small} über {length}, ab {at}, {towards}",
+  "plan.thin towards the end": "dünn zum freien Ende",
+  "plan.thin towards the chuck": "dünn zum Futter",
+  "plan.taper back": "Mit „zurück“ bezeichnete Werte liegen vor 0: dort ist der Meißel am Anfang noch frei und schneidet erst weiter innen.",
+  "plan.taper prove": "Den Winkel nach dem zweiten Schnitt prüfen: an beiden Enden messen. Ist der Kegel fertig, das Geschwenkte zurückstellen und prüfen.",
+  "plan.tip from face": "die Spitze steht {at} von der Planfläche",
+  "plan.tip at face": "die Spitze steht an der Planfläche",
+  "plan.clockwise": "im Uhrzeigersinn",
+  "plan.anticlockwise": "gegen den Uhrzeigersinn",
+  "plan.towards you": "zu sich hin",
+  "plan.away from you": "von sich weg",
+  "plan.swing top slide": "Zuerst den Oberschlitten, von oben gesehen, {sense} um {degrees}° schwenken (halber Kegelwinkel) und so weit zurückdrehen, dass sein ganzer Hub vor ihm liegt. Erst dann antasten und einstellen, was folgt, in dieser Reihenfolge: {begin}, während der Durchmesser angetastet wird. Nur mit dem Oberschlitten vorschieben.",
+  "plan.swing headstock": "Zuerst den Spindelstock, von oben gesehen, {sense} um {degrees}° schwenken (halber Kegelwinkel). Erst dann antasten und einstellen, was folgt: {begin}, während der Durchmesser angetastet wird. Entlang des Betts vorschieben. Was quer zum Werkstück liegt, liegt solange nicht quer zum Bett: nichts plandrehen, bohren oder abstechen, bis der Spindelstock zurückgestellt und am Prüfdorn geprüft ist.",
+  "plan.set tailstock over": "Zuerst den Reitstock um {over} {towards} verstellen (nach dem Sinus, für {between} zwischen den Spitzen). Spitze fetten. Erst dann antasten und einstellen, was folgt: {begin}, während der Durchmesser angetastet wird. Danach zurückstellen und am Prüfdorn prüfen.",
+  "plan.clamped": "Das Teil spannen, auf eine Unterlage, in die der Bohrer gehen darf; nie mit der Hand halten.",
+  "plan.centre drill": "Zentrierbohrung {pilot}",
+  "plan.centre drill tool": "Zentrierbohrer, Spitze {pilot}",
+  "plan.centre drill note": "So tief, bis der Kegel etwa {mouth} weit ist, {depth} ab Antasten der Spitze. Die Spitze bricht leicht: ohne Gewalt, oft ausräumen, nie langsam und mit Druck.",
+  "plan.drill": "{size} bohren, {depth} tief",
+  "plan.ream": "{size} reiben, {depth} tief",
+  "plan.twist drill": "Spiralbohrer",
+  "plan.twist drills": "Spiralbohrer (mehrere)",
+  "plan.reamer": "Reibahle",
+  "plan.by hand, no reverse": "Spindel von Hand drehen, Stecker gezogen: in der Datei steht weder drive: reverses: noch clutch:.",
+  "plan.drills in turn": "Nacheinander: {drills}; alle mit der Drehzahl des größten, die die kleineren auch vertragen.",
+  "plan.clear drill": "Den Bohrer zum Ausspanen ganz zurückziehen, sooft er um seinen Durchmesser eingedrungen ist.",
+  "plan.drill depth counts": "Die Tiefe zählt, ab wo der volle Durchmesser eintritt; die Spitze geht {tip} tiefer.",
+  "plan.ream note": "In einem Zug stetig reiben, nie rückwärts drehen.{wet}",
+  "plan.tap hole": "Kernloch für {share} % der vollen Tiefe: {hole}.",
+  "plan.tap hole gives": "Das Loch von {hole} gibt {share} %.",
+  "plan.tap edge": "Vorher die Kante auf {size} brechen.",
+  "plan.tap order": "Mit dem Vorschneider anfangen, dann der nächste; der Anschnitt braucht auch beim Grundbohrer etwa {lead} unter dem Gewinde.",
+  "plan.die rod": "Bolzen etwa {rod}, dieser hat {now}; sein Ende mit 45° auf etwa {core} anfasen, damit das Schneideisen gerade anschneidet.",
+  "plan.die shoulder": "Ein Absatz steht {room} dahinter: Umdrehungen zählen und nach ihm fühlen. Für die letzten Umdrehungen das Schneideisen wenden, die Seite ohne Anschnitt voran.",
+  "plan.tap": "Gewinde {thread} bohren, {depth}",
+  "plan.die": "Gewinde {thread} mit Schneideisen, {depth}",
+  "plan.tap in the drill": "Gewindebohrer, gerade geführt vom Bohrfutter",
+  "plan.tap in the tailstock": "Gewindebohrer, gerade geführt vom Futter im Reitstock",
+  "plan.die holder": "Schneideisen im Halter, der auf der Reitstockpinole gleitet",
+  "plan.thread by hand": "Strom aus, Stecker gezogen, Riemen ab oder lose: die Spindel von Hand am Futter oder an der Scheibe drehen. Nie mit Motor.",
+  "plan.thread turns behind": "{turns} Umdrehungen für {length}: das Gewinde beginnt {begins} hinter der Planfläche, wo auch das enge Loch beginnt.",
+  "plan.thread turns": "{turns} Umdrehungen für {length}.",
+  "plan.thread how": "{begun} Für die ersten zwei Umdrehungen leicht nachdrücken, dann zieht es sich selbst hinein und die Pinole folgt nur. Eine halbe Umdrehung vor, eine viertel zurück, um den Span zu brechen; nach {halfTurns} Umdrehungen ({half}) herausdrehen und ausräumen.{wet}",
+  "plan.tap binds": "Klemmt es: keine Gewalt. Sofort zurückdrehen, Späne ausräumen, leicht neu versuchen; klemmt es noch, ist das Loch zu eng oder der Bohrer am Grund.",
+  "plan.die binds": "Klemmt es: keine Gewalt. Sofort zurückdrehen, Späne ausräumen, leicht neu versuchen; klemmt es noch, ist der Bolzen zu dick oder das Schneideisen sitzt schief.",
+  "plan.in the chuck": "im Futter",
+  "plan.in the chuck by": "im Futter an {size}",
+  "plan.in chuck and centre": "{chuck}, das freie Ende auf gefetteter Spitze",
+  "plan.between greased centres": "zwischen gefetteten Spitzen, mit Drehherz mitgenommen",
+  "plan.few mm": "einige hundertstel Millimeter",
+  "plan.few in": "einige tausendstel Zoll",
+  "plan.turn round": "umspannen: {out} herausstehend, {by}",
+  "plan.hold anew": "neu spannen: {out} herausstehend, {by}",
+  "plan.hold safely": "Maschine steht und ist vom Netz; Futterschlüssel abgezogen, bevor irgendetwas anderes geschieht.",
+  "plan.carrier sheet": "Dünnes Messing- oder Kupferblech unter die Schraube des Drehherzes legen: es sitzt auf einer fertigen Fläche.",
+  "plan.jaws sheet": "Dünnes Messing- oder Kupferblech zwischen Backen und fertige Fläche legen und mit der Messuhr prüfen: ein Futter läuft jedes Mal um {out} unrund.",
+  "plan.centre greased": "Reitstock und Pinole geklemmt, Spitze gefettet und gerade ohne Spiel; nachprüfen, wenn das Werkstück warm wird.",
+  "plan.centres in line": "Spitzen sauber und in Flucht: ein leichter Schnitt an beiden Enden muss gleich messen. Die im Reitstock ist gefettet und gerade ohne Spiel; nachprüfen, wenn das Werkstück warm wird.",
+  "plan.turn round batch": "Erst alle Teile bis hierher; dann alle von hier an, umgespannt.",
+  "plan.turn round stop": "Der Anschlag in der Spindel wird für dieses Ende neu gestellt: alle Teile stehen gleich weit heraus.",
+  "plan.turn round lengths": "Von hier an zählen Längen von der fertigen Planfläche des neuen Endes.",
+  "plan.to wet": " Kühlschmierung: {what}.",
+  "plan.drill coarsely": "Feine Späne von {material} brennen: Vorschub {feed} je Umdrehung, der gröbste gedruckte für diesen Bohrer ({sources}).",
+  "plan.this cut": "{rule} Dieser Schnitt: {feed}.",
+  "plan.ream coarsely": "{rule} Eine Reibahle nimmt wenig: eine scharfe, ohne Halt vorgeschoben und gerade wieder heraus.",
+  "plan.plunge coarsely": "Bei stehendem Motor antasten, das Werkstück von Hand gedreht: ein schabender Meißel entzündet Späne. Einmal im Schnitt, ohne Halt bis zum Ende vorschieben.",
+  "plan.cut coarsely": "Bei stehendem Motor antasten, das Werkstück von Hand gedreht: ein schabender Meißel entzündet Späne. Alle Schnitte sind gleich tief, denn ein dünner letzter gibt feine Späne; keiner wird zweimal genommen. Ohne Halt bis zum Ende vorschieben, und der Meißel ist frei, bevor die Maschine steht.",
+  "plan.start slides drill": "Tisch und Säule geklemmt; Pinole frei, ohne Spiel.",
+  "plan.start slides": "Schlitten straff, aber über den ganzen Weg frei: Stellleisten gerade angezogen. Was nicht gebraucht wird, ist geklemmt.",
+  "plan.start held drill": "Teil auf dem Tisch oder im festgespannten Schraubstock gespannt, mit Unterlage; Bohrer läuft rund.",
+  "plan.start held": "Werkstück fest; eine ganze Umdrehung von Hand gedreht, Schlitten an beiden Enden jedes Schnitts: nichts berührt Backen, Spitze oder Stahlhalter.",
+  "plan.start isolated": "Maschine steht, vom Netz, Stecker gezogen.",
+  "plan.start tool": "Meißel scharf, auf Mitte, kurz eingespannt und fest.",
+  "plan.start stops": "Anschläge gestellt, wo der Plan Anschlag sagt, und mit freiem Meißel ausprobiert.",
+  "plan.start wet": "Kühlschmierung: {what}; Pinsel zur Hand, keine Lappen.",
+  "plan.start belts": "Riemen liegen, wie der erste Schritt sagt, und ziehen durch; Riemenschutz zu.",
+  "plan.start clear": "Futterschlüssel ab, Schraubenschlüssel weg, Schutzbrille auf; keine Handschuhe, Ringe, losen Ärmel oder offenen Haare.",
+  "plan.belt slip": "Manche lassen den Riemen gerade so lose, dass er rutscht, bevor ein Werkzeug bricht. Das ist Werkstattbrauch, hier nicht gerechnet: ein loser Riemen springt auch ab, verbrennt und bleibt ohne Warnung stehen; er ersetzt weder leichte Schnitte noch die Hand am Schalter.",
+  "plan.chuck limit unknown": "Die Datei sagt nicht, wie schnell das Futter laufen darf: seine Aufschrift lesen und nie darüber gehen.",
+  "plan.zero": "{wheel}: {touch}; {set}.",
+  "plan.zero written down": "den Skalenring nicht anfassen und aufschreiben, was er zeigt: {label} = __________, Umdrehung 0",
+  "plan.zero marked": "anzeichnen, wo das Handrad steht: von dort zählen die Umdrehungen",
+  "plan.zero set": "Skalenring auf 0 stellen",
+  "plan.touch diameter": "Durchmesser {size} leicht antasten, von außen kommend",
+  "plan.touch bore": "Bohrung {size} leicht antasten, von innen kommend",
+  "plan.touch face": "Die fertige Planfläche leicht antasten",
+  "plan.touch end": "Das Ende, wie es ist, leicht antasten",
+  "plan.touch face with blade": "Die fertige Planfläche mit der futterseitigen Ecke des Stechmeißels leicht antasten",
+  "plan.touch end with blade": "Das Ende, wie es ist, mit der futterseitigen Ecke des Stechmeißels leicht antasten",
+  "plan.touch raw end": "Das rohe Ende leicht antasten",
+  "plan.touch edge": "Die Kante leicht antasten",
+  "plan.touch first thread": "Wo der erste Gang fasst",
+  "plan.touch mouth": "Wo der volle Durchmesser gerade in die fertige Planfläche eintritt",
+  "plan.touch mouth as it is": "Wo der volle Durchmesser gerade in das Ende, wie es ist, eintritt",
+  "plan.touch begin": "Mit der Spitze am Beginn des Schnitts (Skalenwert „Beginn bei“, wo unten einer steht), alles andere geklemmt",
+  "plan.touch tip": "Wo die Spitze das Ende berührt",
+  "plan.wind back": "Der Schlitten fährt {by} von {travel}: vor dem Antasten weit zurückdrehen.",
+  "plan.other diameter written": "Nicht {size}? {size} − gemessen vom Aufgeschriebenen abziehen.",
+  "plan.other diameter written, halved": "Nicht {size}? Die Hälfte von {size} − gemessen vom Aufgeschriebenen abziehen.",
+  "plan.other diameter set": "Nicht {size}? Statt 0 einstellen: {size} − gemessen.",
+  "plan.other diameter set, halved": "Nicht {size}? Statt 0 einstellen: die Hälfte von {size} − gemessen.",
+  "plan.back": "zurück {turns}",
+  "plan.no dial": "ohne Skala",
+  "plan.sums on fixed dials": "Skalenringe, die sich nicht auf 0 stellen lassen: beim Antasten aufschreiben, was der Ring zeigt (S1, S2 …). Für einen Skalenwert jedes Mal eine ganze Umdrehung zählen, wenn der Ring wieder auf diese Zahl kommt, dann weiter bis zur Summe. Eine ganze Umdrehung ist: {turns}. Von einer Summe über einer Umdrehung eine Umdrehung abziehen, zu einer unter 0 eine dazuzählen.",
+  "plan.comes out": "Ergibt: {sizes}.",
+  "plan.promised diameter": "Durchmesser {size}",
+  "plan.promised length": "Länge {size}",
+  "plan.promised depth": "Tiefe {size}",
+  "plan.more than the tolerance": "mehr als die Toleranz: vor dem letzten Schnitt noch einmal messen",
+  "plan.parts alike to": "Teile gleich auf {to}",
+  "plan.feed by": "Vorschub mit {wheel}: {count}.",
+  "plan.minutes": {"one":"{n} Minute","other":"{n} Minuten"},
+  "plan.hours": "{hours} Stunden",
+  "plan.within": "{least} bis {most}",
+  "plan.column done": "erledigt",
+  "plan.column measured": "gemessen",
+  "plan.column so that it reads": "bis sie zeigt",
+  "plan.column and": "und",
+  "plan.set by measuring": "nach Messen",
+  "plan.feed in at, number": "einstechen bei, {number}",
+  "plan.go on to, number": "weiter bis, {number}",
+  "plan.place begin": "Beginn bei",
+  "plan.place stop": "Anschlag bei",
+  "plan.place plunge": "einstechen bei",
+  "plan.place depth": "hinein bis",
+  "plan.drill to": "Bohrer {diameter}, bis {depth}",
+  "plan.rough cut": "Schruppen {number}",
+  "plan.once more": "noch einmal",
+  "plan.last cut": "letzter Schnitt",
+  "plan.by hand": "von Hand, Strom aus",
+  "plan.no speed known": "Drehzahl unbekannt",
+  "plan.do not run": "nicht laufen lassen",
+  "plan.as fast as a hand": "so schnell, wie eine Hand vorschieben kann",
+  "plan.slower than it bears": "langsamer, als der Werkstoff vertrüge",
+  "plan.held by a limit": "durch eine Grenze gehalten",
+  "plan.locked, written down": "{wheel}, geklemmt, wo es steht: aufschreiben, was die Skala zeigt: {label} = __________, Umdrehung 0. Längen zählen von dieser Planfläche.",
+  "plan.locked, set": "{wheel}, geklemmt, wo es steht: Skalenring auf 0 stellen. Längen zählen von dieser Planfläche.",
+  "plan.sum bore": "Vor dem letzten Schnitt: {diameter} − gemessen ________ = Rest ________; um den Rest weiter",
+  "plan.sum bore, halved": "Vor dem letzten Schnitt: {diameter} − gemessen ________ = Rest ________; um die Hälfte weiter",
+  "plan.sum outside": "Vor dem letzten Schnitt: gemessen ________ − {diameter} = Rest ________; um den Rest weiter",
+  "plan.sum outside, halved": "Vor dem letzten Schnitt: gemessen ________ − {diameter} = Rest ________; um die Hälfte weiter",
+  "plan.measure the others too": "Ebenso bei jedem weiteren Teil: der Meißel wird neu angetastet.",
+  "plan.dial at the right size": "Die Skala beim richtigen Maß: ________ ; die weiteren Teile gehen ohne Zwischenmessung darauf.",
+  "plan.mend sum": "Nach dem letzten Schnitt noch einmal messen. Stimmt das Maß: was die Skala zeigt, weniger die Summe oben, ist ________ (auf das Vorzeichen achten); das zu jeder weiteren Summe dieses Meißels dazuzählen.",
+  "plan.mend zero": "Nach dem letzten Schnitt noch einmal messen. Stimmt das Maß, den Skalenring auf den Wert oben stellen ({reading}), ohne den Schlitten zu bewegen: jeder weitere Skalenwert dieses Meißels stimmt dann.",
+  "plan.mend zero, others too": "Nach dem letzten Schnitt noch einmal messen. Stimmt das Maß, den Skalenring auf den Wert oben stellen ({reading}), ohne den Schlitten zu bewegen: jeder weitere Skalenwert dieses Meißels stimmt dann; die weiteren Teile gehen ohne Zwischenmessung direkt darauf.",
+  "plan.done on part": "Erledigt an Teil",
+  "plan.done on part, more": "Erledigt an Teil, {from} bis {to} auf einem weiteren Blatt",
+  "plan.last hole drawn": "Von den Löchern nebeneinander ist das letzte gezeichnet; jeder Schritt hat sein eigenes Bild.",
+  "plan.readings are": "Große Zahlen: was die Skale zeigt, und zwar die für diese Maschine gedruckte, aufgeklebt, bevor es losgeht. Umdr.: ganze, ab der Null. Ein Takt beim Vorschub ist eine Sekunde, „einundzwanzig, zweiundzwanzig“.",
+  "plan.belt moved sign": "Weiß auf schwarz: vor diesem Schritt den Riemen umlegen, Stecker gezogen.",
+  "plan.set below nothing": "Nach gemessenem Durchmesser: eine Null unter null wird um so viel vor 0 gestellt.",
+  "plan.for several steps": "Für mehrere Schritte",
+  "plan.see first page": "Hinweise auf der ersten Seite: {signs}.",
+  "plan.step of the file": "Schritt {inFile} der Datei",
+  "plan.row": "Reihe {row}",
+  "plan.column turns": "Umdr.",
+  "plan.column dial": "Skale",
+  "plan.before the first chip": "Vor dem ersten Span",
+  "plan.refused all the same": "Dieser Auftrag ist abgelehnt und wurde trotzdem gedruckt; die erste Seite sagt, warum. Nicht danach arbeiten, bis das behoben ist.",
+  "plan.refused all the same, for": "Dieser Auftrag ist abgelehnt und wurde trotzdem gedruckt ({steps}); die erste Seite sagt, warum. Nicht danach arbeiten, bis das behoben ist.",
+  "plan.bar": "Stange {diameter}",
+  "plan.tube": "Rohr {diameter} × {bore}",
+  "plan.bar long": "{length} lang",
+  "plan.bar out": "{out} herausstehend",
+  "plan.bar held chuck and centre": "das Ende auf einer Spitze",
+  "plan.bar held between centres": "zwischen Spitzen",
+  "plan.bar against a stop": "gegen einen Anschlag in der Spindel",
+  "plan.parts": {"one":"{n} Teil","other":"{n} Teile"},
+  "plan.steps": {"one":"Schritt {steps}","other":"Schritte {steps}"},
+  "plan.reordered": "Einige Schritte stehen in anderer Reihenfolge als in der Auftragsdatei: so wird der Riemen seltener umgelegt, sonst ändert sich nichts.",
+  "plan.nothing against": "Gegen diesen Auftrag spricht nichts, soweit die Dateien es sagen.",
+  "plan.refused": "Abgelehnt",
+  "plan.take care": "Achtung",
+  "plan.tools in the post": "{count} Werkzeuge folgen einander im Stahlhalter ({tools}). Ein Werkzeug, das herausgenommen und wieder eingesetzt wird, wird neu angetastet, außer sein Halter kommt genau an dieselbe Stelle zurück.",
+  "plan.one tool": "Ein Werkzeug macht alles: solange es nicht bewegt wird, wird nichts neu angetastet. Jedes Teil bekommt dieselben Skalenwerte.",
+  "plan.swung": "Was für {steps} geschwenkt und zurückgestellt wird, nimmt jede Null mit: an allen Teilen in einem Zug machen, oder für jedes Teil neu antasten.",
+  "plan.others touched anew": "Wo ein Werkzeug neu angetastet wird, bei jedem Teil vor dem letzten Schnitt messen. Was seine Null behält, geht auf die Skalenwerte, die das erste Teil gelehrt hat: das erste und das dritte messen, dann jedes zehnte.",
+  "plan.others straight": "Vom zweiten Teil an wird kein Schnitt zwischendurch gemessen: auf die Skalenwerte gehen, die das erste Teil gelehrt hat. Das erste und das dritte messen, dann jedes zehnte, und immer, wenn ein Werkzeug angefasst wurde.",
+  "plan.batch by operation": "Nach Arbeitsgängen: jeder Schritt an allen Teilen, dann der nächste. Ein Futter nimmt ein Teil nie ganz rundlaufend wieder auf; Schritte, die zueinander laufen müssen, bleiben in einer Aufspannung.",
+  "plan.batch to turning round": "Stück für Stück bis zum Umspannen, an allen Teilen; dann Stück für Stück von dort: was in einer Aufspannung gedreht ist, läuft zueinander rund.",
+  "plan.batch part by part": "Stück für Stück: jedes vom ersten Schritt bis zum letzten, damit seine Flächen zueinander rund laufen.",
+  "plan.parts alike": "{count} gleiche Teile",
+  "plan.clamp against stops": "Jedes Teil gegen dieselben Anschläge spannen.",
+  "plan.length zeros fresh": "jedes steht etwas anders heraus: an jedem Teil das rohe Ende antasten und die Längen-Null neu setzen, oder gegen einen Anschlag spannen",
+  "plan.bar drawn out": "Stange durch die Spindel: jedes Mal um dieselbe Länge herausziehen, gegen einen Klotz oder Anschlag, der dann weggenommen wird. Ohne ihn gilt: {fresh}.",
+  "plan.blanks against stop": "Jeden Rohling gegen den Anschlag in der Spindel schieben und das Futter gleich schließen: die Längen-Nullen gelten für alle Teile.",
+  "plan.blanks without stop": "Rohlinge ohne Anschlag in der Spindel (spindleStop: true): {fresh}.",
+  "plan.turned round, stop": "Umgespannt wird der Anschlag einmal neu gestellt; dann gelten auch diese Längen-Nullen für alle Teile.",
+  "plan.turned round, same": "Umgespannt gilt dasselbe für das andere Ende.",
+  "plan.between centres lengths": "Zwischen Spitzen liegt jedes Teil so tief, wie seine Zentrierbohrungen sind: an jedem Teil die Planfläche antasten und die Längen-Null neu setzen, welchen Anschlag es auch gibt.",
+  "plan.way part": "Stück für Stück",
+  "plan.way operation": "nach Arbeitsgängen",
+  "plan.way one": "ein Teil",
+  "plan.column way of working": "Arbeitsweise",
+  "plan.column belt changes": "Riemenwechsel",
+  "plan.column under the tool": "im Schnitt",
+  "plan.column minutes": "Minuten",
+  "plan.column handling": "Handgriffe",
+  "plan.column tools and": "Werkzeuge,",
+  "plan.column holding": "Spannen",
+  "plan.column belts": "Riemen",
+  "plan.column all": "gesamt",
+  "plan.belts and time": "Riemen und Zeit",
+  "plan.belt stays": "Der Riemen bleibt vom ersten Schritt bis zum letzten liegen.",
+  "plan.belt changes": {"one":"{n} Riemenwechsel vom ersten Schritt bis zum letzten: eine Hand unter dem Deckel, Stecker gezogen.","other":"{n} Riemenwechsel vom ersten Schritt bis zum letzten; jeder ist eine Hand unter dem Deckel, Stecker gezogen."},
+  "plan.reckoned": "Gerechnet mit dem kleinsten veröffentlichten Vorschub bei den Drehzahlen oben und mit eigenen Zahlen für Handgriffe ohne Eile: {belt} Minuten je Riemenwechsel, {tool} je Werkzeug eingestellt und angetastet, {part} je Teil gespannt, {pass} je Schnitt, {measure} je Messung.",
+  "plan.uncounted": {"one":"{n} Schritt ohne Vorschub oder Drehzahl ist nicht mitgezählt.","other":"{n} Schritte ohne Vorschub oder Drehzahl sind nicht mitgezählt."},
+  "plan.trial tells": "Das erste Teil dauert länger; ein Versuch sagt es besser.",
+  "plan.slower": {"one":"Langsamer ist erlaubt: {steps} auch auf {position} ({rpm} U/min) kostet je Teil {more} mehr im Schnitt und spart {n} Riemenwechsel.","other":"Langsamer ist erlaubt: {steps} auch auf {position} ({rpm} U/min) kostet je Teil {more} mehr im Schnitt und spart {n} Riemenwechsel."},
+  "plan.slower, less in all": {"one":"Langsamer ist erlaubt: {steps} auch auf {position} ({rpm} U/min) kostet je Teil {more} mehr im Schnitt und spart {n} Riemenwechsel, insgesamt weniger Zeit, wenn Stück für Stück gearbeitet wird.","other":"Langsamer ist erlaubt: {steps} auch auf {position} ({rpm} U/min) kostet je Teil {more} mehr im Schnitt und spart {n} Riemenwechsel, insgesamt weniger Zeit, wenn Stück für Stück gearbeitet wird."},
+  "plan.slower, no time saved": {"one":"Langsamer ist erlaubt: {steps} auch auf {position} ({rpm} U/min) kostet je Teil {more} mehr im Schnitt und spart {n} Riemenwechsel, aber keine Zeit.","other":"Langsamer ist erlaubt: {steps} auch auf {position} ({rpm} U/min) kostet je Teil {more} mehr im Schnitt und spart {n} Riemenwechsel, aber keine Zeit."},
+  "plan.column part": "Teil",
+  "plan.measured parts": "Gemessen",
+  "plan.measured parts, more": "Gemessen, Teile 1 bis {last}; die anderen auf einem weiteren Blatt",
+  "plan.drawing over": "von {from} bis {to}",
+  "plan.drawing through": "durch",
+  "plan.drawing deep": "{depth} tief",
+  "plan.drawing from to": "von {from} bis {to}",
+  "plan.drawing wide": "{size}, {width} breit",
+  "plan.drawing at": "bei {at}",
+  "plan.drawing taper": "ø{large} auf ø{small}",
+  "plan.drawing knurl": "Rändel {pitch}",
+  "plan.drawing centre": "Zentrierung ø{pilot}",
+  "plan.drawing more": "und {count} weitere: siehe die Schritte",
+  "plan.drawing from first": "{length} vom freien Ende",
+  "plan.drawing from other": "{length} vom anderen Ende",
+  "plan.drawing scale": "Maßstab {ratio}",
+  "plan.drawing scale mm": "Maßstab {ratio}, alle Maße in mm",
+  "plan.drawing scale in": "Maßstab {ratio}, alle Maße in Zoll",
+  "plan findings.do not file": "{material} nicht feilen oder polieren; eine gröbere Toleranz erfragen oder eine andere Maschine nehmen",
+  "plan findings.finish by hand": "von Hand fertig bearbeiten",
+  "plan findings.usually bears": "was eine {firmness} Maschine üblicherweise verträgt, Erfahrungswert",
+  "plan findings.light": "leichte",
+  "plan findings.firm": "kräftige",
+  "plan findings.no blanks": "arbeitet nach Arbeitsgängen an einer Stange durch die Spindel: das zweite Teil ist nicht da, bevor das erste abgestochen ist",
+  "plan findings.no blanks remedy": "Rohlinge sägen und bar: length: angeben, oder batch: part",
+  "plan findings.loose": "kommt nach dem Abstechen: nichts hält das Teil",
+  "plan findings.loose remedy": "vorher neu spannen: { do: turn round, out: … }, oder zuletzt abstechen",
+  "plan findings.turned, length unknown": "spannt eine Stange um, deren Länge nicht bekannt ist",
+  "plan findings.turned, length unknown remedy": "vorher abstechen, oder die Länge des Rohlings angeben: bar: length:",
+  "plan findings.nothing in the jaws": "lässt {out} herausstehen von einem Werkstück, das nur {long} lang ist: in den Backen ist nichts",
+  "plan findings.less out": "weniger herausstehen lassen",
+  "plan findings.jaws on a step": "die Backen schlössen auf {diameter} nur über {length}, und {thicker} liegt dahinter: sie halten nicht oder gehen nicht darüber",
+  "plan findings.more out or other end": "mehr herausstehen lassen, oder das andere Ende spannen",
+  "plan findings.jaws before a step": "die Backen schließen auf {diameter} über {length}, und {thicker} folgt dahinter",
+  "plan findings.jaws clear inside": "darauf achten, dass ihre inneren Enden vom dickeren Teil frei bleiben",
+  "plan findings.jaws hold too little": "die Backen halten nur {length} von Durchmesser {diameter}: es fliegt beim ersten Schnitt heraus",
+  "plan findings.less out or other end": "weniger herausstehen lassen, oder das andere Ende spannen",
+  "plan findings.long lever": "die Backen halten {length}, und {out} steht heraus",
+  "plan findings.jaws on a cone": "die Backen halten einen Kegel bei {diameter} und berühren ihn nur an einer Kante",
+  "plan findings.little grip": "die Backen halten nur {length} von Durchmesser {diameter}; {least} ist das Mindeste",
+  "plan findings.little grip remedy": "weniger herausstehen lassen, das Ende abstützen, oder leichte Schnitte nehmen",
+  "plan findings.jaws on thread": "die Backen lägen auf dem Gewinde {thread}",
+  "plan findings.jaws on knurl": "die Backen lägen auf dem Rändel",
+  "plan findings.jaws on surface remedy": "anderswo spannen, oder in einer geschlitzten Hülse",
+  "plan findings.into the jaws": "reicht bis {to} am Werkstück, und die Backen beginnen bei {at}: der Meißel läuft hinein",
+  "plan findings.near the jaws": "reicht bis {to} am Werkstück, und die Backen beginnen bei {at}: weniger als {clear} Abstand",
+  "plan findings.into the driver": "reicht bis {to} am Werkstück, und der Mitnehmer beginnt bei {at}: der Meißel läuft hinein",
+  "plan findings.near the driver": "reicht bis {to} am Werkstück, und der Mitnehmer beginnt bei {at}: weniger als {clear} Abstand",
+  "plan findings.into the jaws remedy": "{more} mehr herausstehen lassen, oder den Schritt kürzen",
+  "plan findings.before the centre": "vorher machen, ehe die Spitze anliegt ({ do: hold, held: chuck and centre, out: … })",
+  "plan findings.centre in the way": "„{step}“ braucht das freie Ende, wo die Spitze ist",
+  "plan findings.parts at a centre": "sticht ein Werkstück ab, das eine Spitze hält: es klemmt den Stechmeißel",
+  "plan findings.parts at a centre remedy": "dafür nur im Futter spannen: { do: hold, out: … }",
+  "plan findings.into the centre": "dreht das Ende auf {size}, und die Zentrierbohrung ist {hole} weit: der Meißel trifft die Spitze",
+  "plan findings.into the centre remedy": "einen kleineren Zentrierbohrer nehmen, oder das Ende zuletzt ohne Spitze drehen",
+  "plan findings.near the centre": "dreht das Ende auf {size} neben einer Zentrierbohrung von {hole}: kaum Platz für den Meißel",
+  "plan findings.near the centre remedy": "eine halbe Spitze und einen schlanken Seitenmeißel nehmen, oder einen kleineren Zentrierbohrer",
+  "plan findings.no centre seat": "wird von einer Spitze in einer zylindrischen Bohrung gehalten: sie trägt auf einer Kante, wenn sie überhaupt breit genug ist",
+  "plan findings.no centre seat remedy": "die Bohrung mit einem Stopfen schließen, oder die Spitze anstellen, ehe sie gebohrt wird",
+  "plan findings.no centre hole, other": "wird von einer Spitze gehalten, und kein Schritt macht die Zentrierbohrung am anderen Ende",
+  "plan findings.no centre hole, free": "wird von einer Spitze gehalten, und kein Schritt macht die Zentrierbohrung am freien Ende",
+  "plan findings.no centre holes": "wird zwischen Spitzen gehalten, und kein Schritt macht eine Zentrierbohrung",
+  "plan findings.no centre hole remedy": "{ do: centre drill } einfügen, solange nur das Futter hält, oder darauf achten, dass die Stange eine hat",
+  "plan findings.set over, chuck": "verstellt den Reitstock, und nur das Futter hält das Werkstück: nichts wird schräg",
+  "plan findings.set over, chuck and centre": "verstellt den Reitstock, und das Futter hält das andere Ende gerade: das Werkstück biegt sich",
+  "plan findings.set over remedy": "vorher zwischen Spitzen spannen: { do: hold, held: between centres, out: … }, oder by: top slide nehmen",
+  "plan findings.headstock swung away": "schwenkt den Spindelstock von der Spitze weg, die das Werkstück hält",
+  "plan findings.headstock swung away remedy": "nur im Futter spannen, oder by: top slide nehmen",
+  "plan findings.thick": "{least} bis {most}",
+  "plan findings.whips": "mehr als das {times}-Fache schlägt und steigt über den Meißel",
+  "plan findings.chatters": "mehr als das {times}-Fache biegt sich und rattert",
+  "plan findings.slender, steady": "{why}: es braucht eine Lünette oder ein dickeres Teil",
+  "plan findings.slender, turn short": "{why}: weniger herausstehen lassen, das Ende mit einer Spitze halten, oder das dünne Ende zuerst und kurz drehen",
+  "plan findings.slender, draw out": "{why}: weniger herausstehen lassen und danach bis zu einer Spitze herausziehen",
+  "plan findings.parts far out": "sticht {distance} vor den Backen ab, wo das Werkstück nachgibt und den Stechmeißel klemmt",
+  "plan findings.parts far out remedy": "weniger herausstehen lassen: dicht an den Backen ist am besten",
+  "plan findings.beyond travel": "braucht {travel} von {wheel}, mit einem Weg von {has}",
+  "plan findings.beyond travel remedy, barrel": "auf halbem Weg zurückziehen, Reitstock oder Tisch um ebenso viel nachstellen, und von diesem Skalenwert weiterzählen",
+  "plan findings.beyond travel remedy": "kürzer oder flacher machen, oder in zwei Aufspannungen",
+  "plan findings.no wheel": "kein Handrad mit Vorschub gibt diese Zustellung: Skalenwerte lassen sich nicht angeben",
+  "plan findings.no wheel remedy": "den Vorschub dieses Handrads messen, oder mit moves: across sagen, welches es ist",
+  "plan findings.too many cuts": "bräuchte mehr als {most} Schnitte von {cut}",
+  "plan findings.too many cuts remedy": "cut: erhöhen, oder von Material ausgehen, das näher am Maß ist",
+  "plan findings.finer than the dial": "eine Toleranz von insgesamt {tolerance} ist feiner, als die Skala allein hergibt, etwa {gives}",
+  "plan findings.finer than the dial remedy": "um die Hälfte des Restes zustellen und dazwischen messen",
+  "plan findings.finer than the slide": "eine Toleranz von insgesamt {tolerance} ist feiner, als dieser Schlitten hält, etwa {holds}",
+  "plan findings.beyond the drill limit": "{diameter} ist größer, als die Maschine schafft: limits: drill: {limit}",
+  "plan findings.beyond the drill limit remedy": "nicht bohren; ausdrehen, oder auf eine andere Maschine nehmen",
+  "plan findings.knurl presses": "ein einfacher Rändelhalter drückt stärker, als Schlitten und Lager einer leichten Maschine vertragen",
+  "plan findings.knurl presses remedy": "eine Rändelzange nehmen und pinched: true sagen, oder work: { firmness: firm }, wo es erprobt ist",
+  "plan findings.headstock does not swivel": "schwenkt den Spindelstock, und die Maschinendatei kennt keinen schwenkbaren",
+  "plan findings.headstock does not swivel remedy": "by: top slide nehmen; oder unter angleScales: eine Skala mit part: headstock angeben, wo er schwenkt",
+  "plan findings.wide blade": "ein Stechmeißel von {blade} ist breit für diese Maschine (höchstens etwa {most}, Erfahrungswert): er rattert und hakt ein",
+  "plan findings.wide blade remedy": "einen schmaleren nehmen und eine breite Nut in mehreren Einstichen schneiden",
+  "plan findings.no drive": "die Maschinendatei hat keinen Antrieb: jede Drehzahl ist selbst zu wählen",
+  "plan findings.no drive remedy": "mit der langsamsten anfangen",
+  "plan findings.no speed": "für {material} mit {tool} ist keine Schnittgeschwindigkeit bekannt",
+  "plan findings.no speed remedy": "eine angeben unter work: { cuttingSpeeds: … } für {step}",
+  "plan findings.fast": "selbst die langsamste Stufe, {rpm} U/min, ist schneller, als so einer Maschine bei {diameter} gegeben wird, aber nicht schneller als veröffentlicht",
+  "plan findings.fast remedy": "scharfer Meißel, leichte Schnitte, reichlich schmieren; anhalten, wenn es rattert oder die Schneide blau anläuft",
+  "plan findings.too fine": "auf jeder Stufe würde die Hand {material} zu fein vorschieben, und feine Späne brennen",
+  "plan findings.do not run": "nicht laufen lassen",
+  "plan findings.too fast": "selbst die langsamste Stufe, {slowest} U/min, ist zu schnell: {diameter} verträgt höchstens {most} U/min",
+  "plan findings.too fast to knurl": "selbst die langsamste Stufe, {slowest} U/min, ist zu schnell: Rändeln verträgt höchstens {most} U/min",
+  "plan findings.too fast for it": "selbst die langsamste Stufe, {slowest} U/min, ist zu schnell: höchstens {most} U/min sind erlaubt",
+  "plan findings.beyond limit": "jede Stufe, die für {diameter} langsam genug ist ({most} U/min), kann über {held} von {limit} U/min laufen",
+  "plan findings.chuck limit": "die Grenze des Futters",
+  "plan findings.spindle limit": "die Grenze der Spindel",
+  "plan findings.too fast to part remedy": "nicht laufen lassen: bei stehender Maschine absägen und nach { do: turn round } plandrehen",
+  "plan findings.too fast to knurl remedy": "die Spindel von Hand drehen, oder eine eigene erprobte Zeile angeben: work: { cuttingSpeeds: … }",
+  "plan findings.too fast to chamfer remedy": "die Kante bei stehendem Werkstück mit der Feile brechen, oder einen kleineren Durchmesser nehmen",
+  "plan findings.too fast remedy": "nicht laufen lassen: kleinerer Durchmesser, langsamerer Antrieb, oder eine andere Maschine",
+  "plan findings.cuts air, face": "schneidet nichts: vor dieser Planfläche steht kein Werkstoff",
+  "plan findings.cuts air, hole": "schneidet nichts: das Loch dort hat schon {size}",
+  "plan findings.cuts air": "schneidet nichts: das Werkstück hat dort schon {size}",
+  "plan findings.cuts air remedy": "auf Reihenfolge der Schritte, Anfang und Maße achten",
+  "plan findings.thicker than said": "beginnt bei {said}, aber das Werkstück hat dort noch {there}: der erste Schnitt würde zu tief",
+  "plan findings.leave from out": "from: weglassen, oder auf die Reihenfolge der Schritte achten",
+  "plan findings.thinner than said": "beginnt bei {said}, aber das Werkstück hat dort nur {there}",
+  "plan findings.thinner than said remedy": "from: weglassen; die Schnitte werden nach dem geplant, was dort steht",
+  "plan findings.beyond the stock": "braucht {large} am dicken Ende, und das Werkstück hat dort {there}",
+  "plan findings.no stock": "braucht {large} am dicken Ende, und dort ist kein Werkstück",
+  "plan findings.beyond the stock remedy": "kürzen, oder dort beginnen, wo Werkstoff ist",
+  "plan findings.no metal": "bei {at} ist kein Werkstoff",
+  "plan findings.no metal remedy": "Längen zählen von der fertigen Planfläche des freien Endes",
+  "plan findings.wider than the knurl": "ein Rändel von {wheel} Breite zeichnet mehr als {length}",
+  "plan findings.wider than the knurl remedy": "ein schmaleres Rändel nehmen, oder die Rändelung so breit machen",
+  "plan findings.knurls unevenly": "läuft über mehr als einen Durchmesser",
+  "plan findings.knurls unevenly remedy": "nur einen Zylinder rändeln",
+  "plan findings.other diameter": "gibt {said} am Stechmeißel an, und das Werkstück hat dort {there}",
+  "plan findings.other diameter remedy": "diameter: weglassen; der Plan geht nach dem, was dort steht",
+  "plan findings.face, length unknown": "dreht auf Länge plan, und niemand hat gesagt, wie lang die Stange ist",
+  "plan findings.face, length unknown remedy": "depth: ist, wie viel abkommt; oder die Länge des Rohlings angeben: bar: length:",
+  "plan findings.behind a collar": "beginnt bei {at} hinter {collar}: dort muss der Meißel einstechen, was ein Seitenmeißel nicht tut",
+  "plan findings.behind a collar remedy": "vorher einen Einstich drehen: {step}, oder einen spitzen Meißel mit leichten Schnitten nehmen",
+  "plan findings.through the back": "kommt hinten heraus: die Spitze geht bis {to}, und das Werkstück ist {long} lang",
+  "plan findings.through the back, stop": "den Anschlag in der Spindel vom Bohrer fernhalten, oder hohl machen",
+  "plan findings.through the back remedy": "darauf achten, dass nichts dahinter steht, und am Ende den Vorschub zurücknehmen",
+  "plan findings.hole is": "das Loch hat {hole}",
+  "plan findings.none made": "es wurde keines gemacht",
+  "plan findings.drill wider than work": "bohrt {size} in ein Werkstück von {work}",
+  "plan findings.drill wider than work remedy": "einen kleineren Bohrer nehmen, oder bohren, ehe außen gedreht wird",
+  "plan findings.no start": "beginnt auf einer ebenen Fläche, wo ein Bohrer verläuft",
+  "plan findings.no start remedy": "vorher { do: centre drill } einfügen",
+  "plan findings.bore wider than work": "dreht {size} in einem Werkstück von {work} aus",
+  "plan findings.bore wider than work remedy": "weniger ausdrehen, oder ehe außen gedreht wird",
+  "plan findings.bore without hole": "dreht aus, wo kein Loch gemacht wurde",
+  "plan findings.bore deeper than hole": "dreht {depth} tief aus, und das Loch ist nicht so tief",
+  "plan findings.bore without hole remedy": "vorher bohren, auf volle Tiefe und etwas mehr",
+  "plan findings.narrower than said": "beginnt in einem Loch von {said}, und es hat {there}",
+  "plan findings.slender boring tool": "dreht {depth} tief in einem Loch von {hole} aus: ein so langer Bohrmeißel federt",
+  "plan findings.slender boring tool remedy": "leichte Schnitte nehmen und oft messen, oder bohren und reiben",
+  "plan findings.ream, hole": "braucht ein Loch etwas unter {size}; {found}",
+  "plan findings.ream, hole for its depth": "braucht über die ganze Tiefe ein Loch etwas unter {size}; {found}",
+  "plan findings.not so deep": "es ist nicht so tief",
+  "plan findings.ream, hole remedy": "vorher bohren, etwas kleiner und tiefer",
+  "plan findings.ream, short below": "lässt {room} Loch unter der geriebenen Tiefe, wo der Anschnitt der Reibahle endet",
+  "plan findings.ream, short below remedy": "{more} tiefer bohren, oder weniger tief reiben",
+  "plan findings.much to ream": "nimmt {off} von einem Loch mit {hole}, mehr als eine Reibahle verträgt (etwa {most})",
+  "plan findings.much to ream remedy": "auf {size} oder etwas mehr bohren oder ausdrehen",
+  "plan findings.no edge of hole": "bricht die Kante eines Lochs, das nicht gemacht wurde",
+  "plan findings.no edge of hole remedy": "vorher bohren, oder auf at: achten",
+  "plan findings.no edge": "bei {at} ist keine Kante",
+  "plan findings.no edge remedy": "at: ist, wo die Kante liegt, vom freien Ende; 0 ist das Ende selbst",
+  "plan findings.larger than the edge": "nimmt {size} von einer Kante, die nur {height} hoch steht",
+  "plan findings.larger than the edge remedy": "auf {height} oder weniger verkleinern",
+  "plan findings.slender blade": "geht {deep} tief mit einem Stechmeißel von {blade} Breite, mehr als das {times}-Fache: er verläuft und bricht",
+  "plan findings.slender blade remedy": "einen Stechmeißel von {blade} oder breiter nehmen, oder die Stelle vorher abdrehen",
+  "plan findings.too deep": "schneidet {cut} tief; diese Maschine verträgt {most} ({why})",
+  "plan findings.too deep remedy": "cut: {most} oder weniger, oder work: { deepest: … } in der Maschinendatei, wo es erprobt ist",
+  "plan findings.rubs": "lässt {finish} für den letzten Schnitt: der Meißel schabt, statt zu schneiden",
+  "plan findings.rubs remedy": "finish: {least} oder mehr",
+  "plan findings.through the wall": "bricht bei {at} am Werkstück durch die Wand",
+  "plan findings.thin wall": "lässt bei {at} am Werkstück eine Wand von {wall}",
+  "plan findings.thin wall refused": "auf beide Durchmesser achten: weniger als {least} hält den Schnitt nicht aus",
+  "plan findings.thin wall remedy": "zuletzt leichte Schnitte, und bedenken, dass die Backen es unrund drücken",
+  "plan findings.tap deeper than hole": "schneidet {depth} tief Gewinde, und das Loch ist nicht so tief",
+  "plan findings.tap, no hole": "braucht ein Loch von {least} (volles Gewinde) bis unter {most}; es wurde keines gemacht",
+  "plan findings.tap, no hole remedy": "vorher bohren, auf Kernlochmaß und tiefer als das Gewinde",
+  "plan findings.tap, wrong hole": "braucht ein Loch von {least} (volles Gewinde) bis unter {most}; das letzte hat {hole}",
+  "plan findings.tap, wrong hole remedy": "{hole} oder nahe dabei bohren: das Gewindeblatt nennt den Bohrer",
+  "plan findings.tap, hole for share": "{hole} oder nahe dabei bohren, für {share} %",
+  "plan findings.tight hole": "das Loch von {hole} gibt {share} % des vollen Gewindes: ein Handgewindebohrer kann darin brechen",
+  "plan findings.loose hole": "das Loch von {hole} gibt {share} % des vollen Gewindes: es reißt leicht aus",
+  "plan findings.thread as wide as work": "das Gewinde ist so groß wie das Werkstück dort, {size}",
+  "plan findings.thin wall round thread": "lässt {wall} Wand um das Gewinde: sie reißt",
+  "plan findings.thin wall round thread remedy": "ein kleineres Gewinde nehmen, oder schneiden, ehe außen abgedreht wird",
+  "plan findings.tap on the floor": "lässt {room} Loch unter {depth} Gewinde: schon der Anschnitt braucht {lead}, und der Bohrer bricht am Grund",
+  "plan findings.tap on the floor remedy": "mit vollem Durchmesser {depth} tief bohren, oder weniger tief Gewinde schneiden",
+  "plan findings.tap, short below": "lässt {room} Loch unter {depth} Gewinde; {source} verlangt {asks}",
+  "plan findings.tap, short below remedy": "mit vollem Durchmesser {depth} tief bohren, oder mit dem Grundbohrer fertig schneiden und seine Umdrehungen zählen",
+  "plan findings.wrong rod": "braucht auf {length} einen Bolzen von etwa {rod}; das Werkstück hat {work}",
+  "plan findings.wrong rod remedy": "vorher auf {rod} drehen",
+  "plan findings.thin wall under thread": "lässt {wall} Wand zwischen Gewindegrund und Bohrung von {bore}: sie gibt nach",
+  "plan findings.thin wall under thread remedy": "das Gewinde schneiden, ehe gebohrt wird, oder ein kleineres Loch nehmen",
+  "plan findings.die before shoulder remedy": "{before} vor dem Absatz enden lassen, oder dort einen Freistich drehen, {width} breit auf {floor}, nach {source}",
+  "plan findings.die on the shoulder": "endet {room} vor einem Absatz: der Anschnitt des Schneideisens lässt etwa {lead} unfertig, also läuft es gegen den Absatz",
+  "plan findings.short run-out": "endet {room} vor einem Absatz",
+  "plan findings.short run-out remedy": "{remedy}; oder für die letzten Umdrehungen das Schneideisen wenden",
+  "plan findings.slender in chuck": "{length} stehen heraus bei Durchmesser {diameter}, {ratio}-mal so lang wie dick, am freien Ende durch nichts gehalten",
+  "plan findings.slender between": "{length} sind frei zwischen dem, was hält, bei Durchmesser {diameter}, {ratio}-mal so lang wie dick",
+  "plan findings.slender shape in chuck": "{length} stehen heraus bei Durchmesser {diameter}, so steif wie eine Stange {ratio}-mal so lang wie dick, am freien Ende durch nichts gehalten",
+  "plan findings.slender shape between": "{length} sind frei zwischen dem, was hält, bei Durchmesser {diameter}, so steif wie eine Stange {ratio}-mal so lang wie dick",
+  "student.dial not proved": "Diesen Skalenring hat niemand geprüft. Frag, bevor du dich auf ihn verlässt.",
+  "student.slide not even": "Dieser Schlitten läuft nicht gleichmäßig: er kann um {most} danebenliegen. Miss das Teil.",
+  "student.slide out over": "Über {travel} kann er um {most} danebenliegen. Miss das Teil.",
+  "student.never key in chuck": "Nie den Schlüssel im Futter stecken lassen.",
+  "student.never gloves": "Nie Handschuhe, Ringe oder lose Ärmel tragen.",
+  "student.never long hair": "Nie lange Haare hängen lassen. Binde sie zurück.",
+  "student.never without eye cover": "Nie ohne Schutzbrille arbeiten.",
+  "student.never touch chips": "Nie Späne anfassen. Sie schneiden und brennen. Nimm den Pinsel.",
+  "student.never measure turning": "Nie messen, während es sich dreht.",
+  "student.never move belt": "Nie den Riemen umlegen, solange der Stecker steckt.",
+  "student.never too fast": "Nie schneller laufen lassen, als das Futter erlaubt.",
+  "student.never breathe iron": "Nie Gussstaub einatmen. Aufwischen, nicht blasen.",
+  "student.never long bar": "Nie eine lange Stange herausstehen lassen. Sie biegt sich und schlägt.",
+  "student.never hold work": "Nie das Werkstück in der Hand halten. Spann es.",
+  "student.belt switch off": "Schalte aus. Warte, bis alles steht.",
+  "student.belt pull plug": "Zieh den Stecker.",
+  "student.belt open cover": "Öffne den Deckel.",
+  "student.belt put": "Leg den Riemen auf die Stufe, die du brauchst.",
+  "student.belt turn by hand": "Dreh das Futter einmal von Hand. Zieh den Schlüssel ab.",
+  "student.belt close": "Schließ den Deckel. Dann steck den Stecker ein.",
+  "student.lost loose": "Spindeln und Zahnräder haben Spiel.",
+  "student.lost waits": "Drehst du zurück, wartet der Schlitten.",
+  "student.lost is": "Dieses Warten ist der tote Gang.",
+  "student.lost one side": "Komm immer von derselben Seite an einen Strich.",
+  "student.lost too far": "Zu weit? Dreh eine halbe Umdrehung zurück. Komm neu heran.",
+  "student.ask before": "Frag, bevor du anfängst. Frag, wenn ein Geräusch neu ist. Frag, wenn du nicht sicher bist.",
+  "student.ask teacher": "Dein Ausbilder, das Handbuch der Maschine und die Regeln dieser Werkstatt gehen diesem Blatt vor.",
+  "student.how much thinner": "Um wie viel wird das Teil dünner?",
+  "student.how far": "Wie weit fährt der Schlitten?",
+  "student.turn half": "Dreh das Handrad „{wheel}“ eine halbe Umdrehung. {moved}",
+  "student.turn whole": {"one":"Dreh das Handrad „{wheel}“ {n} ganze Umdrehung. {moved}","other":"Dreh das Handrad „{wheel}“ {n} ganze Umdrehungen. {moved}"},
+  "student.turn to arrow mm": "Du fängst bei 0 an und drehst bis zum Pfeil. Wie viel ist das in mm?",
+  "student.turn to arrow in": "Du fängst bei 0 an und drehst bis zum Pfeil. Wie viel ist das in Zoll?",
+  "student.lines make": {"one":"{n} Teilstrich: {distance}","other":"{n} Teilstriche: {distance}"},
+  "student.on the dial": "Du willst {distance} an der Skala. Wie viele Umdrehungen? Was zeigt die Skala dann?",
+  "student.on the dial, which row": "Du willst {distance} an der Skala. Wie viele Umdrehungen? Was zeigt die Skala dann, und in welcher Reihe?",
+  "student.lines more": "Das Teil misst {measured}. Du willst {wanted}. Wie viele Teilstriche noch?",
+  "student.lines more, both sides": "Das Teil misst {measured}. Du willst {wanted}. Wie viele Teilstriche noch? Denk daran: beide Seiten werden dünner.",
+  "student.lines": {"one":"{n} Teilstrich","other":"{n} Teilstriche"},
+  "student.went too far": "Du bist {lines} Teilstriche zu weit. Was tust du?",
+  "student.back half": "Eine halbe Umdrehung zurück, dann neu an den richtigen Strich.",
+  "student.dial says": "zeigt die Skala {figure}",
+  "student.row says": "zeigt Reihe {row}: {figure}",
+  "student.no whole turn": "Keine ganze Umdrehung: dann {says}",
+  "student.turns, then": {"one":"{n} Umdrehung, dann {says}","other":"{n} Umdrehungen, dann {says}"},
+  "student.step long": "Ein Absatz ist {length} lang. Wie drehst du das Handrad „{wheel}“?",
+  "student.drill grabs": "Der Bohrer hakt ein und das Teil dreht sich mit. Was wurde vergessen? Was tust du?",
+  "student.clamp forgotten": "Das Spannen. Ausschalten. Nie nach dem Teil greifen.",
+  "student.turns": {"one":"{n} Umdrehung","other":"{n} Umdrehungen"},
+  "student.eighths": {"one":"{n} Achtel","other":"{n} Achtel"},
+  "student.turns and eighths": "{turns} und {eighths}",
+  "student.too deep": "{turned}: {left} zu tief",
+  "student.too little": "{turned}: {left} zu wenig",
+  "student.hole deep": "Ein Loch soll {depth} tief werden. Wie weit drehst du das Handrad „{wheel}“, in Achteln einer Umdrehung?",
+  "student.speed drilling": "Du bohrst {material}. Der Bohrer hat {size}. Schau auf die Drehzahlkarte. Wohin kommt der Riemen?",
+  "student.speed turning": "Du drehst {material}, {size} dick. Schau auf die Drehzahlkarte. Wohin kommt der Riemen?",
+  "student.position and speed": "{position}, {rpm} U/min",
+  "student.nowhere, unknown": "Nirgends: keine Drehzahl bekannt. Frag.",
+  "student.nowhere, too fast": "Nirgends: zu schnell. Frag.",
+  "student.thread by the inch": "Schneide ein Gewinde {thread}, {depth} tief, von Hand. Es hat {perInch} Gänge auf den Zoll. Wie viele Umdrehungen?",
+  "student.thread": "Schneide ein Gewinde {thread}, {depth} mm tief, von Hand. Eine Umdrehung geht {pitch} mm hinein. Wie viele Umdrehungen?",
+  "student.panel never": "5  Nie",
+  "student.panel ask": "6  Frag",
+  "student.panel dial": "1  Skala ablesen",
+  "student.panel one side": "2  Von einer Seite kommen",
+  "student.panel belt": "3  Riemen umlegen",
+  "student.panel speed": "4  Drehzahl wählen",
+  "student.I ask": "Ich frage:",
+  "student.name": "Name:",
+  "student.ask how far": "Frag, wie weit eine Umdrehung fährt.",
+  "student.try it": "Probier es",
+  "student.work these out": "Rechne aus. Schreib die Antwort auf die Linie. Es sind Zahlen dieser Maschine.",
+  "student.dial shows thinner": "Die Skala zeigt, um wie viel das Teil dünner wird.",
+  "student.touch and count": "Taste das Teil an. Stell die Skala auf 0. Dann zähle.",
+  "student.plug out first": "erst Stecker ziehen",
+  "student.no speeds": "Dieses Blatt kennt keine Drehzahlen. Frag, bevor du anfängst.",
+  "student.find the belt": "Such die Lage des Riemens:",
+  "student.answers": "Antworten",
+  "student.one turn": "Eine Umdrehung am Handrad „{wheel}“ sind {distance}.",
+  "student.one turn on the dial": "Eine Umdrehung am Handrad „{wheel}“ sind {distance} an der Skala.",
+  "student.no dial": "Das Handrad „{wheel}“ hat keine Skala. Zähl die Umdrehungen.",
+  "student.one line": "Ein Teilstrich ist {division}.",
+  "student.dial shows travel": "Die Skala zeigt, wie weit der Schlitten fährt.",
+  "student.dial shows travel across": "Die Skala zeigt, wie weit der Schlitten fährt. Ein rundes Teil wird um das Doppelte dünner.",
+  "student.rows": "Sie hat {rows} Reihen. Nimm nach jeder Umdrehung die nächste Reihe.",
+  "student.loses": "Hier verliert das Handrad „{wheel}“ etwa {much}.",
+  "student.slowest": "langsamste: {position}",
+  "student.ask": "fragen",
+  "student.material": "Werkstoff",
+  "student.how big drilling": "Wie groß ist der Bohrer? Woraus ist das Teil?",
+  "student.how big turning": "Wie dick ist das Teil? Woraus ist es?",
+  "student.no speed known": "Keine Drehzahl ist bekannt. Frag.",
+  "student.take the slower": "Nicht sicher? Nimm die langsamere.",
+  "student.wheel too far": "zu weit",
+  "student.wheel back": "halbe Umdrehung zurück",
+  "student.wheel on again": "wieder heran: richtig",
+  "student.count lines": "Teilstriche von 0 an zählen; {counted}",
+  "student.numbers in": "Zahlen in {unit}",
+  "student.lines are": {"one":"{n} Teilstrich = {value}","other":"{n} Teilstriche = {value}"},
+  "measuring form.out": "hin",
+  "measuring form.return": "zurück",
+  "measuring form.slide": "Schlitten",
+  "measuring form.gauge stands": "steht fest",
+  "measuring form.lost motion": "Umkehrspiel",
+  "measuring form.step plug": "Stecker ziehen. Schlitten nachstellen und ölen; die anderen klemmen.",
+  "measuring form.step take up": "Umkehrspiel wegdrehen: vom Ende des Wegs {enough} oder mehr, in einer Richtung.",
+  "measuring form.step zero": "Skale auf ihren Strich, Messuhr auf 0. Sie soll {travel} reichen; sonst mit Endmaßen versetzen.",
+  "measuring form.step out": "Nur in einer Richtung: an jedem Strich ablesen. Zu weit? Eine ganze Umdrehung zurück, neu anfahren.",
+  "measuring form.step end": "Nach dem letzten Strich {enough} oder mehr darüber hinaus.",
+  "measuring form.step return": "Zurück: an denselben Strichen ablesen, von der untersten Zeile nach oben.",
+  "measuring form.step again": "Über null hinaus, dann alles noch einmal als Lauf 2: er zeigt, ob es sich wiederholt.",
+  "measuring form.handwheel": "Handrad:",
+  "measuring form.one turn": "Eine Umdrehung {turn}.",
+  "measuring form.made for": "Weg {travel}, Messuhr {gauge}.",
+  "measuring form.assumed": "{length} (angenommen)",
+  "measuring form.put right": "Angenommenes in der Datei berichtigen und neu drucken.",
+  "measuring form.nothing held": "Die Datei nennt noch keinen Weg je Umdrehung.",
+  "measuring form.held stated": "In der Datei, wie angegeben: {turn} je Umdrehung.",
+  "measuring form.held screw": "In der Datei, nach der Spindelsteigung: {turn} je Umdrehung.",
+  "measuring form.held rack": "In der Datei, nach Zahnstange und Ritzel: {turn} je Umdrehung.",
+  "measuring form.held readings": {"one":"In der Datei, aus {n} Ablesung: {turn} je Umdrehung.","other":"In der Datei, aus {n} Ablesungen: {turn} je Umdrehung."},
+  "measuring form.held readings of": {"one":"In der Datei, aus {n} Ablesung vom {day}: {turn} je Umdrehung.","other":"In der Datei, aus {n} Ablesungen vom {day}: {turn} je Umdrehung."},
+  "measuring form.held lost": "Umkehrspiel {lost}.",
+  "measuring form.date": "Datum",
+  "measuring form.by": "Gemessen von",
+  "measuring form.temperature": "Raum",
+  "measuring form.gauge": "Messuhr",
+  "measuring form.graduation": "Ablesung auf",
+  "measuring form.error limit": "Fehlergrenze",
+  "measuring form.turns": "Umdr.",
+  "measuring form.about": "etwa",
+  "measuring form.run": "Lauf {run}",
+  "measuring form.dial": "Der Skalenring",
+  "measuring form.drum across": "Trommel Ø",
+  "measuring form.width": "Breite",
+  "measuring form.outside": "außen Ø",
+  "measuring form.inside": "innen Ø",
+  "measuring form.bevel large": "großer Ø",
+  "measuring form.bevel small": "kleiner Ø",
+  "measuring form.which dial": "Wie wachsen die Zahlen? Vom Griff aus sehen und ankreuzen:",
+  "measuring form.dial in file": "In der Datei: {sizes}.",
+  "measuring form.in file": "in Datei",
+  "measuring form.into the file": "In die Datei, so wie es hier steht; für „…“ das Gemessene:",
+  "measuring form.places": {"one":"Warum so viele: {places} Stellen, eine je Umdrehung, {runs} Läufe.","other":"Warum so viele: {places} Stellen, eine je {n} Umdrehungen, {runs} Läufe."},
+  "measuring form.enough": "{over} stimmen dann auf ± {doubt}, 95 mal in 100 (gewünscht: ± {within}).",
+  "measuring form.not enough": "Selbst so stimmen {over} nur auf ± {doubt}, 95 mal in 100 (gewünscht: ± {within}): dazu gehört eine feinere Messuhr.",
+  "measuring form.wear shown": "Verschleiß, der den Schlitten um {depth} versetzt, zeigt sich 80 mal in 100.",
+  "measuring form.no wear shown": "So wenige Stellen zeigen nie eine verschlissene Strecke.",
+  "measuring form.why scatter known": "Eine Ablesung streut wie die in der Datei.",
+  "measuring form.why scatter assumed": "Angenommen ist, dass eine Ablesung um einen halben Skalenteil streut.",
+  "measuring form.why whole turns": "Ganze Umdrehungen: immer derselbe Strich an der Marke, so täuscht kein unrunder Ring.",
+  "measuring form.why parts of a turn": "Eine Umdrehung geht so weit, dass Teile davon abgelesen werden.",
+  "measuring form.why ends free": "Die Enden des Wegs bleiben frei, um das Umkehrspiel wegzudrehen.",
+  "measuring form.why short gauge": "Die Messuhr reicht nicht über den ganzen Weg: was darüber liegt, bleibt unbewiesen.",
+  "measuring form.why more runs": "Mehr Läufe zeigen nur, wie gleich die Stellen wiederkehren.",
+  "measuring form.drive": "Riemenscheiben, Achsabstände und Drehzahlen",
+  "measuring form.motor held": "Motor in der Datei: {rpm} U/min.",
+  "measuring form.belt held": "Riemen in der Datei: {belt}.",
+  "measuring form.chuck held": "Futter in der Datei: {rpm} U/min.",
+  "measuring form.tachometer": "Drehzahlmesser",
+  "measuring form.chuck mark": "Aufschrift des Futters",
+  "measuring form.motor plate": "Motor, laut Schild",
+  "measuring form.mains": "Netz",
+  "measuring form.belt": "Riemen: rund, flach, Keil- oder Zahnriemen, und seine Größe",
+  "measuring form.rpm": "U/min",
+  "measuring form.drive plug": "Stecker ziehen, bevor eine Hand an Riemen oder Scheibe geht.",
+  "measuring form.drive pulleys": "Jede Scheibe auf eine der vier Arten messen und aufschreiben, auf welche: beim Rundriemen über dem Riemen, eine Zahnscheibe nach ihren Zähnen.",
+  "measuring form.drive centres": "Von Welle zu Welle, der Riemen so straff, wie er läuft.",
+  "measuring form.drive speeds": "Abdeckungen schließen. Nichts ins Futter, was es nicht festhält. Riemen warmlaufen lassen, den Drehzahlmesser mit gestrecktem Arm auf die Marke richten, nichts berühren, was sich dreht; jede Stellung zweimal ablesen, ohne Last.",
+  "measuring form.driver": "treibend",
+  "measuring form.driven": "getrieben",
+  "measuring form.measured": "neu",
+  "measuring form.stage": "Trieb",
+  "measuring form.centres": "Abstand",
+  "measuring form.step": "Stufe",
+  "measuring form.position": "Stellung",
+  "measuring form.by ratio": "gerechnet",
+  "measuring form.again": "noch einmal",
+  "measuring form.direct": "direkt",
+  "measuring form.motor": "Motor",
+  "measuring form.teeth": {"one":"{n} Zahn","other":"{n} Zähne"},
+  "measuring form.why parts of turns": "eine Umdrehung geht so weit, dass Teile davon abgelesen werden müssen",
+  "measuring form.why gauge short": "die Messuhr reicht nicht über den ganzen Weg: was jenseits liegt, bleibt ungeprüft",
+  "measuring form.why further runs": "weitere Messreihen an denselben Stellen sagen, wie gleich sie wiederkommen, nicht den Vorschub",
+  "measured report.a turn": "{name}: {turn} je Umdrehung",
+  "measured report.jumps": "{name}: Ablesungen, die springen",
+  "measured report.miscounted": "{name}: eine Umdrehung verzählt",
+  "measured report.readings": "Ablesungen",
+  "measured report.scatter": {"one":"{n} Ablesung. Sie streut um die Gerade um {scatter}.","other":"{n} Ablesungen. Um die Gerade streut eine um {scatter}."},
+  "measured report.scatter of runs": {"one":"{n} Ablesung in {runs} Läufen an {places} Stellen. Um die Gerade streut eine eines Laufs um {scatter}.","other":"{n} Ablesungen in {runs} Läufen an {places} Stellen. Um die Gerade streut eine eines Laufs um {scatter}."},
+  "measured report.half width": "± gilt 95 mal in 100; Freiheitsgrade: {degrees}.",
+  "measured report.with wave": "Gerade und Welle je Umdrehung sind zusammen ausgeglichen.",
+  "measured report.lost motion": "Umkehrspiel",
+  "measured report.lost": "{lost}, {turn} einer Umdrehung",
+  "measured report.back doubtful": "Darin stehen zweifelhafte Ablesungen des Rückwegs: neu ablesen.",
+  "measured report.back contradicts": "Nicht bekannt: der Rückweg widerspricht dem Hinweg um {off}, {turn} einer Umdrehung.",
+  "measured report.back take again": "Nicht bekannt: Ablesungen des Rückwegs sind zweifelhaft; neu ablesen.",
+  "measured report.no back": "Nicht gemessen: keine Ablesungen auf dem Rückweg.",
+  "measured report.maker meant": "gemeint war",
+  "measured report.on diameter": "{length} im Durchmesser",
+  "measured report.nominal": "{nominal} je Umdrehung: eine Skale dafür weicht um {out} je Umdrehung ab.",
+  "measured report.nominal over": "{nominal} je Umdrehung: eine Skale dafür weicht um {out} je Umdrehung ab, {over} über den Weg von {travel}.",
+  "measured report.far from nominal": "So weit weicht kaum eine Spindel ab: eines von beiden sieht nach einem Versehen aus; neu messen.",
+  "measured report.along": "über den Weg",
+  "measured report.too few": "Zu wenige Ablesungen, um Verschleiß zu erkennen.",
+  "measured report.no bend": "Keine Krümmung, die mehr als Zufall ist.",
+  "measured report.uneven": "Ungleich: {least}, {most}.",
+  "measured report.zone": "{turn} von Umdrehung {from} bis {to}",
+  "measured report.chance": "Zufall allein bringt so viel {percent} mal in 100.",
+  "measured report.chance below": "Zufall allein bringt so viel weniger als einmal in 1000.",
+  "measured report.within": "in der Umdrehung",
+  "measured report.whole turns only": "Nicht gemessen: keine Ablesungen in der Umdrehung.",
+  "measured report.no wave": "Keine Abweichung je Umdrehung, die mehr als Zufall ist.",
+  "measured report.wave": "Voraus und zurück um {sway}, am weitesten voraus bei {crest} der Umdrehung.",
+  "measured report.again": "dieselbe Stelle noch einmal",
+  "measured report.one run": "Nicht gemessen: ein Lauf.",
+  "measured report.repeats": "Sie kehrt mit einer Standardabweichung von {deviation} wieder (Freiheitsgrade: {degrees}).",
+  "measured report.iso 230": "Nach den Formeln von ISO 230-2, {runs} Läufe: Genauigkeit in beiden Richtungen {accuracy}, Wiederholpräzision {repeatability}, Umkehrwert {reversal}.",
+  "measured report.iso 230 few": "Nach den Formeln von ISO 230-2, {runs} Läufe, wo die Norm 5 verlangt: Genauigkeit in beiden Richtungen {accuracy}, Wiederholpräzision {repeatability}, Umkehrwert {reversal}.",
+  "measured report.run": "Lauf {run}",
+  "measured report.zero above": "Liegt {off} über den anderen: die Messuhr hatte eine andere Null. Die Gerade gibt jedem Lauf seine eigene.",
+  "measured report.zero below": "Liegt {off} unter den anderen: die Messuhr hatte eine andere Null. Die Gerade gibt jedem Lauf seine eigene.",
+  "measured report.reading": "Ablesung {reading}",
+  "measured report.off the line": "{off} neben den anderen; sie zählt noch mit. Neu ablesen.",
+  "measured report.more off": {"one":"Noch {n} Ablesung neben den anderen; check nennt sie.","other":"Noch {n} Ablesungen neben den anderen; check nennt sie."},
+  "measured report.from here": "Nach Ablesung {reading} geht es nicht weiter wie zuvor: bis das behoben ist, wird von diesem Weg je Umdrehung nichts gesagt.",
+  "measured report.take again": "neu ablesen",
+  "measured report.turns too many": {"one":"gerade eine Umdrehung zu viel: wohl verzählt","other":"gerade {n} Umdrehungen zu viel: wohl verzählt"},
+  "measured report.turns too few": {"one":"gerade eine Umdrehung zu wenig: wohl verzählt","other":"gerade {n} Umdrehungen zu wenig: wohl verzählt"},
+  "measured report.sign": "das Vorzeichen sieht falsch aus",
+  "measured report.swapped": "zwei Ziffern sehen vertauscht aus: {reading} würde passen",
+  "measured report.figure too much": "eine Ziffer sieht falsch aus: {by} zu viel",
+  "measured report.figure too little": "eine Ziffer sieht falsch aus: {by} zu wenig",
+  "measured report.plot off": "Ablesungen neben der Geraden",
+  "measured report.plot band": "in ±: wo die Gerade selbst liegen kann, 95 mal in 100",
+  "measured report.plot back": "Rückweg weniger Hinweg",
+  "measured report.turns of the wheel": "Umdrehungen des Handrads",
+  "measured report.off by": "Eine Umdrehung kann abweichen um",
+  "measured report.standard": "Standard",
+  "measured report.kind": "Art",
+  "measured report.degrees": "Freiheitsgrade",
+  "measured report.known": "bekannt",
+  "measured report.together": "zusammen",
+  "measured report.expanded": "× {factor} = ± {half} je Umdrehung, 95 mal in 100",
+  "measured report.millionths": "0,000 001 Zoll",
+  "measured report.source scatter": "Streuung der Ablesungen",
+  "measured report.source graduation": "Skalenteil der Messuhr",
+  "measured report.source gauge error": "Fehlergrenze der Messuhr",
+  "measured report.source temperature": "Temperatur",
+  "measured report.how scatter": "Streuung um die Gerade ÷ Wurzel der Summe (Umdrehungen − Mittel)²",
+  "measured report.how scatter of runs": "Streuung eines Laufs ÷ Wurzel der Summe (Stellen − Mittel)²",
+  "measured report.how graduation": "Skalenteil ÷ Wurzel 12, in der Streuung enthalten",
+  "measured report.how graduation counts": "Skalenteil ÷ Wurzel 12, mehr als die Streuung zeigt",
+  "measured report.how gauge error": "Grenze ÷ Wurzel 3, über die gemessenen Umdrehungen",
+  "measured report.how temperature": "Ausdehnung von Stahl ab 20 °C ÷ Wurzel 3: Spindel und Messuhr dehnen sich gleich, die einer allein ist die Grenze",
+  "measured report.from turn": "ab Umdrehung",
+  "measured report.to turn": "bis Umdrehung",
+  "measured report.turn here": "je Umdrehung hier",
+  "measured report.ahead": "am Ende dem Mittel voraus",
+  "measured report.number": "Nr.",
+  "measured report.turns": "Umdr.",
+  "measured report.out": "hin",
+  "measured report.return": "zurück",
+  "measured report.line": "neben der Geraden",
+  "measured report.as read": "Wie abgelesen",
+  "measured report.more readings": {"one":"Noch {n} Ablesung steht in der Datei.","other":"Noch {n} Ablesungen stehen in der Datei."},
+  "measured report.day": "Gemessen {day}.",
+  "measured report.no day": "Die Datei nennt keinen Tag der Messung.",
+  "measured report.by": "Gemessen von",
+  "measured report.gauge": "Messuhr",
+  "measured report.temperature": "Raum",
+  "measured report.own record": "Vom Besitzer an der Maschine gemessen, nach dem Leitfaden zur Angabe der Unsicherheit beim Messen gerechnet. Es beweist anderen nichts; nach Reparatur oder Nachstellen neu messen.",
+  "remarks.closes exactly": {"one":"geht genau auf: {n} Teilstrich je Umdrehung","other":"geht genau auf: {n} Teilstriche je Umdrehung"},
+  "remarks.reads too much": "zeigt je Umdrehung {each} zu viel; {over} auf {travel}",
+  "remarks.reads too little": "zeigt je Umdrehung {each} zu wenig; {over} auf {travel}",
+  "remarks.zone": "{perTurn} von Umdrehung {from} bis {to}",
+  "remarks.wave": "{size} ± {off}, am weitesten voraus bei {crest} Umdrehung",
+  "remarks.aim light": "Leichte Maschine: höchstens die Mitte des veröffentlichten Bereichs.",
+  "remarks.aim firm": "Kräftige Maschine, sagt ihre Datei: bis zum oberen Ende des veröffentlichten Bereichs.",
+  "remarks.derated": "Veröffentlichte Schnittgeschwindigkeiten × {factor}, wie die Maschinendatei verlangt.",
+  "remarks.motor doubtful": "{what}: messen, bevor man einer Drehzahl traut.",
+  "remarks.near limit": "Nahe an der Grenze und nicht gemessen: {positions}. Erst messen.",
+  "remarks.position read": "{position} ({speeds} U/min)",
+  "remarks.pulley astray": "Eine Scheibe von {pulley} ist nicht, was die Datei sagt: keine Drehzahl darüber ist bekannt; erst messen.",
+  "remarks.one reading astray": "Messung {which} kann nicht stimmen: sie ist falsch, oder Motor oder eine Scheibe sind nicht, was die Datei sagt. Keine Drehzahl ist bekannt; erst messen.",
+  "remarks.readings astray": "Messungen {which} können nicht stimmen: Motor oder eine Scheibe sind nicht, was die Datei sagt. Keine Drehzahl ist bekannt; erst messen.",
+  "remarks.reading not used": "Messung {which} fraglich: nicht verwendet, aber gegen die Grenzen gehalten. Neu messen.",
+  "remarks.unusual motor": "{rpm} U/min sind ungewöhnlich für einen Motor: {least} bis {most} U/min sind üblich",
+  "remarks.unusual treadle": "{rpm} U/min sind ungewöhnlich für einen Tretantrieb: {least} bis {most} U/min sind üblich",
+  "remarks.unusual hand": "{rpm} U/min sind ungewöhnlich für eine Handkurbel: {least} bis {most} U/min sind üblich",
+  "remarks.not on these mains": "kein Asynchronmotor läuft mit {rpm} U/min an {hertz} Hz",
+  "remarks.beyond limit": "über der Grenze, nicht benutzen",
+  "remarks.may reach": "kann {rpm} erreichen, nicht benutzen",
+  "remarks.never above": "nie über {rpm}",
+  "remarks.near limit, short": "nahe der Grenze, erst messen",
+  "remarks.measure first": "erst messen",
+  "remarks.reading doubtful": "Messung fraglich",
+  "remarks.feed questioned": "{wheel}: {why}: neu messen, bevor man sich darauf verlässt.",
+  "remarks.worn": "{wheel} ist ausgelaufen: von Stelle zu Stelle weicht der Weg bis zu {most} vom Mittel ab; das steckt in jedem ± hier.",
+  "remarks.wavy": "{wheel} eilt einmal je Umdrehung um bis zu {most} vor und nach; das steckt in jedem ± hier; ganze Umdrehungen sind frei davon.",
+  "remarks.wild readings": {"one":"{wheel}: eine Messung liegt neben den anderen; sie zählt im Vorschub und seinem ± mit, bis sie wiederholt ist.","other":"{wheel}: {n} Messungen liegen neben den anderen; sie zählen im Vorschub und seinem ± mit, bis sie wiederholt sind."},
+  "remarks.far from nominal": "der Vorschub ist das {times}-Fache dessen, was der Hersteller meinte",
+  "remarks.readings beyond travel": "die Messungen reichen weiter, als der Schlitten fährt",
+  "remarks.whole turns only": "nur bei ganzen Umdrehungen abgelesen: ein Fehler innerhalb der Umdrehung wurde nicht gemessen",
+  "remarks.lost motion questioned": "toter Gang von {turn} Umdrehung fraglich: eine sehr lose Mutter, oder Hin- und Rückweg wurden von verschiedenen Umdrehungen gezählt",
+  "remarks.lost motion unknown": "toter Gang nicht bekannt: seine Messungen widersprechen sich",
+  "remarks.readings jump": "Die Messungen dieses Handrads springen unterwegs: bis das behoben ist, lassen sich keine Umdrehungen angeben.",
+  "remarks.turn miscounted": "In den Messungen dieses Handrads wurde eine Umdrehung verzählt: bis das behoben ist, lassen sich keine Umdrehungen angeben.",
+  "remarks.feed not given": "Der Vorschub dieses Handrads ist nicht angegeben: es lassen sich keine Umdrehungen angeben.",
+  "remarks.from turn": "ab Umdrehung {turn}",
+  "printer check.question": "Wie genau druckt dieser Drucker?",
+  "printer check.across": "quer",
+  "printer check.down": "längs",
+  "printer check.step print": "Auf 100 % drucken, nie „an Seite anpassen“, auf das Papier der Skalen; nur diese Seite kommt ohne die Berichtigung der Datei. Liegen lassen, flach aufkleben.",
+  "printer check.step rule": "Stahlmaßstab in Millimetern, gutes Licht: bei 10 mm anlegen und 10 abziehen.",
+  "printer check.step inch rule": "Stahlmaßstab in fünfzigstel Zoll (hundertstel: jeder zweite Strich), gutes Licht: bei 1 Zoll anlegen und 1 abziehen.",
+  "printer check.step top": "Obere Seite: ein Teilstrich an die linke Ecke. Ganze Millimeter am Strich 0 des Kamms; der Kammstrich, der auf einen Teilstrich trifft, gibt die Zehntel. Strich 0 zwischen {least} und {most}, Strich 3 trifft: {reading}.",
+  "printer check.step inch top": "Obere Seite: ein Teilstrich an die linke Ecke. Zoll und Fünfzigstel (0,02 Zoll) am Strich 0 des Kamms; der Kammstrich, der auf einen Teilstrich trifft, gibt, wievielmal 0,002 Zoll mehr. Strich 0 zwischen {least} und {most}, Strich 3 trifft: {reading}.",
+  "printer check.step left": "Linke Seite ebenso, von der unteren Ecke nach oben.",
+  "printer check.step diagonals": "Diagonalen 1 und 2, von den oberen Ecken nach unten. Kurzer Maßstab: bis zum Kreuz, von dort weiter, zusammenzählen.",
+  "printer check.step wrong": "Mehr als 5 % daneben? Dann war „an Seite anpassen“ an, oder das Papier der Datei ({paper}) ist nicht das des Druckers.",
+  "printer check.rule": "Maßstab",
+  "printer check.comb": "Kamm",
+  "printer check.side": "Seite",
+  "printer check.must measure": "muss messen",
+  "printer check.measured": "gemessen",
+  "printer check.again": "nochmals",
+  "printer check.diagonal": "Diagonale {number}",
+  "printer check.then write": "In die Maschinendatei, davon die Mittel:",
+  "printer check.none held": "Die Datei kennt noch keinen Drucker: ihre Seiten werden gedruckt, wie sie sind.",
+  "printer check.held": "Jetzt in der Datei, für {printer}: {figures}. Danach werden alle anderen Seiten richtig; quer ist die kurze Seite des Bogens, längs die lange, auch wo eine Seite quer liegt.",
+  "printer check.held across": "quer {measured} statt {nominal}",
+  "printer check.held down": "längs {measured} statt {nominal}",
+  "printer check.held diagonals": "Diagonalen {first} und {second}",
+  "printer check.printer": "Drucker",
+  "printer check.paper": "Papier",
+  "printer check.date": "Datum",
+  "front.position": "Riemen",
+  "front.speed": "U/min",
+  "front.only position": "nur eine",
+  "front.by ratio": "~ gerechnet, nicht gemessen",
+  "front.handwheel": "Handrad",
+  "front.a turn": "eine Umdrehung bewegt den Schlitten um",
+  "front.division": "ein Teilstrich",
+  "front.dial reads": "Skale zeigt",
+  "front.numbers grow": "Zahlen wachsen",
+  "front.lost motion": "Umkehrspiel",
+  "front.diameter": "Durchmesser",
+  "front.travel": "Weg",
+  "front.clockwise": "im Uhrzeigersinn",
+  "front.anticlockwise": "gegen den Uhrzeigersinn",
+  "front.not measured": "nicht gemessen",
+  "front.not given": "ohne Angabe",
+  "front.miscounted": "Umdrehung verzählt: neu messen",
+  "front.scatters": "streut",
+  "front.speeds": "Drehzahlen",
+  "front.handwheels": "Handräder",
+  "front.cautions": "Bevor es losgeht",
+  "binder.binder": "Mappe",
+  "binder.contents": "Inhalt",
+  "binder.not made": "Nicht gedruckt, und was dafür in der Datei fehlt",
+  "binder.keep": "Diese Mappe gehört zur Maschine. Ein Blatt mit älterer Revision als die der Maschine ist Altpapier. Das Handbuch des Herstellers, die örtlichen Vorschriften und eine fachkundige Aufsicht gehen allem hier vor.",
+  "binder.page": "Mappe {page}",
+  "binder.missing turning": "es ist zum Drehen, und in der Datei steht kind: {kind}",
+  "binder.missing drilling": "es ist zum Bohren, und in der Datei steht kind: {kind}",
+  "binder.missing room for the card": "eine Karte von {width} × {height} mm passt nicht auf {paper}, wo {across} × {down} mm bleiben; größeres Papier, eine kleinere Karte oder schmalere Ränder wählen",
+  "binder.missing room in margins": "seine Ränder lassen auf {paper} keinen Platz; schmalere Ränder oder größeres Papier wählen",
+  "binder.larger paper": "größeres Papier als {paper} wählen",
+  "binder.missing everything": "die Datei enthält nichts, was dieses Blatt zeigt",
+  "binder.missing room": "ein Stück ist größer als die Seite; größeres Papier als {paper} wählen",
+  "binder.missing drive": "die Datei hat keinen Antrieb: Motor und Stufen angeben",
+  "binder.missing drive and feed": "die Datei hat keinen Antrieb und kein Handrad mit Vorschub",
+  "binder.missing feed, miscounted": "in den Messungen wurde eine Umdrehung verzählt, und kein anderes Handrad hat einen Vorschub",
+  "binder.missing feed": "kein Handrad der Datei hat einen Vorschub",
+  "binder.missing dial, uncertain": "kein Skalenring ist nach dieser Messung verlässlich: check sagt, warum, und was helfen würde",
+  "binder.missing dial": "kein Handrad der Datei hat Vorschub und Skalenring",
+  "binder.missing vernier": "kein Skalenring der Datei verlangt einen Nonius: einem vernier: 10 geben",
+  "binder.missing readings": "kein Handrad der Datei hat Messungen: das Messblatt sagt, wie man sie nimmt",
+  "binder.missing job": "kein Auftrag angegeben: mit --job eine Auftragsdatei nennen",
+  "binder.missing scales": "die Datei hat keine Maßstäbe (scales)",
+  "binder.missing angle scales": "die Datei hat keine Gradskalen (angleScales)",
+  "titles.angle scale": "Gradskalen",
+  "titles.belt card": "Riemenkarte",
+  "titles.dial choices": "Teilungen zur Wahl",
+  "titles.dial": "Teile zum Ausschneiden",
+  "titles.drilling card": "Bohrkarte",
+  "titles.engraving": "Gravur",
+  "titles.hand feed": "Vorschub von Hand",
+  "titles.measured report": "Messprotokoll",
+  "titles.measuring form": "Messblatt",
+  "titles.plan": "Arbeitsplan",
+  "titles.printer check": "Druckerprobe",
+  "titles.ring cutting": "Teilen eines Skalenrings",
+  "titles.scales": "Maßstäbe",
+  "titles.speed diagram": "Drehzahlschaubild",
+  "titles.speed tree": "Drehzahlbaum",
+  "titles.start readings": "Anfangswerte der Umdrehungen",
+  "titles.stops": "Anschläge und gleiche Längen",
+  "titles.student": "Für Lernende",
+  "titles.tapers": "Kegel",
+  "titles.threads": "Gewinde von Hand",
+  "titles.turns": "Umdrehungen und Wege",
+  "titles.vernier": "Nonien",
+  "materials and hazards.mild steel": "Baustahl",
+  "materials and hazards.free-cutting steel": "Automatenstahl",
+  "materials and hazards.grey cast iron": "Grauguss",
+  "materials and hazards.tool steel": "Werkzeugstahl",
+  "materials and hazards.brass": "Messing",
+  "materials and hazards.bronze": "Bronze",
+  "materials and hazards.stainless steel": "nichtrostender Stahl",
+  "materials and hazards.aluminium": "Aluminium",
+  "materials and hazards.plastics": "Kunststoff",
+  "materials and hazards.acetal": "Acetal (POM)",
+  "materials and hazards.acrylic": "Acrylglas",
+  "materials and hazards.rigid PVC": "Hart-PVC",
+  "materials and hazards.polystyrene": "Polystyrol",
+  "materials and hazards.free-cutting stainless steel": "nichtrostender Automatenstahl",
+  "materials and hazards.magnesium": "Magnesium",
+  "materials and hazards.PTFE": "PTFE",
+  "materials and hazards.nylon": "Polyamid (PA)",
+  "materials and hazards.zinc alloy": "Zinklegierung",
+  "materials and hazards.medium-carbon steel": "Vergütungsstahl, mittlerer Kohlenstoff",
+  "materials and hazards.high-carbon steel": "Stahl, hoher Kohlenstoff",
+  "materials and hazards.alloy steel": "legierter Stahl",
+  "materials and hazards.copper": "Kupfer",
+  "materials and hazards.wrought iron": "Schweißeisen",
+  "materials and hazards.hard wood": "Hartholz",
+  "materials and hazards.titanium": "Titan",
+  "materials and hazards.zirconium": "Zirkonium",
+  "materials and hazards.beryllium copper": "Kupfer-Beryllium",
+  "materials and hazards.wet oil": "Schneidöl oder Bohremulsion",
+  "materials and hazards.wet plenty": "reichlich Schneidöl; den Meißel nie schaben lassen",
+  "materials and hazards.wet dry": "trocken",
+  "materials and hazards.wet air": "trocken oder etwas Luft; kühl halten",
+  "materials and hazards.wet little air": "trocken oder etwas Luft",
+  "materials and hazards.wet supplier": "nur nach Angabe des Werkstofflieferanten",
+  "materials and hazards.wet bronze": "trocken; Schneidöl zum Bohren und Reiben",
+  "materials and hazards.wet paraffin": "Petroleum oder Bohremulsion",
+  "materials and hazards.wet no water": "trocken; nie Wasser",
+  "materials and hazards.wet zinc": "Petroleum oder trocken",
+  "materials and hazards.wet soluble": "Bohremulsion",
+  "materials and hazards.wet beryllium": "reichlich Schneidöl: es bindet den Staub",
+  "materials and hazards.plastics wrap": "Kunststoff wird weich und wickelt sich um den Meißel: zum Ausspanen anhalten.",
+  "materials and hazards.paraffin burns": "Petroleum auf dem Werkstück brennt: keine Flamme in der Nähe.",
+  "materials and hazards.iron dust": "Gussstaub: von den Führungen und aus der Lunge fernhalten.",
+  "materials and hazards.Magnesium": "Magnesium",
+  "materials and hazards.Zirconium": "Zirkonium",
+  "materials and hazards.Titanium": "Titan",
+  "materials and hazards.Beryllium": "Beryllium",
+  "materials and hazards.Fluoroplastics": "Fluorkunststoffe",
+  "materials and hazards.PVC": "PVC",
+  "materials and hazards.Wood": "Holz",
+  "materials and hazards.magnesium burns": "Magnesiumspäne fangen Feuer. Scharfe Werkzeuge; kein feiner Vorschub, kein Verweilen, nichts, was schabt; unter 213 m/min (700 ft/min). Trocken zerspanen. Späne oft und trocken auffegen. Trockener Sand oder ein Metallbrandlöscher in Reichweite: nie Wasser, Flüssigkeit oder Schaum.",
+  "materials and hazards.zirconium burns": "Zirkoniumstaub und feine Späne fangen Feuer durch einen Funken oder einen schabenden Meißel. Scharfe Werkzeuge, kräftiger Vorschub, kein Verweilen; Späne oft entfernen, keine in der Werkstatt aufbewahren. Trockener Sand oder ein Metallbrandlöscher in Reichweite: nie Wasser auf Brennendes.",
+  "materials and hazards.titanium burns": "Titanstaub und feine Späne fangen Feuer. Scharfe Werkzeuge, kräftiger Vorschub, kein Verweilen, nichts, was schabt; Späne oft entfernen. Trockener Sand oder ein Metallbrandlöscher in Reichweite: nie Wasser auf Brennendes.",
+  "materials and hazards.beryllium poisons": "Staub und Dämpfe von Beryllium schädigen die Lunge auf Lebenszeit, auch aus Legierungen mit Kupfer. Nie schleifen, schmirgeln oder polieren; Schnitt und Späne nass halten, nass aufwischen, nie blasen oder fegen; vor dem Essen waschen. Nicht ohne fachkundige Aufsicht.",
+  "materials and hazards.fluoroplastics poison": "Heiße Fluorkunststoffe (PTFE und ähnliche) geben giftige Dämpfe ab: scharfe Werkzeuge, kühl halten, lüften. Nicht rauchen: ein Krümel in der Glut genügt.",
+  "materials and hazards.PVC poisons": "Heißes PVC gibt saure Dämpfe ab: raucht es, anhalten und lüften.",
+  "materials and hazards.wood harms": "Holzstaub schadet der Lunge und brennt: absaugen, Maske tragen, keine Flamme in der Nähe. Staub mancher Hölzer (Eibe, Iroko, Cocobolo, Palisander, Goldregen) vergiftet oder macht krank.",
+  "materials and hazards.where safety practices": "Kap. 4, Sicherheit",
+  "materials and hazards.where zirconium": "Zirkonium",
+  "materials and hazards.where titanium": "Titan",
+  "materials and hazards.common practice": "Werkstattbrauch",
+  "materials and hazards.source NFPA": "NFPA 484, brennbare Metalle (aus dem Gedächtnis)",
+  "materials and hazards.source safety at work": "US 29 CFR 1910, Arbeitsschutz (aus dem Gedächtnis)",
+  "materials and hazards.source army": "US Army TC 9-524, Fundamentals of Machine Tools (aus dem Gedächtnis)",
+  "materials and hazards.source light metals": "Blatt eines Werkzeuglieferanten für Leichtmetalle",
+  "materials and hazards.source magnesium": "Datenblatt eines Magnesiumlieferanten",
+  "materials and hazards.source plastics machining": "Zerspanungshinweise eines Kunststofflieferanten",
+  "materials and hazards.source plastics turning": "Drehhinweise eines Kunststofflieferanten",
+  "materials and hazards.source feeds": "Vorschubblatt einer Lehrwerkstatt",
+  "materials and hazards.source speeds": "Blatt einer Lehrwerkstatt über Schnittgeschwindigkeiten und Vorschübe",
+  "materials and hazards.source pocket book": "ein Taschenbuch technischer Formeln, S. 439 (19. Jh.)",
+  "materials and hazards.source recipes": "Scientific American, Rezepte (19. Jh.)",
+  "materials and hazards.source tap speeds": "Richtwerte eines Gewindebohrerherstellers",
+  "materials and hazards.source tap table": "Schnittgeschwindigkeiten eines Gewindebohrerherstellers",
+  "materials and hazards.source navy": "US Navy training course 14345, Bohren",
+  "materials and hazards.high-speed steel": "Schnellarbeitsstahl (HSS)",
+  "materials and hazards.carbon steel": "Werkzeugstahl, unlegiert",
+  "materials and hazards.carbide": "Hartmetall",
+  "materials and hazards.source own file": "die Maschinendatei",
+};
+
+export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> = { en, de };

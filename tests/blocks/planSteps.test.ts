@@ -1,0 +1,114 @@
+import { readFileSync } from "node:fs";
+import { describe, expect, test } from "vitest";
+import { size } from "../../src/blocks/shared/style.js";
+import { sharedNotes } from "../../src/blocks/work/sharedNotes.js";
+import type { Mark, PathMark, TextMark } from "../../src/drawing/drawing.js";
+import type { Findings } from "../../src/findings/findings.js";
+import type { Job } from "../../src/job/job.js";
+import { readJob } from "../../src/job/read.js";
+import { planOf } from "../../src/plan/plan.js";
+import { jobOf, lathe } from "../support/job.js";
+import { walk } from "../support/marks.js";
+import { findingsOf, printOf } from "../support/sheets.js";
+
+const read = (path: string): string => readFileSync(path, "utf8");
+const demo = findingsOf(read("templates/machines/boathouse.yaml"));
+const pin = readJob(read("templates/jobs/deck-pin.yaml")).job as Job;
+
+type Page = { texts: { mark: TextMark; x: number; y: number }[]; paths: PathMark[] };
+function pagesOf(findings: Findings, job: Job): Page[] {
+  return printOf({ ...findings, job }, "plan").pages.map(({ drawing }) => {
+    const page: Page = { texts: [], paths: [] };
+    walk(drawing.marks as Mark[], (mark, toPage) => {
+      if (mark.kind === "text") page.texts.push({ mark, ...toPage(mark.at) });
+      else page.paths.push(mark);
+    });
+    return page;
+  });
+}
+const fixed = findingsOf(
+  read("templates/machines/boathouse.yaml").replaceAll("dial: { shape", "dial: { fixed: true, shape"),
+);
+
+/** Middle of the rings with the numbers, mm from the left edge of the paper: binding margin, then the ring. */
+const ringAt = 24.1;
+
+describe("the steps of a plan on paper", () => {
+  test("every reading of every pass stands there in 13 pt, bold, its row beside it on the same line in 9 pt", () => {
+    const texts = pagesOf(demo, pin).flatMap((page) => page.texts);
+    const large = texts.filter(({ mark }) => mark.size === size.card && mark.weight === "bold");
+    const plan = planOf(pin, demo);
+    const shown = plan.steps.flatMap(({ passes, places }) => [...passes, ...places]).filter(({ reading }) => reading);
+    const figures = large.filter(({ mark }) => /^\d+\.\d+$/.test(mark.text));
+    expect(shown.length).toBeGreaterThan(30);
+    // A groove wider than its blade goes to its depth at each place.
+    expect(figures.length).toBeGreaterThanOrEqual(shown.length);
+    for (const row of texts.filter(({ mark }) => /^row \d$/.test(mark.text))) {
+      expect(row.mark.size).toBe(size.text);
+      expect(figures.some(({ x, y }) => Math.abs(y - row.y) < 0.01 && x < row.x && row.x - x < 35)).toBe(true);
+    }
+  });
+
+  test("position and speed of every step under power stand in 13 pt, white where the belt is moved", () => {
+    const texts = pagesOf(demo, pin).flatMap((page) => page.texts);
+    const { steps } = planOf(pin, demo);
+    const named = texts.filter(({ mark }) => /^[ABC] (open|geared)$/.test(mark.text));
+    const wanted = steps.flatMap(({ byHand, speed }) => (byHand || !speed?.speed ? [] : [speed.speed.position.name]));
+    expect(named.map(({ mark }) => mark.text)).toEqual(wanted);
+    expect(named.every(({ mark }) => mark.size === size.card && mark.weight === "bold")).toBe(true);
+    expect(named.map(({ mark }) => mark.ink === "white")).toEqual(
+      wanted.map((name, index) => index > 0 && name !== wanted[index - 1]),
+    );
+  });
+
+  test("lines to write on are drawn, not typed", () => {
+    for (const findings of [demo, fixed])
+      for (const { texts } of pagesOf(findings, pin))
+        expect(texts.filter(({ mark }) => mark.text.includes("__"))).toEqual([]);
+    const lines = pagesOf(fixed, pin).flatMap(({ paths }) =>
+      paths.filter(({ pen, segments }) => pen?.width === 0.18 && segments.length === 2),
+    );
+    const zeros = planOf(pin, fixed).steps.flatMap((step) => [...step.zeros, ...step.zerosAfter]);
+    expect(lines.length).toBeGreaterThan(zeros.length);
+  });
+
+  test("what three steps say alike stands on the paper once, with their numbers; what two say stands at each", () => {
+    const words = pagesOf(demo, pin)
+      .flatMap((page) => page.texts.map(({ mark }) => mark.text))
+      .join(" ");
+    const { steps } = planOf(pin, demo);
+    const [shared, ...more] = sharedNotes({ ...planOf(pin, demo) });
+    expect(more).toEqual([]);
+    expect(steps.filter(({ notes }) => notes.includes(shared?.words ?? "")).map(({ number }) => number)).toEqual(
+      shared?.steps,
+    );
+    expect(words.split("Come to every reading inward").length - 1).toBe(1);
+    expect(words).toContain(`(steps ${shared?.steps.slice(0, -1).join(", ")} and ${shared?.steps.at(-1)})`);
+    expect(words.split("Notes on the first page: a.").length - 1).toBe(shared?.steps.length);
+    expect(words.split("The tool's edge lies square to the axis").length - 1).toBe(2);
+  });
+
+  test("where fine chips burn every step says all of it itself", () => {
+    const cuts = [12, 10, 8, 6].map((to, index) => `do: shoulder, to: ${to}, length: ${20 - 4 * index}`);
+    const job = (material: string) => jobOf(cuts, "bar: { diameter: 16, out: 40 }", material);
+    expect(sharedNotes(planOf(job("brass"), lathe())).length).toBeGreaterThan(0);
+    expect(sharedNotes(planOf(job("magnesium"), lathe()))).toEqual([]);
+  });
+
+  test("a step stands whole on one page: as many tables begin there as steps with readings", () => {
+    for (const { texts } of pagesOf(demo, pin)) {
+      const begins = texts.filter(
+        ({ mark }) => mark.text === "mm" && mark.size === size.text && mark.weight === "bold",
+      ).length;
+      const titles = texts.filter(
+        ({ mark, x }) => mark.size === size.card && mark.anchor === "middle" && Math.abs(x - ringAt) < 0.01,
+      ).length;
+      const heldAnew = texts.filter(({ mark }) => mark.text.startsWith("Turn it round")).length;
+      if (titles > 0) expect(begins).toBe(titles - heldAnew);
+    }
+  });
+
+  test("the demo's plan is eight pages", () => {
+    expect(pagesOf(demo, pin)).toHaveLength(8);
+  });
+});

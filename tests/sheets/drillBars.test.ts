@@ -1,0 +1,161 @@
+import { readFileSync } from "node:fs";
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { type Axis, axisOf } from "../../src/blocks/speeds/barAxis.js";
+import { barOf } from "../../src/blocks/speeds/barPieces.js";
+import type { GroupMark, Mark } from "../../src/drawing/drawing.js";
+import type { Findings } from "../../src/findings/findings.js";
+import { largestDiameter } from "../../src/findings/servedDiameters.js";
+import { speedForHole } from "../../src/findings/speedChoice.js";
+import { anyMachine, sound } from "../support/anyMachine.js";
+import { demoFindings, findingsOf, printOf } from "../support/sheets.js";
+
+const onAxis = (findings: Findings, operation: string): Axis =>
+  axisOf(
+    [0.6, 3, 25].map((diameter) => ({ name: String(diameter), diameter })),
+    largestDiameter(operation, findings),
+    180,
+  );
+
+test("whatever the machine, the piece that holds a diameter names the position that is chosen for it", () => {
+  let pieces = 0;
+  fc.assert(
+    fc.property(
+      anyMachine,
+      fc.constantFrom("drilling", "reaming", "tapping"),
+      fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 60, maxLength: 60 }),
+      (machine, operation, shares) => {
+        const findings = sound(machine);
+        if (findings?.drive === undefined) return;
+        const axis = onAxis(findings, operation);
+        const most = Math.min(axis.to, largestDiameter(operation, findings));
+        for (const material of findings.machine.work.materials.slice(0, 3)) {
+          const bar = barOf(material, operation, axis, findings);
+          if (bar === undefined || bar.pieces[0]?.none === "by hand") continue;
+          for (const share of shares) {
+            const diameter = Math.min(most, axis.from * (most / axis.from) ** share);
+            const piece = bar.pieces.find(({ from, to }) => from < diameter && diameter <= to);
+            // The axis begins just behind its first diameter.
+            if (piece === undefined) {
+              expect(diameter).toBeCloseTo(axis.from, 9);
+              continue;
+            }
+            pieces++;
+            const chosen = speedForHole({ material, operation, diameter }, findings);
+            const at = `${material} ${diameter}`;
+            if (chosen?.speed === undefined) expect(piece.position, at).toBeUndefined();
+            else expect(piece.position, at).toBe(chosen.speed.position.name || "only one");
+          }
+        }
+      },
+    ),
+    { numRuns: 80, seed: 12 },
+  );
+  expect(pieces).toBeGreaterThan(1000);
+});
+
+test("what is written at a cut sends no diameter to a position that is too fast for it", () => {
+  fc.assert(
+    fc.property(anyMachine, (machine) => {
+      const findings = sound(machine);
+      if (findings?.drive === undefined) return;
+      const axis = onAxis(findings, "drilling");
+      const unit = findings.machine.units === "mm" ? 1 : 25.4;
+      for (const material of findings.machine.work.materials.slice(0, 3)) {
+        const bar = barOf(material, "drilling", axis, findings);
+        for (const { at, words } of bar?.cuts ?? []) {
+          const rpmAt = (diameter: number) =>
+            speedForHole({ material, operation: "drilling", diameter }, findings)?.speed?.rpm ?? 0;
+          const told = Number(words) * unit;
+          const [before, after] = [rpmAt(at * (1 - 1e-6)), rpmAt(at * (1 + 1e-6))];
+          // Up to the figure the faster one may go, no further.
+          if (before > after) expect(told).toBeLessThanOrEqual(at * (1 + 1e-6));
+          else expect(told).toBeGreaterThanOrEqual(at * (1 - 1e-6));
+        }
+      }
+    }),
+    { numRuns: 60, seed: 12 },
+  );
+});
+
+/** Groups of that name with where they lie from the left of the page. */
+function groupsOf(marks: readonly Mark[], name: string, x = 0): { x: number; group: GroupMark }[] {
+  return marks.flatMap((mark) => {
+    if (mark.kind !== "group") return [];
+    const left = x + mark.at.x;
+    return [...(mark.name === name ? [{ x: left, group: mark }] : []), ...groupsOf(mark.marks, name, left)];
+  });
+}
+const textsIn = (marks: readonly Mark[]): string[] =>
+  marks.flatMap((mark) => (mark.kind === "text" ? [mark.text] : mark.kind === "group" ? textsIn(mark.marks) : []));
+const rightOf = ({ x, group }: { x: number; group: GroupMark }): number => {
+  const [outline] = group.marks;
+  if (outline?.kind !== "path") throw new Error("a piece has an outline");
+  return x + Math.max(...outline.segments.flatMap((segment) => (segment.to === "line" ? [segment.x] : [])));
+};
+
+describe("as drawn", () => {
+  const demo = readFileSync("templates/machines/boathouse.yaml", "utf8");
+  const fast = (text: string) =>
+    findingsOf(
+      text
+        .replace(/ {2}tachometer:\n(?: {4}- .*\n)+/, "")
+        .replace("driver: 50, driven: 150", "driver: 120, driven: 80")
+        .replace(/chuck: \d+/, "chuck: 9000")
+        .replace(/spindle: \d+/, "spindle: 9000"),
+    );
+  const many = fast(demo);
+  test("each drill's tick lies in the piece of the position that is chosen for it", () => {
+    const { drawing } = printOf(many, "drilling-card").pages[0] ?? { drawing: { marks: [] } };
+    const materials = many.machine.work.materials;
+    const pieces = groupsOf(drawing.marks, "piece");
+    const [axis] = groupsOf(drawing.marks, "drills");
+    if (axis === undefined) throw new Error("no axis");
+    const ticks = axis.group.marks.flatMap((mark) =>
+      mark.kind === "path" && mark.segments[0]?.to === "move" ? [axis.x + mark.segments[0].x] : [],
+    );
+    // Half millimetres from 1 to 13, by ratio.
+    expect(ticks).toHaveLength(25);
+    const drills = ticks.map((_, index) => 1 + index / 2);
+    const scale = (x: number) => Math.log(x / 1) / Math.log(13);
+    for (const [index, x] of ticks.entries())
+      expect((x - (ticks[0] ?? 0)) / ((ticks[24] ?? 0) - (ticks[0] ?? 0))).toBeCloseTo(scale(drills[index] ?? 0), 9);
+    let bar = -1;
+    const bars: (typeof pieces)[] = [];
+    for (const piece of pieces) {
+      if (bar < 0 || piece.x < (bars[bar]?.at(-1)?.x ?? 0)) bars[++bar] = [];
+      bars[bar]?.push(piece);
+    }
+    expect(bars).toHaveLength(materials.length);
+    expect(pieces.length).toBeGreaterThan(2 * materials.length);
+    for (const [at, material] of materials.entries())
+      for (const [index, diameter] of drills.entries()) {
+        const x = ticks[index] ?? 0;
+        const piece = bars[at]?.find((one) => one.x < x + 1e-9 && x <= rightOf(one) + 1e-9);
+        const position =
+          speedForHole({ material, operation: "drilling", diameter }, many)?.speed?.position.name ?? "none";
+        const words = piece === undefined ? "" : textsIn(piece.group.marks).join(" ");
+        const keyed = /^[a-z]\b/.test(words) || words === "";
+        if (!keyed) expect(words, `${material} ${diameter}`).toContain(position);
+      }
+  });
+  test("a name that has no room is listed by its letter", () => {
+    const narrow = fast(demo.replace("label: open", 'label: "open, without the back gear between"'));
+    const words = textsIn(printOf(narrow, "drilling-card").pages[0]?.drawing.marks ?? []);
+    const letters = words.filter((one) => /^[a-z]$/.test(one));
+    expect(letters.length).toBeGreaterThan(1);
+    for (const letter of new Set(letters)) {
+      const first = words.indexOf(letter);
+      expect(words[first + 1]).toMatch(/open, without the back gear between/);
+    }
+  });
+  test("a speed that nobody measured bears its sign, explained once", () => {
+    const words = textsIn(
+      printOf(findingsOf(demo.replace(/ {2}tachometer:\n(?: {4}- .*\n)+/, "")), "drilling-card").pages[0]?.drawing
+        .marks ?? [],
+    );
+    expect(words.filter((one) => one === "~").length).toBeGreaterThan(0);
+    expect(words.join(" ").match(/~ by ratio, not measured/g)).toHaveLength(1);
+    expect(textsIn(printOf(demoFindings(), "drilling-card").pages[0]?.drawing.marks ?? [])).not.toContain("~");
+  });
+});

@@ -1,0 +1,133 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import type { Run } from "../../src/blocks/shared/block.js";
+import type { Mark } from "../../src/drawing/drawing.js";
+import { text } from "../../src/drawing/shapes.js";
+import { flow } from "../../src/sheets/flow.js";
+
+const HEIGHT = 100;
+const run = (name: string, height: number, more: Partial<Run> = {}): Run => ({
+  drawing: { width: 40, height, marks: [text(name, { x: 0, y: height }, { size: 3 })] },
+  ...more,
+});
+type Seen = { readonly name: string; readonly x: number; readonly bottom: number };
+const seenOn = (marks: readonly Mark[], x = 0, y = 0): Seen[] =>
+  marks.flatMap((mark): Seen[] =>
+    mark.kind === "group"
+      ? seenOn(mark.marks, x + mark.at.x, y + mark.at.y)
+      : mark.kind === "text"
+        ? [{ name: mark.text, x: x + mark.at.x, bottom: y + mark.at.y }]
+        : [],
+  );
+const pages = (runs: readonly Run[], height = HEIGHT) => flow(runs, height).map((marks) => seenOn(marks ?? []));
+const names = (runs: readonly Run[]) => pages(runs).map((page) => page.map(({ name }) => name));
+
+const rows = (count: number, more: Partial<Run> = {}) =>
+  Array.from({ length: count }, (_, index) => run(String(index), 10, more));
+
+test("runs fill a page and go on with the next, the heading of a broken table again above them", () => {
+  const heading = run("heading", 5).drawing;
+  expect(names([...rows(9), ...rows(6, { heading })])).toEqual([
+    ["0", "1", "2", "3", "4", "5", "6", "7", "8", "0"],
+    ["heading", "1", "2", "3", "4", "5"],
+  ]);
+});
+
+describe("no page is nearly empty", () => {
+  test("the last page is a quarter full at least, at the cost of the one before it", () => {
+    expect(names(rows(11))).toEqual([
+      ["0", "1", "2", "3", "4", "5", "6", "7"],
+      ["8", "9", "10"],
+    ]);
+  });
+
+  test("whatever is on it", () => {
+    const any = fc.array(fc.integer({ min: 2, max: 20 }), { minLength: 1, maxLength: 40 });
+    fc.assert(
+      fc.property(any, (heights) => {
+        const runs = heights.map((height, index) => run(String(index), height));
+        const found = pages(runs);
+        expect(found.flat().map(({ name }) => Number(name))).toEqual(heights.map((_, index) => index));
+        for (const page of found) {
+          expect(Math.max(...page.map(({ bottom }) => bottom))).toBeLessThanOrEqual(HEIGHT + 1e-9);
+          if (found.length > 1) expect(Math.max(...page.map(({ bottom }) => bottom))).toBeGreaterThanOrEqual(25);
+        }
+      }),
+    );
+  });
+
+  test("what begins a page goes on the last one where it fits there wholly, unless it must begin one", () => {
+    const second = (startsPage: Run["startsPage"]) => [...rows(4), run("a", 10, { startsPage }), run("b", 30)];
+    expect(names(second("unless it fits"))).toEqual([["0", "1", "2", "3", "a", "b"]]);
+    expect(names(second("always"))).toEqual([
+      ["0", "1", "2", "3"],
+      ["a", "b"],
+    ]);
+    expect(names([...rows(7), run("a", 10, { startsPage: "unless it fits" }), run("b", 30)])[1]).toEqual(["a", "b"]);
+  });
+});
+
+describe("sections that begin a page", () => {
+  test("one that would stand nearly alone on the last page brings along what stands before it", () => {
+    const section = (name: string, height: number) => run(name, height, { startsPage: "unless it fits" });
+    expect(names([section("a", 60), section("b", 35), section("c", 10)])).toEqual([["a"], ["b", "c"]]);
+    expect(names([section("a", 20), section("b", 75), section("c", 10)])).toEqual([["a", "b"], ["c"]]);
+  });
+});
+
+describe("what belongs together", () => {
+  test("a heading stays with what it is over, a caution with what stands before it", () => {
+    expect(names([...rows(9), run("heading", 10, { keepWithNext: true }), run("body", 40)])[1]).toEqual([
+      "heading",
+      "body",
+    ]);
+    const last = names([...rows(10), run("caution", 10, { keepWithPrevious: true })]).at(-1);
+    expect(last?.at(-1)).toBe("caution");
+    expect(last?.length).toBeGreaterThan(1);
+  });
+
+  test("is torn in its middle where a page would else stay nearly empty", () => {
+    const chain = rows(9).map((one, index) => ({ ...one, keepWithNext: index < 8 }));
+    const [first, second] = names([...chain, run("note", 15, { gap: 0 })]);
+    expect(first?.length).toBeLessThan(9);
+    expect(second?.at(-1)).toBe("note");
+    expect(second?.length).toBeGreaterThan(1);
+  });
+
+  test("a chain that is larger than a page breaks all the same; one run that is larger is no page", () => {
+    expect(names(rows(15, { keepWithNext: true })).flat()).toHaveLength(15);
+    expect(flow([run("tall", HEIGHT + 1)], HEIGHT)).toContain(undefined);
+    expect(flow([run("tall", HEIGHT)], HEIGHT)).not.toContain(undefined);
+  });
+});
+
+describe("a list", () => {
+  const list = { columns: 3, step: 50 };
+
+  test("goes down one column and on to the next, columns as short as will do", () => {
+    const [page] = pages(rows(9, { list }));
+    expect(page?.map(({ name, x }) => [Number(name), x / 50])).toEqual(
+      Array.from({ length: 9 }, (_, index) => [index, Math.floor(index / 3)]),
+    );
+  });
+
+  test("fills its columns to the foot of the page before it goes on to the next, headed anew", () => {
+    const heading = run("heading", 5).drawing;
+    const found = pages(rows(40, { list, heading }));
+    expect(found).toHaveLength(2);
+    for (const page of found) expect(Math.max(...page.map(({ bottom }) => bottom))).toBeLessThanOrEqual(HEIGHT);
+    expect(found[0]?.filter(({ name }) => name === "heading").map(({ x }) => x)).toEqual([0, 50, 100]);
+    expect(
+      found
+        .flat()
+        .filter(({ name }) => name !== "heading")
+        .map(({ name }) => Number(name)),
+    ).toEqual(Array.from({ length: 40 }, (_, index) => index));
+  });
+
+  test("does not begin with a row or two at the foot of a page, nor does its heading stand there alone", () => {
+    const [first, second] = names([...rows(8), run("heading", 5, { keepWithNext: true }), ...rows(9, { list })]);
+    expect(first).toHaveLength(8);
+    expect(second?.[0]).toBe("heading");
+  });
+});

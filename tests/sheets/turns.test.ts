@@ -1,0 +1,93 @@
+import { describe, expect, test } from "vitest";
+import { size } from "../../src/blocks/shared/style.js";
+import type { Page } from "../../src/drawing/page.js";
+import { walk } from "../support/marks.js";
+import { demoFindings, findingsOf, printOf, textsOf } from "../support/sheets.js";
+
+type Placed = {
+  readonly text: string;
+  readonly x: number;
+  readonly y: number;
+  readonly size: number;
+  readonly bold: boolean;
+};
+
+function placed({ drawing }: Page): Placed[] {
+  const found: Placed[] = [];
+  walk(drawing.marks, (mark, toPage) => {
+    if (mark.kind !== "text") return;
+    const { x, y } = toPage(mark.at);
+    found.push({ text: mark.text, x, y, size: mark.size, bold: mark.weight === "bold" });
+  });
+  return found;
+}
+
+const wheel = (name: string, rest: string) => `{ name: ${name}, ${rest} }`;
+const machine = (wheels: readonly string[], more = "") =>
+  findingsOf(`name: T\n${more}\nhandwheels: [${wheels.join(", ")}]\n`);
+const drum = "dial: { shape: drum, diameter: 40, width: 9, closure: even, divisions: 0.02 mm }";
+
+describe("distances", () => {
+  const findings = machine([wheel("Slide", `travel: 60, feed: { perTurn: 2, uncertainty: 0.001 }, ${drum}`)]);
+  const words = placed(printOf(findings, "turns").pages[0] as Page);
+
+  test("what the hand needs, whole turns and reading, is larger and bold; ± is neither", () => {
+    // 15 mm: 7 turns and 1 mm; no other row reads so.
+    const row = words.filter(({ y }) => Math.abs(y - (words.find(({ text }) => text === "15")?.y ?? 0)) < 0.01);
+    const [distance, turns, reading, doubt] = row.sort((a, b) => a.x - b.x);
+    expect([distance?.text, turns?.text, reading?.text]).toEqual(["15", "7", "1.000"]);
+    for (const cell of [turns, reading]) expect(cell).toMatchObject({ size: size.card, bold: true });
+    expect(doubt?.text).toMatch(/^0\.\d{3}$/);
+    expect(doubt).toMatchObject({ size: size.text, bold: false });
+  });
+
+  test("the machine's unit stands to the left of the other, both on one page, whole turns to their right", () => {
+    const at = (text: string) => words.find((one) => one.text === text)?.x ?? Number.NaN;
+    expect(at("15")).toBeLessThan(at("1/16"));
+    expect(at("1/16")).toBeLessThan(at("60.000"));
+  });
+});
+
+test("whole turns go over the entire travel, every one where a dial begins again at zero", () => {
+  const long = machine([
+    wheel(
+      "Screw",
+      "travel: 150, feed: 1.587 mm, dial: { shape: drum, diameter: 40, width: 9, closure: true, divisions: 0.02 mm }",
+    ),
+  ]);
+  const said = textsOf(long, "turns");
+  for (const turn of [1, 37, 61, 93]) expect(said).toContain(` ${turn} ${(turn * 1.587).toFixed(3)} `);
+  expect(said).not.toContain(` 95 ${(95 * 1.587).toFixed(3)} `);
+  expect(said).toContain("count whole turns, and add what its 0 then is");
+});
+
+describe("a dial that begins again at zero", () => {
+  const carriage = wheel(
+    "Carriage",
+    "travel: 200, feed: { rack: { module: 1, teeth: 14 } }, dial: { shape: face, outside: 70, inside: 52 }",
+  );
+  test("has beside its whole turns the gears that would make it round, with what they are out by", () => {
+    const said = textsOf(machine([carriage], "gears: [20, 25, 55]"), "turns");
+    // π · 14 mm a turn; 25/55 of it is 19.9920: a dial turn of 20 reads 0.0080 too much.
+    expect(said).toContain(" 55 25 11 : 5 20.0 +0.0080 ");
+    expect(said).toContain("+ reads too much");
+  });
+  test("says how to have them where the file lists none", () =>
+    expect(textsOf(machine([carriage]), "turns")).toContain("List the gears at hand under gears:"));
+  test("another has none", () =>
+    expect(
+      textsOf(machine([wheel("Slide", `travel: 20, feed: 2 mm, ${drum}`)], "gears: [20, 25]"), "turns"),
+    ).not.toMatch(/[Gg]ears/));
+});
+
+test("handwheels that fit wholly share a page, each under its name", () => {
+  const short = ["Quill", "Barrel"].map((name) => wheel(name, `travel: 3, feed: 2 mm, ${drum}`));
+  const { pages } = printOf(machine(short), "turns");
+  expect(pages).toHaveLength(1);
+  const names = placed(pages[0] as Page).filter(
+    ({ text, size: em }) => /^(Quill|Barrel)$/.test(text) && em === size.card,
+  );
+  expect(names.map(({ text }) => text)).toEqual(["Quill", "Barrel"]);
+  // The demo's wheels fill a page each; none is torn but the one with an old dial.
+  expect(printOf(demoFindings(), "turns").pages).toHaveLength(5);
+});
