@@ -20,7 +20,6 @@ import { drillBars } from "./speeds/drillBars.js";
 import { driveNotes } from "./speeds/driveNotes.js";
 import { positionTable } from "./speeds/positions.js";
 import { speedDiagram } from "./speeds/speedDiagram.js";
-import { speedTable } from "./speeds/speedTable.js";
 import { speedTree } from "./speeds/speedTree.js";
 import { studentExercises, studentSide } from "./student/sides.js";
 import { angleGauges } from "./work/angleGauges.js";
@@ -42,7 +41,6 @@ const jobMaterial = ({ job }: Findings): readonly string[] => (job === undefined
 /** Every block that a sheet template may name. */
 export const blocks = {
   positions: naming(positionTable),
-  "speed table": naming(speedTable),
   "speed diagram": naming(speedDiagram),
   "speed tree": speedTree,
   belts: beltTable,

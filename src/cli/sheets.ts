@@ -100,7 +100,7 @@ function everySheet(): string[] {
     "",
     "Which of them a machine gets:   witnessmark sheets lathe.yaml",
     "A sheet to change:              witnessmark sheets --copy belt-card mine.yaml",
-    'Every setting of a block:       witnessmark sheets --blocks "speed table"',
+    'Every setting of a block:       witnessmark sheets --blocks "drill bars"',
   ];
 }
 

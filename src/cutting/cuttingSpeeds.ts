@@ -1,6 +1,8 @@
 import type { Firmness, OwnCuttingSpeed, Work } from "../machine/machine.js";
 import { largestOf, smallestOf } from "../quantity/extremes.js";
+import { trimmed } from "../quantity/format.js";
 import { MM_PER_FOOT } from "../quantity/length.js";
+import { say } from "../words/say.js";
 import { type SourceRange, weigh } from "./agreement.js";
 import { cuttingSpeeds } from "./data.js";
 import type { CuttingSpeed, Factor } from "./finding.js";
@@ -59,14 +61,20 @@ function ownSpeed({ material, tool, operation }: Asked, own: readonly OwnCutting
       findOperation(one.operation ?? "turning") === operation,
   );
   if (row === undefined) return undefined;
-  const { slowest, fastest, asGiven, source = "the machine file" } = row;
+  const { slowest, fastest, asGiven, source = say("materials and hazards.machine file") } = row;
   // With its figures as they were understood: a bare number in an inch file is feet a minute, and paper says so.
-  const sources = [asGiven === undefined ? source : `${source} (${material}, ${asGiven})`];
+  const sources = [asGiven === undefined ? source : `${source} (${material}, ${givenWords(asGiven)})`];
   return {
     ...{ material, tool, operation: operation.name, slowest, fastest, most: fastest },
     ...{ sources, confidence: "read", apart: [], rows: [], factors: [] },
   };
 }
+
+/** "80–100 ft/min". */
+const givenWords = ({ from, to }: NonNullable<OwnCuttingSpeed["asGiven"]>): string =>
+  from.unit === to.unit
+    ? `${trimmed(from.value, 4)}–${trimmed(to.value, 4)} ${to.unit}`
+    : `${trimmed(from.value, 4)} ${from.unit} – ${trimmed(to.value, 4)} ${to.unit}`;
 
 type Way = { readonly rows: readonly PublishedSpeed[]; readonly factors: readonly Factor[] };
 

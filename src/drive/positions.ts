@@ -1,4 +1,5 @@
 import type { Drive, Stage, Step } from "../machine/machine.js";
+import { say } from "../words/say.js";
 import type { Position } from "./finding.js";
 import { ratio } from "./ratio.js";
 
@@ -7,7 +8,12 @@ import { ratio } from "./ratio.js";
 export function positions(drive: Drive): Position[] {
   return waysThrough(drive.stages).map((steps) => {
     const labels = steps.filter((_, i) => offersChoice(drive.stages[i] as Stage)).map((step) => step.label);
-    return { name: labels.length === 0 ? "only" : labels.join(" "), labels, steps, ratio: ratio(steps) };
+    return {
+      name: labels.length === 0 ? say("speed tree.only position") : labels.join(" "),
+      labels,
+      steps,
+      ratio: ratio(steps),
+    };
   });
 }
 

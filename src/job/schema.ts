@@ -68,7 +68,7 @@ export const jobFile = z.strictObject({
     z.enum(["mm", "in"]),
     "Unit of bare numbers; mm when left out, but beside a machine in inches it must be said",
   ),
-  material: needed(words, "As on the speed table"),
+  material: needed(words, "As on the speed charts"),
   tool: optional(words, "high-speed steel when left out"),
   bar: optional(bar, "What it is turned from; not needed where it is drilled, reamed and tapped alone"),
   parts: optional(count(1, 10_000), "How many alike"),

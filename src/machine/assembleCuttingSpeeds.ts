@@ -1,4 +1,3 @@
-import { trimmed } from "../quantity/format.js";
 import { MM_PER_FOOT } from "../quantity/length.js";
 import type { Context } from "./context.js";
 import type { CuttingSpeedText } from "./fields.js";
@@ -34,8 +33,7 @@ export function assembleCuttingSpeeds(
       );
     const { material, tool, operation, source } = row;
     const words = { ...(tool !== undefined && { tool }), ...(operation !== undefined && { operation }) };
-    const [unitFrom, unitTo] = [unitOf(from), unitOf(to)];
-    const asGiven = `${trimmed(from.value, 4)}${unitFrom === unitTo ? "" : ` ${unitFrom}`} to ${trimmed(to.value, 4)} ${unitTo}`;
+    const asGiven = { from: { value: from.value, unit: unitOf(from) }, to: { value: to.value, unit: unitOf(to) } };
     return { material, ...words, slowest, fastest, asGiven, ...(source !== undefined && { source }) };
   });
   return {

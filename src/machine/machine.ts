@@ -274,14 +274,16 @@ export type Work = {
 /** A light machine keeps to the lower half of a published range, a firm one may use all of it. */
 export type Firmness = "light" | "firm";
 
+export type GivenSpeed = { readonly value: number; readonly unit: string };
+
 export type OwnCuttingSpeed = {
   readonly material: string;
   readonly tool?: string;
   readonly operation?: string;
   readonly slowest: number; // m/min
   readonly fastest: number; // m/min
-  /** The two as the file gives them, with their unit: "80 to 100 ft/min". */
-  readonly asGiven?: string;
+  /** The two as the file gives them, each in its unit. */
+  readonly asGiven?: { readonly from: GivenSpeed; readonly to: GivenSpeed };
   readonly source?: string;
 };
 

@@ -202,8 +202,8 @@ const cuttingSpeed = z.strictObject({
 
 const work = z.strictObject({
   tool: optional(words, "high-speed steel when left out"),
-  materials: optional(z.array(words).check(z.minLength(1)), "Materials on the speed table"),
-  diameters: optional(z.array(length).check(z.minLength(1)), "Diameters on the speed table"),
+  materials: optional(z.array(words).check(z.minLength(1)), "Materials on the speed charts"),
+  diameters: optional(z.array(length).check(z.minLength(1)), "Diameters on the speed charts"),
   deepest: optional(
     length,
     "Deepest cut on the radius that it bears; 1 mm on a light machine, 2 on a firm one when left out",

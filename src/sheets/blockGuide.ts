@@ -41,19 +41,6 @@ export const blockGuide: { readonly [B in BlockName]: Guide<B> } = {
       caution: other("in the strip at the top, by where the hand will be"),
     },
   },
-  "speed table": {
-    shows: "material against diameter: the belt position and speed, for one operation",
-    needs: "drive:",
-    settings: {
-      operation: other("what is done"),
-      sizes: other("which diameters: the file's own (work, drills), or a system's drills between least and most"),
-      least: length("smallest drill of a system"),
-      most: length("largest drill of a system"),
-      every: count("1 shows every drill, 2 every other"),
-      dense: other("small, with bold for what lies in the band"),
-      coolant: other("also what to cool with"),
-    },
-  },
   "speed diagram": {
     shows: "diameter against cutting speed: a line for each position, a band for each material",
     needs: "drive:",

@@ -7,8 +7,8 @@ const titles: Readonly<Record<string, string>> = {
   "trainee-handbook": "Thread Cutting by Dies and Taps, trainees' handbook, appendix 1",
   "drill-chart": "a drill and tap chart, 75 % column (docslib 4942776)",
   ibls: "International Brotherhood of Live Steamers, Threads",
-  "ba-chart": "British Fasteners, BA threads",
-  "whitworth-table": "TR Fastenings, Whitworth geometry",
+  "ba-chart": "a fastener dealer's chart of BA threads",
+  "whitworth-table": "a fastener maker's Whitworth geometry",
   "threading-tables": "Threading Tables, chart 1 (studylib 18133655)",
   memory: "memory: size not seen in print",
 };

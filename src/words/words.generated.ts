@@ -124,6 +124,28 @@ export type Gaps = {
   "speed tree.gaps": "pairs";
   "speed tree.overlaps": "pairs";
   "speed tree.and more": "names" | "n";
+  "speed tree.belts": never;
+  "speed tree.loose belt": never;
+  "speed tree.belt with idler": "belt";
+  "speed tree.no centres": "belt";
+  "speed tree.step": never;
+  "speed tree.driver": never;
+  "speed tree.driven": never;
+  "speed tree.belt length": never;
+  "speed tree.wrap": never;
+  "speed tree.degrees": never;
+  "speed tree.move shafts": never;
+  "speed tree.minus closer": "unit";
+  "speed tree.motor speed": never;
+  "speed tree.only position": never;
+  "speed tree.belt run open": "belt" | "centres";
+  "speed tree.belt run crossed": "belt" | "centres";
+  "speed tree.one serves": "apart";
+  "speed tree.one does not serve": "apart" | "shortest";
+  "speed tree.toothed": never;
+  "speed tree.stretch not given": "shortest";
+  "speed tree.cut": "length" | "percent";
+  "speed tree.little wrap": never;
   "drive notes.by motor": "rpm";
   "drive notes.by treadle": "rpm";
   "drive notes.by hand": "rpm";
@@ -144,9 +166,6 @@ export type Gaps = {
   "drive notes.vee line": "section" | "depth" | "source" | "other" | "otherDepth" | "most";
   "drive notes.source inch grooves": never;
   "drive notes.source iso": never;
-  "drilling card.drilling": never;
-  "drilling card.reaming": never;
-  "drilling card.tapping": never;
   "drilling card.by diameter": "operation" | "tool" | "unit";
   "drilling card.by thread": "operation" | "tool";
   "drilling card.by hand": "operations";
@@ -613,6 +632,8 @@ export type Gaps = {
   "threads.source library": never;
   "threads.source chart": never;
   "threads.source memory": never;
+  "threads.source BA": never;
+  "threads.source Whitworth": never;
   "plan.knife tool": never;
   "plan.boring tool": never;
   "plan.face off": "depth";
@@ -1558,7 +1579,28 @@ export type Gaps = {
   "materials and hazards.high-speed steel": never;
   "materials and hazards.carbon steel": never;
   "materials and hazards.carbide": never;
+  "materials and hazards.machine file": never;
+  "materials and hazards.figure for": "what";
+  "materials and hazards.low-carbon steel": never;
+  "materials and hazards.plastics in general": never;
+  "materials and hazards.alloy steel under 250 HB": never;
+  "materials and hazards.alloy steel of 250 to 350 HB": never;
+  "materials and hazards.none for turning": never;
+  "materials and hazards.none for drilling": never;
+  "materials and hazards.none for free-cutting steel": never;
+  "materials and hazards.none for high-carbon steel": never;
+  "materials and hazards.none for alloy steel": never;
   "materials and hazards.source own file": never;
+  "no room.unnamed": never;
+  "no room.table": "table" | "wants" | "has";
+  "no room.wider": "table" | "has";
+  "no room.card key": "wants" | "has";
+  "no room.card row": "wants" | "has";
+  "no room.too many cards": "positions" | "cards";
+  "no room.single row": never;
+  "no room.larger cover": never;
+  "no room.bars": never;
+  "no room.words of bars": never;
 };
 export type Key = keyof Gaps;
 /** One text, or one for each form of the plural. */
@@ -1686,6 +1728,28 @@ const en: Readonly<Record<Key, Text>> = {
   "speed tree.gaps": "Gap between {pairs}.",
   "speed tree.overlaps": "Nearly the same: {pairs}.",
   "speed tree.and more": "{names} and {n} more",
+  "speed tree.belts": "Belts",
+  "speed tree.loose belt": "A belt left loose on purpose slips before something breaks, but at what load nobody can compute from these numbers: do not trust it to save a finger or a cutter.",
+  "speed tree.belt with idler": "{belt}: an idler presses on this belt: measure its length by a string.",
+  "speed tree.no centres": "{belt}: centres not given in the file, so no belt length.",
+  "speed tree.step": "step",
+  "speed tree.driver": "driver",
+  "speed tree.driven": "driven",
+  "speed tree.belt length": "belt length",
+  "speed tree.wrap": "wrap on the small pulley",
+  "speed tree.degrees": "degrees",
+  "speed tree.move shafts": "move the shafts",
+  "speed tree.minus closer": "{unit}, − closer",
+  "speed tree.motor speed": "motor speed",
+  "speed tree.only position": "only",
+  "speed tree.belt run open": "{belt}, open belt, centres {centres}",
+  "speed tree.belt run crossed": "{belt}, crossed belt, centres {centres}",
+  "speed tree.one serves": "One belt serves every step: the lengths differ by {apart}.",
+  "speed tree.one does not serve": "One belt does not serve every step: the lengths differ by {apart}; move the shafts as shown for a belt of {shortest}, or fit a tightener.",
+  "speed tree.toothed": "A toothed belt is bought by its teeth, not cut.",
+  "speed tree.stretch not given": "A belt joined end to end: {shortest} at half its thickness, less the stretch its maker states (drive.stretch in the file).",
+  "speed tree.cut": "Cut a belt joined end to end to {length}: it then drives stretched by {percent} %. Add what the joint takes up.",
+  "speed tree.little wrap": "Less than 120° of wrap slips easily: more distance or an idler helps.",
   "drive notes.by motor": "Motor {rpm} rpm",
   "drive notes.by treadle": "Treadle: wheel {rpm} rpm",
   "drive notes.by hand": "By hand: wheel {rpm} rpm",
@@ -1706,9 +1770,6 @@ const en: Readonly<Record<Key, Text>> = {
   "drive notes.vee line": "vee belt {section}: taken to pull {depth} inside the rim ({source}); {other} says {otherDepth}, by which speeds differ by up to {most} %",
   "drive notes.source inch grooves": "a belt maker's inch groove table",
   "drive notes.source iso": "ISO 4183:1995 (from memory)",
-  "drilling card.drilling": "drilling",
-  "drilling card.reaming": "reaming",
-  "drilling card.tapping": "tapping",
   "drilling card.by diameter": "{operation}, {tool}: belt and rpm by diameter, {unit}",
   "drilling card.by thread": "{operation}, {tool}: belt and rpm by thread",
   "drilling card.by hand": "Turn the spindle by hand, plug out: {operations}. The file says neither drive: reverses: nor clutch:, without which a tool that binds in its hole breaks.",
@@ -2175,6 +2236,8 @@ const en: Readonly<Record<Key, Text>> = {
   "threads.source library": "an open-source CAD library's hole table (metric drills there after ISO 2306, Whitworth after BS 1157)",
   "threads.source chart": "a drill and tap chart, 75 % column (docslib 4942776)",
   "threads.source memory": "memory: size not seen in print",
+  "threads.source BA": "a fastener dealer's chart of BA threads",
+  "threads.source Whitworth": "a fastener maker's Whitworth geometry",
   "plan.knife tool": "knife tool",
   "plan.boring tool": "boring tool",
   "plan.face off": "face off {depth}",
@@ -3120,7 +3183,28 @@ const en: Readonly<Record<Key, Text>> = {
   "materials and hazards.high-speed steel": "high-speed steel",
   "materials and hazards.carbon steel": "carbon steel",
   "materials and hazards.carbide": "carbide",
+  "materials and hazards.machine file": "the machine file",
+  "materials and hazards.figure for": "the figure for {what}",
+  "materials and hazards.low-carbon steel": "low-carbon steel",
+  "materials and hazards.plastics in general": "plastics in general",
+  "materials and hazards.alloy steel under 250 HB": "alloy steel under 250 HB",
+  "materials and hazards.alloy steel of 250 to 350 HB": "alloy steel of 250 to 350 HB",
+  "materials and hazards.none for turning": "none was found for turning",
+  "materials and hazards.none for drilling": "none was found for drilling",
+  "materials and hazards.none for free-cutting steel": "none was read for free-cutting steel, which allows more",
+  "materials and hazards.none for high-carbon steel": "none was read for high-carbon steel",
+  "materials and hazards.none for alloy steel": "none was found for alloy steel",
   "materials and hazards.source own file": "the machine file",
+  "no room.unnamed": "unnamed",
+  "no room.table": "the table “{table}” needs {wants} mm across and has {has}",
+  "no room.wider": "the table “{table}” is wider than {has} mm",
+  "no room.card key": "the positions on the belt card need {wants} mm across and have {has}",
+  "no room.card row": "a row of the belt card needs {wants} mm across and has {has}",
+  "no room.too many cards": "{positions} positions need more than {cards} belt cards of this size",
+  "no room.single row": "the belt card is too small for a single row beneath its cautions",
+  "no room.larger cover": "give a larger drive: cover:, or leave it out, or choose larger paper",
+  "no room.bars": "the bars of the printer check have no room",
+  "no room.words of bars": "the words of the printer check have no room between its bars",
 };
 
 const de: Readonly<Record<Key, Text>> = {
@@ -3245,6 +3329,28 @@ const de: Readonly<Record<Key, Text>> = {
   "speed tree.gaps": "Lücke zwischen {pairs}.",
   "speed tree.overlaps": "Fast gleich: {pairs}.",
   "speed tree.and more": "{names} und {n} weitere",
+  "speed tree.belts": "Riemen",
+  "speed tree.loose belt": "Ein mit Absicht lockerer Riemen rutscht, bevor etwas bricht; bei welcher Last, sagen diese Zahlen nicht: Finger und Fräser nicht darauf verlassen.",
+  "speed tree.belt with idler": "{belt}: Auf diesen Riemen drückt eine Spannrolle; die Länge mit einer Schnur messen.",
+  "speed tree.no centres": "{belt}: kein Achsabstand in der Datei, daher keine Riemenlänge.",
+  "speed tree.step": "Stufe",
+  "speed tree.driver": "treibend",
+  "speed tree.driven": "getrieben",
+  "speed tree.belt length": "Riemenlänge",
+  "speed tree.wrap": "Umschlingung der kleinen Scheibe",
+  "speed tree.degrees": "Grad",
+  "speed tree.move shafts": "Wellen verschieben",
+  "speed tree.minus closer": "{unit}, − zueinander",
+  "speed tree.motor speed": "Motordrehzahl",
+  "speed tree.only position": "einzige",
+  "speed tree.belt run open": "{belt}, offener Riemen, Achsabstand {centres}",
+  "speed tree.belt run crossed": "{belt}, gekreuzter Riemen, Achsabstand {centres}",
+  "speed tree.one serves": "Ein Riemen genügt für alle Stufen: Die Längen unterscheiden sich um {apart}.",
+  "speed tree.one does not serve": "Ein Riemen genügt nicht für alle Stufen: Die Längen unterscheiden sich um {apart}; die Wellen wie gezeigt verschieben für einen Riemen von {shortest}, oder eine Spannrolle anbauen.",
+  "speed tree.toothed": "Ein Zahnriemen wird nach Zähnen gekauft, nicht geschnitten.",
+  "speed tree.stretch not given": "Stumpf verbundener Riemen: {shortest} in halber Dicke, weniger die Dehnung nach Angabe des Herstellers (drive.stretch in der Datei).",
+  "speed tree.cut": "Stumpf verbundenen Riemen auf {length} schneiden: Er läuft dann um {percent} % gedehnt. Was die Verbindung braucht, dazugeben.",
+  "speed tree.little wrap": "Unter 120° Umschlingung rutscht der Riemen leicht: Mehr Abstand oder eine Spannrolle hilft.",
   "drive notes.by motor": "Motor {rpm} U/min",
   "drive notes.by treadle": "Tretantrieb: Rad {rpm} U/min",
   "drive notes.by hand": "Handantrieb: Rad {rpm} U/min",
@@ -3265,9 +3371,6 @@ const de: Readonly<Record<Key, Text>> = {
   "drive notes.vee line": "Keilriemen {section}: Wirklinie {depth} unter dem Scheibenrand angenommen ({source}); {other} sagt {otherDepth}, wodurch Drehzahlen bis zu {most} % anders wären",
   "drive notes.source inch grooves": "Zoll-Rillentafel eines Riemenherstellers",
   "drive notes.source iso": "ISO 4183:1995 (aus dem Gedächtnis)",
-  "drilling card.drilling": "Bohren",
-  "drilling card.reaming": "Reiben",
-  "drilling card.tapping": "Gewindebohren",
   "drilling card.by diameter": "{operation}, {tool}: Riemenlage und U/min nach Durchmesser in {unit}",
   "drilling card.by thread": "{operation}, {tool}: Riemenlage und U/min nach Gewinde",
   "drilling card.by hand": "Spindel von Hand drehen, Stecker gezogen: {operations}. Die Datei nennt weder drive: reverses: noch clutch:, ohne die ein Werkzeug bricht, das im Loch klemmt.",
@@ -3734,6 +3837,8 @@ const de: Readonly<Record<Key, Text>> = {
   "threads.source library": "Lochtabelle einer freien CAD-Bibliothek (metrische Bohrer dort nach ISO 2306, Whitworth nach BS 1157)",
   "threads.source chart": "eine Bohrer- und Gewindetafel, Spalte 75 % (docslib 4942776)",
   "threads.source memory": "Gedächtnis: Maß nicht gedruckt gesehen",
+  "threads.source BA": "BA-Gewindetafel eines Schraubenhändlers",
+  "threads.source Whitworth": "Whitworth-Maße eines Schraubenherstellers",
   "plan.knife tool": "Seitenmeißel",
   "plan.boring tool": "Bohrmeißel",
   "plan.face off": "{depth} plandrehen",
@@ -4679,7 +4784,28 @@ const de: Readonly<Record<Key, Text>> = {
   "materials and hazards.high-speed steel": "Schnellarbeitsstahl (HSS)",
   "materials and hazards.carbon steel": "Werkzeugstahl, unlegiert",
   "materials and hazards.carbide": "Hartmetall",
+  "materials and hazards.machine file": "der Maschinendatei",
+  "materials and hazards.figure for": "Wert für {what}",
+  "materials and hazards.low-carbon steel": "Stahl mit wenig Kohlenstoff",
+  "materials and hazards.plastics in general": "Kunststoffe allgemein",
+  "materials and hazards.alloy steel under 250 HB": "legierten Stahl unter 250 HB",
+  "materials and hazards.alloy steel of 250 to 350 HB": "legierten Stahl von 250 bis 350 HB",
+  "materials and hazards.none for turning": "für Drehen wurde keiner gefunden",
+  "materials and hazards.none for drilling": "für Bohren wurde keiner gefunden",
+  "materials and hazards.none for free-cutting steel": "für Automatenstahl wurde keiner gelesen; er verträgt mehr",
+  "materials and hazards.none for high-carbon steel": "für Stahl mit viel Kohlenstoff wurde keiner gelesen",
+  "materials and hazards.none for alloy steel": "für legierten Stahl wurde keiner gefunden",
   "materials and hazards.source own file": "die Maschinendatei",
+  "no room.unnamed": "ohne Namen",
+  "no room.table": "die Tabelle „{table}“ braucht {wants} mm in der Breite und hat {has}",
+  "no room.wider": "die Tabelle „{table}“ ist breiter als {has} mm",
+  "no room.card key": "die Stellungen auf der Riemenkarte brauchen {wants} mm in der Breite und haben {has}",
+  "no room.card row": "eine Zeile der Riemenkarte braucht {wants} mm in der Breite und hat {has}",
+  "no room.too many cards": "{positions} Stellungen brauchen mehr als {cards} Riemenkarten dieser Größe",
+  "no room.single row": "die Riemenkarte ist zu klein für eine einzige Zeile unter den Warnungen",
+  "no room.larger cover": "drive: cover: größer angeben oder weglassen, oder größeres Papier nehmen",
+  "no room.bars": "die Balken der Druckprobe haben keinen Platz",
+  "no room.words of bars": "die Wörter der Druckprobe haben zwischen den Balken keinen Platz",
 };
 
 export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> = { en, de };

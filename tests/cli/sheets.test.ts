@@ -37,7 +37,7 @@ describe("sheets", () => {
     expect(not).toMatch(/^ {2}belt-card +the file has no drive/m);
     expect(not).toMatch(/^ {2}tapers +it is for turning, and the file says kind:/m);
     const [, empty = ""] = not.split("Blocks that have nothing to show");
-    expect(empty).toMatch(/^ {2}speed table /m);
+    expect(empty).toMatch(/^ {2}drill bars /m);
     expect(empty).not.toMatch(/^ {2}turn tables /m);
     const whole = (await witnessmark("sheets", demo)).out;
     expect(whole).toMatch(/^ {2}plan +no job was given/m);
@@ -85,9 +85,9 @@ describe("sheets --copy", () => {
     [["--copy", "../machines/starter", "x.yaml"], 1, /^there is no sheet/],
     [["--copy", "dial"], 2, /^say where the copy goes; for example/],
     [["--copy", "dial", "x.yaml", "--blocks"], 2, /do not go together/],
-    [["--blocks", "sped table"], 1, /^there is no block "sped table"; did you mean speed table\?/],
+    [["--blocks", "dril bars"], 1, /^there is no block "dril bars"; did you mean drill bars\?/],
     [["--blocks", "constructor"], 1, /^there is no block "constructor"; there are positions/],
-    [["--blocks", "speed", "table"], 2, /"table" is one word too many/],
+    [["--blocks", "drill", "bars"], 2, /"bars" is one word too many/],
   ])("%j is refused", async (words, status, message) => {
     const { code, err } = await witnessmark("sheets", ...words);
     expect(code).toBe(status);
@@ -129,11 +129,11 @@ describe("sheets --blocks", () => {
   });
 
   test("of one: to be pasted into a list of blocks", async () => {
-    const { out } = await witnessmark("sheets", "--blocks", "speed table");
+    const { out } = await witnessmark("sheets", "--blocks", "drill bars");
     const { template, problems } = readTemplate(`title: T\nblocks:\n${out}`, "t");
     expect(problems).toEqual([]);
-    expect(template?.blocks).toEqual([{ block: "speed table", settings: blocks["speed table"].defaults }]);
-    for (const word of ["needs drive:", "whole number", "true or false", "a length", "fraction, number, letter"])
+    expect(template?.blocks).toEqual([{ block: "drill bars", settings: blocks["drill bars"].defaults }]);
+    for (const word of ["needs drive:", "true or false", "a length", "fraction, number, letter"])
       expect(out.replace(/\n\s*# /g, " ")).toContain(word);
   });
 });

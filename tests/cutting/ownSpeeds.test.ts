@@ -13,11 +13,11 @@ const band = (units: string, speed: string) =>
   );
 
 test.each([
-  ["in", "[90, 120]", 27.432, "brass, 90 to 120 ft/min"],
-  ["mm", "[90, 120]", 90, "brass, 90 to 120 m/min"],
-  ["in", "[25 m/min, 35 m/min]", 25, "brass, 25 to 35 m/min"],
-  ["in", "[25, 35 m/min]", 25, "brass, 25 to 35 m/min"],
-  ["mm", "[100 ft/min, 35 m/min]", 30.48, "brass, 100 ft/min to 35 m/min"],
+  ["in", "[90, 120]", 27.432, "brass, 90–120 ft/min"],
+  ["mm", "[90, 120]", 90, "brass, 90–120 m/min"],
+  ["in", "[25 m/min, 35 m/min]", 25, "brass, 25–35 m/min"],
+  ["in", "[25, 35 m/min]", 25, "brass, 25–35 m/min"],
+  ["mm", "[100 ft/min, 35 m/min]", 30.48, "brass, 100 ft/min – 35 m/min"],
 ])(
   "in a file in %s the speeds %s begin at %f m/min, and paper says how they were read",
   (units, speed, least, words) => {

@@ -27,8 +27,8 @@ tapers: [{ name: plug, large: 12, small: 10, length: 20 }]
 `;
 const machine = (kind: Kind, more?: string, drive?: string) => findingsOf(machineText(kind, more, drive));
 /** A card of one's own with the drills that the file names. */
-const tableOf = (findings: ReturnType<typeof findingsOf>): string =>
-  ownTexts(findings, "title: Mine\nneeds: drive\nblocks: [speed table: { operation: drilling }]\n");
+const barsOf = (findings: ReturnType<typeof findingsOf>): string =>
+  ownTexts(findings, "title: Mine\nneeds: drive\nblocks: [drill bars]\n");
 const made = (kind: Kind): string[] =>
   sheetNames().filter((sheet) => !("missing" in arrange(machine(kind), template(sheet))));
 
@@ -109,7 +109,7 @@ describe("drills", () => {
     expect(drillsOf(machine("drill", ", drill: 8").machine)).toEqual([2, 4, 6, 8]);
     const own = findingsOf(`${machineText("drill")}work: { drills: [2.5, 6.8, 14] }\n`);
     expect(drillsOf(own.machine)).toEqual([2.5, 6.8, 14]);
-    expect(tableOf(own)).toMatch(/ 2\.5 .* 6\.8 .* 14 /);
+    expect(barsOf(own)).toMatch(/ 2\.5 6\.8 14 /);
     const held = textsOf(machine("drill", ", drill: 6"), "drilling-card");
     expect(held).toContain(" 6 ");
     expect(held).not.toMatch(/ 6\.5 | 12\.5 /);
@@ -119,7 +119,7 @@ describe("drills", () => {
     const inch = findingsOf(
       `${(machineText("drill").split("handwheels:")[0] ?? "").replace("kind:", "units: in\nkind:").replace("40, driven: 120", "2, driven: 6").replaceAll("80", "4")}`,
     );
-    expect(tableOf(inch)).toMatch(/1\/16.*1\/8.*3\/16/);
+    expect(barsOf(inch)).toMatch(/1\/16.*1\/8.*3\/16/);
     expect(textsOf(inch, "belt-card")).toMatch(/ to \d+\/\d+ .*\d\/\d+–\d+\/\d+ /);
     expect(textsOf(inch, "drilling-card")).toMatch(/17\/64 0\.2656/);
   });
@@ -134,7 +134,7 @@ test("a limit that leaves no drill is questioned, and no sheet stops for it", ()
     const findings = findingsOf(text);
     expect(remarks(findings).map(({ code }) => code)).toContain(work === "" ? "unlikely-limit" : "beyond-limit");
     for (const sheet of sheetNames()) expect(() => arrange(findings, template(sheet)), sheet).not.toThrow();
-    expect(tableOf(findings)).toContain("None of the drills is within the largest");
+    expect(barsOf(findings)).toMatch(work === "" ? / 1 1\.5 .* B 1425 / : /None of the drills/);
     expect(textsOf(findings, "belt-card")).toContain(work === "" ? "drills to 1.5 mm" : "drills to 13 mm");
   }
 });

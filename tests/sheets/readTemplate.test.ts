@@ -13,9 +13,9 @@ describe("a setting that a template gives wrongly is an error with its place and
   test.each([
     ["cautions: { of: nonsense }", /^3:21: of cannot be "nonsense"; it is one of tailstock, drill, belt, dial/],
     ["cautions: { of: dail }", /did you mean dial\?/],
-    ["speed table: { operation: turnning }", /did you mean turning\?/],
-    ["speed table: { sizes: imperial }", /it is one of work, drills, metric, fraction, number, letter/],
-    ["speed table: { dense: often }", /it is true or false/],
+    ["positions: { operation: turnning }", /did you mean turning\?/],
+    ["drill bars: { sizes: imperial }", /it is one of work, drills, metric, fraction, number, letter/],
+    ["drill bars: { coolant: often }", /it is true or false/],
     ["speed diagram: { operation: milling }", /operation cannot be "milling"/],
     ["thread table: { systems: [metric coarse, NPT] }", /of entry "NPT": it is one of/],
     ["thread table: { systems: [] }", /give one entry at least/],

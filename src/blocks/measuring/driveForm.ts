@@ -3,7 +3,7 @@ import type { PulleyMeasure } from "../../machine/effectiveDiameter.js";
 import type { Machine, Stage, Step, Units } from "../../machine/machine.js";
 import { formatFixed, trimmed, trimmedSize, unitName } from "../../quantity/format.js";
 import { fromMm } from "../../quantity/length.js";
-import { say } from "../../words/say.js";
+import { say, translated } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
 import { heading, heightOf, kept, lowered } from "../shared/runs.js";
@@ -135,7 +135,7 @@ function stageRows(stage: Stage, units: Units): string[][] {
   return stage.steps.map((step, index) => {
     const [driver, driven] = wheels(step, units);
     return [
-      index === 0 ? stage.name : "",
+      index === 0 ? translated(stage.name) : "",
       index === 0 && stage.centres !== undefined ? trimmed(fromMm(stage.centres, units), 3) : "",
       "",
       step.label,

@@ -1,4 +1,5 @@
 import { group } from "../../drawing/shapes.js";
+import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { NoRoom } from "../shared/noRoom.js";
 import { heightOf, lowered } from "../shared/runs.js";
@@ -32,7 +33,7 @@ export const printerCheck = block(
     const on = paper ?? { left: 0, top: 0, width, height };
     const across = whole(settings.across, paper ? on.width - 2 * edge : width);
     const down = whole(settings.down, paper ? on.top + height + besideFoot - edge : height);
-    if (across < 3 * rule.bar || down < 3 * rule.bar) throw new NoRoom("the bars of the printer check have no room");
+    if (across < 3 * rule.bar || down < 3 * rule.bar) throw new NoRoom(say("no room.bars"));
     const within = down <= height;
     const middle = (on.width - across) / 2;
     // Its top left corner, on the paper. Round the head its left comb stands beside it.
@@ -65,6 +66,6 @@ export const printerCheck = block(
         return [{ drawing: { width, height: within ? down : height, marks } }];
       }
     }
-    throw new NoRoom("the words of the printer check have no room between its bars");
+    throw new NoRoom(say("no room.words of bars"));
   },
 );

@@ -1,6 +1,7 @@
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { group, line, rectangle, text } from "../../drawing/shapes.js";
 import type { Stage, Step } from "../../machine/machine.js";
+import { translated } from "../../words/say.js";
 import { shortened } from "./shortened.js";
 import type { Room } from "./stepPulleys.js";
 import { axisLine, objectLine, rowLine, size } from "./style.js";
@@ -68,7 +69,7 @@ export function gearPairs(stage: Stage, room: Room): Drawing | undefined {
     const own = steps.length === 1 ? room.width : to - from + apart;
     marks.push(words(step.label, { x: (from + to) / 2, y: nameHeight + down + size.text }, own));
   }
-  marks.push(words(stage.name, { x: room.width / 2, y: size.text * 0.85 }, room.width));
+  marks.push(words(translated(stage.name), { x: room.width / 2, y: size.text * 0.85 }, room.width));
   return { ...room, marks: [group({ x: 0, y: 0 }, marks, { name: "gears" })] };
 }
 

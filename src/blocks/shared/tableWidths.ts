@@ -1,4 +1,5 @@
 import { textWidth, widestWord } from "../../drawing/text.js";
+import { say } from "../../words/say.js";
 import type { Cell, Column } from "./column.js";
 import { NoRoom } from "./noRoom.js";
 import { size as sizes } from "./style.js";
@@ -48,7 +49,11 @@ export function parts(columns: readonly Column[], rows: Rows, width: number, siz
     else if (fits([...key, index])) split.push(ordered([...key, index]));
     else
       throw new NoRoom(
-        `the table of ${columns[key[0] ?? 0]?.heading[0] || "this sheet"} wants ${Math.ceil(leastOf([...key, index]))} mm across and has ${Math.floor(width)}`,
+        say("no room.table", {
+          table: columns[key[0] ?? 0]?.heading[0] || say("no room.unnamed"),
+          wants: Math.ceil(leastOf([...key, index])),
+          has: Math.floor(width),
+        }),
       );
   }
   return split;

@@ -1,11 +1,12 @@
 import type { CuttingSpeed } from "../../cutting/finding.js";
+import { materialName } from "../../cutting/materials.js";
 import { figureWords } from "../../cutting/published/source.js";
 import { cuttingSpeedUnit } from "../../cutting/rates.js";
 import { sourceTitle } from "../../cutting/sources.js";
 import { aimWords } from "../../findings/aimWords.js";
 import type { Units, Work } from "../../machine/machine.js";
-import { capital, formatFixed } from "../../quantity/format.js";
-import { say } from "../../words/say.js";
+import { capital, formatFixed, trimmed } from "../../quantity/format.js";
+import { say, translated } from "../../words/say.js";
 
 /** "12–26 m/min": what is aimed at. */
 export function bandText(band: CuttingSpeed, units: Units): string {
@@ -23,18 +24,18 @@ export function bandNotes(bands: readonly CuttingSpeed[], work: Work, units: Uni
         .filter(({ source }) => source !== "the machine file")
         .map(
           ({ what, from, to }) =>
-            [what, from === to ? `× ${from}` : say("speed diagram.factor range", { from, to })] as const,
+            [what, from === to ? `× ${trimmed(from, 3)}` : say("speed diagram.factor range", { from, to })] as const,
         ),
     ),
   );
   const borrowed = bands.flatMap(({ material, rows, nearest }) => {
     const row = rows.find(({ source, figureFor }) => source === nearest && figureFor !== undefined);
-    return row === undefined ? [] : [`${material}: ${figureWords(row)}`];
+    return row === undefined ? [] : [`${materialName(material)}: ${figureWords(row)}`];
   });
   const apart = bands.flatMap((band) =>
     band.apart.map(
       ({ source, slowest, fastest }) =>
-        `${band.material} ${speedRange(slowest, fastest, units)} (${sourceTitle(source)})`,
+        `${materialName(band.material)} ${speedRange(slowest, fastest, units)} (${sourceTitle(source)})`,
     ),
   );
   const sources = [...new Set(bands.flatMap((band) => band.sources))].map(sourceTitle);
@@ -45,7 +46,7 @@ export function bandNotes(bands: readonly CuttingSpeed[], work: Work, units: Uni
       ? []
       : [
           say("speed diagram.of the nearest", {
-            factors: capital([...factors].map(([what, factor]) => `${what} ${factor}`).join(", ")),
+            factors: capital([...factors].map(([what, factor]) => `${translated(what)} ${factor}`).join(", ")),
           }),
         ]),
     ...(borrowed.length === 0 ? [] : [`${capital(borrowed.join("; "))}.`]),

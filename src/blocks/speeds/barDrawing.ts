@@ -1,3 +1,4 @@
+import { materialName } from "../../cutting/materials.js";
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { circle, group, line, polyline, rectangle, text } from "../../drawing/shapes.js";
 import { textWidth, wrapText } from "../../drawing/text.js";
@@ -74,7 +75,7 @@ export const disc = (letter: string, { x, y }: { x: number; y: number }): Mark[]
 /** A material's name with what one should know of it, its bar, and the diameters at the cuts. `about`: beside the name. */
 export function barDrawing(bar: Bar, about: string, axis: Axis, keys: Keys): Drawing {
   const { width, place } = axis;
-  const head = nameMarks(bar.material, about, width);
+  const head = nameMarks(materialName(bar.material), about, width);
   const short = bar.pieces.filter((piece) => lookOf(piece, widthOf(piece, axis)) === "key above");
   const rows = Math.ceil((short.length * discStep) / width);
   const top = head.height + tick + (rows === 0 ? 0 : rows * discStep + leader);

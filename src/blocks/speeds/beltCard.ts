@@ -1,3 +1,4 @@
+import { materialName } from "../../cutting/materials.js";
 import { findOperation } from "../../cutting/operations.js";
 import type { SpeedFinding } from "../../drive/finding.js";
 import { rpmWords } from "../../drive/rpmWords.js";
@@ -32,10 +33,12 @@ export function beltCard(findings: Findings, settings: { operation: string; mate
   const known = speeds.some(({ from }) => from !== "unknown");
   const found = known ? materials.map((material) => ({ material, told: toldOf(material, operation, findings) })) : [];
   const columns = found.flatMap(({ material, told }): BeltColumn[] =>
-    told?.some(({ served }) => served.speed) ? [{ material, cells: speeds.map((speed) => cellOf(speed, told)) }] : [],
+    told?.some(({ served }) => served.speed)
+      ? [{ material, name: materialName(material), cells: speeds.map((speed) => cellOf(speed, told)) }]
+      : [],
   );
   const listed = (of: (told: readonly Range[] | undefined) => boolean) =>
-    found.filter(({ told }) => of(told)).map(({ material }) => material);
+    found.filter(({ told }) => of(told)).map(({ material }) => materialName(material));
   const without = listed((told) => told === undefined);
   const tooFast = listed((told) => told?.every(({ served }) => served.speed === undefined) === true);
   const more = columns.map(({ material }) => bearsMore(material, operation, findings));

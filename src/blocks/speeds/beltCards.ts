@@ -174,10 +174,10 @@ function planned(tables: readonly BeltTable[], drive: Drive, room: Room): Plan {
   );
   if (best !== undefined) return best;
   const rows = tables[0]?.rows.length ?? 0;
-  throw new NoRoom(reason?.message ?? `${rows} positions want more than ${MOST} belt cards of this size`, remedy);
+  throw new NoRoom(reason?.message ?? say("no room.too many cards", { positions: rows, cards: MOST }), remedy());
 }
 
-const remedy = "give a larger drive: cover:, or leave it out, or choose larger paper";
+const remedy = (): string => say("no room.larger cover");
 
 function planFor(place: Place, table: BeltTable, drive: Drive, { width, height, cards }: Room): Plan | undefined {
   const least = pictureRoom(drive, false);
@@ -237,7 +237,7 @@ function paged(
   for (let from = 0; from < total; ) {
     const to = reach(from, greedy.length);
     // A page of pulleys may be full already.
-    if (to === from) throw new NoRoom("the belt card is too small for a single row beneath its cautions", remedy);
+    if (to === from) throw new NoRoom(say("no room.single row"), remedy());
     greedy.push([from, to]);
     from = to;
   }

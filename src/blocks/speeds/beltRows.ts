@@ -20,7 +20,12 @@ export type BeltRow = {
   readonly forbidden?: string;
 };
 /** A material with what each row serves of it, row by row. */
-export type BeltColumn = { readonly material: string; readonly cells: readonly BeltCell[] };
+export type BeltColumn = {
+  readonly material: string;
+  /** What it is called on paper. */
+  readonly name: string;
+  readonly cells: readonly BeltCell[];
+};
 export type BeltCell = { readonly words: string; readonly set?: string };
 
 /** Least and most from one row to the next; one with two lines in it is higher. mm */
@@ -118,9 +123,7 @@ export function acrossCards(table: BeltTable, width: number, alike: boolean): nu
   const forbidden = table.rows.some((row) => row.forbidden !== undefined);
   if (table.columns.length === 0) {
     if (room < (forbidden ? leastForbidden : 0) - gap)
-      throw new NoRoom(
-        `the key of the belt card wants ${Math.ceil(keyWidth(table))} mm across and has ${Math.floor(width)}`,
-      );
+      throw new NoRoom(say("no room.card key", { wants: Math.ceil(keyWidth(table)), has: Math.floor(width) }));
     return [[]];
   }
   const widthOf = (indexes: readonly number[]) =>
@@ -134,12 +137,18 @@ export function acrossCards(table: BeltTable, width: number, alike: boolean): nu
       else if (fits([index])) cards.push([index]);
       else
         throw new NoRoom(
-          `a row of the belt card wants ${Math.ceil(keyWidth(table) + signGap + widthOf([index]))} mm across and has ${Math.floor(width)}`,
+          say("no room.card row", {
+            wants: Math.ceil(keyWidth(table) + signGap + widthOf([index])),
+            has: Math.floor(width),
+          }),
         );
     }
     return cards;
   };
-  if (forbidden && room < leastForbidden) throw new NoRoom(`a row of the belt card has ${Math.floor(width)} mm across`);
+  if (forbidden && room < leastForbidden)
+    throw new NoRoom(
+      say("no room.card row", { wants: Math.ceil(keyWidth(table) + signGap + leastForbidden), has: Math.floor(width) }),
+    );
   const greedy = split(Number.POSITIVE_INFINITY);
   // As many on each, rather than one that is nearly empty.
   const even = split(Math.ceil(table.columns.length / greedy.length));
@@ -201,7 +210,7 @@ function placed(table: BeltTable, shown: readonly number[], width: number): Span
   const wish = (index: number) =>
     Math.max(
       table.columnWidths[index] ?? 0,
-      Math.min(widestHeading, textWidth(table.columns[index]?.material ?? "", size.text, "bold")),
+      Math.min(widestHeading, textWidth(table.columns[index]?.name ?? "", size.text, "bold")),
     );
   const least = shown.reduce((sum, index) => sum + (table.columnWidths[index] ?? 0) + gap, key - gap);
   const wished = shown.reduce((sum, index) => sum + wish(index) + gap, key - gap);
@@ -221,7 +230,7 @@ const signEm = (sign: string): number => (sign.length > 1 ? size.text : size.car
 const middleOf = ({ left, right }: Span): number => (left + right) / 2;
 
 const headed = (table: BeltTable, index: number, span: Span): string[] =>
-  fewLines(table.columns[index]?.material ?? "", mostHeadingLines, span.right - span.left, size.text, "bold");
+  fewLines(table.columns[index]?.name ?? "", mostHeadingLines, span.right - span.left, size.text, "bold");
 
 const headingLines = (table: BeltTable, shown: readonly number[], places: readonly Span[]): number =>
   Math.max(1, ...shown.map((index, at) => headed(table, index, places[at] as Span).length));
@@ -326,15 +335,15 @@ function forbiddenMarks(words: string, left: number, right: number, height: numb
   ];
 }
 
-function leastColumn({ material, cells }: BeltColumn): number {
+function leastColumn({ name, cells }: BeltColumn): number {
   const own = Math.max(
     0,
     ...cells.map(({ words, set }) =>
       Math.max(textWidth(words, size.card, "regular"), textWidth(set ?? "", size.text, "regular")),
     ),
   );
-  const parts = material.split(/\s+|(?<=-)/).map((part) => textWidth(part, size.text, "bold"));
+  const parts = name.split(/\s+|(?<=-)/).map((part) => textWidth(part, size.text, "bold"));
   let width = Math.min(widestHeading, Math.max(own, 8, ...parts));
-  while (width < widestHeading && wrapText(material, width, size.text, "bold").length > mostHeadingLines) width += 0.5;
+  while (width < widestHeading && wrapText(name, width, size.text, "bold").length > mostHeadingLines) width += 0.5;
   return Math.max(own, width);
 }

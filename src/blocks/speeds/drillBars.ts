@@ -1,6 +1,7 @@
 import { type DrillSystem, drillSizes, drillSystems } from "../../cutting/drillSizes.js";
-import { coolant } from "../../cutting/materials.js";
-import { findOperation, operationWords } from "../../cutting/operations.js";
+import { coolant, materialName } from "../../cutting/materials.js";
+import { findOperation, operationName, operationWords } from "../../cutting/operations.js";
+import { toolName } from "../../cutting/tools.js";
 import type { Drawing } from "../../drawing/drawing.js";
 import { group, text } from "../../drawing/shapes.js";
 import { textWidth, wrapText } from "../../drawing/text.js";
@@ -46,7 +47,7 @@ export const drillBars = block(
         index === 0 ? 0 : 5,
       ),
     );
-    const operations = byHand.map(named).join(", ");
+    const operations = byHand.map(operationName).join(", ");
     return [
       ...drawn,
       ...(byHand.length === 0
@@ -72,15 +73,6 @@ const MOST_KEYS = 0.3;
 
 const isThreaded = (operation: string): boolean => operation === "tapping" || operation === "threading by die";
 
-const named = (operation: string): string =>
-  operation === "drilling"
-    ? say("drilling card.drilling")
-    : operation === "reaming"
-      ? say("drilling card.reaming")
-      : operation === "tapping"
-        ? say("drilling card.tapping")
-        : operation;
-
 /** `doubt`: what is to be known of the speeds before one trusts them. */
 function section(settings: Settings, findings: Findings, doubt: readonly Run[], width: number, height: number): Run[] {
   const { machine, drive } = findings;
@@ -88,8 +80,8 @@ function section(settings: Settings, findings: Findings, doubt: readonly Run[], 
   const { tool, materials } = machine.work;
   const unit = unitName(machine.units);
   const title = isThreaded(operation)
-    ? say("drilling card.by thread", { operation: capital(named(operation)), tool })
-    : say("drilling card.by diameter", { operation: capital(named(operation)), tool, unit });
+    ? say("drilling card.by thread", { operation: capital(operationName(operation)), tool: toolName(tool) })
+    : say("drilling card.by diameter", { operation: capital(operationName(operation)), tool: toolName(tool), unit });
   const head = [...heading(title, width, 0), ...doubt.map((run) => ({ ...run, keepWithNext: true }))];
   const told = (words: string) => paragraph(words, width, { weight: "bold", ink: "accent", gap: 0.5 });
   // Bars of nothing would hide why.
@@ -103,7 +95,7 @@ function section(settings: Settings, findings: Findings, doubt: readonly Run[], 
     bar: barOf(material, operation, axis, findings),
   }));
   const bars = found.flatMap(({ bar }) => bar ?? []);
-  const without = found.filter(({ bar }) => bar === undefined).map(({ material }) => material);
+  const without = found.filter(({ bar }) => bar === undefined).map(({ material }) => materialName(material));
   const lacking =
     without.length === 0
       ? []

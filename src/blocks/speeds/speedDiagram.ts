@@ -1,5 +1,6 @@
 import { scaleLog } from "d3-scale";
 import type { CuttingSpeed } from "../../cutting/finding.js";
+import { materialName } from "../../cutting/materials.js";
 import { operationWords } from "../../cutting/operations.js";
 import { cuttingSpeedUnit, metresPerMinuteAt } from "../../cutting/rates.js";
 import type { Drawing, Mark } from "../../drawing/drawing.js";
@@ -124,7 +125,7 @@ function exampleOf(
       if (!bands.some(({ band }) => band.slowest <= speed && speed <= band.most)) continue;
       const words = say("speed diagram.example", {
         diameter: sizeWords(operation, diameter, machine),
-        material,
+        material: materialName(material),
         rpm: formatFixed(choice.rpm, 0),
         position: choice.speed.position.name,
       });
@@ -145,7 +146,7 @@ function diagram(
   const speedUnit = cuttingSpeedUnit[machine.units];
   const bands = merged(
     materials.map(({ material, band }) => ({
-      material,
+      material: materialName(material),
       least: band.slowest / speedUnit.metresPerMinute,
       most: band.most / speedUnit.metresPerMinute,
     })),

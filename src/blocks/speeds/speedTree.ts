@@ -11,7 +11,7 @@ import { heldByLimit, measureFirst } from "../../findings/limits.js";
 import type { Drive, Limits } from "../../machine/machine.js";
 import { largestOf, smallestOf } from "../../quantity/extremes.js";
 import { formatFixed } from "../../quantity/format.js";
-import { say } from "../../words/say.js";
+import { say, translated } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
 import { axisLine, leading, objectLine, rowLine, size } from "../shared/style.js";
@@ -83,7 +83,7 @@ function tree(
   const nodes: Mark[] = [];
   for (const [level, stage] of stages.entries()) {
     rays.push(line({ x: x(level), y: top }, { x: x(level), y: floor }, rowLine));
-    nodes.push(...stageName(stage.name, (x(level) + x(level + 1)) / 2, x(level + 1) - x(level) - 1.5));
+    nodes.push(...stageName(translated(stage.name), (x(level) + x(level + 1)) / 2, x(level + 1) - x(level) - 1.5));
     const last = level === stages.length - 1;
     for (const rpm of levels[level] ?? []) {
       const from = { x: x(level), y: y(rpm) };

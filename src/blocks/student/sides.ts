@@ -14,7 +14,7 @@ import { diametersFor, type Use } from "../../findings/uses.js";
 import { formatFixed, formatLength } from "../../quantity/format.js";
 import { type Exercise, exercises } from "../../student/exercises.js";
 import { askLines, beltSteps, lostMotionLines, never } from "../../student/words.js";
-import { say, withinSentence } from "../../words/say.js";
+import { say, translated, withinSentence } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { heightOf } from "../shared/runs.js";
 import { shortened } from "../shared/shortened.js";
@@ -180,7 +180,7 @@ function beltDrawing({ drive, machine }: Findings, width: number): Drawing {
   const pulleys = moved.flatMap(({ stage, step }, index): Mark[] => {
     const x = left + index * (each + between);
     const drawn = stepPulleys(stage, step, { width: each, height });
-    const name = shortened(stage.name, each, size.source, "regular");
+    const name = shortened(translated(stage.name), each, size.source, "regular");
     const named = text(name, { x: x + each / 2, y: height + 3.4 }, { size: size.source, anchor: "middle" });
     return drawn === undefined ? [] : [group({ x, y: 0 }, drawn.marks), named];
   });

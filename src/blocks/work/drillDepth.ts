@@ -1,5 +1,6 @@
 import { feedPerRevolution } from "../../cutting/feeds.js";
 import { type HandFeed, handFeed, handFeedAtLeast } from "../../cutting/handFeed.js";
+import { materialName } from "../../cutting/materials.js";
 import { sourceTitle } from "../../cutting/sources.js";
 import { burning, burns, drillToTheEnd } from "../../findings/chipFire.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
@@ -61,7 +62,7 @@ function depthTable(wheel: HandwheelFinding, units: Units, usual: number, width:
 
 const whereChipsBurn = ({ machine }: Findings, width: number): Run[] =>
   burning(machine.work.materials).flatMap((material) =>
-    paragraph(say("drilling card.chips burn", { material, end: drillToTheEnd() }), width, {
+    paragraph(say("drilling card.chips burn", { material: materialName(material), end: drillToTheEnd() }), width, {
       weight: "bold",
       ink: "accent",
       gap: 0.6,
@@ -109,7 +110,11 @@ function drillFeed(findings: Findings, { handwheel }: HandwheelFinding, perTurn:
   ];
   const from = { sources: sources.map(sourceTitle).join("; ") };
   return [
-    ...heading(say("drilling card.feeding", { material, wheel: withinSentence(handwheel.name) }), width, 4),
+    ...heading(
+      say("drilling card.feeding", { material: materialName(material), wheel: withinSentence(handwheel.name) }),
+      width,
+      4,
+    ),
     ...table(columns, rows, { width, list: true }),
     ...paragraph(countWords(counted).join(" "), width, { gap: 1 }),
     ...paragraph(

@@ -1,5 +1,6 @@
 import { feedPerRevolution, leastFeed } from "../../cutting/feeds.js";
 import { cutMinutes, type HandFeed, handFeed, handFeedAtLeast } from "../../cutting/handFeed.js";
+import { materialName } from "../../cutting/materials.js";
 import { sourceTitle } from "../../cutting/sources.js";
 import type { SpeedFinding } from "../../drive/finding.js";
 import { burning, feedWords, leastFeedWords } from "../../findings/chipFire.js";
@@ -37,7 +38,7 @@ export const handFeedTables = block(
     );
     const length = units === "mm" ? settings.lengthMm : settings.lengthIn;
     const known = drive.speeds.filter(({ from }) => from !== "unknown");
-    const not = [...new Set(feeds.flatMap(({ notFor }) => notFor))].join(", ");
+    const not = [...new Set(feeds.flatMap(({ notFor }) => notFor.map(materialName)))].join(", ");
     const told = [
       ...speedDoubt(findings),
       ...burning(materials).map((material) => leastFeedWords(material, units)),
@@ -192,7 +193,7 @@ export const publishedFeedLines = block({}, ({ findings, width }): Run[] => {
     return [
       {
         words: say("hand feed.published for", {
-          material,
+          material: materialName(material),
           finishing: show(finishing.from, finishing.to),
           roughing: show(roughing.from, roughing.to),
         }),
@@ -208,7 +209,7 @@ export const publishedFeedLines = block({}, ({ findings, width }): Run[] => {
     unit: unitName(units),
     feeds: found.map(({ words }) => words).join("; "),
     parting: show(parting.from, parting.to),
-    not: fires.length === 0 ? "" : say("hand feed.published not", { materials: fires.join(", ") }),
+    not: fires.length === 0 ? "" : say("hand feed.published not", { materials: fires.map(materialName).join(", ") }),
     sources: sources.join("; "),
   });
   return paragraph(words, width, { size: size.source, gap: 2 });

@@ -1,6 +1,7 @@
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { group, line, text } from "../../drawing/shapes.js";
 import { textWidth, widestWord, wrapText } from "../../drawing/text.js";
+import { say } from "../../words/say.js";
 import type { Run } from "../shared/block.js";
 import { NoRoom } from "../shared/noRoom.js";
 import { heightOf, whole } from "../shared/runs.js";
@@ -37,7 +38,9 @@ export function sideBySide(key: Key, groups: readonly Group[], { width, height, 
   const roomy = large?.every((lot) => heightOf(lot) <= height) && (small === undefined || pages(large) <= pages(small));
   const chosen = roomy ? large : small;
   if (chosen === undefined)
-    throw new NoRoom(`the table of ${groups[0]?.name ?? "this sheet"} is wider than ${Math.floor(width)} mm`);
+    throw new NoRoom(
+      say("no room.wider", { table: groups[0]?.name ?? say("no room.unnamed"), has: Math.floor(width) }),
+    );
   return chosen.flatMap((lot, index) =>
     whole(
       lot.map((run, row) => (row === 0 ? { ...run, gap: index === 0 ? gap : lotGap } : run)),

@@ -1,3 +1,5 @@
+import { say, translated } from "../../words/say.js";
+
 /** What one source has published. */
 export type Source = {
   /** Stands for it in the data and in `explain`. */
@@ -66,7 +68,12 @@ export const rows = (common: Common, figures: readonly Figure[]): Figures[] =>
 
 /** What a row's figure leaves open, in words; empty where it is the source's own for just this. */
 export const figureWords = ({ figureFor, note }: Pick<PublishedSpeed, "figureFor" | "note">): string =>
-  [figureFor === undefined ? [] : `the figure for ${figureFor}`, note ?? []].flat().join(": ");
+  [
+    figureFor === undefined ? [] : say("materials and hazards.figure for", { what: translated(figureFor) }),
+    note === undefined ? [] : translated(note),
+  ]
+    .flat()
+    .join(": ");
 
 export const highSpeedSteel = "high-speed steel";
 export const carbonSteel = "carbon steel";
