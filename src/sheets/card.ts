@@ -13,6 +13,8 @@ import type { Template } from "./template.js";
 type Card = NonNullable<Template["card"]>;
 
 const padding = 4;
+/** Of a name that is cut short so much must be left to know it by, mm. */
+const leastName = 16;
 /** From print to the edge of a screw. */
 const clear = 0.8;
 /** What says whose card it is, inside the cut. */
@@ -95,11 +97,14 @@ export function cardMarks(machine: Machine, box: Box, foot: Box, holes: readonly
   const name = Math.min(textWidth(machine.name, size.text, "bold"), foot.width * 0.4);
   const em = textWidth(limit, size.card, "bold") <= foot.width - name - 4 ? size.card : size.text;
   const limitWidth = Math.min(foot.width, textWidth(limit, em, "bold"));
+  const room = foot.width - limitWidth - 4;
+  // The limit takes what it needs; the name then goes before what follows below.
+  const beside = room >= Math.min(leastName, textWidth(machine.name, size.text, "bold"));
   const age = [
+    ...(beside ? [] : [machine.name]),
     machine.revision === undefined ? say("page.no revision") : say("page.revision", { revision: machine.revision }),
     ...(machine.measured === undefined ? [] : [say("page.measured", { day: machine.measured })]),
   ].join(" · ");
-  const room = foot.width - limitWidth - 4;
   const base = foot.top + foot.height;
   const row = (words: string, y: number, width: number, weight: "bold" | "regular") =>
     text(shortened(words, width, size.text, weight), { x: foot.left, y }, { size: size.text, weight });
@@ -111,7 +116,7 @@ export function cardMarks(machine: Machine, box: Box, foot: Box, holes: readonly
     // Within the card, whose own cut is the outer one.
     group({ x: 0, y: 0 }, holeCuts({ x: box.left, y: box.top }, holes), { name: "screws" }),
     line({ x: foot.left, y: foot.top + 0.6 }, { x: right, y: foot.top + 0.6 }, rowLine),
-    row(machine.name, base - 5.2, room, "bold"),
+    ...(beside ? [row(machine.name, base - 5.2, room, "bold")] : []),
     text(
       shortened(limit, foot.width, em, "bold"),
       { x: right, y: base - 5.2 + (em === size.card ? 0.4 : 0) },

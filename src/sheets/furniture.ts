@@ -40,6 +40,7 @@ export function pageFoot(machine: Machine, sheet: string, page: number, pages: n
     { label: say("page.label measured"), value: given(machine.measured) },
     { label: say("page.label page"), value: say("page.of", { page, pages }) },
   ].map((cell) => ({ ...cell, width: cellWidth(cell.label, cell.value) }));
+  narrowed(right, mostOnRight * box.width);
   const taken = right.reduce((sum, { width }) => sum + width, 0);
   const rest = box.width - taken;
   const own = Math.min(textWidth(sheet, size.text, "bold") + 2 * inset, 0.55 * rest);
@@ -56,7 +57,7 @@ export function pageFoot(machine: Machine, sheet: string, page: number, pages: n
     const room = width - (index === 0 ? inset : 2 * inset) + 0.01;
     if (index > 0) marks.push(line({ x, y: top + 1 }, { x, y: bottom }, axisLine));
     marks.push(
-      text(label, { x: start, y: top + 3.4 }, { size: size.source }),
+      text(shortened(label, room, size.source, "regular"), { x: start, y: top + 3.4 }, { size: size.source }),
       text(shortened(value, room, size.text, weight), { x: start, y: bottom - 1.2 }, { size: size.text, weight }),
     );
     x += width;
@@ -67,6 +68,21 @@ export function pageFoot(machine: Machine, sheet: string, page: number, pages: n
 const given = (value: string | number | undefined): string =>
   value === undefined ? say("page.not given") : String(value);
 
+/** Of the block's width, revision, day and page: the names before them are the longer. */
+const mostOnRight = 0.55;
+
+/** Where the cells together are wider than there is room, the widest gives way first. */
+function narrowed(cells: { width: number }[], room: number): void {
+  for (;;) {
+    const over = cells.reduce((sum, { width }) => sum + width, 0) - room;
+    if (over <= 1e-9) return;
+    const [widest, next] = [...cells].sort((a, b) => b.width - a.width);
+    if (widest === undefined) return;
+    const step = widest.width - (next?.width ?? 0);
+    widest.width -= Math.min(over, step > 1e-9 ? step : over / cells.length);
+  }
+}
+
 const inset = 2;
 const cellWidth = (label: string, value: string): number =>
   Math.max(textWidth(label, size.source, "regular"), textWidth(value, size.text, "regular")) + 2 * inset;
@@ -75,11 +91,14 @@ const noteStep = 3;
 /** Of the lowest of three lines, which is the printer's correction. */
 const noteBaseline = (box: Box): number => box.top + box.height - blockHeight - 1.8;
 
+/** Between the corners of the printer check. */
+const widestNote = 120;
+
 /** Who comes first, and how a page is printed whose lengths count; as many lines as they take. */
 function noteLines(machine: Machine, trueSize: boolean, width: number): string[] {
   const uncorrected = machine.paper.printer === undefined ? ` ${say("page.not corrected")}` : "";
   return [...(trueSize ? [`${say("page.true size")}${uncorrected}`] : []), say("page.who comes first")].flatMap(
-    (words) => wrapText(words, width, size.source, "regular"),
+    (words) => wrapText(words, Math.min(width, widestNote), size.source, "regular"),
   );
 }
 
@@ -117,7 +136,13 @@ export function checkBars(box: Box, foot: number, across: boolean, units: Units)
   const length = Math.min(most, step * Math.floor((Math.min(box.width, box.height) - 10) / step));
   const y = box.top + box.height - foot - 1;
   const x = box.left + box.width - 1.5;
-  const words = (side: string) => say("page.check bar", { length: formatLength(length, units, places), side });
+  const words = (side: string) =>
+    shortened(
+      say("page.check bar", { length: formatLength(length, units, places), side }),
+      length - 5,
+      size.source,
+      "regular",
+    );
   const [level, upright] = across
     ? [say("page.along down"), say("page.along across")]
     : [say("page.along across"), say("page.along down")];

@@ -47,11 +47,14 @@ function drumInPlace({ dial }: Placed): Drawing {
   const [middle, radius] = [width / 2, 15];
   const sign = growthOf(dial) === "leftward" ? -1 : 1;
   const [edge, low] = [9, 17.5];
+  // On the fixed part where it fits, else beside that.
+  const named = textWidth(say("dials.index"), size.source, "regular");
+  const index = named <= radius - 2 ? middle + 1.4 : middle + radius + 1.2;
   const marks: Mark[] = [
     // The fixed part with its index line, the drum, the wheel's rim and handle.
     rectangle({ x: middle - radius, y: 0.3 }, 2 * radius, edge - 0.6, { pen: rowLine }),
     line({ x: middle, y: 3.6 }, { x: middle, y: edge - 0.4 }, objectLine),
-    small(say("dials.index"), { x: middle + 1.4, y: 4.8 }, "start"),
+    small(say("dials.index"), { x: index, y: 4.8 }, "start"),
     rectangle({ x: middle - radius, y: edge }, 2 * radius, low - edge, { pen: objectLine }),
     line({ x: middle - 5, y: low }, { x: middle - 5, y: low + 2.5 }, rowLine),
     line({ x: middle + 5, y: low }, { x: middle + 5, y: low + 2.5 }, rowLine),
@@ -75,7 +78,7 @@ function drumInPlace({ dial }: Placed): Drawing {
   const told = textWidth(words, size.source, "regular");
   const beside = told <= width - 11;
   marks.push(small(words, { x: 1, y: beside ? low + 12.3 : low + 18.6 }, "start"));
-  return { width: Math.max(width, told + 2), height: low + (beside ? 16 : 19.6), marks };
+  return { width: Math.max(width, told + 2, index + named), height: low + (beside ? 16 : 19.6), marks };
 }
 
 function ringInPlace({ dial, index = "top", sideways = false }: Placed): Drawing {

@@ -2,7 +2,7 @@ import { bandOf, type Development } from "../../dial/development.js";
 import type { DialFinding, Graduation } from "../../dial/finding.js";
 import { countedAs } from "../../dial/labelling.js";
 import { textWidth } from "../../drawing/text.js";
-import { smallestOf } from "../../quantity/extremes.js";
+import { largestOf, smallestOf } from "../../quantity/extremes.js";
 import { unitName } from "../../quantity/format.js";
 import { leastOnPiece, size } from "../shared/style.js";
 import { bleed } from "./cutMarks.js";
@@ -33,6 +33,8 @@ export const markLengths = (longest: number): ScaleStyle["marks"] => [
 /** Letters reach this part of their em below the line, and words among numbers stand so much higher than those, mm. */
 const TAIL = 0.26;
 const RAISED = 0.1;
+/** A comma reaches this part of its em below the line. */
+const COMMA_TAIL = 0.16;
 
 /** Middle of words among a band's numbers, mm from the reading edge. */
 export const wordsAcross = (style: ScaleStyle): number => numbersAcross(style) - raised(style);
@@ -64,7 +66,8 @@ export const leastNumberedBand = (flat: Development): number =>
   bandWith(flat.kind === "strip" && flat.width < NARROW ? leastOnPiece : size.source);
 
 /** Marks and numbers of bands of equal height, one below the other. `tall`: what the numbers take across the band for each mm of
- *  their em, where they do not stand along it. `bend`: by so much, times their em squared, the corners of straight numbers stand out on a ring. */
+ *  their em, where they do not stand along it. `bend`: by so much, times their em squared, the corners of straight numbers stand out on a
+ *  ring. `labels`: the numbers, of which a decimal comma reaches below its line. */
 export function bandStyles(
   room: {
     readonly height: number;
@@ -72,13 +75,16 @@ export function bandStyles(
     readonly least: number;
     readonly tall?: number;
     readonly bend?: number;
+    readonly labels?: readonly (string | undefined)[];
   },
   spacings: readonly (number | undefined)[],
 ): ScaleStyle[] {
-  const { height, count, least, tall = digitHeight, bend = 0 } = room;
+  const { height, count, least, tall = digitHeight, bend = 0, labels = [] } = room;
+  const tail = labels.some((label) => label?.includes(",")) ? COMMA_TAIL : 0;
   const each = height / count;
   const above = (em: number, usual: number) => usual + bend * em * em;
-  const wanted = (em: number, longest: number, usual = TIGHT) => longest + above(em, usual) + em * tall + BELOW;
+  const wanted = (em: number, longest: number, usual = TIGHT) =>
+    longest + above(em, usual) + em * (tall + tail) + BELOW;
   const sizes = [size.text, size.source, least];
   // Long marks first, then large numbers; small numbers before none.
   const number =
@@ -130,10 +136,8 @@ export function dialStyle({
   const band = bandOf(flat);
   const words = wordsOn(band, flat.kind === "strip");
   const line = legendRoom(words);
-  const widest = Math.max(
-    0,
-    ...bandsOf(dial).flatMap((row) => row.map(({ label = "" }) => textWidth(label, 1, "bold"))),
-  );
+  const labels = bandsOf(dial).flatMap((row) => row.map(({ label }) => label));
+  const widest = largestOf([0, ...labels.map((label = "") => textWidth(label, 1, "bold"))]);
   const wishes = flat.kind === "ring" && (index === "left" || index === "right") && widest > 0;
   const height = (legend: number) => band - (legend > 0 ? legend : TO_EDGE - BELOW);
   const spacings = bandsOf(dial).map(
@@ -148,7 +152,7 @@ export function dialStyle({
     words,
     sideways,
     bands: bandStyles(
-      { height: height(legend), count, least: words, ...(tall !== undefined && { tall }), bend },
+      { height: height(legend), count, least: words, ...(tall !== undefined && { tall }), bend, labels },
       spacings,
     ),
   };

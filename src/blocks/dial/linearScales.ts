@@ -60,15 +60,16 @@ function scalePieces(scale: LinearScale, division: LinearDivision, most: number,
   const leftward = scale.grows === "left";
   const em = wordsOn(scale.width, true);
   const withLegend = legendFits(scale.width, 1, em);
-  const [band] = bandStyles({ height: scale.width - (withLegend ? legendRoom(em) : 0.3), count: 1, least: em }, [
-    division.value,
-  ]);
+  const all = linearMarks(division, scale.length);
+  const height = scale.width - (withLegend ? legendRoom(em) : 0.3);
+  const labels = all.map(({ label }) => label);
+  const [band] = bandStyles({ height, count: 1, least: em, labels }, [division.value]);
   const unit = division.unit === "turns" ? undefined : unitName(division.unit === "in" ? "in" : "mm");
   // The unit hangs beyond the zero, where no other number stands.
   const style = band as ScaleStyle;
   const hung = unit && style.number > 0 ? hanging("0", unit, style.number) : undefined;
   const margin = Math.max(usualMargin, hung ? hung.middle + hung.half + 0.8 : 0);
-  const marks = thinned(linearMarks(division, scale.length), style, 1);
+  const marks = thinned(all, style, 1);
   const cuts = cutsOf(-margin, scale.length + usualMargin, division, most);
   const count = cuts.length - 1;
   let lacking = false;

@@ -10,12 +10,13 @@ import { sizeWords } from "../../findings/sizeName.js";
 import { bandFor, speedFor } from "../../findings/speedChoice.js";
 import { diametersFor, makesHoles } from "../../findings/uses.js";
 import { largestOf, smallestOf } from "../../quantity/extremes.js";
-import { formatFixed } from "../../quantity/format.js";
+import { formatFixed, unitName } from "../../quantity/format.js";
 import { mmPer } from "../../quantity/length.js";
 import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
 import { heightOf } from "../shared/runs.js";
+import { shortened } from "../shared/shortened.js";
 import { objectLine, pen, size, weight } from "../shared/style.js";
 import { table } from "../shared/table.js";
 import { useHeading } from "../shared/useHeading.js";
@@ -163,8 +164,9 @@ function diagram(
   const y = scaleLog().domain(up).range([frame.bottom, frame.top]);
   // Cutting speed is π · d · n.
   const share = (unit * Math.PI) / 1000 / speedUnit.metresPerMinute;
+  const middle = (frame.top + frame.bottom) / 2;
   const diameterWords = say(makesHoles(operation) ? "speed diagram.drill" : "speed diagram.work", {
-    unit: machine.units,
+    unit: unitName(machine.units),
   });
   return [
     group({ x: 0, y: 0 }, grid(x, y, across, up, frame, numbersWide), { name: "grid" }),
@@ -178,8 +180,13 @@ function diagram(
       { size: size.text, anchor: "middle", weight: "bold" },
     ),
     text(
-      say("speed diagram.cutting speed", { unit: speedUnit.name }),
-      { x: 3, y: (frame.top + frame.bottom) / 2 },
+      shortened(
+        say("speed diagram.cutting speed", { unit: speedUnit.name }),
+        2 * Math.min(middle, height - middle),
+        size.text,
+        "bold",
+      ),
+      { x: 3, y: middle },
       { size: size.text, anchor: "middle", weight: "bold", turn: -Math.PI / 2 },
     ),
   ];

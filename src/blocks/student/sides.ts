@@ -233,7 +233,7 @@ function speeds(findings: Findings, use: Use, most: number, width: number): Draw
   ]);
   const columns = [
     { heading: [say("student.material")], align: "start" } as const,
-    ...sizes.map((mm) => ({ heading: [sizeWords(use, mm, machine)], align: "middle" }) as const),
+    ...sizes.map((mm) => ({ heading: [sizeWords(use, mm, machine)], align: "start" }) as const),
   ];
   const runs = table(columns, rows, { width, size: size.text, ruled: true });
   return [
