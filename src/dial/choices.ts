@@ -6,7 +6,15 @@ import { type Division, divideEvenly, divideInRows, divideTruly } from "./divisi
 import { type DivisionValue, divisionValues, inUnit, leadingDigits, namedDivisionValue } from "./divisionValue.js";
 import type { DialChoice } from "./finding.js";
 import { blurs } from "./legibility.js";
-import { FARTHEST_TOLD, LEAST_SPACING, penalty, ROWS_SHARE_OF_DOUBT, USUAL_TRAVEL, WIDEST_SPACING } from "./penalty.js";
+import {
+  FARTHEST_TOLD,
+  LEAST_ROW_HEIGHT,
+  LEAST_SPACING,
+  penalty,
+  ROWS_SHARE_OF_DOUBT,
+  USUAL_TRAVEL,
+  WIDEST_SPACING,
+} from "./penalty.js";
 import { readingOf } from "./reading.js";
 import { divisionLabel, remarksOn } from "./remarks.js";
 import { bandWidth, spacing } from "./strip.js";
@@ -53,9 +61,20 @@ function forcedChoice(blank: DialBlank, wish: DialWish, offered: readonly Divisi
   if (wish.divisions === undefined && wish.closure === undefined) return undefined;
   const values = wish.divisions === undefined ? offered : [namedDivisionValue(wish.divisions, blank.units)];
   const closures = wish.closure === undefined ? CLOSURES : [wish.closure];
-  return values
-    .flatMap((value) => closures.map((closure) => choose(blank, value, closure)))
-    .sort(byPenalty(blank.units))[0];
+  const all = values.flatMap((value) => closures.map((closure) => choose(blank, value, closure)));
+  const wished = wish.divisions === undefined && wish.closure === "rows" ? rowsWished(all, blank) : all;
+  return [...wished].sort(byPenalty(blank.units))[0];
+}
+
+/** Whoever asks for rows means several, that can be read and close, in the file's unit: as far as there are such, in this order. */
+function rowsWished(all: readonly DialChoice[], { band, units }: DialBlank): readonly DialChoice[] {
+  const wishes: ((choice: DialChoice) => boolean)[] = [
+    ({ rows }) => rows > 1,
+    ({ rows }) => band / rows >= LEAST_ROW_HEIGHT,
+    ({ closes }) => closes === true,
+    ({ unit }) => unit === units,
+  ];
+  return wishes.reduce<readonly DialChoice[]>((kept, wish) => (kept.some(wish) ? kept.filter(wish) : kept), all);
 }
 
 /** Leaves out what no one could read, rows that do not close, and true marks or rows where even marks close so well

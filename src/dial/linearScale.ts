@@ -1,3 +1,4 @@
+import type { Units } from "../machine/machine.js";
 import { mmPer } from "../quantity/length.js";
 import type { Graduation } from "./finding.js";
 import { stepMarks } from "./stepMarks.js";
@@ -18,21 +19,17 @@ const isPartOfInch = (value: number) => {
   return Math.abs(parts - Math.round(parts)) < 1e-6 && [2, 4, 8, 16, 32, 64].includes(Math.round(parts));
 };
 
-/** How a scale of such divisions is marked: halves to sixty-fourths of an inch by inches, all else by tens (MIL-HDBK-759B:
- *  three lengths of mark, numbers by tens), numbered as often as `LEAST_NUMBER_GAP` allows. */
-export function linearDivision(value: number): LinearDivision {
-  if (isPartOfInch(value)) {
+/** How a scale of such divisions, mm, is marked and numbered in a unit: halves to sixty-fourths of an inch by inches, all else by tens
+ *  (MIL-HDBK-759B: three lengths of mark, numbers by tens), numbered as often as `LEAST_NUMBER_GAP` allows. */
+export function linearDivision(value: number, unit: Units): LinearDivision {
+  if (unit === "in" && isPartOfInch(value)) {
     const inch = Math.round(mmPer.in / value);
-    return { value, per: mmPer.in, unit: "in", long: inch, middle: Math.max(1, inch / 4), numbered: inch };
+    return { value, per: mmPer.in, unit, long: inch, middle: Math.max(1, inch / 4), numbered: inch };
   }
-  const inInches =
-    Math.abs(value / (mmPer.in / 1000) - Math.round(value / (mmPer.in / 1000))) < 1e-6 && !isMetric(value);
-  const unit = inInches ? "in" : "mm";
   const [long, middle] = isQuarter(value / mmPer[unit]) ? [4, 2] : [10, 5];
   return { value, per: mmPer[unit], unit, long, middle, numbered: numberedEvery(value, long, middle) };
 }
 
-const isMetric = (value: number) => Math.abs(value * 1000 - Math.round(value * 1000)) < 1e-6;
 const isQuarter = (value: number) => /^(25|2\.5|0\.25|0\.025)$/.test(String(Number(value.toPrecision(6))));
 
 /** Turns of a handwheel as the unit: `parts` divisions to a turn of `perTurn` mm. */

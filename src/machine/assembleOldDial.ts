@@ -1,8 +1,8 @@
 import type { Context, Raw } from "./context.js";
 import type { FeedText } from "./fields.js";
-import type { OldDial, Units } from "./machine.js";
+import type { OldDial } from "./machine.js";
 import type { Path } from "./problem.js";
-import { writtenAs } from "./written.js";
+import { unitWritten } from "./written.js";
 
 type RawOldDial = NonNullable<Raw<"handwheels">[number]["oldDial"]>;
 
@@ -26,13 +26,6 @@ export function assembleOldDial(
     return undefined;
   }
   const doubled = perTurn === undefined && reads === "diameter" ? 2 : 1;
-  return { reads, perTurn: doubled * feedMm(given), unit: unitOf(given, units) };
-}
-
-/** A dial is marked in the unit in which its turn is told. */
-function unitOf(given: FeedText, units: Units): Units {
-  if (given.unit === "tpi") return "in";
-  const words = given.text === undefined ? undefined : writtenAs(given.text, units);
-  if (words === undefined) return units;
-  return /(?:in|thou\w*|ft|foot|feet)$/i.test(words) ? "in" : "mm";
+  // A dial is marked in the unit in which its turn is told.
+  return { reads, perTurn: doubled * feedMm(given), unit: unitWritten(given, units) };
 }

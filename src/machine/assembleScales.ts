@@ -3,6 +3,7 @@ import type { Context, Raw } from "./context.js";
 import type { AngleScale, DividingHead, LinearScale, Machine } from "./machine.js";
 import type { Path } from "./problem.js";
 import type { MachineFile } from "./schema.js";
+import { unitWritten } from "./written.js";
 
 /** Straight scales, angle scales and what divides a circle. */
 export function assembleScales(
@@ -22,7 +23,7 @@ function linearScale(
   scale: Raw<"scales">[number],
   index: number,
   known: readonly string[],
-  { mm, said, error }: Context,
+  { units, mm, said, error }: Context,
 ): LinearScale {
   const path = ["scales", index];
   if ((scale.divisions === undefined) === (scale.turnsOf === undefined))
@@ -56,7 +57,7 @@ function linearScale(
     length,
     width: scale.width === undefined ? 8 : mm(scale.width),
     grows: scale.grows ?? "right",
-    ...(divisions !== undefined && { divisions }),
+    ...(scale.divisions && divisions !== undefined && { divisions, unit: unitWritten(scale.divisions, units) }),
     ...(scale.turnsOf !== undefined && { turnsOf: scale.turnsOf, parts: scale.parts ?? 10 }),
   };
 }

@@ -47,6 +47,8 @@ export type LinearScale = {
   readonly width: number;
   /** Worth of one division, mm. */
   readonly divisions?: number;
+  /** In which it is numbered: that in which the file tells its divisions. */
+  readonly unit?: Units;
   /** Name of a handwheel whose turns are the unit. */
   readonly turnsOf?: string;
   /** Divisions to one of its turns. */

@@ -20,6 +20,14 @@ export const asOnPaper = <T extends string | undefined>(words: T): T =>
 export const figureAsGiven = (mm: number, sizes: Sizes, mmPlaces = 3): string =>
   asGiven(mm, sizes, mmPlaces).replace(new RegExp(` ${unitName(sizes.units)}$`), "");
 
+/** The unit in which a length is told: its own, or the file's. */
+export function unitWritten(given: { readonly unit: string; readonly text?: string }, units: LengthUnit): LengthUnit {
+  if (given.unit === "tpi") return "in";
+  const words = given.text === undefined ? undefined : writtenAs(given.text, units);
+  if (words === undefined) return units;
+  return /(?:in|thou\w*|ft|foot|feet)$/i.test(words) ? "in" : "mm";
+}
+
 /** How a length's own text is shown: with its unit, the inch always as "in". Undefined where it is a plain number. */
 export function writtenAs(text: string, units: LengthUnit): string | undefined {
   const [, number = "", unit = ""] = /^([-+−\d.,/\s]*\d\.?)\s*(\D.*)?$/.exec(text.trim()) ?? [];

@@ -6,6 +6,7 @@ import { linearDivision, linearMarks, turnsDivision } from "../../src/dial/linea
 import { startReadings } from "../../src/dial/reading.js";
 import { dialGears, lowestTerms } from "../../src/dial/reductionGears.js";
 import { readVernier, vernier, vernierMarks } from "../../src/dial/vernier.js";
+import { findingsOf } from "../support/sheets.js";
 
 test("property: the vernier mark that reads a part is the one that meets a main mark", () => {
   fc.assert(
@@ -31,11 +32,32 @@ test("property: the vernier mark that reads a part is the one that meets a main 
 });
 
 test("sixteenths of an inch: 17 marks in an inch, long ones at the inch, middling at quarters", () => {
-  const marks = linearMarks(linearDivision(25.4 / 16), 25.4);
+  const marks = linearMarks(linearDivision(25.4 / 16, "in"), 25.4);
   expect(marks).toHaveLength(17);
   expect(marks.filter(({ rank }) => rank === 1).map(({ label }) => label)).toEqual(["0", "1"]);
   expect(marks[4]).toMatchObject({ rank: 2 });
   expect(marks[16]?.angle).toBeCloseTo(25.4, 12);
+});
+
+test.each([0.1, 0.05, 0.02])("divisions of %f in are numbered in inches", (inches) => {
+  const division = linearDivision(inches * 25.4, "in");
+  const marks = linearMarks(division, 2 * 25.4);
+  const numbered = marks.filter(({ label }) => label !== undefined);
+  expect(numbered.map(({ label, angle }) => Number(label) - angle / 25.4)).toEqual(
+    numbered.map(() => expect.closeTo(0, 9)),
+  );
+  expect(numbered.map(({ label }) => label)).toEqual(expect.arrayContaining(["0", "1", "2"]));
+  expect(marks).toHaveLength(Math.round(2 / inches) + 1);
+});
+
+test("a file's own unit numbers its scales, also where a decimal inch is a round number of hundredths of a millimetre", () => {
+  const read = (units: string, divisions: string) =>
+    findingsOf(`name: L\nunits: ${units}\nscales: [{ name: S, length: 6 in, divisions: ${divisions} }]\n`).machine
+      .scales?.[0];
+  expect(read("in", "0.1")).toMatchObject({ divisions: expect.closeTo(2.54, 9), unit: "in" });
+  expect(read("mm", "0.1 in")).toMatchObject({ unit: "in" });
+  expect(read("mm", "1/16 in")).toMatchObject({ unit: "in" });
+  expect(read("in", "1 mm")).toMatchObject({ divisions: 1, unit: "mm" });
 });
 
 test("a scale in turns of a 1.5875 mm wheel bears whole turns and stands where the turns do", () => {
@@ -45,10 +67,13 @@ test("a scale in turns of a 1.5875 mm wheel bears whole turns and stands where t
 });
 
 test("property: marks of a straight scale grow by one step and stay on it", () => {
-  const steps = fc.constantFrom(0.5, 1, 2, 25.4 / 16, 25.4 / 32, 2.54, 0.254);
+  const steps = fc.constantFrom(
+    ...([0.5, 1, 2, 2.54] as const).map((step) => [step, "mm"] as const),
+    ...([25.4 / 16, 25.4 / 32, 2.54, 0.508] as const).map((step) => [step, "in"] as const),
+  );
   fc.assert(
-    fc.property(steps, fc.double({ min: 5, max: 300, noNaN: true }), (step, length) => {
-      const marks = linearMarks(linearDivision(step), length);
+    fc.property(steps, fc.double({ min: 5, max: 300, noNaN: true }), ([step, unit], length) => {
+      const marks = linearMarks(linearDivision(step, unit), length);
       marks.forEach(({ angle }, i) => {
         if (Math.abs(angle - i * step) > 1e-9) throw new Error("mark stands off");
       });

@@ -1,6 +1,7 @@
 import { bandOf, type Development } from "../../dial/development.js";
 import type { DialFinding, Graduation } from "../../dial/finding.js";
 import { countedAs } from "../../dial/labelling.js";
+import { NARROW } from "../../dial/strip.js";
 import { textWidth } from "../../drawing/text.js";
 import { largestOf, smallestOf } from "../../quantity/extremes.js";
 import { unitName } from "../../quantity/format.js";
@@ -9,8 +10,6 @@ import { bleed } from "./cutMarks.js";
 import { digitHeight, numbersAbove, numbersAcross, type ScaleStyle } from "./scaleMarks.js";
 import type { IndexPlace } from "./surface.js";
 
-/** Below this width the words on a piece may be of the least size, mm. */
-export const NARROW = 8;
 /** Lengths of the three ranks of mark where there is room for them, mm; smaller together. */
 const LONGEST = 5;
 const ranks = [1, 0.7, 0.5] as const;

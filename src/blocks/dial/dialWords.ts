@@ -115,7 +115,7 @@ function scaleWords({ chosen }: Scale, units: Units): string[] {
   const { rows, closure } = chosen;
   const doubt = chosen.doubtOverTravel;
   return [
-    ...(closure === "rows" ? [say("dials.rows", { rows })] : []),
+    ...(closure === "rows" && rows > 1 ? [say("dials.rows", { rows })] : []),
     ...(chosen.beginsAgain ? [say("dials.last short", { last: amount(chosen.leftOver, chosen.unit) })] : []),
     ...(chosen.beginsAgain || chosen.errorPerTurn === 0 || chosen.closes ? [] : [costWords(chosen, units)]),
     ...(doubt === undefined ? [] : [say("dials.feed off", { doubt: formatBound(doubt, units), travel: over })]),

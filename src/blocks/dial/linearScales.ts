@@ -38,7 +38,7 @@ export function scaleSet(
 }
 
 export function divisionOf(scale: LinearScale, { handwheels }: Findings): LinearDivision | undefined {
-  if (scale.divisions !== undefined) return linearDivision(scale.divisions);
+  if (scale.divisions !== undefined) return linearDivision(scale.divisions, scale.unit ?? "mm");
   const feed = wheelNamed(scale.turnsOf, handwheels)?.feed;
   return feed && turnsDivision(feed.perTurn, scale.parts ?? 10);
 }
