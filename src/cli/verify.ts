@@ -55,7 +55,7 @@ export async function verify(
       : `Not good enough: at most ${said(measure.slack, units)} off is.`,
   );
   if (Math.abs(verdict.ratio - 1) > MOST_OFF) {
-    io.out(scaledWords(measuredText, measure, units));
+    io.out(scaledWords(measuredText, measured, measure, units));
     return 1;
   }
   io.out(costWords(finding, measure, verdict.turns, units));
@@ -79,11 +79,13 @@ function chosenMeasure(finding: HandwheelFinding, by: string | undefined, units:
 }
 
 /** A bare number in the wrong unit is the likeliest slip; then a page printed to fit. */
-function scaledWords(measuredText: string, { wanted }: Measure, units: Units): string {
+function scaledWords(measuredText: string, measured: number, { wanted }: Measure, units: Units): string {
   const other: Units = units === "mm" ? "in" : "mm";
   const bare = Number(measuredText.replace(",", "."));
   if (Math.abs(inMm(bare, other) / wanted - 1) <= MOST_OFF)
     return `A bare number is in ${units}, the file's unit: write ${measuredText} ${other} if that is what was meant.`;
+  if (measured < wanted * 0.75)
+    return "Of a dial that is printed in pieces give the sum of their lengths, which stands beneath each of them. If it is one piece, the page was printed too small: print at 100 % first.";
   return 'More than 5 % off: the page was most likely printed "fit to page", or the length is in another unit. Print at 100 % first.';
 }
 

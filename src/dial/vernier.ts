@@ -44,6 +44,14 @@ export function vernierMarks({ parts, step, leastCount }: Vernier, pitch: number
   });
 }
 
+/** From which reading, in mm, the vernier reaches over a short last division and shows a wrong figure; undefined where there is none. */
+export function vernierWrongFrom(
+  { spans }: Vernier,
+  { beginsAgain, divisions, divisionValue }: Pick<DialChoice, "beginsAgain" | "divisions" | "divisionValue">,
+): number | undefined {
+  return beginsAgain ? Math.max(0, divisions - 1 - spans) * divisionValue : undefined;
+}
+
 /** Which vernier mark meets a main mark for a reading, and what one then reads: main reading + mark · least count. */
 export function readVernier(
   { parts, leastCount }: Vernier,

@@ -292,6 +292,7 @@ export type Gaps = {
   "dials.measured only": never;
   "dials.wave": never;
   "dials.vernier of over": "parts" | "spans" | "count";
+  "dials.vernier wrong": "from";
   "dials.finer than known": "travel";
   "dials.blur": "apart";
   "dials.close": "apart";
@@ -311,6 +312,8 @@ export type Gaps = {
   "dials.one division": never;
   "dials.one of": "divisions";
   "dials.between cuts": never;
+  "dials.to tab line": never;
+  "dials.together": "pieces" | "length" | "slack";
   "dials.across": never;
   "dials.hole": never;
   "dials.along arc": never;
@@ -1896,6 +1899,7 @@ const en: Readonly<Record<Key, Text>> = {
   "dials.measured only": "no more of its travel was measured, and nothing is told beyond",
   "dials.wave": "Unevenly spaced on purpose: the measured once-per-turn error is built in. Its zero belongs where the wheel stood at turn 0 of the readings.",
   "dials.vernier of over": "Vernier of {parts} over {spans} divisions: reads {count}",
+  "dials.vernier wrong": "from {from} to 0 read no vernier: it reaches over the short last division",
   "dials.finer than known": "finer than the feed is known over {travel}",
   "dials.blur": "Too small for its divisions: marks {apart} apart blur. Take a coarser division, a larger dial, or a coarser dial with a vernier.",
   "dials.close": "Close: marks {apart} apart. A coarser division, or a vernier on one, is easier on the eye.",
@@ -1915,6 +1919,8 @@ const en: Readonly<Record<Key, Text>> = {
   "dials.one division": "one division",
   "dials.one of": "one of {divisions} divisions",
   "dials.between cuts": "between the cut ends",
+  "dials.to tab line": "from the cut end to the line of the tab",
+  "dials.together": "all {pieces} together: {length} ± {slack}",
   "dials.across": "across the outer circle",
   "dials.hole": "across the hole",
   "dials.along arc": "along the outer edge",
@@ -3497,6 +3503,7 @@ const de: Readonly<Record<Key, Text>> = {
   "dials.measured only": "mehr vom Weg wurde nicht gemessen, darüber hinaus ist nichts gesagt",
   "dials.wave": "Mit Absicht ungleich geteilt: der gemessene Fehler innerhalb der Umdrehung ist eingerechnet. Die Null gehört dorthin, wo das Handrad bei Umdrehung 0 der Messreihe stand.",
   "dials.vernier of over": "Nonius mit {parts} Teilen auf {spans} Skalenteile: zeigt {count}",
+  "dials.vernier wrong": "von {from} bis 0 nicht mit dem Nonius ablesen: er reicht über das kurze letzte Skalenteil",
   "dials.finer than known": "feiner, als der Vorschub auf {travel} bekannt ist",
   "dials.blur": "Zu klein für seine Teilung: Striche im Abstand von {apart} verschwimmen. Gröber teilen, einen größeren Skalenring nehmen oder einen gröberen mit Nonius.",
   "dials.close": "Eng: Striche im Abstand von {apart}. Eine gröbere Teilung, auch mit Nonius, schont die Augen.",
@@ -3516,6 +3523,8 @@ const de: Readonly<Record<Key, Text>> = {
   "dials.one division": "ein Skalenteil",
   "dials.one of": "einer von {divisions} Skalenteilen",
   "dials.between cuts": "zwischen den Schnittenden",
+  "dials.to tab line": "vom Schnitt bis zur Linie der Lasche",
+  "dials.together": "alle {pieces} zusammen: {length} ± {slack}",
   "dials.across": "Außendurchmesser",
   "dials.hole": "Lochdurchmesser",
   "dials.along arc": "längs der Außenkante",

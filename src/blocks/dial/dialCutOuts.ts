@@ -98,22 +98,24 @@ function dialCutOut(set: DialSet, piece: DialPiece, copy: number | undefined, un
   const foot = {
     title,
     numbers: numbersOf(set, piece, units),
-    ...(joined && { picture: seamView(plan) }),
-    ...(missing.length > 0 && { lines: [say("dials.not on it", { words: missing.join(" · ") })] }),
+    ...(joined && { picture: seamView(plan, piece.joint) }),
+    lines: [
+      ...(joined && piece.pieces > 1 ? [togetherWords(set, piece, units)] : []),
+      ...(missing.length > 0 ? [say("dials.not on it", { words: missing.join(" · ") })] : []),
+    ],
   };
   return { drawing, name: plan.flat.kind, caption: cellFoot(foot, drawing.width, most) };
 }
 
 /** Division, sizes, and what the reading is off over the travel. */
 function numbersOf({ dial, plan }: DialSet, piece: DialPiece, units: Units): CellNumber[] {
-  const { flat } = plan;
   const scales = [dial, ...(dial.second ? [dial.second] : [])];
   return [
     {
       value: scales.map(({ chosen }) => chosen.divisionLabel).join(" / "),
       label: say("dials.one of", { divisions: scales.map(({ chosen }) => chosen.divisions).join(" / ") }),
     },
-    ...sizesOf(dial, flat, piece, units),
+    ...sizesOf(dial, plan, piece, units),
     errorNumber(
       scales.map(({ chosen }) => chosen),
       units,
@@ -121,12 +123,20 @@ function numbersOf({ dial, plan }: DialSet, piece: DialPiece, units: Units): Cel
   ];
 }
 
-function sizesOf(dial: DialFinding, flat: DialPlan["flat"], piece: DialPiece, units: Units): CellNumber[] {
+/** What is measured and verified of a dial in pieces is their sum. */
+function togetherWords({ dial }: DialSet, { pieces }: DialPiece, units: Units): string {
+  const { wanted = 0, slack = 0 } = measuresOf(dial, units)[0] ?? {};
+  return say("dials.together", { pieces, length: sizeFigure(wanted, units), slack: formatSize(slack, units) });
+}
+
+function sizesOf(dial: DialFinding, { flat, lap = 0 }: DialPlan, piece: DialPiece, units: Units): CellNumber[] {
   const [first, second] = measuresOf(dial, units);
   const give = (mm: number, slack = 0) => `${sizeFigure(mm, units)} ± ${formatSize(slack, units)}`;
   const parts = piece.pieces > 1;
-  const own = parts ? formatSize(piece.length, units) : give(first?.wanted ?? 0, first?.slack);
-  if (flat.kind === "strip") return [{ value: own, label: say("dials.between cuts") }];
+  const { wanted = 0, slack } = first ?? {};
+  const own = parts ? formatSize(piece.length, units) : give(wanted, slack);
+  if (flat.kind === "strip")
+    return [{ value: own, label: lap > 0 ? say("dials.to tab line") : say("dials.between cuts") }];
   const radii = `${sizeFigure(flat.outer, units)} / ${formatSize(flat.inner, units)}`;
   if (flat.sweep > TURN - 1e-9)
     return parts

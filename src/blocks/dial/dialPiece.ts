@@ -34,6 +34,8 @@ export type DialPiece = {
   readonly drawing: Drawing;
   /** What its cut marks take outside it, mm. */
   readonly cutRoom: number;
+  /** Where its end meets the next piece's, or its own other end, radians from zero. */
+  readonly joint: number;
   /** From joint to joint along the reading edge. */
   readonly length: number;
   readonly piece: number;
@@ -48,31 +50,29 @@ export function piecesOf(plan: DialPlan, room: { width: number; height: number }
   const style = dialStyle(plan);
   const { flat } = plan;
   if (flat.kind === "ring" && flat.sweep > TURN - 1e-9) {
-    if (fits(surfaceOf(plan, 0, TURN, 0), room)) return [{ ...draw(plan, style, 0, TURN, 1, 1), piece: 1, pieces: 1 }];
+    if (fits(surfaceOf(plan, 0, TURN, 0), room))
+      return [{ ...draw(plan, style, 0, TURN, 1, 1), piece: 1, pieces: 1, joint: Math.PI }];
   }
   const gaps = gapsOf(numberedBands(plan, style), paperPerRadian(flat));
-  const seam = seamOf(gaps).angle;
   const tab = plan.lap ?? 0;
   // A cut may have to move by half the distance between numbers, so ask a little more pieces than the bare quotient.
   for (let pieces = 1; pieces < 60; pieces++) {
+    const spare = TURN / pieces / 4;
+    // The zero lies in the middle of a piece, as far from every joint as may be.
+    const first = pieces === 1 ? seamOf(gaps).angle : cutNear(gaps, 0, TURN - TURN / pieces / 2, spare);
     const bounds = Array.from({ length: pieces + 1 }, (_, index) => {
-      if (index === 0 || index === pieces) return seam + (index === 0 ? 0 : TURN);
-      return seam + after(cutNear(gaps, seam, (index * TURN) / pieces, TURN / pieces / 4), seam);
+      if (index === 0 || index === pieces) return first + (index === 0 ? 0 : TURN);
+      return first + after(cutNear(gaps, first, (index * TURN) / pieces, spare), first);
     });
     const parts = bounds.slice(1).map((to, index) => ({ from: bounds[index] ?? 0, to }));
     if (parts.some(({ from, to }) => !(to > from) || !fits(surfaceOf(plan, from, to, tab), room))) continue;
     return parts.map(({ from, to }, index) => ({
       ...draw(plan, style, from, to, index + 1, pieces),
-      piece: index + 1,
-      pieces,
+      ...{ piece: index + 1, pieces, joint: to },
     }));
   }
   return undefined;
 }
-
-/** Where the ends of a dial meet, radians from its zero. */
-export const seamAngle = (plan: DialPlan): number =>
-  seamOf(gapsOf(numberedBands(plan, dialStyle(plan)), paperPerRadian(plan.flat))).angle;
 
 const fits = (surface: Surface, room: { width: number; height: number }) =>
   surface.width <= room.width + 1e-9 && surface.height <= room.height + 1e-9;
@@ -125,13 +125,13 @@ function draw(
       ...(hung && { fixed: [hung], unit: { words: hung.words, along: hung.angle } }),
     };
   });
-  const told = legendMarks(plan, style, from, to, pieces > 1 ? `${piece}/${pieces} · ` : "");
+  const told = legendMarks(plan, style, from, to, pieces > 1 ? `${say("dials.piece of", { piece, pieces })} · ` : "");
   // Without a line of words, and where it cannot hang beside the zero, the unit is the first that looks for a place.
   const units = ([dial, dial.second] as const).flatMap((scale, index): Inscription[] => {
     const band = bands.findIndex((one) => one.scale === index);
     const words = scale && unitOf(scale);
     if (words === undefined || style.legend > 0 || bands[band]?.fixed) return [];
-    return [{ words, scale: index === 0 ? 0 : 1 }];
+    return [{ words, scale: index === 0 ? 0 : 1, must: true }];
   });
   const inscribed = inscribe(
     bands,
@@ -240,6 +240,7 @@ function turnNames({ rows }: DialPlan["dial"]): Inscription[] {
   return rows.map((_, band) => ({
     words: band < 3 ? say(`dials.turn ${(band + 1) as 1 | 2 | 3}`) : say("dials.turn any", { turn: band + 1 }),
     band,
+    must: true,
   }));
 }
 

@@ -57,9 +57,15 @@ function setRuns({ findings, handwheels, width, height }: Context, wanted: Wante
   const room = { width, height };
   const { dials: settings, scales: copies = 0, angles = 0 } = wanted;
   const dials = settings ? handwheels.flatMap((finding) => dialSet(finding, machine, room) ?? []) : [];
-  const scales = copies > 0 ? (machine.scales ?? []).map((scale) => scaleSet(scale, findings, width)) : [];
-  const swivels =
-    angles > 0 ? (machine.angleScales ?? []).map((one) => angleSet(one, machine.paper, units, angles, room)) : [];
+  // Whoever asks for the pieces of some handwheels wants nothing of others beside them.
+  const chosen = handwheels.length < machine.handwheels.length;
+  const here = new Set(handwheels.map(({ handwheel }) => handwheel.name));
+  const straight = (machine.scales ?? []).filter(({ turnsOf }) =>
+    turnsOf === undefined ? !(settings && chosen) : !chosen || here.has(turnsOf),
+  );
+  const turned = settings && chosen ? [] : (machine.angleScales ?? []);
+  const scales = copies > 0 ? straight.map((scale) => scaleSet(scale, findings, width)) : [];
+  const swivels = angles > 0 ? turned.map((one) => angleSet(one, machine.paper, units, angles, room)) : [];
   const cut = [
     ...(settings ? dials.flatMap((set) => dialCutOuts(set, settings, units, width)) : []),
     ...(settings?.places ? places(dials, width) : []),
@@ -72,7 +78,7 @@ function setRuns({ findings, handwheels, width, height }: Context, wanted: Wante
     ...swivels.map(({ note }) => note),
   ];
   const dialsRound = dials.filter(({ plan, pieces }) => plan.flat.kind === "ring" && pieces !== undefined);
-  const flatAngles = angles > 0 ? (machine.angleScales ?? []).filter(({ shape }) => shape === "face") : [];
+  const flatAngles = angles > 0 ? turned.filter(({ shape }) => shape === "face") : [];
   const common = {
     rings: dialsRound.length + flatAngles.length > 0,
     wholeRings:
@@ -84,7 +90,7 @@ function setRuns({ findings, handwheels, width, height }: Context, wanted: Wante
     unknown: dials.flatMap(({ finding, dial }) =>
       dial.chosen.doubtOverTravel === undefined ? [finding.handwheel.name] : [],
     ),
-    swivels: angles > 0 && (machine.angleScales ?? []).some(({ part }) => part !== "spindle"),
+    swivels: angles > 0 && turned.some(({ part }) => part !== "spindle"),
   };
   if (cut.length === 0 && notes.length === 0) return [];
   const shelves = cutOuts(cut, width, { height, above: [] });

@@ -12,7 +12,7 @@ import { digitHeight } from "./scaleMarks.js";
 import type { IndexPlace } from "./surface.js";
 
 type Placed = {
-  readonly dial: Pick<DialFinding, "rows" | "increases">;
+  readonly dial: Pick<DialFinding, "rows" | "increases" | "second">;
   readonly flat: Development;
   readonly shape: DialFinding["shape"];
   readonly index?: IndexPlace;
@@ -22,25 +22,45 @@ type Placed = {
 
 /** What makes two dials look alike in their place. */
 export const lookOf = ({ dial, shape, index = "top", sideways }: Placed): string =>
-  [shape === "drum" ? "drum" : `ring ${index} ${sideways}`, dial.increases].join(" ");
+  [
+    shape === "drum" ? "drum" : `ring ${index} ${sideways}`,
+    dial.increases,
+    JSON.stringify(nearZero(dial, shape === "drum" || !sideways ? WIDE : NARROW)),
+  ].join(" ");
 
 /** A dial in its place on the wheel, with the index, and which way both wheel and numbers go: a drum from above with the operator below,
  *  a face or a cone as the operator sees it. */
 export const dialInPlace = (placed: Placed): Drawing =>
   placed.shape === "drum" ? drumInPlace(placed) : ringInPlace(placed);
 
-/** A number on the side where the reading grows, no wider than its place in the picture, mm. */
-const nextNumber = ({ rows }: Placed["dial"], room: number): string =>
-  (rows[0] ?? []).find(
+/** Widest number in these pictures, mm: along the ring, and across it. */
+const WIDE = 6;
+const NARROW = 3.5;
+/** More marks up to the next number than these would run together. */
+const MOST_TO_NUMBER = 20;
+
+/** The dial's own marks from zero to the next number that has room in the picture: rank by rank, that number, and whether more rows or a
+ *  second scale lie below. */
+function nearZero({ rows, second }: Placed["dial"], room: number) {
+  const marks = [...(rows[0] ?? [])].sort((a, b) => a.value - b.value);
+  const at = marks.findIndex(
     ({ label, value }) => label !== undefined && value > 0 && textWidth(label, size.source, "bold") <= room,
-  )?.label ?? "";
+  );
+  const known = at > 0 && at <= MOST_TO_NUMBER;
+  const ranks = marks.slice(0, known ? at : 5).map(({ rank }) => rank);
+  return { ranks, label: known ? (marks[at]?.label ?? "") : "", below: rows.length > 1 || second !== undefined };
+}
+
+/** Length of a mark of each rank in these pictures, mm. */
+const markLength = { 1: 2.6, 2: 1.9, 3: 1.3 } as const;
 
 const small = (words: string, at: Point, anchor: "start" | "middle" | "end" = "middle", bold = false): Mark =>
   text(words, at, { size: size.source, anchor, weight: bold ? "bold" : "regular" });
 
-/** Degrees between two marks, and from zero to the next number, in these pictures. */
-const STEP = 8;
-const NUMBERED = 40;
+/** Degrees from zero to the next number in these pictures, about, and between two marks at most. */
+const NUMBERED = 44;
+const WIDEST_STEP = 10;
+const stepOf = (ranks: readonly unknown[]): number => Math.min(WIDEST_STEP, NUMBERED / Math.max(1, ranks.length));
 
 function drumInPlace({ dial }: Placed): Drawing {
   const width = 46;
@@ -62,13 +82,22 @@ function drumInPlace({ dial }: Placed): Drawing {
     rectangle({ x: width - 8, y: low + 8.5 }, 4.6, 7, { pen: objectLine }, 1.4),
   ];
   const at = (degrees: number) => middle + sign * radius * Math.sin(toRadians(degrees));
-  for (let degrees = -80; degrees <= 80; degrees += STEP) {
-    const long = degrees % NUMBERED === 0 ? 2.6 : 1.4;
-    marks.push(line({ x: at(degrees), y: edge }, { x: at(degrees), y: edge + long }, rowLine));
-  }
-  const numbers = edge + 2.6 + 0.5 + size.source * digitHeight;
+  const { ranks, label, below } = nearZero(dial, WIDE);
+  const step = stepOf(ranks);
+  const most = Math.floor(80 / step);
+  for (let mark = -most; mark <= most; mark++)
+    marks.push(
+      line(
+        { x: at(mark * step), y: edge },
+        { x: at(mark * step), y: edge + markLength[ranks[Math.abs(mark) % ranks.length] ?? 1] },
+        rowLine,
+      ),
+    );
+  const numbers = edge + markLength[1] + 0.5 + size.source * digitHeight;
   marks.push(small("0", { x: middle, y: numbers }, "middle", true));
-  marks.push(small(nextNumber(dial, 7), { x: at(NUMBERED), y: numbers }, "middle", true));
+  marks.push(small(label, { x: at(ranks.length * step), y: numbers }, "middle", true));
+  if (below)
+    marks.push(line({ x: middle - radius, y: numbers + 0.6 }, { x: middle + radius, y: numbers + 0.6 }, rowLine));
   const rim = low + 5.5;
   // What is on top of a wheel that is turned clockwise goes to the operator's right.
   const on = dial.increases === "clockwise" ? 1 : -1;
@@ -101,13 +130,16 @@ function ringInPlace({ dial, index = "top", sideways = false }: Placed): Drawing
     circle(at(180, 6), 1.9, { pen: objectLine }),
     line(at(0, outer + 0.6), at(0, outer + 4), objectLine),
   ];
-  for (let degrees = 0; degrees < 360; degrees += (2 * STEP) / 1.6) {
-    const long = degrees % NUMBERED === 0 && degrees <= NUMBERED ? 2 : 1.2;
-    marks.push(line(at(degrees, outer), at(degrees, outer - long), rowLine));
+  const { ranks, label } = nearZero(dial, sideways ? NARROW : WIDE);
+  const step = stepOf(ranks);
+  const half = Math.floor(180 / step);
+  for (let mark = -half; mark <= half; mark++) {
+    const rank = ranks[Math.abs(mark) % ranks.length] ?? 1;
+    marks.push(line(at(mark * step, outer), at(mark * step, outer - markLength[rank] * 0.75), rowLine));
   }
   for (const [degrees, words] of [
     [0, "0"],
-    [NUMBERED, nextNumber(dial, sideways ? 3.5 : 6)],
+    [ranks.length * step, label],
   ] as const) {
     // As on the dial itself: upright at the index, turned away from it.
     const turn = toRadians(sign * degrees + (atSide && !sideways ? up : 0));
@@ -141,12 +173,12 @@ function ringInPlace({ dial, index = "top", sideways = false }: Placed): Drawing
         ? ([centre.x + outer + 0.6, "start"] as const)
         : ([centre.x + 1.2, "start"] as const);
   const grows = say("dials.reading grows");
-  const half = Math.max(
+  const reach = Math.max(
     centre.x,
     textWidth(grows, size.source, "regular") / 2,
     index === "top" || index === "bottom" ? told + 1.2 : 0,
   );
   marks.push(small(say("dials.index"), { x: from, y: level }, anchor));
   marks.push(small(grows, { x: centre.x, y: centre.y + outer + 7.6 }));
-  return { width: 2 * half, height: centre.y + outer + 8.6, marks: [group({ x: half - centre.x, y: 0 }, marks)] };
+  return { width: 2 * reach, height: centre.y + outer + 8.6, marks: [group({ x: reach - centre.x, y: 0 }, marks)] };
 }

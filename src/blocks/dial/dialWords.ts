@@ -2,10 +2,20 @@ import { workingDoubt } from "../../dial/dialFinding.js";
 import type { DialChoice, DialFinding } from "../../dial/finding.js";
 import { countedAs } from "../../dial/labelling.js";
 import { blurs, strains } from "../../dial/legibility.js";
+import { vernierWrongFrom } from "../../dial/vernier.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { withinTurnWords } from "../../findings/travelWords.js";
 import type { Machine, Units } from "../../machine/machine.js";
-import { capital, formatBound, formatLength, formatSize, MINUS, trimmed, unitName } from "../../quantity/format.js";
+import {
+  capital,
+  formatBound,
+  formatLength,
+  formatSize,
+  MINUS,
+  trimmed,
+  trimmedSize,
+  unitName,
+} from "../../quantity/format.js";
 import { fromMm, mmPer } from "../../quantity/length.js";
 import { say } from "../../words/say.js";
 import type { CellNumber } from "./cell.js";
@@ -36,7 +46,8 @@ export function dialLegend(
       ? say("dials.off over", { doubt: formatBound(doubt, unit), travel: travelWords(travel, unit, 0) })
       : "",
     [dial, ...(dial.second ? [dial.second] : [])].map(countedAs).filter(Boolean).join(", "),
-    ...revisionAndName(handwheel.name, machine),
+    ...(machine.revision === undefined ? [] : [revisionWords(machine.revision)]),
+    handwheel.name,
     reading && say("dials.a turn", { feed: formatLength(reading.perTurn, unit, unit === "mm" ? 3 : 4) }),
   ]
     .filter(Boolean)
@@ -53,16 +64,16 @@ const readsWrong = (error: number, travel: string, units: Units): string =>
 export function dialEssentials({ handwheel }: HandwheelFinding, dial: DialFinding, machine: Machine): Inscription[] {
   const counted = [dial, ...(dial.second ? [dial.second] : [])].map(countedAs);
   return [
-    ...counted.flatMap((words, index) => (words === undefined ? [] : [{ words, scale: index === 0 ? 0 : 1 } as const])),
-    ...(handwheel.reads === "diameter" ? [{ words: say("dials.on diameter") }] : []),
-    ...revisionAndName(handwheel.name, machine).map((words) => ({ words })),
+    ...counted.flatMap((words, index) =>
+      words === undefined ? [] : [{ words, scale: index === 0 ? 0 : 1, must: true } as const],
+    ),
+    ...(handwheel.reads === "diameter" ? [{ words: say("dials.on diameter"), must: true } as const] : []),
+    ...(machine.revision === undefined ? [] : [{ words: revisionWords(machine.revision), must: true } as const]),
+    { words: handwheel.name },
   ];
 }
 
-const revisionAndName = (name: string, { revision }: Machine): string[] => [
-  ...(revision === undefined ? [] : [say("dials.revision", { revision })]),
-  name,
-];
+const revisionWords = (revision: NonNullable<Machine["revision"]>): string => say("dials.revision", { revision });
 
 /** What must be known of a dial beyond the numbers beneath it; empty where nothing must. */
 export function dialWords(finding: HandwheelFinding, dial: DialFinding, units: Units): string {
@@ -140,9 +151,17 @@ export function costWords(chosen: Scale["chosen"], units: Units): string {
 export function vernierWords({ vernier, chosen }: DialFinding, units: Units): string {
   if (vernier === undefined) return "";
   const { parts, spans } = vernier;
-  const said = say("dials.vernier of over", { parts, spans, count: leastCount({ vernier, chosen }) });
+  const said = [say("dials.vernier of over", { parts, spans, count: leastCount({ vernier, chosen }) })]
+    .concat(vernierLimit({ vernier, chosen }) ?? [])
+    .join("; ");
   const doubtful = chosen.doubtOverTravel !== undefined && chosen.doubtOverTravel > vernier.leastCount;
   return doubtful ? `${said}, ${say("dials.finer than known", { travel: overWords(chosen, units) })}` : said;
+}
+
+/** Where a vernier must not be used; undefined where it may be everywhere. */
+export function vernierLimit({ vernier, chosen }: Pick<DialFinding, "vernier" | "chosen">): string | undefined {
+  const from = vernier && vernierWrongFrom(vernier, chosen);
+  return from === undefined ? undefined : say("dials.vernier wrong", { from: trimmedSize(from, chosen.unit, 4) });
 }
 
 export function leastCount({ vernier, chosen }: Pick<DialFinding, "vernier" | "chosen">): string {

@@ -3,8 +3,14 @@ import { textWidth } from "../../drawing/text.js";
 import { size } from "../shared/style.js";
 import { digitHeight } from "./scaleMarks.js";
 
-/** Words that a dial must carry, and of which of its two scales they speak, or of which band; without either, of the whole dial. */
-export type Inscription = { readonly words: string; readonly scale?: 0 | 1; readonly band?: number };
+/** Words for a dial, and of which of its two scales they speak, or of which band; without either, of the whole dial. `must`: without them
+ *  its numbers cannot be read, so that some of those give way to them; to other words none does. */
+export type Inscription = {
+  readonly words: string;
+  readonly scale?: 0 | 1;
+  readonly band?: number;
+  readonly must?: true;
+};
 
 /** One band of a dial's marks. `marks`: in growing angle. `perRadian`: mm of paper along its numbers for one radian.
  *  `number`: em size of its numbers, 0 where it has none; `tall`: they stand across the band, so that along it each takes its height.
@@ -45,8 +51,8 @@ type Standing = { readonly at: number; readonly half: number; readonly index?: n
 type Place = { readonly band: number; readonly at: number; readonly gone: readonly number[]; readonly spare: number };
 
 /** Finds a place for words among the numbers of a dial whose bands leave no room for a line of their own: in a gap between
- *  two numbers if there is one, else in the place of as few numbers as may be, the lower band of equals, and there the
- *  widest gap. A zero never goes. `from` to `to`: the piece, radians; `whole`: a ring, whose end is its beginning. */
+ *  two numbers if there is one, else, for what must be there, in the place of as few numbers as may be, the lower band of equals, and
+ *  there the widest gap. A zero never goes. `from` to `to`: the piece, radians; `whole`: a ring, whose end is its beginning. */
 export function inscribe(
   bands: readonly Band[],
   inscriptions: readonly Inscription[],
@@ -57,7 +63,7 @@ export function inscribe(
   const marks = bands.map((band) => [...band.marks]);
   const placed: { band: number; angle: number; words: string }[] = [];
   const left: string[] = [];
-  for (const { words, scale, band: only } of inscriptions) {
+  for (const { words, scale, band: only, must } of inscriptions) {
     const half = textWidth(words, em, "regular") / 2;
     const places = bands.flatMap((band, index) =>
       band.number > 0 &&
@@ -65,7 +71,7 @@ export function inscribe(
       !CROWNED.test(words) &&
       (scale === undefined || band.scale === scale) &&
       (only === undefined || only === index)
-        ? placesIn(lines[index] ?? [], half, index)
+        ? placesIn(lines[index] ?? [], half, index, must ? MOST_NUMBERS : 0)
         : [],
     );
     const [place] = places.sort((a, b) => a.gone.length - b.gone.length || b.band - a.band || b.spare - a.spare);
@@ -124,8 +130,8 @@ function standing(band: Band, from: number, to: number, whole: boolean): Standin
   return [ends[0] as Standing, ...numbers, ends[1] as Standing];
 }
 
-/** Between any two that stand in the line, as long as all between them may go, and clear of all the others. */
-function placesIn(line: readonly Standing[], half: number, band: number): Place[] {
+/** Between any two that stand in the line, as long as all between them may go, `most` of them, and clear of all the others. */
+function placesIn(line: readonly Standing[], half: number, band: number, most: number): Place[] {
   return line.flatMap((_, start): Place[] => {
     const low = Math.max(...line.slice(0, start + 1).map((before) => before.at + before.half)) + CLEAR + half;
     const places: Place[] = [];
@@ -134,7 +140,7 @@ function placesIn(line: readonly Standing[], half: number, band: number): Place[
       const high = Math.min(...line.slice(end).map((after) => after.at - after.half)) - CLEAR - half;
       if (low <= high) places.push({ band, at: (low + high) / 2, gone: [...gone], spare: high - low });
       const { index } = line[end] as Standing;
-      if (index === undefined || gone.length === MOST_NUMBERS) break;
+      if (index === undefined || gone.length === most) break;
       gone.push(index);
     }
     return places;

@@ -1,7 +1,7 @@
 import { bandOf, paperPerRadian } from "../../dial/development.js";
 import type { DialFinding, Graduation, Vernier } from "../../dial/finding.js";
 import { growthOf } from "../../dial/growth.js";
-import { readVernier, vernierMarks } from "../../dial/vernier.js";
+import { readVernier, vernierMarks, vernierWrongFrom } from "../../dial/vernier.js";
 import type { Drawing, Mark, Point } from "../../drawing/drawing.js";
 import { group, polyline } from "../../drawing/shapes.js";
 import type { Units } from "../../machine/machine.js";
@@ -14,6 +14,7 @@ import { heading, kept, together } from "../shared/runs.js";
 import { rowLine, size } from "../shared/style.js";
 import { vernierSticker } from "./companion.js";
 import { cutOuts } from "./cutOuts.js";
+import { vernierLimit } from "./dialWords.js";
 import { numbersApart } from "./numbersApart.js";
 import { scaleMarks } from "./scaleMarks.js";
 import { stripSurface } from "./surface.js";
@@ -55,9 +56,11 @@ export const verniers = block({ copies: 2 }, ({ handwheels, findings, settings, 
 
 function readsWords({ vernier, chosen }: WithVernier, count: string, units: Units): string {
   const { doubtOverTravel, overTravel } = chosen;
+  const limit = vernierLimit({ vernier, chosen });
   return [
     say("vernier.reads", { count }),
     say("vernier.over divisions", { parts: vernier.parts, spans: vernier.spans }),
+    ...(limit === undefined ? [] : [limit]),
     ...(doubtOverTravel !== undefined && doubtOverTravel > vernier.leastCount
       ? [say("vernier.finer", { travel: trimmedSize(overTravel, units, 1) })]
       : []),
@@ -70,7 +73,9 @@ function reading(dial: DialFinding, vernier: Vernier, perRadian: number, width: 
   const { unit } = chosen;
   const { parts } = vernier;
   // A made-up setting in the dial's first numbers: 13 divisions and a good half.
-  const wanted = 13 * chosen.divisionValue + Math.ceil(parts * 0.6) * vernier.leastCount;
+  const last = Math.floor((vernierWrongFrom(vernier, chosen) ?? Number.POSITIVE_INFINITY) / chosen.divisionValue);
+  const wanted =
+    Math.max(0, Math.min(13, last - 1)) * chosen.divisionValue + Math.ceil(parts * 0.6) * vernier.leastCount;
   const { main, mark, read } = readVernier(vernier, chosen.divisionValue, wanted);
   const zero = (wanted / chosen.divisionValue) * pitch;
   const span = vernier.spans * pitch;

@@ -34,7 +34,7 @@ test("property: words stand clear of numbers, of each other and of the ends, onc
           left,
         } = inscribe(
           bands,
-          list.map((words) => ({ words })),
+          list.map((words, index) => ({ words, ...(index % 2 === 0 && { must: true as const }) })),
           { from: 0, to: TURN, whole },
         );
         expect([...placed.map(({ words }) => words), ...left].sort()).toEqual([...list].sort());
@@ -73,6 +73,21 @@ test("property: words stand clear of numbers, of each other and of the ends, onc
   );
 });
 
+test("no number gives way to what need not be there", () => {
+  const marks = Array.from({ length: 20 }, (_, k) => ({
+    angle: k * 0.3,
+    rank: 1 as const,
+    value: k,
+    label: String(k),
+  }));
+  const bands: Band[] = [{ scale: 0, perRadian: 20, number: 1.8, marks }];
+  const told = (must: boolean) =>
+    inscribe(bands, [{ words: "Cross slide", ...(must && { must }) }], { from: 0, to: TURN, whole: false });
+  expect(told(false)).toMatchObject({ bands: [marks], placed: [], left: ["Cross slide"] });
+  expect(told(true).left).toEqual([]);
+  expect(told(true).bands[0]?.filter(({ label }) => label !== undefined).length).toBeLessThan(20);
+});
+
 test("a number that counts hundredths says so in its own scale", () => {
   const marks = Array.from({ length: 10 }, (_, k) => ({
     angle: k * 0.6,
@@ -84,8 +99,8 @@ test("a number that counts hundredths says so in its own scale", () => {
   const { placed } = inscribe(
     bands,
     [
-      { words: "1 = 0.01 mm", scale: 0 },
-      { words: "1 = 0.001 in", scale: 1 },
+      { words: "1 = 0.01 mm", scale: 0, must: true },
+      { words: "1 = 0.001 in", scale: 1, must: true },
     ],
     { from: 0, to: TURN, whole: false },
   );
