@@ -1,9 +1,8 @@
 import type { Drawing, Mark } from "../../drawing/drawing.js";
-import { group, line, polyline, text } from "../../drawing/shapes.js";
+import { group, line, text } from "../../drawing/shapes.js";
 import { textWidth } from "../../drawing/text.js";
 import { largestOf, smallestOf } from "../../quantity/extremes.js";
 import { axisLine, objectLine, rowLine, size } from "../shared/style.js";
-import { apart } from "./apart.js";
 
 /** A drill, reamer or thread on the axis: what is stamped on it, beside it the decimals where that is no number, and its diameter, mm. */
 export type Sized = { readonly name: string; readonly decimals?: string; readonly diameter: number };
@@ -35,29 +34,21 @@ const upright = 1.1 * size.text;
 const tick = 1.4;
 const leader = 2.6;
 
-/** What is stamped on the drills, over the line that the bars hang from. Where there are too many to stand level they stand upright; of
- *  still more every other is named. */
+/** What is stamped on the drills, over the line that the bars hang from, each exactly over its own tick: whoever looks straight down from
+ *  it must meet its belt. Where they do not stand level they stand upright; where not even so, the rounder sizes are named. */
 export function axisDrawing({ width, sizes, place }: Axis): Drawing {
   const lines = (one: Sized) => (one.decimals === undefined ? [one.name] : [one.name, one.decimals]);
   const wide = (words: string) => textWidth(words, size.text, "bold");
-  const widest = largestOf(sizes.flatMap(lines).map(wide));
-  const level = sizes.length * (widest + between) <= width;
-  const every = level ? 1 : Math.ceil((sizes.length * upright) / width);
-  const named = sizes.filter((_, index) => (sizes.length - 1 - index) % every === 0);
-  const step = level ? widest + between : upright;
-  const places = apart(
-    named.map(({ diameter }) => place(diameter)),
-    step,
-    step / 2,
-    width - step / 2,
-  );
+  const level =
+    inPlace(sizes, place, width, (one) => largestOf(lines(one).map(wide)) + between).length === sizes.length;
+  const named = level ? sizes : inPlace(sizes, place, width, () => upright);
   const rows = largestOf(named.map((one) => lines(one).length));
   const tall = level
     ? rows * size.text * 1.15
     : Math.max(...named.map((one) => lines(one).reduce((sum, words) => sum + wide(words) + between, 0)));
   const y = tall + leader + tick + 0.4;
-  const labels = named.flatMap((one, index): Mark[] => {
-    const x = places[index] as number;
+  const labels = named.flatMap((one): Mark[] => {
+    const x = place(one.diameter);
     const words = lines(one);
     if (level)
       return words.map((part, row) =>
@@ -76,14 +67,8 @@ export function axisDrawing({ width, sizes, place }: Axis): Drawing {
         : [text(decimals, { x: at, y: tall - 0.4 - wide(name) - between }, { size: size.text, turn: -Math.PI / 2 })]),
     ];
   });
-  const leaders = named.map(({ diameter }, index) =>
-    polyline(
-      [
-        { x: places[index] as number, y: tall + 0.4 },
-        { x: place(diameter), y: y - tick },
-      ],
-      { pen: axisLine },
-    ),
+  const leaders = named.map(({ diameter }) =>
+    line({ x: place(diameter), y: tall + 0.4 }, { x: place(diameter), y: y - tick }, axisLine),
   );
   return {
     width,
@@ -99,4 +84,32 @@ export function axisDrawing({ width, sizes, place }: Axis): Drawing {
       line({ x: 0, y }, { x: width, y }, objectLine),
     ],
   };
+}
+
+/** Those that stand clear of each other when each stands over its own place: the ends first, then the rounder before the others. `room`: what
+ *  one takes along the axis, mm. In their order. */
+function inPlace(
+  sizes: readonly Sized[],
+  place: Axis["place"],
+  width: number,
+  room: (one: Sized) => number,
+): readonly Sized[] {
+  const ends = [sizes.at(-1), sizes[0]];
+  const byRoundness = [...sizes].sort((a, b) => roughness(a.name) - roughness(b.name));
+  const kept: Sized[] = [];
+  for (const one of new Set([...ends.flatMap((end) => end ?? []), ...byRoundness])) {
+    const [at, half] = [place(one.diameter), room(one) / 2];
+    const within = at - half >= -between / 2 && at + half <= width + between / 2;
+    const clear = kept.every((other) => Math.abs(place(other.diameter) - at) >= half + room(other) / 2 - 1e-9);
+    if ((within || kept.length < ends.length) && clear) kept.push(one);
+  }
+  return sizes.filter((one) => kept.includes(one));
+}
+
+/** 0 of a whole number, 1 of halves or a single decimal, more of 64ths or further decimals. */
+function roughness(name: string): number {
+  const [, below] = /\/(\d+)$/.exec(name) ?? [];
+  if (below !== undefined) return Math.log2(Number(below));
+  const [, decimals = ""] = /[.,](\d+)$/.exec(name) ?? [];
+  return decimals === "" ? 0 : decimals === "5" ? 1 : 1 + decimals.length;
 }

@@ -211,14 +211,27 @@ const noneWords = (none: None): string =>
       ? say("drilling card.no figures here")
       : say("drilling card.tap by hand");
 
-/** Under each cut where it has room, the first of them first. */
-function cutMarks({ cuts }: Bar, { place, width }: Axis, bottom: number): Mark[] {
+/** Under each cut where it has room, the first of them first: the last drill to its left and the first to its right as well, where there
+ *  is room for those. */
+function cutMarks({ cuts }: Bar, { place, width, sizes }: Axis, bottom: number): Mark[] {
   let free = 0;
-  return cuts.flatMap(({ at, words }): Mark[] => {
-    const own = textWidth(words, size.text, "regular");
-    const x = Math.min(width - own / 2, Math.max(own / 2, place(at)));
-    if (x - own / 2 < free) return [];
-    free = x + own / 2 + 1.4;
-    return [text(words, { x, y: bottom + size.text * 1.05 }, { size: size.text, anchor: "middle" })];
+  return cuts.flatMap(({ at, words }, index): Mark[] => {
+    const [left, right] = [
+      sizes.findLast(({ diameter }) => diameter <= at + 1e-9),
+      sizes.find(({ diameter }) => diameter > at + 1e-9),
+    ];
+    const next = cuts[index + 1];
+    const end = next === undefined ? width : place(next.at) - textWidth(next.words, size.text, "regular") / 2 - 1.4;
+    const span = (told: string) => {
+      const own = textWidth(told, size.text, "regular");
+      const x = Math.min(width - own / 2, Math.max(own / 2, place(at)));
+      return { told, x, from: x - own / 2, to: x + own / 2 };
+    };
+    const between = left && right ? span(`${left.name} | ${words} | ${right.name}`) : undefined;
+    const fits = between && between.from >= free && between.to <= end;
+    const one = fits ? between : span(words);
+    if (one.from < free) return [];
+    free = one.to + 1.4;
+    return [text(one.told, { x: one.x, y: bottom + size.text * 1.05 }, { size: size.text, anchor: "middle" })];
   });
 }

@@ -32,16 +32,23 @@ export function beltCard(findings: Findings, settings: { operation: string; mate
   const materials = machine.work.materials.slice(0, settings.materials);
   const known = speeds.some(({ from }) => from !== "unknown");
   const found = known ? materials.map((material) => ({ material, told: toldOf(material, operation, findings) })) : [];
-  const columns = found.flatMap(({ material, told }): BeltColumn[] =>
-    told?.some(({ served }) => served.speed)
-      ? [{ material, name: materialName(material), cells: speeds.map((speed) => cellOf(speed, told)) }]
-      : [],
+  const columns = alike(
+    found.flatMap(({ material, told }) =>
+      told?.some(({ served }) => served.speed)
+        ? [
+            {
+              name: materialName(material),
+              cells: speeds.map((speed) => cellOf(speed, told)),
+              bearsMore: bearsMore(material, operation, findings),
+            },
+          ]
+        : [],
+    ),
   );
   const listed = (of: (told: readonly Range[] | undefined) => boolean) =>
     found.filter(({ told }) => of(told)).map(({ material }) => materialName(material));
   const without = listed((told) => told === undefined);
   const tooFast = listed((told) => told?.every(({ served }) => served.speed === undefined) === true);
-  const more = columns.map(({ material }) => bearsMore(material, operation, findings));
   const rows = speeds.map((speed) => rowOf(speed, machine));
   return {
     rows,
@@ -58,12 +65,25 @@ export function beltCard(findings: Findings, settings: { operation: string; mate
         ...(signs.has("max") ? [say("belt card.turn no higher")] : []),
         ...(unknown ? [say("belt card.unknown")] : []),
         ...(set ? [say("belt card.set")] : []),
-        ...(across.some((column) => more[column]) ? [say("belt card.more speed")] : []),
+        ...(across.some((column) => columns[column]?.bearsMore) ? [say("belt card.more speed")] : []),
         ...(without.length > 0 ? [say("belt card.no figures", { materials: without.join(", ") })] : []),
         ...(tooFast.length > 0 ? [say("belt card.too fast", { materials: tooFast.join(", ") })] : []),
       ];
     },
   };
+}
+
+/** Neighbours or not, materials that every position serves alike share a column. */
+function alike(columns: readonly BeltColumn[]): BeltColumn[] {
+  const groups = new Map<string, BeltColumn[]>();
+  for (const column of columns) {
+    const key = JSON.stringify([column.cells, column.bearsMore]);
+    groups.set(key, [...(groups.get(key) ?? []), column]);
+  }
+  return [...groups.values()].map((group) => ({
+    ...(group[0] as BeltColumn),
+    name: group.map(({ name }) => name).join(", "),
+  }));
 }
 
 /** The slowest that is known and that no limit forbids: with it one begins. */

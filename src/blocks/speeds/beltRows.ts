@@ -21,9 +21,10 @@ export type BeltRow = {
 };
 /** A material with what each row serves of it, row by row. */
 export type BeltColumn = {
-  readonly material: string;
-  /** What it is called on paper. */
+  /** What it is called on paper; of several that are alike all names. */
   readonly name: string;
+  /** Small work of it would bear more speed than there is. */
+  readonly bearsMore: boolean;
   readonly cells: readonly BeltCell[];
 };
 export type BeltCell = { readonly words: string; readonly set?: string };

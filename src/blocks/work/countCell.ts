@@ -1,7 +1,7 @@
 import type { HandFeed } from "../../cutting/handFeed.js";
 import { say } from "../../words/say.js";
 
-/** What to count, as short as a cell wants it: "4", one turn in 4 seconds; "3 in 2", three in 2; "¼ in 9", a quarter turn in 9. */
+/** What to count, as short as a cell wants it: "4 s", one turn takes 4 seconds; "3 : 2 s", three take 2; "¼ : 9 s", a quarter turn takes 9. */
 export function countSign({ counting, secondsPerTurn }: HandFeed): string {
   if (counting === "too fast") return say("hand feed.too fast");
   // No dial to count by: seconds of a clock.
@@ -9,7 +9,7 @@ export function countSign({ counting, secondsPerTurn }: HandFeed): string {
   const { of, parts, counts } = counting;
   switch (of) {
     case "turn":
-      return parts === 1 ? String(counts) : say("hand feed.turns in", { parts, counts });
+      return parts === 1 ? say("hand feed.turn in", { counts }) : say("hand feed.turns in", { parts, counts });
     case "quarter":
       return say("hand feed.quarter in", { counts });
     case "division":
