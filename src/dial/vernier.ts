@@ -4,8 +4,8 @@ import type { DialChoice, Graduation, Vernier } from "./finding.js";
 /** Below this distance of the main marks the extended form is drawn, mm: one does not see which of two neighbours meets. */
 const CLOSE_MARKS = 1.4;
 
-/** Longest vernier that a fixed part beside a handwheel has room for, mm, and the largest part of the dial's circle. */
-const LONGEST = 120;
+/** Longest vernier that a fixed part beside a handwheel has room for, and a small sheet of paper with its cut marks, mm, and the largest part of the dial's circle. */
+const LONGEST = 100;
 const LARGEST_PART = 0.5;
 
 /** The vernier for a dial whose marks are read on a circle of `circle` mm round: extended where it should be and fits,

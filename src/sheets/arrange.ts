@@ -12,7 +12,7 @@ import { type Use, usesOf } from "../findings/uses.js";
 import type { Machine, PaperSize } from "../machine/machine.js";
 import { type Orientation, paperSize } from "../paper/paperSize.js";
 import { liesAcross } from "../paper/printerCorrection.js";
-import { formatFixed } from "../quantity/format.js";
+import { formatFixed, trimmed } from "../quantity/format.js";
 import { say, translated, withinSentence } from "../words/say.js";
 import { cardMarks, cardSizes, cardsOn, insideOf } from "./card.js";
 import { flow } from "./flow.js";
@@ -220,8 +220,8 @@ function filledCards(findings: Findings, template: Template, here: readonly Use[
 
 const tooLarge = (card: Card, size: PaperSize, body: Box): string =>
   say("binder.missing room for the card", {
-    width: card.width,
-    height: card.height,
+    width: trimmed(card.width, 1),
+    height: trimmed(card.height, 1),
     paper: size,
     across: formatFixed(body.width, 0),
     down: formatFixed(body.height - 2 * markRoom, 0),

@@ -41,7 +41,7 @@ describe("a card of the user's own, in ten lines", () => {
     expect(all).not.toContain("turns dial");
     expect(all).toContain("PLUG OUT, then open.");
     expect(all).toContain("Stop the spindle, then measure or set.");
-    // 7 in wide and 236 mm high, as asked; the demo's printer is corrected, by less than half a per cent.
+    // 7 in wide, as asked; the demo's printer is corrected, by less than half a per cent.
     const xs = pages[0]?.points.map(({ x }) => x) ?? [];
     const edges = [Math.min(...xs.filter((x) => x > 15)), Math.max(...xs.filter((x) => x < 195))];
     expect((edges[1] ?? 0) - (edges[0] ?? 0)).toBeGreaterThan(176.5);

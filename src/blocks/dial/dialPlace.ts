@@ -57,10 +57,11 @@ const markLength = { 1: 2.6, 2: 1.9, 3: 1.3 } as const;
 const small = (words: string, at: Point, anchor: "start" | "middle" | "end" = "middle", bold = false): Mark =>
   text(words, at, { size: size.source, anchor, weight: bold ? "bold" : "regular" });
 
-/** Degrees from zero to the next number in these pictures, about, and between two marks at most. */
-const NUMBERED = 44;
-const WIDEST_STEP = 10;
-const stepOf = (ranks: readonly unknown[]): number => Math.min(WIDEST_STEP, NUMBERED / Math.max(1, ranks.length));
+/** Degrees from zero to the next number in these pictures, at most and at least, and between two marks about. */
+const [FARTHEST, NEAREST] = [44, 36];
+const USUAL_STEP = 10;
+const stepOf = ({ length }: readonly unknown[]): number =>
+  Math.max(Math.min(USUAL_STEP, FARTHEST / length), NEAREST / length);
 
 function drumInPlace({ dial }: Placed): Drawing {
   const width = 46;

@@ -39,16 +39,17 @@ const leader = 2.6;
 export function axisDrawing({ width, sizes, place }: Axis): Drawing {
   const lines = (one: Sized) => (one.decimals === undefined ? [one.name] : [one.name, one.decimals]);
   const wide = (words: string) => textWidth(words, size.text, "bold");
-  const level =
-    inPlace(sizes, place, width, (one) => largestOf(lines(one).map(wide)) + between).length === sizes.length;
-  const named = level ? sizes : inPlace(sizes, place, width, () => upright);
+  const levelRoom = (one: Sized) => largestOf(lines(one).map(wide)) + between;
+  const level = inPlace(sizes, place, width, levelRoom).length === sizes.length;
+  const roomOf = level ? levelRoom : () => upright;
+  const named = inPlace(sizes, place, width, roomOf);
   const rows = largestOf(named.map((one) => lines(one).length));
   const tall = level
     ? rows * size.text * 1.15
     : Math.max(...named.map((one) => lines(one).reduce((sum, words) => sum + wide(words) + between, 0)));
   const y = tall + leader + tick + 0.4;
   const labels = named.flatMap((one): Mark[] => {
-    const x = place(one.diameter);
+    const x = within(place(one.diameter), roomOf(one), width);
     const words = lines(one);
     if (level)
       return words.map((part, row) =>
@@ -67,9 +68,10 @@ export function axisDrawing({ width, sizes, place }: Axis): Drawing {
         : [text(decimals, { x: at, y: tall - 0.4 - wide(name) - between }, { size: size.text, turn: -Math.PI / 2 })]),
     ];
   });
-  const leaders = named.map(({ diameter }) =>
-    line({ x: place(diameter), y: tall + 0.4 }, { x: place(diameter), y: y - tick }, axisLine),
-  );
+  const leaders = named.map((one) => {
+    const at = place(one.diameter);
+    return line({ x: within(at, roomOf(one), width), y: tall + 0.4 }, { x: at, y: y - tick }, axisLine);
+  });
   return {
     width,
     height: y + 0.3,
@@ -98,13 +100,21 @@ function inPlace(
   const byRoundness = [...sizes].sort((a, b) => roughness(a.name) - roughness(b.name));
   const kept: Sized[] = [];
   for (const one of new Set([...ends.flatMap((end) => end ?? []), ...byRoundness])) {
-    const [at, half] = [place(one.diameter), room(one) / 2];
-    const within = at - half >= -between / 2 && at + half <= width + between / 2;
-    const clear = kept.every((other) => Math.abs(place(other.diameter) - at) >= half + room(other) / 2 - 1e-9);
-    if ((within || kept.length < ends.length) && clear) kept.push(one);
+    const at = within(place(one.diameter), room(one), width);
+    const clear = kept.every(
+      (other) =>
+        Math.abs(within(place(other.diameter), room(other), width) - at) >= (room(one) + room(other)) / 2 - 1e-9,
+    );
+    // What an end pushes aside would not stand over its own place.
+    const inPlace = ends.includes(one) || Math.abs(at - place(one.diameter)) < 1e-9;
+    if (inPlace && clear) kept.push(one);
   }
   return sizes.filter((one) => kept.includes(one));
 }
+
+/** The middle of a label at a place, moved in from an end of the axis where it would stand out over it. */
+const within = (at: number, room: number, width: number): number =>
+  Math.max((room - between) / 2, Math.min(width - (room - between) / 2, at));
 
 /** 0 of a whole number, 1 of halves or a single decimal, more of 64ths or further decimals. */
 function roughness(name: string): number {

@@ -24,27 +24,30 @@ export type BeltCard = {
   readonly notes: (rows: readonly number[], columns: readonly number[]) => string[];
 };
 
-/** Positions fast at the top, each way of the drive apart, with the diameters that each serves. `materials`: the first so many. */
-export function beltCard(findings: Findings, settings: { operation: string; materials: number }): BeltCard {
+/** Positions fast at the top, each way of the drive apart, with the diameters that each serves. `materials`: the first so many. `shared`: those
+ *  that every position serves alike in one column. */
+export function beltCard(
+  findings: Findings,
+  settings: { operation: string; materials: number; shared?: boolean },
+): BeltCard {
   const { machine, drive } = findings;
   const operation = findOperation(settings.operation)?.name ?? settings.operation;
   const speeds = inOrder(drive?.speeds ?? [], machine.drive?.stages ?? []);
   const materials = machine.work.materials.slice(0, settings.materials);
   const known = speeds.some(({ from }) => from !== "unknown");
   const found = known ? materials.map((material) => ({ material, told: toldOf(material, operation, findings) })) : [];
-  const columns = alike(
-    found.flatMap(({ material, told }) =>
-      told?.some(({ served }) => served.speed)
-        ? [
-            {
-              name: materialName(material),
-              cells: speeds.map((speed) => cellOf(speed, told)),
-              bearsMore: bearsMore(material, operation, findings),
-            },
-          ]
-        : [],
-    ),
+  const own = found.flatMap(({ material, told }) =>
+    told?.some(({ served }) => served.speed)
+      ? [
+          {
+            name: materialName(material),
+            cells: speeds.map((speed) => cellOf(speed, told)),
+            bearsMore: bearsMore(material, operation, findings),
+          },
+        ]
+      : [],
   );
+  const columns = settings.shared ? alike(own) : own;
   const listed = (of: (told: readonly Range[] | undefined) => boolean) =>
     found.filter(({ told }) => of(told)).map(({ material }) => materialName(material));
   const without = listed((told) => told === undefined);

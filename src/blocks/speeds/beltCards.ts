@@ -44,8 +44,11 @@ const widestPicture = 44;
 /** More are no card in a cover. */
 const MOST = 6;
 
+/** A drawing for each card, and how many materials they leave out for want of room; of cards that are more than were wished, all. */
+export type BeltCards = { readonly drawings: readonly Drawing[]; readonly left: number };
+
 /** A position table with its pulleys laid out on as few cards as will do, a drawing each. */
-export function beltCards(card: BeltCard, findings: Findings, room: Room): Drawing[] {
+export function beltCards(card: BeltCard, findings: Findings, room: Room): BeltCards {
   const drive = findings.machine.drive as Drive;
   const tables = [false, true].flatMap((small) =>
     [false, true].map((turned) => beltTableOf(card, room.width, { turned, small })),
@@ -119,24 +122,23 @@ export function beltCards(card: BeltCard, findings: Findings, room: Room): Drawi
     parts.push(group({ x: 0, y }, notes.marks));
     return { width: room.width, height: y + notes.height, marks: parts };
   });
-  if (plan.place !== "apart") return drawings;
+  const left = plan.count > room.cards ? card.columns.length : plan.left;
+  if (plan.place !== "apart") return { drawings, left };
   const own = room.height - head.height - size.text * 2;
   const across = pictureRoom(drive, false).height > own;
   const apart = picture(room.width, own, across);
   const words = stacked(paragraph(drawn.join(" "), room.width, { size: size.text }), room.width);
   const y = head.height + apart.height + gap;
-  return [
-    ...drawings,
-    {
-      width: room.width,
-      height: y + words.height,
-      marks: [
-        ...head.marks,
-        group({ x: across ? (room.width - apart.width) / 2 : 0, y: head.height }, apart.marks),
-        ...(drawn.length > 0 ? [group({ x: 0, y }, words.marks)] : []),
-      ],
-    },
-  ];
+  const pulleys: Drawing = {
+    width: room.width,
+    height: y + words.height,
+    marks: [
+      ...head.marks,
+      group({ x: across ? (room.width - apart.width) / 2 : 0, y: head.height }, apart.marks),
+      ...(drawn.length > 0 ? [group({ x: 0, y }, words.marks)] : []),
+    ],
+  };
+  return { drawings: [...drawings, pulleys], left };
 }
 
 /** What must be read before a number is believed. */
