@@ -8,7 +8,7 @@ const printerOfDemo = ", printer: shop laser";
 
 /** Of a page, mm: what README shows enlarged. */
 const details = {
-  "strip.svg": { page: "boathouse-dial-1.svg", left: 6, top: 127.8, width: 138, height: 40.5 },
+  "strip.svg": { page: "boathouse-dial-1.svg", left: 6, top: 128.5, width: 138, height: 40.5 },
   "card.svg": { page: "boathouse-belt-card-1.svg", left: 32, top: 18, width: 160, height: 122 },
 };
 
