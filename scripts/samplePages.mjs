@@ -8,8 +8,8 @@ const printerOfDemo = ", printer: shop laser";
 
 /** Of a page, mm: what README shows enlarged. */
 const details = {
-  "strip.svg": { page: "boathouse-dial-1.svg", left: 6, top: 126.5, width: 138, height: 40 },
-  "card.svg": { page: "boathouse-belt-card-1.svg", left: 33, top: 18, width: 162, height: 122 },
+  "strip.svg": { page: "boathouse-dial-1.svg", left: 6, top: 128.5, width: 138, height: 40.5 },
+  "card.svg": { page: "boathouse-belt-card-1.svg", left: 32, top: 18, width: 160, height: 122 },
 };
 
 /** Writes every page of the demo and its job, and the details, into a folder. */

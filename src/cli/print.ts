@@ -28,8 +28,8 @@ export type PrintArgs = {
 };
 
 const USUAL_DPI = 150;
-/** Below, no word can be read; above, an A3 page takes half a gigabyte to draw. */
-const [COARSEST_DPI, FINEST_DPI] = [20, 1200];
+/** Below, no word can be read; above, a large page takes a gigabyte and more to draw. */
+const [COARSEST_DPI, FINEST_DPI] = [20, 600];
 
 /** Below this many files a second thread costs more than it saves. */
 const worthThreads = 12;

@@ -1,3 +1,4 @@
+import { rmSync } from "node:fs";
 import { basename, extname, join } from "node:path";
 import { deflateSync } from "node:zlib";
 import { isOurOutput } from "../drawing/ours.js";
@@ -57,6 +58,7 @@ export async function printMachine(path: string, request: PrintRequest): Promise
       const { outputs, record } = made;
       if (!request.replace) refuseForeign([...outputs, record]);
       writeWhole([...outputs, record]);
+      removeLeft(outputs);
       written.push(...outputs.map((output) => output.path));
       return 0;
     },
@@ -78,9 +80,8 @@ async function makePages(
   const chosen = onlyHandwheels(findings, request.handwheels, path);
   const language = request.language ?? chosen.machine.language ?? "en";
   const packed = (of: Findings, templates: readonly Template[]) => pack(of, templates, request.jobs);
-  const { prints, absent } = inLanguage(language, () =>
-    packed(onlyHandwheels(inWords(findings, language), request.handwheels, path), request.templates),
-  );
+  const told = inLanguage(language, () => onlyHandwheels(inWords(findings, language), request.handwheels, path));
+  const { prints, absent } = inLanguage(language, () => packed(told, request.templates));
   // The terminal speaks English; a sheet that cannot be made costs nothing to ask for again.
   const untold = request.templates.filter(({ name }) => absent.some((one) => one.name === name));
   for (const { name, why, at } of language === "en" ? absent : packed(chosen, untold).absent) {
@@ -92,7 +93,7 @@ async function makePages(
   const record = recorded(prints, chosen, path, { ...request, language }, io.err);
   if (!request.all) return { outputs, record };
   const { bind } = await import("../sheets/binder.js");
-  const binder = inLanguage(language, () => bind(chosen, prints, absent));
+  const binder = inLanguage(language, () => bind(told, prints, absent));
   const bound = await renderAll([binder], chosen, path, { ...request, format: "pdf" });
   return { outputs: [...outputs, ...bound], record };
 }
@@ -165,6 +166,21 @@ const ownTools: Tools = {
   }),
   deflate: deflateSync,
 };
+
+/** Of a sheet that had more pages before, the further ones of its own making go: they would look like today's. */
+function removeLeft(outputs: readonly Output[]): void {
+  const paged = outputs.flatMap(({ path }) => /^(.*-)(\d+)(\.(?:svg|png|dxf))$/.exec(path) ?? []);
+  const made = new Set(outputs.map(({ path }) => path));
+  for (let at = 0; at < paged.length; at += 4) {
+    const [, stem, number, ending] = paged.slice(at, at + 4);
+    for (let next = Number(number) + 1; ; next++) {
+      const path = `${stem}${next}${ending}`;
+      const bytes = made.has(path) ? undefined : readIfThere(path);
+      if (bytes === undefined || !isOurOutput(bytes)) break;
+      rmSync(path);
+    }
+  }
+}
 
 /** Nothing of the user's is overwritten: only what witnessmark made itself is replaced. */
 function refuseForeign(outputs: readonly Output[]): void {

@@ -20,6 +20,7 @@ export function renderPng(page: Page, print: Print, correction: Affine, { dpi, d
   const svg = renderSvg(page, print, correction, { regular: none, bold: none });
   // What draws it knows only the older way to say that several spaces stay several.
   const spaced = svg.replace("<svg ", '<svg xml:space="preserve" ');
+  if (spaced === svg) throw new Error("a page's picture does not begin as an SVG");
   const width = Math.max(1, Math.round((page.drawing.width / mmPerInch) * dpi));
   return withParts(drawn(spaced, width), [sizePart(dpi), originPart()], crc32);
 }
@@ -29,6 +30,8 @@ const HEAD_ENDS = 8 + 4 + 4 + 13 + 4;
 type Part = { readonly kind: "pHYs" | "tEXt"; readonly bytes: Uint8Array };
 
 function withParts(png: Uint8Array, parts: readonly Part[], crc32: Picture["crc32"]): Uint8Array {
+  if (new TextDecoder("latin1").decode(png.subarray(1, 16)) !== "PNG\r\n\x1a\n\0\0\0\rIHDR")
+    throw new Error("what was drawn does not begin as a PNG");
   const written = parts.map(({ kind, bytes }) => {
     const part = new Uint8Array(12 + bytes.length);
     const view = new DataView(part.buffer);

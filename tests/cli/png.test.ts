@@ -25,9 +25,9 @@ test("each page is a picture, at 150 dpi or as asked, and replaces its own earli
 
 test.each([
   [["--dpi", "300"], "--dpi is for pictures; add --format png"],
-  [["--format", "png", "--dpi", "0"], "--dpi takes a number from 20 to 1200"],
-  [["--format", "png", "--dpi", "fine"], "--dpi takes a number from 20 to 1200"],
-  [["--format", "png", "--dpi", "9999"], "--dpi takes a number from 20 to 1200"],
+  [["--format", "png", "--dpi", "0"], "--dpi takes a number from 20 to 600"],
+  [["--format", "png", "--dpi", "fine"], "--dpi takes a number from 20 to 600"],
+  [["--format", "png", "--dpi", "9999"], "--dpi takes a number from 20 to 600"],
 ])("%j is wrong usage", async (words, told) => {
   const out = folder();
   const { code, err } = await witnessmark("print", file(machine), "--out", out, ...words);

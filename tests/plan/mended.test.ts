@@ -152,7 +152,7 @@ test("where fine chips burn the hand's count never feeds below the least in prin
 
 /** What a count means, a count being a second. */
 function turnsASecond(count: string): number {
-  const [, turns, counts] = /^(\d) turns in a count of (\d)$/.exec(count) ?? [];
+  const [, turns, counts] = /^(\d) turns to a count of (\d)$/.exec(count) ?? [];
   if (turns !== undefined) return Number(turns) / Number(counts);
   if (count === "1 turn a count") return 1;
   if (count === "2 turns a count") return 2;

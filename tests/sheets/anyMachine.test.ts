@@ -26,6 +26,9 @@ const sheetsOf = (index: number): readonly string[] | undefined =>
     ? undefined
     : templates().flatMap(({ name }, sheet) => ((sheet + index) % 4 === 0 ? [name] : []));
 
+/** A cover may be too small for a card of long names, and a small paper for the bars of the printer check. */
+const mayBeTooSmall = ["belt-card", "printer-check"];
+
 const machines: readonly AnyMachine[] = fc.sample(anyMachine, { numRuns, seed });
 const findingsOf = machines.map((machine): Findings => {
   const findings = sound(machine);
@@ -40,14 +43,23 @@ describe("whatever the machine", () => {
       const files = new FaultFiles();
       let pages = 0;
       let nearlyEmpty = 0;
+      const noRoom: string[] = [];
       for (const [index, machine] of machines.entries()) {
         const measured = measureSheets(findingsOf[index] as Findings, sheetsOf(index));
         pages += measured.pages;
+        noRoom.push(
+          ...measured.refused
+            .filter(({ sheet, why }) => !mayBeTooSmall.includes(sheet) && /needs \d|is wider than|no room/.test(why))
+            .map(({ sheet, why }) => `${sheet}: ${why}`),
+        );
         const faults = measured.faults.filter(({ kind }) => kind !== "page nearly empty");
         if (faults.length < measured.faults.length) nearlyEmpty++;
         files.add(machine, index, folder === undefined ? faults : measured.faults);
       }
-      // Where one piece fills the page before and none of it can be moved, a page stays nearly empty: of a hundred machines one.
+      // Layout must not hold by giving up: of a hundred machines one sheet is refused for want of room.
+      expect(noRoom.length, noRoom.join("\n")).toBeLessThanOrEqual(numRuns / 100);
+      // Where one piece fills the page before and none of it can be moved, a page stays nearly empty: of a hundred machines, most of them
+      // measured on a quarter of their sheets, one.
       expect(nearlyEmpty).toBeLessThanOrEqual(numRuns / 100);
       const lines = files.lines();
       const head = `${numRuns} machines of seed ${seed}, ${pages} pages`;

@@ -148,7 +148,7 @@ export function costWords(chosen: Scale["chosen"], units: Units): string {
 }
 
 /** "Vernier of 10 over 9 divisions: reads 0.002 mm". */
-export function vernierWords({ vernier, chosen }: DialFinding, units: Units): string {
+function vernierWords({ vernier, chosen }: DialFinding, units: Units): string {
   if (vernier === undefined) return "";
   const { parts, spans } = vernier;
   const said = [say("dials.vernier of over", { parts, spans, count: leastCount({ vernier, chosen }) })]

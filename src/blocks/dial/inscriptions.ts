@@ -39,7 +39,7 @@ const CLEAR = 1.5;
 /** Room at a cut end, mm. */
 const END = 0.5;
 /** Letters that reach below the line. */
-const TAILED = /[gjpqyçßµQ,;()@|/_{}[\]]/;
+const TAILED = /[gjpqyçßµøØQ,;()@|/_{}[\]]/;
 /** Capitals with something on top, which reach up to the marks. */
 const CROWNED = /[À-ÖØ-ÝĀ-Ž]/;
 /** So many numbers may give way to one inscription: as many again stand on either side to count from. */

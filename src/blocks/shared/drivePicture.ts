@@ -63,7 +63,7 @@ export function drivePicture(drive: Drive, chosen: readonly Step[] | undefined, 
 }
 
 /** What the two shafts of a stage are called, by where it stands between motor and spindle. */
-export function shaftsOf({ stages, motor }: Drive, index: number): Shafts {
+function shaftsOf({ stages, motor }: Drive, index: number): Shafts {
   // Switching a motor's speeds, or passing straight through, joins no shaft.
   const moves = (stage: Stage) => stage.steps.some(({ kind }) => kind === "belt" || kind === "gears");
   // Gears that come back to the axis they began on, as a back gear does.

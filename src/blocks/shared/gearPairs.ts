@@ -16,8 +16,7 @@ const shaftEnd = 2;
 const MOST_PAIRS = 6;
 const nameHeight = size.text * 1.25;
 
-export const gearSteps = (stage: Stage): GearStep[] =>
-  stage.steps.filter((step): step is GearStep => step.kind === "gears");
+const gearSteps = (stage: Stage): GearStep[] => stage.steps.filter((step): step is GearStep => step.kind === "gears");
 
 const pairsOf = (steps: readonly GearStep[]) => steps.flatMap(({ pairs }) => pairs);
 

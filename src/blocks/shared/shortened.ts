@@ -4,9 +4,14 @@ import { textWidth, wrapText } from "../../drawing/text.js";
 /** Cut short with a sign where there is no room for it all. */
 export function shortened(words: string, room: number, em: number, weight: Weight): string {
   if (textWidth(words, em, weight) <= room) return words;
-  let kept = words;
-  while (kept.length > 1 && textWidth(`${kept}…`, em, weight) > room) kept = kept.slice(0, -1);
-  return `${kept.trimEnd()}…`;
+  // By whole letters, each measured once.
+  const letters = [...words];
+  let used = textWidth("…", em, weight);
+  const end = letters.findIndex((letter) => {
+    used += textWidth(letter, em, weight);
+    return used > room;
+  });
+  return `${letters.slice(0, Math.max(1, end)).join("").trimEnd()}…`;
 }
 
 /** In so many lines at most, the last of them cut short where the words go on. */

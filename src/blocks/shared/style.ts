@@ -23,8 +23,5 @@ export const axisLine = pen(weight.axis);
 /** Where scissors go round an inside circle; a straight or outer cut has corner marks instead. */
 export const cutLine = pen(weight.axis);
 
-/** Module of the grid, mm. */
-export const module = 5;
-
 /** Line spacing as a multiple of the em size. */
 export const leading = 1.35;

@@ -91,7 +91,7 @@ export function beltTableOf(
 }
 
 /** What the key takes: position and speed. */
-export const keyWidth = ({ wayWidth, nameWidth, rpmWidth, signWidth }: BeltTable): number =>
+const keyWidth = ({ wayWidth, nameWidth, rpmWidth, signWidth }: BeltTable): number =>
   wayWidth + nameWidth + gap + rpmWidth + signWidth;
 
 /** True where every way that stands upright has the height for it. */

@@ -6,9 +6,8 @@ import { fromMm, inMm } from "../../quantity/length.js";
 import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
-import { heading, kept, whole } from "../shared/runs.js";
+import { heading, joined, kept, whole } from "../shared/runs.js";
 import { type Cell, type Column, table, tableWidth } from "../shared/table.js";
-import { joined } from "./joined.js";
 import { headingOf, turnsAndReading } from "./turnsAndReading.js";
 
 /** A block or drill shank of known size between stop and slide shortens the travel by just that: the turns it stands for. Of the

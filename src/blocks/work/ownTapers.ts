@@ -4,7 +4,7 @@ import type { TaperWish, Units } from "../../machine/machine.js";
 import { formatFixed, sizeFigure, trimmedSize, unitName } from "../../quantity/format.js";
 import { fromMm } from "../../quantity/length.js";
 import { centresBear, pinDifference, riseAlongSlide, setOver } from "../../taper/taper.js";
-import { say } from "../../words/say.js";
+import { say, withinSentence } from "../../words/say.js";
 import type { Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
 import { heading } from "../shared/runs.js";
@@ -51,7 +51,7 @@ export function ownTapers(
     {
       shown: told,
       column: {
-        heading: [say("tapers.turns of", { wheel: top?.handwheel.name.toLowerCase() ?? "" })],
+        heading: [say("tapers.turns of", { wheel: withinSentence(top?.handwheel.name ?? "") })],
         align: "decimal",
       },
       cell: (_, cut) =>

@@ -21,7 +21,7 @@ export function framesOf(stages: readonly Stage[]): Frame[] {
 
 export const placeIn = ({ sign, offset }: Frame, z: number): number => sign * z + offset;
 
-export const outlineIn = ({ sign, offset }: Frame, outline: Outline): Outline =>
+const outlineIn = ({ sign, offset }: Frame, outline: Outline): Outline =>
   sign === 1 ? moved(outline, offset) : mirrored(outline, offset);
 
 export const stretchesIn = (frame: Frame, stretches: readonly Stretch[]): Outline => outlineIn(frame, stretches);

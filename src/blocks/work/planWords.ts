@@ -102,7 +102,7 @@ export function readingWords(wheel: HandwheelFinding, { setting, back }: Reading
 }
 
 /** So many mm of what a dial reads, in the figures that are printed on it, to a tenth of a division. */
-export function onDial({ dial }: HandwheelFinding, mm: number): string {
+function onDial({ dial }: HandwheelFinding, mm: number): string {
   if (dial === undefined) return "";
   const worth = dial.labelWorth ?? mmPer[dial.chosen.unit];
   const places = 1 + placesOf(dial.chosen.divisionValue / worth, 6);

@@ -5,7 +5,7 @@ import { formatFixed, trimmed, trimmedSize, unitName } from "../../quantity/form
 import { fromMm, inMm } from "../../quantity/length.js";
 import { standardTapers } from "../../taper/standard.js";
 import { diameterError, halfAngleOfTaper, riseAlongAxis, sineBarStack, taperOfHalfAngle } from "../../taper/taper.js";
-import { say } from "../../words/say.js";
+import { say, withinSentence } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
 import { heading } from "../shared/runs.js";
@@ -79,7 +79,7 @@ function angles(
       ? []
       : [
           {
-            heading: [say("tapers.turns of", { wheel: cross.toLowerCase() }), say("tapers.for rise")],
+            heading: [say("tapers.turns of", { wheel: withinSentence(cross) }), say("tapers.for rise")],
             align: "decimal",
           } as const,
         ]),

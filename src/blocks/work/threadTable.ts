@@ -16,11 +16,10 @@ import {
 import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
-import { heading } from "../shared/runs.js";
+import { heading, joined } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, table } from "../shared/table.js";
 import { measure, widthOf } from "../shared/tableWidths.js";
-import { joined } from "./joined.js";
 
 const systems: readonly ThreadSystem[] = ["metric coarse", "metric fine", "UNC", "UNF", "BA", "BSW", "BSF", "ME"];
 /** Defined in mm. */
