@@ -211,7 +211,8 @@ function feedMarks({ step, shaping }: Stage, view: View, was: Workpiece, left: W
     }
     case "groove":
     case "part": {
-      const x = across(view, (shaping.from + shaping.to) / 2);
+      // A blade set against the jaws, or beyond them, is still seen.
+      const x = Math.max(HEAD, across(view, (shaping.from + shaping.to) / 2));
       const y = below(view, wide(shaping.from, shaping.to));
       return along({ x, y: y + UNDER - 0.3 }, { x, y: y + 0.3 });
     }
