@@ -1,0 +1,12 @@
+import { deflate } from "pako";
+import { ofText } from "../../findings/ofText.js";
+import { render } from "../../output/render.js";
+import { builtIn } from "../../sheets/builtIn.generated.js";
+import { pack } from "../../sheets/pack.js";
+import { bind } from "../../sheets/binder.js";
+import { readTemplate } from "../../sheets/readTemplate.js";
+import { readJob } from "../../job/read.js";
+import { exercises } from "../../student/exercises.js";
+import { quantities } from "../../working/registry.js";
+import { planOf } from "../../plan/plan.js";
+(globalThis as any).x = [deflate, ofText, render, builtIn, pack, bind, readTemplate, readJob, exercises, quantities, planOf];
