@@ -1,0 +1,80 @@
+import { isMap, isScalar, isSeq, LineCounter, type Node, type Pair, parseDocument } from "yaml";
+import type { Way } from "./edit.js";
+import { endOf } from "./yamlText.js";
+
+/** A file as a form sees it. */
+export type Nodes = {
+  /** Why the text is no YAML, where it is none. */
+  readonly fault?: { readonly line: number; readonly words: string };
+  /** What stands at a place: a record, a list, words, a tick; undefined where nothing does. */
+  readonly value: (way: Way) => unknown;
+  /** A single value's words as they were typed. */
+  readonly words: (way: Way) => string;
+  /** The place of what stands at a line and column, counted from 1. */
+  readonly at: (line: number, column: number) => Way;
+  /** Where a place's text begins and ends, as offsets; a key that is not there has none. */
+  readonly span: (way: Way) => { readonly from: number; readonly to: number } | undefined;
+};
+
+export function nodesOf(text: string): Nodes {
+  const lines = new LineCounter();
+  const document = parseDocument(text, { lineCounter: lines, logLevel: "silent", uniqueKeys: false, maxAliasCount: 0 } as Parameters<
+    typeof parseDocument
+  >[1]);
+  const root = document.contents as Node | null;
+  const [error] = document.errors;
+  const node = (way: Way): Node | undefined =>
+    way.reduce<Node | undefined>((at, step) => childOf(at, step), root ?? undefined);
+  return {
+    ...(error && { fault: { line: error.linePos?.[0].line ?? 1, words: error.message.split("\n")[0] ?? "" } }),
+    value: (way) => {
+      const at = node(way);
+      if (isMap(at)) return Object.fromEntries(at.items.map((pair) => [keyName(pair), true]));
+      if (isSeq(at)) return at.items.map(() => true);
+      return isScalar(at) ? (at.value ?? undefined) : undefined;
+    },
+    words: (way) => {
+      const at = node(way);
+      if (!isScalar(at) || at.value === null) return "";
+      return typeof at.value === "string" ? at.value : (at.source ?? String(at.value));
+    },
+    at: (line, column) => wayAt(root, (lines.lineStarts[line - 1] ?? 0) + column - 1),
+    span: (way) => {
+      const at = node(way);
+      return at?.range ? { from: at.range[0], to: endOf(at) } : undefined;
+    },
+  };
+}
+
+const keyName = (pair: Pair): string => (isScalar(pair.key) ? String(pair.key.source ?? pair.key.value) : "");
+
+function childOf(at: Node | undefined, step: string | number): Node | undefined {
+  if (isMap(at)) return (at.items.find((pair) => keyName(pair) === String(step))?.value as Node | null) ?? undefined;
+  return isSeq(at) ? (at.items[Number(step)] as Node | undefined) : undefined;
+}
+
+/** The innermost thing whose text, or whose key, an offset lies in. */
+function wayAt(root: Node | null, offset: number): Way {
+  const way: (string | number)[] = [];
+  let at: Node | null | undefined = root;
+  while (isMap(at) || isSeq(at)) {
+    if (isSeq(at)) {
+      const index = at.items.findIndex((item) => within(item as Node, offset));
+      if (index < 0) return way;
+      way.push(index);
+      at = at.items[index] as Node;
+    } else {
+      const pair: Pair | undefined = at.items.find(
+        (one) => within(one.key as Node, offset) || within(one.value as Node | null, offset),
+      );
+      if (pair === undefined) return way;
+      way.push(keyName(pair));
+      if (within(pair.key as Node, offset)) return way;
+      at = pair.value as Node | null;
+    }
+  }
+  return way;
+}
+
+const within = (node: Node | null | undefined, offset: number): boolean =>
+  node?.range !== undefined && node?.range !== null && offset >= node.range[0] && offset <= endOf(node);
