@@ -61,7 +61,8 @@ function dialExercises(wheel: HandwheelFinding, { machine }: Findings, throws: D
   };
   if (dial === undefined) return [whole];
   const { chosen } = dial;
-  const worth = dial.divisionWorth;
+  // What one reads off it: as it is printed.
+  const worth = chosen.divisionValue;
   const lines = Math.floor(chosen.divisionsPerTurn);
   const read = throws.whole(3, Math.max(4, Math.min(30, lines - 1)));
   const distance = inMm(throws.whole(2, 9) * (units === "mm" ? 0.5 : 0.02), units);
