@@ -53,7 +53,10 @@ function handwheelLines(finding: HandwheelFinding, units: Units): string[] {
   const value = formatDoubted(feed.perTurn, feed.uncertainty, units, units === "mm" ? 4 : 5);
   const lines = [`${handwheel.name}: ${value} a turn (${feedOrigin[feed.from]}), dial reads ${handwheel.reads}`];
   const { lostMotion, nominal } = feed;
-  if (lostMotion) lines.push(`  lost motion ${show(lostMotion.travel)}, ${formatFixed(lostMotion.turn, 3)} of a turn`);
+  if (lostMotion)
+    lines.push(
+      `  lost motion ${show(lostMotion.travel)}, ${formatFixed(lostMotion.turn, 3)} of a turn${lostMotion.worst ? `, where it is largest; down to ${show(lostMotion.worst.least)} elsewhere` : ""}`,
+    );
   else if (study?.back) lines.push(`  ${lostMotionWords(study.back)}`);
   if (nominal !== undefined) {
     const factor = finding.reading?.factor ?? 1;

@@ -472,6 +472,7 @@ export type Gaps = {
   "turns.reads diameter": never;
   "turns.division": "size";
   "turns.lost motion": "length" | "part";
+  "turns.lost motion most": "length" | "part";
   "turns.maker": "length";
   "turns.old dial travel": "length";
   "turns.old dial diameter": "length";
@@ -1297,6 +1298,7 @@ export type Gaps = {
   "measured report.with wave": never;
   "measured report.lost motion": never;
   "measured report.lost": "lost" | "turn";
+  "measured report.lost elsewhere": "from" | "to" | "least";
   "measured report.back doubtful": never;
   "measured report.back contradicts": "off" | "turn";
   "measured report.back take again": never;
@@ -1309,6 +1311,8 @@ export type Gaps = {
   "measured report.along": never;
   "measured report.too few": never;
   "measured report.no bend": never;
+  "measured report.curved": never;
+  "measured report.pattern by": never;
   "measured report.uneven": "least" | "most";
   "measured report.zone": "turn" | "from" | "to";
   "measured report.chance": "percent";
@@ -2080,6 +2084,7 @@ const en: Readonly<Record<Key, Text>> = {
   "turns.reads diameter": "the dial reads the diameter",
   "turns.division": "1 division = {size}",
   "turns.lost motion": "lost motion {length}, {part} of a turn",
+  "turns.lost motion most": "lost motion up to {length}, {part} of a turn, where it is largest",
   "turns.maker": "the maker meant {length}",
   "turns.old dial travel": "1 turn of the old dial shows {length} of travel",
   "turns.old dial diameter": "1 turn of the old dial shows {length} of diameter",
@@ -2905,6 +2910,7 @@ const en: Readonly<Record<Key, Text>> = {
   "measured report.with wave": "Line and once-per-turn wave were fitted together.",
   "measured report.lost motion": "lost motion",
   "measured report.lost": "{lost}, {turn} of a turn",
+  "measured report.lost elsewhere": "That is the most, from turn {from} to {to}; elsewhere it comes down to {least}.",
   "measured report.back doubtful": "Doubtful readings on the way back stand in it: take them again.",
   "measured report.back contradicts": "Not known: the way back contradicts the way out by {off}, {turn} of a turn.",
   "measured report.back take again": "Not known: readings on the way back are doubtful; take them again.",
@@ -2917,6 +2923,8 @@ const en: Readonly<Record<Key, Text>> = {
   "measured report.along": "along the travel",
   "measured report.too few": "Too few readings to tell whether the travel is worn.",
   "measured report.no bend": "No bend that is more than chance.",
+  "measured report.curved": "Curved: worn or a stretched screw; measure by zones, with more readings.",
+  "measured report.pattern by": "Neighbours stray the same way: Durbin and Watson, 1951.",
   "measured report.uneven": "Uneven: {least}, {most}.",
   "measured report.zone": "{turn} from turn {from} to {to}",
   "measured report.chance": "Chance alone does as much {percent} times in 100.",
@@ -3685,6 +3693,7 @@ const de: Readonly<Record<Key, Text>> = {
   "turns.reads diameter": "die Skala zeigt den Durchmesser",
   "turns.division": "1 Teilstrich = {size}",
   "turns.lost motion": "toter Gang {length}, {part} Umdrehung",
+  "turns.lost motion most": "toter Gang bis {length}, {part} Umdrehung, wo er am größten ist",
   "turns.maker": "vom Hersteller gemeint {length}",
   "turns.old dial travel": "1 Umdrehung der alten Skala zeigt {length} Weg",
   "turns.old dial diameter": "1 Umdrehung der alten Skala zeigt {length} Durchmesser",
@@ -4510,6 +4519,7 @@ const de: Readonly<Record<Key, Text>> = {
   "measured report.with wave": "Gerade und Welle je Umdrehung sind zusammen ausgeglichen.",
   "measured report.lost motion": "Umkehrspiel",
   "measured report.lost": "{lost}, {turn} einer Umdrehung",
+  "measured report.lost elsewhere": "Das ist das größte, von Umdrehung {from} bis {to}; anderswo nur {least}.",
   "measured report.back doubtful": "Darin stehen zweifelhafte Ablesungen des Rückwegs: neu ablesen.",
   "measured report.back contradicts": "Nicht bekannt: der Rückweg widerspricht dem Hinweg um {off}, {turn} einer Umdrehung.",
   "measured report.back take again": "Nicht bekannt: Ablesungen des Rückwegs sind zweifelhaft; neu ablesen.",
@@ -4522,6 +4532,8 @@ const de: Readonly<Record<Key, Text>> = {
   "measured report.along": "über den Weg",
   "measured report.too few": "Zu wenige Ablesungen, um Verschleiß zu erkennen.",
   "measured report.no bend": "Keine Krümmung, die mehr als Zufall ist.",
+  "measured report.curved": "Gekrümmt: verschlissene oder gelängte Spindel; nach Abschnitten messen, mit mehr Ablesungen.",
+  "measured report.pattern by": "Nachbarn weichen gleichsinnig ab: Durbin und Watson, 1951.",
   "measured report.uneven": "Ungleich: {least}, {most}.",
   "measured report.zone": "{turn} von Umdrehung {from} bis {to}",
   "measured report.chance": "Zufall allein bringt so viel {percent} mal in 100.",
