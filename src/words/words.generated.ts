@@ -613,6 +613,7 @@ export type Gaps = {
   "tapers.top slide, swing anticlockwise": never;
   "tapers.headstock, swing clockwise": never;
   "tapers.headstock, swing anticlockwise": never;
+  "threads.number drill": "number";
   "threads.series metric coarse": never;
   "threads.series metric fine": never;
   "threads.series UNC": never;
@@ -1178,6 +1179,7 @@ export type Gaps = {
   "student.work these out": never;
   "student.dial shows thinner": never;
   "student.touch and count": never;
+  "student.touch and count on": never;
   "student.plug out first": never;
   "student.no speeds": never;
   "student.find the belt": never;
@@ -2225,6 +2227,7 @@ const en: Readonly<Record<Key, Text>> = {
   "tapers.top slide, swing anticlockwise": "top slide: swing anticlockwise",
   "tapers.headstock, swing clockwise": "headstock: swing clockwise",
   "tapers.headstock, swing anticlockwise": "headstock: swing anticlockwise",
+  "threads.number drill": "No. {number}",
   "threads.series metric coarse": "Metric coarse",
   "threads.series metric fine": "Metric fine",
   "threads.series UNC": "Unified coarse, UNC",
@@ -2718,7 +2721,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan findings.slender shape between": "{length} is free between what holds it, at {diameter} diameter, as stiff as a bar {ratio} times as long as thick",
   "student.dial not proved": "Nobody has proved this dial. Ask before you trust it.",
   "student.slide not even": "This slide is not even: it can be out by {most}. Measure the part.",
-  "student.slide out over": "Over {travel} it can be out by {most}. Measure the part.",
+  "student.slide out over": "Over {travel} of its way the slide can be out by {most}. Measure the part.",
   "student.never key in chuck": "Never leave the key in the chuck.",
   "student.never gloves": "Never wear gloves, rings or loose sleeves.",
   "student.never long hair": "Never let long hair hang. Tie it back.",
@@ -2770,8 +2773,8 @@ const en: Readonly<Record<Key, Text>> = {
   "student.too deep": "{turned}: {left} too deep",
   "student.too little": "{turned}: {left} too little",
   "student.hole deep": "A hole is to be {depth} deep. How far do you turn the {wheel}, in eighths of a turn?",
-  "student.speed drilling": "You drill {material}. The drill is {size}. Look at the speed card. Where does the belt go?",
-  "student.speed turning": "You turn {material}, {size} thick. Look at the speed card. Where does the belt go?",
+  "student.speed drilling": "You drill {material}. The drill is {size}. Look at the drilling card. Where does the belt go?",
+  "student.speed turning": "You turn {material}, {size} thick. Look at the belt card. Where does the belt go?",
   "student.position and speed": "{position}, {rpm} rpm",
   "student.nowhere, unknown": "Nowhere: no speed is known. Ask.",
   "student.nowhere, too fast": "Nowhere: too fast. Ask.",
@@ -2790,6 +2793,7 @@ const en: Readonly<Record<Key, Text>> = {
   "student.work these out": "Work these out. Write the answer on the line. These are numbers of this machine.",
   "student.dial shows thinner": "The dial shows how much thinner the part gets.",
   "student.touch and count": "Touch the part. Set the dial to 0. Then count.",
+  "student.touch and count on": "Touch the part. Note what the dial reads. Count on from it.",
   "student.plug out first": "plug out first",
   "student.no speeds": "This sheet knows no speeds. Ask before you start.",
   "student.find the belt": "Find the place of the belt:",
@@ -3834,6 +3838,7 @@ const de: Readonly<Record<Key, Text>> = {
   "tapers.top slide, swing anticlockwise": "Oberschlitten: gegen den Uhrzeigersinn schwenken",
   "tapers.headstock, swing clockwise": "Spindelstock: im Uhrzeigersinn schwenken",
   "tapers.headstock, swing anticlockwise": "Spindelstock: gegen den Uhrzeigersinn schwenken",
+  "threads.number drill": "Nr. {number}",
   "threads.series metric coarse": "Metrisches Regelgewinde",
   "threads.series metric fine": "Metrisches Feingewinde",
   "threads.series UNC": "Unified grob, UNC",
@@ -4326,8 +4331,8 @@ const de: Readonly<Record<Key, Text>> = {
   "plan findings.slender shape in chuck": "{length} stehen heraus bei Durchmesser {diameter}, so steif wie eine Stange {ratio}-mal so lang wie dick, am freien Ende durch nichts gehalten",
   "plan findings.slender shape between": "{length} sind frei zwischen dem, was hält, bei Durchmesser {diameter}, so steif wie eine Stange {ratio}-mal so lang wie dick",
   "student.dial not proved": "Diesen Skalenring hat niemand geprüft. Frag, bevor du dich auf ihn verlässt.",
-  "student.slide not even": "Dieser Schlitten läuft nicht gleichmäßig: er kann um {most} danebenliegen. Miss das Teil.",
-  "student.slide out over": "Über {travel} kann er um {most} danebenliegen. Miss das Teil.",
+  "student.slide not even": "Dieser Schlitten läuft nicht gleichmäßig: der Schlitten kann um {most} danebenliegen. Miss das Teil.",
+  "student.slide out over": "Über {travel} Weg kann der Schlitten um {most} danebenliegen. Miss das Teil.",
   "student.never key in chuck": "Nie den Schlüssel im Futter stecken lassen.",
   "student.never gloves": "Nie Handschuhe, Ringe oder lose Ärmel tragen.",
   "student.never long hair": "Nie lange Haare hängen lassen. Binde sie zurück.",
@@ -4379,8 +4384,8 @@ const de: Readonly<Record<Key, Text>> = {
   "student.too deep": "{turned}: {left} zu tief",
   "student.too little": "{turned}: {left} zu wenig",
   "student.hole deep": "Ein Loch soll {depth} tief werden. Wie weit drehst du das Handrad „{wheel}“, in Achteln einer Umdrehung?",
-  "student.speed drilling": "Du bohrst {material}. Der Bohrer hat {size}. Schau auf die Drehzahlkarte. Wohin kommt der Riemen?",
-  "student.speed turning": "Du drehst {material}, {size} dick. Schau auf die Drehzahlkarte. Wohin kommt der Riemen?",
+  "student.speed drilling": "Werkstoff: {material}. Der Bohrer hat {size}. Schau auf die Bohrkarte. Wohin kommt der Riemen?",
+  "student.speed turning": "Werkstoff: {material}. Das Teil ist {size} dick. Schau auf die Riemenkarte. Wohin kommt der Riemen?",
   "student.position and speed": "{position}, {rpm} U/min",
   "student.nowhere, unknown": "Nirgends: keine Drehzahl bekannt. Frag.",
   "student.nowhere, too fast": "Nirgends: zu schnell. Frag.",
@@ -4399,6 +4404,7 @@ const de: Readonly<Record<Key, Text>> = {
   "student.work these out": "Rechne aus. Schreib die Antwort auf die Linie. Es sind Zahlen dieser Maschine.",
   "student.dial shows thinner": "Die Skala zeigt, um wie viel das Teil dünner wird.",
   "student.touch and count": "Taste das Teil an. Stell die Skala auf 0. Dann zähle.",
+  "student.touch and count on": "Taste das Teil an. Schreib auf, was die Skala zeigt. Zähle von dort weiter.",
   "student.plug out first": "erst Stecker ziehen",
   "student.no speeds": "Dieses Blatt kennt keine Drehzahlen. Frag, bevor du anfängst.",
   "student.find the belt": "Such die Lage des Riemens:",

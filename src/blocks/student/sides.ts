@@ -153,7 +153,7 @@ function dialPanel(wheel: HandwheelFinding, { machine }: Findings, width: number
           : say(isAcross({ handwheel }) ? "student.dial shows travel across" : "student.dial shows travel"),
         ...(dial.chosen.rows > 1 ? [say("student.rows", { rows: dial.chosen.rows })] : []),
         ...(uneven ? [uneven] : []),
-        say("student.touch and count"),
+        say(handwheel.dial?.fixed ? "student.touch and count on" : "student.touch and count"),
       ],
       width,
     ),
