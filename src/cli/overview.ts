@@ -84,7 +84,13 @@ const feedOrigin = {
 
 type Show = (mm: number, extra?: number) => string;
 
-const wrong = (error: number, show: Show): string => `${show(Math.abs(error))} too ${error > 0 ? "much" : "little"}`;
+/** An error of no last place is none: it is neither too much nor too little. */
+const wrong = (error: number, show: Show): string => {
+  const shown = show(Math.abs(error));
+  return shown === show(0)
+    ? `right to ${show(0).replace(/0(?= )/, "1")}`
+    : `${shown} too ${error > 0 ? "much" : "little"}`;
+};
 
 function dialLines(
   { choices, chosen, stripLength, forced, second, vernier }: DialFinding,
