@@ -25,6 +25,7 @@ const flow = [
   "blocks",
   "sheets",
   "output",
+  "printing",
   "cli",
 ];
 

@@ -1,9 +1,9 @@
 import type { Findings } from "../findings/findings.js";
-import { usesOf } from "../findings/uses.js";
-import { isHoleStep, type Job, type Place } from "../job/job.js";
+import type { Job, Place } from "../job/job.js";
 import { type JobReading, readJob } from "../job/read.js";
 import type { Problem } from "../machine/problem.js";
 import type { Finding } from "../plan/finding.js";
+import { foreignFindings } from "../plan/foreign.js";
 import { isRefused, type Plan, planOf } from "../plan/plan.js";
 import { type Io, Refusal, readText } from "./io.js";
 import { report } from "./report.js";
@@ -28,19 +28,10 @@ export function loadJobs(files: readonly string[], io: Io): FiledJob[] | undefin
 
 /** Refuses a job that this machine cannot be asked for at all. `path`: of the machine's file. */
 export function refuseForeignJob({ job, file }: FiledJob, { machine }: Findings, path: string): void {
-  if (job.unitsLeftOpen && machine.units !== "mm")
-    throw new Refusal(
-      `${file}: the job does not say its units, and ${path} is in inches; add  units: in  to the job, or  units: mm`,
-    );
-  if (usesOf(machine).includes("turning")) return;
-  const faults = job.steps.flatMap((step, index) =>
-    isHoleStep(step)
-      ? []
-      : [
-          `${placeOf({ job, file }, index)}: a drill cannot "${step.do}" (${path}: kind: drill); it drills, reams and taps`,
-        ],
-  );
-  if (faults.length > 0) throw new Refusal(faults.join("\n"));
+  const faults = foreignFindings(job, machine);
+  if (faults.length === 0) return;
+  const at = (step: number | undefined) => (step === undefined ? file : placeOf({ job, file }, step));
+  throw new Refusal(faults.map(({ step, what, remedy }) => `${at(step)}: ${what} (${path}); ${remedy}`).join("\n"));
 }
 
 export type JudgedJob = FiledJob & { readonly plan: Plan; readonly refused: boolean };

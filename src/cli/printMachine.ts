@@ -3,13 +3,11 @@ import { basename, extname, join } from "node:path";
 import { deflateSync } from "node:zlib";
 import { isOurOutput } from "../drawing/ours.js";
 import type { Print } from "../drawing/page.js";
-import { compute } from "../findings/compute.js";
 import type { Findings } from "../findings/findings.js";
 import type { Format } from "../output/formats.js";
 import type { Tools } from "../output/render.js";
-import { type NamedJob, pack } from "../sheets/pack.js";
-import type { Template } from "../sheets/template.js";
-import { inLanguage } from "../words/language.js";
+import { printsOf, withHandwheels } from "../printing/prints.js";
+import type { NamedJob } from "../sheets/pack.js";
 import type { LanguageCode } from "../words/languages.generated.js";
 import { type Io, type Output, Refusal, readIfThere, told, writeWhole } from "./io.js";
 import type { FiledJob } from "./jobs.js";
@@ -77,30 +75,24 @@ async function makePages(
   report(problems, path, io);
   if (findings === undefined) return undefined;
   if (!(await jobsStand(request, findings, path, io))) return undefined;
-  const chosen = onlyHandwheels(findings, request.handwheels, path);
-  const language = request.language ?? chosen.machine.language ?? "en";
-  const packed = (of: Findings, templates: readonly Template[]) => pack(of, templates, request.jobs);
-  const told = inLanguage(language, () => onlyHandwheels(inWords(findings, language), request.handwheels, path));
-  const { prints, absent } = inLanguage(language, () => packed(told, request.templates));
+  refuseUnknownHandwheels(findings, request.handwheels, path);
+  const chosen = withHandwheels(findings, request.handwheels);
+  const { prints, absent, language, binder } = printsOf(findings, request);
   // The terminal speaks English; a sheet that cannot be made costs nothing to ask for again.
   const untold = request.templates.filter(({ name }) => absent.some((one) => one.name === name));
-  for (const { name, why, at } of language === "en" ? absent : packed(chosen, untold).absent) {
+  const english =
+    language === "en" ? absent : printsOf(findings, { ...request, templates: untold, language: "en" }).absent;
+  for (const { name, why, at } of english) {
     if (at !== undefined) throw new Refusal(`${request.templateFiles[name] ?? name}:${at}: ${why}`);
     if (request.asked) throw new Refusal(`${path}: sheet ${name} cannot be made: ${why}`);
     io.err(`${path}: no ${name} sheet: ${why}`);
   }
-  const outputs = await renderAll(prints, chosen, path, request);
+  const outputs = await outputsOf(prints, chosen, path, request);
   const record = recorded(prints, chosen, path, { ...request, language }, io.err);
   if (!request.all) return { outputs, record };
-  const { bind } = await import("../sheets/binder.js");
-  const binder = inLanguage(language, () => bind(told, prints, absent));
-  const bound = await renderAll([binder], chosen, path, { ...request, format: "pdf" });
+  const bound = await outputsOf([binder()], chosen, path, { ...request, format: "pdf" });
   return { outputs: [...outputs, ...bound], record };
 }
-
-/** Findings whose words are in a language: what they say is written as they are made. */
-const inWords = (findings: Findings, language: LanguageCode): Findings =>
-  language === "en" ? findings : compute(findings.machine);
 
 /** Whether every job can be planned on this machine: what breaks or hurts is refused, unless it is wanted anyway. */
 async function jobsStand(
@@ -121,42 +113,26 @@ async function jobsStand(
   return false;
 }
 
-function onlyHandwheels(findings: Findings, names: readonly string[] | undefined, path: string): Findings {
-  if (names === undefined) return findings;
-  const known = findings.handwheels.map(({ handwheel }) => handwheel.name);
-  const same = (a: string, b: string) => a.toLowerCase() === b.toLowerCase();
+function refuseUnknownHandwheels({ handwheels }: Findings, names: readonly string[] = [], path: string): void {
+  const known = handwheels.map(({ handwheel }) => handwheel.name);
   for (const name of names)
-    if (!known.some((other) => same(name, other)))
+    if (!known.some((other) => other.toLowerCase() === name.toLowerCase()))
       throw new Refusal(
         `${path}: there is no handwheel "${name}"; there are ${known.map((other) => `"${other}"`).join(", ") || "none in this file"}`,
       );
-  return {
-    ...findings,
-    handwheels: findings.handwheels.filter(({ handwheel }) => names.some((name) => same(name, handwheel.name))),
-  };
 }
 
-async function renderAll(
+async function outputsOf(
   prints: readonly Print[],
-  { machine: { paper, printers } }: Findings,
+  { machine }: Findings,
   path: string,
   { format, dpi, out }: Pick<PrintRequest, "format" | "dpi" | "out">,
 ): Promise<Output[]> {
-  const { render } = await import("../output/render.js");
-  const printer = paper.printer === undefined ? undefined : printers[paper.printer];
-  const stem = join(out, basename(path, extname(path)));
-  const outputs: Output[] = [];
-  const tools = {
-    ...ownTools,
-    ...(format === "png" && { picture: await (await import("./picture.js")).pictureAt(dpi) }),
-  };
-  for (const print of prints)
-    for (const { ending, bytes } of await render(print, format, printer, tools))
-      outputs.push({
-        path: `${[stem, print.sheet, ...(print.of === undefined ? [] : [print.of])].join("-")}${ending}`,
-        bytes,
-      });
-  return outputs;
+  const { filesOf } = await import("../printing/files.js");
+  const picture = format === "png" ? { picture: await (await import("./picture.js")).pictureAt(dpi) } : {};
+  const tools = { ...ownTools, ...picture };
+  const files = await filesOf(prints, machine, { stem: basename(path, extname(path)), format, tools });
+  return files.map(({ name, bytes }) => ({ path: join(out, name), bytes }));
 }
 
 const ownTools: Tools = {

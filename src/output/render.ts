@@ -18,15 +18,14 @@ export type Tools = {
 /** One file of a print: its name's ending after the sheet's name, as `.pdf` or `-2.svg`, and what it holds. */
 export type Rendered = { readonly ending: string; readonly bytes: Uint8Array | string };
 
-/** A print's files in a format. What is not for a printer, and what a printer is measured on, is not corrected; a page that is
- *  corrected says so. */
+/** A print's files in a format; a page that is corrected for its printer says so. */
 export async function render(
   arranged: Print,
   format: Format,
   printer: Parameters<typeof pageCorrection>[0],
   tools: Tools,
 ): Promise<Rendered[]> {
-  const corrects = printer !== undefined && format !== "dxf" && !arranged.outlines && !arranged.uncorrected;
+  const corrects = printer !== undefined && format !== "dxf" && isCorrected(arranged);
   const correction: Correction = corrects ? (page) => pageCorrection(printer, page) : () => identity;
   const noted = corrects ? withNotes(arranged) : arranged;
   const print = arranged.outlines ? (await import("./outlines.js")).outlined(noted) : noted;
@@ -35,7 +34,11 @@ export async function render(
 
 type Correction = (page: Drawing) => Affine;
 
-const withNotes = (print: Print): Print => ({
+/** What is not for a printer, and what a printer is measured on, is not corrected. */
+export const isCorrected = ({ outlines, uncorrected }: Print): boolean => !outlines && !uncorrected;
+
+/** With what each page says of its correction. */
+export const withNotes = (print: Print): Print => ({
   ...print,
   pages: print.pages.map(({ drawing, correctionNote = [], ...page }) => ({
     ...page,

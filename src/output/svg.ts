@@ -6,15 +6,11 @@ import { onArc } from "./arcCurves.js";
 import type { FontBytes } from "./fonts.js";
 import { inkRgb } from "./inks.js";
 
-/** One page as SVG, in millimetres, with the fonts it uses (WOFF) inside, so that it looks the same anywhere. */
-export function renderSvg(page: Page, print: Print, correction: Affine, fonts: FontBytes): string {
+/** One page as SVG, in millimetres, with the fonts it uses (WOFF) inside, so that it looks the same anywhere. Without fonts it is
+ *  for a place that has them, and says itself how its letters look. */
+export function renderSvg(page: Page, print: Print, correction: Affine, fonts?: FontBytes): string {
   const { width, height, marks } = page.drawing;
   const body = marks.map((mark) => element(mark)).join("\n");
-  const weights = (["regular", "bold"] as const).filter((weight) => body.includes(`class="${weight}"`));
-  const faces = weights.map(
-    (weight) =>
-      `@font-face{font-family:witnessmark;font-weight:${css[weight]};src:url(data:font/woff;base64,${base64(fonts[weight])})}`,
-  );
   const map = correction.every((part, index) => part === [1, 0, 0, 1, 0, 0][index])
     ? body
     : `<g transform="matrix(${correction.map(number).join(" ")})">\n${body}\n</g>`;
@@ -22,11 +18,19 @@ export function renderSvg(page: Page, print: Print, correction: Affine, fonts: F
 <!-- ${ours} -->
 <svg xmlns="http://www.w3.org/2000/svg" width="${number(width)}mm" height="${number(height)}mm" viewBox="0 0 ${number(width)} ${number(height)}">
 <title>${escaped(`${print.title}: ${page.title}`)}</title>
-<style>${faces.join("")}text{font-family:witnessmark,sans-serif;font-kerning:none;white-space:pre}.regular{font-weight:400}.bold{font-weight:700}</style>
-<rect width="${number(width)}" height="${number(height)}" fill="#fff"/>
+${fonts ? styled(body, fonts) : ""}<rect width="${number(width)}" height="${number(height)}" fill="#fff"/>
 ${map}
 </svg>
 `;
+}
+
+function styled(body: string, fonts: FontBytes): string {
+  const weights = (["regular", "bold"] as const).filter((weight) => body.includes(`class="${weight}"`));
+  const faces = weights.map(
+    (weight) =>
+      `@font-face{font-family:witnessmark;font-weight:${css[weight]};src:url(data:font/woff;base64,${base64(fonts[weight])})}`,
+  );
+  return `<style>${faces.join("")}text{font-family:witnessmark,sans-serif;font-kerning:none;white-space:pre}.regular{font-weight:400}.bold{font-weight:700}</style>\n`;
 }
 
 const css: Readonly<Record<Weight, number>> = { regular: 400, bold: 700 };

@@ -19,17 +19,22 @@ export type Schema = {
 export const machineSchema = machine as Schema;
 export const jobSchema = job as Schema;
 
-/** What a schema's value is typed as: one field, a choice, a tick, a record of named parts, a list, or entries under names of one's own. */
+/** What a schema's value is typed as: one field, a choice, a tick, a record of named parts, a list, entries under names of one's
+ *  own, or one of several of these. */
 export type Kind = "field" | "choice" | "tick" | "record" | "list" | "named" | "several kinds";
 
 export function kindOf(schema: Schema): Kind {
-  if (schema.anyOf) return "several kinds";
+  if (schema.anyOf) return schema.anyOf.every(scalar) ? "field" : "several kinds";
   if (schema.enum) return "choice";
   if (schema.type === "boolean") return "tick";
   if (schema.type === "array") return "list";
   if (schema.type === "object") return schema.properties ? "record" : "named";
   return "field";
 }
+
+/** One value, typed into one field. */
+export const scalar = ({ type, anyOf, enum: words }: Schema): boolean =>
+  anyOf ? anyOf.every(scalar) : words !== undefined || (type !== "array" && type !== "object" && type !== "boolean");
 
 /** What a list holds at an index. */
 export const itemOf = (list: Schema, index: number): Schema =>
@@ -50,7 +55,9 @@ export function schemaAt(root: Schema, way: Way, value: (way: Way) => unknown): 
     if (at === undefined) return undefined;
     const own: Schema = kindFor(at, value(way.slice(0, depth)));
     if (typeof step === "number") at = own.type === "array" ? itemOf(own, step) : undefined;
-    else at = own.properties?.[step] ?? (typeof own.additionalProperties === "object" ? own.additionalProperties : undefined);
+    else
+      at =
+        own.properties?.[step] ?? (typeof own.additionalProperties === "object" ? own.additionalProperties : undefined);
   }
   return at;
 }

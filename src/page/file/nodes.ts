@@ -18,9 +18,12 @@ export type Nodes = {
 
 export function nodesOf(text: string): Nodes {
   const lines = new LineCounter();
-  const document = parseDocument(text, { lineCounter: lines, logLevel: "silent", uniqueKeys: false, maxAliasCount: 0 } as Parameters<
-    typeof parseDocument
-  >[1]);
+  const document = parseDocument(text, {
+    lineCounter: lines,
+    logLevel: "silent",
+    uniqueKeys: false,
+    maxAliasCount: 0,
+  } as Parameters<typeof parseDocument>[1]);
   const root = document.contents as Node | null;
   const [error] = document.errors;
   const node = (way: Way): Node | undefined =>

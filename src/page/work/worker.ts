@@ -1,12 +1,35 @@
 import { deflate } from "pako";
-import { ofText } from "../../findings/ofText.js";
-import { render } from "../../output/render.js";
-import { builtIn } from "../../sheets/builtIn.generated.js";
-import { pack } from "../../sheets/pack.js";
-import { bind } from "../../sheets/binder.js";
-import { readTemplate } from "../../sheets/readTemplate.js";
-import { readJob } from "../../job/read.js";
-import { exercises } from "../../student/exercises.js";
-import { quantities } from "../../working/registry.js";
-import { planOf } from "../../plan/plan.js";
-(globalThis as any).x = [deflate, ofText, render, builtIn, pack, bind, readTemplate, readJob, exercises, quantities, planOf];
+import type { FontBytes } from "../../output/fonts.js";
+import { answersWith } from "./answers.js";
+import type { Ask, Reply } from "./protocol.js";
+
+/** The first message: both weights in both kinds. */
+export type Fonts = Readonly<Record<"ttf" | "woff", FontBytes>>;
+
+type Port = {
+  onmessage: ((event: { readonly data: { readonly fonts: Fonts } | Ask }) => void) | null;
+  postMessage: (reply: Reply) => void;
+};
+const port = globalThis as unknown as Port;
+
+let fonts: Fonts | undefined;
+const answer = answersWith({
+  fonts(kind) {
+    if (fonts === undefined) throw new Error("no fonts were handed in");
+    return fonts[kind];
+  },
+  deflate: (bytes) => deflate(bytes),
+});
+
+port.onmessage = async ({ data }) => {
+  if ("fonts" in data) {
+    fonts = data.fonts;
+    return;
+  }
+  const { id, name, files, asked } = data;
+  try {
+    port.postMessage({ id, answer: await answer(name, files, asked) });
+  } catch (fault) {
+    port.postMessage({ id, fault: fault instanceof Error ? fault.message : String(fault) });
+  }
+};

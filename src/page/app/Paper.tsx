@@ -1,0 +1,75 @@
+import type { ReadonlySignal, Signal } from "@preact/signals";
+import { useComputed, useSignal } from "@preact/signals";
+import { useEffect, useMemo, useRef } from "preact/hooks";
+import type { DrawnPage } from "../work/protocol.js";
+import type { Desk } from "./desk.js";
+import { newest } from "./worker.js";
+
+type PaperProps = { readonly desk: Desk; readonly sheet: Signal<string>; readonly pixelsPerMm: ReadonlySignal<number> };
+
+/** A sheet as it will come out, redrawn while one types. */
+export function Paper({ desk, sheet, pixelsPerMm }: PaperProps) {
+  const { answer, stop } = useMemo(
+    () => newest(desk.asker, "sheet", () => ({ files: desk.files.value, asked: { sheet: sheet.value } })),
+    [desk],
+  );
+  useEffect(() => stop, [stop]);
+  const near = useSignal<"fit" | "near" | "true">("fit");
+  const pages = useComputed(() => answer.value?.pages ?? []);
+  const title = desk.sheets.value.find(({ name }) => name === sheet.value)?.title ?? sheet.value;
+  return (
+    <section class="paper" aria-label={`Paper: ${title}`}>
+      <div class="chooser">
+        <label for="sheet">Sheet</label>
+        <select id="sheet" value={sheet.value} onChange={(event) => (sheet.value = event.currentTarget.value)}>
+          {desk.sheets.value.map(({ name, title: words, why }) => (
+            <option value={name} key={name}>
+              {why === undefined ? "● " : "○ "}
+              {words}
+            </option>
+          ))}
+        </select>
+        <span class="sizes" role="group" aria-label="Size on the screen">
+          {(["fit", "near", "true"] as const).map((size) => (
+            <button type="button" key={size} aria-pressed={near.value === size} onClick={() => (near.value = size)}>
+              {size === "fit" ? "whole" : size === "near" ? "close up" : "true size"}
+            </button>
+          ))}
+        </span>
+      </div>
+      {answer.value?.why !== undefined && (
+        <p class="lacking" role="status">
+          Not yet: {answer.value.why}.
+        </p>
+      )}
+      <div class={`pages ${near.value}`}>
+        {pages.value.map((page, index) => (
+          <Sheet
+            page={page}
+            key={`${sheet.value}${index}`}
+            label={`${title}, page ${index + 1} of ${pages.value.length}`}
+            width={near.value === "true" ? page.width * pixelsPerMm.value : undefined}
+          />
+        ))}
+      </div>
+    </section>
+  );
+}
+
+function Sheet({ page, label, width }: { readonly page: DrawnPage; readonly label: string; readonly width: number | undefined }) {
+  const host = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    const drawn = new DOMParser().parseFromString(page.svg, "image/svg+xml").documentElement;
+    drawn.setAttribute("aria-hidden", "true");
+    host.current?.replaceChildren(document.importNode(drawn, true));
+  }, [page.svg]);
+  return (
+    <div
+      class="sheet"
+      role="img"
+      aria-label={label}
+      ref={host}
+      style={{ aspectRatio: `${page.width} / ${page.height}`, ...(width && { width: `${width}px` }) }}
+    />
+  );
+}

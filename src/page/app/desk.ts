@@ -1,0 +1,80 @@
+import { computed, type ReadonlySignal, type Signal, signal } from "@preact/signals";
+import type { Files, Named, SheetState, Told } from "../work/protocol.js";
+import { type DocumentKind, FileDocument } from "./document.js";
+import { type Asker, newest } from "./worker.js";
+
+/** What lies on the desk: the machine's file, and what goes with it. All that is worked out comes from these texts. */
+export type Desk = {
+  readonly documents: Signal<readonly FileDocument[]>;
+  readonly machine: ReadonlySignal<FileDocument>;
+  readonly files: ReadonlySignal<Files>;
+  readonly told: ReadonlySignal<readonly Told[]>;
+  readonly sound: ReadonlySignal<boolean>;
+  readonly handwheels: ReadonlySignal<readonly string[]>;
+  readonly sheets: ReadonlySignal<readonly SheetState[]>;
+  readonly asker: Asker;
+};
+
+export type Kept = readonly { readonly kind: DocumentKind; readonly name: string; readonly text: string }[];
+
+export function deskOf(kept: Kept, asker: Asker): Desk {
+  const documents = signal(documentsOf(kept));
+  const machine = computed(() => documents.value.find(({ kind }) => kind === "machine") as FileDocument);
+  const named = (kind: DocumentKind): Named[] =>
+    documents.value.filter((one) => one.kind === kind).map(({ name, text }) => ({ name: name.value, text: text.value }));
+  const files = computed<Files>(() => ({
+    machine: { name: machine.value.name.value, text: machine.value.text.value },
+    jobs: named("job"),
+    readings: named("readings"),
+    sheets: named("sheet"),
+  }));
+  const read = newest(asker, "read", () => ({ files: files.value, asked: {} })).answer;
+  const sheets = newest(asker, "sheets", () => ({ files: files.value, asked: {} })).answer;
+  return {
+    ...{ documents, machine, files, asker },
+    told: computed(() => read.value?.told ?? []),
+    sound: computed(() => read.value?.sound ?? false),
+    handwheels: computed(() => read.value?.handwheels ?? []),
+    sheets: computed(() => sheets.value ?? []),
+  };
+}
+
+const documentsOf = (kept: Kept): FileDocument[] => {
+  const documents = kept.map(({ kind, name, text }) => new FileDocument(kind, name, text));
+  return documents.some(({ kind }) => kind === "machine")
+    ? documents
+    : [new FileDocument("machine", "lathe.yaml", ""), ...documents];
+};
+
+/** Puts other files in the place of all. */
+export function lay(desk: Desk, kept: Kept): void {
+  desk.documents.value = documentsOf(kept);
+}
+
+/** Adds a file, or puts it in the place of one of its kind and name; a machine's file takes the place of the machine's. */
+export function add(desk: Desk, kind: DocumentKind, name: string, text: string): FileDocument {
+  const now = desk.documents.peek();
+  const same = now.find((one) => one.kind === kind && (kind === "machine" || one.name.peek() === name));
+  if (same) {
+    same.name.value = name;
+    same.write(text);
+    return same;
+  }
+  const document = new FileDocument(kind, name, text);
+  desk.documents.value = [...now, document];
+  return document;
+}
+
+export function remove(desk: Desk, document: FileDocument): void {
+  desk.documents.value = desk.documents.peek().filter((one) => one !== document);
+}
+
+export const keptOf = (desk: Desk): Kept =>
+  desk.documents.value.map(({ kind, name, text }) => ({ kind, name: name.value, text: text.value }));
+
+/** What a file is, by its name and its first lines. */
+export function kindOfFile(name: string, text: string): DocumentKind {
+  if (/\.(csv|tsv|txt)$/i.test(name)) return "readings";
+  if (/^blocks:/m.test(text)) return "sheet";
+  return /^steps:/m.test(text) ? "job" : "machine";
+}

@@ -1,0 +1,55 @@
+import { history } from "@codemirror/commands";
+import { EditorState, Transaction, type TransactionSpec } from "@codemirror/state";
+import type { EditorView } from "@codemirror/view";
+import { computed, type ReadonlySignal, type Signal, signal } from "@preact/signals";
+import { type Nodes, nodesOf } from "../file/nodes.js";
+import { jobSchema, machineSchema } from "../schema.js";
+import { textExtensions } from "./textView.js";
+
+export type DocumentKind = "machine" | "job" | "readings" | "sheet";
+
+/** One file on the desk. Form and text are two views of the same editor state: one history, no copy of the text elsewhere. */
+export class FileDocument {
+  readonly kind: DocumentKind;
+  readonly name: Signal<string>;
+  readonly state: Signal<EditorState>;
+  readonly text: ReadonlySignal<string>;
+  readonly nodes: ReadonlySignal<Nodes>;
+  /** The editor that shows it, while one does. */
+  view: EditorView | undefined;
+
+  constructor(kind: DocumentKind, name: string, text: string) {
+    this.kind = kind;
+    this.name = signal(name);
+    const root = kind === "machine" ? machineSchema : kind === "job" ? jobSchema : undefined;
+    const shown = textExtensions(root, () => this.nodes.peek());
+    this.state = signal(EditorState.create({ doc: text, extensions: [history(), shown] }));
+    this.text = computed(() => this.state.value.doc.toString());
+    this.nodes = computed(() => nodesOf(this.text.value));
+  }
+
+  dispatch(...specs: TransactionSpec[]): void {
+    if (this.view) this.view.dispatch(...specs);
+    else this.state.value = this.state.peek().update(...specs).state;
+  }
+
+  /** What is taken over from a view, or from undoing. */
+  follow(transaction: Transaction): void {
+    if (this.view) this.view.dispatch(transaction);
+    else this.state.value = transaction.state;
+  }
+
+  /** Puts another text in its place: only the part that differs changes, so that the cursor and the history stay sensible. */
+  write(next: string): void {
+    const now = this.text.peek();
+    if (next === now) return;
+    let from = 0;
+    while (from < now.length && from < next.length && now[from] === next[from]) from++;
+    let end = 0;
+    while (end < now.length - from && end < next.length - from && now.at(-1 - end) === next.at(-1 - end)) end++;
+    this.dispatch({
+      changes: { from, to: now.length - end, insert: next.slice(from, next.length - end) },
+      annotations: Transaction.userEvent.of("input.type"),
+    });
+  }
+}

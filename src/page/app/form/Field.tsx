@@ -1,0 +1,118 @@
+import type { ComponentChildren } from "preact";
+import type { Way } from "../../file/edit.js";
+import { inWords, scalar } from "../../schema.js";
+import { bareUnit } from "./units.js";
+import { type Form, idOf, keyOf, put, takeOut } from "./form.js";
+import type { PartProps } from "./Part.js";
+
+/** What is told of a place, beneath it. */
+export function Notes({ form, way }: { readonly form: Form; readonly way: Way }) {
+  const told = form.told.value.get(keyOf(way)) ?? [];
+  if (told.length === 0) return null;
+  return (
+    <div class="notes" id={`${idOf(way)}-notes`}>
+      {told.map(({ severity, what, remedy }) => (
+        <p class={severity} key={what}>
+          <b>{severity === "error" ? "✗ " : "! "}</b>
+          {what}; {remedy}
+        </p>
+      ))}
+    </div>
+  );
+}
+
+type Labelled = PartProps & { readonly children: ComponentChildren };
+
+function Labelled({ form, way, schema, label, children }: Labelled) {
+  const notes = form.told.value.get(keyOf(way)) ?? [];
+  const bad = notes.some(({ severity }) => severity === "error");
+  return (
+    <div class={bad ? "field bad" : "field"} data-way={keyOf(way)}>
+      <label for={idOf(way)}>{label}</label>
+      {children}
+      {schema.description && <p class="about" id={`${idOf(way)}-about`}>{schema.description}</p>}
+      <Notes form={form} way={way} />
+    </div>
+  );
+}
+
+const described = (form: Form, way: Way, description: string | undefined): string | undefined =>
+  [
+    ...(form.told.value.has(keyOf(way)) ? [`${idOf(way)}-notes`] : []),
+    ...(description ? [`${idOf(way)}-about`] : []),
+  ].join(" ") || undefined;
+
+export function TextField(props: PartProps) {
+  const { form, way, schema } = props;
+  const unit = bareUnit(way, schema, form.units.value);
+  const wheels = form.handwheels.value;
+  const isWheel = way.at(-1) === "handwheel" && wheels.length > 0;
+  const errors = (form.told.value.get(keyOf(way)) ?? []).some(({ severity }) => severity === "error");
+  return (
+    <Labelled {...props}>
+      <span class="typed">
+        <input
+          id={idOf(way)}
+          type="text"
+          autocomplete="off"
+          spellcheck={false}
+          inputMode={scalar(schema) && unit !== undefined ? "text" : undefined}
+          list={isWheel ? "wheels" : undefined}
+          value={form.nodes.value.words(way)}
+          aria-invalid={errors}
+          aria-describedby={described(form, way, schema.description)}
+          onInput={(event) => put(form, way, event.currentTarget.value)}
+        />
+        {unit && <span class="unit" title={`a bare number is in ${unit}`}>{unit}</span>}
+      </span>
+    </Labelled>
+  );
+}
+
+export function ChoiceField(props: PartProps) {
+  const { form, way, schema } = props;
+  const now = form.nodes.value.words(way);
+  const words = schema.enum ?? [];
+  return (
+    <Labelled {...props}>
+      <select
+        id={idOf(way)}
+        value={now}
+        aria-describedby={described(form, way, schema.description)}
+        onChange={(event) => put(form, way, event.currentTarget.value)}
+      >
+        <option value="">left out</option>
+        {now !== "" && !words.includes(now) && <option value={now}>{now}</option>}
+        {words.map((word) => (
+          <option value={word} key={word}>
+            {word}
+          </option>
+        ))}
+      </select>
+    </Labelled>
+  );
+}
+
+export function TickField(props: PartProps) {
+  const { form, way, schema } = props;
+  const now = form.nodes.value.value(way);
+  return (
+    <Labelled {...props}>
+      <select
+        id={idOf(way)}
+        value={now === undefined ? "" : String(now)}
+        aria-describedby={described(form, way, schema.description)}
+        onChange={({ currentTarget: { value } }) =>
+          value === "" ? takeOut(form, way) : put(form, way, value === "true")
+        }
+      >
+        <option value="">left out</option>
+        <option value="true">yes</option>
+        <option value="false">no</option>
+      </select>
+    </Labelled>
+  );
+}
+
+export const labelOf = (step: string | number): string =>
+  typeof step === "number" ? String(step + 1) : inWords(step).replace(/^./, (letter) => letter.toUpperCase());

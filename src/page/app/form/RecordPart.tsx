@@ -1,0 +1,38 @@
+import { useSignal } from "@preact/signals";
+import { Fields } from "./Fields.js";
+import { idOf, keyOf, takeOut } from "./form.js";
+import { Notes } from "./Field.js";
+import type { PartProps } from "./Part.js";
+
+/** Named parts of one thing, in a frame; not there until one of them is filled in. */
+export function RecordPart({ form, way, schema, label }: PartProps) {
+  const there = form.nodes.value.value(way) !== undefined;
+  const opened = useSignal(false);
+  const required = (schema.required ?? []).length > 0;
+  if (!there && !opened.value && (way.length > 1 || required))
+    return (
+      <button type="button" class="opener" data-way={keyOf(way)} onClick={() => (opened.value = true)}>
+        + {label.toLowerCase()}
+        {schema.description && <span class="about"> {schema.description}</span>}
+      </button>
+    );
+  return (
+    <fieldset data-way={keyOf(way)} id={idOf(way)}>
+      <legend>{label}</legend>
+      {schema.description && <p class="about">{schema.description}</p>}
+      <Notes form={form} way={way} />
+      <Fields form={form} way={way} schema={schema} />
+      <button
+        type="button"
+        class="out"
+        aria-label={`Take out ${label}`}
+        onClick={() => {
+          opened.value = false;
+          takeOut(form, way);
+        }}
+      >
+        take out
+      </button>
+    </fieldset>
+  );
+}

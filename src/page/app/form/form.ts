@@ -1,0 +1,46 @@
+import type { JSX } from "preact";
+import type { ReadonlySignal } from "@preact/signals";
+import type { Way } from "../../file/edit.js";
+import { withValue, without } from "../../file/edit.js";
+import type { Nodes } from "../../file/nodes.js";
+import type { Plain } from "../../file/yamlText.js";
+import type { Schema } from "../../schema.js";
+import type { Told } from "../../work/protocol.js";
+import type { FileDocument } from "../document.js";
+
+/** One file as a form fills it in. */
+export type Form = {
+  readonly document: FileDocument;
+  readonly root: Schema;
+  readonly nodes: ReadonlySignal<Nodes>;
+  readonly units: ReadonlySignal<"mm" | "in">;
+  /** What is told of each place, by its key. */
+  readonly told: ReadonlySignal<ReadonlyMap<string, readonly Told[]>>;
+  readonly handwheels: ReadonlySignal<readonly string[]>;
+  /** Parts that take more than fields: they stand instead of the usual ones. */
+  readonly special: (way: Way) => ((props: { readonly form: Form; readonly way: Way }) => JSX.Element) | undefined;
+};
+
+export const keyOf = (way: Way): string => way.join("\u0000");
+export const idOf = (way: Way): string => `at-${way.map((step) => String(step).replace(/[^\w]/g, "_")).join("-")}`;
+
+/** Puts a value at a place; words of nothing take it out, save where they stay as an empty place in a list. */
+export function put(form: Form, way: Way, value: Plain, stays = false): void {
+  const { document, root } = form;
+  const text = document.text.peek();
+  try {
+    const next = value === "" && !stays ? without(text, way) : withValue(text, way, value, Object.keys(root.properties ?? {}));
+    document.write(next);
+  } catch (fault) {
+    // The text is no YAML at the moment; the form says so, and takes nothing until it is.
+    console.warn(fault);
+  }
+}
+
+export function takeOut(form: Form, way: Way): void {
+  try {
+    form.document.write(without(form.document.text.peek(), way));
+  } catch (fault) {
+    console.warn(fault);
+  }
+}

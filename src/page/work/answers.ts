@@ -1,0 +1,130 @@
+import type { Findings } from "../../findings/findings.js";
+import { ofText } from "../../findings/ofText.js";
+import type { Job } from "../../job/job.js";
+import { readJob } from "../../job/read.js";
+import { readCsv } from "../../machine/csv.js";
+import type { CsvReadings } from "../../machine/csvReadings.js";
+import type { Problem } from "../../machine/problem.js";
+import type { Tools } from "../../output/render.js";
+import { foreignFindings } from "../../plan/foreign.js";
+import { planOf } from "../../plan/plan.js";
+import { filesOf } from "../../printing/files.js";
+import { printsOf } from "../../printing/prints.js";
+import { builtIn } from "../../sheets/builtIn.generated.js";
+import type { NamedJob } from "../../sheets/pack.js";
+import { readTemplate } from "../../sheets/readTemplate.js";
+import type { Template } from "../../sheets/template.js";
+import { pagesAsSeen } from "./pagesAsSeen.js";
+import type { AnswerTo, Asked, Files, SheetState, Told, WorkName } from "./protocol.js";
+
+/** What is known of the files, kept until one of them changes. */
+type Known = {
+  readonly findings?: Findings;
+  readonly told: readonly Told[];
+  readonly jobs: readonly NamedJob[];
+  readonly templates: readonly Template[];
+};
+
+export type Answers = <N extends WorkName>(name: N, files: Files, asked: Asked<N>) => Promise<AnswerTo<N>>;
+
+/** Answers all that the page asks. `tools`: what a renderer needs of the outside world. */
+export function answersWith(tools: Tools): Answers {
+  let last: { readonly files: string; readonly known: Known } | undefined;
+  const know = (files: Files): Known => {
+    const key = JSON.stringify(files);
+    if (last?.files !== key) last = { files: key, known: read(files) };
+    return last.known;
+  };
+  const answers: { readonly [N in WorkName]: (files: Files, asked: Asked<N>) => AnswerTo<N> | Promise<AnswerTo<N>> } = {
+    read: (files) => {
+      const { findings, told } = know(files);
+      return {
+        told,
+        sound: findings !== undefined,
+        handwheels: findings?.handwheels.map(({ handwheel }) => handwheel.name) ?? [],
+      };
+    },
+    sheets: (files) => sheetStates(know(files)),
+    sheet: (files, { sheet }) => {
+      const { findings, jobs, templates } = know(files);
+      const template = templates.find(({ name }) => name === sheet);
+      if (template === undefined) return { pages: [], why: `there is no sheet "${sheet}"` };
+      if (findings === undefined) return { pages: [], why: unsound };
+      const { prints, absent } = printsOf(findings, { templates: [template], jobs });
+      return { pages: prints.flatMap((print) => pagesAsSeen(print, findings.machine)), ...whyOf(absent[0]) };
+    },
+    print: async (files, { sheets, bound = false, format }) => {
+      const { findings, jobs, templates } = know(files);
+      if (findings === undefined) return { files: [], why: [unsound] };
+      const wanted = templates.filter(({ name, onRequest }) => (sheets === undefined ? !onRequest : sheets.includes(name)));
+      const { prints, absent, binder } = printsOf(findings, { templates: wanted, jobs });
+      const how = { stem: stemOf(files.machine.name), format, tools };
+      return {
+        files: await filesOf(bound ? [binder()] : prints, findings.machine, how),
+        why: absent.map(({ name, why }) => `${name}: ${why}`),
+      };
+    },
+  };
+  return async (name, files, asked) => answers[name](files, asked);
+}
+
+const unsound = "the file has something to mend first";
+
+function read({ machine, jobs, readings, sheets }: Files): Known {
+  const csv = new Map<string, CsvReadings | undefined>();
+  const problems: Problem[] = [];
+  for (const { name, text } of readings) {
+    const one = readCsv(text, name);
+    problems.push(...one.problems);
+    csv.set(name, one.readings);
+  }
+  const loaded = ofText(machine.text, { files: csv, problems });
+  const readJobs = jobs.map(({ name, text }) => ({ name, ...readJob(text) }));
+  const ownSheets = sheets.map(({ name, text }) => ({ name, ...readTemplate(text, stemOf(name)) }));
+  return {
+    ...(loaded.findings && { findings: loaded.findings }),
+    told: [
+      ...loaded.problems.map((problem) => toldOf(problem, machine.name)),
+      ...readJobs.flatMap(({ name, problems }) => problems.map((problem) => toldOf(problem, name))),
+      ...readJobs.flatMap(({ name, job }) => (job && loaded.findings ? jobTold(job, name, loaded.findings) : [])),
+      ...ownSheets.flatMap(({ name, problems }) => problems.map((line) => toldOfLine(line, name))),
+    ],
+    jobs: readJobs.flatMap(({ name, job }) => (job ? [{ name: stemOf(name), job }] : [])),
+    templates: [...builtIn, ...ownSheets.flatMap(({ template }) => template ?? [])],
+  };
+}
+
+const toldOf = ({ file, severity, line, column, what, remedy }: Problem, name: string): Told => ({
+  file: file ?? name,
+  ...{ severity, line, column, what, remedy },
+});
+
+/** What stands against a job on this machine. */
+function jobTold(job: Job, file: string, findings: Findings): Told[] {
+  const foreign = foreignFindings(job, findings.machine);
+  const all = foreign.length > 0 ? foreign : planOf(job, findings).findings;
+  return all.map(({ kind, step, what, remedy }) => ({
+    file,
+    severity: kind === "refused" ? "error" : "warning",
+    ...((step === undefined ? undefined : job.stepsAt?.[step]) ?? { line: 1, column: 1 }),
+    ...{ what, remedy },
+  }));
+}
+
+/** A template's faults come as whole lines: "line:column: what; remedy". */
+function toldOfLine(words: string, file: string): Told {
+  const [, line = "1", column = "1", what = words, remedy = ""] = /^(\d+):(\d+): (.*?)(?:; (.*))?$/s.exec(words) ?? [];
+  return { file, severity: "error", line: Number(line), column: Number(column), what, remedy };
+}
+
+/** A machine's own sheets and those of the reader, each with what it lacks. */
+function sheetStates({ findings, jobs, templates }: Known): SheetState[] {
+  const made = findings && printsOf(findings, { templates, jobs });
+  return templates.map(({ name, title, onRequest }) => {
+    const lacking = made?.absent.find((one) => one.name === name);
+    return { name, title, onRequest, ...(findings === undefined ? { why: unsound } : whyOf(lacking)) };
+  });
+}
+
+const whyOf = (absent: { readonly why: string } | undefined) => (absent ? { why: absent.why } : {});
+const stemOf = (name: string): string => name.replace(/\.[^.]*$/, "");
