@@ -14,7 +14,10 @@ import { builtIn } from "../../sheets/builtIn.generated.js";
 import type { NamedJob } from "../../sheets/pack.js";
 import { readTemplate } from "../../sheets/readTemplate.js";
 import type { Template } from "../../sheets/template.js";
+import { choices, distanceAnswer, speedAnswer } from "./asked.js";
+import { dialSeen, standing } from "./inHand.js";
 import { pagesAsSeen } from "./pagesAsSeen.js";
+import { readingsSoFar } from "./readingsSoFar.js";
 import type { AnswerTo, Asked, Files, SheetState, Told, WorkName } from "./protocol.js";
 
 /** What is known of the files, kept until one of them changes. */
@@ -64,6 +67,12 @@ export function answersWith(tools: Tools): Answers {
         why: absent.map(({ name, why }) => `${name}: ${why}`),
       };
     },
+    readings: (_, asked) => readingsSoFar(asked),
+    dial: (files, asked) => dialSeen(know(files).findings, asked),
+    standing: (files, asked) => standing(know(files).findings, asked),
+    distance: (files, asked) => distanceAnswer(know(files).findings, asked),
+    choices: (files) => choices(know(files).findings),
+    speed: (files, asked) => speedAnswer(know(files).findings, asked),
   };
   return async (name, files, asked) => answers[name](files, asked);
 }

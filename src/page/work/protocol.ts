@@ -58,7 +58,54 @@ export type Work = {
     readonly asked: { readonly sheets?: readonly string[]; readonly bound?: boolean; readonly format: PageFormat };
     readonly answer: { readonly files: readonly Made[]; readonly why: readonly string[] };
   };
+  readonly readings: { readonly asked: ReadingsAsked; readonly answer: ReadingsSoFar };
+  /** The dial of a wheel; absent where it has none. */
+  readonly dial: { readonly asked: { readonly wheel: string }; readonly answer: { readonly dial?: DialSeen } };
+  readonly standing: {
+    readonly asked: { readonly wheel: string; readonly turns: number };
+    readonly answer: WheelStanding | undefined;
+  };
+  /** How to move by a distance, in the file's unit unless it says its own. */
+  readonly distance: {
+    readonly asked: { readonly wheel: string; readonly distance: string };
+    readonly answer: Answered & { readonly turns?: number };
+  };
+  /** What can be asked about speeds. */
+  readonly choices: {
+    readonly asked: Record<never, never>;
+    readonly answer: { readonly materials: readonly string[]; readonly operations: readonly string[] };
+  };
+  readonly speed: {
+    readonly asked: { readonly material: string; readonly operation: string; readonly diameter: string };
+    readonly answer: Answered;
+  };
 };
+
+/** Readings as they stand in the grid, in the file's unit; `gauge`: its smallest graduation. */
+export type ReadingsAsked = {
+  readonly units: "mm" | "in";
+  readonly gauge: string;
+  readonly rows: readonly { readonly turns: string; readonly travel: string; readonly back: string }[];
+};
+
+/** What they say so far: by how much each place is off the line, mm, and whether it does not belong to the others; then in words. */
+export type ReadingsSoFar = {
+  readonly places: readonly { readonly row: number; readonly turn: number; readonly off: number; readonly doubted: boolean }[];
+  readonly words: readonly string[];
+};
+
+/** A dial to look at: its marks at angles (radians) that grow with the reading. */
+export type DialSeen = {
+  readonly rows: readonly (readonly { readonly angle: number; readonly rank: 1 | 2 | 3; readonly label?: string }[])[];
+  readonly increases: "clockwise" | "anticlockwise";
+  readonly unit: string;
+};
+
+/** Where a wheel stands, so many turns from zero. */
+export type WheelStanding = { readonly figure?: string; readonly row?: number; readonly travel: string };
+
+/** An answer in words, and how it came about. */
+export type Answered = { readonly said: readonly string[]; readonly working: readonly string[] };
 
 export type WorkName = keyof Work;
 export type Asked<N extends WorkName> = Work[N]["asked"];

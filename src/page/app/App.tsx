@@ -1,0 +1,185 @@
+import { type Signal, useComputed, useSignal, useSignalEffect } from "@preact/signals";
+import { machineSchema } from "../schema.js";
+import { AskView } from "./AskView.js";
+import { DialInHand } from "./DialInHand.js";
+import { add, type Desk, kindOfFile, lay } from "./desk.js";
+import { FileView } from "./FileView.js";
+import { Fields } from "./form/Fields.js";
+import { JobView } from "./JobView.js";
+import type { Keeping } from "./keep.js";
+import { Paper } from "./Paper.js";
+import { places, type Station, stations } from "./stations.js";
+import { TakeAway } from "./TakeAway.js";
+
+type AppProps = { readonly desk: Desk; readonly keeping: Keeping };
+
+export function App({ desk, keeping }: AppProps) {
+  const at = useSignal<string>(stations[0]?.name ?? "");
+  const sheet = useSignal("belt-card");
+  const cardPixels = useSignal(0);
+  const pixelsPerMm = useComputed(() => (cardPixels.value > 0 ? cardPixels.value / CARD_WIDTH : 96 / 25.4));
+  const station = useComputed(() => stations.find(({ name }) => name === at.value));
+  useSignalEffect(() => {
+    const wanted = station.value?.sheet;
+    if (wanted !== undefined) sheet.value = wanted;
+  });
+  return (
+    <div
+      class={`desk ${station.value ? "filling" : `at-${at.value.toLowerCase().replace(" ", "-")}`}`}
+      onDragOver={(event) => event.preventDefault()}
+      onDrop={(event) => {
+        event.preventDefault();
+        void open(desk, event.dataTransfer?.files);
+      }}
+    >
+      <Head desk={desk} />
+      <Notices desk={desk} keeping={keeping} />
+      <Rule at={at} />
+      <main class="work" id="work">
+        {station.value ? (
+          <StationView desk={desk} station={station.value} />
+        ) : at.value === "Paper" ? (
+          <TrueSize cardPixels={cardPixels} />
+        ) : at.value === "Dial" ? (
+          <DialInHand desk={desk} />
+        ) : at.value === "Ask" ? (
+          <AskView desk={desk} />
+        ) : (
+          <TakeAway desk={desk} keeping={keeping} />
+        )}
+      </main>
+      {(station.value || at.value === "Paper") && <Paper desk={desk} sheet={sheet} pixelsPerMm={pixelsPerMm} />}
+      <datalist id="wheels">
+        {desk.handwheels.value.map((name) => (
+          <option key={name} value={name} />
+        ))}
+      </datalist>
+    </div>
+  );
+}
+
+function Head({ desk }: { readonly desk: Desk }) {
+  return (
+    <header>
+      <h1>
+        witnessmark <span>{desk.machine.value.nodes.value.words(["name"])}</span>
+      </h1>
+      <label class="open">
+        open a file
+        <input
+          type="file"
+          multiple
+          accept=".yaml,.yml,.csv,.txt"
+          onChange={(event) => {
+            void open(desk, event.currentTarget.files);
+            event.currentTarget.value = "";
+          }}
+        />
+      </label>
+    </header>
+  );
+}
+
+async function open(desk: Desk, files: FileList | null | undefined): Promise<void> {
+  for (const file of files ?? []) {
+    const text = await file.text();
+    add(desk, kindOfFile(file.name, text), file.name, text);
+  }
+}
+
+function Notices({ desk, keeping }: AppProps) {
+  return (
+    <div class="notices" role="status">
+      {keeping.refused.value !== undefined && (
+        <p>This browser keeps nothing ({keeping.refused.value}): take your files away before you close the page.</p>
+      )}
+      {keeping.elsewhere.value !== undefined && (
+        <p>
+          Another tab has changed these files.{" "}
+          <button
+            type="button"
+            onClick={() => {
+              const theirs = keeping.elsewhere.peek();
+              keeping.elsewhere.value = undefined;
+              if (theirs) lay(desk, theirs);
+            }}
+          >
+            take what it has
+          </button>{" "}
+          <button
+            type="button"
+            onClick={() => {
+              keeping.elsewhere.value = undefined;
+            }}
+          >
+            keep what is here
+          </button>
+        </p>
+      )}
+    </div>
+  );
+}
+
+/** The way through the work as a graduated rule: the stations of the file are its long marks, the places to look at it its end. */
+function Rule({ at }: { readonly at: Signal<string> }) {
+  const stop = (name: string, rank: string) => (
+    <li key={name} class={rank}>
+      <button type="button" aria-current={at.value === name ? "step" : undefined} onClick={() => (at.value = name)}>
+        {name}
+      </button>
+    </li>
+  );
+  return (
+    <nav class="rule" aria-label="The way through the work">
+      <ol>
+        {stations.map(({ name }) => stop(name, "station"))}
+        {places.map((name) => stop(name, "place"))}
+      </ol>
+    </nav>
+  );
+}
+
+function StationView({ desk, station }: { readonly desk: Desk; readonly station: Station }) {
+  return (
+    <section class="station" aria-label={station.name}>
+      <h2>{station.name}</h2>
+      <p class="lead">{station.lead}</p>
+      {station.name === "Job" ? (
+        <JobView desk={desk} />
+      ) : (
+        <FileView desk={desk} document={desk.machine.value} root={machineSchema} key={station.name}>
+          {(form) => <Fields form={form} way={[]} schema={machineSchema} only={station.keys} />}
+        </FileView>
+      )}
+    </section>
+  );
+}
+
+/** ISO/IEC 7810, ID-1: a bank card's width, mm. */
+const CARD_WIDTH = 85.6;
+const CARD_HEIGHT = 53.98;
+
+/** A screen does not know how large it is: a bank card held against it tells. */
+function TrueSize({ cardPixels }: { readonly cardPixels: Signal<number> }) {
+  const width = cardPixels.value || (CARD_WIDTH * 96) / 25.4;
+  return (
+    <section class="card" aria-label="True size on this screen">
+      <h2>True size on this screen</h2>
+      <p class="about">
+        Hold a bank card against the screen and make the frame just as large. “True size” above the paper then is true.
+      </p>
+      <input
+        type="range"
+        min="180"
+        max="700"
+        step="0.5"
+        aria-label="Width of the frame"
+        value={width}
+        onInput={(event) => {
+          cardPixels.value = Number(event.currentTarget.value);
+        }}
+      />
+      <div class="bank" style={{ width: `${width}px`, height: `${(width * CARD_HEIGHT) / CARD_WIDTH}px` }} />
+    </section>
+  );
+}

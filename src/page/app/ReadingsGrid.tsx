@@ -1,0 +1,174 @@
+import { useComputed } from "@preact/signals";
+import { useEffect, useMemo } from "preact/hooks";
+import type { Way } from "../file/edit.js";
+import type { ReadingsAsked, ReadingsSoFar } from "../work/protocol.js";
+import type { Desk } from "./desk.js";
+import { Notes, TextField } from "./form/Field.js";
+import { type Form, idOf, keyOf, put, takeOut } from "./form/form.js";
+import { schemaAt } from "../schema.js";
+import { newest } from "./worker.js";
+
+const columns = ["turns", "travel", "return"] as const;
+const heads = { turns: "turns", travel: "out", return: "back" } as const;
+type Row = { readonly turns: string; readonly travel: string; readonly back: string };
+
+/** Readings, typed at the machine: Enter goes on to the next turn; what they say so far stands beside them. */
+export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonly way: Way; readonly desk: Desk }) {
+  const nodes = form.nodes;
+  const rows = useComputed(() => rowsOf(form, way));
+  const asked = useComputed<ReadingsAsked>(() => ({
+    units: form.units.value,
+    gauge: nodes.value.words([...way, "gauge"]),
+    rows: rows.value,
+  }));
+  const { answer, stop } = useMemo(
+    () => newest(desk.asker, "readings", () => ({ files: desk.files.peek(), asked: asked.value })),
+    [desk],
+  );
+  useEffect(() => stop, [stop]);
+  const value = nodes.value.value(way);
+  if (typeof value === "string")
+    return <TextField form={form} way={way} schema={{ type: "string", description: "A CSV that lies beside the file: open it too" }} label="Readings" />;
+  const record = (key: string) => schemaAt(form.root, [...way, key], nodes.value.value) ?? {};
+  const count = rows.value.length;
+  const shown = count + 1;
+  const type = (column: (typeof columns)[number], row: number, words: string): void => {
+    // A row begins with its turn: one step on from the last two.
+    if (row === count && column !== "turns") put(form, [...way, "turns", row], nextTurn(rows.value), true);
+    put(form, [...way, column, row], words, true);
+  };
+  const onKey = (event: KeyboardEvent, column: number, row: number): void => {
+    const to = { Enter: [column, row + 1], ArrowDown: [column, row + 1], ArrowUp: [column, row - 1] }[event.key];
+    if (to === undefined) return;
+    event.preventDefault();
+    document.getElementById(cellId(way, columns[to[0] ?? 0] ?? "turns", to[1] ?? 0))?.focus();
+  };
+  const doubted = new Set(answer.value?.places.filter((place) => place.doubted).map(({ row }) => row));
+  return (
+    <fieldset class="readings" data-way={keyOf(way)} id={idOf(way)}>
+      <legend>Readings</legend>
+      <p class="about">
+        Come to the first turn from one side, set the gauge to nought, and go on without turning back; then the way back.
+      </p>
+      <Notes form={form} way={way} />
+      <TextField form={form} way={[...way, "gauge"]} schema={record("gauge")} label="Gauge" />
+      <div class="grid">
+        <table>
+          <thead>
+            <tr>
+              {columns.map((column) => (
+                <th key={column} scope="col">
+                  {heads[column]}
+                  {column !== "turns" && <small> {form.units.value}</small>}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {Array.from({ length: shown }, (_, row) => (
+              <tr key={row} class={doubted.has(row) ? "doubted" : undefined}>
+                {columns.map((column, at) => (
+                  <td key={column} data-way={keyOf([...way, column, row])}>
+                    <input
+                      id={cellId(way, column, row)}
+                      type="text"
+                      inputMode="decimal"
+                      autocomplete="off"
+                      aria-label={`${heads[column]}, reading ${row + 1}`}
+                      placeholder={row === count && column === "turns" ? nextTurn(rows.value) : ""}
+                      value={nodes.value.words([...way, column, row])}
+                      onKeyDown={(event) => onKey(event, at, row)}
+                      onInput={(event) => type(column, row, event.currentTarget.value)}
+                    />
+                  </td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+        <Leftover so={answer.value} />
+      </div>
+      {columns.flatMap((column) => [[...way, column], ...rows.value.map((_, row) => [...way, column, row])]).map((at) => (
+        <Notes form={form} way={at} key={keyOf(at)} />
+      ))}
+      <p class="more">
+        {count > 0 && (
+          <button
+            type="button"
+            onClick={() => {
+              for (const column of columns) takeOut(form, [...way, column, count - 1]);
+            }}
+          >
+            take the last row out
+          </button>
+        )}
+        {["gaugeError", "temperature"].map((key) =>
+          nodes.value.value([...way, key]) === undefined ? (
+            <button type="button" key={key} title={record(key).description} onClick={() => put(form, [...way, key], key === "temperature" ? 20 : 0.01)}>
+              + {key === "temperature" ? "temperature" : "gauge error"}
+            </button>
+          ) : (
+            <TextField key={key} form={form} way={[...way, key]} schema={record(key)} label={key === "temperature" ? "Temperature" : "Gauge error"} />
+          ),
+        )}
+      </p>
+    </fieldset>
+  );
+}
+
+const cellId = (way: Way, column: string, row: number): string => `${idOf(way)}-${column}-${row}`;
+
+function rowsOf(form: Form, way: Way): Row[] {
+  const { value, words } = form.nodes.value;
+  const lengths = columns.map((column) => {
+    const list = value([...way, column]);
+    return Array.isArray(list) ? list.length : 0;
+  });
+  return Array.from({ length: Math.max(...lengths) }, (_, row) => ({
+    turns: words([...way, "turns", row]),
+    travel: words([...way, "travel", row]),
+    back: words([...way, "return", row]),
+  }));
+}
+
+/** The next turn, by the last two. */
+function nextTurn(rows: readonly Row[]): string {
+  const [before, last] = rows.slice(-2).map(({ turns }) => Number(turns));
+  if (before === undefined) return "0";
+  if (last === undefined) return String(before + 1);
+  return String(2 * last - before);
+}
+
+const [WIDTH, HEIGHT] = [320, 150];
+
+/** What is left over of each reading beside the line through all of them. */
+function Leftover({ so }: { readonly so: ReadingsSoFar | undefined }) {
+  if (so === undefined || so.places.length === 0) return <p class="so">Three readings make a line.</p>;
+  const turns = so.places.map(({ turn }) => turn);
+  const [from, to] = [Math.min(...turns), Math.max(...turns)];
+  const most = Math.max(...so.places.map(({ off }) => Math.abs(off)), 1e-6);
+  const x = (turn: number) => 10 + ((turn - from) / (to - from || 1)) * (WIDTH - 20);
+  const y = (off: number) => HEIGHT / 2 - (off / most) * (HEIGHT / 2 - 14);
+  return (
+    <div class="so">
+      <p role="status">
+        {so.words.map((words) => (
+          <span key={words}>{words}</span>
+        ))}
+      </p>
+      <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label="What each reading is off the line">
+        <title>What each reading is off the line</title>
+        <line x1="10" x2={WIDTH - 10} y1={HEIGHT / 2} y2={HEIGHT / 2} class="axis" />
+        {so.places.map(({ row, turn, off, doubted }) => (
+          <g key={row}>
+            <line x1={x(turn)} x2={x(turn)} y1={HEIGHT / 2} y2={y(off)} class="thin" />
+            <circle cx={x(turn)} cy={y(off)} r={doubted ? 7 : 3} class={doubted ? "open" : "dot"} />
+          </g>
+        ))}
+        <text x="10" y="11">
+          ±{most.toFixed(3)} mm
+        </text>
+      </svg>
+    </div>
+  );
+}

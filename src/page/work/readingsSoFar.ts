@@ -1,0 +1,46 @@
+import { feedPerTurn } from "../../feed/feedPerTurn.js";
+import { readingsToHalve } from "../../feed/halving.js";
+import { study } from "../../feed/study.js";
+import { parseLength } from "../../quantity/length.js";
+import { parseNumber } from "../../quantity/number.js";
+import { formatDoubted, formatSize } from "../../quantity/format.js";
+import type { ReadingsAsked, ReadingsSoFar } from "./protocol.js";
+
+/** What readings say while they are being taken: a row that is not whole yet is left out. */
+export function readingsSoFar({ units, gauge, rows }: ReadingsAsked): ReadingsSoFar {
+  const length = (words: string) => (words.trim() === "" ? undefined : parseLength(words, units));
+  const whole = rows.flatMap(({ turns, travel, back }, row) => {
+    const [turn, out] = [parseNumber(turns), length(travel)];
+    return turn === undefined || out === undefined ? [] : [{ row, turn, out, back: length(back) }];
+  });
+  const graduation = length(gauge);
+  const backs = whole.flatMap(({ back }) => back ?? []);
+  const readings = {
+    turns: whole.map(({ turn }) => turn),
+    travel: whole.map(({ out }) => out),
+    ...(graduation !== undefined && graduation > 0 && { gauge: graduation }),
+    ...(backs.length === whole.length && backs.length > 0 && { back: backs }),
+  };
+  const found = feedPerTurn({ from: "readings", ...readings });
+  if ("tooFew" in found || found.fit === undefined || found.measured === undefined) return { places: [], words: [] };
+  const { fit, perTurn, uncertainty, lostMotion } = found;
+  const beyond = study(fit, found.measured.shape, readings);
+  const doubted = new Set([
+    ...beyond.wild.map(({ index }) => index),
+    ...(beyond.miscounted ? [beyond.miscounted.index] : []),
+    ...(beyond.jump ? [beyond.jump.index] : []),
+  ]);
+  const halve = readingsToHalve(readings.turns);
+  return {
+    places: whole.map(({ row, turn }, index) => ({ row, turn, off: fit.residuals[index] ?? 0, doubted: doubted.has(index) })),
+    words: [
+      `1 turn = ${formatDoubted(perTurn, uncertainty, units, units === "mm" ? 4 : 5)}`,
+      ...(lostMotion && beyond.back?.wild.length === 0 ? [`lost motion ${formatSize(lostMotion.travel, units, 3)}`] : []),
+      ...(doubted.size > 0
+        ? ["the marked readings do not belong to the others: read them again"]
+        : halve === undefined
+          ? []
+          : [`${halve} more readings like these would halve the ±`]),
+    ],
+  };
+}
