@@ -12,15 +12,15 @@ import { summary } from "./summary.js";
 /** Reports every problem of a file, and shows what follows from it. Exit status 1 when it holds an error. */
 export async function check(
   path: string,
-  options: { json: boolean; whatIf?: readonly string[]; out: string; jobs?: readonly string[] },
+  options: { json: boolean; suppose?: readonly string[]; out: string; jobs?: readonly string[] },
   io: Io,
 ): Promise<number> {
   const { findings, problems } = await load(path);
-  const wishes = options.whatIf ?? [];
+  const wishes = options.suppose ?? [];
   const after =
     findings === undefined || wishes.length === 0
       ? undefined
-      : (await import("./whatIf.js")).whatIf(findings, wishes, path);
+      : (await import("./suppose.js")).supposed(findings, wishes, path);
   const jobs = await judgedJobs(options.jobs ?? [], findings, path, io);
   const stale = findings && (await sincePrinted(findings, path, options.out));
   if (options.json) {
@@ -30,7 +30,7 @@ export async function check(
         {
           ...summary(findings, problems),
           ...(stale?.sheets && { printed: { dials: stale.dials, sheets: stale.sheets } }),
-          ...(then && { whatIf: then }),
+          ...(then && { supposed: then }),
           ...(jobs.length > 0 && { jobs: jobs.map(({ summary }) => summary) }),
         },
         null,
@@ -42,7 +42,7 @@ export async function check(
     if (findings) io.out(overview(findings).join("\n"));
     for (const line of stale?.lines ?? []) io.out(line);
     for (const line of jobs.flatMap(({ lines }) => lines)) io.out(line);
-    if (findings && after) io.out((await import("./whatIf.js")).whatIfLines(findings, after).join("\n"));
+    if (findings && after) io.out((await import("./suppose.js")).supposedLines(findings, after).join("\n"));
   }
   return findings && jobs.every(({ refused }) => !refused) ? 0 : 1;
 }

@@ -11,7 +11,7 @@ export const newFile = (path: string | undefined, job: string | undefined, io: I
 
 export const check = (
   path: string,
-  options: { json: boolean; whatIf: readonly string[]; out: string; jobs: readonly string[] },
+  options: { json: boolean; suppose: readonly string[]; out: string; jobs: readonly string[] },
   io: Io,
 ): Promise<number> => told(io, async () => (await import("./check.js")).check(path, options, io));
 

@@ -36,7 +36,7 @@ export async function run(words: readonly string[], io: Io): Promise<number> {
         y
           .positional("file", { type: "string", demandOption: true, describe: "the machine file" })
           .option("json", { type: "boolean", default: false, describe: "print one JSON object instead" })
-          .option("what-if", {
+          .option("suppose", {
             type: "string",
             array: true,
             describe:
@@ -55,9 +55,9 @@ export async function run(words: readonly string[], io: Io): Promise<number> {
             describe: "folder that pages were printed to: those out of date are named",
           }),
       async (args) => {
-        const whatIf = args["what-if"] ?? [];
+        const suppose = args.suppose ?? [];
         const { json, out, job: jobs = [] } = args;
-        status = await (await import("./commands.js")).check(args.file, { json, whatIf, out, jobs }, io);
+        status = await (await import("./commands.js")).check(args.file, { json, suppose, out, jobs }, io);
       },
     )
     .command(

@@ -8,7 +8,7 @@ const options = {
   new: ["job"],
   explain: ["of"],
   verify: ["handwheel", "measured", "by"],
-  check: ["json", "what-if+", "job+", "out"],
+  check: ["json", "suppose+", "job+", "out"],
   print: ["sheet+", "handwheel+", "job+", "anyway", "all", "format", "dpi", "watch", "language", "out", "replace"],
   sheets: ["copy", "blocks"],
 } as const satisfies Record<string, readonly string[]>;
@@ -27,7 +27,7 @@ const exampleOf: Readonly<Record<string, string>> = {
   handwheel: '--handwheel "Cross slide"',
   measured: "--measured 119.7",
   by: "--by arc",
-  "what-if": '--what-if "60 Hz"',
+  suppose: '--suppose "60 Hz"',
   sheet: "--sheet dial",
   job: "--job deck-pin.yaml",
   format: "--format svg",
