@@ -36,6 +36,11 @@ export async function run(words: readonly string[], io: Io): Promise<number> {
         y
           .positional("file", { type: "string", demandOption: true, describe: "the machine file" })
           .option("json", { type: "boolean", default: false, describe: "print one JSON object instead" })
+          .option("choices", {
+            type: "boolean",
+            default: false,
+            describe: "also the other ways to divide each dial, with what each costs",
+          })
           .option("suppose", {
             type: "string",
             array: true,
@@ -56,8 +61,8 @@ export async function run(words: readonly string[], io: Io): Promise<number> {
           }),
       async (args) => {
         const suppose = args.suppose ?? [];
-        const { json, out, job: jobs = [] } = args;
-        status = await (await import("./commands.js")).check(args.file, { json, suppose, out, jobs }, io);
+        const { json, choices, out, job: jobs = [] } = args;
+        status = await (await import("./commands.js")).check(args.file, { json, choices, suppose, out, jobs }, io);
       },
     )
     .command(

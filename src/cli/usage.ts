@@ -8,7 +8,7 @@ const options = {
   new: ["job"],
   explain: ["of"],
   verify: ["handwheel", "measured", "by"],
-  check: ["json", "suppose+", "job+", "out"],
+  check: ["json", "choices", "suppose+", "job+", "out"],
   print: ["sheet+", "handwheel+", "job+", "anyway", "all", "format", "dpi", "watch", "language", "out", "replace"],
   sheets: ["copy", "blocks"],
 } as const satisfies Record<string, readonly string[]>;

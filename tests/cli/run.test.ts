@@ -11,7 +11,7 @@ describe("new", () => {
     expect((await witnessmark("new", path)).code).toBe(0);
     const checked = await witnessmark("check", path);
     expect(checked).toMatchObject({ code: 0, err: "" });
-    expect(checked.out).toContain("Cross slide: 1.99455 ± 0.00028 mm a turn (measured)");
+    expect(checked.out).toMatch(/^ {2}Cross slide +1\.99455 ± 0\.00028 mm {2}measured +80 × 0\.05 mm/m);
   });
 
   test("never writes over a file", async () => {

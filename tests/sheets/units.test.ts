@@ -122,7 +122,7 @@ describe.each([
   });
 
   test("in check, and in the list of what can be explained", async () => {
-    const check = await witnessmark("check", path);
+    const check = await witnessmark("check", path, "--choices");
     expect(check.code).toBe(0);
     expect(stray("check", check.out.split("\n"))).toEqual([]);
     expect(stray("explain", (await witnessmark("explain", path)).out.split("\n"))).toEqual([]);
