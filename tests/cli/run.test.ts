@@ -141,7 +141,7 @@ describe("print", () => {
 test("--help shows the commands with examples", async () => {
   const { code, out } = await witnessmark("--help");
   expect(code).toBe(0);
-  for (const word of ["new", "check", "print", "Examples:", "Exit status"]) expect(out).toContain(word);
+  for (const word of ["new", "check", "print", "First steps:", "Exit status"]) expect(out).toContain(word);
 });
 
 test("a mistyped key, an unknown printer and an unknown material are told in one round, each at its place", async () => {
