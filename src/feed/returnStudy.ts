@@ -25,7 +25,9 @@ export function returnStudy(readings: Readings, lost: LostMotion | undefined): R
     lags.reduce((most, lag) => Math.max(most, lag), -Infinity) -
     lags.reduce((least, lag) => Math.min(least, lag), Infinity);
   // Beside a miscounted turn the lag of a worst stretch is that turn, and says nothing more.
-  const found = (miscounted && lost.worst ? undefined : contradiction(lost)) ?? (apart > UNEVEN * Math.abs(lost.travel / lost.turn) ? "scattered" : undefined);
+  const found =
+    (miscounted && lost.worst ? undefined : contradiction(lost)) ??
+    (apart > UNEVEN * Math.abs(lost.travel / lost.turn) ? "scattered" : undefined);
   // What single readings have scattered is told at those.
   const why = found === "scattered" && (miscounted || wild.length > 0) ? undefined : found;
   return {
