@@ -112,9 +112,9 @@ export function helpLines(command: Command | undefined): string[] {
       "  witnessmark check lathe.yaml                        mistakes, feeds, speeds",
       "  witnessmark print lathe.yaml                        every sheet, into out/",
       "",
-      "Print at 100 %, never “fit to page”. A file whose name begins with a dash stands",
-      "behind a lone --. Exit status: 0 fine, 1 something is wrong with the file or what",
-      "was asked, 2 the command line is not understood.",
+      "Print at 100 %, never “fit to page”. A file whose name begins with a dash",
+      "stands behind a lone --. Exit status: 0 fine, 1 something is wrong with the",
+      "file or what was asked, 2 the command line is not understood.",
     ];
   const { call, words, options, examples }: Help = helps[command];
   return [
