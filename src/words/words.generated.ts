@@ -3222,7 +3222,7 @@ const en: Readonly<Record<Key, Text>> = {
   "no room.card row": "a row of the belt card needs {wants} mm across and has {has}",
   "no room.too many cards": "{positions} positions need more than {cards} belt cards of this size",
   "no room.single row": "the belt card is too small for a single row beneath its cautions",
-  "no room.larger cover": "give a larger drive: cover:, or leave it out, or choose larger paper",
+  "no room.larger cover": "give it more room: drive: cover: in the machine file, card: in a template of your own, or larger paper",
   "no room.bars": "the bars of the printer check have no room",
   "no room.words of bars": "the words of the printer check have no room between its bars",
 };
@@ -4833,7 +4833,7 @@ const de: Readonly<Record<Key, Text>> = {
   "no room.card row": "eine Zeile der Riemenkarte braucht {wants} mm in der Breite und hat {has}",
   "no room.too many cards": "{positions} Stellungen brauchen mehr als {cards} Riemenkarten dieser Größe",
   "no room.single row": "die Riemenkarte ist zu klein für eine einzige Zeile unter den Warnungen",
-  "no room.larger cover": "drive: cover: größer angeben oder weglassen, oder größeres Papier nehmen",
+  "no room.larger cover": "mehr Platz geben: drive: cover: in der Maschinendatei, card: in einer eigenen Vorlage, oder größeres Papier",
   "no room.bars": "die Balken der Druckprobe haben keinen Platz",
   "no room.words of bars": "die Wörter der Druckprobe haben zwischen den Balken keinen Platz",
 };
