@@ -1485,6 +1485,7 @@ export type Gaps = {
   "binder.missing feed": never;
   "binder.missing dial, uncertain": never;
   "binder.missing dial": never;
+  "binder.missing vernier, no dial": never;
   "binder.missing vernier": never;
   "binder.missing readings": never;
   "binder.missing job": never;
@@ -3099,6 +3100,7 @@ const en: Readonly<Record<Key, Text>> = {
   "binder.missing feed": "no handwheel in the file has a feed",
   "binder.missing dial, uncertain": "no dial can be trusted as measured: check says why and what would help",
   "binder.missing dial": "no handwheel in the file has both a feed and a dial",
+  "binder.missing vernier, no dial": "the dial that a vernier belongs to is not made: check says why",
   "binder.missing vernier": "no dial in the file asks for a vernier: give one vernier: 10",
   "binder.missing readings": "no handwheel in the file has readings: the measuring-form sheet says how to take them",
   "binder.missing job": "no job was given: name a job file with --job",
@@ -4710,6 +4712,7 @@ const de: Readonly<Record<Key, Text>> = {
   "binder.missing feed": "kein Handrad der Datei hat einen Vorschub",
   "binder.missing dial, uncertain": "kein Skalenring ist nach dieser Messung verlässlich: check sagt, warum, und was helfen würde",
   "binder.missing dial": "kein Handrad der Datei hat Vorschub und Skalenring",
+  "binder.missing vernier, no dial": "der Skalenring, zu dem ein Nonius gehört, wird nicht gemacht: check sagt, warum",
   "binder.missing vernier": "kein Skalenring der Datei verlangt einen Nonius: einem vernier: 10 geben",
   "binder.missing readings": "kein Handrad der Datei hat Messungen: das Messblatt sagt, wie man sie nimmt",
   "binder.missing job": "kein Auftrag angegeben: mit --job eine Auftragsdatei nennen",
@@ -4755,8 +4758,8 @@ const de: Readonly<Record<Key, Text>> = {
   "materials and hazards.PTFE": "PTFE",
   "materials and hazards.nylon": "Polyamid (PA)",
   "materials and hazards.zinc alloy": "Zinklegierung",
-  "materials and hazards.medium-carbon steel": "Vergütungsstahl, mittlerer Kohlenstoff",
-  "materials and hazards.high-carbon steel": "Stahl, hoher Kohlenstoff",
+  "materials and hazards.medium-carbon steel": "Vergütungsstahl",
+  "materials and hazards.high-carbon steel": "kohlenstoffreicher Stahl",
   "materials and hazards.alloy steel": "legierter Stahl",
   "materials and hazards.copper": "Kupfer",
   "materials and hazards.wrought iron": "Schweißeisen",
