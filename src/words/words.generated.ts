@@ -1485,6 +1485,7 @@ export type Gaps = {
   "binder.missing feed": never;
   "binder.missing dial, uncertain": never;
   "binder.missing dial": never;
+  "binder.missing vernier, no dial": never;
   "binder.missing vernier": never;
   "binder.missing readings": never;
   "binder.missing job": never;
@@ -3099,6 +3100,7 @@ const en: Readonly<Record<Key, Text>> = {
   "binder.missing feed": "no handwheel in the file has a feed",
   "binder.missing dial, uncertain": "no dial can be trusted as measured: check says why and what would help",
   "binder.missing dial": "no handwheel in the file has both a feed and a dial",
+  "binder.missing vernier, no dial": "the dial that a vernier belongs to is not made: check says why",
   "binder.missing vernier": "no dial in the file asks for a vernier: give one vernier: 10",
   "binder.missing readings": "no handwheel in the file has readings: the measuring-form sheet says how to take them",
   "binder.missing job": "no job was given: name a job file with --job",
@@ -3222,7 +3224,7 @@ const en: Readonly<Record<Key, Text>> = {
   "no room.card row": "a row of the belt card needs {wants} mm across and has {has}",
   "no room.too many cards": "{positions} positions need more than {cards} belt cards of this size",
   "no room.single row": "the belt card is too small for a single row beneath its cautions",
-  "no room.larger cover": "give a larger drive: cover:, or leave it out, or choose larger paper",
+  "no room.larger cover": "give it more room: drive: cover: in the machine file, card: in a template of your own, or larger paper",
   "no room.bars": "the bars of the printer check have no room",
   "no room.words of bars": "the words of the printer check have no room between its bars",
 };
@@ -4710,6 +4712,7 @@ const de: Readonly<Record<Key, Text>> = {
   "binder.missing feed": "kein Handrad der Datei hat einen Vorschub",
   "binder.missing dial, uncertain": "kein Skalenring ist nach dieser Messung verlässlich: check sagt, warum, und was helfen würde",
   "binder.missing dial": "kein Handrad der Datei hat Vorschub und Skalenring",
+  "binder.missing vernier, no dial": "der Skalenring, zu dem ein Nonius gehört, wird nicht gemacht: check sagt, warum",
   "binder.missing vernier": "kein Skalenring der Datei verlangt einen Nonius: einem vernier: 10 geben",
   "binder.missing readings": "kein Handrad der Datei hat Messungen: das Messblatt sagt, wie man sie nimmt",
   "binder.missing job": "kein Auftrag angegeben: mit --job eine Auftragsdatei nennen",
@@ -4755,8 +4758,8 @@ const de: Readonly<Record<Key, Text>> = {
   "materials and hazards.PTFE": "PTFE",
   "materials and hazards.nylon": "Polyamid (PA)",
   "materials and hazards.zinc alloy": "Zinklegierung",
-  "materials and hazards.medium-carbon steel": "Vergütungsstahl, mittlerer Kohlenstoff",
-  "materials and hazards.high-carbon steel": "Stahl, hoher Kohlenstoff",
+  "materials and hazards.medium-carbon steel": "Vergütungsstahl",
+  "materials and hazards.high-carbon steel": "kohlenstoffreicher Stahl",
   "materials and hazards.alloy steel": "legierter Stahl",
   "materials and hazards.copper": "Kupfer",
   "materials and hazards.wrought iron": "Schweißeisen",
@@ -4833,7 +4836,7 @@ const de: Readonly<Record<Key, Text>> = {
   "no room.card row": "eine Zeile der Riemenkarte braucht {wants} mm in der Breite und hat {has}",
   "no room.too many cards": "{positions} Stellungen brauchen mehr als {cards} Riemenkarten dieser Größe",
   "no room.single row": "die Riemenkarte ist zu klein für eine einzige Zeile unter den Warnungen",
-  "no room.larger cover": "drive: cover: größer angeben oder weglassen, oder größeres Papier nehmen",
+  "no room.larger cover": "mehr Platz geben: drive: cover: in der Maschinendatei, card: in einer eigenen Vorlage, oder größeres Papier",
   "no room.bars": "die Balken der Druckprobe haben keinen Platz",
   "no room.words of bars": "die Wörter der Druckprobe haben zwischen den Balken keinen Platz",
 };
