@@ -1485,6 +1485,7 @@ export type Gaps = {
   "binder.missing feed": never;
   "binder.missing dial, uncertain": never;
   "binder.missing dial": never;
+  "binder.missing vernier, no dial": never;
   "binder.missing vernier": never;
   "binder.missing readings": never;
   "binder.missing job": never;
@@ -2721,7 +2722,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan findings.slender shape between": "{length} is free between what holds it, at {diameter} diameter, as stiff as a bar {ratio} times as long as thick",
   "student.dial not proved": "Nobody has proved this dial. Ask before you trust it.",
   "student.slide not even": "This slide is not even: it can be out by {most}. Measure the part.",
-  "student.slide out over": "Over {travel} of its way the slide can be out by {most}. Measure the part.",
+  "student.slide out over": "Over {travel} on the dial it can be out by {most}. Measure the part.",
   "student.never key in chuck": "Never leave the key in the chuck.",
   "student.never gloves": "Never wear gloves, rings or loose sleeves.",
   "student.never long hair": "Never let long hair hang. Tie it back.",
@@ -3099,6 +3100,7 @@ const en: Readonly<Record<Key, Text>> = {
   "binder.missing feed": "no handwheel in the file has a feed",
   "binder.missing dial, uncertain": "no dial can be trusted as measured: check says why and what would help",
   "binder.missing dial": "no handwheel in the file has both a feed and a dial",
+  "binder.missing vernier, no dial": "the dial that a vernier belongs to is not made: check says why",
   "binder.missing vernier": "no dial in the file asks for a vernier: give one vernier: 10",
   "binder.missing readings": "no handwheel in the file has readings: the measuring-form sheet says how to take them",
   "binder.missing job": "no job was given: name a job file with --job",
@@ -3222,7 +3224,7 @@ const en: Readonly<Record<Key, Text>> = {
   "no room.card row": "a row of the belt card needs {wants} mm across and has {has}",
   "no room.too many cards": "{positions} positions need more than {cards} belt cards of this size",
   "no room.single row": "the belt card is too small for a single row beneath its cautions",
-  "no room.larger cover": "give a larger drive: cover:, or leave it out, or choose larger paper",
+  "no room.larger cover": "give it more room: drive: cover: in the machine file, card: in a template of your own, or larger paper",
   "no room.bars": "the bars of the printer check have no room",
   "no room.words of bars": "the words of the printer check have no room between its bars",
 };
@@ -4332,7 +4334,7 @@ const de: Readonly<Record<Key, Text>> = {
   "plan findings.slender shape between": "{length} sind frei zwischen dem, was hält, bei Durchmesser {diameter}, so steif wie eine Stange {ratio}-mal so lang wie dick",
   "student.dial not proved": "Diesen Skalenring hat niemand geprüft. Frag, bevor du dich auf ihn verlässt.",
   "student.slide not even": "Dieser Schlitten läuft nicht gleichmäßig: der Schlitten kann um {most} danebenliegen. Miss das Teil.",
-  "student.slide out over": "Über {travel} Weg kann der Schlitten um {most} danebenliegen. Miss das Teil.",
+  "student.slide out over": "Auf {travel} an der Skala kann sie um {most} falsch gehen. Miss das Teil nach.",
   "student.never key in chuck": "Nie den Schlüssel im Futter stecken lassen.",
   "student.never gloves": "Nie Handschuhe, Ringe oder lose Ärmel tragen.",
   "student.never long hair": "Nie lange Haare hängen lassen. Binde sie zurück.",
@@ -4710,6 +4712,7 @@ const de: Readonly<Record<Key, Text>> = {
   "binder.missing feed": "kein Handrad der Datei hat einen Vorschub",
   "binder.missing dial, uncertain": "kein Skalenring ist nach dieser Messung verlässlich: check sagt, warum, und was helfen würde",
   "binder.missing dial": "kein Handrad der Datei hat Vorschub und Skalenring",
+  "binder.missing vernier, no dial": "der Skalenring, zu dem ein Nonius gehört, wird nicht gemacht: check sagt, warum",
   "binder.missing vernier": "kein Skalenring der Datei verlangt einen Nonius: einem vernier: 10 geben",
   "binder.missing readings": "kein Handrad der Datei hat Messungen: das Messblatt sagt, wie man sie nimmt",
   "binder.missing job": "kein Auftrag angegeben: mit --job eine Auftragsdatei nennen",
@@ -4755,8 +4758,8 @@ const de: Readonly<Record<Key, Text>> = {
   "materials and hazards.PTFE": "PTFE",
   "materials and hazards.nylon": "Polyamid (PA)",
   "materials and hazards.zinc alloy": "Zinklegierung",
-  "materials and hazards.medium-carbon steel": "Vergütungsstahl, mittlerer Kohlenstoff",
-  "materials and hazards.high-carbon steel": "Stahl, hoher Kohlenstoff",
+  "materials and hazards.medium-carbon steel": "Vergütungsstahl",
+  "materials and hazards.high-carbon steel": "kohlenstoffreicher Stahl",
   "materials and hazards.alloy steel": "legierter Stahl",
   "materials and hazards.copper": "Kupfer",
   "materials and hazards.wrought iron": "Schweißeisen",
@@ -4833,7 +4836,7 @@ const de: Readonly<Record<Key, Text>> = {
   "no room.card row": "eine Zeile der Riemenkarte braucht {wants} mm in der Breite und hat {has}",
   "no room.too many cards": "{positions} Stellungen brauchen mehr als {cards} Riemenkarten dieser Größe",
   "no room.single row": "die Riemenkarte ist zu klein für eine einzige Zeile unter den Warnungen",
-  "no room.larger cover": "drive: cover: größer angeben oder weglassen, oder größeres Papier nehmen",
+  "no room.larger cover": "mehr Platz geben: drive: cover: in der Maschinendatei, card: in einer eigenen Vorlage, oder größeres Papier",
   "no room.bars": "die Balken der Druckprobe haben keinen Platz",
   "no room.words of bars": "die Wörter der Druckprobe haben zwischen den Balken keinen Platz",
 };
