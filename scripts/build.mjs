@@ -6,6 +6,7 @@ import { join } from "node:path";
 import { build } from "esbuild";
 import { lean } from "./lean/plugin.mjs";
 import { notices } from "./notices.mjs";
+import { buildPage } from "./page.mjs";
 
 await rm("dist", { recursive: true, force: true });
 await mkdir("dist/fonts", { recursive: true });
@@ -60,6 +61,7 @@ for (const [name, options] of Object.entries(bundles)) {
     code.replace(/[^\0-\x7F]/g, (letter) => `\\u${letter.charCodeAt(0).toString(16).padStart(4, "0")}`),
   );
 }
+metafiles.push(...(await buildPage("dist/page.html", fontFiles)));
 await writeFile("dist/NOTICES.txt", notices(metafiles));
 
 await build({

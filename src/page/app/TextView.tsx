@@ -4,7 +4,7 @@ import { effect, type ReadonlySignal } from "@preact/signals";
 import { useEffect, useRef } from "preact/hooks";
 import type { Told } from "../work/protocol.js";
 import type { FileDocument } from "./document.js";
-import { diagnosticsOf } from "./textView.js";
+import { diagnosticsOf } from "./editor.js";
 
 /** The file's text, with what is told of it at its place. */
 export function TextView({ document, told }: { readonly document: FileDocument; readonly told: ReadonlySignal<readonly Told[]> }) {

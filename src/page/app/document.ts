@@ -4,7 +4,7 @@ import type { EditorView } from "@codemirror/view";
 import { computed, type ReadonlySignal, type Signal, signal } from "@preact/signals";
 import { type Nodes, nodesOf } from "../file/nodes.js";
 import { jobSchema, machineSchema } from "../schema.js";
-import { textExtensions } from "./textView.js";
+import { textExtensions } from "./editor.js";
 
 export type DocumentKind = "machine" | "job" | "readings" | "sheet";
 

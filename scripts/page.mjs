@@ -1,0 +1,85 @@
+/** Bundles the page: one HTML file that holds the core (for a worker), what is seen, both fonts, and room for a reader's files. */
+import { createHash } from "node:crypto";
+import { readFile, writeFile } from "node:fs/promises";
+import { build } from "esbuild";
+import { lean } from "./lean/plugin.mjs";
+
+/** Where `witnessmark page` puts the files that a page brings. */
+const INSIDE = "[]";
+
+const browser = {
+  bundle: true,
+  write: false,
+  format: "iife",
+  platform: "browser",
+  target: "es2022",
+  minify: true,
+  metafile: true,
+  charset: "utf8",
+  legalComments: "none",
+};
+
+/** As in the command's bundle, but with pdf-lib's deflate: the browser brings none that makes the same bytes. */
+const withDeflate = {
+  name: "with-deflate",
+  setup(builder) {
+    lean.setup({
+      ...builder,
+      resolve: builder.resolve.bind(builder),
+      onResolve: ({ filter }, found) =>
+        builder.onResolve({ filter }, (about) => (about.path === "pako" ? undefined : found(about))),
+    });
+  },
+};
+
+/** Text of a script or data element: no end of it inside. */
+const inElement = (text) => text.replaceAll(/<(?=\/script|!--|script)/gi, "\\x3c");
+
+/** Writes the page without files inside; returns what esbuild bundled, for the notices. */
+export async function buildPage(file, fontFiles) {
+  const worker = await build({ ...browser, entryPoints: ["src/page/work/worker.ts"], plugins: [withDeflate] });
+  const app = await build({
+    ...browser,
+    entryPoints: ["src/page/app/main.tsx"],
+    plugins: [withDeflate],
+    jsx: "automatic",
+    jsxImportSource: "preact",
+    loader: { ".css": "text" },
+  });
+  const style = await build({ entryPoints: ["src/page/app/page.css"], minify: true, write: false, bundle: true });
+  const script = inElement(app.outputFiles[0].text);
+  const hash = (text) => `'sha256-${createHash("sha256").update(text).digest("base64")}'`;
+  const fonts = {};
+  for (const [weight, path] of Object.entries(fontFiles)) fonts[weight] = (await readFile(path)).toString("base64");
+  const policy = [
+    "default-src 'none'",
+    `script-src ${hash(script)} blob:`,
+    "worker-src blob:",
+    "style-src 'unsafe-inline'", // the editor writes its own style element; nothing that a user types becomes one
+    "img-src data: blob:",
+    "form-action 'none'",
+    "base-uri 'none'",
+  ].join("; ");
+  const html = `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${policy}">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta name="referrer" content="no-referrer">
+<title>witnessmark</title>
+<link rel="icon" href="data:,">
+<style>${style.outputFiles[0].text.replaceAll("</style", "<\\/style")}</style>
+</head>
+<body>
+<div id="root"><noscript>This page computes dials and charts in your browser, and needs JavaScript for that.</noscript></div>
+<script type="application/json" id="inside">${INSIDE}</script>
+<script type="application/json" id="fonts">${JSON.stringify(fonts)}</script>
+<script type="text/plain" id="core">${inElement(worker.outputFiles[0].text)}</script>
+<script>${script}</script>
+</body>
+</html>
+`;
+  await writeFile(file, html);
+  return [worker.metafile, app.metafile];
+}
