@@ -1,5 +1,6 @@
 import type { CheckOptions } from "./check.js";
 import { type Io, told } from "./io.js";
+import type { PageArgs } from "./page.js";
 import type { PrintArgs } from "./print.js";
 import type { SheetsArgs } from "./sheets.js";
 import type { VerifyArgs } from "./verify.js";
@@ -21,6 +22,9 @@ export const verify = (path: string, args: VerifyArgs, io: Io): Promise<number> 
 
 export const print = (args: PrintArgs, io: Io): Promise<number> =>
   told(io, async () => (await import("./print.js")).print(args, io));
+
+export const page = (args: PageArgs, io: Io): Promise<number> =>
+  told(io, async () => (await import("./page.js")).page(args, io));
 
 export const sheets = (args: SheetsArgs, io: Io): Promise<number> =>
   told(io, async () => (await import("./sheets.js")).sheets(args, io));

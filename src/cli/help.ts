@@ -78,6 +78,17 @@ export const helps = {
       ['witnessmark print lathe.yaml --sheet dial --handwheel "Cross slide"', "one dial"],
     ],
   },
+  page: {
+    call: "page [file]",
+    words: "write all of this as one page for a browser, to open by a double click; no network, no installing",
+    options: [
+      ["--job FILE", "also this job inside; may be given again"],
+      ["--sheet FILE", "also this template of your own inside; may be given again"],
+      ["--out FILE", "its name; page.html when left out"],
+      ["--replace", "also write over a file of this name that is no such page"],
+    ],
+    examples: [["witnessmark page lathe.yaml --out class.html", "your machine inside, to hand to a class"]],
+  },
   sheets: {
     call: "sheets [file]",
     words: "list the sheets and the blocks they are made of, or those a machine gets",

@@ -95,6 +95,20 @@ export async function run(words: readonly string[], io: Io): Promise<number> {
       },
     )
     .command(
+      "page [file]",
+      helps.page.words,
+      (y) =>
+        y
+          .positional("file", { type: "string" })
+          .option("job", { type: "string", array: true, requiresArg: true })
+          .option("sheet", { type: "string", array: true, requiresArg: true })
+          .option("out", { type: "string", requiresArg: true, default: "page.html" })
+          .option("replace", { type: "boolean", default: false }),
+      async ({ file, job: jobs, sheet: sheets, out, replace }) => {
+        status = await (await import("./commands.js")).page({ file, jobs, sheets, out, replace }, io);
+      },
+    )
+    .command(
       "sheets [file]",
       helps.sheets.words,
       (y) =>

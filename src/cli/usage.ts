@@ -11,6 +11,7 @@ export const options = {
   verify: ["handwheel", "measured", "by"],
   check: ["json", "choices", "suppose+", "job+", "out"],
   print: ["sheet+", "handwheel+", "job+", "anyway", "all", "format", "dpi", "watch", "language", "out", "replace"],
+  page: ["job+", "sheet+", "out", "replace"],
   sheets: ["copy", "blocks"],
 } as const satisfies Record<Command, readonly string[]>;
 
@@ -20,6 +21,7 @@ const examples: Readonly<Record<Command, string>> = {
   verify: 'witnessmark verify lathe.yaml --handwheel "Cross slide" --measured 119.7',
   check: "witnessmark check lathe.yaml",
   print: "witnessmark print lathe.yaml",
+  page: "witnessmark page lathe.yaml",
   sheets: "witnessmark sheets lathe.yaml",
 };
 const exampleOf: Readonly<Record<string, string>> = {

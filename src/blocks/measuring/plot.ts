@@ -129,6 +129,6 @@ function joined(points: readonly Point[]): readonly Segment[] {
   line<Point>()
     .x(({ x }) => x)
     .y(({ y }) => y)
-    .context(pen.context)(points as Point[]);
+    .context(pen.context as never)(points as Point[]);
   return pen.segments;
 }

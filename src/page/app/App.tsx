@@ -1,8 +1,10 @@
 import { type Signal, useComputed, useSignal, useSignalEffect } from "@preact/signals";
+import { useEffect } from "preact/hooks";
+import { kindOfFile } from "../inside.js";
 import { machineSchema } from "../schema.js";
 import { AskView } from "./AskView.js";
 import { DialInHand } from "./DialInHand.js";
-import { add, type Desk, kindOfFile, lay } from "./desk.js";
+import { add, type Desk, lay } from "./desk.js";
 import { FileView } from "./FileView.js";
 import { Fields } from "./form/Fields.js";
 import { JobView } from "./JobView.js";
@@ -19,19 +21,13 @@ export function App({ desk, keeping }: AppProps) {
   const cardPixels = useSignal(0);
   const pixelsPerMm = useComputed(() => (cardPixels.value > 0 ? cardPixels.value / CARD_WIDTH : 96 / 25.4));
   const station = useComputed(() => stations.find(({ name }) => name === at.value));
+  useEffect(() => takeDropped(desk), [desk]);
   useSignalEffect(() => {
     const wanted = station.value?.sheet;
     if (wanted !== undefined) sheet.value = wanted;
   });
   return (
-    <div
-      class={`desk ${station.value ? "filling" : `at-${at.value.toLowerCase().replace(" ", "-")}`}`}
-      onDragOver={(event) => event.preventDefault()}
-      onDrop={(event) => {
-        event.preventDefault();
-        void open(desk, event.dataTransfer?.files);
-      }}
-    >
+    <div class={`desk ${station.value ? "filling" : `at-${at.value.toLowerCase().replace(" ", "-")}`}`}>
       <Head desk={desk} />
       <Notices desk={desk} keeping={keeping} />
       <Rule at={at} />
@@ -78,6 +74,18 @@ function Head({ desk }: { readonly desk: Desk }) {
       </label>
     </header>
   );
+}
+
+/** Files that are dropped anywhere on the page are opened. */
+function takeDropped(desk: Desk): () => void {
+  const drop = (event: DragEvent) => {
+    event.preventDefault();
+    if (event.type === "drop") void open(desk, event.dataTransfer?.files);
+  };
+  for (const name of ["dragover", "drop"] as const) addEventListener(name, drop);
+  return () => {
+    for (const name of ["dragover", "drop"] as const) removeEventListener(name, drop);
+  };
 }
 
 async function open(desk: Desk, files: FileList | null | undefined): Promise<void> {

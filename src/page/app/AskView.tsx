@@ -1,8 +1,8 @@
-import { useComputed, useSignal, type Signal } from "@preact/signals";
-import { useEffect, useMemo } from "preact/hooks";
+import { type Signal, useComputed, useSignal } from "@preact/signals";
+import { useMemo } from "preact/hooks";
 import type { Answered } from "../work/protocol.js";
 import type { Desk } from "./desk.js";
-import { newest } from "./worker.js";
+import { newest, useStopped } from "./worker.js";
 
 /** Two questions asked at the machine: where does the belt go, and how far do I turn? */
 export function AskView({ desk }: { readonly desk: Desk }) {
@@ -18,16 +18,22 @@ export function AskView({ desk }: { readonly desk: Desk }) {
       speed: newest(desk.asker, "speed", () =>
         diameter.value === ""
           ? undefined
-          : { files: files(), asked: { material: material.value, operation: operation.value, diameter: diameter.value } },
+          : {
+              files: files(),
+              asked: { material: material.value, operation: operation.value, diameter: diameter.value },
+            },
       ),
       turns: newest(desk.asker, "distance", () =>
         distance.value === ""
           ? undefined
-          : { files: files(), asked: { wheel: wheel.value || (desk.handwheels.value[0] ?? ""), distance: distance.value } },
+          : {
+              files: files(),
+              asked: { wheel: wheel.value || (desk.handwheels.value[0] ?? ""), distance: distance.value },
+            },
       ),
     };
   }, [desk]);
-  useEffect(() => () => Object.values(asking).forEach(({ stop }) => stop()), [asking]);
+  useStopped(asking);
   const materials = useComputed(() => asking.choices.answer.value?.materials ?? []);
   if (material.value === "" && materials.value[0] !== undefined) material.value = materials.value[0];
   return (
@@ -69,7 +75,12 @@ function Said({ answer }: { readonly answer: Answered | undefined }) {
   );
 }
 
-type ChoiceProps = { readonly id: string; readonly label: string; readonly value: Signal<string>; readonly of: readonly string[] };
+type ChoiceProps = {
+  readonly id: string;
+  readonly label: string;
+  readonly value: Signal<string>;
+  readonly of: readonly string[];
+};
 
 function Choice({ id, label, value, of }: ChoiceProps) {
   return (
@@ -88,7 +99,14 @@ function Typed({ id, label, value }: Omit<ChoiceProps, "of">) {
   return (
     <p class="field">
       <label for={id}>{label}</label>
-      <input id={id} type="text" inputMode="decimal" autocomplete="off" value={value.value} onInput={(event) => (value.value = event.currentTarget.value)} />
+      <input
+        id={id}
+        type="text"
+        inputMode="decimal"
+        autocomplete="off"
+        value={value.value}
+        onInput={(event) => (value.value = event.currentTarget.value)}
+      />
     </p>
   );
 }

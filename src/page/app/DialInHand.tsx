@@ -1,7 +1,7 @@
 import { useComputed, useSignal } from "@preact/signals";
 import { useEffect, useMemo, useRef } from "preact/hooks";
 import type { Desk } from "./desk.js";
-import { newest } from "./worker.js";
+import { newest, useStopped } from "./worker.js";
 
 const R = 200;
 
@@ -14,14 +14,19 @@ export function DialInHand({ desk }: { readonly desk: Desk }) {
   const asking = useMemo(
     () => ({
       dial: newest(desk.asker, "dial", () => ({ files: desk.files.value, asked: { wheel: wheel.value } })),
-      standing: newest(desk.asker, "standing", () => ({ files: desk.files.value, asked: { wheel: wheel.value, turns: turns.value } })),
+      standing: newest(desk.asker, "standing", () => ({
+        files: desk.files.value,
+        asked: { wheel: wheel.value, turns: turns.value },
+      })),
       distance: newest(desk.asker, "distance", () =>
-        distance.value === "" ? undefined : { files: desk.files.value, asked: { wheel: wheel.value, distance: distance.value } },
+        distance.value === ""
+          ? undefined
+          : { files: desk.files.value, asked: { wheel: wheel.value, distance: distance.value } },
       ),
     }),
     [desk],
   );
-  useEffect(() => () => Object.values(asking).forEach(({ stop }) => stop()), [asking]);
+  useStopped(asking);
   const dial = asking.dial.answer.value?.dial;
   const standing = asking.standing.answer.value;
   const told = asking.distance.answer.value;
@@ -58,9 +63,8 @@ export function DialInHand({ desk }: { readonly desk: Desk }) {
       {dial === undefined ? (
         <p class="lacking">This wheel has no dial yet: give it a feed, and a dial with its sizes.</p>
       ) : (
-        <svg
+        <div
           class="dial"
-          viewBox={`${-R - 20} ${-R - 30} ${2 * R + 40} ${2 * R + 50}`}
           role="slider"
           tabIndex={0}
           aria-label={`Dial of the ${wheel.value}`}
@@ -88,25 +92,34 @@ export function DialInHand({ desk }: { readonly desk: Desk }) {
             by(Math.sign(event.deltaY) * 0.005);
           }}
           onKeyDown={(event) => {
-            const step = { ArrowRight: 0.01, ArrowUp: 0.01, ArrowLeft: -0.01, ArrowDown: -0.01, PageUp: 1, PageDown: -1 }[event.key];
+            const step = {
+              ArrowRight: 0.01,
+              ArrowUp: 0.01,
+              ArrowLeft: -0.01,
+              ArrowDown: -0.01,
+              PageUp: 1,
+              PageDown: -1,
+            }[event.key];
             if (step === undefined) return;
             event.preventDefault();
             by(step);
           }}
         >
-          <circle r={R} class="rim" />
-          <g transform={`rotate(${-sense * turns.value * 360})`}>
-            {dial.rows.map((row, at) => (
-              <g key={at}>
-                {row.map(({ angle, rank, label }) => (
-                  <Mark key={angle} angle={sense * angle} rank={rank} label={label} outer={R - 3 - at * 40} />
-                ))}
-              </g>
-            ))}
-          </g>
-          <circle r="26" class="rim" />
-          <path d={`M0 ${-R - 22}L-9 ${-R - 2}L9 ${-R - 2}Z`} class="index" />
-        </svg>
+          <svg viewBox={`${-R - 20} ${-R - 30} ${2 * R + 40} ${2 * R + 50}`} aria-hidden="true">
+            <circle r={R} class="rim" />
+            <g transform={`rotate(${-sense * turns.value * 360})`}>
+              {dial.rows.map((row, at) => (
+                <g key={at}>
+                  {row.map(({ angle, rank, label }) => (
+                    <Mark key={angle} angle={sense * angle} rank={rank} label={label} outer={R - 3 - at * 40} />
+                  ))}
+                </g>
+              ))}
+            </g>
+            <circle r="26" class="rim" />
+            <path d={`M0 ${-R - 22}L-9 ${-R - 2}L9 ${-R - 2}Z`} class="index" />
+          </svg>
+        </div>
       )}
       <output class="standing">
         <b>{Math.floor(turns.value + 1e-9)}</b> turns
@@ -146,7 +159,13 @@ export function DialInHand({ desk }: { readonly desk: Desk }) {
   );
 }
 
-type MarkProps = { readonly angle: number; readonly rank: 1 | 2 | 3; readonly label?: string | undefined; readonly outer: number; readonly key?: unknown };
+type MarkProps = {
+  readonly angle: number;
+  readonly rank: 1 | 2 | 3;
+  readonly label?: string | undefined;
+  readonly outer: number;
+  readonly key?: unknown;
+};
 
 /** Lengths and weights of marks as on paper: 5 : 3.5 : 2.5. */
 function Mark({ angle, rank, label, outer }: MarkProps) {

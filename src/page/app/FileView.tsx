@@ -29,14 +29,14 @@ export function FileView({ desk, document, root, children }: FileViewProps) {
     <div class="file">
       <div class="views">
         {root && (
-          <span role="group" aria-label="How the file is shown">
+          <fieldset class="bare" aria-label="How the file is shown">
             <button type="button" aria-pressed={!asText.value} onClick={() => (asText.value = false)}>
               form
             </button>
             <button type="button" aria-pressed={asText.value} onClick={() => (asText.value = true)}>
               text
             </button>
-          </span>
+          </fieldset>
         )}
         <b class="name">{document.name.value}</b>
         <span class="undo">
@@ -69,7 +69,10 @@ function formOf(desk: Desk, document: FileDocument, root: Schema, told: Readonly
     units: computed(() => (nodes.value.words(["units"]) === "in" ? "in" : "mm")),
     told: computed(() => byPlace(told.value, document)),
     handwheels: desk.handwheels,
-    special: (way) => (way.at(-1) === "readings" && way.at(-2) === "feed" ? (props) => <ReadingsGrid {...props} desk={desk} /> : undefined),
+    special: (way) =>
+      way.at(-1) === "readings" && way.at(-2) === "feed"
+        ? (props) => <ReadingsGrid {...props} desk={desk} />
+        : undefined,
   };
 }
 
@@ -83,7 +86,15 @@ function byPlace(told: readonly Told[], document: FileDocument): Map<string, Tol
 }
 
 /** All that is told of the file, each to go to. */
-function Messages({ told, document: file, onText }: { readonly told: ReadonlySignal<readonly Told[]>; readonly document: FileDocument; readonly onText: () => void }) {
+function Messages({
+  told,
+  document: file,
+  onText,
+}: {
+  readonly told: ReadonlySignal<readonly Told[]>;
+  readonly document: FileDocument;
+  readonly onText: () => void;
+}) {
   if (told.value.length === 0) return null;
   const go = ({ line, column }: Told): void => {
     let way = file.nodes.peek().at(line, column);

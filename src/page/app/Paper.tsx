@@ -29,13 +29,13 @@ export function Paper({ desk, sheet, pixelsPerMm }: PaperProps) {
             </option>
           ))}
         </select>
-        <span class="sizes" role="group" aria-label="Size on the screen">
+        <fieldset class="sizes bare" aria-label="Size on the screen">
           {(["fit", "near", "true"] as const).map((size) => (
             <button type="button" key={size} aria-pressed={near.value === size} onClick={() => (near.value = size)}>
               {size === "fit" ? "whole" : size === "near" ? "close up" : "true size"}
             </button>
           ))}
-        </span>
+        </fieldset>
       </div>
       {answer.value?.why !== undefined && (
         <p class="lacking" role="status">
@@ -56,7 +56,15 @@ export function Paper({ desk, sheet, pixelsPerMm }: PaperProps) {
   );
 }
 
-function Sheet({ page, label, width }: { readonly page: DrawnPage; readonly label: string; readonly width: number | undefined }) {
+function Sheet({
+  page,
+  label,
+  width,
+}: {
+  readonly page: DrawnPage;
+  readonly label: string;
+  readonly width: number | undefined;
+}) {
   const host = useRef<HTMLDivElement>(null);
   useEffect(() => {
     const drawn = new DOMParser().parseFromString(page.svg, "image/svg+xml").documentElement;

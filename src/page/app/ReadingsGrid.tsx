@@ -1,11 +1,11 @@
 import { useComputed } from "@preact/signals";
 import { useEffect, useMemo } from "preact/hooks";
 import type { Way } from "../file/edit.js";
+import { schemaAt } from "../schema.js";
 import type { ReadingsAsked, ReadingsSoFar } from "../work/protocol.js";
 import type { Desk } from "./desk.js";
 import { Notes, TextField } from "./form/Field.js";
 import { type Form, idOf, keyOf, put, takeOut } from "./form/form.js";
-import { schemaAt } from "../schema.js";
 import { newest } from "./worker.js";
 
 const columns = ["turns", "travel", "return"] as const;
@@ -28,7 +28,14 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
   useEffect(() => stop, [stop]);
   const value = nodes.value.value(way);
   if (typeof value === "string")
-    return <TextField form={form} way={way} schema={{ type: "string", description: "A CSV that lies beside the file: open it too" }} label="Readings" />;
+    return (
+      <TextField
+        form={form}
+        way={way}
+        schema={{ type: "string", description: "A CSV that lies beside the file: open it too" }}
+        label="Readings"
+      />
+    );
   const record = (key: string) => schemaAt(form.root, [...way, key], nodes.value.value) ?? {};
   const count = rows.value.length;
   const shown = count + 1;
@@ -48,7 +55,8 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
     <fieldset class="readings" data-way={keyOf(way)} id={idOf(way)}>
       <legend>Readings</legend>
       <p class="about">
-        Come to the first turn from one side, set the gauge to nought, and go on without turning back; then the way back.
+        Come to the first turn from one side, set the gauge to nought, and go on without turning back; then the way
+        back.
       </p>
       <Notes form={form} way={way} />
       <TextField form={form} way={[...way, "gauge"]} schema={record("gauge")} label="Gauge" />
@@ -88,9 +96,11 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
         </table>
         <Leftover so={answer.value} />
       </div>
-      {columns.flatMap((column) => [[...way, column], ...rows.value.map((_, row) => [...way, column, row])]).map((at) => (
-        <Notes form={form} way={at} key={keyOf(at)} />
-      ))}
+      {columns
+        .flatMap((column) => [[...way, column], ...rows.value.map((_, row) => [...way, column, row])])
+        .map((at) => (
+          <Notes form={form} way={at} key={keyOf(at)} />
+        ))}
       <p class="more">
         {count > 0 && (
           <button
@@ -104,11 +114,22 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
         )}
         {["gaugeError", "temperature"].map((key) =>
           nodes.value.value([...way, key]) === undefined ? (
-            <button type="button" key={key} title={record(key).description} onClick={() => put(form, [...way, key], key === "temperature" ? 20 : 0.01)}>
+            <button
+              type="button"
+              key={key}
+              title={record(key).description}
+              onClick={() => put(form, [...way, key], key === "temperature" ? 20 : 0.01)}
+            >
               + {key === "temperature" ? "temperature" : "gauge error"}
             </button>
           ) : (
-            <TextField key={key} form={form} way={[...way, key]} schema={record(key)} label={key === "temperature" ? "Temperature" : "Gauge error"} />
+            <TextField
+              key={key}
+              form={form}
+              way={[...way, key]}
+              schema={record(key)}
+              label={key === "temperature" ? "Temperature" : "Gauge error"}
+            />
           ),
         )}
       </p>

@@ -48,7 +48,11 @@ export function TakeAway({ desk, keeping }: { readonly desk: Desk; readonly keep
         </ul>
         <p>
           <label for="format">As</label>{" "}
-          <select id="format" value={format.value} onChange={(event) => (format.value = event.currentTarget.value as PageFormat)}>
+          <select
+            id="format"
+            value={format.value}
+            onChange={(event) => (format.value = event.currentTarget.value as PageFormat)}
+          >
             <option value="pdf">PDF, to print</option>
             <option value="svg">SVG, a file a page</option>
             <option value="dxf">DXF, a file a page</option>
@@ -56,7 +60,12 @@ export function TakeAway({ desk, keeping }: { readonly desk: Desk; readonly keep
           <button type="button" disabled={busy.value || picked.value.length === 0} onClick={() => print(false, false)}>
             take the ticked ones
           </button>{" "}
-          <button type="button" class="chief" disabled={busy.value || !desk.sound.value} onClick={() => print(true, true)}>
+          <button
+            type="button"
+            class="chief"
+            disabled={busy.value || !desk.sound.value}
+            onClick={() => print(true, true)}
+          >
             take all, bound in one PDF
           </button>
         </p>

@@ -7,7 +7,13 @@ import type { FileDocument } from "./document.js";
 import { diagnosticsOf } from "./editor.js";
 
 /** The file's text, with what is told of it at its place. */
-export function TextView({ document, told }: { readonly document: FileDocument; readonly told: ReadonlySignal<readonly Told[]> }) {
+export function TextView({
+  document,
+  told,
+}: {
+  readonly document: FileDocument;
+  readonly told: ReadonlySignal<readonly Told[]>;
+}) {
   const host = useRef<HTMLDivElement>(null);
   useEffect(() => {
     if (host.current === null) return undefined;
@@ -23,7 +29,8 @@ export function TextView({ document, told }: { readonly document: FileDocument; 
     const stop = effect(() => {
       const all = told.value;
       queueMicrotask(() => {
-        if (document.view === view) view.dispatch(setDiagnostics(view.state, diagnosticsOf(all, view.state.doc.toString())));
+        if (document.view === view)
+          view.dispatch(setDiagnostics(view.state, diagnosticsOf(all, view.state.doc.toString())));
       });
     });
     return () => {

@@ -1,6 +1,7 @@
 import { computed, type ReadonlySignal, type Signal, signal } from "@preact/signals";
+import type { DocumentKind, Kept } from "../inside.js";
 import type { Files, Named, SheetState, Told } from "../work/protocol.js";
-import { type DocumentKind, FileDocument } from "./document.js";
+import { FileDocument } from "./document.js";
 import { type Asker, newest } from "./worker.js";
 
 /** What lies on the desk: the machine's file, and what goes with it. All that is worked out comes from these texts. */
@@ -15,13 +16,13 @@ export type Desk = {
   readonly asker: Asker;
 };
 
-export type Kept = readonly { readonly kind: DocumentKind; readonly name: string; readonly text: string }[];
-
 export function deskOf(kept: Kept, asker: Asker): Desk {
   const documents = signal(documentsOf(kept));
   const machine = computed(() => documents.value.find(({ kind }) => kind === "machine") as FileDocument);
   const named = (kind: DocumentKind): Named[] =>
-    documents.value.filter((one) => one.kind === kind).map(({ name, text }) => ({ name: name.value, text: text.value }));
+    documents.value
+      .filter((one) => one.kind === kind)
+      .map(({ name, text }) => ({ name: name.value, text: text.value }));
   const files = computed<Files>(() => ({
     machine: { name: machine.value.name.value, text: machine.value.text.value },
     jobs: named("job"),
@@ -71,10 +72,3 @@ export function remove(desk: Desk, document: FileDocument): void {
 
 export const keptOf = (desk: Desk): Kept =>
   desk.documents.value.map(({ kind, name, text }) => ({ kind, name: name.value, text: text.value }));
-
-/** What a file is, by its name and its first lines. */
-export function kindOfFile(name: string, text: string): DocumentKind {
-  if (/\.(csv|tsv|txt)$/i.test(name)) return "readings";
-  if (/^blocks:/m.test(text)) return "sheet";
-  return /^steps:/m.test(text) ? "job" : "machine";
-}

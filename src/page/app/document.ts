@@ -3,10 +3,9 @@ import { EditorState, Transaction, type TransactionSpec } from "@codemirror/stat
 import type { EditorView } from "@codemirror/view";
 import { computed, type ReadonlySignal, type Signal, signal } from "@preact/signals";
 import { type Nodes, nodesOf } from "../file/nodes.js";
+import type { DocumentKind } from "../inside.js";
 import { jobSchema, machineSchema } from "../schema.js";
 import { textExtensions } from "./editor.js";
-
-export type DocumentKind = "machine" | "job" | "readings" | "sheet";
 
 /** One file on the desk. Form and text are two views of the same editor state: one history, no copy of the text elsewhere. */
 export class FileDocument {

@@ -16,7 +16,14 @@ export function textExtensions(root: Schema | undefined, nodes: () => Nodes): Ex
   return [
     lineNumbers(),
     lintGutter(),
-    ...(root ? [yaml(), syntaxHighlighting(inks), hoverTooltip(about(root, nodes)), autocompletion({ override: [offer(root)] })] : []),
+    ...(root
+      ? [
+          yaml(),
+          syntaxHighlighting(inks),
+          hoverTooltip(about(root, nodes)),
+          autocompletion({ override: [offer(root)] }),
+        ]
+      : []),
     keymap.of([...defaultKeymap, ...historyKeymap]),
     EditorView.lineWrapping,
     EditorView.contentAttributes.of({ "aria-label": "Text of the file" }),

@@ -1,5 +1,6 @@
 import { effect, type Signal, signal } from "@preact/signals";
-import { type Desk, type Kept, keptOf } from "./desk.js";
+import type { Kept } from "../inside.js";
+import { type Desk, keptOf } from "./desk.js";
 
 export type Keeping = {
   /** Why what is typed cannot be kept in this browser; undefined while it is. */

@@ -1,9 +1,10 @@
 import { render } from "preact";
+import type { Kept } from "../inside.js";
 import { App } from "./App.js";
-import { deskOf, type Kept } from "./desk.js";
+import { deskOf } from "./desk.js";
+import { bytesOf, trueTypeOf } from "./fonts.js";
 import { keep, kept } from "./keep.js";
 import { askerOf } from "./worker.js";
-import { bytesOf, trueTypeOf } from "./fonts.js";
 
 const textIn = (id: string): string => document.getElementById(id)?.textContent ?? "";
 
@@ -19,7 +20,10 @@ async function start(): Promise<void> {
   const brought = (JSON.parse(inside) ?? []) as Kept;
   const packed = JSON.parse(textIn("fonts")) as { regular: string; bold: string };
   const woff = { regular: bytesOf(packed.regular), bold: bytesOf(packed.bold) };
-  for (const [weight, bytes] of [["400", woff.regular], ["700", woff.bold]] as const)
+  for (const [weight, bytes] of [
+    ["400", woff.regular],
+    ["700", woff.bold],
+  ] as const)
     document.fonts.add(new FontFace("witnessmark", bytes, { weight }));
   const ttf = { regular: await trueTypeOf(woff.regular), bold: await trueTypeOf(woff.bold) };
   const asker = askerOf(textIn("core"), { ttf, woff });

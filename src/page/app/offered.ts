@@ -1,4 +1,4 @@
-import { type Schema, kindFor, schemaAt, scalar } from "../schema.js";
+import { kindFor, type Schema, scalar, schemaAt } from "../schema.js";
 
 export type Offer = { readonly label: string; readonly info?: string; readonly insert: string };
 

@@ -1,4 +1,5 @@
-import { type ReadonlySignal, effect, signal } from "@preact/signals";
+import { effect, type ReadonlySignal, signal } from "@preact/signals";
+import { useEffect } from "preact/hooks";
 import type { AnswerTo, Asked, Files, Reply, WorkName } from "../work/protocol.js";
 
 export type Asker = {
@@ -56,4 +57,14 @@ export function newest<N extends WorkName>(
     if (next !== undefined && !busy) void go();
   });
   return { answer, stop };
+}
+
+/** Ends questions when the view that asks them goes. */
+export function useStopped(asking: Readonly<Record<string, { readonly stop: () => void }>>): void {
+  useEffect(
+    () => () => {
+      for (const { stop } of Object.values(asking)) stop();
+    },
+    [asking],
+  );
 }

@@ -17,8 +17,8 @@ import type { Template } from "../../sheets/template.js";
 import { choices, distanceAnswer, speedAnswer } from "./asked.js";
 import { dialSeen, standing } from "./inHand.js";
 import { pagesAsSeen } from "./pagesAsSeen.js";
-import { readingsSoFar } from "./readingsSoFar.js";
 import type { AnswerTo, Asked, Files, SheetState, Told, WorkName } from "./protocol.js";
+import { readingsSoFar } from "./readingsSoFar.js";
 
 /** What is known of the files, kept until one of them changes. */
 type Known = {
@@ -59,7 +59,9 @@ export function answersWith(tools: Tools): Answers {
     print: async (files, { sheets, bound = false, format }) => {
       const { findings, jobs, templates } = know(files);
       if (findings === undefined) return { files: [], why: [unsound] };
-      const wanted = templates.filter(({ name, onRequest }) => (sheets === undefined ? !onRequest : sheets.includes(name)));
+      const wanted = templates.filter(({ name, onRequest }) =>
+        sheets === undefined ? !onRequest : sheets.includes(name),
+      );
       const { prints, absent, binder } = printsOf(findings, { templates: wanted, jobs });
       const how = { stem: stemOf(files.machine.name), format, tools };
       return {

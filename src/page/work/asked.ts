@@ -1,30 +1,34 @@
+import { hazardOf } from "../../cutting/hazards.js";
 import { namedMaterials } from "../../cutting/materials.js";
 import { operations } from "../../cutting/operations.js";
-import { hazardOf } from "../../cutting/hazards.js";
 import { sourceTitle } from "../../cutting/sources.js";
 import { rpmWords } from "../../drive/rpmWords.js";
 import type { Findings } from "../../findings/findings.js";
 import { limitWords } from "../../findings/limits.js";
-import { settingWords } from "../../findings/settingWords.js";
 import { doubtToRead, settingToRead } from "../../findings/settings.js";
+import { settingWords } from "../../findings/settingWords.js";
 import { speedFor, speedForHole } from "../../findings/speedChoice.js";
 import { BY_HAND, byHandOnly, makesHoles } from "../../findings/uses.js";
 import { formatBound, formatFixed, formatSize } from "../../quantity/format.js";
 import { parseLength } from "../../quantity/length.js";
 import { wheelNamed } from "./inHand.js";
-import type { AnswerTo, Answered, Asked } from "./protocol.js";
+import type { Answered, AnswerTo, Asked } from "./protocol.js";
 
 const nothing = (...said: string[]): Answered => ({ said, working: [] });
 const unsound = nothing("The file has something to mend first.");
 
 /** How to set a wheel for a distance that its dial is to go on by. */
-export function distanceAnswer(findings: Findings | undefined, { wheel, distance }: Asked<"distance">): AnswerTo<"distance"> {
+export function distanceAnswer(
+  findings: Findings | undefined,
+  { wheel, distance }: Asked<"distance">,
+): AnswerTo<"distance"> {
   if (findings === undefined) return unsound;
   const { units } = findings.machine;
   const found = wheelNamed(findings, wheel);
   const mm = parseLength(distance, units);
   if (found === undefined) return nothing("Choose a handwheel.");
-  if (mm === undefined || mm < 0) return nothing(`Write a distance, as ${units === "mm" ? "12.5" : "1/2"}; a bare number is in ${units}.`);
+  if (mm === undefined || mm < 0)
+    return nothing(`Write a distance, as ${units === "mm" ? "12.5" : "1/2"}; a bare number is in ${units}.`);
   const setting = settingToRead(found, mm);
   const { reading, handwheel } = found;
   if (setting === undefined || reading === undefined) return nothing(`The feed of ${wheel} is not known yet.`);
@@ -32,14 +36,18 @@ export function distanceAnswer(findings: Findings | undefined, { wheel, distance
   return {
     said: [
       settingWords(found, setting),
-      ...(doubt === undefined ? ["how well the feed is known nothing tells: measure the part"] : [`± ${formatBound(doubt, units)}, come to from one side`]),
+      ...(doubt === undefined
+        ? ["how well the feed is known nothing tells: measure the part"]
+        : [`± ${formatBound(doubt, units)}, come to from one side`]),
       ...(handwheel.travel !== undefined && mm / reading.factor > handwheel.travel + 1e-9
         ? [`beyond its travel of ${formatSize(handwheel.travel, units)}`]
         : []),
     ],
     working: [
       `${formatSize(mm, units, 3)} ÷ ${formatSize(reading.perTurn, units, 5)} a turn = ${formatFixed(setting.turns, 3)} turns`,
-      reading.factor === 2 ? "The dial reads the diameter: twice what the slide moves." : "The dial reads what the slide moves.",
+      reading.factor === 2
+        ? "The dial reads the diameter: twice what the slide moves."
+        : "The dial reads what the slide moves.",
     ],
     turns: setting.turns,
   };
@@ -51,19 +59,24 @@ export const choices = (findings: Findings | undefined): AnswerTo<"choices"> => 
 });
 
 /** Where the belt goes for a cut. */
-export function speedAnswer(findings: Findings | undefined, { material, operation, diameter }: Asked<"speed">): Answered {
+export function speedAnswer(
+  findings: Findings | undefined,
+  { material, operation, diameter }: Asked<"speed">,
+): Answered {
   if (findings === undefined) return unsound;
   const { machine, drive } = findings;
   const { units } = machine;
   const mm = parseLength(diameter, units);
-  if (mm === undefined || !(mm > 0)) return nothing(`Write a diameter, as ${units === "mm" ? "16" : "5/8"}; a bare number is in ${units}.`);
+  if (mm === undefined || !(mm > 0))
+    return nothing(`Write a diameter, as ${units === "mm" ? "16" : "5/8"}; a bare number is in ${units}.`);
   if (drive === undefined) return nothing("The file has no belts yet.");
   if (byHandOnly(operation, machine)) return nothing(`${BY_HAND}.`);
   const cut = { material, operation, diameter: mm };
   const choice = makesHoles(operation) ? speedForHole(cut, findings) : speedFor(cut, findings);
   const hazard = hazardOf(material);
   const minded = hazard === undefined ? [] : [hazard.caution];
-  if (choice === undefined) return nothing(`No cutting speed is known for ${operation} ${material} with ${machine.work.tool}.`, ...minded);
+  if (choice === undefined)
+    return nothing(`No cutting speed is known for ${operation} ${material} with ${machine.work.tool}.`, ...minded);
   const { speed, rpm, band, verdict } = choice;
   const limit = speed && limitWords(speed, machine.limits);
   return {
@@ -77,7 +90,11 @@ export function speedAnswer(findings: Findings | undefined, { material, operatio
     ],
     working: [
       `${formatFixed(band.slowest, 0)} to ${formatFixed(band.most, 0)} m/min for ${material} with ${band.tool}`,
-      ...(rpm === undefined ? [] : [`at ${formatSize(mm, units, 2)} and ${formatFixed(rpm, 0)} rpm: ${formatFixed(choice.metresPerMinute ?? 0, 0)} m/min`]),
+      ...(rpm === undefined
+        ? []
+        : [
+            `at ${formatSize(mm, units, 2)} and ${formatFixed(rpm, 0)} rpm: ${formatFixed(choice.metresPerMinute ?? 0, 0)} m/min`,
+          ]),
       ...band.sources.map((source) => `source: ${sourceTitle(source)}`),
     ],
   };

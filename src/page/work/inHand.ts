@@ -1,7 +1,7 @@
 import { doubtOver } from "../../feed/doubtOver.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
-import { figureUnit, shownAt } from "../../findings/settingWords.js";
 import { settingToRead, tenthOfDivision } from "../../findings/settings.js";
+import { figureUnit, shownAt } from "../../findings/settingWords.js";
 import { formatDoubted } from "../../quantity/format.js";
 import type { DialSeen, WheelStanding } from "./protocol.js";
 
@@ -15,7 +15,9 @@ export function dialSeen(findings: Findings | undefined, { wheel }: { readonly w
   const { rows, increases } = found.dial;
   return {
     dial: {
-      rows: rows.map((row) => row.map(({ angle, rank, label }) => ({ angle, rank, ...(label !== undefined && { label }) }))),
+      rows: rows.map((row) =>
+        row.map(({ angle, rank, label }) => ({ angle, rank, ...(label !== undefined && { label }) })),
+      ),
       ...{ increases, unit: figureUnit(found) },
     },
   };

@@ -44,7 +44,11 @@ export type Work = {
   /** What stands in the files. */
   readonly read: {
     readonly asked: Record<never, never>;
-    readonly answer: { readonly told: readonly Told[]; readonly sound: boolean; readonly handwheels: readonly string[] };
+    readonly answer: {
+      readonly told: readonly Told[];
+      readonly sound: boolean;
+      readonly handwheels: readonly string[];
+    };
   };
   /** Every sheet, with what it lacks. */
   readonly sheets: { readonly asked: Record<never, never>; readonly answer: readonly SheetState[] };
@@ -90,7 +94,12 @@ export type ReadingsAsked = {
 
 /** What they say so far: by how much each place is off the line, mm, and whether it does not belong to the others; then in words. */
 export type ReadingsSoFar = {
-  readonly places: readonly { readonly row: number; readonly turn: number; readonly off: number; readonly doubted: boolean }[];
+  readonly places: readonly {
+    readonly row: number;
+    readonly turn: number;
+    readonly off: number;
+    readonly doubted: boolean;
+  }[];
   readonly words: readonly string[];
 };
 
@@ -112,5 +121,10 @@ export type Asked<N extends WorkName> = Work[N]["asked"];
 export type AnswerTo<N extends WorkName> = Work[N]["answer"];
 
 /** One message to the worker, and the one that comes back. */
-export type Ask = { readonly id: number; readonly name: WorkName; readonly files: Files; readonly asked: Asked<WorkName> };
+export type Ask = {
+  readonly id: number;
+  readonly name: WorkName;
+  readonly files: Files;
+  readonly asked: Asked<WorkName>;
+};
 export type Reply = { readonly id: number } & ({ readonly answer: AnswerTo<WorkName> } | { readonly fault: string });

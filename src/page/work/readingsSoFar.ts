@@ -1,9 +1,9 @@
 import { feedPerTurn } from "../../feed/feedPerTurn.js";
 import { readingsToHalve } from "../../feed/halving.js";
 import { study } from "../../feed/study.js";
+import { formatDoubted, formatSize } from "../../quantity/format.js";
 import { parseLength } from "../../quantity/length.js";
 import { parseNumber } from "../../quantity/number.js";
-import { formatDoubted, formatSize } from "../../quantity/format.js";
 import type { ReadingsAsked, ReadingsSoFar } from "./protocol.js";
 
 /** What readings say while they are being taken: a row that is not whole yet is left out. */
@@ -32,10 +32,17 @@ export function readingsSoFar({ units, gauge, rows }: ReadingsAsked): ReadingsSo
   ]);
   const halve = readingsToHalve(readings.turns);
   return {
-    places: whole.map(({ row, turn }, index) => ({ row, turn, off: fit.residuals[index] ?? 0, doubted: doubted.has(index) })),
+    places: whole.map(({ row, turn }, index) => ({
+      row,
+      turn,
+      off: fit.residuals[index] ?? 0,
+      doubted: doubted.has(index),
+    })),
     words: [
       `1 turn = ${formatDoubted(perTurn, uncertainty, units, units === "mm" ? 4 : 5)}`,
-      ...(lostMotion && beyond.back?.wild.length === 0 ? [`lost motion ${formatSize(lostMotion.travel, units, 3)}`] : []),
+      ...(lostMotion && beyond.back?.wild.length === 0
+        ? [`lost motion ${formatSize(lostMotion.travel, units, 3)}`]
+        : []),
       ...(doubted.size > 0
         ? ["the marked readings do not belong to the others: read them again"]
         : halve === undefined

@@ -1,9 +1,9 @@
 import type { ComponentChildren } from "preact";
 import type { Way } from "../../file/edit.js";
 import { inWords, scalar } from "../../schema.js";
-import { bareUnit } from "./units.js";
 import { type Form, idOf, keyOf, put, takeOut } from "./form.js";
 import type { PartProps } from "./Part.js";
+import { bareUnit } from "./units.js";
 
 /** What is told of a place, beneath it. */
 export function Notes({ form, way }: { readonly form: Form; readonly way: Way }) {
@@ -30,7 +30,11 @@ function Labelled({ form, way, schema, label, children }: Labelled) {
     <div class={bad ? "field bad" : "field"} data-way={keyOf(way)}>
       <label for={idOf(way)}>{label}</label>
       {children}
-      {schema.description && <p class="about" id={`${idOf(way)}-about`}>{schema.description}</p>}
+      {schema.description && (
+        <p class="about" id={`${idOf(way)}-about`}>
+          {schema.description}
+        </p>
+      )}
       <Notes form={form} way={way} />
     </div>
   );
@@ -63,7 +67,11 @@ export function TextField(props: PartProps) {
           aria-describedby={described(form, way, schema.description)}
           onInput={(event) => put(form, way, event.currentTarget.value)}
         />
-        {unit && <span class="unit" title={`a bare number is in ${unit}`}>{unit}</span>}
+        {unit && (
+          <span class="unit" title={`a bare number is in ${unit}`}>
+            {unit}
+          </span>
+        )}
       </span>
     </Labelled>
   );

@@ -1,8 +1,8 @@
 import { useSignal } from "@preact/signals";
 import type { Way } from "../../file/edit.js";
 import { kindOf, type Schema } from "../../schema.js";
-import type { Form } from "./form.js";
 import { labelOf } from "./Field.js";
+import type { Form } from "./form.js";
 import { Part } from "./Part.js";
 
 type FieldsProps = {

@@ -36,14 +36,23 @@ export function ListPart({ form, way, schema, label }: PartProps) {
             ) : (
               <Part form={form} way={at} schema={item} label={`${one} ${index + 1}`} />
             )}
-            <button type="button" class="out" onClick={() => takeOut(form, at)} aria-label={`Take out ${one} ${index + 1}`}>
+            <button
+              type="button"
+              class="out"
+              onClick={() => takeOut(form, at)}
+              aria-label={`Take out ${one} ${index + 1}`}
+            >
               take out
             </button>
           </section>
         );
       })}
       {fixed === undefined && (
-        <button type="button" class="add" onClick={() => put(form, [...way, count], fresh(itemOf(schema, count), one, count))}>
+        <button
+          type="button"
+          class="add"
+          onClick={() => put(form, [...way, count], fresh(itemOf(schema, count), one, count))}
+        >
           + {one}
         </button>
       )}

@@ -2,8 +2,8 @@ import { useSignal } from "@preact/signals";
 import { Notes } from "./Field.js";
 import { Fields } from "./Fields.js";
 import { idOf, keyOf, put, takeOut } from "./form.js";
-import type { PartProps } from "./Part.js";
 import { singular } from "./ListPart.js";
+import type { PartProps } from "./Part.js";
 
 /** Entries under names of one's own. */
 export function NamedPart({ form, way, schema, label }: PartProps) {
@@ -22,7 +22,12 @@ export function NamedPart({ form, way, schema, label }: PartProps) {
           <h3>{entry}</h3>
           <Notes form={form} way={[...way, entry]} />
           <Fields form={form} way={[...way, entry]} schema={inner} />
-          <button type="button" class="out" aria-label={`Take out ${entry}`} onClick={() => takeOut(form, [...way, entry])}>
+          <button
+            type="button"
+            class="out"
+            aria-label={`Take out ${entry}`}
+            onClick={() => takeOut(form, [...way, entry])}
+          >
             take out
           </button>
         </section>

@@ -1,11 +1,11 @@
+import type { Way } from "../../file/edit.js";
 import { kindFor, kindOf, type Schema } from "../../schema.js";
-import type { Form } from "./form.js";
 import { ChoiceField, TextField, TickField } from "./Field.js";
+import type { Form } from "./form.js";
 import { ListPart } from "./ListPart.js";
 import { NamedPart } from "./NamedPart.js";
 import { RecordPart } from "./RecordPart.js";
 import { SeveralKinds } from "./SeveralKinds.js";
-import type { Way } from "../../file/edit.js";
 
 export type PartProps = { readonly form: Form; readonly way: Way; readonly schema: Schema; readonly label: string };
 

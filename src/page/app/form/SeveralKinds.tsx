@@ -1,5 +1,5 @@
-import { type Kind, kindOf, type Schema, scalar } from "../../schema.js";
 import { useSignal } from "@preact/signals";
+import { type Kind, kindOf, type Schema, scalar } from "../../schema.js";
 import { idOf, keyOf, takeOut } from "./form.js";
 import { Part, type PartProps } from "./Part.js";
 
@@ -13,7 +13,7 @@ export function SeveralKinds({ form, way, schema, label, now }: PartProps & { re
   if (chosen === undefined) return null;
   return (
     <div class="kinds" data-way={keyOf(way)}>
-      <p class="which" role="radiogroup" aria-label={`${label}: how it is said`}>
+      <fieldset class="which bare" aria-label={`${label}: how it is said`}>
         {options.map(({ kind }) => (
           <label key={kind}>
             <input
@@ -28,8 +28,14 @@ export function SeveralKinds({ form, way, schema, label, now }: PartProps & { re
             {label.toLowerCase()} {kindWords[kind]}
           </label>
         ))}
-      </p>
-      <Part form={form} way={way} schema={{ ...chosen.schema, ...(schema.description && { description: schema.description }) }} label={label} key={chosen.kind} />
+      </fieldset>
+      <Part
+        form={form}
+        way={way}
+        schema={{ ...chosen.schema, ...(schema.description && { description: schema.description }) }}
+        label={label}
+        key={chosen.kind}
+      />
     </div>
   );
 }

@@ -1,7 +1,7 @@
-import type { JSX } from "preact";
 import type { ReadonlySignal } from "@preact/signals";
+import type { JSX } from "preact";
 import type { Way } from "../../file/edit.js";
-import { withValue, without } from "../../file/edit.js";
+import { without, withValue } from "../../file/edit.js";
 import type { Nodes } from "../../file/nodes.js";
 import type { Plain } from "../../file/yamlText.js";
 import type { Schema } from "../../schema.js";
@@ -29,7 +29,8 @@ export function put(form: Form, way: Way, value: Plain, stays = false): void {
   const { document, root } = form;
   const text = document.text.peek();
   try {
-    const next = value === "" && !stays ? without(text, way) : withValue(text, way, value, Object.keys(root.properties ?? {}));
+    const next =
+      value === "" && !stays ? without(text, way) : withValue(text, way, value, Object.keys(root.properties ?? {}));
     document.write(next);
   } catch (fault) {
     // The text is no YAML at the moment; the form says so, and takes nothing until it is.
