@@ -3,6 +3,7 @@ import { createHash } from "node:crypto";
 import { readFile, writeFile } from "node:fs/promises";
 import { build } from "esbuild";
 import { lean } from "./lean/plugin.mjs";
+import { notices } from "./notices.mjs";
 
 /** Where `witnessmark page` puts the files that a page brings. */
 const INSIDE = "[]";
@@ -60,6 +61,7 @@ export async function buildPage(file, fontFiles) {
     "form-action 'none'",
     "base-uri 'none'",
   ].join("; ");
+  const metafiles = [worker.metafile, app.metafile];
   const html = `<!doctype html>
 <html lang="en">
 <head>
@@ -75,11 +77,12 @@ export async function buildPage(file, fontFiles) {
 <div id="root"><noscript>This page computes dials and charts in your browser, and needs JavaScript for that.</noscript></div>
 <script type="application/json" id="inside">${INSIDE}</script>
 <script type="application/json" id="fonts">${JSON.stringify(fonts)}</script>
+<script type="text/plain" id="notices">${inElement(notices(metafiles))}</script>
 <script type="text/plain" id="core">${inElement(worker.outputFiles[0].text)}</script>
 <script>${script}</script>
 </body>
 </html>
 `;
   await writeFile(file, html);
-  return [worker.metafile, app.metafile];
+  return metafiles;
 }

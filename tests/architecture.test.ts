@@ -26,17 +26,20 @@ const flow = [
   "sheets",
   "output",
   "printing",
+  "page",
   "cli",
 ];
 
 const folders = readdirSync("src", { withFileTypes: true }).filter((entry) => entry.isDirectory());
-const files = readdirSync("src", { recursive: true, encoding: "utf8" }).filter((file) => file.endsWith(".ts"));
+const files = readdirSync("src", { recursive: true, encoding: "utf8" }).filter((file) => /\.tsx?$/.test(file));
 const imports = files.flatMap((file) =>
   [...readFileSync(join("src", file), "utf8").matchAll(/(?:from|import\()\s*"(\.[^"]+)"/g)].map((match) => ({
     file,
     to: relative("src", normalize(join("src", dirname(file), match[1] ?? ""))).replaceAll("\\", "/"),
   })),
 );
+const sourceOf = (path: string): string =>
+  [".ts", ".tsx"].map((ending) => path.replace(/\.js$/, ending)).find((file) => files.includes(file)) ?? path;
 const folderOf = (path: string): string => path.split("/")[0] ?? "";
 
 describe("imports point one way", () => {
@@ -51,7 +54,7 @@ describe("imports point one way", () => {
 
   test("no file imports itself by way of others", () => {
     const edges = new Map<string, string[]>();
-    for (const { file, to } of imports) edges.set(file, [...(edges.get(file) ?? []), to.replace(/\.js$/, ".ts")]);
+    for (const { file, to } of imports) edges.set(file, [...(edges.get(file) ?? []), sourceOf(to)]);
     const circles: string[] = [];
     const done = new Set<string>();
     const visit = (file: string, trail: readonly string[]): void => {

@@ -9,7 +9,6 @@ export function fontTables(): Readonly<Record<string, string>> {
   return {
     "src/drawing/advances.generated.ts": advancesSource(fonts),
     "src/output/glyphOrder.generated.ts": glyphOrderSource(fonts),
-    "src/output/glyphPaths.generated.ts": glyphPathsSource(fonts),
   };
 }
 
@@ -74,26 +73,6 @@ function glyphOrder(bytes: Uint8Array): string {
   const order = Array<string>(font.numGlyphs).fill("\0");
   for (const letter of lettersOf(font)) order[glyphOf(font, letter).id] = letter;
   return order.join("");
-}
-
-function glyphPathsSource(fonts: Fonts): string {
-  const paths = (bytes: Uint8Array) => {
-    const font = fontkit.create(bytes);
-    return JSON.stringify(
-      Object.fromEntries([
-        ["\0", font.getGlyph(0).path.toSVG()],
-        ...lettersOf(font).map((letter) => [letter, glyphOf(font, letter).path.toSVG()]),
-      ]),
-    );
-  };
-  return `/** Outlines of our font's letters, in font units with y up: M, L, Q (a quadratic curve) and Z as in SVG paths; U+0000 is
- *  the box for a letter that is missing.
- *  Written by \`npm run generate\` from the font itself, never by hand. */
-export const glyphPaths = {
-  regular: ${paths(fonts.regular)},
-  bold: ${paths(fonts.bold)},
-} as const satisfies Record<string, Readonly<Record<string, string>>>;
-`;
 }
 
 type Font = ReturnType<typeof fontkit.create>;

@@ -2,12 +2,14 @@ import { DxfWriter, LWPolylineFlags, point2d, point3d, Units } from "@tarikjabir
 import type { GroupMark, Mark, PathMark, Point, Segment } from "../drawing/drawing.js";
 import { mark as ours } from "../drawing/ours.js";
 import type { Page, Print } from "../drawing/page.js";
+import type { FontBytes } from "./fonts.js";
 import { outlined } from "./outlines.js";
 
 /** One page as DXF, millimetres, y up, origin at the page's lower left corner: lines and true arcs on layers named after
- *  what they are, letters as outlines, nothing filled. The printer's correction is not for a laser, so none is made. */
-export function renderDxf(page: Page, print: Print): string {
-  const [drawn] = outlined({ ...print, pages: [page] }).pages;
+ *  what they are, letters as outlines, nothing filled. The printer's correction is not for a laser, so none is made.
+ *  `fonts`: TrueType. */
+export function renderDxf(page: Page, print: Print, fonts: FontBytes): string {
+  const [drawn] = outlined({ ...print, pages: [page] }, fonts).pages;
   const writer = new DxfWriter();
   writer.setUnits(Units.Millimeters);
   const layers = new Set<string>();

@@ -28,7 +28,7 @@ export async function render(
   const corrects = printer !== undefined && format !== "dxf" && isCorrected(arranged);
   const correction: Correction = corrects ? (page) => pageCorrection(printer, page) : () => identity;
   const noted = corrects ? withNotes(arranged) : arranged;
-  const print = arranged.outlines ? (await import("./outlines.js")).outlined(noted) : noted;
+  const print = arranged.outlines ? (await import("./outlines.js")).outlined(noted, tools.fonts("ttf")) : noted;
   return renderers[format](print, correction, tools);
 }
 
@@ -59,9 +59,10 @@ const renderers: Readonly<Record<Format, (print: Print, correction: Correction, 
       const fonts = tools.fonts("woff");
       return eachPage(print, "svg", (page) => renderSvg(page, print, correction(page.drawing), fonts));
     },
-    async dxf(print) {
+    async dxf(print, _, tools) {
       const { renderDxf } = await import("./dxf.js");
-      return eachPage(print, "dxf", (page) => renderDxf(page, print));
+      const fonts = tools.fonts("ttf");
+      return eachPage(print, "dxf", (page) => renderDxf(page, print, fonts));
     },
     async png(print, correction, { picture }) {
       if (picture === undefined) throw new Error("nothing is there to draw pictures with");

@@ -1,7 +1,7 @@
 /** What a PDF needs of a TrueType font that it shows by glyph number (ISO 32000-1, 9.9, table 126). */
 const kept = ["glyf", "head", "hhea", "hmtx", "loca", "maxp"] as const;
 
-type Tables = ReadonlyMap<string, Uint8Array>;
+export type Tables = ReadonlyMap<string, Uint8Array>;
 
 /** A font with the outlines of these glyphs alone. Every glyph keeps its number, so that one table of letters
  *  (`glyphOrder.generated.ts`) serves every print. Only for fonts none of whose glyphs are made of others, as a test checks
@@ -17,7 +17,8 @@ export function boundingBox(font: Uint8Array): [number, number, number, number] 
   return [head.getInt16(36), head.getInt16(38), head.getInt16(40), head.getInt16(42)];
 }
 
-function readTables(font: Uint8Array): Tables {
+/** A font's tables by their names. */
+export function readTables(font: Uint8Array): Tables {
   const data = view(font);
   return new Map(
     Array.from({ length: data.getUint16(4) }, (_, index): [string, Uint8Array] => {
@@ -31,11 +32,24 @@ function readTables(font: Uint8Array): Tables {
   );
 }
 
+/** What `glyf` says of one glyph; nothing of one that draws nothing. */
+export function glyphBytes(tables: Tables, glyph: number): Uint8Array {
+  const offset = offsets(tables);
+  return table(tables, "glyf").subarray(offset(glyph), offset(glyph + 1));
+}
+
+/** Where each glyph begins in `glyf`. */
+function offsets(tables: Tables): (glyph: number) => number {
+  const loca = view(table(tables, "loca"));
+  return isWide(tables) ? (glyph) => loca.getUint32(4 * glyph) : (glyph) => 2 * loca.getUint16(2 * glyph);
+}
+const isWide = (tables: Tables): boolean => view(table(tables, "head")).getInt16(50) === 1;
+
 /** `glyf` without the other glyphs, and the `loca` that belongs to it. */
 function outlinesOf(tables: Tables, glyphs: ReadonlySet<number>): Map<string, Uint8Array> {
-  const [glyf, loca, head] = [table(tables, "glyf"), view(table(tables, "loca")), view(table(tables, "head"))];
-  const wide = head.getInt16(50) === 1;
-  const offset = (glyph: number) => (wide ? loca.getUint32(4 * glyph) : 2 * loca.getUint16(2 * glyph));
+  const [glyf, loca] = [table(tables, "glyf"), table(tables, "loca")];
+  const wide = isWide(tables);
+  const offset = offsets(tables);
   const count = loca.byteLength / (wide ? 4 : 2) - 1;
   const parts: Uint8Array[] = [];
   const places = view(new Uint8Array(loca.byteLength));

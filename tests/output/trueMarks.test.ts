@@ -99,7 +99,7 @@ describe.each(Object.entries(shapes))("every mark of a %s within 0.001 mm", (_, 
   const { count } = expected(findings);
 
   test("in the DXF, by an independent parser", () => {
-    const { entities, header } = readDxf(renderDxf(page, engraving));
+    const { entities, header } = readDxf(renderDxf(page, engraving, fonts));
     expect(header.$INSUNITS).toBe(4);
     const lines = entities.flatMap((entity): Line[] => {
       const [from, to] = entity.vertices ?? [];
@@ -110,7 +110,7 @@ describe.each(Object.entries(shapes))("every mark of a %s within 0.001 mm", (_, 
   });
 
   test("in the SVG", () => {
-    const svg = renderSvg(page, outlined(engraving), identity, fonts);
+    const svg = renderSvg(page, outlined(engraving, fonts), identity, fonts);
     expect(worst(svgLines(svg, "graduations"), findings)).toBeLessThan(0.001);
   });
 
@@ -141,13 +141,13 @@ test("layers are named after what lies on them, and nothing is filled or set as 
   expect(layerName([])).toBe("DRAWING");
   const named = (dial: string) => {
     const drawn = printOf(machine(dial), "engraving");
-    return readDxf(renderDxf(drawn.pages[0] as (typeof drawn.pages)[number], drawn)).layers;
+    return readDxf(renderDxf(drawn.pages[0] as (typeof drawn.pages)[number], drawn, fonts)).layers;
   };
   expect(named(shapes.drum)).toEqual(
     expect.arrayContaining(["GRADUATIONS_RANK_1", "GRADUATIONS_RANK_2", "GRADUATIONS_RANK_3", "NUMBERS", "CUT"]),
   );
   const print = printOf(machine(shapes.face), "engraving");
-  const text = renderDxf(print.pages[0] as (typeof print.pages)[number], print);
+  const text = renderDxf(print.pages[0] as (typeof print.pages)[number], print, fonts);
   const { entities, layers } = readDxf(text);
   expect(layers).toEqual(
     expect.arrayContaining(["GRADUATIONS_RANK_1", "GRADUATIONS_RANK_3", "NUMBERS", "CUT", "LEGEND"]),
@@ -155,8 +155,8 @@ test("layers are named after what lies on them, and nothing is filled or set as 
   expect(new Set(entities.map(({ type }) => type))).toEqual(new Set(["LINE", "LWPOLYLINE", "CIRCLE"]));
   const rings = entities.filter(({ layer }) => layer === "CUT").map(({ radius }) => radius);
   expect(rings).toEqual([35, 24]);
-  expect(renderDxf(print.pages[0] as (typeof print.pages)[number], print)).toBe(text);
-  const outlines = outlined(print);
+  expect(renderDxf(print.pages[0] as (typeof print.pages)[number], print, fonts)).toBe(text);
+  const outlines = outlined(print, fonts);
   const svg = renderSvg(outlines.pages[0] as (typeof print.pages)[number], outlines, identity, fonts);
   expect(svg).not.toContain("<text");
   expect([...svg.matchAll(/<path[^>]* fill="(?!none)/g)]).toHaveLength(0);
@@ -165,7 +165,7 @@ test("layers are named after what lies on them, and nothing is filled or set as 
 test("the cone's cut line is closed: its arcs sweep what they should and meet the straight ends", () => {
   const findings = machine(shapes.bevel);
   const print = printOf(findings, "engraving");
-  const { entities } = readDxf(renderDxf(print.pages[0] as (typeof print.pages)[number], print));
+  const { entities } = readDxf(renderDxf(print.pages[0] as (typeof print.pages)[number], print, fonts));
   const { flat } = expected(findings);
   if (flat.kind !== "ring") throw new Error("no ring");
   const cut = entities.filter(({ layer }) => layer === "CUT");

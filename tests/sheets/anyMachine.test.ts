@@ -3,6 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { readFonts } from "../../scripts/font.js";
 import type { Print } from "../../src/drawing/page.js";
 import type { Findings } from "../../src/findings/findings.js";
 import { outlined } from "../../src/output/outlines.js";
@@ -14,6 +15,8 @@ import { measureSheets, templates } from "../support/measureSheets.js";
 import { pdfOf } from "../support/pdfOf.js";
 import { readPdf } from "../support/readPdf.js";
 import { seed } from "../support/seed.js";
+
+const ttf = readFonts();
 
 /** `FAULTS=/tmp/faults npx vitest run tests/sheets/anyMachine.test.ts` measures every sheet of every machine, and writes a summary
  *  with the smallest machine for each kind of fault. `SEED` and `MACHINES` choose others. */
@@ -104,7 +107,7 @@ describe("whatever the machine", () => {
 });
 
 async function sameWords(print: Print): Promise<void> {
-  const { pages } = await readPdf(await pdfOf(print.outlines ? outlined(print) : print));
+  const { pages } = await readPdf(await pdfOf(print.outlines ? outlined(print, ttf) : print));
   expect(pages.length).toBe(print.pages.length);
   if (print.outlines) return;
   for (const [index, { drawing }] of print.pages.entries()) {

@@ -1,22 +1,22 @@
+import { readFonts } from "../../scripts/font.js";
 import { advances, heights } from "../../src/drawing/advances.generated.js";
 import type { Point, TextMark, Weight } from "../../src/drawing/drawing.js";
 import { textWidth } from "../../src/drawing/text.js";
-import { glyphPaths } from "../../src/output/glyphPaths.generated.js";
+import { glyphOutline } from "../../src/output/glyphOutline.js";
 import type { Box } from "./boxes.js";
 
 type Bounds = { readonly left: number; readonly right: number; readonly low: number; readonly high: number };
 
+const fonts = readFonts();
 const known: Readonly<Record<Weight, Map<string, Bounds | undefined>>> = { regular: new Map(), bold: new Map() };
 
 /** What a letter blackens, font units, y up; undefined for one without ink. Bends reach their outermost on the outline
  *  itself, so that their control points add nothing. */
 function boundsOf(letter: string, weight: Weight): Bounds | undefined {
   if (known[weight].has(letter)) return known[weight].get(letter);
-  const paths: Readonly<Record<string, string>> = glyphPaths[weight];
-  const path = (Object.hasOwn(paths, letter) ? paths[letter] : paths["\0"]) as string;
-  const numbers = (path.match(/-?[\d.]+/g) ?? []).map(Number);
-  const xs = numbers.filter((_, index) => index % 2 === 0);
-  const ys = numbers.filter((_, index) => index % 2 === 1);
+  const strokes = glyphOutline(fonts[weight], letter);
+  const xs = strokes.flatMap((one) => (one.to === "close" ? [] : one.to === "bend" ? [one.x1, one.x] : [one.x]));
+  const ys = strokes.flatMap((one) => (one.to === "close" ? [] : one.to === "bend" ? [one.y1, one.y] : [one.y]));
   const bounds =
     xs.length === 0
       ? undefined
