@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { readFonts } from "../../scripts/font.js";
 import type { Mark } from "../../src/drawing/drawing.js";
 import type { Print } from "../../src/drawing/page.js";
 import { renderDxf } from "../../src/output/dxf.js";
@@ -10,8 +11,6 @@ import { readDxf } from "../support/readDxf.js";
 import { readPdf } from "../support/readPdf.js";
 import { findingsOf, printOf } from "../support/sheets.js";
 import { svgLines } from "../support/svgLines.js";
-
-const ttf = readFonts();
 
 const fonts = readFonts();
 type Point = { readonly x: number; readonly y: number };
@@ -28,7 +27,7 @@ const readers: Record<string, (print: Print) => Promise<Line[]>> = {
   },
   SVG: async (print) => svgLines(renderSvg(first(print), print, identity, fonts), "graduations"),
   DXF: async (print) =>
-    readDxf(renderDxf(first(print), print, ttf)).entities.flatMap(({ layer, vertices }): Line[] => {
+    readDxf(renderDxf(first(print), print, fonts)).entities.flatMap(({ layer, vertices }): Line[] => {
       const [from, to] = vertices ?? [];
       if (!layer.startsWith("GRADUATIONS") || !from || !to) return [];
       return [{ from: { x: from.x, y: -from.y }, to: { x: to.x, y: -to.y } }];

@@ -2,11 +2,13 @@ import { redo, undo } from "@codemirror/commands";
 import { computed, type ReadonlySignal, useComputed, useSignal } from "@preact/signals";
 import type { ComponentChildren } from "preact";
 import { useMemo } from "preact/hooks";
+import type { Way } from "../file/edit.js";
 import type { Schema } from "../schema.js";
 import type { Told } from "../work/protocol.js";
 import type { Desk } from "./desk.js";
 import type { FileDocument } from "./document.js";
 import { type Form, keyOf } from "./form/form.js";
+import { Part } from "./form/Part.js";
 import { ReadingsGrid } from "./ReadingsGrid.js";
 import { TextView } from "./TextView.js";
 
@@ -64,15 +66,15 @@ export function FileView({ desk, document, root, children }: FileViewProps) {
 
 function formOf(desk: Desk, document: FileDocument, root: Schema, told: ReadonlySignal<readonly Told[]>): Form {
   const { nodes } = document;
+  // One and the same on every drawing: another function would be another grid, and lose what is being typed.
+  const Grid = (props: { readonly form: Form; readonly way: Way }) => <ReadingsGrid {...props} desk={desk} />;
   return {
     ...{ document, root, nodes },
     units: computed(() => (nodes.value.words(["units"]) === "in" ? "in" : "mm")),
     told: computed(() => byPlace(told.value, document)),
     handwheels: desk.handwheels,
-    special: (way) =>
-      way.at(-1) === "readings" && way.at(-2) === "feed"
-        ? (props) => <ReadingsGrid {...props} desk={desk} />
-        : undefined,
+    Part,
+    special: (way) => (way.at(-1) === "readings" && way.at(-2) === "feed" ? Grid : undefined),
   };
 }
 

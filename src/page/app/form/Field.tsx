@@ -1,8 +1,7 @@
 import type { ComponentChildren } from "preact";
 import type { Way } from "../../file/edit.js";
 import { inWords, scalar } from "../../schema.js";
-import { type Form, idOf, keyOf, put, takeOut } from "./form.js";
-import type { PartProps } from "./Part.js";
+import { type Form, idOf, keyOf, type PartProps, put, takeOut } from "./form.js";
 import { bareUnit } from "./units.js";
 
 /** What is told of a place, beneath it. */

@@ -3,7 +3,6 @@ import type { Way } from "../../file/edit.js";
 import { kindOf, type Schema } from "../../schema.js";
 import { labelOf } from "./Field.js";
 import type { Form } from "./form.js";
-import { Part } from "./Part.js";
 
 type FieldsProps = {
   readonly form: Form;
@@ -18,6 +17,7 @@ export function Fields({ form, way, schema, only }: FieldsProps) {
   const opened = useSignal<readonly string[]>([]);
   const entries = Object.entries(schema.properties ?? {}).filter(([key]) => only === undefined || only.includes(key));
   const nodes = form.nodes.value;
+  const { Part } = form;
   const shown = entries.filter(
     ([key]) =>
       entries.length <= MANY ||

@@ -3,11 +3,11 @@ import type { Plain } from "../../file/yamlText.js";
 import { inWords, itemOf, kindFor, kindOf, type Schema, scalar } from "../../schema.js";
 import { Notes } from "./Field.js";
 import { Fields } from "./Fields.js";
-import { type Form, idOf, keyOf, put, takeOut } from "./form.js";
-import { Part, type PartProps } from "./Part.js";
+import { type Form, idOf, keyOf, type PartProps, put, takeOut } from "./form.js";
 
 /** A list: single values side by side, records one below the other, each to be taken out again. */
 export function ListPart({ form, way, schema, label }: PartProps) {
+  const { Part } = form;
   const nodes = form.nodes.value;
   const items = nodes.value(way);
   const count = Array.isArray(items) ? items.length : 0;

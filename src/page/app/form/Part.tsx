@@ -1,13 +1,10 @@
-import type { Way } from "../../file/edit.js";
-import { kindFor, kindOf, type Schema } from "../../schema.js";
+import { kindFor, kindOf } from "../../schema.js";
 import { ChoiceField, TextField, TickField } from "./Field.js";
-import type { Form } from "./form.js";
+import type { PartProps } from "./form.js";
 import { ListPart } from "./ListPart.js";
 import { NamedPart } from "./NamedPart.js";
 import { RecordPart } from "./RecordPart.js";
 import { SeveralKinds } from "./SeveralKinds.js";
-
-export type PartProps = { readonly form: Form; readonly way: Way; readonly schema: Schema; readonly label: string };
 
 /** A part of the file as one fills it in: whatever its schema says that it is. */
 export function Part(props: PartProps) {

@@ -1,8 +1,7 @@
 import { useSignal } from "@preact/signals";
 import { Notes } from "./Field.js";
 import { Fields } from "./Fields.js";
-import { idOf, keyOf, takeOut } from "./form.js";
-import type { PartProps } from "./Part.js";
+import { idOf, keyOf, type PartProps, takeOut } from "./form.js";
 
 /** Named parts of one thing, in a frame; not there until one of them is filled in. */
 export function RecordPart({ form, way, schema, label }: PartProps) {

@@ -1,10 +1,10 @@
 import { useSignal } from "@preact/signals";
 import { type Kind, kindOf, type Schema, scalar } from "../../schema.js";
-import { idOf, keyOf, takeOut } from "./form.js";
-import { Part, type PartProps } from "./Part.js";
+import { idOf, keyOf, type PartProps, takeOut } from "./form.js";
 
 /** What may be said in several ways: one value, or more about it. */
 export function SeveralKinds({ form, way, schema, label, now }: PartProps & { readonly now: Schema }) {
+  const { Part } = form;
   const options = optionsOf(schema);
   const wanted = useSignal<Kind | undefined>(undefined);
   const there = form.nodes.value.value(way) !== undefined;

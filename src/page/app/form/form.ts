@@ -17,9 +17,13 @@ export type Form = {
   /** What is told of each place, by its key. */
   readonly told: ReadonlySignal<ReadonlyMap<string, readonly Told[]>>;
   readonly handwheels: ReadonlySignal<readonly string[]>;
+  /** Draws a part whatever it is. It travels with the form, since what it draws has parts again. */
+  readonly Part: (props: PartProps) => JSX.Element | null;
   /** Parts that take more than fields: they stand instead of the usual ones. */
   readonly special: (way: Way) => ((props: { readonly form: Form; readonly way: Way }) => JSX.Element) | undefined;
 };
+
+export type PartProps = { readonly form: Form; readonly way: Way; readonly schema: Schema; readonly label: string };
 
 export const keyOf = (way: Way): string => way.join("\u0000");
 export const idOf = (way: Way): string => `at-${way.map((step) => String(step).replace(/[^\w]/g, "_")).join("-")}`;
