@@ -31,8 +31,12 @@ export function renderDxf(page: Page, print: Print, fonts: FontBytes): string {
     }
   };
   for (const mark of marks) draw(mark, place, []);
-  return `999\n${ours}\n${writer.stringify()}`;
+  return `999\n${ours}\n${writer.stringify().replace(/^-?\d+\.\d{10,}(e-\d+)?$|^-?\d+e-\d+$/gm, rounded)}`;
 }
+
+/** To a millionth of a micrometre: the last binary digits of sines differ between one JavaScript engine and the next, and the same
+ *  machine shall give the same file. */
+const rounded = (number: string): string => String(Number(Number(number).toFixed(9)) || 0);
 
 type Place = { readonly x: number; readonly y: number; readonly turn: number };
 

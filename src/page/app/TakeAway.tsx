@@ -1,6 +1,7 @@
 import { useSignal } from "@preact/signals";
-import type { Made, PageFormat } from "../work/protocol.js";
+import type { PageFormat } from "../work/protocol.js";
 import { type Desk, keptOf } from "./desk.js";
+import { hand } from "./hand.js";
 import type { Keeping } from "./keep.js";
 
 /** Everything that one carries off: sheets to print, the files themselves. */
@@ -16,7 +17,7 @@ export function TakeAway({ desk, keeping }: { readonly desk: Desk; readonly keep
       const sheets = all ? {} : { sheets: picked.value };
       const asked = { ...sheets, bound, format: bound ? "pdf" : format.value } as const;
       const { files, why } = await desk.asker.ask("print", desk.files.peek(), asked);
-      for (const file of files) hand(file);
+      hand(files, stemOf(desk));
       told.value = [`${files.length} ${files.length === 1 ? "file" : "files"} made.`, ...why];
     } catch (fault) {
       told.value = [fault instanceof Error ? fault.message : String(fault)];
@@ -29,11 +30,12 @@ export function TakeAway({ desk, keeping }: { readonly desk: Desk; readonly keep
         <h2>Sheets</h2>
         <p class="about">Print at 100 %, never “fit to page”. What is not ready says what it lacks.</p>
         <ul class="sheets">
-          {desk.sheets.value.map(({ name, title, why }) => (
-            <li key={name}>
+          {desk.sheets.value.map(({ name, title, why, onRequest }) => (
+            <li key={name} class={onRequest ? "request" : undefined}>
               <label>
                 <input
                   type="checkbox"
+                  value={name}
                   disabled={why !== undefined}
                   checked={picked.value.includes(name)}
                   onChange={({ currentTarget: { checked } }) => {
@@ -84,7 +86,7 @@ export function TakeAway({ desk, keeping }: { readonly desk: Desk; readonly keep
               <button
                 type="button"
                 onClick={() => {
-                  hand({ name: document.name.peek(), bytes: document.text.peek() });
+                  hand([{ name: document.name.peek(), bytes: document.text.peek() }], "");
                   if (keptOf(desk).length === 1) keeping.takenAway();
                 }}
               >
@@ -96,7 +98,8 @@ export function TakeAway({ desk, keeping }: { readonly desk: Desk; readonly keep
         <button
           type="button"
           onClick={() => {
-            for (const { name, text } of desk.documents.peek()) hand({ name: name.peek(), bytes: text.peek() });
+            const files = desk.documents.peek().map(({ name, text }) => ({ name: name.peek(), bytes: text.peek() }));
+            hand(files, stemOf(desk));
             keeping.takenAway();
           }}
         >
@@ -107,15 +110,9 @@ export function TakeAway({ desk, keeping }: { readonly desk: Desk; readonly keep
   );
 }
 
-const types: Readonly<Record<string, string>> = { pdf: "application/pdf", svg: "image/svg+xml", dxf: "image/vnd.dxf" };
-
-/** Puts a file where the browser puts what is downloaded. */
-function hand({ name, bytes }: Made): void {
-  const type = types[name.split(".").at(-1) ?? ""] ?? "text/plain";
-  const url = URL.createObjectURL(new Blob([bytes as BlobPart], { type }));
-  const link = document.createElement("a");
-  link.href = url;
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(url), 60_000);
-}
+/** What the files of a machine are called together. */
+const stemOf = (desk: Desk): string =>
+  desk.machine
+    .peek()
+    .name.peek()
+    .replace(/\.[^.]*$/, "");

@@ -1,0 +1,86 @@
+import { existsSync, mkdtempSync, readFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { type Browser, type BrowserContext, chromium, type Page } from "playwright-core";
+import { afterAll, beforeAll } from "vitest";
+import { witnessmark } from "../../support/command.js";
+
+/** Where Debian and its kin put the browser; another place is named by WITNESSMARK_BROWSER. */
+const browserPath = [
+  process.env.WITNESSMARK_BROWSER,
+  "/usr/bin/chromium",
+  "/usr/bin/chromium-browser",
+  "/usr/bin/google-chrome",
+].find((path) => path !== undefined && existsSync(path));
+
+/** Whether there is one to test in. Where there is none the page's tests are left out, and the last lines say so; CI insists. */
+export const hasBrowser = browserPath !== undefined || process.env.CI !== undefined;
+
+const quiet = [
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+];
+
+/** A browser for all tests of a file, and pages in it that are refused whatever they ask the network for. */
+export function inBrowser() {
+  let browser: Browser | undefined;
+  const folder = mkdtempSync(join(tmpdir(), "witnessmark-page-"));
+  beforeAll(async () => {
+    browser = await chromium.launch({ executablePath: browserPath ?? "chromium", headless: true, args: quiet });
+  });
+  afterAll(() => browser?.close());
+  let made = 0;
+  return {
+    folder,
+    /** The page with these files inside, as the command writes it. */
+    async written(...words: string[]): Promise<string> {
+      const out = join(folder, `page-${++made}.html`);
+      const { code, err } = await witnessmark("page", ...words, "--out", out);
+      if (code !== 0) throw new Error(err);
+      return out;
+    },
+    async context(options: Parameters<Browser["newContext"]>[0] = {}): Promise<BrowserContext> {
+      if (browser === undefined) throw new Error("there is no browser");
+      return browser.newContext({ acceptDownloads: true, ...options });
+    },
+    /** Opens a page that the command wrote. What it asks of the network, what goes wrong in it and every window that it opens
+     *  is told. */
+    async open(file: string, context: BrowserContext): Promise<{ page: Page; faults: string[] }> {
+      const page = await context.newPage();
+      const faults: string[] = [];
+      page.on("console", (message) => {
+        if (["error", "warning"].includes(message.type())) faults.push(message.text());
+      });
+      page.on("pageerror", (fault) => faults.push(fault.message));
+      page.on("dialog", (dialog) => {
+        if (dialog.type() !== "beforeunload") faults.push(`dialog: ${dialog.message()}`);
+        void dialog.accept();
+      });
+      page.on("popup", () => faults.push("a window was opened"));
+      await page.route("**/*", (route) => {
+        const url = route.request().url();
+        if (url === `file://${file}` || url.startsWith("blob:") || url.startsWith("data:")) return route.continue();
+        faults.push(`asked for ${url}`);
+        return route.abort();
+      });
+      await page.goto(`file://${file}`);
+      await page.locator(".rule button").first().waitFor();
+      return { page, faults };
+    },
+  };
+}
+
+/** Goes to a station or a place of the page. */
+export const goTo = (page: Page, name: string): Promise<void> =>
+  page.locator(".rule button", { hasText: new RegExp(`^${name}$`) }).click();
+
+/** What a click downloads. */
+export async function taken(page: Page, click: () => Promise<void>): Promise<{ name: string; bytes: Uint8Array }> {
+  const [download] = await Promise.all([page.waitForEvent("download", { timeout: 60_000 }), click()]);
+  return { name: download.suggestedFilename(), bytes: readFileSync(await download.path()) };
+}
