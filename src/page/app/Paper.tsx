@@ -16,6 +16,7 @@ export function Paper({ desk, sheet, pixelsPerMm }: PaperProps) {
   useEffect(() => stop, [stop]);
   const near = useSignal<"fit" | "near" | "true">("fit");
   const pages = useComputed(() => answer.value?.pages ?? []);
+  const [size] = pages.value;
   const title = desk.sheets.value.find(({ name }) => name === sheet.value)?.title ?? sheet.value;
   return (
     <section class="paper" aria-label={`Paper: ${title}`}>
@@ -36,6 +37,10 @@ export function Paper({ desk, sheet, pixelsPerMm }: PaperProps) {
             </button>
           ))}
         </fieldset>
+        <button type="button" disabled={pages.value.length === 0} onClick={() => print()}>
+          print
+        </button>
+        {size && <style>{`@page { size: ${size.width}mm ${size.height}mm; margin: 0 }`}</style>}
       </div>
       {answer.value?.why !== undefined && (
         <p class="lacking" role="status">
@@ -66,6 +71,8 @@ function Sheet({
   readonly width: number | undefined;
 }) {
   const host = useRef<HTMLDivElement>(null);
+  const [a, b, c, d, e, f] = page.correction;
+  const turned = [a, b, c, d];
   useEffect(() => {
     const drawn = new DOMParser().parseFromString(page.svg, "image/svg+xml").documentElement;
     drawn.setAttribute("aria-hidden", "true");
@@ -77,7 +84,13 @@ function Sheet({
       role="img"
       aria-label={label}
       ref={host}
-      style={{ aspectRatio: `${page.width} / ${page.height}`, ...(width && { width: `${width}px` }) }}
+      style={{
+        aspectRatio: `${page.width} / ${page.height}`,
+        "--across": page.width,
+        "--down": page.height,
+        "--correction": `translate(${e}mm, ${f}mm) matrix(${[...turned, 0, 0].join(", ")})`,
+        ...(width && { "--on-screen": `${width}px` }),
+      }}
     />
   );
 }

@@ -1,4 +1,5 @@
 import type { Format } from "../../output/formats.js";
+import type { Affine } from "../../paper/printerCorrection.js";
 
 /** A file that a machine's file, or the reader, names. */
 export type Named = { readonly name: string; readonly text: string };
@@ -36,7 +37,13 @@ export type SheetState = {
 /** A format that needs nothing but a browser. */
 export type PageFormat = Exclude<Format, "png">;
 
-export type DrawnPage = { readonly svg: string; readonly width: number; readonly height: number };
+/** Size in mm. `correction`: what a printer's correction does to the page on paper. */
+export type DrawnPage = {
+  readonly svg: string;
+  readonly width: number;
+  readonly height: number;
+  readonly correction: Affine;
+};
 export type Made = { readonly name: string; readonly bytes: Uint8Array | string };
 
 /** What the page asks of its worker, and what it gets. Lengths in mm. */

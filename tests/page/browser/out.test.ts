@@ -2,6 +2,7 @@ import { mkdtempSync, readdirSync, readFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { unzipSync } from "fflate";
+import { PDFDocument } from "pdf-lib";
 import { describe, expect, test } from "vitest";
 import { witnessmark } from "../../support/command.js";
 import { goTo, hasBrowser, inBrowser, taken } from "./browser.js";
@@ -42,6 +43,36 @@ describe.runIf(hasBrowser)("what is taken away from the page", () => {
     }
     expect(faults).toEqual([]);
   }, 120_000);
+
+  test("printed from the browser a sheet has its own paper, and its printer's correction", async () => {
+    const { page, faults } = await open(await written(demo), await context());
+    for (const [sheet, width, height] of [
+      ["belt-card", 210, 297],
+      ["speed-diagram", 297, 210],
+    ] as const) {
+      await page.locator("#sheet").selectOption(sheet);
+      await page.locator(`.sheet:only-child[style*="--across: ${width}"] svg`).waitFor();
+      const pdf = await PDFDocument.load(await page.pdf({ preferCSSPageSize: true }));
+      expect(pdf.getPageCount(), sheet).toBe(1);
+      const size = pdf.getPage(0).getSize();
+      expect(
+        [size.width, size.height].map((points) => Math.round((points * 25.4) / 72)),
+        sheet,
+      ).toEqual([width, height]);
+      await page.emulateMedia({ media: "print" });
+      const drawn = await page.locator(".sheet svg").boundingBox();
+      await page.emulateMedia({ media: null });
+      // The demo's printer: 199.3 of 200 along the sheet's short side, 250.4 of 250 along its long one, and a skew that widens
+      // the box of what is drawn by 0.0016 of the other side.
+      const [short, long] = [200 / 199.3, 250 / 250.4];
+      const [across, down] = width < height ? [short, long] : [long, short];
+      expect(((drawn?.width ?? 0) * 25.4) / 96 / width).toBeGreaterThan(across - 1e-3);
+      expect(((drawn?.width ?? 0) * 25.4) / 96 / width).toBeLessThan(across + 0.0016 * 1.5 + 1e-3);
+      expect(((drawn?.height ?? 0) * 25.4) / 96 / height).toBeGreaterThan(down - 1e-3);
+      expect(((drawn?.height ?? 0) * 25.4) / 96 / height).toBeLessThan(down + 0.0016 * 1.5 + 1e-3);
+    }
+    expect(faults).toEqual([]);
+  }, 60_000);
 
   test("files come back as they were typed", async () => {
     const { page, faults } = await open(await written(demo), await context());
