@@ -8,6 +8,7 @@ import { bandFor } from "../../src/findings/speedChoice.js";
 import type { Cover } from "../../src/machine/machine.js";
 import { arrange } from "../../src/sheets/arrange.js";
 import { inLanguage } from "../../src/words/language.js";
+import { say } from "../../src/words/say.js";
 import { anyMachine, sound } from "../support/anyMachine.js";
 import { doubled } from "../support/doubled.js";
 import { measureSheets } from "../support/measureSheets.js";
@@ -229,6 +230,23 @@ describe("what it says", () => {
     const band = bandFor({ material: "brass", operation: "turning", diameter: 20 }, held);
     expect(words).toContain(` to ${Math.floor(diameterFor(band?.most ?? 0, 462))} `);
     expect(words).not.toContain(` to ${Math.floor(diameterFor(band?.most ?? 0, 702))} `);
+  });
+
+  test("a limit's warning stands whole on a card however narrow, or the card is refused", () => {
+    let warned = 0;
+    for (const width of [127, 112, 104, 96, 92, 88, 84, 80])
+      for (const language of ["en", "de", doubled] as const)
+        inLanguage(language, () => {
+          const arranged = arrange(covered({ ...usual, width, height: 180 }, sixteen), template("belt-card"));
+          if ("missing" in arranged) {
+            expect(arranged.missing).toMatch(/cover/);
+            return;
+          }
+          const words = textsOf(covered({ ...usual, width, height: 180 }, sixteen), "belt-card");
+          expect(words).toContain(say("belt card.do not use"));
+          warned++;
+        });
+    expect(warned).toBeGreaterThan(8);
   });
 
   test("a motor with many speeds: no higher than the limit, and what to set for a diameter", () => {

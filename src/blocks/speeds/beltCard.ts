@@ -11,7 +11,7 @@ import type { Limits, Machine, Stage } from "../../machine/machine.js";
 import { smallestOf } from "../../quantity/extremes.js";
 import { formatFixed, trimmedSize } from "../../quantity/format.js";
 import { say } from "../../words/say.js";
-import type { BeltCell, BeltColumn, BeltRow } from "./beltRows.js";
+import type { BeltCell, BeltColumn, BeltRow } from "./beltMeasure.js";
 import { type Range, rangesTold } from "./rangeWords.js";
 
 /** What a belt card says, before it is laid out. */

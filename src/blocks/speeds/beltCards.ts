@@ -13,7 +13,8 @@ import { paragraph } from "../shared/paragraph.js";
 import { shortened } from "../shared/shortened.js";
 import { size } from "../shared/style.js";
 import { type BeltCard, beginWith, positionName } from "./beltCard.js";
-import { acrossCards, type BeltTable, beltTableOf, drawnTable, headingHeight, waysFit } from "./beltRows.js";
+import { acrossCards, type BeltTable, beltTableOf, headingHeight, heightsOf, waysFit } from "./beltMeasure.js";
+import { drawnTable } from "./beltRows.js";
 
 type Room = {
   readonly width: number;
@@ -228,8 +229,9 @@ function paged(
   heightOf: (page: number) => number,
 ): (readonly [number, number])[] {
   const head = headingHeight(table, columns, width);
-  const total = table.heights.length;
-  const sum = (from: number, to: number) => table.heights.slice(from, to).reduce((height, own) => height + own, head);
+  const heights = heightsOf(table, columns, width);
+  const total = heights.length;
+  const sum = (from: number, to: number) => heights.slice(from, to).reduce((height, own) => height + own, head);
   const reach = (from: number, page: number) => {
     let to = from;
     while (to < total && sum(from, to + 1) <= heightOf(page) + 1e-9) to++;
@@ -268,7 +270,9 @@ function topHeight(
   width: number,
   height: number,
 ): number {
-  const rows = table.heights.slice(from, to).reduce((sum, own) => sum + own, headingHeight(table, columns, width));
+  const rows = heightsOf(table, columns, width)
+    .slice(from, to)
+    .reduce((sum, own) => sum + own, headingHeight(table, columns, width));
   return Math.max(pictureRoom(drive, true).height, Math.min(0.4 * height, height - rows - gap));
 }
 

@@ -1,0 +1,244 @@
+import { textWidth, wrapText } from "../../drawing/text.js";
+import { say } from "../../words/say.js";
+import { NoRoom } from "../shared/noRoom.js";
+import { size } from "../shared/style.js";
+import { type Name, nameHeight, nameOf } from "./beltNames.js";
+
+/** One belt position as the card shows it. */
+export type BeltRow = {
+  /** Steps of the belts, and the way of the rest: "A" and "open". */
+  readonly belts: readonly string[];
+  readonly way: string;
+  /** Without where nobody knows it. */
+  readonly rpm?: string;
+  /** Raised beside the speed, explained at the foot. */
+  readonly sign: string;
+  /** Why the hand must leave it alone. */
+  readonly forbidden?: string;
+};
+/** A material with what each row serves of it, row by row. */
+export type BeltColumn = {
+  /** What it is called on paper; of several that are alike all names. */
+  readonly name: string;
+  /** Small work of it would bear more speed than there is. */
+  readonly bearsMore: boolean;
+  readonly cells: readonly BeltCell[];
+};
+export type BeltCell = { readonly words: string; readonly set?: string };
+
+/** Least and most from one row to the next; one with two lines in it is higher. mm */
+export const LEAST = 7.5;
+export const MOST = 11.5;
+const gap = 2.2;
+/** From the sign beside a speed to the first material. */
+export const signGap = 1.4;
+/** Beside a way of the drive that stands upright. */
+const wayGap = 1;
+/** Names longer than this share of the card wrap. */
+const nameShare = 0.34;
+/** Within a bar beside its words, and above and below them; from line to line, of its em. */
+const barPad = 1;
+export const barMargin = 0.6;
+export const barStep = 1.15;
+export const headingStep = size.text * 1.3;
+/** Longer names widen their column, up to `widestHeading`. */
+const mostHeadingLines = 3;
+const widestHeading = 30;
+
+export type BeltTable = {
+  readonly rows: readonly BeltRow[];
+  readonly columns: readonly BeltColumn[];
+  readonly names: readonly Name[];
+  readonly nameWidth: number;
+  readonly rpmWidth: number;
+  readonly signWidth: number;
+  /** Least of each, mm. */
+  readonly columnWidths: readonly number[];
+  /** Least of each, but for the words of a bar. */
+  readonly heights: readonly number[];
+  readonly title: string;
+  /** What ways of the drive take that stand upright beside their rows; 0 where each row names its own. */
+  readonly wayWidth: number;
+};
+
+/** The table's columns and rows measured, on a card so wide. `title`: over the materials. `turned`: the ways of the drive stand upright
+ *  beside the rows of each, which leaves room for a material more; `small`: names stand in one line, cut
+ *  short where they must be, which leaves room for more rows. */
+export function beltTableOf(
+  { rows, columns, title }: Pick<BeltTable, "rows" | "columns" | "title">,
+  card: number,
+  { turned, small }: { readonly turned: boolean; readonly small: boolean },
+): BeltTable {
+  const apart = turned && rows.every(({ belts, way }) => belts.length > 0 && way !== "");
+  const wayWidth = apart ? size.card * 1.1 + wayGap : 0;
+  const names = rows.map((row) => nameOf(apart ? { ...row, way: "" } : row, nameShare * card, small));
+  const known = rows.map(({ rpm }) => (rpm === undefined ? 4 : textWidth(rpm, size.hand, "bold")));
+  const signs = rows.map(({ sign }) => (sign === "" ? 0 : textWidth(sign, signEm(sign), "bold") + 0.5));
+  return {
+    ...{ rows, columns, names, title },
+    wayWidth,
+    nameWidth: Math.max(
+      textWidth(say("belt card.belt"), size.text, "bold") - wayWidth,
+      ...names.map(({ width }) => width),
+    ),
+    rpmWidth: Math.max(textWidth(say("belt card.rpm"), size.text, "bold"), ...known),
+    signWidth: Math.max(0, ...signs),
+    columnWidths: columns.map(leastColumn),
+    heights: rows.map((_, index) => {
+      const inName = names[index] as Name;
+      const set = columns.some(({ cells }) => cells[index]?.set !== undefined);
+      return Math.max(LEAST, nameHeight(inName), set ? size.card + size.text + 1.6 : 0);
+    }),
+  };
+}
+
+/** What the key takes: position and speed. */
+export const keyWidth = ({ wayWidth, nameWidth, rpmWidth, signWidth }: BeltTable): number =>
+  wayWidth + nameWidth + gap + rpmWidth + signWidth;
+
+/** True where every way that stands upright has the height for it. */
+export const waysFit = (table: BeltTable, span: readonly [number, number]): boolean =>
+  table.wayWidth === 0 ||
+  waysOf(table, span).every(({ way, from, to }) => {
+    const height = table.heights.slice(from, to).reduce((sum, own) => sum + own, 0);
+    return textWidth(way, size.card, "regular") <= height - 1;
+  });
+
+/** The words of a bar over the place of the diameters: in 13 pt in one line, in 9 pt in as many as it takes: none is ever cut. */
+export function barOf(words: string, room: number): { lines: string[]; em: number; height: number } {
+  const whole = textWidth(words, size.card, "bold") <= room - 2 * barPad;
+  const em = whole ? size.card : size.text;
+  const lines = whole ? [words] : wrapText(words, room - 2 * barPad, em, "bold");
+  return { lines, em, height: lines.length * em * barStep + 2 * barMargin };
+}
+
+/** No word of a bar is broken. */
+const leastBar = ({ rows }: BeltTable): number =>
+  Math.max(
+    ...rows.flatMap(({ forbidden }) => forbidden?.split(" ") ?? []).map((word) => textWidth(word, size.text, "bold")),
+    -2 * barPad,
+  ) +
+  2 * barPad;
+
+/** Where the table ends at the right: with its last material, or farther for the words of a bar. */
+export function rightOf(table: BeltTable, shown: readonly number[], width: number): number {
+  const left = keyWidth(table) + signGap;
+  const bars = table.rows.map(({ forbidden }) =>
+    forbidden === undefined ? 0 : left + textWidth(forbidden, size.card, "bold") + 2 * barPad + 0.01,
+  );
+  const last = placed(table, shown, width).at(-1)?.right ?? left;
+  return Math.max(last, Math.min(width, Math.max(...bars)));
+}
+
+/** Least of each row where these materials are shown in so much width. */
+export function heightsOf(table: BeltTable, shown: readonly number[], width: number): number[] {
+  const room = rightOf(table, shown, width) - keyWidth(table) - signGap;
+  return table.rows.map(({ forbidden }, index) =>
+    Math.max(table.heights[index] ?? LEAST, forbidden === undefined ? 0 : barOf(forbidden, room).height + 0.8),
+  );
+}
+
+/** Rows of one way after the other. */
+export function waysOf(
+  { rows }: BeltTable,
+  [from, to]: readonly [number, number],
+): { way: string; from: number; to: number }[] {
+  const found: { way: string; from: number; to: number }[] = [];
+  for (let index = from; index < to; index++) {
+    const way = rows[index]?.way ?? "";
+    const open = found.at(-1);
+    if (open?.way === way) open.to = index + 1;
+    else found.push({ way, from: index, to: index + 1 });
+  }
+  return found;
+}
+
+/** Materials side by side in so much width, in their order: which on each card; `alike`: as many on each.
+ *  @throws NoRoom where not even one fits beside the key. */
+export function acrossCards(table: BeltTable, width: number, alike: boolean): number[][] {
+  const room = width - keyWidth(table) - signGap;
+  const barred = leastBar(table);
+  if (table.columns.length === 0) {
+    if (room < Math.max(barred, -gap))
+      throw new NoRoom(say("no room.card key", { wants: Math.ceil(keyWidth(table)), has: Math.floor(width) }));
+    return [[]];
+  }
+  const widthOf = (indexes: readonly number[]) =>
+    indexes.reduce((sum, index) => sum + (table.columnWidths[index] ?? 0) + gap, -gap);
+  const fits = (indexes: readonly number[]) => widthOf(indexes) <= room + 1e-9;
+  const split = (most: number) => {
+    const cards: number[][] = [];
+    for (const index of table.columns.keys()) {
+      const open = cards.at(-1);
+      if (open !== undefined && open.length < most && fits([...open, index])) open.push(index);
+      else if (fits([index])) cards.push([index]);
+      else
+        throw new NoRoom(
+          say("no room.card row", {
+            wants: Math.ceil(keyWidth(table) + signGap + widthOf([index])),
+            has: Math.floor(width),
+          }),
+        );
+    }
+    return cards;
+  };
+  if (room < barred)
+    throw new NoRoom(
+      say("no room.card row", { wants: Math.ceil(keyWidth(table) + signGap + barred), has: Math.floor(width) }),
+    );
+  const greedy = split(Number.POSITIVE_INFINITY);
+  // As many on each, rather than one that is nearly empty.
+  const even = split(Math.ceil(table.columns.length / greedy.length));
+  return alike && even.length === greedy.length ? even : greedy;
+}
+
+export const headingHeight = (table: BeltTable, shown: readonly number[], width: number): number =>
+  (headingLines(table, shown, placed(table, shown, width)) + (shown.length > 0 ? 1 : 0)) * headingStep + 1.2;
+
+export type Span = { readonly left: number; readonly right: number };
+
+/** Columns with what room is over shared among them, as far as their headings gain by it. */
+export function placed(table: BeltTable, shown: readonly number[], width: number): Span[] {
+  const key = keyWidth(table) + signGap;
+  const wish = (index: number) =>
+    Math.max(
+      table.columnWidths[index] ?? 0,
+      Math.min(widestHeading, textWidth(table.columns[index]?.name ?? "", size.text, "bold")),
+    );
+  const least = shown.reduce((sum, index) => sum + (table.columnWidths[index] ?? 0) + gap, key - gap);
+  const wished = shown.reduce((sum, index) => sum + wish(index) + gap, key - gap);
+  const share = wished <= least ? 0 : Math.max(0, Math.min(1, (width - least) / (wished - least)));
+  let left = key;
+  return shown.map((index) => {
+    const own = table.columnWidths[index] ?? 0;
+    const span = { left, right: left + own + share * (wish(index) - own) };
+    left = span.right + gap;
+    return span;
+  });
+}
+
+/** A sign is larger than a word. */
+export const signEm = (sign: string): number => (sign.length > 1 ? size.text : size.card);
+
+export const middleOf = ({ left, right }: Span): number => (left + right) / 2;
+
+export const headed = (table: BeltTable, index: number, span: Span): string[] =>
+  wrapText(table.columns[index]?.name ?? "", span.right - span.left, size.text, "bold");
+
+export const headingLines = (table: BeltTable, shown: readonly number[], places: readonly Span[]): number =>
+  Math.max(1, ...shown.map((index, at) => headed(table, index, places[at] as Span).length));
+
+export const rpmEndOf = ({ wayWidth, nameWidth, rpmWidth }: BeltTable): number => wayWidth + nameWidth + gap + rpmWidth;
+
+function leastColumn({ name, cells }: BeltColumn): number {
+  const own = Math.max(
+    0,
+    ...cells.map(({ words, set }) =>
+      Math.max(textWidth(words, size.card, "regular"), textWidth(set ?? "", size.text, "regular")),
+    ),
+  );
+  const parts = name.split(/\s+|(?<=-)/).map((part) => textWidth(part, size.text, "bold"));
+  let width = Math.min(widestHeading, Math.max(own, 8, ...parts));
+  while (width < widestHeading && wrapText(name, width, size.text, "bold").length > mostHeadingLines) width += 0.5;
+  return Math.max(own, width);
+}
