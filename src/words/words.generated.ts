@@ -81,6 +81,8 @@ export type Gaps = {
   "belt card.countershaft": never;
   "belt card.countershaft number": "n";
   "belt card.begin with": "position";
+  "belt card.sign": "sign" | "name";
+  "belt card.blank": never;
   "belt card.by ratio": never;
   "belt card.measure first": never;
   "belt card.reading doubtful": never;
@@ -1695,6 +1697,8 @@ const en: Readonly<Record<Key, Text>> = {
   "belt card.countershaft": "countershaft",
   "belt card.countershaft number": "countershaft {n}",
   "belt card.begin with": "Begin with {position}, as drawn.",
+  "belt card.sign": "{sign} = {name}",
+  "belt card.blank": "Blank: take another row for this material.",
   "belt card.by ratio": "~ by ratio, not measured.",
   "belt card.measure first": "! measure first: near the limit.",
   "belt card.reading doubtful": "? reading doubtful: measure again.",
@@ -3306,6 +3310,8 @@ const de: Readonly<Record<Key, Text>> = {
   "belt card.countershaft": "Vorgelegewelle",
   "belt card.countershaft number": "Vorgelegewelle {n}",
   "belt card.begin with": "Anfangen mit {position}, wie gezeichnet.",
+  "belt card.sign": "{sign} = {name}",
+  "belt card.blank": "Leer: für diesen Werkstoff eine andere Zeile nehmen.",
   "belt card.by ratio": "~ nach der Übersetzung, nicht gemessen.",
   "belt card.measure first": "! erst messen: nahe an der Grenze.",
   "belt card.reading doubtful": "? Messwert zweifelhaft: noch einmal messen.",

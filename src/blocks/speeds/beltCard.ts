@@ -61,6 +61,10 @@ export function beltCard(
       const signs = new Set(shown.map((index) => rows[index]?.sign));
       const unknown = shown.some((index) => rows[index]?.rpm === undefined);
       const set = across.some((column) => shown.some((row) => columns[column]?.cells[row]?.set !== undefined));
+      const blank = shown.some(
+        (row) =>
+          rows[row]?.forbidden === undefined && across.some((column) => columns[column]?.cells[row]?.words === ""),
+      );
       return [
         ...(signs.has("~") ? [say("belt card.by ratio")] : []),
         ...(signs.has("!") ? [say("belt card.measure first")] : []),
@@ -68,6 +72,7 @@ export function beltCard(
         ...(signs.has("max") ? [say("belt card.turn no higher")] : []),
         ...(unknown ? [say("belt card.unknown")] : []),
         ...(set ? [say("belt card.set")] : []),
+        ...(blank ? [say("belt card.blank")] : []),
         ...(across.some((column) => columns[column]?.bearsMore) ? [say("belt card.more speed")] : []),
         ...(without.length > 0 ? [say("belt card.no figures", { materials: without.join(", ") })] : []),
         ...(tooFast.length > 0 ? [say("belt card.too fast", { materials: tooFast.join(", ") })] : []),

@@ -26,9 +26,15 @@ export type BeltColumn = {
 };
 export type BeltCell = { readonly words: string; readonly set?: string };
 
-/** Least and most from one row to the next; one with two lines in it is higher. mm */
-export const LEAST = 7.5;
-export const MOST = 11.5;
+/** How large and how close rows stand: the em of positions and speeds, least and most from one row to the next; one with two lines in
+ *  it is higher. mm */
+export type Density = { readonly em: number; readonly least: number; readonly most: number };
+/** The largest first. 13 pt is what is still read at 0.7 m. */
+export const densities: readonly Density[] = [
+  { em: size.hand, least: 7.5, most: 11.5 },
+  { em: size.hand, least: 6.3, most: 11.5 },
+  { em: size.card, least: 5.2, most: 7.5 },
+];
 const gap = 2.2;
 /** From the sign beside a speed to the first material. */
 export const signGap = 1.4;
@@ -39,6 +45,8 @@ const nameShare = 0.34;
 /** Within a bar beside its words, and above and below them; from line to line, of its em. */
 const barPad = 1;
 export const barMargin = 0.6;
+/** To the lines above and below. */
+export const barClear = 0.2;
 export const barStep = 1.15;
 export const headingStep = size.text * 1.3;
 /** Longer names widen their column, up to `widestHeading`. */
@@ -54,28 +62,33 @@ export type BeltTable = {
   readonly signWidth: number;
   /** Least of each, mm. */
   readonly columnWidths: readonly number[];
+  /** What each would take for its name to stand in one line. */
+  readonly wishes: readonly number[];
+  /** The longest words of a bar in one line of 13 pt. */
+  readonly bar: number;
   /** Least of each, but for the words of a bar. */
   readonly heights: readonly number[];
   readonly title: string;
+  readonly density: Density;
   /** What ways of the drive take that stand upright beside their rows; 0 where each row names its own. */
   readonly wayWidth: number;
 };
 
 /** The table's columns and rows measured, on a card so wide. `title`: over the materials. `turned`: the ways of the drive stand upright
- *  beside the rows of each, which leaves room for a material more; `small`: names stand in one line, cut
- *  short where they must be, which leaves room for more rows. */
+ *  beside the rows of each, which leaves room for a material more. */
 export function beltTableOf(
   { rows, columns, title }: Pick<BeltTable, "rows" | "columns" | "title">,
   card: number,
-  { turned, small }: { readonly turned: boolean; readonly small: boolean },
+  { turned, density }: { readonly turned: boolean; readonly density: Density },
 ): BeltTable {
   const apart = turned && rows.every(({ belts, way }) => belts.length > 0 && way !== "");
   const wayWidth = apart ? size.card * 1.1 + wayGap : 0;
-  const names = rows.map((row) => nameOf(apart ? { ...row, way: "" } : row, nameShare * card, small));
-  const known = rows.map(({ rpm }) => (rpm === undefined ? 4 : textWidth(rpm, size.hand, "bold")));
+  const names = rows.map((row) => nameOf(apart ? { ...row, way: "" } : row, nameShare * card, density.em));
+  const known = rows.map(({ rpm }) => (rpm === undefined ? 4 : textWidth(rpm, density.em, "bold")));
+  const columnWidths = columns.map(leastColumn);
   const signs = rows.map(({ sign }) => (sign === "" ? 0 : textWidth(sign, signEm(sign), "bold") + 0.5));
   return {
-    ...{ rows, columns, names, title },
+    ...{ rows, columns, names, title, density },
     wayWidth,
     nameWidth: Math.max(
       textWidth(say("belt card.belt"), size.text, "bold") - wayWidth,
@@ -83,14 +96,22 @@ export function beltTableOf(
     ),
     rpmWidth: Math.max(textWidth(say("belt card.rpm"), size.text, "bold"), ...known),
     signWidth: Math.max(0, ...signs),
-    columnWidths: columns.map(leastColumn),
+    columnWidths,
+    wishes: columns.map(({ name }, index) =>
+      Math.max(columnWidths[index] ?? 0, Math.min(widestHeading, textWidth(name, size.text, "bold"))),
+    ),
+    bar: Math.max(0, ...rows.map(({ forbidden = "" }) => textWidth(forbidden, size.card, "bold"))),
     heights: rows.map((_, index) => {
       const inName = names[index] as Name;
       const set = columns.some(({ cells }) => cells[index]?.set !== undefined);
-      return Math.max(LEAST, nameHeight(inName), set ? size.card + size.text + 1.6 : 0);
+      return Math.max(density.least, nameHeight(inName), set ? size.card + size.text + 1.6 : 0);
     }),
   };
 }
+
+/** True where a position's name is smaller than what can be read in the cover. */
+export const longNames = ({ rows }: Pick<BeltTable, "rows">, card: number): boolean =>
+  rows.some((row) => nameOf(row, nameShare * card, size.hand).em < size.card);
 
 /** What the key takes: position and speed. */
 export const keyWidth = ({ wayWidth, nameWidth, rpmWidth, signWidth }: BeltTable): number =>
@@ -104,12 +125,18 @@ export const waysFit = (table: BeltTable, span: readonly [number, number]): bool
     return textWidth(way, size.card, "regular") <= height - 1;
   });
 
-/** The words of a bar over the place of the diameters: in 13 pt in one line, in 9 pt in as many as it takes: none is ever cut. */
-export function barOf(words: string, room: number): { lines: string[]; em: number; height: number } {
-  const whole = textWidth(words, size.card, "bold") <= room - 2 * barPad;
-  const em = whole ? size.card : size.text;
-  const lines = whole ? [words] : wrapText(words, room - 2 * barPad, em, "bold");
-  return { lines, em, height: lines.length * em * barStep + 2 * barMargin };
+type BarWords = { readonly lines: readonly string[]; readonly em: number; readonly height: number };
+
+/** The words of a bar over the place of the diameters: in 13 pt where they fit in one line, or in the height of several rows; in 9 pt in as many lines
+ *  as it takes: none is ever cut. */
+export function barOf(words: string, room: number, height = 0): BarWords {
+  const set = (em: number): BarWords => {
+    const lines = wrapText(words, room - 2 * barPad, em, "bold");
+    return { lines, em, height: lines.length * em * barStep + 2 * barMargin };
+  };
+  const large = set(size.card);
+  if (height > 0 ? large.height <= height : large.lines.length === 1) return large;
+  return set(size.text);
 }
 
 /** No word of a bar is broken. */
@@ -123,19 +150,29 @@ const leastBar = ({ rows }: BeltTable): number =>
 /** Where the table ends at the right: with its last material, or farther for the words of a bar. */
 export function rightOf(table: BeltTable, shown: readonly number[], width: number): number {
   const left = keyWidth(table) + signGap;
-  const bars = table.rows.map(({ forbidden }) =>
-    forbidden === undefined ? 0 : left + textWidth(forbidden, size.card, "bold") + 2 * barPad + 0.01,
-  );
   const last = placed(table, shown, width).at(-1)?.right ?? left;
-  return Math.max(last, Math.min(width, Math.max(...bars)));
+  const bar = table.bar === 0 ? 0 : left + table.bar + 2 * barPad + 0.01;
+  return Math.max(last, Math.min(width, bar));
 }
 
 /** Least of each row where these materials are shown in so much width. */
 export function heightsOf(table: BeltTable, shown: readonly number[], width: number): number[] {
   const room = rightOf(table, shown, width) - keyWidth(table) - signGap;
-  return table.rows.map(({ forbidden }, index) =>
-    Math.max(table.heights[index] ?? LEAST, forbidden === undefined ? 0 : barOf(forbidden, room).height + 0.8),
-  );
+  return table.rows.map(({ forbidden }, index) => {
+    const own = table.heights[index] ?? table.density.least;
+    if (forbidden === undefined) return own;
+    // Of several under one bar each holds its words at a pinch: a card may end after any.
+    const several = sameBar(table, index - 1) || sameBar(table, index);
+    const one = textWidth(forbidden, size.text, "bold") <= room - 2 * barPad;
+    const tall = several && one ? size.text * barStep + 2 * barMargin : barOf(forbidden, room).height;
+    return Math.max(own, tall + 2 * barClear);
+  });
+}
+
+/** True where a row and the one below it are forbidden in the same words, so that one bar lies over both. */
+export function sameBar({ rows }: BeltTable, index: number): boolean {
+  const [row, next] = [rows[index], rows[index + 1]];
+  return row?.forbidden !== undefined && row.forbidden === next?.forbidden && row.way === next.way;
 }
 
 /** Rows of one way after the other. */
@@ -200,11 +237,7 @@ export type Span = { readonly left: number; readonly right: number };
 /** Columns with what room is over shared among them, as far as their headings gain by it. */
 export function placed(table: BeltTable, shown: readonly number[], width: number): Span[] {
   const key = keyWidth(table) + signGap;
-  const wish = (index: number) =>
-    Math.max(
-      table.columnWidths[index] ?? 0,
-      Math.min(widestHeading, textWidth(table.columns[index]?.name ?? "", size.text, "bold")),
-    );
+  const wish = (index: number) => table.wishes[index] ?? 0;
   const least = shown.reduce((sum, index) => sum + (table.columnWidths[index] ?? 0) + gap, key - gap);
   const wished = shown.reduce((sum, index) => sum + wish(index) + gap, key - gap);
   const share = wished <= least ? 0 : Math.max(0, Math.min(1, (width - least) / (wished - least)));

@@ -7,6 +7,7 @@ import { objectLine, rowLine, size } from "../shared/style.js";
 import {
   type BeltRow,
   type BeltTable,
+  barClear,
   barMargin,
   barOf,
   barStep,
@@ -16,18 +17,20 @@ import {
   headingStep,
   heightsOf,
   keyWidth,
-  LEAST,
-  MOST,
   middleOf,
   placed,
   rightOf,
   rpmEndOf,
   type Span,
+  sameBar,
   signEm,
   signGap,
   waysOf,
 } from "./beltMeasure.js";
 import { type Name, nameMarks } from "./beltNames.js";
+
+/** From the words of a tall bar to the same again, mm. */
+const apartWords = 16;
 
 /** Rows of `from` up to `to` with their heading. `height`: room for it; rows are set apart as it allows. */
 export function drawnTable(
@@ -49,18 +52,27 @@ export function drawnTable(
     line({ x: 0, y: head - 0.4 }, { x: right, y: head - 0.4 }, objectLine),
   ];
   let y = head;
+  // Where the bar over the rows before began.
+  let barred = head;
+  const bars = keyWidth(table) + signGap;
   const tops: number[] = [];
   for (let index = from; index < to; index++) {
-    const own = all[index] ?? LEAST;
-    const tall = Math.max(own, Math.min(MOST, own + more));
+    const own = all[index] ?? table.density.least;
+    const tall = Math.max(own, Math.min(table.density.most, own + more));
     const next = table.rows[index + 1];
     tops.push(y);
-    marks.push(group({ x: 0, y }, rowMarks(table, index, shown, places, tall, right)));
+    marks.push(group({ x: 0, y }, rowMarks(table, index, shown, places, tall)));
     y += tall;
+    const { forbidden } = table.rows[index] as BeltRow;
+    const within = index + 1 < to && sameBar(table, index);
+    if (forbidden !== undefined && !within) {
+      marks.push(group({ x: 0, y: barred }, forbiddenMarks(forbidden, bars, right, y - barred)));
+    }
+    if (!within) barred = y;
     const ends = index + 1 < to && next !== undefined && next.way !== table.rows[index]?.way;
     // Through no word that stands upright.
     const start = ends || index + 1 === to ? 0 : table.wayWidth;
-    marks.push(line({ x: start, y }, { x: right, y }, ends ? objectLine : rowLine));
+    marks.push(line({ x: start, y }, { x: within ? bars - signGap : right, y }, ends ? objectLine : rowLine));
   }
   if (table.wayWidth > 0)
     for (const { way, from: first, to: last } of waysOf(table, [from, to])) {
@@ -115,29 +127,23 @@ function rowMarks(
   shown: readonly number[],
   places: readonly Span[],
   height: number,
-  right: number,
 ): Mark[] {
   const row = table.rows[index] as BeltRow;
-  const base = height / 2 + size.hand * 0.34;
+  const { em } = table.density;
+  const base = height / 2 + em * 0.34;
   const rpmEnd = rpmEndOf(table);
   const marks: Mark[] = [
     group({ x: table.wayWidth, y: 0 }, nameMarks(table.names[index] as Name, height, row.forbidden === undefined)),
   ];
-  if (row.rpm === undefined) marks.push(circle({ x: rpmEnd - 2, y: height / 2 }, 1.7, { pen: objectLine }));
+  if (row.rpm === undefined)
+    marks.push(circle({ x: rpmEnd - 2, y: height / 2 }, Math.min(1.7, em * 0.3), { pen: objectLine }));
   else
     marks.push(
-      text(
-        row.rpm,
-        { x: rpmEnd, y: base },
-        { size: size.hand, weight: row.forbidden ? "regular" : "bold", anchor: "end" },
-      ),
+      text(row.rpm, { x: rpmEnd, y: base }, { size: em, weight: row.forbidden ? "regular" : "bold", anchor: "end" }),
     );
   if (row.sign !== "")
-    marks.push(
-      text(row.sign, { x: rpmEnd + 0.5, y: base - size.hand * 0.32 }, { size: signEm(row.sign), weight: "bold" }),
-    );
-  if (row.forbidden !== undefined)
-    return [...marks, ...forbiddenMarks(row.forbidden, keyWidth(table) + signGap, right, height)];
+    marks.push(text(row.sign, { x: rpmEnd + 0.5, y: base - em * 0.32 }, { size: signEm(row.sign), weight: "bold" }));
+  if (row.forbidden !== undefined) return marks;
   for (const [at, column] of shown.entries()) {
     const cell = table.columns[column]?.cells[index];
     if (cell === undefined || cell.words === "") continue;
@@ -150,17 +156,22 @@ function rowMarks(
   return marks;
 }
 
-/** A bar where the diameters would stand: the hand finds nothing to choose. */
+/** A bar where the diameters would stand, over all rows that it speaks of: the hand finds nothing to choose. */
 function forbiddenMarks(words: string, left: number, right: number, height: number): Mark[] {
-  const { lines, em, height: tall } = barOf(words, right - left);
-  const top = (height - tall) / 2;
+  const { lines, em, height: tall } = barOf(words, right - left, height - 2 * barClear);
+  const [top, all] = [barClear, height - 2 * barClear];
+  // Over many rows the words stand several times.
+  const times = Math.max(1, Math.floor(all / Math.max(tall, apartWords)));
+  const said = Array.from({ length: times }, (_, at) => top + (all * (at + 0.5)) / times - tall / 2);
   return [
-    rectangle({ x: left, y: top }, right - left, tall, { fill: "black" }),
-    ...lines.map((one, at) =>
-      text(
-        one,
-        { x: (left + right) / 2, y: top + barMargin + em * (barStep * at + 0.9) },
-        { size: em, weight: "bold", anchor: "middle", ink: "white" },
+    rectangle({ x: left, y: top }, right - left, all, { fill: "black" }),
+    ...said.flatMap((first) =>
+      lines.map((one, at) =>
+        text(
+          one,
+          { x: (left + right) / 2, y: first + barMargin + em * (barStep * at + 0.9) },
+          { size: em, weight: "bold", anchor: "middle", ink: "white" },
+        ),
       ),
     ),
   ];

@@ -1,10 +1,13 @@
 import { operationWords } from "../../cutting/operations.js";
 import type { Drawing } from "../../drawing/drawing.js";
+import type { Findings } from "../../findings/findings.js";
 import { block, type Run } from "../shared/block.js";
 import { cautionPlaces } from "../shared/cautions.js";
 import { NoRoom } from "../shared/noRoom.js";
-import { beltCard } from "./beltCard.js";
+import { withSigns } from "../shared/stepSigns.js";
+import { type BeltCard, beltCard } from "./beltCard.js";
 import { type BeltCards, beltCards } from "./beltCards.js";
+import { densities, longNames } from "./beltMeasure.js";
 
 /** Where the belt goes: a row for every position, fast at the top, and the diameters that it serves of each material; beside them all
  *  pulleys, and above them the caution. As few cards as will do; materials for which `cards` have no room are left out. */
@@ -14,8 +17,16 @@ export const positionTable = block(
     const { drive } = findings.machine;
     if (drive === undefined || findings.drive === undefined) return [];
     const room = { ...settings, use, width, height };
-    const ways = [false, true].map(
-      (shared) => () => beltCards(beltCard(findings, { ...settings, shared }), findings, room),
+    const signed = withSigns(findings);
+    const plain = { findings, key: "" };
+    // Signs rather than names that nobody reads in the cover.
+    const small = longNames(beltCard(findings, settings), width);
+    const named = [...(signed && small ? [] : [plain]), ...(signed ? [signed] : [])].map((own) => ({
+      ...own,
+      cards: cardsOf(own.findings, settings),
+    }));
+    const ways = named.flatMap(({ findings: own, key, cards }) =>
+      densities.flatMap((density) => cards.map((card) => () => beltCards(card, own, room, { density, key }))),
     );
     return fewest(ways).map(
       (drawing, index): Run => ({
@@ -27,19 +38,29 @@ export const positionTable = block(
   { operation: operationWords, caution: [...cautionPlaces, "none"] },
 );
 
+/** With a column for each material, and with those that are alike in one. */
+function cardsOf(findings: Findings, settings: { operation: string; materials: number }): BeltCard[] {
+  const own = beltCard(findings, settings);
+  const shared = beltCard(findings, { ...settings, shared: true });
+  return shared.columns.length < own.columns.length ? [own, shared] : [own];
+}
+
 /** Of several ways to lay cards out the one with the most materials, then the fewest cards; the first of equals.
  *  @throws NoRoom where none has room. */
 function fewest(ways: readonly (() => BeltCards)[]): readonly Drawing[] {
-  const found: BeltCards[] = [];
+  let best: BeltCards | undefined;
   let reason: unknown;
-  for (const way of ways)
+  for (const way of ways) {
     try {
-      found.push(way());
+      const found = way();
+      const less = best === undefined ? -1 : found.left - best.left || found.drawings.length - best.drawings.length;
+      if (less < 0) best = found;
     } catch (fault) {
       if (!(fault instanceof NoRoom)) throw fault;
       reason ??= fault;
     }
-  const [best] = found.sort((a, b) => a.left - b.left || a.drawings.length - b.drawings.length);
+    if (best?.left === 0 && best.drawings.length === 1) break;
+  }
   if (best === undefined) throw reason;
   return best.drawings;
 }
