@@ -83,6 +83,7 @@ export type Gaps = {
   "belt card.begin with": "position";
   "belt card.sign": "sign" | "name";
   "belt card.blank": never;
+  "belt card.omitted": "positions";
   "belt card.by ratio": never;
   "belt card.measure first": never;
   "belt card.reading doubtful": never;
@@ -1699,6 +1700,7 @@ const en: Readonly<Record<Key, Text>> = {
   "belt card.begin with": "Begin with {position}, as drawn.",
   "belt card.sign": "{sign} = {name}",
   "belt card.blank": "Blank: take another row for this material.",
+  "belt card.omitted": "Left out, as a row gives nearly the same speed: {positions}.",
   "belt card.by ratio": "~ by ratio, not measured.",
   "belt card.measure first": "! measure first: near the limit.",
   "belt card.reading doubtful": "? reading doubtful: measure again.",
@@ -3312,6 +3314,7 @@ const de: Readonly<Record<Key, Text>> = {
   "belt card.begin with": "Anfangen mit {position}, wie gezeichnet.",
   "belt card.sign": "{sign} = {name}",
   "belt card.blank": "Leer: für diesen Werkstoff eine andere Zeile nehmen.",
+  "belt card.omitted": "Weggelassen, da eine Zeile fast dieselbe Drehzahl gibt: {positions}.",
   "belt card.by ratio": "~ nach der Übersetzung, nicht gemessen.",
   "belt card.measure first": "! erst messen: nahe an der Grenze.",
   "belt card.reading doubtful": "? Messwert zweifelhaft: noch einmal messen.",

@@ -12,6 +12,7 @@ import { smallestOf } from "../../quantity/extremes.js";
 import { formatFixed, trimmedSize } from "../../quantity/format.js";
 import { say } from "../../words/say.js";
 import type { BeltCell, BeltColumn, BeltRow } from "./beltMeasure.js";
+import { nearlyAlike } from "./nearlyAlike.js";
 import { type Range, rangesTold } from "./rangeWords.js";
 
 /** What a belt card says, before it is laid out. */
@@ -25,17 +26,25 @@ export type BeltCard = {
 };
 
 /** Positions fast at the top, each way of the drive apart, with the diameters that each serves. `materials`: the first so many. `shared`: those
- *  that every position serves alike in one column. */
+ *  that every position serves alike in one column; `fewer`: of positions of nearly the same speed one. */
 export function beltCard(
   findings: Findings,
-  settings: { operation: string; materials: number; shared?: boolean },
+  settings: { operation: string; materials: number; shared?: boolean; fewer?: boolean },
 ): BeltCard {
-  const { machine, drive } = findings;
+  const { machine } = findings;
+  const all = findings.drive?.speeds ?? [];
+  const omitted = settings.fewer ? nearlyAlike(all, machine.limits, beginWith(all, machine.limits)) : [];
+  const drive = findings.drive && { ...findings.drive, speeds: all.filter((speed) => !omitted.includes(speed)) };
   const operation = findOperation(settings.operation)?.name ?? settings.operation;
   const speeds = inOrder(drive?.speeds ?? [], machine.drive?.stages ?? []);
   const materials = machine.work.materials.slice(0, settings.materials);
   const known = speeds.some(({ from }) => from !== "unknown");
-  const found = known ? materials.map((material) => ({ material, told: toldOf(material, operation, findings) })) : [];
+  const found = known
+    ? materials.map((material) => ({
+        material,
+        told: toldOf(material, operation, { ...findings, ...(drive && { drive }) }),
+      }))
+    : [];
   const own = found.flatMap(({ material, told }) =>
     told?.some(({ served }) => served.speed)
       ? [
@@ -53,6 +62,7 @@ export function beltCard(
   const without = listed((told) => told === undefined);
   const tooFast = listed((told) => told?.every(({ served }) => served.speed === undefined) === true);
   const rows = speeds.map((speed) => rowOf(speed, machine));
+  const nameIn = (speed: SpeedFinding) => positionName(speed, machine.drive?.stages ?? []);
   return {
     rows,
     columns,
@@ -72,6 +82,7 @@ export function beltCard(
         ...(signs.has("max") ? [say("belt card.turn no higher")] : []),
         ...(unknown ? [say("belt card.unknown")] : []),
         ...(set ? [say("belt card.set")] : []),
+        ...(omitted.length > 0 ? [say("belt card.omitted", { positions: omitted.map(nameIn).join(", ") })] : []),
         ...(blank ? [say("belt card.blank")] : []),
         ...(across.some((column) => columns[column]?.bearsMore) ? [say("belt card.more speed")] : []),
         ...(without.length > 0 ? [say("belt card.no figures", { materials: without.join(", ") })] : []),

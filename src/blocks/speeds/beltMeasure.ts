@@ -229,8 +229,17 @@ export function acrossCards(table: BeltTable, width: number, alike: boolean): nu
   return alike && even.length === greedy.length ? even : greedy;
 }
 
-export const headingHeight = (table: BeltTable, shown: readonly number[], width: number): number =>
-  (headingLines(table, shown, placed(table, shown, width)) + (shown.length > 0 ? 1 : 0)) * headingStep + 1.2;
+/** The title in the corner over position and speed, in lines, where it has room there beside the names of the materials. */
+export function cornerTitle(table: BeltTable, lines: number): string[] | undefined {
+  const own = wrapText(table.title, keyWidth(table), size.text, "regular");
+  return own.length < lines ? own : undefined;
+}
+
+export function headingHeight(table: BeltTable, shown: readonly number[], width: number): number {
+  const lines = headingLines(table, shown, placed(table, shown, width));
+  const over = shown.length > 0 && cornerTitle(table, lines) === undefined ? 1 : 0;
+  return (lines + over) * headingStep + 1.2;
+}
 
 export type Span = { readonly left: number; readonly right: number };
 

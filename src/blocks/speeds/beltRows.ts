@@ -11,6 +11,7 @@ import {
   barMargin,
   barOf,
   barStep,
+  cornerTitle,
   headed,
   headingHeight,
   headingLines,
@@ -89,10 +90,14 @@ function headingMarks(table: BeltTable, shown: readonly number[], places: readon
   const last = head - 1.2 - 0.25 * size.text;
   const [first, end] = [places[0], places.at(-1)];
   const lines = headingLines(table, shown, places);
+  const corner = shown.length > 0 ? cornerTitle(table, lines) : undefined;
   return [
     text(say("belt card.belt"), { x: 0, y: last }, bold),
     text(say("belt card.rpm"), { x: rpmEndOf(table), y: last }, { ...bold, anchor: "end" }),
-    ...(first && end
+    ...(corner ?? []).map((words, at) =>
+      text(words, { x: 0, y: last - (lines - 1 - at) * headingStep }, { size: size.text }),
+    ),
+    ...(corner === undefined && first && end
       ? [
           text(
             fitting(table.title, end.right),

@@ -21,14 +21,13 @@ export const positionTable = block(
     const plain = { findings, key: "" };
     // Signs rather than names that nobody reads in the cover.
     const small = longNames(beltCard(findings, settings), width);
-    const named = [...(signed && small ? [] : [plain]), ...(signed ? [signed] : [])].map((own) => ({
-      ...own,
-      cards: cardsOf(own.findings, settings),
-    }));
-    const ways = named.flatMap(({ findings: own, key, cards }) =>
-      densities.flatMap((density) => cards.map((card) => () => beltCards(card, own, room, { density, key }))),
-    );
-    return fewest(ways).map(
+    const named = [...(signed && small ? [] : [plain]), ...(signed ? [signed] : [])];
+    const waysOf = (fewer: boolean) =>
+      named.flatMap(({ findings: own, key }) => {
+        const cards = cardsOf(own, { ...settings, fewer });
+        return densities.flatMap((density) => cards.map((card) => () => beltCards(card, own, room, { density, key })));
+      });
+    return fewest([() => waysOf(false), () => waysOf(true)], settings.cards).map(
       (drawing, index): Run => ({
         drawing,
         ...(index > 0 && { startsPage: "always" }),
@@ -39,27 +38,31 @@ export const positionTable = block(
 );
 
 /** With a column for each material, and with those that are alike in one. */
-function cardsOf(findings: Findings, settings: { operation: string; materials: number }): BeltCard[] {
+function cardsOf(findings: Findings, settings: Parameters<typeof beltCard>[1]): BeltCard[] {
   const own = beltCard(findings, settings);
   const shared = beltCard(findings, { ...settings, shared: true });
   return shared.columns.length < own.columns.length ? [own, shared] : [own];
 }
 
-/** Of several ways to lay cards out the one with the most materials, then the fewest cards; the first of equals.
+/** Of several ways to lay cards out the one with the most materials, then the fewest cards; the first of equals. Later `groups` of
+ *  ways only where those before leave materials out or take more than so many cards.
  *  @throws NoRoom where none has room. */
-function fewest(ways: readonly (() => BeltCards)[]): readonly Drawing[] {
+function fewest(groups: readonly (() => readonly (() => BeltCards)[])[], cards: number): readonly Drawing[] {
   let best: BeltCards | undefined;
   let reason: unknown;
-  for (const way of ways) {
-    try {
-      const found = way();
-      const less = best === undefined ? -1 : found.left - best.left || found.drawings.length - best.drawings.length;
-      if (less < 0) best = found;
-    } catch (fault) {
-      if (!(fault instanceof NoRoom)) throw fault;
-      reason ??= fault;
+  for (const ways of groups) {
+    for (const way of ways()) {
+      try {
+        const found = way();
+        const less = best === undefined ? -1 : found.left - best.left || found.drawings.length - best.drawings.length;
+        if (less < 0) best = found;
+      } catch (fault) {
+        if (!(fault instanceof NoRoom)) throw fault;
+        reason ??= fault;
+      }
+      if (best?.left === 0 && best.drawings.length === 1) return best.drawings;
     }
-    if (best?.left === 0 && best.drawings.length === 1) break;
+    if (best?.left === 0 && best.drawings.length <= cards) return best.drawings;
   }
   if (best === undefined) throw reason;
   return best.drawings;
