@@ -111,6 +111,52 @@ describe("the card fits its cover", () => {
     }
   });
 
+  test("six positions and five materials of an inch machine are one card, too", () => {
+    const inch = findingsOf(
+      `name: I
+units: in
+limits: { chuck: 2000 rpm }
+drive:
+  motor: { speed: 1725 rpm }
+  cover: { width: 150 mm, height: 110 mm, corner: 5 mm, holes: [[8 mm, 8 mm, 5 mm], [142 mm, 102 mm, 5 mm]] }
+  stages:
+    - { name: motor belt, steps: [{ driver: 2, driven: 6 }] }
+    - { name: spindle belt, steps: [{ label: A, driver: 4, driven: 2 }, { label: B, driver: 3, driven: 3 }, { label: C, driver: 2, driven: 4 }] }
+    - { name: back gear, steps: [{ label: open }, { label: geared, teeth: [[20, 60], [20, 50]] }] }
+work:
+  materials: [mild steel, free-cutting steel, brass, aluminium, grey cast iron]
+  diameters: [1/8, 1/4, 1/2, 1, 1.5]
+`,
+    );
+    const words = textsOf(inch, "belt-card");
+    expect(words).not.toContain("card 1 of");
+    for (const material of ["mild", "free-", "brass", "aluminium", "grey"]) expect(words).toContain(material);
+    expect(faultsOf(inch)).toEqual([]);
+  });
+
+  test("a lathe stood on end with sixteen positions: two cards at most for each use", () => {
+    const both = findingsOf(
+      `name: D
+kind: lathe stood on end
+limits: { chuck: 3000 rpm, drill: 13 }
+drive:
+  motor: { speed: 1425 rpm }
+  cover: { width: 150, height: 110, corner: 5, holes: [[8, 8, 5], [142, 102, 5]] }
+  stages:
+    - { name: m, steps: [{ driver: 45, driven: 105 }, { driver: 60, driven: 90 }, { driver: 75, driven: 75 }, { driver: 90, driven: 60 }] }
+    - { name: s, steps: [{ driver: 50, driven: 110 }, { driver: 65, driven: 95 }, { driver: 80, driven: 80 }, { driver: 95, driven: 65 }] }
+work: { materials: [mild steel, free-cutting steel, brass, aluminium, grey cast iron, stainless steel, bronze] }
+`,
+    );
+    const words = textsOf(both, "belt-card");
+    expect(words).not.toContain("card 5 of");
+    for (const material of ["stainless", "bronze"]) expect(words).toContain(material);
+    // Of positions of nearly one speed the left out are told.
+    expect(words).toMatch(/Left out, as a row gives nearly the same speed: [^.]+\./);
+    for (const { position } of both.drive?.speeds ?? []) expect(words).toContain(position.name);
+    expect(faultsOf(both)).toEqual([]);
+  });
+
   test.each([
     ["short", sixteen],
     ["long", longNames],

@@ -86,7 +86,14 @@ export function beltTableOf(
   const names = rows.map((row) => nameOf(apart ? { ...row, way: "" } : row, nameShare * card, density.em));
   const known = rows.map(({ rpm }) => (rpm === undefined ? 4 : textWidth(rpm, density.em, "bold")));
   const columnWidths = columns.map(leastColumn);
-  const signs = rows.map(({ sign }) => (sign === "" ? 0 : textWidth(sign, signEm(sign), "bold") + 0.5));
+  const ways = waysOf({ rows }, [0, rows.length]);
+  // The rows of a way are together as high as its name is long, where all of them stand on one card.
+  const upright = (index: number) => {
+    const own = ways.find(({ from, to }) => from <= index && index < to);
+    if (!apart || own === undefined) return 0;
+    return (textWidth(own.way, size.card, "regular") + 1.01) / (own.to - own.from);
+  };
+  const signs = rows.map(({ sign }) => (sign === "" ? 0 : textWidth(sign, signEm(sign, density), "bold") + 0.5));
   return {
     ...{ rows, columns, names, title, density },
     wayWidth,
@@ -104,7 +111,7 @@ export function beltTableOf(
     heights: rows.map((_, index) => {
       const inName = names[index] as Name;
       const set = columns.some(({ cells }) => cells[index]?.set !== undefined);
-      return Math.max(density.least, nameHeight(inName), set ? size.card + size.text + 1.6 : 0);
+      return Math.max(density.least, upright(index), nameHeight(inName), set ? size.card + size.text + 1.6 : 0);
     }),
   };
 }
@@ -177,7 +184,7 @@ export function sameBar({ rows }: BeltTable, index: number): boolean {
 
 /** Rows of one way after the other. */
 export function waysOf(
-  { rows }: BeltTable,
+  { rows }: Pick<BeltTable, "rows">,
   [from, to]: readonly [number, number],
 ): { way: string; from: number; to: number }[] {
   const found: { way: string; from: number; to: number }[] = [];
@@ -260,7 +267,8 @@ export function placed(table: BeltTable, shown: readonly number[], width: number
 }
 
 /** A sign is larger than a word. */
-export const signEm = (sign: string): number => (sign.length > 1 ? size.text : size.card);
+export const signEm = (sign: string, { em }: Density): number =>
+  sign.length > 1 || em < size.hand ? size.text : size.card;
 
 export const middleOf = ({ left, right }: Span): number => (left + right) / 2;
 

@@ -146,8 +146,12 @@ function rowMarks(
     marks.push(
       text(row.rpm, { x: rpmEnd, y: base }, { size: em, weight: row.forbidden ? "regular" : "bold", anchor: "end" }),
     );
-  if (row.sign !== "")
-    marks.push(text(row.sign, { x: rpmEnd + 0.5, y: base - em * 0.32 }, { size: signEm(row.sign), weight: "bold" }));
+  if (row.sign !== "") {
+    const own = signEm(row.sign, table.density);
+    // Raised, but not into the line above.
+    const y = Math.max(base - em * 0.32, 0.5 + own * 0.78);
+    marks.push(text(row.sign, { x: rpmEnd + 0.5, y }, { size: own, weight: "bold" }));
+  }
   if (row.forbidden !== undefined) return marks;
   for (const [at, column] of shown.entries()) {
     const cell = table.columns[column]?.cells[index];

@@ -2,8 +2,8 @@ import type { SpeedFinding } from "../../drive/finding.js";
 import { heldByLimit, measureFirst } from "../../findings/limits.js";
 import type { Limits } from "../../machine/machine.js";
 
-/** Speeds closer than this are as good as one: a cutting speed is not known to so little. Own choice. */
-const NEARLY = 1.04;
+/** Speeds no farther apart than a step of R40 are as good as one: a cutting speed is not known to so little. Own choice. */
+const NEARLY = 1.06;
 
 /** The positions that a card can do without, since one that it keeps gives nearly the same speed; `keep` is never among them, nor
  *  one of which there is something to mind. */

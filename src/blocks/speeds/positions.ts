@@ -44,17 +44,21 @@ function cardsOf(findings: Findings, settings: Parameters<typeof beltCard>[1]): 
   return shared.columns.length < own.columns.length ? [own, shared] : [own];
 }
 
-/** Of several ways to lay cards out the one with the most materials, then the fewest cards; the first of equals. Later `groups` of
+/** Of several ways to lay cards out the one with no more cards than so many, then the most materials, then the fewest cards; the first of equals. Later `groups` of
  *  ways only where those before leave materials out or take more than so many cards.
  *  @throws NoRoom where none has room. */
 function fewest(groups: readonly (() => readonly (() => BeltCards)[])[], cards: number): readonly Drawing[] {
   let best: BeltCards | undefined;
   let reason: unknown;
+  const over = ({ drawings }: BeltCards) => Math.max(0, drawings.length - cards);
   for (const ways of groups) {
     for (const way of ways()) {
       try {
         const found = way();
-        const less = best === undefined ? -1 : found.left - best.left || found.drawings.length - best.drawings.length;
+        const less =
+          best === undefined
+            ? -1
+            : over(found) - over(best) || found.left - best.left || found.drawings.length - best.drawings.length;
         if (less < 0) best = found;
       } catch (fault) {
         if (!(fault instanceof NoRoom)) throw fault;
