@@ -1,7 +1,7 @@
 import { operationWords } from "../../cutting/operations.js";
 import type { Drawing } from "../../drawing/drawing.js";
 import type { Findings } from "../../findings/findings.js";
-import { block, type Run } from "../shared/block.js";
+import { block, giving, type Run } from "../shared/block.js";
 import { cautionPlaces } from "../shared/cautions.js";
 import { NoRoom } from "../shared/noRoom.js";
 import { withSigns } from "../shared/stepSigns.js";
@@ -11,30 +11,34 @@ import { densities, longNames } from "./beltMeasure.js";
 
 /** Where the belt goes: a row for every position, fast at the top, and the diameters that it serves of each material; beside them all
  *  pulleys, and above them the caution. As few cards as will do; materials for which `cards` have no room are left out. */
-export const positionTable = block(
-  { operation: "turning", materials: 20, cards: 2, caution: "belt" },
-  ({ findings, settings, use, width, height }): Run[] => {
-    const { drive } = findings.machine;
-    if (drive === undefined || findings.drive === undefined) return [];
-    const room = { ...settings, use, width, height };
-    const signed = withSigns(findings);
-    const plain = { findings, key: "" };
-    // Signs rather than names that nobody reads in the cover.
-    const small = longNames(beltCard(findings, settings), width);
-    const named = [...(signed && small ? [] : [plain]), ...(signed ? [signed] : [])];
-    const waysOf = (fewer: boolean) =>
-      named.flatMap(({ findings: own, key }) => {
-        const cards = cardsOf(own, { ...settings, fewer });
-        return densities.flatMap((density) => cards.map((card) => () => beltCards(card, own, room, { density, key })));
-      });
-    return fewest([() => waysOf(false), () => waysOf(true)], settings.cards).map(
-      (drawing, index): Run => ({
-        drawing,
-        ...(index > 0 && { startsPage: "always" }),
-      }),
-    );
-  },
-  { operation: operationWords, caution: [...cautionPlaces, "none"] },
+export const positionTable = giving(
+  block(
+    { operation: "turning", materials: 20, cards: 2, caution: "belt" },
+    ({ findings, settings, use, width, height }): Run[] => {
+      const { drive } = findings.machine;
+      if (drive === undefined || findings.drive === undefined) return [];
+      const room = { ...settings, use, width, height };
+      const signed = withSigns(findings);
+      const plain = { findings, key: "" };
+      // Signs rather than names that nobody reads in the cover.
+      const small = longNames(beltCard(findings, settings), width);
+      const named = [...(signed && small ? [] : [plain]), ...(signed ? [signed] : [])];
+      const waysOf = (fewer: boolean) =>
+        named.flatMap(({ findings: own, key }) => {
+          const cards = cardsOf(own, { ...settings, fewer });
+          return densities.flatMap((density) =>
+            cards.map((card) => () => beltCards(card, own, room, { density, key })),
+          );
+        });
+      return fewest([() => waysOf(false), () => waysOf(true)], settings.cards).map(
+        (drawing, index): Run => ({
+          drawing,
+          ...(index > 0 && { startsPage: "always" }),
+        }),
+      );
+    },
+    { operation: operationWords, caution: [...cautionPlaces, "none"] },
+  ),
 );
 
 /** With a column for each material, and with those that are alike in one. */
