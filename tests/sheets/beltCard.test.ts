@@ -152,7 +152,7 @@ work: { materials: [mild steel, free-cutting steel, brass, aluminium, grey cast 
     expect(words).not.toContain("card 5 of");
     for (const material of ["stainless", "bronze"]) expect(words).toContain(material);
     // Of positions of nearly one speed the left out are told.
-    expect(words).toMatch(/Left out, as a row gives nearly the same speed: [^.]+\./);
+    expect(words).toMatch(/Left out, as another gives nearly the same speed: [^.]+\./);
     for (const { position } of both.drive?.speeds ?? []) expect(words).toContain(position.name);
     expect(faultsOf(both)).toEqual([]);
   });

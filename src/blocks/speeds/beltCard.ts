@@ -11,8 +11,8 @@ import type { Limits, Machine, Stage } from "../../machine/machine.js";
 import { smallestOf } from "../../quantity/extremes.js";
 import { formatFixed, trimmedSize } from "../../quantity/format.js";
 import { say } from "../../words/say.js";
+import { nearlyAlike } from "../shared/nearlyAlike.js";
 import type { BeltCell, BeltColumn, BeltRow } from "./beltMeasure.js";
-import { nearlyAlike } from "./nearlyAlike.js";
 import { type Range, rangesTold } from "./rangeWords.js";
 
 /** What a belt card says, before it is laid out. */

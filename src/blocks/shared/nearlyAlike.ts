@@ -1,4 +1,5 @@
 import type { SpeedFinding } from "../../drive/finding.js";
+import type { Findings } from "../../findings/findings.js";
 import { heldByLimit, measureFirst } from "../../findings/limits.js";
 import type { Limits } from "../../machine/machine.js";
 
@@ -34,4 +35,13 @@ export function nearlyAlike(
     else kept.push(speed);
   }
   return omitted;
+}
+
+/** The same machine without them, and which they are. */
+export function withoutNearlyAlike(findings: Findings): { findings: Findings; omitted: readonly SpeedFinding[] } {
+  const { drive, machine } = findings;
+  if (drive === undefined) return { findings, omitted: [] };
+  const omitted = nearlyAlike(drive.speeds, machine.limits, undefined);
+  const speeds = drive.speeds.filter((speed) => !omitted.includes(speed));
+  return { findings: { ...findings, drive: { ...drive, speeds } }, omitted };
 }
