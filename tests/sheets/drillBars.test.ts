@@ -185,9 +185,9 @@ work: { materials: [mild steel, bronze], drills: [2, 3.3, 5, 8, 12] }
   });
 
   test("a speed by ratio has its sign in the list of letters, too", () => {
-    const keys = [...words.matchAll(/ [a-z] \d [A-D] +\d+(.)/g)];
+    const keys = [...words.matchAll(/ [a-z] \d [A-D] +\d+(.{2})/g)];
     expect(keys.length).toBeGreaterThan(0);
-    for (const [, sign] of keys) expect(sign).toBe("~");
+    for (const [, sign] of keys) expect(sign).toContain("~");
   });
 
   test("no tailstock to lock, no word of the file's, no digit that no source has", () => {

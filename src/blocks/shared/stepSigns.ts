@@ -40,6 +40,12 @@ export function withSigns(findings: Findings): Signed | undefined {
   };
 }
 
+/** The machine with signs where a position's name is longer than so much in text, else as it is; and what the signs stand for. */
+export function signedBeyond(findings: Findings, room: number): Signed {
+  const long = findings.drive?.speeds.some(({ position }) => textWidth(position.name, size.text, "bold") > room);
+  return (long ? withSigns(findings) : undefined) ?? { findings, key: "" };
+}
+
 const letters = [..."ABCDEFGHIJKLMNOPQRSTUVWXYZ"];
 const alphabets: readonly (readonly string[])[] = [
   letters,

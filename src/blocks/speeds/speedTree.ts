@@ -14,6 +14,7 @@ import { formatFixed } from "../../quantity/format.js";
 import { say, translated } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
+import { signedBeyond } from "../shared/stepSigns.js";
 import { axisLine, leading, objectLine, rowLine, size } from "../shared/style.js";
 import { apart } from "./apart.js";
 
@@ -26,18 +27,22 @@ const TALLEST = 0.66;
 const LEAST_NAMED = size.source * 1.35;
 /** Above the tree, for the names of stages. */
 const top = 12;
+/** Of the width, for the names of positions. */
+const NAMES = 0.3;
 /** Rays need so much from motor to spindle to be told apart. */
 const LEAST_RAYS = 36;
 
 /** Every way from motor to spindle as rays over a scale of speed by ratio, with the gaps and overlaps between the spindle
  *  speeds, and the preferred numbers beside them where the paper has room. */
-export const speedTree = block({ height: 112 }, ({ findings, settings, width, height }): Run[] => {
+export const speedTree = block({ height: 112 }, ({ findings: plain, settings, width, height }): Run[] => {
+  const { findings, key } = signedBeyond(plain, NAMES * width);
   const { drive } = findings.machine;
   if (drive === undefined || findings.drive === undefined) return [];
   const { speeds } = findings.drive;
   const tall = Math.min(Math.max(settings.height, speeds.length * ROW + top + 4), TALLEST * height);
   return [
     { drawing: { width, height: tall, marks: tree(findings, drive, speeds, width, tall) } },
+    ...paragraph(key, width, { gap: 1 }),
     ...paragraph(signWords(speeds, findings.machine.limits), width, { size: size.source, gap: 2 }),
     ...(speeds.some(({ from }) => from === "unknown") ? [] : paragraph(spreadWords(speeds), width, { gap: 1 })),
   ];
@@ -50,7 +55,7 @@ type Columns = { readonly name: number; readonly speed: number; readonly ratio: 
 
 function columnsFor(speeds: readonly SpeedFinding[], width: number): Columns {
   const widest = largestOf(speeds.map(({ position }) => textWidth(position.name, size.text, "bold")));
-  const name = Math.min(widest, 0.3 * width);
+  const name = Math.min(widest, NAMES * width);
   const speed = 8 + name + 2 + textWidth("00000", size.text, "bold");
   const ratio = speed + 6;
   const word = Math.max(
