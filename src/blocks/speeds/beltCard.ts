@@ -25,12 +25,13 @@ export type BeltCard = {
   readonly notes: (rows: readonly number[], columns: readonly number[]) => string[];
 };
 
-/** Positions fast at the top, each way of the drive apart, with the diameters that each serves. `materials`: the first so many. `shared`: those
- *  that every position serves alike in one column; `fewer`: of positions of nearly the same speed one. */
-export function beltCard(
+/** Positions fast at the top, each way of the drive apart, with the diameters that each serves: with a column for each material, and,
+ *  where some are served alike by every position, with those in one. `materials`: the first so many; `fewer`: of positions of
+ *  nearly the same speed one. */
+export function beltCardsOf(
   findings: Findings,
-  settings: { operation: string; materials: number; shared?: boolean; fewer?: boolean },
-): BeltCard {
+  settings: { operation: string; materials: number; fewer?: boolean },
+): [BeltCard, ...BeltCard[]] {
   const { machine } = findings;
   const all = findings.drive?.speeds ?? [];
   const omitted = settings.fewer ? nearlyAlike(all, machine.limits, beginWith(all, machine.limits)) : [];
@@ -56,14 +57,13 @@ export function beltCard(
         ]
       : [],
   );
-  const columns = settings.shared ? alike(own) : own;
   const listed = (of: (told: readonly Range[] | undefined) => boolean) =>
     found.filter(({ told }) => of(told)).map(({ material }) => materialName(material));
   const without = listed((told) => told === undefined);
   const tooFast = listed((told) => told?.every(({ served }) => served.speed === undefined) === true);
   const rows = speeds.map((speed) => rowOf(speed, machine));
   const nameIn = (speed: SpeedFinding) => positionName(speed, machine.drive?.stages ?? []);
-  return {
+  const withColumns = (columns: readonly BeltColumn[]): BeltCard => ({
     rows,
     columns,
     title: titleOf(operation, findings),
@@ -89,7 +89,9 @@ export function beltCard(
         ...(tooFast.length > 0 ? [say("belt card.too fast", { materials: tooFast.join(", ") })] : []),
       ];
     },
-  };
+  });
+  const shared = alike(own);
+  return shared.length < own.length ? [withColumns(own), withColumns(shared)] : [withColumns(own)];
 }
 
 /** Neighbours or not, materials that every position serves alike share a column. */

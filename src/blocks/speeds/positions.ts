@@ -1,11 +1,10 @@
 import { operationWords } from "../../cutting/operations.js";
 import type { Drawing } from "../../drawing/drawing.js";
-import type { Findings } from "../../findings/findings.js";
 import { block, giving, type Run } from "../shared/block.js";
 import { cautionPlaces } from "../shared/cautions.js";
 import { NoRoom } from "../shared/noRoom.js";
 import { withSigns } from "../shared/stepSigns.js";
-import { type BeltCard, beltCard } from "./beltCard.js";
+import { beltCardsOf } from "./beltCard.js";
 import { type BeltCards, beltCards } from "./beltCards.js";
 import { densities, longNames } from "./beltMeasure.js";
 
@@ -19,15 +18,15 @@ export const positionTable = giving(
       if (drive === undefined || findings.drive === undefined) return [];
       const room = { ...settings, use, width, height };
       const signed = withSigns(findings);
-      const plain = { findings, key: "" };
+      const own = beltCardsOf(findings, settings);
       // Signs rather than names that nobody reads in the cover.
-      const small = longNames(beltCard(findings, settings), width);
-      const named = [...(signed && small ? [] : [plain]), ...(signed ? [signed] : [])];
+      const plain = signed && longNames(own[0], width) ? [] : [{ findings, key: "", cards: own }];
+      const other = signed ? [{ ...signed, cards: undefined }] : [];
       const waysOf = (fewer: boolean) =>
-        named.flatMap(({ findings: own, key }) => {
-          const cards = cardsOf(own, { ...settings, fewer });
+        [...plain, ...other].flatMap(({ findings: named, key, cards }) => {
+          const all = (!fewer && cards) || beltCardsOf(named, { ...settings, fewer });
           return densities.flatMap((density) =>
-            cards.map((card) => () => beltCards(card, own, room, { density, key })),
+            all.map((card) => () => beltCards(card, named, room, { density, key })),
           );
         });
       return fewest([() => waysOf(false), () => waysOf(true)], settings.cards).map(
@@ -40,13 +39,6 @@ export const positionTable = giving(
     { operation: operationWords, caution: [...cautionPlaces, "none"] },
   ),
 );
-
-/** With a column for each material, and with those that are alike in one. */
-function cardsOf(findings: Findings, settings: Parameters<typeof beltCard>[1]): BeltCard[] {
-  const own = beltCard(findings, settings);
-  const shared = beltCard(findings, { ...settings, shared: true });
-  return shared.columns.length < own.columns.length ? [own, shared] : [own];
-}
 
 /** Of several ways to lay cards out the one with no more cards than so many, then the most materials, then the fewest cards; the first of equals. Later `groups` of
  *  ways only where those before leave materials out or take more than so many cards.
