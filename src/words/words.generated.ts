@@ -81,6 +81,9 @@ export type Gaps = {
   "belt card.countershaft": never;
   "belt card.countershaft number": "n";
   "belt card.begin with": "position";
+  "belt card.sign": "sign" | "name";
+  "belt card.blank": never;
+  "belt card.omitted": "positions";
   "belt card.by ratio": never;
   "belt card.measure first": never;
   "belt card.reading doubtful": never;
@@ -1696,6 +1699,9 @@ const en: Readonly<Record<Key, Text>> = {
   "belt card.countershaft": "countershaft",
   "belt card.countershaft number": "countershaft {n}",
   "belt card.begin with": "Begin with {position}, as drawn.",
+  "belt card.sign": "{sign} = {name}",
+  "belt card.blank": "Blank: take another row for this material.",
+  "belt card.omitted": "Left out, as another gives nearly the same speed: {positions}.",
   "belt card.by ratio": "~ by ratio, not measured.",
   "belt card.measure first": "! measure first: near the limit.",
   "belt card.reading doubtful": "? reading doubtful: measure again.",
@@ -1783,7 +1789,7 @@ const en: Readonly<Record<Key, Text>> = {
   "drive notes.source iso": "ISO 4183:1995 (from memory)",
   "drilling card.by diameter": "{operation}, {tool}: belt and rpm by diameter, {unit}",
   "drilling card.by thread": "{operation}, {tool}: belt and rpm by thread",
-  "drilling card.by hand": "Turn the spindle by hand, plug out: {operations}. The file says neither drive: reverses: nor clutch:, without which a tool that binds in its hole breaks.",
+  "drilling card.by hand": "Turn the spindle by hand, plug out: {operations}. Neither a reversing motor nor a clutch is known of, without which a tool that binds in its hole breaks.",
   "drilling card.no speed": "None: no speed of this machine is known.",
   "drilling card.no drills": "None of the drills is within the largest that the file allows (limits: drill:).",
   "drilling card.no figures": "No figures for {materials}.",
@@ -1799,7 +1805,7 @@ const en: Readonly<Record<Key, Text>> = {
   "drilling card.black": "Black: even the slowest position is too fast, or beyond a limit.",
   "drilling card.more speed": "Small drills would bear more speed than there is.",
   "drilling card.tap stop": "Taps driven by the machine; by hand they need no speed. A thread is cut in a second or two: set the depth stop, and reverse, or let the clutch slip, before the bottom of the hole.",
-  "drilling card.no barrel": "Depth per turn: the file has no barrel or quill with a feed; give it one, say of its handwheel moves: barrel or quill, or name it in the sheet (handwheel:).",
+  "drilling card.no barrel": "Depth per turn: no handwheel of a barrel or quill is known, or not its feed; name it in the machine's file.",
   "drilling card.depth": "Depth by turns of the {wheel}",
   "drilling card.whole turns": "whole turns",
   "drilling card.and": "and",
@@ -3308,6 +3314,9 @@ const de: Readonly<Record<Key, Text>> = {
   "belt card.countershaft": "Vorgelegewelle",
   "belt card.countershaft number": "Vorgelegewelle {n}",
   "belt card.begin with": "Anfangen mit {position}, wie gezeichnet.",
+  "belt card.sign": "{sign} = {name}",
+  "belt card.blank": "Leer: für diesen Werkstoff eine andere Zeile nehmen.",
+  "belt card.omitted": "Weggelassen, da eine andere fast dieselbe Drehzahl gibt: {positions}.",
   "belt card.by ratio": "~ nach der Übersetzung, nicht gemessen.",
   "belt card.measure first": "! erst messen: nahe an der Grenze.",
   "belt card.reading doubtful": "? Messwert zweifelhaft: noch einmal messen.",
@@ -3395,7 +3404,7 @@ const de: Readonly<Record<Key, Text>> = {
   "drive notes.source iso": "ISO 4183:1995 (aus dem Gedächtnis)",
   "drilling card.by diameter": "{operation}, {tool}: Riemenlage und U/min nach Durchmesser in {unit}",
   "drilling card.by thread": "{operation}, {tool}: Riemenlage und U/min nach Gewinde",
-  "drilling card.by hand": "Spindel von Hand drehen, Stecker gezogen: {operations}. Die Datei nennt weder drive: reverses: noch clutch:, ohne die ein Werkzeug bricht, das im Loch klemmt.",
+  "drilling card.by hand": "Spindel von Hand drehen, Stecker gezogen: {operations}. Weder Rechts-/Linkslauf noch Rutschkupplung sind bekannt; ohne sie bricht ein Werkzeug, das im Loch klemmt.",
   "drilling card.no speed": "Keine: keine Drehzahl dieser Maschine ist bekannt.",
   "drilling card.no drills": "Keiner der Bohrer ist so klein, wie es die Datei verlangt (limits: drill:).",
   "drilling card.no figures": "Keine Schnittwerte für {materials}.",
@@ -3411,7 +3420,7 @@ const de: Readonly<Record<Key, Text>> = {
   "drilling card.black": "Schwarz: auch die langsamste Stellung ist zu schnell oder über einer Grenze.",
   "drilling card.more speed": "Kleine Bohrer vertrügen mehr Drehzahl, als da ist.",
   "drilling card.tap stop": "Maschinengewindebohrer; von Hand braucht es keine Drehzahl. Ein Gewinde ist in ein, zwei Sekunden geschnitten: Tiefenanschlag setzen und umsteuern, oder die Kupplung rutschen lassen, bevor der Grund erreicht ist.",
-  "drilling card.no barrel": "Tiefe je Umdrehung: in der Datei hat keine Pinole einen Vorschub; geben Sie ihr einen, schreiben Sie bei ihrem Handrad moves: barrel oder quill, oder nennen Sie es im Blatt (handwheel:).",
+  "drilling card.no barrel": "Tiefe je Umdrehung: kein Handrad einer Pinole ist bekannt, oder nicht sein Weg je Umdrehung; in der Maschinendatei angeben.",
   "drilling card.depth": "Tiefe nach Umdrehungen: {wheel}",
   "drilling card.whole turns": "ganze Umdr.",
   "drilling card.and": "und",

@@ -1,5 +1,6 @@
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { group } from "../../drawing/shapes.js";
+import { textWidth } from "../../drawing/text.js";
 import type { Drive, Stage, Step } from "../../machine/machine.js";
 import { say } from "../../words/say.js";
 import { gearPairs, gearRoom } from "./gearPairs.js";
@@ -16,16 +17,28 @@ const partGap = 2.5;
 const acrossGap = 6;
 
 /** Where a hand lays a belt, and the gears that it shifts: the spindle's end first. Single pulleys only where there is nothing else. */
-export function pictureParts({ stages }: Drive): Part[] {
+export function pictureParts(drive: Drive): Part[] {
+  const { stages } = drive;
   const parts = stages.map((stage, index): Part | undefined => {
     const gears = gearRoom(stage);
     if (beltSteps(stage).length > 0)
-      return { stage, index, belt: true, least: { width: leastWidth(stage), height: LEAST } };
+      return {
+        stage,
+        index,
+        belt: true,
+        least: { width: Math.max(leastWidth(stage), named(drive, index)), height: LEAST },
+      };
     return gears && { stage, index, belt: false, least: gears };
   });
   const all = parts.flatMap((part) => part ?? []).reverse();
   const chosen = all.filter(({ stage, belt }) => !belt || stage.steps.length > 1);
   return chosen.some(({ belt }) => belt) ? chosen : all;
+}
+
+/** What the names of a stage's two shafts take across. */
+function named(drive: Drive, index: number): number {
+  const { driver, driven } = shaftsOf(drive, index);
+  return Math.max(...[driver, driven].map((words) => textWidth(words, size.text, "regular")));
 }
 
 /** Least room for all parts below one another, or side by side. */
