@@ -1,6 +1,7 @@
 import { feedDoubtOver } from "../feed/doubtOver.js";
 import type { FeedFinding } from "../feed/finding.js";
 import type { Closure, DialWish, Handwheel, Units } from "../machine/machine.js";
+import { sharedBand } from "./bandRoom.js";
 import type { ChoiceOptions, DialBlank } from "./blank.js";
 import { type Division, divideEvenly, divideInRows, divideTruly } from "./division.js";
 import { type DivisionValue, divisionValues, inUnit, leadingDigits, namedDivisionValue } from "./divisionValue.js";
@@ -34,7 +35,7 @@ export function choicesFor(
   };
   const offered = legibleValues(blank);
 
-  const free = offered.flatMap((value) => CLOSURES.map((closure) => choose(blank, value, closure)));
+  const free = offered.flatMap((value) => choicesOf(blank, value, CLOSURES));
   const ranked = free.filter((choice) => worthOffering(blank, choice, free)).sort(byPenalty(options.units));
 
   const forced = forcedChoice(blank, wish, offered);
@@ -51,6 +52,14 @@ function legibleValues(blank: DialBlank): DivisionValue[] {
 
 function forcedChoice(blank: DialBlank, wish: DialWish, offered: readonly DivisionValue[]): DialChoice | undefined {
   if (wish.divisions === undefined && wish.closure === undefined) return undefined;
+  if (wish.divisions === undefined) {
+    const closures = wish.closure === undefined ? CLOSURES : [wish.closure];
+    const free = offered.flatMap((value) => choicesOf(blank, value, closures)).sort(byPenalty(blank.units));
+    // Who asks for rows alone means the file's unit, and rows that can be told apart.
+    const rows = free.filter((choice) => !tooLow(blank, choice) && !blurs(choice.spacing));
+    const found = wish.closure === "rows" ? (rows.find(({ unit }) => unit === blank.units) ?? rows[0]) : free[0];
+    if (found !== undefined) return found;
+  }
   const values = wish.divisions === undefined ? offered : [namedDivisionValue(wish.divisions, blank.units)];
   const closures = wish.closure === undefined ? CLOSURES : [wish.closure];
   return values
@@ -58,12 +67,20 @@ function forcedChoice(blank: DialBlank, wish: DialWish, offered: readonly Divisi
     .sort(byPenalty(blank.units))[0];
 }
 
+/** Those that such closures really make: rows of which one is as good as many are even divisions. */
+const choicesOf = (blank: DialBlank, value: DivisionValue, closures: readonly Closure[]): DialChoice[] =>
+  closures.map((closure) => choose(blank, value, closure)).filter(({ closure }, index) => closure === closures[index]);
+
+/** Rows that have no room for the numbers which tell them apart. */
+const tooLow = ({ band, leastRow = 0 }: DialBlank, { rows }: DialChoice): boolean =>
+  rows > 1 && sharedBand(band) / rows < leastRow;
+
 /** Leaves out what no one could read, rows that do not close, and true marks or rows where even marks close so well
  *  that the feed is not known better. */
 function worthOffering(blank: DialBlank, choice: DialChoice, all: readonly DialChoice[]): boolean {
   if (blurs(choice.spacing)) return false;
   if (choice.closure === "even") return true;
-  if (choice.closure === "rows" && (choice.rows === 1 || !choice.closes)) return false;
+  if (choice.closure === "rows" && (tooLow(blank, choice) || !choice.closes)) return false;
   return !all.some(
     (other) =>
       other.closure === "even" &&
@@ -99,9 +116,10 @@ function divide(blank: DialBlank, value: number, closure: Closure): Division {
   }
 }
 
-function choose(blank: DialBlank, named: DivisionValue, closure: Closure): DialChoice {
+function choose(blank: DialBlank, named: DivisionValue, wished: Closure): DialChoice {
   const { value, unit } = named;
-  const division = divide(blank, value, closure);
+  const division = divide(blank, value, wished);
+  const closure = wished === "rows" && division.rows === 1 ? "even" : wished;
   const { overTravel, measuredOnly } = toldOver(blank);
   const turns = overTravel / blank.feed.perTurn;
   const doubt = feedDoubtOver(turns, blank.feed);

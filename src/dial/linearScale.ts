@@ -1,4 +1,6 @@
+import type { Units } from "../machine/machine.js";
 import { mmPer } from "../quantity/length.js";
+import { namedDivisionValue } from "./divisionValue.js";
 import type { Graduation } from "./finding.js";
 import { stepMarks } from "./stepMarks.js";
 
@@ -19,20 +21,18 @@ const isPartOfInch = (value: number) => {
 };
 
 /** How a scale of such divisions is marked: halves to sixty-fourths of an inch by inches, all else by tens (MIL-HDBK-759B:
- *  three lengths of mark, numbers by tens), numbered as often as `LEAST_NUMBER_GAP` allows. */
-export function linearDivision(value: number): LinearDivision {
+ *  three lengths of mark, numbers by tens), in the unit in which a division takes fewer figures, as on a dial: 0.1 in is 2.54 mm as
+ *  well, and nobody means that. Numbered as often as `LEAST_NUMBER_GAP` allows. `preferred`: where either takes as many. */
+export function linearDivision(value: number, preferred: Units = "mm"): LinearDivision {
   if (isPartOfInch(value)) {
     const inch = Math.round(mmPer.in / value);
     return { value, per: mmPer.in, unit: "in", long: inch, middle: Math.max(1, inch / 4), numbered: inch };
   }
-  const inInches =
-    Math.abs(value / (mmPer.in / 1000) - Math.round(value / (mmPer.in / 1000))) < 1e-6 && !isMetric(value);
-  const unit = inInches ? "in" : "mm";
+  const { unit } = namedDivisionValue(value, preferred);
   const [long, middle] = isQuarter(value / mmPer[unit]) ? [4, 2] : [10, 5];
   return { value, per: mmPer[unit], unit, long, middle, numbered: numberedEvery(value, long, middle) };
 }
 
-const isMetric = (value: number) => Math.abs(value * 1000 - Math.round(value * 1000)) < 1e-6;
 const isQuarter = (value: number) => /^(25|2\.5|0\.25|0\.025)$/.test(String(Number(value.toPrecision(6))));
 
 /** Turns of a handwheel as the unit: `parts` divisions to a turn of `perTurn` mm. */

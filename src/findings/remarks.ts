@@ -12,6 +12,7 @@ import { drillRemarks, limitRemarks } from "./limitRemarks.js";
 import { missingLetters } from "./missingLetters.js";
 import { motorRemarks } from "./motorRemarks.js";
 import { readingRemarks } from "./readingRemarks.js";
+import { rowsRemarks } from "./rowsRemarks.js";
 import { travelRemarks } from "./travelRemarks.js";
 import { whichWheel } from "./whichWheel.js";
 import { workRemarks } from "./workRemarks.js";
@@ -68,6 +69,7 @@ function dialRemarks(finding: HandwheelFinding, index: number, units: Units): Re
     return [
       ...impossibleDivisions(handwheel.name, dial, { perTurn: reading?.perTurn ?? 0, units }, path),
       ...tooClose(handwheel.name, dial, units, path),
+      ...rowsRemarks(handwheel, dial, units, path),
       ...(handwheel.dial.vernier !== undefined && dial.vernier === undefined
         ? [noVernier(handwheel.name, handwheel.dial.vernier, dial, path)]
         : []),

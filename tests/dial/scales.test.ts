@@ -38,6 +38,16 @@ test("sixteenths of an inch: 17 marks in an inch, long ones at the inch, middlin
   expect(marks[16]?.angle).toBeCloseTo(25.4, 12);
 });
 
+test("tenths of an inch are numbered in inches though they are whole thousandths of a millimetre", () => {
+  for (const units of ["in", "mm"] as const) {
+    const division = linearDivision(2.54, units);
+    expect(division).toMatchObject({ unit: "in", per: 25.4 });
+    expect(linearMarks(division, 51).flatMap(({ label }) => label ?? [])).toEqual(["0", "0.5", "1", "1.5", "2"]);
+  }
+  expect(linearDivision(1.27, "in").unit).toBe("in");
+  expect(linearDivision(0.5, "in").unit).toBe("mm");
+});
+
 test("a scale in turns of a 1.5875 mm wheel bears whole turns and stands where the turns do", () => {
   const marks = linearMarks(turnsDivision(1.5875, 4), 20);
   expect(marks.at(-1)?.angle).toBeCloseTo(1.5875 * 12.5, 12);

@@ -1,28 +1,34 @@
+import {
+  BELOW,
+  bandWith,
+  bendOf,
+  COMMA_TAIL,
+  LEAST_MARK,
+  NARROW,
+  sharedBand,
+  TIGHT,
+  TO_EDGE,
+  widestOf,
+  wordsOn,
+} from "../../dial/bandRoom.js";
 import { bandOf, type Development } from "../../dial/development.js";
 import type { DialFinding, Graduation } from "../../dial/finding.js";
 import { countedAs } from "../../dial/labelling.js";
 import { textWidth } from "../../drawing/text.js";
-import { largestOf, smallestOf } from "../../quantity/extremes.js";
+import { smallestOf } from "../../quantity/extremes.js";
 import { unitName } from "../../quantity/format.js";
 import { leastOnPiece, size } from "../shared/style.js";
 import { bleed } from "./cutMarks.js";
 import { digitHeight, numbersAbove, numbersAcross, type ScaleStyle } from "./scaleMarks.js";
 import type { IndexPlace } from "./surface.js";
 
-/** Below this width the words on a piece may be of the least size, mm. */
-export const NARROW = 8;
+export { wordsOn };
+
 /** Lengths of the three ranks of mark where there is room for them, mm; smaller together. */
 const LONGEST = 5;
 const ranks = [1, 0.7, 0.5] as const;
-/** Below this a mark is a dot, mm. */
-const LEAST_MARK = 0.6;
-/** Between marks and numbers of a band that is too low for the usual room, mm. */
-const TIGHT = 0.15;
-/** Clear between numbers and what lies below them, mm: at least, and where there is room. */
-const BELOW = 0.15;
+/** Clear between numbers and what lies below them where there is room, mm. */
 const WELL_BELOW = 0.4;
-/** Clear between words and the edge that is cut, mm. */
-const TO_EDGE = 0.5;
 
 export const markLengths = (longest: number): ScaleStyle["marks"] => [
   longest * ranks[0],
@@ -33,8 +39,6 @@ export const markLengths = (longest: number): ScaleStyle["marks"] => [
 /** Letters reach this part of their em below the line, and words among numbers stand so much higher than those, mm. */
 const TAIL = 0.26;
 const RAISED = 0.1;
-/** A comma reaches this part of its em below the line. */
-const COMMA_TAIL = 0.16;
 
 /** Middle of words among a band's numbers, mm from the reading edge. */
 export const wordsAcross = (style: ScaleStyle): number => numbersAcross(style) - raised(style);
@@ -47,15 +51,8 @@ export function hasTailRoom({ number, ...style }: ScaleStyle, em: number, next: 
   return low - raised(style) + em * TAIL + 0.12 <= next;
 }
 
-/** The em of words on a piece: the usual least, on a narrow strip of a smaller one. A ring's hole is read from as far as any dial. */
-export const wordsOn = (band: number, strip: boolean): number =>
-  strip && band < NARROW - 1e-9 ? leastOnPiece : size.source;
-
 /** What a line of words takes along the edge that carries no marks, mm. */
 export const legendRoom = (em: number): number => em + TO_EDGE + 0.3;
-
-/** Height of a band of marks with numbers of such an em under them, mm. */
-const bandWith = (em: number): number => LEAST_MARK + TIGHT + em * digitHeight + BELOW;
 
 /** Whether a line of words leaves marks that are easily seen, in so many bands. */
 export const legendFits = (band: number, count: number, em: number, tall: number = digitHeight): boolean =>
@@ -137,16 +134,16 @@ export function dialStyle({
   const words = wordsOn(band, flat.kind === "strip");
   const line = legendRoom(words);
   const labels = bandsOf(dial).flatMap((row) => row.map(({ label }) => label));
-  const widest = largestOf([0, ...labels.map((label = "") => textWidth(label, 1, "bold"))]);
+  const widest = widestOf(bandsOf(dial));
   const wishes = flat.kind === "ring" && (index === "left" || index === "right") && widest > 0;
-  const height = (legend: number) => band - (legend > 0 ? legend : TO_EDGE - BELOW);
+  const height = (legend: number) => (legend > 0 ? band - legend : sharedBand(band));
   const spacings = bandsOf(dial).map(
     (_, row) => (row < dial.rows.length ? dial : (dial.second ?? dial)).chosen.spacing,
   );
   const sideways = wishes && height(0) / count >= 2 * LEAST_MARK + numbersAbove + words * widest + BELOW - 1e-9;
   const tall = sideways ? widest : undefined;
   const legend = legendFits(band, count, words, tall) ? line : 0;
-  const bend = flat.kind === "ring" && !sideways ? widest ** 2 / 8 / Math.max(1, flat.inner) : 0;
+  const bend = sideways ? 0 : bendOf(flat, widest);
   return {
     legend,
     words,

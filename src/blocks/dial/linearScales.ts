@@ -37,8 +37,8 @@ export function scaleSet(
   return { cut, missing, ...(words !== "" && { note: note(words) }) };
 }
 
-export function divisionOf(scale: LinearScale, { handwheels }: Findings): LinearDivision | undefined {
-  if (scale.divisions !== undefined) return linearDivision(scale.divisions);
+export function divisionOf(scale: LinearScale, { handwheels, machine }: Findings): LinearDivision | undefined {
+  if (scale.divisions !== undefined) return linearDivision(scale.divisions, machine.units);
   const feed = wheelNamed(scale.turnsOf, handwheels)?.feed;
   return feed && turnsDivision(feed.perTurn, scale.parts ?? 10);
 }

@@ -3,11 +3,11 @@ import { lineWidth } from "../../dial/legibility.js";
 import type { Mark } from "../../drawing/drawing.js";
 import { group, line, text } from "../../drawing/shapes.js";
 import { textWidth } from "../../drawing/text.js";
+import { digitHeight } from "../../drawing/typeSizes.js";
 import { pen, weight } from "../shared/style.js";
 import type { Surface } from "./surface.js";
 
-/** Digits stand this part of the em size above the baseline. */
-export const digitHeight = 0.76;
+export { digitHeight };
 
 export type ScaleStyle = {
   /** Where the band of this scale begins, mm from the reading edge. */
