@@ -35,7 +35,7 @@ export function dialPlan(finding: HandwheelFinding, machine: Machine): WholePlan
     dial,
     flat,
     legend: dialLegend(finding, dial, machine),
-    essentials: dialEssentials(finding, dial, machine),
+    essentials: dialEssentials(finding, machine),
     ...(wish.lap !== undefined && { lap: wish.lap }),
     ...(wish.index !== undefined && { index: wish.index }),
   };
@@ -98,7 +98,7 @@ function dialCutOut(set: DialSet, piece: DialPiece, copy: number | undefined, un
   const foot = {
     title,
     numbers: numbersOf(set, piece, units),
-    ...(joined && { picture: seamView(plan) }),
+    ...(joined && { picture: seamView(plan, piece.joint) }),
     ...(missing.length > 0 && { lines: [say("dials.not on it", { words: missing.join(" · ") })] }),
   };
   return { drawing, name: plan.flat.kind, caption: cellFoot(foot, drawing.width, most) };

@@ -163,14 +163,17 @@ export const unitOf = (scale: Pick<DialFinding, "chosen" | "labelUnit">): string
 const CLEAR = 0.7;
 
 /** So many numbers as stand clear of each other, at round steps of what they count; those that give way leave their marks. `room`: mm of
- *  paper for one of the scale's measure along the numbers; `round`: once round in that measure, where the last stands beside the first. */
+ *  paper for one of the scale's measure along the numbers; `round`: once round in that measure, where the last stands beside the first;
+ *  `apart`: more than the usual room between them, mm. */
 export function thinned(
   marks: readonly Graduation[],
   { number, tall }: Pick<ScaleStyle, "number" | "tall">,
   room: number,
   round?: number,
+  apart = CLEAR,
 ): Graduation[] {
   const labelled = marks.filter(({ label }) => label !== undefined);
+  const between = Math.max(CLEAR, apart);
   if (number === 0 || labelled.length < 2) return [...marks];
   const values = labelled.map(({ value }) => value).sort((a, b) => a - b);
   const step = smallestOf(values.slice(1).map((value, index) => value - (values[index] as number)));
@@ -181,12 +184,12 @@ export function thinned(
     return placed.every((one, index) => {
       const next = placed[index + 1];
       const [first] = placed;
-      const apart = next
+      const way = next
         ? next.angle - one.angle
         : round && first !== one && first
           ? first.angle + round - one.angle
           : undefined;
-      return apart === undefined || apart * room >= half(one) + half(next ?? one) + CLEAR - 1e-9;
+      return way === undefined || way * room >= half(one) + half(next ?? one) + between - 1e-9;
     });
   };
   for (const every of [1, 2, 5, 10, 20, 50, 100]) {

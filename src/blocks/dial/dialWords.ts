@@ -13,7 +13,7 @@ import type { Inscription } from "./inscriptions.js";
 
 type Scale = Pick<DialFinding, "chosen" | "labelUnit">;
 
-/** What stands small on the dial itself, parted by " · ", the dearest first: the unit always. */
+/** What stands small on the dial itself, parted by " · ", the dearest first: the unit, or what its numbers count, always. */
 export function dialLegend(
   { handwheel, feed, reading }: HandwheelFinding,
   dial: DialFinding,
@@ -22,12 +22,18 @@ export function dialLegend(
   const { unit, errorOverTravel } = dial.chosen;
   // A dial that was asked for though its feed is not known so well carries that where the eye is.
   const { doubt = 0, travel = 0 } = (feed && workingDoubt(dial.chosen, handwheel, feed)) ?? {};
-  const first = dial.chosen.divisionLabel;
-  const divisions = dial.second
-    ? say("dials.upper lower", { upper: first, lower: dial.second.chosen.divisionLabel })
-    : say("dials.division", { division: first });
+  const { second } = dial;
+  const upper = dial.chosen.divisionLabel;
+  const divisions = second
+    ? say("dials.upper lower", { upper, lower: second.chosen.divisionLabel })
+    : say("dials.division", { division: upper });
+  const scales = [dial, ...(second ? [second] : [])];
+  // Who does not know what a 50 is can do nothing with the rest.
+  const [numbers = "", others] = scales.map((scale) => countedAs(scale) ?? unitName(scale.chosen.unit));
+  const counted = others === undefined ? numbers : say("dials.upper lower", { upper: numbers, lower: others });
+  const [first, then] = scales.some(countedAs) ? [counted, divisions] : [divisions, ""];
   return [
-    handwheel.reads === "diameter" ? `${divisions} ${say("dials.on diameter")}` : divisions,
+    handwheel.reads === "diameter" ? `${first} ${say("dials.on diameter")}` : first,
     // So does one that was forced though its divisions do not fit.
     Math.abs(errorOverTravel) > dial.chosen.divisionValue && !dial.chosen.beginsAgain
       ? readsWrong(errorOverTravel, overWords(dial.chosen, unit), unit)
@@ -35,7 +41,7 @@ export function dialLegend(
     doubt > dial.chosen.divisionValue
       ? say("dials.off over", { doubt: formatBound(doubt, unit), travel: travelWords(travel, unit, 0) })
       : "",
-    [dial, ...(dial.second ? [dial.second] : [])].map(countedAs).filter(Boolean).join(", "),
+    then,
     ...revisionAndName(handwheel.name, machine),
     reading && say("dials.a turn", { feed: formatLength(reading.perTurn, unit, unit === "mm" ? 3 : 4) }),
   ]
@@ -48,13 +54,11 @@ const readsWrong = (error: number, travel: string, units: Units): string =>
     ? say("dials.too much over", { error: amount(error, units), travel })
     : say("dials.too little over", { error: amount(error, units), travel });
 
-/** What no dial may be without, for one that has no room for the legend: what its numbers count, that they are read on
- *  diameter, revision and name. */
-export function dialEssentials({ handwheel }: HandwheelFinding, dial: DialFinding, machine: Machine): Inscription[] {
-  const counted = [dial, ...(dial.second ? [dial.second] : [])].map(countedAs);
+/** What no dial may be without, for one that has no room for the legend: that it is read on diameter, revision and name. What its
+ *  numbers count always has a place among them. */
+export function dialEssentials({ handwheel }: HandwheelFinding, machine: Machine): Inscription[] {
   return [
-    ...counted.flatMap((words, index) => (words === undefined ? [] : [{ words, scale: index === 0 ? 0 : 1 } as const])),
-    ...(handwheel.reads === "diameter" ? [{ words: say("dials.on diameter") }] : []),
+    ...(handwheel.reads === "diameter" ? [{ words: say("dials.on diameter"), dear: true } as const] : []),
     ...revisionAndName(handwheel.name, machine).map((words) => ({ words })),
   ];
 }

@@ -79,6 +79,15 @@ export function scaleMarks(surface: Surface, marks: readonly Graduation[], style
   ];
 }
 
+/** Between a number and the next, so that a unit can hang beside it, mm. */
+export const hangRoom = (unit: string, number: number): number => {
+  const { middle, half } = hanging("", unit, number);
+  return middle + half + HUNG_CLEAR + 1e-6;
+};
+
+/** Between a unit and the next number, mm. */
+export const HUNG_CLEAR = 0.5;
+
 /** Where a unit hangs beside its number: its middle from the number's, and half of what it takes, mm. */
 export function hanging(label: string, unit: string, number: number) {
   const half = textWidth(unit, number, "regular") / 2;

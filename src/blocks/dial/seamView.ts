@@ -6,7 +6,7 @@ import { textWidth } from "../../drawing/text.js";
 import { TURN } from "../../quantity/angle.js";
 import { say } from "../../words/say.js";
 import { axisLine, rowLine, size } from "../shared/style.js";
-import { type DialPlan, seamAngle } from "./dialPiece.js";
+import type { DialPlan } from "./dialPiece.js";
 import { bandsOf, bare, dialStyle } from "./dialStyle.js";
 import { type ScaleStyle, scaleMarks } from "./scaleMarks.js";
 import { stripSurface } from "./surface.js";
@@ -15,19 +15,18 @@ import { stripSurface } from "./surface.js";
 const SHOWN = 8;
 const ABOVE = 1.2;
 
-/** The seam as it looks when it is right: the dial's own marks about it at true size, a tab for glue under it. */
-export function seamView(plan: DialPlan): Drawing {
+/** A seam, so many radians from zero, as it looks when it is right: the dial's own marks about it at true size, a tab for glue under it. */
+export function seamView(plan: DialPlan, seam: number): Drawing {
   const { dial, flat, lap = 0 } = plan;
   const scale = paperPerRadian(flat);
   const band = bandOf(flat);
-  const seam = seamAngle(plan);
   const reach = Math.min(SHOWN / scale, 0.45 * TURN);
   const surface = stripSurface(scale, band, { from: seam - reach, to: seam + reach, growth: growthOf(dial) });
   const style = dialStyle(plan);
   const marks = bandsOf(dial).flatMap((row, index) => {
     const own = style.bands[index] as ScaleStyle;
     const here = row.flatMap((mark) =>
-      [-TURN, 0, TURN]
+      [-TURN, 0, TURN, 2 * TURN]
         .map((turn) => ({ ...bare(mark), angle: mark.angle + turn }))
         .filter(({ angle }) => Math.abs(angle - seam) < reach),
     );

@@ -21,29 +21,21 @@ const band = fc
     }),
   );
 
-test("property: words stand clear of numbers, of each other and of the ends, once each, and no zero gives way", () => {
+test("property: words stand clear of numbers, of each other and of the ends, once each, and no number gives way", () => {
   fc.assert(
     fc.property(
       fc.array(band, { minLength: 1, maxLength: 3 }),
       fc.array(words, { maxLength: 5 }),
       fc.boolean(),
       (bands, list, whole) => {
-        const {
-          bands: drawn,
-          placed,
-          left,
-        } = inscribe(
+        const { placed, left } = inscribe(
           bands,
           list.map((words) => ({ words })),
           { from: 0, to: TURN, whole },
         );
         expect([...placed.map(({ words }) => words), ...left].sort()).toEqual([...list].sort());
         const length = TURN * 20;
-        for (const [index, marks] of drawn.entries()) {
-          expect(marks.map(({ angle, rank }) => [angle, rank])).toEqual(
-            bands[index]?.marks.map(({ angle, rank }) => [angle, rank]),
-          );
-          expect(marks[0]?.label).toBe("0");
+        for (const [index, { marks }] of bands.entries()) {
           const spans = [
             ...marks.flatMap(({ angle, label }) =>
               label === undefined ? [] : [{ at: angle * 20, half: textWidth(label, 1.8, "bold") / 2, number: true }],
@@ -74,8 +66,8 @@ test("property: words stand clear of numbers, of each other and of the ends, onc
 });
 
 test("a number that counts hundredths says so in its own scale", () => {
-  const marks = Array.from({ length: 10 }, (_, k) => ({
-    angle: k * 0.6,
+  const marks = Array.from({ length: 5 }, (_, k) => ({
+    angle: k * 1.2,
     rank: 1 as const,
     value: k,
     label: String(k),
