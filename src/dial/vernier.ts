@@ -1,5 +1,5 @@
 import { TURN } from "../quantity/angle.js";
-import type { DialChoice, Graduation, Vernier } from "./finding.js";
+import type { DialChoice, DialFinding, Graduation, Vernier } from "./finding.js";
 
 /** Below this distance of the main marks the extended form is drawn, mm: one does not see which of two neighbours meets. */
 const CLOSE_MARKS = 1.4;
@@ -55,6 +55,13 @@ export function readVernier(
   const main = Math.round(counts / parts - mark / parts) * division;
   return { main, mark, read: main + mark * leastCount };
 }
+
+/** The reading from which on a dial's vernier reaches over a short last division, beyond which its marks meet none that they should,
+ *  in what the dial reads; undefined where there is none. */
+export const vernierEnds = ({ chosen, vernier }: Pick<DialFinding, "chosen" | "vernier">): number | undefined =>
+  vernier === undefined || !chosen.beginsAgain
+    ? undefined
+    : Math.max(0, chosen.divisions - 1 - vernier.spans) * chosen.divisionValue;
 
 /** Part of a turn between neighbouring marks of a dial, radians. */
 export function pitchAngle(choice: DialChoice, turn: number): number {

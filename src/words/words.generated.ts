@@ -311,6 +311,8 @@ export type Gaps = {
   "dials.one division": never;
   "dials.one of": "divisions";
   "dials.between cuts": never;
+  "dials.to tab": never;
+  "dials.with tab": never;
   "dials.across": never;
   "dials.hole": never;
   "dials.along arc": never;
@@ -325,6 +327,7 @@ export type Gaps = {
   "dials.vernier": "count";
   "dials.vernier of": "name" | "count";
   "dials.vernier zero": never;
+  "dials.vernier ends": "from";
   "dials.blank": "name";
   "dials.closes within doubt": "error";
   "dials.short division": "short" | "division" | "width";
@@ -1480,6 +1483,7 @@ export type Gaps = {
   "binder.missing job": never;
   "binder.missing scales": never;
   "binder.missing angle scales": never;
+  "binder.missing scales of these": never;
   "titles.angle scale": never;
   "titles.belt card": never;
   "titles.dial choices": never;
@@ -1915,6 +1919,8 @@ const en: Readonly<Record<Key, Text>> = {
   "dials.one division": "one division",
   "dials.one of": "one of {divisions} divisions",
   "dials.between cuts": "between the cut ends",
+  "dials.to tab": "from the cut end to the line of the tab",
+  "dials.with tab": "with its tab",
   "dials.across": "across the outer circle",
   "dials.hole": "across the hole",
   "dials.along arc": "along the outer edge",
@@ -1929,6 +1935,7 @@ const en: Readonly<Record<Key, Text>> = {
   "dials.vernier": "vernier {count}",
   "dials.vernier of": "{name}: vernier, reads {count}",
   "dials.vernier zero": "its 0 is the index line",
+  "dials.vernier ends": "not to be read between {from} and 0: there it reaches over the short last division",
   "dials.blank": "{name}: blank, to try the fit first",
   "dials.closes within doubt": "closes as well as the feed is known: {error}",
   "dials.short division": "the last division is short: {short} instead of {division}, {width} wide on paper",
@@ -3084,6 +3091,7 @@ const en: Readonly<Record<Key, Text>> = {
   "binder.missing job": "no job was given: name a job file with --job",
   "binder.missing scales": "the file has no scales",
   "binder.missing angle scales": "the file has no angleScales",
+  "binder.missing scales of these": "none of the scales belongs to the handwheels asked for",
   "titles.angle scale": "Angle scales",
   "titles.belt card": "Belt card",
   "titles.dial choices": "Dial choices",
@@ -3516,6 +3524,8 @@ const de: Readonly<Record<Key, Text>> = {
   "dials.one division": "ein Skalenteil",
   "dials.one of": "einer von {divisions} Skalenteilen",
   "dials.between cuts": "zwischen den Schnittenden",
+  "dials.to tab": "vom Schnitt bis zur Linie der Lasche",
+  "dials.with tab": "mit der Lasche",
   "dials.across": "Außendurchmesser",
   "dials.hole": "Lochdurchmesser",
   "dials.along arc": "längs der Außenkante",
@@ -3530,6 +3540,7 @@ const de: Readonly<Record<Key, Text>> = {
   "dials.vernier": "Nonius {count}",
   "dials.vernier of": "{name}: Nonius, zeigt {count}",
   "dials.vernier zero": "seine 0 ist die Ablesemarke",
+  "dials.vernier ends": "zwischen {from} und 0 nicht ablesen: dort reicht er über den kurzen letzten Teil",
   "dials.blank": "{name}: unbedruckt, zum Anpassen",
   "dials.closes within doubt": "geht so gut auf, wie der Vorschub bekannt ist: {error}",
   "dials.short division": "der letzte Teilstrich ist kurz: {short} statt {division}, {width} breit auf dem Papier",
@@ -4685,6 +4696,7 @@ const de: Readonly<Record<Key, Text>> = {
   "binder.missing job": "kein Auftrag angegeben: mit --job eine Auftragsdatei nennen",
   "binder.missing scales": "die Datei hat keine Maßstäbe (scales)",
   "binder.missing angle scales": "die Datei hat keine Gradskalen (angleScales)",
+  "binder.missing scales of these": "keine der Skalen gehört zu den verlangten Handrädern",
   "titles.angle scale": "Gradskalen",
   "titles.belt card": "Riemenkarte",
   "titles.dial choices": "Teilungen zur Wahl",

@@ -2,7 +2,7 @@ import type { DialFinding } from "../../dial/finding.js";
 import { growthOf } from "../../dial/growth.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import type { Machine, Units } from "../../machine/machine.js";
-import { measuresOf } from "../../paper/measuredPiece.js";
+import { type Measure, measureOfPiece, measuresOf } from "../../paper/measuredPiece.js";
 import { TURN } from "../../quantity/angle.js";
 import { formatSize, sizeFigure } from "../../quantity/format.js";
 import { say } from "../../words/say.js";
@@ -11,7 +11,7 @@ import { type CellNumber, cellFoot } from "./cell.js";
 import { indexSticker, vernierSticker } from "./companion.js";
 import { type CutOut, cellHeight, withCutRoom } from "./cutOuts.js";
 import { cross, type DialPiece, type DialPlan, piecesOf } from "./dialPiece.js";
-import { dialEssentials, dialLegend, errorNumber, leastCount } from "./dialWords.js";
+import { dialEssentials, dialLegend, errorNumber, leastCount, vernierEndsWords } from "./dialWords.js";
 import { seamView } from "./seamView.js";
 import { dialSurface, type Surface } from "./surface.js";
 
@@ -106,14 +106,13 @@ function dialCutOut(set: DialSet, piece: DialPiece, copy: number | undefined, un
 
 /** Division, sizes, and what the reading is off over the travel. */
 function numbersOf({ dial, plan }: DialSet, piece: DialPiece, units: Units): CellNumber[] {
-  const { flat } = plan;
   const scales = [dial, ...(dial.second ? [dial.second] : [])];
   return [
     {
       value: scales.map(({ chosen }) => chosen.divisionLabel).join(" / "),
       label: say("dials.one of", { divisions: scales.map(({ chosen }) => chosen.divisions).join(" / ") }),
     },
-    ...sizesOf(dial, flat, piece, units),
+    ...sizesOf(dial, plan, piece, units),
     errorNumber(
       scales.map(({ chosen }) => chosen),
       units,
@@ -121,35 +120,39 @@ function numbersOf({ dial, plan }: DialSet, piece: DialPiece, units: Units): Cel
   ];
 }
 
-function sizesOf(dial: DialFinding, flat: DialPlan["flat"], piece: DialPiece, units: Units): CellNumber[] {
-  const [first, second] = measuresOf(dial, units);
-  const give = (mm: number, slack = 0) => `${sizeFigure(mm, units)} ± ${formatSize(slack, units)}`;
+function sizesOf(dial: DialFinding, { flat, lap = 0 }: DialPlan, piece: DialPiece, units: Units): CellNumber[] {
+  const [whole, second] = measuresOf(dial, units);
+  const give = ({ wanted, slack }: Measure) => `${sizeFigure(wanted, units)} ± ${formatSize(slack, units)}`;
   const parts = piece.pieces > 1;
-  const own = parts ? formatSize(piece.length, units) : give(first?.wanted ?? 0, first?.slack);
-  if (flat.kind === "strip") return [{ value: own, label: say("dials.between cuts") }];
-  const radii = `${sizeFigure(flat.outer, units)} / ${formatSize(flat.inner, units)}`;
-  if (flat.sweep > TURN - 1e-9)
-    return parts
+  const first = parts ? measureOfPiece(dial, piece, units) : whole;
+  if (first === undefined) return [];
+  const own = give(first);
+  // The corner marks stand about the tab as well.
+  const tab = (label: string): CellNumber[] =>
+    lap > 0
       ? [
-          { value: own, label: say("dials.along arc") },
-          { value: radii, label: say("dials.radii") },
+          { value: own, label: say("dials.to tab") },
+          { value: formatSize(piece.length + lap, units), label: say("dials.with tab") },
         ]
-      : [
-          { value: own, label: say("dials.across") },
-          { value: formatSize(2 * flat.inner, units), label: say("dials.hole") },
-        ];
+      : [{ value: own, label }];
+  if (flat.kind === "strip") return tab(say("dials.between cuts"));
+  const radii = {
+    value: `${sizeFigure(flat.outer, units)} / ${formatSize(flat.inner, units)}`,
+    label: say("dials.radii"),
+  };
+  const round = flat.sweep > TURN - 1e-9;
+  if (round && !parts)
+    return [
+      { value: own, label: say("dials.across") },
+      { value: formatSize(2 * flat.inner, units), label: say("dials.hole") },
+    ];
   return [
-    { value: own, label: say("dials.along arc") },
+    ...tab(say("dials.along arc")),
     // The chord of the whole is nowhere on a ring in pieces.
     ...(second && !parts
-      ? [
-          {
-            value: give(second.wanted, second.slack),
-            label: flat.sweep < Math.PI ? say("dials.corner to corner") : say("dials.across widest"),
-          },
-        ]
+      ? [{ value: give(second), label: say(flat.sweep < Math.PI ? "dials.corner to corner" : "dials.across widest") }]
       : []),
-    { value: radii, label: say("dials.radii") },
+    radii,
   ];
 }
 
@@ -167,11 +170,11 @@ function companionCutOut({ finding, dial, plan }: DialSet, most: number): CutOut
     caption: cellFoot({ title, numbers: [], lines }, drawing.width, most),
   });
   if (dial.vernier === undefined) return cell(indexSticker(plan.flat, 9), say("dials.index of", { name }));
-  const count = leastCount(dial);
+  const [count, ends] = [leastCount(dial), vernierEndsWords(dial)];
   return cell(
     vernierSticker(plan.flat, dial.vernier, dial, say("dials.vernier", { count })),
     say("dials.vernier of", { name, count }),
-    [say("dials.vernier zero")],
+    [say("dials.vernier zero"), ...(ends === undefined ? [] : [ends])],
   );
 }
 

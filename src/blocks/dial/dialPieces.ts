@@ -1,5 +1,6 @@
 import type { Drawing } from "../../drawing/drawing.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
+import { angleScalesOf, scalesOf } from "../../findings/ofWheels.js";
 import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
@@ -57,9 +58,15 @@ function setRuns({ findings, handwheels, width, height }: Context, wanted: Wante
   const room = { width, height };
   const { dials: settings, scales: copies = 0, angles = 0 } = wanted;
   const dials = settings ? handwheels.flatMap((finding) => dialSet(finding, machine, room) ?? []) : [];
-  const scales = copies > 0 ? (machine.scales ?? []).map((scale) => scaleSet(scale, findings, width)) : [];
-  const swivels =
-    angles > 0 ? (machine.angleScales ?? []).map((one) => angleSet(one, machine.paper, units, angles, room)) : [];
+  // A template that names a handwheel means it alone, as the command line does.
+  const asked = {
+    ...findings,
+    handwheels,
+    ...(handwheels.length < findings.handwheels.length && { onlyWheels: true as const }),
+  };
+  const scales = copies > 0 ? scalesOf(asked).map((scale) => scaleSet(scale, findings, width)) : [];
+  const degrees = angles > 0 ? angleScalesOf(asked) : [];
+  const swivels = degrees.map((one) => angleSet(one, machine.paper, units, angles, room));
   const cut = [
     ...(settings ? dials.flatMap((set) => dialCutOuts(set, settings, units, width)) : []),
     ...(settings?.places ? places(dials, width) : []),
@@ -72,7 +79,7 @@ function setRuns({ findings, handwheels, width, height }: Context, wanted: Wante
     ...swivels.map(({ note }) => note),
   ];
   const dialsRound = dials.filter(({ plan, pieces }) => plan.flat.kind === "ring" && pieces !== undefined);
-  const flatAngles = angles > 0 ? (machine.angleScales ?? []).filter(({ shape }) => shape === "face") : [];
+  const flatAngles = degrees.filter(({ shape }) => shape === "face");
   const common = {
     rings: dialsRound.length + flatAngles.length > 0,
     wholeRings:
@@ -84,7 +91,7 @@ function setRuns({ findings, handwheels, width, height }: Context, wanted: Wante
     unknown: dials.flatMap(({ finding, dial }) =>
       dial.chosen.doubtOverTravel === undefined ? [finding.handwheel.name] : [],
     ),
-    swivels: angles > 0 && (machine.angleScales ?? []).some(({ part }) => part !== "spindle"),
+    swivels: degrees.some(({ part }) => part !== "spindle"),
   };
   if (cut.length === 0 && notes.length === 0) return [];
   const shelves = cutOuts(cut, width, { height, above: [] });

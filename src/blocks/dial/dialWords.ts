@@ -2,6 +2,7 @@ import { workingDoubt } from "../../dial/dialFinding.js";
 import type { DialChoice, DialFinding } from "../../dial/finding.js";
 import { countedAs } from "../../dial/labelling.js";
 import { blurs, strains } from "../../dial/legibility.js";
+import { vernierEnds } from "../../dial/vernier.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { withinTurnWords } from "../../findings/travelWords.js";
 import type { Machine, Units } from "../../machine/machine.js";
@@ -141,12 +142,23 @@ export function costWords(chosen: Scale["chosen"], units: Units): string {
 }
 
 /** "Vernier of 10 over 9 divisions: reads 0.002 mm". */
-export function vernierWords({ vernier, chosen }: DialFinding, units: Units): string {
+export function vernierWords(dial: DialFinding, units: Units): string {
+  const { vernier, chosen } = dial;
   if (vernier === undefined) return "";
   const { parts, spans } = vernier;
-  const said = say("dials.vernier of over", { parts, spans, count: leastCount({ vernier, chosen }) });
+  const ends = vernierEndsWords(dial);
+  const over = say("dials.vernier of over", { parts, spans, count: leastCount({ vernier, chosen }) });
+  const said = ends === undefined ? over : `${over}; ${ends}`;
   const doubtful = chosen.doubtOverTravel !== undefined && chosen.doubtOverTravel > vernier.leastCount;
   return doubtful ? `${said}, ${say("dials.finer than known", { travel: overWords(chosen, units) })}` : said;
+}
+
+/** Where on the dial, by its own numbers, its vernier must not be read. */
+export function vernierEndsWords(dial: Pick<DialFinding, "chosen" | "vernier" | "labelWorth">): string | undefined {
+  const from = vernierEnds(dial);
+  if (from === undefined) return undefined;
+  const { labelWorth = mmPer[dial.chosen.unit] } = dial;
+  return say("dials.vernier ends", { from: trimmed(from / labelWorth, 5) });
 }
 
 export function leastCount({ vernier, chosen }: Pick<DialFinding, "vernier" | "chosen">): string {

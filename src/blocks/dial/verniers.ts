@@ -5,7 +5,7 @@ import { readVernier, vernierMarks } from "../../dial/vernier.js";
 import type { Drawing, Mark, Point } from "../../drawing/drawing.js";
 import { group, polyline } from "../../drawing/shapes.js";
 import type { Units } from "../../machine/machine.js";
-import { trimmed, trimmedSize, unitName } from "../../quantity/format.js";
+import { capital, trimmed, trimmedSize, unitName } from "../../quantity/format.js";
 import { mmPer } from "../../quantity/length.js";
 import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
@@ -14,6 +14,7 @@ import { heading, kept, together } from "../shared/runs.js";
 import { rowLine, size } from "../shared/style.js";
 import { vernierSticker } from "./companion.js";
 import { cutOuts } from "./cutOuts.js";
+import { vernierEndsWords } from "./dialWords.js";
 import { numbersApart } from "./numbersApart.js";
 import { scaleMarks } from "./scaleMarks.js";
 import { stripSurface } from "./surface.js";
@@ -33,6 +34,7 @@ export const verniers = block({ copies: 2 }, ({ handwheels, findings, settings, 
     if (dial?.vernier === undefined || flat === undefined) return [];
     const { vernier } = dial;
     const count = trimmedSize(vernier.leastCount, dial.chosen.unit, 6);
+    const ends = vernierEndsWords(dial);
     const sticker = () => ({
       drawing: vernierSticker(flat, vernier, dial, say("vernier.legend", { count })),
       name: "companion",
@@ -45,6 +47,7 @@ export const verniers = block({ copies: 2 }, ({ handwheels, findings, settings, 
           size: size.text,
           weight: "bold",
         }),
+        ...(ends === undefined ? [] : paragraph(capital(`${ends}.`), width, { size: size.text, weight: "bold" })),
         ...paragraph(say(bandOf(flat) > 0 ? "vernier.stick at index" : "vernier.stick"), width, { size: size.text }),
       ]),
       ...cutOuts(Array.from({ length: Math.max(1, settings.copies) }, sticker), width),
