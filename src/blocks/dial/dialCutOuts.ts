@@ -78,7 +78,10 @@ export function dialCutOuts(set: DialSet, settings: DialSettings, units: Units, 
   const copies = Math.max(1, settings.copies);
   return [
     ...Array.from({ length: copies }, (_, copy) =>
-      pieces.map((piece) => dialCutOut(set, piece, copies > 1 ? copy + 1 : undefined, units, most)),
+      pieces.map((piece) => ({
+        ...dialCutOut(set, piece, copies > 1 ? copy + 1 : undefined, units, most),
+        besides: `${finding.handwheel.name} ${piece.piece}`,
+      })),
     ).flat(),
     ...(settings.index ? [companionCutOut(set, most)] : []),
     ...(settings.blank && pieces.length === 1 ? [blankCutOut(finding.handwheel.name, set.plan, most)] : []),

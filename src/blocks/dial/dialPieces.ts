@@ -10,7 +10,8 @@ import { cellFoot } from "./cell.js";
 import { type CutOut, cutOuts } from "./cutOuts.js";
 import { type DialSet, type DialSettings, dialCutOuts, dialSet, missingOn } from "./dialCutOuts.js";
 import { dialNote, type Note } from "./dialNotes.js";
-import { dialInPlace, lookOf } from "./dialPlace.js";
+import { numberedBands } from "./dialPiece.js";
+import { dialInPlace } from "./dialPlace.js";
 import { dialStyle } from "./dialStyle.js";
 import { scaleSet } from "./linearScales.js";
 
@@ -100,7 +101,7 @@ function setRuns({ findings, handwheels, width, height }: Context, wanted: Wante
   if (shelves.length === 0 || heightOf(words) + STRIP <= left) return [...shelves, ...words];
   // Few words take the last pieces with them to their page; where there is no room for both they are set in short lines.
   const last = shelves.at(-1) as Run;
-  const alone = measures
+  const alone = [width, ...measures]
     .map((measure) => foot(notes, true, { width: Math.min(width, measure), height }, common))
     .find((runs) => heightOf(runs) >= LEAST_PART * height);
   const shares = lastPage(shelves, height) > last.drawing.height;
@@ -130,11 +131,15 @@ function places(dials: readonly DialSet[], most: number): CutOut[] {
   const alike = new Map<string, { picture: Drawing; names: string[] }>();
   for (const { finding, dial, plan, pieces } of dials) {
     if (pieces === undefined) continue;
-    const placed = { ...plan, shape: dial.shape, sideways: dialStyle(plan).sideways };
-    const known = alike.get(lookOf(placed));
+    const style = dialStyle(plan);
+    const bands = numberedBands(plan, style).map(({ marks }) => marks);
+    const picture = dialInPlace({ ...plan, shape: dial.shape, sideways: style.sideways, bands });
+    // Alike is what is drawn alike to the last number.
+    const look = JSON.stringify(picture);
+    const known = alike.get(look);
     const { name } = finding.handwheel;
     if (known) known.names.push(name);
-    else alike.set(lookOf(placed), { picture: dialInPlace(placed), names: [name] });
+    else alike.set(look, { picture, names: [name] });
   }
   return [...alike.values()].map(({ picture, names }) => ({
     drawing: picture,

@@ -88,7 +88,7 @@ test("the length of a piece stands beneath it with what it may be off, and its t
   const told = textsOf({ ...findings, machine: { ...findings.machine } }, "dial");
   const inches = (mm = 0) => (mm / 25.4).toFixed(3);
   expect(told).toContain(`${inches(piece?.length)} ± 0.004 in`);
-  expect(told).toContain("from the cut end to the line of the tab");
+  expect(told).toContain("cut end to the tab line");
   expect(told).toContain(`${inches((piece?.length ?? 0) + 5)} in`);
 });
 
