@@ -4,6 +4,7 @@ import { largestOf } from "../quantity/extremes.js";
 import type { Development } from "./development.js";
 import { bandOf } from "./development.js";
 import type { DialFinding, Graduation } from "./finding.js";
+import { countedAs } from "./labelling.js";
 
 /** What marks and numbers take across the paper of a dial, mm. */
 
@@ -45,18 +46,16 @@ export const leastRow = (flat: Development): number =>
 
 /** A dial of several rows that are too low for their numbers: then nothing on it tells which turn a row is for. `rows`: all its bands;
  *  `least`: the width that would do, mm; `fit`: so many rows would do as it is. Undefined where it can be read. */
-export function rowsTooLow({
-  chosen,
-  rows,
-  second,
-  flat,
-}: Pick<DialFinding, "chosen" | "rows" | "second" | "flat">):
-  | { readonly rows: number; readonly least: number; readonly fit: number }
-  | undefined {
+export function rowsTooLow(
+  dial: Pick<DialFinding, "chosen" | "rows" | "second" | "flat" | "labelUnit">,
+): { readonly rows: number; readonly least: number; readonly fit: number } | undefined {
+  const { chosen, rows, second, flat } = dial;
   if (flat === undefined || Math.max(chosen.rows, second?.chosen.rows ?? 1) < 2) return undefined;
   const all = [...rows, ...(second?.rows ?? [])];
   // What holds in English must hold in a language with decimal commas.
-  const parts = all.some((row) => row.some(({ label }) => label !== undefined && /[.,]/.test(label)));
+  const parts =
+    [dial, ...(second ? [second] : [])].some((scale) => countedAs(scale) !== undefined) ||
+    all.some((row) => row.some(({ label }) => label !== undefined && /[.,]/.test(label)));
   const room = { bend: bendOf(flat, widestOf(all)), tail: parts ? COMMA_TAIL : 0 };
   const widthFor = (em: number) => all.length * bandWith(em, room) + TO_EDGE - BELOW;
   const band = bandOf(flat);

@@ -10,7 +10,7 @@ import { largestOf } from "../../quantity/extremes.js";
 import { say } from "../../words/say.js";
 import { axisLine, cutLine, rowLine } from "../shared/style.js";
 import { bleed } from "./cutMarks.js";
-import { bandsOf, bare, type DialStyle, dialStyle, hasTailRoom, thinned, unitOf, wordsAcross } from "./dialStyle.js";
+import { bandsOf, bare, type DialStyle, dialStyle, tailRoom, thinned, unitOf, wordsAcross } from "./dialStyle.js";
 import { edgeArrow } from "./edgeArrow.js";
 import { type Band, type Inscription, inscribe, roomOf } from "./inscriptions.js";
 import {
@@ -151,7 +151,7 @@ function draw(
       marks: here,
       number: own.number,
       perRadian: along,
-      tails: hasTailRoom(own, style.words, style.bands[index + 1]?.across ?? bandOf(flat) - 0.2),
+      tails: tailRoom(own, style.words, style.bands[index + 1]?.across ?? bandOf(flat) - 0.2),
       ...(own.tall !== undefined && { tall: own.tall }),
       ...(hung && { fixed: [hung], unit: { words: hung.words, along: hung.angle } }),
     };

@@ -81,7 +81,7 @@ function drumInPlace({ dial, flat, shape, bands }: Placed): Drawing {
     const foot = top + lengths[1] + 0.4 + size.source * digitHeight;
     for (const { degrees, rank } of seen) marks.push(line(at(degrees, top), at(degrees, top + lengths[rank]), rowLine));
     const along = ({ degrees }: Seen) => sign * half(foot) * Math.sin(toRadians(degrees));
-    for (const { degrees, label } of clearOfEachOther(seen, along, half(foot)))
+    for (const { degrees, label } of clearOfEachOther(seen, along, half(foot) - 0.8))
       marks.push(small(label, at(degrees, foot), "middle", true));
   }
   const rim = low + 5.5;

@@ -36,8 +36,7 @@ export const markLengths = (longest: number): ScaleStyle["marks"] => [
   longest * ranks[2],
 ];
 
-/** Letters reach this part of their em below the line, and words among numbers stand so much higher than those, mm. */
-const TAIL = 0.26;
+/** Words among numbers stand so much higher than those, mm. */
 const RAISED = 0.1;
 
 /** Middle of words among a band's numbers, mm from the reading edge. */
@@ -45,10 +44,11 @@ export const wordsAcross = (style: ScaleStyle): number => numbersAcross(style) -
 
 const raised = ({ tight = false }: Pick<ScaleStyle, "tight">): number => (tight ? 0 : RAISED);
 
-/** Whether the tail of a g clears what lies below a band's numbers: a rule, or the cut. `next`: where that is, mm from the reading edge. */
-export function hasTailRoom({ number, ...style }: ScaleStyle, em: number, next: number): boolean {
-  const low = numbersAcross({ number, ...style }) + (number * digitHeight) / 2;
-  return low - raised(style) + em * TAIL + 0.12 <= next;
+/** How far words of such an em may reach below their line, as a part of it, and clear what lies below a band's numbers: a rule, or the
+ *  cut. `next`: where that is, mm from the reading edge. */
+export function tailRoom({ number, ...style }: ScaleStyle, em: number, next: number): number {
+  const low = numbersAcross({ number, ...style }) + (em * digitHeight) / 2;
+  return (next - 0.12 - low + raised(style)) / em;
 }
 
 /** What a line of words takes along the edge that carries no marks, mm. */
@@ -101,7 +101,7 @@ export function bandStyles(
   }));
 }
 
-type Dial = Pick<DialFinding, "chosen" | "rows" | "increases" | "second">;
+type Dial = Pick<DialFinding, "chosen" | "rows" | "increases" | "second" | "labelUnit">;
 
 /** Every band of marks on the dial, in the order in which they stand from the reading edge inwards. */
 export const bandsOf = ({ rows, second }: Dial): readonly (readonly Graduation[])[] => [
@@ -144,15 +144,13 @@ export function dialStyle({
   const tall = sideways ? widest : undefined;
   const legend = legendFits(band, count, words, tall) ? line : 0;
   const bend = sideways ? 0 : bendOf(flat, widest);
-  return {
-    legend,
-    words,
-    sideways,
-    bands: bandStyles(
-      { height: height(legend), count, least: words, ...(tall !== undefined && { tall }), bend, labels },
-      spacings,
-    ),
-  };
+  // What the numbers count stands in their line, and may have a comma where they have none; but numbers come before it.
+  const counted = legend > 0 ? [] : [dial, ...(dial.second ? [dial.second] : [])].map((scale) => countedAs(scale));
+  const room = { height: height(legend), count, least: words, ...(tall !== undefined && { tall }), bend };
+  const [bands = []] = [[...labels, ...counted], labels]
+    .map((all) => bandStyles({ ...room, labels: all }, spacings))
+    .filter((all, index) => index === 1 || all.some(({ number }) => number > 0));
+  return { legend, words, sideways, bands };
 }
 
 /** What hangs beside the zero of a band where there is no line of words: its unit. Numbers that count parts of it say so elsewhere. */

@@ -1,3 +1,4 @@
+import { COMMA_TAIL } from "../../dial/bandRoom.js";
 import type { Graduation } from "../../dial/finding.js";
 import { textWidth } from "../../drawing/text.js";
 import { size } from "../shared/style.js";
@@ -21,8 +22,8 @@ export type Band = {
   readonly perRadian: number;
   readonly number: number;
   readonly tall?: number;
-  /** There is room below its numbers for the tail of a g. */
-  readonly tails?: boolean;
+  /** How far words may reach below the line of its numbers, as a part of their em; absent: as far as they do. */
+  readonly tails?: number;
   readonly fixed?: readonly { readonly angle: number; readonly half: number }[];
 };
 
@@ -43,7 +44,10 @@ export const roomOf = (words: string, em: number): number => textWidth(words, em
 /** Room at a cut end, mm. */
 const END = 0.5;
 /** Letters that reach below the line. */
-const TAILED = /[gjpqyçßµQ,;()@|/_{}[\]]/;
+const TAILED = /[gjpqyçßµQ;()@|/_{}[\]]/;
+/** They reach this part of their em below the line. */
+const TAIL = 0.26;
+const tailOf = (words: string): number => (TAILED.test(words) ? TAIL : words.includes(",") ? COMMA_TAIL : 0);
 /** Capitals with something on top, which reach up to the marks. */
 const CROWNED = /[À-ÖØ-ÝĀ-Ž]/;
 /** What stands in the line of a band's numbers, mm from its beginning. */
@@ -67,7 +71,7 @@ export function inscribe(
     const half = textWidth(words, em, "regular") / 2;
     const places = bands.flatMap((band, index) =>
       band.number > 0 &&
-      (band.tails !== false || !TAILED.test(words)) &&
+      (band.tails === undefined || tailOf(words) <= band.tails + 1e-9) &&
       !CROWNED.test(words) &&
       (scale === undefined || band.scale === scale) &&
       (only === undefined || only === index)
