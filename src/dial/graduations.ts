@@ -54,7 +54,8 @@ function clearOfFirst(row: Graduation[], room: number): Graduation[] {
   if (first === undefined) return row;
   return row.map((mark) => {
     if (mark === first || mark.label === undefined || first.angle + TURN - mark.angle >= room) return mark;
+    // Without its number a long mark beside the first would be read for it.
     const { label: _, ...bare } = mark;
-    return bare;
+    return { ...bare, rank: 2 };
   });
 }

@@ -73,5 +73,23 @@ export function byPages<T extends { readonly height: number }>(
       page.left -= shelf.height + gap;
     } else pages.push({ left: height - shelf.height - gap, shelves: [shelf] });
   }
-  return pages.flatMap((page) => page.shelves);
+  // The emptiest page comes last: there is room on it for what follows. It keeps its place where the first has less room than others.
+  const [emptiest] = [...pages].sort((one, other) => other.left - one.left);
+  const last = pages.length > 1 && Math.abs(first - height) < 1e-9 ? emptiest : pages.at(-1);
+  return [...pages.filter((page) => page !== last), ...(last ? [last] : [])].flatMap((page) => page.shelves);
+}
+
+/** How many pages shelves fill in the order in which they stand. */
+export function pagesOf(
+  shelves: readonly { readonly height: number }[],
+  first: number,
+  height: number,
+  gap: number,
+): number {
+  let [pages, left] = [1, first];
+  for (const shelf of shelves) {
+    if (left < shelf.height + gap - 1e-9) [pages, left] = [pages + 1, height];
+    left -= shelf.height + gap;
+  }
+  return pages;
 }

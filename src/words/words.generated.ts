@@ -313,8 +313,8 @@ export type Gaps = {
   "dials.one division": never;
   "dials.one of": "divisions";
   "dials.between cuts": never;
-  "dials.to tab line": never;
-  "dials.together": "pieces" | "length" | "slack";
+  "dials.to tab": never;
+  "dials.with tab": never;
   "dials.across": never;
   "dials.hole": never;
   "dials.along arc": never;
@@ -1490,6 +1490,7 @@ export type Gaps = {
   "binder.missing job": never;
   "binder.missing scales": never;
   "binder.missing angle scales": never;
+  "binder.missing scales of these": never;
   "titles.angle scale": never;
   "titles.belt card": never;
   "titles.dial choices": never;
@@ -1927,8 +1928,8 @@ const en: Readonly<Record<Key, Text>> = {
   "dials.one division": "one division",
   "dials.one of": "one of {divisions} divisions",
   "dials.between cuts": "between the cut ends",
-  "dials.to tab line": "from the cut end to the line of the tab",
-  "dials.together": "all {pieces} together: {length} ± {slack}",
+  "dials.to tab": "cut end to the tab line",
+  "dials.with tab": "with its tab",
   "dials.across": "across the outer circle",
   "dials.hole": "across the hole",
   "dials.along arc": "along the outer edge",
@@ -3104,6 +3105,7 @@ const en: Readonly<Record<Key, Text>> = {
   "binder.missing job": "no job was given: name a job file with --job",
   "binder.missing scales": "the file has no scales",
   "binder.missing angle scales": "the file has no angleScales",
+  "binder.missing scales of these": "none of the scales belongs to the handwheels asked for",
   "titles.angle scale": "Angle scales",
   "titles.belt card": "Belt card",
   "titles.dial choices": "Dial choices",
@@ -3499,7 +3501,7 @@ const de: Readonly<Record<Key, Text>> = {
   "dials.upper lower": "oben {upper}, unten {lower}",
   "dials.on diameter": "im Durchmesser",
   "dials.revision": "Rev {revision}",
-  "dials.a turn": "{feed} je Umdr.",
+  "dials.a turn": "1 Umdr. = {feed}",
   "dials.off over": "kann um {doubt} auf {travel} falsch sein",
   "dials.too much over": "zeigt auf {travel} {error} zu viel",
   "dials.too little over": "zeigt auf {travel} {error} zu wenig",
@@ -3538,8 +3540,8 @@ const de: Readonly<Record<Key, Text>> = {
   "dials.one division": "ein Skalenteil",
   "dials.one of": "einer von {divisions} Skalenteilen",
   "dials.between cuts": "zwischen den Schnittenden",
-  "dials.to tab line": "vom Schnitt bis zur Linie der Lasche",
-  "dials.together": "alle {pieces} zusammen: {length} ± {slack}",
+  "dials.to tab": "Schnittende bis Laschenlinie",
+  "dials.with tab": "mit der Lasche",
   "dials.across": "Außendurchmesser",
   "dials.hole": "Lochdurchmesser",
   "dials.along arc": "längs der Außenkante",
@@ -4715,6 +4717,7 @@ const de: Readonly<Record<Key, Text>> = {
   "binder.missing job": "kein Auftrag angegeben: mit --job eine Auftragsdatei nennen",
   "binder.missing scales": "die Datei hat keine Maßstäbe (scales)",
   "binder.missing angle scales": "die Datei hat keine Gradskalen (angleScales)",
+  "binder.missing scales of these": "keine der Skalen gehört zu den verlangten Handrädern",
   "titles.angle scale": "Gradskalen",
   "titles.belt card": "Riemenkarte",
   "titles.dial choices": "Teilungen zur Wahl",

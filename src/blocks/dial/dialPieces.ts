@@ -1,5 +1,6 @@
 import type { Drawing } from "../../drawing/drawing.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
+import { angleScalesOf, scalesOf } from "../../findings/ofWheels.js";
 import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
@@ -9,7 +10,8 @@ import { cellFoot } from "./cell.js";
 import { type CutOut, cutOuts } from "./cutOuts.js";
 import { type DialSet, type DialSettings, dialCutOuts, dialSet, missingOn } from "./dialCutOuts.js";
 import { dialNote, type Note } from "./dialNotes.js";
-import { dialInPlace, lookOf } from "./dialPlace.js";
+import { numberedBands } from "./dialPiece.js";
+import { dialInPlace } from "./dialPlace.js";
 import { dialStyle } from "./dialStyle.js";
 import { scaleSet } from "./linearScales.js";
 
@@ -57,15 +59,15 @@ function setRuns({ findings, handwheels, width, height }: Context, wanted: Wante
   const room = { width, height };
   const { dials: settings, scales: copies = 0, angles = 0 } = wanted;
   const dials = settings ? handwheels.flatMap((finding) => dialSet(finding, machine, room) ?? []) : [];
-  // Whoever asks for the pieces of some handwheels wants nothing of others beside them.
-  const chosen = handwheels.length < machine.handwheels.length;
-  const here = new Set(handwheels.map(({ handwheel }) => handwheel.name));
-  const straight = (machine.scales ?? []).filter(({ turnsOf }) =>
-    turnsOf === undefined ? !(settings && chosen) : !chosen || here.has(turnsOf),
-  );
-  const turned = settings && chosen ? [] : (machine.angleScales ?? []);
-  const scales = copies > 0 ? straight.map((scale) => scaleSet(scale, findings, width)) : [];
-  const swivels = angles > 0 ? turned.map((one) => angleSet(one, machine.paper, units, angles, room)) : [];
+  // A template that names a handwheel means it alone, as the command line does.
+  const asked = {
+    ...findings,
+    handwheels,
+    ...(settings && handwheels.length < findings.handwheels.length && { onlyWheels: true as const }),
+  };
+  const scales = copies > 0 ? scalesOf(asked).map((scale) => scaleSet(scale, findings, width)) : [];
+  const degrees = angles > 0 ? angleScalesOf(asked) : [];
+  const swivels = degrees.map((one) => angleSet(one, machine.paper, units, angles, room));
   const cut = [
     ...(settings ? dials.flatMap((set) => dialCutOuts(set, settings, units, width)) : []),
     ...(settings?.places ? places(dials, width) : []),
@@ -78,7 +80,7 @@ function setRuns({ findings, handwheels, width, height }: Context, wanted: Wante
     ...swivels.map(({ note }) => note),
   ];
   const dialsRound = dials.filter(({ plan, pieces }) => plan.flat.kind === "ring" && pieces !== undefined);
-  const flatAngles = angles > 0 ? turned.filter(({ shape }) => shape === "face") : [];
+  const flatAngles = degrees.filter(({ shape }) => shape === "face");
   const common = {
     rings: dialsRound.length + flatAngles.length > 0,
     wholeRings:
@@ -90,7 +92,7 @@ function setRuns({ findings, handwheels, width, height }: Context, wanted: Wante
     unknown: dials.flatMap(({ finding, dial }) =>
       dial.chosen.doubtOverTravel === undefined ? [finding.handwheel.name] : [],
     ),
-    swivels: angles > 0 && turned.some(({ part }) => part !== "spindle"),
+    swivels: degrees.some(({ part }) => part !== "spindle"),
   };
   if (cut.length === 0 && notes.length === 0) return [];
   const shelves = cutOuts(cut, width, { height, above: [] });
@@ -99,7 +101,7 @@ function setRuns({ findings, handwheels, width, height }: Context, wanted: Wante
   if (shelves.length === 0 || heightOf(words) + STRIP <= left) return [...shelves, ...words];
   // Few words take the last pieces with them to their page; where there is no room for both they are set in short lines.
   const last = shelves.at(-1) as Run;
-  const alone = measures
+  const alone = [width, ...measures]
     .map((measure) => foot(notes, true, { width: Math.min(width, measure), height }, common))
     .find((runs) => heightOf(runs) >= LEAST_PART * height);
   const shares = lastPage(shelves, height) > last.drawing.height;
@@ -129,11 +131,15 @@ function places(dials: readonly DialSet[], most: number): CutOut[] {
   const alike = new Map<string, { picture: Drawing; names: string[] }>();
   for (const { finding, dial, plan, pieces } of dials) {
     if (pieces === undefined) continue;
-    const placed = { ...plan, shape: dial.shape, sideways: dialStyle(plan).sideways };
-    const known = alike.get(lookOf(placed));
+    const style = dialStyle(plan);
+    const bands = numberedBands(plan, style).map(({ marks }) => marks);
+    const picture = dialInPlace({ ...plan, shape: dial.shape, sideways: style.sideways, bands });
+    // Alike is what is drawn alike to the last number.
+    const look = JSON.stringify(picture);
+    const known = alike.get(look);
     const { name } = finding.handwheel;
     if (known) known.names.push(name);
-    else alike.set(lookOf(placed), { picture: dialInPlace(placed), names: [name] });
+    else alike.set(look, { picture, names: [name] });
   }
   return [...alike.values()].map(({ picture, names }) => ({
     drawing: picture,

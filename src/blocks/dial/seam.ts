@@ -39,25 +39,32 @@ export function gapsOf(bands: readonly Numbered[], perRadian: number): Gap[] {
   return gaps.length > 0 ? gaps : [{ angle: Math.PI, width: TURN * perRadian, clearance: 0 }];
 }
 
-/** Where the ends of a strip meet: in the middle of a division, no number cut, as far from zero as may be. A short last division lies
- *  beside zero, so it is never this one. */
-export function seamOf(gaps: readonly Gap[]): Gap {
-  const far = some(gaps, ({ angle }) => fromZero(angle) >= Math.PI / 2);
+/** Where the ends of a dial in so many pieces meet: in the middle of a division, no number cut, as far from zero as all its joints can be,
+ *  which is half a piece: opposite it, or beside that where their number is even. A short last division lies beside zero, so it is
+ *  never this one. */
+export function seamOf(gaps: readonly Gap[], pieces = 1): Gap {
+  const wanted = pieces % 2 === 1 ? Math.PI : Math.PI * (1 - 1 / pieces);
+  const off = ({ angle }: Gap) => Math.abs(fromZero(angle) - wanted);
+  return bestOf(gaps, off, Math.PI / 2 / pieces);
+}
+
+/** Where a strip that is too long is cut on the way: in such a gap near a wanted angle from the seam, moved by no more than `spare` where
+ *  there is one. */
+export const cutNear = (gaps: readonly Gap[], seam: number, wanted: number, spare: number): number =>
+  bestOf(gaps, ({ angle }) => Math.abs(after(angle, seam) - wanted), spare).angle;
+
+/** Within `spare` of a place: clear of numbers, then wide, then near. */
+function bestOf(gaps: readonly Gap[], off: (gap: Gap) => number, spare: number): Gap {
+  const near = gaps.filter((gap) => off(gap) <= spare);
+  if (near.length === 0) return gaps.reduce((best, gap) => (off(gap) < off(best) - 1e-9 ? gap : best));
   const clear = some(
-    some(far, ({ clearance }) => clearance > 0),
+    some(near, ({ clearance }) => clearance > 0),
     ({ clearance }) => clearance >= CLEAR,
   );
   const widest = clear.reduce((most, { width }) => Math.max(most, width), 0);
   const wide = some(clear, ({ width }) => width >= AS_WIDE * widest);
-  return wide.reduce((best, gap) => (fromZero(gap.angle) > fromZero(best.angle) + 1e-9 ? gap : best));
+  return wide.reduce((best, gap) => (off(gap) < off(best) - 1e-9 ? gap : best));
 }
-
-/** Where a strip that is too long is cut on the way: near a wanted angle from the seam, no number cut where that moves the cut by no more
- *  than `spare`. */
-export const cutNear = (gaps: readonly Gap[], seam: number, wanted: number, spare: number): number => {
-  const cost = ({ angle, clearance }: Gap) => Math.abs(after(angle, seam) - wanted) - (clearance > 0 ? spare : 0);
-  return gaps.reduce((best, gap) => (cost(gap) < cost(best) ? gap : best)).angle;
-};
 
 /** Those that meet a wish, or all where none does. */
 function some<T>(all: readonly T[], wish: (one: T) => boolean): readonly T[] {
