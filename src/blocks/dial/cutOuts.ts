@@ -1,7 +1,8 @@
 import type { Drawing } from "../../drawing/drawing.js";
 import { group, text } from "../../drawing/shapes.js";
 import { textWidth, wrapText } from "../../drawing/text.js";
-import { byPages, type Piece, type Placed, pagesOf, type Shelf, shelves } from "../../paper/packing.js";
+import { type Placed, type Shelf, shelves } from "../../paper/packing.js";
+import { type Grouped, packedOnPages } from "../../paper/pages.js";
 import type { Run } from "../shared/block.js";
 import { leading, size } from "../shared/style.js";
 
@@ -27,75 +28,61 @@ export const withCutRoom = ({ width, height, marks }: Drawing, room: number): Dr
 export const cellHeight = ({ drawing, caption }: CutOut): number =>
   drawing.height + (typeof caption === "string" ? 0 : caption.height);
 
-/** Pieces packed on shelves, one run a shelf. None may be wider than `width`. With `page`, what is low fills up the page that the runs
- *  `above` began. */
+/** What it takes of the paper with what stands beneath it, mm². */
+export const areaOf = (cut: CutOut): number =>
+  Math.max(cut.drawing.width, typeof cut.caption === "string" ? 0 : cut.caption.width) * cellHeight(cut);
+
+/** Pieces packed on shelves, one run a shelf. None may be wider than `width`. With `page` they are packed for pages of that height, so that
+ *  what follows, `below` mm high, has room on the last. */
 export function cutOuts(
   pieces: readonly CutOut[],
   width: number,
-  page?: { readonly height: number; readonly above: readonly Run[] },
+  page?: { readonly height: number; readonly below?: number },
 ): Run[] {
-  const boxes = pieces.map((item): Box => {
+  const boxes = pieces.map((item): Grouped<Cell> => {
     const { drawing, name, besides } = item;
     const caption = captionOf(item, width);
-    const size = { width: Math.max(drawing.width, caption.width), height: drawing.height + caption.height };
-    return { ...size, item: [{ x: 0, y: 0, ...size, item: { drawing, name, caption } }], ...(besides && { besides }) };
+    return {
+      width: Math.max(drawing.width, caption.width),
+      height: drawing.height + caption.height,
+      item: { drawing, name, caption },
+      ...(besides && { besides }),
+    };
   });
-  const used = (page?.above ?? []).reduce((sum, run) => sum + run.drawing.height + (run.gap ?? 0), 0);
-  const ordered = (these: readonly Box[]) => {
-    const packed = shelves(these, width, gap);
-    return page ? byPages(packed, page.height - used, page.height, gap) : packed;
-  };
-  const chosen = page ? fewestPages(boxes, width, page.height, ordered, page.height - used) : ordered(boxes);
+  const chosen =
+    page === undefined
+      ? shelves(boxes, width, gap)
+      : packedOnPages(boxes, { width, height: page.height }, gap, page.below).flatMap(({ placed }) => bandsOf(placed));
   return chosen.map(({ placed, height }) => ({
     gap,
     drawing: {
       width,
       height,
-      marks: placed.flatMap((box) =>
-        box.item.flatMap(({ x, y, item: { drawing, name, caption } }) => [
-          group({ x: box.x + x, y: box.y + y }, drawing.marks, { name }),
-          group({ x: box.x + x, y: box.y + y + drawing.height }, caption.marks, { name: "caption" }),
-        ]),
-      ),
+      marks: placed.flatMap(({ x, y, item: { drawing, name, caption } }) => [
+        group({ x, y }, drawing.marks, { name }),
+        group({ x, y: y + drawing.height }, caption.marks, { name: "caption" }),
+      ]),
     },
   }));
 }
 
-type Box = Piece<readonly Placed<Cell>[]> & { readonly besides?: string };
-
-/** More kinds than these are packed singly: each is tried by packing all anew. */
-const MOST_KINDS = 24;
-
-/** What belongs together is laid together, kind by kind, as long as that takes no more pages. */
-function fewestPages(
-  boxes: readonly Box[],
-  width: number,
-  height: number,
-  ordered: (these: readonly Box[]) => Shelf<readonly Placed<Cell>[]>[],
-  first: number,
-): Shelf<readonly Placed<Cell>[]>[] {
-  const pages = (of: ReturnType<typeof ordered>) => pagesOf(of, first, height, gap);
-  const kinds = [...new Set(boxes.flatMap(({ besides }) => besides ?? []))];
-  let [these, best] = [boxes, ordered(boxes)];
-  for (const kind of kinds.length > MOST_KINDS ? [] : kinds) {
-    const together = bundled(these, kind, width, height);
-    const packed = ordered(together);
-    if (pages(packed) <= pages(best)) [these, best] = [together, packed];
+/** A page parted where no piece crosses from above, the highest part first: it goes least on the page before. */
+function bandsOf<T>(placed: readonly Placed<T>[]): Shelf<T>[] {
+  const bands: { top: number; bottom: number; placed: Placed<T>[] }[] = [];
+  for (const piece of [...placed].sort((one, other) => one.y - other.y)) {
+    const [open, bottom] = [bands.at(-1), piece.y + piece.height];
+    if (open === undefined || piece.y > open.bottom) bands.push({ top: piece.y, bottom, placed: [piece] });
+    else {
+      open.placed.push(piece);
+      open.bottom = Math.max(open.bottom, bottom);
+    }
   }
-  return best;
-}
-
-/** Those of a kind as one box, in as few rows as go into the width; singly where that is too high. */
-function bundled(boxes: readonly Box[], kind: string, width: number, height: number): readonly Box[] {
-  const own = boxes.filter(({ besides }) => besides === kind);
-  const rows = shelves(own, width, gap);
-  const tops = rows.map((_, row) => rows.slice(0, row).reduce((sum, one) => sum + one.height + gap, 0));
-  const placed = rows.flatMap((row, index) => row.placed.map((one) => ({ ...one, y: one.y + (tops[index] ?? 0) })));
-  const high = Math.max(...placed.map((one) => one.y + one.height));
-  if (own.length < 2 || high > height) return boxes;
-  const item = placed.flatMap(({ x, y, item }) => item.map((cell) => ({ ...cell, x: cell.x + x, y: cell.y + y })));
-  const box = { width: Math.max(...placed.map((one) => one.x + one.width)), height: high, item };
-  return boxes.flatMap((one) => (one.besides !== kind ? one : one === own[0] ? box : []));
+  return bands
+    .map(({ top, bottom, placed }) => ({
+      height: bottom - top,
+      placed: placed.map((piece) => ({ ...piece, y: piece.y - top })),
+    }))
+    .sort((one, other) => other.height - one.height);
 }
 
 type Cell = { readonly drawing: Drawing; readonly name: string; readonly caption: Drawing };

@@ -4,10 +4,10 @@ import { angleScalesOf, scalesOf } from "../../findings/ofWheels.js";
 import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
-import { heightOf, kept, together } from "../shared/runs.js";
+import { heightOf, joined, kept, together } from "../shared/runs.js";
 import { angleSet } from "./angleScales.js";
 import { cellFoot } from "./cell.js";
-import { type CutOut, cutOuts } from "./cutOuts.js";
+import { areaOf, type CutOut, cutOuts } from "./cutOuts.js";
 import { type DialSet, type DialSettings, dialCutOuts, dialSet, missingOn } from "./dialCutOuts.js";
 import { dialNote, type Note } from "./dialNotes.js";
 import { numberedBands } from "./dialPiece.js";
@@ -95,10 +95,21 @@ function setRuns({ findings, handwheels, width, height }: Context, wanted: Wante
     swivels: degrees.some(({ part }) => part !== "spindle"),
   };
   if (cut.length === 0 && notes.length === 0) return [];
-  const shelves = cutOuts(cut, width, { height, above: [] });
   const words = foot(notes, cut.length > 0, room, common);
+  const shelves = cutOuts(cut, width, { height, below: heightOf(words) + STRIP });
   const left = height - lastPage(shelves, height);
   if (shelves.length === 0 || heightOf(words) + STRIP <= left) return [...shelves, ...words];
+  // Beside the pieces, in shorter lines, where that saves the words a page of their own.
+  const pages = pagesOf(shelves, height);
+  const used = cut.reduce((sum, one) => sum + areaOf(one), heightOf(words) * width);
+  const mayFit = used <= DENSEST * pages * height * width;
+  for (const measure of mayFit ? shorter.filter((one) => one <= width) : []) {
+    const runs = foot(notes, true, { width: measure, height }, common);
+    const note: CutOut = { name: "note", drawing: joined(runs, measure), caption: EMPTY };
+    if (note.drawing.height > height) break;
+    const beside = cutOuts([...cut, note], width, { height, below: STRIP });
+    if (pagesOf(beside, height) <= pages && lastPage(beside, height) + STRIP <= height) return beside;
+  }
   // Few words take the last pieces with them to their page; where there is no room for both they are set in short lines.
   const last = shelves.at(-1) as Run;
   const alone = [width, ...measures]
@@ -106,25 +117,36 @@ function setRuns({ findings, handwheels, width, height }: Context, wanted: Wante
     .find((runs) => heightOf(runs) >= LEAST_PART * height);
   const shares = lastPage(shelves, height) > last.drawing.height;
   const spared = !shares || lastPage(shelves.slice(0, -1), height) >= LEAST_PART * height;
-  const joined = spared && last.drawing.height + heightOf(words) + STRIP <= height;
-  if (alone !== undefined && !joined) return [...shelves, ...alone];
+  const taken = spared && last.drawing.height + heightOf(words) + STRIP <= height;
+  if (alone !== undefined && !taken) return [...shelves, ...alone];
   return [...shelves.slice(0, -1), ...kept([last]), ...words];
 }
 
+const EMPTY: Drawing = { width: 0, height: 0, marks: [] };
 /** Lengths of line that are easily read, mm. */
 const measures = [135, 100, 75, 55] as const;
+/** As they stand beside pieces, mm. */
+const shorter = [190, 180, 170, 160, 150, 140, 130, 120, 110, 100, 90, 80, 70] as const;
+/** Pieces of all sizes fill no more than this part of their pages. */
+const DENSEST = 0.9;
 /** What a strip of cautions takes below the words, mm. */
 const STRIP = 14;
 
 /** Of a page, that something may stand alone on it. */
 const LEAST_PART = 0.38;
 
-/** How far down the last of the pages reaches that shelves fill one after the other, mm. */
-const lastPage = (shelves: readonly Run[], height: number): number =>
-  shelves.reduce((used, { drawing, gap = 0 }) => {
-    const down = used === 0 ? drawing.height : used + gap + drawing.height;
-    return down > height ? drawing.height : down;
-  }, 0);
+/** The pages that shelves fill one after the other: how far down each of them reaches, mm. */
+const filled = (shelves: readonly Run[], height: number): number[] => {
+  const pages: number[] = [];
+  for (const { drawing, gap = 0 } of shelves) {
+    const down = (pages.at(-1) ?? height) + gap + drawing.height;
+    if (down > height + 1e-9) pages.push(drawing.height);
+    else pages[pages.length - 1] = down;
+  }
+  return pages;
+};
+const lastPage = (shelves: readonly Run[], height: number): number => filled(shelves, height).at(-1) ?? 0;
+const pagesOf = (shelves: readonly Run[], height: number): number => filled(shelves, height).length;
 
 /** Each dial in its place on the wheel; those that look alike share one. */
 function places(dials: readonly DialSet[], most: number): CutOut[] {

@@ -3,7 +3,7 @@ import { dialPlan, dialSet, type WholePlan } from "../../../src/blocks/dial/dial
 import { type DialPiece, piecesOf } from "../../../src/blocks/dial/dialPiece.js";
 import { arrange } from "../../../src/sheets/arrange.js";
 import { walk } from "../../support/marks.js";
-import { findingsOf, template, textsOf } from "../../support/sheets.js";
+import { findingsOf, printOf, template, textsOf } from "../../support/sheets.js";
 
 const TURN = 2 * Math.PI;
 const wheel = (dial: string, feed = "0.0512 in", more = "") =>
@@ -119,4 +119,29 @@ test("a vernier beside a dial with a short last division says where it must not 
     expect(textsOf(dial("true"), sheet)).toMatch(/from 0\.047 in to 0 read no vernier/);
     expect(textsOf(dial("even"), sheet)).not.toMatch(/read no vernier/);
   }
+});
+
+test("the notes of a full set stand on a page with pieces, not on one of their own", () => {
+  const { pages: printed } = printOf(
+    findingsOf(`name: L
+handwheels:
+  - { name: Cross slide with a long name and a ring, reads: diameter, travel: 70, feed: 2 mm, dial: { shape: drum, diameter: 44, width: 10, divisions: 0.05 mm, closure: even } }
+  - { name: Carriage, travel: 300, feed: 5.02 mm, dial: { shape: face, outside: 90, inside: 66, divisions: 0.1 mm, closure: even } }
+  - { name: Top slide, travel: 55, feed: 1.5 mm, dial: { shape: bevel, diameter: 34, smallDiameter: 28, width: 8, second: 0.001 in } }
+scales:
+  - { name: Barrel, length: 80, divisions: 1 mm }
+  - { name: Depth, length: 60, turnsOf: Top slide, parts: 4 }
+angleScales: [{ name: Swivel of the top slide, part: top slide, radius: 45, range: [-45, 45] }]
+`),
+    "dial",
+  );
+  const pages = printed.map(({ drawing }) => {
+    const told: string[] = [];
+    walk(drawing.marks, (mark) => void (mark.kind === "text" && told.push(mark.text)));
+    return told;
+  });
+  const [noted, ...others] = pages.filter((told) => told.some((line) => line.startsWith("Cut from mark to mark")));
+  expect(others).toEqual([]);
+  expect(noted?.some((line) => /copy 1$/.test(line))).toBe(true);
+  expect(pages).toHaveLength(3);
 });
