@@ -10,7 +10,7 @@ const CLEAR_BESIDE = 1;
 /** Distance of numbered marks that is aimed at: about ten numbers on a drum of 25 to 30 mm (common practice). */
 const WANTED_GAP = 8;
 /** Unnumbered marks between numbered ones are at most nine (MIL-HDBK-759B), so every tenth mark bears a number. */
-const MOST_MARKS_TO_A_NUMBER = 10;
+export const MOST_MARKS_TO_A_NUMBER = 10;
 /** Fewer numbers than these round a dial are few. */
 const FEW_NUMBERS = 4;
 

@@ -1,7 +1,7 @@
 import { bandOf, type Development, paperPerRadian } from "../../dial/development.js";
 import type { DialFinding, Graduation } from "../../dial/finding.js";
 import { growthOf } from "../../dial/growth.js";
-import { countedAs } from "../../dial/labelling.js";
+import { countedAs, MOST_MARKS_TO_A_NUMBER } from "../../dial/labelling.js";
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { group, line } from "../../drawing/shapes.js";
 import { textWidth } from "../../drawing/text.js";
@@ -100,14 +100,18 @@ export function numberedBands(plan: DialPlan, style: DialStyle) {
     const words = dearest(plan, style).filter(({ band }) => band === index);
     const scale = index === 0 ? dial : index === dial.rows.length ? dial.second : undefined;
     const unit = style.legend > 0 ? undefined : scale && unitOf(scale);
-    const apart = largestOf([
-      0,
-      ...words.map((one) => roomOf(one.words, style.words)),
-      ...(unit ? [style.sideways ? roomOf(unit, style.words) : hangRoom(unit, own.number)] : []),
-    ]);
-    return { marks: thinned(marks, own, room, TURN, apart), number: own.number };
+    const hung = unit ? (style.sideways ? roomOf(unit, style.words) : hangRoom(unit, own.number)) : 0;
+    const spread = (list: readonly Inscription[]) =>
+      thinned(marks, own, room, TURN, largestOf([hung, ...list.map((one) => roomOf(one.words, style.words))]));
+    const all = spread(words);
+    // What is merely dear is written beside the piece before its numbers become so few that one has to count.
+    const chosen = sparse(all) ? spread(words.filter(({ dear }) => !dear)) : all;
+    return { marks: chosen, number: own.number, along: room };
   });
 }
+
+const sparse = (marks: readonly Graduation[]): boolean =>
+  marks.length > MOST_MARKS_TO_A_NUMBER * marks.filter(({ label }) => label !== undefined).length;
 
 /** What must stand among the numbers: which turn a row is for, and, where no line of words has that, what numbers count and that they
  *  are diameters. */
@@ -118,7 +122,7 @@ function dearest({ dial, essentials }: DialPlan, style: DialStyle): Inscription[
     return [{ words, band: index === 0 ? dial.rows.length - 1 : bandsOf(dial).length - 1 }];
   });
   const dear = style.legend > 0 ? [] : essentials.filter(({ dear }) => dear);
-  return [...turnNames(dial), ...counted, ...dear.map(({ words }) => ({ words, band: 0 }))];
+  return [...turnNames(dial), ...counted, ...dear.map(({ words }) => ({ words, band: 0, dear: true as const }))];
 }
 
 /** Paper there, against that at the reading edge: less on the inner circles of a ring. */

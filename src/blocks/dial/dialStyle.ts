@@ -28,7 +28,7 @@ export { wordsOn };
 const LONGEST = 5;
 const ranks = [1, 0.7, 0.5] as const;
 /** Clear between numbers and what lies below them where there is room, mm. */
-const WELL_BELOW = 0.4;
+const WELL_BELOW = 0.6;
 
 export const markLengths = (longest: number): ScaleStyle["marks"] => [
   longest * ranks[0],

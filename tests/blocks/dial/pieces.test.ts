@@ -145,3 +145,27 @@ angleScales: [{ name: Swivel of the top slide, part: top slide, radius: 45, rang
   expect(noted?.some((line) => /copy 1$/.test(line))).toBe(true);
   expect(pages).toHaveLength(3);
 });
+
+test("a bevel's seam is moved within its division rather than cost a number", () => {
+  const { pieces } = cut(
+    "{ shape: bevel, diameter: 30 mm, smallDiameter: 24 mm, width: 8 mm, divisions: 0.05 mm, closure: even }",
+    250,
+    "1.1 mm",
+  );
+  const told = pieces.flatMap(words);
+  expect(told).toEqual(
+    expect.arrayContaining(["0", "0.1", "0.2", "0.3", "0.4", "0.5", "0.6", "0.7", "0.8", "0.9", "1"]),
+  );
+});
+
+test("numbers come before “on diameter” where both cannot be on a small drum", () => {
+  const small = findingsOf(
+    "name: T\nhandwheels: [{ name: Top slide, reads: diameter, feed: 1 mm, dial: { shape: drum, diameter: 12, width: 5, divisions: 0.05 mm, closure: even } }]\n",
+  );
+  const [finding] = small.handwheels;
+  const plan = finding && dialPlan(finding, small.machine);
+  const [piece] = (plan && piecesOf(plan, { width: 200, height: 150 })) ?? [];
+  if (piece === undefined) throw new Error("no dial");
+  expect(words(piece)).toContain("0.5");
+  expect(piece.left).toContain("on diameter");
+});
