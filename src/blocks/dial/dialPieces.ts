@@ -211,7 +211,7 @@ function foot(
     ...(pieces ? [paragraph(general, width, { gap: 3 })] : []),
     ...notes.map(({ about, words, warnings }) => [
       ...(words === "" ? [] : paragraph(`${about}: ${words}`, width, { gap: 0.8 })),
-      ...warnings.flatMap((line) => paragraph(line, width, { weight: "bold", ink: "accent", gap: 0.3 })),
+      ...warnings.flatMap((line) => paragraph(line, width, { weight: "bold", gap: 0.3 })),
     ]),
     ...(last === "" ? [] : [paragraph(last, width, { gap: 0.8 })]),
   ].filter((part) => part.length > 0);

@@ -9,7 +9,7 @@ import { largestOf } from "../../quantity/extremes.js";
 import { say } from "../../words/say.js";
 import { objectLine, rowLine, size } from "../shared/style.js";
 import { arrow } from "./edgeArrow.js";
-import { aboutZero, clearOfEachOther, magnified, type Seen } from "./nearZero.js";
+import { aboutZero, clearOfEachOther, magnified, NEXT_NUMBER, type Seen } from "./nearZero.js";
 import { digitHeight } from "./scaleMarks.js";
 import type { IndexPlace } from "./surface.js";
 
@@ -78,7 +78,10 @@ function drumInPlace({ dial, flat, shape, bands }: Placed): Drawing {
   for (const [row, band] of bands.entries()) {
     const top = edge + row * (high / bands.length);
     if (row > 0) marks.push(across(top, rowLine));
-    const seen = aboutZero(band, dial.pitch, step, LIMB);
+    const seen = distinct(
+      aboutZero(band, dial.pitch, step, LIMB),
+      ({ degrees }) => radius * Math.sin(toRadians(degrees)),
+    );
     const foot = top + lengths[1] + 0.4 + size.source * digitHeight;
     for (const { degrees, rank } of seen) marks.push(line(at(degrees, top), at(degrees, top + lengths[rank]), rowLine));
     const along = ({ degrees }: Seen) => sign * half(foot) * Math.sin(toRadians(degrees));
@@ -95,6 +98,21 @@ function drumInPlace({ dial, flat, shape, bands }: Placed): Drawing {
   const beside = told <= width - 11;
   marks.push(small(words, { x: 1, y: beside ? low + 12.3 : low + 18.6 }, "start"));
   return { width: Math.max(width, told + 2, index + named), height: low + (beside ? 16 : 19.6), marks };
+}
+
+/** Between two marks that can be told apart in a print of black dots, mm. */
+const APART = 0.45;
+
+/** Marks towards the limb of a drum crowd, and print as one: past the number beside the zero, from there on, those that do not. */
+function distinct(seen: readonly Seen[], along: (one: Seen) => number): Seen[] {
+  const kept: Seen[] = [];
+  for (const one of [...seen].sort((a, b) => Math.abs(a.degrees) - Math.abs(b.degrees)))
+    if (
+      Math.abs(one.degrees) <= NEXT_NUMBER + 1e-9 ||
+      kept.every((other) => Math.abs(along(one) - along(other)) >= APART)
+    )
+      kept.push(one);
+  return kept;
 }
 
 /** Marks of a face that stand no nearer than this are drawn as they are, degrees. */

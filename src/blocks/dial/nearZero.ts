@@ -7,7 +7,7 @@ import { size } from "../shared/style.js";
 export type Seen = { readonly degrees: number; readonly rank: Graduation["rank"]; readonly label?: string };
 
 /** Where the next number of a picture lies, and the least and the largest step between two marks, degrees. */
-const NEXT_NUMBER = 40;
+export const NEXT_NUMBER = 40;
 const LEAST_STEP = 1.8;
 const LARGEST_STEP = 20;
 /** Between two numbers of a picture, mm. */

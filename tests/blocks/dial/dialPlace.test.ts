@@ -69,3 +69,22 @@ test("only dials that look alike share a picture", () => {
   expect(two).toMatch(/Wheel 1: how/);
   expect(two).toMatch(/Wheel 2: how/);
 });
+
+test("marks towards the limb of a drum do not run together", () => {
+  const { strokes, numbers } = picture(
+    "{ shape: drum, diameter: 44 mm, width: 10 mm, divisions: 0.0005, closure: even }",
+  );
+  const at = strokes
+    .filter(({ y, length, slant }) => Math.abs(y - 9) < 1e-6 && length < 3 && slant === 0)
+    .map(({ x }) => x);
+  const places = [...new Set(at.map((x) => x.toFixed(4)))].map(Number).sort((a, b) => a - b);
+  const gaps = places.slice(1).map((x, index) => x - (places[index] ?? 0));
+  expect(numbers.length).toBeGreaterThan(1);
+  // 15 mm of radius: what lies past 40 degrees.
+  const middle = (places[0] ?? 0) / 2 + (places.at(-1) ?? 0) / 2;
+  const past = gaps.filter(
+    (_, index) => Math.abs((places[index] ?? 0) - middle) > 10.5 && Math.abs((places[index + 1] ?? 0) - middle) > 10.5,
+  );
+  expect(past.length).toBeGreaterThan(4);
+  expect(Math.min(...past)).toBeGreaterThan(0.44);
+});

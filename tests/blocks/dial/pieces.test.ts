@@ -169,3 +169,27 @@ test("numbers come before “on diameter” where both cannot be on a small drum
   expect(words(piece)).toContain("0.5");
   expect(piece.left).toContain("on diameter");
 });
+
+test("nothing on the pieces' sheet is red alone: a print of black dots would break its letters up", () => {
+  const worn = findingsOf(`name: T
+handwheels:
+  - name: Carriage
+    travel: 300
+    feed:
+      readings:
+        gauge: 0.01
+        turns: [0, 4, 8, 12, 16, 20, 24, 28, 32, 36, 40, 44, 48, 52, 56, 60]
+        travel: [0, 20, 40.05, 60.1, 80.1, 100.1, 120.15, 140.2, 160.25, 180.3, 200.4, 220.5, 240.6, 260.7, 280.75, 300.8]
+    dial: { shape: face, outside: 90, inside: 66, divisions: 0.1 mm, closure: even }
+`);
+  const red: string[] = [];
+  const all: string[] = [];
+  for (const { drawing } of printOf(worn, "dial").pages)
+    walk(drawing.marks, (mark) => {
+      if (mark.kind !== "text") return;
+      all.push(mark.text);
+      if (mark.ink === "accent") red.push(mark.text);
+    });
+  expect(all.join(" ")).toMatch(/Carriage is worn/);
+  expect(red).toEqual([]);
+});
