@@ -187,7 +187,9 @@ export function thinned(
         : round && first !== one && first
           ? first.angle + round - one.angle
           : undefined;
-      return way === undefined || way * room >= half(one) + half(next ?? one) + between - 1e-9;
+      // Words find room between others; the last number before the zero need only be clear of that.
+      const wanted = next ? between : CLEAR;
+      return way === undefined || way * room >= half(one) + half(next ?? first ?? one) + wanted - 1e-9;
     });
   };
   for (const every of [1, 2, 5, 10, 20, 50, 100]) {

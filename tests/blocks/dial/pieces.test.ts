@@ -166,7 +166,7 @@ test("numbers come before “on diameter” where both cannot be on a small drum
   const plan = finding && dialPlan(finding, small.machine);
   const [piece] = (plan && piecesOf(plan, { width: 200, height: 150 })) ?? [];
   if (piece === undefined) throw new Error("no dial");
-  expect(words(piece)).toContain("0.5");
+  expect(words(piece)).toEqual(expect.arrayContaining(["0", "0.5", "1", "1.5"]));
   expect(piece.left).toContain("on diameter");
 });
 
@@ -192,4 +192,14 @@ handwheels:
     });
   expect(all.join(" ")).toMatch(/Carriage is worn/);
   expect(red).toEqual([]);
+});
+
+test("the name of a turn costs no row the last number before its zero", () => {
+  const { pieces } = cut(
+    "{ shape: drum, diameter: 50 mm, width: 16 mm, divisions: 0.05 mm, closure: rows }",
+    250,
+    "4.2333 mm",
+  );
+  const told = pieces.flatMap(words);
+  expect(told).toEqual(expect.arrayContaining(["1st turn", "0", "0.5", "3.5", "4"]));
 });
