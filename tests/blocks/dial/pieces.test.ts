@@ -203,3 +203,15 @@ test("the name of a turn costs no row the last number before its zero", () => {
   const told = pieces.flatMap(words);
   expect(told).toEqual(expect.arrayContaining(["1st turn", "0", "0.5", "3.5", "4"]));
 });
+
+test("a vernier of degrees that is longer than the paper gives way to an index line, which says so", () => {
+  const told = textsOf(
+    findingsOf(`name: T
+paper: { size: A5 }
+angleScales: [{ name: Top slide, part: top slide, radius: 90, width: 11, step: 5, shape: drum, range: [-14, 14], vernier: 12 }]
+`),
+    "angle-scale",
+  );
+  expect(told).toMatch(/Top slide: index line/);
+  expect(told).toMatch(/vernier of 12/);
+});
