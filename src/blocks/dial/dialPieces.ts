@@ -32,7 +32,7 @@ type Wanted = {
 };
 
 /** Everything of the machine that is cut out and stuck on, as one set: pieces first, each with its numbers beneath; the pictures of the
- *  dials in their places among them; all words in one note at the foot. */
+ *  dials in their places among them; all words in one note below or beside them. */
 export const piecesToCut = block(
   { copies: 2, index: true, blank: false, places: true, scales: 1 },
   ({ settings, ...context }) => setRuns(context, { dials: settings, scales: settings.scales, angles: settings.scales }),
