@@ -27,8 +27,8 @@ const ways: readonly Way[] = [
 ];
 
 /** Puts pieces on as few pages as are found in a few ways of placing the large ones first, each cut from what is left by straight cuts
- *  from edge to edge, `gap` mm between neighbours; of ways with as few pages one that parts the fewest that belong together, then one
- *  that leaves the most room for what follows, `below` mm high. The emptiest page is the last. Nothing is turned: how a strip lies to
+ *  from edge to edge, `gap` mm between neighbours; of ways with as few pages the first that parts the fewest that belong together and
+ *  leaves room for what follows, `below` mm high, or else the most. The emptiest page is the last. Nothing is turned: how a strip lies to
  *  the grain of the paper matters. The same pieces in the same order give the same places.
  *  @throws RangeError for a piece wider than the paper. */
 export function packedOnPages<T>(pieces: readonly Grouped<T>[], room: Room, gap: number, below = 0): FilledPage<T>[] {
@@ -36,7 +36,7 @@ export function packedOnPages<T>(pieces: readonly Grouped<T>[], room: Room, gap:
   const cost = (pages: readonly FilledPage<T>[]) => {
     const last = pages.at(-1)?.height ?? 0;
     const more = below > 0 && last + gap + below > room.height ? 1 : 0;
-    return [pages.length + more, parted(pages).length, last] as const;
+    return [pages.length + more, parted(pages).length, more * last] as const;
   };
   let best: FilledPage<T>[] | undefined;
   const attempt = (whole: ReadonlySet<string>): boolean => {
@@ -101,7 +101,8 @@ function placedIn<T>(
     if (group) group.push(piece);
     else groups.set(key, [piece]);
   }
-  const largest = (group: readonly Grouped<T>[]) => Math.max(...group.map(way.first));
+  // Pieces of one scale that differ in the last bit of a double stay in their order.
+  const largest = (group: readonly Grouped<T>[]) => Math.round(1e3 * Math.max(...group.map(way.first)));
   const ordered = [...groups.values()].map((group) => ({ group, largest: largest(group) }));
   for (const { group } of ordered.sort((one, other) => other.largest - one.largest)) place(group);
   return pages

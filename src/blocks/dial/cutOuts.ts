@@ -82,7 +82,7 @@ function bandsOf<T>(placed: readonly Placed<T>[]): Shelf<T>[] {
       height: bottom - top,
       placed: placed.map((piece) => ({ ...piece, y: piece.y - top })),
     }))
-    .sort((one, other) => other.height - one.height);
+    .sort((one, other) => Math.round(1e3 * (other.height - one.height)));
 }
 
 type Cell = { readonly drawing: Drawing; readonly name: string; readonly caption: Drawing };
