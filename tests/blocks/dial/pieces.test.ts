@@ -215,3 +215,10 @@ angleScales: [{ name: Top slide, part: top slide, radius: 90, width: 11, step: 5
   expect(told).toMatch(/Top slide: index line/);
   expect(told).toMatch(/vernier of 12/);
 });
+
+test("a straight scale of tenths of an inch says 0.1 in, of sixteenths 1/16 in; a long one names its pieces in words", () => {
+  const told = (divisions: string) =>
+    textsOf(findingsOf(`name: T\nunits: in\nscales: [{ name: Bed, length: 24, divisions: ${divisions} }]\n`), "scales");
+  expect(told("0.1")).toMatch(/piece 1 of 3 · 1 div 0\.1 in/);
+  expect(told("1/16")).toMatch(/piece 1 of 3 · 1 div 1\/16 in/);
+});
