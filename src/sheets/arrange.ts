@@ -276,6 +276,10 @@ function filledOn(
   return { filled };
 }
 
+/** What a template leaves its blocks of the machine's paper; undefined where that is next to nothing. */
+export const roomOn = (machine: Machine, template: Template): Box | undefined =>
+  laidOut(machine, template.orientation, template)?.body;
+
 function laidOut(machine: Machine, orientation: Orientation, template: Template): Laid | undefined {
   const paper = paperSize(machine.paper.size, orientation);
   const frame = frameOn(paper, template.margin);

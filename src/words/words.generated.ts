@@ -316,8 +316,8 @@ export type Gaps = {
   "dials.one division": never;
   "dials.one of": "divisions";
   "dials.between cuts": never;
-  "dials.to tab line": never;
-  "dials.together": "pieces" | "length" | "slack";
+  "dials.to tab": never;
+  "dials.with tab": never;
   "dials.across": never;
   "dials.hole": never;
   "dials.along arc": never;
@@ -1494,6 +1494,7 @@ export type Gaps = {
   "binder.missing job": never;
   "binder.missing scales": never;
   "binder.missing angle scales": never;
+  "binder.missing scales of these": never;
   "titles.angle scale": never;
   "titles.belt card": never;
   "titles.dial choices": never;
@@ -1934,8 +1935,8 @@ const en: Readonly<Record<Key, Text>> = {
   "dials.one division": "one division",
   "dials.one of": "one of {divisions} divisions",
   "dials.between cuts": "between the cut ends",
-  "dials.to tab line": "from the cut end to the line of the tab",
-  "dials.together": "all {pieces} together: {length} ± {slack}",
+  "dials.to tab": "cut end to the tab line",
+  "dials.with tab": "with its tab",
   "dials.across": "across the outer circle",
   "dials.hole": "across the hole",
   "dials.along arc": "along the outer edge",
@@ -1954,7 +1955,7 @@ const en: Readonly<Record<Key, Text>> = {
   "dials.closes within doubt": "closes as well as the feed is known: {error}",
   "dials.short division": "the last division is short: {short} instead of {division}, {width} wide on paper",
   "dials.starts again": "starts again at zero each turn: count whole turns, each worth {turn}",
-  "dials.short division blurs": "the short division is so narrow that it blurs into the zero mark",
+  "dials.short division blurs": "its mark would print as one with the zero, and is left out",
   "dials.rows close exactly": "{n} rows, one for each of {n} turns: closes exactly after {divisions} divisions",
   "dials.rows close within doubt": "{n} rows, one for each of {n} turns: closes as well as the feed is known; {error}",
   "dials.rows do not close": "does not close in {most} rows or fewer; with {n} rows it {error}",
@@ -3112,6 +3113,7 @@ const en: Readonly<Record<Key, Text>> = {
   "binder.missing job": "no job was given: name a job file with --job",
   "binder.missing scales": "the file has no scales",
   "binder.missing angle scales": "the file has no angleScales",
+  "binder.missing scales of these": "none of the scales belongs to the handwheels asked for",
   "titles.angle scale": "Angle scales",
   "titles.belt card": "Belt card",
   "titles.dial choices": "Dial choices",
@@ -3510,7 +3512,7 @@ const de: Readonly<Record<Key, Text>> = {
   "dials.upper lower": "oben {upper}, unten {lower}",
   "dials.on diameter": "im Durchmesser",
   "dials.revision": "Rev {revision}",
-  "dials.a turn": "{feed} je Umdr.",
+  "dials.a turn": "1 Umdr. = {feed}",
   "dials.off over": "kann um {doubt} auf {travel} falsch sein",
   "dials.too much over": "zeigt auf {travel} {error} zu viel",
   "dials.too little over": "zeigt auf {travel} {error} zu wenig",
@@ -3549,8 +3551,8 @@ const de: Readonly<Record<Key, Text>> = {
   "dials.one division": "ein Skalenteil",
   "dials.one of": "einer von {divisions} Skalenteilen",
   "dials.between cuts": "zwischen den Schnittenden",
-  "dials.to tab line": "vom Schnitt bis zur Linie der Lasche",
-  "dials.together": "alle {pieces} zusammen: {length} ± {slack}",
+  "dials.to tab": "Schnittende bis Laschenlinie",
+  "dials.with tab": "mit der Lasche",
   "dials.across": "Außendurchmesser",
   "dials.hole": "Lochdurchmesser",
   "dials.along arc": "längs der Außenkante",
@@ -3569,7 +3571,7 @@ const de: Readonly<Record<Key, Text>> = {
   "dials.closes within doubt": "geht so gut auf, wie der Vorschub bekannt ist: {error}",
   "dials.short division": "der letzte Teilstrich ist kurz: {short} statt {division}, {width} breit auf dem Papier",
   "dials.starts again": "beginnt jede Umdrehung neu bei null: ganze Umdrehungen zählen, jede {turn}",
-  "dials.short division blurs": "der kurze Teilstrich ist so schmal, dass er mit der Nullmarke verschwimmt",
+  "dials.short division blurs": "sein Strich liefe mit der Nullmarke zusammen und fehlt deshalb",
   "dials.rows close exactly": "{n} Reihen, eine für jede von {n} Umdrehungen: geht nach {divisions} Teilstrichen genau auf",
   "dials.rows close within doubt": "{n} Reihen, eine für jede von {n} Umdrehungen: geht so gut auf, wie der Vorschub bekannt ist; {error}",
   "dials.rows do not close": "geht in höchstens {most} Reihen nicht auf; mit {n} Reihen: {error}",
@@ -4727,6 +4729,7 @@ const de: Readonly<Record<Key, Text>> = {
   "binder.missing job": "kein Auftrag angegeben: mit --job eine Auftragsdatei nennen",
   "binder.missing scales": "die Datei hat keine Maßstäbe (scales)",
   "binder.missing angle scales": "die Datei hat keine Gradskalen (angleScales)",
+  "binder.missing scales of these": "keine der Skalen gehört zu den verlangten Handrädern",
   "titles.angle scale": "Gradskalen",
   "titles.belt card": "Riemenkarte",
   "titles.dial choices": "Teilungen zur Wahl",
