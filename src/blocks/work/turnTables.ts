@@ -47,6 +47,8 @@ const defaults = {
 };
 type Settings = typeof defaults;
 
+/** What the cautions over the first wheel take, mm. */
+const strip = 16;
 /** Less of a page than this is not worth one. */
 const LEAST_LEFT = 0.3;
 
@@ -58,7 +60,7 @@ export const turnTables = block(
     handwheels
       .filter(({ reading }) => reading !== undefined)
       .flatMap((finding, index) =>
-        wheelRuns(finding, findings.machine, settings, { width, height }).map(
+        wheelRuns(finding, findings.machine, settings, { width, height: index === 0 ? height - strip : height }).map(
           (run, place): Run => (place === 0 && index > 0 ? { ...run, startsPage: "unless it fits" } : run),
         ),
       ),
