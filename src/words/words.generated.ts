@@ -1410,6 +1410,7 @@ export type Gaps = {
   "remarks.feed questioned": "wheel" | "why";
   "remarks.worn": "wheel" | "most";
   "remarks.wavy": "wheel" | "most";
+  "remarks.curved": "wheel" | "most";
   "remarks.wild readings": "n" | "wheel";
   "remarks.far from nominal": "times";
   "remarks.readings beyond travel": never;
@@ -3025,6 +3026,7 @@ const en: Readonly<Record<Key, Text>> = {
   "remarks.feed questioned": "{wheel}: {why}: measure again before you trust it.",
   "remarks.worn": "{wheel} is worn: from place to place its travel differs from the mean by up to {most}, which is in every ± here.",
   "remarks.wavy": "{wheel} leads and lags once a turn by up to {most}, which is in every ± here; whole turns are free of it.",
+  "remarks.curved": "{wheel} strays along a curve: stretch by stretch its readings lie up to {most} off an even feed, which every ± here takes for chance. Measure by zones, with more readings.",
   "remarks.wild readings": {"one":"{wheel}: one reading lies off the others; it counts in the feed and its ± until it is taken again.","other":"{wheel}: {n} readings lie off the others; they count in the feed and its ± until they are taken again."},
   "remarks.far from nominal": "its feed is {times} times what the maker meant",
   "remarks.readings beyond travel": "its readings reach farther than it travels",
@@ -4637,6 +4639,7 @@ const de: Readonly<Record<Key, Text>> = {
   "remarks.feed questioned": "{wheel}: {why}: neu messen, bevor man sich darauf verlässt.",
   "remarks.worn": "{wheel} ist ausgelaufen: von Stelle zu Stelle weicht der Weg bis zu {most} vom Mittel ab; das steckt in jedem ± hier.",
   "remarks.wavy": "{wheel} eilt einmal je Umdrehung um bis zu {most} vor und nach; das steckt in jedem ± hier; ganze Umdrehungen sind frei davon.",
+  "remarks.curved": "{wheel} weicht entlang einer Kurve ab: streckenweise liegen Messwerte bis {most} neben einem gleichmäßigen Vorschub, was jedes ± hier für Zufall nimmt. Abschnittsweise messen, mit mehr Messwerten.",
   "remarks.wild readings": {"one":"{wheel}: eine Messung liegt neben den anderen; sie zählt im Vorschub und seinem ± mit, bis sie wiederholt ist.","other":"{wheel}: {n} Messungen liegen neben den anderen; sie zählen im Vorschub und seinem ± mit, bis sie wiederholt sind."},
   "remarks.far from nominal": "der Vorschub ist das {times}-Fache dessen, was der Hersteller meinte",
   "remarks.readings beyond travel": "die Messungen reichen weiter, als der Schlitten fährt",
