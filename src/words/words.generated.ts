@@ -634,6 +634,7 @@ export type Gaps = {
   "threads.rod": never;
   "threads.turns": never;
   "threads.tight": "most" | "percent";
+  "threads.next drill": "percent";
   "threads.from memory": never;
   "threads.how": "percent" | "share";
   "threads.sources": "sources";
@@ -1412,6 +1413,7 @@ export type Gaps = {
   "remarks.feed questioned": "wheel" | "why";
   "remarks.worn": "wheel" | "most";
   "remarks.wavy": "wheel" | "most";
+  "remarks.curved": "wheel" | "most";
   "remarks.wild readings": "n" | "wheel";
   "remarks.far from nominal": "times";
   "remarks.readings beyond travel": never;
@@ -2235,7 +2237,7 @@ const en: Readonly<Record<Key, Text>> = {
   "tapers.top slide, swing anticlockwise": "top slide: swing anticlockwise",
   "tapers.headstock, swing clockwise": "headstock: swing clockwise",
   "tapers.headstock, swing anticlockwise": "headstock: swing anticlockwise",
-  "threads.number drill": "No. {number}",
+  "threads.number drill": "#{number}",
   "threads.series metric coarse": "Metric coarse",
   "threads.series metric fine": "Metric fine",
   "threads.series UNC": "Unified coarse, UNC",
@@ -2253,6 +2255,7 @@ const en: Readonly<Record<Key, Text>> = {
   "threads.rod": "rod",
   "threads.turns": "turns",
   "threads.tight": "! tight: this drill makes more than {most} % of a full thread, hard on a tap turned by hand (common practice). Drill for {percent} % instead.",
+  "threads.next drill": "+ none is published: the next usual drill above the hole of {percent} %.",
   "threads.from memory": "* size from memory, not seen in print: measure the tap.",
   "threads.how": "Hole {percent} % = size − {share} × a full thread's depth on diameter, which is 1.299 pitches (60°), 1.281 (Whitworth) or 1.2 (BA); take the nearest drill, the larger in hard metal. Drill: the one usually published, and how much of a full thread it makes. Rod for the die = size − pitch ÷ 10 (common practice). Turns: of tap or die for that depth.",
   "threads.sources": "Sizes and drills from: {sources}.",
@@ -3031,6 +3034,7 @@ const en: Readonly<Record<Key, Text>> = {
   "remarks.feed questioned": "{wheel}: {why}: measure again before you trust it.",
   "remarks.worn": "{wheel} is worn: from place to place its travel differs from the mean by up to {most}, which is in every ± here.",
   "remarks.wavy": "{wheel} leads and lags once a turn by up to {most}, which is in every ± here; whole turns are free of it.",
+  "remarks.curved": "{wheel} strays along a curve: stretch by stretch its readings lie up to {most} off an even feed, which every ± here takes for chance. Measure by zones, with more readings.",
   "remarks.wild readings": {"one":"{wheel}: one reading lies off the others; it counts in the feed and its ± until it is taken again.","other":"{wheel}: {n} readings lie off the others; they count in the feed and its ± until they are taken again."},
   "remarks.far from nominal": "its feed is {times} times what the maker meant",
   "remarks.readings beyond travel": "its readings reach farther than it travels",
@@ -3862,15 +3866,16 @@ const de: Readonly<Record<Key, Text>> = {
   "threads.series ME": "32 und 40 Gang auf 1 Zoll, Whitworth-Form",
   "threads.thread": "Gewinde",
   "threads.size": "Maß",
-  "threads.pitch": "Steigung",
-  "threads.drill for": "Kernloch {percent} %",
+  "threads.pitch": "P",
+  "threads.drill for": "Kern {percent} %",
   "threads.drill": "Bohrer",
-  "threads.full": "Tiefe",
+  "threads.full": "voll",
   "threads.rod": "Bolzen",
   "threads.turns": "Umdr.",
   "threads.tight": "! eng: dieser Bohrer lässt mehr als {most} % der vollen Gewindetiefe stehen, schwer für einen Gewindebohrer von Hand (Werkstattbrauch). Stattdessen das Kernloch für {percent} % bohren.",
+  "threads.next drill": "+ kein Kernlochbohrer veröffentlicht: der nächste gebräuchliche über dem Loch für {percent} %.",
   "threads.from memory": "* Maß aus dem Gedächtnis, nicht gedruckt gesehen: den Gewindebohrer messen.",
-  "threads.how": "Kernloch {percent} % = Maß − {share} × volle Gewindetiefe im Durchmesser, das sind 1,299 Steigungen (60°), 1,281 (Whitworth) oder 1,2 (BA); den nächsten Bohrer nehmen, in hartem Werkstoff den größeren. Bohrer: der in Tabellen übliche, und welchen Anteil der vollen Tiefe er stehen lässt. Bolzen für das Schneideisen = Maß − Steigung ÷ 10 (Werkstattbrauch). Umdr.: Umdrehungen von Gewindebohrer oder Schneideisen auf diese Länge.",
+  "threads.how": "Kern {percent} %: Kernloch = Maß − {share} × volle Gewindetiefe im Durchmesser, das sind 1,299 Steigungen (60°), 1,281 (Whitworth) oder 1,2 (BA); den nächsten Bohrer nehmen, in hartem Werkstoff den größeren. Bohrer: der in Tabellen übliche, und welchen Anteil der vollen Tiefe er stehen lässt. Bolzen für das Schneideisen = Maß − Steigung ÷ 10 (Werkstattbrauch). Umdr.: Umdrehungen von Gewindebohrer oder Schneideisen auf diese Länge.",
   "threads.sources": "Maße und Bohrer aus: {sources}.",
   "threads.source DIN 76": "DIN 76-1 (aus dem Gedächtnis)",
   "threads.source library": "Lochtabelle einer freien CAD-Bibliothek (metrische Bohrer dort nach ISO 2306, Whitworth nach BS 1157)",
@@ -4647,6 +4652,7 @@ const de: Readonly<Record<Key, Text>> = {
   "remarks.feed questioned": "{wheel}: {why}: neu messen, bevor man sich darauf verlässt.",
   "remarks.worn": "{wheel} ist ausgelaufen: von Stelle zu Stelle weicht der Weg bis zu {most} vom Mittel ab; das steckt in jedem ± hier.",
   "remarks.wavy": "{wheel} eilt einmal je Umdrehung um bis zu {most} vor und nach; das steckt in jedem ± hier; ganze Umdrehungen sind frei davon.",
+  "remarks.curved": "{wheel} weicht entlang einer Kurve ab: streckenweise liegen Messwerte bis {most} neben einem gleichmäßigen Vorschub, was jedes ± hier für Zufall nimmt. Abschnittsweise messen, mit mehr Messwerten.",
   "remarks.wild readings": {"one":"{wheel}: eine Messung liegt neben den anderen; sie zählt im Vorschub und seinem ± mit, bis sie wiederholt ist.","other":"{wheel}: {n} Messungen liegen neben den anderen; sie zählen im Vorschub und seinem ± mit, bis sie wiederholt sind."},
   "remarks.far from nominal": "der Vorschub ist das {times}-Fache dessen, was der Hersteller meinte",
   "remarks.readings beyond travel": "die Messungen reichen weiter, als der Schlitten fährt",
