@@ -3,6 +3,7 @@ import { defineConfig } from "vitest/config";
 export default defineConfig({
   test: {
     include: ["tests/**/*.test.ts"],
+    setupFiles: ["tests/support/seed.ts"],
     testTimeout: 60_000,
     // What is tested is pure, so that files may share what they loaded: a third of the time was loading it again for each.
     isolate: false,

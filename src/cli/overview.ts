@@ -53,7 +53,10 @@ function handwheelLines(finding: HandwheelFinding, units: Units): string[] {
   const value = formatDoubted(feed.perTurn, feed.uncertainty, units, units === "mm" ? 4 : 5);
   const lines = [`${handwheel.name}: ${value} a turn (${feedOrigin[feed.from]}), dial reads ${handwheel.reads}`];
   const { lostMotion, nominal } = feed;
-  if (lostMotion) lines.push(`  lost motion ${show(lostMotion.travel)}, ${formatFixed(lostMotion.turn, 3)} of a turn`);
+  if (lostMotion)
+    lines.push(
+      `  lost motion ${show(lostMotion.travel)}, ${formatFixed(lostMotion.turn, 3)} of a turn${lostMotion.worst ? `, where it is largest; down to ${show(lostMotion.worst.least)} elsewhere` : ""}`,
+    );
   else if (study?.back) lines.push(`  ${lostMotionWords(study.back)}`);
   if (nominal !== undefined) {
     const factor = finding.reading?.factor ?? 1;
@@ -81,7 +84,13 @@ const feedOrigin = {
 
 type Show = (mm: number, extra?: number) => string;
 
-const wrong = (error: number, show: Show): string => `${show(Math.abs(error))} too ${error > 0 ? "much" : "little"}`;
+/** An error of no last place is none: it is neither too much nor too little. */
+const wrong = (error: number, show: Show): string => {
+  const shown = show(Math.abs(error));
+  return shown === show(0)
+    ? `right to ${show(0).replace(/0(?= )/, "1")}`
+    : `${shown} too ${error > 0 ? "much" : "little"}`;
+};
 
 function dialLines(
   { choices, chosen, stripLength, forced, second, vernier }: DialFinding,

@@ -1,7 +1,8 @@
 import type { DialChoice } from "./finding.js";
 
 /** How to move a distance: whole turns of the handwheel from zero, then so many divisions more. All lengths in mm of what the
- *  dial reads, as is `perTurn`, what one turn truly moves. */
+ *  dial reads, as is `perTurn`, what one turn truly moves. What is shown on the dial is divisions times their printed value, never
+ *  the way itself: where divisions are equal parts of a turn the two differ. */
 export type Setting = {
   readonly turns: number;
   readonly wholeTurns: number;
@@ -25,13 +26,13 @@ export function settingFor(distance: number, perTurn: number, dial: DialChoice |
   const round = dial.rows * perTurn;
   const worth = divisionWorth(dial, perTurn);
   const [rounds, tenths] = nearest(distance, round, worth / 10);
-  const reading = (tenths * worth) / 10;
-  const turnsOfRound = Math.floor(reading / perTurn + hair);
+  const moved = (tenths * worth) / 10;
+  const turnsOfRound = Math.floor(moved / perTurn + hair);
   const wholeTurns = rounds * dial.rows + turnsOfRound;
-  const error = rounds * round + reading - distance;
+  const error = rounds * round + moved - distance;
   if (dial.rows === 1) return { turns, wholeTurns, divisions: tenths / 10, error };
-  const divisions = Math.max(0, reading - turnsOfRound * perTurn) / worth;
-  return { turns, wholeTurns, divisions, error, row: turnsOfRound + 1, reading };
+  const divisions = Math.max(0, moved - turnsOfRound * perTurn) / worth;
+  return { turns, wholeTurns, divisions, error, row: turnsOfRound + 1, reading: (tenths * dial.divisionValue) / 10 };
 }
 
 /** Whole rounds and whole steps beyond them that come nearest; steps that would fill a round are the next one. */
@@ -41,9 +42,13 @@ function nearest(distance: number, round: number, step: number): readonly [round
   return steps * step >= round - hair ? [rounds + 1, 0] : [rounds, steps];
 }
 
-/** What one printed division truly moves: an equal part of the turn on an even dial, its own worth on the others. */
+/** What one printed division truly moves: its own worth on true marks; others share their round of turns out equally. */
 export const divisionWorth = (dial: DialChoice, perTurn: number): number =>
-  dial.closure === "even" ? perTurn / dial.divisions : dial.divisionValue;
+  dial.closure === "true" ? dial.divisionValue : (dial.rows * perTurn) / dial.divisions;
+
+/** What the dial's own numbers go on by in one turn, whatever the slide truly moves meanwhile. */
+export const readsPerTurn = (dial: DialChoice, perTurn: number): number =>
+  dial.closure === "true" ? perTurn : (dial.divisions * dial.divisionValue) / dial.rows;
 
 /** What an old dial must be turned to, that shows `shows` in a turn of `perTurn`: whole turns, then its own reading to `least`, and
  *  what it would have been wrong by, had it been believed. mm, of what the old dial reads. */

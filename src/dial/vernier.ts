@@ -1,5 +1,6 @@
 import { TURN } from "../quantity/angle.js";
 import type { DialChoice, Graduation, Vernier } from "./finding.js";
+import { divisionWorth } from "./setting.js";
 
 /** Below this distance of the main marks the extended form is drawn, mm: one does not see which of two neighbours meets. */
 const CLOSE_MARKS = 1.4;
@@ -66,6 +67,5 @@ export function readVernier(
 
 /** Part of a turn between neighbouring marks of a dial, radians. */
 export function pitchAngle(choice: DialChoice, turn: number): number {
-  const step = choice.closure === "true" ? choice.divisionValue : (turn * choice.rows) / choice.divisions;
-  return (step / turn) * TURN;
+  return (divisionWorth(choice, turn) / turn) * TURN;
 }

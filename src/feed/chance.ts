@@ -73,7 +73,7 @@ export const logWays = (all: number, some: number): number =>
   logGamma(all + 1) - logGamma(some + 1) - logGamma(all - some + 1);
 
 /** Regularized incomplete beta I_x(a, b), 0 ≤ x ≤ 1, by its continued fraction: Abramowitz & Stegun, 26.5.8 (memory). */
-function incompleteBeta(x: number, a: number, b: number): number {
+export function incompleteBeta(x: number, a: number, b: number): number {
   if (x <= 0) return 0;
   if (x >= 1) return 1;
   // The fraction runs fast on one side only; the other follows by symmetry.

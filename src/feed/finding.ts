@@ -70,12 +70,14 @@ export type TooFewReadings = {
   readonly differentTurns: number;
 };
 
-/** Mean of (return − out) at equal handwheel positions, in the sense in which it is positive whichever way the
- *  gauge ran. `travel` mm, `turn` in turns of the handwheel; a negative value contradicts the readings' order. */
+/** Mean of (return − out) at equal handwheel positions, over the stretch where it is largest if it is not the same all along, in the
+ *  sense in which it is positive whichever way the gauge ran. `travel` mm, `turn` in turns of the handwheel; a negative value contradicts the readings' order. */
 export type LostMotion = {
   readonly travel: number;
   readonly turn: number;
   /** Half-width at 95 %, mm of travel; absent with fewer than 2 pairs, or where nothing says how good it is. */
   readonly uncertainty?: number;
   readonly pairs: number;
+  /** Where along the travel that is, turns; `least`: what it comes down to elsewhere, mm. Absent where it is the same all along. */
+  readonly worst?: { readonly least: number; readonly fromTurn: number; readonly toTurn: number };
 };

@@ -1,5 +1,5 @@
 import type { Readings } from "../machine/machine.js";
-import type { Shape } from "./alongTravel.js";
+import { REAL_BELOW, type Shape } from "./alongTravel.js";
 import { type Budget, budget } from "./budget.js";
 import type { Fit } from "./finding.js";
 import { type OtherZero, otherZeros } from "./gaugeZero.js";
@@ -7,6 +7,7 @@ import type { AxisFinding } from "./iso230.js";
 import { type Jump, jumpIn } from "./jump.js";
 import { lostMotion } from "./lostMotion.js";
 import { miscountedFrom, type Wild, wildReadings } from "./outliers.js";
+import { alongPlaces, chanceOfPattern } from "./pattern.js";
 import { type ReturnStudy, returnStudy } from "./returnStudy.js";
 import { positioningOf } from "./runs.js";
 
@@ -22,6 +23,8 @@ export type FeedStudy = {
   readonly otherZeros: readonly OtherZero[];
   readonly back?: ReturnStudy;
   readonly shape: Shape;
+  /** How likely chance alone strays the same way for as long a stretch; absent where rounding alone does, or nothing tells. */
+  readonly pattern?: { readonly chance: number; readonly real: boolean };
   readonly budget?: Budget;
   /** By ISO 230-2's formulas, where enough runs exist. */
   readonly positioning?: AxisFinding;
@@ -38,6 +41,7 @@ export function study(line: Fit, shape: Shape, readings: Readings): FeedStudy {
   const axis = zeros.length > 0 ? undefined : positioningOf(readings, line.slope, line.intercept);
   const wild = miscounted ? [] : wildReadings(turns, travel, gauge);
   const jump = miscounted ? undefined : jumpAmong(readings, wild, shape);
+  const pattern = miscounted || jump || wild.length > 0 ? undefined : patternIn(line, shape, readings);
   return {
     // A jump makes many readings look wild: it is told in their place.
     wild: jump ? [] : wild,
@@ -45,10 +49,25 @@ export function study(line: Fit, shape: Shape, readings: Readings): FeedStudy {
     otherZeros: zeros,
     ...(miscounted && { miscounted }),
     shape,
+    ...(pattern && { pattern }),
     ...(back && { back }),
     ...(sources && { budget: sources }),
     ...(axis && { positioning: axis }),
   };
+}
+
+/** Readings rounded to the gauge make a saw of their own: what strays by less than a graduation is no curve, and without a gauge
+ *  nothing tells the two apart. A wave within the turn is told as such. */
+function patternIn(
+  { residuals, withWave }: Fit,
+  { oncePerTurn }: Shape,
+  { turns, gauge }: Readings,
+): FeedStudy["pattern"] {
+  if (gauge === undefined || withWave || oncePerTurn?.real) return undefined;
+  const along = alongPlaces(turns, residuals);
+  if (!along.values.some((value) => Math.abs(value) > gauge)) return undefined;
+  const chance = chanceOfPattern(along.turns, along.values, "line");
+  return chance === undefined ? undefined : { chance, real: chance < REAL_BELOW };
 }
 
 /** One wild reading is no jump; of several, which may be all that stand beyond one, they are judged with the others. */

@@ -1,3 +1,4 @@
+import { readsPerTurn } from "../dial/setting.js";
 import type { Units } from "../machine/machine.js";
 import { formatFixed, formatSize } from "../quantity/format.js";
 import { fromMm } from "../quantity/length.js";
@@ -37,7 +38,7 @@ export function dialFacts({ handwheel, reading, dial }: HandwheelFinding): DialF
         : []),
     ].join("; "),
     perTurn: reading.perTurn,
-    readsPerTurn: chosen.closure === "true" ? reading.perTurn : (chosen.divisions * chosen.divisionValue) / chosen.rows,
+    readsPerTurn: readsPerTurn(chosen, reading.perTurn),
     length: flat === undefined ? null : flat.kind === "strip" ? flat.length : flat.outer * flat.sweep,
   };
 }

@@ -1,4 +1,5 @@
-import type { Setting } from "../dial/setting.js";
+import type { DialFinding } from "../dial/finding.js";
+import { readsPerTurn, type Setting } from "../dial/setting.js";
 import { formatFixed, placesOf, unitName } from "../quantity/format.js";
 import { mmPer } from "../quantity/length.js";
 import { say } from "../words/say.js";
@@ -19,13 +20,17 @@ export function shownAt(wheel: HandwheelFinding, setting: Setting, outwards = fa
   const { dial, reading } = wheel;
   const value = dialReading(wheel, setting, outwards);
   if (value === undefined || dial === undefined || reading === undefined) return undefined;
-  const worth = dial.labelWorth ?? mmPer[dial.chosen.unit];
-  const places = 1 + placesOf(dial.chosen.divisionValue / worth, 6);
   const { rows } = dial.chosen;
   return {
-    figure: formatFixed(value / worth, places),
-    ...(rows > 1 && { row: Math.min(rows, Math.floor(value / reading.perTurn + 1e-9) + 1) }),
+    figure: figureOf(dial, value),
+    ...(rows > 1 && { row: Math.min(rows, Math.floor(value / readsPerTurn(dial.chosen, reading.perTurn) + 1e-9) + 1) }),
   };
+}
+
+/** So many mm of a dial's own numbers, as they are printed on it, to a tenth of a division. */
+export function figureOf({ labelWorth, chosen }: DialFinding, mm: number): string {
+  const worth = labelWorth ?? mmPer[chosen.unit];
+  return formatFixed(mm / worth, 1 + placesOf(chosen.divisionValue / worth, 6));
 }
 
 /** "4 turns, then the dial reads 5.980 mm, second row"; turns alone without a dial. */

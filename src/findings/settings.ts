@@ -1,5 +1,5 @@
 import { FARTHEST_TOLD } from "../dial/penalty.js";
-import { oldDialSetting, type Setting, settingFor } from "../dial/setting.js";
+import { oldDialSetting, readsPerTurn, type Setting, settingFor } from "../dial/setting.js";
 import { doubtOver } from "../feed/doubtOver.js";
 import { correctedTurns } from "../feed/uneven.js";
 import type { Units } from "../machine/machine.js";
@@ -43,11 +43,20 @@ export function dialReading(
   outwards: boolean,
 ): number | undefined {
   if (reading === undefined || dial === undefined || setting.divisions === undefined) return undefined;
-  const { closure, divisions, divisionValue, rows } = dial.chosen;
-  const round = closure === "even" ? divisions * divisionValue : reading.perTurn * rows;
+  const { divisionValue, rows } = dial.chosen;
+  const round = readsPerTurn(dial.chosen, reading.perTurn) * rows;
   const forward = setting.reading ?? setting.divisions * divisionValue;
   return outwards && forward > 1e-9 ? round - forward : forward;
 }
+
+/** By how much the dial's own numbers have gone on beyond the whole turns of a setting, mm: to be added to wherever a dial stood
+ *  that cannot be set to 0. Undefined without a dial. */
+export const dialGain = ({ dial }: HandwheelFinding, { divisions }: Setting): number | undefined =>
+  dial === undefined || divisions === undefined ? undefined : divisions * dial.chosen.divisionValue;
+
+/** What the dial's own numbers go on by in a whole turn, mm; undefined without a dial. */
+export const dialTurn = ({ reading, dial }: HandwheelFinding): number | undefined =>
+  reading && dial && readsPerTurn(dial.chosen, reading.perTurn);
 
 /** How far along the slide, mm, its error and doubt may be told: not far beyond what was measured. */
 export const farthestTold = ({ feed }: Pick<HandwheelFinding, "feed">): number =>

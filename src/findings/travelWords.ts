@@ -76,7 +76,7 @@ export function plainTravelWords(
   }
   const { doubtOverTravel = 0, divisionValue = Number.POSITIVE_INFINITY, overTravel = 0 } = dial?.chosen ?? {};
   return doubtOverTravel > divisionValue
-    ? say("student.slide out over", { travel: show(overTravel * factor), most: show(doubtOverTravel) })
+    ? say("student.slide out over", { travel: show(overTravel), most: show(doubtOverTravel) })
     : undefined;
 }
 

@@ -61,7 +61,8 @@ function dialExercises(wheel: HandwheelFinding, { machine }: Findings, throws: D
   };
   if (dial === undefined) return [whole];
   const { chosen } = dial;
-  const worth = dial.divisionWorth;
+  // What one reads off it: as it is printed.
+  const worth = chosen.divisionValue;
   const lines = Math.floor(chosen.divisionsPerTurn);
   const read = throws.whole(3, Math.max(4, Math.min(30, lines - 1)));
   const distance = inMm(throws.whole(2, 9) * (units === "mm" ? 0.5 : 0.02), units);
@@ -171,9 +172,15 @@ function depthExercise(wheel: HandwheelFinding, { machine }: Findings, throws: D
   ];
 }
 
+/** As many materials as the student's own table tells. */
+const ON_EVERY_CARD = 4;
+
 function speedExercises(findings: Findings, use: Use, throws: Dice): Exercise[] {
   const { drive, machine } = findings;
-  const [first, ...rest] = machine.work.materials.filter((material) => !hazardOf(material)?.notAlone);
+  // Of those that every card has room for: what is asked must stand on it.
+  const [first, ...rest] = machine.work.materials
+    .slice(0, ON_EVERY_CARD)
+    .filter((material) => !hazardOf(material)?.notAlone);
   const [small, ...larger] = diametersFor(use, machine);
   if (drive === undefined || first === undefined || small === undefined) return [];
   const asked = [throws.pick([first, ...rest]), throws.pick([first, ...rest])];

@@ -472,6 +472,7 @@ export type Gaps = {
   "turns.reads diameter": never;
   "turns.division": "size";
   "turns.lost motion": "length" | "part";
+  "turns.lost motion most": "length" | "part";
   "turns.maker": "length";
   "turns.old dial travel": "length";
   "turns.old dial diameter": "length";
@@ -612,6 +613,7 @@ export type Gaps = {
   "tapers.top slide, swing anticlockwise": never;
   "tapers.headstock, swing clockwise": never;
   "tapers.headstock, swing anticlockwise": never;
+  "threads.number drill": "number";
   "threads.series metric coarse": never;
   "threads.series metric fine": never;
   "threads.series UNC": never;
@@ -1177,6 +1179,7 @@ export type Gaps = {
   "student.work these out": never;
   "student.dial shows thinner": never;
   "student.touch and count": never;
+  "student.touch and count on": never;
   "student.plug out first": never;
   "student.no speeds": never;
   "student.find the belt": never;
@@ -1297,6 +1300,7 @@ export type Gaps = {
   "measured report.with wave": never;
   "measured report.lost motion": never;
   "measured report.lost": "lost" | "turn";
+  "measured report.lost elsewhere": "from" | "to" | "least";
   "measured report.back doubtful": never;
   "measured report.back contradicts": "off" | "turn";
   "measured report.back take again": never;
@@ -1309,6 +1313,8 @@ export type Gaps = {
   "measured report.along": never;
   "measured report.too few": never;
   "measured report.no bend": never;
+  "measured report.curved": never;
+  "measured report.pattern by": never;
   "measured report.uneven": "least" | "most";
   "measured report.zone": "turn" | "from" | "to";
   "measured report.chance": "percent";
@@ -2080,6 +2086,7 @@ const en: Readonly<Record<Key, Text>> = {
   "turns.reads diameter": "the dial reads the diameter",
   "turns.division": "1 division = {size}",
   "turns.lost motion": "lost motion {length}, {part} of a turn",
+  "turns.lost motion most": "lost motion up to {length}, {part} of a turn, where it is largest",
   "turns.maker": "the maker meant {length}",
   "turns.old dial travel": "1 turn of the old dial shows {length} of travel",
   "turns.old dial diameter": "1 turn of the old dial shows {length} of diameter",
@@ -2220,6 +2227,7 @@ const en: Readonly<Record<Key, Text>> = {
   "tapers.top slide, swing anticlockwise": "top slide: swing anticlockwise",
   "tapers.headstock, swing clockwise": "headstock: swing clockwise",
   "tapers.headstock, swing anticlockwise": "headstock: swing anticlockwise",
+  "threads.number drill": "No. {number}",
   "threads.series metric coarse": "Metric coarse",
   "threads.series metric fine": "Metric fine",
   "threads.series UNC": "Unified coarse, UNC",
@@ -2713,7 +2721,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan findings.slender shape between": "{length} is free between what holds it, at {diameter} diameter, as stiff as a bar {ratio} times as long as thick",
   "student.dial not proved": "Nobody has proved this dial. Ask before you trust it.",
   "student.slide not even": "This slide is not even: it can be out by {most}. Measure the part.",
-  "student.slide out over": "Over {travel} it can be out by {most}. Measure the part.",
+  "student.slide out over": "Over {travel} of its way the slide can be out by {most}. Measure the part.",
   "student.never key in chuck": "Never leave the key in the chuck.",
   "student.never gloves": "Never wear gloves, rings or loose sleeves.",
   "student.never long hair": "Never let long hair hang. Tie it back.",
@@ -2765,7 +2773,7 @@ const en: Readonly<Record<Key, Text>> = {
   "student.too deep": "{turned}: {left} too deep",
   "student.too little": "{turned}: {left} too little",
   "student.hole deep": "A hole is to be {depth} deep. How far do you turn the {wheel}, in eighths of a turn?",
-  "student.speed drilling": "You drill {material}. The drill is {size}. Look at the belt card. Where does the belt go?",
+  "student.speed drilling": "You drill {material}. The drill is {size}. Look at the drilling card. Where does the belt go?",
   "student.speed turning": "You turn {material}, {size} thick. Look at the belt card. Where does the belt go?",
   "student.position and speed": "{position}, {rpm} rpm",
   "student.nowhere, unknown": "Nowhere: no speed is known. Ask.",
@@ -2785,6 +2793,7 @@ const en: Readonly<Record<Key, Text>> = {
   "student.work these out": "Work these out. Write the answer on the line. These are numbers of this machine.",
   "student.dial shows thinner": "The dial shows how much thinner the part gets.",
   "student.touch and count": "Touch the part. Set the dial to 0. Then count.",
+  "student.touch and count on": "Touch the part. Note what the dial reads. Count on from it.",
   "student.plug out first": "plug out first",
   "student.no speeds": "This sheet knows no speeds. Ask before you start.",
   "student.find the belt": "Find the place of the belt:",
@@ -2905,6 +2914,7 @@ const en: Readonly<Record<Key, Text>> = {
   "measured report.with wave": "Line and once-per-turn wave were fitted together.",
   "measured report.lost motion": "lost motion",
   "measured report.lost": "{lost}, {turn} of a turn",
+  "measured report.lost elsewhere": "That is the most, from turn {from} to {to}; elsewhere it comes down to {least}.",
   "measured report.back doubtful": "Doubtful readings on the way back stand in it: take them again.",
   "measured report.back contradicts": "Not known: the way back contradicts the way out by {off}, {turn} of a turn.",
   "measured report.back take again": "Not known: readings on the way back are doubtful; take them again.",
@@ -2917,6 +2927,8 @@ const en: Readonly<Record<Key, Text>> = {
   "measured report.along": "along the travel",
   "measured report.too few": "Too few readings to tell whether the travel is worn.",
   "measured report.no bend": "No bend that is more than chance.",
+  "measured report.curved": "Curved: worn or a stretched screw; measure by zones, with more readings.",
+  "measured report.pattern by": "Neighbours stray the same way: Durbin and Watson, 1951.",
   "measured report.uneven": "Uneven: {least}, {most}.",
   "measured report.zone": "{turn} from turn {from} to {to}",
   "measured report.chance": "Chance alone does as much {percent} times in 100.",
@@ -3685,6 +3697,7 @@ const de: Readonly<Record<Key, Text>> = {
   "turns.reads diameter": "die Skala zeigt den Durchmesser",
   "turns.division": "1 Skt = {size}",
   "turns.lost motion": "Umkehrspiel {length}, {part} Umdrehung",
+  "turns.lost motion most": "Umkehrspiel bis {length}, {part} Umdrehung, wo es am größten ist",
   "turns.maker": "Nennwert {length}",
   "turns.old dial travel": "1 Umdrehung der alten Skala zeigt {length} Weg",
   "turns.old dial diameter": "1 Umdrehung der alten Skala zeigt {length} Durchmesser",
@@ -3825,6 +3838,7 @@ const de: Readonly<Record<Key, Text>> = {
   "tapers.top slide, swing anticlockwise": "Oberschlitten: gegen den Uhrzeigersinn schwenken",
   "tapers.headstock, swing clockwise": "Spindelstock: im Uhrzeigersinn schwenken",
   "tapers.headstock, swing anticlockwise": "Spindelstock: gegen den Uhrzeigersinn schwenken",
+  "threads.number drill": "Nr. {number}",
   "threads.series metric coarse": "Metrisches Regelgewinde",
   "threads.series metric fine": "Metrisches Feingewinde",
   "threads.series UNC": "Unified grob, UNC",
@@ -4317,8 +4331,8 @@ const de: Readonly<Record<Key, Text>> = {
   "plan findings.slender shape in chuck": "{length} stehen heraus bei Durchmesser {diameter}, so steif wie eine Stange {ratio}-mal so lang wie dick, am freien Ende durch nichts gehalten",
   "plan findings.slender shape between": "{length} sind frei zwischen dem, was hält, bei Durchmesser {diameter}, so steif wie eine Stange {ratio}-mal so lang wie dick",
   "student.dial not proved": "Diesen Skalenring hat niemand geprüft. Frag, bevor du dich auf ihn verlässt.",
-  "student.slide not even": "Dieser Schlitten läuft nicht gleichmäßig: er kann um {most} danebenliegen. Miss das Teil.",
-  "student.slide out over": "Über {travel} kann er um {most} danebenliegen. Miss das Teil.",
+  "student.slide not even": "Dieser Schlitten läuft nicht gleichmäßig: der Schlitten kann um {most} danebenliegen. Miss das Teil.",
+  "student.slide out over": "Über {travel} Weg kann der Schlitten um {most} danebenliegen. Miss das Teil.",
   "student.never key in chuck": "Nie den Schlüssel im Futter stecken lassen.",
   "student.never gloves": "Nie Handschuhe, Ringe oder lose Ärmel tragen.",
   "student.never long hair": "Nie lange Haare hängen lassen. Binde sie zurück.",
@@ -4370,8 +4384,8 @@ const de: Readonly<Record<Key, Text>> = {
   "student.too deep": "{turned}: {left} zu tief",
   "student.too little": "{turned}: {left} zu wenig",
   "student.hole deep": "Ein Loch soll {depth} tief werden. Wie weit drehst du das Handrad „{wheel}“, in Achteln einer Umdrehung?",
-  "student.speed drilling": "Du bohrst {material}. Der Bohrer hat {size}. Schau auf die Riemenkarte. Wohin kommt der Riemen?",
-  "student.speed turning": "Du drehst {material}, {size} dick. Schau auf die Riemenkarte. Wohin kommt der Riemen?",
+  "student.speed drilling": "Werkstoff: {material}. Der Bohrer hat {size}. Schau auf die Bohrkarte. Wohin kommt der Riemen?",
+  "student.speed turning": "Werkstoff: {material}. Das Teil ist {size} dick. Schau auf die Riemenkarte. Wohin kommt der Riemen?",
   "student.position and speed": "{position}, {rpm} U/min",
   "student.nowhere, unknown": "Nirgends: keine Drehzahl bekannt. Frag.",
   "student.nowhere, too fast": "Nirgends: zu schnell. Frag.",
@@ -4390,6 +4404,7 @@ const de: Readonly<Record<Key, Text>> = {
   "student.work these out": "Rechne aus. Schreib die Antwort auf die Linie. Es sind Zahlen dieser Maschine.",
   "student.dial shows thinner": "Die Skala zeigt, um wie viel das Teil dünner wird.",
   "student.touch and count": "Taste das Teil an. Stell die Skala auf 0. Dann zähle.",
+  "student.touch and count on": "Taste das Teil an. Schreib auf, was die Skala zeigt. Zähle von dort weiter.",
   "student.plug out first": "erst Stecker ziehen",
   "student.no speeds": "Dieses Blatt kennt keine Drehzahlen. Frag, bevor du anfängst.",
   "student.find the belt": "Such die Stellung des Riemens:",
@@ -4509,7 +4524,8 @@ const de: Readonly<Record<Key, Text>> = {
   "measured report.half width": "± gilt in 95 von 100 Fällen; Freiheitsgrade: {degrees}.",
   "measured report.with wave": "Gerade und Welle je Umdrehung sind zusammen ausgeglichen.",
   "measured report.lost motion": "Umkehrspiel",
-  "measured report.lost": "{lost}, {turn} Umdrehung",
+  "measured report.lost": "{lost}, {turn} einer Umdrehung",
+  "measured report.lost elsewhere": "Das ist das größte, von Umdrehung {from} bis {to}; anderswo nur {least}.",
   "measured report.back doubtful": "Darin stehen zweifelhafte Ablesungen des Rückwegs: neu ablesen.",
   "measured report.back contradicts": "Nicht bekannt: der Rückweg widerspricht dem Hinweg um {off}, {turn} Umdrehung.",
   "measured report.back take again": "Nicht bekannt: Ablesungen des Rückwegs sind zweifelhaft; neu ablesen.",
@@ -4522,6 +4538,8 @@ const de: Readonly<Record<Key, Text>> = {
   "measured report.along": "über den Weg",
   "measured report.too few": "Zu wenige Ablesungen, um Verschleiß zu erkennen.",
   "measured report.no bend": "Keine Krümmung, die mehr als Zufall ist.",
+  "measured report.curved": "Gekrümmt: verschlissene oder gelängte Spindel; nach Abschnitten messen, mit mehr Ablesungen.",
+  "measured report.pattern by": "Nachbarn weichen gleichsinnig ab: Durbin und Watson, 1951.",
   "measured report.uneven": "Ungleich: {least}, {most}.",
   "measured report.zone": "{turn} von Umdrehung {from} bis {to}",
   "measured report.chance": "Zufall allein bringt so viel in {percent} von 100 Fällen.",

@@ -150,7 +150,9 @@ function lostMotionWorking({ handwheel, feed, study }: HandwheelFinding, index: 
   const measured = (key: string): Source => ({ from: "measured", path: readingsPath(path, key) });
   return {
     title: `${handwheel.name}: lost motion`,
-    formula: "mean of (return − travel) at equal turns; as turn: ÷ feed per turn",
+    formula: lost.worst
+      ? `mean of (return − travel) at equal turns from turn ${lost.worst.fromTurn} to ${lost.worst.toTurn}, where it is largest; as turn: ÷ feed per turn`
+      : "mean of (return − travel) at equal turns; as turn: ÷ feed per turn",
     inputs: [
       { name: "travel", value: given.travel, unit: "mm", source: measured("travel") },
       { name: "return", value: given.back, unit: "mm", source: measured("return") },

@@ -1,8 +1,9 @@
 import type { Findings } from "../findings/findings.js";
 import { settingWords } from "../findings/settingWords.js";
 import { repeats } from "../findings/stops.js";
-import { formatBound, formatLength } from "../quantity/format.js";
+import { formatBound } from "../quantity/format.js";
 import { feedSource } from "./feed.js";
+import { leftWords } from "./left.js";
 import type { Subject } from "./working.js";
 
 /** How each stop of the file is set, and how alike the parts can be. */
@@ -35,7 +36,7 @@ export function explainStop(findings: Findings): Subject[] {
         notes: [
           ...(setting.divisions === undefined
             ? []
-            : [`that is ${settingWords(wheel, setting)}, which leaves ${formatLength(setting.error, units)}`]),
+            : [`that is ${settingWords(wheel, setting)}, ${leftWords(setting.error, units)}`]),
           repeat.byStop === undefined
             ? "how alike parts come was not measured: no place was read twice"
             : `parts come out alike to ± ${formatBound(repeat.byStop, units)} against the stop${repeat.byDial === undefined ? "" : `, ± ${formatBound(repeat.byDial, units)} by the dial`}`,

@@ -6,6 +6,7 @@ import { asGiven } from "../machine/written.js";
 import { formatLength } from "../quantity/format.js";
 import { inMm } from "../quantity/length.js";
 import { feedSource } from "./feed.js";
+import { leftWords } from "./left.js";
 import type { Subject, Working } from "./working.js";
 
 /** Turns and divisions for each distance that the file asks of a handwheel, or for one and ten units where it asks none. */
@@ -56,7 +57,7 @@ function working(
     notes: [
       ...(divisions === undefined || dial === undefined
         ? []
-        : [`that is ${settingWords(finding, setting)}, which leaves ${formatLength(error, units)}`]),
+        : [`that is ${settingWords(finding, setting)}, ${leftWords(error, units)}`]),
       ...(old === undefined
         ? []
         : [

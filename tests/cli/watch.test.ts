@@ -136,9 +136,9 @@ test("readings, also those that the file names only later; jobs and templates", 
       watch.told().includes("nothing is printed"),
   );
   watch.save("slide.csv", readings(2.5));
-  await watch.until("2.500", () => watch.page("turns").includes("2.500 mm a turn"));
+  await watch.until("2.500", () => watch.page("turns").includes("1 turn = 2.500 mm"));
   watch.save("slide.csv", readings(1.25));
-  await watch.until("1.250", () => watch.page("turns").includes("1.250 mm a turn"));
+  await watch.until("1.250", () => watch.page("turns").includes("1 turn = 1.250 mm"));
 });
 
 test("saves in quick succession end with the last, and are fewer prints than saves", async () => {

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { DialChoice } from "../../src/dial/finding.js";
-import { divisionWorth, oldDialSetting, settingFor } from "../../src/dial/setting.js";
+import { divisionWorth, oldDialSetting, readsPerTurn, settingFor } from "../../src/dial/setting.js";
 
 const dial = (closure: DialChoice["closure"], divisionValue: number, divisions: number): DialChoice => ({
   closure,
@@ -71,8 +71,10 @@ describe("rounding carries", () => {
       fc.property(kinds, rows, size(0.3, 10), fc.integer({ min: 20, max: 250 }), near, size(0.001, 300), (...given) => {
         const [closure, rowCount, perTurn, count, { turns, off, free }, far] = given;
         const rowsUsed = closure === "rows" ? rowCount : 1;
-        const worth = closure === "even" ? perTurn / count : (rowsUsed * perTurn) / (rowsUsed * count + 0.37);
-        const choice = { ...dial(closure, worth, count), rows: rowsUsed };
+        // Printed values a hair off what the parts of a turn truly move, as they are where they do not close.
+        const value = perTurn / (count + 0.37 / rowsUsed);
+        const choice = { ...dial(closure, value, rowsUsed * count), rows: rowsUsed };
+        const worth = divisionWorth(choice, perTurn);
         const distance = free ? far : Math.max(0.001, turns * perTurn + off * worth);
         const setting = settingFor(distance, perTurn, choice);
         const { wholeTurns, divisions = Number.NaN, row, reading, error } = setting;
@@ -83,8 +85,9 @@ describe("rounding carries", () => {
         expect(Math.abs(error)).toBeLessThanOrEqual(0.1 * worth + 1e-9);
         if (row === undefined || reading === undefined) return;
         expect(row).toBe((wholeTurns % rowsUsed) + 1);
-        expect(reading).toBeLessThan(rowsUsed * perTurn);
-        expect(Math.floor(reading / perTurn + 1e-9) + 1).toBe(row);
+        const round = readsPerTurn(choice, perTurn);
+        expect(reading).toBeLessThan(rowsUsed * round);
+        expect(Math.floor(reading / round + 1e-9) + 1).toBe(row);
       }),
       { numRuns: 2000 },
     );

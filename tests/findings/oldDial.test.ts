@@ -26,7 +26,7 @@ describe("the old dial says what it reads", () => {
   test("it is read in the unit that it is marked in", () => {
     const findings = wheel("feed: 2.54 mm, distances: [5.08], oldDial: { reads: travel, perTurn: 0.125 in }");
     expect(findings.handwheels[0]?.handwheel.oldDial?.unit).toBe("in");
-    expect(textsOf(findings, "turns")).toContain("the old dial shows 0.1250 in of travel in a turn");
+    expect(textsOf(findings, "turns")).toContain("1 turn of the old dial shows 0.1250 in of travel");
     // 5.08 mm are just two turns of 2.54; on the old dial its zero, in inches of travel.
     expect(textsOf(findings, "turns")).toContain("travel it shows in believed, out by in");
     expect(textsOf(findings, "turns")).toContain(" 5.08 2 0.0000 −0.0400 ");

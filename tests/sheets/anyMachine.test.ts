@@ -13,10 +13,10 @@ import { flatten } from "../support/flatMarks.js";
 import { measureSheets, templates } from "../support/measureSheets.js";
 import { pdfOf } from "../support/pdfOf.js";
 import { readPdf } from "../support/readPdf.js";
+import { seed } from "../support/seed.js";
 
 /** `FAULTS=/tmp/faults npx vitest run tests/sheets/anyMachine.test.ts` measures every sheet of every machine, and writes a summary
  *  with the smallest machine for each kind of fault. `SEED` and `MACHINES` choose others. */
-const seed = Number(process.env.SEED ?? 12);
 const numRuns = Number(process.env.MACHINES ?? 300);
 const folder = process.env.FAULTS;
 /** Every twenty-fifth machine is measured whole, with its binder; of the others a quarter of the sheets in turn, for the time it takes,

@@ -9,6 +9,7 @@ import { arrange } from "../../src/sheets/arrange.js";
 import { bind } from "../../src/sheets/binder.js";
 import { readTemplate } from "../../src/sheets/readTemplate.js";
 import type { Template } from "../../src/sheets/template.js";
+import { say } from "../../src/words/say.js";
 import { extent } from "./boxes.js";
 import { type Flat, flatten } from "./flatMarks.js";
 import { bodyExtent, type Fault, measureFlat } from "./measurePage.js";
@@ -146,7 +147,8 @@ export function isCautionsAlone(marks: readonly Mark[], { machine, job }: Findin
 const sentencesFor = new Map<string, string>();
 
 function cautionsOf(materials: readonly string[]): string {
-  const key = materials.join("\n");
+  // Sentences of another language are other sentences.
+  const key = [say("cautions.eyes"), ...materials].join("\n");
   const made = sentencesFor.get(key);
   if (made !== undefined) return made;
   const wide = 100_000;

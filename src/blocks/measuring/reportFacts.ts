@@ -53,6 +53,19 @@ function lostMotion({ feed: known, miscounted, study }: HandwheelFinding, units:
   if (lost !== undefined) {
     const figure = sizeFigure(lost.travel, units, 3);
     const doubtful = back?.wild.length || back?.miscounted;
+    const { worst } = lost;
+    const small = [
+      ...(worst
+        ? [
+            say("measured report.lost elsewhere", {
+              from: formatFixed(worst.fromTurn, 1),
+              to: formatFixed(worst.toTurn, 1),
+              least: formatSize(worst.least, units, 3),
+            }),
+          ]
+        : []),
+      ...(doubtful ? [say("measured report.back doubtful")] : []),
+    ].join(" ");
     return {
       about,
       says: say("measured report.lost", {
@@ -62,7 +75,7 @@ function lostMotion({ feed: known, miscounted, study }: HandwheelFinding, units:
             : `${figure} ± ${formatSize(lost.uncertainty, units, 3)}`,
         turn: formatFixed(lost.turn, 3),
       }),
-      ...(doubtful && { small: say("measured report.back doubtful") }),
+      ...(small !== "" && { small }),
     };
   }
   if (back?.contradiction)
@@ -113,9 +126,15 @@ function along({ study }: HandwheelFinding, units: Units): Fact {
   const found = study?.shape.alongTravel;
   if (found === undefined) return { about, says: say("measured report.too few") };
   const small = chanceWords(found.chance);
-  return found.real
-    ? { about, says: zones(found.found, units), small }
-    : { about, says: say("measured report.no bend"), small };
+  if (found.real) return { about, says: zones(found.found, units), small };
+  const pattern = study?.pattern;
+  if (pattern?.real)
+    return {
+      about,
+      says: say("measured report.curved"),
+      small: `${chanceWords(pattern.chance)} ${say("measured report.pattern by")}`,
+    };
+  return { about, says: say("measured report.no bend"), small };
 }
 
 /** The stretches that differ most. */

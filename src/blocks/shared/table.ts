@@ -73,14 +73,19 @@ function drawn(
   const across = Math.floor((room + listGap) / (width + listGap));
   // The same object marks the rows of one list.
   const placed = list && across > 1 && rows.length > across ? { list: { columns: across, step: width + listGap } } : {};
+  let current: string | undefined;
   return rows.map((row, index): Run => {
     const title = titles?.get(index);
+    current = title ?? current;
     const own = bodyRow(columns, row, places, width, size, ruled || index === rows.length - 1);
     const drawing = title === undefined ? own : above(titleRow(title, width), own);
     if (index === 0) return { drawing: heading === undefined ? drawing : above(heading, drawing), ...placed };
     const grouped = titles ? title !== undefined : rows.length > GROUP + 2 && index % GROUP === 0;
     const gap = !ruled && grouped ? groupGap : 0;
-    return { drawing, gap, ...(heading && { heading }), ...placed };
+    // Overleaf a row says again what it belongs to.
+    const again =
+      heading && title === undefined && current !== undefined ? above(heading, titleRow(current, width)) : heading;
+    return { drawing, gap, ...(again && { heading: again }), ...placed };
   });
 }
 

@@ -143,7 +143,7 @@ function dialPanel(wheel: HandwheelFinding, { machine }: Findings, width: number
   if (dial === undefined) return [ideas([say("student.no dial", named), turn, ...(uneven ? [uneven] : [])], width)];
   const lines = Math.min(13, Math.floor(dial.chosen.divisionsPerTurn) - 1);
   return [
-    dialWindow(width, lines, dial, show(lines * dial.divisionWorth)),
+    dialWindow(width, lines, dial, show(lines * dial.chosen.divisionValue)),
     ideas(
       [
         say("student.one line", { division: dial.chosen.divisionLabel }),
@@ -153,7 +153,7 @@ function dialPanel(wheel: HandwheelFinding, { machine }: Findings, width: number
           : say(isAcross({ handwheel }) ? "student.dial shows travel across" : "student.dial shows travel"),
         ...(dial.chosen.rows > 1 ? [say("student.rows", { rows: dial.chosen.rows })] : []),
         ...(uneven ? [uneven] : []),
-        say("student.touch and count"),
+        say(handwheel.dial?.fixed ? "student.touch and count on" : "student.touch and count"),
       ],
       width,
     ),

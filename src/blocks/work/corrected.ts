@@ -1,7 +1,7 @@
 import type { Setting } from "../../dial/setting.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
-import { correctedSetting } from "../../findings/settings.js";
-import { figureUnit, settingWords, shownAt } from "../../findings/settingWords.js";
+import { correctedSetting, dialGain, settingToRead } from "../../findings/settings.js";
+import { figureOf, figureUnit, settingWords, shownAt } from "../../findings/settingWords.js";
 import { startsOver } from "../../findings/travelWords.js";
 import type { Units } from "../../machine/machine.js";
 import { formatFixed, formatLength, unitName } from "../../quantity/format.js";
@@ -18,10 +18,12 @@ import { type Sizes, sizeText } from "./turnFigures.js";
 export function correctedLines(wheel: HandwheelFinding, distance: number, units: Units): string[] {
   const ways = startsOver(wheel).flatMap((from) => {
     const setting = correctedSetting(wheel, distance, from);
-    return setting === undefined ? [] : [{ turn: formatFixed(from, 0), setting: settingWords(wheel, setting) }];
+    return setting === undefined ? [] : [{ turn: formatFixed(from, 0), setting: toSet(wheel, setting) }];
   });
   const [first] = ways;
-  if (first === undefined) return [];
+  const plain = settingToRead(wheel, distance);
+  // What comes to the same as the table's own reading is not told twice.
+  if (first === undefined || (plain && ways.every(({ setting }) => setting === toSet(wheel, plain)))) return [];
   const asked = {
     distance: formatLength(distance, units, units === "mm" ? 2 : 4),
     wheel: withinSentence(wheel.handwheel.name),
@@ -34,6 +36,14 @@ export function correctedLines(wheel: HandwheelFinding, distance: number, units:
           ways: ways.map((way) => say("turns.corrected from", way)).join("; "),
         }),
   ];
+}
+
+/** On a dial that cannot be set to 0: what it goes on by from wherever it stood. */
+function toSet(wheel: HandwheelFinding, setting: Setting): string {
+  const gain = wheel.handwheel.dial?.fixed ? dialGain(wheel, setting) : undefined;
+  return gain === undefined || wheel.dial === undefined
+    ? settingWords(wheel, setting)
+    : `${formatFixed(setting.wholeTurns, 0)} + ${figureOf(wheel.dial, gain)}`;
 }
 
 /** The same as a table: a row for each distance, a column for each place at which the movement begins. */

@@ -10,6 +10,7 @@ import type { Run } from "../shared/block.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, table, tableWidth } from "../shared/table.js";
 import { isFixed, readingWords, wheelWords } from "./planWords.js";
+import { isCorrected } from "./stepWords.js";
 
 /** The letter of the blank that a wheel's readings are added to, where its dial cannot be set to 0. */
 export type LabelOf = (wheel: HandwheelFinding) => string;
@@ -21,6 +22,8 @@ type Row = {
   readonly reading: Reading | undefined;
   /** At the reading of the row before it. */
   readonly again?: boolean;
+  /** On a slide that is not even: told below what is to be dialled instead. */
+  readonly corrected?: boolean;
   readonly measured: boolean;
 };
 
@@ -58,7 +61,7 @@ export function readings(planned: PlannedStep, units: Units, show: Show, label: 
       { text: row.what },
       { text: row.size },
       { text: turns, weight: row.reading?.back ? "bold" : "regular" },
-      { text: figure, weight: "bold", size: size.card },
+      { text: figure, weight: row.corrected ? "regular" : "bold", size: size.card },
       ...(inRows ? [{ text: on }] : []),
       ...(sums ? [summed[index] ?? { text: "" }] : []),
       ...(measured ? [row.measured ? ({ text: "", drawn: "line" } as const) : { text: "" }] : []),
@@ -106,6 +109,7 @@ function rowsOf(planned: PlannedStep, units: Units, show: Show): Row[] {
     size: figure(at, units),
     wheel,
     reading,
+    corrected: isCorrected(wheel, reading.travel, units),
     measured: false,
   });
   if (drills.length > 1)
@@ -142,6 +146,7 @@ function passRows({ passes, depthWheel, sizes }: PlannedStep, units: Units): Row
       size: formatFixed(fromMm(pass.size, units), places),
       wheel: depthWheel,
       reading: pass.reading,
+      corrected: index >= last && depthWheel !== undefined && isCorrected(depthWheel, pass.travel, units),
       ...(spring && { again: true }),
       measured: index === last - 1 || index >= last,
     };

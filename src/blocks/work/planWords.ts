@@ -1,12 +1,12 @@
 import type { HandwheelFinding } from "../../findings/findings.js";
-import { figureUnit, shownAt } from "../../findings/settingWords.js";
+import { dialGain, dialTurn } from "../../findings/settings.js";
+import { figureOf, figureUnit, shownAt } from "../../findings/settingWords.js";
 import type { Units } from "../../machine/machine.js";
 import type { PlannedSize, PlannedStep } from "../../plan/plannedStep.js";
 import type { Show } from "../../plan/words.js";
 import type { Reading, Zero } from "../../plan/zero.js";
 import { largestOf } from "../../quantity/extremes.js";
-import { figureWithin, formatBound, formatFixed, placesOf, trimmedSize, unitName } from "../../quantity/format.js";
-import { mmPer } from "../../quantity/length.js";
+import { figureWithin, formatBound, formatFixed, trimmedSize, unitName } from "../../quantity/format.js";
 import { say } from "../../words/say.js";
 
 /** What the plan says of a zero: what is touched, and what the dial is then set to. `label`: of the blank, on a dial that cannot
@@ -95,27 +95,22 @@ export function readingWords(wheel: HandwheelFinding, { setting, back }: Reading
   if (dial === undefined || reading === undefined)
     return { turns: sensed(formatFixed(setting.turns, 2)), figure: "", row: say("plan.no dial") };
   const turns = sensed(String(setting.wholeTurns));
-  if (isFixed(wheel)) return { turns, figure: onDial(wheel, (setting.divisions ?? 0) * dial.divisionWorth) };
+  if (isFixed(wheel)) return { turns, figure: figureOf(dial, dialGain(wheel, setting) ?? 0) };
   const shown = shownAt(wheel, setting, back);
   const figure = shown?.figure ?? "";
   return shown?.row === undefined ? { turns, figure } : { turns, figure, row: say("plan.row", { row: shown.row }) };
 }
 
-/** So many mm of what a dial reads, in the figures that are printed on it, to a tenth of a division. */
-function onDial({ dial }: HandwheelFinding, mm: number): string {
-  if (dial === undefined) return "";
-  const worth = dial.labelWorth ?? mmPer[dial.chosen.unit];
-  const places = 1 + placesOf(dial.chosen.divisionValue / worth, 6);
-  return formatFixed(mm / worth, places);
-}
-
 /** How sums on dials that cannot be set to 0 are made, with one turn of each such wheel; nothing where all can be set. */
 export function sumRules(wheels: readonly HandwheelFinding[]): string[] {
-  const fixed = wheels.filter(isFixed);
-  if (fixed.length === 0) return [];
-  const turns = fixed.map(
-    (wheel) => `${wheel.handwheel.name} ${onDial(wheel, wheel.reading?.perTurn ?? 0)} ${figureUnit(wheel)}`,
-  );
+  const turns = wheels.filter(isFixed).flatMap((wheel) => {
+    const { handwheel, dial } = wheel;
+    const turn = dialTurn(wheel);
+    return dial === undefined || turn === undefined
+      ? []
+      : [`${handwheel.name} ${figureOf(dial, turn)} ${figureUnit(wheel)}`];
+  });
+  if (turns.length === 0) return [];
   return [say("plan.sums on fixed dials", { turns: turns.join("; ") })];
 }
 

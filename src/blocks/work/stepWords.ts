@@ -1,3 +1,4 @@
+import type { HandwheelFinding } from "../../findings/findings.js";
 import type { Units } from "../../machine/machine.js";
 import type { PlannedStep } from "../../plan/plannedStep.js";
 import { capital, figureWithin, unitName } from "../../quantity/format.js";
@@ -59,10 +60,16 @@ export function stepOutcome(step: PlannedStep, units: Units, width: number): Run
       : []),
     ...step.places.flatMap(({ wheel, reading }) => correctedLines(wheel, readOff(wheel, reading.travel), units)),
   ];
-  return [...(promise === undefined ? [] : [promise]), ...new Set(uneven)].flatMap((words) =>
-    paragraph(words, width, { gap }),
-  );
+  // What is to be dialled is bold: there it takes the place of the table's reading.
+  return [
+    ...(promise === undefined ? [] : paragraph(promise, width, { gap })),
+    ...[...new Set(uneven)].flatMap((words) => paragraph(words, width, { gap, weight: "bold" })),
+  ];
 }
+
+/** Whether a reading has a corrected one below the table, which is to be dialled instead. */
+export const isCorrected = (wheel: HandwheelFinding, travel: number, units: Units): boolean =>
+  correctedLines(wheel, readOff(wheel, travel), units).length > 0;
 
 const readOff = ({ reading }: { readonly reading?: { readonly factor: number } }, travel: number): number =>
   Math.abs(travel) * (reading?.factor ?? 1);

@@ -2,6 +2,7 @@ import type { HandwheelFinding } from "../../findings/findings.js";
 import { figureUnit, shownAt } from "../../findings/settingWords.js";
 import type { Repeat } from "../../findings/stops.js";
 import type { Machine, StopWish } from "../../machine/machine.js";
+import { asOnPaper } from "../../machine/written.js";
 import { figureWithin, formatFixed, formatUncertain, sizeFigure, unitName } from "../../quantity/format.js";
 import { fromMm } from "../../quantity/length.js";
 import { say } from "../../words/say.js";
@@ -33,7 +34,7 @@ export function stopTable(machine: Machine, stops: readonly SetStop[], width: nu
   const all = stops.flatMap(({ stop, wheel, repeat }) => (wheel && repeat ? [{ stop, wheel, repeat }] : []));
   const some = (test: (one: (typeof all)[number]) => boolean) => all.some(test);
   const given = (mm: number, tolerance?: number) =>
-    machine.written?.get(mm) ?? `${figureWithin(mm, tolerance, units)} ${unitName(units)}`;
+    asOnPaper(machine.written?.get(mm)) ?? `${figureWithin(mm, tolerance, units)} ${unitName(units)}`;
   const bound = (mm: number | undefined): Cell => ({
     text: mm === undefined ? UNKNOWN : formatUncertain(0, fromMm(mm, units)).uncertainty,
   });

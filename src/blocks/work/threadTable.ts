@@ -183,6 +183,8 @@ const signed = (text: string, thread: Thread): Cell =>
 
 /** What is stamped on the drill: its number, letter or fraction; a metric one is called by its millimetres. */
 function drillName({ drillName, publishedDrill }: Thread, units: Units): string {
+  const number = /^No\. (\d+)$/.exec(drillName ?? "")?.[1];
+  if (number !== undefined) return say("threads.number drill", { number });
   if (drillName !== undefined) return drillName;
   return units === "mm" || publishedDrill === undefined ? "" : `${trimmed(publishedDrill, 2)} mm`;
 }

@@ -39,7 +39,7 @@ function besides({ handwheel, feed, study }: HandwheelFinding, units: Units): st
   return [
     ...(lostMotion
       ? [
-          say("turns.lost motion", {
+          say(lostMotion.worst ? "turns.lost motion most" : "turns.lost motion", {
             length: formatLength(lostMotion.travel, units),
             part: formatFixed(lostMotion.turn, 2),
           }),

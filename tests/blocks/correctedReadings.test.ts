@@ -1,0 +1,44 @@
+import { describe, expect, test } from "vitest";
+import { correctedLines } from "../../src/blocks/work/corrected.js";
+import { readings } from "../../src/blocks/work/planReadings.js";
+import { readJob } from "../../src/job/read.js";
+import { planOf } from "../../src/plan/plan.js";
+import { showIn } from "../../src/plan/words.js";
+import { findingsOf, textsOf } from "../support/sheets.js";
+
+const worn = (fixed: boolean) => {
+  const turns = Array.from({ length: 25 }, (_, i) => i);
+  const travel = turns.map((turn) => (turn * 2 + 0.12 * Math.exp(-(((turn - 12) / 5) ** 2))).toFixed(3));
+  return findingsOf(
+    `name: L\ndrive: { motor: { speed: 1400 rpm }, stages: [{ name: b, steps: [{ label: A, driver: 60, driven: 120 }] }] }\nhandwheels:\n  - name: Cross slide\n    reads: diameter\n    travel: 48\n    feed: { readings: { gauge: 0.01, turns: [${turns}], travel: [${travel}] } }\n    dial: { shape: drum, diameter: 44, width: 10, fixed: ${fixed}, divisions: 0.05 mm, closure: even }\n  - { name: Carriage, travel: 200, feed: 5 mm, dial: { shape: drum, diameter: 60, width: 10 } }\nwork: { materials: [aluminium] }\n`,
+  );
+};
+
+describe("on a worn slide", () => {
+  test("a corrected reading stands only where it differs, and the table's own is then not the bold one", () => {
+    const findings = worn(false);
+    const { job } = readJob(
+      "name: J\nunits: mm\nmaterial: aluminium\nbar: { diameter: 30, out: 50 }\nsteps:\n  - { do: turn, to: 16, length: 20, cut: 2 }\n",
+    );
+    const [wheel] = findings.handwheels;
+    if (job === undefined || wheel === undefined) throw new Error("no job");
+    expect(wheel.feed?.measured?.uneven).toBeDefined();
+    const table = readings(planOf(job, findings).steps[0] as never, "mm", showIn(findings.machine, job), () => "");
+    const last = table?.cells.findLast((row) => row.some(({ text }) => text === "16.00"));
+    const figure = last?.[4];
+    expect(correctedLines(wheel, 14, "mm")).toHaveLength(1);
+    expect(figure?.weight).toBe("regular");
+    expect(table?.cells.some((row) => row[4]?.weight === "bold")).toBe(true);
+    // Over hardly any way a worn slide is as good as an even one.
+    expect(correctedLines(wheel, 0.05, "mm")).toEqual([]);
+    expect(textsOf({ ...findings, job }, "plan")).toContain("Corrected over");
+  });
+
+  test("on a dial that cannot be set to 0 it is told as what the dial goes on by", () => {
+    const [wheel] = worn(true).handwheels;
+    if (wheel === undefined) throw new Error("no wheel");
+    expect(correctedLines(wheel, 14, "mm")[0]).toMatch(/\d \+ \d\.\d{3}/);
+    expect(textsOf(worn(true), "student")).toContain("Count on from it.");
+    expect(textsOf(worn(false), "student")).toContain("Set the dial to 0.");
+  });
+});
