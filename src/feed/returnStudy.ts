@@ -24,7 +24,10 @@ export function returnStudy(readings: Readings, lost: LostMotion | undefined): R
   const apart =
     lags.reduce((most, lag) => Math.max(most, lag), -Infinity) -
     lags.reduce((least, lag) => Math.min(least, lag), Infinity);
-  const found = contradiction(lost) ?? (apart > UNEVEN * Math.abs(lost.travel / lost.turn) ? "scattered" : undefined);
+  // Beside a miscounted turn the lag of a worst stretch is that turn, and says nothing more.
+  const found =
+    (miscounted && lost.worst ? undefined : contradiction(lost)) ??
+    (apart > UNEVEN * Math.abs(lost.travel / lost.turn) ? "scattered" : undefined);
   // What single readings have scattered is told at those.
   const why = found === "scattered" && (miscounted || wild.length > 0) ? undefined : found;
   return {
