@@ -23,7 +23,7 @@ const rows = [
   ["one strip by pdfkit, the yardstick", ["bench/pdfkit-strip.mjs", join(work, "pdfkit.pdf")]],
   ["--help", [command, "--help"], 1.5],
   ["check", [command, "check", demo], 2],
-  ["check --what-if", [command, "check", demo, "--what-if", "60 Hz"]],
+  ["check --suppose", [command, "check", demo, "--suppose", "60 Hz"]],
   ["print: one dial", printed(demo, "--sheet", "dial", "--handwheel", "Cross slide"), 2.5],
   ["print: the whole pack", printed(demo), 5],
   ["print: the whole pack as SVG", printed(demo, "--format", "svg")],

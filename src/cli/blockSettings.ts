@@ -48,7 +48,7 @@ export function blockSettings(name: BlockName): string[] {
   const { shows, needs, wheels, settings } = guideOf(name);
   const own = Object.entries(defaults).map(([key, value]): Line => {
     const words = allowed[key];
-    const shown = value === "" && words?.[0] !== undefined ? words[0] : value;
+    const shown = settings[key]?.needed ?? (value === "" && words?.[0] !== undefined ? words[0] : value);
     const unit = settings[key]?.is === "length" ? " mm" : "";
     return [`${key}: ${asYaml(shown)}${unit}`, `${settings[key]?.says}${mayBe(value, words, settings[key])}`];
   });

@@ -1,5 +1,7 @@
 import type { Findings } from "../findings/findings.js";
 import type { JobReading } from "../job/read.js";
+import { choiceLines } from "./choiceLines.js";
+import { fitted } from "./inColumns.js";
 import { type Io, Refusal } from "./io.js";
 import { load } from "./load.js";
 import { overview } from "./overview.js";
@@ -9,18 +11,25 @@ import { mayDiffer, readRecord, recordPath, upToDate } from "./record.js";
 import { report } from "./report.js";
 import { summary } from "./summary.js";
 
+export type CheckOptions = {
+  readonly json: boolean;
+  readonly out: string;
+  /** The other ways to divide each dial as well. */
+  readonly choices?: boolean;
+  /** Changes of the drive, in words. */
+  readonly suppose?: readonly string[];
+  /** Files. */
+  readonly jobs?: readonly string[];
+};
+
 /** Reports every problem of a file, and shows what follows from it. Exit status 1 when it holds an error. */
-export async function check(
-  path: string,
-  options: { json: boolean; whatIf?: readonly string[]; out: string; jobs?: readonly string[] },
-  io: Io,
-): Promise<number> {
+export async function check(path: string, options: CheckOptions, io: Io): Promise<number> {
   const { findings, problems } = await load(path);
-  const wishes = options.whatIf ?? [];
+  const wishes = options.suppose ?? [];
   const after =
     findings === undefined || wishes.length === 0
       ? undefined
-      : (await import("./whatIf.js")).whatIf(findings, wishes, path);
+      : (await import("./suppose.js")).supposed(findings, wishes, path);
   const jobs = await judgedJobs(options.jobs ?? [], findings, path, io);
   const stale = findings && (await sincePrinted(findings, path, options.out));
   if (options.json) {
@@ -30,7 +39,7 @@ export async function check(
         {
           ...summary(findings, problems),
           ...(stale?.sheets && { printed: { dials: stale.dials, sheets: stale.sheets } }),
-          ...(then && { whatIf: then }),
+          ...(then && { supposed: then }),
           ...(jobs.length > 0 && { jobs: jobs.map(({ summary }) => summary) }),
         },
         null,
@@ -39,13 +48,20 @@ export async function check(
     );
   } else {
     report(problems, path, io);
-    if (findings) io.out(overview(findings).join("\n"));
-    for (const line of stale?.lines ?? []) io.out(line);
-    for (const line of jobs.flatMap(({ lines }) => lines)) io.out(line);
-    if (findings && after) io.out((await import("./whatIf.js")).whatIfLines(findings, after).join("\n"));
+    const lines = [
+      ...(findings ? overview(findings) : []),
+      ...(findings && options.choices ? choiceLines(findings) : []),
+      ...(findings && !options.choices && findings.handwheels.some(({ feed }) => feed) ? choicesWords : []),
+      ...(stale?.lines ?? []),
+      ...jobs.flatMap(({ lines }) => lines),
+      ...(findings && after ? (await import("./suppose.js")).supposedLines(findings, after) : []),
+    ];
+    for (const line of lines.flatMap(fitted)) io.out(line);
   }
   return findings && jobs.every(({ refused }) => !refused) ? 0 : 1;
 }
+
+const choicesWords = ["", "--choices shows lost motion, strips, and the other ways to divide each dial."];
 
 /** Jobs against this machine, or what is wrong with their files. */
 async function judgedJobs(

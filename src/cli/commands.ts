@@ -1,3 +1,4 @@
+import type { CheckOptions } from "./check.js";
 import { type Io, told } from "./io.js";
 import type { PrintArgs } from "./print.js";
 import type { SheetsArgs } from "./sheets.js";
@@ -9,11 +10,8 @@ import type { VerifyArgs } from "./verify.js";
 export const newFile = (path: string | undefined, job: string | undefined, io: Io): Promise<number> =>
   told(io, async () => (await import("./new.js")).newFiles(path, job, io));
 
-export const check = (
-  path: string,
-  options: { json: boolean; whatIf: readonly string[]; out: string; jobs: readonly string[] },
-  io: Io,
-): Promise<number> => told(io, async () => (await import("./check.js")).check(path, options, io));
+export const check = (path: string, options: CheckOptions, io: Io): Promise<number> =>
+  told(io, async () => (await import("./check.js")).check(path, options, io));
 
 export const explain = (path: string, quantity: string | undefined, of: string | undefined, io: Io): Promise<number> =>
   told(io, async () => (await import("./explain.js")).explain(path, quantity, of, io));

@@ -48,13 +48,14 @@ export async function explain(
         ? `${path}: the file holds nothing that has a ${quantity}`
         : `${path}: no ${quantity} of "${of}"; there are ${shortened(all.map(({ name }) => name))}`,
     );
-  for (const [index, subject] of subjects.entries()) {
-    if (index > 0) io.out("");
+  io.out(`From ${path}`);
+  for (const subject of subjects) {
+    io.out("");
     const working = subject.explain();
     io.out(
       "missing" in working
         ? `${subject.name}: ${working.missing}`
-        : lines(inUnit(working, findings.machine.units), (place) => source(place, path, places)).join("\n"),
+        : lines(inUnit(working, findings.machine.units), (place) => source(place, places)).join("\n"),
     );
   }
   return 0;
@@ -89,17 +90,23 @@ function inUnit(working: Working, units: Units): Working {
 function lines(working: Working, from: (source: Source) => string): string[] {
   const { title, formula, inputs, result, uncertainty, notes = [] } = working;
   const width = Math.max(0, largestOf(inputs.map(({ name }) => name.length)));
-  const value =
-    uncertainty === undefined || typeof result.value !== "number"
-      ? shown(result.value)
-      : (({ value, uncertainty }) => `${value} ± ${uncertainty}`)(formatUncertain(result.value, uncertainty));
   return [
     title,
     `  ${formula}`,
     ...inputs.map((input) => `    ${input.name.padEnd(width)} = ${amount(input)}   (${from(input.source)})`),
-    `  ${result.name} = ${value}${unit(result)}${uncertainty === undefined ? "" : " (95 %)"}`,
+    `  ${result.name} = ${resultFigure(result, uncertainty)}${unit(result)}${uncertainty === undefined ? "" : " (95 %)"}`,
     ...notes.map((note) => `  ${note}.`),
   ];
+}
+
+/** No more figures than the ± carries; a speed without one is known to no tenth of a turn. */
+function resultFigure({ value, unit }: Amount, uncertainty: number | undefined): string {
+  if (typeof value !== "number") return shown(value);
+  if (uncertainty !== undefined) {
+    const { value: figure, uncertainty: either } = formatUncertain(value, uncertainty);
+    return `${figure} ± ${either}`;
+  }
+  return unit === "rpm" ? formatFixed(value, value < 10 ? 1 : 0) : shown(value);
 }
 
 const unit = ({ unit }: Amount): string => (unit === "" ? "" : ` ${unit}`);
@@ -120,11 +127,12 @@ function figure(value: number): string {
   return places === 0 ? formatFixed(value, 0) : trimmed(value, places);
 }
 
-function source(source: Source, file: string, places: Places): string {
-  const at = (path: Path) => `${file}:${places(path).line}`;
+/** The file is named once, above all. */
+function source(source: Source, places: Places): string {
+  const at = (path: Path) => `line ${places(path).line}`;
   switch (source.from) {
     case "measured":
-      return `measured, ${at(source.path)}`;
+      return `measured, ${source.file ?? at(source.path)}`;
     case "stated":
       return `stated, ${at(source.path)}`;
     case "looked up":

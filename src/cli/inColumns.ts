@@ -9,6 +9,7 @@ export function wrapped(words: string, width: number): string[] {
   return lines;
 }
 
+/** A plain terminal. */
 const across = 80;
 /** So that lists below each other begin their words at one place. */
 const usual = 20;
@@ -21,4 +22,43 @@ export function inColumns(rows: readonly Row[]): string[] {
   return rows.flatMap(([name, words]) =>
     wrapped(words, across - column).map((line, index) => `${(index === 0 ? `  ${name}` : "").padEnd(column)}${line}`),
   );
+}
+
+/** The same line, continued further in where it is too long for a plain terminal. */
+export function fitted(line: string): string[] {
+  if (line.length <= across) return [line];
+  const lead = /^ */.exec(line)?.[0] ?? "";
+  const [first = "", ...rest] = wrapped(line.slice(lead.length), across - lead.length - 2);
+  return [`${lead}${first}`, ...rest.map((more) => `${lead}  ${more}`)];
+}
+
+/** Fewer letters of a name tell nobody which it is. */
+const leastName = 12;
+
+/** One line for each row: where a name leaves no room for what is said of it, letters are left out of its middle. */
+export function inTable(rows: readonly Row[]): string[] {
+  const longest = (at: 0 | 1) => rows.reduce((most, row) => Math.max(most, row[at].length), 0);
+  const room = Math.max(leastName, across - 4 - longest(1));
+  const width = Math.min(longest(0), room);
+  const names = shortened(
+    rows.map(([name]) => name.replace(/\s+/g, " ")),
+    width,
+  );
+  return rows.map(([, words], index) => `  ${(names[index] ?? "").padEnd(width)}  ${words}`);
+}
+
+/** Names of at most `width` letters, told apart by their number in the list where the letters left do not. */
+function shortened(names: readonly string[], width: number): string[] {
+  const short = names.map((name) => withoutMiddle(name, width));
+  return short.map((one, index) => {
+    if (one === names[index] || short.filter((other) => other === one).length === 1) return one;
+    const number = ` (${index + 1})`;
+    return `${withoutMiddle(names[index] ?? "", width - number.length)}${number}`;
+  });
+}
+
+function withoutMiddle(name: string, width: number): string {
+  if (name.length <= width) return name;
+  const end = Math.floor((width - 1) / 3);
+  return `${name.slice(0, width - 1 - end).trimEnd()}…${end === 0 ? "" : name.slice(-end).trimStart()}`;
 }

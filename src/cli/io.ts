@@ -45,7 +45,8 @@ const say = (stream: NodeJS.WriteStream, text: string) => void (stream.writable 
 export const processIo: Io = {
   out: (text) => say(process.stdout, text),
   err: (text) => say(process.stderr, text),
-  colour: process.stdout.isTTY === true && !process.env.NO_COLOR,
+  // What is coloured goes to standard error: it may be a file while the other is a terminal.
+  colour: process.stderr.isTTY === true && !process.env.NO_COLOR,
 };
 
 /** Text of a user's file. Throws a Refusal that says what to do when it cannot be read. */

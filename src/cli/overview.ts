@@ -1,32 +1,41 @@
-import { closingWords } from "../dial/closing.js";
-import type { DialChoice, DialFinding } from "../dial/finding.js";
 import type { SpeedFinding } from "../drive/finding.js";
 import { rpmWords } from "../drive/rpmWords.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import { limitWords } from "../findings/limits.js";
 import { speedDoubt } from "../findings/speedDoubt.js";
-import { lostMotionWords, travelWords } from "../findings/travelWords.js";
+import { travelWords } from "../findings/travelWords.js";
 import type { Limits, Units } from "../machine/machine.js";
-import { largestOf } from "../quantity/extremes.js";
-import { formatDoubted, formatFixed, formatSize, plural } from "../quantity/format.js";
-import { fromMm } from "../quantity/length.js";
+import { formatDoubted, formatFixed, plural } from "../quantity/format.js";
+import { fitted, inTable, type Row } from "./inColumns.js";
+import { toAdd } from "./toAdd.js";
 
-/** What `check` shows of a sound file: speeds, feeds and the ways to divide each dial, in the file's unit. */
+/** What `check` shows of a sound file: a line for each position and each handwheel, what the file could say next. */
 export function overview(findings: Findings): string[] {
   const { machine, drive, handwheels } = findings;
   const lines = [`${machine.name}${machine.revision ? `, revision ${machine.revision}` : ""}`];
   if (drive) {
     lines.push("", "Spindle speeds, slowest first");
-    const width = largestOf(drive.speeds.map(({ position }) => position.name.length));
-    for (const speed of drive.speeds)
-      lines.push(
-        `  ${speed.position.name.padEnd(width)}  ${rpmWords(speed).padStart(9)} rpm  ${origin(speed)}${beyond(speed, machine.limits)}`,
-      );
-    lines.push(...speedDoubt(findings).map((words) => `  ${words}`));
+    const speeds = drive.speeds.map((speed) => ({ speed, rpm: rpmWords(speed) }));
+    const width = speeds.reduce((most, { rpm }) => Math.max(most, rpm.length), 4);
+    lines.push(
+      ...inTable(
+        speeds.map(
+          ({ speed, rpm }): Row => [
+            speed.position.name,
+            `${rpm.padStart(width)} rpm  ${origin(speed)}${beyond(speed, machine.limits)}`,
+          ],
+        ),
+      ),
+      ...speedDoubt(findings).map((words) => `  ${words}`),
+    );
     if (drive.slip !== undefined) lines.push(`  mean slip ${formatFixed(drive.slip * 100, 1)} %`);
   }
-  for (const finding of handwheels) lines.push("", ...handwheelLines(finding, machine.units));
-  return lines;
+  if (handwheels.length > 0)
+    lines.push("", "Handwheels: feed a turn, and the dial chosen", ...handwheelLines(findings));
+  const remarks = handwheels.flatMap((finding) => remarksOf(finding, machine.units));
+  if (remarks.length > 0) lines.push("", ...remarks);
+  lines.push(...toAdd(findings));
+  return lines.flatMap((line) => fitted(line));
 }
 
 /** Positions that the limits forbid, or allow only turned down. */
@@ -36,94 +45,56 @@ function beyond(speed: SpeedFinding, limits: Limits): string {
 }
 
 function origin({ from, slip, doubtful, byRatioRpm }: SpeedFinding): string {
-  if (from === "unknown") return `not known; ${formatFixed(byRatioRpm, 0)} by ratio, which the readings contradict`;
+  if (from === "unknown") return `not known; ${formatFixed(byRatioRpm, 0)} by ratio, contradicted`;
   if (doubtful) return `${from === "slip" ? "by ratio, less slip" : "by ratio alone"}; reading doubtful`;
   if (from === "measured") return `measured${slip === undefined ? "" : `, slip ${formatFixed(slip * 100, 1)} %`}`;
   return from === "slip" ? "by ratio, less slip" : "by ratio alone, not measured";
 }
 
-function handwheelLines(finding: HandwheelFinding, units: Units): string[] {
-  const { handwheel, feed, study, dial, doubtful } = finding;
-  if (!feed)
-    return [
-      `${handwheel.name}: ${finding.miscounted ? `${finding.study?.jump ? "its readings jump" : "a turn miscounted in its readings"}, no feed told` : "feed per turn not given"}`,
-    ];
-  const show = (mm: number, extra = 0) =>
-    `${formatFixed(fromMm(mm, units), (units === "mm" ? 3 : 4) + extra)} ${units}`;
-  const value = formatDoubted(feed.perTurn, feed.uncertainty, units, units === "mm" ? 4 : 5);
-  const lines = [`${handwheel.name}: ${value} a turn (${feedOrigin[feed.from]}), dial reads ${handwheel.reads}`];
-  const { lostMotion, nominal } = feed;
-  if (lostMotion)
-    lines.push(
-      `  lost motion ${show(lostMotion.travel)}, ${formatFixed(lostMotion.turn, 3)} of a turn${lostMotion.worst ? `, where it is largest; down to ${show(lostMotion.worst.least)} elsewhere` : ""}`,
-    );
-  else if (study?.back) lines.push(`  ${lostMotionWords(study.back)}`);
-  if (nominal !== undefined) {
-    const factor = finding.reading?.factor ?? 1;
-    lines.push(
-      `  nominal ${show(nominal, 1)} a turn: a dial made for that reads ${wrong((nominal - feed.perTurn) * factor, (mm) => show(mm, 1))}${factor === 2 ? " on diameter" : ""} each turn`,
-    );
-  }
-  lines.push(...travelWords(finding, units).map((words) => `  ${words}`));
-  if (doubtful) lines.push(`  no dial: the feed's doubt exceeds a division of ${doubtful.chosen.divisionLabel}`);
-  if (!dial) return lines;
-  const { chosen, closings } = dial;
-  return [
-    ...lines,
-    ...dialLines(dial, show, units),
-    `  ${chosen.divisionLabel} comes round ${closingWords(closings, units)}`,
-  ];
-}
-
-const feedOrigin = {
-  readings: "measured",
-  stated: "as stated",
-  screw: "nominal screw, not measured",
-  rack: "nominal rack, not measured",
-};
-
-type Show = (mm: number, extra?: number) => string;
-
-/** An error of no last place is none: it is neither too much nor too little. */
-const wrong = (error: number, show: Show): string => {
-  const shown = show(Math.abs(error));
-  return shown === show(0)
-    ? `right to ${show(0).replace(/0(?= )/, "1")}`
-    : `${shown} too ${error > 0 ? "much" : "little"}`;
-};
-
-function dialLines(
-  { choices, chosen, stripLength, forced, second, vernier }: DialFinding,
-  show: Show,
-  units: Units,
-): string[] {
-  const lines = stripLength === undefined ? [] : [`  strip ${formatSize(stripLength, units)} once round`];
-  const best = choices.slice(0, 6);
-  const shown = best.map((choice) => {
-    const rows = choice.rows > 1 ? ` in ${plural(choice.rows, "row")}` : "";
-    return { choice, what: `${choice.closure}${rows}`, how: `${choice.divisions} × ${choice.divisionLabel}` };
+function handwheelLines({ handwheels, machine: { units } }: Findings): string[] {
+  const told = handwheels.map((finding) => {
+    const { handwheel, feed } = finding;
+    if (!feed) return { name: handwheel.name, feed: withoutFeed(finding), from: "", dial: "" };
+    const value = formatDoubted(feed.perTurn, feed.uncertainty, units, units === "mm" ? 4 : 5);
+    return { name: handwheel.name, feed: value, from: feedOrigin[feed.from], dial: dialWords(finding) };
   });
-  const width = (key: "what" | "how") => largestOf(shown.map((line) => line[key].length));
-  const [what, how] = [width("what"), width("how")];
-  for (const { choice, ...line } of shown) {
-    const mark = choice === chosen ? (forced ? "as told →" : "chosen  →") : "         ";
-    const gap = `marks ${formatSize(choice.spacing, units)} apart`;
-    lines.push(`  ${mark} ${line.what.padEnd(what)}  ${line.how.padEnd(how)}  ${gap}: ${cost(choice, show)}`);
-  }
-  if (second) {
-    const { divisions, divisionLabel, closure } = second.chosen;
-    lines.push(`  second scale ${closure}, ${divisions} × ${divisionLabel}: ${cost(second.chosen, show)}`);
-  }
-  if (vernier)
-    lines.push(`  vernier ${vernier.parts} over ${vernier.spans} divisions: reads ${show(vernier.leastCount, 1)}`);
-  return lines;
+  const width = (key: "feed" | "from") =>
+    told.reduce((most, line) => (line.from === "" ? most : Math.max(most, line[key].length)), 0);
+  const [feed, from] = [width("feed"), width("from")];
+  return inTable(
+    told.map(
+      (line): Row => [
+        line.name,
+        line.from === "" ? line.feed : `${line.feed.padEnd(feed)}  ${line.from.padEnd(from)}  ${line.dial}`.trimEnd(),
+      ],
+    ),
+  );
 }
 
-/** What a choice costs, as long as the dial is read as printed. */
-function cost(choice: DialChoice, show: Show): string {
-  if (choice.closure === "true" && Math.abs(choice.leftOver) > 1e-6)
-    return `exact, last division short (${show(Math.abs(choice.leftOver), 1)}): count whole turns`;
-  if (Math.abs(choice.errorPerTurn) < 1e-6) return "closes exactly";
-  const { errorPerTurn, errorOverTravel, overTravel } = choice;
-  return `reads ${wrong(errorPerTurn, (mm) => show(mm, 1))} each turn, ${show(Math.abs(errorOverTravel))} over ${show(overTravel, -2)}${choice.measuredOnly ? ", as far as was measured" : ""}`;
+const withoutFeed = ({ miscounted, study }: HandwheelFinding): string =>
+  miscounted
+    ? `${study?.jump ? "its readings jump" : "a turn miscounted in its readings"}, no feed told`
+    : "feed per turn not given";
+
+const feedOrigin = { readings: "measured", stated: "as stated", screw: "nominal", rack: "nominal" };
+
+/** "169 × 0.05 mm Ø, 2 rows": how the dial is divided, and how the turn is closed. */
+function dialWords({ handwheel, dial, doubtful }: HandwheelFinding): string {
+  if (doubtful) return "no dial";
+  if (!dial) return "";
+  const { divisions, divisionLabel, closure, rows } = dial.chosen;
+  return `${divisions} × ${divisionLabel}${handwheel.reads === "diameter" ? " Ø" : ""}, ${rows > 1 ? plural(rows, "row") : closure}`;
+}
+
+/** What is wrong with a handwheel, whole and with its name. */
+function remarksOf(finding: HandwheelFinding, units: Units): string[] {
+  const { handwheel, doubtful } = finding;
+  return [
+    ...travelWords(finding, units).map((words) => `  ${words}`),
+    ...(doubtful
+      ? [
+          `  ${handwheel.name}: no dial, since the feed may be off by more than a division of ${doubtful.chosen.divisionLabel}; measure it`,
+        ]
+      : []),
+  ];
 }

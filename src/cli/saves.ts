@@ -52,13 +52,17 @@ export async function nextSave(seen: Seen, ended: AbortSignal): Promise<string[]
 /** Waits until nothing was saved for a while, and a file that was taken away is back or surely gone. */
 async function rest(seen: Seen, ended: AbortSignal): Promise<void> {
   const silent = bellOf([], ended);
-  let now = look(seen.keys());
-  for (let waited = REST; waited <= LONGEST && !ended.aborted; waited += REST) {
-    await silent.rung(REST);
-    const still = savedSince(now).length === 0;
-    now = look(seen.keys());
-    const away = [...now].some(([path, state]) => state === GONE && seen.get(path) !== GONE);
-    if (still && (!away || waited >= AWAY)) return;
+  try {
+    let now = look(seen.keys());
+    for (let waited = REST; waited <= LONGEST && !ended.aborted; waited += REST) {
+      await silent.rung(REST);
+      const still = savedSince(now).length === 0;
+      now = look(seen.keys());
+      const away = [...now].some(([path, state]) => state === GONE && seen.get(path) !== GONE);
+      if (still && (!away || waited >= AWAY)) return;
+    }
+  } finally {
+    silent.takeDown();
   }
 }
 

@@ -1,18 +1,18 @@
 import { closest } from "../machine/closest.js";
+import { type Command, commandOf } from "./help.js";
 import { unquotedPath } from "./io.js";
 
 /** Wrong usage in our own words, with the likely remedy; the command-line library's never reach the user. */
 
 /** Options of every command; `+` may be given again. */
-const options = {
+export const options = {
   new: ["job"],
   explain: ["of"],
   verify: ["handwheel", "measured", "by"],
-  check: ["json", "what-if+", "job+", "out"],
+  check: ["json", "choices", "suppose+", "job+", "out"],
   print: ["sheet+", "handwheel+", "job+", "anyway", "all", "format", "dpi", "watch", "language", "out", "replace"],
   sheets: ["copy", "blocks"],
-} as const satisfies Record<string, readonly string[]>;
-type Command = keyof typeof options;
+} as const satisfies Record<Command, readonly string[]>;
 
 const examples: Readonly<Record<Command, string>> = {
   new: "witnessmark new lathe.yaml",
@@ -27,7 +27,7 @@ const exampleOf: Readonly<Record<string, string>> = {
   handwheel: '--handwheel "Cross slide"',
   measured: "--measured 119.7",
   by: "--by arc",
-  "what-if": '--what-if "60 Hz"',
+  suppose: '--suppose "60 Hz"',
   sheet: "--sheet dial",
   job: "--job deck-pin.yaml",
   format: "--format svg",
@@ -36,14 +36,18 @@ const exampleOf: Readonly<Record<string, string>> = {
   out: "--out pages",
 };
 
-const commandOf = (argv: readonly string[]): Command | undefined =>
-  argv.find((word): word is Command => Object.hasOwn(options, word));
 const plain = (option: string): string => option.replace("+", "");
 const known = (command: Command | undefined): string[] => [
   ...(command === undefined ? [] : options[command].map(plain)),
   "help",
   "version",
 ];
+
+/** Whether help is asked for, as an option; behind a lone -- stand files. */
+export const asksHelp = (argv: readonly string[]): boolean => {
+  const end = argv.indexOf("--");
+  return (end < 0 ? argv : argv.slice(0, end)).some((word) => word === "--help" || word === "-h");
+};
 
 /** `help new` asks what `new --help` does. */
 export const asHelp = (argv: readonly string[]): string[] =>
@@ -70,6 +74,21 @@ export function repeated(argv: readonly string[]): string | undefined {
   const single: string[] = command === undefined ? [] : options[command].filter((option) => !option.endsWith("+"));
   const twice = given.find((option, index) => single.includes(option) && given.indexOf(option) !== index);
   return twice && `--${twice} is given twice; keep one of them`;
+}
+
+/** An option that the command does not have, in words; undefined where there is none. A number may be less than nought. */
+export function unknownOption(argv: readonly string[]): string | undefined {
+  const command = commandOf(argv);
+  const end = argv.indexOf("--");
+  const [first] = (end < 0 ? argv : argv.slice(0, end)).flatMap((word) => {
+    const name = /^-+([^-\d=][^=]*)/.exec(word)?.[1];
+    return name === undefined || (word.startsWith("--") && known(command).includes(name)) ? [] : [{ word, name }];
+  });
+  if (first === undefined || (command === undefined && argv.some((word) => !word.startsWith("-")))) return undefined;
+  const { name, word } = first;
+  const nearest = closest(name, known(command));
+  const all = known(command).map((option) => `--${option}`);
+  return `${command ?? "witnessmark"} has no option ${word.split("=")[0]}; ${nearest ? `did you mean --${nearest}?` : `it has ${all.join(", ")}`}`;
 }
 
 /** `message`: the library's. */
@@ -99,12 +118,6 @@ export function usageWords(message: string, argv: readonly string[]): string {
 }
 
 function unknownWords(unknown: string, command: Command, argv: readonly string[]): string {
-  const given = argv.find((word) => word.startsWith("-") && word.replace(/^-+/, "").split("=")[0] === unknown);
-  if (given !== undefined) {
-    const nearest = closest(unknown, known(command));
-    const all = known(command).map((option) => `--${option}`);
-    return `${command} has no option ${given.split("=")[0]}; ${nearest ? `did you mean --${nearest}?` : `it has ${all.join(", ")}`}`;
-  }
   const path = unquotedPath(unknown, argv);
   if (path !== undefined) return `a path with a space needs quotes: "${path}"`;
   return `"${unknown}" is one word too many; for example: ${examples[command]}; a path with a space needs quotes`;

@@ -1,3 +1,4 @@
+import { letterDrills, numberDrills } from "../quantity/drill.js";
 import { trimmed } from "../quantity/format.js";
 import { MM_PER_INCH } from "../quantity/length.js";
 import { say } from "../words/say.js";
@@ -8,19 +9,6 @@ export type DrillSize = { readonly name: string; readonly diameter: number };
 export const drillSystems = ["metric", "fraction", "number", "letter"] as const;
 export type DrillSystem = (typeof drillSystems)[number];
 
-/** Thousandths of an inch, no. 1 to no. 80, from memory (ASME B94.11M). */
-const numbers = [
-  228, 221, 213, 209, 205.5, 204, 201, 199, 196, 193.5, 191, 189, 185, 182, 180, 177, 173, 169.5, 166, 161, 159, 157,
-  154, 152, 149.5, 147, 144, 140.5, 136, 128.5, 120, 116, 113, 111, 110, 106.5, 104, 101.5, 99.5, 98, 96, 93.5, 89, 86,
-  82, 81, 78.5, 76, 73, 70, 67, 63.5, 59.5, 55, 52, 46.5, 43, 42, 41, 40, 39, 38, 37, 36, 35, 33, 32, 31, 29.2, 28, 26,
-  25, 24, 22.5, 21, 20, 18, 16, 14.5, 13.5,
-];
-/** Thousandths of an inch, A to Z, from memory (ASME B94.11M). */
-const letters = [
-  234, 238, 242, 246, 250, 257, 261, 266, 272, 277, 281, 290, 295, 302, 316, 323, 332, 339, 348, 358, 368, 377, 386,
-  397, 404, 413,
-];
-
 /** Drills of one system from `least` to `most`, mm, smallest first. Metric: half millimetres from 1 mm on; fractions: every
  *  64th of an inch, reduced. */
 export function drillSizes(system: DrillSystem, least: number, most: number): DrillSize[] {
@@ -29,14 +17,14 @@ export function drillSizes(system: DrillSystem, least: number, most: number): Dr
     fraction: () =>
       Array.from({ length: 128 }, (_, i) => ({ name: fraction(i + 1), diameter: ((i + 1) / 64) * MM_PER_INCH })),
     number: () =>
-      numbers
+      numberDrills
         .map((thou, i) => ({
           name: say("drilling card.number drill", { number: i + 1 }),
           diameter: (thou / 1000) * MM_PER_INCH,
         }))
         .reverse(),
     letter: () =>
-      letters.map((thou, i) => ({ name: String.fromCharCode(65 + i), diameter: (thou / 1000) * MM_PER_INCH })),
+      letterDrills.map((thou, i) => ({ name: String.fromCharCode(65 + i), diameter: (thou / 1000) * MM_PER_INCH })),
   }[system]();
   return all.filter(({ diameter }) => diameter >= least - 1e-9 && diameter <= most + 1e-9);
 }
@@ -47,18 +35,4 @@ function fraction(sixtyFourths: number): string {
   if (under === 1) return String(over);
   const whole = Math.floor(over / under);
   return whole === 0 ? `${over}/${under}` : `${whole}-${over % under}/${under}`;
-}
-
-/** Diameter, mm, of a number or letter drill by its name: "#21", "no. 21", "letter F"; a bare letter, but no bare number, which is a
- *  size. Undefined where it is no such name. */
-export function drillNamed(name: string): number | undefined {
-  const [, number] = /^(?:#|no\.?)\s*(\d{1,2})$/i.exec(name.trim()) ?? [];
-  const [, letter] = /^(?:letter\s+)?([A-Z])$/i.exec(name.trim()) ?? [];
-  const thou =
-    number !== undefined
-      ? numbers[Number(number) - 1]
-      : letter === undefined
-        ? undefined
-        : letters[letter.toUpperCase().charCodeAt(0) - 65];
-  return thou === undefined ? undefined : (thou / 1000) * MM_PER_INCH;
 }

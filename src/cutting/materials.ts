@@ -1,13 +1,15 @@
 import { closest } from "../machine/closest.js";
-import { translated } from "../words/say.js";
+import { otherTongues, translated } from "../words/say.js";
 import { type Coolant, type Material, materials } from "./published/materials.js";
 
 const withSpeeds = materials.filter(({ withoutSpeeds }) => !withoutSpeeds);
 const names = materials.map(({ name }) => name);
-const otherNames = materials.flatMap(({ otherNames = [] }) => otherNames);
+const otherNames = materials.flatMap(({ name, otherNames = [] }) => [...otherNames, ...otherTongues(name)]);
 const byAnyName: ReadonlyMap<string, Material> = new Map(
   materials.flatMap((material) =>
-    [material.name, ...(material.otherNames ?? [])].map((name) => [name.toLowerCase(), material] as const),
+    [material.name, ...otherTongues(material.name), ...(material.otherNames ?? [])].map(
+      (name) => [name.toLowerCase(), material] as const,
+    ),
   ),
 );
 const find = (name: string): Material | undefined => byAnyName.get(name.trim().toLowerCase());

@@ -45,7 +45,7 @@ export function motorRemarks({ motor, stages }: Drive): Remark[] {
       "not-these-mains",
       say("remarks.not on these mains", { rpm: trimmed(strange, 0), hertz }),
       plate(strange, other)
-        ? `its plate is for ${other} Hz: write mains: ${other} Hz, and see with --what-if "${hertz} Hz" what it does here`
+        ? `its plate is for ${other} Hz: write mains: ${other} Hz, and see with --suppose "${hertz} Hz" what it does here`
         : "read its plate again; a motor with brushes or its own drive has no mains here",
     ),
   ];

@@ -1,5 +1,5 @@
 import { mind } from "../cutting/hazards.js";
-import { findMaterial, hasSpeeds, knownMaterials, nearestMaterial } from "../cutting/materials.js";
+import { findMaterial, hasSpeeds, knownMaterials, materialName, nearestMaterial } from "../cutting/materials.js";
 import { workingDoubt } from "../dial/dialFinding.js";
 import type { DialFinding } from "../dial/finding.js";
 import { blurs } from "../dial/legibility.js";
@@ -7,6 +7,8 @@ import { bandWidth, leastBandsWidth } from "../dial/strip.js";
 import type { DialWish, Machine, Units } from "../machine/machine.js";
 import type { Remark } from "../machine/problem.js";
 import { formatBound, formatLength, formatSize } from "../quantity/format.js";
+import { inLanguage } from "../words/language.js";
+import type { LanguageCode } from "../words/languages.generated.js";
 import { driveRemarks } from "./driveRemarks.js";
 import type { Findings, HandwheelFinding } from "./findings.js";
 import { drillRemarks, limitRemarks } from "./limitRemarks.js";
@@ -40,6 +42,10 @@ export const unknownNames = (machine: Machine): Remark[] =>
     ({ severity }) => severity === "error",
   );
 
+/** In the words of the file's language, which may be written too. */
+const knownIn = (language: LanguageCode | undefined): string[] =>
+  inLanguage(language ?? "en", () => knownMaterials().map(materialName));
+
 function unknownMaterials({ machine }: Pick<Findings, "machine">): Remark[] {
   const standard = (name: string) => findMaterial(name) ?? name.trim().toLowerCase();
   const own = new Set(machine.work.cuttingSpeeds?.map(({ material }) => standard(material)));
@@ -52,7 +58,7 @@ function unknownMaterials({ machine }: Pick<Findings, "machine">): Remark[] {
         code: "unknown-material",
         path: ["work", "materials", index],
         what: `no cutting speeds are known for ${JSON.stringify(name)}`,
-        remedy: `${nearest ? `did you mean "${nearest}"?` : `give your own under cuttingSpeeds:, or take one of ${knownMaterials().join(", ")}`}${mind(name)}`,
+        remedy: `${nearest ? `did you mean "${nearest}"?` : `give your own under cuttingSpeeds:, or take one of ${knownIn(machine.language).join(", ")}`}${mind(name)}`,
       } satisfies Remark,
     ];
   });

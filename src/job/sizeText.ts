@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
-import { drillNamed } from "../cutting/drillSizes.js";
 import { type LengthText, numberOrText, parseFileLength, quoted, readAs, tooLong } from "../machine/fields.js";
+import { drillNamed } from "../quantity/drill.js";
 import { splitUnit } from "../quantity/number.js";
 
 /** A diameter as a drawing gives it: nominal, and how far it may differ. `text`: as it was written, where that is more than a number. */

@@ -108,7 +108,8 @@ function listsOf(raw: RawReadings, path: Path, { mm, csv, error }: Context): Omi
       );
       return undefined;
     }
-    return { turns: found.turns, travel: found.travel.map(mm), ...(found.back && { back: found.back.map(mm) }) };
+    const back = found.back?.map(mm);
+    return { turns: found.turns, travel: found.travel.map(mm), ...(back && { back }), file: name };
   }
   if (typeof raw === "string") return undefined;
   const missing = (["turns", "travel"] as const).filter((key) => raw[key] === undefined);
@@ -208,7 +209,7 @@ function assembleReadings(raw: RawReadings, path: Path, context: Context): Readi
     ...(about.gaugeError && { gaugeError: mm(about.gaugeError) }),
     ...(about.temperature !== undefined && { temperature: about.temperature }),
   };
-  return sound ? { ...gauge, turns, travel, ...(back && { back }) } : undefined;
+  return sound ? { ...gauge, ...lists } : undefined;
 }
 
 /** Whole numbers alone look like decimals that their commas cut in two. */

@@ -1,6 +1,7 @@
 import { trimmed } from "../quantity/format.js";
 import { MM_PER_INCH } from "../quantity/length.js";
 import type { Context, Raw } from "./context.js";
+import type { LengthText } from "./fields.js";
 import type { Printer } from "./machine.js";
 import type { Path } from "./problem.js";
 
@@ -11,14 +12,19 @@ const largestScaleError = 0.05;
 const isRound = (mm: number): boolean =>
   [5, MM_PER_INCH / 2].some((step) => Math.abs(mm / step - Math.round(mm / step)) < 1e-6);
 
+/** No sheet that a printer takes is so long, mm: a bare number of an inch file beyond it is in millimetres. */
+const longestSheet = 1000;
+
 /** What was measured of a printer, so far as it can be true. */
 export function assemblePrinter(
   printer: Raw<"printers">[string],
   path: Path,
   { mm, units, said, error, warn }: Context,
 ): Printer {
+  const barOf = (given: typeof printer.across) => given?.[given[units].nominal > longestSheet ? "mm" : units];
+  const bars = { across: barOf(printer.across), down: barOf(printer.down) };
   for (const key of ["across", "down"] as const) {
-    const bar = printer[key];
+    const bar = bars[key];
     if (bar !== undefined && isRound(bar.measured) && !isRound(bar.nominal))
       warn(
         [...path, key],
@@ -34,7 +40,7 @@ export function assemblePrinter(
         'the page was most likely printed "fit to page": print it again at 100 % and measure again',
       );
   }
-  const { across, down } = printer;
+  const { across, down } = bars;
   if (across !== undefined && down !== undefined && across.nominal > down.nominal)
     warn(
       [...path, "across"],
@@ -42,7 +48,9 @@ export function assemblePrinter(
       `a bar of ${said(across.nominal)} across is longer than that of ${said(down.nominal)} down, though across is the sheet's short side`,
       "change the two about: each belongs to the sheet as it is fed, whichever way the page lies on it",
     );
-  const diagonals = printer.diagonals && ([mm(printer.diagonals[0]), mm(printer.diagonals[1])] as const);
+  const diagonalOf = (given: LengthText) => (mm(given) > longestSheet ? given.value : mm(given));
+  const diagonals =
+    printer.diagonals && ([diagonalOf(printer.diagonals[0]), diagonalOf(printer.diagonals[1])] as const);
   if (diagonals && Math.abs(diagonals[0] / diagonals[1] - 1) > largestScaleError)
     error(
       [...path, "diagonals"],
@@ -50,21 +58,21 @@ export function assemblePrinter(
       "the diagonals differ by more than a printer's skew",
       "measure again from corner to corner, from top left first",
     );
-  if (diagonals && (printer.across === undefined || printer.down === undefined))
+  if (diagonals && (across === undefined || down === undefined))
     error(path, "missing", "the diagonals mean nothing without both bars", "add across: and down:");
-  if (diagonals && printer.across && printer.down) {
-    const expected = Math.hypot(printer.across.measured, printer.down.measured);
+  if (diagonals && across && down) {
+    const expected = Math.hypot(across.measured, down.measured);
     if (diagonals.some((diagonal) => Math.abs(diagonal / expected - 1) > largestScaleError))
       error(
         [...path, "diagonals"],
         "diagonals-unlike",
-        `bars of ${said(printer.across.measured, 1)} and ${said(printer.down.measured, 1)} have diagonals of about ${said(expected, 1)}, not ${diagonals.map((diagonal) => said(diagonal, 1)).join(" and ")}`,
-        "measure from corner to corner; bars are in mm unless a unit stands behind them, as in 7.97 of 8 in",
+        `bars of ${said(across.measured, 1)} and ${said(down.measured, 1)} have diagonals of about ${said(expected, 1)}, not ${diagonals.map((diagonal) => said(diagonal, 1)).join(" and ")}`,
+        `measure from corner to corner; a number without a unit is in ${units}, the file's unit`,
       );
   }
   return {
-    ...(printer.across && { across: printer.across }),
-    ...(printer.down && { down: printer.down }),
+    ...(across && { across }),
+    ...(down && { down }),
     ...(diagonals && { diagonals }),
   };
 }

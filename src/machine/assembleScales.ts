@@ -1,4 +1,3 @@
-import { trimmed } from "../quantity/format.js";
 import type { Context, Raw } from "./context.js";
 import type { AngleScale, DividingHead, LinearScale, Machine } from "./machine.js";
 import type { Path } from "./problem.js";
@@ -23,8 +22,9 @@ function linearScale(
   scale: Raw<"scales">[number],
   index: number,
   known: readonly string[],
-  { units, mm, said, error }: Context,
+  context: Context,
 ): LinearScale {
+  const { units, mm, said, error } = context;
   const path = ["scales", index];
   if ((scale.divisions === undefined) === (scale.turnsOf === undefined))
     error(
@@ -51,7 +51,7 @@ function linearScale(
       `divisions of ${said(divisions)} cannot be drawn on a scale of ${said(length)}`,
       `choose between ${said(0.5, 1)} and the whole length`,
     );
-  judgeWidth(scale.width && mm(scale.width), path, error);
+  judgeWidth(scale.width && mm(scale.width), path, context);
   return {
     name: scale.name,
     length,
@@ -62,7 +62,8 @@ function linearScale(
   };
 }
 
-function angleScale(scale: Raw<"angleScales">[number], index: number, { mm, said, error }: Context): AngleScale {
+function angleScale(scale: Raw<"angleScales">[number], index: number, context: Context): AngleScale {
+  const { mm, said, error } = context;
   const path = ["angleScales", index];
   const plate = scale.part === "spindle";
   if (plate && (scale.range !== undefined || scale.shape === "drum"))
@@ -83,7 +84,7 @@ function angleScale(scale: Raw<"angleScales">[number], index: number, { mm, said
   const radius = mm(scale.radius);
   const width = scale.width === undefined ? 9 : mm(scale.width);
   const step = scale.step ?? 1;
-  judgeWidth(width, path, error);
+  judgeWidth(width, path, context);
   if ((step * Math.PI * radius) / 180 < 0.5)
     error(
       [...path, "step"],
@@ -116,13 +117,13 @@ function angleScale(scale: Raw<"angleScales">[number], index: number, { mm, said
 const narrowest = 3;
 const widest = 60;
 
-function judgeWidth(width: number | undefined, path: Path, error: Context["error"]): void {
+function judgeWidth(width: number | undefined, path: Path, { error, said }: Context): void {
   if (width === undefined || (width >= narrowest && width <= widest)) return;
   error(
     [...path, "width"],
     width < narrowest ? "too-narrow" : "too-large",
-    `a scale ${trimmed(width, 3)} mm wide ${width < narrowest ? "has no room for numbers" : "is no strip"}`,
-    `give its width across the marks, ${narrowest} to ${widest} mm; mind the unit`,
+    `a scale ${said(width)} wide ${width < narrowest ? "has no room for numbers" : "is no strip"}`,
+    `give its width across the marks, ${said(narrowest)} to ${said(widest)}; mind the unit`,
   );
 }
 

@@ -238,9 +238,9 @@ function findPair(node: unknown, key: string): Pair | undefined {
 }
 
 /** As a key of a plain object reads it: no value is the empty word. */
-const keyText = (key: Scalar): string => (key.value === null ? "" : String(key.value));
+export const keyText = (key: Scalar): string => (key.value === null ? "" : String(key.value));
 
-function repeatedKeys(map: YAMLMap): Scalar[] {
+export function repeatedKeys(map: YAMLMap): Scalar[] {
   const seen = new Set<string>();
   return map.items.flatMap(({ key }) => {
     if (!isScalar(key)) return [];

@@ -1,7 +1,8 @@
 import * as z from "zod/mini";
 import { parseAngle } from "../quantity/angle.js";
+import { drillNamed } from "../quantity/drill.js";
 import { parseDiametralPitch } from "../quantity/gear.js";
-import { parseLength } from "../quantity/length.js";
+import { type LengthUnit, parseLength } from "../quantity/length.js";
 import { splitUnit } from "../quantity/number.js";
 import { parsePair } from "../quantity/pair.js";
 import { parseSpeed } from "../quantity/speed.js";
@@ -64,6 +65,11 @@ export function parseFileLength(text: string): LengthText | undefined {
   return mm === undefined ? undefined : { value: mm, unit: "mm", text };
 }
 
+function parseDrill(text: string): LengthText | undefined {
+  const mm = drillNamed(text);
+  return mm === undefined ? parseFileLength(text) : { value: mm, unit: "mm", text };
+}
+
 function parseFeed(text: string): FeedText | undefined {
   const perInch = parseThreadsPerInch(text);
   return perInch === undefined ? parseFileLength(text) : { value: perInch, unit: "tpi" };
@@ -104,6 +110,13 @@ const lengthOf = (faultOf: (length: LengthText) => Fault | undefined) =>
 /** Zero and less included. */
 export const anyLength = lengthOf(tooLong);
 export const length = lengthOf((value) => tooLong(value) ?? notPositive(value));
+/** A drill by its diameter, or by the name stamped on it: no. 21, letter F. */
+export const drillSize = quantity(
+  "a drill",
+  "6, 6 mm, 1/4 in, no. 21 or letter F",
+  parseDrill,
+  (value) => tooLong(value) ?? notPositive(value),
+);
 export const feed = quantity("a feed per turn", "1.5 mm, 0.0625 in or 16 tpi", parseFeed, notPositive);
 export const gearModule = quantity("a module", "1 or 1.25, always in mm", parseModule, notPositive);
 export const rackPitch = quantity("the pitch of a rack", "1/4 in, 3.14 mm or 16 DP", parseRackPitch, notPositive);
@@ -133,11 +146,13 @@ export const words = z.pipe(wordsAsRead, z.transform(String));
 export const takesWords = (schema: z.core.$ZodType): boolean =>
   defOf(schema).in === wordsAsRead || (defOf(schema).in === undefined && partsOf(schema).some(takesWords));
 
-/** "199.3 of 200": measured, then what it should have been, mm. */
-export const measuredOf = readAs(z.string(), (input, refuse): { measured: number; nominal: number } => {
-  const pair = parsePair(input, "mm");
-  return pair !== undefined && pair.measured > 0 && pair.nominal > 0
-    ? pair
+type Pair = NonNullable<ReturnType<typeof parsePair>>;
+
+/** "199.3 of 200": measured, then what it should have been, mm; bare numbers taken as mm and as inches, for the file's unit to tell. */
+export const measuredOf = readAs(z.string(), (input, refuse): Readonly<Record<LengthUnit, Pair>> => {
+  const [mm, inches] = [parsePair(input, "mm"), parsePair(input, "in")];
+  return mm !== undefined && inches !== undefined && mm.measured > 0 && mm.nominal > 0
+    ? { mm, in: inches }
     : refuse(
         `${quoted(input)} does not say what a bar measures`,
         "write what was measured, and what it should be: 199.3 of 200",

@@ -215,6 +215,8 @@ export type Readings = {
   readonly turns: readonly number[];
   readonly travel: readonly number[];
   readonly back?: readonly number[];
+  /** The CSV beside the machine file that they stand in. */
+  readonly file?: string;
 };
 
 export type Closure = "even" | "true" | "rows";

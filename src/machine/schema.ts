@@ -5,6 +5,7 @@ import {
   angle,
   anyLength,
   count,
+  drillSize,
   feed,
   gearModule,
   length,
@@ -212,7 +213,10 @@ const work = z.strictObject({
     z.enum(["light", "firm"]),
     "light when left out: the lower half of a published cutting speed; firm: up to its upper end",
   ),
-  drills: optional(z.array(length).check(z.minLength(1)), "Drills on the drilling table; usual ones when left out"),
+  drills: optional(
+    z.array(drillSize).check(z.minLength(1)),
+    "Drills on the drilling table, by diameter or as no. 21, letter F; usual ones when left out",
+  ),
   derating: optional(
     z.number().check(z.gt(0), z.lte(1)),
     "Factor on every published cutting speed, for a machine that bears still less: 0.8; it is printed",

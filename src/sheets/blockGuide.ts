@@ -12,7 +12,12 @@ type Guide<B extends BlockName> = {
 };
 
 /** `is`: of a number what it counts; its bounds, and whether it may carry a unit, follow from that. */
-export type SettingGuide = { readonly is?: "length" | "count"; readonly says: string };
+export type SettingGuide = {
+  readonly is?: "length" | "count";
+  readonly says: string;
+  /** An example of words that must be given: without them the block shows nothing. */
+  readonly needed?: string;
+};
 
 const length = (says: string): SettingGuide => ({ is: "length", says });
 const count = (says: string): SettingGuide => ({ is: "count", says });
@@ -96,7 +101,7 @@ export const blockGuide: { readonly [B in BlockName]: Guide<B> } = {
     shows: "words of your own",
     needs: "",
     settings: {
-      text: other("the words, in quotes"),
+      text: { says: "the words, in quotes", needed: "Belt cover shut before the motor runs." },
       bold: other("in bold"),
       small: other("in the size of notes instead of that of text"),
     },

@@ -33,7 +33,11 @@ export function unmet(findings: Findings, need: Need): string | undefined {
         ? say("binder.missing dial, uncertain")
         : say("binder.missing dial");
   if (need === "vernier")
-    return findings.handwheels.some((finding) => has(finding, need)) ? undefined : say("binder.missing vernier");
+    return findings.handwheels.some((finding) => has(finding, need))
+      ? undefined
+      : findings.handwheels.some(({ handwheel }) => handwheel.dial?.vernier)
+        ? say("binder.missing vernier, no dial")
+        : say("binder.missing vernier");
   if (need === "readings")
     return findings.handwheels.some(({ study }) => study !== undefined) ? undefined : say("binder.missing readings");
   if (need === "job") return findings.job ? undefined : say("binder.missing job");

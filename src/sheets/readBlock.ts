@@ -32,7 +32,7 @@ export function readBlock(item: unknown, { report, place }: Reporter): TemplateB
     const nearest = closest(name, names);
     report(
       nameNode,
-      `there is no block ${asGiven(name)}; ${nearest ? `did you mean ${nearest}?` : `there are ${names.join(", ")}`}`,
+      `there is no block ${asGiven(name)}; ${nearest ? `did you mean ${nearest}?` : "all there are: witnessmark sheets --blocks"}`,
     );
     return undefined;
   }
@@ -76,6 +76,9 @@ export function readBlock(item: unknown, { report, place }: Reporter): TemplateB
   for (const [key, words] of Object.entries(allowed))
     if (words !== undefined && defaults[key] === "" && settings[key] === "")
       report(nameNode, `block ${name} needs its ${key}; it is one of ${words.join(", ")}`);
+  for (const [key, { needed }] of Object.entries(guide))
+    if (needed && String(settings[key]).trim() === "")
+      report(nameNode, `block ${name} needs its ${key}; for example ${braces(name)}`);
   return { block: name, settings, ...(use && { for: use }), ...(handwheel && { handwheel }) };
 }
 
@@ -83,6 +86,8 @@ export function readBlock(item: unknown, { report, place }: Reporter): TemplateB
 function braces(name: BlockName): string {
   const { defaults, allowed } = blocks[name] as Block;
   const [key = "for", value = "turning"] = Object.entries(defaults)[0] ?? [];
+  const example = guideOf(name).settings[key]?.needed;
+  if (example !== undefined) return `${name}: { ${key}: ${asGiven(example)} }`;
   return `${name}: { ${key}: ${value === "" ? (allowed[key]?.[0] ?? '""') : asGiven(value).replaceAll('"', "")} }`;
 }
 

@@ -1,6 +1,6 @@
 import { isMap, isScalar, isSeq, LineCounter, type Pair, parseDocument, visit } from "yaml";
-import { blocks } from "../blocks/registry.js";
 import { type Use, uses } from "../findings/uses.js";
+import { keyText, repeatedKeys } from "../machine/document.js";
 import { yamlFault } from "../machine/yamlWords.js";
 import { asGiven, lengthFault, readLength } from "./lengths.js";
 import { type Margin, usualMargin } from "./margins.js";
@@ -25,7 +25,7 @@ const keys = [
 /** Reads a sheet template; problems are whole lines, `line:column: what; remedy`, all at once. */
 export function readTemplate(text: string, name: string): { template?: Template; problems: string[] } {
   const counter = new LineCounter();
-  const document = parseDocument(text, { lineCounter: counter });
+  const document = parseDocument(text, { lineCounter: counter, uniqueKeys: false });
   const problems: string[] = [];
   const placeOf = (offset: number) => {
     const { line, col } = counter.linePos(offset);
@@ -39,6 +39,9 @@ export function readTemplate(text: string, name: string): { template?: Template;
     problems.push(`${placeOf(offset)}: ${what}; ${remedy}`);
   }
   visit(document, {
+    Map(_, map) {
+      for (const key of repeatedKeys(map)) report(key, `the key "${keyText(key)}" stands twice; keep one of them`);
+    },
     Alias: (_, node) => report(node, "the template refers back to an earlier part (*name); write the values out"),
   });
   if (problems.length > 0) return { problems };
@@ -85,7 +88,10 @@ export function readTemplate(text: string, name: string): { template?: Template;
   const blocksNode = document.get("blocks", true);
   const items = isSeq(blocksNode) ? blocksNode.items : [];
   if (items.length === 0)
-    report(node("blocks"), `blocks is missing; list what the sheet shows, of ${Object.keys(blocks).join(", ")}`);
+    report(
+      node("blocks"),
+      `${document.has("blocks") ? "blocks lists nothing" : "blocks is missing"}; list what the sheet shows, as [positions, cautions]; all there are: witnessmark sheets --blocks`,
+    );
 
   const margin = readMargin(document.get("margin", true), report);
   const template: Template = {

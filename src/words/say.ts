@@ -29,12 +29,24 @@ export const withinSentence = (title: string): string =>
 
 let keys: ReadonlyMap<string, Key> | undefined;
 
-/** A text of a template in the language of the paper, where it stands word for word in the English words: so are the sheets that
- *  come with the program. A user's own words stay as they are. */
-export function translated(own: string): string {
+/** The key of an English text that stands alone, word for word. */
+const keyOf = (english: string): Key | undefined => {
   keys ??= new Map(
     Object.entries(texts.en).flatMap(([key, text]) => (typeof text === "string" ? [[text, key as Key]] : [])),
   );
-  const key = keys.get(own);
+  return keys.get(english);
+};
+
+/** What a text is called in every other language, for words that a reader may write in his own. */
+export function otherTongues(english: string): string[] {
+  const key = keyOf(english);
+  if (key === undefined) return [];
+  return Object.values(texts).flatMap((of) => (typeof of[key] === "string" && of[key] !== english ? [of[key]] : []));
+}
+
+/** A text of a template in the language of the paper, where it stands word for word in the English words: so are the sheets that
+ *  come with the program. A user's own words stay as they are. */
+export function translated(own: string): string {
+  const key = keyOf(own);
   return key === undefined ? own : filled(key, {});
 }

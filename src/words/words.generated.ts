@@ -1485,6 +1485,7 @@ export type Gaps = {
   "binder.missing feed": never;
   "binder.missing dial, uncertain": never;
   "binder.missing dial": never;
+  "binder.missing vernier, no dial": never;
   "binder.missing vernier": never;
   "binder.missing readings": never;
   "binder.missing job": never;
@@ -2371,7 +2372,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.ream coarsely": "{rule} A reamer takes little: a sharp one, fed without a halt, and straight out of the hole.",
   "plan.plunge coarsely": "Touch with the power off, the work turned by hand: a tool that rubs lights chips. Once in, feed on without a halt to the end.",
   "plan.cut coarsely": "Touch with the power off, the work turned by hand: a tool that rubs lights chips. All cuts are of one depth, since a thin last one makes fine chips; none is taken twice. Feed on without a halt to the end, and have the tool clear before you stop.",
-  "plan.start slides drill": "Table and column clamped; quill free, without shake.",
+  "plan.start slides drill": "Table and column clamped; quill free, no shake in it.",
   "plan.start slides": "Slides firm but free over their whole travel: adjusting strips or tension screws just taken up. Slides not in use locked.",
   "plan.start held drill": "Part clamped to the table or in a clamped vice, on packing; drill runs true.",
   "plan.start held": "Work tight; turned by hand through a whole turn, with the slides at both ends of every cut: nothing touches jaws, centre or post.",
@@ -3099,6 +3100,7 @@ const en: Readonly<Record<Key, Text>> = {
   "binder.missing feed": "no handwheel in the file has a feed",
   "binder.missing dial, uncertain": "no dial can be trusted as measured: check says why and what would help",
   "binder.missing dial": "no handwheel in the file has both a feed and a dial",
+  "binder.missing vernier, no dial": "the dial that a vernier belongs to is not made: check says why",
   "binder.missing vernier": "no dial in the file asks for a vernier: give one vernier: 10",
   "binder.missing readings": "no handwheel in the file has readings: the measuring-form sheet says how to take them",
   "binder.missing job": "no job was given: name a job file with --job",
@@ -3222,7 +3224,7 @@ const en: Readonly<Record<Key, Text>> = {
   "no room.card row": "a row of the belt card needs {wants} mm across and has {has}",
   "no room.too many cards": "{positions} positions need more than {cards} belt cards of this size",
   "no room.single row": "the belt card is too small for a single row beneath its cautions",
-  "no room.larger cover": "give a larger drive: cover:, or leave it out, or choose larger paper",
+  "no room.larger cover": "give it more room: drive: cover: in the machine file, card: in a template of your own, or larger paper",
   "no room.bars": "the bars of the printer check have no room",
   "no room.words of bars": "the words of the printer check have no room between its bars",
 };
@@ -4064,7 +4066,7 @@ const de: Readonly<Record<Key, Text>> = {
   "plan.done on part": "Erledigt an Teil",
   "plan.done on part, more": "Erledigt an Teil, {from} bis {to} auf einem weiteren Blatt",
   "plan.last hole drawn": "Von den Löchern nebeneinander ist das letzte gezeichnet; jeder Schritt hat sein eigenes Bild.",
-  "plan.readings are": "Große Zahlen: was die Skala zeigt, und zwar die für diese Maschine gedruckte, aufgeklebt, bevor es losgeht. Umdr.: ganze, ab der Null. Ein Takt beim Vorschub ist eine Sekunde, „einundzwanzig, zweiundzwanzig“.",
+  "plan.readings are": "Große Zahlen: was die Skala zeigt, und zwar die für diese Maschine gedruckte, aufgeklebt, bevor es losgeht. Umdr.: ganze, ab der Null. Ein Takt dauert beim Vorschub eine Sekunde: „einundzwanzig, zweiundzwanzig“.",
   "plan.belt moved sign": "Weiß auf schwarz: vor diesem Schritt den Riemen umlegen, Stecker gezogen.",
   "plan.set below nothing": "Nach gemessenem Durchmesser: eine Null unter null wird um so viel vor 0 gestellt.",
   "plan.for several steps": "Für mehrere Schritte",
@@ -4710,6 +4712,7 @@ const de: Readonly<Record<Key, Text>> = {
   "binder.missing feed": "kein Handrad der Datei hat einen Weg je Umdrehung",
   "binder.missing dial, uncertain": "kein Skalenring ist nach dieser Messung verlässlich: check sagt, warum, und was helfen würde",
   "binder.missing dial": "kein Handrad der Datei hat Weg je Umdrehung und Skalenring",
+  "binder.missing vernier, no dial": "der Skalenring, zu dem ein Nonius gehört, wird nicht gemacht: check sagt, warum",
   "binder.missing vernier": "kein Skalenring der Datei verlangt einen Nonius: einem vernier: 10 geben",
   "binder.missing readings": "kein Handrad der Datei hat Ablesungen: das Messblatt sagt, wie man sie nimmt",
   "binder.missing job": "kein Auftrag angegeben: mit --job eine Auftragsdatei nennen",
@@ -4755,8 +4758,8 @@ const de: Readonly<Record<Key, Text>> = {
   "materials and hazards.PTFE": "PTFE",
   "materials and hazards.nylon": "Polyamid (PA)",
   "materials and hazards.zinc alloy": "Zinklegierung",
-  "materials and hazards.medium-carbon steel": "Vergütungsstahl, mittlerer Kohlenstoff",
-  "materials and hazards.high-carbon steel": "Stahl, hoher Kohlenstoff",
+  "materials and hazards.medium-carbon steel": "Vergütungsstahl",
+  "materials and hazards.high-carbon steel": "kohlenstoffreicher Stahl",
   "materials and hazards.alloy steel": "legierter Stahl",
   "materials and hazards.copper": "Kupfer",
   "materials and hazards.wrought iron": "Schweißeisen",
@@ -4833,7 +4836,7 @@ const de: Readonly<Record<Key, Text>> = {
   "no room.card row": "eine Zeile der Riemenkarte braucht {wants} mm in der Breite und hat {has}",
   "no room.too many cards": "{positions} Stellungen brauchen mehr als {cards} Riemenkarten dieser Größe",
   "no room.single row": "die Riemenkarte ist zu klein für eine einzige Zeile unter den Warnungen",
-  "no room.larger cover": "drive: cover: größer angeben oder weglassen, oder größeres Papier nehmen",
+  "no room.larger cover": "mehr Platz geben: drive: cover: in der Maschinendatei, card: in einer eigenen Vorlage, oder größeres Papier",
   "no room.bars": "die Balken der Druckerprobe haben keinen Platz",
   "no room.words of bars": "die Wörter der Druckerprobe haben zwischen den Balken keinen Platz",
 };

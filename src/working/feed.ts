@@ -92,8 +92,12 @@ function byForm(given: Feed, feed: FeedFinding, index: number): Pick<Working, "f
 
 const readingsPath = (path: Path, key: string): Path => [...path, "readings", key];
 
+const measuredIn =
+  ({ file }: Feed & { from: "readings" }, path: Path) =>
+  (key: string): Source => ({ from: "measured", path: readingsPath(path, key), ...(file !== undefined && { file }) });
+
 function readingInputs(given: Feed & { from: "readings" }, path: Path): Input[] {
-  const measured = (key: string): Source => ({ from: "measured", path: readingsPath(path, key) });
+  const measured = measuredIn(given, path);
   return [
     { name: "turns", value: given.turns, unit: "", source: measured("turns") },
     { name: "travel", value: given.travel, unit: "mm", source: measured("travel") },
@@ -146,8 +150,7 @@ function lostMotionWorking({ handwheel, feed, study }: HandwheelFinding, index: 
     return { missing: "lost motion is not known: the return readings contradict the way out; take them again" };
   if (given?.from !== "readings" || given.back === undefined || lost === undefined)
     return { missing: "lost motion was not measured: readings need a return list, taken on the way back" };
-  const path = feedPath(index);
-  const measured = (key: string): Source => ({ from: "measured", path: readingsPath(path, key) });
+  const measured = measuredIn(given, feedPath(index));
   return {
     title: `${handwheel.name}: lost motion`,
     formula: lost.worst

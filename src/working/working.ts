@@ -2,7 +2,8 @@ import type { Path } from "../machine/problem.js";
 
 /** Where a number came from. A path points into the machine file; whoever shows it turns it into a line. */
 export type Source =
-  | { readonly from: "measured"; readonly path: Path }
+  /** `file`: the CSV that holds it, where the path only names that. */
+  | { readonly from: "measured"; readonly path: Path; readonly file?: string }
   | { readonly from: "stated"; readonly path: Path }
   | { readonly from: "looked up"; readonly source: string }
   | { readonly from: "assumed"; readonly why: string }

@@ -12,7 +12,10 @@ describe("explain", () => {
     const { code, out } = await witnessmark("explain", demo, "feed", "--of", "cross");
     expect(code).toBe(0);
     expect(out).toContain("slope of the least-squares line");
-    expect(out).toMatch(/travel +=.*measured, templates\/machines\/boathouse\.yaml:\d+/);
+    expect(out.split(demo)).toHaveLength(2);
+    expect(out).toMatch(/^From templates\/machines\/boathouse\.yaml\n/);
+    const line = Number(/travel +=.*\(measured, line (\d+)\)/.exec(out)?.[1]);
+    expect(readFileSync(demo, "utf8").split("\n")[line - 1]).toContain("travel: [0, 4.22");
     expect(out).toContain("feed per turn = 2.11255 ± 0.00027 mm/turn (95 %)");
   });
   test("lists what can be asked, and names the nearest", async () => {
@@ -142,6 +145,8 @@ describe("readings from a CSV", () => {
     const { code, err } = await witnessmark("check", join(at, "lathe.yaml"));
     expect(code).toBe(0);
     expect(err).toMatch(/lathe\.yaml:2:\d+: mind: .*0\.5\d\d mm above the line of the others/);
+    const { out } = await witnessmark("explain", join(at, "lathe.yaml"), "feed");
+    expect(out).toMatch(/travel +=.*\(measured, slide\.csv\)/);
   });
   test("a fault in it is told with its own line and column", async () => {
     const at = folder();

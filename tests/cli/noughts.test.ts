@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
-import { overview } from "../../src/cli/overview.js";
+import { choiceLines } from "../../src/cli/choiceLines.js";
 import { findingsOf } from "../support/sheets.js";
 
 test("a maker's feed that is out by less than the last place is right to it, neither too much nor too little", () => {
-  const words = overview(
+  const words = choiceLines(
     findingsOf(
       "name: L\nhandwheels: [{ name: Cross slide, reads: travel, travel: 50, feed: { perTurn: 2.00001, nominal: 2 mm, uncertainty: 0.001 } }]\n",
     ),

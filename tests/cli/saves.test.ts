@@ -1,3 +1,4 @@
+import { getEventListeners } from "node:events";
 import { mkdirSync, rmSync, utimesSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
@@ -39,4 +40,16 @@ test("it can be ended while nothing happens", async () => {
   const saved = nextSave(look([join(folder(), "lathe.yaml")]), ended.signal);
   ended.abort();
   expect(await saved).toEqual([]);
+});
+
+test("a year of saves leaves no listener behind", async () => {
+  const path = join(folder(), "lathe.yaml");
+  const { signal } = new AbortController();
+  for (let save = 0; save < 3; save++) {
+    writeFileSync(path, "1".repeat(save));
+    const saved = nextSave(look([path]), signal);
+    writeFileSync(path, "1".repeat(save + 1));
+    expect(await saved).toEqual([path]);
+  }
+  expect(getEventListeners(signal, "abort")).toEqual([]);
 });

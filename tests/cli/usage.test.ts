@@ -1,7 +1,8 @@
 import { existsSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { asHelp, repeated, usageWords } from "../../src/cli/usage.js";
+import { helps } from "../../src/cli/help.js";
+import { asHelp, options, repeated, usageWords } from "../../src/cli/usage.js";
 import { file, folder, witnessmark } from "../support/command.js";
 
 describe("wrong usage is answered in our own words, with exit status 2", () => {
@@ -15,6 +16,11 @@ describe("wrong usage is answered in our own words, with exit status 2", () => {
     ["print a.yaml --format=pdf --format=svg", /^--format is given twice/],
     ["explain a.yaml --of x --of y", /^--of is given twice/],
     ["check a.yaml --handwheel x", /^check has no option --handwheel; it has --json/],
+    ["check -x a.yaml", /^check has no option -x; it has --json/],
+    ["check a.yaml --no-json", /^check has no option --no-json/],
+    ["print a.yaml --wach", /^print has no option --wach; did you mean --watch\?/],
+    ["--versoin", /^witnessmark has no option --versoin; did you mean --version\?/],
+    ["explain a.yaml feed --of", /^--of needs a value behind it/],
     ["help prnt", /^there is no command "prnt"; did you mean print\?/],
   ])("%s", async (line, words) => {
     const { code, err } = await witnessmark(...line.split(" "));
@@ -26,6 +32,21 @@ describe("wrong usage is answered in our own words, with exit status 2", () => {
   test("help new is new --help", async () => {
     expect(asHelp(["help", "new"])).toEqual(["new", "--help"]);
     expect((await witnessmark("help", "new")).out).toContain("witnessmark new [file]");
+  });
+
+  test("help is our own: every option of every command, in 80 columns, nothing of the library's", async () => {
+    for (const command of Object.keys(helps) as (keyof typeof helps)[]) {
+      const { code, out } = await witnessmark(command, "--help");
+      expect(code).toBe(0);
+      for (const option of options[command]) expect(out).toMatch(new RegExp(`^ +--${option.replace("+", "")}\\b`, "m"));
+      for (const [shown] of helps[command].options)
+        expect(options[command].map((option: string) => `--${option.replace("+", "")}`)).toContain(shown.split(" ")[0]);
+      expect(out).not.toMatch(/\[(boolean|string|array|choices|default)|Positionals|Options:|Show help/);
+      expect(out.split("\n").filter((line) => line.length > 80)).toEqual([]);
+    }
+    const { out } = await witnessmark("--help");
+    for (const { call } of Object.values(helps)) expect(out).toContain(call);
+    expect(out.split("\n").filter((line) => line.length > 80)).toEqual([]);
   });
 
   test("what may be given again is not called repeated", () => {

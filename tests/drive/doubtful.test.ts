@@ -3,7 +3,7 @@ import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { noLoadShare } from "../../src/drive/motor.js";
 import { speeds } from "../../src/drive/speeds.js";
-import { changed, speedsAfter } from "../../src/drive/whatIf.js";
+import { changed, speedsAfter } from "../../src/drive/suppose.js";
 import type { Drive } from "../../src/machine/machine.js";
 import { explainSlip } from "../../src/working/drive.js";
 import { findingsOf } from "../support/sheets.js";
@@ -52,7 +52,7 @@ describe("a doubtful reading serves nothing but the limits", () => {
     expect(at(found, "E")?.highestRpm).toBeCloseTo(1400 * (45 / 75) * 1.06, 6);
   });
 
-  test("a what-if takes no slip from it", () => {
+  test("a supposed drive takes no slip from it", () => {
     const doubted = drive(["B", 1372], ["C", 1400]);
     const result = changed(doubted, "belt C 50 to 70", "mm");
     if ("what" in result) throw new Error(result.what);
@@ -106,7 +106,7 @@ test("a pulley measured a little small does not make a reading impossible", () =
   expect(speeds(drive(["B", 1400 * 1.06 * 1.021])).doubtful).toHaveLength(1);
 });
 
-test("a what-if moves every position as the motor moves, whatever was read", () => {
+test("a supposed drive moves every position as the motor moves, whatever was read", () => {
   const rpm = fc.double({ min: 5, max: 9000, noNaN: true });
   fc.assert(
     fc.property(rpm, rpm, rpm, (a, b, c) => {

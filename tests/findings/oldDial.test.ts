@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { overview } from "../../src/cli/overview.js";
+import { choiceLines } from "../../src/cli/choiceLines.js";
 import { oldSettingToRead } from "../../src/findings/settings.js";
 import { findingsOf, textsOf } from "../support/sheets.js";
 
@@ -47,7 +47,9 @@ test("a dial made for the maker's feed is wrong by twice as much on diameter, wh
   expect(rows("diameter")).toContain("whole turns travel mm diameter mm maker's out by mm 1 2.100 4.200 −0.200 ");
   expect(rows("travel")).toContain("whole turns travel mm travel in maker's out by mm 1 2.100 0.0827 −0.100 ");
   const said = (reads: string) =>
-    overview(wheel(`reads: ${reads}, feed: { perTurn: 2.1, nominal: 2 }`)).filter((line) => line.includes("nominal 2"));
+    choiceLines(wheel(`reads: ${reads}, feed: { perTurn: 2.1, nominal: 2 }`)).filter((line) =>
+      line.includes("nominal 2"),
+    );
   expect(said("diameter").join()).toContain("0.2000 mm too little on diameter each turn");
   expect(said("travel").join()).toContain("0.1000 mm too little each turn");
 });

@@ -130,7 +130,7 @@ describe("the card fits its cover", () => {
 
   test("a cover in which no row has room is refused with what to do", () => {
     expect(arrange(covered({ ...usual, width: 90, height: 60 }), template("belt-card"))).toEqual({
-      missing: expect.stringMatching(/too small for a single row.*; give a larger drive: cover:, or leave it out/),
+      missing: expect.stringMatching(/too small for a single row.*; give it more room: drive: cover:/),
     });
   });
 

@@ -34,12 +34,13 @@ describe("a setting that a template gives wrongly is an error with its place and
     ["turn tables: { mm: [.nan] }", /mm cannot be \[\.nan\]; of entry \.nan/],
     ["turn tables: { tables: [whole turn] }", /did you mean whole turns\?/],
     ["turn tables: { handwheel: 5 }", /^3:31: handwheel cannot be 5; it is the name of one/],
-    ["words: { handwheel: Cross slide }", /"handwheel" is not a key of block words/],
-    ["toString", /^3:5: there is no block "toString"; there are positions/],
+    ["words: { text: hi, handwheel: Cross slide }", /"handwheel" is not a key of block words/],
+    ["toString", /^3:5: there is no block "toString"; all there are: witnessmark sheets --blocks$/],
     ["constructor: { a: 1 }", /^3:5: there is no block "constructor"/],
     ["__proto__", /^3:5: there is no block "__proto__"/],
-    ["words: { constructor: 1 }", /^3:14: "constructor" is not a key of block words/],
-    ["words: { __proto__: 1 }", /^3:14: "__proto__" is not a key of block words/],
+    ["words", /^3:5: block words needs its text; for example words: \{ text: "Belt cover shut/],
+    ["words: { text: hi, constructor: 1 }", /^3:24: "constructor" is not a key of block words/],
+    ["words: { text: hi, __proto__: 1 }", /^3:24: "__proto__" is not a key of block words/],
     ["cautions: { of: hasOwnProperty }", /^3:21: of cannot be "hasOwnProperty"/],
     ["dial pieces: 3", /^3:18: .* stands in braces: dial pieces: \{ copies: /],
     ["dial pieces:\n    copies: 3", /^4:5: what is set of dial pieces stands four spaces further in/],
@@ -50,7 +51,9 @@ describe("a setting that a template gives wrongly is an error with its place and
   ])("%s", (blocks, words) => expect(problems(blocks)).toEqual([expect.stringMatching(words)]));
 
   test("of the sheet itself too, and no YAML parser's words", () => {
-    expect(problems("words", "checkBars: yes please\n")).toEqual([expect.stringMatching(/^2:12: checkBars cannot be/)]);
+    expect(problems("words: { text: hi }", "checkBars: yes please\n")).toEqual([
+      expect.stringMatching(/^2:12: checkBars cannot be/),
+    ]);
     expect(readTemplate("title: Mine\nblocks:\n  - cautions:{ of: dial }\n  - x: [\n", "mine").problems).toEqual([
       expect.stringMatching(/is opened and not closed; close it with \]$/),
     ]);
@@ -66,6 +69,7 @@ describe("a setting that a template gives wrongly is an error with its place and
     ["card: { height: .nan }", /^2:17: card height cannot be \.nan/],
     ["card: 5", /^2:7: card needs a width/],
     ["needs: constructor", /^2:8: needs cannot be "constructor"/],
+    ["title: Again", /^2:1: the key "title" stands twice; keep one of them$/],
     ["toString: 1", /^2:1: "toString" is not a key of a sheet/],
   ])("%s", (head, words) =>
     expect(problems("cautions: { of: belt }", `${head}\n`)).toEqual([expect.stringMatching(words)]),
@@ -169,7 +173,7 @@ describe("a block about one handwheel", () => {
   });
 
   test("that the machine has not is told with its place in the template and the nearest", () =>
-    expect(sheet("  - words\n  - dial pieces: { handwheel: Cros slide }\n")).toEqual({
+    expect(sheet("  - words: { text: hi }\n  - dial pieces: { handwheel: Cros slide }\n")).toEqual({
       missing: expect.stringMatching(
         /^there is no handwheel "Cros slide"; did you mean "Cross slide"\? there are "Cross slide", "Top/,
       ),

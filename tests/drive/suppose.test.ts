@@ -2,9 +2,10 @@ import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { beltLength } from "../../src/drive/beltLength.js";
 import { speeds } from "../../src/drive/speeds.js";
-import { changed, speedsAfter } from "../../src/drive/whatIf.js";
+import { changed, speedsAfter } from "../../src/drive/suppose.js";
 import type { Drive } from "../../src/machine/machine.js";
 import { readMachine } from "../../src/machine/read.js";
+import { witnessmark } from "../support/command.js";
 
 function driveOf(text: string): Drive {
   const { machine, problems } = readMachine(text);
@@ -19,7 +20,7 @@ function withChange(drive: Drive, wish: string) {
   return { drive: result.drive, found: speedsAfter(drive, result.drive) };
 }
 
-describe("what if", () => {
+describe("a supposed drive", () => {
   test("on 60 Hz every speed rises by a fifth", () => {
     const { found } = withChange(demo, "60 Hz");
     const slips = new Map(speeds(demo).speeds.map(({ position, byRatioRpm }) => [position.name, byRatioRpm]));
@@ -64,4 +65,13 @@ describe("what if", () => {
       else expect("remedy" in result && result.remedy.length).toBeGreaterThan(8);
     },
   );
+});
+
+test("the command calls it --suppose, and knows no other name", async () => {
+  const file = "templates/machines/boathouse.yaml";
+  const { code, out } = await witnessmark("check", file, "--suppose", "60 Hz");
+  expect(code).toBe(0);
+  expect(out).toMatch(/^Supposed: mains of 60 Hz/m);
+  expect((await witnessmark("check", file, "--what-if", "60 Hz")).err).toMatch(/^check has no option --what-if/);
+  expect((await witnessmark("check", file, "--suppose", "wings")).err).toMatch(/^--suppose: /);
 });

@@ -4,7 +4,7 @@ import type { SpeedChoice } from "../cutting/finding.js";
 import { beltFinding } from "../drive/beltFinding.js";
 import type { DriveFinding } from "../drive/finding.js";
 import { rpmWords } from "../drive/rpmWords.js";
-import { changed, speedsAfter } from "../drive/whatIf.js";
+import { changed, speedsAfter } from "../drive/suppose.js";
 import type { Findings } from "../findings/findings.js";
 import { limitWords } from "../findings/limits.js";
 import { diametersFor, usesOf } from "../findings/uses.js";
@@ -14,18 +14,18 @@ import { formatFixed, trimmed } from "../quantity/format.js";
 import { mmPer } from "../quantity/length.js";
 import { Refusal } from "./io.js";
 
-export type WhatIf = { readonly changes: readonly string[]; readonly machine: Machine; readonly drive: DriveFinding };
+export type Supposed = { readonly changes: readonly string[]; readonly machine: Machine; readonly drive: DriveFinding };
 
 /** The file's drive with the asked changes, one after the other; the file itself stays as it is.
  *  @throws Refusal where a change makes no sense. */
-export function whatIf({ machine }: Findings, wishes: readonly string[], path: string): WhatIf {
+export function supposed({ machine }: Findings, wishes: readonly string[], path: string): Supposed {
   const { drive } = machine;
   if (drive === undefined) throw new Refusal(`${path}: the file has no drive to change; give it a motor and stages`);
   let now: Drive = drive;
   const changes: string[] = [];
   for (const wish of wishes) {
     const result = changed(now, wish, machine.units);
-    if ("what" in result) throw new Refusal(`--what-if: ${result.what}; ${result.remedy}`);
+    if ("what" in result) throw new Refusal(`--suppose: ${result.what}; ${result.remedy}`);
     changes.push(result.words);
     now = result.drive;
   }
@@ -33,12 +33,12 @@ export function whatIf({ machine }: Findings, wishes: readonly string[], path: s
 }
 
 /** Speeds, belts and the recommended positions, before and after. */
-export function whatIfLines(findings: Findings, after: WhatIf): string[] {
+export function supposedLines(findings: Findings, after: Supposed): string[] {
   const before = findings.drive?.speeds ?? [];
   const width = Math.max(8, largestOf(before.map(({ position }) => position.name.length)));
   return [
     "",
-    `What if: ${after.changes.join("; ")}`,
+    `Supposed: ${after.changes.join("; ")}`,
     `  ${"position".padEnd(width)}  ${"before".padStart(7)}  ${"after".padStart(7)} rpm`,
     ...before.map((was) => {
       const then = after.drive.speeds.find((speed) => speed.position.name === was.position.name) ?? was;
@@ -77,7 +77,7 @@ function beltLines(before: Machine, after: Machine): string[] {
   return lines.length === 0 ? [] : ["", "Belt lengths that change", ...lines];
 }
 
-function choiceLines({ machine, drive }: Findings, after: WhatIf): string[] {
+function choiceLines({ machine, drive }: Findings, after: Supposed): string[] {
   const { materials, tool } = machine.work;
   const [use] = usesOf(machine);
   const diameters = diametersFor(use, machine);

@@ -1,0 +1,21 @@
+import { readFileSync } from "node:fs";
+import { expect, test } from "vitest";
+import { findMaterial, hasSpeeds, knownMaterials, materialName, namedMaterials } from "../../src/cutting/materials.js";
+import { inLanguage } from "../../src/words/language.js";
+import { languages } from "../../src/words/languages.generated.js";
+
+test("a material may be written in every language that the paper speaks, and is the same one", () => {
+  for (const language of languages)
+    for (const name of namedMaterials()) {
+      const written = inLanguage(language, () => materialName(name));
+      expect(findMaterial(written), `${language}: ${written}`).toBe(name);
+      expect(hasSpeeds(written.toLowerCase())).toBe(hasSpeeds(name));
+    }
+  expect(findMaterial("Grauguss")).toBe("grey cast iron");
+});
+
+test("the README lists all that have speeds", () => {
+  const [list] = /`work: \{ materials: \[\.\.\.\] \}` and .*/.exec(readFileSync("README.md", "utf8")) ?? [""];
+  const listed = list.slice(list.indexOf("take ") + 5, list.indexOf(", in English")).split(/, | and /);
+  expect(listed.sort()).toEqual(knownMaterials().sort());
+});
