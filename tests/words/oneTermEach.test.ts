@@ -56,7 +56,7 @@ const terms: Readonly<Record<string, readonly Term[]>> = {
     {
       never: /recommended|parameter|value|compute/,
       say: "shop words",
-      but: ["materials and hazards.", "speed tree.loose belt", "measured report.iso", "plan.belt slip"],
+      but: ["materials and hazards.", "measured report.iso"],
     },
   ],
 };
