@@ -12,6 +12,7 @@ import {
   USUAL_ENGAGEMENT,
 } from "../thread/thread.js";
 import { BOTTOMING_LEAD } from "../thread/threadEnds.js";
+import { threadOnPaper } from "../thread/threadOnPaper.js";
 import { say } from "../words/say.js";
 import { wetWords } from "./chips.js";
 import { clamped, depthBy, isDrill } from "./holes.js";
@@ -79,7 +80,7 @@ export function threaded(making: Making<Extract<JobStep, { do: "tap" | "die" }>>
   return {
     made: {
       ...begun(
-        say(tap ? "plan.tap" : "plan.die", { thread: step.thread, depth: show(step.depth) }),
+        say(tap ? "plan.tap" : "plan.die", { thread: threadOnPaper(step.thread), depth: show(step.depth) }),
         tap ? say(drilling ? "plan.tap in the drill" : "plan.tap in the tailstock") : say("plan.die holder"),
       ),
       byHand: true,

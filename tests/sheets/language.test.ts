@@ -15,7 +15,11 @@ describe("German paper", () => {
   const german = inLanguage("de", () => {
     const findings = demoFindings();
     const prints = ["belt-card", "turns"].map((sheet) => printOf(findings, sheet));
-    return { binder: bind(findings, prints, []), turns: textsOf(findings, "turns") };
+    return {
+      binder: bind(findings, prints, []),
+      turns: textsOf(findings, "turns"),
+      threads: textsOf(findings, "threads"),
+    };
   });
 
   test("bears German head, foot and titles", () => {
@@ -29,6 +33,8 @@ describe("German paper", () => {
   test("has decimal commas and no decimal point", () => {
     expect(german.turns).toMatch(/\d,\d{3}/);
     expect(german.turns).not.toMatch(/\d\.\d/);
+    expect(german.threads).toContain("M2,5 ");
+    expect(german.threads).not.toMatch(/\d\.\d/);
   });
 
   test("is English again for whoever comes next", () =>

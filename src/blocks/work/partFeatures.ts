@@ -5,7 +5,7 @@ import { endsOf, type Workpiece } from "../../part/workpiece.js";
 import { isBlock } from "../../plan/block.js";
 import type { Stage } from "../../plan/stage.js";
 import { threadNamed } from "../../thread/thread.js";
-import { say } from "../../words/say.js";
+import { inDecimals, say } from "../../words/say.js";
 import { type Frame, framesOf, placeIn, stretchesIn, walled, workIn } from "./partFrame.js";
 import { corners } from "./workView.js";
 
@@ -271,8 +271,8 @@ function threadWords(name: string): string {
   if (thread === undefined) return name;
   const { designation, system } = thread;
   return /^[\d#]/.test(designation) && !designation.includes(system) && system !== "BA"
-    ? `${designation} ${system}`
-    : designation;
+    ? inDecimals(`${designation} ${system}`)
+    : inDecimals(designation);
 }
 
 /** The bar's own surfaces, where no tool came. */

@@ -13,7 +13,7 @@ import {
   turnsFor,
   USUAL_ENGAGEMENT,
 } from "../../thread/thread.js";
-import { say } from "../../words/say.js";
+import { inDecimals, say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
 import { heading, joined } from "../shared/runs.js";
@@ -126,7 +126,7 @@ function seriesOf(rows: readonly Thread[], share: number, depth: number, units: 
   const all: readonly Part[] = [
     {
       column: { heading: [say("threads.thread")], align: "start", key: true },
-      cell: ({ name, fromMemory }) => ({ text: fromMemory ? `${name}*` : name, weight: "bold" }),
+      cell: ({ name, fromMemory }) => ({ text: inDecimals(fromMemory ? `${name}*` : name), weight: "bold" }),
     },
     {
       shown: sized,
