@@ -1469,6 +1469,8 @@ export type Gaps = {
   "front.cautions": never;
   "binder.binder": never;
   "binder.contents": never;
+  "binder.contents by page": never;
+  "binder.print": never;
   "binder.not made": never;
   "binder.keep": never;
   "binder.page": "page";
@@ -3084,8 +3086,10 @@ const en: Readonly<Record<Key, Text>> = {
   "front.cautions": "Before you start",
   "binder.binder": "Binder",
   "binder.contents": "Contents",
+  "binder.contents by page": "Contents, by binder page",
+  "binder.print": "Print at 100 %, never “fit to page”, and lay a steel rule on a page's check bar. Punch upright pages at the left, pages that lie across at the top.",
   "binder.not made": "Not made, and what is missing in the file",
-  "binder.keep": "Keep this binder with the machine. A sheet of an older revision than the machine's is waste paper. The maker's manual, local rules and a competent supervisor come before all of it.",
+  "binder.keep": "A sheet of an older revision than the machine's is waste paper.",
   "binder.page": "binder {page}",
   "binder.missing turning": "it is for turning, and the file says kind: {kind}",
   "binder.missing drilling": "it is for drilling, and the file says kind: {kind}",
@@ -3272,7 +3276,7 @@ const de: Readonly<Record<Key, Text>> = {
   "cautions.drill 1": "Ein Bohrer, der hakt, schleudert ein loses Werkstück wie einen Propeller: nie mit der Hand halten.",
   "cautions.drill 2": "Die Maschine so stellen, dass sie nicht kippt: festschrauben. Vorschub zurücknehmen, wenn der Bohrer durchbricht.",
   "cautions.belt": "STECKER ZIEHEN, dann öffnen. Schlüssel aus dem Futter.",
-  "cautions.belt 1": "Erst die Abdeckung schließen, dann einschalten. Nie schneller, als auf dem Futter steht, gleich was ein Blatt sagt.",
+  "cautions.belt 1": "Erst die Abdeckung schließen, dann einschalten. Nie schneller, als auf dem Futter steht, egal, was ein Blatt sagt.",
   "cautions.belt 2": "Große, lange oder unrunde Werkstücke langsam anfahren. Drehzahlen sind Richtwerte für scharfes Werkzeug und feste Spannung.",
   "cautions.belt 3": "Ein mit Absicht schlaffer Riemen rutscht früher, aber niemand weiß, bei welcher Last: er rettet keinen Finger.",
   "cautions.dial": "Spindel anhalten, dann messen oder einstellen.",
@@ -4696,8 +4700,10 @@ const de: Readonly<Record<Key, Text>> = {
   "front.cautions": "Bevor es losgeht",
   "binder.binder": "Mappe",
   "binder.contents": "Inhalt",
+  "binder.contents by page": "Inhalt nach Mappenseiten",
+  "binder.print": "Auf 100 % drucken, nie „an Seite anpassen“, und einen Stahlmaßstab an die Prüfstrecke einer Seite legen. Hochformat links lochen, Querformat oben.",
   "binder.not made": "Nicht gedruckt, und was dafür in der Datei fehlt",
-  "binder.keep": "Diese Mappe gehört zur Maschine. Ein Blatt mit älterem Stand als dem der Maschine ist Altpapier. Betriebsanleitung, örtliche Vorschriften und eine fachkundige Aufsicht gehen allem hier vor.",
+  "binder.keep": "Ein Blatt mit älterem Stand als dem der Maschine ist Altpapier.",
   "binder.page": "Mappe {page}",
   "binder.missing turning": "es ist zum Drehen, und in der Datei steht kind: {kind}",
   "binder.missing drilling": "es ist zum Bohren, und in der Datei steht kind: {kind}",
