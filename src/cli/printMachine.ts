@@ -132,6 +132,7 @@ function onlyHandwheels(findings: Findings, names: readonly string[] | undefined
       );
   return {
     ...findings,
+    onlyWheels: true,
     handwheels: findings.handwheels.filter(({ handwheel }) => names.some((name) => same(name, handwheel.name))),
   };
 }

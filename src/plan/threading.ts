@@ -2,6 +2,7 @@ import type { JobStep } from "../job/job.js";
 import { between } from "../part/outline.js";
 import { endsOf, narrowsAt, openOver, outsideOver } from "../part/workpiece.js";
 import { formatFixed } from "../quantity/format.js";
+import { threadOnPaper } from "../thread/onPaper.js";
 import {
   depthOnDiameter,
   dieBlank,
@@ -12,7 +13,6 @@ import {
   USUAL_ENGAGEMENT,
 } from "../thread/thread.js";
 import { BOTTOMING_LEAD } from "../thread/threadEnds.js";
-import { threadOnPaper } from "../thread/threadOnPaper.js";
 import { say } from "../words/say.js";
 import { wetWords } from "./chips.js";
 import { clamped, depthBy, isDrill } from "./holes.js";

@@ -81,6 +81,9 @@ export type Gaps = {
   "belt card.countershaft": never;
   "belt card.countershaft number": "n";
   "belt card.begin with": "position";
+  "belt card.sign": "sign" | "name";
+  "belt card.blank": never;
+  "belt card.omitted": "positions";
   "belt card.by ratio": never;
   "belt card.measure first": never;
   "belt card.reading doubtful": never;
@@ -313,8 +316,8 @@ export type Gaps = {
   "dials.one division": never;
   "dials.one of": "divisions";
   "dials.between cuts": never;
-  "dials.to tab line": never;
-  "dials.together": "pieces" | "length" | "slack";
+  "dials.to tab": never;
+  "dials.with tab": never;
   "dials.across": never;
   "dials.hole": never;
   "dials.along arc": never;
@@ -631,6 +634,7 @@ export type Gaps = {
   "threads.rod": never;
   "threads.turns": never;
   "threads.tight": "most" | "percent";
+  "threads.next drill": "percent";
   "threads.from memory": never;
   "threads.how": "percent" | "share";
   "threads.sources": "sources";
@@ -1409,6 +1413,7 @@ export type Gaps = {
   "remarks.feed questioned": "wheel" | "why";
   "remarks.worn": "wheel" | "most";
   "remarks.wavy": "wheel" | "most";
+  "remarks.curved": "wheel" | "most";
   "remarks.wild readings": "n" | "wheel";
   "remarks.far from nominal": "times";
   "remarks.readings beyond travel": never;
@@ -1493,6 +1498,7 @@ export type Gaps = {
   "binder.missing job": never;
   "binder.missing scales": never;
   "binder.missing angle scales": never;
+  "binder.missing scales of these": never;
   "titles.angle scale": never;
   "titles.belt card": never;
   "titles.dial choices": never;
@@ -1698,6 +1704,9 @@ const en: Readonly<Record<Key, Text>> = {
   "belt card.countershaft": "countershaft",
   "belt card.countershaft number": "countershaft {n}",
   "belt card.begin with": "Begin with {position}, as drawn.",
+  "belt card.sign": "{sign} = {name}",
+  "belt card.blank": "Blank: take another row for this material.",
+  "belt card.omitted": "Left out, as another gives nearly the same speed: {positions}.",
   "belt card.by ratio": "~ by ratio, not measured.",
   "belt card.measure first": "! measure first: near the limit.",
   "belt card.reading doubtful": "? reading doubtful: measure again.",
@@ -1785,7 +1794,7 @@ const en: Readonly<Record<Key, Text>> = {
   "drive notes.source iso": "ISO 4183:1995 (from memory)",
   "drilling card.by diameter": "{operation}, {tool}: belt and rpm by diameter, {unit}",
   "drilling card.by thread": "{operation}, {tool}: belt and rpm by thread",
-  "drilling card.by hand": "Turn the spindle by hand, plug out: {operations}. The file says neither drive: reverses: nor clutch:, without which a tool that binds in its hole breaks.",
+  "drilling card.by hand": "Turn the spindle by hand, plug out: {operations}. Neither a reversing motor nor a clutch is known of, without which a tool that binds in its hole breaks.",
   "drilling card.no speed": "None: no speed of this machine is known.",
   "drilling card.no drills": "None of the drills is within the largest that the file allows (limits: drill:).",
   "drilling card.no figures": "No figures for {materials}.",
@@ -1801,7 +1810,7 @@ const en: Readonly<Record<Key, Text>> = {
   "drilling card.black": "Black: even the slowest position is too fast, or beyond a limit.",
   "drilling card.more speed": "Small drills would bear more speed than there is.",
   "drilling card.tap stop": "Taps driven by the machine; by hand they need no speed. A thread is cut in a second or two: set the depth stop, and reverse, or let the clutch slip, before the bottom of the hole.",
-  "drilling card.no barrel": "Depth per turn: the file has no barrel or quill with a feed; give it one, say of its handwheel moves: barrel or quill, or name it in the sheet (handwheel:).",
+  "drilling card.no barrel": "Depth per turn: no handwheel of a barrel or quill is known, or not its feed; name it in the machine's file.",
   "drilling card.depth": "Depth by turns of the {wheel}",
   "drilling card.whole turns": "whole turns",
   "drilling card.and": "and",
@@ -1930,8 +1939,8 @@ const en: Readonly<Record<Key, Text>> = {
   "dials.one division": "one division",
   "dials.one of": "one of {divisions} divisions",
   "dials.between cuts": "between the cut ends",
-  "dials.to tab line": "from the cut end to the line of the tab",
-  "dials.together": "all {pieces} together: {length} ± {slack}",
+  "dials.to tab": "cut end to the tab line",
+  "dials.with tab": "with its tab",
   "dials.across": "across the outer circle",
   "dials.hole": "across the hole",
   "dials.along arc": "along the outer edge",
@@ -1950,7 +1959,7 @@ const en: Readonly<Record<Key, Text>> = {
   "dials.closes within doubt": "closes as well as the feed is known: {error}",
   "dials.short division": "the last division is short: {short} instead of {division}, {width} wide on paper",
   "dials.starts again": "starts again at zero each turn: count whole turns, each worth {turn}",
-  "dials.short division blurs": "the short division is so narrow that it blurs into the zero mark",
+  "dials.short division blurs": "its mark would print as one with the zero, and is left out",
   "dials.rows close exactly": "{n} rows, one for each of {n} turns: closes exactly after {divisions} divisions",
   "dials.rows close within doubt": "{n} rows, one for each of {n} turns: closes as well as the feed is known; {error}",
   "dials.rows do not close": "does not close in {most} rows or fewer; with {n} rows it {error}",
@@ -2230,7 +2239,7 @@ const en: Readonly<Record<Key, Text>> = {
   "tapers.top slide, swing anticlockwise": "top slide: swing anticlockwise",
   "tapers.headstock, swing clockwise": "headstock: swing clockwise",
   "tapers.headstock, swing anticlockwise": "headstock: swing anticlockwise",
-  "threads.number drill": "No. {number}",
+  "threads.number drill": "#{number}",
   "threads.series metric coarse": "Metric coarse",
   "threads.series metric fine": "Metric fine",
   "threads.series UNC": "Unified coarse, UNC",
@@ -2248,6 +2257,7 @@ const en: Readonly<Record<Key, Text>> = {
   "threads.rod": "rod",
   "threads.turns": "turns",
   "threads.tight": "! tight: this drill makes more than {most} % of a full thread, hard on a tap turned by hand (common practice). Drill for {percent} % instead.",
+  "threads.next drill": "+ none is published: the next usual drill above the hole of {percent} %.",
   "threads.from memory": "* size from memory, not seen in print: measure the tap.",
   "threads.how": "Hole {percent} % = size − {share} × a full thread's depth on diameter, which is 1.299 pitches (60°), 1.281 (Whitworth) or 1.2 (BA); take the nearest drill, the larger in hard metal. Drill: the one usually published, and how much of a full thread it makes. Rod for the die = size − pitch ÷ 10 (common practice). Turns: of tap or die for that depth.",
   "threads.sources": "Sizes and drills from: {sources}.",
@@ -3026,6 +3036,7 @@ const en: Readonly<Record<Key, Text>> = {
   "remarks.feed questioned": "{wheel}: {why}: measure again before you trust it.",
   "remarks.worn": "{wheel} is worn: from place to place its travel differs from the mean by up to {most}, which is in every ± here.",
   "remarks.wavy": "{wheel} leads and lags once a turn by up to {most}, which is in every ± here; whole turns are free of it.",
+  "remarks.curved": "{wheel} strays along a curve: stretch by stretch its readings lie up to {most} off an even feed, which every ± here takes for chance. Measure by zones, with more readings.",
   "remarks.wild readings": {"one":"{wheel}: one reading lies off the others; it counts in the feed and its ± until it is taken again.","other":"{wheel}: {n} readings lie off the others; they count in the feed and its ± until they are taken again."},
   "remarks.far from nominal": "its feed is {times} times what the maker meant",
   "remarks.readings beyond travel": "its readings reach farther than it travels",
@@ -3110,6 +3121,7 @@ const en: Readonly<Record<Key, Text>> = {
   "binder.missing job": "no job was given: name a job file with --job",
   "binder.missing scales": "the file has no scales",
   "binder.missing angle scales": "the file has no angleScales",
+  "binder.missing scales of these": "none of the scales belongs to the handwheels asked for",
   "titles.angle scale": "Angle scales",
   "titles.belt card": "Belt card",
   "titles.dial choices": "Dial choices",
@@ -3312,6 +3324,9 @@ const de: Readonly<Record<Key, Text>> = {
   "belt card.countershaft": "Vorgelegewelle",
   "belt card.countershaft number": "Vorgelegewelle {n}",
   "belt card.begin with": "Anfangen mit {position}, wie gezeichnet.",
+  "belt card.sign": "{sign} = {name}",
+  "belt card.blank": "Leer: für diesen Werkstoff eine andere Zeile nehmen.",
+  "belt card.omitted": "Weggelassen, da eine andere fast dieselbe Drehzahl gibt: {positions}.",
   "belt card.by ratio": "~ gerechnet, nicht gemessen.",
   "belt card.measure first": "! erst messen: nahe an der Grenze.",
   "belt card.reading doubtful": "? Messwert zweifelhaft: noch einmal messen.",
@@ -3399,7 +3414,7 @@ const de: Readonly<Record<Key, Text>> = {
   "drive notes.source iso": "ISO 4183:1995 (aus dem Gedächtnis)",
   "drilling card.by diameter": "{operation}, {tool}: Riemenstellung und U/min nach Durchmesser in {unit}",
   "drilling card.by thread": "{operation}, {tool}: Riemenstellung und U/min nach Gewinde",
-  "drilling card.by hand": "Spindel von Hand drehen, Stecker gezogen: {operations}. Die Datei nennt weder drive: reverses: noch clutch:, ohne die ein Werkzeug bricht, das im Loch klemmt.",
+  "drilling card.by hand": "Spindel von Hand drehen, Stecker gezogen: {operations}. Weder Rechts-/Linkslauf noch Rutschkupplung sind bekannt; ohne sie bricht ein Werkzeug, das im Loch klemmt.",
   "drilling card.no speed": "Keine: keine Drehzahl dieser Maschine ist bekannt.",
   "drilling card.no drills": "Keiner der Bohrer ist so klein, wie es die Datei verlangt (limits: drill:).",
   "drilling card.no figures": "Keine Schnittwerte für {materials}.",
@@ -3415,7 +3430,7 @@ const de: Readonly<Record<Key, Text>> = {
   "drilling card.black": "Schwarz: auch die langsamste Stellung ist zu schnell oder über einer Grenze.",
   "drilling card.more speed": "Kleine Bohrer vertrügen mehr Drehzahl, als da ist.",
   "drilling card.tap stop": "Maschinengewindebohrer; von Hand braucht es keine Drehzahl. Ein Gewinde ist in ein, zwei Sekunden geschnitten: Tiefenanschlag setzen und umsteuern, oder die Kupplung rutschen lassen, bevor der Grund erreicht ist.",
-  "drilling card.no barrel": "Tiefe je Umdrehung: in der Datei hat keine Pinole einen Weg je Umdrehung; einen angeben, bei ihrem Handrad moves: barrel oder quill schreiben, oder es im Blatt nennen (handwheel:).",
+  "drilling card.no barrel": "Tiefe je Umdrehung: kein Handrad einer Pinole ist bekannt, oder nicht sein Weg je Umdrehung; in der Maschinendatei angeben.",
   "drilling card.depth": "Tiefe nach Umdrehungen: {wheel}",
   "drilling card.whole turns": "ganze Umdr.",
   "drilling card.and": "und",
@@ -3505,7 +3520,7 @@ const de: Readonly<Record<Key, Text>> = {
   "dials.upper lower": "oben {upper}, unten {lower}",
   "dials.on diameter": "im Durchmesser",
   "dials.revision": "Stand {revision}",
-  "dials.a turn": "{feed} je Umdr.",
+  "dials.a turn": "1 Umdr. = {feed}",
   "dials.off over": "kann um {doubt} auf {travel} falsch sein",
   "dials.too much over": "zeigt auf {travel} {error} zu viel",
   "dials.too little over": "zeigt auf {travel} {error} zu wenig",
@@ -3544,8 +3559,8 @@ const de: Readonly<Record<Key, Text>> = {
   "dials.one division": "ein Skalenteil",
   "dials.one of": "einer von {divisions} Skalenteilen",
   "dials.between cuts": "zwischen den Schnittenden",
-  "dials.to tab line": "vom Schnitt bis zur Linie der Lasche",
-  "dials.together": "alle {pieces} zusammen: {length} ± {slack}",
+  "dials.to tab": "Schnittende bis Laschenlinie",
+  "dials.with tab": "mit der Lasche",
   "dials.across": "Außendurchmesser",
   "dials.hole": "Lochdurchmesser",
   "dials.along arc": "längs der Außenkante",
@@ -3564,7 +3579,7 @@ const de: Readonly<Record<Key, Text>> = {
   "dials.closes within doubt": "geht so gut auf, wie der Weg je Umdrehung bekannt ist: {error}",
   "dials.short division": "der letzte Skalenteil ist kurz: {short} statt {division}, {width} breit auf dem Papier",
   "dials.starts again": "beginnt jede Umdrehung neu bei null: ganze Umdrehungen zählen, jede {turn}",
-  "dials.short division blurs": "der kurze Skalenteil ist so schmal, dass er mit der Nullmarke verschwimmt",
+  "dials.short division blurs": "sein Strich liefe mit der Nullmarke zusammen und fehlt deshalb",
   "dials.rows close exactly": "{n} Reihen, eine für jede von {n} Umdrehungen: geht nach {divisions} Skalenteilen genau auf",
   "dials.rows close within doubt": "{n} Reihen, eine für jede von {n} Umdrehungen: geht so gut auf, wie der Weg je Umdrehung bekannt ist; {error}",
   "dials.rows do not close": "geht in höchstens {most} Reihen nicht auf; mit {n} Reihen: {error}",
@@ -3855,15 +3870,16 @@ const de: Readonly<Record<Key, Text>> = {
   "threads.series ME": "32 und 40 Gang auf 1 Zoll, Whitworth-Form",
   "threads.thread": "Gewinde",
   "threads.size": "Maß",
-  "threads.pitch": "Steigung",
-  "threads.drill for": "Kernloch {percent} %",
+  "threads.pitch": "P",
+  "threads.drill for": "Kern {percent} %",
   "threads.drill": "Bohrer",
-  "threads.full": "Tiefe",
+  "threads.full": "voll",
   "threads.rod": "Bolzen",
   "threads.turns": "Umdr.",
   "threads.tight": "! eng: dieser Bohrer lässt mehr als {most} % der vollen Gewindetiefe stehen, schwer für einen Gewindebohrer von Hand (Werkstattbrauch). Stattdessen das Kernloch für {percent} % bohren.",
+  "threads.next drill": "+ kein Kernlochbohrer veröffentlicht: der nächste gebräuchliche über dem Loch für {percent} %.",
   "threads.from memory": "* Maß aus dem Gedächtnis, nicht gedruckt gesehen: den Gewindebohrer messen.",
-  "threads.how": "Kernloch {percent} % = Maß − {share} × volle Gewindetiefe im Durchmesser, das sind 1,299 Steigungen (60°), 1,281 (Whitworth) oder 1,2 (BA); den nächsten Bohrer nehmen, in hartem Werkstoff den größeren. Bohrer: der in Tabellen übliche, und welchen Anteil der vollen Tiefe er stehen lässt. Bolzen für das Schneideisen = Maß − Steigung ÷ 10 (Werkstattbrauch). Umdr.: Umdrehungen von Gewindebohrer oder Schneideisen auf diese Länge.",
+  "threads.how": "Kern {percent} %: Kernloch = Maß − {share} × volle Gewindetiefe im Durchmesser, das sind 1,299 Steigungen (60°), 1,281 (Whitworth) oder 1,2 (BA); den nächsten Bohrer nehmen, in hartem Werkstoff den größeren. Bohrer: der in Tabellen übliche, und welchen Anteil der vollen Tiefe er stehen lässt. Bolzen für das Schneideisen = Maß − Steigung ÷ 10 (Werkstattbrauch). Umdr.: Umdrehungen von Gewindebohrer oder Schneideisen auf diese Länge.",
   "threads.sources": "Maße und Bohrer aus: {sources}.",
   "threads.source DIN 76": "DIN 76-1 (aus dem Gedächtnis)",
   "threads.source library": "Lochtabelle einer freien CAD-Bibliothek (metrische Bohrer dort nach ISO 2306, Whitworth nach BS 1157)",
@@ -4640,6 +4656,7 @@ const de: Readonly<Record<Key, Text>> = {
   "remarks.feed questioned": "{wheel}: {why}: neu messen, bevor man sich darauf verlässt.",
   "remarks.worn": "{wheel} ist ausgelaufen: von Stelle zu Stelle weicht der Weg bis zu {most} vom Mittel ab; das steckt in jedem ± hier.",
   "remarks.wavy": "{wheel} eilt einmal je Umdrehung um bis zu {most} vor und nach; das steckt in jedem ± hier; ganze Umdrehungen sind frei davon.",
+  "remarks.curved": "{wheel} weicht entlang einer Kurve ab: streckenweise liegen Ablesungen bis {most} neben einem gleichmäßigen Weg je Umdrehung, was jedes ± hier für Zufall nimmt. Abschnittsweise messen, mit mehr Ablesungen.",
   "remarks.wild readings": {"one":"{wheel}: eine Ablesung liegt neben den anderen; sie zählt im Weg je Umdrehung und seinem ± mit, bis sie wiederholt ist.","other":"{wheel}: {n} Ablesungen liegen neben den anderen; sie zählen im Weg je Umdrehung und seinem ± mit, bis sie wiederholt sind."},
   "remarks.far from nominal": "der Weg je Umdrehung ist das {times}-Fache des Nennwerts",
   "remarks.readings beyond travel": "die Ablesungen reichen weiter, als der Schlitten fährt",
@@ -4724,6 +4741,7 @@ const de: Readonly<Record<Key, Text>> = {
   "binder.missing job": "kein Auftrag angegeben: mit --job eine Auftragsdatei nennen",
   "binder.missing scales": "die Datei hat keine Längenskalen (scales)",
   "binder.missing angle scales": "die Datei hat keine Gradskalen (angleScales)",
+  "binder.missing scales of these": "keine der Skalen gehört zu den verlangten Handrädern",
   "titles.angle scale": "Gradskalen",
   "titles.belt card": "Riemenkarte",
   "titles.dial choices": "Teilungen zur Wahl",

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
+import { threadOnPaper } from "../../src/thread/onPaper.js";
 import { threadNamed, threadsMeant, threadsOf } from "../../src/thread/thread.js";
-import { threadOnPaper } from "../../src/thread/threadOnPaper.js";
 import { inLanguage } from "../../src/words/language.js";
 
 test.each([

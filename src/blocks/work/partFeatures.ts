@@ -4,8 +4,9 @@ import { cylinder, diameterAt, diameterOf, greatest, HAIR, type Outline } from "
 import { endsOf, type Workpiece } from "../../part/workpiece.js";
 import { isBlock } from "../../plan/block.js";
 import type { Stage } from "../../plan/stage.js";
+import { threadOnPaper } from "../../thread/onPaper.js";
 import { threadNamed } from "../../thread/thread.js";
-import { inDecimals, say } from "../../words/say.js";
+import { say } from "../../words/say.js";
 import { type Frame, framesOf, placeIn, stretchesIn, walled, workIn } from "./partFrame.js";
 import { corners } from "./workView.js";
 
@@ -271,8 +272,8 @@ function threadWords(name: string): string {
   if (thread === undefined) return name;
   const { designation, system } = thread;
   return /^[\d#]/.test(designation) && !designation.includes(system) && system !== "BA"
-    ? inDecimals(`${designation} ${system}`)
-    : inDecimals(designation);
+    ? `${designation} ${system}`
+    : threadOnPaper(designation);
 }
 
 /** The bar's own surfaces, where no tool came. */

@@ -3,7 +3,7 @@ import { between, diameterAt } from "../../part/outline.js";
 import { endsOf, outsideOver } from "../../part/workpiece.js";
 import { smallestOf } from "../../quantity/extremes.js";
 import { formatFixed } from "../../quantity/format.js";
-import { threadOnPaper } from "../../thread/threadOnPaper.js";
+import { threadOnPaper } from "../../thread/onPaper.js";
 import { say } from "../../words/say.js";
 import { type Check, refused, type StepFinding, takeCare } from "../finding.js";
 import { slenderness } from "../slenderness.js";
