@@ -2734,7 +2734,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan findings.slender shape between": "{length} is free between what holds it, at {diameter} diameter, as stiff as a bar {ratio} times as long as thick",
   "student.dial not proved": "Nobody has proved this dial. Ask before you trust it.",
   "student.slide not even": "This slide is not even: it can be out by {most}. Measure the part.",
-  "student.slide out over": "Over {travel} on the dial the slide can be out by {most}. Measure the part.",
+  "student.slide out over": "Over {travel} the dial can be out by {most}. Measure the part.",
   "student.never key in chuck": "Never leave the key in the chuck.",
   "student.never gloves": "Never wear gloves, rings or loose sleeves.",
   "student.never long hair": "Never let long hair hang. Tie it back.",
