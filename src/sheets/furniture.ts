@@ -96,14 +96,15 @@ const noteStep = 3;
 /** Of the lowest of three lines, which is the printer's correction. */
 const noteBaseline = (box: Box): number => box.top + box.height - blockHeight - 1.8;
 
-/** Between the corners of the printer check. */
+/** Between the corners of the printer check, whose figures on small paper come so far in from the block's right side; mm. */
 const widestNote = 120;
+const cornerInset = 8;
 
 /** Who comes first, and how a page is printed whose lengths count; as many lines as they take. */
 function noteLines(machine: Machine, trueSize: boolean, width: number): string[] {
   const uncorrected = machine.paper.printer === undefined ? ` ${say("page.not corrected")}` : "";
   return [...(trueSize ? [`${say("page.true size")}${uncorrected}`] : []), say("page.who comes first")].flatMap(
-    (words) => wrapText(words, Math.min(width, widestNote), size.source, "regular"),
+    (words) => wrapText(words, Math.min(width - cornerInset, widestNote), size.source, "regular"),
   );
 }
 

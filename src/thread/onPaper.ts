@@ -1,4 +1,5 @@
-import { decimalMark } from "../words/say.js";
+import { inDecimals } from "../words/say.js";
+import { threadNamed } from "./thread.js";
 
-/** A thread's name as it stands on paper: that of a metric one holds its size and pitch, which have the language's decimal mark. */
-export const threadOnPaper = (name: string): string => (/^M\d/.test(name) ? name.replaceAll(".", decimalMark()) : name);
+/** A thread's name as it stands on paper, whichever way a job's file writes it: "M8 × 1"; in German "M2,5", as DIN 13 has it. */
+export const threadOnPaper = (name: string): string => inDecimals(threadNamed(name)?.designation ?? name);

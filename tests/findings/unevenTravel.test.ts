@@ -91,7 +91,7 @@ describe("a turn miscounted", () => {
     // Beside another handwheel the stops sheet is printed, and says so at the stop.
     const other = { ...found, handwheels: [...found.handwheels, ...carriage(whole, (turn) => 2 * turn).handwheels] };
     expect(textsOf(other, "stops")).toContain("A turn was miscounted");
-    expect(textsOf(found, "measured-report")).toContain("nothing else is told of this feed");
+    expect(textsOf(found, "measured-report")).toContain("nothing else is said of this feed");
   });
 });
 

@@ -347,6 +347,6 @@ describe("what it says", () => {
       // The foot of the page is not the card's.
       expect(faults.filter((fault) => !fault.includes("maker's manual"))).toEqual([]);
     }
-    expect(inLanguage("de", () => textsOf(covered(usual), "belt-card"))).toContain("nach der Übersetzung");
+    expect(inLanguage("de", () => textsOf(covered(usual), "belt-card"))).toContain("gerechnet, nicht gemessen");
   });
 });

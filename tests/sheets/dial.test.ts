@@ -137,12 +137,14 @@ describe("what stands on the dial itself", () => {
     const all = await texts(dial);
     for (const words of ["rev 3", onDiameter]) expect(times(all, words), words).toBeGreaterThanOrEqual(2);
     expect(times(all, "Cross slide")).toBeGreaterThanOrEqual(2);
-    expect(all.join(" ")).not.toContain("not on it");
+    expect(all.join(" ")).not.toContain("no room on it for");
   });
 
   test("what finds no place is told on the page, for a pencil", async () => {
     const all = await texts("feed: 12 tpi, dial: { shape: drum, diameter: 20, width: 4, closure: rows }");
-    expect(all.join(" ")).toMatch(/not on it: (mm · )?(1st turn · 2nd turn · )?.*on diameter · rev 3 · Cross slide/);
+    expect(all.join(" ")).toMatch(
+      /no room on it for: (mm · )?(1st turn · 2nd turn · )?.*on diameter · rev 3 · Cross slide/,
+    );
     expect(all.join(" ")).toContain("write it beside the piece");
   });
 
