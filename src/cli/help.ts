@@ -110,7 +110,7 @@ export const commandOf = (argv: readonly string[]): Command | undefined => argv.
 export function helpLines(command: Command | undefined): string[] {
   if (command === undefined)
     return [
-      "witnessmark makes dials, turn tables and speed cards that are true for one small",
+      "witnessmark makes dials, turn tables and belt cards that are true for one small",
       "manual machine, from one file about it.",
       "",
       ...inColumns(Object.values(helps).map(({ call, words }): Row => [call, words])),

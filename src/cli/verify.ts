@@ -1,9 +1,12 @@
+import { dialSet } from "../blocks/dial/dialCutOuts.js";
+import type { DialFinding } from "../dial/finding.js";
 import type { HandwheelFinding } from "../findings/findings.js";
 import type { Machine, Units } from "../machine/machine.js";
-import { type Measure, measuresOf, verdictOn } from "../paper/measuredPiece.js";
+import { type Measure, measureOfPiece, measuresOf, verdictOn } from "../paper/measuredPiece.js";
 import { mendedBar } from "../paper/printerCorrection.js";
 import { formatFixed, formatLength, formatSize, trimmed } from "../quantity/format.js";
 import { inMm, parseLength } from "../quantity/length.js";
+import { roomOn } from "../sheets/arrange.js";
 import { builtIn } from "../sheets/builtIn.generated.js";
 import { type Io, Refusal } from "./io.js";
 import { load } from "./load.js";
@@ -43,7 +46,8 @@ export async function verify(
       `"${measuredText}" is not a length; write what the caliper says, as 119.7 mm or 4.713 in; a bare number is in ${units}, the file's unit`,
       2,
     );
-  const measure = chosenMeasure(finding, by, units, path);
+  const measure = chosenMeasure(finding, by, measured, machine, path);
+  if (measure.others !== undefined) io.out(`Taken for ${measure.what.replace(/,.*/, "")}; ${measure.others}.`);
   const verdict = verdictOn(measure, measured);
   const { off, good } = verdict;
   io.out(
@@ -55,7 +59,7 @@ export async function verify(
       : `Not good enough: at most ${said(measure.slack, units)} off is.`,
   );
   if (Math.abs(verdict.ratio - 1) > MOST_OFF) {
-    io.out(scaledWords(measuredText, measured, measure, units));
+    io.out(scaledWords(measuredText, measure, units));
     return 1;
   }
   io.out(costWords(finding, measure, verdict.turns, units));
@@ -65,12 +69,33 @@ export async function verify(
 
 const said = (mm: number, units: Units): string => formatSize(mm, units);
 
-function chosenMeasure(finding: HandwheelFinding, by: string | undefined, units: Units, path: string): Measure {
+/** `others`: what else it might have been. */
+type Chosen = Measure & { readonly others?: string };
+
+/** The length that was measured: of a dial that the paper takes in pieces the nearest of theirs, or their sum. */
+function chosenMeasure(
+  finding: HandwheelFinding,
+  by: string | undefined,
+  measured: number,
+  machine: Machine,
+  path: string,
+): Chosen {
   const { handwheel, dial } = finding;
+  const { units } = machine;
   const measures = dial === undefined ? [] : measuresOf(dial, units);
   const [first, ...others] = measures;
   if (first === undefined)
     throw new Refusal(`${path}: "${handwheel.name}" has no dial: give it a feed and a dial with its sizes`);
+  const parts = dial === undefined ? [] : partsOf(finding, dial, machine);
+  if (parts.length > 1 && by !== "chord") {
+    const whole = { ...first, what: `the whole of ${parts.length} pieces, ${first.what},` };
+    const all = [...parts, whole];
+    const taken = nearest(all, measured);
+    const others = all
+      .filter((one) => one !== taken)
+      .map(({ what, wanted }) => `${what.replace(/,.*/, "")} measures ${said(wanted, units)}`);
+    return { ...taken, others: others.join(", ") };
+  }
   const asked = measures.find((measure) => measure.by === by);
   if (asked !== undefined) return asked;
   if (by === undefined && others.length === 0) return first;
@@ -78,14 +103,24 @@ function chosenMeasure(finding: HandwheelFinding, by: string | undefined, units:
   throw new Refusal(`say what was measured of "${handwheel.name}": ${ways.join(" or ")}`, 2);
 }
 
+function partsOf(finding: HandwheelFinding, dial: DialFinding, machine: Machine): Measure[] {
+  const template = builtIn.find(({ name }) => name === "dial");
+  const room = template && roomOn(machine, template);
+  const pieces = (room && dialSet(finding, machine, room)?.pieces) ?? [];
+  return pieces.length < 2 ? [] : pieces.map((piece) => measureOfPiece(dial, piece, machine.units));
+}
+
+const nearest = (measures: readonly Measure[], measured: number): Measure =>
+  measures.reduce((best, one) =>
+    Math.abs(Math.log(measured / one.wanted)) < Math.abs(Math.log(measured / best.wanted)) ? one : best,
+  );
+
 /** A bare number in the wrong unit is the likeliest slip; then a page printed to fit. */
-function scaledWords(measuredText: string, measured: number, { wanted }: Measure, units: Units): string {
+function scaledWords(measuredText: string, { wanted }: Measure, units: Units): string {
   const other: Units = units === "mm" ? "in" : "mm";
   const bare = Number(measuredText.replace(",", "."));
   if (Math.abs(inMm(bare, other) / wanted - 1) <= MOST_OFF)
     return `A bare number is in ${units}, the file's unit: write ${measuredText} ${other} if that is what was meant.`;
-  if (measured < wanted * 0.75)
-    return "Of a dial that is printed in pieces give the sum of their lengths, which stands beneath each of them. If it is one piece, the page was printed too small: print at 100 % first.";
   return 'More than 5 % off: the page was most likely printed "fit to page", or the length is in another unit. Print at 100 % first.';
 }
 

@@ -7,6 +7,8 @@ export type ChoiceOptions = {
   readonly units: Units;
   /** Working travel of the slide, mm; the usual one is supposed, and said, where it is not stated. */
   readonly travel?: number;
+  /** The least height of a row that can be told from the others, mm. */
+  readonly leastRow?: number;
 };
 
 /** What every choice for one handwheel shares. */

@@ -1,20 +1,13 @@
 import { feedDoubtOver } from "../feed/doubtOver.js";
 import type { FeedFinding } from "../feed/finding.js";
 import type { Closure, DialWish, Handwheel, Units } from "../machine/machine.js";
+import { sharedBand } from "./bandRoom.js";
 import type { ChoiceOptions, DialBlank } from "./blank.js";
 import { type Division, divideEvenly, divideInRows, divideTruly } from "./division.js";
 import { type DivisionValue, divisionValues, inUnit, leadingDigits, namedDivisionValue } from "./divisionValue.js";
 import type { DialChoice } from "./finding.js";
 import { blurs } from "./legibility.js";
-import {
-  FARTHEST_TOLD,
-  LEAST_ROW_HEIGHT,
-  LEAST_SPACING,
-  penalty,
-  ROWS_SHARE_OF_DOUBT,
-  USUAL_TRAVEL,
-  WIDEST_SPACING,
-} from "./penalty.js";
+import { FARTHEST_TOLD, LEAST_SPACING, penalty, ROWS_SHARE_OF_DOUBT, USUAL_TRAVEL, WIDEST_SPACING } from "./penalty.js";
 import { readingOf } from "./reading.js";
 import { divisionLabel, remarksOn } from "./remarks.js";
 import { bandWidth, spacing } from "./strip.js";
@@ -42,7 +35,7 @@ export function choicesFor(
   };
   const offered = legibleValues(blank);
 
-  const free = offered.flatMap((value) => CLOSURES.map((closure) => choose(blank, value, closure)));
+  const free = offered.flatMap((value) => choicesOf(blank, value, CLOSURES));
   const ranked = free.filter((choice) => worthOffering(blank, choice, free)).sort(byPenalty(options.units));
 
   const forced = forcedChoice(blank, wish, offered);
@@ -61,28 +54,40 @@ function forcedChoice(blank: DialBlank, wish: DialWish, offered: readonly Divisi
   if (wish.divisions === undefined && wish.closure === undefined) return undefined;
   const values = wish.divisions === undefined ? offered : [namedDivisionValue(wish.divisions, blank.units)];
   const closures = wish.closure === undefined ? CLOSURES : [wish.closure];
-  const all = values.flatMap((value) => closures.map((closure) => choose(blank, value, closure)));
+  const meant =
+    wish.divisions === undefined
+      ? values.flatMap((value) => choicesOf(blank, value, closures)).filter((choice) => !tooLow(blank, choice))
+      : [];
+  const all =
+    meant.length > 0 ? meant : values.flatMap((value) => closures.map((closure) => choose(blank, value, closure)));
   const wished = wish.divisions === undefined && wish.closure === "rows" ? rowsWished(all, blank) : all;
   return [...wished].sort(byPenalty(blank.units))[0];
 }
 
-/** Whoever asks for rows means several, that can be read and close, in the file's unit: as far as there are such, in this order. */
-function rowsWished(all: readonly DialChoice[], { band, units }: DialBlank): readonly DialChoice[] {
+/** Who asks for rows alone means such as can be read, that close, in the file's unit: as far as there are such, in this order. */
+function rowsWished(all: readonly DialChoice[], { units }: DialBlank): readonly DialChoice[] {
   const wishes: ((choice: DialChoice) => boolean)[] = [
-    ({ rows }) => rows > 1,
-    ({ rows }) => band / rows >= LEAST_ROW_HEIGHT,
+    ({ spacing }) => !blurs(spacing),
     ({ closes }) => closes === true,
     ({ unit }) => unit === units,
   ];
   return wishes.reduce<readonly DialChoice[]>((kept, wish) => (kept.some(wish) ? kept.filter(wish) : kept), all);
 }
 
+/** Those that such closures really make: rows of which one is as good as many are even divisions. */
+const choicesOf = (blank: DialBlank, value: DivisionValue, closures: readonly Closure[]): DialChoice[] =>
+  closures.map((closure) => choose(blank, value, closure)).filter(({ closure }, index) => closure === closures[index]);
+
+/** Rows that have no room for the numbers which tell them apart. */
+const tooLow = ({ band, leastRow = 0 }: DialBlank, { rows }: DialChoice): boolean =>
+  rows > 1 && sharedBand(band) / rows < leastRow;
+
 /** Leaves out what no one could read, rows that do not close, and true marks or rows where even marks close so well
  *  that the feed is not known better. */
 function worthOffering(blank: DialBlank, choice: DialChoice, all: readonly DialChoice[]): boolean {
   if (blurs(choice.spacing)) return false;
   if (choice.closure === "even") return true;
-  if (choice.closure === "rows" && (choice.rows === 1 || !choice.closes)) return false;
+  if (choice.closure === "rows" && (tooLow(blank, choice) || !choice.closes)) return false;
   return !all.some(
     (other) =>
       other.closure === "even" &&
@@ -118,9 +123,10 @@ function divide(blank: DialBlank, value: number, closure: Closure): Division {
   }
 }
 
-function choose(blank: DialBlank, named: DivisionValue, closure: Closure): DialChoice {
+function choose(blank: DialBlank, named: DivisionValue, wished: Closure): DialChoice {
   const { value, unit } = named;
-  const division = divide(blank, value, closure);
+  const division = divide(blank, value, wished);
+  const closure = wished === "rows" && division.rows === 1 ? "even" : wished;
   const { overTravel, measuredOnly } = toldOver(blank);
   const turns = overTravel / blank.feed.perTurn;
   const doubt = feedDoubtOver(turns, blank.feed);

@@ -1,6 +1,7 @@
 import { feedDoubtOver } from "../feed/doubtOver.js";
 import type { FeedFinding } from "../feed/finding.js";
 import type { DialWish, Handwheel, Paper, Units } from "../machine/machine.js";
+import { leastRow } from "./bandRoom.js";
 import { choicesFor } from "./choices.js";
 import { closings } from "./closing.js";
 import { development } from "./development.js";
@@ -30,10 +31,12 @@ export function dialFinding(
   const circle = readingCircle(wish, layers);
   if (circle === undefined || !(circle > 0)) return undefined;
 
+  const flat = development(wish, layers);
   const options = {
     stripLength: circle,
     units,
     ...(handwheel.travel !== undefined && { travel: handwheel.travel }),
+    ...(flat && { leastRow: leastRow(flat) }),
   };
   const choices = choicesFor(feed, handwheel.reads, wish, options);
   const [chosen] = choices;
@@ -42,7 +45,6 @@ export function dialFinding(
   const beside =
     wish.vernier === undefined ? undefined : dialVernier(chosen.divisionValue, chosen.spacing, wish.vernier, circle);
   const reading = readingOf(feed, handwheel).perTurn;
-  const flat = development(wish, layers);
   const second = wish.second === undefined ? undefined : choiceOfSecond(wish.second);
   return {
     shape: wish.shape,

@@ -10,7 +10,9 @@ const CLEAR_BESIDE = 1;
 /** Distance of numbered marks that is aimed at: about ten numbers on a drum of 25 to 30 mm (common practice). */
 const WANTED_GAP = 8;
 /** Unnumbered marks between numbered ones are at most nine (MIL-HDBK-759B), so every tenth mark bears a number. */
-const MOST_MARKS_TO_A_NUMBER = 10;
+export const MOST_MARKS_TO_A_NUMBER = 10;
+/** Fewer numbers than these round a dial are few. */
+const FEW_NUMBERS = 4;
 
 /** Counted in divisions: which marks are long, which are middling, and at which steps numbers may stand. */
 type Pattern = { readonly long: number; readonly middle: number; readonly numbered: readonly number[] };
@@ -20,7 +22,7 @@ const PATTERNS = new Map<number, Pattern>([
   [1, { long: 10, middle: 5, numbered: [1, 5, 10, 20, 50, 100] }],
   [2, { long: 10, middle: 5, numbered: [1, 5, 10, 20, 50, 100] }],
   [2.5, { long: 4, middle: 2, numbered: [1, 2, 4, 8, 20, 40, 80] }],
-  [5, { long: 10, middle: 2, numbered: [1, 2, 10, 20, 40, 100] }],
+  [5, { long: 10, middle: 2, numbered: [1, 2, 4, 10, 20, 40, 100] }],
 ]);
 const ANY_VALUE: Pattern = { long: 10, middle: 5, numbered: [1, 5, 10, 20, 50, 100] };
 
@@ -46,7 +48,11 @@ export const countedAs = ({ labelUnit, chosen }: Pick<DialFinding, "labelUnit" |
 export function labelling(choice: DialChoice): Labelling {
   const pattern = PATTERNS.get(leadingDigits(inUnit({ value: choice.divisionValue, unit: choice.unit }))) ?? ANY_VALUE;
   const offWanted = (every: number) => Math.abs(Math.log((every * choice.spacing) / WANTED_GAP));
-  const dense = pattern.numbered.filter((every) => every <= MOST_MARKS_TO_A_NUMBER);
+  // By fours only where tens would leave a small dial with two or three numbers.
+  const byFours = choice.divisionsPerTurn < FEW_NUMBERS * MOST_MARKS_TO_A_NUMBER;
+  const dense = pattern.numbered.filter(
+    (every) => every <= MOST_MARKS_TO_A_NUMBER && (every !== 4 || pattern.long === 4 || byFours),
+  );
   const sparse = pattern.numbered.filter((every) => every > MOST_MARKS_TO_A_NUMBER);
   for (const every of [...dense.sort((a, b) => offWanted(a) - offWanted(b)), ...sparse]) {
     const numbers = numbering(choice, pattern, every);
@@ -68,7 +74,8 @@ function numbering(choice: DialChoice, pattern: Pattern, every: number): Labelli
     );
     const labelUnit = worth === 1 ? choice.unit : `1 = ${trimmed(worth, 4)} ${unitName(choice.unit)}`;
     return {
-      pattern,
+      // Numbers by fours on a dial of long tens: the numbered ones are the long ones.
+      pattern: every % pattern.long === 0 || pattern.long % every === 0 ? pattern : { ...pattern, long: every },
       every,
       labelUnit,
       labelWorth: worth * mmPer[choice.unit],

@@ -41,19 +41,6 @@ export function bandWidth(dial: DialShape): number {
   return dial.shape === "face" ? (dial.outside - dial.inside) / 2 : dial.width;
 }
 
-/** On a strip narrower than this the numbers may be of the smallest size, mm. */
-export const NARROW = 8;
-/** A short mark, a number and the room round both take so much of a band, mm: on a narrow strip, and on any other. */
-const LEAST_BAND = { narrow: 2.25, usual: 2.8 };
-/** Left free along the edge that is cut, mm. */
-const AT_EDGE = 0.35;
-
-/** What so many bands of marks with numbers take across a dial at least, mm. */
-export function leastBandsWidth(bands: number, shape: DialShape["shape"]): number {
-  const narrow = bands * LEAST_BAND.narrow + AT_EDGE;
-  return shape === "drum" && narrow < NARROW ? narrow : bands * LEAST_BAND.usual + AT_EDGE;
-}
-
 /** Distance on paper, mm, of neighbouring marks a division apart: the part of a turn that `step` is, on `circle`. */
 export function spacing(circle: number, turn: number, step: number): number {
   return (circle * step) / turn;

@@ -1,4 +1,5 @@
 import type { Readings } from "../machine/machine.js";
+import { largestOf } from "../quantity/extremes.js";
 import { REAL_BELOW, type Shape } from "./alongTravel.js";
 import { type Budget, budget } from "./budget.js";
 import type { Fit } from "./finding.js";
@@ -24,7 +25,11 @@ export type FeedStudy = {
   readonly back?: ReturnStudy;
   readonly shape: Shape;
   /** How likely chance alone strays the same way for as long a stretch; absent where rounding alone does, or nothing tells. */
-  readonly pattern?: { readonly chance: number; readonly real: boolean };
+  readonly pattern?: {
+    readonly chance: number;
+    readonly real: boolean /** Off the line at most, mm. */;
+    readonly most: number;
+  };
   readonly budget?: Budget;
   /** By ISO 230-2's formulas, where enough runs exist. */
   readonly positioning?: AxisFinding;
@@ -65,9 +70,10 @@ function patternIn(
 ): FeedStudy["pattern"] {
   if (gauge === undefined || withWave || oncePerTurn?.real) return undefined;
   const along = alongPlaces(turns, residuals);
-  if (!along.values.some((value) => Math.abs(value) > gauge)) return undefined;
+  const most = largestOf(along.values.map(Math.abs));
+  if (!(most > gauge)) return undefined;
   const chance = chanceOfPattern(along.turns, along.values, "line");
-  return chance === undefined ? undefined : { chance, real: chance < REAL_BELOW };
+  return chance === undefined ? undefined : { chance, real: chance < REAL_BELOW, most };
 }
 
 /** One wild reading is no jump; of several, which may be all that stand beyond one, they are judged with the others. */

@@ -10,6 +10,8 @@ import type { Handwheel, Machine } from "../machine/machine.js";
 export type Findings = {
   readonly machine: Machine;
   readonly handwheels: readonly HandwheelFinding[];
+  /** True where `handwheels` are only those that were asked for: what belongs to none of them is not wanted. */
+  readonly onlyWheels?: true;
   readonly drive?: DriveFinding;
   /** What is to be made, where a job file was given. */
   readonly job?: Job;

@@ -3,8 +3,7 @@ import { findMaterial, hasSpeeds, knownMaterials, materialName, nearestMaterial 
 import { workingDoubt } from "../dial/dialFinding.js";
 import type { DialFinding } from "../dial/finding.js";
 import { blurs } from "../dial/legibility.js";
-import { bandWidth, leastBandsWidth } from "../dial/strip.js";
-import type { DialWish, Machine, Units } from "../machine/machine.js";
+import type { Machine, Units } from "../machine/machine.js";
 import type { Remark } from "../machine/problem.js";
 import { formatBound, formatLength, formatSize } from "../quantity/format.js";
 import { inLanguage } from "../words/language.js";
@@ -15,6 +14,7 @@ import { drillRemarks, limitRemarks } from "./limitRemarks.js";
 import { missingLetters } from "./missingLetters.js";
 import { motorRemarks } from "./motorRemarks.js";
 import { readingRemarks } from "./readingRemarks.js";
+import { rowsRemarks } from "./rowsRemarks.js";
 import { travelRemarks } from "./travelRemarks.js";
 import { whichWheel } from "./whichWheel.js";
 import { workRemarks } from "./workRemarks.js";
@@ -75,7 +75,7 @@ function dialRemarks(finding: HandwheelFinding, index: number, units: Units): Re
     return [
       ...impossibleDivisions(handwheel.name, dial, { perTurn: reading?.perTurn ?? 0, units }, path),
       ...tooClose(handwheel.name, dial, units, path),
-      ...tooLow(handwheel.name, dial, handwheel.dial, units, path),
+      ...rowsRemarks(handwheel, dial, units, path),
       ...(handwheel.dial.vernier !== undefined && dial.vernier === undefined
         ? [noVernier(handwheel.name, handwheel.dial.vernier, dial, path)]
         : []),
@@ -142,29 +142,6 @@ function tooClose(name: string, { chosen, second }: DialFinding, units: Units, p
           },
         ],
   );
-}
-
-/** Rows or scales one below the other that have no room for their numbers: nobody could tell which turn, or which scale, he reads. */
-function tooLow(
-  name: string,
-  { chosen, second }: DialFinding,
-  wish: DialWish,
-  units: Units,
-  path: Remark["path"],
-): Remark[] {
-  const bands = chosen.rows + (second?.chosen.rows ?? 0);
-  const least = leastBandsWidth(bands, wish.shape);
-  if (bands === 1 || bandWidth(wish) >= least) return [];
-  const each = formatSize(bandWidth(wish) / bands, units);
-  return [
-    {
-      severity: "error",
-      code: "rows-too-low",
-      path: [...path, wish.shape === "face" ? "outside" : "width"],
-      what: `${second ? `the ${bands} bands of both scales` : `the ${bands} rows`} on "${name}" would be only ${each} high each, too low for numbers`,
-      remedy: `give it ${formatSize(least, units)} across the marks or more, a division that needs fewer rows${second ? ", one scale alone" : ""}, or closure: true`,
-    },
-  ];
 }
 
 /** A division that the file asks for and no turn holds, or so many that none could be drawn. */

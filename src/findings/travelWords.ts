@@ -6,6 +6,8 @@ import { formatBound, formatFixed, formatLength } from "../quantity/format.js";
 import { say } from "../words/say.js";
 import type { HandwheelFinding } from "./findings.js";
 
+type Measured = NonNullable<HandwheelFinding["feed"]>["measured"];
+
 /** What every sheet that gives turns of a handwheel must say of its travel, one line for each: worn, wavy, doubtful readings.
  *  Empty where nothing is wrong. */
 export function travelWords({ handwheel, feed, study }: HandwheelFinding, units: Units): string[] {
@@ -25,9 +27,16 @@ export function travelWords({ handwheel, feed, study }: HandwheelFinding, units:
           }),
         ]
       : []),
+    ...(curve(study, measured) !== undefined
+      ? [say("remarks.curved", { wheel: name, most: formatBound(curve(study, measured) ?? 0, units) })]
+      : []),
     ...(wild > 0 ? [say("remarks.wild readings", { wheel: name, n: wild })] : []),
   ];
 }
+
+/** How far readings lie off an even feed that follow a curve of which no bend was told, mm. */
+const curve = (study: HandwheelFinding["study"], measured: Measured): number | undefined =>
+  measured?.uneven === undefined && study?.pattern?.real ? study.pattern.most : undefined;
 
 /** What speaks against a feed as a whole. */
 function questioned({ handwheel, feed }: Pick<HandwheelFinding, "handwheel" | "feed">): string[] {
@@ -62,7 +71,7 @@ export const noFeedWords = ({ miscounted, study }: Pick<HandwheelFinding, "misco
 
 /** What a student must know of it, in plain words; undefined where nothing is wrong. */
 export function plainTravelWords(
-  { handwheel, feed, reading, dial }: HandwheelFinding,
+  { handwheel, feed, reading, dial, study }: HandwheelFinding,
   units: Units,
 ): string | undefined {
   if (questioned({ handwheel, feed }).length > 0) return say("student.dial not proved");
@@ -74,6 +83,8 @@ export function plainTravelWords(
     const most = Math.max(...[0.25, 0.5, 0.75, measured.to - measured.from].map((turns) => boundOver(turns, measured)));
     return say("student.slide not even", { most: show(most * factor) });
   }
+  const strays = curve(study, measured);
+  if (strays !== undefined) return say("student.slide not even", { most: show(strays * factor) });
   const { doubtOverTravel = 0, divisionValue = Number.POSITIVE_INFINITY, overTravel = 0 } = dial?.chosen ?? {};
   return doubtOverTravel > divisionValue
     ? say("student.slide out over", { travel: show(overTravel), most: show(doubtOverTravel) })

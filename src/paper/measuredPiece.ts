@@ -9,6 +9,8 @@ export type Measure = {
   /** "the strip between its cut ends". */
   readonly what: string;
   readonly wanted: number;
+  /** Once round, where it is a part of that; mm. */
+  readonly whole?: number;
   /** As much may be off either way: what puts marks out by a fifth of a division in a turn, but no caliper asks less than
    *  0.05 mm of paper. In the last place that is printed, rounded down: a wider one would let more pass. */
   readonly slack: number;
@@ -24,13 +26,11 @@ export function measuresOf(
   units: LengthUnit,
 ): Measure[] {
   if (flat === undefined) return [];
-  const perTurn = Math.max(chosen.divisionsPerTurn, second?.chosen.divisionsPerTurn ?? 0);
-  const { step, least } = fineness[units];
   const measure = (by: Measure["by"], what: string, wanted: number): Measure => ({
     by,
     what,
     wanted,
-    slack: mmPer[units] * Math.max(least, step * Math.floor(wanted / perTurn / 5 / mmPer[units] / step + 1e-9)),
+    slack: slackOf(wanted, { chosen, second }, units),
   });
   if (flat.kind === "strip") return [measure("strip", "the strip between its cut ends", flat.length)];
   const across = 2 * flat.outer;
@@ -42,6 +42,37 @@ export function measuresOf(
       : measure("chord", "the outer edge, straight across its widest", across),
   ];
 }
+
+/** What may be off of a length along the marks, or across them, mm: of a piece its share of what the whole may be. */
+function slackOf(wanted: number, { chosen, second }: Scales, units: LengthUnit): number {
+  const perTurn = Math.max(chosen.divisionsPerTurn, second?.chosen.divisionsPerTurn ?? 0);
+  const { step, least } = fineness[units];
+  return mmPer[units] * Math.max(least, step * Math.floor(wanted / perTurn / 5 / mmPer[units] / step + 1e-9));
+}
+
+type Scales = { readonly chosen: DialFinding["chosen"]; readonly second?: DialFinding["second"] | undefined };
+
+/** One of the pieces in which a dial is printed. */
+export type PartOfDial = { readonly piece: number; readonly pieces: number; readonly length: number };
+
+const wholeLength = ({ flat }: Pick<DialFinding, "flat">, length: number): number =>
+  flat === undefined ? length : flat.kind === "strip" ? flat.length : flat.outer * flat.sweep;
+
+/** By what one piece of a dial is checked: its edge from joint to joint, a tab for glue not counted. */
+export const measureOfPiece = (
+  dial: Pick<DialFinding, "flat" | "chosen" | "second">,
+  { piece, pieces, length }: PartOfDial,
+  units: LengthUnit,
+): Measure => ({
+  by: dial.flat?.kind === "ring" ? "arc" : "strip",
+  what:
+    dial.flat?.kind === "ring"
+      ? `piece ${piece} of ${pieces}, along its outer edge from end to end, a tab not counted,`
+      : `piece ${piece} of ${pieces}, from end to end, a tab not counted,`,
+  wanted: length,
+  whole: wholeLength(dial, length),
+  slack: slackOf(length, dial, units),
+});
 
 /** What a caliper's word on a printed dial means; mm. */
 export type PieceVerdict = {
@@ -57,13 +88,13 @@ export type PieceVerdict = {
 };
 
 /** `measured`: mm, of what `measure` says. */
-export function verdictOn({ by, wanted, slack }: Measure, measured: number): PieceVerdict {
+export function verdictOn({ by, wanted, slack, whole = wanted }: Measure, measured: number): PieceVerdict {
   const off = measured - wanted;
   const ratio = measured / wanted;
   return {
     off,
     good: Math.abs(off) <= slack + 1e-9,
-    turns: by === "ring" ? Math.abs(ratio - 1) / TURN : Math.abs(ratio - 1),
+    turns: by === "ring" ? Math.abs(ratio - 1) / TURN : Math.abs(off) / whole,
     ratio,
   };
 }

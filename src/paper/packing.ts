@@ -56,22 +56,3 @@ function beside<T>(piece: Piece<T>, shelf: OpenShelf<T>, width: number, gap: num
   shelf.right = x + piece.width;
   return true;
 }
-
-/** Shelves in the order in which they fill pages: each on the first page that has room (first fit), where the first page
- *  has only `first` mm of its height left. Stacked in this order with `gap` between them, they break as assigned. */
-export function byPages<T extends { readonly height: number }>(
-  shelves: readonly T[],
-  first: number,
-  height: number,
-  gap: number,
-): T[] {
-  const pages: { left: number; shelves: T[] }[] = [{ left: first, shelves: [] }];
-  for (const shelf of shelves) {
-    const page = pages.find(({ left }) => left >= shelf.height + gap - 1e-9);
-    if (page) {
-      page.shelves.push(shelf);
-      page.left -= shelf.height + gap;
-    } else pages.push({ left: height - shelf.height - gap, shelves: [shelf] });
-  }
-  return pages.flatMap((page) => page.shelves);
-}

@@ -2,6 +2,7 @@ import type { JobStep } from "../job/job.js";
 import { between } from "../part/outline.js";
 import { endsOf, narrowsAt, openOver, outsideOver } from "../part/workpiece.js";
 import { formatFixed } from "../quantity/format.js";
+import { threadOnPaper } from "../thread/onPaper.js";
 import {
   depthOnDiameter,
   dieBlank,
@@ -79,7 +80,7 @@ export function threaded(making: Making<Extract<JobStep, { do: "tap" | "die" }>>
   return {
     made: {
       ...begun(
-        say(tap ? "plan.tap" : "plan.die", { thread: step.thread, depth: show(step.depth) }),
+        say(tap ? "plan.tap" : "plan.die", { thread: threadOnPaper(step.thread), depth: show(step.depth) }),
         tap ? say(drilling ? "plan.tap in the drill" : "plan.tap in the tailstock") : say("plan.die holder"),
       ),
       byHand: true,

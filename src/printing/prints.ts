@@ -40,6 +40,7 @@ export function withHandwheels(findings: Findings, names: readonly string[] | un
   const wanted = new Set(names.map((name) => name.toLowerCase()));
   return {
     ...findings,
+    onlyWheels: true,
     handwheels: findings.handwheels.filter(({ handwheel }) => wanted.has(handwheel.name.toLowerCase())),
   };
 }

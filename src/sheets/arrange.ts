@@ -145,24 +145,52 @@ function fill(
   const warned = shown.flatMap(({ block }) => (blocks[block] as Block).warnings?.(findings) ?? []);
   const [head, taken] = stacked([...cautionRuns(warned, inner.width, "bold"), ...materialCautions(named, inner.width)]);
   const height = inner.height - taken;
-  const drawn = shown.map((one) => {
-    const { block, for: use = here[0] as Use } = one;
-    const about = wheelsOf(one, handwheels);
-    // Of another wheel than the page is about.
-    if (one.handwheel !== undefined && about.length === 0) return { block, runs: [] };
-    const settings = settingsFor(one, findings.machine);
-    const paper = { left: inner.left, top: inner.top + taken, width: sheet.width, height: sheet.height };
-    const room = { width: inner.width, height, paper };
-    return { block, runs: (blocks[block] as Block).draw({ findings, handwheels: about, settings, use, ...room }) };
-  });
+  const drawnIn = (given: number) =>
+    shown.map((one) => {
+      const { block, for: use = here[0] as Use } = one;
+      const about = wheelsOf(one, handwheels);
+      // Of another wheel than the page is about.
+      if (one.handwheel !== undefined && about.length === 0) return { block, runs: [] };
+      const settings = settingsFor(one, findings.machine);
+      const paper = { left: inner.left, top: inner.top + taken, width: sheet.width, height: sheet.height };
+      const room = { width: inner.width, height: gives(block) ? given : height, paper };
+      return { block, runs: (blocks[block] as Block).draw({ findings, handwheels: about, settings, use, ...room }) };
+    });
+  const drawn = drawnIn(height);
   // Words that go with a sheet's subject are no sheet without it.
   const subject = drawn.filter(({ block }) => !accompanying.includes(block));
   if (subject.length > 0 && subject.every(({ runs }) => runs.length === 0)) return [];
-  const runs = drawn.flatMap(({ runs }): readonly Run[] => runs);
-  return flow(runs, height).map((marks) => ({
+  const pagesOf = (all: typeof drawn) =>
+    flow(
+      all.flatMap(({ runs }): readonly Run[] => runs),
+      height,
+    );
+  let pages = pagesOf(drawn);
+  const filled = drawn.filter(({ runs }) => runs.length > 0);
+  if (pages.length > 1 && filled.length > 1 && filled.filter(({ block }) => gives(block)).length === 1)
+    for (const share of SHARES) {
+      const fewer = unlessNoRoom(() => pagesOf(drawnIn(share * height)));
+      if (fewer !== undefined && fewer.length < pages.length) pages = fewer;
+      if (pages.length === 1) break;
+    }
+  return pages.map((marks) => ({
     title,
     marks: marks && taken > 0 ? [...head, group({ x: 0, y: taken }, marks)] : marks,
   }));
+}
+
+const gives = (name: BlockName): boolean => (blocks[name] as Block).gives === true;
+/** Of a page or card, for a block that gives others of it. */
+const SHARES = [0.85, 0.75, 0.65, 0.55, 0.45, 0.35];
+
+/** Undefined where a block has no room. */
+function unlessNoRoom<T>(make: () => T): T | undefined {
+  try {
+    return make();
+  } catch (fault) {
+    if (!(fault instanceof NoRoom)) throw fault;
+    return undefined;
+  }
 }
 
 /** Runs one below the other, and the height they take with the room below them; none for none. */
@@ -247,6 +275,10 @@ function filledOn(
   if (filled.some(({ marks }) => marks === undefined)) return { missing: say("binder.missing room", { paper: size }) };
   return { filled };
 }
+
+/** What a template leaves its blocks of the machine's paper; undefined where that is next to nothing. */
+export const roomOn = (machine: Machine, template: Template): Box | undefined =>
+  laidOut(machine, template.orientation, template)?.body;
 
 function laidOut(machine: Machine, orientation: Orientation, template: Template): Laid | undefined {
   const paper = paperSize(machine.paper.size, orientation);

@@ -22,7 +22,7 @@ const LEAST_ROWS = 3;
 const STEP = 2.5;
 
 /** Stacks runs into pages of one height: the marks of each page. What begins a page goes on the last one instead where it fits there
- *  wholly; the last page of each part is a quarter full at least, at the cost of the one before it. A page is undefined
+ *  wholly; each page is a quarter full at least, at the cost of the one before it. A page is undefined
  *  where a single run is higher than a whole page and so cannot be shown. */
 export function flow(runs: readonly Run[], height: number): (readonly Mark[] | undefined)[] {
   const least = LEAST_FILLED * height;
@@ -119,19 +119,27 @@ function loosened(item: Item): Item[] {
   return [runs.slice(0, ENDS), ...middle, runs.slice(-ENDS)].map((chain) => ({ kind: "chain", runs: chain }));
 }
 
-/** Pages filled one after the other, with so much less on the last but one that the last is not nearly empty, where that helps. */
+/** Pages filled one after the other, with so much less on those before a nearly empty one that it is none, where that helps. */
 function evened(items: readonly Item[], height: number, first: number): (Filled | undefined)[] {
-  const greedy = fill(items, height, (page) => (page === 0 ? first : height));
-  const last = greedy.length - 1;
   const least = LEAST_FILLED * height;
-  const before = greedy[last - 1];
-  if (before === undefined || (greedy[last]?.used ?? height) >= least) return greedy;
-  for (let limit = before.used - STEP; limit > least; limit -= STEP) {
-    const other = fill(items, height, (page) => (page === last - 1 ? limit : page === 0 ? first : height));
-    if (other.length !== greedy.length) break;
-    if (lonely(other, height) < lonely(greedy, height)) return other;
+  const limits = new Map([[0, first]]);
+  const filled = (page?: number, limit?: number) =>
+    fill(items, height, (at) => (at === page && limit !== undefined ? limit : (limits.get(at) ?? height)));
+  let pages = filled();
+  for (let index = 1; index < pages.length; index++) {
+    const before = pages[index - 1];
+    if (before === undefined || (pages[index]?.used ?? height) >= least) continue;
+    for (let limit = before.used - STEP; limit > least; limit -= STEP) {
+      const other = filled(index - 1, limit);
+      if (other.length !== pages.length) break;
+      if (lonely(other, height) < lonely(pages, height)) {
+        limits.set(index - 1, limit);
+        pages = other;
+        break;
+      }
+    }
   }
-  return greedy;
+  return pages;
 }
 
 function fill(items: readonly Item[], height: number, limitOf: (page: number) => number): (Filled | undefined)[] {

@@ -20,7 +20,7 @@ import { type Box, frameOn } from "./margins.js";
 /** Between the two columns of the contents, mm. */
 const between = 8;
 
-/** What stands in front of a binder: the speeds, the handwheels, the cautions in full, and where every sheet is. `front`: how many
+/** What stands in front of a binder: the speeds, the handwheels, where every sheet is, how to print it, and the cautions in full. `front`: how many
  *  pages it takes itself. `absent`: sheets that could not be made, and what is missing in the file. */
 export function frontPages(
   findings: Findings,
@@ -33,7 +33,7 @@ export function frontPages(
   const frame = frameOn(paper) as Box;
   const { width } = frame;
   const height = frame.height - headHeight - footHeight(machine, false, width);
-  const drawn = (name: BlockName): readonly Run[] => {
+  const drawn = (name: BlockName, width: number): readonly Run[] => {
     const block = blocks[name] as Block;
     const { handwheels } = findings;
     return block.draw({
@@ -52,27 +52,24 @@ export function frontPages(
   const list = { columns: 2, step: column + between };
   const runs: Run[] = [
     strip(say("cautions.belt"), width),
-    ...under(say("front.speeds"), drawn("speed list"), 4),
+    ...under(say("front.speeds"), drawn("speed list", width), 3),
     ...(byRatio ? paragraph(say("front.by ratio"), width, { size: size.source, gap: 1 }) : []),
-    ...under(say("front.handwheels"), drawn("handwheel list"), 5),
-    ...under(say("front.cautions"), drawn("all cautions"), 5),
+    ...under(say("front.handwheels"), drawn("handwheel list", width), 3),
     ...under(
-      say("binder.contents"),
+      say("binder.contents by page"),
       sections.map(({ title, page }) => ({
-        drawing: { width: column, height: 5, marks: entry(title, page - front + 1, column) },
+        drawing: { width: column, height: 4.5, marks: entry(title, page - front + 1, column) },
         list,
       })),
-      5,
+      3,
     ),
+    ...paragraph(`${say("binder.print")} ${say("binder.keep")}`, width, { size: size.text, gap: 2 }),
     ...under(
-      say("binder.not made"),
-      absent.flatMap(({ title, why }) => paragraph(`${title}: ${why}.`, width, { size: size.source, gap: 0.5 })),
-      5,
+      say("front.cautions"),
+      drawn("all cautions", column).map(({ drawing }) => ({ drawing, list })),
+      3,
     ),
-    ...paragraph(say("binder.keep"), width, { size: size.text, gap: 4 }).map((run) => ({
-      ...run,
-      keepWithPrevious: true,
-    })),
+    ...notMade(absent, width),
   ];
   const pages = flow(runs, height);
   return pages.map(
@@ -91,6 +88,15 @@ export function frontPages(
       },
     }),
   );
+}
+
+/** Small, since it is for whoever keeps the file. */
+function notMade(absent: readonly { title: string; why: string }[], width: number): Run[] {
+  if (absent.length === 0) return [];
+  const lines = absent.flatMap(({ title, why }) =>
+    paragraph(`${title}: ${why}.`, width, { size: size.source, gap: 0.5 }),
+  );
+  return [...paragraph(say("binder.not made"), width, { size: size.text, weight: "bold", gap: 2 }), ...lines];
 }
 
 /** A title and its page, with dots between to lead the eye. */

@@ -1,4 +1,4 @@
-import { shortened } from "../blocks/shared/shortened.js";
+import { fewLines, shortened } from "../blocks/shared/shortened.js";
 import { axisLine, objectLine, rowLine, size } from "../blocks/shared/style.js";
 import type { Mark, Weight } from "../drawing/drawing.js";
 import { group, line, text } from "../drawing/shapes.js";
@@ -20,10 +20,15 @@ const bars: Readonly<Record<Units, { step: number; most: number; places: number 
   in: { step: inMm(0.5, "in"), most: inMm(4, "in"), places: 2 },
 };
 
-/** What the page shows. */
+/** What the page shows. A long title gets smaller, then two lines. */
 export function pageHead(title: string, { left, top, width }: Box): Mark[] {
+  const bold = { weight: "bold" } as const;
+  const em = [size.card, size.text].find((own) => textWidth(title, own, "bold") <= width);
+  const small = [size.text, size.source].find((own) => wrapText(title, width, own, "bold").length <= 2) ?? size.source;
+  const [lines, own] = em === undefined ? [fewLines(title, 2, width, small, "bold"), small] : [[title], em];
+  const first = lines.length === 1 ? 4.4 : 5.5 - small * 1.05;
   return [
-    text(shortened(title, width, size.card, "bold"), { x: left, y: top + 4.4 }, { size: size.card, weight: "bold" }),
+    ...lines.map((words, at) => text(words, { x: left, y: top + first + at * small * 1.05 }, { size: own, ...bold })),
     line({ x: left, y: top + 6.6 }, { x: left + width, y: top + 6.6 }, objectLine),
   ];
 }
@@ -91,14 +96,15 @@ const noteStep = 3;
 /** Of the lowest of three lines, which is the printer's correction. */
 const noteBaseline = (box: Box): number => box.top + box.height - blockHeight - 1.8;
 
-/** Between the corners of the printer check. */
+/** Between the corners of the printer check, whose figures on small paper come so far in from the block's right side; mm. */
 const widestNote = 120;
+const cornerInset = 8;
 
 /** Who comes first, and how a page is printed whose lengths count; as many lines as they take. */
 function noteLines(machine: Machine, trueSize: boolean, width: number): string[] {
   const uncorrected = machine.paper.printer === undefined ? ` ${say("page.not corrected")}` : "";
   return [...(trueSize ? [`${say("page.true size")}${uncorrected}`] : []), say("page.who comes first")].flatMap(
-    (words) => wrapText(words, Math.min(width, widestNote), size.source, "regular"),
+    (words) => wrapText(words, Math.min(width - cornerInset, widestNote), size.source, "regular"),
   );
 }
 

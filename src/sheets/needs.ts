@@ -1,4 +1,5 @@
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
+import { angleScalesOf, scalesOf } from "../findings/ofWheels.js";
 import { say } from "../words/say.js";
 import type { Need } from "./template.js";
 
@@ -24,8 +25,8 @@ export function unmet(findings: Findings, need: Need): string | undefined {
         : findings.handwheels.some(({ miscounted }) => miscounted)
           ? say("binder.missing feed, miscounted")
           : say("binder.missing feed");
-  const { scales, angleScales } = findings.machine;
-  if (need === "pieces" && (scales?.length || angleScales?.length)) return undefined;
+  const [scales, angleScales] = [scalesOf(findings), angleScalesOf(findings)];
+  if (need === "pieces" && scales.length + angleScales.length > 0) return undefined;
   if (need === "dial" || need === "pieces")
     return findings.handwheels.some((finding) => has(finding, need))
       ? undefined
@@ -41,8 +42,9 @@ export function unmet(findings: Findings, need: Need): string | undefined {
   if (need === "readings")
     return findings.handwheels.some(({ study }) => study !== undefined) ? undefined : say("binder.missing readings");
   if (need === "job") return findings.job ? undefined : say("binder.missing job");
-  if (need === "scales") return findings.machine.scales?.length ? undefined : say("binder.missing scales");
-  if (need === "angle scales")
-    return findings.machine.angleScales?.length ? undefined : say("binder.missing angle scales");
+  if (need === "scales" && scales.length === 0)
+    return say(findings.machine.scales?.length ? "binder.missing scales of these" : "binder.missing scales");
+  if (need === "angle scales" && angleScales.length === 0)
+    return say(findings.machine.angleScales?.length ? "binder.missing scales of these" : "binder.missing angle scales");
   return undefined;
 }

@@ -14,6 +14,7 @@ import { usualThreads } from "../findings/usualThreads.js";
 import type { Units } from "../machine/machine.js";
 import { formatFixed, formatLength, trimmed, unitName } from "../quantity/format.js";
 import { fromMm, inMm, MM_PER_INCH } from "../quantity/length.js";
+import { threadOnPaper } from "../thread/onPaper.js";
 import { threadNamed, turnsFor } from "../thread/thread.js";
 import { say, withinSentence } from "../words/say.js";
 import { type Dice, dice } from "./dice.js";
@@ -231,7 +232,7 @@ function threadExercise(units: Units, throws: Dice): Exercise[] {
     return [
       {
         question: say("student.thread by the inch", {
-          thread: thread.designation,
+          thread: threadOnPaper(thread.designation),
           depth: `${sixteenthsWritten(sixteenths)} ${unitName("in")}`,
           perInch: trimmed(MM_PER_INCH / thread.pitch, 1),
         }),
@@ -242,7 +243,7 @@ function threadExercise(units: Units, throws: Dice): Exercise[] {
   const depth = throws.whole(6, 12);
   return [
     {
-      question: say("student.thread", { thread: thread.name, depth, pitch: trimmed(thread.pitch, 2) }),
+      question: say("student.thread", { thread: threadOnPaper(thread.name), depth, pitch: trimmed(thread.pitch, 2) }),
       answer: say("turns.turns alone", { turns: trimmed(turnsFor(depth, thread.pitch), 1) }),
     },
   ];

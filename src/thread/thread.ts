@@ -66,11 +66,13 @@ const shared = new Set(threads.map(({ name }) => name).filter((name, index, all)
 export const designationOf = ({ name, system }: PublishedThread): string =>
   shared.has(name) ? `${name} ${system}` : name;
 
-/** Without case, spaces, signs for "number" and "times", and noughts behind a point: M8×1, M8x1.0 and m8 x 1 are one. */
+/** Without case, spaces, signs for "number" and "times", noughts behind a point, or a comma for one: M8×1, M8x1.0 and m8 x 1,0
+ *  are one. */
 const plain = (text: string): string =>
   text
     .toLowerCase()
     .replaceAll("×", "x")
+    .replaceAll(/(?<=\d),(?=\d)/g, ".")
     .replace(/\s/g, "")
     .replace(/^(?:no\.?|#)(?=\d)/, "")
     .replace(/(\.\d*?)0+(?!\d)/g, "$1")
@@ -95,13 +97,16 @@ export function threadNamed(designation: string): Thread | undefined {
 export const threadsOf = (system: ThreadSystem): Thread[] =>
   threads.filter((row) => row.system === system).map(complete);
 
+/** "M8x1.0" as a drawing writes it: "M8 × 1". */
+const spaced = (name: string): string => name.replace("x", " × ").replace(/\.0$/, "");
+
 function complete(row: PublishedThread): Thread {
   const pitch = row.tpi === undefined ? (row.pitch ?? 0) : pitchOf(row.tpi);
   const { system, name, major, drill, drillName } = row;
   return {
     system,
-    name: name.replace("x", " × "),
-    designation: designationOf(row).replace("x", " × "),
+    name: spaced(name),
+    designation: spaced(designationOf(row)),
     major,
     pitch,
     ...(drill !== undefined && {

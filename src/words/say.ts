@@ -22,6 +22,9 @@ const numberText = (value: number): string => String(value).replace("-", "−").
 /** What stands between whole and part of a number: a point, or a comma. */
 export const decimalMark = (): string => textOf("units and numbers.decimal mark") as string;
 
+/** What holds numbers with a point, with the decimal mark of the paper's language: "M2.5", "2/5 (0.400000)". */
+export const inDecimals = (words: string): string => words.replaceAll(/(?<=\d)\.(?=\d)/g, decimalMark());
+
 /** A title or name within a sentence: small where the language writes its nouns small.
  *  @example withinSentence("Belt card")   // "belt card"; "Riemenkarte" stays */
 export const withinSentence = (title: string): string =>

@@ -55,7 +55,7 @@ function dialWorking(
             ? { from: "computed", how: "best of the round values whose marks an eye can part" }
             : { from: "stated", path: [...path, "divisions"] },
       },
-      ...closureInput(dial, wish?.closure !== undefined, path),
+      ...closureInput(dial, wish?.closure === dial.chosen.closure, path),
       {
         name: "distance of neighbouring marks",
         value: chosen.spacing,

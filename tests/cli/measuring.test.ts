@@ -73,6 +73,25 @@ describe("verify", () => {
     expect(slip).toMatchObject({ code: 1, out: expect.stringContaining("write 127 mm if that is what was meant") });
   });
 
+  test("one piece of a dial in pieces, or all together, and it says for which it was taken", async () => {
+    const two = wheels(
+      "in",
+      "{ shape: drum, diameter: 90 mm, width: 0.5, divisions: 0.001 in, closure: even, lap: 5 mm }",
+    );
+    const asked = await verify(two, "5.5");
+    const [, first = "", all = ""] =
+      /piece \d of 2 measures ([\d.]+) in, the whole of 2 pieces measures ([\d.]+) in/.exec(asked.out) ?? [];
+    const other = (Number(all) - Number(first)).toFixed(3);
+    for (const length of [first, other, all]) {
+      const answer = await verify(two, length);
+      expect(answer).toMatchObject({
+        code: 0,
+        out: expect.stringMatching(/^Taken for (piece \d of 2|the whole of 2 pieces);/),
+      });
+      expect(answer.out).toContain(`the caliper says ${length} in`);
+    }
+  });
+
   test("a bevel by its outer arc or its chord, and never by one for the other", async () => {
     const bevel = wheels(
       "mm",

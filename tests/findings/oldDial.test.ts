@@ -28,7 +28,7 @@ describe("the old dial says what it reads", () => {
     expect(findings.handwheels[0]?.handwheel.oldDial?.unit).toBe("in");
     expect(textsOf(findings, "turns")).toContain("1 turn of the old dial shows 0.1250 in of travel");
     // 5.08 mm are just two turns of 2.54; on the old dial its zero, in inches of travel.
-    expect(textsOf(findings, "turns")).toContain("travel it shows in believed, out by in");
+    expect(textsOf(findings, "turns")).toContain("travel it shows in uncorrected, out by in");
     expect(textsOf(findings, "turns")).toContain(" 5.08 2 0.0000 −0.0400 ");
     const byScrew = wheel("feed: { perTurn: 2.1, nominal: 12 tpi }, oldDial: { reads: travel }");
     expect(byScrew.handwheels[0]?.handwheel.oldDial?.unit).toBe("in");

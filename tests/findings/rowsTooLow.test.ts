@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { dialStyle } from "../../src/blocks/dial/dialStyle.js";
+import { rowsTooLow } from "../../src/dial/bandRoom.js";
 import { development } from "../../src/dial/development.js";
-import { leastBandsWidth } from "../../src/dial/strip.js";
 import { remarks } from "../../src/findings/remarks.js";
 import { findingsOf } from "../support/sheets.js";
 
@@ -18,10 +18,10 @@ describe("rows that have no room for numbers", () => {
         severity: "error",
         code: "rows-too-low",
         path: ["handwheels", 0, "dial", "width"],
-        remedy: expect.stringContaining("0.565 in across the marks or more"),
+        remedy: expect.stringMatching(/^make it at least 0\.640 in from edge to edge, or 4 rows at most/),
       }),
     );
-    expect(codes(file(`diameter: 90 mm, width: 0.566 in, ${rows}`))).not.toContain("rows-too-low");
+    expect(codes(file(`diameter: 90 mm, width: 0.640 in, ${rows}`))).not.toContain("rows-too-low");
   });
 
   test("so are two scales on a strip for one", () => {
@@ -32,20 +32,20 @@ describe("rows that have no room for numbers", () => {
   test.each([2, 3, 4, 5, 6])(
     "at the least width %i bands have numbers, and without half a millimetre each not",
     (bands) => {
-      const numbers = (width: number) => {
+      const drawn = (width: number) => {
         const { handwheels } = findingsOf(file(`diameter: 90 mm, width: 20 mm, ${rows}`));
         const { dial, handwheel } = handwheels[0] ?? {};
         if (dial === undefined || handwheel?.dial?.shape !== "drum") throw new Error("no dial");
         const flat = development({ ...handwheel.dial, width }, { paper: 0.1, adhesive: 0 });
         if (flat === undefined) throw new Error("no strip");
         const [row = []] = dial.rows;
-        return dialStyle({ dial: { ...dial, rows: Array.from({ length: bands }, () => row) }, flat }).bands.map(
-          ({ number }) => number,
-        );
+        const made = { ...dial, flat, rows: Array.from({ length: bands }, () => row) };
+        return { told: rowsTooLow(made), numbers: dialStyle({ dial: made, flat }).bands.map(({ number }) => number) };
       };
-      const least = leastBandsWidth(bands, "drum");
-      expect(Math.min(...numbers(least))).toBeGreaterThan(0);
-      expect(Math.max(...numbers(least - bands * 0.5))).toBe(0);
+      const least = drawn(bands * 0.5).told?.least ?? 0;
+      expect(drawn(least).told).toBeUndefined();
+      expect(Math.min(...drawn(least).numbers)).toBeGreaterThan(0);
+      expect(Math.max(...drawn(least - bands * 0.5).numbers)).toBe(0);
     },
   );
 });

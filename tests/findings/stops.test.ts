@@ -55,8 +55,8 @@ test.each([
     `name: L\nhandwheels: [{ name: Carriage, feed: { readings: { ${readings} } } }]\nstops: [{ name: end, handwheel: Carriage, length: 3 }]\n`,
   );
   const words = textsOf(found, "stops");
-  expect(words).toContain("? was not measured. Alike: read the same places over two runs or more");
+  expect(words).toContain("? was not measured. Repeats: read the same places over two runs or more");
   // Neither by stop nor, having no dial, by dial; and no lost motion.
-  expect(words).toMatch(/alike, by stop ± mm lost motion mm .*end 3\.00 mm Carriage 1\.500 \? \?/);
+  expect(words).toMatch(/repeats, by stop ± mm lost motion mm .*end 3\.00 mm Carriage 1\.500 \? \?/);
   expect(words).not.toMatch(/± 0|[^.\d]0\.0/);
 });

@@ -91,7 +91,7 @@ describe("a turn miscounted", () => {
     // Beside another handwheel the stops sheet is printed, and says so at the stop.
     const other = { ...found, handwheels: [...found.handwheels, ...carriage(whole, (turn) => 2 * turn).handwheels] };
     expect(textsOf(other, "stops")).toContain("A turn was miscounted");
-    expect(textsOf(found, "measured-report")).toContain("nothing else is told of this feed");
+    expect(textsOf(found, "measured-report")).toContain("nothing else is said of this feed");
   });
 });
 
@@ -158,4 +158,29 @@ stops: [{ name: end, handwheel: Carriage, length: 1, tolerance: 0.1 }]
     for (const sheet of ["dial", "turns", "stops", "student", "measured-report", "measuring-form", "dial-choices"])
       expect(textsOf({ ...found, ...(job && { job }) }, sheet)).not.toMatch(/NaN|Infinity|undefined/);
   }
+});
+
+describe("a screw whose errors follow a curve that no bend of few terms is", () => {
+  // As read on a screw that is stretched in its middle.
+  const places = Array.from({ length: 13 }, (_, i) => i * 3);
+  const read = [0, 5.99, 11.98, 17.96, 23.95, 29.97, 35.99, 42.01, 48, 53.98, 59.97, 65.96, 71.94];
+  const curved = carriage(places, (turn) => read[turn / 3] ?? Number.NaN, ", divisions: 0.05 mm", "travel: 72");
+  test("is one", () => {
+    const [wheel] = curved.handwheels;
+    expect(wheel?.feed?.measured?.uneven).toBeUndefined();
+    expect(wheel?.study?.pattern?.real).toBe(true);
+  });
+  test.each(["dial", "turns", "stops", "plan"])(
+    "is told on the %s sheet, with how far its readings lie off",
+    (sheet) => {
+      expect(textsOf(curved, sheet)).toMatch(/Carriage strays along a curve: .* up to 0\.0\d+ mm/);
+    },
+  );
+  test("is told to a student in plain words", () => {
+    expect(textsOf(curved, "student")).toMatch(/not even: it can be out by 0\.0\d mm/);
+  });
+  test("is not told of an even one", () => {
+    const even = carriage(places, (turn) => 2 * turn, ", divisions: 0.05 mm");
+    expect(textsOf(even, "turns")).not.toContain("curve");
+  });
 });

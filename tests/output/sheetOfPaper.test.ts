@@ -169,7 +169,7 @@ test("check bars name the side of the sheet along which they lie", async () => {
     const { pages } = await readPdf(
       (await render(printOf(machine({}), sheet), "pdf", undefined, tools))[0]?.bytes as Uint8Array,
     );
-    const words = (pages[0] as PageRead).texts.filter(({ text }) => text.startsWith("must measure"));
+    const words = (pages[0] as PageRead).texts.filter(({ text }) => /^must be .* long/.test(text));
     const [low, high] = [...words].sort((a, b) => b.y - a.y);
     expect(low?.text).toContain(level);
     expect(high?.text).toContain(upright);

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { byPages, type Placed, shelves } from "../../src/paper/packing.js";
+import { type Placed, shelves } from "../../src/paper/packing.js";
+import { packedOnPages } from "../../src/paper/pages.js";
 
 const side = fc.double({ min: 3, max: 180, noNaN: true });
 const pieces = fc.array(fc.record({ width: side, height: side }), { minLength: 1, maxLength: 25 });
@@ -52,23 +53,65 @@ test("a piece wider than the paper is refused", () => {
   expect(() => shelves([{ width: 191, height: 5, item: 0 }], 190, 4)).toThrow(RangeError);
 });
 
-test("property: stacked in page order, no shelf is lost and no page runs over", () => {
-  const heights = fc.array(fc.double({ min: 5, max: 100, noNaN: true }), { maxLength: 15 });
+const grouped = fc.array(
+  fc.record({
+    width: side,
+    height: fc.double({ min: 3, max: 150, noNaN: true }),
+    besides: fc.constantFrom("a", "b", undefined),
+  }),
+  { minLength: 1, maxLength: 25 },
+);
+const given = (all: readonly { width: number; height: number; besides: string | undefined }[]) =>
+  all.map(({ besides, ...size }, item) => ({ ...size, item, ...(besides && { besides }) }));
+
+test("property: on pages every piece is placed once, on the paper, and a gap away from all others", () => {
   fc.assert(
-    fc.property(heights, fc.double({ min: 0, max: 150, noNaN: true }), (all, first) => {
-      const shelves = all.map((height, index) => ({ height, index }));
-      const ordered = byPages(shelves, first, 150, 4);
-      expect(ordered.map(({ index }) => index).sort((a, b) => a - b)).toEqual(shelves.map(({ index }) => index));
-      // Stack as a page is stacked: what does not fit begins the next page. First fit is never more than twice the area.
-      let [pages, left] = [1, first];
-      for (const { height } of ordered) {
-        if (height + 4 > left + 1e-9) [pages, left] = [pages + 1, 150];
-        left -= height + 4;
-        expect(left).toBeGreaterThanOrEqual(-1e-9);
+    fc.property(grouped, (all) => {
+      const pages = packedOnPages(given(all), { width: 190, height: 150 }, 4);
+      const items = pages.flatMap(({ placed }) => placed.map(({ item }) => item));
+      expect(items.sort((a, b) => a - b)).toEqual(all.map((_, item) => item));
+      for (const { height, placed } of pages) {
+        expect(height).toBeLessThanOrEqual(150 + 1e-6);
+        for (const [index, piece] of placed.entries()) {
+          expect(piece.x >= 0 && piece.x + piece.width <= 190 + 1e-6).toBe(true);
+          expect(piece.y >= 0 && piece.y + piece.height <= height + 1e-6).toBe(true);
+          expect(placed.slice(index + 1).some((other) => overlap(piece, other, 4))).toBe(false);
+        }
       }
-      const area = all.reduce((sum, height) => sum + height + 4, 0);
-      expect(pages - 1).toBeLessThanOrEqual(Math.ceil((2 * area) / 150));
+      expect(pages.map(({ height }) => -height)).toEqual(pages.map(({ height }) => -height).sort((a, b) => a - b));
     }),
     { numRuns: 100 },
   );
+});
+
+test("copies lie on one page where that takes no more pages", () => {
+  const sizes = { ring: [60, 70], strip: [180, 45], bevel: [80, 65] } as const;
+  const copies = Object.entries(sizes).flatMap(([besides, [width, height]]) =>
+    [1, 2].map((copy) => ({ width, height, besides, item: `${besides} ${copy}` })),
+  );
+  const pages = packedOnPages(copies, { width: 190, height: 170 }, 4);
+  expect(pages).toHaveLength(2);
+  for (const kind of Object.keys(sizes))
+    expect(pages.filter(({ placed }) => placed.some(({ besides }) => besides === kind))).toHaveLength(1);
+});
+
+test("what follows finds room on the last page where it would else begin one", () => {
+  const strips = Array.from({ length: 4 }, (_, item) => ({ width: 90, height: 30, item }));
+  const high = { width: 60, height: 100, item: 4 };
+  const room = { width: 190, height: 110 };
+  const [, last] = packedOnPages([...strips, high], room, 4, 40);
+  expect((last?.height ?? 0) + 4 + 40).toBeLessThanOrEqual(room.height);
+});
+
+test("a piece wider than its page is refused, one that is higher stands alone", () => {
+  expect(() => packedOnPages([{ width: 191, height: 5, item: 0 }], { width: 190, height: 100 }, 4)).toThrow(RangeError);
+  const pages = packedOnPages(
+    [
+      { width: 20, height: 120, item: 0 },
+      { width: 20, height: 20, item: 1 },
+    ],
+    { width: 190, height: 100 },
+    4,
+  );
+  expect(pages.map(({ placed }) => placed.length)).toEqual([1, 1]);
 });

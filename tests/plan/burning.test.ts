@@ -146,7 +146,7 @@ test("a machine that no hand can feed so coarsely does not run magnesium", () =>
 
 test("beryllium copper, too, is not filed or polished, and is kept wet", () => {
   expect(saidOf("BeCu").join(" ")).toContain("do not file or polish BeCu");
-  expect(notesOf("BeCu")).toContain("To wet the cut: cutting oil, plenty: it binds the dust.");
+  expect(notesOf("BeCu")).toContain("Cutting fluid: cutting oil, plenty: it binds the dust.");
 });
 
 test("steel keeps its thin last cut, its spring pass, its oil, and may be finished by hand", () => {
@@ -154,12 +154,12 @@ test("steel keeps its thin last cut, its spring pass, its oil, and may be finish
   const [, turned] = steps;
   expect(turned?.passes.map(({ kind }) => kind).slice(-2)).toEqual(["finish", "spring"]);
   expect(turned?.passes.at(-2)?.depth).toBeCloseTo(0.05, 2);
-  expect(steps.at(-1)?.notes.join(" ")).toContain("To wet the cut: cutting oil or soluble oil.");
+  expect(steps.at(-1)?.notes.join(" ")).toContain("Cutting fluid: cutting oil or soluble oil.");
   expect(saidOf("mild steel").join(" ")).toContain("finish by hand");
   expect(burns("mild steel")).toBe(false);
 });
 
 test("brass is parted and reamed dry, with no word of oil", () => {
-  expect(notesOf("brass")).toContain("To wet the cut: dry.");
+  expect(notesOf("brass")).toContain("Cutting fluid: dry.");
   expect(notesOf("brass")).not.toMatch(/\boil\b/);
 });

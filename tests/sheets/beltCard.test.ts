@@ -8,6 +8,7 @@ import { bandFor } from "../../src/findings/speedChoice.js";
 import type { Cover } from "../../src/machine/machine.js";
 import { arrange } from "../../src/sheets/arrange.js";
 import { inLanguage } from "../../src/words/language.js";
+import { say } from "../../src/words/say.js";
 import { anyMachine, sound } from "../support/anyMachine.js";
 import { doubled } from "../support/doubled.js";
 import { measureSheets } from "../support/measureSheets.js";
@@ -110,21 +111,84 @@ describe("the card fits its cover", () => {
     }
   });
 
+  test("six positions and five materials of an inch machine are one card, too", () => {
+    const inch = findingsOf(
+      `name: I
+units: in
+limits: { chuck: 2000 rpm }
+drive:
+  motor: { speed: 1725 rpm }
+  cover: { width: 150 mm, height: 110 mm, corner: 5 mm, holes: [[8 mm, 8 mm, 5 mm], [142 mm, 102 mm, 5 mm]] }
+  stages:
+    - { name: motor belt, steps: [{ driver: 2, driven: 6 }] }
+    - { name: spindle belt, steps: [{ label: A, driver: 4, driven: 2 }, { label: B, driver: 3, driven: 3 }, { label: C, driver: 2, driven: 4 }] }
+    - { name: back gear, steps: [{ label: open }, { label: geared, teeth: [[20, 60], [20, 50]] }] }
+work:
+  materials: [mild steel, free-cutting steel, brass, aluminium, grey cast iron]
+  diameters: [1/8, 1/4, 1/2, 1, 1.5]
+`,
+    );
+    const words = textsOf(inch, "belt-card");
+    expect(words).not.toContain("card 1 of");
+    for (const material of ["mild", "free-", "brass", "aluminium", "grey"]) expect(words).toContain(material);
+    expect(faultsOf(inch)).toEqual([]);
+  });
+
+  test("a lathe stood on end with sixteen positions: two cards at most for each use", () => {
+    const both = findingsOf(
+      `name: D
+kind: lathe stood on end
+limits: { chuck: 3000 rpm, drill: 13 }
+drive:
+  motor: { speed: 1425 rpm }
+  cover: { width: 150, height: 110, corner: 5, holes: [[8, 8, 5], [142, 102, 5]] }
+  stages:
+    - { name: m, steps: [{ driver: 45, driven: 105 }, { driver: 60, driven: 90 }, { driver: 75, driven: 75 }, { driver: 90, driven: 60 }] }
+    - { name: s, steps: [{ driver: 50, driven: 110 }, { driver: 65, driven: 95 }, { driver: 80, driven: 80 }, { driver: 95, driven: 65 }] }
+work: { materials: [mild steel, free-cutting steel, brass, aluminium, grey cast iron, stainless steel, bronze] }
+`,
+    );
+    const words = textsOf(both, "belt-card");
+    expect(words).not.toContain("card 5 of");
+    for (const material of ["stainless", "bronze"]) expect(words).toContain(material);
+    // Of positions of nearly one speed the left out are told.
+    expect(words).toMatch(/Left out, as another gives nearly the same speed: [^.]+\./);
+    for (const { position } of both.drive?.speeds ?? []) expect(words).toContain(position.name);
+    expect(faultsOf(both)).toEqual([]);
+  });
+
   test.each([
     ["short", sixteen],
     ["long", longNames],
-  ])("sixteen of %s names are two, which say so", (_, findings) => {
+  ])("sixteen of %s names are two at most, with every material", (_, findings) => {
     const own = covered(usual, findings);
     const words = textsOf(own, "belt-card");
-    expect(words).toContain("card 1 of 2");
-    expect(words).toContain("card 2 of 2");
+    expect(words).not.toContain("card 3 of");
+    expect(words).not.toContain("Further materials");
     for (const { rpm } of own.drive?.speeds ?? []) expect(words).toContain(` ${rpm.toFixed(0)} `);
     expect(faultsOf(own)).toEqual([]);
   });
 
-  test("without a cover thirty positions are two cards, as high as the page lets them be", () => {
+  test("no two positions read the same, however long their names", () => {
+    const upright = positions(
+      ["the slow belt of the motor, small pulley", "the slow belt of the motor, large pulley"],
+      ["the spindle belt, small pulley", "the spindle belt, large pulley"],
+    );
+    for (const findings of [longNames, upright]) {
+      const words = textsOf(covered(usual, findings), "belt-card");
+      expect(words.slice(0, words.indexOf("Begin with"))).not.toContain("…");
+      const rows = [...words.matchAll(/ ((?:\d) (?:[A-D])) \d+ ~/g)].map(([, row]) => row);
+      expect(rows).toHaveLength(findings.drive?.speeds.length ?? 0);
+      expect(new Set(rows).size).toBe(rows.length);
+      // What each sign stands for is told in full.
+      for (const { label } of findings.machine.drive?.stages.flatMap(({ steps }) => steps) ?? [])
+        expect(words).toContain(label);
+    }
+  });
+
+  test("without a cover thirty positions are one card, as high as the page lets it be", () => {
     const thirty = positions(["1", "2", "3", "4", "5"], ["A", "B", "C", "D", "E", "F"]);
-    expect(textsOf(thirty, "belt-card")).toContain("card 2 of 2");
+    expect(textsOf(thirty, "belt-card")).not.toContain("card 1 of");
     expect(faultsOf(thirty)).toEqual([]);
   });
 
@@ -204,9 +268,10 @@ describe("what it says", () => {
     for (const shaft of ["spindle", "countershaft", "motor"]) expect(two).toContain(shaft);
   });
 
-  test("long labels stand upright on their steps, none is lost", () => {
+  test("long labels have signs, on the steps and in the rows", () => {
     const words = textsOf(longNames, "belt-card");
-    for (const start of ["i", "s", "t"]) expect(words).toMatch(new RegExp(` ${start}[^ ]*…`));
+    expect(words).toContain("C = the pulley that is next to the outermost of the spindle");
+    expect(words).toMatch(/A A B B C C D D spindle .* 1 1 2 2 3 3 4 4/);
   });
 
   test("by ratio a raised sign, explained once and only where it is used", () => {
@@ -229,6 +294,23 @@ describe("what it says", () => {
     const band = bandFor({ material: "brass", operation: "turning", diameter: 20 }, held);
     expect(words).toContain(` to ${Math.floor(diameterFor(band?.most ?? 0, 462))} `);
     expect(words).not.toContain(` to ${Math.floor(diameterFor(band?.most ?? 0, 702))} `);
+  });
+
+  test("a limit's warning stands whole on a card however narrow, or the card is refused", () => {
+    let warned = 0;
+    for (const width of [127, 112, 104, 96, 92, 88, 84, 80])
+      for (const language of ["en", "de", doubled] as const)
+        inLanguage(language, () => {
+          const arranged = arrange(covered({ ...usual, width, height: 180 }, sixteen), template("belt-card"));
+          if ("missing" in arranged) {
+            expect(arranged.missing).toMatch(/cover/);
+            return;
+          }
+          const words = textsOf(covered({ ...usual, width, height: 180 }, sixteen), "belt-card");
+          expect(words).toContain(say("belt card.do not use"));
+          warned++;
+        });
+    expect(warned).toBeGreaterThan(8);
   });
 
   test("a motor with many speeds: no higher than the limit, and what to set for a diameter", () => {
@@ -265,6 +347,6 @@ describe("what it says", () => {
       // The foot of the page is not the card's.
       expect(faults.filter((fault) => !fault.includes("maker's manual"))).toEqual([]);
     }
-    expect(inLanguage("de", () => textsOf(covered(usual), "belt-card"))).toContain("nach der Übersetzung");
+    expect(inLanguage("de", () => textsOf(covered(usual), "belt-card"))).toContain("gerechnet, nicht gemessen");
   });
 });

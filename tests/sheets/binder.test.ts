@@ -1,9 +1,12 @@
 import { describe, expect, test } from "vitest";
 import { arrange } from "../../src/sheets/arrange.js";
 import { bind, placeInBinder } from "../../src/sheets/binder.js";
+import { inLanguage } from "../../src/words/language.js";
+import { say } from "../../src/words/say.js";
 import { pdfOf } from "../support/pdfOf.js";
 import { readPdf } from "../support/readPdf.js";
 import { demoFindings, printOf, sheetNames, template } from "../support/sheets.js";
+import { wordsOf } from "../support/words.js";
 
 describe("the binder", () => {
   const findings = demoFindings();
@@ -31,6 +34,26 @@ describe("the binder", () => {
     expect(bookmarks.map(({ title }) => title)).toEqual(binder.sections?.map(({ title }) => title));
     expect(bookmarks[2]?.items).toHaveLength(binder.sections?.[2]?.pages ?? 0);
   });
+
+  test.each(["en", "de"] as const)(
+    "its front is one page of speeds, handwheels, contents, printing and cautions: %s",
+    (code) =>
+      inLanguage(code, () => {
+        const pack =
+          "student measured-report belt-card speed-diagram speed-tree hand-feed drilling-card dial vernier turns stops tapers threads";
+        const bound = bind(
+          findings,
+          pack.split(" ").map((sheet) => printOf(findings, sheet)),
+          [{ title: say("titles.plan"), why: say("binder.missing job") }],
+        );
+        const [front, second] = bound.pages.map((page) => wordsOf({ ...bound, pages: [page] }));
+        for (const key of ["front.speeds", "front.handwheels", "binder.contents by page", "front.cautions"] as const)
+          expect(front).toContain(say(key));
+        expect(front).toContain(say("binder.print").slice(0, 30));
+        expect(front).toContain(say("cautions.dial 1").slice(0, 20));
+        expect(second).toContain(say("binder.page", { page: 1 }));
+      }),
+  );
 
   test("every sheet that can be bound has its place", () => {
     const bound = sheetNames().filter((sheet) => !template(sheet).bare);

@@ -41,6 +41,11 @@ describe("no page is nearly empty", () => {
     ]);
   });
 
+  test("nor is one in the middle, where what follows it wants a page to itself", () => {
+    const sheet = pages([...rows(11), run("large", 95)]);
+    expect(sheet.map((page) => page.length)).toEqual([8, 3, 1]);
+  });
+
   test("whatever is on it", () => {
     const any = fc.array(fc.integer({ min: 2, max: 20 }), { minLength: 1, maxLength: 40 });
     fc.assert(

@@ -178,8 +178,8 @@ test("drilling card: in magnesium the coarsest feed in print, at a speed that th
   // No dash in the column of what to count, nor words for it.
   expect(words).not.toContain("too fast by hand");
   expect(words).not.toMatch(/ – /);
-  expect(words).not.toContain("0.051–0.102");
-  expect(wordsOf(printOf(lathe("brass"), "drilling-card"))).toContain("0.051–0.102");
+  expect(words).not.toContain("0.05–0.10");
+  expect(wordsOf(printOf(lathe("brass"), "drilling-card"))).toContain("0.05–0.10");
 });
 
 test("drilling card without a barrel: how to drill what burns stands there all the same", () => {

@@ -5,7 +5,7 @@ import type { Findings } from "../../src/findings/findings.js";
 import { bind } from "../../src/sheets/binder.js";
 import { inLanguage, type Language } from "../../src/words/language.js";
 import { anyMachine, sound } from "../support/anyMachine.js";
-import { doubled } from "../support/doubled.js";
+import { doubled, longWorded } from "../support/doubled.js";
 import { faultLine, measureSheets } from "../support/measureSheets.js";
 import { demoFindings, findingsOf, printOf, textsOf } from "../support/sheets.js";
 
@@ -15,7 +15,11 @@ describe("German paper", () => {
   const german = inLanguage("de", () => {
     const findings = demoFindings();
     const prints = ["belt-card", "turns"].map((sheet) => printOf(findings, sheet));
-    return { binder: bind(findings, prints, []), turns: textsOf(findings, "turns") };
+    return {
+      binder: bind(findings, prints, []),
+      turns: textsOf(findings, "turns"),
+      threads: textsOf(findings, "threads"),
+    };
   });
 
   test("bears German head, foot and titles", () => {
@@ -29,6 +33,8 @@ describe("German paper", () => {
   test("has decimal commas and no decimal point", () => {
     expect(german.turns).toMatch(/\d,\d{3}/);
     expect(german.turns).not.toMatch(/\d\.\d/);
+    expect(german.threads).toContain("M2,5 ");
+    expect(german.threads).not.toMatch(/\d\.\d/);
   });
 
   test("is English again for whoever comes next", () =>
@@ -36,8 +42,8 @@ describe("German paper", () => {
 });
 
 /** Faults of every sheet of the demo and of machines at random; a nearly empty page is none here, since words of any length may end on one. */
-function faultsIn(language: Language | "de"): string[] {
-  const machines = fc.sample(anyMachine, { numRuns: 24, seed: 77 });
+function faultsIn(language: Language | "de", numRuns = 24): string[] {
+  const machines = fc.sample(anyMachine, { numRuns, seed: 77 });
   return inLanguage(language, () =>
     [demoFindings(), ...machines.map((machine) => sound(machine) as Findings)].flatMap((findings) =>
       measureSheets(findings)
@@ -49,7 +55,22 @@ function faultsIn(language: Language | "de"): string[] {
 
 test("the layout holds in German", () => expect(faultsIn("de")).toEqual([]), 60_000);
 
-test("and with words twice as long", () => expect(faultsIn(doubled)).toEqual([]), 60_000);
+test("with twice as many words", () => expect(faultsIn(doubled)).toEqual([]), 60_000);
+
+test("and with words twice as long", () => expect(faultsIn(longWorded, 12)).toEqual([]), 60_000);
+
+test.each([
+  ["German", "de" as const],
+  ["twice as many words", doubled],
+  ["words twice as long", longWorded],
+])(
+  "no sheet of the demo is refused for %s",
+  (_, language) => {
+    const refused = inLanguage(language, () => measureSheets(demoFindings()).refused.map(({ sheet }) => sheet));
+    expect(refused).toEqual(measureSheets(demoFindings()).refused.map(({ sheet }) => sheet));
+  },
+  60_000,
+);
 
 test("the machine file's language is kept, and is one that there is", () => {
   expect(findingsOf(`${demo}\nlanguage: de\n`).machine.language).toBe("de");

@@ -4,7 +4,7 @@ import { cuttingSpeed } from "../../src/cutting/cuttingSpeeds.js";
 import { metresPerMinuteAt } from "../../src/cutting/rates.js";
 import { pdfOf } from "../support/pdfOf.js";
 import { type LineRead, type PageRead, readPdf } from "../support/readPdf.js";
-import { demoFindings, printOf } from "../support/sheets.js";
+import { demoFindings, findingsOf, printOf, textsOf } from "../support/sheets.js";
 
 /** Reads a scale off the printed page: where its numbers stand, and what they say. */
 function scale(numbers: readonly { value: number; at: number }[]) {
@@ -106,4 +106,33 @@ describe("the speed diagram, read back from the PDF", async () => {
       }
     expect(checked).toBeGreaterThan(5);
   });
+});
+
+test("positions with long names have signs on the diagram and the tree, and a key", () => {
+  const findings = findingsOf(
+    `name: L
+drive:
+  motor: { speed: 1425 }
+  stages:
+    - { name: low, steps: [{ label: the slow belt of the motor on its small pulley, driver: 60, driven: 120 }, { label: the slow belt of the motor on its large pulley, driver: 90, driven: 90 }] }
+    - { name: high, steps: [{ label: the small pulley of the spindle, driver: 60, driven: 120 }, { label: the large pulley of the spindle, driver: 100, driven: 80 }] }
+`,
+  );
+  for (const sheet of ["speed-diagram", "speed-tree"]) {
+    const words = textsOf(findings, sheet);
+    for (const position of ["1 A", "1 B", "2 A", "2 B"]) expect(words, sheet).toContain(` ${position} `);
+    expect(words.replaceAll(" ", "")).toContain("A=thesmallpulleyofthespindle");
+    if (sheet === "speed-tree") expect(words).not.toContain("…");
+  }
+});
+
+test("an inch machine's diameters are fractions", () => {
+  const words = textsOf(
+    findingsOf(
+      "name: I\nunits: in\ndrive: { motor: { speed: 1725 rpm }, stages: [{ name: b, steps: [{ label: A, driver: 2, driven: 4 }, { label: B, driver: 3, driven: 3 }] }] }\nwork: { materials: [brass], diameters: [1/8, 1/4, 1/2, 1] }\n",
+    ),
+    "speed-diagram",
+  );
+  expect(words).toContain(" 1/4 ");
+  expect(words).not.toMatch(/ 0\.(315|63|125) /);
 });

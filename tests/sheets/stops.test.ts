@@ -87,7 +87,7 @@ test("without stops the sheet says where the turns stand", () => {
 
 test("gauge blocks are told for the wheels that have stops, for all where none has", () => {
   const blocks = (findings: ReturnType<typeof findingsOf>) =>
-    /A gauge block(.*?)Parts alike/.exec(textsOf(findings, "stops"))?.[1] ?? "";
+    /A gauge block(.*?)Repeat parts/.exec(textsOf(findings, "stops"))?.[1] ?? "";
   const one = blocks(findingsOf(text("  - { name: s, handwheel: Top slide, length: 18 }\n")));
   expect(one).toContain("Top slide");
   expect(one).not.toContain("Carriage");

@@ -1,7 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { arrange } from "../../src/sheets/arrange.js";
 import { readTemplate } from "../../src/sheets/readTemplate.js";
+import { nextDrill } from "../../src/thread/nextDrill.js";
 import { dieBlank, isTight, tappingHole, threadsOf } from "../../src/thread/thread.js";
+import { inLanguage } from "../../src/words/language.js";
 import { explainTappingHole } from "../../src/working/threads.js";
 import { walk } from "../support/marks.js";
 import { findingsOf, printOf, textsOf } from "../support/sheets.js";
@@ -82,7 +84,7 @@ describe("series", () => {
     expect(words.indexOf("British Standard Fine, BSF")).toBeLessThan(words.indexOf("Unified coarse, UNC"));
   });
 
-  test.each(["mm", "in"])("none loses a thread, its hole, its rod or its turns, in %s", (units) => {
+  test.each(["mm", "in"])("none loses a thread, its hole, its drill, its rod or its turns, in %s", (units) => {
     for (const size of ["A4", "A5", "Letter"]) {
       const words = ` ${textsOf(findingsOf(`name: T\nunits: ${units}\npaper: { size: ${size} }\n`), "threads")} `;
       const [scale, places, depth] = units === "mm" ? [1, 2, 10] : [25.4, 4, 12.7];
@@ -90,12 +92,15 @@ describe("series", () => {
       for (const system of ["metric coarse", "metric fine", "BA", "UNC", "UNF", "BSW", "BSF", "ME"] as const)
         for (const thread of threadsOf(system).filter(({ major }) => major <= 13)) {
           const row = words.split(` ${thread.name}${thread.fromMemory ? "*" : ""} `).slice(1);
-          const wanted = [tappingHole(thread, 0.75), dieBlank(thread)].map(figure);
-          const turns = (depth / thread.pitch).toFixed(1);
+          const hole = tappingHole(thread, 0.75);
+          const drill = thread.publishedDrill ?? nextDrill(hole, units as "mm" | "in")?.diameter ?? Number.NaN;
+          const wanted = [hole, dieBlank(thread), drill].map(figure);
+          // In an inch file that has no room beside, #10-24 says itself how many turns half an inch takes.
+          const turns = units === "in" && system.startsWith("UN") ? [] : [(depth / thread.pitch).toFixed(1)];
           expect(
             row.some((after) => {
               const cells = after.split(" ").slice(0, 11);
-              return [...wanted, turns].every((cell) => cells.includes(cell));
+              return [...wanted, ...turns].every((cell) => cells.includes(cell));
             }),
             `${size} ${thread.designation}`,
           ).toBe(true);
@@ -110,4 +115,26 @@ test("on A4 and Letter two series stand side by side", () => {
       const { pages } = printOf(findingsOf(`name: T\nunits: ${units}\npaper: { size: ${size} }\n`), "threads");
       expect(pages.length).toBeLessThanOrEqual(3);
     }
+});
+
+test("where no drill is published the next usual one above the hole stands, with a sign; a hole never comes out tighter by it", () => {
+  expect(nextDrill(2.381, "mm")?.diameter).toBe(2.4);
+  expect(nextDrill(1.18, "mm")?.diameter).toBe(1.2);
+  expect(nextDrill(5.01, "mm")?.diameter).toBe(5.1);
+  // 0.1325 in: no. 29 is 0.136 (from memory), 9/64 is 0.1406.
+  expect(nextDrill(0.1325 * 25.4, "in")?.diameter).toBeCloseTo(0.136 * 25.4, 9);
+  for (const units of ["mm", "in"] as const)
+    for (const thread of (["BSW", "BSF", "ME", "BA"] as const).flatMap(threadsOf)) {
+      const hole = tappingHole(thread, 0.75);
+      expect(nextDrill(hole, units)?.diameter).toBeGreaterThanOrEqual(hole - 1e-6);
+    }
+  const sheet = textsOf(machine, "threads");
+  expect(sheet).toMatch(/1\/16-60 1\.59 1\.18 1\.20 \d+\+/);
+  expect(sheet).toContain("+ none is published: the next usual drill above the hole of 75 %");
+});
+
+test("a metric thread's name has the decimal mark of its language", () => {
+  const sheet = inLanguage("de", () => textsOf(machine, "threads"));
+  expect(sheet).toContain("M2,5 × 0,35");
+  expect(sheet).not.toMatch(/M\d+\.\d/);
 });

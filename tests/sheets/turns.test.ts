@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { size } from "../../src/blocks/shared/style.js";
 import type { Page } from "../../src/drawing/page.js";
 import { walk } from "../support/marks.js";
+import { emptyPages } from "../support/measureSheets.js";
 import { demoFindings, findingsOf, printOf, textsOf } from "../support/sheets.js";
 
 type Placed = {
@@ -90,4 +91,25 @@ test("handwheels that fit wholly share a page, each under its name", () => {
   expect(names.map(({ text }) => text)).toEqual(["Quill", "Barrel"]);
   // The demo's wheels fill a page each; none is torn but the one with an old dial.
   expect(printOf(demoFindings(), "turns").pages).toHaveLength(5);
+});
+
+test("the caution stands at the head of the sheet, and no page is left for what does not fit beneath it", () => {
+  for (const paper of ["A4", "Letter"])
+    for (let turns = 10; turns <= 60; turns += 5) {
+      const first = wheel(
+        "Tailstock barrel",
+        `travel: ${turns * 0.0652}, feed: 0.0652 in, dial: { shape: drum, diameter: 40 mm, width: 9 mm, divisions: 0.05 mm, increases: clockwise }`,
+      );
+      const second = wheel(
+        "Top slide",
+        `travel: 2.75, feed: 0.0833 in, dial: { shape: drum, diameter: 1.5, width: 0.4, increases: clockwise }`,
+      );
+      const head = `name: T\nunits: in\npaper: { size: ${paper} }\ngears: [20, 24, 25, 28, 30, 35, 40, 45]\n`;
+      const { pages } = printOf(findingsOf(`${head}handwheels: [${first}, ${second}]\n`), "turns");
+      const [strip, title] = ["Stop the spindle, then measure or set.", "Tailstock barrel"].map(
+        (words) => placed(pages[0] as Page).find(({ text }) => text === words)?.y ?? Number.NaN,
+      );
+      expect(strip).toBeLessThan(title as number);
+      expect(emptyPages({ pages }), `${paper}, ${turns} turns`).toEqual([]);
+    }
 });

@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { file, folder, witnessmark } from "../support/command.js";
 import { readPdf } from "../support/readPdf.js";
+import { demoFindings, findingsOf, ownTexts } from "../support/sheets.js";
 
 const own = "tests/sheets/wallCard.yaml";
 
@@ -75,4 +76,35 @@ handwheels:
     expect(code).toBe(1);
     expect(err).toContain(`${own}:8:31: there is no handwheel "Cross slide"; there are "Quill"`);
   });
+});
+
+test("belt positions stand closer where the turns of a wheel then share their page", () => {
+  const steps = (labels: string) =>
+    [...labels].map((label, at) => `{ label: "${label}", driver: ${100 - 9 * at}, driven: ${60 + 9 * at} }`).join(", ");
+  const findings = findingsOf(
+    `name: B
+limits: { chuck: 4000 }
+drive:
+  motor: { speed: 1425 }
+  stages: [{ name: low, steps: [${steps("1234")}] }, { name: high, steps: [${steps("ABCD")}] }]
+handwheels: [{ name: Quill, feed: 3.175, travel: 60 }]
+`,
+  );
+  const words = ownTexts(
+    findings,
+    "title: Mine\nneeds: feed\nblocks:\n  - positions: { materials: 4 }\n  - turn tables: { handwheel: Quill, tables: [whole turns] }\n  - cautions: { of: drill }\n",
+  );
+  expect(words).toContain("1 of 1");
+  expect(words).toContain("Clamp the work");
+});
+
+test("a long title gets smaller, then two lines, and is not cut", () => {
+  const title = "Wall card for the old lathe in the back room, belts and the turns of the cross slide, "
+    .repeat(2)
+    .trim();
+  for (const length of [60, 100, 150]) {
+    const own = title.slice(0, length).trim();
+    const template = `title: "${own}"\nneeds: drive\nblocks:\n  - positions: { materials: 2 }\n`;
+    expect(ownTexts(demoFindings(), template)).toContain(own);
+  }
 });

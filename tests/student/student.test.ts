@@ -181,6 +181,24 @@ describe("the sheet", () => {
     expect(turned).toEqual([Math.PI]);
   });
 
+  test("every belt and the back gear are drawn, every shaft has its name, and free room on the page makes pictures larger", () => {
+    const [page] = printOf(demo, "student").pages;
+    const words: string[] = [];
+    const named = new Set<string>();
+    let wheel = 0;
+    walk(page?.drawing.marks ?? [], (mark, _, names) => {
+      for (const name of names) named.add(name);
+      if (mark.kind === "text") words.push(mark.text);
+      for (const part of mark.kind === "path" ? mark.segments : [])
+        if (part.to === "arc") wheel = Math.max(wheel, part.radius);
+    });
+    expect([...named]).toEqual(expect.arrayContaining(["pulleys", "gears"]));
+    expect(words).toEqual(
+      expect.arrayContaining(["motor", "countershaft", "spindle", "back gear", "geared", "motor belt", "spindle belt"]),
+    );
+    expect(wheel).toBeGreaterThan(8);
+  });
+
   test.each(["Letter", "A5", "A3", "Legal"] as const)("fits on %s, over more pages where it must", (size) => {
     const { pages } = printOf(
       { ...demo, machine: { ...demo.machine, paper: { ...demo.machine.paper, size } } },

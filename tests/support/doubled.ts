@@ -1,10 +1,15 @@
 import type { Language } from "../../src/words/language.js";
 import { type Key, type Text, texts } from "../../src/words/words.generated.js";
 
-const twice = (text: string): string => `${text} ${text.replace(/\{[a-zA-Z]+\}/g, "…")}`;
+/** Twice as many words: what wraps takes twice the lines. */
+const moreWords = (text: string): string => `${text} ${text.replace(/\{[a-zA-Z]+\}/g, "…")}`;
 
-/** A language whose every word is twice as long as the English one: paper must bear it. Units and marks stay. */
-export const doubled: Language = {
+/** As many, each twice as long, so that none wraps earlier: a column is as wide as its longest word. */
+const longerWords = (text: string): string =>
+  text.replace(/\{[^{}]*\}|\p{L}{3,}/gu, (word) => (word.startsWith("{") ? word : word.toLowerCase() + word));
+
+/** A language of English texts lengthened so: paper must bear it. Units and marks stay. */
+const lengthened = (longer: (text: string) => string): Language => ({
   code: "en",
   texts: Object.fromEntries(
     Object.entries(texts.en).map(([key, text]): [string, Text] => [
@@ -12,8 +17,11 @@ export const doubled: Language = {
       key.startsWith("units and numbers.")
         ? text
         : typeof text === "string"
-          ? twice(text)
-          : (Object.fromEntries(Object.entries(text).map(([form, one]) => [form, twice(one as string)])) as Text),
+          ? longer(text)
+          : (Object.fromEntries(Object.entries(text).map(([form, one]) => [form, longer(one as string)])) as Text),
     ]),
   ) as Record<Key, Text>,
-};
+});
+
+export const doubled = lengthened(moreWords);
+export const longWorded = lengthened(longerWords);

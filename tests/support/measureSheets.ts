@@ -153,7 +153,9 @@ function cautionsOf(materials: readonly string[]): string {
   if (made !== undefined) return made;
   const wide = 100_000;
   const block = blocks.cautions as unknown as Block;
-  const context = { findings: {} as Findings, handwheels: [], use: "turning" as const, width: wide, height: wide };
+  // A lathe has every caution.
+  const findings = { machine: { kind: "lathe" } } as Findings;
+  const context = { findings, handwheels: [], use: "turning" as const, width: wide, height: wide };
   const runs: Run[] = [
     ...(block.allowed.of ?? []).flatMap((of) => block.draw({ ...context, settings: { of } })),
     ...materialCautions(materials, wide),

@@ -1,5 +1,7 @@
 import { expect, test } from "vitest";
+import { threadOnPaper } from "../../src/thread/onPaper.js";
 import { threadNamed, threadsMeant, threadsOf } from "../../src/thread/thread.js";
+import { inLanguage } from "../../src/words/language.js";
 
 test.each([
   ["M8x1", "M8x1.0"],
@@ -9,6 +11,7 @@ test.each([
   ["No. 10-24", "#10-24"],
   ["10-24", "#10-24"],
   ["2 ba", "2BA"],
+  ["M2,5", "M2.5"],
   ["M6", "M6"],
 ])('"%s" is meant for %s', (text, designation) => {
   expect(threadsMeant(text)).toEqual([designation]);
@@ -20,8 +23,15 @@ test("1/4 BSF leaves no doubt, 1/4-20 does", () => {
   expect(threadsMeant("1/4-20").length).toBe(2);
 });
 
+test("a thread is called on paper as a drawing calls it, in German with a comma", () => {
+  const names = ["M2.5", "M8x1.0", "M5x0.5", "1/4-20 UNC"];
+  expect(names.map(threadOnPaper)).toEqual(["M2.5", "M8 × 1", "M5 × 0.5", "1/4-20 UNC"]);
+  inLanguage("de", () => expect(names.map(threadOnPaper)).toEqual(["M2,5", "M8 × 1", "M5 × 0,5", "1/4-20 UNC"]));
+});
+
 test("every thread is found by the name that the sheets print", () => {
   for (const system of ["metric coarse", "metric fine", "UNC", "UNF", "BA", "BSW", "BSF", "ME"] as const)
     for (const { designation, major } of threadsOf(system))
-      expect(threadNamed(designation)?.major, designation).toBe(major);
+      for (const language of ["en", "de"] as const)
+        inLanguage(language, () => expect(threadNamed(threadOnPaper(designation))?.major, designation).toBe(major));
 });

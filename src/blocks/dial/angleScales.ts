@@ -175,12 +175,11 @@ function scaleCutOut(scale: PaperScale, surface: Surface, units: Units, most: nu
   return { piece, missing: missing.length > 0 };
 }
 
-/** The index line, or a vernier on either side of it where the file asks for one. */
-function indexCutOut(scale: PaperScale, most: number): CutOut {
+/** The index line, or a vernier on either side of it where the file asks for one, the fixed part has room for it (a sixth of the circle on
+ *  either side at most, or 90 mm: it is seldom longer) and the paper too. */
+function indexCutOut(scale: PaperScale, most: number, room = Math.min(90, (Math.PI * scale.flat) / 3)): CutOut {
   const height = 7.5;
   const pitch = toRadians(scale.step);
-  // Either half may span a sixth of the circle at most, or 90 mm: the fixed part beside the scale is seldom longer.
-  const room = Math.min(90, (Math.PI * scale.flat) / 3);
   const asked = scale.vernier;
   const vernier = asked === undefined ? undefined : vernierWithin(scale.step, pitch * scale.flat, asked, room);
   const one = vernier ? vernierMarks(vernier, pitch) : [];
@@ -214,6 +213,7 @@ function indexCutOut(scale: PaperScale, most: number): CutOut {
     },
     cutRoom,
   );
+  if (vernier && drawing.width > most) return indexCutOut(scale, most, 0);
   const lines = !vernier
     ? asked === undefined
       ? []

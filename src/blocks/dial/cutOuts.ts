@@ -1,12 +1,19 @@
 import type { Drawing } from "../../drawing/drawing.js";
 import { group, text } from "../../drawing/shapes.js";
 import { textWidth, wrapText } from "../../drawing/text.js";
-import { byPages, type Piece, shelves } from "../../paper/packing.js";
+import { type Placed, type Shelf, shelves } from "../../paper/packing.js";
+import { type Grouped, packedOnPages } from "../../paper/pages.js";
 import type { Run } from "../shared/block.js";
 import { leading, size } from "../shared/style.js";
 
 /** Something to cut out, the room for its cut marks included, with words that stay outside the cut: in one size, or as a drawing. */
-export type CutOut = { readonly drawing: Drawing; readonly caption: string | Drawing; readonly name: string };
+export type CutOut = {
+  readonly drawing: Drawing;
+  readonly caption: string | Drawing;
+  readonly name: string;
+  /** What lies beside or below all others of the same word, where that takes no more pages: copies of one piece. */
+  readonly besides?: string;
+};
 
 const gap = 3;
 
@@ -21,26 +28,32 @@ export const withCutRoom = ({ width, height, marks }: Drawing, room: number): Dr
 export const cellHeight = ({ drawing, caption }: CutOut): number =>
   drawing.height + (typeof caption === "string" ? 0 : caption.height);
 
-/** Pieces packed on shelves, one run a shelf. None may be wider than `width`. With `page`, what is low fills up the page that the runs
- *  `above` began. */
+/** What it takes of the paper with what stands beneath it, mm². */
+export const areaOf = (cut: CutOut): number =>
+  Math.max(cut.drawing.width, typeof cut.caption === "string" ? 0 : cut.caption.width) * cellHeight(cut);
+
+/** Pieces packed on shelves, one run a shelf. None may be wider than `width`. With `page` they are packed for pages of that height, so that
+ *  what follows, `below` mm high, has room on the last. */
 export function cutOuts(
   pieces: readonly CutOut[],
   width: number,
-  page?: { readonly height: number; readonly above: readonly Run[] },
+  page?: { readonly height: number; readonly below?: number },
 ): Run[] {
-  const boxes = pieces.map((item): Piece<Cell> => {
-    const { drawing, name } = item;
+  const boxes = pieces.map((item): Grouped<Cell> => {
+    const { drawing, name, besides } = item;
     const caption = captionOf(item, width);
     return {
       width: Math.max(drawing.width, caption.width),
       height: drawing.height + caption.height,
       item: { drawing, name, caption },
+      ...(besides && { besides }),
     };
   });
-  const used = (page?.above ?? []).reduce((sum, run) => sum + run.drawing.height + (run.gap ?? 0), 0);
-  const packed = shelves(boxes, width, gap);
-  const ordered = page ? byPages(packed, page.height - used, page.height, gap) : packed;
-  return ordered.map(({ placed, height }) => ({
+  const chosen =
+    page === undefined
+      ? shelves(boxes, width, gap)
+      : packedOnPages(boxes, { width, height: page.height }, gap, page.below).flatMap(({ placed }) => bandsOf(placed));
+  return chosen.map(({ placed, height }) => ({
     gap,
     drawing: {
       width,
@@ -51,6 +64,25 @@ export function cutOuts(
       ]),
     },
   }));
+}
+
+/** A page parted where no piece crosses from above, the highest part first: it goes least on the page before. */
+function bandsOf<T>(placed: readonly Placed<T>[]): Shelf<T>[] {
+  const bands: { top: number; bottom: number; placed: Placed<T>[] }[] = [];
+  for (const piece of [...placed].sort((one, other) => one.y - other.y)) {
+    const [open, bottom] = [bands.at(-1), piece.y + piece.height];
+    if (open === undefined || piece.y > open.bottom) bands.push({ top: piece.y, bottom, placed: [piece] });
+    else {
+      open.placed.push(piece);
+      open.bottom = Math.max(open.bottom, bottom);
+    }
+  }
+  return bands
+    .map(({ top, bottom, placed }) => ({
+      height: bottom - top,
+      placed: placed.map((piece) => ({ ...piece, y: piece.y - top })),
+    }))
+    .sort((one, other) => Math.round(1e3 * (other.height - one.height)));
 }
 
 type Cell = { readonly drawing: Drawing; readonly name: string; readonly caption: Drawing };

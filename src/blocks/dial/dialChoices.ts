@@ -91,7 +91,7 @@ function excerpt(choice: DialChoice, { reading, dial }: HandwheelFinding, room: 
   if (rows.length === 0) return undefined;
   const perRadian = paperPerRadian(flat);
   const span = Math.min(TURN, room / perRadian);
-  const from = span < TURN ? -0.3 * span : 0;
+  const from = -0.3 * span;
   const part = { from, to: from + span, growth: growthOf(dial) };
   const surface = stripSurface(perRadian, rowHeight * rows.length, part);
   const drawn = rows.flatMap((row, index) => {

@@ -2,7 +2,7 @@ import type { DialFinding } from "../../dial/finding.js";
 import { growthOf } from "../../dial/growth.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import type { Machine, Units } from "../../machine/machine.js";
-import { measuresOf } from "../../paper/measuredPiece.js";
+import { type Measure, measureOfPiece, measuresOf } from "../../paper/measuredPiece.js";
 import { TURN } from "../../quantity/angle.js";
 import { formatSize, sizeFigure } from "../../quantity/format.js";
 import { say } from "../../words/say.js";
@@ -11,7 +11,7 @@ import { type CellNumber, cellFoot } from "./cell.js";
 import { indexSticker, vernierSticker } from "./companion.js";
 import { type CutOut, cellHeight, withCutRoom } from "./cutOuts.js";
 import { cross, type DialPiece, type DialPlan, piecesOf } from "./dialPiece.js";
-import { dialEssentials, dialLegend, errorNumber, leastCount } from "./dialWords.js";
+import { dialEssentials, dialLegend, errorNumber, leastCount, vernierLimit } from "./dialWords.js";
 import { seamView } from "./seamView.js";
 import { dialSurface, type Surface } from "./surface.js";
 
@@ -35,7 +35,7 @@ export function dialPlan(finding: HandwheelFinding, machine: Machine): WholePlan
     dial,
     flat,
     legend: dialLegend(finding, dial, machine),
-    essentials: dialEssentials(finding, dial, machine),
+    essentials: dialEssentials(finding, machine),
     ...(wish.lap !== undefined && { lap: wish.lap }),
     ...(wish.index !== undefined && { index: wish.index }),
   };
@@ -78,7 +78,10 @@ export function dialCutOuts(set: DialSet, settings: DialSettings, units: Units, 
   const copies = Math.max(1, settings.copies);
   return [
     ...Array.from({ length: copies }, (_, copy) =>
-      pieces.map((piece) => dialCutOut(set, piece, copies > 1 ? copy + 1 : undefined, units, most)),
+      pieces.map((piece) => ({
+        ...dialCutOut(set, piece, copies > 1 ? copy + 1 : undefined, units, most),
+        besides: `${finding.handwheel.name} ${piece.piece}`,
+      })),
     ).flat(),
     ...(settings.index ? [companionCutOut(set, most)] : []),
     ...(settings.blank && pieces.length === 1 ? [blankCutOut(finding.handwheel.name, set.plan, most)] : []),
@@ -99,10 +102,7 @@ function dialCutOut(set: DialSet, piece: DialPiece, copy: number | undefined, un
     title,
     numbers: numbersOf(set, piece, units),
     ...(joined && { picture: seamView(plan, piece.joint) }),
-    lines: [
-      ...(joined && piece.pieces > 1 ? [togetherWords(set, piece, units)] : []),
-      ...(missing.length > 0 ? [say("dials.not on it", { words: missing.join(" · ") })] : []),
-    ],
+    ...(missing.length > 0 && { lines: [say("dials.not on it", { words: missing.join(" · ") })] }),
   };
   return { drawing, name: plan.flat.kind, caption: cellFoot(foot, drawing.width, most) };
 }
@@ -123,43 +123,39 @@ function numbersOf({ dial, plan }: DialSet, piece: DialPiece, units: Units): Cel
   ];
 }
 
-/** What is measured and verified of a dial in pieces is their sum. */
-function togetherWords({ dial }: DialSet, { pieces }: DialPiece, units: Units): string {
-  const { wanted = 0, slack = 0 } = measuresOf(dial, units)[0] ?? {};
-  return say("dials.together", { pieces, length: sizeFigure(wanted, units), slack: formatSize(slack, units) });
-}
-
 function sizesOf(dial: DialFinding, { flat, lap = 0 }: DialPlan, piece: DialPiece, units: Units): CellNumber[] {
-  const [first, second] = measuresOf(dial, units);
-  const give = (mm: number, slack = 0) => `${sizeFigure(mm, units)} ± ${formatSize(slack, units)}`;
+  const [whole, second] = measuresOf(dial, units);
+  const give = ({ wanted, slack }: Measure) => `${sizeFigure(wanted, units)} ± ${formatSize(slack, units)}`;
   const parts = piece.pieces > 1;
-  const { wanted = 0, slack } = first ?? {};
-  const own = parts ? formatSize(piece.length, units) : give(wanted, slack);
-  if (flat.kind === "strip")
-    return [{ value: own, label: lap > 0 ? say("dials.to tab line") : say("dials.between cuts") }];
-  const radii = `${sizeFigure(flat.outer, units)} / ${formatSize(flat.inner, units)}`;
-  if (flat.sweep > TURN - 1e-9)
-    return parts
+  const first = parts ? measureOfPiece(dial, piece, units) : whole;
+  if (first === undefined) return [];
+  const own = give(first);
+  // The corner marks stand about the tab as well.
+  const tab = (label: string): CellNumber[] =>
+    lap > 0
       ? [
-          { value: own, label: say("dials.along arc") },
-          { value: radii, label: say("dials.radii") },
+          { value: own, label: say("dials.to tab") },
+          { value: formatSize(piece.length + lap, units), label: say("dials.with tab") },
         ]
-      : [
-          { value: own, label: say("dials.across") },
-          { value: formatSize(2 * flat.inner, units), label: say("dials.hole") },
-        ];
+      : [{ value: own, label }];
+  if (flat.kind === "strip") return tab(say("dials.between cuts"));
+  const radii = {
+    value: `${sizeFigure(flat.outer, units)} / ${formatSize(flat.inner, units)}`,
+    label: say("dials.radii"),
+  };
+  const round = flat.sweep > TURN - 1e-9;
+  if (round && !parts)
+    return [
+      { value: own, label: say("dials.across") },
+      { value: formatSize(2 * flat.inner, units), label: say("dials.hole") },
+    ];
   return [
-    { value: own, label: say("dials.along arc") },
+    ...tab(say("dials.along arc")),
     // The chord of the whole is nowhere on a ring in pieces.
     ...(second && !parts
-      ? [
-          {
-            value: give(second.wanted, second.slack),
-            label: flat.sweep < Math.PI ? say("dials.corner to corner") : say("dials.across widest"),
-          },
-        ]
+      ? [{ value: give(second), label: say(flat.sweep < Math.PI ? "dials.corner to corner" : "dials.across widest") }]
       : []),
-    { value: radii, label: say("dials.radii") },
+    radii,
   ];
 }
 
@@ -177,11 +173,11 @@ function companionCutOut({ finding, dial, plan }: DialSet, most: number): CutOut
     caption: cellFoot({ title, numbers: [], lines }, drawing.width, most),
   });
   if (dial.vernier === undefined) return cell(indexSticker(plan.flat, 9), say("dials.index of", { name }));
-  const count = leastCount(dial);
+  const [count, ends] = [leastCount(dial), vernierLimit(dial)];
   return cell(
     vernierSticker(plan.flat, dial.vernier, dial, say("dials.vernier", { count })),
     say("dials.vernier of", { name, count }),
-    [say("dials.vernier zero")],
+    [say("dials.vernier zero"), ...(ends === undefined ? [] : [ends])],
   );
 }
 

@@ -1,17 +1,28 @@
 import { bandOf, type Development, paperPerRadian } from "../../dial/development.js";
 import type { DialFinding, Graduation } from "../../dial/finding.js";
 import { growthOf } from "../../dial/growth.js";
+import { countedAs, MOST_MARKS_TO_A_NUMBER } from "../../dial/labelling.js";
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { group, line } from "../../drawing/shapes.js";
 import { textWidth } from "../../drawing/text.js";
 import { TURN } from "../../quantity/angle.js";
+import { largestOf } from "../../quantity/extremes.js";
 import { say } from "../../words/say.js";
 import { axisLine, cutLine, rowLine } from "../shared/style.js";
 import { bleed } from "./cutMarks.js";
-import { bandsOf, bare, type DialStyle, dialStyle, hasTailRoom, thinned, unitOf, wordsAcross } from "./dialStyle.js";
+import { bandsOf, bare, type DialStyle, dialStyle, tailRoom, thinned, unitOf, wordsAcross } from "./dialStyle.js";
 import { edgeArrow } from "./edgeArrow.js";
-import { type Band, type Inscription, inscribe } from "./inscriptions.js";
-import { hanging, numbersAcross, type ScaleStyle, scaleMarks, textAlong, textAt } from "./scaleMarks.js";
+import { type Band, type Inscription, inscribe, roomOf } from "./inscriptions.js";
+import {
+  HUNG_CLEAR,
+  hanging,
+  hangRoom,
+  numbersAcross,
+  type ScaleStyle,
+  scaleMarks,
+  textAlong,
+  textAt,
+} from "./scaleMarks.js";
 import { after, cutNear, gapsOf, seamOf } from "./seam.js";
 import { dialSurface, type IndexPlace, type Surface } from "./surface.js";
 
@@ -34,10 +45,10 @@ export type DialPiece = {
   readonly drawing: Drawing;
   /** What its cut marks take outside it, mm. */
   readonly cutRoom: number;
-  /** Where its end meets the next piece's, or its own other end, radians from zero. */
-  readonly joint: number;
   /** From joint to joint along the reading edge. */
   readonly length: number;
+  /** Where its right end meets the next, radians from zero; that end has the tab, where there is one. */
+  readonly joint: number;
   readonly piece: number;
   readonly pieces: number;
   /** Of the essentials, what found no place on it. */
@@ -50,25 +61,23 @@ export function piecesOf(plan: DialPlan, room: { width: number; height: number }
   const style = dialStyle(plan);
   const { flat } = plan;
   if (flat.kind === "ring" && flat.sweep > TURN - 1e-9) {
-    if (fits(surfaceOf(plan, 0, TURN, 0), room))
-      return [{ ...draw(plan, style, 0, TURN, 1, 1), piece: 1, pieces: 1, joint: Math.PI }];
+    if (fits(surfaceOf(plan, 0, TURN, 0), room)) return [{ ...draw(plan, style, 0, TURN, 1, 1), piece: 1, pieces: 1 }];
   }
   const gaps = gapsOf(numberedBands(plan, style), paperPerRadian(flat));
   const tab = plan.lap ?? 0;
   // A cut may have to move by half the distance between numbers, so ask a little more pieces than the bare quotient.
   for (let pieces = 1; pieces < 60; pieces++) {
-    const spare = TURN / pieces / 4;
-    // The zero lies in the middle of a piece, as far from every joint as may be.
-    const first = pieces === 1 ? seamOf(gaps).angle : cutNear(gaps, 0, TURN - TURN / pieces / 2, spare);
+    const seam = seamOf(gaps, pieces).angle;
     const bounds = Array.from({ length: pieces + 1 }, (_, index) => {
-      if (index === 0 || index === pieces) return first + (index === 0 ? 0 : TURN);
-      return first + after(cutNear(gaps, first, (index * TURN) / pieces, spare), first);
+      if (index === 0 || index === pieces) return seam + (index === 0 ? 0 : TURN);
+      return seam + after(cutNear(gaps, seam, (index * TURN) / pieces, TURN / pieces / 8), seam);
     });
     const parts = bounds.slice(1).map((to, index) => ({ from: bounds[index] ?? 0, to }));
     if (parts.some(({ from, to }) => !(to > from) || !fits(surfaceOf(plan, from, to, tab), room))) continue;
     return parts.map(({ from, to }, index) => ({
       ...draw(plan, style, from, to, index + 1, pieces),
-      ...{ piece: index + 1, pieces, joint: to },
+      piece: index + 1,
+      pieces,
     }));
   }
   return undefined;
@@ -81,13 +90,39 @@ function surfaceOf({ flat, dial, index }: DialPlan, from: number, to: number, ta
   return dialSurface(flat, { from, to, tab, growth: growthOf(dial) }, index && upright ? { index } : {});
 }
 
-/** Every band with so many numbers as have room, and the em of those. */
-function numberedBands({ dial, flat }: DialPlan, style: DialStyle) {
+/** Every band with so many numbers as have room, and the em of those: fewer where words must stand between them, since a number that
+ *  gives way to a word is missed by who counts. */
+export function numberedBands(plan: DialPlan, style: DialStyle) {
+  const { dial, flat } = plan;
   return bandsOf(dial).map((marks, index) => {
     const own = style.bands[index] as ScaleStyle;
     const room = paperPerRadian(flat) * acrossPart(flat, numbersAcross(own));
-    return { marks: thinned(marks, own, room, TURN), number: own.number };
+    const words = dearest(plan, style).filter(({ band }) => band === index);
+    const scale = index === 0 ? dial : index === dial.rows.length ? dial.second : undefined;
+    const unit = style.legend > 0 ? undefined : scale && unitOf(scale);
+    const hung = unit ? (style.sideways ? roomOf(unit, style.words) : hangRoom(unit, own.number)) : 0;
+    const spread = (list: readonly Inscription[]) =>
+      thinned(marks, own, room, TURN, largestOf([hung, ...list.map((one) => roomOf(one.words, style.words))]));
+    const all = spread(words);
+    // What is merely dear is written beside the piece before its numbers become so few that one has to count.
+    const chosen = sparse(all) ? spread(words.filter(({ dear }) => !dear)) : all;
+    return { marks: chosen, number: own.number, along: room };
   });
+}
+
+const sparse = (marks: readonly Graduation[]): boolean =>
+  marks.length > MOST_MARKS_TO_A_NUMBER * marks.filter(({ label }) => label !== undefined).length;
+
+/** What must stand among the numbers: which turn a row is for, and, where no line of words has that, what numbers count and that they
+ *  are diameters. */
+function dearest({ dial, essentials }: DialPlan, style: DialStyle): Inscription[] {
+  const counted = ([dial, dial.second] as const).flatMap((scale, index): Inscription[] => {
+    const words = scale && countedAs(scale);
+    if (words === undefined || style.legend > 0) return [];
+    return [{ words, band: index === 0 ? dial.rows.length - 1 : bandsOf(dial).length - 1 }];
+  });
+  const dear = style.legend > 0 ? [] : essentials.filter(({ dear }) => dear);
+  return [...turnNames(dial), ...counted, ...dear.map(({ words }) => ({ words, band: 0, dear: true as const }))];
 }
 
 /** Paper there, against that at the reading edge: less on the inner circles of a ring. */
@@ -101,7 +136,7 @@ function draw(
   to: number,
   piece: number,
   pieces: number,
-): Pick<DialPiece, "drawing" | "length" | "left" | "cutRoom"> {
+): Pick<DialPiece, "drawing" | "length" | "joint" | "left" | "cutRoom"> {
   const { dial, flat, lap = 0, metal = false } = plan;
   // Numbers that do not stand across the band stand along it, wherever the index is.
   const upright = style.sideways || plan.index === "bottom";
@@ -120,7 +155,7 @@ function draw(
       marks: here,
       number: own.number,
       perRadian: along,
-      tails: hasTailRoom(own, style.words, style.bands[index + 1]?.across ?? bandOf(flat) - 0.2),
+      tails: tailRoom(own, style.words, style.bands[index + 1]?.across ?? bandOf(flat) - 0.2),
       ...(own.tall !== undefined && { tall: own.tall }),
       ...(hung && { fixed: [hung], unit: { words: hung.words, along: hung.angle } }),
     };
@@ -131,19 +166,18 @@ function draw(
     const band = bands.findIndex((one) => one.scale === index);
     const words = scale && unitOf(scale);
     if (words === undefined || style.legend > 0 || bands[band]?.fixed) return [];
-    return [{ words, scale: index === 0 ? 0 : 1, must: true }];
+    return [{ words, scale: index === 0 ? 0 : 1 }];
   });
   const inscribed = inscribe(
     bands,
-    [...units, ...turnNames(dial), ...(style.legend > 0 ? [] : plan.essentials)],
+    [...units, ...dearest(plan, style), ...(style.legend > 0 ? [] : plan.essentials.filter(({ dear }) => !dear))],
     { from, to, whole },
     style.words,
   );
-  const scales = inscribed.bands.flatMap((band, index) => {
+  const scales = bands.flatMap(({ marks, unit }, index) => {
     const own = styleOf(style, index);
-    const { unit } = bands[index] ?? {};
     return [
-      ...scaleMarks(surface, band, {
+      ...scaleMarks(surface, marks, {
         ...own,
         ...(metal && { bleed: 0 }),
         ...(unit && { unit }),
@@ -171,6 +205,7 @@ function draw(
     drawing: { width: surface.width, height: surface.height, marks },
     cutRoom: metal ? 0 : surface.cutRoom,
     length: (to - from) * paperPerRadian(flat),
+    joint: rightEnd(surface, from, to),
     left: [...told.left, ...inscribed.left],
   };
 }
@@ -228,7 +263,7 @@ function hungUnit(
           })),
     );
     const near = whole ? others : [...ends, ...others];
-    if (near.every((one) => Math.abs(one.angle - angle) * perRadian > one.half + half + 0.5))
+    if (near.every((one) => Math.abs(one.angle - angle) * perRadian > one.half + half + HUNG_CLEAR))
       return { words: unit, angle, half };
   }
   return undefined;
@@ -240,7 +275,6 @@ function turnNames({ rows }: DialPlan["dial"]): Inscription[] {
   return rows.map((_, band) => ({
     words: band < 3 ? say(`dials.turn ${(band + 1) as 1 | 2 | 3}`) : say("dials.turn any", { turn: band + 1 }),
     band,
-    must: true,
   }));
 }
 
@@ -275,10 +309,14 @@ function wordsAlong(
   return textAlong(upright, angle, across, words, em, perRadian, growthOf(plan.dial) === "leftward");
 }
 
+const rightEnd = (surface: Surface, from: number, to: number): number =>
+  surface.at(from, 0).x > surface.at(to, 0).x ? from : to;
+
 /** A tab for glue: a line where the other end comes to lie, and hatching that this end will hide. */
 function tabMarks(surface: Surface, from: number, to: number, lap: number): Mark[] {
   // The tab stands at the right-hand end, which is where the numbers begin or end by their growth.
-  const [right, on] = surface.at(from, 0).x > surface.at(to, 0).x ? [from, -1] : [to, 1];
+  const right = rightEnd(surface, from, to);
+  const on = right === from ? -1 : 1;
   const perLength = (to - from) / surface.length(0);
   const { band } = surface;
   const place = (along: number, across: number) => surface.at(right + on * along * perLength, across);

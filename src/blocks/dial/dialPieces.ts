@@ -1,15 +1,17 @@
 import type { Drawing } from "../../drawing/drawing.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
+import { angleScalesOf, scalesOf } from "../../findings/ofWheels.js";
 import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
-import { heightOf, kept, together } from "../shared/runs.js";
+import { heightOf, joined, kept, together } from "../shared/runs.js";
 import { angleSet } from "./angleScales.js";
 import { cellFoot } from "./cell.js";
-import { type CutOut, cutOuts } from "./cutOuts.js";
+import { areaOf, type CutOut, cutOuts } from "./cutOuts.js";
 import { type DialSet, type DialSettings, dialCutOuts, dialSet, missingOn } from "./dialCutOuts.js";
 import { dialNote, type Note } from "./dialNotes.js";
-import { dialInPlace, lookOf } from "./dialPlace.js";
+import { numberedBands } from "./dialPiece.js";
+import { dialInPlace } from "./dialPlace.js";
 import { dialStyle } from "./dialStyle.js";
 import { scaleSet } from "./linearScales.js";
 
@@ -30,7 +32,7 @@ type Wanted = {
 };
 
 /** Everything of the machine that is cut out and stuck on, as one set: pieces first, each with its numbers beneath; the pictures of the
- *  dials in their places among them; all words in one note at the foot. */
+ *  dials in their places among them; all words in one note below or beside them. */
 export const piecesToCut = block(
   { copies: 2, index: true, blank: false, places: true, scales: 1 },
   ({ settings, ...context }) => setRuns(context, { dials: settings, scales: settings.scales, angles: settings.scales }),
@@ -57,15 +59,15 @@ function setRuns({ findings, handwheels, width, height }: Context, wanted: Wante
   const room = { width, height };
   const { dials: settings, scales: copies = 0, angles = 0 } = wanted;
   const dials = settings ? handwheels.flatMap((finding) => dialSet(finding, machine, room) ?? []) : [];
-  // Whoever asks for the pieces of some handwheels wants nothing of others beside them.
-  const chosen = handwheels.length < machine.handwheels.length;
-  const here = new Set(handwheels.map(({ handwheel }) => handwheel.name));
-  const straight = (machine.scales ?? []).filter(({ turnsOf }) =>
-    turnsOf === undefined ? !(settings && chosen) : !chosen || here.has(turnsOf),
-  );
-  const turned = settings && chosen ? [] : (machine.angleScales ?? []);
-  const scales = copies > 0 ? straight.map((scale) => scaleSet(scale, findings, width)) : [];
-  const swivels = angles > 0 ? turned.map((one) => angleSet(one, machine.paper, units, angles, room)) : [];
+  // A template that names a handwheel means it alone, as the command line does.
+  const asked = {
+    ...findings,
+    handwheels,
+    ...(settings && handwheels.length < findings.handwheels.length && { onlyWheels: true as const }),
+  };
+  const scales = copies > 0 ? scalesOf(asked).map((scale) => scaleSet(scale, findings, width)) : [];
+  const degrees = angles > 0 ? angleScalesOf(asked) : [];
+  const swivels = degrees.map((one) => angleSet(one, machine.paper, units, angles, room));
   const cut = [
     ...(settings ? dials.flatMap((set) => dialCutOuts(set, settings, units, width)) : []),
     ...(settings?.places ? places(dials, width) : []),
@@ -78,7 +80,7 @@ function setRuns({ findings, handwheels, width, height }: Context, wanted: Wante
     ...swivels.map(({ note }) => note),
   ];
   const dialsRound = dials.filter(({ plan, pieces }) => plan.flat.kind === "ring" && pieces !== undefined);
-  const flatAngles = angles > 0 ? turned.filter(({ shape }) => shape === "face") : [];
+  const flatAngles = degrees.filter(({ shape }) => shape === "face");
   const common = {
     rings: dialsRound.length + flatAngles.length > 0,
     wholeRings:
@@ -90,50 +92,76 @@ function setRuns({ findings, handwheels, width, height }: Context, wanted: Wante
     unknown: dials.flatMap(({ finding, dial }) =>
       dial.chosen.doubtOverTravel === undefined ? [finding.handwheel.name] : [],
     ),
-    swivels: angles > 0 && turned.some(({ part }) => part !== "spindle"),
+    swivels: degrees.some(({ part }) => part !== "spindle"),
   };
   if (cut.length === 0 && notes.length === 0) return [];
-  const shelves = cutOuts(cut, width, { height, above: [] });
   const words = foot(notes, cut.length > 0, room, common);
+  const shelves = cutOuts(cut, width, { height, below: heightOf(words) + STRIP });
   const left = height - lastPage(shelves, height);
   if (shelves.length === 0 || heightOf(words) + STRIP <= left) return [...shelves, ...words];
+  // Beside the pieces, in shorter lines, where that saves the words a page of their own.
+  const pages = pagesOf(shelves, height);
+  const used = cut.reduce((sum, one) => sum + areaOf(one), heightOf(words) * width);
+  const mayFit = used <= DENSEST * pages * height * width;
+  for (const measure of mayFit ? shorter.filter((one) => one <= width) : []) {
+    const runs = foot(notes, true, { width: measure, height }, common);
+    const note: CutOut = { name: "note", drawing: joined(runs, measure), caption: EMPTY };
+    if (note.drawing.height > height) break;
+    const beside = cutOuts([...cut, note], width, { height, below: STRIP });
+    if (pagesOf(beside, height) <= pages && lastPage(beside, height) + STRIP <= height) return beside;
+  }
   // Few words take the last pieces with them to their page; where there is no room for both they are set in short lines.
   const last = shelves.at(-1) as Run;
-  const alone = measures
+  const alone = [width, ...measures]
     .map((measure) => foot(notes, true, { width: Math.min(width, measure), height }, common))
     .find((runs) => heightOf(runs) >= LEAST_PART * height);
   const shares = lastPage(shelves, height) > last.drawing.height;
   const spared = !shares || lastPage(shelves.slice(0, -1), height) >= LEAST_PART * height;
-  const joined = spared && last.drawing.height + heightOf(words) + STRIP <= height;
-  if (alone !== undefined && !joined) return [...shelves, ...alone];
+  const taken = spared && last.drawing.height + heightOf(words) + STRIP <= height;
+  if (alone !== undefined && !taken) return [...shelves, ...alone];
   return [...shelves.slice(0, -1), ...kept([last]), ...words];
 }
 
+const EMPTY: Drawing = { width: 0, height: 0, marks: [] };
 /** Lengths of line that are easily read, mm. */
 const measures = [135, 100, 75, 55] as const;
+/** As they stand beside pieces, mm. */
+const shorter = [190, 180, 170, 160, 150, 140, 130, 120, 110, 100, 90, 80, 70] as const;
+/** Pieces of all sizes fill no more than this part of their pages. */
+const DENSEST = 0.9;
 /** What a strip of cautions takes below the words, mm. */
 const STRIP = 14;
 
 /** Of a page, that something may stand alone on it. */
 const LEAST_PART = 0.38;
 
-/** How far down the last of the pages reaches that shelves fill one after the other, mm. */
-const lastPage = (shelves: readonly Run[], height: number): number =>
-  shelves.reduce((used, { drawing, gap = 0 }) => {
-    const down = used === 0 ? drawing.height : used + gap + drawing.height;
-    return down > height ? drawing.height : down;
-  }, 0);
+/** The pages that shelves fill one after the other: how far down each of them reaches, mm. */
+const filled = (shelves: readonly Run[], height: number): number[] => {
+  const pages: number[] = [];
+  for (const { drawing, gap = 0 } of shelves) {
+    const down = (pages.at(-1) ?? height) + gap + drawing.height;
+    if (down > height + 1e-9) pages.push(drawing.height);
+    else pages[pages.length - 1] = down;
+  }
+  return pages;
+};
+const lastPage = (shelves: readonly Run[], height: number): number => filled(shelves, height).at(-1) ?? 0;
+const pagesOf = (shelves: readonly Run[], height: number): number => filled(shelves, height).length;
 
 /** Each dial in its place on the wheel; those that look alike share one. */
 function places(dials: readonly DialSet[], most: number): CutOut[] {
   const alike = new Map<string, { picture: Drawing; names: string[] }>();
   for (const { finding, dial, plan, pieces } of dials) {
     if (pieces === undefined) continue;
-    const placed = { ...plan, shape: dial.shape, sideways: dialStyle(plan).sideways };
-    const known = alike.get(lookOf(placed));
+    const style = dialStyle(plan);
+    const bands = numberedBands(plan, style).map(({ marks }) => marks);
+    const picture = dialInPlace({ ...plan, shape: dial.shape, sideways: style.sideways, bands });
+    // Alike is what is drawn alike to the last number.
+    const look = JSON.stringify(picture);
+    const known = alike.get(look);
     const { name } = finding.handwheel;
     if (known) known.names.push(name);
-    else alike.set(lookOf(placed), { picture: dialInPlace(placed), names: [name] });
+    else alike.set(look, { picture, names: [name] });
   }
   return [...alike.values()].map(({ picture, names }) => ({
     drawing: picture,
@@ -183,7 +211,7 @@ function foot(
     ...(pieces ? [paragraph(general, width, { gap: 3 })] : []),
     ...notes.map(({ about, words, warnings }) => [
       ...(words === "" ? [] : paragraph(`${about}: ${words}`, width, { gap: 0.8 })),
-      ...warnings.flatMap((line) => paragraph(line, width, { weight: "bold", ink: "accent", gap: 0.3 })),
+      ...warnings.flatMap((line) => paragraph(line, width, { weight: "bold", gap: 0.3 })),
     ]),
     ...(last === "" ? [] : [paragraph(last, width, { gap: 0.8 })]),
   ].filter((part) => part.length > 0);

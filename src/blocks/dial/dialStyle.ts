@@ -1,27 +1,34 @@
+import {
+  BELOW,
+  bandWith,
+  bendOf,
+  COMMA_TAIL,
+  LEAST_MARK,
+  NARROW,
+  sharedBand,
+  TIGHT,
+  TO_EDGE,
+  widestOf,
+  wordsOn,
+} from "../../dial/bandRoom.js";
 import { bandOf, type Development } from "../../dial/development.js";
 import type { DialFinding, Graduation } from "../../dial/finding.js";
 import { countedAs } from "../../dial/labelling.js";
-import { NARROW } from "../../dial/strip.js";
 import { textWidth } from "../../drawing/text.js";
-import { largestOf, smallestOf } from "../../quantity/extremes.js";
+import { smallestOf } from "../../quantity/extremes.js";
 import { unitName } from "../../quantity/format.js";
 import { leastOnPiece, size } from "../shared/style.js";
 import { bleed } from "./cutMarks.js";
 import { digitHeight, numbersAbove, numbersAcross, type ScaleStyle } from "./scaleMarks.js";
 import type { IndexPlace } from "./surface.js";
 
+export { wordsOn };
+
 /** Lengths of the three ranks of mark where there is room for them, mm; smaller together. */
 const LONGEST = 5;
 const ranks = [1, 0.7, 0.5] as const;
-/** Below this a mark is a dot, mm. */
-const LEAST_MARK = 0.6;
-/** Between marks and numbers of a band that is too low for the usual room, mm. */
-const TIGHT = 0.15;
-/** Clear between numbers and what lies below them, mm: at least, and where there is room. */
-const BELOW = 0.15;
-const WELL_BELOW = 0.4;
-/** Clear between words and the edge that is cut, mm. */
-const TO_EDGE = 0.5;
+/** Clear between numbers and what lies below them where there is room, mm. */
+const WELL_BELOW = 0.6;
 
 export const markLengths = (longest: number): ScaleStyle["marks"] => [
   longest * ranks[0],
@@ -29,32 +36,23 @@ export const markLengths = (longest: number): ScaleStyle["marks"] => [
   longest * ranks[2],
 ];
 
-/** Letters reach this part of their em below the line, and words among numbers stand so much higher than those, mm. */
-const TAIL = 0.26;
+/** Words among numbers stand so much higher than those, mm. */
 const RAISED = 0.1;
-/** A comma reaches this part of its em below the line. */
-const COMMA_TAIL = 0.16;
 
 /** Middle of words among a band's numbers, mm from the reading edge. */
 export const wordsAcross = (style: ScaleStyle): number => numbersAcross(style) - raised(style);
 
 const raised = ({ tight = false }: Pick<ScaleStyle, "tight">): number => (tight ? 0 : RAISED);
 
-/** Whether the tail of a g clears what lies below a band's numbers: a rule, or the cut. `next`: where that is, mm from the reading edge. */
-export function hasTailRoom({ number, ...style }: ScaleStyle, em: number, next: number): boolean {
-  const low = numbersAcross({ number, ...style }) + (number * digitHeight) / 2;
-  return low - raised(style) + em * TAIL + 0.12 <= next;
+/** How far words of such an em may reach below their line, as a part of it, and clear what lies below a band's numbers: a rule, or the
+ *  cut. `next`: where that is, mm from the reading edge. */
+export function tailRoom({ number, ...style }: ScaleStyle, em: number, next: number): number {
+  const low = numbersAcross({ number, ...style }) + (em * digitHeight) / 2;
+  return (next - 0.12 - low + raised(style)) / em;
 }
-
-/** The em of words on a piece: the usual least, on a narrow strip of a smaller one. A ring's hole is read from as far as any dial. */
-export const wordsOn = (band: number, strip: boolean): number =>
-  strip && band < NARROW - 1e-9 ? leastOnPiece : size.source;
 
 /** What a line of words takes along the edge that carries no marks, mm. */
 export const legendRoom = (em: number): number => em + TO_EDGE + 0.3;
-
-/** Height of a band of marks with numbers of such an em under them, mm. */
-const bandWith = (em: number): number => LEAST_MARK + TIGHT + em * digitHeight + BELOW;
 
 /** Whether a line of words leaves marks that are easily seen, in so many bands. */
 export const legendFits = (band: number, count: number, em: number, tall: number = digitHeight): boolean =>
@@ -103,7 +101,7 @@ export function bandStyles(
   }));
 }
 
-type Dial = Pick<DialFinding, "chosen" | "rows" | "increases" | "second">;
+type Dial = Pick<DialFinding, "chosen" | "rows" | "increases" | "second" | "labelUnit">;
 
 /** Every band of marks on the dial, in the order in which they stand from the reading edge inwards. */
 export const bandsOf = ({ rows, second }: Dial): readonly (readonly Graduation[])[] => [
@@ -136,25 +134,23 @@ export function dialStyle({
   const words = wordsOn(band, flat.kind === "strip");
   const line = legendRoom(words);
   const labels = bandsOf(dial).flatMap((row) => row.map(({ label }) => label));
-  const widest = largestOf([0, ...labels.map((label = "") => textWidth(label, 1, "bold"))]);
+  const widest = widestOf(bandsOf(dial));
   const wishes = flat.kind === "ring" && (index === "left" || index === "right") && widest > 0;
-  const height = (legend: number) => band - (legend > 0 ? legend : TO_EDGE - BELOW);
+  const height = (legend: number) => (legend > 0 ? band - legend : sharedBand(band));
   const spacings = bandsOf(dial).map(
     (_, row) => (row < dial.rows.length ? dial : (dial.second ?? dial)).chosen.spacing,
   );
   const sideways = wishes && height(0) / count >= 2 * LEAST_MARK + numbersAbove + words * widest + BELOW - 1e-9;
   const tall = sideways ? widest : undefined;
   const legend = legendFits(band, count, words, tall) ? line : 0;
-  const bend = flat.kind === "ring" && !sideways ? widest ** 2 / 8 / Math.max(1, flat.inner) : 0;
-  return {
-    legend,
-    words,
-    sideways,
-    bands: bandStyles(
-      { height: height(legend), count, least: words, ...(tall !== undefined && { tall }), bend, labels },
-      spacings,
-    ),
-  };
+  const bend = sideways ? 0 : bendOf(flat, widest);
+  // What the numbers count stands in their line, and may have a comma where they have none; but numbers come before it.
+  const counted = legend > 0 ? [] : [dial, ...(dial.second ? [dial.second] : [])].map((scale) => countedAs(scale));
+  const room = { height: height(legend), count, least: words, ...(tall !== undefined && { tall }), bend };
+  const [bands = []] = [[...labels, ...counted], labels]
+    .map((all) => bandStyles({ ...room, labels: all }, spacings))
+    .filter((all, index) => index === 1 || all.some(({ number }) => number > 0));
+  return { legend, words, sideways, bands };
 }
 
 /** What hangs beside the zero of a band where there is no line of words: its unit. Numbers that count parts of it say so elsewhere. */
@@ -165,14 +161,17 @@ export const unitOf = (scale: Pick<DialFinding, "chosen" | "labelUnit">): string
 const CLEAR = 0.7;
 
 /** So many numbers as stand clear of each other, at round steps of what they count; those that give way leave their marks. `room`: mm of
- *  paper for one of the scale's measure along the numbers; `round`: once round in that measure, where the last stands beside the first. */
+ *  paper for one of the scale's measure along the numbers; `round`: once round in that measure, where the last stands beside the first;
+ *  `apart`: more than the usual room between them, mm. */
 export function thinned(
   marks: readonly Graduation[],
   { number, tall }: Pick<ScaleStyle, "number" | "tall">,
   room: number,
   round?: number,
+  apart = CLEAR,
 ): Graduation[] {
   const labelled = marks.filter(({ label }) => label !== undefined);
+  const between = Math.max(CLEAR, apart);
   if (number === 0 || labelled.length < 2) return [...marks];
   const values = labelled.map(({ value }) => value).sort((a, b) => a - b);
   const step = smallestOf(values.slice(1).map((value, index) => value - (values[index] as number)));
@@ -183,12 +182,14 @@ export function thinned(
     return placed.every((one, index) => {
       const next = placed[index + 1];
       const [first] = placed;
-      const apart = next
+      const way = next
         ? next.angle - one.angle
         : round && first !== one && first
           ? first.angle + round - one.angle
           : undefined;
-      return apart === undefined || apart * room >= half(one) + half(next ?? one) + CLEAR - 1e-9;
+      // Words find room between others; the last number before the zero need only be clear of that.
+      const wanted = next ? between : CLEAR;
+      return way === undefined || way * room >= half(one) + half(next ?? first ?? one) + wanted - 1e-9;
     });
   };
   for (const every of [1, 2, 5, 10, 20, 50, 100]) {

@@ -23,7 +23,7 @@ import type { Inscription } from "./inscriptions.js";
 
 type Scale = Pick<DialFinding, "chosen" | "labelUnit">;
 
-/** What stands small on the dial itself, parted by " · ", the dearest first: the unit always. */
+/** What stands small on the dial itself, parted by " · ", the dearest first: the unit, or what its numbers count, always. */
 export function dialLegend(
   { handwheel, feed, reading }: HandwheelFinding,
   dial: DialFinding,
@@ -32,12 +32,18 @@ export function dialLegend(
   const { unit, errorOverTravel } = dial.chosen;
   // A dial that was asked for though its feed is not known so well carries that where the eye is.
   const { doubt = 0, travel = 0 } = (feed && workingDoubt(dial.chosen, handwheel, feed)) ?? {};
-  const first = dial.chosen.divisionLabel;
-  const divisions = dial.second
-    ? say("dials.upper lower", { upper: first, lower: dial.second.chosen.divisionLabel })
-    : say("dials.division", { division: first });
+  const { second } = dial;
+  const upper = dial.chosen.divisionLabel;
+  const divisions = second
+    ? say("dials.upper lower", { upper, lower: second.chosen.divisionLabel })
+    : say("dials.division", { division: upper });
+  const scales = [dial, ...(second ? [second] : [])];
+  // Who does not know what a 50 is can do nothing with the rest.
+  const [numbers = "", others] = scales.map((scale) => countedAs(scale) ?? unitName(scale.chosen.unit));
+  const counted = others === undefined ? numbers : say("dials.upper lower", { upper: numbers, lower: others });
+  const [first, then] = scales.some(countedAs) ? [counted, divisions] : [divisions, ""];
   return [
-    handwheel.reads === "diameter" ? `${divisions} ${say("dials.on diameter")}` : divisions,
+    handwheel.reads === "diameter" ? `${first} ${say("dials.on diameter")}` : first,
     // So does one that was forced though its divisions do not fit.
     Math.abs(errorOverTravel) > dial.chosen.divisionValue && !dial.chosen.beginsAgain
       ? readsWrong(errorOverTravel, overWords(dial.chosen, unit), unit)
@@ -45,9 +51,8 @@ export function dialLegend(
     doubt > dial.chosen.divisionValue
       ? say("dials.off over", { doubt: formatBound(doubt, unit), travel: travelWords(travel, unit, 0) })
       : "",
-    [dial, ...(dial.second ? [dial.second] : [])].map(countedAs).filter(Boolean).join(", "),
-    ...(machine.revision === undefined ? [] : [revisionWords(machine.revision)]),
-    handwheel.name,
+    then,
+    ...revisionAndName(handwheel.name, machine),
     reading && say("dials.a turn", { feed: formatLength(reading.perTurn, unit, unit === "mm" ? 3 : 4) }),
   ]
     .filter(Boolean)
@@ -59,21 +64,19 @@ const readsWrong = (error: number, travel: string, units: Units): string =>
     ? say("dials.too much over", { error: amount(error, units), travel })
     : say("dials.too little over", { error: amount(error, units), travel });
 
-/** What no dial may be without, for one that has no room for the legend: what its numbers count, that they are read on
- *  diameter, revision and name. */
-export function dialEssentials({ handwheel }: HandwheelFinding, dial: DialFinding, machine: Machine): Inscription[] {
-  const counted = [dial, ...(dial.second ? [dial.second] : [])].map(countedAs);
+/** What no dial may be without, for one that has no room for the legend: that it is read on diameter, revision and name. What its
+ *  numbers count always has a place among them. */
+export function dialEssentials({ handwheel }: HandwheelFinding, machine: Machine): Inscription[] {
   return [
-    ...counted.flatMap((words, index) =>
-      words === undefined ? [] : [{ words, scale: index === 0 ? 0 : 1, must: true } as const],
-    ),
-    ...(handwheel.reads === "diameter" ? [{ words: say("dials.on diameter"), must: true } as const] : []),
-    ...(machine.revision === undefined ? [] : [{ words: revisionWords(machine.revision), must: true } as const]),
-    { words: handwheel.name },
+    ...(handwheel.reads === "diameter" ? [{ words: say("dials.on diameter"), dear: true } as const] : []),
+    ...revisionAndName(handwheel.name, machine).map((words) => ({ words })),
   ];
 }
 
-const revisionWords = (revision: NonNullable<Machine["revision"]>): string => say("dials.revision", { revision });
+const revisionAndName = (name: string, { revision }: Machine): string[] => [
+  ...(revision === undefined ? [] : [say("dials.revision", { revision })]),
+  name,
+];
 
 /** What must be known of a dial beyond the numbers beneath it; empty where nothing must. */
 export function dialWords(finding: HandwheelFinding, dial: DialFinding, units: Units): string {
@@ -148,12 +151,13 @@ export function costWords(chosen: Scale["chosen"], units: Units): string {
 }
 
 /** "Vernier of 10 over 9 divisions: reads 0.002 mm". */
-function vernierWords({ vernier, chosen }: DialFinding, units: Units): string {
+function vernierWords(dial: DialFinding, units: Units): string {
+  const { vernier, chosen } = dial;
   if (vernier === undefined) return "";
   const { parts, spans } = vernier;
-  const said = [say("dials.vernier of over", { parts, spans, count: leastCount({ vernier, chosen }) })]
-    .concat(vernierLimit({ vernier, chosen }) ?? [])
-    .join("; ");
+  const ends = vernierLimit(dial);
+  const over = say("dials.vernier of over", { parts, spans, count: leastCount({ vernier, chosen }) });
+  const said = ends === undefined ? over : `${over}; ${ends}`;
   const doubtful = chosen.doubtOverTravel !== undefined && chosen.doubtOverTravel > vernier.leastCount;
   return doubtful ? `${said}, ${say("dials.finer than known", { travel: overWords(chosen, units) })}` : said;
 }

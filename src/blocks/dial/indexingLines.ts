@@ -6,7 +6,7 @@ import type { Machine } from "../../machine/machine.js";
 import { TURN } from "../../quantity/angle.js";
 import { formatFixed, unitName } from "../../quantity/format.js";
 import { fromMm } from "../../quantity/length.js";
-import { decimalMark, say } from "../../words/say.js";
+import { inDecimals, say } from "../../words/say.js";
 
 type Hole = { readonly turns?: number; readonly holes: number; readonly circle: number };
 
@@ -30,11 +30,11 @@ function byCrank(
   const { ratio } = dividing;
   const reads = (crank: number) =>
     `${formatFixed(fromMm(Math.abs(readingError(crank, ratio, reading.perTurn)), units), units === "mm" ? 5 : 6)} ${unitName(units)}`;
-  const angle = (crank: number) => inLanguage(writeDegrees(Math.abs(crank / ratio) * TURN));
+  const angle = (crank: number) => inDecimals(writeDegrees(Math.abs(crank / ratio) * TURN));
   const { simple, compound, differential, nearest } = indexing;
   const said: string[] = [];
   if (equal !== undefined) {
-    const turns = inLanguage(turnsWritten(ratio, equal));
+    const turns = inDecimals(turnsWritten(ratio, equal));
     said.push(
       simple.length > 0
         ? say("ring cutting.simple", { ratio, turns, ways: simple.map(holesWords).join(say("ring cutting.or")) })
@@ -105,6 +105,3 @@ const holesWords = ({ turns = 0, holes, circle }: Hole): string =>
 
 const andWords = (numbers: readonly number[]): string =>
   numbers.map(String).reduce((one, other) => say("ring cutting.and", { one, other }));
-
-/** What computing wrote with a point, such as "2/5 (0.400000)". */
-const inLanguage = (words: string): string => words.replaceAll(/(?<=\d)\.(?=\d)/g, decimalMark());

@@ -1,15 +1,16 @@
+import { COMMA_TAIL } from "../../dial/bandRoom.js";
 import type { Graduation } from "../../dial/finding.js";
 import { textWidth } from "../../drawing/text.js";
 import { size } from "../shared/style.js";
 import { digitHeight } from "./scaleMarks.js";
 
-/** Words for a dial, and of which of its two scales they speak, or of which band; without either, of the whole dial. `must`: without them
- *  its numbers cannot be read, so that some of those give way to them; to other words none does. */
+/** Words that a dial must carry, and of which of its two scales they speak, or of which band; without either, of the whole dial.
+ *  `dear`: numbers stand farther apart to make room for them. */
 export type Inscription = {
   readonly words: string;
   readonly scale?: 0 | 1;
   readonly band?: number;
-  readonly must?: true;
+  readonly dear?: true;
 };
 
 /** One band of a dial's marks. `marks`: in growing angle. `perRadian`: mm of paper along its numbers for one radian.
@@ -21,38 +22,42 @@ export type Band = {
   readonly perRadian: number;
   readonly number: number;
   readonly tall?: number;
-  /** There is room below its numbers for the tail of a g. */
-  readonly tails?: boolean;
+  /** How far words may reach below the line of its numbers, as a part of their em; absent: as far as they do. */
+  readonly tails?: number;
   readonly fixed?: readonly { readonly angle: number; readonly half: number }[];
 };
 
 export type Inscribed = {
-  /** The bands' marks, without the numbers in whose place words stand. */
-  readonly bands: readonly (readonly Graduation[])[];
   readonly placed: readonly { readonly band: number; readonly angle: number; readonly words: string }[];
   /** What found no place. */
   readonly left: readonly string[];
 };
 
-/** Clear space on either side of words, mm: "rev 3" beside a 3 must not read "33". */
+/** Clear space on either side of words, mm, and of words with figures: "rev 3" beside a 3 must not read "33". */
 const CLEAR = 1.5;
+const CLEAR_OF_FIGURES = 2.2;
+const clearOf = (words: string): number => (/\d/.test(words) ? CLEAR_OF_FIGURES : CLEAR);
+
+/** What words take between two numbers, mm. */
+export const roomOf = (words: string, em: number): number => textWidth(words, em, "regular") + 2 * clearOf(words);
+
 /** Room at a cut end, mm. */
 const END = 0.5;
 /** Letters that reach below the line. */
-const TAILED = /[gjpqyçßµøØQ,;()@|/_{}[\]]/;
+const TAILED = /[gjpqyçßµøØQ;()@|/_{}[\]]/;
+/** They reach this part of their em below the line. */
+const TAIL = 0.26;
+const tailOf = (words: string): number => (TAILED.test(words) ? TAIL : words.includes(",") ? COMMA_TAIL : 0);
 /** Capitals with something on top, which reach up to the marks. */
 const CROWNED = /[À-ÖØ-ÝĀ-Ž]/;
-/** So many numbers may give way to one inscription: as many again stand on either side to count from. */
-const MOST_NUMBERS = 3;
+/** What stands in the line of a band's numbers, mm from its beginning. */
+type Standing = { readonly at: number; readonly half: number };
 
-/** What stands in the line of a band's numbers, mm from its beginning. `index`: of its mark; absent where it may not go. */
-type Standing = { readonly at: number; readonly half: number; readonly index?: number };
+type Place = { readonly band: number; readonly at: number; readonly spare: number };
 
-type Place = { readonly band: number; readonly at: number; readonly gone: readonly number[]; readonly spare: number };
-
-/** Finds a place for words among the numbers of a dial whose bands leave no room for a line of their own: in a gap between
- *  two numbers if there is one, else, for what must be there, in the place of as few numbers as may be, the lower band of equals, and
- *  there the widest gap. A zero never goes. `from` to `to`: the piece, radians; `whole`: a ring, whose end is its beginning. */
+/** Finds a place for words between the numbers of a dial whose bands leave no room for a line of their own: in the lower band that has
+ *  one, and there the widest gap. No number gives way. `from` to `to`: the piece, radians; `whole`: a ring, whose end is its
+ *  beginning. */
 export function inscribe(
   bands: readonly Band[],
   inscriptions: readonly Inscription[],
@@ -60,40 +65,34 @@ export function inscribe(
   em: number = size.source,
 ): Inscribed {
   const lines = bands.map((band) => standing(band, from, to, whole));
-  const marks = bands.map((band) => [...band.marks]);
   const placed: { band: number; angle: number; words: string }[] = [];
   const left: string[] = [];
-  for (const { words, scale, band: only, must } of inscriptions) {
+  for (const { words, scale, band: only } of inscriptions) {
     const half = textWidth(words, em, "regular") / 2;
     const places = bands.flatMap((band, index) =>
       band.number > 0 &&
-      (band.tails !== false || !TAILED.test(words)) &&
+      (band.tails === undefined || tailOf(words) <= band.tails + 1e-9) &&
       !CROWNED.test(words) &&
       (scale === undefined || band.scale === scale) &&
       (only === undefined || only === index)
-        ? placesIn(lines[index] ?? [], half, index, must ? MOST_NUMBERS : 0)
+        ? placesIn(lines[index] ?? [], half + clearOf(words), index)
         : [],
     );
-    const [place] = places.sort((a, b) => a.gone.length - b.gone.length || b.band - a.band || b.spare - a.spare);
+    const [place] = places.sort((a, b) => b.band - a.band || b.spare - a.spare);
     if (place === undefined) {
       left.push(words);
       continue;
     }
-    const { band, at, gone } = place;
+    const { band, at } = place;
     placed.push({ band, angle: from + at / (bands[band] as Band).perRadian, words });
     const length = (to - from) * (bands[band] as Band).perRadian;
     const line = lines[band] as Standing[];
-    const kept = line.filter(({ index }) => index === undefined || !gone.includes(index));
     const stands = (whole ? [at - length, at, at + length] : [at]).flatMap((at) =>
       reaches(line, at, half) ? [{ at, half }] : [],
     );
-    lines[band] = [...kept, ...stands].sort((a, b) => a.at - b.at);
-    for (const index of gone) {
-      const { label: _, ...bare } = (marks[band] as Graduation[])[index] as Graduation;
-      (marks[band] as Graduation[])[index] = bare;
-    }
+    lines[band] = [...line, ...stands].sort((a, b) => a.at - b.at);
   }
-  return { bands: marks, placed, left };
+  return { placed, left };
 }
 
 const reaches = (line: readonly Standing[], at: number, half: number): boolean =>
@@ -101,14 +100,13 @@ const reaches = (line: readonly Standing[], at: number, half: number): boolean =
 
 function standing(band: Band, from: number, to: number, whole: boolean): Standing[] {
   const { marks, perRadian, number, tall, fixed = [] } = band;
-  const standing = marks.flatMap(({ angle, label, value }, index): Standing[] =>
+  const standing = marks.flatMap(({ angle, label }): Standing[] =>
     label === undefined
       ? []
       : [
           {
             at: (angle - from) * perRadian,
             half: (tall === undefined ? textWidth(label, number, "bold") : number * digitHeight) / 2,
-            ...(value !== 0 && { index }),
           },
         ],
   );
@@ -130,19 +128,11 @@ function standing(band: Band, from: number, to: number, whole: boolean): Standin
   return [ends[0] as Standing, ...numbers, ends[1] as Standing];
 }
 
-/** Between any two that stand in the line, as long as all between them may go, `most` of them, and clear of all the others. */
-function placesIn(line: readonly Standing[], half: number, band: number, most: number): Place[] {
-  return line.flatMap((_, start): Place[] => {
-    const low = Math.max(...line.slice(0, start + 1).map((before) => before.at + before.half)) + CLEAR + half;
-    const places: Place[] = [];
-    const gone: number[] = [];
-    for (let end = start + 1; end < line.length; end++) {
-      const high = Math.min(...line.slice(end).map((after) => after.at - after.half)) - CLEAR - half;
-      if (low <= high) places.push({ band, at: (low + high) / 2, gone: [...gone], spare: high - low });
-      const { index } = line[end] as Standing;
-      if (index === undefined || gone.length === most) break;
-      gone.push(index);
-    }
-    return places;
+/** Between any two that stand beside each other in the line. `half`: of the words and what is clear beside them. */
+function placesIn(line: readonly Standing[], half: number, band: number): Place[] {
+  return line.slice(1).flatMap((next, index): Place[] => {
+    const low = Math.max(...line.slice(0, index + 1).map((before) => before.at + before.half)) + half;
+    const high = next.at - next.half - half;
+    return low <= high + 1e-9 ? [{ band, at: (low + high) / 2, spare: high - low }] : [];
   });
 }

@@ -46,7 +46,8 @@ export function divisionOf(scale: LinearScale, { handwheels }: Findings): Linear
 /** "1/16 in", "0.5 mm", "1/10 turn". */
 function divisionWords({ value, unit, per, long }: LinearDivision, units: Units): string {
   if (unit === "turns") return say("scales.part of turn", { part: `1/${long}`, length: trimmedSize(value, units, 4) });
-  if (unit === "in" && per === mmPer.in && long >= 2 && Math.abs(value * long - mmPer.in) < 1e-9)
+  const halved = [2, 4, 8, 16, 32, 64].includes(long);
+  if (unit === "in" && per === mmPer.in && halved && Math.abs(value * long - mmPer.in) < 1e-9)
     return `1/${long} ${unitName("in")}`;
   return `${trimmed(value / per, 5)} ${unitName(unit === "in" ? "in" : "mm")}`;
 }
@@ -79,7 +80,7 @@ function scalePieces(scale: LinearScale, division: LinearDivision, most: number,
     const here = marks
       .filter(({ angle }) => angle >= from && angle < to)
       .map((mark) => clearOfEnds(mark, from, to, style));
-    const part = count > 1 ? `${index + 1}/${count}` : "";
+    const part = count > 1 ? say("dials.piece of", { piece: index + 1, pieces: count }) : "";
     const said = [
       part,
       say("dials.division", { division: divisionWords(division, units) }),
@@ -110,7 +111,7 @@ function scalePieces(scale: LinearScale, division: LinearDivision, most: number,
       },
       cutRoom,
     );
-    const piece = count > 1 ? `, ${say("dials.piece of", { piece: index + 1, pieces: count })}` : "";
+    const piece = part && `, ${part}`;
     const foot = {
       title: `${scale.name}${piece}`,
       numbers: [

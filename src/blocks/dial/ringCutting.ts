@@ -3,7 +3,7 @@ import { writeDegrees } from "../../dividing/degrees.js";
 import { positionsOf, type RingIndexing, ringIndexing } from "../../dividing/ringCutting.js";
 import type { Units } from "../../machine/machine.js";
 import { formatFixed, trimmedSize, unitName } from "../../quantity/format.js";
-import { decimalMark, say } from "../../words/say.js";
+import { inDecimals, say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
 import { heading, kept, lowered } from "../shared/runs.js";
@@ -87,7 +87,7 @@ function markTable(
     const at = positions?.[index];
     return [
       { text: String(index) },
-      { text: writeDegrees(mark.angle, places).replace(".", decimalMark()) },
+      { text: inDecimals(writeDegrees(mark.angle, places)) },
       ...(circle === undefined ? [] : [{ text: at ? `${at.turns} + ${at.holes}` : "" }]),
       { text: markText(mark.rank, units) },
       { text: mark.label ?? "", weight: "bold" },

@@ -3,11 +3,11 @@ import { lineWidth } from "../../dial/legibility.js";
 import type { Mark } from "../../drawing/drawing.js";
 import { group, line, text } from "../../drawing/shapes.js";
 import { textWidth } from "../../drawing/text.js";
+import { digitHeight } from "../../drawing/typeSizes.js";
 import { pen, weight } from "../shared/style.js";
 import type { Surface } from "./surface.js";
 
-/** Digits stand this part of the em size above the baseline. */
-export const digitHeight = 0.76;
+export { digitHeight };
 
 export type ScaleStyle = {
   /** Where the band of this scale begins, mm from the reading edge. */
@@ -78,6 +78,15 @@ export function scaleMarks(surface: Surface, marks: readonly Graduation[], style
     ...(numbers.length > 0 ? [group({ x: 0, y: 0 }, numbers, { name: "numbers" })] : []),
   ];
 }
+
+/** Between a number and the next, so that a unit can hang beside it, mm. */
+export const hangRoom = (unit: string, number: number): number => {
+  const { middle, half } = hanging("", unit, number);
+  return middle + half + HUNG_CLEAR + 1e-6;
+};
+
+/** Between a unit and the next number, mm. */
+export const HUNG_CLEAR = 0.5;
 
 /** Where a unit hangs beside its number: its middle from the number's, and half of what it takes, mm. */
 export function hanging(label: string, unit: string, number: number) {

@@ -15,7 +15,7 @@ import { stripSurface } from "./surface.js";
 const SHOWN = 8;
 const ABOVE = 1.2;
 
-/** The seam, radians from zero, as it looks when it is right: the dial's own marks about it at true size, a tab for glue under it. */
+/** A seam, so many radians from zero, as it looks when it is right: the dial's own marks about it at true size, a tab for glue under it. */
 export function seamView(plan: DialPlan, seam: number): Drawing {
   const { dial, flat, lap = 0 } = plan;
   const scale = paperPerRadian(flat);
@@ -26,7 +26,7 @@ export function seamView(plan: DialPlan, seam: number): Drawing {
   const marks = bandsOf(dial).flatMap((row, index) => {
     const own = style.bands[index] as ScaleStyle;
     const here = row.flatMap((mark) =>
-      [-TURN, 0, TURN]
+      [-TURN, 0, TURN, 2 * TURN]
         .map((turn) => ({ ...bare(mark), angle: mark.angle + turn }))
         .filter(({ angle }) => Math.abs(angle - seam) < reach),
     );

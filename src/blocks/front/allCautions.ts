@@ -1,9 +1,8 @@
 import { usesOf } from "../../findings/uses.js";
-import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { cautionRuns, furtherCautions } from "../shared/cautions.js";
 
-/** Every caution of the machine's uses in full, once. */
+/** Every caution of the machine's uses in full, once; who comes before them stands in the foot. */
 export const allCautions = block({}, ({ findings, width }) => {
   const drilling = usesOf(findings.machine).includes("drilling");
   const turning = usesOf(findings.machine).includes("turning");
@@ -15,7 +14,5 @@ export const allCautions = block({}, ({ findings, width }) => {
     "dial",
   ] as const;
   // So many may break over pages, as a single caution among others may not.
-  return cautionRuns([...furtherCautions(places), say("page.who comes first")], width).map(
-    ({ drawing }): Run => ({ drawing }),
-  );
+  return cautionRuns(furtherCautions(places), width).map(({ drawing }): Run => ({ drawing }));
 });

@@ -3,6 +3,8 @@ import type { Units } from "../../machine/machine.js";
 import { formatDoubted, formatSize } from "../../quantity/format.js";
 import { say } from "../../words/say.js";
 import { block } from "../shared/block.js";
+import { paragraph } from "../shared/paragraph.js";
+import { size } from "../shared/style.js";
 import { type Column, table } from "../shared/table.js";
 
 /** What each handwheel does, number first: how far a turn goes, what a division is worth, what it loses on the way back. */
@@ -17,14 +19,21 @@ export const wheelList = block({}, ({ findings, handwheels, width }) => {
     { heading: [say("front.numbers grow")], align: "start", optional: true },
     { heading: [say("front.lost motion")], align: "end" },
   ];
-  return table(
-    columns,
-    handwheels.map((finding) => wheelRow(finding, units)),
-    { width, ruled: true },
-  );
+  const unmeasured = handwheels.some(notMeasured);
+  return [
+    ...table(
+      columns,
+      handwheels.map((finding) => wheelRow(finding, units)),
+      { width, ruled: true },
+    ),
+    ...(unmeasured ? paragraph(`~ ${say("front.not measured")}`, width, { size: size.source, gap: 1 }) : []),
+  ];
 });
 
-function wheelRow({ handwheel, feed, study, dial, miscounted }: HandwheelFinding, units: Units) {
+const notMeasured = ({ feed }: HandwheelFinding): boolean => feed !== undefined && feed.from !== "readings";
+
+function wheelRow(finding: HandwheelFinding, units: Units) {
+  const { handwheel, feed, study, dial, miscounted } = finding;
   const lost = feed?.lostMotion?.travel;
   const turn =
     feed === undefined
@@ -32,7 +41,7 @@ function wheelRow({ handwheel, feed, study, dial, miscounted }: HandwheelFinding
       : formatDoubted(feed.perTurn, feed.uncertainty, units, units === "mm" ? 4 : 5);
   return [
     { text: handwheel.name, weight: "bold" as const },
-    { text: turn, ...(feed && feed.from !== "readings" && { note: say("front.not measured") }) },
+    { text: notMeasured(finding) ? `${turn} ~` : turn },
     { text: dial?.chosen.divisionLabel ?? "" },
     { text: say(handwheel.reads === "diameter" ? "front.diameter" : "front.travel") },
     {

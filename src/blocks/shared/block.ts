@@ -42,6 +42,8 @@ export type Block<S extends Readonly<Record<string, unknown>> = Readonly<Record<
   draw(context: BlockContext<S>): readonly Run[];
   /** The materials that it names: what burns or poisons in them stands at the head of its sheet, whatever template it is in. */
   materials?(findings: Findings): readonly string[];
+  /** Its rows stand as far apart as its height allows: where others stand on the same page or card, it does with less. */
+  readonly gives?: true;
   /** What must stand at the head of every page of its sheet. */
   warnings?(findings: Findings): readonly string[];
 };
@@ -51,6 +53,9 @@ export const block = <S extends Readonly<Record<string, unknown>>>(
   draw: Block<S>["draw"],
   allowed: Block<S>["allowed"] = {},
 ): Block<S> => ({ defaults, allowed, draw });
+
+/** A block that does with less height where others share its page. */
+export const giving = <B extends Block>(block: B): B => ({ ...block, gives: true });
 
 /** A block with words that stand at the head of every page of its sheet, where there are any. */
 export const warning = <B extends Block>(block: B, warnings: NonNullable<Block["warnings"]>): B => ({

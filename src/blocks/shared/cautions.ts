@@ -1,6 +1,7 @@
 import type { Mark, Weight } from "../../drawing/drawing.js";
 import { rectangle, text } from "../../drawing/shapes.js";
 import { wrapText } from "../../drawing/text.js";
+import { usesOf } from "../../findings/uses.js";
 import { say } from "../../words/say.js";
 import { block, type Run } from "./block.js";
 import { leading, size } from "./style.js";
@@ -57,9 +58,11 @@ export const furtherCautions = (places: readonly Place[]): string[] => [
 
 export const cautionLines = block(
   { of: "" },
-  ({ settings, width }): Run[] => [
-    { ...strip(cautions[settings.of as Place].strip(), width), gap: 3, keepWithPrevious: true },
-  ],
+  ({ findings, settings, width }): Run[] => {
+    // A machine that drills by its quill has none to lock.
+    if (settings.of === "tailstock" && usesOf(findings.machine).includes("drilling")) return [];
+    return [{ ...strip(cautions[settings.of as Place].strip(), width), gap: 3, keepWithPrevious: true }];
+  },
   { of: cautionPlaces },
 );
 

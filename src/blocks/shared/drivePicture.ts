@@ -1,5 +1,6 @@
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { group } from "../../drawing/shapes.js";
+import { textWidth } from "../../drawing/text.js";
 import type { Drive, Stage, Step } from "../../machine/machine.js";
 import { say } from "../../words/say.js";
 import { gearPairs, gearRoom } from "./gearPairs.js";
@@ -7,7 +8,7 @@ import { beltSteps, leastWidth, type Room, type Shafts, stepPulleys } from "./st
 import { size } from "./style.js";
 
 /** One stage, and the least room for its picture. */
-type Part = { readonly stage: Stage; readonly index: number; readonly belt: boolean; readonly least: Room };
+export type Part = { readonly stage: Stage; readonly index: number; readonly belt: boolean; readonly least: Room };
 
 /** A pair of cones needs so much in height, names of the shafts included; more is used up to `MOST`, mm. */
 const LEAST = 2 * size.text * 1.25 + 22;
@@ -15,17 +16,31 @@ const MOST = 56;
 const partGap = 2.5;
 const acrossGap = 6;
 
-/** Where a hand lays a belt, and the gears that it shifts: the spindle's end first. Single pulleys only where there is nothing else. */
-export function pictureParts({ stages }: Drive): Part[] {
+/** Where a hand lays a belt, and the gears that it shifts: the spindle's end first. Single pulleys only where there is nothing else,
+ *  or where `every` belt is asked for. */
+export function pictureParts(drive: Drive, { every = false } = {}): Part[] {
+  const { stages } = drive;
   const parts = stages.map((stage, index): Part | undefined => {
     const gears = gearRoom(stage);
     if (beltSteps(stage).length > 0)
-      return { stage, index, belt: true, least: { width: leastWidth(stage), height: LEAST } };
+      return {
+        stage,
+        index,
+        belt: true,
+        least: { width: Math.max(leastWidth(stage), named(drive, index)), height: LEAST },
+      };
     return gears && { stage, index, belt: false, least: gears };
   });
   const all = parts.flatMap((part) => part ?? []).reverse();
+  if (every) return all;
   const chosen = all.filter(({ stage, belt }) => !belt || stage.steps.length > 1);
   return chosen.some(({ belt }) => belt) ? chosen : all;
+}
+
+/** What the names of a stage's two shafts take across. */
+function named(drive: Drive, index: number): number {
+  const { driver, driven } = shaftsOf(drive, index);
+  return Math.max(...[driver, driven].map((words) => textWidth(words, size.text, "regular")));
 }
 
 /** Least room for all parts below one another, or side by side. */
@@ -63,7 +78,7 @@ export function drivePicture(drive: Drive, chosen: readonly Step[] | undefined, 
 }
 
 /** What the two shafts of a stage are called, by where it stands between motor and spindle. */
-function shaftsOf({ stages, motor }: Drive, index: number): Shafts {
+export function shaftsOf({ stages, motor }: Drive, index: number): Shafts {
   // Switching a motor's speeds, or passing straight through, joins no shaft.
   const moves = (stage: Stage) => stage.steps.some(({ kind }) => kind === "belt" || kind === "gears");
   // Gears that come back to the axis they began on, as a back gear does.

@@ -1,10 +1,12 @@
 import type { CuttingSpeed } from "../../cutting/finding.js";
+import type { SpeedFinding } from "../../drive/finding.js";
 import { rpmWords } from "../../drive/rpmWords.js";
 import { burns } from "../../findings/chipFire.js";
 import type { Findings } from "../../findings/findings.js";
 import { choiceDoubt, measureFirst } from "../../findings/limits.js";
 import { roundedServed, type Served, servedDiameters } from "../../findings/servedDiameters.js";
 import { bandFor, speedForHole } from "../../findings/speedChoice.js";
+import type { Limits } from "../../machine/machine.js";
 import { formatFixed, trimmed } from "../../quantity/format.js";
 import { fromMm, inMm } from "../../quantity/length.js";
 import { say } from "../../words/say.js";
@@ -71,13 +73,18 @@ function pieceOf(served: Served, material: string, operation: string, findings: 
     return { from, to, sign: "", none: known ? "too fast" : "no figures" };
   }
   const [at, end] = [from * (1 + 1e-9), to].map((diameter) => formatFixed(rpmAt(diameter) ?? speed.rpm, 0));
-  const doubted = choiceDoubt(speed, findings.machine.limits) !== "";
   return {
     ...{ from, to },
     position: speed.position.name || say("drilling card.only position"),
     rpm: at === end || at === undefined ? (end ?? rpmWords(speed)) : `${at}–${end}`,
-    sign: doubted ? (measureFirst(speed, findings.machine.limits) ? "!" : "?") : speed.from === "measured" ? "" : "~",
+    sign: signOf(speed, findings.machine.limits),
   };
+}
+
+/** What to mind of a speed, behind its number. */
+export function signOf(speed: SpeedFinding, limits: Limits): Sign {
+  if (choiceDoubt(speed, limits) !== "") return measureFirst(speed, limits) ? "!" : "?";
+  return speed.from === "measured" ? "" : "~";
 }
 
 /** Told by tenths of a millimetre, or thousandths of an inch, as a caliper shows them. */

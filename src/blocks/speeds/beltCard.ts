@@ -11,7 +11,8 @@ import type { Limits, Machine, Stage } from "../../machine/machine.js";
 import { smallestOf } from "../../quantity/extremes.js";
 import { formatFixed, trimmedSize } from "../../quantity/format.js";
 import { say } from "../../words/say.js";
-import type { BeltCell, BeltColumn, BeltRow } from "./beltRows.js";
+import { nearlyAlike } from "../shared/nearlyAlike.js";
+import type { BeltCell, BeltColumn, BeltRow } from "./beltMeasure.js";
 import { type Range, rangesTold } from "./rangeWords.js";
 
 /** What a belt card says, before it is laid out. */
@@ -24,18 +25,27 @@ export type BeltCard = {
   readonly notes: (rows: readonly number[], columns: readonly number[]) => string[];
 };
 
-/** Positions fast at the top, each way of the drive apart, with the diameters that each serves. `materials`: the first so many. `shared`: those
- *  that every position serves alike in one column. */
-export function beltCard(
+/** Positions fast at the top, each way of the drive apart, with the diameters that each serves: with a column for each material, and,
+ *  where some are served alike by every position, with those in one. `materials`: the first so many; `fewer`: of positions of
+ *  nearly the same speed one. */
+export function beltCardsOf(
   findings: Findings,
-  settings: { operation: string; materials: number; shared?: boolean },
-): BeltCard {
-  const { machine, drive } = findings;
+  settings: { operation: string; materials: number; fewer?: boolean },
+): [BeltCard, ...BeltCard[]] {
+  const { machine } = findings;
+  const all = findings.drive?.speeds ?? [];
+  const omitted = settings.fewer ? nearlyAlike(all, machine.limits, beginWith(all, machine.limits)) : [];
+  const drive = findings.drive && { ...findings.drive, speeds: all.filter((speed) => !omitted.includes(speed)) };
   const operation = findOperation(settings.operation)?.name ?? settings.operation;
   const speeds = inOrder(drive?.speeds ?? [], machine.drive?.stages ?? []);
   const materials = machine.work.materials.slice(0, settings.materials);
   const known = speeds.some(({ from }) => from !== "unknown");
-  const found = known ? materials.map((material) => ({ material, told: toldOf(material, operation, findings) })) : [];
+  const found = known
+    ? materials.map((material) => ({
+        material,
+        told: toldOf(material, operation, { ...findings, ...(drive && { drive }) }),
+      }))
+    : [];
   const own = found.flatMap(({ material, told }) =>
     told?.some(({ served }) => served.speed)
       ? [
@@ -47,13 +57,13 @@ export function beltCard(
         ]
       : [],
   );
-  const columns = settings.shared ? alike(own) : own;
   const listed = (of: (told: readonly Range[] | undefined) => boolean) =>
     found.filter(({ told }) => of(told)).map(({ material }) => materialName(material));
   const without = listed((told) => told === undefined);
   const tooFast = listed((told) => told?.every(({ served }) => served.speed === undefined) === true);
   const rows = speeds.map((speed) => rowOf(speed, machine));
-  return {
+  const nameIn = (speed: SpeedFinding) => positionName(speed, machine.drive?.stages ?? []);
+  const withColumns = (columns: readonly BeltColumn[]): BeltCard => ({
     rows,
     columns,
     title: titleOf(operation, findings),
@@ -61,6 +71,10 @@ export function beltCard(
       const signs = new Set(shown.map((index) => rows[index]?.sign));
       const unknown = shown.some((index) => rows[index]?.rpm === undefined);
       const set = across.some((column) => shown.some((row) => columns[column]?.cells[row]?.set !== undefined));
+      const blank = shown.some(
+        (row) =>
+          rows[row]?.forbidden === undefined && across.some((column) => columns[column]?.cells[row]?.words === ""),
+      );
       return [
         ...(signs.has("~") ? [say("belt card.by ratio")] : []),
         ...(signs.has("!") ? [say("belt card.measure first")] : []),
@@ -68,12 +82,16 @@ export function beltCard(
         ...(signs.has("max") ? [say("belt card.turn no higher")] : []),
         ...(unknown ? [say("belt card.unknown")] : []),
         ...(set ? [say("belt card.set")] : []),
+        ...(omitted.length > 0 ? [say("belt card.omitted", { positions: omitted.map(nameIn).join(", ") })] : []),
+        ...(blank ? [say("belt card.blank")] : []),
         ...(across.some((column) => columns[column]?.bearsMore) ? [say("belt card.more speed")] : []),
         ...(without.length > 0 ? [say("belt card.no figures", { materials: without.join(", ") })] : []),
         ...(tooFast.length > 0 ? [say("belt card.too fast", { materials: tooFast.join(", ") })] : []),
       ];
     },
-  };
+  });
+  const shared = alike(own);
+  return shared.length < own.length ? [withColumns(own), withColumns(shared)] : [withColumns(own)];
 }
 
 /** Neighbours or not, materials that every position serves alike share a column. */

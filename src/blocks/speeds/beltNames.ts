@@ -1,7 +1,7 @@
 import type { Mark } from "../../drawing/drawing.js";
 import { text } from "../../drawing/shapes.js";
 import { textWidth, wrapText } from "../../drawing/text.js";
-import { fewLines, onlyCapitals, shortened } from "../shared/shortened.js";
+import { onlyCapitals } from "../shared/shortened.js";
 import { size } from "../shared/style.js";
 
 /** A position's name as it is set: lines of pieces that may differ in size. */
@@ -16,12 +16,12 @@ const piece = (words: string, em: number, bold: boolean): Piece => ({ words, em,
 const widthOf = (pieces: readonly Piece[]) =>
   pieces.reduce((sum, { words, em, bold }) => sum + textWidth(words, em, bold ? "bold" : "regular") + gap, -gap);
 
-/** As large as the room allows: 20 pt with the way in 13; all of it in 13, on one line or two; in two lines of 9, cut short at last.
- *  `small`: in one line of 9 at last, each of its labels cut short. */
+/** As large as the room and `largest` allow: 20 pt with the way in 13; all of it in 13, on one line or two; in 9 on as many as it
+ *  takes. Never cut: two positions would read the same. */
 export function nameOf(
   { belts, way }: { readonly belts: readonly string[]; readonly way: string },
   room: number,
-  small: boolean,
+  largest: number,
 ): Name {
   const belt = belts.join(" ");
   const both = (em: number) => [
@@ -29,42 +29,32 @@ export function nameOf(
     ...(way === "" ? [] : [piece(way, belt === "" ? em : size.card, belt === "")]),
   ];
   for (const em of [size.hand, size.card])
-    if (widthOf(both(em)) <= room) return { lines: [both(em)], width: widthOf(both(em)), em };
-  const labels = [...belts, way].filter((words) => words !== "");
-  if (small) return oneLine(labels, room);
-  const plain = (lines: readonly string[], em: number): Name => {
-    const pieces = lines.map((words) => [piece(words, em, true)]);
-    return { lines: pieces, width: Math.max(...pieces.map(widthOf)), em };
-  };
-  const whole = labels.join(" ");
+    if (em <= largest && widthOf(both(em)) <= room) return { lines: [both(em)], width: widthOf(both(em)), em };
+  const whole = [...belts, way].filter((words) => words !== "").join(" ");
   const large = wrapText(whole, room, size.card, "bold");
-  return large.length <= 2 ? plain(large, size.card) : plain(fewLines(whole, 2, room, size.text, "bold"), size.text);
+  const [lines, em] = large.length <= 2 ? [large, size.card] : [wrapText(whole, room, size.text, "bold"), size.text];
+  const pieces = lines.map((words) => [piece(words, em, true)]);
+  return { lines: pieces, width: Math.max(...pieces.map(widthOf)), em };
 }
 
-/** What short labels leave of their share goes to the long ones. */
-function oneLine(labels: readonly string[], room: number): Name {
-  const em = size.text;
-  const wish = labels.map((label) => textWidth(label, em, "bold"));
-  let left = room - gap * (labels.length - 1);
-  let open = labels.length;
-  const shares: number[] = [];
-  for (const index of [...labels.keys()].sort((a, b) => (wish[a] ?? 0) - (wish[b] ?? 0))) {
-    const own = Math.min(wish[index] ?? 0, left / open);
-    shares[index] = own;
-    left -= own;
-    open--;
-  }
-  const pieces = labels.map((label, index) =>
-    piece(shortened(label, (shares[index] ?? 0) + 0.01, em, "bold"), em, true),
-  );
-  return { lines: [pieces], width: widthOf(pieces), em };
-}
+/** Parts of an em: a letter's foot, a capital, the highest small letter, a capital with something above it. */
+const foot = 0.24;
+const capital = 0.74;
+const tallest = 0.78;
+const accented = 0.95;
+/** From letters to the lines above and below their row. */
+const clear = 0.4;
 
-/** A single line is no higher than any row, where its large letters have nothing above or below. */
+/** The height of row that it wants. */
 export function nameHeight({ lines, em }: Name): number {
   if (lines.length > 1) return lines.length * em * step + 0.8;
-  const large = lines.flat().some((one) => one.em === size.hand && !onlyCapitals(one.words));
-  return large ? em * 1.4 : 0;
+  const base = em * 0.34;
+  const reach = lines.flat().map((one) => {
+    const plain = onlyCapitals(one.words);
+    const up = plain ? capital : /[\u00c0-\u00de\u0100-\u017f]/.test(one.words) ? accented : tallest;
+    return Math.max(base + (plain ? 0 : foot) * one.em, up * one.em - base);
+  });
+  return 2 * (Math.max(0, ...reach) + clear);
 }
 
 /** In the middle of a row so high; `bold` where the hand may choose it. */

@@ -1,163 +1,37 @@
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { circle, group, line, rectangle, text } from "../../drawing/shapes.js";
-import { textWidth, wrapText } from "../../drawing/text.js";
+import { textWidth } from "../../drawing/text.js";
 import { say } from "../../words/say.js";
-import { NoRoom } from "../shared/noRoom.js";
 import { fewLines } from "../shared/shortened.js";
 import { objectLine, rowLine, size } from "../shared/style.js";
-import { type Name, nameHeight, nameMarks, nameOf } from "./beltNames.js";
+import {
+  type BeltRow,
+  type BeltTable,
+  barClear,
+  barMargin,
+  barOf,
+  barStep,
+  cornerTitle,
+  headed,
+  headingHeight,
+  headingLines,
+  headingStep,
+  heightsOf,
+  keyWidth,
+  middleOf,
+  placed,
+  rightOf,
+  rpmEndOf,
+  type Span,
+  sameBar,
+  signEm,
+  signGap,
+  waysOf,
+} from "./beltMeasure.js";
+import { type Name, nameMarks } from "./beltNames.js";
 
-/** One belt position as the card shows it. */
-export type BeltRow = {
-  /** Steps of the belts, and the way of the rest: "A" and "open". */
-  readonly belts: readonly string[];
-  readonly way: string;
-  /** Without where nobody knows it. */
-  readonly rpm?: string;
-  /** Raised beside the speed, explained at the foot. */
-  readonly sign: string;
-  /** Why the hand must leave it alone. */
-  readonly forbidden?: string;
-};
-/** A material with what each row serves of it, row by row. */
-export type BeltColumn = {
-  /** What it is called on paper; of several that are alike all names. */
-  readonly name: string;
-  /** Small work of it would bear more speed than there is. */
-  readonly bearsMore: boolean;
-  readonly cells: readonly BeltCell[];
-};
-export type BeltCell = { readonly words: string; readonly set?: string };
-
-/** Least and most from one row to the next; one with two lines in it is higher. mm */
-const LEAST = 7.5;
-const MOST = 11.5;
-const gap = 2.2;
-/** From the sign beside a speed to the first material. */
-const signGap = 1.4;
-/** Beside a way of the drive that stands upright. */
-const wayGap = 1;
-/** Names longer than this share of the card wrap. */
-const nameShare = 0.34;
-const leastForbidden = 21;
-const headingStep = size.text * 1.3;
-const mostHeadingLines = 3;
-const widestHeading = 30;
-
-export type BeltTable = {
-  readonly rows: readonly BeltRow[];
-  readonly columns: readonly BeltColumn[];
-  readonly names: readonly Name[];
-  readonly nameWidth: number;
-  readonly rpmWidth: number;
-  readonly signWidth: number;
-  /** Least of each, mm. */
-  readonly columnWidths: readonly number[];
-  readonly heights: readonly number[];
-  readonly title: string;
-  /** What ways of the drive take that stand upright beside their rows; 0 where each row names its own. */
-  readonly wayWidth: number;
-};
-
-/** The table's columns and rows measured, on a card so wide. `title`: over the materials. `turned`: the ways of the drive stand upright
- *  beside the rows of each, which leaves room for a material more; `small`: names stand in one line, cut
- *  short where they must be, which leaves room for more rows. */
-export function beltTableOf(
-  { rows, columns, title }: Pick<BeltTable, "rows" | "columns" | "title">,
-  card: number,
-  { turned, small }: { readonly turned: boolean; readonly small: boolean },
-): BeltTable {
-  const apart = turned && rows.every(({ belts, way }) => belts.length > 0 && way !== "");
-  const wayWidth = apart ? size.card * 1.1 + wayGap : 0;
-  const names = rows.map((row) => nameOf(apart ? { ...row, way: "" } : row, nameShare * card, small));
-  const known = rows.map(({ rpm }) => (rpm === undefined ? 4 : textWidth(rpm, size.hand, "bold")));
-  const signs = rows.map(({ sign }) => (sign === "" ? 0 : textWidth(sign, signEm(sign), "bold") + 0.5));
-  return {
-    ...{ rows, columns, names, title },
-    wayWidth,
-    nameWidth: Math.max(
-      textWidth(say("belt card.belt"), size.text, "bold") - wayWidth,
-      ...names.map(({ width }) => width),
-    ),
-    rpmWidth: Math.max(textWidth(say("belt card.rpm"), size.text, "bold"), ...known),
-    signWidth: Math.max(0, ...signs),
-    columnWidths: columns.map(leastColumn),
-    heights: rows.map((_, index) => {
-      const inName = names[index] as Name;
-      const set = columns.some(({ cells }) => cells[index]?.set !== undefined);
-      return Math.max(LEAST, nameHeight(inName), set ? size.card + size.text + 1.6 : 0);
-    }),
-  };
-}
-
-/** What the key takes: position and speed. */
-const keyWidth = ({ wayWidth, nameWidth, rpmWidth, signWidth }: BeltTable): number =>
-  wayWidth + nameWidth + gap + rpmWidth + signWidth;
-
-/** True where every way that stands upright has the height for it. */
-export const waysFit = (table: BeltTable, span: readonly [number, number]): boolean =>
-  table.wayWidth === 0 ||
-  waysOf(table, span).every(({ way, from, to }) => {
-    const height = table.heights.slice(from, to).reduce((sum, own) => sum + own, 0);
-    return textWidth(way, size.card, "regular") <= height - 1;
-  });
-
-/** Rows of one way after the other. */
-function waysOf(
-  { rows }: BeltTable,
-  [from, to]: readonly [number, number],
-): { way: string; from: number; to: number }[] {
-  const found: { way: string; from: number; to: number }[] = [];
-  for (let index = from; index < to; index++) {
-    const way = rows[index]?.way ?? "";
-    const open = found.at(-1);
-    if (open?.way === way) open.to = index + 1;
-    else found.push({ way, from: index, to: index + 1 });
-  }
-  return found;
-}
-
-/** Materials side by side in so much width, in their order: which on each card; `alike`: as many on each.
- *  @throws NoRoom where not even one fits beside the key. */
-export function acrossCards(table: BeltTable, width: number, alike: boolean): number[][] {
-  const room = width - keyWidth(table) - signGap;
-  const forbidden = table.rows.some((row) => row.forbidden !== undefined);
-  if (table.columns.length === 0) {
-    if (room < (forbidden ? leastForbidden : 0) - gap)
-      throw new NoRoom(say("no room.card key", { wants: Math.ceil(keyWidth(table)), has: Math.floor(width) }));
-    return [[]];
-  }
-  const widthOf = (indexes: readonly number[]) =>
-    indexes.reduce((sum, index) => sum + (table.columnWidths[index] ?? 0) + gap, -gap);
-  const fits = (indexes: readonly number[]) => widthOf(indexes) <= room + 1e-9;
-  const split = (most: number) => {
-    const cards: number[][] = [];
-    for (const index of table.columns.keys()) {
-      const open = cards.at(-1);
-      if (open !== undefined && open.length < most && fits([...open, index])) open.push(index);
-      else if (fits([index])) cards.push([index]);
-      else
-        throw new NoRoom(
-          say("no room.card row", {
-            wants: Math.ceil(keyWidth(table) + signGap + widthOf([index])),
-            has: Math.floor(width),
-          }),
-        );
-    }
-    return cards;
-  };
-  if (forbidden && room < leastForbidden)
-    throw new NoRoom(
-      say("no room.card row", { wants: Math.ceil(keyWidth(table) + signGap + leastForbidden), has: Math.floor(width) }),
-    );
-  const greedy = split(Number.POSITIVE_INFINITY);
-  // As many on each, rather than one that is nearly empty.
-  const even = split(Math.ceil(table.columns.length / greedy.length));
-  return alike && even.length === greedy.length ? even : greedy;
-}
-
-export const headingHeight = (table: BeltTable, shown: readonly number[], width: number): number =>
-  (headingLines(table, shown, placed(table, shown, width)) + (shown.length > 0 ? 1 : 0)) * headingStep + 1.2;
+/** From the words of a tall bar to the same again, mm. */
+const apartWords = 16;
 
 /** Rows of `from` up to `to` with their heading. `height`: room for it; rows are set apart as it allows. */
 export function drawnTable(
@@ -168,11 +42,10 @@ export function drawnTable(
   height: number,
 ): Drawing {
   const places = placed(table, shown, width);
-  const right =
-    places.at(-1)?.right ??
-    Math.min(width, keyWidth(table) + signGap + (table.rows.some((row) => row.forbidden) ? 60 : 0));
+  const right = rightOf(table, shown, width);
   const head = headingHeight(table, shown, width);
-  const heights = table.heights.slice(from, to);
+  const all = heightsOf(table, shown, width);
+  const heights = all.slice(from, to);
   const least = heights.reduce((sum, own) => sum + own, 0);
   const more = Math.max(0, (height - head - least) / heights.length);
   const marks: Mark[] = [
@@ -180,18 +53,27 @@ export function drawnTable(
     line({ x: 0, y: head - 0.4 }, { x: right, y: head - 0.4 }, objectLine),
   ];
   let y = head;
+  // Where the bar over the rows before began.
+  let barred = head;
+  const bars = keyWidth(table) + signGap;
   const tops: number[] = [];
   for (let index = from; index < to; index++) {
-    const own = table.heights[index] ?? LEAST;
-    const tall = Math.max(own, Math.min(MOST, own + more));
+    const own = all[index] ?? table.density.least;
+    const tall = Math.max(own, Math.min(table.density.most, own + more));
     const next = table.rows[index + 1];
     tops.push(y);
-    marks.push(group({ x: 0, y }, rowMarks(table, index, shown, places, tall, right)));
+    marks.push(group({ x: 0, y }, rowMarks(table, index, shown, places, tall)));
     y += tall;
+    const { forbidden } = table.rows[index] as BeltRow;
+    const within = index + 1 < to && sameBar(table, index);
+    if (forbidden !== undefined && !within) {
+      marks.push(group({ x: 0, y: barred }, forbiddenMarks(forbidden, bars, right, y - barred)));
+    }
+    if (!within) barred = y;
     const ends = index + 1 < to && next !== undefined && next.way !== table.rows[index]?.way;
     // Through no word that stands upright.
     const start = ends || index + 1 === to ? 0 : table.wayWidth;
-    marks.push(line({ x: start, y }, { x: right, y }, ends ? objectLine : rowLine));
+    marks.push(line({ x: start, y }, { x: within ? bars - signGap : right, y }, ends ? objectLine : rowLine));
   }
   if (table.wayWidth > 0)
     for (const { way, from: first, to: last } of waysOf(table, [from, to])) {
@@ -203,48 +85,19 @@ export function drawnTable(
   return { width: right, height: y + 0.2, marks };
 }
 
-type Span = { readonly left: number; readonly right: number };
-
-/** Columns with what room is over shared among them, as far as their headings gain by it. */
-function placed(table: BeltTable, shown: readonly number[], width: number): Span[] {
-  const key = keyWidth(table) + signGap;
-  const wish = (index: number) =>
-    Math.max(
-      table.columnWidths[index] ?? 0,
-      Math.min(widestHeading, textWidth(table.columns[index]?.name ?? "", size.text, "bold")),
-    );
-  const least = shown.reduce((sum, index) => sum + (table.columnWidths[index] ?? 0) + gap, key - gap);
-  const wished = shown.reduce((sum, index) => sum + wish(index) + gap, key - gap);
-  const share = wished <= least ? 0 : Math.max(0, Math.min(1, (width - least) / (wished - least)));
-  let left = key;
-  return shown.map((index) => {
-    const own = table.columnWidths[index] ?? 0;
-    const span = { left, right: left + own + share * (wish(index) - own) };
-    left = span.right + gap;
-    return span;
-  });
-}
-
-/** A sign is larger than a word. */
-const signEm = (sign: string): number => (sign.length > 1 ? size.text : size.card);
-
-const middleOf = ({ left, right }: Span): number => (left + right) / 2;
-
-const headed = (table: BeltTable, index: number, span: Span): string[] =>
-  fewLines(table.columns[index]?.name ?? "", mostHeadingLines, span.right - span.left, size.text, "bold");
-
-const headingLines = (table: BeltTable, shown: readonly number[], places: readonly Span[]): number =>
-  Math.max(1, ...shown.map((index, at) => headed(table, index, places[at] as Span).length));
-
 function headingMarks(table: BeltTable, shown: readonly number[], places: readonly Span[], head: number): Mark[] {
   const bold = { size: size.text, weight: "bold" } as const;
   const last = head - 1.2 - 0.25 * size.text;
   const [first, end] = [places[0], places.at(-1)];
   const lines = headingLines(table, shown, places);
+  const corner = shown.length > 0 ? cornerTitle(table, lines) : undefined;
   return [
     text(say("belt card.belt"), { x: 0, y: last }, bold),
     text(say("belt card.rpm"), { x: rpmEndOf(table), y: last }, { ...bold, anchor: "end" }),
-    ...(first && end
+    ...(corner ?? []).map((words, at) =>
+      text(words, { x: 0, y: last - (lines - 1 - at) * headingStep }, { size: size.text }),
+    ),
+    ...(corner === undefined && first && end
       ? [
           text(
             fitting(table.title, end.right),
@@ -267,8 +120,6 @@ function headingMarks(table: BeltTable, shown: readonly number[], places: readon
   ];
 }
 
-const rpmEndOf = ({ wayWidth, nameWidth, rpmWidth }: BeltTable): number => wayWidth + nameWidth + gap + rpmWidth;
-
 const fitting = (words: string, room: number): string => fewLines(words, 1, room, size.text, "regular")[0] ?? "";
 
 /** Begins over the first material, or ends over the last where it is longer than they are wide. */
@@ -281,29 +132,27 @@ function rowMarks(
   shown: readonly number[],
   places: readonly Span[],
   height: number,
-  right: number,
 ): Mark[] {
   const row = table.rows[index] as BeltRow;
-  const base = height / 2 + size.hand * 0.34;
+  const { em } = table.density;
+  const base = height / 2 + em * 0.34;
   const rpmEnd = rpmEndOf(table);
   const marks: Mark[] = [
     group({ x: table.wayWidth, y: 0 }, nameMarks(table.names[index] as Name, height, row.forbidden === undefined)),
   ];
-  if (row.rpm === undefined) marks.push(circle({ x: rpmEnd - 2, y: height / 2 }, 1.7, { pen: objectLine }));
+  if (row.rpm === undefined)
+    marks.push(circle({ x: rpmEnd - 2, y: height / 2 }, Math.min(1.7, em * 0.3), { pen: objectLine }));
   else
     marks.push(
-      text(
-        row.rpm,
-        { x: rpmEnd, y: base },
-        { size: size.hand, weight: row.forbidden ? "regular" : "bold", anchor: "end" },
-      ),
+      text(row.rpm, { x: rpmEnd, y: base }, { size: em, weight: row.forbidden ? "regular" : "bold", anchor: "end" }),
     );
-  if (row.sign !== "")
-    marks.push(
-      text(row.sign, { x: rpmEnd + 0.5, y: base - size.hand * 0.32 }, { size: signEm(row.sign), weight: "bold" }),
-    );
-  if (row.forbidden !== undefined)
-    return [...marks, ...forbiddenMarks(row.forbidden, keyWidth(table) + signGap, right, height)];
+  if (row.sign !== "") {
+    const own = signEm(row.sign, table.density);
+    // Raised, but not into the line above.
+    const y = Math.max(base - em * 0.32, 0.5 + own * 0.78);
+    marks.push(text(row.sign, { x: rpmEnd + 0.5, y }, { size: own, weight: "bold" }));
+  }
+  if (row.forbidden !== undefined) return marks;
   for (const [at, column] of shown.entries()) {
     const cell = table.columns[column]?.cells[index];
     if (cell === undefined || cell.words === "") continue;
@@ -316,35 +165,23 @@ function rowMarks(
   return marks;
 }
 
-/** A bar where the diameters would stand: the hand finds nothing to choose. */
+/** A bar where the diameters would stand, over all rows that it speaks of: the hand finds nothing to choose. */
 function forbiddenMarks(words: string, left: number, right: number, height: number): Mark[] {
-  const room = right - left - 2;
-  const em = textWidth(words, size.card, "bold") <= room ? size.card : size.text;
-  const most = Math.floor((height - 1.4) / (em * 1.15));
-  const lines = fewLines(words, Math.max(1, most), room, em, "bold");
-  const tall = lines.length * em * 1.15 + 1.2;
-  const top = (height - tall) / 2;
+  const { lines, em, height: tall } = barOf(words, right - left, height - 2 * barClear);
+  const [top, all] = [barClear, height - 2 * barClear];
+  // Over many rows the words stand several times.
+  const times = Math.max(1, Math.floor(all / Math.max(tall, apartWords)));
+  const said = Array.from({ length: times }, (_, at) => top + (all * (at + 0.5)) / times - tall / 2);
   return [
-    rectangle({ x: left, y: top }, right - left, tall, { fill: "black" }),
-    ...lines.map((one, at) =>
-      text(
-        one,
-        { x: (left + right) / 2, y: top + 0.6 + em * (1.15 * at + 0.9) },
-        { size: em, weight: "bold", anchor: "middle", ink: "white" },
+    rectangle({ x: left, y: top }, right - left, all, { fill: "black" }),
+    ...said.flatMap((first) =>
+      lines.map((one, at) =>
+        text(
+          one,
+          { x: (left + right) / 2, y: first + barMargin + em * (barStep * at + 0.9) },
+          { size: em, weight: "bold", anchor: "middle", ink: "white" },
+        ),
       ),
     ),
   ];
-}
-
-function leastColumn({ name, cells }: BeltColumn): number {
-  const own = Math.max(
-    0,
-    ...cells.map(({ words, set }) =>
-      Math.max(textWidth(words, size.card, "regular"), textWidth(set ?? "", size.text, "regular")),
-    ),
-  );
-  const parts = name.split(/\s+|(?<=-)/).map((part) => textWidth(part, size.text, "bold"));
-  let width = Math.min(widestHeading, Math.max(own, 8, ...parts));
-  while (width < widestHeading && wrapText(name, width, size.text, "bold").length > mostHeadingLines) width += 0.5;
-  return Math.max(own, width);
 }

@@ -49,7 +49,10 @@ function stageRuns(stage: Stage, drive: Drive, { units }: Machine, width: number
     { text: fixed(step.driver) },
     { text: fixed(step.driven) },
     { text: fixed(step.length), weight: "bold" },
-    { text: formatFixed(toDegrees(step.wrap), 0), ink: step.wrap < LEAST_WRAP ? "accent" : "black" },
+    {
+      text: formatFixed(toDegrees(step.wrap), 0),
+      ...(step.wrap < LEAST_WRAP && { ink: "accent" as const, weight: "bold" as const }),
+    },
     { text: fixed(step.move) },
   ]);
   return [

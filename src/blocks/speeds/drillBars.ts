@@ -16,22 +16,25 @@ import type { Machine } from "../../machine/machine.js";
 import { capital, sizeFigure, unitName } from "../../quantity/format.js";
 import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
+import { withoutNearlyAlike } from "../shared/nearlyAlike.js";
 import { paragraph } from "../shared/paragraph.js";
 import { heading, heightOf, lowered, together, whole } from "../shared/runs.js";
 import { leading, size } from "../shared/style.js";
 import { bandNotes, bandText } from "./bandNotes.js";
 import { type Axis, axisDrawing, axisOf, type Sized } from "./barAxis.js";
 import { barDrawing, disc, discRadius, type Keys, keysOf } from "./barDrawing.js";
-import { type Bar, barOf } from "./barPieces.js";
+import { type Bar, barOf, signOf } from "./barPieces.js";
 
 /** A bar for each material over the diameters of the drills, cut where the belt changes, for each operation in turn. `sizes`: the file's
  *  drills, or where it names none those of its unit (work); those of its unit (drills: metric, or fractions of an inch); or one
  *  system of drills; from `least` to `most` mm. A tap's are its threads. What goes by hand alone is said in one line. */
 export const drillBars = block(
   { operations: ["drilling"], sizes: "work", least: 1, most: 13, coolant: false },
-  ({ findings, settings, width, height }): Run[] => {
-    const { machine, drive } = findings;
+  ({ findings: all, settings, width, height }): Run[] => {
+    const { machine, drive } = all;
     if (drive === undefined) return [];
+    // Of speeds that are nearly one, two would leave a sliver of a bar.
+    const { findings, omitted } = withoutNearlyAlike(all);
     const asked = settings.operations.map((word) => findOperation(word)?.name ?? word);
     const byHand = asked.filter((operation) => byHandOnly(operation, machine));
     const doubt = speedDoubt(findings).flatMap((line) =>
@@ -48,8 +51,12 @@ export const drillBars = block(
       ),
     );
     const operations = byHand.map(operationName).join(", ");
+    const positions = omitted.map(({ position }) => position.name).join(", ");
     return [
       ...drawn,
+      ...(omitted.length === 0 || drawn.length === 0
+        ? []
+        : together(paragraph(say("belt card.omitted", { positions }), width, { gap: 1.4 }))),
       ...(byHand.length === 0
         ? []
         : together(paragraph(say("drilling card.by hand", { operations }), width, { weight: "bold", gap: 2.5 }))),
@@ -191,10 +198,13 @@ const decimalsOf = (diameter: number, { units }: Machine): string =>
 const isNumber = (words: string): boolean => /^[\d.,]+$/.test(words);
 
 /** Each letter with the speed and the name that it stands for, in columns: a run for each row. */
-function keyList(keys: Keys, { drive }: Findings, width: number): Run[] {
+function keyList(keys: Keys, { drive, machine }: Findings, width: number): Run[] {
   const entries = [...keys].map(([name, letter]) => {
     const speed = drive?.speeds.find(({ position }) => (position.name || say("drilling card.only position")) === name);
-    return { letter, words: speed === undefined ? name : `${name}  ${rpmWords(speed)}` };
+    return {
+      letter,
+      words: speed === undefined ? name : `${name}  ${rpmWords(speed)}${signOf(speed, machine.limits)}`,
+    };
   });
   if (entries.length === 0) return [];
   const left = 2 * discRadius + 1.2;

@@ -1,45 +1,69 @@
 import { operationWords } from "../../cutting/operations.js";
 import type { Drawing } from "../../drawing/drawing.js";
-import { block, type Run } from "../shared/block.js";
+import { block, giving, type Run } from "../shared/block.js";
 import { cautionPlaces } from "../shared/cautions.js";
 import { NoRoom } from "../shared/noRoom.js";
-import { beltCard } from "./beltCard.js";
+import { withSigns } from "../shared/stepSigns.js";
+import { beltCardsOf } from "./beltCard.js";
 import { type BeltCards, beltCards } from "./beltCards.js";
+import { densities, longNames } from "./beltMeasure.js";
 
 /** Where the belt goes: a row for every position, fast at the top, and the diameters that it serves of each material; beside them all
  *  pulleys, and above them the caution. As few cards as will do; materials for which `cards` have no room are left out. */
-export const positionTable = block(
-  { operation: "turning", materials: 20, cards: 2, caution: "belt" },
-  ({ findings, settings, use, width, height }): Run[] => {
-    const { drive } = findings.machine;
-    if (drive === undefined || findings.drive === undefined) return [];
-    const room = { ...settings, use, width, height };
-    const ways = [false, true].map(
-      (shared) => () => beltCards(beltCard(findings, { ...settings, shared }), findings, room),
-    );
-    return fewest(ways).map(
-      (drawing, index): Run => ({
-        drawing,
-        ...(index > 0 && { startsPage: "always" }),
-      }),
-    );
-  },
-  { operation: operationWords, caution: [...cautionPlaces, "none"] },
+export const positionTable = giving(
+  block(
+    { operation: "turning", materials: 20, cards: 2, caution: "belt" },
+    ({ findings, settings, use, width, height }): Run[] => {
+      const { drive } = findings.machine;
+      if (drive === undefined || findings.drive === undefined) return [];
+      const room = { ...settings, use, width, height };
+      const signed = withSigns(findings);
+      const own = beltCardsOf(findings, settings);
+      // Signs rather than names that nobody reads in the cover.
+      const plain = signed && longNames(own[0], width) ? [] : [{ findings, key: "", cards: own }];
+      const other = signed ? [{ ...signed, cards: undefined }] : [];
+      const waysOf = (fewer: boolean) =>
+        [...plain, ...other].flatMap(({ findings: named, key, cards }) => {
+          const all = (!fewer && cards) || beltCardsOf(named, { ...settings, fewer });
+          return densities.flatMap((density) =>
+            all.map((card) => () => beltCards(card, named, room, { density, key })),
+          );
+        });
+      return fewest([() => waysOf(false), () => waysOf(true)], settings.cards).map(
+        (drawing, index): Run => ({
+          drawing,
+          ...(index > 0 && { startsPage: "always" }),
+        }),
+      );
+    },
+    { operation: operationWords, caution: [...cautionPlaces, "none"] },
+  ),
 );
 
-/** Of several ways to lay cards out the one with the most materials, then the fewest cards; the first of equals.
+/** Of several ways to lay cards out the one with no more cards than so many, then the most materials, then the fewest cards; the first of equals. Later `groups` of
+ *  ways only where those before leave materials out or take more than so many cards.
  *  @throws NoRoom where none has room. */
-function fewest(ways: readonly (() => BeltCards)[]): readonly Drawing[] {
-  const found: BeltCards[] = [];
+function fewest(groups: readonly (() => readonly (() => BeltCards)[])[], cards: number): readonly Drawing[] {
+  let best: BeltCards | undefined;
   let reason: unknown;
-  for (const way of ways)
-    try {
-      found.push(way());
-    } catch (fault) {
-      if (!(fault instanceof NoRoom)) throw fault;
-      reason ??= fault;
+  const over = ({ drawings }: BeltCards) => Math.max(0, drawings.length - cards);
+  for (const ways of groups) {
+    for (const way of ways()) {
+      try {
+        const found = way();
+        const less =
+          best === undefined
+            ? -1
+            : over(found) - over(best) || found.left - best.left || found.drawings.length - best.drawings.length;
+        if (less < 0) best = found;
+      } catch (fault) {
+        if (!(fault instanceof NoRoom)) throw fault;
+        reason ??= fault;
+      }
+      if (best?.left === 0 && best.drawings.length === 1) return best.drawings;
     }
-  const [best] = found.sort((a, b) => a.left - b.left || a.drawings.length - b.drawings.length);
+    if (best?.left === 0 && best.drawings.length <= cards) return best.drawings;
+  }
   if (best === undefined) throw reason;
   return best.drawings;
 }

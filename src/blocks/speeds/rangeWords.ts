@@ -50,7 +50,8 @@ export function rangesTold(pieces: readonly Served[], operation: string, finding
   );
   const figure = (diameter: number) =>
     (fractions ? drillSizes("fraction", diameter - 1e-6, diameter + 1e-6)[0]?.name : undefined) ??
-    trimmed(fromMm(diameter, units), units === "mm" ? 1 : 3);
+    // As inch drawings have it: without the nought before the point.
+    trimmed(fromMm(diameter, units), units === "mm" ? 1 : 3).replace(/^0(?=\.)/, "");
   return told.map((served) => {
     const { from, to } = served;
     const [first, last] = [from <= 0, to >= most - 1e-9];

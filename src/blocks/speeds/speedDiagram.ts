@@ -17,6 +17,7 @@ import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
 import { heightOf } from "../shared/runs.js";
 import { shortened } from "../shared/shortened.js";
+import { signedBeyond } from "../shared/stepSigns.js";
 import { objectLine, pen, size, weight } from "../shared/style.js";
 import { table } from "../shared/table.js";
 import { useHeading } from "../shared/useHeading.js";
@@ -28,6 +29,8 @@ import { around, grid } from "./diagramScales.js";
 /** Narrower paper has the list of speeds below the diagram. */
 const WIDE = 220;
 const listWide = 62;
+/** Of the list, for the speeds. */
+const speedsWide = 16;
 /** Left of the bars: the numbers of the scale and what it is of. */
 const numbersWide = 15;
 
@@ -35,7 +38,8 @@ const numbersWide = 15;
  *  free below it for what follows. */
 export const speedDiagram = block(
   { operation: "turning", leave: 16 },
-  ({ findings, settings, use, width, height }): Run[] => {
+  ({ findings: plain, settings, use, width, height }): Run[] => {
+    const { findings, key } = signedBeyond(plain, listWide - speedsWide);
     const { machine, drive } = findings;
     const { operation } = settings;
     if (drive === undefined || diametersFor(operation, machine).length === 0) return [];
@@ -50,6 +54,7 @@ export const speedDiagram = block(
       machine.units,
     );
     const below = [
+      ...paragraph(key, width, { gap: 2 }),
       ...paragraph(say("speed diagram.how to read"), width, { gap: 2 }),
       ...(example === undefined ? [] : paragraph(example.words, width, { gap: 0.6 })),
       ...paragraph(notes.join(" "), width, { size: size.source, gap: 1 }),
@@ -169,7 +174,9 @@ function diagram(
     unit: unitName(machine.units),
   });
   return [
-    group({ x: 0, y: 0 }, grid(x, y, across, up, frame, numbersWide), { name: "grid" }),
+    group({ x: 0, y: 0 }, grid(x, y, { across, up, inches: machine.units === "in" }, frame, numbersWide), {
+      name: "grid",
+    }),
     ...bandMarks(bands, y, numbersWide + 0.5, frame),
     ...lineMarks(lines, x, y, { across, up, share }, frame),
     ...(example === undefined ? [] : wayThrough(example, x, y, unit, share, frame.bottom)),

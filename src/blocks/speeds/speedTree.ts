@@ -12,36 +12,47 @@ import type { Drive, Limits } from "../../machine/machine.js";
 import { largestOf, smallestOf } from "../../quantity/extremes.js";
 import { formatFixed } from "../../quantity/format.js";
 import { say, translated } from "../../words/say.js";
-import { block, type Run } from "../shared/block.js";
+import { block, giving, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
+import { signedBeyond } from "../shared/stepSigns.js";
 import { axisLine, leading, objectLine, rowLine, size } from "../shared/style.js";
 import { apart } from "./apart.js";
 
 /** From one spindle speed to the next where there is room, mm. */
 const ROW = 5.6;
 const LEAST_ROW = 3.4;
+const LOW_ROW = 4.4;
 /** Of a page, so that what stands below has room on it. */
 const TALLEST = 0.66;
 /** Names closer than this run into each other. */
 const LEAST_NAMED = size.source * 1.35;
 /** Above the tree, for the names of stages. */
 const top = 12;
+/** Of the width, for the names of positions. */
+const NAMES = 0.3;
 /** Rays need so much from motor to spindle to be told apart. */
 const LEAST_RAYS = 36;
 
 /** Every way from motor to spindle as rays over a scale of speed by ratio, with the gaps and overlaps between the spindle
  *  speeds, and the preferred numbers beside them where the paper has room. */
-export const speedTree = block({ height: 112 }, ({ findings, settings, width, height }): Run[] => {
-  const { drive } = findings.machine;
-  if (drive === undefined || findings.drive === undefined) return [];
-  const { speeds } = findings.drive;
-  const tall = Math.min(Math.max(settings.height, speeds.length * ROW + top + 4), TALLEST * height);
-  return [
-    { drawing: { width, height: tall, marks: tree(findings, drive, speeds, width, tall) } },
-    ...paragraph(signWords(speeds, findings.machine.limits), width, { size: size.source, gap: 2 }),
-    ...(speeds.some(({ from }) => from === "unknown") ? [] : paragraph(spreadWords(speeds), width, { gap: 1 })),
-  ];
-});
+export const speedTree = giving(
+  block({ height: 112 }, ({ findings: plain, settings, width, height }): Run[] => {
+    const { findings, key } = signedBeyond(plain, NAMES * width);
+    const { drive } = findings.machine;
+    if (drive === undefined || findings.drive === undefined) return [];
+    const { speeds } = findings.drive;
+    const wanted = Math.max(settings.height, speeds.length * ROW + top + 4);
+    // Low enough for what stands below, as long as the speeds can be told apart.
+    const least = Math.min(settings.height, speeds.length * LOW_ROW + top + 4);
+    const tall = Math.min(wanted, Math.max(least, TALLEST * height));
+    return [
+      { drawing: { width, height: tall, marks: tree(findings, drive, speeds, width, tall) } },
+      ...paragraph(key, width, { gap: 1 }),
+      ...paragraph(signWords(speeds, findings.machine.limits), width, { size: size.source, gap: 2 }),
+      ...(speeds.some(({ from }) => from === "unknown") ? [] : paragraph(spreadWords(speeds), width, { gap: 1 })),
+    ];
+  }),
+);
 
 type Node = { readonly x: number; readonly y: number };
 
@@ -50,7 +61,7 @@ type Columns = { readonly name: number; readonly speed: number; readonly ratio: 
 
 function columnsFor(speeds: readonly SpeedFinding[], width: number): Columns {
   const widest = largestOf(speeds.map(({ position }) => textWidth(position.name, size.text, "bold")));
-  const name = Math.min(widest, 0.3 * width);
+  const name = Math.min(widest, NAMES * width);
   const speed = 8 + name + 2 + textWidth("00000", size.text, "bold");
   const ratio = speed + 6;
   const word = Math.max(

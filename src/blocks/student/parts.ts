@@ -11,8 +11,14 @@ import { leading, objectLine, rowLine, size } from "../shared/style.js";
 /** Em size of what a student reads, mm. */
 export const readSize = size.text;
 
-/** Plain lines, one idea each, wrapped where they must. `sign`: a cross before what one never does, a number before a step. */
-export function ideas(list: readonly string[], width: number, sign: "none" | "number" | "cross" = "none"): Drawing {
+/** Plain lines, one idea each, wrapped where they must. `sign`: a cross before what one never does, a number before a step, of
+ *  which `from` is the first. */
+export function ideas(
+  list: readonly string[],
+  width: number,
+  sign: "none" | "number" | "cross" = "none",
+  from = 1,
+): Drawing {
   const indent = sign === "none" ? 0 : 5;
   const step = readSize * leading;
   let y = 0;
@@ -20,7 +26,7 @@ export function ideas(list: readonly string[], width: number, sign: "none" | "nu
   for (const [index, idea] of list.entries()) {
     const parts = wrapText(idea, width - indent, readSize, "regular");
     if (sign === "number")
-      marks.push(text(String(index + 1), { x: 0.4, y: y + step * 0.76 }, { size: readSize, weight: "bold" }));
+      marks.push(text(String(index + from), { x: 0.4, y: y + step * 0.76 }, { size: readSize, weight: "bold" }));
     if (sign === "cross") {
       const [left, top] = [0.4, y + step * 0.2];
       marks.push(
@@ -66,8 +72,13 @@ export function stack(drawings: readonly Drawing[], width: number, gap: number):
 }
 
 /** A stretch of this dial under its index line, with its own marks and numbers, growing the way they grow on it: `lines` past
- *  0 on the first row. */
-export function dialWindow(width: number, lines: number, dial: DialFinding, value?: string): Drawing {
+ *  0 on the first row. `grown`: how much higher than at its least. */
+export function dialWindow(
+  width: number,
+  lines: number,
+  dial: DialFinding,
+  { grown, value }: { readonly grown: number; readonly value?: string },
+): Drawing {
   const shown = 24;
   const first = Math.max(-4, lines - 16);
   const pitch = (width - 8) / shown;
@@ -76,7 +87,9 @@ export function dialWindow(width: number, lines: number, dial: DialFinding, valu
     return growthOf(dial) === "leftward" ? width - along : along;
   };
   const row = dial.rows[0] ?? [];
-  const high = { 1: 6.5, 2: 4.6, 3: 3 } as const;
+  const high = { 1: 6.5 * grown, 2: 4.6 * grown, 3: 3 * grown } as const;
+  const numerals = grown > 1.2 ? size.card : readSize;
+  const foot = 7.6 + high[1] + numerals * 0.75;
   const marks: Mark[] = [];
   // Of numbers that would touch the one before is left out.
   let taken = Number.NEGATIVE_INFINITY;
@@ -84,18 +97,19 @@ export function dialWindow(width: number, lines: number, dial: DialFinding, valu
     const mark = row[count];
     if (mark === undefined) continue;
     const x = at(count);
-    const half = textWidth(mark.label ?? "", readSize, "bold") / 2;
+    const half = textWidth(mark.label ?? "", numerals, "bold") / 2;
     const numbered = mark.label !== undefined && Math.abs(x - taken) >= half + 0.8;
     marks.push(line({ x, y: 7 }, { x, y: 7 + high[mark.rank] }, mark.rank === 1 ? objectLine : rowLine));
     if (!numbered) continue;
-    marks.push(text(mark.label ?? "", { x, y: 17 }, { size: readSize, anchor: "middle", weight: "bold" }));
-    taken = x + (growthOf(dial) === "leftward" ? -half : half);
+    const middle = clear(x, half + 0.8, width);
+    marks.push(text(mark.label ?? "", { x: middle, y: foot }, { size: numerals, anchor: "middle", weight: "bold" }));
+    taken = middle + (growthOf(dial) === "leftward" ? -half : half);
   }
   const x = at(lines);
   const told = value === undefined ? "" : say("student.lines are", { n: lines, value });
   const hint = say("student.count lines", { counted: counted(dial) });
   const hints = wrapText(hint, width - 4, size.source, "regular");
-  const tall = 15 + (hints.length - 1) * size.source * 1.2;
+  const tall = foot - 2 + (hints.length - 1) * size.source * 1.2;
   marks.push(rectangle({ x: 0, y: 7 }, width, tall, { pen: objectLine }));
   marks.push(
     polyline(
@@ -116,7 +130,7 @@ export function dialWindow(width: number, lines: number, dial: DialFinding, valu
             { size: readSize, anchor: "middle", weight: "bold" },
           ),
         ]),
-    ...hints.map((part, row) => text(part, { x: 2, y: 20.8 + row * size.source * 1.2 }, { size: size.source })),
+    ...hints.map((part, row) => text(part, { x: 2, y: foot + 3.8 + row * size.source * 1.2 }, { size: size.source })),
   );
   return { width, height: 7.4 + tall, marks };
 }
@@ -128,17 +142,19 @@ const clear = (x: number, half: number, width: number): number => Math.max(half,
 const counted = (dial: DialFinding): string =>
   countedAs(dial) ?? say("student.numbers in", { unit: unitName(dial.chosen.unit) });
 
-/** Three handwheels: on to the line, past it, and back well before it to come on again. */
-export function comingOn(width: number): Drawing {
+/** Three handwheels: on to the line, past it, and back well before it to come on again. `grown`: how much larger than at their
+ *  least. */
+export function comingOn(width: number, grown: number): Drawing {
   const each = width / 3;
-  const radius = 7;
+  const radius = Math.min(7 * grown, each / 2 - 2);
+  const arrow = radius * 0.71;
   const caption = size.text;
   const step = caption * leading;
   const captions = (words: string, good: boolean) => wrapText(words, each - 1.5, caption, good ? "bold" : "regular");
   const wheel = (index: number, words: string, from: number, to: number, good: boolean): Mark[] => {
     const centre = { x: each * (index + 0.5), y: radius + 3 };
     const angle = (turn: number) => -Math.PI / 2 + turn;
-    const tip = { x: centre.x + 5 * Math.cos(angle(to)), y: centre.y + 5 * Math.sin(angle(to)) };
+    const tip = { x: centre.x + arrow * Math.cos(angle(to)), y: centre.y + arrow * Math.sin(angle(to)) };
     const sense = to > from ? 1 : -1;
     const along = angle(to) + (sense * Math.PI) / 2;
     const barb = (spread: number) => ({
@@ -155,7 +171,7 @@ export function comingOn(width: number): Drawing {
           {
             to: "arc",
             centre,
-            radius: 5,
+            radius: arrow,
             start: Math.min(angle(from), angle(to)),
             end: Math.max(angle(from), angle(to)),
           },
@@ -189,7 +205,7 @@ export function comingOn(width: number): Drawing {
 export function plugOut(height: number): Drawing {
   const y = height / 2;
   return {
-    width: 34,
+    width: 30,
     height,
     marks: [
       rectangle({ x: 0.5, y: y - 5 }, 7, 10, { pen: objectLine }, 1),
@@ -198,7 +214,7 @@ export function plugOut(height: number): Drawing {
       line({ x: 15, y: y - 2 }, { x: 20, y: y - 2 }, objectLine),
       line({ x: 15, y: y + 2 }, { x: 20, y: y + 2 }, objectLine),
       rectangle({ x: 20, y: y - 4 }, 7, 8, { pen: objectLine, fill: "white" }, 1.5),
-      line({ x: 27, y }, { x: 33.5, y }, objectLine),
+      line({ x: 27, y }, { x: 29.5, y }, objectLine),
       polyline(
         [
           { x: 10, y: y - 1.4 },

@@ -1,6 +1,6 @@
 import { hazardOf } from "../../cutting/hazards.js";
 import { materialName } from "../../cutting/materials.js";
-import type { Drawing, Mark } from "../../drawing/drawing.js";
+import type { Drawing } from "../../drawing/drawing.js";
 import { group, line, text } from "../../drawing/shapes.js";
 import { textWidth, wrapText } from "../../drawing/text.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
@@ -13,27 +13,25 @@ import { plainTravelWords } from "../../findings/travelWords.js";
 import { diametersFor, type Use } from "../../findings/uses.js";
 import { formatFixed, formatLength } from "../../quantity/format.js";
 import { type Exercise, exercises } from "../../student/exercises.js";
-import { askLines, beltSteps, lostMotionLines, never } from "../../student/words.js";
-import { say, translated, withinSentence } from "../../words/say.js";
+import { askLines, lostMotionLines, never } from "../../student/words.js";
+import { say, withinSentence } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { heightOf } from "../shared/runs.js";
-import { shortened } from "../shared/shortened.js";
-import { stepPulleys } from "../shared/stepPulleys.js";
 import { objectLine, rowLine, size } from "../shared/style.js";
 import { type Cell, table } from "../shared/table.js";
 import { useHeading } from "../shared/useHeading.js";
-import { comingOn, dialWindow, ideas, panel, plugOut, readSize, stack } from "./parts.js";
+import { beltPanel } from "./belts.js";
+import { comingOn, dialWindow, ideas, panel, readSize, stack } from "./parts.js";
 
 const columnGap = 8;
+const panelGap = 5;
 
 /** The first side: this machine's dial, lost motion, the belt, speeds, what never to do, whom to ask. Fills one page. */
 export const studentSide = block({ materials: 4 }, ({ findings, settings, use, width, height }): Run[] => {
   const head = useHeading(findings.machine, use, width).map((run) => ({ ...run, startsPage: "always" as const }));
   const room = height - heightOf(head);
   const column = (width - columnGap) / 2;
-  const [dial, lost, belt, speed] = panels(findings, use, settings.materials, column);
   const nevers = never(use);
-  const upper = beside(stack([dial, lost], column, 5), stack([belt, speed], column, 5), width);
   const half = Math.ceil(nevers.length / 2);
   const crossed = [nevers.slice(0, half), nevers.slice(half)].map((lines) => ideas(lines, column, "cross"));
   const lower = stack(
@@ -44,28 +42,68 @@ export const studentSide = block({ materials: 4 }, ({ findings, settings, use, w
     width,
     3,
   );
-  const side = stack([upper, lower], width, 5);
-  if (side.height <= room) return [...head, { drawing: { ...side, height: room } }];
+  // Pictures as large as the page has room for, of each column by itself.
+  const upper = [0, 1].map((at) => {
+    const grownTo = (grown: number) => {
+      const all = panels(findings, use, settings.materials, column, grown);
+      return stack(all.slice(2 * at, 2 * at + 2), column, panelGap);
+    };
+    return largest(grownTo, ({ height }) => height + panelGap + lower.height <= room);
+  });
+  const [left, right] = upper;
+  if (left && right) {
+    const side = stack([beside(left, right, width), lower], width, panelGap);
+    return [...head, { drawing: { ...side, height: room } }];
+  }
   // On small paper one below the other, over as many pages as it takes.
-  const all = [
-    ...panels(findings, use, settings.materials, width),
+  const allGrown = (grown: number): Drawing[] => [
+    ...panels(findings, use, settings.materials, width, grown),
     // Whom to ask is no page of its own.
     stack([panel(say("student.panel never"), [ideas(nevers, width, "cross")], width), askPanel(width)], width, 4),
   ];
-  return [...head, ...all.map((drawing): Run => ({ drawing, gap: 5 }))];
+  const fewest = pagesOf(allGrown(1), room, height);
+  const all = largest(allGrown, (panels) => pagesOf(panels, room, height) <= fewest) ?? allGrown(1);
+  return [...head, ...all.map((drawing): Run => ({ drawing, gap: panelGap }))];
 });
+
+/** What is made with the largest pictures that are well, of their usual size; undefined where none are. */
+function largest<T>(made: (grown: number) => T, well: (made: T) => boolean): T | undefined {
+  for (const grown of [1.6, 1.45, 1.3, 1.15, 1, 0.9]) {
+    const tried = made(grown);
+    if (well(tried)) return tried;
+  }
+  return undefined;
+}
+
+/** How many pages panels below one another fill, the first of them with so much room. */
+function pagesOf(panels: readonly Drawing[], first: number, others: number): number {
+  let [pages, left] = [1, first];
+  for (const { height } of panels) {
+    const needed = height + (left === first && pages === 1 ? 0 : panelGap);
+    if (needed > left) [pages, left] = [pages + 1, others - height];
+    else left -= needed;
+  }
+  return pages;
+}
 
 const askPanel = (width: number): Drawing =>
   panel(say("student.panel ask"), [ideas(askLines(), width), blank(say("student.I ask"), width)], width);
 
-function panels(findings: Findings, use: Use, materials: number, width: number): [Drawing, Drawing, Drawing, Drawing] {
+function panels(
+  findings: Findings,
+  use: Use,
+  materials: number,
+  width: number,
+  grown: number,
+): [Drawing, Drawing, Drawing, Drawing] {
   const wheel = wheelToLearnOn(findings.handwheels, use);
-  const dial = wheel === undefined ? [ideas([say("student.ask how far")], width)] : dialPanel(wheel, findings, width);
-  const lost = [comingOn(width), ideas([...lostWords(wheel, findings), ...lostMotionLines()], width)];
+  const dial =
+    wheel === undefined ? [ideas([say("student.ask how far")], width)] : dialPanel(wheel, findings, width, grown);
+  const lost = [comingOn(width, grown), ideas([...lostWords(wheel, findings), ...lostMotionLines()], width)];
   return [
     panel(say("student.panel dial"), dial, width),
     panel(say("student.panel one side"), lost, width),
-    panel(say("student.panel belt"), [beltDrawing(findings, width), ideas(beltSteps(), width, "number")], width),
+    panel(say("student.panel belt"), beltPanel(findings, width, grown), width),
     panel(say("student.panel speed"), speeds(findings, use, materials, width), width),
   ];
 }
@@ -100,7 +138,7 @@ export const studentExercises = block(
       gap: 6,
     };
     const needed = [title, ...questions, ...(upside ? [answers] : [])].reduce((sum, part) => sum + part.height, 12);
-    const between = Math.min(4, (height - needed) / Math.max(1, questions.length));
+    const between = Math.min(12, (height - needed) / Math.max(1, questions.length));
     // On small paper the exercises go on over the page.
     if (between < 0) return [{ drawing: title }, ...questions.map((drawing): Run => ({ drawing, gap: 3 })), apart];
     const stacked = stack(questions, width, between);
@@ -130,7 +168,7 @@ const blank = (words: string, width: number): Drawing => ({
   ],
 });
 
-function dialPanel(wheel: HandwheelFinding, { machine }: Findings, width: number): Drawing[] {
+function dialPanel(wheel: HandwheelFinding, { machine }: Findings, width: number, grown: number): Drawing[] {
   const { handwheel, reading, dial } = wheel;
   const uneven = plainTravelWords(wheel, machine.units);
   if (reading === undefined) return [];
@@ -143,7 +181,7 @@ function dialPanel(wheel: HandwheelFinding, { machine }: Findings, width: number
   if (dial === undefined) return [ideas([say("student.no dial", named), turn, ...(uneven ? [uneven] : [])], width)];
   const lines = Math.min(13, Math.floor(dial.chosen.divisionsPerTurn) - 1);
   return [
-    dialWindow(width, lines, dial, show(lines * dial.chosen.divisionValue)),
+    dialWindow(width, lines, dial, { grown, value: show(lines * dial.chosen.divisionValue) }),
     ideas(
       [
         say("student.one line", { division: dial.chosen.divisionLabel }),
@@ -165,48 +203,6 @@ function lostWords(wheel: HandwheelFinding | undefined, { machine }: Findings): 
   if (wheel === undefined || lost === undefined || lost.turn <= 0) return [];
   const much = formatLength(lost.travel, machine.units, machine.units === "mm" ? 2 : 3);
   return [say("student.loses", { wheel: withinSentence(wheel.handwheel.name), much })];
-}
-
-/** The plug out, and the pulleys of every belt that is moved, each where it lies at the slowest speed. */
-function beltDrawing({ drive, machine }: Findings, width: number): Drawing {
-  const height = 30;
-  const [left, between] = [42, 4];
-  const slowest = drive?.astray ? undefined : drive?.speeds[0];
-  const moved = (machine.drive?.stages ?? []).flatMap((stage, index) => {
-    const step = slowest?.position.steps[index];
-    return step?.kind === "belt" && stage.steps.length > 1 ? [{ stage, step }] : [];
-  });
-  const each = (width - left - between * (moved.length - 1)) / Math.max(1, moved.length);
-  const pulleys = moved.flatMap(({ stage, step }, index): Mark[] => {
-    const x = left + index * (each + between);
-    const drawn = stepPulleys(stage, step, { width: each, height });
-    const name = shortened(translated(stage.name), each, size.source, "regular");
-    const named = text(name, { x: x + each / 2, y: height + 3.4 }, { size: size.source, anchor: "middle" });
-    return drawn === undefined ? [] : [group({ x, y: 0 }, drawn.marks), named];
-  });
-  const said = slowest === undefined ? "" : say("student.slowest", { position: slowest.position.name });
-  const lines = pulleys.length === 0 ? [] : wrapText(said, width - left, size.text, "bold");
-  const step = size.text * 1.25;
-  return {
-    width,
-    height: height + 4.4 + lines.length * step,
-    marks: [
-      ...plugOut(height).marks,
-      text(
-        shortened(say("student.plug out first"), left - 3, size.text, "bold"),
-        { x: 1, y: height - 2 },
-        { size: size.text, weight: "bold" },
-      ),
-      ...pulleys,
-      ...lines.map((part, row) =>
-        text(
-          part,
-          { x: left + (width - left) / 2, y: height + 4 + (row + 0.9) * step },
-          { size: size.text, weight: "bold", anchor: "middle" },
-        ),
-      ),
-    ],
-  };
 }
 
 function speeds(findings: Findings, use: Use, most: number, width: number): Drawing[] {
@@ -252,7 +248,7 @@ function question({ question, lines, dial }: Exercise, number: number, width: nu
   const words =
     lines === undefined || dial === undefined
       ? said
-      : stack([said, dialWindow(width * 0.5, lines, dial)], width - 10, 1);
+      : stack([said, dialWindow(width * 0.62, lines, dial, { grown: 1.3 })], width - 10, 1);
   return {
     width,
     height: words.height + 7.5,

@@ -13,6 +13,7 @@ import { formatFixed, sizeFigure, unitName } from "../../quantity/format.js";
 import { fromMm } from "../../quantity/length.js";
 import { say, withinSentence } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
+import { withoutNearlyAlike } from "../shared/nearlyAlike.js";
 import { paragraph } from "../shared/paragraph.js";
 import { heading, whole } from "../shared/runs.js";
 import { size } from "../shared/style.js";
@@ -33,7 +34,8 @@ export const drillDepth = block({ handwheel: "", turns: 8 }, ({ findings, settin
     ...heading(say("drilling card.depth", { wheel: name }), width, 4),
     // A long one begins on the page of the bars.
     ...whole(depthTable(wheel, findings.machine.units, settings.turns, width), 0.6 * height),
-    ...whole(drillFeed(findings, wheel, wheel.feed.perTurn, width), height),
+    // By the positions of the bars.
+    ...whole(drillFeed(withoutNearlyAlike(findings).findings, wheel, wheel.feed.perTurn, width), height),
     ...whereChipsBurn(findings, width),
   ];
 });
@@ -69,13 +71,17 @@ const whereChipsBurn = ({ machine }: Findings, width: number): Run[] =>
     }),
   );
 
+/** Below it two places of a millimetre would be one digit, mm. */
+const FINE = 0.03;
+
 function drillFeed(findings: Findings, { handwheel }: HandwheelFinding, perTurn: number, width: number): Run[] {
   const { machine, drive } = findings;
   const [material = ""] = machine.work.materials;
   if (drive === undefined) return [];
   const { units } = machine;
   const sizes = drillsOf(machine);
-  const feedFigure = (mm: number) => formatFixed(fromMm(mm, units), units === "mm" ? 3 : 4);
+  // The sources have thousandths of an inch: a third place in millimetres would be an invention, but for the finest.
+  const feedFigure = (mm: number) => formatFixed(fromMm(mm, units), units === "in" ? 4 : mm < FINE ? 3 : 2);
   const counted: HandFeed[] = [];
   const rows = sizes.flatMap((diameter): Cell[][] => {
     const feed = feedPerRevolution(material, "drilling", diameter);

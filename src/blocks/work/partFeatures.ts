@@ -4,6 +4,7 @@ import { cylinder, diameterAt, diameterOf, greatest, HAIR, type Outline } from "
 import { endsOf, type Workpiece } from "../../part/workpiece.js";
 import { isBlock } from "../../plan/block.js";
 import type { Stage } from "../../plan/stage.js";
+import { threadOnPaper } from "../../thread/onPaper.js";
 import { threadNamed } from "../../thread/thread.js";
 import { say } from "../../words/say.js";
 import { type Frame, framesOf, placeIn, stretchesIn, walled, workIn } from "./partFrame.js";
@@ -272,7 +273,7 @@ function threadWords(name: string): string {
   const { designation, system } = thread;
   return /^[\d#]/.test(designation) && !designation.includes(system) && system !== "BA"
     ? `${designation} ${system}`
-    : designation;
+    : threadOnPaper(designation);
 }
 
 /** The bar's own surfaces, where no tool came. */

@@ -2,9 +2,12 @@ import type { Units } from "../../machine/machine.js";
 import { formatFixed, trimmed, trimmedSize, unitName } from "../../quantity/format.js";
 import { fromMm, inMm } from "../../quantity/length.js";
 import type { ThreadSystem } from "../../thread/data.js";
+import { nextDrill } from "../../thread/nextDrill.js";
+import { threadOnPaper } from "../../thread/onPaper.js";
 import { threadSource } from "../../thread/sources.js";
 import {
   dieBlank,
+  engagementOf,
   isTight,
   type Thread,
   TIGHT_ENGAGEMENT,
@@ -27,7 +30,7 @@ const metric: readonly ThreadSystem[] = ["metric coarse", "metric fine", "BA"];
 const places: Readonly<Record<Units, number>> = { mm: 2, in: 4 };
 
 /** Between columns, above a series; mm. */
-const listGap = 5;
+const listGap = 3;
 const above = 6;
 /** A title stands over so many rows at least. */
 const LEAST_ROWS = 3;
@@ -36,7 +39,7 @@ const LEAST_ROWS = 3;
 type Series = { readonly title: string; readonly columns: readonly Column[]; readonly rows: readonly Cell[][] };
 
 /** A column, and its cell for each thread. */
-type Part = { readonly shown?: boolean; readonly column: Column; readonly cell: (thread: Thread) => Cell };
+type Part = { readonly shown?: boolean; readonly column: Column; readonly cell: (thread: Drilled) => Cell };
 
 /** Sizes, tapping drills at a stated engagement, rods for dies, and turns for a depth: series by series, those of the machine's own
  *  unit first. */
@@ -50,7 +53,13 @@ export const threadTable = block(
     const threads = wanted.map((system) => threadsOf(system).filter(({ major }) => major <= settings.largest));
     const series = threads
       .filter((rows) => rows.length > 0)
-      .map((rows) => seriesOf(rows, settings.engagement / 100, depth, units));
+      .map((rows) =>
+        seriesOf(
+          rows.map((thread) => drilled(thread, settings.engagement / 100, units)),
+          depth,
+          units,
+        ),
+      );
     return [...sideBySide(series, width), ...notes(threads.flat(), settings.engagement, width)];
   },
   { systems },
@@ -114,23 +123,52 @@ function listed({ title, columns, rows }: Series, width: number): Run[] {
   ];
 }
 
-function seriesOf(rows: readonly Thread[], share: number, depth: number, units: Units): Series {
-  const { system } = rows[0] as Thread;
+/** A thread with the hole that is asked for, and the drill: the published one, else the next usual one above that hole. */
+type Drilled = Thread & {
+  readonly hole: number;
+  readonly share: number;
+  readonly drill: number | undefined;
+  readonly stamped: string;
+  readonly engaged: number | undefined;
+};
+
+function drilled(thread: Thread, share: number, units: Units): Drilled {
+  const hole = tappingHole(thread, share);
+  const { publishedDrill, publishedEngagement } = thread;
+  if (publishedDrill !== undefined)
+    return {
+      ...thread,
+      hole,
+      share,
+      drill: publishedDrill,
+      stamped: drillName(thread, units),
+      engaged: publishedEngagement,
+    };
+  const next = nextDrill(hole, units);
+  const engaged = next && engagementOf(thread, next.diameter);
+  return { ...thread, hole, share, drill: next?.diameter, stamped: stampedOn(next?.name ?? ""), engaged };
+}
+
+function seriesOf(rows: readonly Drilled[], depth: number, units: Units): Series {
+  const { system, share } = rows[0] as Drilled;
   const figure = (mm: number) => formatFixed(fromMm(mm, units), places[units]);
   const unit = unitName(units);
   // A metric thread's name is its size in mm, a fine one's its pitch too; every inch thread's name holds its threads per inch.
   const sized = !(units === "mm" && system.startsWith("metric"));
   const pitched = system === "metric coarse" || system === "BA";
-  const named = rows.some((thread) => drillName(thread, units) !== "");
-  const published = rows.some(({ publishedDrill }) => publishedDrill !== undefined);
+  const named = {
+    drill: rows.some(({ stamped }) => stamped !== ""),
+    size: system.startsWith("metric") || rows.every(({ name }) => name.includes("/")),
+  };
   const all: readonly Part[] = [
     {
       column: { heading: [say("threads.thread")], align: "start", key: true },
-      cell: ({ name, fromMemory }) => ({ text: fromMemory ? `${name}*` : name, weight: "bold" }),
+      cell: ({ name, fromMemory }) => ({ text: `${threadOnPaper(name)}${fromMemory ? "*" : ""}`, weight: "bold" }),
     },
     {
       shown: sized,
-      column: { heading: [say("threads.size"), unit], align: "decimal" },
+      // Where there is no room beside, what the name says goes: the size, and turns of those called by their turns to the inch.
+      column: { heading: [say("threads.size"), unit], align: "decimal", optional: units === "in" && named.size },
       cell: ({ major }) => ({ text: figure(major) }),
     },
     {
@@ -140,34 +178,32 @@ function seriesOf(rows: readonly Thread[], share: number, depth: number, units: 
     },
     {
       column: { heading: [say("threads.drill for", { percent: trimmed(share * 100, 0) }), unit], align: "decimal" },
-      cell: (thread) => ({ text: figure(tappingHole(thread, share)), weight: "bold" }),
+      cell: ({ hole }) => ({ text: figure(hole), weight: "bold" }),
     },
     {
-      shown: named,
+      shown: named.drill,
       // Whoever measures in mm finds the drill by its mm, whoever measures in inches by what is stamped on it.
       column: { heading: [say("threads.drill")], align: "end", optional: units === "mm" },
-      cell: (thread) => signed(drillName(thread, units), thread),
+      cell: (thread) => signed(thread.stamped, thread),
     },
     {
-      shown: published,
-      column: { heading: [say("threads.drill"), unit], align: "decimal", optional: units === "in" },
-      cell: ({ publishedDrill }) => ({ text: publishedDrill === undefined ? "" : figure(publishedDrill) }),
+      column: { heading: [say("threads.drill"), unit], align: "decimal" },
+      cell: ({ drill }) => ({ text: drill === undefined ? "" : figure(drill) }),
     },
     {
-      shown: published,
       column: { heading: [say("threads.full"), "%"], align: "start", optional: units === "in" },
-      cell: (thread) =>
-        signed(
-          thread.publishedEngagement === undefined ? "" : formatFixed(thread.publishedEngagement * 100, 0),
-          thread,
-        ),
+      cell: (thread) => signed(thread.engaged === undefined ? "" : formatFixed(thread.engaged * 100, 0), thread),
     },
     {
       column: { heading: [say("threads.rod"), unit], align: "decimal" },
       cell: (thread) => ({ text: figure(dieBlank(thread)) }),
     },
     {
-      column: { heading: [say("threads.turns"), trimmedSize(depth, units, 1)], align: "decimal" },
+      column: {
+        heading: [say("threads.turns"), trimmedSize(depth, units, 1)],
+        align: "decimal",
+        optional: units === "in" && !named.size && !metric.includes(system),
+      },
       cell: ({ pitch }) => ({ text: formatFixed(turnsFor(depth, pitch), 1) }),
     },
   ];
@@ -177,16 +213,23 @@ function seriesOf(rows: readonly Thread[], share: number, depth: number, units: 
   return { title: say(`threads.series ${system}`), columns, rows: cells };
 }
 
-/** With a sign behind it where the hole is tight; the note below says what it means. */
-const signed = (text: string, thread: Thread): Cell =>
-  text !== "" && isTight(thread) ? { text: `${text}!`, weight: "bold", ink: "accent" } : { text };
+/** With a sign behind it where the hole is tight or the drill is not a published one; the notes below say what they mean. */
+function signed(text: string, thread: Drilled): Cell {
+  if (text === "") return { text };
+  if (isTight(thread)) return { text: `${text}!`, weight: "bold", ink: "accent" };
+  return { text: thread.publishedDrill === undefined ? `${text}+` : text };
+}
 
 /** What is stamped on the drill: its number, letter or fraction; a metric one is called by its millimetres. */
 function drillName({ drillName, publishedDrill }: Thread, units: Units): string {
-  const number = /^No\. (\d+)$/.exec(drillName ?? "")?.[1];
-  if (number !== undefined) return say("threads.number drill", { number });
-  if (drillName !== undefined) return drillName;
+  if (drillName !== undefined) return stampedOn(drillName);
   return units === "mm" || publishedDrill === undefined ? "" : `${trimmed(publishedDrill, 2)} mm`;
+}
+
+/** A number drill in the words of the paper. */
+function stampedOn(name: string): string {
+  const number = /^No\. (\d+)$/i.exec(name)?.[1];
+  return number === undefined ? name.replace(/ in$/, "") : say("threads.number drill", { number });
 }
 
 /** The signs, then where the numbers come from. */
@@ -195,6 +238,9 @@ function notes(threads: readonly Thread[], engagement: number, width: number): R
   const sources = [...new Set(threads.flatMap(({ sources }) => sources))];
   const signs = [
     ...(threads.some(isTight) ? [say("threads.tight", { percent, most: trimmed(TIGHT_ENGAGEMENT * 100, 0) })] : []),
+    ...(threads.some(({ publishedDrill }) => publishedDrill === undefined)
+      ? [say("threads.next drill", { percent })]
+      : []),
     ...(threads.some(({ fromMemory }) => fromMemory) ? [say("threads.from memory")] : []),
   ];
   const origins = [

@@ -47,6 +47,8 @@ const defaults = {
 };
 type Settings = typeof defaults;
 
+/** What the cautions over the first wheel take, mm. */
+const strip = 16;
 /** Less of a page than this is not worth one. */
 const LEAST_LEFT = 0.3;
 
@@ -58,7 +60,7 @@ export const turnTables = block(
     handwheels
       .filter(({ reading }) => reading !== undefined)
       .flatMap((finding, index) =>
-        wheelRuns(finding, findings.machine, settings, { width, height }).map(
+        wheelRuns(finding, findings.machine, settings, { width, height: index === 0 ? height - strip : height }).map(
           (run, place): Run => (place === 0 && index > 0 ? { ...run, startsPage: "unless it fits" } : run),
         ),
       ),
@@ -85,10 +87,13 @@ function wheelRuns(finding: HandwheelFinding, machine: Machine, settings: Settin
   ].flatMap(({ distances, sizes }) => (distances.length === 0 ? [] : [distanceTable(finding, distances, sizes)]));
   const turns = shows("whole turns") ? wholeTurns(finding, settings.turns, units) : undefined;
   const add = turns && isOpen(finding) ? paragraph(say("turns.add"), width, { size: size.text, gap: 2 }) : [];
-  const whole = (three: readonly Run[] | undefined): Run[] => [
+  const head = [
     ...heading(handwheel.name, width, 7, size.card),
     ...turnsHead(finding, units, width),
     ...(own.length === 0 ? [] : part(say("turns.your distances"), listed(distanceTable(finding, own, machine), width))),
+  ];
+  const whole = (three: readonly Run[] | undefined): Run[] => [
+    ...head,
     ...lowered(three ?? inPair(rounds, width), 3),
     ...(three ? add : []),
     ...part(say("turns.old dial"), oldDialStrip(finding, all, machine, width)),
@@ -101,7 +106,8 @@ function wheelRuns(finding: HandwheelFinding, machine: Machine, settings: Settin
   ];
   const three = turns && withThird(rounds, turns, room);
   const runs = whole(three);
-  // What would be left for another page is too little for one: broken tables share it out better.
+  // What would be left for another page, before or behind, is too little for one: broken tables share it out better.
   const over = heightOf(runs) - room.height;
-  return three && over > 0 && over < LEAST_LEFT * room.height ? whole(undefined) : runs;
+  const apart = three && heightOf(head) + heightOf(three) > room.height;
+  return apart || (three && over > 0 && over < LEAST_LEFT * room.height) ? whole(undefined) : runs;
 }

@@ -3,6 +3,7 @@ import { between, diameterAt } from "../../part/outline.js";
 import { endsOf, outsideOver } from "../../part/workpiece.js";
 import { smallestOf } from "../../quantity/extremes.js";
 import { formatFixed } from "../../quantity/format.js";
+import { threadOnPaper } from "../../thread/onPaper.js";
 import { say } from "../../words/say.js";
 import { type Check, refused, type StepFinding, takeCare } from "../finding.js";
 import { slenderness } from "../slenderness.js";
@@ -145,7 +146,7 @@ function gripped({ holding, before }: Stage, show: Show): StepFinding[] {
           takeCare(
             "spoilt-surface",
             surface.kind === "thread"
-              ? say("plan findings.jaws on thread", { thread: surface.name })
+              ? say("plan findings.jaws on thread", { thread: threadOnPaper(surface.name) })
               : say("plan findings.jaws on knurl"),
             say("plan findings.jaws on surface remedy"),
           ),

@@ -21,29 +21,21 @@ const band = fc
     }),
   );
 
-test("property: words stand clear of numbers, of each other and of the ends, once each, and no zero gives way", () => {
+test("property: words stand clear of numbers, of each other and of the ends, once each, and no number gives way", () => {
   fc.assert(
     fc.property(
       fc.array(band, { minLength: 1, maxLength: 3 }),
       fc.array(words, { maxLength: 5 }),
       fc.boolean(),
       (bands, list, whole) => {
-        const {
-          bands: drawn,
-          placed,
-          left,
-        } = inscribe(
+        const { placed, left } = inscribe(
           bands,
-          list.map((words, index) => ({ words, ...(index % 2 === 0 && { must: true as const }) })),
+          list.map((words) => ({ words })),
           { from: 0, to: TURN, whole },
         );
         expect([...placed.map(({ words }) => words), ...left].sort()).toEqual([...list].sort());
         const length = TURN * 20;
-        for (const [index, marks] of drawn.entries()) {
-          expect(marks.map(({ angle, rank }) => [angle, rank])).toEqual(
-            bands[index]?.marks.map(({ angle, rank }) => [angle, rank]),
-          );
-          expect(marks[0]?.label).toBe("0");
+        for (const [index, { marks }] of bands.entries()) {
           const spans = [
             ...marks.flatMap(({ angle, label }) =>
               label === undefined ? [] : [{ at: angle * 20, half: textWidth(label, 1.8, "bold") / 2, number: true }],
@@ -73,24 +65,9 @@ test("property: words stand clear of numbers, of each other and of the ends, onc
   );
 });
 
-test("no number gives way to what need not be there", () => {
-  const marks = Array.from({ length: 20 }, (_, k) => ({
-    angle: k * 0.3,
-    rank: 1 as const,
-    value: k,
-    label: String(k),
-  }));
-  const bands: Band[] = [{ scale: 0, perRadian: 20, number: 1.8, marks }];
-  const told = (must: boolean) =>
-    inscribe(bands, [{ words: "Cross slide", ...(must && { must }) }], { from: 0, to: TURN, whole: false });
-  expect(told(false)).toMatchObject({ bands: [marks], placed: [], left: ["Cross slide"] });
-  expect(told(true).left).toEqual([]);
-  expect(told(true).bands[0]?.filter(({ label }) => label !== undefined).length).toBeLessThan(20);
-});
-
 test("a number that counts hundredths says so in its own scale", () => {
-  const marks = Array.from({ length: 10 }, (_, k) => ({
-    angle: k * 0.6,
+  const marks = Array.from({ length: 5 }, (_, k) => ({
+    angle: k * 1.2,
     rank: 1 as const,
     value: k,
     label: String(k),
@@ -99,8 +76,8 @@ test("a number that counts hundredths says so in its own scale", () => {
   const { placed } = inscribe(
     bands,
     [
-      { words: "1 = 0.01 mm", scale: 0, must: true },
-      { words: "1 = 0.001 in", scale: 1, must: true },
+      { words: "1 = 0.01 mm", scale: 0 },
+      { words: "1 = 0.001 in", scale: 1 },
     ],
     { from: 0, to: TURN, whole: false },
   );

@@ -1,0 +1,81 @@
+import { textWidth } from "../../drawing/text.js";
+import type { Findings } from "../../findings/findings.js";
+import type { Stage, Step } from "../../machine/machine.js";
+import { say } from "../../words/say.js";
+import { size } from "./style.js";
+
+/** Steps whose names are too long for a card, called by a letter or a number, and what each stands for. */
+export type Signed = { readonly findings: Findings; readonly key: string };
+
+/** The longest name that is no sign's business, in 13 pt, mm: of a belt's step it stands on its pulley, of a gear beside the rows. */
+const longest = { belt: 9, other: 26 };
+
+/** Of a drive with long names the same drive with short ones; undefined where all are short. Two positions never get the same. */
+export function withSigns(findings: Findings): Signed | undefined {
+  const { machine, drive: found } = findings;
+  const { drive } = machine;
+  if (drive === undefined || found === undefined) return undefined;
+  const renamed = new Map<Step, Step>();
+  const signs: string[] = [];
+  const taken = new Set(drive.stages.flatMap(({ steps }) => steps.map(({ label }) => label)));
+  // The spindle's own first: it has the letters.
+  for (const stage of [...drive.stages].reverse()) {
+    const own = signsOf(stage, taken);
+    for (const [step, sign] of own) {
+      renamed.set(step, { ...step, label: sign });
+      signs.push(say("belt card.sign", { sign, name: step.label }));
+    }
+  }
+  if (renamed.size === 0) return undefined;
+  const called = (step: Step): Step => renamed.get(step) ?? step;
+  const stages = drive.stages.map((stage) => ({ ...stage, steps: stage.steps.map(called) }));
+  const speeds = found.speeds.map((speed) => {
+    const steps = speed.position.steps.map(called);
+    const labels = steps.filter((_, index) => (stages[index]?.steps.length ?? 0) > 1).map(({ label }) => label);
+    return { ...speed, position: { ...speed.position, steps, labels, name: labels.join(" ") } };
+  });
+  return {
+    findings: { ...findings, machine: { ...machine, drive: { ...drive, stages } }, drive: { ...found, speeds } },
+    key: signs.join(" · "),
+  };
+}
+
+/** The machine with signs where a position's name is longer than so much in text, else as it is; and what the signs stand for. */
+export function signedBeyond(findings: Findings, room: number): Signed {
+  const long = findings.drive?.speeds.some(({ position }) => textWidth(position.name, size.text, "bold") > room);
+  return (long ? withSigns(findings) : undefined) ?? { findings, key: "" };
+}
+
+const letters = [..."ABCDEFGHIJKLMNOPQRSTUVWXYZ"];
+const alphabets: readonly (readonly string[])[] = [
+  letters,
+  Array.from({ length: 99 }, (_, index) => String(index + 1)),
+  letters.map((letter) => letter.toLowerCase()),
+  Array.from({ length: 99 }, (_, index) => `N${index + 1}`),
+];
+
+/** For each long name one that no other step of the drive has; adds them to `taken`. */
+function signsOf(stage: Stage, taken: Set<string>): Map<Step, string> {
+  const found = new Map<Step, string>();
+  const long = stage.steps.filter(({ kind, label }) => {
+    const most = kind === "belt" ? longest.belt : longest.other;
+    return textWidth(label, size.card, "bold") > most;
+  });
+  if (stage.steps.length < 2 || long.length === 0) return found;
+  const short = stage.steps.filter((step) => !long.includes(step)).map(({ label }) => label);
+  // A row of signs that the stage has begun itself, else the first that no other stage uses.
+  const strange = (alphabet: readonly string[]) =>
+    alphabet.some((sign) => taken.has(sign) && !short.includes(sign)) ? 1 : 0;
+  const begun = (alphabet: readonly string[]) => -short.filter((label) => alphabet.includes(label)).length;
+  const fitting = alphabets
+    .filter(({ length }) => length >= stage.steps.length)
+    .sort((a, b) => strange(a) - strange(b) || begun(a) - begun(b));
+  for (const step of long) {
+    const at = stage.steps.indexOf(step);
+    const [alphabet = []] = fitting;
+    const sign = [...alphabet.slice(at), ...fitting.flat()].find((one) => !taken.has(one)) ?? step.label;
+    taken.add(sign);
+    found.set(step, sign);
+  }
+  return found;
+}

@@ -1,0 +1,149 @@
+import type { Drive } from "../../machine/machine.js";
+import { say } from "../../words/say.js";
+import { pictureParts, pictureRoom } from "../shared/drivePicture.js";
+import { NoRoom } from "../shared/noRoom.js";
+import { acrossCards, type BeltTable, headingHeight, heightsOf, waysFit } from "./beltMeasure.js";
+
+/** What there is for a table and its pulleys on each card. */
+export type TableRoom = {
+  readonly width: number;
+  /** On the first card, whose notes are longer, and on the others; for pulleys on a card of their own. */
+  readonly height: { readonly first: number; readonly other: number; readonly pulleys: number };
+  /** At most so many, for the sake of which materials are left out; more only where the rows alone want them. */
+  readonly cards: number;
+};
+/** Where the pulleys stand: beside the first rows, above them, on a card of their own, or nowhere. */
+const places = ["left", "top", "apart", "none"] as const;
+type Place = (typeof places)[number];
+
+/** Which materials and rows each card shows. */
+export type Share = { readonly columns: readonly number[]; readonly rows: readonly [number, number] };
+export type Plan = {
+  readonly table: BeltTable;
+  readonly place: Place;
+  readonly shares: readonly Share[];
+  /** Materials left out. */
+  readonly left: number;
+  readonly count: number;
+};
+
+/** Below pulleys that stand above rows, and beside those that stand left of them. */
+export const below = 2;
+export const beside = 4;
+/** More are no card in a cover. */
+const MOST = 6;
+
+/** The way with the fewest cards that shows all materials, or as many of the first as it can; of equals the first table.
+ *  @throws NoRoom where there is none. */
+export function planned(tables: readonly BeltTable[], drive: Drive, room: TableRoom): Plan {
+  let reason: NoRoom | undefined;
+  const plans = tables.flatMap((table) =>
+    places.flatMap((place): Plan[] => {
+      try {
+        const plan = planFor(place, table, drive, room);
+        return plan === undefined ? [] : [plan];
+      } catch (fault) {
+        if (!(fault instanceof NoRoom)) throw fault;
+        reason ??= fault;
+        return [];
+      }
+    }),
+  );
+  // Without pulleys only where nothing else will do.
+  const pictured = plans.filter(({ place }) => place !== "none");
+  const over = ({ count }: Plan) => Math.max(0, count - room.cards);
+  const [best] = (pictured.length > 0 ? pictured : plans).sort(
+    (a, b) => over(a) - over(b) || a.left - b.left || a.count - b.count,
+  );
+  if (best !== undefined) return best;
+  const rows = tables[0]?.rows.length ?? 0;
+  throw new NoRoom(reason?.message ?? say("no room.too many cards", { positions: rows, cards: MOST }), remedy());
+}
+
+const remedy = (): string => say("no room.larger cover");
+
+function planFor(
+  place: Place,
+  table: BeltTable,
+  drive: Drive,
+  { width, height: heights, cards }: TableRoom,
+): Plan | undefined {
+  const height = place === "apart" ? heights.other : heights.first;
+  const least = pictureRoom(drive, false);
+  const level = pictureRoom(drive, true);
+  if (pictureParts(drive).length === 0 && place !== "none") return undefined;
+  if (place === "left" && least.height > height) return undefined;
+  if (place === "top" && level.width > width) return undefined;
+  if (
+    place === "apart" &&
+    (level.width > width || level.height > heights.pulleys) &&
+    (least.width > width || least.height > heights.pulleys)
+  )
+    return undefined;
+  const narrow = place === "left" ? width - least.width - beside : width;
+  const extra = place === "apart" ? 1 : 0;
+  const first = place === "top" ? level.height + below : 0;
+  const pagesOf = (chunks: readonly (readonly number[])[]) =>
+    chunks.map((columns, chunk) =>
+      paged(table, columns, narrow, (page) => (chunk === 0 && page === 0 ? height - first : heights.other)),
+    );
+  const countOf = (pages: readonly (readonly unknown[])[]) => pages.reduce((sum, { length }) => sum + length, extra);
+  let chunks = acrossCards(table, narrow, true);
+  let pages = pagesOf(chunks);
+  if (countOf(pages) > cards) {
+    // Some must go: the first cards then take as many as they hold.
+    chunks = acrossCards(table, narrow, false);
+    pages = pagesOf(chunks);
+    while (pages.length > 1 && countOf(pages) > cards) pages.pop();
+  }
+  const count = countOf(pages);
+  if (count > MOST) return undefined;
+  const left = chunks.slice(pages.length).reduce((sum, { length }) => sum + length, 0);
+  const shares = pages.flatMap((spans, chunk) =>
+    spans.map((rows): Share => ({ columns: chunks[chunk] as readonly number[], rows })),
+  );
+  if (!shares.every(({ rows }) => waysFit(table, rows))) return undefined;
+  return { table, place, shares, left, count };
+}
+
+/** Rows on as few cards as hold them, as many on each; where it can be, a card ends with a way of the drive.
+ *  @throws NoRoom where a card holds no row. */
+function paged(
+  table: BeltTable,
+  columns: readonly number[],
+  width: number,
+  heightOf: (page: number) => number,
+): (readonly [number, number])[] {
+  const head = headingHeight(table, columns, width);
+  const heights = heightsOf(table, columns, width);
+  const total = heights.length;
+  const sum = (from: number, to: number) => heights.slice(from, to).reduce((height, own) => height + own, head);
+  const reach = (from: number, page: number) => {
+    let to = from;
+    while (to < total && sum(from, to + 1) <= heightOf(page) + 1e-9) to++;
+    return to;
+  };
+  const greedy: (readonly [number, number])[] = [];
+  for (let from = 0; from < total; ) {
+    const to = reach(from, greedy.length);
+    // A page of pulleys may be full already.
+    if (to === from) throw new NoRoom(say("no room.single row"), remedy());
+    greedy.push([from, to]);
+    from = to;
+  }
+  const even: (readonly [number, number])[] = [];
+  for (let page = 0, from = 0; page < greedy.length; page++) {
+    const left = greedy.length - page;
+    const most = reach(from, page);
+    const wanted = from + Math.ceil((total - from) / left);
+    const ends = [wanted, wanted + 1, wanted - 1, wanted + 2, wanted - 2];
+    const way = ends.find(
+      (to) => to > from && to <= most && to < total && table.rows[to]?.way !== table.rows[to - 1]?.way,
+    );
+    const to = left === 1 ? total : Math.min(way ?? wanted, most);
+    if (left === 1 && to > most) return greedy;
+    even.push([from, to]);
+    from = to;
+  }
+  return even;
+}

@@ -1,0 +1,128 @@
+import type { Drawing, Mark } from "../../drawing/drawing.js";
+import { group, text } from "../../drawing/shapes.js";
+import { textWidth, wrapText } from "../../drawing/text.js";
+import type { Findings } from "../../findings/findings.js";
+import type { Drive, Step } from "../../machine/machine.js";
+import { beltSteps } from "../../student/words.js";
+import { say, translated } from "../../words/say.js";
+import { type Part, pictureParts, shaftsOf } from "../shared/drivePicture.js";
+import { gearPairs } from "../shared/gearPairs.js";
+import { shortened } from "../shared/shortened.js";
+import { stepPulleys } from "../shared/stepPulleys.js";
+import { size } from "../shared/style.js";
+import { ideas, plugOut, stack } from "./parts.js";
+
+/** Between two pictures side by side, and between a picture and its name, mm. */
+const between = 5;
+const nameHeight = 4.4;
+/** A belt's picture at its least, and how much wider than that it may get. */
+const LEAST = 30;
+const WIDER = 1.7;
+const plugWidth = 32;
+/** Steps that stand beside the plug. */
+const besidePlug = 3;
+
+/** Every belt and the gears, with the shafts between motor and spindle by name, as they lie at the slowest speed; then the plug
+ *  beside what is done one after the other. `grown`: how much larger than at their least. */
+export function beltPanel({ drive, machine }: Findings, width: number, grown: number): Drawing[] {
+  const slowest = drive?.astray ? undefined : drive?.speeds[0];
+  const picture = machine.drive && everyStage(machine.drive, slowest?.position.steps, width, LEAST * grown);
+  const said =
+    slowest === undefined || picture === undefined ? "" : say("student.slowest", { position: slowest.position.name });
+  return [...(picture ? [picture] : []), ...(said === "" ? [] : [boldLines(said, width)]), plugAndSteps(width)];
+}
+
+/** As many side by side as there is width for, the spindle's end first. */
+function everyStage(
+  drive: Drive,
+  chosen: readonly Step[] | undefined,
+  width: number,
+  height: number,
+): Drawing | undefined {
+  const rows = inRows(wideEnough(drive, width), width);
+  if (rows.length === 0) return undefined;
+  const drawn = rows.map((row): Drawing => {
+    const least = row.reduce((sum, part) => sum + part.least.width, 0);
+    const room = width - between * (row.length - 1);
+    const wider = Math.min(WIDER, room / least);
+    let x = (width - least * wider - between * (row.length - 1)) / 2;
+    const marks = row.flatMap(({ stage, index, belt, least }): Mark[] => {
+      const own = { width: least.width * wider, height };
+      const drawing = belt ? stepPulleys(stage, chosen?.[index], own, shaftsOf(drive, index)) : gearPairs(stage, own);
+      const at = x;
+      x += own.width + between;
+      if (drawing === undefined) return [];
+      // Gears say themselves what they are.
+      const name = belt ? shortened(translated(stage.name), own.width + between - 1, size.source, "regular") : "";
+      return [
+        group({ x: at, y: 0 }, drawing.marks),
+        ...(name === ""
+          ? []
+          : [text(name, { x: at + own.width / 2, y: height + 3 }, { size: size.source, anchor: "middle" })]),
+      ];
+    });
+    return { width, height: height + nameHeight, marks };
+  });
+  return stack(drawn, width, 1);
+}
+
+/** All parts, each as wide as the names of its shafts. */
+const wideEnough = (drive: Drive, width: number): Part[] =>
+  pictureParts(drive, { every: true }).map((part) => {
+    const shafts = part.belt ? Object.values(shaftsOf(drive, part.index)) : [];
+    const names = shafts.map((name) => textWidth(name, size.text, "regular") + 0.5);
+    return { ...part, least: { ...part.least, width: Math.min(width, Math.max(part.least.width, ...names)) } };
+  });
+
+function inRows(parts: readonly Part[], width: number): Part[][] {
+  const rows: Part[][] = [];
+  let used = Number.POSITIVE_INFINITY;
+  for (const part of parts) {
+    used += between + part.least.width;
+    if (used <= width) rows.at(-1)?.push(part);
+    else {
+      rows.push([part]);
+      used = part.least.width;
+    }
+  }
+  return rows;
+}
+
+/** What is done first has the plug beside it, the rest the whole width. */
+function plugAndSteps(width: number): Drawing {
+  const plug = plugOut(12);
+  const told = wrapText(say("student.plug out first"), plugWidth - 2, size.text, "bold");
+  const step = size.text * 1.25;
+  const steps = beltSteps();
+  const first = ideas(steps.slice(0, besidePlug), width - plugWidth, "number");
+  const rest = ideas(steps.slice(besidePlug), width, "number", besidePlug + 1);
+  const high = Math.max(plug.height + told.length * step, first.height);
+  return {
+    width,
+    height: high + rest.height,
+    marks: [
+      ...first.marks,
+      group({ x: width - plugWidth + 2, y: 0 }, plug.marks),
+      ...told.map((part, row) =>
+        text(
+          part,
+          { x: width - plugWidth / 2, y: plug.height + (row + 0.8) * step },
+          { size: size.text, weight: "bold", anchor: "middle" },
+        ),
+      ),
+      group({ x: 0, y: high }, rest.marks),
+    ],
+  };
+}
+
+function boldLines(words: string, width: number): Drawing {
+  const step = size.text * 1.25;
+  const lines = wrapText(words, width, size.text, "bold");
+  return {
+    width,
+    height: lines.length * step,
+    marks: lines.map((part, row) =>
+      text(part, { x: width / 2, y: (row + 0.9) * step }, { size: size.text, weight: "bold", anchor: "middle" }),
+    ),
+  };
+}
