@@ -26,6 +26,7 @@ const flow = [
   "sheets",
   "output",
   "printing",
+  "answers",
   "page",
   "cli",
 ];

@@ -1,5 +1,7 @@
+import type { Supposed } from "../answers/supposed.js";
 import type { Findings } from "../findings/findings.js";
 import type { JobReading } from "../job/read.js";
+import { answered } from "./answered.js";
 import { choiceLines } from "./choiceLines.js";
 import { fitted } from "./inColumns.js";
 import { type Io, Refusal } from "./io.js";
@@ -26,10 +28,7 @@ export type CheckOptions = {
 export async function check(path: string, options: CheckOptions, io: Io): Promise<number> {
   const { findings, problems } = await load(path);
   const wishes = options.suppose ?? [];
-  const after =
-    findings === undefined || wishes.length === 0
-      ? undefined
-      : (await import("./suppose.js")).supposed(findings, wishes, path);
+  const after = findings === undefined || wishes.length === 0 ? undefined : await supposedOf(findings, wishes, path);
   const jobs = await judgedJobs(options.jobs ?? [], findings, path, io);
   const stale = findings && (await sincePrinted(findings, path, options.out));
   if (options.json) {
@@ -54,11 +53,16 @@ export async function check(path: string, options: CheckOptions, io: Io): Promis
       ...(findings && !options.choices && findings.handwheels.some(({ feed }) => feed) ? choicesWords : []),
       ...(stale?.lines ?? []),
       ...jobs.flatMap(({ lines }) => lines),
-      ...(findings && after ? (await import("./suppose.js")).supposedLines(findings, after) : []),
+      ...(findings && after ? (await import("../answers/supposed.js")).supposedLines(findings, after) : []),
     ];
     for (const line of lines.flatMap(fitted)) io.out(line);
   }
   return findings && jobs.every(({ refused }) => !refused) ? 0 : 1;
+}
+
+async function supposedOf(findings: Findings, wishes: readonly string[], path: string): Promise<Supposed> {
+  const { supposed } = await import("../answers/supposed.js");
+  return answered(path, () => supposed(findings, wishes));
 }
 
 const choicesWords = ["", "--choices shows lost motion, strips, and the other ways to divide each dial."];

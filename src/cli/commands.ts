@@ -1,9 +1,9 @@
+import type { Measured } from "../answers/verified.js";
 import type { CheckOptions } from "./check.js";
 import { type Io, told } from "./io.js";
 import type { PageArgs } from "./page.js";
 import type { PrintArgs } from "./print.js";
 import type { SheetsArgs } from "./sheets.js";
-import type { VerifyArgs } from "./verify.js";
 
 /** What stands behind the command line: a bundle of its own, which is loaded when a command line has been understood, so that
  *  help and wrong usage cost nothing of it. Each resolves to the exit status. */
@@ -17,7 +17,7 @@ export const check = (path: string, options: CheckOptions, io: Io): Promise<numb
 export const explain = (path: string, quantity: string | undefined, of: string | undefined, io: Io): Promise<number> =>
   told(io, async () => (await import("./explain.js")).explain(path, quantity, of, io));
 
-export const verify = (path: string, args: VerifyArgs, io: Io): Promise<number> =>
+export const verify = (path: string, args: Measured, io: Io): Promise<number> =>
   told(io, async () => (await import("./verify.js")).verify(path, args, io));
 
 export const print = (args: PrintArgs, io: Io): Promise<number> =>

@@ -1,150 +1,15 @@
-import { dialSet } from "../blocks/dial/dialCutOuts.js";
-import type { DialFinding } from "../dial/finding.js";
-import type { HandwheelFinding } from "../findings/findings.js";
-import type { Machine, Units } from "../machine/machine.js";
-import { type Measure, measureOfPiece, measuresOf, verdictOn } from "../paper/measuredPiece.js";
-import { mendedBar } from "../paper/printerCorrection.js";
-import { formatFixed, formatLength, formatSize, trimmed } from "../quantity/format.js";
-import { inMm, parseLength } from "../quantity/length.js";
-import { roomOn } from "../sheets/arrange.js";
-import { builtIn } from "../sheets/builtIn.generated.js";
-import { type Io, Refusal } from "./io.js";
+import { type Measured, verified } from "../answers/verified.js";
+import { answered } from "./answered.js";
+import type { Io } from "./io.js";
 import { load } from "./load.js";
 import { report } from "./report.js";
 
-/** Beyond this a page was scaled, or the length is in another unit. */
-const MOST_OFF = 0.05;
-
-export type VerifyArgs = {
-  readonly handwheel: string;
-  /** What the caliper says; a bare number is in the file's unit. */
-  readonly measured: string;
-  /** Which of the dial's lengths it is, where there are several. */
-  readonly by?: string | undefined;
-};
-
-/** Answers whether a printed dial, as a caliper finds it, is good enough, what it would cost, and what would mend it. Exit
- *  status 1 when it is not good enough. */
-export async function verify(
-  path: string,
-  { handwheel: name, measured: measuredText, by }: VerifyArgs,
-  io: Io,
-): Promise<number> {
+/** Answers whether a printed dial is good enough. Exit status 1 when it is not. */
+export async function verify(path: string, measured: Measured, io: Io): Promise<number> {
   const { findings, problems } = await load(path);
   report(problems, path, io);
   if (findings === undefined) return 1;
-  const { machine, handwheels } = findings;
-  const finding = handwheels.find(({ handwheel }) => handwheel.name.toLowerCase() === name.toLowerCase());
-  if (finding === undefined)
-    throw new Refusal(
-      `${path}: there is no handwheel "${name}"; there are ${handwheels.map(({ handwheel }) => `"${handwheel.name}"`).join(", ") || "none in this file"}`,
-    );
-  const { units } = machine;
-  const measured = parseLength(measuredText, units);
-  if (measured === undefined || !(measured > 0))
-    throw new Refusal(
-      `"${measuredText}" is not a length; write what the caliper says, as 119.7 mm or 4.713 in; a bare number is in ${units}, the file's unit`,
-      2,
-    );
-  const measure = chosenMeasure(finding, by, measured, machine, path);
-  if (measure.others !== undefined) io.out(`Taken for ${measure.what.replace(/,.*/, "")}; ${measure.others}.`);
-  const verdict = verdictOn(measure, measured);
-  const { off, good } = verdict;
-  io.out(
-    `${finding.handwheel.name}: ${measure.what} must measure ${said(measure.wanted, units)}, the caliper says ${said(measured, units)}: ${said(Math.abs(off), units)} too ${off > 0 ? "long" : "short"}.`,
-  );
-  io.out(
-    good
-      ? `Good enough: within ${said(measure.slack, units)}.`
-      : `Not good enough: at most ${said(measure.slack, units)} off is.`,
-  );
-  if (Math.abs(verdict.ratio - 1) > MOST_OFF) {
-    io.out(scaledWords(measuredText, measure, units));
-    return 1;
-  }
-  io.out(costWords(finding, measure, verdict.turns, units));
-  if (!good || Math.abs(off) > 0.05) io.out(mendWords(measure, verdict.ratio, machine));
+  const { good, lines } = answered(path, () => verified(findings, measured));
+  for (const line of lines) io.out(line);
   return good ? 0 : 1;
-}
-
-const said = (mm: number, units: Units): string => formatSize(mm, units);
-
-/** `others`: what else it might have been. */
-type Chosen = Measure & { readonly others?: string };
-
-/** The length that was measured: of a dial that the paper takes in pieces the nearest of theirs, or their sum. */
-function chosenMeasure(
-  finding: HandwheelFinding,
-  by: string | undefined,
-  measured: number,
-  machine: Machine,
-  path: string,
-): Chosen {
-  const { handwheel, dial } = finding;
-  const { units } = machine;
-  const measures = dial === undefined ? [] : measuresOf(dial, units);
-  const [first, ...others] = measures;
-  if (first === undefined)
-    throw new Refusal(`${path}: "${handwheel.name}" has no dial: give it a feed and a dial with its sizes`);
-  const parts = dial === undefined ? [] : partsOf(finding, dial, machine);
-  if (parts.length > 1 && by !== "chord") {
-    const whole = { ...first, what: `the whole of ${parts.length} pieces, ${first.what},` };
-    const all = [...parts, whole];
-    const taken = nearest(all, measured);
-    const others = all
-      .filter((one) => one !== taken)
-      .map(({ what, wanted }) => `${what.replace(/,.*/, "")} measures ${said(wanted, units)}`);
-    return { ...taken, others: others.join(", ") };
-  }
-  const asked = measures.find((measure) => measure.by === by);
-  if (asked !== undefined) return asked;
-  if (by === undefined && others.length === 0) return first;
-  const ways = measures.map((measure) => `--by ${measure.by} (${measure.what}: ${said(measure.wanted, units)})`);
-  throw new Refusal(`say what was measured of "${handwheel.name}": ${ways.join(" or ")}`, 2);
-}
-
-function partsOf(finding: HandwheelFinding, dial: DialFinding, machine: Machine): Measure[] {
-  const template = builtIn.find(({ name }) => name === "dial");
-  const room = template && roomOn(machine, template);
-  const pieces = (room && dialSet(finding, machine, room)?.pieces) ?? [];
-  return pieces.length < 2 ? [] : pieces.map((piece) => measureOfPiece(dial, piece, machine.units));
-}
-
-const nearest = (measures: readonly Measure[], measured: number): Measure =>
-  measures.reduce((best, one) =>
-    Math.abs(Math.log(measured / one.wanted)) < Math.abs(Math.log(measured / best.wanted)) ? one : best,
-  );
-
-/** A bare number in the wrong unit is the likeliest slip; then a page printed to fit. */
-function scaledWords(measuredText: string, { wanted }: Measure, units: Units): string {
-  const other: Units = units === "mm" ? "in" : "mm";
-  const bare = Number(measuredText.replace(",", "."));
-  if (Math.abs(inMm(bare, other) / wanted - 1) <= MOST_OFF)
-    return `A bare number is in ${units}, the file's unit: write ${measuredText} ${other} if that is what was meant.`;
-  return 'More than 5 % off: the page was most likely printed "fit to page", or the length is in another unit. Print at 100 % first.';
-}
-
-function costWords({ reading, dial }: HandwheelFinding, { by }: Measure, turns: number, units: Units): string {
-  const perTurn = formatLength(turns * (reading?.perTurn ?? 0), units, units === "mm" ? 4 : 5);
-  const divisions = formatFixed(turns * (dial?.chosen.divisionsPerTurn ?? 0), 2);
-  return by === "ring"
-    ? `A ring that is as much too large or too small all round divides its turn as evenly: measure it square to this, too. Off in this direction alone, two readings could be out against each other by up to ${perTurn}, ${divisions} of a division.`
-    : `Stuck on as it is, a reading just before the zero comes round would be out by ${perTurn}, ${divisions} of a division. It does not add up over the travel: each turn begins at the zero line again.`;
-}
-
-/** The bar that corrects what lies level on the dials sheet; along a bent edge both sides of the sheet mix. */
-function mendWords({ by }: Measure, ratio: number, { paper, printers }: Machine): string {
-  if (by === "arc")
-    return "To mend it, print the printer-check page and put its figures into the file: along a bent edge no single one can be told.";
-  const name = paper.printer ?? "my printer";
-  const printer = printers[name];
-  const landscape = builtIn.find((sheet) => sheet.name === "dial")?.orientation === "landscape";
-  const entry = (side: "across" | "down") => {
-    const { measured, nominal } = mendedBar(printer, side, ratio);
-    return `${side}: ${formatFixed(measured, 2)} of ${trimmed(nominal, 3)}`;
-  };
-  const [level, upright] = landscape ? (["down", "across"] as const) : (["across", "down"] as const);
-  const key = /^[\w ]+$/.test(name) ? name : JSON.stringify(name);
-  const use = paper.printer === undefined ? ` and  paper: { printer: ${key} }` : "";
-  return `To mend it, print again with  printers: { ${key}: { ${entry(level)} } }${use}; keep the other bars of that entry as they are. That is for a length that lay level on the dials sheet, which is ${level} its sheet of paper; if it lay the other way, ${entry(upright)} instead.`;
 }

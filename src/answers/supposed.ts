@@ -12,20 +12,20 @@ import type { Drive, Machine } from "../machine/machine.js";
 import { largestOf } from "../quantity/extremes.js";
 import { formatFixed, trimmed } from "../quantity/format.js";
 import { mmPer } from "../quantity/length.js";
-import { Refusal } from "./io.js";
+import { Unanswered } from "./unanswered.js";
 
 export type Supposed = { readonly changes: readonly string[]; readonly machine: Machine; readonly drive: DriveFinding };
 
 /** The file's drive with the asked changes, one after the other; the file itself stays as it is.
- *  @throws Refusal where a change makes no sense. */
-export function supposed({ machine }: Findings, wishes: readonly string[], path: string): Supposed {
+ *  @throws Unanswered where a change makes no sense. */
+export function supposed({ machine }: Findings, wishes: readonly string[]): Supposed {
   const { drive } = machine;
-  if (drive === undefined) throw new Refusal(`${path}: the file has no drive to change; give it a motor and stages`);
+  if (drive === undefined) throw new Unanswered(`the file has no drive to change; give it a motor and stages`);
   let now: Drive = drive;
   const changes: string[] = [];
   for (const wish of wishes) {
     const result = changed(now, wish, machine.units);
-    if ("what" in result) throw new Refusal(`--suppose: ${result.what}; ${result.remedy}`);
+    if ("what" in result) throw new Unanswered(`suppose: ${result.what}; ${result.remedy}`);
     changes.push(result.words);
     now = result.drive;
   }
