@@ -1,8 +1,8 @@
 import { useSignal } from "@preact/signals";
 import type { Way } from "../../file/edit.js";
-import { kindOf, type Schema } from "../../schema.js";
+import type { Schema } from "../../schema.js";
 import { labelOf } from "./Field.js";
-import type { Form } from "./form.js";
+import { type Form, keyOf } from "./form.js";
 
 type FieldsProps = {
   readonly form: Form;
@@ -33,7 +33,14 @@ export function Fields({ form, way, schema, only }: FieldsProps) {
         return Special ? (
           <Special form={form} way={[...way, key]} key={key} />
         ) : (
-          <Part form={form} way={[...way, key]} schema={one} label={labelOf(key)} key={key} />
+          <Part
+            form={form}
+            way={[...way, key]}
+            schema={one}
+            label={labelOf(key)}
+            open={opened.value.includes(key)}
+            key={key}
+          />
         );
       })}
       {hidden.length > 0 && (
@@ -46,7 +53,7 @@ export function Fields({ form, way, schema, only }: FieldsProps) {
               title={one.description}
               onClick={() => {
                 opened.value = [...opened.value, key];
-                if (kindOf(one) === "record") requestAnimationFrame(() => undefined);
+                requestAnimationFrame(() => focusOn([...way, key]));
               }}
             >
               + {labelOf(key).toLowerCase()}
@@ -56,6 +63,12 @@ export function Fields({ form, way, schema, only }: FieldsProps) {
       )}
     </>
   );
+}
+
+/** What was asked for is where one goes on typing. */
+function focusOn(way: Way): void {
+  const place = document.querySelector(`[data-way="${CSS.escape(keyOf(way))}"]`);
+  place?.querySelector<HTMLElement>("input, select, button")?.focus();
 }
 
 /** With so few parts all of them stand open. */

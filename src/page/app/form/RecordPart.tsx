@@ -4,9 +4,9 @@ import { Fields } from "./Fields.js";
 import { idOf, keyOf, type PartProps, takeOut } from "./form.js";
 
 /** Named parts of one thing, in a frame; not there until one of them is filled in. */
-export function RecordPart({ form, way, schema, label }: PartProps) {
+export function RecordPart({ form, way, schema, label, open = false }: PartProps) {
   const there = form.nodes.value.value(way) !== undefined;
-  const opened = useSignal(false);
+  const opened = useSignal(open);
   const required = (schema.required ?? []).length > 0;
   if (!there && !opened.value && (way.length > 1 || required))
     return (

@@ -23,7 +23,14 @@ export type Form = {
   readonly special: (way: Way) => ((props: { readonly form: Form; readonly way: Way }) => JSX.Element) | undefined;
 };
 
-export type PartProps = { readonly form: Form; readonly way: Way; readonly schema: Schema; readonly label: string };
+export type PartProps = {
+  readonly form: Form;
+  readonly way: Way;
+  readonly schema: Schema;
+  readonly label: string;
+  /** Stands open though nothing of it is in the file yet: it was just asked for. */
+  readonly open?: boolean;
+};
 
 export const keyOf = (way: Way): string => way.join("\u0000");
 export const idOf = (way: Way): string => `at-${way.map((step) => String(step).replace(/[^\w]/g, "_")).join("-")}`;
