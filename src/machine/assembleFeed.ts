@@ -1,4 +1,5 @@
 import { trimmed } from "../quantity/format.js";
+import { MM_PER_INCH } from "../quantity/length.js";
 import { assembleRack, FARTHEST_RACK } from "./assembleRack.js";
 import type { Context, Raw } from "./context.js";
 import type { Feed, Readings } from "./machine.js";
@@ -125,7 +126,7 @@ function listsOf(raw: RawReadings, path: Path, { mm, csv, error }: Context): Omi
 }
 
 function assembleReadings(raw: RawReadings, path: Path, context: Context): Readings | undefined {
-  const { mm, error } = context;
+  const { mm, units, error } = context;
   const lists = listsOf(raw, path, context);
   if (lists === undefined) return undefined;
   const { turns, travel, back } = lists;
@@ -209,7 +210,7 @@ function assembleReadings(raw: RawReadings, path: Path, context: Context): Readi
     ...(about.gaugeError && { gaugeError: mm(about.gaugeError) }),
     ...(about.temperature !== undefined && { temperature: about.temperature }),
   };
-  return sound ? { ...gauge, ...lists } : undefined;
+  return sound ? { ...gauge, ...lists, ...(units === "in" && { unit: MM_PER_INCH }) } : undefined;
 }
 
 /** Whole numbers alone look like decimals that their commas cut in two. */

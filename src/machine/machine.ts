@@ -215,6 +215,8 @@ export type Readings = {
   readonly turns: readonly number[];
   readonly travel: readonly number[];
   readonly back?: readonly number[];
+  /** mm of the unit that they are written in; 1 when left out. */
+  readonly unit?: number;
   /** The CSV beside the machine file that they stand in. */
   readonly file?: string;
 };
