@@ -255,15 +255,15 @@ export type Gaps = {
   "hand feed.published for": "material" | "finishing" | "roughing";
   "hand feed.published": "unit" | "feeds" | "parting" | "not" | "sources";
   "hand feed.published not": "materials";
-  "hand feed.3 in 2": never;
+  "hand feed.turns to counts": "parts" | "counts";
   "hand feed.1 a count": never;
-  "hand feed.2 in 3": never;
   "hand feed.2 a count": never;
   "hand feed.too slow": never;
   "hand feed.1 division a count": never;
   "hand feed.count a turn": "count";
   "hand feed.count a quarter": "count";
   "hand feed.divisions a count": "count";
+  "hand feed.divisions to counts": "parts" | "counts";
   "hand feed.count a division": "count";
   "dials.index": never;
   "dials.reading grows": never;
@@ -1878,15 +1878,15 @@ const en: Readonly<Record<Key, Text>> = {
   "hand feed.published for": "{material} {finishing} finishing, {roughing} roughing",
   "hand feed.published": "Published feeds per revolution, {unit}, for full-size lathes, so take the roughing ones as the most for a light machine: {feeds}; parting {parting}{not}. From: {sources}.",
   "hand feed.published not": ", but not {materials}",
-  "hand feed.3 in 2": "3 turns to a count of 2",
+  "hand feed.turns to counts": "{parts} turns to a count of {counts}",
   "hand feed.1 a count": "1 turn a count",
-  "hand feed.2 in 3": "2 turns to a count of 3",
   "hand feed.2 a count": "2 turns a count",
   "hand feed.too slow": "too slow to count",
   "hand feed.1 division a count": "1 division a count",
   "hand feed.count a turn": "count {count} a turn",
   "hand feed.count a quarter": "count {count} a quarter turn",
   "hand feed.divisions a count": "{count} divisions a count",
+  "hand feed.divisions to counts": "{parts} divisions to a count of {counts}",
   "hand feed.count a division": "count {count} a division",
   "dials.index": "index",
   "dials.reading grows": "turned so, the reading grows",
@@ -3498,15 +3498,15 @@ const de: Readonly<Record<Key, Text>> = {
   "hand feed.published for": "{material} {finishing} Schlichten, {roughing} Schruppen",
   "hand feed.published": "Veröffentlichte Vorschübe je Umdrehung, {unit}, für große Drehmaschinen, die zum Schruppen also das Äußerste für eine leichte Maschine: {feeds}; Abstechen {parting}{not}. Aus: {sources}.",
   "hand feed.published not": ", aber nicht {materials}",
-  "hand feed.3 in 2": "3 Umdrehungen in 2 Takten",
+  "hand feed.turns to counts": "{parts} Umdrehungen in {counts} Takten",
   "hand feed.1 a count": "1 Umdrehung je Takt",
-  "hand feed.2 in 3": "2 Umdrehungen in 3 Takten",
   "hand feed.2 a count": "2 Umdrehungen je Takt",
   "hand feed.too slow": "zu langsam zum Zählen",
   "hand feed.1 division a count": "1 Skt je Takt",
   "hand feed.count a turn": "{count} Takte je Umdrehung",
   "hand feed.count a quarter": "{count} Takte je Vierteldrehung",
   "hand feed.divisions a count": "{count} Skt je Takt",
+  "hand feed.divisions to counts": "{parts} Skt in {counts} Takten",
   "hand feed.count a division": "{count} Takte je Skt",
   "dials.index": "Ablesemarke",
   "dials.reading grows": "so gedreht wächst der Skalenwert",
