@@ -2,6 +2,7 @@
  *  holds every other key of the schema, which tells what it means.
  *  What the file left out is absent here; whoever needs it says on paper that it is missing. */
 
+import type { DrillName } from "../quantity/drill.js";
 import type { LanguageCode } from "../words/languages.generated.js";
 import type { Part } from "./asRead.js";
 import type { PulleyMeasure, VeeSection } from "./effectiveDiameter.js";
@@ -265,6 +266,9 @@ export type Work = {
   readonly diameters: readonly number[];
   /** Diameters of the drills at hand; usual ones when absent. */
   readonly drills?: readonly number[];
+  /** The number or letter of those that were given by it, by their diameter: 21, "F". Apart from `written`, since a shaft of the same
+   *  size is not called so. */
+  readonly drillNames?: ReadonlyMap<number, DrillName>;
   /** Which part of the published cutting speeds it bears; light when left out. */
   readonly firmness?: Firmness;
   /** Deepest cut on the radius that was found to go well; a usual one when absent. */

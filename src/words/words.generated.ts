@@ -201,6 +201,7 @@ export type Gaps = {
   "drilling card.feeds that burn": "sources";
   "drilling card.chips burn": "material" | "end";
   "drilling card.number drill": "number";
+  "drilling card.letter drill": "letter";
   "drilling card.operation turning": never;
   "drilling card.operation finish turning": never;
   "drilling card.operation facing": never;
@@ -1824,6 +1825,7 @@ const en: Readonly<Record<Key, Text>> = {
   "drilling card.feeds that burn": "Feeds from {sources}, the coarsest for each drill, and no speed at which a hand feeds more finely; draw it out to clear chips when the hole is three drills deep.",
   "drilling card.chips burn": "Fine chips of {material} burn. {end} Where the hand lags behind a coarse feed, take a slower position.",
   "drilling card.number drill": "no. {number}",
+  "drilling card.letter drill": "letter {letter}",
   "drilling card.operation turning": "turning",
   "drilling card.operation finish turning": "finish turning",
   "drilling card.operation facing": "facing",
@@ -3444,6 +3446,7 @@ const de: Readonly<Record<Key, Text>> = {
   "drilling card.feeds that burn": "Vorschübe aus {sources}, der gröbste für jeden Bohrer, und keine Drehzahl, bei der eine Hand feiner vorschiebt; zum Entspanen herausziehen, wenn das Loch drei Bohrer tief ist.",
   "drilling card.chips burn": "Feine Späne von {material} brennen. {end} Wo die Hand hinter einem groben Vorschub zurückbleibt, eine langsamere Stellung nehmen.",
   "drilling card.number drill": "Nr. {number}",
+  "drilling card.letter drill": "Buchstabe {letter}",
   "drilling card.operation turning": "Drehen",
   "drilling card.operation finish turning": "Schlichtdrehen",
   "drilling card.operation facing": "Plandrehen",
