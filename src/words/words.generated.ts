@@ -93,6 +93,7 @@ export type Gaps = {
   "belt card.do not use": never;
   "belt card.may reach": "rpm";
   "belt card.more speed": never;
+  "belt card.larger too fast": never;
   "belt card.too fast": "materials";
   "belt card.no figures": "materials";
   "belt card.further": never;
@@ -1717,6 +1718,7 @@ const en: Readonly<Record<Key, Text>> = {
   "belt card.do not use": "beyond the limit, do not use",
   "belt card.may reach": "may reach {rpm}, do not use",
   "belt card.more speed": "Small work bears more speed.",
+  "belt card.larger too fast": "Larger than listed: too fast here.",
   "belt card.too fast": "Even the slowest is too fast for {materials}.",
   "belt card.no figures": "No figures for {materials}.",
   "belt card.further": "Further materials: speed diagram.",
@@ -3338,6 +3340,7 @@ const de: Readonly<Record<Key, Text>> = {
   "belt card.do not use": "über der Grenze, nicht benutzen",
   "belt card.may reach": "kann {rpm} erreichen, nicht benutzen",
   "belt card.more speed": "Dünne Werkstücke vertragen mehr.",
+  "belt card.larger too fast": "Größer als angegeben: hier zu schnell.",
   "belt card.too fast": "Auch die langsamste Stellung ist zu schnell für {materials}.",
   "belt card.no figures": "Keine Schnittwerte für {materials}.",
   "belt card.further": "Weitere Werkstoffe: Drehzahlschaubild.",
