@@ -195,10 +195,13 @@ export type OldDial = {
 /** How the file says what one turn does. `nominal` is what the maker meant; it is only compared against. */
 export type Feed = { readonly nominal?: number } & (
   | { readonly from: "stated"; readonly perTurn: number; readonly uncertainty?: number }
-  | { readonly from: "screw"; readonly pitch: number; readonly starts: number }
+  /** `tpi`: where the pitch was given by threads per inch. */
+  | { readonly from: "screw"; readonly pitch: number; readonly starts: number; readonly tpi?: number }
   | {
       readonly from: "rack";
       readonly module: number;
+      /** What was given in place of the module: teeth to an inch of pitch diameter, or mm from tooth to tooth. */
+      readonly given?: { readonly by: "DP" | "tooth to tooth"; readonly value: number };
       readonly teeth: number;
       readonly reduction: readonly [number, number];
     }
