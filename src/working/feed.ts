@@ -44,7 +44,7 @@ function feedWorking(
   const compared =
     feed.nominal === undefined
       ? []
-      : [`the maker meant ${trimmedSize(feed.nominal, units, 5)} a turn; that is only compared against, never used`];
+      : [`the maker meant ${trimmedSize(feed.nominal, units, 5)} per turn; that is only compared against, never used`];
   return {
     title: `${handwheel.name}: feed per turn`,
     ...byForm(given, feed, index, units),
