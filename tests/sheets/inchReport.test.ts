@@ -18,7 +18,7 @@ test("behind inches no turn is spoken of as though the unit were the word: in a 
   const findings = findingsOf(text);
   const report = textsOf(findings, "measured-report");
   expect(report).toMatch(/Cross slide: 0\.10\d+ ± 0\.0\d+ in per turn/);
-  expect(report).toMatch(/= ± [\d.]+ µin per turn, 95 times in 100 µin: millionths of an inch\./);
+  expect(report).toMatch(/= ± [\d.]+ µin per turn, 95 times in 100\. µin: millionths of an inch\./);
   expect(report).not.toMatch(/\d in a turn|000 001/);
   const dial = explainDial(findings)[0]?.explain();
   expect(JSON.stringify(dial)).toMatch(/error [−\d.]+ (?:in|mm) per turn/);

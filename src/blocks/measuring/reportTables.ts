@@ -54,7 +54,7 @@ export function budgetTable(found: Budget, runs: boolean, units: Units, width: n
           half: `${micro(expanded)} ${name}`,
         }),
         ...(units === "in" ? [say("measured report.millionths meant")] : []),
-      ].join(" "),
+      ].join(". "),
     },
     { text: micro(combined), weight: "bold" },
     { text: "" },
