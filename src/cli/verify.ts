@@ -5,7 +5,7 @@ import type { Machine, Units } from "../machine/machine.js";
 import { type Measure, measureOfPiece, measuresOf, verdictOn } from "../paper/measuredPiece.js";
 import { mendedBar } from "../paper/printerCorrection.js";
 import { formatFixed, formatLength, formatSize, trimmed } from "../quantity/format.js";
-import { inMm, parseLength } from "../quantity/length.js";
+import { inMm, inWords, parseLength } from "../quantity/length.js";
 import { roomOn } from "../sheets/arrange.js";
 import { builtIn } from "../sheets/builtIn.generated.js";
 import { type Io, Refusal } from "./io.js";
@@ -43,7 +43,7 @@ export async function verify(
   const measured = parseLength(measuredText, units);
   if (measured === undefined || !(measured > 0))
     throw new Refusal(
-      `"${measuredText}" is not a length; write what the caliper says, as 119.7 mm or 4.713 in; a bare number is in ${units}, the file's unit`,
+      `"${measuredText}" is not a length; write what the caliper says, as 119.7 mm or 4.713 in; a bare number is in ${inWords[units]}, the file's unit`,
       2,
     );
   const measure = chosenMeasure(finding, by, measured, machine, path);
@@ -120,7 +120,7 @@ function scaledWords(measuredText: string, { wanted }: Measure, units: Units): s
   const other: Units = units === "mm" ? "in" : "mm";
   const bare = Number(measuredText.replace(",", "."));
   if (Math.abs(inMm(bare, other) / wanted - 1) <= MOST_OFF)
-    return `A bare number is in ${units}, the file's unit: write ${measuredText} ${other} if that is what was meant.`;
+    return `A bare number is in ${inWords[units]}, the file's unit: write ${measuredText} ${other} if that is what was meant.`;
   return 'More than 5 % off: the page was most likely printed "fit to page", or the length is in another unit. Print at 100 % first.';
 }
 

@@ -79,7 +79,7 @@ export function dialChange(
   // What is known today decides: how well the feed is known over that way, and what an eye reads of a division.
   const { doubtOverTravel = 0 } = now.dial?.chosen ?? {};
   const doubt = doubtOverTravel + (now.dial?.divisionWorth ?? 0) / 10;
-  const words = `it was made for ${turn(was.perTurn)} ${units} a turn, which is now ${turn(is.perTurn)}`;
+  const words = `it was made for ${turn(was.perTurn)} ${units} per turn, which is now ${turn(is.perTurn)}`;
   const reads = `it now reads ${formatSize(Math.abs(wrong), units, 3)} too ${wrong > 0 ? "much" : "little"} over ${size(over)}`;
   if (Math.abs(wrong) <= doubt)
     return { replace: false, why: `${words}: ${reads}, within what is in doubt: it may stay` };

@@ -54,7 +54,12 @@ function coarseGauge(
 
 /** "16 tpi" is a screw; a plain length is the maker's word or a measurement, as stated. */
 const scalar = (feed: Extract<RawFeed, { value: number }>, { feedMm }: Context): Feed =>
-  feed.unit === "tpi" ? { from: "screw", pitch: feedMm(feed), starts: 1 } : { from: "stated", perTurn: feedMm(feed) };
+  feed.unit === "tpi"
+    ? { from: "screw", pitch: feedMm(feed), starts: 1, ...tpiOf(feed) }
+    : { from: "stated", perTurn: feedMm(feed) };
+
+const tpiOf = ({ value, unit }: { readonly value: number; readonly unit: string }) =>
+  unit === "tpi" ? { tpi: value } : {};
 
 function compound(feed: Exclude<RawFeed, { value: number }>, path: Path, context: Context): Feed | undefined {
   const { mm, feedMm, error } = context;
@@ -83,7 +88,10 @@ function compound(feed: Exclude<RawFeed, { value: number }>, path: Path, context
       ...(feed.uncertainty && { uncertainty: mm(feed.uncertainty) }),
       ...nominal,
     };
-  if (feed.screw) return { from: "screw", pitch: feedMm(feed.screw.pitch), starts: feed.screw.starts ?? 1, ...nominal };
+  if (feed.screw) {
+    const { pitch, starts = 1 } = feed.screw;
+    return { from: "screw", pitch: feedMm(pitch), starts, ...tpiOf(pitch), ...nominal };
+  }
   if (feed.rack) {
     const rack = assembleRack(feed.rack, [...path, "rack"], context);
     return rack && { ...rack, ...nominal };

@@ -93,6 +93,7 @@ export type Gaps = {
   "belt card.do not use": never;
   "belt card.may reach": "rpm";
   "belt card.more speed": never;
+  "belt card.larger too fast": never;
   "belt card.too fast": "materials";
   "belt card.no figures": "materials";
   "belt card.further": never;
@@ -201,6 +202,7 @@ export type Gaps = {
   "drilling card.feeds that burn": "sources";
   "drilling card.chips burn": "material" | "end";
   "drilling card.number drill": "number";
+  "drilling card.letter drill": "letter";
   "drilling card.operation turning": never;
   "drilling card.operation finish turning": never;
   "drilling card.operation facing": never;
@@ -255,15 +257,15 @@ export type Gaps = {
   "hand feed.published for": "material" | "finishing" | "roughing";
   "hand feed.published": "unit" | "feeds" | "parting" | "not" | "sources";
   "hand feed.published not": "materials";
-  "hand feed.3 in 2": never;
+  "hand feed.turns to counts": "parts" | "counts";
   "hand feed.1 a count": never;
-  "hand feed.2 in 3": never;
   "hand feed.2 a count": never;
   "hand feed.too slow": never;
   "hand feed.1 division a count": never;
   "hand feed.count a turn": "count";
   "hand feed.count a quarter": "count";
   "hand feed.divisions a count": "count";
+  "hand feed.divisions to counts": "parts" | "counts";
   "hand feed.count a division": "count";
   "dials.index": never;
   "dials.reading grows": never;
@@ -1358,6 +1360,7 @@ export type Gaps = {
   "measured report.together": never;
   "measured report.expanded": "factor" | "half";
   "measured report.millionths": never;
+  "measured report.millionths meant": never;
   "measured report.source scatter": never;
   "measured report.source graduation": never;
   "measured report.source gauge error": never;
@@ -1716,6 +1719,7 @@ const en: Readonly<Record<Key, Text>> = {
   "belt card.do not use": "beyond the limit, do not use",
   "belt card.may reach": "may reach {rpm}, do not use",
   "belt card.more speed": "Small work bears more speed.",
+  "belt card.larger too fast": "Larger than listed: too fast here.",
   "belt card.too fast": "Even the slowest is too fast for {materials}.",
   "belt card.no figures": "No figures for {materials}.",
   "belt card.further": "Further materials: speed diagram.",
@@ -1824,6 +1828,7 @@ const en: Readonly<Record<Key, Text>> = {
   "drilling card.feeds that burn": "Feeds from {sources}, the coarsest for each drill, and no speed at which a hand feeds more finely; draw it out to clear chips when the hole is three drills deep.",
   "drilling card.chips burn": "Fine chips of {material} burn. {end} Where the hand lags behind a coarse feed, take a slower position.",
   "drilling card.number drill": "no. {number}",
+  "drilling card.letter drill": "letter {letter}",
   "drilling card.operation turning": "turning",
   "drilling card.operation finish turning": "finish turning",
   "drilling card.operation facing": "facing",
@@ -1878,15 +1883,15 @@ const en: Readonly<Record<Key, Text>> = {
   "hand feed.published for": "{material} {finishing} finishing, {roughing} roughing",
   "hand feed.published": "Published feeds per revolution, {unit}, for full-size lathes, so take the roughing ones as the most for a light machine: {feeds}; parting {parting}{not}. From: {sources}.",
   "hand feed.published not": ", but not {materials}",
-  "hand feed.3 in 2": "3 turns to a count of 2",
+  "hand feed.turns to counts": "{parts} turns to a count of {counts}",
   "hand feed.1 a count": "1 turn a count",
-  "hand feed.2 in 3": "2 turns to a count of 3",
   "hand feed.2 a count": "2 turns a count",
   "hand feed.too slow": "too slow to count",
   "hand feed.1 division a count": "1 division a count",
   "hand feed.count a turn": "count {count} a turn",
   "hand feed.count a quarter": "count {count} a quarter turn",
   "hand feed.divisions a count": "{count} divisions a count",
+  "hand feed.divisions to counts": "{parts} divisions to a count of {counts}",
   "hand feed.count a division": "count {count} a division",
   "dials.index": "index",
   "dials.reading grows": "turned so, the reading grows",
@@ -2030,7 +2035,7 @@ const en: Readonly<Record<Key, Text>> = {
   "angle scales.vernier of": "{name}: vernier, reads {minutes} minutes",
   "angle scales.read the half": "read the half on the side of the reading",
   "angle scales.vernier too long": "a vernier of {parts} is too long for this radius and step",
-  "start readings.turn reads": "{length} a turn",
+  "start readings.turn reads": "{length} per turn",
   "start readings.turn reads diameter": "{length} of diameter a turn",
   "start readings.add": "The dial begins again at zero: count whole turns, and add the start reading of the turn to what the dial shows.",
   "start readings.turn": "turn",
@@ -2850,11 +2855,11 @@ const en: Readonly<Record<Key, Text>> = {
   "measuring form.assumed": "{length} (assumed)",
   "measuring form.put right": "Put right in the file what is assumed, and print again.",
   "measuring form.nothing held": "The file holds no feed for it yet.",
-  "measuring form.held stated": "In the file, as given: {turn} a turn.",
-  "measuring form.held screw": "In the file, by its screw: {turn} a turn.",
-  "measuring form.held rack": "In the file, by rack and pinion: {turn} a turn.",
-  "measuring form.held readings": {"one":"In the file, from {n} reading: {turn} a turn.","other":"In the file, from {n} readings: {turn} a turn."},
-  "measuring form.held readings of": {"one":"In the file, from {n} reading of {day}: {turn} a turn.","other":"In the file, from {n} readings of {day}: {turn} a turn."},
+  "measuring form.held stated": "In the file, as given: {turn} per turn.",
+  "measuring form.held screw": "In the file, by its screw: {turn} per turn.",
+  "measuring form.held rack": "In the file, by rack and pinion: {turn} per turn.",
+  "measuring form.held readings": {"one":"In the file, from {n} reading: {turn} per turn.","other":"In the file, from {n} readings: {turn} per turn."},
+  "measuring form.held readings of": {"one":"In the file, from {n} reading of {day}: {turn} per turn.","other":"In the file, from {n} readings of {day}: {turn} per turn."},
   "measuring form.held lost": "Lost motion {lost}.",
   "measuring form.date": "Date",
   "measuring form.by": "Measured by",
@@ -2917,7 +2922,7 @@ const en: Readonly<Record<Key, Text>> = {
   "measuring form.why parts of turns": "one turn goes so far that parts of a turn must be read",
   "measuring form.why gauge short": "the gauge does not reach over the whole travel: what lies beyond it stays unmeasured",
   "measuring form.why further runs": "further runs over the same places show how well the slide repeats, not the feed",
-  "measured report.a turn": "{name}: {turn} a turn",
+  "measured report.a turn": "{name}: {turn} per turn",
   "measured report.jumps": "{name}: readings that jump",
   "measured report.miscounted": "{name}: a turn miscounted",
   "measured report.readings": "readings",
@@ -2934,8 +2939,8 @@ const en: Readonly<Record<Key, Text>> = {
   "measured report.no back": "Not measured: no readings on the way back.",
   "measured report.maker meant": "the maker meant",
   "measured report.on diameter": "{length} on diameter",
-  "measured report.nominal": "{nominal} a turn: a dial made for that is out by {out} a turn.",
-  "measured report.nominal over": "{nominal} a turn: a dial made for that is out by {out} a turn, {over} over the travel of {travel}.",
+  "measured report.nominal": "{nominal} per turn: a dial made for that is out by {out} per turn.",
+  "measured report.nominal over": "{nominal} per turn: a dial made for that is out by {out} per turn, {over} over the travel of {travel}.",
   "measured report.far from nominal": "Screws are rarely so far out: one of the two looks like a slip; measure again.",
   "measured report.along": "along the travel",
   "measured report.too few": "Too few readings to tell whether the travel is worn.",
@@ -2979,8 +2984,9 @@ const en: Readonly<Record<Key, Text>> = {
   "measured report.degrees": "degrees of freedom",
   "measured report.known": "known",
   "measured report.together": "together",
-  "measured report.expanded": "× {factor} = ± {half} a turn, 95 times in 100",
-  "measured report.millionths": "0.000 001 in",
+  "measured report.expanded": "× {factor} = ± {half} per turn, 95 times in 100",
+  "measured report.millionths": "µin",
+  "measured report.millionths meant": "µin: millionths of an inch.",
   "measured report.source scatter": "scatter of the readings",
   "measured report.source graduation": "graduation of the gauge",
   "measured report.source gauge error": "error limit of the gauge",
@@ -3336,6 +3342,7 @@ const de: Readonly<Record<Key, Text>> = {
   "belt card.do not use": "über der Grenze, nicht benutzen",
   "belt card.may reach": "kann {rpm} erreichen, nicht benutzen",
   "belt card.more speed": "Dünne Werkstücke vertragen mehr.",
+  "belt card.larger too fast": "Größer als angegeben: hier zu schnell.",
   "belt card.too fast": "Auch die langsamste Stellung ist zu schnell für {materials}.",
   "belt card.no figures": "Keine Schnittwerte für {materials}.",
   "belt card.further": "Weitere Werkstoffe: Drehzahlschaubild.",
@@ -3444,6 +3451,7 @@ const de: Readonly<Record<Key, Text>> = {
   "drilling card.feeds that burn": "Vorschübe aus {sources}, der gröbste für jeden Bohrer, und keine Drehzahl, bei der eine Hand feiner vorschiebt; zum Entspanen herausziehen, wenn das Loch drei Bohrer tief ist.",
   "drilling card.chips burn": "Feine Späne von {material} brennen. {end} Wo die Hand hinter einem groben Vorschub zurückbleibt, eine langsamere Stellung nehmen.",
   "drilling card.number drill": "Nr. {number}",
+  "drilling card.letter drill": "Buchstabe {letter}",
   "drilling card.operation turning": "Drehen",
   "drilling card.operation finish turning": "Schlichtdrehen",
   "drilling card.operation facing": "Plandrehen",
@@ -3498,15 +3506,15 @@ const de: Readonly<Record<Key, Text>> = {
   "hand feed.published for": "{material} {finishing} Schlichten, {roughing} Schruppen",
   "hand feed.published": "Veröffentlichte Vorschübe je Umdrehung, {unit}, für große Drehmaschinen, die zum Schruppen also das Äußerste für eine leichte Maschine: {feeds}; Abstechen {parting}{not}. Aus: {sources}.",
   "hand feed.published not": ", aber nicht {materials}",
-  "hand feed.3 in 2": "3 Umdrehungen in 2 Takten",
+  "hand feed.turns to counts": "{parts} Umdrehungen in {counts} Takten",
   "hand feed.1 a count": "1 Umdrehung je Takt",
-  "hand feed.2 in 3": "2 Umdrehungen in 3 Takten",
   "hand feed.2 a count": "2 Umdrehungen je Takt",
   "hand feed.too slow": "zu langsam zum Zählen",
   "hand feed.1 division a count": "1 Skt je Takt",
   "hand feed.count a turn": "{count} Takte je Umdrehung",
   "hand feed.count a quarter": "{count} Takte je Vierteldrehung",
   "hand feed.divisions a count": "{count} Skt je Takt",
+  "hand feed.divisions to counts": "{parts} Skt in {counts} Takten",
   "hand feed.count a division": "{count} Takte je Skt",
   "dials.index": "Ablesemarke",
   "dials.reading grows": "so gedreht wächst der Skalenwert",
@@ -4600,7 +4608,8 @@ const de: Readonly<Record<Key, Text>> = {
   "measured report.known": "bekannt",
   "measured report.together": "zusammen",
   "measured report.expanded": "× {factor} = ± {half} je Umdrehung, in 95 von 100 Fällen",
-  "measured report.millionths": "0,000 001 Zoll",
+  "measured report.millionths": "µZoll",
+  "measured report.millionths meant": "µZoll: millionstel Zoll.",
   "measured report.source scatter": "Streuung der Ablesungen",
   "measured report.source graduation": "Skalenteil der Messuhr",
   "measured report.source gauge error": "Fehlergrenze der Messuhr",

@@ -70,7 +70,10 @@ describe("verify", () => {
     expect((await verify(inches, "5.001")).out).toContain("must measure 5.000 in, the caliper says 5.001 in");
     expect((await verify(inches, "127 mm")).code).toBe(0);
     const slip = await verify(inches, "127");
-    expect(slip).toMatchObject({ code: 1, out: expect.stringContaining("write 127 mm if that is what was meant") });
+    expect(slip).toMatchObject({
+      code: 1,
+      out: expect.stringContaining("is in inches, the file's unit: write 127 mm if that is what was meant"),
+    });
   });
 
   test("one piece of a dial in pieces, or all together, and it says for which it was taken", async () => {

@@ -6,7 +6,9 @@ import { barOf } from "../../src/blocks/speeds/barPieces.js";
 import type { GroupMark, Mark } from "../../src/drawing/drawing.js";
 import type { Findings } from "../../src/findings/findings.js";
 import { largestDiameter } from "../../src/findings/servedDiameters.js";
+import { sizeName, sizeWords } from "../../src/findings/sizeName.js";
 import { speedForHole } from "../../src/findings/speedChoice.js";
+import { inLanguage } from "../../src/words/language.js";
 import { anyMachine, sound } from "../support/anyMachine.js";
 import { demoFindings, findingsOf, printOf, textsOf } from "../support/sheets.js";
 
@@ -197,4 +199,19 @@ work: { materials: [mild steel, bronze], drills: [2, 3.3, 5, 8, 12] }
     expect(words).toContain("0.05–0.10");
     expect(words).not.toMatch(/0\.\d\d[1-9]–0\.[1-9]\d\d/);
   });
+});
+
+test("a number or letter drill keeps its name on paper, and a shaft of the same size does not get it", () => {
+  const findings = findingsOf(`name: L
+units: in
+drive: { motor: { speed: 1725 }, stages: [{ name: belt, steps: [{ label: A, driver: 2, driven: 4 }, { label: B, driver: 1.5, driven: 4 }] }] }
+work: { materials: [brass], diameters: [0.257, 1], drills: [1/8, "#21", letter F, 3/8] }
+`);
+  const { machine } = findings;
+  const drills = machine.work.drills ?? [];
+  expect(drills.map((mm) => sizeName("drilling", mm, machine))).toEqual(["1/8", "no. 21", "F", "3/8"]);
+  expect(drills.map((mm) => sizeWords("reaming", mm, machine))).toEqual(["1/8 in", "no. 21", "letter F", "3/8 in"]);
+  expect(sizeName("turning", 0.257 * 25.4, machine)).toBe("0.257");
+  inLanguage("de", () => expect(sizeName("drilling", drills[1] ?? 0, machine)).toBe("Nr. 21"));
+  expect(textsOf(findings, "drilling-card")).toMatch(/no\. 21\b.*\bF\b/s);
 });

@@ -48,10 +48,13 @@ export function budgetTable(found: Budget, runs: boolean, units: Units, width: n
     {
       text: say("measured report.together"),
       weight: "bold",
-      note: say("measured report.expanded", {
-        factor: formatFixed(coverageFactor, 3),
-        half: `${micro(expanded)} ${name}`,
-      }),
+      note: [
+        say("measured report.expanded", {
+          factor: formatFixed(coverageFactor, 3),
+          half: `${micro(expanded)} ${name}`,
+        }),
+        ...(units === "in" ? [say("measured report.millionths meant")] : []),
+      ].join(". "),
     },
     { text: micro(combined), weight: "bold" },
     { text: "" },

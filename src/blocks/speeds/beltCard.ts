@@ -53,6 +53,7 @@ export function beltCardsOf(
             name: materialName(material),
             cells: speeds.map((speed) => cellOf(speed, told)),
             bearsMore: bearsMore(material, operation, findings),
+            ...endOf(told, speeds),
           },
         ]
       : [],
@@ -85,6 +86,9 @@ export function beltCardsOf(
         ...(omitted.length > 0 ? [say("belt card.omitted", { positions: omitted.map(nameIn).join(", ") })] : []),
         ...(blank ? [say("belt card.blank")] : []),
         ...(across.some((column) => columns[column]?.bearsMore) ? [say("belt card.more speed")] : []),
+        ...(across.some((column) => shown.includes(columns[column]?.endsAt ?? -1))
+          ? [say("belt card.larger too fast")]
+          : []),
         ...(without.length > 0 ? [say("belt card.no figures", { materials: without.join(", ") })] : []),
         ...(tooFast.length > 0 ? [say("belt card.too fast", { materials: tooFast.join(", ") })] : []),
       ];
@@ -98,7 +102,7 @@ export function beltCardsOf(
 function alike(columns: readonly BeltColumn[]): BeltColumn[] {
   const groups = new Map<string, BeltColumn[]>();
   for (const column of columns) {
-    const key = JSON.stringify([column.cells, column.bearsMore]);
+    const key = JSON.stringify([column.cells, column.bearsMore, column.endsAt]);
     groups.set(key, [...(groups.get(key) ?? []), column]);
   }
   return [...groups.values()].map((group) => ({
@@ -180,6 +184,13 @@ function cellOf(speed: SpeedFinding, told: readonly Range[]): BeltCell {
     return [at === end ? formatFixed(at, 0) : `${formatFixed(at, 0)}–${formatFixed(end, 0)}`];
   });
   return { words: own.map(({ words }) => words).join(", "), ...(set.length > 0 && { set: set.join(", ") }) };
+}
+
+/** At which row a material ends below the largest diameter, as larger work is too fast for every position. */
+function endOf(told: readonly Range[], speeds: readonly SpeedFinding[]): { readonly endsAt?: number } {
+  if (told.at(-1)?.served.speed !== undefined) return {};
+  const last = told.filter(({ served }) => served.speed).at(-1)?.served.speed;
+  return last === undefined ? {} : { endsAt: speeds.indexOf(last) };
 }
 
 /** True where the thinnest work, or the thinnest drill, that the file names is turned below what its material bears. */

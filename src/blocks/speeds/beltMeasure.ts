@@ -22,6 +22,8 @@ export type BeltColumn = {
   readonly name: string;
   /** Small work of it would bear more speed than there is. */
   readonly bearsMore: boolean;
+  /** The row of its largest work, where still larger is too fast for every position. */
+  readonly endsAt?: number;
   readonly cells: readonly BeltCell[];
 };
 export type BeltCell = { readonly words: string; readonly set?: string };
