@@ -2187,7 +2187,7 @@ const en: Readonly<Record<Key, Text>> = {
   "stops.blocks how": "Measure the shank, do not trust its name. Take it out and the slide goes on by just its size: two lengths or depths from one stop. Turns + what the dial then reads:",
   "stops.spindle": "Repeat parts from bar, with a stop inside the spindle",
   "stops.spindle 1": "Plug out. Lock the stop in the bore so that it cannot creep: a plug with a drawbolt, or a rod held at the far end.",
-  "stops.spindle 2": "Push the blank against it, close the chuck or collet, and pull: jaws that draw it shift it off the stop, by about the same if closed the same way.",
+  "stops.spindle 2": "Push the blank against it, close the chuck or collet, and tighten: jaws that draw in pull it off the stop, by about the same if closed the same way.",
   "stops.spindle 3": "Face the first part and set the dial to 0 there, coming forward. All lengths count from this face.",
   "stops.spindle 4": "Cut every shoulder from the same side to the same reading; measure the first, the third, then every tenth.",
   "stops.spindle 5": "No bar may stand out behind: unsupported it bends and whips. Cut blanks that end inside.",
