@@ -48,7 +48,7 @@ export const helps = {
     call: "verify <file>",
     words: "lay a caliper on a printed dial, and hear whether it is good enough",
     options: [
-      ["--handwheel NAME", "whose dial"],
+      ["--handwheel NAME", "whose dial; a part of its name will do"],
       [
         "--measured SIZE",
         "what the caliper shows: a strip between its cut ends, a ring across, a bevel's outer edge; a bare number is in the file's unit",
@@ -62,7 +62,7 @@ export const helps = {
     words: "make the pages of one machine file or many",
     options: [
       ["--sheet NAME", "this sheet, or a template file of your own; all that the file has data for when left out"],
-      ["--handwheel NAME", "only this handwheel"],
+      ["--handwheel NAME", "only this handwheel; a part of its name will do"],
       ["--job FILE", "also the plan of this job"],
       ["--anyway", "also the plan of a refused job; every page of it says so"],
       ["--all", "also everything bound into one PDF, with contents and bookmarks"],

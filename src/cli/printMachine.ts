@@ -17,6 +17,7 @@ import { load } from "./load.js";
 import { packageBytes } from "./packageFiles.js";
 import { type Recorded, recorded } from "./recording.js";
 import { report } from "./report.js";
+import { wheelNamed } from "./wheelNamed.js";
 
 /** What is to be made of every machine file; plain data, so that it can be handed to another thread. */
 export type PrintRequest = Recorded & {
@@ -124,16 +125,11 @@ async function jobsStand(
 function onlyHandwheels(findings: Findings, names: readonly string[] | undefined, path: string): Findings {
   if (names === undefined) return findings;
   const known = findings.handwheels.map(({ handwheel }) => handwheel.name);
-  const same = (a: string, b: string) => a.toLowerCase() === b.toLowerCase();
-  for (const name of names)
-    if (!known.some((other) => same(name, other)))
-      throw new Refusal(
-        `${path}: there is no handwheel "${name}"; there are ${known.map((other) => `"${other}"`).join(", ") || "none in this file"}`,
-      );
+  const wanted = names.map((name) => wheelNamed(name, known, path));
   return {
     ...findings,
     onlyWheels: true,
-    handwheels: findings.handwheels.filter(({ handwheel }) => names.some((name) => same(name, handwheel.name))),
+    handwheels: findings.handwheels.filter(({ handwheel }) => wanted.includes(handwheel.name)),
   };
 }
 

@@ -11,6 +11,7 @@ import { builtIn } from "../sheets/builtIn.generated.js";
 import { type Io, Refusal } from "./io.js";
 import { load } from "./load.js";
 import { report } from "./report.js";
+import { wheelNamed } from "./wheelNamed.js";
 
 /** Beyond this a page was scaled, or the length is in another unit. */
 const MOST_OFF = 0.05;
@@ -34,11 +35,13 @@ export async function verify(
   report(problems, path, io);
   if (findings === undefined) return 1;
   const { machine, handwheels } = findings;
-  const finding = handwheels.find(({ handwheel }) => handwheel.name.toLowerCase() === name.toLowerCase());
-  if (finding === undefined)
-    throw new Refusal(
-      `${path}: there is no handwheel "${name}"; there are ${handwheels.map(({ handwheel }) => `"${handwheel.name}"`).join(", ") || "none in this file"}`,
-    );
+  const named = wheelNamed(
+    name,
+    handwheels.map(({ handwheel }) => handwheel.name),
+    path,
+  );
+  const finding = handwheels.find(({ handwheel }) => handwheel.name === named);
+  if (finding === undefined) return 1;
   const { units } = machine;
   const measured = parseLength(measuredText, units);
   if (measured === undefined || !(measured > 0))
