@@ -73,6 +73,23 @@ describe("verify", () => {
     expect(slip).toMatchObject({ code: 1, out: expect.stringContaining("write 127 mm if that is what was meant") });
   });
 
+  test("as it should be, too large or too small, and mended in the file's own unit", async () => {
+    const face = "{ shape: face, outside: 2 in, inside: 1.2 in, divisions: 0.001 in, closure: even }";
+    const ring = wheels("in", face);
+    expect((await verify(ring, "2 in")).out).toContain("the caliper says 2.000 in: as it should be.");
+    const large = await verify(ring, "2.05");
+    expect(large.out).toContain("0.050 in too large.");
+    expect(large.out).toMatch(/Not good enough: it may be off by 0\.\d+ in at most\./);
+    const [, measured, nominal] = /\{ down: (10\.\d{3}) of (10) in \}/.exec(large.out) ?? [];
+    expect(Number(measured) / Number(nominal)).toBeCloseTo(2.05 / 2, 4);
+    expect((await verify(ring, "1.95")).out).toContain("0.050 in too small.");
+    // A bar that the file gives in millimetres is mended in them.
+    const metric = file(
+      `name: L\nunits: in\npaper: { printer: p }\nprinters: { p: { down: 250.5 of 250 } }\nhandwheels: [{ name: S, feed: 2 mm, dial: ${face} }]\n`,
+    );
+    expect((await verify(metric, "2.05")).out).toMatch(/down: 256\.\d\d of 250 mm/);
+  });
+
   test("one piece of a dial in pieces, or all together, and it says for which it was taken", async () => {
     const two = wheels(
       "in",
