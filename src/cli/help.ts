@@ -22,7 +22,8 @@ export const helps = {
   },
   check: {
     call: "check <file>",
-    words: "find the mistakes in a machine file, and show its speeds, feeds and dials",
+    words:
+      "find the mistakes in a machine file, and show its speeds, feeds and dials; each mistake is one line, however long, by whose file:line:column an editor jumps to it",
     options: [
       ["--choices", "also lost motion, strips, and every way to divide each dial, with what it costs"],
       ["--job FILE", "also what stands against a job on this machine; may be given again"],

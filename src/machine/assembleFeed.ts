@@ -1,6 +1,7 @@
 import { trimmed } from "../quantity/format.js";
 import { assembleRack, FARTHEST_RACK } from "./assembleRack.js";
 import type { Context, Raw } from "./context.js";
+import type { FeedText } from "./fields.js";
 import type { Feed, Readings } from "./machine.js";
 import { nominalSlip } from "./nominalSlip.js";
 import type { Path } from "./problem.js";
@@ -53,7 +54,11 @@ function coarseGauge(
 
 /** "16 tpi" is a screw; a plain length is the maker's word or a measurement, as stated. */
 const scalar = (feed: Extract<RawFeed, { value: number }>, { feedMm }: Context): Feed =>
-  feed.unit === "tpi" ? { from: "screw", pitch: feedMm(feed), starts: 1 } : { from: "stated", perTurn: feedMm(feed) };
+  feed.unit === "tpi"
+    ? { from: "screw", pitch: feedMm(feed), ...asThreads(feed), starts: 1 }
+    : { from: "stated", perTurn: feedMm(feed) };
+
+const asThreads = ({ value, unit }: FeedText) => (unit === "tpi" ? { threadsPerInch: value } : {});
 
 function compound(feed: Exclude<RawFeed, { value: number }>, path: Path, context: Context): Feed | undefined {
   const { mm, feedMm, error } = context;
@@ -82,7 +87,10 @@ function compound(feed: Exclude<RawFeed, { value: number }>, path: Path, context
       ...(feed.uncertainty && { uncertainty: mm(feed.uncertainty) }),
       ...nominal,
     };
-  if (feed.screw) return { from: "screw", pitch: feedMm(feed.screw.pitch), starts: feed.screw.starts ?? 1, ...nominal };
+  if (feed.screw) {
+    const { pitch, starts = 1 } = feed.screw;
+    return { from: "screw", pitch: feedMm(pitch), ...asThreads(pitch), starts, ...nominal };
+  }
   if (feed.rack) {
     const rack = assembleRack(feed.rack, [...path, "rack"], context);
     return rack && { ...rack, ...nominal };

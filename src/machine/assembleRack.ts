@@ -37,6 +37,8 @@ export function assembleRack(raw: RawRack, path: Path, { mm, units, said, error,
           : pitch.unit === "DP"
             ? moduleOfDiametral(pitch.value)
             : moduleOfCircular(mm(pitch)),
+    ...(pitch?.unit === "DP" && { diametralPitch: pitch.value }),
+    ...(pitch !== undefined && pitch.unit !== "DP" && { circularPitch: mm(pitch) }),
     teeth,
     reduction,
   };

@@ -191,13 +191,17 @@ export type OldDial = {
   readonly unit: Units;
 };
 
-/** How the file says what one turn does. `nominal` is what the maker meant; it is only compared against. */
+/** How the file says what one turn does. `nominal` is what the maker meant; it is only compared against. `threadsPerInch`: of a
+ *  screw whose pitch the file gives so. */
 export type Feed = { readonly nominal?: number } & (
   | { readonly from: "stated"; readonly perTurn: number; readonly uncertainty?: number }
-  | { readonly from: "screw"; readonly pitch: number; readonly starts: number }
+  | { readonly from: "screw"; readonly pitch: number; readonly starts: number; readonly threadsPerInch?: number }
   | {
       readonly from: "rack";
       readonly module: number;
+      /** As the file gives the teeth, where that is no module: to an inch of diameter, or mm from tooth to tooth. */
+      readonly diametralPitch?: number;
+      readonly circularPitch?: number;
       readonly teeth: number;
       readonly reduction: readonly [number, number];
     }

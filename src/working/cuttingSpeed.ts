@@ -88,7 +88,7 @@ function explainOne(findings: Findings, operation: string, row: number, column: 
           ]),
       choice.heldBy === undefined ? choice.verdict : `${choice.verdict}: the ${choice.heldBy}'s`,
       ...(operation === "facing" || operation === "parting" ? inwardNotes(diameter, band, findings) : []),
-      ...rowNotes(band),
+      ...rowNotes(band, machine.units),
       // The sentence's own full stop is set where notes are printed.
       ...hazardsOf([material]).map(({ caution }) => caution.replace(/\.$/, "")),
     ],
@@ -130,8 +130,8 @@ const inwardNotes = (diameter: number, band: CuttingSpeed, { machine, drive }: F
       `${speed.position.name} may be used once the cut is below ${formatLength(below, machine.units)}`,
   );
 
-/** Every published row that was found, as printed; what stands apart is not in the range. */
-const rowNotes = ({ rows, apart }: CuttingSpeed): string[] =>
+/** Every published row that was found, as printed, before it in the reader's unit; what stands apart is not in the range. */
+const rowNotes = ({ rows, apart }: CuttingSpeed, units: Units): string[] =>
   rows.map(({ from, to, unit, source, where, confidence, toolUnnamed, ...row }) => {
     const remarks = [
       figureWords(row),
@@ -139,8 +139,23 @@ const rowNotes = ({ rows, apart }: CuttingSpeed): string[] =>
       apart.some((one) => one.source === source) ? "not counted: twice or half of what the others give" : "",
     ].filter((words) => words !== "");
     const memory = confidence === "memory" ? " (from memory)" : "";
-    return `${[`${from === to ? from : `${from} to ${to}`} ${unit}: ${sourceTitle(source)}, ${where}${memory}`, ...remarks].join("; ")}`;
+    const printed = `${from === to ? from : `${from} to ${to}`} ${unit}`;
+    return `${[`${inReaders({ from, to, unit }, printed, units)}: ${sourceTitle(source)}, ${where}${memory}`, ...remarks].join("; ")}`;
   });
+
+function inReaders(
+  { from, to, unit }: Pick<CuttingSpeed["rows"][number], "from" | "to" | "unit">,
+  printed: string,
+  units: Units,
+): string {
+  const reader = cuttingSpeedUnit[units];
+  if (unit === "rpm" || unit === reader.name) return printed;
+  const [least, most] = [from, to].map((value) => {
+    const mPerMin = value * cuttingSpeedUnit[unit === "m/min" ? "mm" : "in"].metresPerMinute;
+    return trimmed(mPerMin / reader.metresPerMinute, 0);
+  });
+  return `${least === most ? least : `${least} to ${most}`} ${reader.name} (printed as ${printed})`;
+}
 
 /** Millimetres in a metre, or inches in a foot: a cutting speed goes by the one, a diameter by the other. */
 const perTurn: Readonly<Record<Units, number>> = { mm: 1000, in: 12 };

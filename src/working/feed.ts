@@ -5,7 +5,7 @@ import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import type { Feed, Units } from "../machine/machine.js";
 import type { Path } from "../machine/problem.js";
 import { trimmedSize } from "../quantity/format.js";
-import type { Input, Source, Subject, Working } from "./working.js";
+import type { Amount, Input, Source, Subject, Working } from "./working.js";
 
 /** True travel per turn of every handwheel. */
 export function explainFeed({ machine, handwheels }: Findings): Subject[] {
@@ -47,14 +47,14 @@ function feedWorking(
       : [`the maker meant ${trimmedSize(feed.nominal, units, 5)} a turn; that is only compared against, never used`];
   return {
     title: `${handwheel.name}: feed per turn`,
-    ...byForm(given, feed, index),
+    ...byForm(given, feed, index, units),
     result,
     ...doubt,
     notes: [...(feed.uncertainty === undefined ? ["nothing says how good this value is"] : []), ...compared],
   };
 }
 
-function byForm(given: Feed, feed: FeedFinding, index: number): Pick<Working, "formula" | "inputs"> {
+function byForm(given: Feed, feed: FeedFinding, index: number, units: Units): Pick<Working, "formula" | "inputs"> {
   const path = feedPath(index);
   switch (given.from) {
     case "stated":
@@ -64,18 +64,22 @@ function byForm(given: Feed, feed: FeedFinding, index: number): Pick<Working, "f
       };
     case "screw":
       return {
-        formula: "pitch × starts",
+        formula:
+          given.threadsPerInch === undefined ? "pitch × starts" : `${units === "in" ? "" : "25.4 × "}starts ÷ threads`,
         inputs: [
-          { name: "pitch", value: given.pitch, unit: "mm", source: { from: "stated", path } },
+          given.threadsPerInch === undefined
+            ? { name: "pitch", value: given.pitch, unit: "mm", source: { from: "stated", path } }
+            : { name: "threads", value: given.threadsPerInch, unit: "tpi", source: { from: "stated", path } },
           { name: "starts", value: given.starts, unit: "", source: { from: "stated", path } },
         ],
       };
     case "rack": {
       const source: Source = { from: "stated", path: [...path, "rack"] };
+      const { formula, pitch } = rackTeeth(given, units);
       return {
-        formula: "π × module × teeth × reduction, driving ÷ driven",
+        formula: `${formula} × reduction, driving ÷ driven`,
         inputs: [
-          { name: "module, always in mm", value: given.module, unit: "", source },
+          { ...pitch, source },
           { name: "teeth", value: given.teeth, unit: "", source },
           { name: "reduction", value: given.reduction.join(" ÷ "), unit: "", source },
         ],
@@ -88,6 +92,24 @@ function byForm(given: Feed, feed: FeedFinding, index: number): Pick<Working, "f
         inputs: [...readingInputs(given, path), ...fitInputs(feed, given.gauge)],
       };
   }
+}
+
+/** With the figure that the file gives for the rack's teeth. */
+function rackTeeth(
+  { module, diametralPitch, circularPitch }: Feed & { from: "rack" },
+  units: Units,
+): {
+  readonly formula: string;
+  readonly pitch: Amount;
+} {
+  if (diametralPitch !== undefined)
+    return {
+      formula: units === "in" ? "π × teeth ÷ DP" : "25.4 × π × teeth ÷ DP",
+      pitch: { name: "DP", value: diametralPitch, unit: "" },
+    };
+  if (circularPitch !== undefined)
+    return { formula: "pitch × teeth", pitch: { name: "pitch, tooth to tooth", value: circularPitch, unit: "mm" } };
+  return { formula: "π × module × teeth", pitch: { name: "module, always in mm", value: module, unit: "" } };
 }
 
 const readingsPath = (path: Path, key: string): Path => [...path, "readings", key];

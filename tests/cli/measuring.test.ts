@@ -29,6 +29,28 @@ describe("explain", () => {
       err: expect.stringContaining("Cross slide"),
     });
   });
+  test("shows threads and teeth as the file gives them, and cutting speeds in its unit", async () => {
+    const feedOf = async (feed: string, units = "in") =>
+      (
+        await witnessmark(
+          "explain",
+          file(`name: L\nunits: ${units}\nhandwheels: [{ name: S, feed: ${feed} }]\n`),
+          "feed",
+        )
+      ).out;
+    const dp = "{ rack: { pitch: 16 DP, teeth: 14 } }";
+    expect(await feedOf(dp)).toMatch(/ π × teeth ÷ DP × reduction[\s\S]* DP +=\s16 [\s\S]* = 2\.74889 in\/turn/);
+    expect(await feedOf(dp, "mm")).toContain("25.4 × π × teeth ÷ DP");
+    expect(await feedOf("{ rack: { pitch: 1/4 in, teeth: 14 } }")).toMatch(
+      / pitch × teeth[\s\S]*tooth to tooth = 0\.25 in/,
+    );
+    expect(await feedOf("10 tpi")).toMatch(/threads += 10 tpi[\s\S]* = 0\.1 in\/turn/);
+    const inch = file(
+      "name: L\nunits: in\ndrive: { motor: { speed: 1725 rpm }, stages: [{ name: b, steps: [{ label: A, driver: 2, driven: 4 }] }] }\nwork: { materials: [mild steel], diameters: [1] }\n",
+    );
+    const { out } = await witnessmark("explain", inch, "cutting speed", "--of", "turning");
+    expect(out).toContain("82 to 148 ft/min (printed as 25 to 45 m/min): ");
+  });
   test("every quantity of the demo explains itself", async () => {
     for (const quantity of [
       "feed",
