@@ -47,7 +47,7 @@ test("equal divisions are the same whatever the feed: a new print would bring no
 });
 
 test("rows and the way the numbers grow are told as one says them", () => {
-  const feed = "{ perTurn: 2.115, uncertainty: 0.0001 }";
+  const feed = "{ perTurn: 2.1225, uncertainty: 0.0001 }";
   const facts = dialFacts(wheel(feed, "divisions: 0.03 mm, closure: rows"));
   expect(facts?.marks).toMatch(/, rows in \d rows; growing clockwise/);
   const found = facts && dialChange(facts, wheel(feed, "divisions: 0.05 mm, closure: even"), "mm");
