@@ -79,6 +79,9 @@ async function makePages(
   if (findings === undefined) return undefined;
   if (!(await jobsStand(request, findings, path, io))) return undefined;
   const chosen = onlyHandwheels(findings, request.handwheels, path);
+  if (request.handwheels !== undefined && request.asked)
+    for (const { name } of request.templates.filter((sheet) => withoutWheels.includes(sheet.name)))
+      io.err(`${path}: the ${name} sheet shows no handwheel: --handwheel changes nothing on it`);
   const language = request.language ?? chosen.machine.language ?? "en";
   const packed = (of: Findings, templates: readonly Template[]) => pack(of, templates, request.jobs);
   const told = inLanguage(language, () => onlyHandwheels(inWords(findings, language), request.handwheels, path));
@@ -121,6 +124,9 @@ async function jobsStand(
     );
   return false;
 }
+
+/** Sheets of the program on which every handwheel is one and the same. */
+const withoutWheels: readonly string[] = ["belt-card", "speed-diagram", "speed-tree", "printer-check"];
 
 function onlyHandwheels(findings: Findings, names: readonly string[] | undefined, path: string): Findings {
   if (names === undefined) return findings;

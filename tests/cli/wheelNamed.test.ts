@@ -19,6 +19,14 @@ test.each([
   ["", 'l.yaml: there is no handwheel ""; there are "Cross slide"'],
 ])("%s is refused", (typed, words) => expect(() => wheelNamed(typed, known, "l.yaml")).toThrow(words));
 
+test("a sheet without handwheels says that naming one changes nothing on it", async () => {
+  const demo = "templates/machines/boathouse.yaml";
+  const asked = (sheet: string) =>
+    witnessmark("print", demo, "--sheet", sheet, "--handwheel", "cross", "--out", folder());
+  expect((await asked("belt-card")).err).toContain("belt-card sheet shows no handwheel: --handwheel changes nothing");
+  expect((await asked("turns")).err).not.toContain("changes nothing");
+});
+
 test("print and verify take a part of a name", async () => {
   const lathe = file(
     "name: L\nhandwheels:\n  - { name: Cross slide, feed: 2 mm, dial: { shape: drum, wrap: 100, width: 10, divisions: 0.02 mm } }\n  - { name: Barrel, feed: 2 mm }\n",
