@@ -71,8 +71,11 @@ const beforeDashes = (argv: readonly string[]): readonly string[] =>
 /** The two that every command line has short. */
 export const shortOptions = (argv: readonly string[]): string[] => {
   const end = beforeDashes(argv).length;
-  const long: Readonly<Record<string, string>> = { "-h": "--help", "-v": "--version" };
-  return argv.map((word, index) => (index < end ? (long[word] ?? word) : word));
+  const long = new Map([
+    ["-h", "--help"],
+    ["-v", "--version"],
+  ]);
+  return argv.map((word, index) => (index < end ? (long.get(word) ?? word) : word));
 };
 
 /** The code of a language, which is written small, however it is typed. */

@@ -38,8 +38,10 @@ const forShort: Readonly<Record<string, string>> = {
   alu: "Aluminium",
 };
 
+const short = (word: string): string | undefined => (Object.hasOwn(forShort, word) ? forShort[word] : undefined);
+
 export const nearestMaterial = (name: string): string | undefined =>
-  forShort[name.trim().toLowerCase()] ?? closest(name.toLowerCase(), [...names, ...otherNames]);
+  short(name.trim().toLowerCase()) ?? closest(name.toLowerCase(), [...names, ...otherNames]);
 
 /** What to wet the cut with; undefined for a material that is not known. */
 export function coolant(material: string): Coolant | undefined {
