@@ -17,6 +17,7 @@ import { load } from "./load.js";
 import { packageBytes } from "./packageFiles.js";
 import { type Recorded, recorded } from "./recording.js";
 import { report } from "./report.js";
+import { wheelNamed } from "./wheelNamed.js";
 
 /** What is to be made of every machine file; plain data, so that it can be handed to another thread. */
 export type PrintRequest = Recorded & {
@@ -78,6 +79,9 @@ async function makePages(
   if (findings === undefined) return undefined;
   if (!(await jobsStand(request, findings, path, io))) return undefined;
   const chosen = onlyHandwheels(findings, request.handwheels, path);
+  if (request.handwheels !== undefined && request.asked)
+    for (const { name } of request.templates.filter((sheet) => withoutWheels.includes(sheet.name)))
+      io.err(`${path}: the ${name} sheet shows no handwheel: --handwheel changes nothing on it`);
   const language = request.language ?? chosen.machine.language ?? "en";
   const packed = (of: Findings, templates: readonly Template[]) => pack(of, templates, request.jobs);
   const told = inLanguage(language, () => onlyHandwheels(inWords(findings, language), request.handwheels, path));
@@ -121,19 +125,17 @@ async function jobsStand(
   return false;
 }
 
+/** Sheets of the program on which every handwheel is one and the same. */
+const withoutWheels: readonly string[] = ["belt-card", "speed-diagram", "speed-tree", "printer-check"];
+
 function onlyHandwheels(findings: Findings, names: readonly string[] | undefined, path: string): Findings {
   if (names === undefined) return findings;
   const known = findings.handwheels.map(({ handwheel }) => handwheel.name);
-  const same = (a: string, b: string) => a.toLowerCase() === b.toLowerCase();
-  for (const name of names)
-    if (!known.some((other) => same(name, other)))
-      throw new Refusal(
-        `${path}: there is no handwheel "${name}"; there are ${known.map((other) => `"${other}"`).join(", ") || "none in this file"}`,
-      );
+  const wanted = names.map((name) => wheelNamed(name, known, path));
   return {
     ...findings,
     onlyWheels: true,
-    handwheels: findings.handwheels.filter(({ handwheel }) => names.some((name) => same(name, handwheel.name))),
+    handwheels: findings.handwheels.filter(({ handwheel }) => wanted.includes(handwheel.name)),
   };
 }
 

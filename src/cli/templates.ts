@@ -2,6 +2,7 @@ import { basename, extname } from "node:path";
 import { closest } from "../machine/closest.js";
 import { builtIn } from "../sheets/builtIn.generated.js";
 import type { Template } from "../sheets/template.js";
+import { otherTongues } from "../words/say.js";
 import { Refusal, readText } from "./io.js";
 
 /** The sheets asked for: by name, or from a template file of the user's own where its name ends so. Where none is asked for,
@@ -30,13 +31,20 @@ export const templateFiles = (wanted: readonly string[] | undefined): Readonly<R
   Object.fromEntries((namesOf(wanted) ?? []).filter(isFile).map((file) => [sheetOf(file), file]));
 
 export function builtInTemplate(name: string): Template {
-  const template = builtIn.find((other) => other.name === name);
+  const template = builtIn.find((other) => other.name === name) ?? titled(name);
   if (template !== undefined) return template;
   const known = builtIn.map((other) => other.name);
   const nearest = closest(name, known);
   throw new Refusal(
     `there is no sheet "${name}"; ${nearest ? `did you mean ${nearest}?` : `there are ${known.join(", ")}`}`,
   );
+}
+
+/** The only one whose printed title, in any language, is this. */
+function titled(name: string): Template | undefined {
+  const same = (title: string) => title.toLowerCase() === name.trim().toLowerCase();
+  const found = builtIn.filter(({ title }) => [title, ...otherTongues(title)].some(same));
+  return found.length === 1 ? found[0] : undefined;
 }
 
 async function ownTemplate(file: string): Promise<Template> {

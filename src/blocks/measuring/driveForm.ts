@@ -60,7 +60,11 @@ function held({ drive, units, limits }: Machine, width: number): Run[] {
       ? []
       : [
           say("measuring form.belt held", {
-            belt: [belt.kind, belt.section, belt.size === undefined ? undefined : trimmedSize(belt.size, units, 3)]
+            belt: [
+              say(`measuring form.belt ${belt.kind}`),
+              belt.section,
+              belt.size === undefined ? undefined : trimmedSize(belt.size, units, 3),
+            ]
               .filter((part) => part !== undefined)
               .join(", "),
           }),
