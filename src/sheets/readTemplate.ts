@@ -1,4 +1,6 @@
 import { isMap, isScalar, isSeq, LineCounter, type Pair, parseDocument, visit } from "yaml";
+import { type BlockName, blocks } from "../blocks/registry.js";
+import type { Block } from "../blocks/shared/block.js";
 import { type Use, uses } from "../findings/uses.js";
 import { keyText, repeatedKeys } from "../machine/document.js";
 import { yamlFault } from "../machine/yamlWords.js";
@@ -62,8 +64,8 @@ export function readTemplate(text: string, name: string): { template?: Template;
       report(node(key), `${key} cannot be ${asGiven(found)}; it is one of ${allowed.join(", ")}`);
     return found as T;
   };
-  const flag = (key: string): boolean => {
-    const found = value(key) ?? false;
+  const flag = (key: string, fallback = false): boolean => {
+    const found = value(key) ?? fallback;
     if (typeof found !== "boolean") report(node(key), `${key} cannot be ${asGiven(found)}; it is true or false`);
     return found === true;
   };
@@ -93,6 +95,7 @@ export function readTemplate(text: string, name: string): { template?: Template;
       `${document.has("blocks") ? "blocks lists nothing" : "blocks is missing"}; list what the sheet shows, as [positions, cautions]; all there are: witnessmark sheets --blocks`,
     );
 
+  const shown = items.flatMap((item) => readBlock(item, { report, place }) ?? []);
   const margin = readMargin(document.get("margin", true), report);
   const template: Template = {
     name,
@@ -103,14 +106,17 @@ export function readTemplate(text: string, name: string): { template?: Template;
     ...(margin && { margin }),
     ...(card && { card }),
     ...(value("each") !== undefined && { each: oneOf<"handwheel">("each", ["handwheel"], "handwheel") }),
-    checkBars: flag("checkBars"),
+    checkBars: flag("checkBars", value("bare") !== true && shown.some(({ block }) => isTrueSize(block))),
     bare: flag("bare"),
     uncorrected: flag("uncorrected"),
     onRequest: flag("onRequest"),
-    blocks: items.flatMap((item) => readBlock(item, { report, place }) ?? []),
+    blocks: shown,
   };
   return problems.length > 0 ? { problems } : { template, problems };
 }
+
+/** A piece cut from a page that nobody held a rule to fits nowhere. */
+const isTrueSize = (name: BlockName): boolean => (blocks[name] as Block).trueSize === true;
 
 const usualCard = { width: 130, height: 180, most: 0, corner: 3 };
 

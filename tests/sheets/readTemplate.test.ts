@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { blocks } from "../../src/blocks/registry.js";
 import { arrange } from "../../src/sheets/arrange.js";
 import { readTemplate } from "../../src/sheets/readTemplate.js";
 import { outline, walk } from "../support/marks.js";
@@ -135,6 +136,39 @@ describe("lengths", () => {
     expect(arrange(find, read(`title: T\ncard: { width: 8 in, height: 50 }\n${words}\n`))).toEqual({
       missing: expect.stringMatching(/^a card of 203\.2 × 50 mm does not fit on A5, where \d+ × \d+ mm are left/),
     });
+  });
+});
+
+describe("check bars", () => {
+  const barsOf = (text: string) => {
+    const { template, problems } = readTemplate(`title: T\n${text}\n`, "mine");
+    if (template === undefined) throw new Error(problems.join("\n"));
+    const made = arrange(demoFindings(), template);
+    if ("missing" in made) throw new Error(made.missing);
+    const names = new Set<string | undefined>();
+    for (const { drawing } of made.print.pages)
+      for (const mark of drawing.marks) if (mark.kind === "group") names.add(mark.name);
+    const words = wordsOf(made.print);
+    return [names.has("check-bar-level"), names.has("check-bar-upright"), words.includes("100 %")];
+  };
+
+  test.each(["pieces", "dial pieces", "dial pieces: { handwheel: Top slide }", "dial choices", "linear scales"])(
+    "come with %s by themselves, and the line on true size",
+    (block) => expect(barsOf(`orientation: landscape\nblocks: [ ${block} ]`)).toEqual([true, true, true]),
+  );
+
+  test("go where the template says so, and come with nothing else", () => {
+    expect(barsOf("checkBars: false\nblocks: [ dial pieces ]")).toEqual([false, false, false]);
+    expect(barsOf("bare: true\nblocks: [ dial pieces ]")).toEqual([false, false, false]);
+    expect(barsOf("blocks: [ thread table ]")).toEqual([false, false, false]);
+  });
+
+  test("a sheet that is built in never asks for other bars than its blocks want", () => {
+    for (const sheet of sheetNames()) {
+      const { checkBars, bare, blocks: shown } = template(sheet);
+      const wanted = shown.some(({ block }) => "trueSize" in blocks[block]);
+      expect(checkBars, sheet).toBe(wanted && !bare);
+    }
   });
 });
 
