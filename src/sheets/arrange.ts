@@ -1,7 +1,6 @@
 import { type BlockName, blocks } from "../blocks/registry.js";
 import type { Block, Run } from "../blocks/shared/block.js";
 import { cautionRuns } from "../blocks/shared/cautions.js";
-import { markRoom } from "../blocks/shared/cut.js";
 import { materialCautions } from "../blocks/shared/materialCautions.js";
 import { NoRoom } from "../blocks/shared/noRoom.js";
 import type { Mark } from "../drawing/drawing.js";
@@ -12,9 +11,9 @@ import { type Use, usesOf } from "../findings/uses.js";
 import type { Machine, PaperSize } from "../machine/machine.js";
 import { type Orientation, paperSize } from "../paper/paperSize.js";
 import { liesAcross } from "../paper/printerCorrection.js";
-import { formatFixed, trimmed } from "../quantity/format.js";
+import { trimmed } from "../quantity/format.js";
 import { say, translated, withinSentence } from "../words/say.js";
-import { cardMarks, cardSizes, cardsOn, insideOf } from "./card.js";
+import { cardMarks, cardSizes, cardsOn, insideOf, largestCard } from "./card.js";
 import { flow } from "./flow.js";
 import {
   barRoom,
@@ -246,14 +245,17 @@ function filledCards(findings: Findings, template: Template, here: readonly Use[
   return best ?? { missing };
 }
 
-const tooLarge = (card: Card, size: PaperSize, body: Box): string =>
-  say("binder.missing room for the card", {
+/** Told in whole millimetres that do fit. */
+function tooLarge(card: Card, size: PaperSize, body: Box): string {
+  const { width, height } = largestCard(body);
+  return say("binder.missing room for the card", {
     width: trimmed(card.width, 1),
     height: trimmed(card.height, 1),
     paper: size,
-    across: formatFixed(body.width, 0),
-    down: formatFixed(body.height - 2 * markRoom, 0),
+    across: Math.floor(width + 1e-9),
+    down: Math.floor(height + 1e-9),
   });
+}
 
 /** What stands in so large a box, or why nothing can. */
 function filledOn(

@@ -139,6 +139,21 @@ describe("lengths", () => {
   });
 });
 
+test("the room told for a card is what it may have: with that it fits, and with a millimetre more it does not", () => {
+  const words = "blocks: [words: { text: Hello }, thread table]";
+  const made = (width: number, height: number) => {
+    const card = `card: { width: ${width}, height: ${height} }`;
+    const { template } = readTemplate(`title: T\nmargin: 10\n${card}\n${words}\n`, "mine");
+    const arranged = template && arrange(findingsOf("name: L\n"), template);
+    return arranged && "missing" in arranged ? arranged.missing : "";
+  };
+  const told = /where (\d+) × (\d+) mm are left/.exec(made(190, 220));
+  const [across, down] = [Number(told?.[1]), Number(told?.[2])];
+  expect(made(across, down)).toBe("");
+  expect(made(across + 1, down)).toContain("does not fit");
+  expect(made(across, down + 1)).toContain("does not fit");
+});
+
 describe("check bars", () => {
   const barsOf = (text: string) => {
     const { template, problems } = readTemplate(`title: T\n${text}\n`, "mine");
