@@ -2,7 +2,7 @@ import { type BlockName, blocks } from "../blocks/registry.js";
 import type { Block, Run } from "../blocks/shared/block.js";
 import { cautionRuns } from "../blocks/shared/cautions.js";
 import { materialCautions } from "../blocks/shared/materialCautions.js";
-import { NoRoom } from "../blocks/shared/noRoom.js";
+import { NoRoom, unlessNoRoom } from "../blocks/shared/noRoom.js";
 import type { Mark } from "../drawing/drawing.js";
 import type { Page, Print } from "../drawing/page.js";
 import { group } from "../drawing/shapes.js";
@@ -181,16 +181,6 @@ function fill(
 const gives = (name: BlockName): boolean => (blocks[name] as Block).gives === true;
 /** Of a page or card, for a block that gives others of it. */
 const SHARES = [0.85, 0.75, 0.65, 0.55, 0.45, 0.35];
-
-/** Undefined where a block has no room. */
-function unlessNoRoom<T>(make: () => T): T | undefined {
-  try {
-    return make();
-  } catch (fault) {
-    if (!(fault instanceof NoRoom)) throw fault;
-    return undefined;
-  }
-}
 
 /** Runs one below the other, and the height they take with the room below them; none for none. */
 function stacked(runs: readonly Run[]): [marks: Mark[], height: number] {

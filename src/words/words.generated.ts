@@ -3745,7 +3745,7 @@ const de: Readonly<Record<Key, Text>> = {
   "turns.zero is": "Skala 0 ist",
   "turns.add": "Die Skala läuft nicht über null hinweg weiter: ganze Umdrehungen zählen und zu ihrem Skalenwert addieren, was ihre 0 dann ist.",
   "turns.maker out": "Nennwert falsch um",
-  "turns.on diameter": "± im Durchmesser",
+  "turns.on diameter": "± im Ø",
   "turns.corrected": "Berichtigt über die gemessene Strecke",
   "turns.counted": "Umdrehungen + was die Skala dann zeigt, {unit}; begonnen bei dieser Umdrehung der Ablesungen. – endet jenseits des Gemessenen.",
   "turns.counted bare": "Umdrehungen; begonnen bei dieser Umdrehung der Ablesungen. – endet jenseits des Gemessenen.",

@@ -154,6 +154,39 @@ test("the room told for a card is what it may have: with that it fits, and with 
   expect(made(across, down + 1)).toContain("does not fit");
 });
 
+describe("columns before cards", () => {
+  const cardsOf = (findings: ReturnType<typeof findingsOf>, text: string) => {
+    const { template } = readTemplate(`title: T\n${text}\n`, "mine");
+    const made = template && arrange(findings, template);
+    if (made === undefined || "missing" in made) throw new Error(made?.missing);
+    let words = "";
+    for (const { drawing } of made.print.pages)
+      walk(drawing.marks, (mark) => {
+        if (mark.kind === "text") words += `${mark.text}\n`;
+      });
+    return { words, cards: Number(/card \d+ of (\d+)/.exec(words)?.[1] ?? 1) };
+  };
+
+  test("a small card has its table in two columns, and no card of words alone before its first row", () => {
+    const inch = findingsOf(
+      "name: L\nunits: in\nhandwheels: [{ name: Cross slide, reads: diameter, travel: 3.5, feed: 0.1, dial: { shape: drum, diameter: 1.5, width: 0.4, divisions: 0.002 } }]\n",
+    );
+    const distances = "blocks: [ turn tables: { handwheel: Cross slide, tables: [distances] } ]";
+    const { words, cards } = cardsOf(inch, `card: { width: 100, height: 50 }\n${distances}`);
+    expect(cards).toBeLessThan(13);
+    expect(words.indexOf("0.001")).toBeLessThan(words.indexOf("card 2 of"));
+    // What a turn is, and that it was not measured, is still said.
+    expect(words).toMatch(/1 turn = 0\.1000 in/);
+  });
+
+  test("long headings wrap for a second column", () => {
+    const wheel = "turn tables: { handwheel: Cross slide, tables: [whole turns] }";
+    const own = (width: number) =>
+      cardsOf(demoFindings(), `card: { width: ${width}, height: 120 }\nblocks: [ ${wheel} ]`);
+    expect(own(160).cards).toBeLessThan(own(120).cards);
+  });
+});
+
 describe("check bars", () => {
   const barsOf = (text: string) => {
     const { template, problems } = readTemplate(`title: T\n${text}\n`, "mine");
