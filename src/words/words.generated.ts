@@ -351,6 +351,7 @@ export type Gaps = {
   "dials.reads in in": never;
   "dials.reads in mm": never;
   "dials.under": "least";
+  "dials.cutting without arrow": never;
   "dial choices.even": never;
   "dial choices.true": never;
   "dial choices.rows": "n";
@@ -1974,6 +1975,7 @@ const en: Readonly<Record<Key, Text>> = {
   "dials.reads in in": "reads in inches",
   "dials.reads in mm": "reads in millimetres",
   "dials.under": "under {least}",
+  "dials.cutting without arrow": "Cut from mark to mark, through the graduations that run over the edge. Inside circles and hollow edges first, the ends last.",
   "dial choices.even": "even",
   "dial choices.true": "true marks",
   "dial choices.rows": "{n} rows",
@@ -3594,6 +3596,7 @@ const de: Readonly<Record<Key, Text>> = {
   "dials.reads in in": "zeigt Zoll",
   "dials.reads in mm": "zeigt Millimeter",
   "dials.under": "unter {least}",
+  "dials.cutting without arrow": "Von Marke zu Marke schneiden, mitten durch die Striche, die über die Kante laufen. Innenkreise und hohle Kanten zuerst, die Enden zuletzt.",
   "dial choices.even": "gleichmäßig",
   "dial choices.true": "wahre Teilstriche",
   "dial choices.rows": "{n} Reihen",
