@@ -5,12 +5,15 @@ import type { Template } from "../sheets/template.js";
 import { Refusal, readText } from "./io.js";
 
 /** The sheets asked for: by name, or from a template file of the user's own where its name ends so. Where none is asked for,
- *  all that come with the program but those made only on request. */
-export async function readTemplates(wanted: readonly string[] | undefined): Promise<readonly Template[]> {
+ *  all that come with the program but those made only on request. `warn`: takes what may be a slip in a file. */
+export async function readTemplates(
+  wanted: readonly string[] | undefined,
+  warn: (line: string) => void = () => {},
+): Promise<readonly Template[]> {
   const names = namesOf(wanted);
   if (names === undefined) return builtIn.filter(({ onRequest }) => !onRequest);
   const templates: Template[] = [];
-  for (const name of names) templates.push(isFile(name) ? await ownTemplate(name) : builtInTemplate(name));
+  for (const name of names) templates.push(isFile(name) ? await ownTemplate(name, warn) : builtInTemplate(name));
   return templates;
 }
 
@@ -39,12 +42,17 @@ export function builtInTemplate(name: string): Template {
   );
 }
 
-async function ownTemplate(file: string): Promise<Template> {
+async function ownTemplate(file: string, warn: (line: string) => void): Promise<Template> {
   const { readTemplate } = await import("../sheets/readTemplate.js");
-  const { template, problems } = readTemplate(
+  const {
+    template,
+    problems,
+    doubts = [],
+  } = readTemplate(
     readText(file, "name a sheet template; begin with one of: witnessmark sheets --copy"),
     sheetOf(file),
   );
   if (template === undefined) throw new Refusal(problems.map((problem) => `${file}:${problem}`).join("\n"));
+  for (const line of doubts) warn(`${file}:${line}`);
   return template;
 }

@@ -24,8 +24,15 @@ const keys = [
   "blocks",
 ];
 
-/** Reads a sheet template; problems are whole lines, `line:column: what; remedy`, all at once. */
-export function readTemplate(text: string, name: string): { template?: Template; problems: string[] } {
+/** Nearer to the edge hardly a printer prints (common practice), mm. */
+const LEAST_MARGIN = 5;
+
+/** Reads a sheet template; problems are whole lines, `line:column: what; remedy`, all at once. `doubts`: the same of what can be, but
+ *  may be a slip. */
+export function readTemplate(
+  text: string,
+  name: string,
+): { template?: Template; problems: string[]; doubts?: string[] } {
   const counter = new LineCounter();
   const document = parseDocument(text, { lineCounter: counter, uniqueKeys: false });
   const problems: string[] = [];
@@ -112,7 +119,15 @@ export function readTemplate(text: string, name: string): { template?: Template;
     onRequest: flag("onRequest"),
     blocks: shown,
   };
-  return problems.length > 0 ? { problems } : { template, problems };
+  if (problems.length > 0) return { problems };
+  // A bare sheet goes to a machine that follows every line.
+  const near = margin !== undefined && !template.bare && Math.min(margin.binding, margin.other) < LEAST_MARGIN - 1e-9;
+  const doubts = near
+    ? [
+        `${place(node("margin"))}: mind: margin is less than ${LEAST_MARGIN} mm, and hardly a printer prints so near the edge; write margin: 10, or hold a print against the page`,
+      ]
+    : [];
+  return { template, problems, doubts };
 }
 
 /** A piece cut from a page that nobody held a rule to fits nowhere. */

@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { blocks } from "../../src/blocks/registry.js";
 import { arrange } from "../../src/sheets/arrange.js";
+import { checkBars } from "../../src/sheets/furniture.js";
 import { readTemplate } from "../../src/sheets/readTemplate.js";
 import { outline, walk } from "../support/marks.js";
 import { demoFindings, findingsOf, sheetNames, template } from "../support/sheets.js";
@@ -152,6 +153,37 @@ test("the room told for a card is what it may have: with that it fits, and with 
   expect(made(across, down)).toBe("");
   expect(made(across + 1, down)).toContain("does not fit");
   expect(made(across, down + 1)).toContain("does not fit");
+});
+
+test.each([
+  ["margin: 2", /^2:9: mind: margin is less than 5 mm, .*; write margin: 10/],
+  ["margin: { binding: 20, other: 4 mm }", /^2:9: mind: margin is less than 5 mm/],
+  ["margin: 5", undefined],
+  ["margin: 2\nbare: true", undefined],
+  ["orientation: portrait", undefined],
+])("%s: nearer to the edge than printers print is told, and made all the same", (head, words) => {
+  const { template, doubts } = readTemplate(`title: T\n${head}\nblocks: [ thread table ]\n`, "mine");
+  expect(template).toBeDefined();
+  expect(doubts).toEqual(words === undefined ? [] : [expect.stringMatching(words)]);
+});
+
+test("the title block has room for its own words over a short title", () => {
+  const { template } = readTemplate("title: A\nblocks: [ thread table ]\n", "mine");
+  const made = template && arrange(findingsOf("name: L\n"), template);
+  const words: string[] = [];
+  for (const { drawing } of made && "print" in made ? made.print.pages : [])
+    walk(drawing.marks, (mark) => {
+      if (mark.kind === "text") words.push(mark.text);
+    });
+  expect(words).toContain("sheet");
+});
+
+test("words along the upright check bar keep clear of its line", () => {
+  const bars = checkBars({ left: 20, top: 10, width: 180, height: 270 }, 20, false, "in");
+  const line = 20 + 180 - 1.5;
+  const [words] = bars.flatMap((mark) => (mark.kind === "text" && mark.turn ? [mark] : []));
+  // Of the letters' own height, with what stands on top of the highest of them: 0.8 of the em, measured in the font.
+  expect(line - (words?.at.x ?? line) - 0.8 * (words?.size ?? 0)).toBeGreaterThan(0.5);
 });
 
 describe("columns before cards", () => {
