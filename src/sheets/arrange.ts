@@ -161,7 +161,7 @@ function fill(
   if (subject.length > 0 && subject.every(({ runs }) => runs.length === 0)) return [];
   const pagesOf = (all: typeof drawn) =>
     flow(
-      all.flatMap(({ runs }): readonly Run[] => runs),
+      all.flatMap(({ runs }, index): readonly Run[] => (index === 0 ? runs : apart(runs))),
       height,
     );
   let pages = pagesOf(drawn);
@@ -177,6 +177,11 @@ function fill(
     marks: marks && taken > 0 ? [...head, group({ x: 0, y: taken }, marks)] : marks,
   }));
 }
+
+/** Between what two blocks show, at least, mm. */
+const BETWEEN = 2.5;
+const apart = ([first, ...rest]: readonly Run[]): readonly Run[] =>
+  first === undefined ? [] : [{ ...first, gap: Math.max(BETWEEN, first.gap ?? 0) }, ...rest];
 
 const gives = (name: BlockName): boolean => (blocks[name] as Block).gives === true;
 /** Of a page or card, for a block that gives others of it. */

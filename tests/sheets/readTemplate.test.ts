@@ -167,6 +167,23 @@ test.each([
   expect(doubts).toEqual(words === undefined ? [] : [expect.stringMatching(words)]);
 });
 
+test("what two blocks show stands apart, whichever follows which", () => {
+  const top = (blocks: string, of: string) => {
+    const { template } = readTemplate(`title: T\nblocks: [ ${blocks} ]\n`, "mine");
+    const made = template && arrange(demoFindings(), template);
+    let found = Number.NaN;
+    for (const { drawing } of made && "print" in made ? made.print.pages.slice(0, 1) : [])
+      walk(drawing.marks, (mark, toPage) => {
+        if (mark.kind === "text" && mark.text === of && Number.isNaN(found)) found = toPage(mark.at).y;
+      });
+    return found;
+  };
+  const alone = top("handwheel list", "handwheel");
+  // One line of words takes 4.1 mm at 9 pt: its em of 3.175 mm times the leading.
+  const below = top('words: { text: "One line" }, handwheel list', "handwheel");
+  expect(below - alone).toBeGreaterThan(4 + 2.4);
+});
+
 test("the title block has room for its own words over a short title", () => {
   const { template } = readTemplate("title: A\nblocks: [ thread table ]\n", "mine");
   const made = template && arrange(findingsOf("name: L\n"), template);
