@@ -6,12 +6,15 @@ import { otherTongues } from "../words/say.js";
 import { Refusal, readText } from "./io.js";
 
 /** The sheets asked for: by name, or from a template file of the user's own where its name ends so. Where none is asked for,
- *  all that come with the program but those made only on request. */
-export async function readTemplates(wanted: readonly string[] | undefined): Promise<readonly Template[]> {
+ *  all that come with the program but those made only on request. `warn`: takes what may be a slip in a file. */
+export async function readTemplates(
+  wanted: readonly string[] | undefined,
+  warn: (line: string) => void = () => {},
+): Promise<readonly Template[]> {
   const names = namesOf(wanted);
   if (names === undefined) return builtIn.filter(({ onRequest }) => !onRequest);
   const templates: Template[] = [];
-  for (const name of names) templates.push(isFile(name) ? await ownTemplate(name) : builtInTemplate(name));
+  for (const name of names) templates.push(isFile(name) ? await ownTemplate(name, warn) : builtInTemplate(name));
   return templates;
 }
 
@@ -47,12 +50,17 @@ function titled(name: string): Template | undefined {
   return found.length === 1 ? found[0] : undefined;
 }
 
-async function ownTemplate(file: string): Promise<Template> {
+async function ownTemplate(file: string, warn: (line: string) => void): Promise<Template> {
   const { readTemplate } = await import("../sheets/readTemplate.js");
-  const { template, problems } = readTemplate(
+  const {
+    template,
+    problems,
+    doubts = [],
+  } = readTemplate(
     readText(file, "name a sheet template; begin with one of: witnessmark sheets --copy"),
     sheetOf(file),
   );
   if (template === undefined) throw new Refusal(problems.map((problem) => `${file}:${problem}`).join("\n"));
+  for (const line of doubts) warn(`${file}:${line}`);
   return template;
 }

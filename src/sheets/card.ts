@@ -25,6 +25,12 @@ const between = 2 * markRoom + 1;
 /** Corner marks reach into the margin, and no printer to the edge. */
 const markSpare = 0.5;
 
+/** What a page holds with corner marks round it, mm. */
+export const largestCard = (body: Box): { width: number; height: number } => ({
+  width: body.width - 2 * markSpare,
+  height: body.height - 2 * markRoom + 1,
+});
+
 /** Where cards are cut out of a page, mm; empty where the page does not hold one. */
 export function cardsOn(body: Box, { width, height }: Card): Box[] {
   const left = body.left + (body.width - width) / 2;
@@ -44,10 +50,8 @@ export function cardsOn(body: Box, { width, height }: Card): Box[] {
 export function cardSizes(card: Card, fixed: boolean, body: Box): Card[] {
   const { most = 0, height } = card;
   if (fixed || most <= height) return [card];
-  const page = {
-    width: Math.min(card.width, body.width - 2 * markSpare),
-    height: Math.min(most, body.height - 2 * markRoom + 1),
-  };
+  const largest = largestCard(body);
+  const page = { width: Math.min(card.width, largest.width), height: Math.min(most, largest.height) };
   const higher = [(height + most) / 2, most].map((own) => ({ ...card, height: own }));
   const sizes = [card, ...higher].filter((one) => one.width <= page.width && one.height <= page.height);
   return sizes.at(-1)?.height === page.height ? sizes : [...sizes, { ...card, ...page }];

@@ -353,6 +353,7 @@ export type Gaps = {
   "dials.reads in in": never;
   "dials.reads in mm": never;
   "dials.under": "least";
+  "dials.cutting without arrow": never;
   "dial choices.even": never;
   "dial choices.true": never;
   "dial choices.rows": "n";
@@ -1983,6 +1984,7 @@ const en: Readonly<Record<Key, Text>> = {
   "dials.reads in in": "reads in inches",
   "dials.reads in mm": "reads in millimetres",
   "dials.under": "under {least}",
+  "dials.cutting without arrow": "Cut from mark to mark, through the graduations that run over the edge. Inside circles and hollow edges first, the ends last.",
   "dial choices.even": "even",
   "dial choices.true": "true marks",
   "dial choices.rows": "{n} rows",
@@ -3118,7 +3120,7 @@ const en: Readonly<Record<Key, Text>> = {
   "binder.page": "binder {page}",
   "binder.missing turning": "it is for turning, and the file says kind: {kind}",
   "binder.missing drilling": "it is for drilling, and the file says kind: {kind}",
-  "binder.missing room for the card": "a card of {width} × {height} mm does not fit on {paper}, where {across} × {down} mm are left; choose larger paper, a smaller card or margin",
+  "binder.missing room for the card": "a card of {width} × {height} mm does not fit on {paper}, where {across} × {down} mm are left inside its corner marks; choose larger paper, a smaller card or margin",
   "binder.missing room in margins": "its margins leave no room on {paper}; make them smaller, or choose larger paper",
   "binder.larger paper": "choose larger paper than {paper}",
   "binder.missing everything": "the file holds nothing that this sheet shows",
@@ -3610,6 +3612,7 @@ const de: Readonly<Record<Key, Text>> = {
   "dials.reads in in": "zeigt Zoll",
   "dials.reads in mm": "zeigt Millimeter",
   "dials.under": "unter {least}",
+  "dials.cutting without arrow": "Von Marke zu Marke schneiden, mitten durch die Striche, die über die Kante laufen. Innenkreise und hohle Kanten zuerst, die Enden zuletzt.",
   "dial choices.even": "gleichmäßig",
   "dial choices.true": "wahre Teilstriche",
   "dial choices.rows": "{n} Reihen",
@@ -3761,7 +3764,7 @@ const de: Readonly<Record<Key, Text>> = {
   "turns.zero is": "Skala 0 ist",
   "turns.add": "Die Skala beginnt jede Umdrehung wieder bei null: ganze Umdrehungen zählen und den Wert unter „Skala 0 ist“ zum Skalenwert addieren.",
   "turns.maker out": "Nennwert falsch um",
-  "turns.on diameter": "± im Durchmesser",
+  "turns.on diameter": "± im Ø",
   "turns.corrected": "Berichtigt über die gemessene Strecke",
   "turns.counted": "Umdrehungen + was die Skala dann zeigt, {unit}; begonnen bei dieser Umdrehung der Ablesungen. – endet jenseits des Gemessenen.",
   "turns.counted bare": "Umdrehungen; begonnen bei dieser Umdrehung der Ablesungen. – endet jenseits des Gemessenen.",
@@ -4745,7 +4748,7 @@ const de: Readonly<Record<Key, Text>> = {
   "binder.page": "Mappe {page}",
   "binder.missing turning": "es ist zum Drehen, und in der Datei steht kind: {kind}",
   "binder.missing drilling": "es ist zum Bohren, und in der Datei steht kind: {kind}",
-  "binder.missing room for the card": "eine Karte von {width} × {height} mm passt nicht auf {paper}, wo {across} × {down} mm bleiben; größeres Papier, eine kleinere Karte oder schmalere Ränder wählen",
+  "binder.missing room for the card": "eine Karte von {width} × {height} mm passt nicht auf {paper}, wo innerhalb der Schnittmarken {across} × {down} mm bleiben; größeres Papier, eine kleinere Karte oder schmalere Ränder wählen",
   "binder.missing room in margins": "seine Ränder lassen auf {paper} keinen Platz; schmalere Ränder oder größeres Papier wählen",
   "binder.larger paper": "größeres Papier als {paper} wählen",
   "binder.missing everything": "die Datei enthält nichts, was dieses Blatt zeigt",

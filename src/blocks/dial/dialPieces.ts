@@ -1,4 +1,4 @@
-import type { Drawing } from "../../drawing/drawing.js";
+import type { Drawing, Mark } from "../../drawing/drawing.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { angleScalesOf, scalesOf } from "../../findings/ofWheels.js";
 import { say } from "../../words/say.js";
@@ -93,6 +93,9 @@ function setRuns({ findings, handwheels, width, height }: Context, wanted: Wante
       dial.chosen.doubtOverTravel === undefined ? [finding.handwheel.name] : [],
     ),
     swivels: degrees.some(({ part }) => part !== "spindle"),
+    arrows:
+      scales.length + degrees.length > 0 ||
+      dials.some(({ pieces = [] }) => pieces.some(({ drawing }) => drawing.marks.some(isArrow))),
   };
   if (cut.length === 0 && notes.length === 0) return [];
   const words = foot(notes, cut.length > 0, room, common);
@@ -185,7 +188,11 @@ type Common = {
   /** Dials of whose feed nothing tells how well it is known. */
   readonly unknown: readonly string[];
   readonly swivels: boolean;
+  /** Whether any piece has one beside it. */
+  readonly arrows: boolean;
 };
+
+const isArrow = (mark: Mark): boolean => mark.kind === "group" && mark.name === "arrow" && mark.marks.length > 0;
 
 /** What is said once of all pieces, then of single ones. */
 function foot(
@@ -196,7 +203,7 @@ function foot(
 ): Run[] {
   const { rings, wholeRings, missing, unknown, swivels } = common;
   const general = [
-    say("dials.cutting"),
+    say(common.arrows ? "dials.cutting" : "dials.cutting without arrow"),
     ...(rings ? [say("dials.round")] : []),
     ...(wholeRings ? [say("dials.centre")] : []),
     say("dials.measure"),

@@ -9,7 +9,7 @@ import { largestOf } from "../../quantity/extremes.js";
 import { say } from "../../words/say.js";
 import { objectLine, rowLine, size } from "../shared/style.js";
 import { arrow } from "./edgeArrow.js";
-import { aboutZero, clearOfEachOther, magnified, NEXT_NUMBER, type Seen } from "./nearZero.js";
+import { aboutZero, clearOfEachOther, evenlyRound, magnified, NEXT_NUMBER, type Seen } from "./nearZero.js";
 import { digitHeight } from "./scaleMarks.js";
 import type { IndexPlace } from "./surface.js";
 
@@ -159,7 +159,8 @@ function ringInPlace({ dial, flat, bands, index = "top", sideways = false }: Pla
       marks.push(line(at(degrees, edge), at(degrees, edge - 0.85 * lengths[rank]), rowLine));
     const middle = edge - long - tall;
     const along = ({ degrees }: Seen) => toRadians(degrees) * (middle - drop);
-    for (const { degrees, label } of clearOfEachOther(seen, along, Math.PI * (middle - drop))) {
+    const numbers = whole ? evenlyRound(seen, middle - drop) : clearOfEachOther(seen, along, Math.PI * (middle - drop));
+    for (const { degrees, label } of numbers) {
       // As on the dial itself: upright at the index, turned away from it.
       const turn = toRadians(sign * degrees + (atSide && !sideways ? up : 0));
       const { x, y } = at(degrees, middle);

@@ -31,6 +31,34 @@ export const aboutZero = (band: readonly Graduation[], pitch: number, step: numb
     .filter(({ degrees }) => Math.abs(degrees) <= reach + 1e-9)
     .map(({ degrees, rank, label }) => ({ degrees, rank, ...(label !== undefined && { label }) }));
 
+/** Of the numbers once round a whole dial every second, third and so on, from the zero on, so that they stand evenly: as many as have
+ *  room, in a part that goes into all of them where there is one. `perRadian`: mm of the circle in whose line they stand. */
+export function evenlyRound(
+  seen: readonly Seen[],
+  perRadian: number,
+): readonly { readonly degrees: number; readonly label: string }[] {
+  const numbered = seen
+    .flatMap(({ degrees, label }) => (label === undefined ? [] : [{ degrees, label }]))
+    .sort((a, b) => a.degrees - b.degrees);
+  const count = numbered.length;
+  const zero = numbered.reduce(
+    (best, one, at) => (Math.abs(one.degrees) < Math.abs(numbered[best]?.degrees ?? 360) ? at : best),
+    0,
+  );
+  const every = (n: number) => numbered.filter((_, at) => (at - zero) % n === 0);
+  const isClear = (kept: ReturnType<typeof every>) =>
+    kept.every(({ degrees, label }, at) => {
+      const next = kept[(at + 1) % kept.length] as Seen;
+      const way = (((next.degrees - degrees + 360) % 360 || 360) * Math.PI * perRadian) / 180;
+      return (
+        way >= (textWidth(label, size.source, "bold") + textWidth(next.label ?? "", size.source, "bold")) / 2 + CLEAR
+      );
+    });
+  const steps = Array.from({ length: count }, (_, at) => at + 1);
+  const even = steps.filter((n) => count % n === 0 && n < count);
+  return every([...even, ...steps].find((n) => isClear(every(n))) ?? count);
+}
+
 /** The numbers that have room, those next to zero first. `along`: where they stand, mm; `most`: how far either way. */
 export function clearOfEachOther(
   seen: readonly Seen[],

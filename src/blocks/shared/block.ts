@@ -44,6 +44,8 @@ export type Block<S extends Readonly<Record<string, unknown>> = Readonly<Record<
   materials?(findings: Findings): readonly string[];
   /** Its rows stand as far apart as its height allows: where others stand on the same page or card, it does with less. */
   readonly gives?: true;
+  /** Draws pieces whose lengths count on paper: its sheet carries check bars. */
+  readonly trueSize?: true;
   /** What must stand at the head of every page of its sheet. */
   warnings?(findings: Findings): readonly string[];
 };
@@ -56,6 +58,9 @@ export const block = <S extends Readonly<Record<string, unknown>>>(
 
 /** A block that does with less height where others share its page. */
 export const giving = <B extends Block>(block: B): B => ({ ...block, gives: true });
+
+/** A block of pieces whose lengths count. */
+export const trueSized = <B extends Block>(block: B): B => ({ ...block, trueSize: true });
 
 /** A block with words that stand at the head of every page of its sheet, where there are any. */
 export const warning = <B extends Block>(block: B, warnings: NonNullable<Block["warnings"]>): B => ({

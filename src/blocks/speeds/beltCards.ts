@@ -55,7 +55,7 @@ export function beltCards(
     return stacked(
       [
         ...paragraph(words.join(" "), room.width, { size: size.text }),
-        ...(first ? paragraph(key, room.width, { size: size.text }) : []),
+        ...(first && key !== "" ? paragraph(key, room.width, { size: size.text }) : []),
         ...(room.use === "drilling"
           ? paragraph(say("cautions.drill"), room.width, { size: size.text, weight: "bold" })
           : []),
