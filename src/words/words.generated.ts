@@ -26,6 +26,7 @@ export type Gaps = {
   "page.both limits": "chuck" | "spindle";
   "page.spindle limit, chuck unknown": "spindle";
   "page.card of": "card" | "cards";
+  "page.goes on": "name";
   "page.not corrected": never;
   "page.corrected": "printer";
   "page.corrected by": "factors";
@@ -1649,6 +1650,7 @@ const en: Readonly<Record<Key, Text>> = {
   "page.both limits": "never above: chuck {chuck}, spindle {spindle} rpm",
   "page.spindle limit, chuck unknown": "spindle: never above {spindle} rpm; chuck: see its mark",
   "page.card of": "card {card} of {cards}",
+  "page.goes on": "{name}, continued",
   "page.not corrected": "Not corrected for any printer.",
   "page.corrected": "Corrected for the printer {printer}",
   "page.corrected by": ": {factors}, down being the sheet's long side.",
@@ -3269,6 +3271,7 @@ const de: Readonly<Record<Key, Text>> = {
   "page.both limits": "nie über: Futter {chuck}, Spindel {spindle} U/min",
   "page.spindle limit, chuck unknown": "Spindel: nie über {spindle} U/min; Futter: siehe Aufschrift",
   "page.card of": "Karte {card} von {cards}",
+  "page.goes on": "{name}, Fortsetzung",
   "page.not corrected": "Für keinen Drucker berichtigt.",
   "page.corrected": "Berichtigt für den Drucker {printer}",
   "page.corrected by": ": {factors}; längs ist die lange Seite des Bogens.",

@@ -113,3 +113,18 @@ test("the caution stands at the head of the sheet, and no page is left for what 
       expect(emptyPages({ pages }), `${paper}, ${turns} turns`).toEqual([]);
     }
 });
+
+test("each page of the turns, of the form and of the drive form names at its head what goes on there", () => {
+  const wheels = ["Left", "Right"].map((name) =>
+    wheel(name, `travel: 150, feed: { screw: { pitch: 1.587 } }, ${drum}`),
+  );
+  const findings = machine(wheels, "paper: { size: A5 }");
+  for (const sheet of ["turns", "measuring-form"] as const) {
+    const { pages } = printOf(findings, sheet);
+    expect(pages.length).toBeGreaterThan(3);
+    for (const page of pages) {
+      const bold = placed(page).filter(({ bold }) => bold);
+      expect(bold.some(({ text }) => /^(Left|Right|Pulleys, centres and speeds)(, continued)?$/.test(text))).toBe(true);
+    }
+  }
+});
