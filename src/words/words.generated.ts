@@ -381,11 +381,14 @@ export type Gaps = {
   "vernier.true size": never;
   "vernier.enlarged": "times";
   "vernier.smaller": never;
+  "scales.called": "name";
   "scales.no feed": "wheel";
   "scales.in pieces": "n";
   "scales.blur": "apart";
   "scales.part of turn": "part" | "length";
   "scales.from mark to end": never;
+  "angle scales.called swivel": "name";
+  "angle scales.called plate": "name";
   "angle scales.too large": never;
   "angle scales.way clockwise": never;
   "angle scales.way anticlockwise": never;
@@ -2005,11 +2008,14 @@ const en: Readonly<Record<Key, Text>> = {
   "vernier.true size": "Drawn at its size.",
   "vernier.enlarged": "Drawn {times} times its size.",
   "vernier.smaller": "Drawn smaller than it is.",
+  "scales.called": "{name} (straight scale)",
   "scales.no feed": "the feed of {wheel} is not known, so its turns have no length.",
   "scales.in pieces": {"one":"In {n} piece.","other":"In {n} numbered pieces, which butt and add up exactly."},
   "scales.blur": "Marks {apart} apart blur: choose a coarser division or fewer parts to a turn.",
   "scales.part of turn": "{part} turn ({length})",
   "scales.from mark to end": "from its first mark to its end",
+  "angle scales.called swivel": "{name} (swivel scale)",
+  "angle scales.called plate": "{name} (degree plate)",
   "angle scales.too large": "It is larger than the paper: choose a smaller range or larger paper.",
   "angle scales.way clockwise": "clockwise",
   "angle scales.way anticlockwise": "anticlockwise",
@@ -3626,11 +3632,14 @@ const de: Readonly<Record<Key, Text>> = {
   "vernier.true size": "In wahrer Größe gezeichnet.",
   "vernier.enlarged": "In {times}facher Größe gezeichnet.",
   "vernier.smaller": "Kleiner gezeichnet, als er ist.",
+  "scales.called": "{name} (Längenskala)",
   "scales.no feed": "der Weg je Umdrehung von {wheel} ist nicht bekannt, also haben seine Umdrehungen keine Länge.",
   "scales.in pieces": {"one":"In {n} Teil.","other":"In {n} nummerierten Teilen, die stumpf stoßen und zusammen genau aufgehen."},
   "scales.blur": "Striche im Abstand von {apart} verschwimmen: gröber teilen oder weniger Teile je Umdrehung wählen.",
   "scales.part of turn": "{part} Umdr. ({length})",
   "scales.from mark to end": "vom ersten Strich bis ans Ende",
+  "angle scales.called swivel": "{name} (Gradskala)",
+  "angle scales.called plate": "{name} (Gradscheibe)",
   "angle scales.too large": "Sie ist größer als das Papier: einen kleineren Bereich oder größeres Papier wählen.",
   "angle scales.way clockwise": "im Uhrzeigersinn",
   "angle scales.way anticlockwise": "gegen den Uhrzeigersinn",
