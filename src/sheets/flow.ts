@@ -186,7 +186,10 @@ function fill(items: readonly Item[], height: number, limitOf: (page: number) =>
       if (fresh) open(rest[0]?.goesOn);
       const top = page.used + (fresh ? 0 : (rest[0]?.gap ?? 0));
       const room = Math.max(0, limit() - top);
-      const set = columnsWithin(rest, columns, room);
+      let set = columnsWithin(rest, columns, room);
+      const left = rest.length - set.taken;
+      if (left > 0 && left < LEAST_ROWS && set.taken > 2 * LEAST_ROWS)
+        set = columnsWithin(rest.slice(0, -LEAST_ROWS), columns, room);
       if (set.taken === 0) {
         if (!fresh) {
           turn();

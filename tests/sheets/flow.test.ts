@@ -43,6 +43,12 @@ test("a page says at its head whose rows go on there, over their heading, and a 
   expect(second?.filter(({ name }) => name === "heading").map(({ bottom }) => bottom)).toEqual([11, 11]);
 });
 
+test("of a list no one or two rows are left for another page", () => {
+  const list = { columns: 2, step: 50 };
+  const sheet = pages([...rows(21, { list }), run("foot", 40)]);
+  expect(sheet.map((page) => page.length)).toEqual([18, 4]);
+});
+
 describe("no page is nearly empty", () => {
   test("the last page is a quarter full at least, at the cost of the one before it", () => {
     expect(names(rows(11))).toEqual([

@@ -24,6 +24,10 @@ const GROUP = 5;
 /** Space after a group of rows, and between the columns of a list. */
 const groupGap = 1.6;
 const listGap = 8;
+/** Where it would else stand in one column. */
+const leastListGap = 4;
+/** Rows that are too many for one column with the paper beside it empty. */
+const LONG = 12;
 const partGap = 4;
 
 /** A table as one run a row, so that pages break between rows and the heading repeats. Where it is wider than the paper its words
@@ -35,10 +39,23 @@ export function table(columns: readonly Column[], rows: readonly (readonly Cell[
   return split.flatMap((indexes, part) => {
     const these = indexes.map((index) => columns[index] as Column);
     const cells = rows.map((row) => indexes.map((index) => row[index] ?? { text: "" }));
-    const places = measure(these, cells, options.width, size);
+    const places = listPlaces(these, cells, options, size);
     const runs = drawn(these, cells, places, size, options);
     return part === 0 ? runs : runs.map((run, index) => (index === 0 ? { ...run, gap: partGap } : run));
   });
+}
+
+/** A long list whose columns are a little too wide for two of them side by side has narrower ones: columns come before pages. */
+function listPlaces(
+  columns: readonly Column[],
+  rows: readonly (readonly Cell[])[],
+  { width, list = false }: TableOptions,
+  size: number,
+): Place[] {
+  const places = measure(columns, rows, width, size);
+  if (!list || rows.length < LONG || 2 * widthOf(places) + listGap <= width) return places;
+  const narrow = measure(columns, rows, (width - leastListGap) / 2, size);
+  return 2 * widthOf(narrow) + leastListGap <= width + 1e-9 ? narrow : places;
 }
 
 /** How wide the table comes out, mm: at most the room there is. */
@@ -70,9 +87,10 @@ function drawn(
 ): Run[] {
   const width = widthOf(places);
   const heading = headingRow(columns, places, width);
-  const across = Math.floor((room + listGap) / (width + listGap));
+  const alley = 2 * width + listGap <= room ? listGap : leastListGap;
+  const across = Math.floor((room + alley + 1e-9) / (width + alley));
   // The same object marks the rows of one list.
-  const placed = list && across > 1 && rows.length > across ? { list: { columns: across, step: width + listGap } } : {};
+  const placed = list && across > 1 && rows.length > across ? { list: { columns: across, step: width + alley } } : {};
   let current: string | undefined;
   return rows.map((row, index): Run => {
     const title = titles?.get(index);
