@@ -133,7 +133,8 @@ test("each page of the turns, of the form and of the drive form names at its hea
 test("a long list that is a little too wide for two columns has narrower ones rather than a page more", () => {
   const heading = ["aa bb cc dd ee ff", "mm"];
   const columns = [1, 2, 3, 4, 5].map(() => ({ heading, align: "decimal" as const }));
-  const rows = (count: number) => Array.from({ length: count }, (_, row) => columns.map(() => ({ text: `${row},000` })));
+  const rows = (count: number) =>
+    Array.from({ length: count }, (_, row) => columns.map(() => ({ text: `${row},000` })));
   const wide = tableWidth(columns, rows(40), { width: 500 });
   const width = 2 * wide - 4;
   const [first] = table(columns, rows(40), { width, list: true });

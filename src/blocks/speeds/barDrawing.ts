@@ -231,10 +231,7 @@ function cutMarks({ cuts }: Bar, { place, width, sizes }: Axis, bottom: number):
     const below = apart(at, most + gap, most / 2, width - most / 2);
     const marks = shown.flatMap(({ words }, index): Mark[] => {
       const [from, x] = [at[index] as number, below[index] as number];
-      return [
-        line({ x: from, y: bottom }, { x, y: bottom + leader }, axisLine),
-        number(words, x, bottom + leader),
-      ];
+      return [line({ x: from, y: bottom }, { x, y: bottom + leader }, axisLine), number(words, x, bottom + leader)];
     });
     return { marks, height: leader + numberRow };
   }
