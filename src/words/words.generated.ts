@@ -26,6 +26,7 @@ export type Gaps = {
   "page.both limits": "chuck" | "spindle";
   "page.spindle limit, chuck unknown": "spindle";
   "page.card of": "card" | "cards";
+  "page.goes on": "name";
   "page.not corrected": never;
   "page.corrected": "printer";
   "page.corrected by": "factors";
@@ -383,11 +384,14 @@ export type Gaps = {
   "vernier.true size": never;
   "vernier.enlarged": "times";
   "vernier.smaller": never;
+  "scales.called": "name";
   "scales.no feed": "wheel";
   "scales.in pieces": "n";
   "scales.blur": "apart";
   "scales.part of turn": "part" | "length";
   "scales.from mark to end": never;
+  "angle scales.called swivel": "name";
+  "angle scales.called plate": "name";
   "angle scales.too large": never;
   "angle scales.way clockwise": never;
   "angle scales.way anticlockwise": never;
@@ -1657,6 +1661,7 @@ const en: Readonly<Record<Key, Text>> = {
   "page.both limits": "never above: chuck {chuck}, spindle {spindle} rpm",
   "page.spindle limit, chuck unknown": "spindle: never above {spindle} rpm; chuck: see its mark",
   "page.card of": "card {card} of {cards}",
+  "page.goes on": "{name}, continued",
   "page.not corrected": "Not corrected for any printer.",
   "page.corrected": "Corrected for the printer {printer}",
   "page.corrected by": ": {factors}, down being the sheet's long side.",
@@ -1797,7 +1802,7 @@ const en: Readonly<Record<Key, Text>> = {
   "drive notes.direct": "direct",
   "drive notes.no chuck limit": "chuck limit not given: see the mark on the chuck",
   "drive notes.chuck limit": "never above {rpm} rpm with the chuck",
-  "drive notes.spindle limit": "nor {rpm} rpm at the spindle",
+  "drive notes.spindle limit": "never above {rpm} rpm at the spindle",
   "drive notes.vee line": "vee belt {section}: taken to pull {depth} inside the rim ({source}); {other} says {otherDepth}, by which speeds differ by up to {most} %",
   "drive notes.source inch grooves": "a belt maker's inch groove table",
   "drive notes.source iso": "ISO 4183:1995 (from memory)",
@@ -1811,7 +1816,7 @@ const en: Readonly<Record<Key, Text>> = {
   "drilling card.too fast": "too fast",
   "drilling card.tap by hand": "by hand",
   "drilling card.only position": "only one",
-  "drilling card.on a cut": "On a cut: the slower.",
+  "drilling card.on a cut": "Under a cut: the last size before it | the diameter at the cut | the first size behind it. A size that is just at a cut takes the position to its left.",
   "drilling card.set": "Two speeds in a piece: what to set the motor to, from its smaller end to its larger.",
   "drilling card.by ratio": "~ by ratio, not measured.",
   "drilling card.measure first": "! measure first: near the limit.",
@@ -2014,11 +2019,14 @@ const en: Readonly<Record<Key, Text>> = {
   "vernier.true size": "Drawn at its size.",
   "vernier.enlarged": "Drawn {times} times its size.",
   "vernier.smaller": "Drawn smaller than it is.",
+  "scales.called": "{name} (straight scale)",
   "scales.no feed": "the feed of {wheel} is not known, so its turns have no length.",
   "scales.in pieces": {"one":"In {n} piece.","other":"In {n} numbered pieces, which butt and add up exactly."},
   "scales.blur": "Marks {apart} apart blur: choose a coarser division or fewer parts to a turn.",
   "scales.part of turn": "{part} turn ({length})",
   "scales.from mark to end": "from its first mark to its end",
+  "angle scales.called swivel": "{name} (swivel scale)",
+  "angle scales.called plate": "{name} (degree plate)",
   "angle scales.too large": "It is larger than the paper: choose a smaller range or larger paper.",
   "angle scales.way clockwise": "clockwise",
   "angle scales.way anticlockwise": "anticlockwise",
@@ -2237,7 +2245,7 @@ const en: Readonly<Record<Key, Text>> = {
   "tapers.settings": "2 settings",
   "tapers.too long": "2 settings: the slide goes only {travel}. Turn it in two, or set the tailstock over where that is given.",
   "tapers.too steep": "–: Not by setting the tailstock over. Beyond about 8° included angle plain centres bear on the edges of their holes alone (common practice).",
-  "tapers.how cut": "Fall on radius: twice that on diameter. Pins: two of them with their centres so far apart fill a gauge of the included angle. Tailstock: for each such length of the work between centres, not of the taper alone.",
+  "tapers.how cut": "Fall on radius: on diameter it is twice as much. Pins: two of them with their centres so far apart fill a gauge of the included angle. Tailstock: for each such length of the work between centres, not of the taper alone.",
   "tapers.how": "Swing = half the included angle. Indicator: in the tool post against a test bar or finished taper, carriage moved along the axis, not along the slide.",
   "tapers.sources": "Standard tapers from: Dimensions of Standard Tapers (vintagemachinery.org), johnfsworkshop.org, Lobben p. 477, US Army OD1645. * last figure from memory.",
   "tapers.gauges": "Paper gauges of the swing",
@@ -3285,6 +3293,7 @@ const de: Readonly<Record<Key, Text>> = {
   "page.both limits": "nie über: Futter {chuck}, Spindel {spindle} U/min",
   "page.spindle limit, chuck unknown": "Spindel: nie über {spindle} U/min; Futter: siehe Aufschrift",
   "page.card of": "Karte {card} von {cards}",
+  "page.goes on": "{name}, Fortsetzung",
   "page.not corrected": "Für keinen Drucker berichtigt.",
   "page.corrected": "Berichtigt für den Drucker {printer}",
   "page.corrected by": ": {factors}; längs ist die lange Seite des Bogens.",
@@ -3439,7 +3448,7 @@ const de: Readonly<Record<Key, Text>> = {
   "drilling card.too fast": "zu schnell",
   "drilling card.tap by hand": "von Hand",
   "drilling card.only position": "einzige",
-  "drilling card.on a cut": "Auf einem Trennstrich: die langsamere.",
+  "drilling card.on a cut": "Unter einem Trennstrich: die letzte Größe davor | der Durchmesser am Strich | die erste Größe dahinter. Eine Größe genau am Strich: die Stellung links davon.",
   "drilling card.set": "Zwei Drehzahlen in einem Feld: was am Motor einzustellen ist, vom kleineren zum größeren Durchmesser.",
   "drilling card.by ratio": "~ gerechnet, nicht gemessen.",
   "drilling card.measure first": "! erst messen: nahe an der Grenze.",
@@ -3642,11 +3651,14 @@ const de: Readonly<Record<Key, Text>> = {
   "vernier.true size": "In wahrer Größe gezeichnet.",
   "vernier.enlarged": "In {times}facher Größe gezeichnet.",
   "vernier.smaller": "Kleiner gezeichnet, als er ist.",
+  "scales.called": "{name} (Längenskala)",
   "scales.no feed": "der Weg je Umdrehung von {wheel} ist nicht bekannt, also haben seine Umdrehungen keine Länge.",
   "scales.in pieces": {"one":"In {n} Teil.","other":"In {n} nummerierten Teilen, die stumpf stoßen und zusammen genau aufgehen."},
   "scales.blur": "Striche im Abstand von {apart} verschwimmen: gröber teilen oder weniger Teile je Umdrehung wählen.",
   "scales.part of turn": "{part} Umdr. ({length})",
   "scales.from mark to end": "vom ersten Strich bis ans Ende",
+  "angle scales.called swivel": "{name} (Gradskala)",
+  "angle scales.called plate": "{name} (Gradscheibe)",
   "angle scales.too large": "Sie ist größer als das Papier: einen kleineren Bereich oder größeres Papier wählen.",
   "angle scales.way clockwise": "im Uhrzeigersinn",
   "angle scales.way anticlockwise": "gegen den Uhrzeigersinn",

@@ -2,14 +2,17 @@ import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { type Axis, axisOf } from "../../src/blocks/speeds/barAxis.js";
+import { barDrawing, keysOf } from "../../src/blocks/speeds/barDrawing.js";
 import { barOf } from "../../src/blocks/speeds/barPieces.js";
 import type { GroupMark, Mark } from "../../src/drawing/drawing.js";
+import { textWidth } from "../../src/drawing/text.js";
 import type { Findings } from "../../src/findings/findings.js";
 import { largestDiameter } from "../../src/findings/servedDiameters.js";
 import { sizeName, sizeWords } from "../../src/findings/sizeName.js";
 import { speedForHole } from "../../src/findings/speedChoice.js";
 import { inLanguage } from "../../src/words/language.js";
 import { anyMachine, sound } from "../support/anyMachine.js";
+import { walk } from "../support/marks.js";
 import { demoFindings, findingsOf, printOf, textsOf } from "../support/sheets.js";
 
 const onAxis = (findings: Findings, operation: string): Axis =>
@@ -78,6 +81,36 @@ test("what is written at a cut sends no diameter to a position that is too fast 
     }),
     { numRuns: 60, seed: 12 },
   );
+});
+
+test("every cut has its number, clear of the next one, and a drill of just its size the position to its left", () => {
+  const steps = [2.5, 2.8, 3.1, 3.5, 4].map((driver, at) => `{ label: "${at + 1}", driver: ${driver}, driven: 5 }`);
+  const findings = findingsOf(
+    `name: T\nunits: in\ndrive: { motor: { speed: 1725 rpm }, stages: [{ name: belt, centres: 14, steps: [${steps.join(", ")}] }] }\n`,
+  );
+  const axis = axisOf(
+    [0.05, 0.25, 0.5].map((inch) => ({ name: String(inch), diameter: inch * 25.4 })),
+    12.7,
+    90,
+  );
+  const bar = barOf("mild steel", "drilling", axis, findings);
+  if (bar === undefined) throw new Error("no bar");
+  expect(bar.cuts.length).toBeGreaterThan(2);
+  const numbers: { from: number; to: number; text: string }[] = [];
+  walk(barDrawing(bar, "", axis, keysOf([bar], axis)).marks, (mark) => {
+    if (mark.kind !== "text" || !/^0\.\d+$/.test(mark.text)) return;
+    const half = textWidth(mark.text, mark.size, "regular") / 2;
+    numbers.push({ from: mark.at.x - half, to: mark.at.x + half, text: mark.text });
+  });
+  expect(numbers.map(({ text }) => text)).toEqual(bar.cuts.map(({ words }) => words));
+  for (const [index, { from, to }] of numbers.entries()) {
+    expect(from).toBeGreaterThan(numbers[index - 1]?.to ?? -1e-9);
+    expect(to).toBeLessThan(90 + 1e-9);
+  }
+  for (const { to, position } of bar.pieces) {
+    const chosen = speedForHole({ material: "mild steel", operation: "drilling", diameter: to }, findings);
+    expect(chosen?.speed?.position.name).toBe(position);
+  }
 });
 
 /** Groups of that name with where they lie from the left of the page. */

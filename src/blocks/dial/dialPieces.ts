@@ -1,6 +1,7 @@
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { angleScalesOf, scalesOf } from "../../findings/ofWheels.js";
+import type { AngleScale, LinearScale, Machine } from "../../machine/machine.js";
 import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
@@ -53,6 +54,17 @@ export const angleScales = block({ copies: 1 }, ({ settings, ...context }) =>
   setRuns(context, { angles: settings.copies }),
 );
 
+/** Under a name that tells it apart from a dial, or another scale, of the same name: pieces lie loose on the bench. */
+function toldApart<S extends LinearScale | AngleScale>(scale: S, machine: Machine): S {
+  const { handwheels, scales = [], angleScales: swivels = [] } = machine;
+  const alike = [...handwheels, ...scales, ...swivels].filter(({ name }) => name === scale.name);
+  if (alike.length < 2) return scale;
+  const { name } = scale;
+  if (!("part" in scale)) return { ...scale, name: say("scales.called", { name }) };
+  const swings = scale.part === "spindle" ? "plate" : "swivel";
+  return { ...scale, name: say(`angle scales.called ${swings}`, { name }) };
+}
+
 function setRuns({ findings, handwheels, width, height }: Context, wanted: Wanted): Run[] {
   const { machine } = findings;
   const { units } = machine;
@@ -65,8 +77,10 @@ function setRuns({ findings, handwheels, width, height }: Context, wanted: Wante
     handwheels,
     ...(settings && handwheels.length < findings.handwheels.length && { onlyWheels: true as const }),
   };
-  const scales = copies > 0 ? scalesOf(asked).map((scale) => scaleSet(scale, findings, width)) : [];
-  const degrees = angles > 0 ? angleScalesOf(asked) : [];
+  const scales = (copies > 0 ? scalesOf(asked) : []).map((scale) =>
+    scaleSet(toldApart(scale, machine), findings, width),
+  );
+  const degrees = (angles > 0 ? angleScalesOf(asked) : []).map((scale) => toldApart(scale, machine));
   const swivels = degrees.map((one) => angleSet(one, machine.paper, units, angles, room));
   const cut = [
     ...(settings ? dials.flatMap((set) => dialCutOuts(set, settings, units, width)) : []),

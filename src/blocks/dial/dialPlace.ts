@@ -39,6 +39,8 @@ const ROW = 4.9;
 const lengths = { 1: 2.1, 2: 1.6, 3: 1.2 } as const;
 /** What lies farther round a drum is not seen, degrees. */
 const LIMB = 78;
+/** And so far round its numbers do not crowd, degrees. */
+const SURE = 45;
 
 function drumInPlace({ dial, flat, shape, bands }: Placed): Drawing {
   const width = 46;
@@ -85,7 +87,7 @@ function drumInPlace({ dial, flat, shape, bands }: Placed): Drawing {
     const foot = top + lengths[1] + 0.4 + size.source * digitHeight;
     for (const { degrees, rank } of seen) marks.push(line(at(degrees, top), at(degrees, top + lengths[rank]), rowLine));
     const along = ({ degrees }: Seen) => sign * half(foot) * Math.sin(toRadians(degrees));
-    for (const { degrees, label } of clearOfEachOther(seen, along, half(foot) - 0.8))
+    for (const { degrees, label } of clearOfEachOther(seen, along, half(foot) - 0.8, SURE))
       marks.push(small(label, at(degrees, foot), "middle", true));
   }
   const rim = low + 5.5;

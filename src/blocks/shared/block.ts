@@ -17,6 +17,8 @@ export type Run = {
   readonly list?: { readonly columns: number; readonly step: number };
   /** Drawn again above this run when it comes first on a page (the heading of a broken table). */
   readonly heading?: Drawing;
+  /** Drawn above that heading, or the run itself, when it comes first on a page: whose table or form goes on here. */
+  readonly goesOn?: Drawing;
 };
 
 export type BlockContext<S> = {

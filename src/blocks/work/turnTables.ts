@@ -4,7 +4,7 @@ import { inMm } from "../../quantity/length.js";
 import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
-import { heading, heightOf, kept, lowered, together } from "../shared/runs.js";
+import { goingOn, heading, heightOf, kept, lowered, together } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { gearsInstead, rowsInstead } from "../shared/withoutStartReadings.js";
 import { correctedTable } from "./corrected.js";
@@ -62,10 +62,14 @@ export const turnTables = block(
     handwheels
       .filter(({ reading }) => reading !== undefined)
       .flatMap((finding, index) =>
-        wheelRuns(finding, findings.machine, settings, {
-          ...{ width, page: height },
-          height: index === 0 ? height - strip : height,
-        }).map((run, place): Run => (place === 0 && index > 0 ? { ...run, startsPage: "unless it fits" } : run)),
+        goingOn(
+          wheelRuns(finding, findings.machine, settings, {
+            ...{ width, page: height },
+            height: index === 0 ? height - strip : height,
+          }),
+          finding.handwheel.name,
+          width,
+        ).map((run, place): Run => (place === 0 && index > 0 ? { ...run, startsPage: "unless it fits" } : run)),
       ),
   { tables },
 );
