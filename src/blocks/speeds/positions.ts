@@ -40,8 +40,8 @@ export const positionTable = giving(
   ),
 );
 
-/** Of several ways to lay cards out the one with no more cards than so many, then the most materials, then the fewest cards; the first of equals. Later `groups` of
- *  ways only where those before leave materials out or take more than so many cards.
+/** Of several ways to lay cards out the one with no more cards than so many, then the most materials, then the fewest cards, then the fewest that begin amid
+ *  one way of the drive; the first of equals. Later `groups` of ways only where those before leave materials out or take more than so many cards.
  *  @throws NoRoom where none has room. */
 function fewest(groups: readonly (() => readonly (() => BeltCards)[])[], cards: number): readonly Drawing[] {
   let best: BeltCards | undefined;
@@ -54,7 +54,10 @@ function fewest(groups: readonly (() => readonly (() => BeltCards)[])[], cards: 
         const less =
           best === undefined
             ? -1
-            : over(found) - over(best) || found.left - best.left || found.drawings.length - best.drawings.length;
+            : over(found) - over(best) ||
+              found.left - best.left ||
+              found.drawings.length - best.drawings.length ||
+              found.broken - best.broken;
         if (less < 0) best = found;
       } catch (fault) {
         if (!(fault instanceof NoRoom)) throw fault;

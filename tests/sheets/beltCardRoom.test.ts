@@ -1,0 +1,68 @@
+import { describe, expect, test } from "vitest";
+import { arrange } from "../../src/sheets/arrange.js";
+import { measureSheets } from "../support/measureSheets.js";
+import { pdfOf } from "../support/pdfOf.js";
+import { readPdf } from "../support/readPdf.js";
+import { findingsOf, printOf, template, textsOf } from "../support/sheets.js";
+
+const cone = (drivers: readonly number[], labels: string) =>
+  `[${drivers.map((driver, at) => `{ label: "${labels[at]}", driver: ${driver}, driven: ${drivers.at(-1 - at)} }`).join(", ")}]`;
+/** Invented, in the measure of a common cover. */
+const drill = (more = "", materials = "mild steel, aluminium, brass, acrylic") =>
+  findingsOf(
+    `name: School drill, room 4
+kind: drill
+limits: { spindle: 3000 rpm, drill: 13 }
+drive:
+  motor: { speed: 1400 rpm }
+  cover: { width: 150, height: 110, corner: 6, holes: [[8, 8, 6], [142, 8, 6]] }
+  stages:
+    - { name: motor belt, steps: ${cone([55, 90], "AB")} }
+    - { name: spindle belt, steps: ${cone([110, 82, 55], "123")} }
+${more}work: { materials: [${materials}] }
+`,
+  );
+
+/** Two belts and a back gear: twelve positions. */
+const twelve = findingsOf(
+  `name: Barn lathe
+limits: { chuck: 1200 rpm }
+drive:
+  motor: { speed: 1425 rpm }
+  cover: { width: 178, height: 122, holes: [[9, 9, 5], [169, 9, 5], [9, 113, 5], [169, 113, 5]] }
+  stages:
+    - { name: motor belt, steps: ${cone([50, 90], "LH")} }
+    - { name: spindle belt, steps: ${cone([100, 80, 60], "123")} }
+    - { name: back gear, steps: [{ label: open }, { label: geared, teeth: [[20, 60], [25, 65]] }] }
+work: { materials: [mild steel, grey cast iron, brass, bronze, aluminium] }
+`,
+);
+
+const cardsOf = (findings: ReturnType<typeof findingsOf>) => {
+  const arranged = arrange(findings, template("belt-card"));
+  if ("missing" in arranged) throw new Error(arranged.missing);
+  const [, of] = /card 1 of (\d+)/.exec(textsOf(findings, "belt-card")) ?? [];
+  return Number(of ?? 1);
+};
+
+describe("pulleys take no room from the rows", () => {
+  test("of a drill with two belts in a cover with two screws six positions are one card", () => {
+    expect(cardsOf(drill())).toBe(1);
+    expect(measureSheets(drill(), ["belt-card"]).faults).toEqual([]);
+  });
+
+  test("twelve positions are two cards, and no way of the drive is cut in two", async () => {
+    expect(cardsOf(twelve)).toBe(2);
+    const { pages } = await readPdf(await pdfOf(printOf(twelve, "belt-card")));
+    const texts = pages.flatMap((page) =>
+      page.texts.map(({ text, y }) => ({ text, y: y + 1000 * pages.indexOf(page) })),
+    );
+    const height = (words: string) => texts.find(({ text }) => text === words)?.y ?? Number.NaN;
+    const rows = (twelve.drive?.speeds ?? []).map(({ rpm, position }) => ({
+      way: position.labels.at(-1),
+      second: height(rpm.toFixed(0)) > height("card 1 of 2"),
+    }));
+    expect(rows.filter(({ second }) => second).map(({ way }) => way)).toEqual(Array(6).fill("geared"));
+    expect(measureSheets(twelve, ["belt-card"]).faults).toEqual([]);
+  });
+});
