@@ -80,6 +80,7 @@ export type Gaps = {
   "belt card.spindle": never;
   "belt card.countershaft": never;
   "belt card.countershaft number": "n";
+  "belt card.clamp": never;
   "belt card.begin with": "position";
   "belt card.sign": "sign" | "name";
   "belt card.blank": never;
@@ -95,6 +96,7 @@ export type Gaps = {
   "belt card.more speed": never;
   "belt card.too fast": "materials";
   "belt card.no figures": "materials";
+  "belt card.others": never;
   "belt card.further": never;
   "speed diagram.slowest": "position";
   "speed diagram.rpm": never;
@@ -1703,6 +1705,7 @@ const en: Readonly<Record<Key, Text>> = {
   "belt card.spindle": "spindle",
   "belt card.countershaft": "countershaft",
   "belt card.countershaft number": "countershaft {n}",
+  "belt card.clamp": "Clamp the work.",
   "belt card.begin with": "Begin with {position}, as drawn.",
   "belt card.sign": "{sign} = {name}",
   "belt card.blank": "Blank: take another row for this material.",
@@ -1718,6 +1721,7 @@ const en: Readonly<Record<Key, Text>> = {
   "belt card.more speed": "Small work bears more speed.",
   "belt card.too fast": "Even the slowest is too fast for {materials}.",
   "belt card.no figures": "No figures for {materials}.",
+  "belt card.others": "Other materials of the file: no figures.",
   "belt card.further": "Further materials: speed diagram.",
   "speed diagram.slowest": "{position}, turned down",
   "speed diagram.rpm": "rpm",
@@ -3323,6 +3327,7 @@ const de: Readonly<Record<Key, Text>> = {
   "belt card.spindle": "Spindel",
   "belt card.countershaft": "Vorgelegewelle",
   "belt card.countershaft number": "Vorgelegewelle {n}",
+  "belt card.clamp": "Werkstück spannen.",
   "belt card.begin with": "Anfangen mit {position}, wie gezeichnet.",
   "belt card.sign": "{sign} = {name}",
   "belt card.blank": "Leer: für diesen Werkstoff eine andere Zeile nehmen.",
@@ -3338,6 +3343,7 @@ const de: Readonly<Record<Key, Text>> = {
   "belt card.more speed": "Dünne Werkstücke vertragen mehr.",
   "belt card.too fast": "Auch die langsamste Stellung ist zu schnell für {materials}.",
   "belt card.no figures": "Keine Schnittwerte für {materials}.",
+  "belt card.others": "Andere Werkstoffe der Datei: keine Schnittwerte.",
   "belt card.further": "Weitere Werkstoffe: Drehzahlschaubild.",
   "speed diagram.slowest": "{position}, heruntergeregelt",
   "speed diagram.rpm": "U/min",

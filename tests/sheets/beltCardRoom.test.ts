@@ -4,11 +4,12 @@ import { measureSheets } from "../support/measureSheets.js";
 import { pdfOf } from "../support/pdfOf.js";
 import { readPdf } from "../support/readPdf.js";
 import { findingsOf, printOf, template, textsOf } from "../support/sheets.js";
+import { wordsOf } from "../support/words.js";
 
 const cone = (drivers: readonly number[], labels: string) =>
   `[${drivers.map((driver, at) => `{ label: "${labels[at]}", driver: ${driver}, driven: ${drivers.at(-1 - at)} }`).join(", ")}]`;
 /** Invented, in the measure of a common cover. */
-const drill = (more = "", materials = "mild steel, aluminium, brass, acrylic") =>
+const drill = (materials = "mild steel, aluminium, brass, acrylic", more = "") =>
   findingsOf(
     `name: School drill, room 4
 kind: drill
@@ -19,7 +20,7 @@ drive:
   stages:
     - { name: motor belt, steps: ${cone([55, 90], "AB")} }
     - { name: spindle belt, steps: ${cone([110, 82, 55], "123")} }
-${more}work: { materials: [${materials}] }
+${more}work: { materials: [${materials}], drills: [2, 2.5, 3, 3.3, 4, 4.2, 5, 6, 6.8, 8, 8.5, 10, 12, 13] }
 `,
   );
 
@@ -64,5 +65,35 @@ describe("pulleys take no room from the rows", () => {
     }));
     expect(rows.filter(({ second }) => second).map(({ way }) => way)).toEqual(Array(6).fill("geared"));
     expect(measureSheets(twelve, ["belt-card"]).faults).toEqual([]);
+  });
+});
+
+/** With so many tables that the drilling card goes on to a second page. */
+const quill = `handwheels:
+  - { name: Quill, reads: travel, travel: 80, feed: { rack: { module: 1.5, teeth: 14 } } }
+`;
+
+describe("a caution takes no room where its material is not named", () => {
+  const wooden = drill("mild steel, aluminium, brass, acrylic, hard wood", quill);
+
+  test("a material without figures has neither a caution on the card nor its name", () => {
+    const words = textsOf(wooden, "belt-card");
+    expect(words).not.toMatch(/wood/i);
+    expect(words).toContain("Other materials of the file: no figures.");
+    expect(cardsOf(wooden)).toBe(1);
+  });
+
+  test("a page that does not name it stands without its caution, the page that does has it", () => {
+    const print = printOf(wooden, "drilling-card");
+    const pages = print.pages.map((page) => wordsOf({ ...print, pages: [page] }));
+    expect(pages.length).toBeGreaterThan(1);
+    for (const words of pages) expect(words.includes("Wood dust harms")).toBe(/hard wood/.test(words));
+    expect(textsOf(wooden, "student")).not.toContain("Wood dust");
+  });
+
+  test("what the strip says is not said again at the foot", () => {
+    const words = textsOf(drill(), "belt-card");
+    expect(words.match(/Key out of the chuck/g)).toHaveLength(1);
+    expect(words).toContain("Clamp the work.");
   });
 });

@@ -56,10 +56,8 @@ export function beltCards(
     return stacked(
       [
         ...paragraph(words.join(" "), width, { size: size.text }),
-        ...(first ? paragraph(key, width, { size: size.text }) : []),
-        ...(room.use === "drilling"
-          ? paragraph(say("cautions.drill"), width, { size: size.text, weight: "bold" })
-          : []),
+        ...(first && key !== "" ? paragraph(key, width, { size: size.text }) : []),
+        ...paragraph(drillCaution(room), width, { size: size.text, weight: "bold" }),
       ].filter(({ drawing }) => drawing.marks.length > 0),
       width,
     );
@@ -146,6 +144,12 @@ export function beltCards(
     ],
   };
   return { drawings: [...drawings, pulleys], left, broken: plan.broken };
+}
+
+/** What the strip has said is not said again. */
+function drillCaution({ use, caution }: CardRoom): string {
+  if (use !== "drilling" || caution === "drill") return "";
+  return caution === "belt" ? say("belt card.clamp") : say("cautions.drill");
 }
 
 /** What must be read before a number is believed. */
