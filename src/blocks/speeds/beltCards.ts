@@ -157,7 +157,7 @@ function headOf(findings: Findings, { width, caution }: CardRoom): Drawing {
   const runs: Run[] = [
     ...(caution === "none" ? [] : [strip(cautionWords(caution as CautionPlace), width)]),
     ...speedDoubt(findings).flatMap((words) =>
-      paragraph(words, width, { size: size.text, weight: "bold", ink: "accent", gap: 0.8 }),
+      paragraph(words, width, { size: size.text, weight: "bold", gap: 0.8 }),
     ),
   ];
   const drawing = stacked(runs, width);

@@ -36,7 +36,7 @@ export const driveNotes = block({}, ({ findings, width }) => {
   ];
   return [
     ...speedDoubt(findings).flatMap((words) =>
-      paragraph(words, width, { size: size.text, weight: "bold", ink: "accent", gap: 1 }),
+      paragraph(words, width, { size: size.text, weight: "bold", gap: 1 }),
     ),
     ...paragraph(`${parts.join(" · ")}.`, width, { size: size.source, gap: 1 }),
   ];
