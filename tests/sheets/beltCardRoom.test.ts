@@ -97,3 +97,29 @@ describe("a caution takes no room where its material is not named", () => {
     expect(words).toContain("Clamp the work.");
   });
 });
+
+test("a position is called alike on every sheet: belts first, then what is shifted", () => {
+  const switched = findingsOf(`name: S
+drive:
+  motor: { speeds: [700, 1400] }
+  stages:
+    - { name: belt, steps: ${cone([55, 90], "AB")} }
+work: { materials: [mild steel] }
+`);
+  expect(switched.drive?.speeds.map(({ position }) => position.name).sort()).toEqual([
+    "A 1400",
+    "A 700",
+    "B 1400",
+    "B 700",
+  ]);
+  expect(textsOf(switched, "speed-diagram")).toContain("B 1400");
+});
+
+test("no print within a hole's radius of a screw's hole, which its head covers", async () => {
+  const { pages } = await readPdf(await pdfOf(printOf(drill(), "belt-card")));
+  const [page] = pages;
+  const strip = page?.texts.find(({ text }) => text.startsWith("PLUG OUT"));
+  const corners = page?.lines.filter(({ pen, from, to }) => pen < 0.11 && from.y === to.y && from.y > 20) ?? [];
+  const top = Math.min(...corners.map(({ from }) => from.y));
+  expect((strip?.y ?? 0) - top).toBeGreaterThan(8 + 6 + 4.5);
+});
