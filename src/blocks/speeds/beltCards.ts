@@ -156,9 +156,7 @@ function drillCaution({ use, caution }: CardRoom): string {
 function headOf(findings: Findings, { width, caution }: CardRoom): Drawing {
   const runs: Run[] = [
     ...(caution === "none" ? [] : [strip(cautionWords(caution as CautionPlace), width)]),
-    ...speedDoubt(findings).flatMap((words) =>
-      paragraph(words, width, { size: size.text, weight: "bold", gap: 0.8 }),
-    ),
+    ...speedDoubt(findings).flatMap((words) => paragraph(words, width, { size: size.text, weight: "bold", gap: 0.8 })),
   ];
   const drawing = stacked(runs, width);
   return { ...drawing, height: runs.length === 0 ? 0 : drawing.height + gap };

@@ -37,9 +37,7 @@ export const drillBars = block(
     const { findings, omitted } = withoutNearlyAlike(all);
     const asked = settings.operations.map((word) => findOperation(word)?.name ?? word);
     const byHand = asked.filter((operation) => byHandOnly(operation, machine));
-    const doubt = speedDoubt(findings).flatMap((line) =>
-      paragraph(line, width, { weight: "bold", gap: 0.5 }),
-    );
+    const doubt = speedDoubt(findings).flatMap((line) => paragraph(line, width, { weight: "bold", gap: 0.5 }));
     const powered = asked.filter((operation) => !byHand.includes(operation));
     const drawn = powered.flatMap((operation, index) =>
       lowered(
