@@ -18,7 +18,7 @@ import { wordLines } from "./shared/wordLines.js";
 import { beltTable } from "./speeds/beltTable.js";
 import { drillBars } from "./speeds/drillBars.js";
 import { driveNotes } from "./speeds/driveNotes.js";
-import { positionTable } from "./speeds/positions.js";
+import { namedOnCards, positionTable } from "./speeds/positions.js";
 import { speedDiagram } from "./speeds/speedDiagram.js";
 import { speedTree } from "./speeds/speedTree.js";
 import { studentExercises, studentSide } from "./student/sides.js";
@@ -40,7 +40,7 @@ const jobMaterial = ({ job }: Findings): readonly string[] => (job === undefined
 
 /** Every block that a sheet template may name. */
 export const blocks = {
-  positions: naming(positionTable),
+  positions: naming(positionTable, namedOnCards),
   "speed diagram": naming(speedDiagram),
   "speed tree": speedTree,
   belts: beltTable,

@@ -26,6 +26,7 @@ import {
   pageNotes,
 } from "./furniture.js";
 import { type Box, frameOn } from "./margins.js";
+import { namesDanger, onEveryPage } from "./named.js";
 import { has, unmet } from "./needs.js";
 import { settingsFor, unknownWheel, wheelsOf } from "./ofHandwheel.js";
 import type { Template } from "./template.js";
@@ -139,10 +140,14 @@ function fill(
   sheet: Sheet,
 ): Filled[] {
   const shown = template.blocks.filter((one) => one.for === undefined || here.includes(one.for));
-  const named = shown.flatMap(({ block }) => (blocks[block] as Block).materials?.(findings) ?? []);
+  const named = shown.flatMap((one) => {
+    const settings = settingsFor(one, findings.machine);
+    return (blocks[one.block] as Block).materials?.(findings, settings) ?? [];
+  });
   // On every page: one may lie apart from the others.
   const warned = shown.flatMap(({ block }) => (blocks[block] as Block).warnings?.(findings) ?? []);
-  const [head, taken] = stacked([...cautionRuns(warned, inner.width, "bold"), ...materialCautions(named, inner.width)]);
+  const hazards = materialCautions(named, inner.width, { sources: template.card === undefined });
+  const [head, taken] = stacked([...cautionRuns(warned, inner.width, "bold"), ...hazards]);
   const height = inner.height - taken;
   const drawnIn = (given: number) =>
     shown.map((one) => {
@@ -172,9 +177,11 @@ function fill(
       if (fewer !== undefined && fewer.length < pages.length) pages = fewer;
       if (pages.length === 1) break;
     }
+  const everywhere = warned.length > 0 || template.needs === "job" || onEveryPage(named);
+  const headed = (marks: readonly Mark[]) => taken > 0 && (everywhere || namesDanger(named, marks));
   return pages.map((marks) => ({
     title,
-    marks: marks && taken > 0 ? [...head, group({ x: 0, y: taken }, marks)] : marks,
+    marks: marks && headed(marks) ? [...head, group({ x: 0, y: taken }, marks)] : marks,
   }));
 }
 

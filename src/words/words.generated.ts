@@ -81,6 +81,7 @@ export type Gaps = {
   "belt card.spindle": never;
   "belt card.countershaft": never;
   "belt card.countershaft number": "n";
+  "belt card.clamp": never;
   "belt card.begin with": "position";
   "belt card.sign": "sign" | "name";
   "belt card.blank": never;
@@ -97,6 +98,7 @@ export type Gaps = {
   "belt card.larger too fast": never;
   "belt card.too fast": "materials";
   "belt card.no figures": "materials";
+  "belt card.others": never;
   "belt card.further": never;
   "speed diagram.slowest": "position";
   "speed diagram.rpm": never;
@@ -1716,6 +1718,7 @@ const en: Readonly<Record<Key, Text>> = {
   "belt card.spindle": "spindle",
   "belt card.countershaft": "countershaft",
   "belt card.countershaft number": "countershaft {n}",
+  "belt card.clamp": "Clamp the work.",
   "belt card.begin with": "Begin with {position}, as drawn.",
   "belt card.sign": "{sign} = {name}",
   "belt card.blank": "Blank: take another row for this material.",
@@ -1732,6 +1735,7 @@ const en: Readonly<Record<Key, Text>> = {
   "belt card.larger too fast": "Larger than listed: too fast here.",
   "belt card.too fast": "Even the slowest is too fast for {materials}.",
   "belt card.no figures": "No figures for {materials}.",
+  "belt card.others": "Other materials of the file: no figures.",
   "belt card.further": "Further materials: speed diagram.",
   "speed diagram.slowest": "{position}, turned down",
   "speed diagram.rpm": "rpm",
@@ -3348,6 +3352,7 @@ const de: Readonly<Record<Key, Text>> = {
   "belt card.spindle": "Spindel",
   "belt card.countershaft": "Vorgelegewelle",
   "belt card.countershaft number": "Vorgelegewelle {n}",
+  "belt card.clamp": "Werkstück spannen.",
   "belt card.begin with": "Anfangen mit {position}, wie gezeichnet.",
   "belt card.sign": "{sign} = {name}",
   "belt card.blank": "Leer: für diesen Werkstoff eine andere Zeile nehmen.",
@@ -3364,6 +3369,7 @@ const de: Readonly<Record<Key, Text>> = {
   "belt card.larger too fast": "Größer als angegeben: hier zu schnell.",
   "belt card.too fast": "Auch die langsamste Stellung ist zu schnell für {materials}.",
   "belt card.no figures": "Keine Schnittwerte für {materials}.",
+  "belt card.others": "Andere Werkstoffe der Datei: keine Schnittwerte.",
   "belt card.further": "Weitere Werkstoffe: Drehzahlschaubild.",
   "speed diagram.slowest": "{position}, heruntergeregelt",
   "speed diagram.rpm": "U/min",

@@ -43,7 +43,7 @@ export type Block<S extends Readonly<Record<string, unknown>> = Readonly<Record<
   readonly allowed: { readonly [K in keyof S]?: readonly string[] };
   draw(context: BlockContext<S>): readonly Run[];
   /** The materials that it names: what burns or poisons in them stands at the head of its sheet, whatever template it is in. */
-  materials?(findings: Findings): readonly string[];
+  materials?(findings: Findings, settings: S): readonly string[];
   /** Its rows stand as far apart as its height allows: where others stand on the same page or card, it does with less. */
   readonly gives?: true;
   /** Draws pieces whose lengths count on paper: its sheet carries check bars. */

@@ -1,3 +1,4 @@
+import { hazardOf } from "../../cutting/hazards.js";
 import { materialName } from "../../cutting/materials.js";
 import { findOperation } from "../../cutting/operations.js";
 import type { SpeedFinding } from "../../drive/finding.js";
@@ -60,7 +61,8 @@ export function beltCardsOf(
   );
   const listed = (of: (told: readonly Range[] | undefined) => boolean) =>
     found.filter(({ told }) => of(told)).map(({ material }) => materialName(material));
-  const without = listed((told) => told === undefined);
+  const figureless = found.filter(({ told }) => told === undefined).map(({ material }) => material);
+  const without = figureless.filter((material) => hazardOf(material) === undefined).map(materialName);
   const tooFast = listed((told) => told?.every(({ served }) => served.speed === undefined) === true);
   const rows = speeds.map((speed) => rowOf(speed, machine));
   const nameIn = (speed: SpeedFinding) => positionName(speed, machine.drive?.stages ?? []);
@@ -90,6 +92,7 @@ export function beltCardsOf(
           ? [say("belt card.larger too fast")]
           : []),
         ...(without.length > 0 ? [say("belt card.no figures", { materials: without.join(", ") })] : []),
+        ...(figureless.length > without.length ? [say("belt card.others")] : []),
         ...(tooFast.length > 0 ? [say("belt card.too fast", { materials: tooFast.join(", ") })] : []),
       ];
     },
@@ -169,6 +172,10 @@ function signOf(speed: SpeedFinding, limits: Limits): string {
   if (speed.doubtful) return "?";
   return speed.from === "measured" ? "" : "~";
 }
+
+/** True where a card has a column for a material, or says why it has none. */
+export const hasFigures = (material: string, operation: string, findings: Findings): boolean =>
+  servedDiameters(material, findOperation(operation)?.name ?? operation, findings) !== undefined;
 
 function toldOf(material: string, operation: string, findings: Findings): Range[] | undefined {
   const pieces = servedDiameters(material, operation, findings);

@@ -41,7 +41,7 @@ const gap = 2.2;
 /** From the sign beside a speed to the first material. */
 export const signGap = 1.4;
 /** Beside a way of the drive that stands upright. */
-const wayGap = 1;
+const wayGap = 1.8;
 /** Names longer than this share of the card wrap. */
 const nameShare = 0.34;
 /** Within a bar beside its words, and above and below them; from line to line, of its em. */
