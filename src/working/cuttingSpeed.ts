@@ -147,7 +147,7 @@ const rowNotes = ({ rows, apart }: CuttingSpeed, units: Units): string[] =>
     const told =
       unit === "rpm" || unit === own.name
         ? printed
-        : `${from === to ? figure(from) : `${figure(from)} to ${figure(to)}`} ${own.name}, printed as ${printed}`;
+        : `${from === to ? figure(from) : `${figure(from)} to ${figure(to)}`} ${own.name} (printed as ${printed})`;
     return `${[`${told}: ${sourceTitle(source)}, ${where}${memory}`, ...remarks].join("; ")}`;
   });
 

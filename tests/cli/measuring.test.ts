@@ -39,12 +39,12 @@ describe("explain", () => {
         )
       ).out;
     const dp = "{ rack: { pitch: 16 DP, teeth: 14 } }";
-    expect(await feedOf(dp)).toMatch(/ π × teeth ÷ DP × reduction[\s\S]* DP +=\s16 [\s\S]* = 2\.74889 in\/turn/);
-    expect(await feedOf(dp, "mm")).toContain("25.4 × π × teeth ÷ DP");
+    expect(await feedOf(dp)).toMatch(/ π × teeth ÷ DP\n[\s\S]* DP +=\s16 [\s\S]* = 2\.74889 in\/turn/);
+    expect(await feedOf(dp, "mm")).toContain("π × teeth ÷ DP × 25.4 mm");
     expect(await feedOf("{ rack: { pitch: 1/4 in, teeth: 14 } }")).toMatch(
       / pitch × teeth[\s\S]*tooth to tooth = 0\.25 in/,
     );
-    expect(await feedOf("10 tpi")).toMatch(/threads += 10 tpi[\s\S]* = 0\.1 in\/turn/);
+    expect(await feedOf("10 tpi")).toMatch(/threads per inch += 10 tpi[\s\S]* = 0\.1 in\/turn/);
     const inch = file(
       "name: L\nunits: in\ndrive: { motor: { speed: 1725 rpm }, stages: [{ name: b, steps: [{ label: A, driver: 2, driven: 4 }] }] }\nwork: { materials: [mild steel], diameters: [1] }\n",
     );

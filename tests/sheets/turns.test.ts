@@ -60,7 +60,7 @@ test("whole turns go over the entire travel, every one where a dial begins again
   const said = textsOf(long, "turns");
   for (const turn of [1, 37, 61, 93]) expect(said).toContain(` ${turn} ${(turn * 1.587).toFixed(3)} `);
   expect(said).not.toContain(` 95 ${(95 * 1.587).toFixed(3)} `);
-  expect(said).toContain("count whole turns, and add what its 0 then is");
+  expect(said).toContain("count whole turns, and add the figure under “dial 0 is”");
 });
 
 describe("a dial that begins again at zero", () => {

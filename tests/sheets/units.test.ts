@@ -66,6 +66,7 @@ const metric: Case = {
       words: /\(printed as [\d.]+( to [\d.]+)? ft\/min\)/,
       why: "what a source prints, as it is printed",
     },
+    { on: "explain", words: /threads per inch/, why: "as the file gives it" },
     { on: "turns", words: /^in$/, why: "the second table is for drawings in inches" },
     {
       on: "turns",

@@ -34,7 +34,7 @@ test("published cutting speeds are cited in the file's unit, with what was print
     if (working === undefined || "missing" in working) throw new Error(working?.missing);
     return (working.notes ?? []).join("\n");
   };
-  expect(notes("in")).toContain("82 to 148 ft/min, printed as 25 to 45 m/min: ");
+  expect(notes("in")).toContain("82 to 148 ft/min (printed as 25 to 45 m/min): ");
   expect(notes("in")).toContain("\n45 to 65 ft/min: ");
-  expect(notes("mm")).toContain("14 to 20 m/min, printed as 45 to 65 ft/min: ");
+  expect(notes("mm")).toContain("14 to 20 m/min (printed as 45 to 65 ft/min): ");
 });

@@ -26,6 +26,8 @@ const GROUP = 5;
 const groupGap = 1.6;
 const listGap = 8;
 const leastListGap = 5;
+/** Rows that are too many for one column with the paper beside it empty. */
+const LONG = 12;
 const partGap = 4;
 
 /** A table as one run a row, so that pages break between rows and the heading repeats. Where it is wider than the paper its words
@@ -51,7 +53,7 @@ function roomOf(
   { width, list }: TableOptions,
   size: number,
 ): number {
-  if (!list || columns.some(({ align }) => align === "start")) return width;
+  if (!list || rows.length < LONG || columns.some(({ align }) => align === "start")) return width;
   const half = (width - leastListGap) / 2 - 0.01;
   const [all, ...more] = unlessNoRoom(() => parts(columns, rows, half, size)) ?? [];
   return all?.length === columns.length && more.length === 0 ? half : width;

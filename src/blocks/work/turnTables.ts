@@ -62,13 +62,13 @@ export const turnTables = block(
     handwheels
       .filter(({ reading }) => reading !== undefined)
       .flatMap((finding, index) =>
-        goingOn(
+        overleaf(
           wheelRuns(finding, findings.machine, settings, {
             ...{ width, page: height },
             height: index === 0 ? height - strip : height,
           }),
           finding.handwheel.name,
-          width,
+          { width, height },
         ).map((run, place): Run => (place === 0 && index > 0 ? { ...run, startsPage: "unless it fits" } : run)),
       ),
   { tables },
@@ -125,3 +125,10 @@ function wheelRuns(finding: HandwheelFinding, machine: Machine, settings: Settin
   const apart = three && heightOf(head) + heightOf(three) > room.height;
   return apart || (three && over > 0 && over < LEAST_LEFT * room.height) ? whole(undefined) : runs;
 }
+
+/** Lower than this, mm, a card has no line to spare for its wheel's name: all its cards come from one cut. */
+const LOW = 60;
+
+/** Whose turns they are stands at the head of every page that they go on to. */
+const overleaf = (runs: readonly Run[], name: string, { width, height }: { width: number; height: number }): Run[] =>
+  height < LOW ? [...runs] : goingOn(runs, name, width);
