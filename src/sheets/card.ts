@@ -15,8 +15,9 @@ type Card = NonNullable<Template["card"]>;
 const padding = 4;
 /** Of a name that is cut short so much must be left to know it by, mm. */
 const leastName = 16;
-/** From print to the edge of a screw's hole, mm at least; of a large one its radius: the head covers more than the hole. */
-const clear = 0.8;
+/** From print to the edge of a screw's hole, mm: a head covers more than its hole, by its radius at most (common practice), and of a
+ *  large one by no more than a washer's rim. */
+const clear = { least: 0.8, most: 3 };
 /** What says whose card it is, inside the cut. */
 const footRoom = 10;
 /** Between cards on one page: the marks of both. */
@@ -76,7 +77,7 @@ function clearOf(holes: readonly Hole[], whole: Box, level = false): Box {
   let kept = whole;
   for (const { x, y, diameter } of holes) {
     const { left, top, width, height } = kept;
-    const reach = diameter / 2 + Math.max(clear, diameter / 2);
+    const reach = diameter / 2 + Math.min(clear.most, Math.max(clear.least, diameter / 2));
     const [from, to, above, below] = [x - reach, x + reach, y - reach, y + reach];
     const [right, bottom] = [left + width, top + height];
     if (to <= left || from >= right || below <= top || above >= bottom) continue;
