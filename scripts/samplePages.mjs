@@ -6,11 +6,15 @@ import { join } from "node:path";
 
 const printerOfDemo = ", printer: shop laser";
 
+/** One strip alone, by a template: where it lies on its page is then known. */
+const strip = `title: Strip
+needs: dial
+blocks:
+  - dial pieces: { handwheel: Cross slide, copies: 1, index: false, places: false }
+`;
+
 /** Of a page, mm: what README shows enlarged. */
-const details = {
-  "strip.svg": { page: "boathouse-dial-1.svg", left: 6, top: 128.5, width: 138, height: 40.5 },
-  "card.svg": { page: "boathouse-belt-card-1.svg", left: 32, top: 18, width: 160, height: 122 },
-};
+const card = { left: 32, top: 18, width: 160, height: 122 };
 
 /** Writes every page of the demo and its job, and the details, into a folder. */
 export function writeSamples(out) {
@@ -21,16 +25,27 @@ export function writeSamples(out) {
   writeFileSync(file, machine.replace(printerOfDemo, ""));
   const args = ["print", file, "--job", "templates/jobs/deck-pin.yaml", "--format", "svg", "--out", out, "--replace"];
   execFileSync(process.execPath, ["dist/witnessmark.cjs", ...args], { stdio: "pipe" });
+  const own = join(folder, "strip.yaml");
+  writeFileSync(own, strip);
+  const alone = ["print", file, "--sheet", own, "--format", "svg", "--out", folder];
+  execFileSync(process.execPath, ["dist/witnessmark.cjs", ...alone], { stdio: "pipe" });
+  const stripPage = readFileSync(join(folder, "boathouse-strip-1.svg"), "utf8");
   rmSync(folder, { recursive: true });
   // What was printed here is nobody's page on a machine.
   rmSync(join(out, "boathouse-printed.json"), { force: true });
-  for (const [name, { page, left, top, width, height }] of Object.entries(details)) {
-    const whole = readFileSync(join(out, page), "utf8");
-    const part = whole.replace(
-      /width="[\d.]+mm" height="[\d.]+mm" viewBox="[^"]*"/,
-      `width="${2 * width}mm" height="${2 * height}mm" viewBox="${left} ${top} ${width} ${height}"`,
-    );
-    if (part === whole) throw new Error(`${page} has no size to be cut from`);
-    writeFileSync(join(out, name), part);
-  }
+  const [, x, y] = /translate\(([\d.]+) ([\d.]+)\)">\s*<g>\s*<g class="strip">/.exec(stripPage) ?? [];
+  if (x === undefined) throw new Error("there is no strip on its page");
+  const around = { left: Number(x) - 2, top: Number(y) - 2, width: 134, height: 33 };
+  writeFileSync(join(out, "strip.svg"), cutFrom(stripPage, around));
+  writeFileSync(join(out, "card.svg"), cutFrom(readFileSync(join(out, "boathouse-belt-card-1.svg"), "utf8"), card));
+}
+
+/** A part of a page, at twice its size. */
+function cutFrom(page, { left, top, width, height }) {
+  const part = page.replace(
+    /width="[\d.]+mm" height="[\d.]+mm" viewBox="[^"]*"/,
+    `width="${2 * width}mm" height="${2 * height}mm" viewBox="${left} ${top} ${width} ${height}"`,
+  );
+  if (part === page) throw new Error("the page has no size to be cut from");
+  return part;
 }

@@ -32,14 +32,16 @@ export function supposed({ machine }: Findings, wishes: readonly string[]): Supp
   return { changes, machine: { ...machine, drive: now }, drive: speedsAfter(drive, now) };
 }
 
+const HEAD = "position, rpm";
+
 /** Speeds, belts and the recommended positions, before and after. */
 export function supposedLines(findings: Findings, after: Supposed): string[] {
   const before = findings.drive?.speeds ?? [];
-  const width = Math.max(8, largestOf(before.map(({ position }) => position.name.length)));
+  const width = Math.max(HEAD.length, largestOf(before.map(({ position }) => position.name.length)));
   return [
     "",
     `Supposed: ${after.changes.join("; ")}`,
-    `  ${"position".padEnd(width)}  ${"before".padStart(7)}  ${"after".padStart(7)} rpm`,
+    `  ${HEAD.padEnd(width)}  ${"before".padStart(7)}  ${"after".padStart(7)}    ${"change".padStart(9)}`,
     ...before.map((was) => {
       const then = after.drive.speeds.find((speed) => speed.position.name === was.position.name) ?? was;
       const change = `${formatFixed((then.rpm / was.rpm - 1) * 100, 1).padStart(7)} %  ${origin[then.from]}`;

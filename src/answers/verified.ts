@@ -5,10 +5,11 @@ import type { Machine, Units } from "../machine/machine.js";
 import { type Measure, measureOfPiece, measuresOf, verdictOn } from "../paper/measuredPiece.js";
 import { mendedBar } from "../paper/printerCorrection.js";
 import { formatFixed, formatLength, formatSize, trimmed } from "../quantity/format.js";
-import { inMm, parseLength } from "../quantity/length.js";
+import { inMm, inWords, MM_PER_INCH, parseLength } from "../quantity/length.js";
 import { roomOn } from "../sheets/arrange.js";
 import { builtIn } from "../sheets/builtIn.generated.js";
 import { Unanswered } from "./unanswered.js";
+import { wheelNamed } from "./wheelNamed.js";
 
 /** Beyond this a page was scaled, or the length is in another unit. */
 const MOST_OFF = 0.05;
@@ -26,16 +27,16 @@ export function verified(
   { machine, handwheels }: Findings,
   { handwheel: name, measured: measuredText, by }: Measured,
 ): { readonly good: boolean; readonly lines: readonly string[] } {
-  const finding = handwheels.find(({ handwheel }) => handwheel.name.toLowerCase() === name.toLowerCase());
-  if (finding === undefined)
-    throw new Unanswered(
-      `there is no handwheel "${name}"; there are ${handwheels.map(({ handwheel }) => `"${handwheel.name}"`).join(", ") || "none in this file"}`,
-    );
+  const named = wheelNamed(
+    name,
+    handwheels.map(({ handwheel }) => handwheel.name),
+  );
+  const finding = handwheels.find(({ handwheel }) => handwheel.name === named) as HandwheelFinding;
   const { units } = machine;
   const measured = parseLength(measuredText, units);
   if (measured === undefined || !(measured > 0))
     throw new Unanswered(
-      `"${measuredText}" is not a length; write what the caliper says, as 119.7 mm or 4.713 in; a bare number is in ${units}, the file's unit`,
+      `"${measuredText}" is not a length; write what the caliper says, as 119.7 mm or 4.713 in; a bare number is in ${inWords[units]}, the file's unit`,
       "question",
     );
   const measure = chosenMeasure(finding, by, measured, machine);
@@ -43,10 +44,10 @@ export function verified(
   const { off, good } = verdict;
   const lines = [
     ...(measure.others === undefined ? [] : [`Taken for ${measure.what.replace(/,.*/, "")}; ${measure.others}.`]),
-    `${finding.handwheel.name}: ${measure.what} must measure ${said(measure.wanted, units)}, the caliper says ${said(measured, units)}: ${said(Math.abs(off), units)} too ${off > 0 ? "long" : "short"}.`,
+    `${finding.handwheel.name}: ${measure.what} must measure ${said(measure.wanted, units)}, the caliper says ${said(measured, units)}: ${offWords(measure, off, units)}.`,
     good
       ? `Good enough: within ${said(measure.slack, units)}.`
-      : `Not good enough: at most ${said(measure.slack, units)} off is.`,
+      : `Not good enough: it may be off by ${said(measure.slack, units)} at most.`,
   ];
   if (Math.abs(verdict.ratio - 1) > MOST_OFF)
     return { good: false, lines: [...lines, scaledWords(measuredText, measure, units)] };
@@ -61,6 +62,14 @@ export function verified(
 }
 
 const said = (mm: number, units: Units): string => formatSize(mm, units);
+
+/** What no caliper can tell apart is as it should be. */
+function offWords({ by }: Measure, off: number, units: Units): string {
+  const much = said(Math.abs(off), units);
+  if (!/[1-9]/.test(much)) return "as it should be";
+  const [more, less] = by === "ring" ? ["large", "small"] : ["long", "short"];
+  return `${much} too ${off > 0 ? more : less}`;
+}
 
 /** `others`: what else it might have been. */
 type Chosen = Measure & { readonly others?: string };
@@ -107,7 +116,7 @@ function scaledWords(measuredText: string, { wanted }: Measure, units: Units): s
   const other: Units = units === "mm" ? "in" : "mm";
   const bare = Number(measuredText.replace(",", "."));
   if (Math.abs(inMm(bare, other) / wanted - 1) <= MOST_OFF)
-    return `A bare number is in ${units}, the file's unit: write ${measuredText} ${other} if that is what was meant.`;
+    return `A bare number is in ${inWords[units]}, the file's unit: write ${measuredText} ${other} if that is what was meant.`;
   return 'More than 5 % off: the page was most likely printed "fit to page", or the length is in another unit. Print at 100 % first.';
 }
 
@@ -120,15 +129,19 @@ function costWords({ reading, dial }: HandwheelFinding, { by }: Measure, turns: 
 }
 
 /** The bar that corrects what lies level on the dials sheet; along a bent edge both sides of the sheet mix. */
-function mendWords({ by }: Measure, ratio: number, { paper, printers }: Machine): string {
+function mendWords({ by }: Measure, ratio: number, { paper, printers, units }: Machine): string {
   if (by === "arc")
     return "To mend it, print the printer-check page and put its figures into the file: along a bent edge no single one can be told.";
   const name = paper.printer ?? "my printer";
   const printer = printers[name];
   const landscape = builtIn.find((sheet) => sheet.name === "dial")?.orientation === "landscape";
   const entry = (side: "across" | "down") => {
-    const { measured, nominal } = mendedBar(printer, side, ratio);
-    return `${side}: ${formatFixed(measured, 2)} of ${trimmed(nominal, 3)}`;
+    const bar = mendedBar(printer, side, ratio, units);
+    // In inches, unless the file gives this bar in millimetres, whose diagonals then are too.
+    const halves = (2 * bar.nominal) / MM_PER_INCH;
+    if (units === "in" && Math.abs(halves - Math.round(halves)) < 1e-6)
+      return `${side}: ${formatFixed(bar.measured / MM_PER_INCH, 3)} of ${trimmed(bar.nominal / MM_PER_INCH, 3)} in`;
+    return `${side}: ${formatFixed(bar.measured, 2)} of ${trimmed(bar.nominal, 3)}${units === "in" ? " mm" : ""}`;
   };
   const [level, upright] = landscape ? (["down", "across"] as const) : (["across", "down"] as const);
   const key = /^[\w ]+$/.test(name) ? name : JSON.stringify(name);

@@ -12,13 +12,13 @@ import { driveForm } from "./measuring/driveForm.js";
 import { measuredFooting, measuredReport } from "./measuring/measuredReport.js";
 import { handwheelForm } from "./measuring/measuringForm.js";
 import { printerCheck } from "./measuring/printerCheck.js";
-import { naming } from "./shared/block.js";
+import { naming, trueSized } from "./shared/block.js";
 import { cautionLines } from "./shared/cautions.js";
 import { wordLines } from "./shared/wordLines.js";
 import { beltTable } from "./speeds/beltTable.js";
 import { drillBars } from "./speeds/drillBars.js";
 import { driveNotes } from "./speeds/driveNotes.js";
-import { positionTable } from "./speeds/positions.js";
+import { namedOnCards, positionTable } from "./speeds/positions.js";
 import { speedDiagram } from "./speeds/speedDiagram.js";
 import { speedTree } from "./speeds/speedTree.js";
 import { studentExercises, studentSide } from "./student/sides.js";
@@ -40,7 +40,7 @@ const jobMaterial = ({ job }: Findings): readonly string[] => (job === undefined
 
 /** Every block that a sheet template may name. */
 export const blocks = {
-  positions: naming(positionTable),
+  positions: naming(positionTable, namedOnCards),
   "speed diagram": naming(speedDiagram),
   "speed tree": speedTree,
   belts: beltTable,
@@ -71,16 +71,16 @@ export const blocks = {
   "thread table": threadTable,
   "taper table": taperTable,
   "taper swing": taperSwing,
-  "angle gauges": angleGauges,
-  pieces: piecesToCut,
-  "dial pieces": dialPieces,
-  "dial choices": dialChoices,
-  verniers,
+  "angle gauges": trueSized(angleGauges),
+  pieces: trueSized(piecesToCut),
+  "dial pieces": trueSized(dialPieces),
+  "dial choices": trueSized(dialChoices),
+  verniers: trueSized(verniers),
   engraving,
   "start readings": startReadingTables,
   "ring cutting": ringCutting,
-  "linear scales": linearScales,
-  "angle scales": angleScales,
+  "linear scales": trueSized(linearScales),
+  "angle scales": trueSized(angleScales),
 } as const;
 
 export type BlockName = keyof typeof blocks;

@@ -29,7 +29,10 @@ export function everySetting(): string[] {
       "a card to trim instead of the whole page; with needs: drive the machine's own drive.cover goes before it",
     ],
     ["# each: handwheel", "a run of pages for each"],
-    ["checkBars: false", "true: lengths to lay a rule on"],
+    [
+      "# checkBars: true",
+      "lengths to lay a rule on; left out: where a block has pieces to cut, so write false to do without",
+    ],
     ["bare: false", "true: no head, no foot, letters as outlines"],
     ["uncorrected: false", "true: without the printer's correction"],
     ["onRequest: false", "true: only when asked for by name"],

@@ -119,7 +119,8 @@ async function sincePrinted(
 ): Promise<Partial<OutOfDate> & Pick<OutOfDate, "lines">> {
   const place = recordPath(out, path);
   const record = readRecord(place);
-  if (record === "none") return { lines: ["", `Nothing printed is recorded in ${out}.`] };
+  if (record === "none")
+    return { lines: ["", `Nothing was printed into ${out} yet; if you print elsewhere, name the folder: --out.`] };
   if (record === "unreadable")
     return { lines: ["", `${place} cannot be understood: print again what is to be compared.`] };
   const version = packageVersion();

@@ -26,7 +26,7 @@ function handwheelLines(finding: HandwheelFinding, units: Units): string[] {
   if (nominal !== undefined) {
     const factor = finding.reading?.factor ?? 1;
     lines.push(
-      `  nominal ${show(nominal, 1)} a turn: a dial made for that reads ${wrong((nominal - feed.perTurn) * factor, (mm) => show(mm, 1))}${factor === 2 ? " on diameter" : ""} each turn`,
+      `  nominal ${show(nominal, 1)} per turn: a dial made for that reads ${wrong((nominal - feed.perTurn) * factor, (mm) => show(mm, 1))}${factor === 2 ? " on diameter" : ""} each turn`,
     );
   }
   if (!dial) return lines;

@@ -22,7 +22,8 @@ export const helps = {
   },
   check: {
     call: "check <file>",
-    words: "find the mistakes in a machine file, and show its speeds, feeds and dials",
+    words:
+      "find the mistakes in a machine file, and show its speeds, feeds and dials; each mistake is one line, however long, by whose file:line:column an editor jumps to it",
     options: [
       ["--choices", "also lost motion, strips, and every way to divide each dial, with what it costs"],
       ["--job FILE", "also what stands against a job on this machine; may be given again"],
@@ -48,7 +49,7 @@ export const helps = {
     call: "verify <file>",
     words: "lay a caliper on a printed dial, and hear whether it is good enough",
     options: [
-      ["--handwheel NAME", "whose dial"],
+      ["--handwheel NAME", "whose dial; a part of its name will do"],
       [
         "--measured SIZE",
         "what the caliper shows: a strip between its cut ends, a ring across, a bevel's outer edge; a bare number is in the file's unit",
@@ -62,7 +63,7 @@ export const helps = {
     words: "make the pages of one machine file or many",
     options: [
       ["--sheet NAME", "this sheet, or a template file of your own; all that the file has data for when left out"],
-      ["--handwheel NAME", "only this handwheel"],
+      ["--handwheel NAME", "only this handwheel; a part of its name will do"],
       ["--job FILE", "also the plan of this job"],
       ["--anyway", "also the plan of a refused job; every page of it says so"],
       ["--all", "also everything bound into one PDF, with contents and bookmarks"],

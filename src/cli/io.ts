@@ -69,7 +69,10 @@ export function readIfThere(path: string): Uint8Array | undefined {
     return readFileSync(path);
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code === "ENOENT") return undefined;
-    throw new Refusal(`${path}: cannot be read (${reason(error)})`);
+    // A page's place is looked at before it is written there.
+    const remedy =
+      (error as NodeJS.ErrnoException).code === "ENOTDIR" ? `; ${dirname(path)} is a file: name a folder` : "";
+    throw new Refusal(`${path}: cannot be read (${reason(error)})${remedy}`);
   }
 }
 

@@ -93,7 +93,7 @@ function remarksOf(finding: HandwheelFinding, units: Units): string[] {
     ...travelWords(finding, units).map((words) => `  ${words}`),
     ...(doubtful
       ? [
-          `  ${handwheel.name}: no dial, since the feed may be off by more than a division of ${doubtful.chosen.divisionLabel}; measure it`,
+          `  ${handwheel.name}: no dial, since the feed may be off by more than a division of ${doubtful.chosen.divisionLabel}; ${handwheel.feed?.from === "readings" ? "measure over more of the travel" : "measure it"}`,
         ]
       : []),
   ];

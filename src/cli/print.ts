@@ -51,7 +51,7 @@ async function printOnce(
   { files, sheets, jobs: jobFiles = [], anyway = false, dpi = USUAL_DPI, watch: _, ...rest }: PrintArgs,
   io: Io,
 ): Promise<number> {
-  const templates = await readTemplates(sheets);
+  const templates = await readTemplates(sheets, io.err);
   const loaded = jobFiles.length === 0 ? [] : await (await import("./jobs.js")).loadJobs(jobFiles, io);
   if (loaded === undefined) return 1;
   const jobs = loaded.map(({ file, job }) => ({ file, name: basename(file, extname(file)), job }));

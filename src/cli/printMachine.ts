@@ -1,6 +1,7 @@
 import { rmSync } from "node:fs";
 import { basename, extname, join } from "node:path";
 import { deflateSync } from "node:zlib";
+import { wheelNamed } from "../answers/wheelNamed.js";
 import { isOurOutput } from "../drawing/ours.js";
 import type { Print } from "../drawing/page.js";
 import type { Findings } from "../findings/findings.js";
@@ -9,6 +10,7 @@ import type { Tools } from "../output/render.js";
 import { printsOf, withHandwheels } from "../printing/prints.js";
 import type { NamedJob } from "../sheets/pack.js";
 import type { LanguageCode } from "../words/languages.generated.js";
+import { answered } from "./answered.js";
 import { type Io, type Output, Refusal, readIfThere, told, writeWhole } from "./io.js";
 import type { FiledJob } from "./jobs.js";
 import { load } from "./load.js";
@@ -75,9 +77,12 @@ async function makePages(
   report(problems, path, io);
   if (findings === undefined) return undefined;
   if (!(await jobsStand(request, findings, path, io))) return undefined;
-  refuseUnknownHandwheels(findings, request.handwheels, path);
-  const chosen = withHandwheels(findings, request.handwheels);
-  const { prints, absent, language, binder } = printsOf(findings, request);
+  const handwheels = namedWheels(findings, request.handwheels, path);
+  if (request.handwheels !== undefined && request.asked)
+    for (const { name } of request.templates.filter((sheet) => withoutWheels.includes(sheet.name)))
+      io.err(`${path}: the ${name} sheet shows no handwheel: --handwheel changes nothing on it`);
+  const chosen = withHandwheels(findings, handwheels);
+  const { prints, absent, language, binder } = printsOf(findings, { ...request, handwheels });
   // The terminal speaks English; a sheet that cannot be made costs nothing to ask for again.
   const untold = request.templates.filter(({ name }) => absent.some((one) => one.name === name));
   const english =
@@ -113,13 +118,16 @@ async function jobsStand(
   return false;
 }
 
-function refuseUnknownHandwheels({ handwheels }: Findings, names: readonly string[] = [], path: string): void {
+/** Sheets of the program on which every handwheel is one and the same. */
+const withoutWheels: readonly string[] = ["belt-card", "speed-diagram", "speed-tree", "printer-check"];
+
+function namedWheels(
+  { handwheels }: Findings,
+  names: readonly string[] | undefined,
+  path: string,
+): readonly string[] | undefined {
   const known = handwheels.map(({ handwheel }) => handwheel.name);
-  for (const name of names)
-    if (!known.some((other) => other.toLowerCase() === name.toLowerCase()))
-      throw new Refusal(
-        `${path}: there is no handwheel "${name}"; there are ${known.map((other) => `"${other}"`).join(", ") || "none in this file"}`,
-      );
+  return names?.map((name) => answered(path, () => wheelNamed(name, known)));
 }
 
 async function outputsOf(

@@ -4,15 +4,25 @@ import { languages } from "../words/languages.generated.js";
 import { commandOf, helpLines, helps } from "./help.js";
 import { type Io, Refusal } from "./io.js";
 import { packageVersion } from "./packageFiles.js";
-import { asHelp, asksHelp, filesAsPaths, repeated, unknownOption, usageWords } from "./usage.js";
+import {
+  asHelp,
+  asksHelp,
+  filesAsPaths,
+  languageAsCode,
+  pastedDash,
+  repeated,
+  shortOptions,
+  unknownOption,
+  usageWords,
+} from "./usage.js";
 
 /** Runs one command line; resolves to the exit status: 0 fine, 1 something wrong with the file or request, 2 wrong usage. */
 export async function run(words: readonly string[], io: Io): Promise<number> {
-  const argv = asHelp(filesAsPaths(words));
+  const argv = languageAsCode(asHelp(shortOptions(filesAsPaths(words))));
   const refuse = (what: string): never => {
     throw new Refusal(`${what}\nFor help: witnessmark --help`, 2);
   };
-  const wrong = unknownOption(argv) ?? repeated(argv);
+  const wrong = pastedDash(argv) ?? unknownOption(argv) ?? repeated(argv);
   if (wrong !== undefined) refuse(wrong);
   if (asksHelp(argv)) {
     for (const line of helpLines(commandOf(argv))) io.out(line);

@@ -2,15 +2,19 @@ import { basename, extname } from "node:path";
 import { closest } from "../machine/closest.js";
 import { builtIn } from "../sheets/builtIn.generated.js";
 import type { Template } from "../sheets/template.js";
+import { otherTongues } from "../words/say.js";
 import { Refusal, readText } from "./io.js";
 
 /** The sheets asked for: by name, or from a template file of the user's own where its name ends so. Where none is asked for,
- *  all that come with the program but those made only on request. */
-export async function readTemplates(wanted: readonly string[] | undefined): Promise<readonly Template[]> {
+ *  all that come with the program but those made only on request. `warn`: takes what may be a slip in a file. */
+export async function readTemplates(
+  wanted: readonly string[] | undefined,
+  warn: (line: string) => void = () => {},
+): Promise<readonly Template[]> {
   const names = namesOf(wanted);
   if (names === undefined) return builtIn.filter(({ onRequest }) => !onRequest);
   const templates: Template[] = [];
-  for (const name of names) templates.push(isFile(name) ? await ownTemplate(name) : builtInTemplate(name));
+  for (const name of names) templates.push(isFile(name) ? await ownTemplate(name, warn) : builtInTemplate(name));
   return templates;
 }
 
@@ -30,7 +34,7 @@ export const templateFiles = (wanted: readonly string[] | undefined): Readonly<R
   Object.fromEntries((namesOf(wanted) ?? []).filter(isFile).map((file) => [sheetOf(file), file]));
 
 export function builtInTemplate(name: string): Template {
-  const template = builtIn.find((other) => other.name === name);
+  const template = builtIn.find((other) => other.name === name) ?? titled(name);
   if (template !== undefined) return template;
   const known = builtIn.map((other) => other.name);
   const nearest = closest(name, known);
@@ -39,12 +43,24 @@ export function builtInTemplate(name: string): Template {
   );
 }
 
-async function ownTemplate(file: string): Promise<Template> {
+/** The only one whose printed title, in any language, is this. */
+function titled(name: string): Template | undefined {
+  const same = (title: string) => title.toLowerCase() === name.trim().toLowerCase();
+  const found = builtIn.filter(({ title }) => [title, ...otherTongues(title)].some(same));
+  return found.length === 1 ? found[0] : undefined;
+}
+
+async function ownTemplate(file: string, warn: (line: string) => void): Promise<Template> {
   const { readTemplate } = await import("../sheets/readTemplate.js");
-  const { template, problems } = readTemplate(
+  const {
+    template,
+    problems,
+    doubts = [],
+  } = readTemplate(
     readText(file, "name a sheet template; begin with one of: witnessmark sheets --copy"),
     sheetOf(file),
   );
   if (template === undefined) throw new Refusal(problems.map((problem) => `${file}:${problem}`).join("\n"));
+  for (const line of doubts) warn(`${file}:${line}`);
   return template;
 }

@@ -67,6 +67,31 @@ export function filesAsPaths(argv: readonly string[]): string[] {
   return [...before.map((word) => (/^-[^-=][^=]*\.(ya?ml|csv)$/i.test(word) ? `./${word}` : word)), ...behind];
 }
 
+const beforeDashes = (argv: readonly string[]): readonly string[] =>
+  argv.includes("--") ? argv.slice(0, argv.indexOf("--")) : argv;
+
+/** The two that every command line has short. */
+export const shortOptions = (argv: readonly string[]): string[] => {
+  const end = beforeDashes(argv).length;
+  const long = new Map([
+    ["-h", "--help"],
+    ["-v", "--version"],
+  ]);
+  return argv.map((word, index) => (index < end ? (long.get(word) ?? word) : word));
+};
+
+/** The code of a language, which is written small, however it is typed. */
+export const languageAsCode = (argv: readonly string[]): string[] =>
+  argv.map((word, index) =>
+    argv[index - 1] === "--language" || word.startsWith("--language=") ? word.toLowerCase() : word,
+  );
+
+/** An option whose dashes a word processor has made one long one; undefined where there is none. */
+export function pastedDash(argv: readonly string[]): string | undefined {
+  const word = beforeDashes(argv).find((one) => /^[–—−][a-z]/i.test(one));
+  return word && `"${word}" begins with a long dash, as pasted text has it; write --${word.slice(1)}`;
+}
+
 /** An option that is given again though it has one value; undefined where there is none. */
 export function repeated(argv: readonly string[]): string | undefined {
   const command = commandOf(argv);
@@ -88,7 +113,8 @@ export function unknownOption(argv: readonly string[]): string | undefined {
   });
   if (first === undefined || (command === undefined && argv.some((word) => !word.startsWith("-")))) return undefined;
   const { name, word } = first;
-  const nearest = closest(name, known(command));
+  const begun = known(command).filter((option) => name.length > 2 && option.startsWith(name));
+  const nearest = begun.length === 1 ? begun[0] : closest(name, known(command));
   const all = known(command).map((option) => `--${option}`);
   return `${command ?? "witnessmark"} has no option ${word.split("=")[0]}; ${nearest ? `did you mean --${nearest}?` : `it has ${all.join(", ")}`}`;
 }
@@ -113,6 +139,8 @@ export function usageWords(message: string, argv: readonly string[]): string {
   if (unknown !== undefined && command !== undefined) return unknownWords(unknown, command, argv);
   const word = argv.find((other) => !other.startsWith("-"));
   if (word !== undefined && command === undefined) {
+    if (/\.ya?ml$/i.test(word))
+      return `say what to do with ${word}: witnessmark check ${word}, or witnessmark print ${word}`;
     const nearest = closest(word, Object.keys(options));
     return `there is no command "${word}"; ${nearest ? `did you mean ${nearest}?` : `there are ${Object.keys(options).join(", ")}`}`;
   }

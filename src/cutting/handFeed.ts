@@ -33,18 +33,8 @@ export function handFeed(feedPerRevolution: number, rpm: number, perTurn: number
 export function handFeedAtLeast(feedPerRevolution: number, rpm: number, perTurn: number): HandFeed {
   const fed = handFeed(feedPerRevolution, rpm, perTurn);
   const { secondsPerTurn: seconds } = fed;
-  return { ...fed, ...told(atLeast(seconds)) };
-}
-
-function atLeast(seconds: number): Counting {
-  if (seconds < fastestTurn) return "too fast";
-  if (seconds < 2 / 3) return turns(2, 1);
-  if (seconds < 1) return turns(3, 2);
-  if (seconds < 1.5) return turns(1, 1);
-  if (seconds < 2) return turns(2, 3);
-  return seconds < 12
-    ? turns(1, Math.floor(seconds + 1e-9))
-    : { of: "quarter", parts: 1, counts: Math.floor(seconds / 4 + 1e-9) };
+  if (seconds < fastestTurn) return { ...fed, ...told("too fast") };
+  return { ...fed, ...told(inTurns(seconds, "at least")) };
 }
 
 /** The fastest spindle at which a hand still gives that feed; lengths mm, all > 0. */
@@ -63,22 +53,53 @@ export const passes = (from: number, to: number, depth: number): number =>
 /** Faster than this no hand turns evenly. Common practice. */
 const fastestTurn = 0.5;
 
-const turns = (parts: number, counts: number): Counting => ({ of: "turn", parts, counts });
+type Need = "nearest" | "at least";
+
+/** A count that gives the feed told to within this part of it is as true as a hand turns. On one side alone as close a one would be
+ *  such as 11 turns in 6 seconds, which nobody keeps. */
+const nearEnough: Readonly<Record<Need, number>> = { nearest: 0.1, "at least": 0.15 };
 
 /** Counted in seconds, as one speaks "one and two and". */
 function nearest(seconds: number, divisions: number | undefined): Counting {
   if (seconds < fastestTurn) return "too fast";
-  if (seconds < 0.85) return turns(3, 2);
-  if (seconds < 1.25) return turns(1, 1);
-  if (seconds < 1.75) return turns(2, 3);
-  if (seconds < 12) return turns(1, Math.round(seconds));
-  if (seconds / 4 < 12) return { of: "quarter", parts: 1, counts: Math.round(seconds / 4) };
+  if (seconds < 4 * slowestCount) return inTurns(seconds, "nearest");
   if (divisions === undefined) return "too slow";
-  const perDivision = seconds / divisions;
-  return perDivision < 0.75
-    ? { of: "division", parts: Math.max(2, Math.round(1 / perDivision)), counts: 1 }
-    : { of: "division", parts: 1, counts: Math.max(1, Math.round(perDivision)) };
+  return { of: "division", ...counted(seconds / divisions, "nearest") };
 }
+
+/** Nobody counts on and on: from so many counts on, a part of a turn. */
+const slowestCount = 12;
+
+/** By whole turns, and slow ones by quarters; some speeds between three and six counts to a quarter are nearer by the turn. */
+function inTurns(seconds: number, need: Need): Counting {
+  const turns: Counting = { of: "turn", ...counted(seconds, need) };
+  if (seconds < slowestCount) return turns;
+  const quarters = wholeCounts(seconds / 4, need);
+  return Math.abs(seconds / 4 / quarters - 1) > nearEnough[need]
+    ? turns
+    : { of: "quarter", parts: 1, counts: quarters };
+}
+
+/** The fewest parts in the fewest counts that come near enough, where one of them takes so many seconds; else the nearest of those that
+ *  can be kept. "At least": none that would be slower, for which no parts or counts beyond 7 to 8 are near enough. */
+function counted(seconds: number, need: Need): { readonly parts: number; readonly counts: number } {
+  const most = need === "nearest" ? 4 : 7;
+  const off = ({ parts, counts }: { parts: number; counts: number }) => Math.abs((seconds * parts) / counts - 1);
+  const ways = Array.from({ length: most }, (_, index) => index + 1)
+    .flatMap((few) => [
+      { parts: few, counts: wholeCounts(few * seconds, need) },
+      { parts: need === "nearest" ? Math.round(few / seconds) : Math.ceil(few / seconds - 1e-9), counts: few },
+    ])
+    .filter(({ parts, counts }) => parts > 0 && counts > 0)
+    .sort((a, b) => a.parts + a.counts - (b.parts + b.counts) || off(a) - off(b));
+  return (
+    ways.find((way) => off(way) <= nearEnough[need]) ??
+    ways.reduce((best, way) => (off(way) < off(best) - 1e-9 ? way : best))
+  );
+}
+
+const wholeCounts = (seconds: number, need: Need): number =>
+  need === "nearest" ? Math.round(seconds) : Math.floor(seconds + 1e-9);
 
 const told = (counting: Counting): Pick<HandFeed, "count" | "counting"> => ({ count: countWords(counting), counting });
 
@@ -87,12 +108,15 @@ function countWords(counting: Counting): string {
   if (counting === "too slow") return say("hand feed.too slow");
   const { of, parts, counts } = counting;
   if (of === "quarter") return say("hand feed.count a quarter", { count: counts });
-  if (of === "division")
-    return parts > 1
-      ? say("hand feed.divisions a count", { count: parts })
-      : counts === 1
-        ? say("hand feed.1 division a count")
-        : say("hand feed.count a division", { count: counts });
-  if (parts === 1) return counts === 1 ? say("hand feed.1 a count") : say("hand feed.count a turn", { count: counts });
-  return counts === 1 ? say("hand feed.2 a count") : parts === 3 ? say("hand feed.3 in 2") : say("hand feed.2 in 3");
+  if (of === "division") {
+    if (counts === 1)
+      return parts === 1 ? say("hand feed.1 division a count") : say("hand feed.divisions a count", { count: parts });
+    return parts === 1
+      ? say("hand feed.count a division", { count: counts })
+      : say("hand feed.divisions to counts", { parts, counts });
+  }
+  if (counts === 1) return parts === 1 ? say("hand feed.1 a count") : say("hand feed.2 a count");
+  return parts === 1
+    ? say("hand feed.count a turn", { count: counts })
+    : say("hand feed.turns to counts", { parts, counts });
 }

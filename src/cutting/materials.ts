@@ -26,8 +26,22 @@ export const hasSpeeds = (name: string): boolean => withSpeeds.some((material) =
 /** The material's name in the data, whatever the case or the usual other name; undefined when it is not known. */
 export const findMaterial = (name: string): string | undefined => find(name)?.name;
 
+/** What one says for short and what it most likely means; too loose to go by unasked. */
+const forShort: Readonly<Record<string, string>> = {
+  steel: "mild steel",
+  stahl: "Baustahl",
+  iron: "grey cast iron",
+  guss: "Grauguss",
+  gusseisen: "Grauguss",
+  edelstahl: "nichtrostender Stahl",
+  inox: "stainless steel",
+  alu: "Aluminium",
+};
+
+const short = (word: string): string | undefined => (Object.hasOwn(forShort, word) ? forShort[word] : undefined);
+
 export const nearestMaterial = (name: string): string | undefined =>
-  closest(name.toLowerCase(), [...names, ...otherNames]);
+  short(name.trim().toLowerCase()) ?? closest(name.toLowerCase(), [...names, ...otherNames]);
 
 /** What to wet the cut with; undefined for a material that is not known. */
 export function coolant(material: string): Coolant | undefined {
@@ -40,8 +54,15 @@ export function coolant(material: string): Coolant | undefined {
   );
 }
 
-/** What it is called on paper: a name of the data in the paper's language, a user's own as it is. */
+/** What it is called on paper: in another language than the data's by its name there, also where the file has another name
+ *  of the trade; else as the file has it. */
 export const materialName = (name: string): string => {
   const known = find(name);
-  return known?.name === name.trim().toLowerCase() || known?.name === name ? translated(known.name) : name;
+  if (known === undefined) return name;
+  const written = name.trim().toLowerCase();
+  if (known.name.toLowerCase() === written) return translated(known.name);
+  const there = known.otherNames?.some((other) => other.toLowerCase() === written)
+    ? translated(known.name)
+    : known.name;
+  return there === known.name ? name : there;
 };

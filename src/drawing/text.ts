@@ -1,5 +1,6 @@
 import { advances } from "./advances.generated.js";
 import type { Weight } from "./drawing.js";
+import { hyphenAt } from "./hyphen.js";
 
 /** Width, mm, of one line of text set at `size` mm em. Kerning is off in every renderer, so widths simply add up. */
 export const textWidth = (text: string, size: number, weight: Weight): number => mm(advance(text, weight), size);
@@ -34,7 +35,7 @@ export function advance(text: string, weight: Weight): number {
 const HAIR = 1e-6;
 
 /** Breaks words into lines no wider than `width`. A word that is wider alone is broken too: behind a hyphen, stroke or point where
- *  it has one, else between letters. */
+ *  it has one, else with a hyphen between letters. */
 export function wrapText(text: string, width: number, size: number, weight: Weight): string[] {
   const space = advance(" ", weight);
   const lines: string[] = [];
@@ -66,11 +67,28 @@ function broken(word: string, width: number, size: number, weight: Weight): stri
     let to = from + 1;
     while (to < letters.length && mm(advance(letters.slice(from, to + 1).join(""), weight), size) <= width + HAIR) to++;
     const seam = letters.slice(from, to).findLastIndex((letter) => /[-–/_.,:]/.test(letter));
-    const end = to < letters.length && seam > 0 ? from + seam + 1 : to;
-    parts.push(letters.slice(from, end).join(""));
+    const parted = to < letters.length && seam > 0 ? from + seam + 1 : undefined;
+    const hyphen =
+      to < letters.length && parted === undefined ? hyphenIn(letters, from, to, width, size, weight) : undefined;
+    const end = parted ?? hyphen ?? to;
+    parts.push(letters.slice(from, end).join("") + (hyphen === undefined ? "" : "-"));
     from = end;
   }
   return parts;
+}
+
+/** Where a word breaks so that its hyphen has room too. */
+function hyphenIn(
+  letters: readonly string[],
+  from: number,
+  to: number,
+  width: number,
+  size: number,
+  weight: Weight,
+): number | undefined {
+  let most = to;
+  while (most > from && mm(advance(`${letters.slice(from, most).join("")}-`, weight), size) > width + HAIR) most--;
+  return hyphenAt(letters, from, most);
 }
 
 /** Width of the widest part of a text that is not broken unless it must be. */

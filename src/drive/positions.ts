@@ -7,15 +7,23 @@ import { ratio } from "./ratio.js";
  *  first. A stage without a choice adds nothing to the name; where no stage offers one, the position is named "only". */
 export function positions(drive: Drive): Position[] {
   return waysThrough(drive.stages).map((steps) => {
-    const labels = steps.filter((_, i) => offersChoice(drive.stages[i] as Stage)).map((step) => step.label);
+    const chosen = steps.filter((_, i) => offersChoice(drive.stages[i] as Stage));
+    const labels = chosen.map((step) => step.label);
     return {
-      name: labels.length === 0 ? say("speed tree.only position") : labels.join(" "),
+      name: labels.length === 0 ? say("speed tree.only position") : calledBy(chosen),
       labels,
       steps,
       ratio: ratio(steps),
     };
   });
 }
+
+/** Belts first, where the hand lays them; then what it shifts: on every sheet as in the cover. */
+export const calledBy = (chosen: readonly Step[]): string =>
+  [true, false]
+    .flatMap((belts) => chosen.filter(({ kind }) => (kind === "belt") === belts))
+    .map(({ label }) => label)
+    .join(" ");
 
 function offersChoice(stage: Stage): boolean {
   return stage.steps.length > 1;

@@ -109,8 +109,8 @@ function otherPulley(drive: Drive, words: string, units: Units): Changed | Refus
     const step = stage.steps[place];
     if (step === undefined || step.kind !== "belt")
       return {
-        what: `which pulleys of ${stage.name}?`,
-        remedy: `name a step with a belt: "${stage.name} ${stage.steps.find(({ kind }) => kind === "belt")?.label ?? "A"} 60 to 150"`,
+        what: `"${words}" does not say which pulleys of "${stage.name}" change`,
+        remedy: `name the step too, with its two new pulleys, as "${stage.name} ${stage.steps.find(({ kind }) => kind === "belt")?.label ?? "A"} 60 to 150"`,
       };
     const swapped: Step = { label: step.label, kind: "belt", driver, driven };
     const steps = stage.steps.map((one, at) => (at === place ? swapped : one));

@@ -8,6 +8,8 @@ export type Jump = { readonly index: number; readonly off: number };
 
 /** Sound readings raise a false alarm this often: it stops the feed, so it must be rarer than a question. */
 const FALSE_ALARM = 0.001;
+/** Part of the step that must stand between two neighbouring readings: what rises little by little is wear, and comes back. */
+const AT_ONCE = 0.5;
 /** Readings on either side, without which a jump cannot be told from a wild reading. */
 const EACH_SIDE = 2;
 
@@ -42,7 +44,8 @@ export function jumpIn(
   if (freedom < 1) return undefined;
 
   let places = 0;
-  let best: { index: number; gain: number; off: number } | undefined;
+  /** `lean`: what a step of 1 there adds to the common slope. */
+  let best: { index: number; gain: number; off: number; lean: number } | undefined;
   let after = { size: 0, rest: 0, x: 0 };
   for (let i = count - 1; i > 0; i--) {
     after = { size: after.size + 1, rest: after.rest + (rest[i] ?? 0), x: after.x + (dx[i] ?? 0) };
@@ -57,12 +60,17 @@ export function jumpIn(
     const own = after.size - after.size ** 2 / size - after.x ** 2 / spread;
     if (own < 1e-9) continue;
     const gain = after.rest ** 2 / own;
-    if (best === undefined || gain > best.gain) best = { index: i, gain, off: after.rest / own };
+    if (best === undefined || gain > best.gain)
+      best = { index: i, gain, off: after.rest / own, lean: after.x / spread };
   }
   if (best === undefined) return undefined;
   const least = Math.max(roundingDeviation(gauge), NO_SCATTER) ** 2;
   const variance = Math.max((squares - best.gain) / freedom, least);
   if (variance > smooth ** 2 || Math.abs(best.off) < 2 * gauge) return undefined;
+  const slope = (line.coefficients[0] ?? 0) - best.off * best.lean;
+  const between =
+    (y[best.index] ?? 0) - (y[best.index - 1] ?? 0) - slope * ((x[best.index] ?? 0) - (x[best.index - 1] ?? 0));
+  if (between / best.off < AT_ONCE) return undefined;
   if (chanceOfRatio(best.gain / variance, 1, freedom) * places > FALSE_ALARM) return undefined;
   return { index: kept[best.index] ?? 0, off: best.off };
 }

@@ -29,8 +29,9 @@ const ALL_PAIRS_UP_TO = 400;
  *  groups of sound readings would (the variance ratio of the mean-shift model, with Bonferroni's bound over the groups:
  *  Cook & Weisberg, Residuals and Influence in Regression, 1982, memory). Then each is judged by Student's t against the
  *  line through the rest. They are named, never taken out. Fewer than 5 readings cannot tell which of them is wrong: none
- *  is named. Every run has its own zero of the gauge. */
-export function wildReadings(turns: readonly number[], travel: readonly number[], gauge = 0): Wild[] {
+ *  is named. Every run has its own zero of the gauge. `unit`: mm of the unit that the readings were written in, where a slip of the
+ *  pen was made. */
+export function wildReadings(turns: readonly number[], travel: readonly number[], gauge = 0, unit = 1): Wild[] {
   const count = turns.length;
   if (count < 5) return [];
   const levels = levelsOf(turns);
@@ -66,14 +67,26 @@ export function wildReadings(turns: readonly number[], travel: readonly number[]
   const allowed = Math.log(FALSE_ALARM) - suspects.length * Math.LN2 - logWays(count, suspects.length);
   if (Math.log(together) > allowed) return [];
   const [intercept = 0, fitted = 0] = line.coefficients;
-  return suspects.flatMap((index): Wild[] => {
+  const found = suspects.flatMap((index): Wild[] => {
     const turn = turns[index] ?? 0;
     const off = (travel[index] ?? 0) - zero(index) - (intercept + fitted * turn);
     const times = Math.abs(off) / (deviation * Math.sqrt(1 + line.spreadOf([1, turn])));
     if (chanceOfT(times, freedom) * count > FALSE_ALARM) return [];
-    const like = likeness(travel[index] ?? 0, off, fitted, Math.max(4 * deviation, gauge));
+    const like = likeness(travel[index] ?? 0, off, fitted, Math.max(4 * deviation, gauge), unit);
     return [{ index, off, times: Math.abs(off) / deviation, ...(like && { like }) }];
   });
+  return found.filter((one) => !isStretch(one, found));
+}
+
+/** So many neighbours off on one side are no slips of the hand: there the screw is worn, or its nut. Common practice. */
+const STRETCH = 3;
+
+function isStretch({ index, off }: Wild, all: readonly Wild[]): boolean {
+  const also = new Set(all.flatMap((one) => (one.off * off > 0 ? [one.index] : [])));
+  let [first, last] = [index, index];
+  while (also.has(first - 1)) first--;
+  while (also.has(last + 1)) last++;
+  return last - first + 1 >= STRETCH;
 }
 
 /** The median height of each run. */
@@ -127,16 +140,17 @@ function robustSlope(
   return slopes.length === 0 ? undefined : median(slopes);
 }
 
-function likeness(reading: number, off: number, slope: number, near: number): string | undefined {
+/** What slip of the hand makes a reading so far off; all mm, but figures as they were written. */
+function likeness(reading: number, off: number, slope: number, near: number, unit: number): string | undefined {
   const turns = Math.round(off / slope);
   if (turns !== 0 && Math.abs(turns) <= 3 && Math.abs(off - turns * slope) <= near)
     return say(turns > 0 ? "measured report.turns too many" : "measured report.turns too few", { n: Math.abs(turns) });
   if (Math.abs(2 * reading - off) <= near) return say("measured report.sign");
-  const swapped = swappedDigits(reading).find((other) => Math.abs(reading - off - other) <= near);
+  const swapped = swappedDigits(reading / unit).find((other) => Math.abs(reading - off - other * unit) <= near);
   if (swapped !== undefined) return say("measured report.swapped", { reading: swapped });
-  const size = 10 ** Math.floor(Math.log10(Math.abs(off) + near));
-  const digit = Math.round(off / size);
-  if (digit !== 0 && Math.abs(digit) <= 9 && size >= 0.1 && Math.abs(off - digit * size) <= near)
+  const size = 10 ** Math.floor(Math.log10((Math.abs(off) + near) / unit));
+  const digit = Math.round(off / unit / size);
+  if (digit !== 0 && Math.abs(digit) <= 9 && size * unit >= 0.1 && Math.abs(off - digit * size * unit) <= near)
     return say(off > 0 ? "measured report.figure too much" : "measured report.figure too little", {
       by: Number((Math.abs(digit) * size).toPrecision(3)),
     });

@@ -14,12 +14,18 @@ export type ReturnStudy = {
 /** A lag that differs by more than this part of a turn from place to place is none: no nut is worn so unevenly. Common practice. */
 const UNEVEN = 0.25;
 
-/** Undefined without return readings. They are judged by the same tests as those on the way out. */
-export function returnStudy(readings: Readings, lost: LostMotion | undefined): ReturnStudy | undefined {
-  const { turns, back, gauge } = readings;
+/** Undefined without return readings. They are judged by the same tests as those on the way out. `curve`: how
+ *  far off its line the way out stands at each reading, mm, where the screw is worn: the way back bends as it does. */
+export function returnStudy(
+  readings: Readings,
+  lost: LostMotion | undefined,
+  curve?: ArrayLike<number>,
+): ReturnStudy | undefined {
+  const { turns, back, gauge, unit } = readings;
   if (back === undefined || lost === undefined) return undefined;
   const miscounted = miscountedFrom(turns, back);
-  const wild = miscounted ? [] : wildReadings(turns, back, gauge);
+  const straight = curve === undefined ? back : back.map((reading, i) => reading - (curve[i] ?? 0));
+  const wild = miscounted ? [] : wildReadings(turns, straight, gauge, unit);
   const lags = back.map((reading, i) => reading - (readings.travel[i] ?? 0));
   const apart =
     lags.reduce((most, lag) => Math.max(most, lag), -Infinity) -

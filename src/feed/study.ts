@@ -36,17 +36,19 @@ export type FeedStudy = {
 };
 
 export function study(line: Fit, shape: Shape, readings: Readings): FeedStudy {
-  const { turns, travel, gauge } = readings;
+  const { turns, travel, gauge, unit } = readings;
   const miscounted = miscountedFrom(turns, travel);
   const sources = budget(line, readings);
   const zeros = miscounted ? [] : otherZeros(readings);
-  // Where the gauge never moved there is no way back to compare.
-  const back = returnStudy(readings, line.slope === 0 ? undefined : lostMotion(readings, line.slope));
   // Positioning is judged from one zero; where a run had another there is none to judge by.
   const axis = zeros.length > 0 ? undefined : positioningOf(readings, line.slope, line.intercept);
-  const wild = miscounted ? [] : wildReadings(turns, travel, gauge);
+  const wild = miscounted ? [] : wildReadings(turns, travel, gauge, unit);
   const jump = miscounted ? undefined : jumpAmong(readings, wild, shape);
   const pattern = miscounted || jump || wild.length > 0 ? undefined : patternIn(line, shape, readings);
+  const curved = shape.alongTravel?.real || pattern?.real;
+  // Where the gauge never moved there is no way back to compare.
+  const lost = line.slope === 0 ? undefined : lostMotion(readings, line.slope);
+  const back = returnStudy(readings, lost, curved && wild.length === 0 && !jump ? line.residuals : undefined);
   return {
     // A jump makes many readings look wild: it is told in their place.
     wild: jump ? [] : wild,

@@ -43,6 +43,12 @@ export function dialFacts({ handwheel, reading, dial }: HandwheelFinding): DialF
   };
 }
 
+/** As a dial's marks are recorded, which stays the same for what was printed before; here as one would say it. */
+const marksInWords = (marks: string): string =>
+  marks
+    .replace(/, rows in (\d+) rows/g, ", in $1 rows")
+    .replace(/; growing (clockwise|anticlockwise|counterclockwise)/, ", numbers growing $1");
+
 /** A dial that is stuck on, against what is known today: whether it must be replaced, and why. `gone`: there is none to put in its
  *  place, and `why` says what to do instead. Undefined where nothing about it
  *  changed. `now`: its handwheel today, where there still is one. */
@@ -62,7 +68,8 @@ export function dialChange(
           : "no dial can be made for it as the file now stands: take off the one that is on it",
     };
   const size = (mm: number) => formatSize(mm, units);
-  if (was.marks !== is.marks) return { replace: true, why: `it is divided ${was.marks}; it should be ${is.marks}` };
+  if (was.marks !== is.marks)
+    return { replace: true, why: `it is divided ${marksInWords(was.marks)}; it should be ${marksInWords(is.marks)}` };
   const off = Math.abs((was.length ?? 0) - (is.length ?? 0));
   if (was.length !== null && is.length !== null && off > LEAST_LENGTH) {
     const words = `it is ${size(was.length)} long; it should be ${size(is.length)}`;
@@ -79,7 +86,7 @@ export function dialChange(
   // What is known today decides: how well the feed is known over that way, and what an eye reads of a division.
   const { doubtOverTravel = 0 } = now.dial?.chosen ?? {};
   const doubt = doubtOverTravel + (now.dial?.divisionWorth ?? 0) / 10;
-  const words = `it was made for ${turn(was.perTurn)} ${units} a turn, which is now ${turn(is.perTurn)}`;
+  const words = `it was made for ${turn(was.perTurn)} ${units} per turn, which is now ${turn(is.perTurn)}`;
   const reads = `it now reads ${formatSize(Math.abs(wrong), units, 3)} too ${wrong > 0 ? "much" : "little"} over ${size(over)}`;
   if (Math.abs(wrong) <= doubt)
     return { replace: false, why: `${words}: ${reads}, within what is in doubt: it may stay` };

@@ -1,3 +1,4 @@
+import { drillNameIn } from "../quantity/drill.js";
 import { trimmedSize } from "../quantity/format.js";
 import { mmPer } from "../quantity/length.js";
 import { pitchOf } from "../quantity/thread.js";
@@ -167,6 +168,14 @@ function paper({ paper, printers }: MachineFile, { mm, said, error, warn }: Cont
   };
 }
 
+const namesOf = (drills: readonly LengthText[], mm: (length: LengthText) => number): Work["drillNames"] =>
+  new Map(
+    drills.flatMap((drill) => {
+      const name = drillNameIn(drill.text ?? "");
+      return name === undefined ? [] : [[mm(drill), name] as const];
+    }),
+  );
+
 /** Deeper than this on the radius, mm, no small machine cuts. Common practice. */
 const deepestOfAll = 5;
 
@@ -184,7 +193,7 @@ function work(given: MachineFile["work"], { units, mm, said, error }: Context): 
     tool: given?.tool ?? "high-speed steel",
     materials: given?.materials ?? ["mild steel", "free-cutting steel", "brass", "aluminium", "grey cast iron"],
     ...(deepest !== undefined && { deepest }),
-    ...(given?.drills && { drills: given.drills.map(mm) }),
+    ...(given?.drills && { drills: given.drills.map(mm), drillNames: namesOf(given.drills, mm) }),
     diameters: given?.diameters?.map(mm) ?? usual.map((diameter) => diameter * mmPer[units]),
   };
 }

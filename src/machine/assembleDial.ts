@@ -1,3 +1,4 @@
+import { inWords } from "../quantity/length.js";
 import { asRead } from "./asRead.js";
 import type { Context, Raw } from "./context.js";
 import type { DialWish } from "./machine.js";
@@ -67,7 +68,7 @@ export function assembleDial(
         [...path, key],
         value > largest ? "too-large" : "too-small",
         `${key} of ${said(value)} is no dial's`,
-        `write the unit beside it: a bare number is in ${units} here`,
+        `write the unit beside it: a bare number is in ${inWords[units]} here`,
       );
   }
   if (missing.length > 0) return undefined;

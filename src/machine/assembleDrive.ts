@@ -1,5 +1,5 @@
 import { largestOf } from "../quantity/extremes.js";
-import { parseLength } from "../quantity/length.js";
+import { inWords, parseLength } from "../quantity/length.js";
 import { splitUnit } from "../quantity/number.js";
 import { closest } from "./closest.js";
 import type { Context, Raw } from "./context.js";
@@ -232,7 +232,7 @@ function readPulley(
         path,
         small ? "too-small" : "too-large",
         `a pulley of ${said(effective)} is unusual on a small machine`,
-        `write the unit beside it, and mind the decimal point: a bare number is in ${units} here`,
+        `write the unit beside it, and mind the decimal point: a bare number is in ${inWords[units]} here`,
       );
     return effective;
   };

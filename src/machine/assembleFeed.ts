@@ -1,4 +1,5 @@
 import { trimmed } from "../quantity/format.js";
+import { MM_PER_INCH } from "../quantity/length.js";
 import { assembleRack, FARTHEST_RACK } from "./assembleRack.js";
 import type { Context, Raw } from "./context.js";
 import type { Feed, Readings } from "./machine.js";
@@ -53,7 +54,12 @@ function coarseGauge(
 
 /** "16 tpi" is a screw; a plain length is the maker's word or a measurement, as stated. */
 const scalar = (feed: Extract<RawFeed, { value: number }>, { feedMm }: Context): Feed =>
-  feed.unit === "tpi" ? { from: "screw", pitch: feedMm(feed), starts: 1 } : { from: "stated", perTurn: feedMm(feed) };
+  feed.unit === "tpi"
+    ? { from: "screw", pitch: feedMm(feed), starts: 1, ...tpiOf(feed) }
+    : { from: "stated", perTurn: feedMm(feed) };
+
+const tpiOf = ({ value, unit }: { readonly value: number; readonly unit: string }) =>
+  unit === "tpi" ? { tpi: value } : {};
 
 function compound(feed: Exclude<RawFeed, { value: number }>, path: Path, context: Context): Feed | undefined {
   const { mm, feedMm, error } = context;
@@ -82,7 +88,10 @@ function compound(feed: Exclude<RawFeed, { value: number }>, path: Path, context
       ...(feed.uncertainty && { uncertainty: mm(feed.uncertainty) }),
       ...nominal,
     };
-  if (feed.screw) return { from: "screw", pitch: feedMm(feed.screw.pitch), starts: feed.screw.starts ?? 1, ...nominal };
+  if (feed.screw) {
+    const { pitch, starts = 1 } = feed.screw;
+    return { from: "screw", pitch: feedMm(pitch), starts, ...tpiOf(pitch), ...nominal };
+  }
   if (feed.rack) {
     const rack = assembleRack(feed.rack, [...path, "rack"], context);
     return rack && { ...rack, ...nominal };
@@ -125,7 +134,7 @@ function listsOf(raw: RawReadings, path: Path, { mm, csv, error }: Context): Omi
 }
 
 function assembleReadings(raw: RawReadings, path: Path, context: Context): Readings | undefined {
-  const { mm, error } = context;
+  const { mm, units, error } = context;
   const lists = listsOf(raw, path, context);
   if (lists === undefined) return undefined;
   const { turns, travel, back } = lists;
@@ -209,7 +218,7 @@ function assembleReadings(raw: RawReadings, path: Path, context: Context): Readi
     ...(about.gaugeError && { gaugeError: mm(about.gaugeError) }),
     ...(about.temperature !== undefined && { temperature: about.temperature }),
   };
-  return sound ? { ...gauge, ...lists } : undefined;
+  return sound ? { ...gauge, ...lists, ...(units === "in" && { unit: MM_PER_INCH }) } : undefined;
 }
 
 /** Whole numbers alone look like decimals that their commas cut in two. */

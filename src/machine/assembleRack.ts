@@ -37,6 +37,12 @@ export function assembleRack(raw: RawRack, path: Path, { mm, units, said, error,
           : pitch.unit === "DP"
             ? moduleOfDiametral(pitch.value)
             : moduleOfCircular(mm(pitch)),
+    ...(pitch !== undefined && {
+      given:
+        pitch.unit === "DP"
+          ? ({ by: "DP", value: pitch.value } as const)
+          : ({ by: "tooth to tooth", value: mm(pitch) } as const),
+    }),
     teeth,
     reduction,
   };

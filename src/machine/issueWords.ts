@@ -35,7 +35,9 @@ function wordsFor(issue: Issue, base: Path, root: z.core.$ZodType, noun: string)
           key,
           ...(nearest && { meant: nearest }),
           what,
-          remedy: nearest ? `did you mean "${nearest}"?` : `known are ${known.join(", ")}`,
+          remedy: nearest
+            ? `did you mean "${nearest}"?`
+            : `${pulleysOf(key, issue.input)}known are ${known.join(", ")}`,
         };
       });
     case "invalid_type":
@@ -43,7 +45,8 @@ function wordsFor(issue: Issue, base: Path, root: z.core.$ZodType, noun: string)
       return remark(
         "wrong-kind",
         `${name} cannot be ${shown(issue.input)}`,
-        `it must be ${kinds[issue.expected] ?? issue.expected}`,
+        asList(issue.input, [issue.expected], path) ??
+          `it must be ${kinds[issue.expected] ?? issue.expected}${example(path, issue.input)}`,
       );
     case "invalid_value":
       return suggestion(issue, path);
@@ -68,6 +71,13 @@ function wordsFor(issue: Issue, base: Path, root: z.core.$ZodType, noun: string)
     default:
       return remark("bad-value", `${name} cannot be ${shown(issue.input)}`, "see the starter file for an example");
   }
+}
+
+/** A step written as its name with both pulleys. */
+function pulleysOf(key: string, input: unknown): string {
+  const value = (input as Readonly<Record<string, unknown>> | undefined)?.[key];
+  const [, driver, driven] = /^(\d+(?:\.\d+)?)\s*[/:x]\s*(\d+(?:\.\d+)?)$/.exec(String(value ?? "")) ?? [];
+  return driver === undefined ? "" : `write  { label: ${key}, driver: ${driver}, driven: ${driven} }; `;
 }
 
 /** A key that swallowed what a space should have parted from it. */
@@ -124,9 +134,30 @@ function bestBranch(
       code: "wrong-kind",
       path,
       what: `${nameOf(path)} cannot be ${shown(issue.input)}`,
-      remedy: `it must be ${expected.join(" or ")}`,
+      remedy:
+        asList(
+          issue.input,
+          expected.map((kind) => (kind === kinds.array ? "array" : kind)),
+          path,
+        ) ?? `it must be ${expected.join(" or ")}${example(path, issue.input)}`,
     },
   ];
+}
+
+/** Numbers in a row are the list that was meant. */
+function asList(input: unknown, expected: readonly string[], path: Path): string | undefined {
+  if (!expected.includes("array") || typeof input !== "string" || input.length > 60) return undefined;
+  const numbers = input.trim().split(/[\s;]+/);
+  if (numbers.length < 2 || !numbers.every((one) => /^-?\d+(\.\d+)?$/.test(one))) return undefined;
+  return `write  ${nameOf(path)}: [${numbers.join(", ")}]`;
+}
+
+/** How one writes what is most often written as a bare number or word. */
+function example(path: Path, input: unknown): string {
+  const name = path.at(-1);
+  if (name === "motor" && path.length === 2)
+    return `: motor: { speed: ${typeof input === "number" ? input : 1425} rpm }`;
+  return path.at(-2) === "steps" && path[0] === "drive" ? ": { label: A, driver: 50, driven: 80 }" : "";
 }
 
 const expectedKinds = (issue: Issue): string[] => {

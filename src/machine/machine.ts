@@ -2,6 +2,7 @@
  *  holds every other key of the schema, which tells what it means.
  *  What the file left out is absent here; whoever needs it says on paper that it is missing. */
 
+import type { DrillName } from "../quantity/drill.js";
 import type { LanguageCode } from "../words/languages.generated.js";
 import type { Part } from "./asRead.js";
 import type { PulleyMeasure, VeeSection } from "./effectiveDiameter.js";
@@ -194,10 +195,13 @@ export type OldDial = {
 /** How the file says what one turn does. `nominal` is what the maker meant; it is only compared against. */
 export type Feed = { readonly nominal?: number } & (
   | { readonly from: "stated"; readonly perTurn: number; readonly uncertainty?: number }
-  | { readonly from: "screw"; readonly pitch: number; readonly starts: number }
+  /** `tpi`: where the pitch was given by threads per inch. */
+  | { readonly from: "screw"; readonly pitch: number; readonly starts: number; readonly tpi?: number }
   | {
       readonly from: "rack";
       readonly module: number;
+      /** What was given in place of the module: teeth to an inch of pitch diameter, or mm from tooth to tooth. */
+      readonly given?: { readonly by: "DP" | "tooth to tooth"; readonly value: number };
       readonly teeth: number;
       readonly reduction: readonly [number, number];
     }
@@ -215,6 +219,8 @@ export type Readings = {
   readonly turns: readonly number[];
   readonly travel: readonly number[];
   readonly back?: readonly number[];
+  /** mm of the unit that they are written in; 1 when left out. */
+  readonly unit?: number;
   /** The CSV beside the machine file that they stand in. */
   readonly file?: string;
 };
@@ -265,6 +271,9 @@ export type Work = {
   readonly diameters: readonly number[];
   /** Diameters of the drills at hand; usual ones when absent. */
   readonly drills?: readonly number[];
+  /** The number or letter of those that were given by it, by their diameter: 21, "F". Apart from `written`, since a shaft of the same
+   *  size is not called so. */
+  readonly drillNames?: ReadonlyMap<number, DrillName>;
   /** Which part of the published cutting speeds it bears; light when left out. */
   readonly firmness?: Firmness;
   /** Deepest cut on the radius that was found to go well; a usual one when absent. */

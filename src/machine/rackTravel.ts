@@ -6,5 +6,5 @@ export const rackTravel = ({
   module,
   teeth,
   reduction,
-}: Omit<Extract<Feed, { from: "rack" }>, "from" | "nominal">): number =>
+}: Pick<Extract<Feed, { from: "rack" }>, "module" | "teeth" | "reduction">): number =>
   (Math.PI * module * teeth * reduction[0]) / reduction[1];

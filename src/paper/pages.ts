@@ -39,11 +39,13 @@ export function packedOnPages<T>(pieces: readonly Grouped<T>[], room: Room, gap:
     return [pages.length + more, parted(pages).length, more * last] as const;
   };
   let best: FilledPage<T>[] | undefined;
+  let least: readonly number[] = [];
   const attempt = (whole: ReadonlySet<string>): boolean => {
     const before = best;
     for (const way of ways) {
       const pages = placedIn(pieces, way, whole, room, gap);
-      if (best === undefined || less(cost(pages), cost(best))) best = pages;
+      const own = cost(pages);
+      if (best === undefined || less(own, least)) [best, least] = [pages, own];
     }
     return best !== before;
   };

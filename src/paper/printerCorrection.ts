@@ -1,4 +1,5 @@
 import type { Measured, Printer } from "../machine/machine.js";
+import { inMm, type LengthUnit } from "../quantity/length.js";
 
 /** x' = a·x + c·y + e, y' = b·x + d·y + f, in millimetres with y down. */
 export type Affine = readonly [a: number, b: number, c: number, d: number, e: number, f: number];
@@ -48,10 +49,16 @@ export function pageCorrection(printer: Printer | undefined, page: PageSize): Af
 
 /** The bar of a printer's entry as it would have to be for pages to come out true that now come out `ratio` times as long as
  *  they should, along that side of the sheet. The nominal stays, since the diagonals belong to it. */
-export function mendedBar(printer: Printer | undefined, side: "across" | "down", ratio: number): Measured {
-  const bar = printer?.[side] ?? { measured: usualBar[side], nominal: usualBar[side] };
+export function mendedBar(
+  printer: Printer | undefined,
+  side: "across" | "down",
+  ratio: number,
+  units: LengthUnit = "mm",
+): Measured {
+  const usual = usualBar[units][side];
+  const bar = printer?.[side] ?? { measured: usual, nominal: usual };
   return { ...bar, measured: bar.measured * ratio };
 }
 
-/** What the printer check page has on A4, mm. */
-const usualBar = { across: 200, down: 250 } as const;
+/** What the printer check page has on A4, and on Letter in inches; mm. */
+const usualBar = { mm: { across: 200, down: 250 }, in: { across: inMm(8, "in"), down: inMm(10, "in") } } as const;

@@ -16,13 +16,18 @@ export const letterDrills: readonly number[] = [
 /** Diameter, mm, of a number or letter drill by its name: "#21", "no. 21", "letter F"; a bare letter, but no bare number, which is a
  *  size. Undefined where it is no such name. */
 export function drillNamed(name: string): number | undefined {
-  const [, number] = /^(?:#|no\.?)\s*(\d{1,2})$/i.exec(name.trim()) ?? [];
-  const [, letter] = /^(?:letter\s+)?([A-Z])$/i.exec(name.trim()) ?? [];
-  const thou =
-    number !== undefined
-      ? numberDrills[Number(number) - 1]
-      : letter === undefined
-        ? undefined
-        : letterDrills[letter.toUpperCase().charCodeAt(0) - 65];
+  const stamped = drillNameIn(name);
+  if (stamped === undefined) return undefined;
+  const thou = typeof stamped === "number" ? numberDrills[stamped - 1] : letterDrills[stamped.charCodeAt(0) - 65];
   return thou === undefined ? undefined : (thou / 1000) * MM_PER_INCH;
+}
+
+/** What is stamped on such a drill: a number or a letter. */
+export type DrillName = number | string;
+
+/** Out of its name as one writes it; whether there is such a drill is not asked. */
+export function drillNameIn(words: string): DrillName | undefined {
+  const [, number] = /^(?:#|no\.?)\s*(\d{1,2})$/i.exec(words.trim()) ?? [];
+  const [, letter] = /^(?:letter\s+)?([A-Z])$/i.exec(words.trim()) ?? [];
+  return number === undefined ? letter?.toUpperCase() : Number(number);
 }

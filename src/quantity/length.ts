@@ -7,6 +7,9 @@ export const MM_PER_FOOT = 12 * MM_PER_INCH;
 /** The unit systems that people write and read in. */
 export type LengthUnit = "mm" | "in";
 
+/** Behind the word "in", which the sign of the inch would repeat; the terminal is English. */
+export const inWords: Readonly<Record<LengthUnit, string>> = { mm: "millimetres", in: "inches" };
+
 /** mm in one of each. */
 export const mmPer: Readonly<Record<LengthUnit, number>> = { mm: 1, in: MM_PER_INCH };
 

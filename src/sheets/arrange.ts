@@ -1,9 +1,8 @@
 import { type BlockName, blocks } from "../blocks/registry.js";
 import type { Block, Run } from "../blocks/shared/block.js";
 import { cautionRuns } from "../blocks/shared/cautions.js";
-import { markRoom } from "../blocks/shared/cut.js";
 import { materialCautions } from "../blocks/shared/materialCautions.js";
-import { NoRoom } from "../blocks/shared/noRoom.js";
+import { NoRoom, unlessNoRoom } from "../blocks/shared/noRoom.js";
 import type { Mark } from "../drawing/drawing.js";
 import type { Page, Print } from "../drawing/page.js";
 import { group } from "../drawing/shapes.js";
@@ -12,9 +11,9 @@ import { type Use, usesOf } from "../findings/uses.js";
 import type { Machine, PaperSize } from "../machine/machine.js";
 import { type Orientation, paperSize } from "../paper/paperSize.js";
 import { liesAcross } from "../paper/printerCorrection.js";
-import { formatFixed, trimmed } from "../quantity/format.js";
+import { trimmed } from "../quantity/format.js";
 import { say, translated, withinSentence } from "../words/say.js";
-import { cardMarks, cardSizes, cardsOn, insideOf } from "./card.js";
+import { cardMarks, cardSizes, cardsOn, insideOf, largestCard } from "./card.js";
 import { flow } from "./flow.js";
 import {
   barRoom,
@@ -27,6 +26,7 @@ import {
   pageNotes,
 } from "./furniture.js";
 import { type Box, frameOn } from "./margins.js";
+import { namesDanger, onEveryPage } from "./named.js";
 import { has, unmet } from "./needs.js";
 import { settingsFor, unknownWheel, wheelsOf } from "./ofHandwheel.js";
 import type { Template } from "./template.js";
@@ -140,10 +140,14 @@ function fill(
   sheet: Sheet,
 ): Filled[] {
   const shown = template.blocks.filter((one) => one.for === undefined || here.includes(one.for));
-  const named = shown.flatMap(({ block }) => (blocks[block] as Block).materials?.(findings) ?? []);
+  const named = shown.flatMap((one) => {
+    const settings = settingsFor(one, findings.machine);
+    return (blocks[one.block] as Block).materials?.(findings, settings) ?? [];
+  });
   // On every page: one may lie apart from the others.
   const warned = shown.flatMap(({ block }) => (blocks[block] as Block).warnings?.(findings) ?? []);
-  const [head, taken] = stacked([...cautionRuns(warned, inner.width, "bold"), ...materialCautions(named, inner.width)]);
+  const hazards = materialCautions(named, inner.width, { sources: template.card === undefined });
+  const [head, taken] = stacked([...cautionRuns(warned, inner.width, "bold"), ...hazards]);
   const height = inner.height - taken;
   const drawnIn = (given: number) =>
     shown.map((one) => {
@@ -162,7 +166,7 @@ function fill(
   if (subject.length > 0 && subject.every(({ runs }) => runs.length === 0)) return [];
   const pagesOf = (all: typeof drawn) =>
     flow(
-      all.flatMap(({ runs }): readonly Run[] => runs),
+      all.flatMap(({ runs }, index): readonly Run[] => (index === 0 ? runs : apart(runs))),
       height,
     );
   let pages = pagesOf(drawn);
@@ -173,25 +177,22 @@ function fill(
       if (fewer !== undefined && fewer.length < pages.length) pages = fewer;
       if (pages.length === 1) break;
     }
+  const everywhere = warned.length > 0 || template.needs === "job" || onEveryPage(named);
+  const headed = (marks: readonly Mark[]) => taken > 0 && (everywhere || namesDanger(named, marks));
   return pages.map((marks) => ({
     title,
-    marks: marks && taken > 0 ? [...head, group({ x: 0, y: taken }, marks)] : marks,
+    marks: marks && headed(marks) ? [...head, group({ x: 0, y: taken }, marks)] : marks,
   }));
 }
+
+/** Between what two blocks show, at least, mm. */
+const BETWEEN = 2.5;
+const apart = ([first, ...rest]: readonly Run[]): readonly Run[] =>
+  first === undefined ? [] : [{ ...first, gap: Math.max(BETWEEN, first.gap ?? 0) }, ...rest];
 
 const gives = (name: BlockName): boolean => (blocks[name] as Block).gives === true;
 /** Of a page or card, for a block that gives others of it. */
 const SHARES = [0.85, 0.75, 0.65, 0.55, 0.45, 0.35];
-
-/** Undefined where a block has no room. */
-function unlessNoRoom<T>(make: () => T): T | undefined {
-  try {
-    return make();
-  } catch (fault) {
-    if (!(fault instanceof NoRoom)) throw fault;
-    return undefined;
-  }
-}
 
 /** Runs one below the other, and the height they take with the room below them; none for none. */
 function stacked(runs: readonly Run[]): [marks: Mark[], height: number] {
@@ -246,14 +247,17 @@ function filledCards(findings: Findings, template: Template, here: readonly Use[
   return best ?? { missing };
 }
 
-const tooLarge = (card: Card, size: PaperSize, body: Box): string =>
-  say("binder.missing room for the card", {
+/** Told in whole millimetres that do fit. */
+function tooLarge(card: Card, size: PaperSize, body: Box): string {
+  const { width, height } = largestCard(body);
+  return say("binder.missing room for the card", {
     width: trimmed(card.width, 1),
     height: trimmed(card.height, 1),
     paper: size,
-    across: formatFixed(body.width, 0),
-    down: formatFixed(body.height - 2 * markRoom, 0),
+    across: Math.floor(width + 1e-9),
+    down: Math.floor(height + 1e-9),
   });
+}
 
 /** What stands in so large a box, or why nothing can. */
 function filledOn(

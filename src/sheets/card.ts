@@ -15,8 +15,9 @@ type Card = NonNullable<Template["card"]>;
 const padding = 4;
 /** Of a name that is cut short so much must be left to know it by, mm. */
 const leastName = 16;
-/** From print to the edge of a screw. */
-const clear = 0.8;
+/** From print to the edge of a screw's hole, mm: a head covers more than its hole, by its radius at most (common practice), and of a
+ *  large one by no more than a washer's rim. */
+const clear = { least: 0.8, most: 3 };
 /** What says whose card it is, inside the cut. */
 const footRoom = 10;
 /** Between cards on one page: the marks of both. */
@@ -24,6 +25,12 @@ const between = 2 * markRoom + 1;
 
 /** Corner marks reach into the margin, and no printer to the edge. */
 const markSpare = 0.5;
+
+/** What a page holds with corner marks round it, mm. */
+export const largestCard = (body: Box): { width: number; height: number } => ({
+  width: body.width - 2 * markSpare,
+  height: body.height - 2 * markRoom + 1,
+});
 
 /** Where cards are cut out of a page, mm; empty where the page does not hold one. */
 export function cardsOn(body: Box, { width, height }: Card): Box[] {
@@ -44,10 +51,8 @@ export function cardsOn(body: Box, { width, height }: Card): Box[] {
 export function cardSizes(card: Card, fixed: boolean, body: Box): Card[] {
   const { most = 0, height } = card;
   if (fixed || most <= height) return [card];
-  const page = {
-    width: Math.min(card.width, body.width - 2 * markSpare),
-    height: Math.min(most, body.height - 2 * markRoom + 1),
-  };
+  const largest = largestCard(body);
+  const page = { width: Math.min(card.width, largest.width), height: Math.min(most, largest.height) };
   const higher = [(height + most) / 2, most].map((own) => ({ ...card, height: own }));
   const sizes = [card, ...higher].filter((one) => one.width <= page.width && one.height <= page.height);
   return sizes.at(-1)?.height === page.height ? sizes : [...sizes, { ...card, ...page }];
@@ -72,7 +77,7 @@ function clearOf(holes: readonly Hole[], whole: Box, level = false): Box {
   let kept = whole;
   for (const { x, y, diameter } of holes) {
     const { left, top, width, height } = kept;
-    const reach = diameter / 2 + clear;
+    const reach = diameter / 2 + Math.min(clear.most, Math.max(clear.least, diameter / 2));
     const [from, to, above, below] = [x - reach, x + reach, y - reach, y + reach];
     const [right, bottom] = [left + width, top + height];
     if (to <= left || from >= right || below <= top || above >= bottom) continue;

@@ -1,5 +1,5 @@
 import type { Run } from "../blocks/shared/block.js";
-import type { Mark } from "../drawing/drawing.js";
+import type { Drawing, Mark } from "../drawing/drawing.js";
 import { group } from "../drawing/shapes.js";
 
 /** What has been put on one page, and how far down it reaches, mm. */
@@ -150,12 +150,14 @@ function fill(items: readonly Item[], height: number, limitOf: (page: number) =>
     if (page.marks.length > 0) pages.push(page);
     page = { marks: [], used: 0 };
   };
+  const open = (over: Drawing | undefined) => {
+    if (over === undefined) return;
+    page.marks.push(group({ x: 0, y: page.used }, over.marks));
+    page.used += over.height;
+  };
   const put = (run: Run) => {
     if (page.marks.length > 0) page.used += run.gap ?? 0;
-    else if (run.heading) {
-      page.marks.push(group({ x: 0, y: 0 }, run.heading.marks));
-      page.used += run.heading.height;
-    }
+    else [run.goesOn, run.heading].forEach(open);
     page.marks.push(group({ x: 0, y: page.used }, run.drawing.marks));
     page.used += run.drawing.height;
   };
@@ -180,11 +182,16 @@ function fill(items: readonly Item[], height: number, limitOf: (page: number) =>
     if (page.marks.length > 0 && overflows(page.used + least)) turn();
     over.forEach(put);
     while (rest.length > 0) {
-      const top = page.used + (page.marks.length > 0 ? (rest[0]?.gap ?? 0) : 0);
+      const fresh = page.marks.length === 0;
+      if (fresh) open(rest[0]?.goesOn);
+      const top = page.used + (fresh ? 0 : (rest[0]?.gap ?? 0));
       const room = Math.max(0, limit() - top);
-      const set = columnsWithin(rest, columns, room);
+      let set = columnsWithin(rest, columns, room);
+      const left = rest.length - set.taken;
+      if (left > 0 && left < LEAST_ROWS && set.taken > 2 * LEAST_ROWS)
+        set = columnsWithin(rest.slice(0, -LEAST_ROWS), columns, room);
       if (set.taken === 0) {
-        if (page.marks.length > 0) {
+        if (!fresh) {
           turn();
           continue;
         }
@@ -219,7 +226,7 @@ function columnsWithin(
 ): { columns: Placed[][]; taken: number; height: number } {
   const full = columnsDown(runs, columns, room);
   if (full.taken < runs.length) return full;
-  const total = stackedHeight(runs, false);
+  const total = stackedHeight(runs, false) - (runs[0]?.goesOn?.height ?? 0);
   for (let height = total / columns; height < room; height += 1) {
     const even = columnsDown(runs, columns, height);
     if (even.taken === runs.length) return even;
@@ -286,6 +293,7 @@ function itemsOf(runs: readonly Run[]): Item[] {
 function stackedHeight(runs: readonly Run[], below: boolean): number {
   return runs.reduce((sum, run, index) => {
     const first = index === 0 && !below;
-    return sum + (first ? (run.heading?.height ?? 0) : (run.gap ?? 0)) + run.drawing.height;
+    const over = first ? (run.goesOn?.height ?? 0) + (run.heading?.height ?? 0) : (run.gap ?? 0);
+    return sum + over + run.drawing.height;
   }, 0);
 }

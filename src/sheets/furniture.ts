@@ -48,9 +48,11 @@ export function pageFoot(machine: Machine, sheet: string, page: number, pages: n
   narrowed(right, mostOnRight * box.width);
   const taken = right.reduce((sum, { width }) => sum + width, 0);
   const rest = box.width - taken;
-  const own = Math.min(textWidth(sheet, size.text, "bold") + 2 * inset, 0.55 * rest);
+  const label = say("page.label sheet");
+  const wanted = Math.max(textWidth(sheet, size.text, "bold"), textWidth(label, size.source, "regular")) + 2 * inset;
+  const own = Math.min(wanted, 0.55 * rest);
   const cells = [
-    { label: say("page.label sheet"), value: sheet, width: own },
+    { label, value: sheet, width: own },
     { label: say("page.label machine"), value: machine.name, width: rest - own },
     ...right,
   ];
@@ -164,8 +166,11 @@ export function checkBars(box: Box, foot: number, across: boolean, units: Units)
     group({ x: 0, y: 0 }, levelBar, { name: "check-bar-level" }),
     group({ x: 0, y: 0 }, uprightBar, { name: "check-bar-upright" }),
     text(words(level), { x: box.left + 2, y: y - 1 }, { size: size.source }),
-    text(words(upright), { x: x - 2.2, y: box.top + 3 }, { size: size.source, turn: Math.PI / 2 }),
+    text(words(upright), { x: x - besideBar, y: box.top + 3 }, { size: size.source, turn: Math.PI / 2 }),
   ];
 }
+
+/** Of words that run down, whose letters' tops are towards the bar, mm. */
+const besideBar = 2.9;
 
 const ends = (from: number, length: number): number[] => [from, from + length];

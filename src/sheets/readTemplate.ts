@@ -1,4 +1,6 @@
 import { isMap, isScalar, isSeq, LineCounter, type Pair, parseDocument, visit } from "yaml";
+import { type BlockName, blocks } from "../blocks/registry.js";
+import type { Block } from "../blocks/shared/block.js";
 import { type Use, uses } from "../findings/uses.js";
 import { keyText, repeatedKeys } from "../machine/document.js";
 import { yamlFault } from "../machine/yamlWords.js";
@@ -22,8 +24,15 @@ const keys = [
   "blocks",
 ];
 
-/** Reads a sheet template; problems are whole lines, `line:column: what; remedy`, all at once. */
-export function readTemplate(text: string, name: string): { template?: Template; problems: string[] } {
+/** Nearer to the edge hardly a printer prints (common practice), mm. */
+const LEAST_MARGIN = 5;
+
+/** Reads a sheet template; problems are whole lines, `line:column: what; remedy`, all at once. `doubts`: the same of what can be, but
+ *  may be a slip. */
+export function readTemplate(
+  text: string,
+  name: string,
+): { template?: Template; problems: string[]; doubts?: string[] } {
   const counter = new LineCounter();
   const document = parseDocument(text, { lineCounter: counter, uniqueKeys: false });
   const problems: string[] = [];
@@ -62,8 +71,8 @@ export function readTemplate(text: string, name: string): { template?: Template;
       report(node(key), `${key} cannot be ${asGiven(found)}; it is one of ${allowed.join(", ")}`);
     return found as T;
   };
-  const flag = (key: string): boolean => {
-    const found = value(key) ?? false;
+  const flag = (key: string, fallback = false): boolean => {
+    const found = value(key) ?? fallback;
     if (typeof found !== "boolean") report(node(key), `${key} cannot be ${asGiven(found)}; it is true or false`);
     return found === true;
   };
@@ -93,6 +102,7 @@ export function readTemplate(text: string, name: string): { template?: Template;
       `${document.has("blocks") ? "blocks lists nothing" : "blocks is missing"}; list what the sheet shows, as [positions, cautions]; all there are: witnessmark sheets --blocks`,
     );
 
+  const shown = items.flatMap((item) => readBlock(item, { report, place }) ?? []);
   const margin = readMargin(document.get("margin", true), report);
   const template: Template = {
     name,
@@ -103,14 +113,25 @@ export function readTemplate(text: string, name: string): { template?: Template;
     ...(margin && { margin }),
     ...(card && { card }),
     ...(value("each") !== undefined && { each: oneOf<"handwheel">("each", ["handwheel"], "handwheel") }),
-    checkBars: flag("checkBars"),
+    checkBars: flag("checkBars", value("bare") !== true && shown.some(({ block }) => isTrueSize(block))),
     bare: flag("bare"),
     uncorrected: flag("uncorrected"),
     onRequest: flag("onRequest"),
-    blocks: items.flatMap((item) => readBlock(item, { report, place }) ?? []),
+    blocks: shown,
   };
-  return problems.length > 0 ? { problems } : { template, problems };
+  if (problems.length > 0) return { problems };
+  // A bare sheet goes to a machine that follows every line.
+  const near = margin !== undefined && !template.bare && Math.min(margin.binding, margin.other) < LEAST_MARGIN - 1e-9;
+  const doubts = near
+    ? [
+        `${place(node("margin"))}: mind: margin is less than ${LEAST_MARGIN} mm, and hardly a printer prints so near the edge; write margin: 10, or hold a print against the page`,
+      ]
+    : [];
+  return { template, problems, doubts };
 }
+
+/** A piece cut from a page that nobody held a rule to fits nowhere. */
+const isTrueSize = (name: BlockName): boolean => (blocks[name] as Block).trueSize === true;
 
 const usualCard = { width: 130, height: 180, most: 0, corner: 3 };
 

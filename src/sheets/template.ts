@@ -24,7 +24,7 @@ export type Template = {
   };
   /** One run of pages for every handwheel that has the data. */
   readonly each?: "handwheel";
-  /** True-size pages carry check bars across and down. */
+  /** True-size pages carry check bars across and down; as a block with pieces to cut wants it where the template does not say. */
   readonly checkBars: boolean;
   /** No heading, foot or bars: for a machine that follows every line. Its letters are outlines, its size is not corrected. */
   readonly bare: boolean;

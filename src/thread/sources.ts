@@ -5,11 +5,13 @@ import { translated } from "../words/say.js";
 const titles: Readonly<Record<string, string>> = {
   "cad-data": "an open-source CAD library's hole table (metric drills there after ISO 2306, Whitworth after BS 1157)",
   "trainee-handbook": "Thread Cutting by Dies and Taps, trainees' handbook, appendix 1",
-  "drill-chart": "a drill and tap chart, 75 % column (docslib 4942776)",
+  // docslib 4942776.
+  "drill-chart": "a drill and tap chart, 75 % column",
   ibls: "International Brotherhood of Live Steamers, Threads",
   "ba-chart": "a fastener dealer's chart of BA threads",
   "whitworth-table": "a fastener maker's Whitworth geometry",
-  "threading-tables": "Threading Tables, chart 1 (studylib 18133655)",
+  // studylib 18133655.
+  "threading-tables": "Threading Tables, chart 1",
   memory: "memory: size not seen in print",
 };
 

@@ -26,6 +26,7 @@ export type Gaps = {
   "page.both limits": "chuck" | "spindle";
   "page.spindle limit, chuck unknown": "spindle";
   "page.card of": "card" | "cards";
+  "page.goes on": "name";
   "page.not corrected": never;
   "page.corrected": "printer";
   "page.corrected by": "factors";
@@ -80,6 +81,7 @@ export type Gaps = {
   "belt card.spindle": never;
   "belt card.countershaft": never;
   "belt card.countershaft number": "n";
+  "belt card.clamp": never;
   "belt card.begin with": "position";
   "belt card.sign": "sign" | "name";
   "belt card.blank": never;
@@ -93,8 +95,10 @@ export type Gaps = {
   "belt card.do not use": never;
   "belt card.may reach": "rpm";
   "belt card.more speed": never;
+  "belt card.larger too fast": never;
   "belt card.too fast": "materials";
   "belt card.no figures": "materials";
+  "belt card.others": never;
   "belt card.further": never;
   "speed diagram.slowest": "position";
   "speed diagram.rpm": never;
@@ -201,6 +205,7 @@ export type Gaps = {
   "drilling card.feeds that burn": "sources";
   "drilling card.chips burn": "material" | "end";
   "drilling card.number drill": "number";
+  "drilling card.letter drill": "letter";
   "drilling card.operation turning": never;
   "drilling card.operation finish turning": never;
   "drilling card.operation facing": never;
@@ -255,15 +260,15 @@ export type Gaps = {
   "hand feed.published for": "material" | "finishing" | "roughing";
   "hand feed.published": "unit" | "feeds" | "parting" | "not" | "sources";
   "hand feed.published not": "materials";
-  "hand feed.3 in 2": never;
+  "hand feed.turns to counts": "parts" | "counts";
   "hand feed.1 a count": never;
-  "hand feed.2 in 3": never;
   "hand feed.2 a count": never;
   "hand feed.too slow": never;
   "hand feed.1 division a count": never;
   "hand feed.count a turn": "count";
   "hand feed.count a quarter": "count";
   "hand feed.divisions a count": "count";
+  "hand feed.divisions to counts": "parts" | "counts";
   "hand feed.count a division": "count";
   "dials.index": never;
   "dials.reading grows": never;
@@ -351,6 +356,7 @@ export type Gaps = {
   "dials.reads in in": never;
   "dials.reads in mm": never;
   "dials.under": "least";
+  "dials.cutting without arrow": never;
   "dial choices.even": never;
   "dial choices.true": never;
   "dial choices.rows": "n";
@@ -380,11 +386,14 @@ export type Gaps = {
   "vernier.true size": never;
   "vernier.enlarged": "times";
   "vernier.smaller": never;
+  "scales.called": "name";
   "scales.no feed": "wheel";
   "scales.in pieces": "n";
   "scales.blur": "apart";
   "scales.part of turn": "part" | "length";
   "scales.from mark to end": never;
+  "angle scales.called swivel": "name";
+  "angle scales.called plate": "name";
   "angle scales.too large": never;
   "angle scales.way clockwise": never;
   "angle scales.way anticlockwise": never;
@@ -1268,6 +1277,10 @@ export type Gaps = {
   "measuring form.drive": never;
   "measuring form.motor held": "rpm";
   "measuring form.belt held": "belt";
+  "measuring form.belt round": never;
+  "measuring form.belt vee": never;
+  "measuring form.belt flat": never;
+  "measuring form.belt toothed": never;
   "measuring form.chuck held": "rpm";
   "measuring form.tachometer": never;
   "measuring form.chuck mark": never;
@@ -1358,6 +1371,7 @@ export type Gaps = {
   "measured report.together": never;
   "measured report.expanded": "factor" | "half";
   "measured report.millionths": never;
+  "measured report.millionths meant": never;
   "measured report.source scatter": never;
   "measured report.source graduation": never;
   "measured report.source gauge error": never;
@@ -1649,6 +1663,7 @@ const en: Readonly<Record<Key, Text>> = {
   "page.both limits": "never above: chuck {chuck}, spindle {spindle} rpm",
   "page.spindle limit, chuck unknown": "spindle: never above {spindle} rpm; chuck: see its mark",
   "page.card of": "card {card} of {cards}",
+  "page.goes on": "{name}, continued",
   "page.not corrected": "Not corrected for any printer.",
   "page.corrected": "Corrected for the printer {printer}",
   "page.corrected by": ": {factors}, down being the sheet's long side.",
@@ -1703,6 +1718,7 @@ const en: Readonly<Record<Key, Text>> = {
   "belt card.spindle": "spindle",
   "belt card.countershaft": "countershaft",
   "belt card.countershaft number": "countershaft {n}",
+  "belt card.clamp": "Clamp the work.",
   "belt card.begin with": "Begin with {position}, as drawn.",
   "belt card.sign": "{sign} = {name}",
   "belt card.blank": "Blank: take another row for this material.",
@@ -1716,8 +1732,10 @@ const en: Readonly<Record<Key, Text>> = {
   "belt card.do not use": "beyond the limit, do not use",
   "belt card.may reach": "may reach {rpm}, do not use",
   "belt card.more speed": "Small work bears more speed.",
+  "belt card.larger too fast": "Larger than listed: too fast here.",
   "belt card.too fast": "Even the slowest is too fast for {materials}.",
   "belt card.no figures": "No figures for {materials}.",
+  "belt card.others": "Other materials of the file: no figures.",
   "belt card.further": "Further materials: speed diagram.",
   "speed diagram.slowest": "{position}, turned down",
   "speed diagram.rpm": "rpm",
@@ -1788,13 +1806,13 @@ const en: Readonly<Record<Key, Text>> = {
   "drive notes.direct": "direct",
   "drive notes.no chuck limit": "chuck limit not given: see the mark on the chuck",
   "drive notes.chuck limit": "never above {rpm} rpm with the chuck",
-  "drive notes.spindle limit": "nor {rpm} rpm at the spindle",
+  "drive notes.spindle limit": "never above {rpm} rpm at the spindle",
   "drive notes.vee line": "vee belt {section}: taken to pull {depth} inside the rim ({source}); {other} says {otherDepth}, by which speeds differ by up to {most} %",
   "drive notes.source inch grooves": "a belt maker's inch groove table",
   "drive notes.source iso": "ISO 4183:1995 (from memory)",
   "drilling card.by diameter": "{operation}, {tool}: belt and rpm by diameter, {unit}",
   "drilling card.by thread": "{operation}, {tool}: belt and rpm by thread",
-  "drilling card.by hand": "Turn the spindle by hand, plug out: {operations}. Neither a reversing motor nor a clutch is known of, without which a tool that binds in its hole breaks.",
+  "drilling card.by hand": "Turn the spindle by hand, plug out: {operations}. The file gives neither a reversing motor nor a clutch; without one a tool that binds in its hole breaks.",
   "drilling card.no speed": "None: no speed of this machine is known.",
   "drilling card.no drills": "None of the drills is within the largest that the file allows (limits: drill:).",
   "drilling card.no figures": "No figures for {materials}.",
@@ -1802,7 +1820,7 @@ const en: Readonly<Record<Key, Text>> = {
   "drilling card.too fast": "too fast",
   "drilling card.tap by hand": "by hand",
   "drilling card.only position": "only one",
-  "drilling card.on a cut": "On a cut: the slower.",
+  "drilling card.on a cut": "Under a cut: the last size before it | the diameter at the cut | the first size behind it. A size that is just at a cut takes the position to its left.",
   "drilling card.set": "Two speeds in a piece: what to set the motor to, from its smaller end to its larger.",
   "drilling card.by ratio": "~ by ratio, not measured.",
   "drilling card.measure first": "! measure first: near the limit.",
@@ -1810,7 +1828,7 @@ const en: Readonly<Record<Key, Text>> = {
   "drilling card.black": "Black: even the slowest position is too fast, or beyond a limit.",
   "drilling card.more speed": "Small drills would bear more speed than there is.",
   "drilling card.tap stop": "Taps driven by the machine; by hand they need no speed. A thread is cut in a second or two: set the depth stop, and reverse, or let the clutch slip, before the bottom of the hole.",
-  "drilling card.no barrel": "Depth per turn: no handwheel of a barrel or quill is known, or not its feed; name it in the machine's file.",
+  "drilling card.no barrel": "Depth per turn: the machine's file gives no tailstock barrel or quill with its feed; add it there.",
   "drilling card.depth": "Depth by turns of the {wheel}",
   "drilling card.whole turns": "whole turns",
   "drilling card.and": "and",
@@ -1820,10 +1838,11 @@ const en: Readonly<Record<Key, Text>> = {
   "drilling card.feed": "feed per revolution",
   "drilling card.count": "what to count",
   "drilling card.at least feed": "at the least feed",
-  "drilling card.feeds": "Feeds from {sources}. Ease off as the drill breaks through; draw it out to clear chips when the hole is three drills deep.",
-  "drilling card.feeds that burn": "Feeds from {sources}, the coarsest for each drill, and no speed at which a hand feeds more finely; draw it out to clear chips when the hole is three drills deep.",
+  "drilling card.feeds": "Feeds from {sources}. Ease off as the drill breaks through; draw it out to clear chips when the hole is three diameters deep.",
+  "drilling card.feeds that burn": "Feeds from {sources}, the coarsest for each drill, and no speed at which a hand feeds more finely; draw it out to clear chips when the hole is three diameters deep.",
   "drilling card.chips burn": "Fine chips of {material} burn. {end} Where the hand lags behind a coarse feed, take a slower position.",
   "drilling card.number drill": "no. {number}",
+  "drilling card.letter drill": "letter {letter}",
   "drilling card.operation turning": "turning",
   "drilling card.operation finish turning": "finish turning",
   "drilling card.operation facing": "facing",
@@ -1878,15 +1897,15 @@ const en: Readonly<Record<Key, Text>> = {
   "hand feed.published for": "{material} {finishing} finishing, {roughing} roughing",
   "hand feed.published": "Published feeds per revolution, {unit}, for full-size lathes, so take the roughing ones as the most for a light machine: {feeds}; parting {parting}{not}. From: {sources}.",
   "hand feed.published not": ", but not {materials}",
-  "hand feed.3 in 2": "3 turns to a count of 2",
+  "hand feed.turns to counts": "{parts} turns to a count of {counts}",
   "hand feed.1 a count": "1 turn a count",
-  "hand feed.2 in 3": "2 turns to a count of 3",
   "hand feed.2 a count": "2 turns a count",
   "hand feed.too slow": "too slow to count",
   "hand feed.1 division a count": "1 division a count",
   "hand feed.count a turn": "count {count} a turn",
   "hand feed.count a quarter": "count {count} a quarter turn",
   "hand feed.divisions a count": "{count} divisions a count",
+  "hand feed.divisions to counts": "{parts} divisions to a count of {counts}",
   "hand feed.count a division": "count {count} a division",
   "dials.index": "index",
   "dials.reading grows": "turned so, the reading grows",
@@ -1928,7 +1947,7 @@ const en: Readonly<Record<Key, Text>> = {
   "dials.cramped": {"one":"Its {n} row is only {height} high, too low for numbers: a wider ring or strip has room for them.","other":"Its {n} rows are only {height} high each, too low for numbers: a wider ring or strip, fewer rows or one scale has room for them."},
   "dials.read from": "Its figures are read well from up to {far}; a wider ring or strip has room for larger ones.",
   "dials.cutting": "Cut from mark to mark, through the graduations that run over the edge; the arrow points to the edge at the index. Inside circles and hollow edges first, the ends last.",
-  "dials.round": "A round edge touches the line between each pair of its marks.",
+  "dials.round": "Cut a round edge so that it just touches the straight lines between its marks.",
   "dials.centre": "Centre a ring by its cross before you cut it out.",
   "dials.measure": "If a piece does not measure what stands beneath it, print it again with the printer's correction.",
   "dials.no room": "What stands under “no room on it for”: write it beside the piece.",
@@ -1974,6 +1993,7 @@ const en: Readonly<Record<Key, Text>> = {
   "dials.reads in in": "reads in inches",
   "dials.reads in mm": "reads in millimetres",
   "dials.under": "under {least}",
+  "dials.cutting without arrow": "Cut from mark to mark, through the graduations that run over the edge. Inside circles and hollow edges first, the ends last.",
   "dial choices.even": "even",
   "dial choices.true": "true marks",
   "dial choices.rows": "{n} rows",
@@ -2003,11 +2023,14 @@ const en: Readonly<Record<Key, Text>> = {
   "vernier.true size": "Drawn at its size.",
   "vernier.enlarged": "Drawn {times} times its size.",
   "vernier.smaller": "Drawn smaller than it is.",
+  "scales.called": "{name} (straight scale)",
   "scales.no feed": "the feed of {wheel} is not known, so its turns have no length.",
   "scales.in pieces": {"one":"In {n} piece.","other":"In {n} numbered pieces, which butt and add up exactly."},
   "scales.blur": "Marks {apart} apart blur: choose a coarser division or fewer parts to a turn.",
   "scales.part of turn": "{part} turn ({length})",
   "scales.from mark to end": "from its first mark to its end",
+  "angle scales.called swivel": "{name} (swivel scale)",
+  "angle scales.called plate": "{name} (degree plate)",
   "angle scales.too large": "It is larger than the paper: choose a smaller range or larger paper.",
   "angle scales.way clockwise": "clockwise",
   "angle scales.way anticlockwise": "anticlockwise",
@@ -2030,13 +2053,13 @@ const en: Readonly<Record<Key, Text>> = {
   "angle scales.vernier of": "{name}: vernier, reads {minutes} minutes",
   "angle scales.read the half": "read the half on the side of the reading",
   "angle scales.vernier too long": "a vernier of {parts} is too long for this radius and step",
-  "start readings.turn reads": "{length} a turn",
+  "start readings.turn reads": "{length} per turn",
   "start readings.turn reads diameter": "{length} of diameter a turn",
   "start readings.add": "The dial begins again at zero: count whole turns, and add the start reading of the turn to what the dial shows.",
   "start readings.turn": "turn",
   "start readings.begins at": "begins at",
   "start readings.rows": "{rows} rows of {division}, one a turn, run on: {cost}. To have them: closure: rows, divisions: {asked}.",
-  "start readings.no rows": "No rows of a round division close within six turns: keep to the start readings.",
+  "start readings.no rows": "No round division comes out whole in rows of up to six turns: keep to the figures under “begins at”.",
   "start readings.rows exact": "they close exactly",
   "start readings.rows out": "{each} out a turn, {over} over {travel}",
   "start readings.come round": "Divisions of {division} come round",
@@ -2123,7 +2146,7 @@ const en: Readonly<Record<Key, Text>> = {
   "turns.whole turns": "Whole turns",
   "turns.whole": "whole turns",
   "turns.zero is": "dial 0 is",
-  "turns.add": "The dial does not run on past zero: count whole turns, and add what its 0 then is to what it shows.",
+  "turns.add": "The dial starts again at zero each turn: count whole turns, and add the figure under “dial 0 is” to what the dial shows.",
   "turns.maker out": "maker's out by",
   "turns.on diameter": "± on diameter",
   "turns.corrected": "Corrected over the stretch that was measured",
@@ -2177,7 +2200,7 @@ const en: Readonly<Record<Key, Text>> = {
   "stops.unknown means": "? was not measured. Repeats: read the same places over two runs or more, or measure every part. Lost motion: come from one side only.",
   "stops.stop alone means": "Stop alone: the dial alone does not hold it, use the stop.",
   "stops.neither means": "Neither: this slide does not hold it as measured. Leave a little, measure each part, finish by hand.",
-  "stops.measure each means": "Held by ?: whether this slide holds it was not measured. Measure each part.",
+  "stops.measure each means": "“?”: whether this slide holds the tolerance was not measured. Measure each part.",
   "stops.beyond means": "Beyond travel: set the stop in two steps or move the work.",
   "stops.corrected": "Corrected over the stretch that was measured: {wheel}",
   "stops.begun": "from turn {turn} of the readings",
@@ -2187,7 +2210,7 @@ const en: Readonly<Record<Key, Text>> = {
   "stops.blocks how": "Measure the shank, do not trust its name. Take it out and the slide goes on by just its size: two lengths or depths from one stop. Turns + what the dial then reads:",
   "stops.spindle": "Repeat parts from bar, with a stop inside the spindle",
   "stops.spindle 1": "Plug out. Lock the stop in the bore so that it cannot creep: a plug with a drawbolt, or a rod held at the far end.",
-  "stops.spindle 2": "Push the blank against it, close the chuck or collet, and pull: jaws that draw it shift it off the stop, by about the same if closed the same way.",
+  "stops.spindle 2": "Push the blank against it, close the chuck or collet, and tighten: jaws that draw in pull it off the stop, by about the same if closed the same way.",
   "stops.spindle 3": "Face the first part and set the dial to 0 there, coming forward. All lengths count from this face.",
   "stops.spindle 4": "Cut every shoulder from the same side to the same reading; measure the first, the third, then every tenth.",
   "stops.spindle 5": "No bar may stand out behind: unsupported it bends and whips. Cut blanks that end inside.",
@@ -2226,7 +2249,7 @@ const en: Readonly<Record<Key, Text>> = {
   "tapers.settings": "2 settings",
   "tapers.too long": "2 settings: the slide goes only {travel}. Turn it in two, or set the tailstock over where that is given.",
   "tapers.too steep": "–: Not by setting the tailstock over. Beyond about 8° included angle plain centres bear on the edges of their holes alone (common practice).",
-  "tapers.how cut": "Fall on radius: twice that on diameter. Pins: two of them with their centres so far apart fill a gauge of the included angle. Tailstock: for each such length of the work between centres, not of the taper alone.",
+  "tapers.how cut": "Fall on radius: on diameter it is twice as much. Pins: two of them with their centres so far apart fill a gauge of the included angle. Tailstock: for each such length of the work between centres, not of the taper alone.",
   "tapers.how": "Swing = half the included angle. Indicator: in the tool post against a test bar or finished taper, carriage moved along the axis, not along the slide.",
   "tapers.sources": "Standard tapers from: Dimensions of Standard Tapers (vintagemachinery.org), johnfsworkshop.org, Lobben p. 477, US Army OD1645. * last figure from memory.",
   "tapers.gauges": "Paper gauges of the swing",
@@ -2263,7 +2286,7 @@ const en: Readonly<Record<Key, Text>> = {
   "threads.sources": "Sizes and drills from: {sources}.",
   "threads.source DIN 76": "DIN 76-1 (from memory)",
   "threads.source library": "an open-source CAD library's hole table (metric drills there after ISO 2306, Whitworth after BS 1157)",
-  "threads.source chart": "a drill and tap chart, 75 % column (docslib 4942776)",
+  "threads.source chart": "a drill and tap chart, 75 % column",
   "threads.source memory": "memory: size not seen in print",
   "threads.source BA": "a fastener dealer's chart of BA threads",
   "threads.source Whitworth": "a fastener maker's Whitworth geometry",
@@ -2850,11 +2873,11 @@ const en: Readonly<Record<Key, Text>> = {
   "measuring form.assumed": "{length} (assumed)",
   "measuring form.put right": "Put right in the file what is assumed, and print again.",
   "measuring form.nothing held": "The file holds no feed for it yet.",
-  "measuring form.held stated": "In the file, as given: {turn} a turn.",
-  "measuring form.held screw": "In the file, by its screw: {turn} a turn.",
-  "measuring form.held rack": "In the file, by rack and pinion: {turn} a turn.",
-  "measuring form.held readings": {"one":"In the file, from {n} reading: {turn} a turn.","other":"In the file, from {n} readings: {turn} a turn."},
-  "measuring form.held readings of": {"one":"In the file, from {n} reading of {day}: {turn} a turn.","other":"In the file, from {n} readings of {day}: {turn} a turn."},
+  "measuring form.held stated": "In the file, as given: {turn} per turn.",
+  "measuring form.held screw": "In the file, by its screw: {turn} per turn.",
+  "measuring form.held rack": "In the file, by rack and pinion: {turn} per turn.",
+  "measuring form.held readings": {"one":"In the file, from {n} reading: {turn} per turn.","other":"In the file, from {n} readings: {turn} per turn."},
+  "measuring form.held readings of": {"one":"In the file, from {n} reading of {day}: {turn} per turn.","other":"In the file, from {n} readings of {day}: {turn} per turn."},
   "measuring form.held lost": "Lost motion {lost}.",
   "measuring form.date": "Date",
   "measuring form.by": "Measured by",
@@ -2891,6 +2914,10 @@ const en: Readonly<Record<Key, Text>> = {
   "measuring form.drive": "Pulleys, centres and speeds",
   "measuring form.motor held": "Motor in the file: {rpm} rpm.",
   "measuring form.belt held": "Belt in the file: {belt}.",
+  "measuring form.belt round": "round",
+  "measuring form.belt vee": "vee",
+  "measuring form.belt flat": "flat",
+  "measuring form.belt toothed": "toothed",
   "measuring form.chuck held": "Chuck in the file: {rpm} rpm.",
   "measuring form.tachometer": "Tachometer",
   "measuring form.chuck mark": "Mark on the chuck",
@@ -2917,12 +2944,12 @@ const en: Readonly<Record<Key, Text>> = {
   "measuring form.why parts of turns": "one turn goes so far that parts of a turn must be read",
   "measuring form.why gauge short": "the gauge does not reach over the whole travel: what lies beyond it stays unmeasured",
   "measuring form.why further runs": "further runs over the same places show how well the slide repeats, not the feed",
-  "measured report.a turn": "{name}: {turn} a turn",
+  "measured report.a turn": "{name}: {turn} per turn",
   "measured report.jumps": "{name}: readings that jump",
   "measured report.miscounted": "{name}: a turn miscounted",
   "measured report.readings": "readings",
-  "measured report.scatter": {"one":"{n} reading. About the line one scatters by {scatter}.","other":"{n} readings. About the line one scatters by {scatter}."},
-  "measured report.scatter of runs": {"one":"{n} reading in {runs} runs at {places} places. About the line one of a run scatters by {scatter}.","other":"{n} readings in {runs} runs at {places} places. About the line one of a run scatters by {scatter}."},
+  "measured report.scatter": {"one":"{n} reading. It lies about {scatter} off the line.","other":"{n} readings. Each lies about {scatter} off the line."},
+  "measured report.scatter of runs": {"one":"{n} reading in {runs} runs at {places} places. Within a run each lies about {scatter} off the line.","other":"{n} readings in {runs} runs at {places} places. Within a run each lies about {scatter} off the line."},
   "measured report.half width": "± holds 95 times in 100; degrees of freedom: {degrees}.",
   "measured report.with wave": "Line and once-per-turn wave were fitted together.",
   "measured report.lost motion": "lost motion",
@@ -2934,8 +2961,8 @@ const en: Readonly<Record<Key, Text>> = {
   "measured report.no back": "Not measured: no readings on the way back.",
   "measured report.maker meant": "the maker meant",
   "measured report.on diameter": "{length} on diameter",
-  "measured report.nominal": "{nominal} a turn: a dial made for that is out by {out} a turn.",
-  "measured report.nominal over": "{nominal} a turn: a dial made for that is out by {out} a turn, {over} over the travel of {travel}.",
+  "measured report.nominal": "{nominal} per turn: a dial made for that is out by {out} per turn.",
+  "measured report.nominal over": "{nominal} per turn: a dial made for that is out by {out} per turn, {over} over the travel of {travel}.",
   "measured report.far from nominal": "Screws are rarely so far out: one of the two looks like a slip; measure again.",
   "measured report.along": "along the travel",
   "measured report.too few": "Too few readings to tell whether the travel is worn.",
@@ -2979,8 +3006,9 @@ const en: Readonly<Record<Key, Text>> = {
   "measured report.degrees": "degrees of freedom",
   "measured report.known": "known",
   "measured report.together": "together",
-  "measured report.expanded": "× {factor} = ± {half} a turn, 95 times in 100",
-  "measured report.millionths": "0.000 001 in",
+  "measured report.expanded": "× {factor} = ± {half} per turn, 95 times in 100",
+  "measured report.millionths": "µin",
+  "measured report.millionths meant": "µin: millionths of an inch.",
   "measured report.source scatter": "scatter of the readings",
   "measured report.source graduation": "graduation of the gauge",
   "measured report.source gauge error": "error limit of the gauge",
@@ -3104,7 +3132,7 @@ const en: Readonly<Record<Key, Text>> = {
   "binder.page": "binder {page}",
   "binder.missing turning": "it is for turning, and the file says kind: {kind}",
   "binder.missing drilling": "it is for drilling, and the file says kind: {kind}",
-  "binder.missing room for the card": "a card of {width} × {height} mm does not fit on {paper}, where {across} × {down} mm are left; choose larger paper, a smaller card or margin",
+  "binder.missing room for the card": "a card of {width} × {height} mm does not fit on {paper}, where {across} × {down} mm are left inside its corner marks; choose larger paper, a smaller card or margin",
   "binder.missing room in margins": "its margins leave no room on {paper}; make them smaller, or choose larger paper",
   "binder.larger paper": "choose larger paper than {paper}",
   "binder.missing everything": "the file holds nothing that this sheet shows",
@@ -3269,6 +3297,7 @@ const de: Readonly<Record<Key, Text>> = {
   "page.both limits": "nie über: Futter {chuck}, Spindel {spindle} U/min",
   "page.spindle limit, chuck unknown": "Spindel: nie über {spindle} U/min; Futter: siehe Aufschrift",
   "page.card of": "Karte {card} von {cards}",
+  "page.goes on": "{name}, Fortsetzung",
   "page.not corrected": "Für keinen Drucker berichtigt.",
   "page.corrected": "Berichtigt für den Drucker {printer}",
   "page.corrected by": ": {factors}; längs ist die lange Seite des Bogens.",
@@ -3323,6 +3352,7 @@ const de: Readonly<Record<Key, Text>> = {
   "belt card.spindle": "Spindel",
   "belt card.countershaft": "Vorgelegewelle",
   "belt card.countershaft number": "Vorgelegewelle {n}",
+  "belt card.clamp": "Werkstück spannen.",
   "belt card.begin with": "Anfangen mit {position}, wie gezeichnet.",
   "belt card.sign": "{sign} = {name}",
   "belt card.blank": "Leer: für diesen Werkstoff eine andere Zeile nehmen.",
@@ -3336,8 +3366,10 @@ const de: Readonly<Record<Key, Text>> = {
   "belt card.do not use": "über der Grenze, nicht benutzen",
   "belt card.may reach": "kann {rpm} erreichen, nicht benutzen",
   "belt card.more speed": "Dünne Werkstücke vertragen mehr.",
+  "belt card.larger too fast": "Größer als angegeben: hier zu schnell.",
   "belt card.too fast": "Auch die langsamste Stellung ist zu schnell für {materials}.",
   "belt card.no figures": "Keine Schnittwerte für {materials}.",
+  "belt card.others": "Andere Werkstoffe der Datei: keine Schnittwerte.",
   "belt card.further": "Weitere Werkstoffe: Drehzahlschaubild.",
   "speed diagram.slowest": "{position}, heruntergeregelt",
   "speed diagram.rpm": "U/min",
@@ -3371,7 +3403,7 @@ const de: Readonly<Record<Key, Text>> = {
   "speed tree.overlaps": "Fast gleich: {pairs}.",
   "speed tree.and more": "{names} und {n} weitere",
   "speed tree.belts": "Riemen",
-  "speed tree.loose belt": "Ein mit Absicht lockerer Riemen rutscht, bevor etwas bricht; bei welcher Last, sagen diese Zahlen nicht: Finger und Fräser nicht darauf verlassen.",
+  "speed tree.loose belt": "Ein mit Absicht lockerer Riemen rutscht, bevor etwas bricht; bei welcher Last, sagen diese Zahlen nicht: nicht darauf verlassen, dass er Finger oder Meißel rettet.",
   "speed tree.belt with idler": "{belt}: Auf diesen Riemen drückt eine Spannrolle; die Länge mit einer Schnur messen.",
   "speed tree.no centres": "{belt}: kein Achsabstand in der Datei, daher keine Riemenlänge.",
   "speed tree.step": "Stufe",
@@ -3422,7 +3454,7 @@ const de: Readonly<Record<Key, Text>> = {
   "drilling card.too fast": "zu schnell",
   "drilling card.tap by hand": "von Hand",
   "drilling card.only position": "einzige",
-  "drilling card.on a cut": "Auf einem Trennstrich: die langsamere.",
+  "drilling card.on a cut": "Unter einem Trennstrich: die letzte Größe davor | der Durchmesser am Strich | die erste Größe dahinter. Eine Größe genau am Strich: die Stellung links davon.",
   "drilling card.set": "Zwei Drehzahlen in einem Feld: was am Motor einzustellen ist, vom kleineren zum größeren Durchmesser.",
   "drilling card.by ratio": "~ gerechnet, nicht gemessen.",
   "drilling card.measure first": "! erst messen: nahe an der Grenze.",
@@ -3440,10 +3472,11 @@ const de: Readonly<Record<Key, Text>> = {
   "drilling card.feed": "Vorschub je Umdrehung",
   "drilling card.count": "was zu zählen ist",
   "drilling card.at least feed": "beim kleinsten Vorschub",
-  "drilling card.feeds": "Vorschübe aus {sources}. Beim Durchbrechen nachlassen; zum Entspanen herausziehen, wenn das Loch drei Bohrer tief ist.",
-  "drilling card.feeds that burn": "Vorschübe aus {sources}, der gröbste für jeden Bohrer, und keine Drehzahl, bei der eine Hand feiner vorschiebt; zum Entspanen herausziehen, wenn das Loch drei Bohrer tief ist.",
+  "drilling card.feeds": "Vorschübe aus {sources}. Beim Durchbrechen nachlassen; zum Entspanen herausziehen, wenn das Loch drei Bohrerdurchmesser tief ist.",
+  "drilling card.feeds that burn": "Vorschübe aus {sources}, der gröbste für jeden Bohrer, und keine Drehzahl, bei der eine Hand feiner vorschiebt; zum Entspanen herausziehen, wenn das Loch drei Bohrerdurchmesser tief ist.",
   "drilling card.chips burn": "Feine Späne von {material} brennen. {end} Wo die Hand hinter einem groben Vorschub zurückbleibt, eine langsamere Stellung nehmen.",
   "drilling card.number drill": "Nr. {number}",
+  "drilling card.letter drill": "Buchstabe {letter}",
   "drilling card.operation turning": "Drehen",
   "drilling card.operation finish turning": "Schlichtdrehen",
   "drilling card.operation facing": "Plandrehen",
@@ -3498,15 +3531,15 @@ const de: Readonly<Record<Key, Text>> = {
   "hand feed.published for": "{material} {finishing} Schlichten, {roughing} Schruppen",
   "hand feed.published": "Veröffentlichte Vorschübe je Umdrehung, {unit}, für große Drehmaschinen, die zum Schruppen also das Äußerste für eine leichte Maschine: {feeds}; Abstechen {parting}{not}. Aus: {sources}.",
   "hand feed.published not": ", aber nicht {materials}",
-  "hand feed.3 in 2": "3 Umdrehungen in 2 Takten",
+  "hand feed.turns to counts": "{parts} Umdrehungen in {counts} Takten",
   "hand feed.1 a count": "1 Umdrehung je Takt",
-  "hand feed.2 in 3": "2 Umdrehungen in 3 Takten",
   "hand feed.2 a count": "2 Umdrehungen je Takt",
   "hand feed.too slow": "zu langsam zum Zählen",
   "hand feed.1 division a count": "1 Skt je Takt",
   "hand feed.count a turn": "{count} Takte je Umdrehung",
   "hand feed.count a quarter": "{count} Takte je Vierteldrehung",
   "hand feed.divisions a count": "{count} Skt je Takt",
+  "hand feed.divisions to counts": "{parts} Skt in {counts} Takten",
   "hand feed.count a division": "{count} Takte je Skt",
   "dials.index": "Ablesemarke",
   "dials.reading grows": "so gedreht wächst der Skalenwert",
@@ -3548,8 +3581,8 @@ const de: Readonly<Record<Key, Text>> = {
   "dials.cramped": {"one":"Seine {n} Reihe ist nur {height} hoch, zu niedrig für Zahlen: auf einem breiteren Ring oder Streifen haben sie Platz.","other":"Seine {n} Reihen sind nur je {height} hoch, zu niedrig für Zahlen: auf einem breiteren Ring oder Streifen, mit weniger Reihen oder einer einzigen Skala haben sie Platz."},
   "dials.read from": "Seine Ziffern sind bis {far} gut zu lesen; ein breiterer Ring oder Streifen hat Platz für größere.",
   "dials.cutting": "Von Marke zu Marke schneiden, mitten durch die Striche, die über die Kante laufen; der Pfeil zeigt zur Kante an der Ablesemarke. Innenkreise und hohle Kanten zuerst, die Enden zuletzt.",
-  "dials.round": "Eine runde Kante berührt die Verbindung je zweier ihrer Marken.",
-  "dials.centre": "Einen Ring vor dem Ausschneiden nach seinem Kreuz mitten.",
+  "dials.round": "Eine runde Kante so schneiden, dass sie die geraden Linien zwischen ihren Marken gerade berührt.",
+  "dials.centre": "Einen Ring vor dem Ausschneiden nach seinem Kreuz zentrieren.",
   "dials.measure": "Hat ein Teil nicht das Maß, das darunter steht: mit der Korrektur des Druckers neu drucken.",
   "dials.no room": "Was als „nicht aufgedruckt“ angegeben ist, fand keinen Platz: daneben anschreiben.",
   "dials.grain": "Papier biegt sich leicht um eine Linie längs der Laufrichtung: die Laufrichtung quer zum Streifen legen.",
@@ -3594,13 +3627,14 @@ const de: Readonly<Record<Key, Text>> = {
   "dials.reads in in": "zeigt Zoll",
   "dials.reads in mm": "zeigt Millimeter",
   "dials.under": "unter {least}",
+  "dials.cutting without arrow": "Von Marke zu Marke schneiden, mitten durch die Striche, die über die Kante laufen. Innenkreise und hohle Kanten zuerst, die Enden zuletzt.",
   "dial choices.even": "gleichmäßig",
   "dial choices.true": "wahre Teilstriche",
   "dial choices.rows": "{n} Reihen",
   "dial choices.marked chosen": "gewählt",
   "dial choices.marked as asked": "wie die Datei verlangt",
   "dial choices.closes": "geht genau auf",
-  "dial choices.closes within": "geht auf ± des Wegs je Umdrehung auf",
+  "dial choices.closes within": "geht innerhalb der ± des Wegs je Umdrehung auf",
   "dial choices.begins again": "beginnt jede Umdrehung neu, der letzte Skalenteil nur {size}",
   "dial choices.each turn": "{out} je Umdrehung",
   "dial choices.over travel": "{out} auf {travel}",
@@ -3623,11 +3657,14 @@ const de: Readonly<Record<Key, Text>> = {
   "vernier.true size": "In wahrer Größe gezeichnet.",
   "vernier.enlarged": "In {times}facher Größe gezeichnet.",
   "vernier.smaller": "Kleiner gezeichnet, als er ist.",
+  "scales.called": "{name} (Längenskala)",
   "scales.no feed": "der Weg je Umdrehung von {wheel} ist nicht bekannt, also haben seine Umdrehungen keine Länge.",
   "scales.in pieces": {"one":"In {n} Teil.","other":"In {n} nummerierten Teilen, die stumpf stoßen und zusammen genau aufgehen."},
   "scales.blur": "Striche im Abstand von {apart} verschwimmen: gröber teilen oder weniger Teile je Umdrehung wählen.",
   "scales.part of turn": "{part} Umdr. ({length})",
   "scales.from mark to end": "vom ersten Strich bis ans Ende",
+  "angle scales.called swivel": "{name} (Gradskala)",
+  "angle scales.called plate": "{name} (Gradscheibe)",
   "angle scales.too large": "Sie ist größer als das Papier: einen kleineren Bereich oder größeres Papier wählen.",
   "angle scales.way clockwise": "im Uhrzeigersinn",
   "angle scales.way anticlockwise": "gegen den Uhrzeigersinn",
@@ -3656,7 +3693,7 @@ const de: Readonly<Record<Key, Text>> = {
   "start readings.turn": "Umdr.",
   "start readings.begins at": "beginnt bei",
   "start readings.rows": "{rows} Reihen zu {division}, eine je Umdrehung, laufen weiter: {cost}. Dazu: closure: rows, divisions: {asked}.",
-  "start readings.no rows": "Keine Reihen einer runden Teilung gehen in sechs Umdrehungen auf: bei den Anfangswerten bleiben.",
+  "start readings.no rows": "Keine runde Teilung geht in bis zu sechs Reihen auf: bei den Werten unter „beginnt bei“ bleiben.",
   "start readings.rows exact": "sie gehen genau auf",
   "start readings.rows out": "{each} falsch je Umdrehung, {over} auf {travel}",
   "start readings.come round": "Skalenteile zu {division} gehen auf",
@@ -3743,9 +3780,9 @@ const de: Readonly<Record<Key, Text>> = {
   "turns.whole turns": "Ganze Umdrehungen",
   "turns.whole": "ganze Umdr.",
   "turns.zero is": "Skala 0 ist",
-  "turns.add": "Die Skala läuft nicht über null hinweg weiter: ganze Umdrehungen zählen und zu ihrem Skalenwert addieren, was ihre 0 dann ist.",
+  "turns.add": "Die Skala beginnt jede Umdrehung wieder bei null: ganze Umdrehungen zählen und den Wert unter „Skala 0 ist“ zum Skalenwert addieren.",
   "turns.maker out": "Nennwert falsch um",
-  "turns.on diameter": "± im Durchmesser",
+  "turns.on diameter": "± im Ø",
   "turns.corrected": "Berichtigt über die gemessene Strecke",
   "turns.counted": "Umdrehungen + was die Skala dann zeigt, {unit}; begonnen bei dieser Umdrehung der Ablesungen. – endet jenseits des Gemessenen.",
   "turns.counted bare": "Umdrehungen; begonnen bei dieser Umdrehung der Ablesungen. – endet jenseits des Gemessenen.",
@@ -3797,7 +3834,7 @@ const de: Readonly<Record<Key, Text>> = {
   "stops.unknown means": "? wurde nicht gemessen. Gleich: dieselben Stellen in zwei Läufen oder mehr ablesen, oder jedes Teil messen. Umkehrspiel: nur von einer Seite kommen.",
   "stops.stop alone means": "Nur Anschlag: die Skala allein hält es nicht, den Anschlag nehmen.",
   "stops.neither means": "Keines: dieser Schlitten hält es nicht, so wie gemessen. Etwas stehen lassen, jedes Teil messen, von Hand fertig machen.",
-  "stops.measure each means": "Das hält ?: ob dieser Schlitten es hält, wurde nicht gemessen. Jedes Teil messen.",
+  "stops.measure each means": "„?“: ob dieser Schlitten die Toleranz hält, wurde nicht gemessen. Jedes Teil messen.",
   "stops.beyond means": "Über den Weg hinaus: den Anschlag in zwei Schritten setzen oder das Werkstück umsetzen.",
   "stops.corrected": "Berichtigt über die gemessene Strecke: {wheel}",
   "stops.begun": "ab Umdrehung {turn} der Ablesungen",
@@ -3883,7 +3920,7 @@ const de: Readonly<Record<Key, Text>> = {
   "threads.sources": "Maße und Bohrer aus: {sources}.",
   "threads.source DIN 76": "DIN 76-1 (aus dem Gedächtnis)",
   "threads.source library": "Lochtabelle einer freien CAD-Bibliothek (metrische Bohrer dort nach ISO 2306, Whitworth nach BS 1157)",
-  "threads.source chart": "eine Bohrer- und Gewindetafel, Spalte 75 % (docslib 4942776)",
+  "threads.source chart": "eine Bohrer- und Gewindetafel, Spalte 75 %",
   "threads.source memory": "Gedächtnis: Maß nicht gedruckt gesehen",
   "threads.source BA": "BA-Gewindetafel eines Schraubenhändlers",
   "threads.source Whitworth": "Whitworth-Maße eines Schraubenherstellers",
@@ -4046,7 +4083,7 @@ const de: Readonly<Record<Key, Text>> = {
   "plan.promised length": "Länge {size}",
   "plan.promised depth": "Tiefe {size}",
   "plan.more than the tolerance": "mehr als die Toleranz: vor dem letzten Schnitt noch einmal messen",
-  "plan.parts alike to": "Teile gleich auf {to}",
+  "plan.parts alike to": "Teile untereinander gleich auf {to}",
   "plan.feed by": "Vorschub mit {wheel}: {count}.",
   "plan.minutes": {"one":"{n} Minute","other":"{n} Minuten"},
   "plan.hours": "{hours} Stunden",
@@ -4114,8 +4151,8 @@ const de: Readonly<Record<Key, Text>> = {
   "plan.tools in the post": "{count} Werkzeuge folgen einander im Stahlhalter ({tools}). Ein Werkzeug, das herausgenommen und wieder eingesetzt wird, wird neu angetastet, außer sein Halter kommt genau an dieselbe Stelle zurück.",
   "plan.one tool": "Ein Werkzeug macht alles: solange es nicht bewegt wird, wird nichts neu angetastet. Jedes Teil bekommt dieselben Skalenwerte.",
   "plan.swung": "Was für {steps} geschwenkt und zurückgestellt wird, nimmt jede Null mit: an allen Teilen in einem Zug machen, oder für jedes Teil neu antasten.",
-  "plan.others touched anew": "Wo ein Werkzeug neu angetastet wird, bei jedem Teil vor dem letzten Schnitt messen. Was seine Null behält, geht auf die Skalenwerte, die das erste Teil gelehrt hat: das erste und das dritte messen, dann jedes zehnte.",
-  "plan.others straight": "Vom zweiten Teil an wird kein Schnitt zwischendurch gemessen: auf die Skalenwerte gehen, die das erste Teil gelehrt hat. Das erste und das dritte messen, dann jedes zehnte, und immer, wenn ein Werkzeug angefasst wurde.",
+  "plan.others touched anew": "Wo ein Werkzeug neu angetastet wird, bei jedem Teil vor dem letzten Schnitt messen. Was seine Null behält, wird auf die Skalenwerte gestellt, die das erste Teil ergeben hat: das erste und das dritte messen, dann jedes zehnte.",
+  "plan.others straight": "Vom zweiten Teil an wird kein Schnitt zwischendurch gemessen: auf die Skalenwerte stellen, die das erste Teil ergeben hat. Das erste und das dritte messen, dann jedes zehnte, und immer, wenn ein Werkzeug angefasst wurde.",
   "plan.batch by operation": "Nach Arbeitsgängen: jeder Schritt an allen Teilen, dann der nächste. Ein Futter nimmt ein Teil nie ganz rundlaufend wieder auf; Schritte, die zueinander laufen müssen, bleiben in einer Aufspannung.",
   "plan.batch to turning round": "Stück für Stück bis zum Umspannen, an allen Teilen; dann Stück für Stück von dort: was in einer Aufspannung gedreht ist, läuft zueinander rund.",
   "plan.batch part by part": "Stück für Stück: jedes vom ersten Schritt bis zum letzten, damit seine Flächen zueinander rund laufen.",
@@ -4511,6 +4548,10 @@ const de: Readonly<Record<Key, Text>> = {
   "measuring form.drive": "Riemenscheiben, Achsabstände und Drehzahlen",
   "measuring form.motor held": "Motor in der Datei: {rpm} U/min.",
   "measuring form.belt held": "Riemen in der Datei: {belt}.",
+  "measuring form.belt round": "Rundriemen",
+  "measuring form.belt vee": "Keilriemen",
+  "measuring form.belt flat": "Flachriemen",
+  "measuring form.belt toothed": "Zahnriemen",
   "measuring form.chuck held": "Futter in der Datei: {rpm} U/min.",
   "measuring form.tachometer": "Drehzahlmesser",
   "measuring form.chuck mark": "Aufschrift des Futters",
@@ -4541,8 +4582,8 @@ const de: Readonly<Record<Key, Text>> = {
   "measured report.jumps": "{name}: Ablesungen, die springen",
   "measured report.miscounted": "{name}: eine Umdrehung verzählt",
   "measured report.readings": "Ablesungen",
-  "measured report.scatter": {"one":"{n} Ablesung. Sie streut um die Gerade um {scatter}.","other":"{n} Ablesungen. Um die Gerade streut eine um {scatter}."},
-  "measured report.scatter of runs": {"one":"{n} Ablesung in {runs} Läufen an {places} Stellen. Um die Gerade streut eine eines Laufs um {scatter}.","other":"{n} Ablesungen in {runs} Läufen an {places} Stellen. Um die Gerade streut eine eines Laufs um {scatter}."},
+  "measured report.scatter": {"one":"{n} Ablesung. Sie liegt etwa {scatter} neben der Geraden.","other":"{n} Ablesungen. Jede liegt etwa {scatter} neben der Geraden."},
+  "measured report.scatter of runs": {"one":"{n} Ablesung in {runs} Läufen an {places} Stellen. Innerhalb eines Laufs liegt jede etwa {scatter} neben der Geraden.","other":"{n} Ablesungen in {runs} Läufen an {places} Stellen. Innerhalb eines Laufs liegt jede etwa {scatter} neben der Geraden."},
   "measured report.half width": "± gilt in 95 von 100 Fällen; Freiheitsgrade: {degrees}.",
   "measured report.with wave": "Gerade und Welle je Umdrehung sind zusammen ausgeglichen.",
   "measured report.lost motion": "Umkehrspiel",
@@ -4600,7 +4641,8 @@ const de: Readonly<Record<Key, Text>> = {
   "measured report.known": "bekannt",
   "measured report.together": "zusammen",
   "measured report.expanded": "× {factor} = ± {half} je Umdrehung, in 95 von 100 Fällen",
-  "measured report.millionths": "0,000 001 Zoll",
+  "measured report.millionths": "µZoll",
+  "measured report.millionths meant": "µZoll: millionstel Zoll.",
   "measured report.source scatter": "Streuung der Ablesungen",
   "measured report.source graduation": "Skalenteil der Messuhr",
   "measured report.source gauge error": "Fehlergrenze der Messuhr",
@@ -4724,7 +4766,7 @@ const de: Readonly<Record<Key, Text>> = {
   "binder.page": "Mappe {page}",
   "binder.missing turning": "es ist zum Drehen, und in der Datei steht kind: {kind}",
   "binder.missing drilling": "es ist zum Bohren, und in der Datei steht kind: {kind}",
-  "binder.missing room for the card": "eine Karte von {width} × {height} mm passt nicht auf {paper}, wo {across} × {down} mm bleiben; größeres Papier, eine kleinere Karte oder schmalere Ränder wählen",
+  "binder.missing room for the card": "eine Karte von {width} × {height} mm passt nicht auf {paper}, wo innerhalb der Schnittmarken {across} × {down} mm bleiben; größeres Papier, eine kleinere Karte oder schmalere Ränder wählen",
   "binder.missing room in margins": "seine Ränder lassen auf {paper} keinen Platz; schmalere Ränder oder größeres Papier wählen",
   "binder.larger paper": "größeres Papier als {paper} wählen",
   "binder.missing everything": "die Datei enthält nichts, was dieses Blatt zeigt",

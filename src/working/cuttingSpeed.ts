@@ -88,7 +88,7 @@ function explainOne(findings: Findings, operation: string, row: number, column: 
           ]),
       choice.heldBy === undefined ? choice.verdict : `${choice.verdict}: the ${choice.heldBy}'s`,
       ...(operation === "facing" || operation === "parting" ? inwardNotes(diameter, band, findings) : []),
-      ...rowNotes(band),
+      ...rowNotes(band, machine.units),
       // The sentence's own full stop is set where notes are printed.
       ...hazardsOf([material]).map(({ caution }) => caution.replace(/\.$/, "")),
     ],
@@ -130,16 +130,25 @@ const inwardNotes = (diameter: number, band: CuttingSpeed, { machine, drive }: F
       `${speed.position.name} may be used once the cut is below ${formatLength(below, machine.units)}`,
   );
 
-/** Every published row that was found, as printed; what stands apart is not in the range. */
-const rowNotes = ({ rows, apart }: CuttingSpeed): string[] =>
+/** Every published row that was found, as printed, and in the reader's unit where that is another; what stands apart is not in the
+ *  range. */
+const rowNotes = ({ rows, apart }: CuttingSpeed, units: Units): string[] =>
   rows.map(({ from, to, unit, source, where, confidence, toolUnnamed, ...row }) => {
+    const printed = `${from === to ? from : `${from} to ${to}`} ${unit}`;
     const remarks = [
       figureWords(row),
       toolUnnamed ? "printed without naming the tool steel" : "",
       apart.some((one) => one.source === source) ? "not counted: twice or half of what the others give" : "",
     ].filter((words) => words !== "");
     const memory = confidence === "memory" ? " (from memory)" : "";
-    return `${[`${from === to ? from : `${from} to ${to}`} ${unit}: ${sourceTitle(source)}, ${where}${memory}`, ...remarks].join("; ")}`;
+    const own = cuttingSpeedUnit[units];
+    const figure = (value: number) =>
+      trimmed((value * (unit === "m/min" ? 1 : cuttingSpeedUnit.in.metresPerMinute)) / own.metresPerMinute, 0);
+    const told =
+      unit === "rpm" || unit === own.name
+        ? printed
+        : `${from === to ? figure(from) : `${figure(from)} to ${figure(to)}`} ${own.name} (printed as ${printed})`;
+    return `${[`${told}: ${sourceTitle(source)}, ${where}${memory}`, ...remarks].join("; ")}`;
   });
 
 /** Millimetres in a metre, or inches in a foot: a cutting speed goes by the one, a diameter by the other. */

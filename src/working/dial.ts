@@ -112,7 +112,7 @@ const closureInput = (dial: DialFinding, forced: boolean, path: readonly (string
 ];
 
 const otherChoice = (choice: DialChoice, units: Units): string =>
-  `instead: ${choice.divisions} × ${choice.divisionLabel}, ${choice.closure}${choice.rows > 1 ? ` in ${choice.rows} rows` : ""}, marks ${formatSize(choice.spacing, units)} apart, error ${formatLength(choice.errorPerTurn, choice.unit, 4)} a turn`;
+  `instead: ${choice.divisions} × ${choice.divisionLabel}, ${choice.closure}${choice.rows > 1 ? ` in ${choice.rows} rows` : ""}, marks ${formatSize(choice.spacing, units)} apart, error ${formatLength(choice.errorPerTurn, choice.unit, 4)} per turn`;
 
 function stripWorking(
   { handwheel, dial }: HandwheelFinding,

@@ -5,7 +5,7 @@ import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import type { Feed, Units } from "../machine/machine.js";
 import type { Path } from "../machine/problem.js";
 import { trimmedSize } from "../quantity/format.js";
-import type { Input, Source, Subject, Working } from "./working.js";
+import type { Amount, Input, Source, Subject, Working } from "./working.js";
 
 /** True travel per turn of every handwheel. */
 export function explainFeed({ machine, handwheels }: Findings): Subject[] {
@@ -44,17 +44,18 @@ function feedWorking(
   const compared =
     feed.nominal === undefined
       ? []
-      : [`the maker meant ${trimmedSize(feed.nominal, units, 5)} a turn; that is only compared against, never used`];
+      : [`the maker meant ${trimmedSize(feed.nominal, units, 5)} per turn; that is only compared against, never used`];
   return {
     title: `${handwheel.name}: feed per turn`,
-    ...byForm(given, feed, index),
+    ...byForm(given, feed, index, units),
     result,
     ...doubt,
     notes: [...(feed.uncertainty === undefined ? ["nothing says how good this value is"] : []), ...compared],
   };
 }
 
-function byForm(given: Feed, feed: FeedFinding, index: number): Pick<Working, "formula" | "inputs"> {
+/** By the figures that the file gives, not by what they are turned into. */
+function byForm(given: Feed, feed: FeedFinding, index: number, units: Units): Pick<Working, "formula" | "inputs"> {
   const path = feedPath(index);
   switch (given.from) {
     case "stated":
@@ -62,25 +63,21 @@ function byForm(given: Feed, feed: FeedFinding, index: number): Pick<Working, "f
         formula: "as the file says it",
         inputs: [{ name: "feed", value: given.perTurn, unit: "mm/turn", source: { from: "stated", path } }],
       };
-    case "screw":
+    case "screw": {
+      const source: Source = { from: "stated", path };
+      const { pitch, starts, tpi } = given;
       return {
-        formula: "pitch × starts",
+        formula: tpi === undefined ? "pitch × starts" : `${inch[units]} ÷ threads per inch × starts`,
         inputs: [
-          { name: "pitch", value: given.pitch, unit: "mm", source: { from: "stated", path } },
-          { name: "starts", value: given.starts, unit: "", source: { from: "stated", path } },
-        ],
-      };
-    case "rack": {
-      const source: Source = { from: "stated", path: [...path, "rack"] };
-      return {
-        formula: "π × module × teeth × reduction, driving ÷ driven",
-        inputs: [
-          { name: "module, always in mm", value: given.module, unit: "", source },
-          { name: "teeth", value: given.teeth, unit: "", source },
-          { name: "reduction", value: given.reduction.join(" ÷ "), unit: "", source },
+          tpi === undefined
+            ? { name: "pitch", value: pitch, unit: "mm", source }
+            : { name: "threads per inch", value: tpi, unit: "tpi", source },
+          { name: "starts", value: starts, unit: "", source },
         ],
       };
     }
+    case "rack":
+      return byRack(given, [...path, "rack"], units);
     case "readings":
       return {
         formula:
@@ -88,6 +85,29 @@ function byForm(given: Feed, feed: FeedFinding, index: number): Pick<Working, "f
         inputs: [...readingInputs(given, path), ...fitInputs(feed, given.gauge)],
       };
   }
+}
+
+const inch: Readonly<Record<Units, string>> = { mm: "25.4 mm", in: "1 in" };
+
+function byRack(rack: Feed & { from: "rack" }, path: Path, units: Units): Pick<Working, "formula" | "inputs"> {
+  const { module, given, teeth, reduction } = rack;
+  const source: Source = { from: "stated", path };
+  const geared = reduction[0] !== reduction[1];
+  const [formula, pitch] = (
+    given === undefined
+      ? ["π × module × teeth", { name: "module, always in mm", value: module, unit: "" }]
+      : given.by === "DP"
+        ? [`π × teeth ÷ DP${units === "in" ? "" : ` × ${inch[units]}`}`, { name: "DP", value: given.value, unit: "" }]
+        : ["pitch × teeth", { name: "pitch, tooth to tooth", value: given.value, unit: "mm" }]
+  ) satisfies [string, Amount];
+  return {
+    formula: geared ? `${formula} × reduction, driving ÷ driven` : formula,
+    inputs: [
+      { ...pitch, source },
+      { name: "teeth", value: teeth, unit: "", source },
+      ...(geared ? [{ name: "reduction", value: reduction.join(" ÷ "), unit: "", source }] : []),
+    ],
+  };
 }
 
 const readingsPath = (path: Path, key: string): Path => [...path, "readings", key];

@@ -79,3 +79,23 @@ test("nothing is coloured where it does not go to a terminal", async () => {
   expect(err).toContain("feet");
   expect(`${out}${err}`).not.toContain("\u001b");
 });
+
+test("another drive's speeds stand under what they are", async () => {
+  const drive =
+    "name: L\ndrive: { motor: { speed: 1425 rpm, mains: 50 Hz }, stages: [{ name: b, steps: [{ label: A, driver: 50, driven: 100 }] }] }\n";
+  const { out } = await check(file(drive), "--suppose", "60 Hz");
+  const [head = "", row = ""] = /^ {2}position, rpm.*\n.*$/m.exec(out)?.[0].split("\n") ?? [];
+  expect(head.indexOf("after") + "after".length).toBe(row.indexOf(" 855") + 4);
+  expect(head.indexOf("change") + "change".length).toBe(row.indexOf("%") + 1);
+});
+
+test("a feed that was measured too shortly is to be measured over more, one that was not is to be measured", async () => {
+  const wheel = (feed: string) =>
+    file(
+      `name: L\nhandwheels: [{ name: S, travel: 100, feed: ${feed}, dial: { shape: drum, diameter: 40, width: 9 } }]\n`,
+    );
+  const short = await check(wheel("{ readings: { gauge: 0.01, turns: [0, 1, 2, 3], travel: [0, 2.01, 4, 6.02] } }"));
+  expect(short.out).toMatch(/;\s+measure over more of the travel/);
+  expect((await check(wheel("{ perTurn: 2, uncertainty: 0.01 }"))).out).toMatch(/;\s+measure it\n/);
+  expect(short.out).toMatch(/Nothing was printed into \S+ yet/);
+});

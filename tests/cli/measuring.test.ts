@@ -29,6 +29,28 @@ describe("explain", () => {
       err: expect.stringContaining("Cross slide"),
     });
   });
+  test("shows threads and teeth as the file gives them, and cutting speeds in its unit", async () => {
+    const feedOf = async (feed: string, units = "in") =>
+      (
+        await witnessmark(
+          "explain",
+          file(`name: L\nunits: ${units}\nhandwheels: [{ name: S, feed: ${feed} }]\n`),
+          "feed",
+        )
+      ).out;
+    const dp = "{ rack: { pitch: 16 DP, teeth: 14 } }";
+    expect(await feedOf(dp)).toMatch(/ π × teeth ÷ DP\n[\s\S]* DP +=\s16 [\s\S]* = 2\.74889 in\/turn/);
+    expect(await feedOf(dp, "mm")).toContain("π × teeth ÷ DP × 25.4 mm");
+    expect(await feedOf("{ rack: { pitch: 1/4 in, teeth: 14 } }")).toMatch(
+      / pitch × teeth[\s\S]*tooth to tooth = 0\.25 in/,
+    );
+    expect(await feedOf("10 tpi")).toMatch(/threads per inch += 10 tpi[\s\S]* = 0\.1 in\/turn/);
+    const inch = file(
+      "name: L\nunits: in\ndrive: { motor: { speed: 1725 rpm }, stages: [{ name: b, steps: [{ label: A, driver: 2, driven: 4 }] }] }\nwork: { materials: [mild steel], diameters: [1] }\n",
+    );
+    const { out } = await witnessmark("explain", inch, "cutting speed", "--of", "turning");
+    expect(out).toContain("82 to 148 ft/min (printed as 25 to 45 m/min): ");
+  });
   test("every quantity of the demo explains itself", async () => {
     for (const quantity of [
       "feed",
@@ -70,7 +92,27 @@ describe("verify", () => {
     expect((await verify(inches, "5.001")).out).toContain("must measure 5.000 in, the caliper says 5.001 in");
     expect((await verify(inches, "127 mm")).code).toBe(0);
     const slip = await verify(inches, "127");
-    expect(slip).toMatchObject({ code: 1, out: expect.stringContaining("write 127 mm if that is what was meant") });
+    expect(slip).toMatchObject({
+      code: 1,
+      out: expect.stringContaining("is in inches, the file's unit: write 127 mm if that is what was meant"),
+    });
+  });
+
+  test("as it should be, too large or too small, and mended in the file's own unit", async () => {
+    const face = "{ shape: face, outside: 2 in, inside: 1.2 in, divisions: 0.001 in, closure: even }";
+    const ring = wheels("in", face);
+    expect((await verify(ring, "2 in")).out).toContain("the caliper says 2.000 in: as it should be.");
+    const large = await verify(ring, "2.05");
+    expect(large.out).toContain("0.050 in too large.");
+    expect(large.out).toMatch(/Not good enough: it may be off by 0\.\d+ in at most\./);
+    const [, measured, nominal] = /\{ down: (10\.\d{3}) of (10) in \}/.exec(large.out) ?? [];
+    expect(Number(measured) / Number(nominal)).toBeCloseTo(2.05 / 2, 4);
+    expect((await verify(ring, "1.95")).out).toContain("0.050 in too small.");
+    // A bar that the file gives in millimetres is mended in them.
+    const metric = file(
+      `name: L\nunits: in\npaper: { printer: p }\nprinters: { p: { down: 250.5 of 250 } }\nhandwheels: [{ name: S, feed: 2 mm, dial: ${face} }]\n`,
+    );
+    expect((await verify(metric, "2.05")).out).toMatch(/down: 256\.\d\d of 250 mm/);
   });
 
   test("one piece of a dial in pieces, or all together, and it says for which it was taken", async () => {

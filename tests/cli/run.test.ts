@@ -122,7 +122,7 @@ describe("print", () => {
       code: 1,
       err: expect.stringContaining("did you mean dial?"),
     });
-    expect(await witnessmark("print", demo, "--handwheel", "Cross")).toMatchObject({
+    expect(await witnessmark("print", demo, "--handwheel", "Crosslide")).toMatchObject({
       code: 1,
       err: expect.stringContaining('"Cross slide"'),
     });

@@ -2,7 +2,8 @@ import { existsSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { helps } from "../../src/cli/help.js";
-import { asHelp, options, repeated, usageWords } from "../../src/cli/usage.js";
+import { builtInTemplate } from "../../src/cli/templates.js";
+import { asHelp, languageAsCode, options, repeated, shortOptions, usageWords } from "../../src/cli/usage.js";
 import { file, folder, witnessmark } from "../support/command.js";
 
 describe("wrong usage is answered in our own words, with exit status 2", () => {
@@ -21,12 +22,24 @@ describe("wrong usage is answered in our own words, with exit status 2", () => {
     ["print a.yaml --wach", /^print has no option --wach; did you mean --watch\?/],
     ["--versoin", /^witnessmark has no option --versoin; did you mean --version\?/],
     ["explain a.yaml feed --of", /^--of needs a value behind it/],
+    ["print a.yaml --lang de", /^print has no option --lang; did you mean --language\?/],
+    ["lathe.yaml", /^say what to do with lathe\.yaml: witnessmark check lathe\.yaml, or witnessmark print/],
+    ["print a.yaml –sheet dial", /^"–sheet" begins with a long dash, as pasted text has it; write --sheet/],
     ["help prnt", /^there is no command "prnt"; did you mean print\?/],
   ])("%s", async (line, words) => {
     const { code, err } = await witnessmark(...line.split(" "));
     expect(code).toBe(2);
     expect(err).toMatch(words);
     expect(err).not.toMatch(/argument|Invalid|\n\s+at /);
+  });
+
+  test("-h and -v are help and version, a language's code may be written large, a sheet asked for by its title", async () => {
+    expect((await witnessmark("-h")).out).toBe((await witnessmark("--help")).out);
+    expect(await witnessmark("-v")).toEqual(await witnessmark("--version"));
+    expect(shortOptions(["print", "--", "-v"])).toEqual(["print", "--", "-v"]);
+    expect(languageAsCode(["print", "A.yaml", "--language", "DE"])).toEqual(["print", "A.yaml", "--language", "de"]);
+    for (const title of ["Riemenkarte", "belt card"]) expect(builtInTemplate(title).name).toBe("belt-card");
+    expect(() => builtInTemplate("no such")).toThrow('there is no sheet "no such"');
   });
 
   test("help new is new --help", async () => {

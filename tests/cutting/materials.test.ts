@@ -1,6 +1,13 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { findMaterial, hasSpeeds, knownMaterials, materialName, namedMaterials } from "../../src/cutting/materials.js";
+import {
+  findMaterial,
+  hasSpeeds,
+  knownMaterials,
+  materialName,
+  namedMaterials,
+  nearestMaterial,
+} from "../../src/cutting/materials.js";
 import { inLanguage } from "../../src/words/language.js";
 import { languages } from "../../src/words/languages.generated.js";
 
@@ -13,6 +20,25 @@ test("a material may be written in every language that the paper speaks, and is 
     }
   expect(findMaterial("Grauguss")).toBe("grey cast iron");
 });
+
+test("another name of the trade is translated too; in its own language it stays, and so does a user's own", () => {
+  const inGerman = (name: string) => inLanguage("de", () => materialName(name));
+  expect(["aluminum", "Gray cast iron", "my alloy", "Messing"].map(inGerman)).toEqual([
+    "Aluminium",
+    "Grauguss",
+    "my alloy",
+    "Messing",
+  ]);
+  expect(["aluminum", "Messing"].map(materialName)).toEqual(["aluminum", "Messing"]);
+});
+
+test.each(["Alu", "Stahl", "Guss", "Gusseisen", "Edelstahl", "steel", "iron", "inox"])(
+  "%s is too loose to go by, but tells what may be meant",
+  (name) => {
+    expect(findMaterial(name)).toBeUndefined();
+    expect(hasSpeeds(nearestMaterial(name) ?? "")).toBe(true);
+  },
+);
 
 test("the README lists all that have speeds", () => {
   const [list] = /`work: \{ materials: \[\.\.\.\] \}` and .*/.exec(readFileSync("README.md", "utf8")) ?? [""];

@@ -130,11 +130,11 @@ describe("a wild reading", () => {
     expect(more).toEqual([]);
     expect(wild).toMatchObject({ index: 6, like: expect.stringContaining("one turn too much") });
   });
-  test("figures changed about are named", () => {
+  test("figures swapped are named", () => {
     // 2.11 × 7 + 1.03 = 15.80, written as 18.50
     expect(wildReadings(turns, with_(7, 18.5), gauge)[0]).toMatchObject({
       index: 7,
-      like: expect.stringContaining("changed about"),
+      like: expect.stringContaining("look swapped"),
     });
   });
   test("two wild readings do not hide each other", () => {

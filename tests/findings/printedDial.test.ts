@@ -46,6 +46,14 @@ test("equal divisions are the same whatever the feed: a new print would bring no
   expect(found?.why).toContain("a new one with these divisions would too");
 });
 
+test("rows and the way the numbers grow are told as one says them", () => {
+  const feed = "{ perTurn: 2.1225, uncertainty: 0.0001 }";
+  const facts = dialFacts(wheel(feed, "divisions: 0.03 mm, closure: rows"));
+  expect(facts?.marks).toMatch(/, rows in \d rows; growing clockwise/);
+  const found = facts && dialChange(facts, wheel(feed, "divisions: 0.05 mm, closure: even"), "mm");
+  expect(found?.why).toMatch(/^it is divided \d+ × 0\.03 mm, in \d rows, numbers growing clockwise; it should be/);
+});
+
 test("nothing is said where nothing changed, and a vernier, a second scale or the sense of turning is a change", () => {
   const feed = "{ perTurn: 2, uncertainty: 0.001 }";
   expect(change(feed, feed, "divisions: 0.05 mm")).toBeUndefined();

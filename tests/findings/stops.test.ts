@@ -44,7 +44,7 @@ test("a stop on a handwheel without a dial: turns alone, and no tolerance by a d
   expect(repeat?.byDial).toBeUndefined();
   expect(repeat?.byStop).toBeUndefined();
   expect(repeat?.stopServes).toBeUndefined();
-  expect(textsOf(findings, "stops")).toContain("whether this slide holds it was not measured");
+  expect(textsOf(findings, "stops")).toContain("whether this slide holds the tolerance was not measured");
 });
 
 test.each([

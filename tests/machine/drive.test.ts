@@ -48,10 +48,10 @@ describe("motors and stages", () => {
     const rpms = speeds(drive).speeds.map(({ position, rpm }) => [position.name, rpm]);
     expect(positions(drive)).toHaveLength(4);
     expect(rpms).toEqual([
-      ["710 A", expect.closeTo(355, 9)],
-      ["1425 A", expect.closeTo(712.5, 9)],
-      ["710 B", expect.closeTo(1420, 9)],
-      ["1425 B", expect.closeTo(2850, 9)],
+      ["A 710", expect.closeTo(355, 9)],
+      ["A 1425", expect.closeTo(712.5, 9)],
+      ["B 710", expect.closeTo(1420, 9)],
+      ["B 1425", expect.closeTo(2850, 9)],
     ]);
   });
 

@@ -28,9 +28,9 @@ describe("units and defaults", () => {
 
   test("the forms of a feed", () => {
     const feed = (text: string) => machineOf(`name: L\nhandwheels: [{ name: S, feed: ${text} }]\n`).handwheels[0]?.feed;
-    expect(feed("16 tpi")).toEqual({ from: "screw", pitch: 25.4 / 16, starts: 1 });
+    expect(feed("16 tpi")).toEqual({ from: "screw", pitch: 25.4 / 16, starts: 1, tpi: 16 });
     expect(feed("1.5")).toEqual({ from: "stated", perTurn: 1.5 });
-    expect(feed("{ screw: { pitch: 8 tpi, starts: 2 } }")).toEqual({ from: "screw", pitch: 3.175, starts: 2 });
+    expect(feed("{ screw: { pitch: 8 tpi, starts: 2 } }")).toEqual({ from: "screw", pitch: 3.175, starts: 2, tpi: 8 });
     expect(feed("{ rack: { module: 1, teeth: 14 } }")).toEqual({
       from: "rack",
       module: 1,

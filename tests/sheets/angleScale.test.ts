@@ -83,3 +83,25 @@ test.each([
   const [zero, ten] = ["0", "10"].map((text) => placeOf(text, findings, "vernier")[0]);
   expect(Math.sign((ten?.x ?? 0) - (zero?.x ?? 0))).toBe(sign);
 });
+
+test("scales that are called as a handwheel is say on their pieces what they are, others are left alone", () => {
+  const findings = findingsOf(
+    [
+      "name: T",
+      "handwheels:",
+      "  - { name: Compound, travel: 50, feed: 2 mm, dial: { shape: drum, diameter: 30, width: 9, increases: clockwise } }",
+      "scales: [{ name: Compound, length: 60, divisions: 1 mm }, { name: Rule, length: 60, divisions: 1 mm }]",
+      "angleScales: [{ name: Compound, part: top slide, radius: 40, range: [-40, 40] }]",
+    ].join("\n"),
+  );
+  const named: string[] = [];
+  for (const { drawing } of printOf(findings, "dial").pages)
+    walk(drawing.marks, (mark) => {
+      if (mark.kind === "text" && mark.weight === "bold") named.push(mark.text);
+    });
+  for (const one of ["Compound, copy 1", "Compound (straight scale)", "Compound (swivel scale)", "Rule"])
+    expect(named.filter((words) => words === one)).toHaveLength(1);
+  // Their index lines too, which wrap.
+  expect(named.join(" ")).toContain("Compound: index line");
+  expect(named.join(" ")).toContain("Compound (swivel scale): ");
+});

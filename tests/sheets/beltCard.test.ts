@@ -350,3 +350,16 @@ describe("what it says", () => {
     expect(inLanguage("de", () => textsOf(covered(usual), "belt-card"))).toContain("gerechnet, nicht gemessen");
   });
 });
+
+test("where the slowest position ends below the largest diameter the card says why no row is for larger work, else nothing", () => {
+  const card = (driven: number) =>
+    textsOf(
+      findingsOf(
+        `name: L\ndrive: { motor: { speed: 1425 }, stages: [{ name: belt, steps: [{ label: A, driver: 100, driven: 100 }, { label: B, driver: 50, driven: ${driven} }] }] }\nwork: { materials: [mild steel] }\n`,
+      ),
+      "belt-card",
+    );
+  // 356 rpm: mild steel of 100 mm wants some 90.
+  expect(card(200)).toContain("Larger than listed: too fast here.");
+  expect(card(1000)).not.toContain("Larger than listed");
+});

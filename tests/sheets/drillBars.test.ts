@@ -2,12 +2,17 @@ import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { type Axis, axisOf } from "../../src/blocks/speeds/barAxis.js";
+import { barDrawing, keysOf } from "../../src/blocks/speeds/barDrawing.js";
 import { barOf } from "../../src/blocks/speeds/barPieces.js";
 import type { GroupMark, Mark } from "../../src/drawing/drawing.js";
+import { textWidth } from "../../src/drawing/text.js";
 import type { Findings } from "../../src/findings/findings.js";
 import { largestDiameter } from "../../src/findings/servedDiameters.js";
+import { sizeName, sizeWords } from "../../src/findings/sizeName.js";
 import { speedForHole } from "../../src/findings/speedChoice.js";
+import { inLanguage } from "../../src/words/language.js";
 import { anyMachine, sound } from "../support/anyMachine.js";
+import { walk } from "../support/marks.js";
 import { demoFindings, findingsOf, printOf, textsOf } from "../support/sheets.js";
 
 const onAxis = (findings: Findings, operation: string): Axis =>
@@ -76,6 +81,36 @@ test("what is written at a cut sends no diameter to a position that is too fast 
     }),
     { numRuns: 60, seed: 12 },
   );
+});
+
+test("every cut has its number, clear of the next one, and a drill of just its size the position to its left", () => {
+  const steps = [2.5, 2.8, 3.1, 3.5, 4].map((driver, at) => `{ label: "${at + 1}", driver: ${driver}, driven: 5 }`);
+  const findings = findingsOf(
+    `name: T\nunits: in\ndrive: { motor: { speed: 1725 rpm }, stages: [{ name: belt, centres: 14, steps: [${steps.join(", ")}] }] }\n`,
+  );
+  const axis = axisOf(
+    [0.05, 0.25, 0.5].map((inch) => ({ name: String(inch), diameter: inch * 25.4 })),
+    12.7,
+    90,
+  );
+  const bar = barOf("mild steel", "drilling", axis, findings);
+  if (bar === undefined) throw new Error("no bar");
+  expect(bar.cuts.length).toBeGreaterThan(2);
+  const numbers: { from: number; to: number; text: string }[] = [];
+  walk(barDrawing(bar, "", axis, keysOf([bar], axis)).marks, (mark) => {
+    if (mark.kind !== "text" || !/^0\.\d+$/.test(mark.text)) return;
+    const half = textWidth(mark.text, mark.size, "regular") / 2;
+    numbers.push({ from: mark.at.x - half, to: mark.at.x + half, text: mark.text });
+  });
+  expect(numbers.map(({ text }) => text)).toEqual(bar.cuts.map(({ words }) => words));
+  for (const [index, { from, to }] of numbers.entries()) {
+    expect(from).toBeGreaterThan(numbers[index - 1]?.to ?? -1e-9);
+    expect(to).toBeLessThan(90 + 1e-9);
+  }
+  for (const { to, position } of bar.pieces) {
+    const chosen = speedForHole({ material: "mild steel", operation: "drilling", diameter: to }, findings);
+    expect(chosen?.speed?.position.name).toBe(position);
+  }
 });
 
 /** Groups of that name with where they lie from the left of the page. */
@@ -197,4 +232,19 @@ work: { materials: [mild steel, bronze], drills: [2, 3.3, 5, 8, 12] }
     expect(words).toContain("0.05–0.10");
     expect(words).not.toMatch(/0\.\d\d[1-9]–0\.[1-9]\d\d/);
   });
+});
+
+test("a number or letter drill keeps its name on paper, and a shaft of the same size does not get it", () => {
+  const findings = findingsOf(`name: L
+units: in
+drive: { motor: { speed: 1725 }, stages: [{ name: belt, steps: [{ label: A, driver: 2, driven: 4 }, { label: B, driver: 1.5, driven: 4 }] }] }
+work: { materials: [brass], diameters: [0.257, 1], drills: [1/8, "#21", letter F, 3/8] }
+`);
+  const { machine } = findings;
+  const drills = machine.work.drills ?? [];
+  expect(drills.map((mm) => sizeName("drilling", mm, machine))).toEqual(["1/8", "no. 21", "F", "3/8"]);
+  expect(drills.map((mm) => sizeWords("reaming", mm, machine))).toEqual(["1/8 in", "no. 21", "letter F", "3/8 in"]);
+  expect(sizeName("turning", 0.257 * 25.4, machine)).toBe("0.257");
+  inLanguage("de", () => expect(sizeName("drilling", drills[1] ?? 0, machine)).toBe("Nr. 21"));
+  expect(textsOf(findings, "drilling-card")).toMatch(/no\. 21\b.*\bF\b/s);
 });

@@ -33,6 +33,22 @@ test("runs fill a page and go on with the next, the heading of a broken table ag
   ]);
 });
 
+test("a page says at its head whose rows go on there, over their heading, and a list says so once", () => {
+  const goesOn = run("whose", 6).drawing;
+  const heading = run("heading", 5).drawing;
+  expect(names([...rows(9), ...rows(6, { heading, goesOn })])[1]?.slice(0, 3)).toEqual(["whose", "heading", "1"]);
+  const list = { columns: 2, step: 50 };
+  const [, second] = pages([run("head", 10), ...rows(30, { heading, goesOn, list })]);
+  expect(second?.filter(({ name }) => name === "whose")).toHaveLength(1);
+  expect(second?.filter(({ name }) => name === "heading").map(({ bottom }) => bottom)).toEqual([11, 11]);
+});
+
+test("of a list no one or two rows are left for another page", () => {
+  const list = { columns: 2, step: 50 };
+  const sheet = pages([...rows(21, { list }), run("foot", 40)]);
+  expect(sheet.map((page) => page.length)).toEqual([18, 4]);
+});
+
 describe("no page is nearly empty", () => {
   test("the last page is a quarter full at least, at the cost of the one before it", () => {
     expect(names(rows(11))).toEqual([

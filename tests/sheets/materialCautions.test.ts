@@ -44,14 +44,13 @@ describe("what burns or poisons stands on every sheet that names it", () => {
   });
 
   test("a material of one's own too, and its source on paper", () => {
-    const words = wordsOf(
-      printOf(
-        lathe("beryllium copper", "  cuttingSpeeds: [{ material: beryllium copper, speed: [20, 30] }]\n"),
-        "belt-card",
-      ),
-    );
+    const found = lathe("beryllium copper", "  cuttingSpeeds: [{ material: beryllium copper, speed: [20, 30] }]\n");
+    const words = wordsOf(printOf(found, "speed-diagram"));
     expect(words).toContain("Beryllium dust and fumes harm the lungs for life");
     expect(words).toContain("29 CFR 1910, safety at work (from memory)");
+    const card = wordsOf(printOf(found, "belt-card"));
+    expect(card).toContain("Beryllium dust and fumes harm the lungs for life");
+    expect(card).not.toContain("29 CFR 1910");
   });
 
   test("one that no speed is known for is refused with its caution", () => {

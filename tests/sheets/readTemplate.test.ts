@@ -1,6 +1,8 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { blocks } from "../../src/blocks/registry.js";
 import { arrange } from "../../src/sheets/arrange.js";
+import { checkBars } from "../../src/sheets/furniture.js";
 import { readTemplate } from "../../src/sheets/readTemplate.js";
 import { outline, walk } from "../support/marks.js";
 import { demoFindings, findingsOf, sheetNames, template } from "../support/sheets.js";
@@ -135,6 +137,135 @@ describe("lengths", () => {
     expect(arrange(find, read(`title: T\ncard: { width: 8 in, height: 50 }\n${words}\n`))).toEqual({
       missing: expect.stringMatching(/^a card of 203\.2 × 50 mm does not fit on A5, where \d+ × \d+ mm are left/),
     });
+  });
+});
+
+test("the room told for a card is what it may have: with that it fits, and with a millimetre more it does not", () => {
+  const words = "blocks: [words: { text: Hello }, thread table]";
+  const made = (width: number, height: number) => {
+    const card = `card: { width: ${width}, height: ${height} }`;
+    const { template } = readTemplate(`title: T\nmargin: 10\n${card}\n${words}\n`, "mine");
+    const arranged = template && arrange(findingsOf("name: L\n"), template);
+    return arranged && "missing" in arranged ? arranged.missing : "";
+  };
+  const told = /where (\d+) × (\d+) mm are left/.exec(made(190, 220));
+  const [across, down] = [Number(told?.[1]), Number(told?.[2])];
+  expect(made(across, down)).toBe("");
+  expect(made(across + 1, down)).toContain("does not fit");
+  expect(made(across, down + 1)).toContain("does not fit");
+});
+
+test.each([
+  ["margin: 2", /^2:9: mind: margin is less than 5 mm, .*; write margin: 10/],
+  ["margin: { binding: 20, other: 4 mm }", /^2:9: mind: margin is less than 5 mm/],
+  ["margin: 5", undefined],
+  ["margin: 2\nbare: true", undefined],
+  ["orientation: portrait", undefined],
+])("%s: nearer to the edge than printers print is told, and made all the same", (head, words) => {
+  const { template, doubts } = readTemplate(`title: T\n${head}\nblocks: [ thread table ]\n`, "mine");
+  expect(template).toBeDefined();
+  expect(doubts).toEqual(words === undefined ? [] : [expect.stringMatching(words)]);
+});
+
+test("what two blocks show stands apart, whichever follows which", () => {
+  const top = (blocks: string, of: string) => {
+    const { template } = readTemplate(`title: T\nblocks: [ ${blocks} ]\n`, "mine");
+    const made = template && arrange(demoFindings(), template);
+    let found = Number.NaN;
+    for (const { drawing } of made && "print" in made ? made.print.pages.slice(0, 1) : [])
+      walk(drawing.marks, (mark, toPage) => {
+        if (mark.kind === "text" && mark.text === of && Number.isNaN(found)) found = toPage(mark.at).y;
+      });
+    return found;
+  };
+  const alone = top("handwheel list", "handwheel");
+  // One line of words takes 4.1 mm at 9 pt: its em of 3.175 mm times the leading.
+  const below = top('words: { text: "One line" }, handwheel list', "handwheel");
+  expect(below - alone).toBeGreaterThan(4 + 2.4);
+});
+
+test("the title block has room for its own words over a short title", () => {
+  const { template } = readTemplate("title: A\nblocks: [ thread table ]\n", "mine");
+  const made = template && arrange(findingsOf("name: L\n"), template);
+  const words: string[] = [];
+  for (const { drawing } of made && "print" in made ? made.print.pages : [])
+    walk(drawing.marks, (mark) => {
+      if (mark.kind === "text") words.push(mark.text);
+    });
+  expect(words).toContain("sheet");
+});
+
+test("words along the upright check bar keep clear of its line", () => {
+  const bars = checkBars({ left: 20, top: 10, width: 180, height: 270 }, 20, false, "in");
+  const line = 20 + 180 - 1.5;
+  const [words] = bars.flatMap((mark) => (mark.kind === "text" && mark.turn ? [mark] : []));
+  // Of the letters' own height, with what stands on top of the highest of them: 0.8 of the em, measured in the font.
+  expect(line - (words?.at.x ?? line) - 0.8 * (words?.size ?? 0)).toBeGreaterThan(0.5);
+});
+
+describe("columns before cards", () => {
+  const cardsOf = (findings: ReturnType<typeof findingsOf>, text: string) => {
+    const { template } = readTemplate(`title: T\n${text}\n`, "mine");
+    const made = template && arrange(findings, template);
+    if (made === undefined || "missing" in made) throw new Error(made?.missing);
+    let words = "";
+    for (const { drawing } of made.print.pages)
+      walk(drawing.marks, (mark) => {
+        if (mark.kind === "text") words += `${mark.text}\n`;
+      });
+    return { words, cards: Number(/card \d+ of (\d+)/.exec(words)?.[1] ?? 1) };
+  };
+
+  test("a small card has its table in two columns, and no card of words alone before its first row", () => {
+    const inch = findingsOf(
+      "name: L\nunits: in\nhandwheels: [{ name: Cross slide, reads: diameter, travel: 3.5, feed: 0.1, dial: { shape: drum, diameter: 1.5, width: 0.4, divisions: 0.002 } }]\n",
+    );
+    const distances = "blocks: [ turn tables: { handwheel: Cross slide, tables: [distances] } ]";
+    const { words, cards } = cardsOf(inch, `card: { width: 100, height: 50 }\n${distances}`);
+    expect(cards).toBeLessThan(13);
+    expect(words.indexOf("0.001")).toBeLessThan(words.indexOf("card 2 of"));
+    // What a turn is, and that it was not measured, is still said.
+    expect(words).toMatch(/1 turn = 0\.1000 in/);
+  });
+
+  test("long headings wrap for a second column", () => {
+    const wheel = "turn tables: { handwheel: Cross slide, tables: [whole turns] }";
+    const own = (width: number) =>
+      cardsOf(demoFindings(), `card: { width: ${width}, height: 120 }\nblocks: [ ${wheel} ]`);
+    expect(own(160).cards).toBeLessThan(own(120).cards);
+  });
+});
+
+describe("check bars", () => {
+  const barsOf = (text: string) => {
+    const { template, problems } = readTemplate(`title: T\n${text}\n`, "mine");
+    if (template === undefined) throw new Error(problems.join("\n"));
+    const made = arrange(demoFindings(), template);
+    if ("missing" in made) throw new Error(made.missing);
+    const names = new Set<string | undefined>();
+    for (const { drawing } of made.print.pages)
+      for (const mark of drawing.marks) if (mark.kind === "group") names.add(mark.name);
+    const words = wordsOf(made.print);
+    return [names.has("check-bar-level"), names.has("check-bar-upright"), words.includes("100 %")];
+  };
+
+  test.each(["pieces", "dial pieces", "dial pieces: { handwheel: Top slide }", "dial choices", "linear scales"])(
+    "come with %s by themselves, and the line on true size",
+    (block) => expect(barsOf(`orientation: landscape\nblocks: [ ${block} ]`)).toEqual([true, true, true]),
+  );
+
+  test("go where the template says so, and come with nothing else", () => {
+    expect(barsOf("checkBars: false\nblocks: [ dial pieces ]")).toEqual([false, false, false]);
+    expect(barsOf("bare: true\nblocks: [ dial pieces ]")).toEqual([false, false, false]);
+    expect(barsOf("blocks: [ thread table ]")).toEqual([false, false, false]);
+  });
+
+  test("a sheet that is built in never asks for other bars than its blocks want", () => {
+    for (const sheet of sheetNames()) {
+      const { checkBars, bare, blocks: shown } = template(sheet);
+      const wanted = shown.some(({ block }) => "trueSize" in blocks[block]);
+      expect(checkBars, sheet).toBe(wanted && !bare);
+    }
   });
 });
 

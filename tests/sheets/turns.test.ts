@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { size } from "../../src/blocks/shared/style.js";
+import { table, tableWidth } from "../../src/blocks/shared/table.js";
 import type { Page } from "../../src/drawing/page.js";
 import { walk } from "../support/marks.js";
 import { emptyPages } from "../support/measureSheets.js";
@@ -59,7 +60,7 @@ test("whole turns go over the entire travel, every one where a dial begins again
   const said = textsOf(long, "turns");
   for (const turn of [1, 37, 61, 93]) expect(said).toContain(` ${turn} ${(turn * 1.587).toFixed(3)} `);
   expect(said).not.toContain(` 95 ${(95 * 1.587).toFixed(3)} `);
-  expect(said).toContain("count whole turns, and add what its 0 then is");
+  expect(said).toContain("count whole turns, and add the figure under “dial 0 is”");
 });
 
 describe("a dial that begins again at zero", () => {
@@ -112,4 +113,32 @@ test("the caution stands at the head of the sheet, and no page is left for what 
       expect(strip).toBeLessThan(title as number);
       expect(emptyPages({ pages }), `${paper}, ${turns} turns`).toEqual([]);
     }
+});
+
+test("each page of the turns, of the form and of the drive form names at its head what goes on there", () => {
+  const wheels = ["Left", "Right"].map((name) =>
+    wheel(name, `travel: 150, feed: { screw: { pitch: 1.587 } }, ${drum}`),
+  );
+  const findings = machine(wheels, "paper: { size: A5 }");
+  for (const sheet of ["turns", "measuring-form"] as const) {
+    const { pages } = printOf(findings, sheet);
+    expect(pages.length).toBeGreaterThan(3);
+    for (const page of pages) {
+      const bold = placed(page).filter(({ bold }) => bold);
+      expect(bold.some(({ text }) => /^(Left|Right|Pulleys, centres and speeds)(, continued)?$/.test(text))).toBe(true);
+    }
+  }
+});
+
+test("a long list that is a little too wide for two columns has narrower ones rather than a page more", () => {
+  const heading = ["aa bb cc dd ee ff", "mm"];
+  const columns = [1, 2, 3, 4, 5].map(() => ({ heading, align: "decimal" as const }));
+  const rows = (count: number) =>
+    Array.from({ length: count }, (_, row) => columns.map(() => ({ text: `${row},000` })));
+  const wide = tableWidth(columns, rows(40), { width: 500 });
+  const width = 2 * wide - 4;
+  const [first] = table(columns, rows(40), { width, list: true });
+  expect(first?.list?.columns).toBe(2);
+  expect((first?.list?.step ?? 0) + (first?.drawing.width ?? 0)).toBeLessThanOrEqual(width + 1e-6);
+  expect(table(columns, rows(6), { width, list: true })[0]?.list).toBeUndefined();
 });

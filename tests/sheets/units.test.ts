@@ -44,7 +44,11 @@ const inch: Case = {
     },
     { on: "start-readings", words: /rows of 0\.05 mm|divisions: 0\.05 mm/, why: "a dial in mm to choose" },
     { on: "explain", words: /0\.0\d+ mm|reads in millimetres|second scale/, why: "dials in mm to choose" },
-    { on: "explain", words: /^ +[\d.]+( to [\d.]+)? (m|ft)\/min: /, why: "what a source prints, as it is printed" },
+    {
+      on: "explain",
+      words: /\(printed as [\d.]+( to [\d.]+)? m\/min\)/,
+      why: "what a source prints, as it is printed",
+    },
     { on: "explain", words: /module, always in mm/, why: "a module has no other unit" },
     { on: "explain", words: /Cross slide, 5 mm|for 5 mm of/, why: "as the file gives it" },
     { on: "explain", words: /cad-data|ISO|looked up/, why: "titles of sources" },
@@ -57,6 +61,12 @@ const metric: Case = {
   job: "templates/jobs/deck-pin.yaml",
   foreign: /[\d/] in\b(?! \d)|\binch|(^|, )in$|ft\/min/,
   allowed: [
+    {
+      on: "explain",
+      words: /\(printed as [\d.]+( to [\d.]+)? ft\/min\)/,
+      why: "what a source prints, as it is printed",
+    },
+    { on: "explain", words: /threads per inch/, why: "as the file gives it" },
     { on: "turns", words: /^in$/, why: "the second table is for drawings in inches" },
     {
       on: "turns",

@@ -12,7 +12,7 @@ import { trimmedSize } from "../../quantity/format.js";
 import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
-import { heading, kept } from "../shared/runs.js";
+import { goingOn, heading, kept } from "../shared/runs.js";
 import { leading, rowLine, size, weight } from "../shared/style.js";
 import { choiceLines } from "./choiceLines.js";
 import { comesRound, turnLine } from "./comesRound.js";
@@ -48,7 +48,7 @@ export const dialChoices = block({ most: 6 }, ({ handwheels, findings, settings,
           .map((choice, place) => choiceRun(choice, place, finding, machine, width)),
         ...comesRound(finding, machine.units, width),
       ];
-      return runs.map((run, place) =>
+      return goingOn(runs, handwheel.name, width).map((run, place) =>
         place === 0 && index > 0 ? { ...run, startsPage: "unless it fits" as const } : run,
       );
     }),

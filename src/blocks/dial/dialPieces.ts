@@ -1,6 +1,7 @@
-import type { Drawing } from "../../drawing/drawing.js";
+import type { Drawing, Mark } from "../../drawing/drawing.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { angleScalesOf, scalesOf } from "../../findings/ofWheels.js";
+import type { AngleScale, LinearScale, Machine } from "../../machine/machine.js";
 import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
@@ -53,6 +54,17 @@ export const angleScales = block({ copies: 1 }, ({ settings, ...context }) =>
   setRuns(context, { angles: settings.copies }),
 );
 
+/** Under a name that tells it apart from a dial, or another scale, of the same name: pieces lie loose on the bench. */
+function toldApart<S extends LinearScale | AngleScale>(scale: S, machine: Machine): S {
+  const { handwheels, scales = [], angleScales: swivels = [] } = machine;
+  const alike = [...handwheels, ...scales, ...swivels].filter(({ name }) => name === scale.name);
+  if (alike.length < 2) return scale;
+  const { name } = scale;
+  if (!("part" in scale)) return { ...scale, name: say("scales.called", { name }) };
+  const swings = scale.part === "spindle" ? "plate" : "swivel";
+  return { ...scale, name: say(`angle scales.called ${swings}`, { name }) };
+}
+
 function setRuns({ findings, handwheels, width, height }: Context, wanted: Wanted): Run[] {
   const { machine } = findings;
   const { units } = machine;
@@ -65,8 +77,10 @@ function setRuns({ findings, handwheels, width, height }: Context, wanted: Wante
     handwheels,
     ...(settings && handwheels.length < findings.handwheels.length && { onlyWheels: true as const }),
   };
-  const scales = copies > 0 ? scalesOf(asked).map((scale) => scaleSet(scale, findings, width)) : [];
-  const degrees = angles > 0 ? angleScalesOf(asked) : [];
+  const scales = (copies > 0 ? scalesOf(asked) : []).map((scale) =>
+    scaleSet(toldApart(scale, machine), findings, width),
+  );
+  const degrees = (angles > 0 ? angleScalesOf(asked) : []).map((scale) => toldApart(scale, machine));
   const swivels = degrees.map((one) => angleSet(one, machine.paper, units, angles, room));
   const cut = [
     ...(settings ? dials.flatMap((set) => dialCutOuts(set, settings, units, width)) : []),
@@ -93,6 +107,9 @@ function setRuns({ findings, handwheels, width, height }: Context, wanted: Wante
       dial.chosen.doubtOverTravel === undefined ? [finding.handwheel.name] : [],
     ),
     swivels: degrees.some(({ part }) => part !== "spindle"),
+    arrows:
+      scales.length + degrees.length > 0 ||
+      dials.some(({ pieces = [] }) => pieces.some(({ drawing }) => drawing.marks.some(isArrow))),
   };
   if (cut.length === 0 && notes.length === 0) return [];
   const words = foot(notes, cut.length > 0, room, common);
@@ -185,7 +202,11 @@ type Common = {
   /** Dials of whose feed nothing tells how well it is known. */
   readonly unknown: readonly string[];
   readonly swivels: boolean;
+  /** Whether any piece has one beside it. */
+  readonly arrows: boolean;
 };
+
+const isArrow = (mark: Mark): boolean => mark.kind === "group" && mark.name === "arrow" && mark.marks.length > 0;
 
 /** What is said once of all pieces, then of single ones. */
 function foot(
@@ -196,7 +217,7 @@ function foot(
 ): Run[] {
   const { rings, wholeRings, missing, unknown, swivels } = common;
   const general = [
-    say("dials.cutting"),
+    say(common.arrows ? "dials.cutting" : "dials.cutting without arrow"),
     ...(rings ? [say("dials.round")] : []),
     ...(wholeRings ? [say("dials.centre")] : []),
     say("dials.measure"),

@@ -9,7 +9,7 @@ import { largestOf } from "../../quantity/extremes.js";
 import { say } from "../../words/say.js";
 import { objectLine, rowLine, size } from "../shared/style.js";
 import { arrow } from "./edgeArrow.js";
-import { aboutZero, clearOfEachOther, magnified, NEXT_NUMBER, type Seen } from "./nearZero.js";
+import { aboutZero, clearOfEachOther, evenlyRound, magnified, NEXT_NUMBER, type Seen } from "./nearZero.js";
 import { digitHeight } from "./scaleMarks.js";
 import type { IndexPlace } from "./surface.js";
 
@@ -39,6 +39,8 @@ const ROW = 4.9;
 const lengths = { 1: 2.1, 2: 1.6, 3: 1.2 } as const;
 /** What lies farther round a drum is not seen, degrees. */
 const LIMB = 78;
+/** And so far round its numbers do not crowd, degrees. */
+const SURE = 45;
 
 function drumInPlace({ dial, flat, shape, bands }: Placed): Drawing {
   const width = 46;
@@ -85,7 +87,7 @@ function drumInPlace({ dial, flat, shape, bands }: Placed): Drawing {
     const foot = top + lengths[1] + 0.4 + size.source * digitHeight;
     for (const { degrees, rank } of seen) marks.push(line(at(degrees, top), at(degrees, top + lengths[rank]), rowLine));
     const along = ({ degrees }: Seen) => sign * half(foot) * Math.sin(toRadians(degrees));
-    for (const { degrees, label } of clearOfEachOther(seen, along, half(foot) - 0.8))
+    for (const { degrees, label } of clearOfEachOther(seen, along, half(foot) - 0.8, SURE))
       marks.push(small(label, at(degrees, foot), "middle", true));
   }
   const rim = low + 5.5;
@@ -159,7 +161,8 @@ function ringInPlace({ dial, flat, bands, index = "top", sideways = false }: Pla
       marks.push(line(at(degrees, edge), at(degrees, edge - 0.85 * lengths[rank]), rowLine));
     const middle = edge - long - tall;
     const along = ({ degrees }: Seen) => toRadians(degrees) * (middle - drop);
-    for (const { degrees, label } of clearOfEachOther(seen, along, Math.PI * (middle - drop))) {
+    const numbers = whole ? evenlyRound(seen, middle - drop) : clearOfEachOther(seen, along, Math.PI * (middle - drop));
+    for (const { degrees, label } of numbers) {
       // As on the dial itself: upright at the index, turned away from it.
       const turn = toRadians(sign * degrees + (atSide && !sideways ? up : 0));
       const { x, y } = at(degrees, middle);

@@ -142,15 +142,21 @@ export function dialStyle({
   );
   const sideways = wishes && height(0) / count >= 2 * LEAST_MARK + numbersAbove + words * widest + BELOW - 1e-9;
   const tall = sideways ? widest : undefined;
-  const legend = legendFits(band, count, words, tall) ? line : 0;
   const bend = sideways ? 0 : bendOf(flat, widest);
-  // What the numbers count stands in their line, and may have a comma where they have none; but numbers come before it.
-  const counted = legend > 0 ? [] : [dial, ...(dial.second ? [dial.second] : [])].map((scale) => countedAs(scale));
-  const room = { height: height(legend), count, least: words, ...(tall !== undefined && { tall }), bend };
-  const [bands = []] = [[...labels, ...counted], labels]
-    .map((all) => bandStyles({ ...room, labels: all }, spacings))
-    .filter((all, index) => index === 1 || all.some(({ number }) => number > 0));
-  return { legend, words, sideways, bands };
+  const bandsWith = (legend: number): readonly ScaleStyle[] => {
+    // What the numbers count stands in their line, and may have a comma where they have none; but numbers come before it.
+    const counted = legend > 0 ? [] : [dial, ...(dial.second ? [dial.second] : [])].map((scale) => countedAs(scale));
+    const room = { height: height(legend), count, least: words, ...(tall !== undefined && { tall }), bend };
+    const [bands = []] = [[...labels, ...counted], labels]
+      .map((all) => bandStyles({ ...room, labels: all }, spacings))
+      .filter((all, index) => index === 1 || all.some(({ number }) => number > 0));
+    return bands;
+  };
+  const told = legendFits(band, count, words, tall) ? bandsWith(line) : undefined;
+  // Round a ring straight numbers and a bent line of words run into each other where both are short of room.
+  if (told === undefined || (flat.kind === "ring" && told.some(({ tight }) => tight)))
+    return { legend: 0, words, sideways, bands: bandsWith(0) };
+  return { legend: line, words, sideways, bands: told };
 }
 
 /** What hangs beside the zero of a band where there is no line of words: its unit. Numbers that count parts of it say so elsewhere. */

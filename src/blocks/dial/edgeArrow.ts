@@ -8,9 +8,11 @@ const BESIDE = 3.5;
 /** The other end of a ring that is all but closed is nearer than this: no room between them, mm. */
 const OPEN = 10;
 
-/** An arrow outside the paper, towards the edge that meets the index: beside its left end, or in the hole of a ring. `from`, `to`: of the
- *  piece, in the scale's own measure. */
+/** An arrow outside the paper, towards the edge that meets the index: beside its left end, or in the hole of a ring that is all but closed.
+ *  A whole ring needs none, whose marks stand at its rim: alone in the hole it is taken for the index. `from`, `to`: of the piece, in the
+ *  scale's own measure. */
 export function edgeArrow(surface: Surface, from: number, to: number): Mark[] {
+  if (surface.centre !== undefined) return [];
   const { band } = surface;
   const perLength = (to - from) / surface.length(0);
   const ends = [from - BESIDE * perLength, to + BESIDE * perLength] as const;

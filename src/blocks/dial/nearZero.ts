@@ -31,19 +31,78 @@ export const aboutZero = (band: readonly Graduation[], pitch: number, step: numb
     .filter(({ degrees }) => Math.abs(degrees) <= reach + 1e-9)
     .map(({ degrees, rank, label }) => ({ degrees, rank, ...(label !== undefined && { label }) }));
 
-/** The numbers that have room, those next to zero first. `along`: where they stand, mm; `most`: how far either way. */
+/** Of the numbers once round a whole dial every second, third and so on, from the zero on, so that they stand evenly: as many as have
+ *  room, in a part that goes into all of them where there is one. `perRadian`: mm of the circle in whose line they stand. */
+export function evenlyRound(
+  seen: readonly Seen[],
+  perRadian: number,
+): readonly { readonly degrees: number; readonly label: string }[] {
+  const numbered = seen
+    .flatMap(({ degrees, label }) => (label === undefined ? [] : [{ degrees, label }]))
+    .sort((a, b) => a.degrees - b.degrees);
+  const count = numbered.length;
+  const zero = numbered.reduce(
+    (best, one, at) => (Math.abs(one.degrees) < Math.abs(numbered[best]?.degrees ?? 360) ? at : best),
+    0,
+  );
+  const every = (n: number) => numbered.filter((_, at) => (at - zero) % n === 0);
+  const isClear = (kept: ReturnType<typeof every>) =>
+    kept.every(({ degrees, label }, at) => {
+      const next = kept[(at + 1) % kept.length] as Seen;
+      const way = (((next.degrees - degrees + 360) % 360 || 360) * Math.PI * perRadian) / 180;
+      return (
+        way >= (textWidth(label, size.source, "bold") + textWidth(next.label ?? "", size.source, "bold")) / 2 + CLEAR
+      );
+    });
+  const steps = Array.from({ length: count }, (_, at) => at + 1);
+  const even = steps.filter((n) => count % n === 0 && n < count);
+  return every([...even, ...steps].find((n) => isClear(every(n))) ?? count);
+}
+
+/** A whole circle of fewer numbers than these has rather an odd step opposite its zero. */
+const FEW = 4;
+
+/** Numbers in one step throughout, which is the finest whose numbers have room as far as `sure` degrees; beyond it they go on as long as
+ *  they have. `along`: where they stand, mm; `most`: how far either way. */
 export function clearOfEachOther(
   seen: readonly Seen[],
   along: (one: Seen) => number,
   most: number,
+  sure = 180,
 ): { readonly degrees: number; readonly label: string }[] {
-  const kept: { at: number; half: number; degrees: number; label: string }[] = [];
-  for (const one of [...seen].sort((a, b) => Math.abs(a.degrees) - Math.abs(b.degrees))) {
-    if (one.label === undefined) continue;
-    const [at, half] = [along(one), textWidth(one.label, size.source, "bold") / 2];
-    const room =
-      Math.abs(at) + half <= most && kept.every((other) => Math.abs(other.at - at) >= other.half + half + CLEAR);
-    if (room) kept.push({ at, half, degrees: one.degrees, label: one.label });
-  }
-  return kept;
+  const numbers = seen
+    .flatMap((one) => {
+      const { degrees, label } = one;
+      if (label === undefined) return [];
+      return [{ degrees, label, at: along(one), half: textWidth(label, size.source, "bold") / 2 }];
+    })
+    .sort((a, b) => a.degrees - b.degrees);
+  if (numbers.length === 0) return [];
+  type Number = (typeof numbers)[number];
+  const from = numbers.reduce((best, { degrees }, index) => {
+    return Math.abs(degrees) < Math.abs(numbers[best]?.degrees ?? 0) ? index : best;
+  }, 0);
+  const clear = (one: Number, other: Number) => Math.abs(one.at - other.at) >= one.half + other.half + CLEAR;
+  const inside = ({ at, half }: Number) => Math.abs(at) + half <= most;
+  /** Outwards from the zero, till one has no room. */
+  const side = (step: number): Number[] => {
+    const kept: Number[] = [];
+    for (let index = from; index >= 0 && index < numbers.length; index += step) {
+      const [one, last] = [numbers[index] as Number, kept.at(-1)];
+      if (!inside(one) || (last && !clear(one, last))) break;
+      kept.push(one);
+    }
+    return kept;
+  };
+  const fits = (step: number): boolean =>
+    [step, -step].every((one) => {
+      const next = numbers[from + one * side(one).length];
+      return next === undefined || !inside(next) || Math.abs(next.degrees) > sure;
+    });
+  const steps = numbers.map((_, index) => index + 1).filter(fits);
+  const [first, last] = [numbers[0] as Number, numbers.at(-1) as Number];
+  const round = last.degrees - first.degrees + 2 * Math.abs((numbers[1] ?? first).degrees - first.degrees) > 360;
+  const even = round ? steps.find((step) => numbers.length % step === 0) : undefined;
+  const step = even !== undefined && numbers.length / even >= FEW ? even : (steps[0] ?? numbers.length);
+  return [...side(step), ...side(-step).slice(1)];
 }

@@ -6,7 +6,7 @@ import { formatFixed, trimmedSize, unitName } from "../../quantity/format.js";
 import { inDecimals, say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
-import { heading, kept, lowered } from "../shared/runs.js";
+import { goingOn, heading, kept, lowered } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, table } from "../shared/table.js";
 import { indexingLines } from "./indexingLines.js";
@@ -32,8 +32,9 @@ export const ringCutting = block({ secondsPlaces: 0 }, ({ handwheels, findings, 
     const indexing = ringIndexing(row, equal, machine.dividing, machine.gears ?? []);
     const line = (words: string, weight: "bold" | "regular" = "regular") =>
       paragraph(words, width, { size: size.text, weight, gap: 0.4 });
+    const name = rows > 1 ? say("ring cutting.one row", { wheel, row: index + 1, rows }) : wheel;
     const runs = [
-      ...heading(rows > 1 ? say("ring cutting.one row", { wheel, row: index + 1, rows }) : wheel, width, 7),
+      ...heading(name, width, 7),
       ...kept([
         ...line(marksWords(dial, row), "bold"),
         ...line(lengthWords(machine.units)),
@@ -41,7 +42,7 @@ export const ringCutting = block({ secondsPlaces: 0 }, ({ handwheels, findings, 
       ]),
       ...markTable(row, indexing, machine.units, width, settings.secondsPlaces),
     ];
-    return runs.map((run, place) =>
+    return goingOn(runs, name, width).map((run, place) =>
       place === 0 && ring > 0 ? { ...run, startsPage: "unless it fits" as const } : run,
     );
   });

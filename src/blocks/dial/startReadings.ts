@@ -5,7 +5,7 @@ import { fromMm } from "../../quantity/length.js";
 import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
-import { heading, kept, lowered } from "../shared/runs.js";
+import { goingOn, heading, kept, lowered } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, table } from "../shared/table.js";
 import { gearsInstead, rowsInstead } from "../shared/withoutStartReadings.js";
@@ -31,7 +31,7 @@ export const startReadingTables = block({ most: 400 }, ({ handwheels, findings, 
         ...rowsInstead(finding, machine, width),
         ...gearsInstead(finding, machine, width),
       ];
-      return runs.map((run, place) =>
+      return goingOn(runs, handwheel.name, width).map((run, place) =>
         place === 0 && index > 0 ? { ...run, startsPage: "unless it fits" as const } : run,
       );
     }),

@@ -6,7 +6,7 @@ import { fromMm } from "../../quantity/length.js";
 import { say, translated } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
-import { heading, heightOf, kept, lowered } from "../shared/runs.js";
+import { goingOn, heading, heightOf, kept, lowered } from "../shared/runs.js";
 import { type Blank, blanks } from "./blanks.js";
 import { drivePictures, driveSteps } from "./drivePictures.js";
 import { type FormColumn, formGrid } from "./formGrid.js";
@@ -42,7 +42,8 @@ export const driveForm = block({ blankRows: 6 }, ({ findings, settings, width, h
   // What is left of the page goes to the rows.
   const spare = height - heightOf([...head, ...foot, ...grids(leastRow)]);
   const rowHeight = Math.max(leastRow, Math.min(mostRow, leastRow + spare / (pulleys.length + speeds.length)));
-  return [...head, ...grids(rowHeight), ...kept(foot)].map((run, index) =>
+  const runs = [...head, ...grids(rowHeight), ...kept(foot)];
+  return goingOn(runs, say("measuring form.drive"), width).map((run, index) =>
     index === 0 ? { ...run, startsPage: "always" } : run,
   );
 });
@@ -60,7 +61,11 @@ function held({ drive, units, limits }: Machine, width: number): Run[] {
       ? []
       : [
           say("measuring form.belt held", {
-            belt: [belt.kind, belt.section, belt.size === undefined ? undefined : trimmedSize(belt.size, units, 3)]
+            belt: [
+              say(`measuring form.belt ${belt.kind}`),
+              belt.section,
+              belt.size === undefined ? undefined : trimmedSize(belt.size, units, 3),
+            ]
               .filter((part) => part !== undefined)
               .join(", "),
           }),

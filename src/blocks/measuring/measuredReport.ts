@@ -4,7 +4,7 @@ import { formatDoubted } from "../../quantity/format.js";
 import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
-import { heading, lowered, together } from "../shared/runs.js";
+import { goingOn, heading, lowered, together } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { table } from "../shared/table.js";
 import { blanks } from "./blanks.js";
@@ -33,7 +33,7 @@ export const measuredReport = block(
         ]),
         { width, ruled: true },
       );
-      return [
+      const runs = [
         ...heading(headWords(finding, units), width, 5),
         ...together([...facts, ...reportPlots(finding, units, width, settings.plotHeight)]),
         ...(study.budget ? lowered(together(budgetTable(study.budget, feed.fit.runs > 1, units, width)), 4) : []),
@@ -42,6 +42,7 @@ export const measuredReport = block(
           : []),
         ...readingsList(finding, units, width, settings.readings),
       ];
+      return goingOn(runs, handwheel.name, width);
     });
   },
 );

@@ -7,7 +7,7 @@ import { fromMm, inMm } from "../../quantity/length.js";
 import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
-import { heightOf, lowered, together } from "../shared/runs.js";
+import { goingOn, heightOf, lowered, together } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { approachPicture } from "./approachPicture.js";
 import { blanks } from "./blanks.js";
@@ -128,14 +128,18 @@ function page(
   }
   // Small paper: one below the other, and the rows break over pages, the last of them never alone.
   const long = grid(width, leastRow + 0.4);
-  return [
+  const runs = [
     ...top,
     { drawing: approachPicture(width), gap: GAP },
     { drawing: numbered(words, width, width >= 150 ? 2 : 1), gap: 2 },
     ...lowered(dialBlank(dial, units, width), 2),
     ...long.slice(0, -LAST),
     ...together([...long.slice(-LAST), ...foot(width)]),
-  ].map((run, index) => (index === 0 ? { ...run, startsPage: "always" } : run));
+  ];
+  const name = finding?.handwheel.name;
+  return (name === undefined ? runs : goingOn(runs, name, width)).map((run, index) =>
+    index === 0 ? { ...run, startsPage: "always" } : run,
+  );
 }
 
 const fine = (units: Units): number => (units === "mm" ? 2 : 3);

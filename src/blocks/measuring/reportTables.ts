@@ -48,10 +48,13 @@ export function budgetTable(found: Budget, runs: boolean, units: Units, width: n
     {
       text: say("measured report.together"),
       weight: "bold",
-      note: say("measured report.expanded", {
-        factor: formatFixed(coverageFactor, 3),
-        half: `${micro(expanded)} ${name}`,
-      }),
+      note: [
+        say("measured report.expanded", {
+          factor: formatFixed(coverageFactor, 3),
+          half: `${micro(expanded)} ${name}`,
+        }),
+        ...(units === "in" ? [say("measured report.millionths meant")] : []),
+      ].join(". "),
     },
     { text: micro(combined), weight: "bold" },
     { text: "" },
@@ -125,7 +128,22 @@ export function readingsList(
   const rest = turns.length - rows.length;
   return [
     ...heading(say("measured report.as read"), width, 4, size.text),
-    ...lowered(table(columns, rows, { width, list: true }), 1),
+    ...lowered(inColumns(columns, rows, width), 1),
     ...(rest > 0 ? lowered(paragraph(say("measured report.more readings", { n: rest }), width), 1) : []),
   ].map((run, index, all) => (index === all.length - 1 && rest > 0 ? { ...run, keepWithPrevious: true } : run));
 }
+
+/** Without their numbers where that is what two columns of them want: a page more is a worse loss. */
+function inColumns(columns: readonly Column[], rows: readonly (readonly Cell[])[], width: number): Run[] {
+  const all = table(columns, rows, { width, list: true });
+  if (all[0]?.list !== undefined || rows.length < LONG) return all;
+  const fewer = table(
+    columns.slice(1),
+    rows.map((row) => row.slice(1)),
+    { width, list: true },
+  );
+  return fewer[0]?.list === undefined ? all : fewer;
+}
+
+/** Readings. */
+const LONG = 12;

@@ -17,6 +17,8 @@ export type Run = {
   readonly list?: { readonly columns: number; readonly step: number };
   /** Drawn again above this run when it comes first on a page (the heading of a broken table). */
   readonly heading?: Drawing;
+  /** Drawn above that heading, or the run itself, when it comes first on a page: whose table or form goes on here. */
+  readonly goesOn?: Drawing;
 };
 
 export type BlockContext<S> = {
@@ -41,9 +43,11 @@ export type Block<S extends Readonly<Record<string, unknown>> = Readonly<Record<
   readonly allowed: { readonly [K in keyof S]?: readonly string[] };
   draw(context: BlockContext<S>): readonly Run[];
   /** The materials that it names: what burns or poisons in them stands at the head of its sheet, whatever template it is in. */
-  materials?(findings: Findings): readonly string[];
+  materials?(findings: Findings, settings: S): readonly string[];
   /** Its rows stand as far apart as its height allows: where others stand on the same page or card, it does with less. */
   readonly gives?: true;
+  /** Draws pieces whose lengths count on paper: its sheet carries check bars. */
+  readonly trueSize?: true;
   /** What must stand at the head of every page of its sheet. */
   warnings?(findings: Findings): readonly string[];
 };
@@ -56,6 +60,9 @@ export const block = <S extends Readonly<Record<string, unknown>>>(
 
 /** A block that does with less height where others share its page. */
 export const giving = <B extends Block>(block: B): B => ({ ...block, gives: true });
+
+/** A block of pieces whose lengths count. */
+export const trueSized = <B extends Block>(block: B): B => ({ ...block, trueSize: true });
 
 /** A block with words that stand at the head of every page of its sheet, where there are any. */
 export const warning = <B extends Block>(block: B, warnings: NonNullable<Block["warnings"]>): B => ({

@@ -11,7 +11,7 @@ import { size } from "./style.js";
 export type Part = { readonly stage: Stage; readonly index: number; readonly belt: boolean; readonly least: Room };
 
 /** A pair of cones needs so much in height, names of the shafts included; more is used up to `MOST`, mm. */
-const LEAST = 2 * size.text * 1.25 + 22;
+const LEAST = 2 * size.text * 1.25 + 20;
 const MOST = 56;
 const partGap = 2.5;
 const acrossGap = 6;

@@ -1,5 +1,6 @@
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { group, line, rectangle, text } from "../../drawing/shapes.js";
+import { textWidth } from "../../drawing/text.js";
 import type { Stage, Step } from "../../machine/machine.js";
 import { translated } from "../../words/say.js";
 import { shortened } from "./shortened.js";
@@ -83,5 +84,8 @@ function wheel(x: number, middle: number, radius: number): Mark[] {
   ];
 }
 
-const words = (name: string, at: { x: number; y: number }, room: number): Mark =>
-  text(shortened(name, room, size.text, "regular"), at, { size: size.text, anchor: "middle" });
+/** Small rather than cut short. */
+const words = (name: string, at: { x: number; y: number }, room: number): Mark => {
+  const em = textWidth(name, size.text, "regular") <= room ? size.text : size.source;
+  return text(shortened(name, room, em, "regular"), at, { size: em, anchor: "middle" });
+};

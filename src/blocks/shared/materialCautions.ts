@@ -6,11 +6,11 @@ import { paragraph } from "./paragraph.js";
 import { size } from "./style.js";
 
 /** What burns or poisons in the materials that a sheet names, with its sources, for the head of each of its pages. Nothing
- *  where nothing does. */
-export function materialCautions(materials: readonly string[], width: number): Run[] {
+ *  where nothing does. `sources`: false in a cover, where the hand has no use for them: the speed diagram has them. */
+export function materialCautions(materials: readonly string[], width: number, { sources = true } = {}): Run[] {
   const found = hazardsOf(materials);
   if (found.length === 0) return [];
-  const sources = found.map(
+  const from = found.map(
     ({ material, source, where }) =>
       `${material}: ${sourceTitle(source)}${where === sourceTitle(source) ? "" : `, ${where}`}`,
   );
@@ -20,6 +20,6 @@ export function materialCautions(materials: readonly string[], width: number): R
       width,
       "bold",
     ),
-    ...paragraph(`${sources.join("; ")}.`, width, { size: size.source, gap: 0.3 }),
+    ...(sources ? paragraph(`${from.join("; ")}.`, width, { size: size.source, gap: 0.3 }) : []),
   ];
 }

@@ -8,3 +8,13 @@ export class NoRoom extends Error {
     super(message);
   }
 }
+
+/** Undefined where something has no room. */
+export function unlessNoRoom<T>(make: () => T): T | undefined {
+  try {
+    return make();
+  } catch (fault) {
+    if (!(fault instanceof NoRoom)) throw fault;
+    return undefined;
+  }
+}

@@ -1,5 +1,6 @@
 import type { Drawing } from "../../drawing/drawing.js";
 import { group } from "../../drawing/shapes.js";
+import { say } from "../../words/say.js";
 import type { Run } from "./block.js";
 import { paragraph } from "./paragraph.js";
 import { size } from "./style.js";
@@ -26,6 +27,17 @@ export const lowered = (runs: readonly Run[], gap: number): Run[] =>
 /** Bold words that stay with what they are over. `gap`: space above, mm. */
 export const heading = (words: string, width: number, gap: number, em: number = size.card): Run[] =>
   kept(paragraph(words, width, { size: em, weight: "bold", gap }));
+
+/** Under the words of its first run: each page that they go on to says so at its head. */
+export function goingOn(runs: readonly Run[], name: string, width: number): Run[] {
+  const em = width < SMALL ? size.text : size.card;
+  const own = joined(paragraph(say("page.goes on", { name }), width, { size: em, weight: "bold" }), width);
+  const goesOn = { ...own, height: own.height + 1 };
+  return runs.map((run, index) => (index === 0 ? run : { ...run, goesOn }));
+}
+
+/** A card's width, mm: what goes on there is told small. */
+const SMALL = 120;
 
 /** As one drawing that is never broken, without the space above the first of them. */
 export function joined(runs: readonly Run[], width: number): Drawing {

@@ -17,6 +17,8 @@ const shaftEnd = 2;
 const widest = 10;
 /** What must be seen of the belts between the two cones, mm. */
 const leastGap = 4;
+/** Of a step beside its belt, mm. */
+const edgeSeen = 0.7;
 /** A letter needs so much beside it. */
 const beside = 1;
 /** Line of a shaft's name. */
@@ -80,10 +82,10 @@ export function stepPulleys(stage: Stage, chosen: Step | undefined, room: Room, 
     const taken = step === chosen;
     const top = upper - (step.driven * scale) / 2;
     const bottom = lower + (step.driver * scale) / 2;
-    const band =
-      em === undefined
-        ? column - 0.35
-        : Math.min(column - 0.35, Math.max(column * 0.6, textWidth(step.label, em, "bold") + 0.8));
+    // The step's edges must be seen on both sides of its belt, but all of its letter lies on the black.
+    const wide = column - 2 * edgeSeen;
+    const needed = em === undefined ? Math.min(column, size.text * accented) : textWidth(step.label, em, "bold") + 0.8;
+    const band = Math.min(column, Math.max(needed, em === undefined ? wide : Math.min(wide, column * 0.6)));
     if (taken) marks.push(rectangle({ x: middle - band / 2, y: top }, band, bottom - top, { fill: "black" }));
     for (const [y, diameter] of [
       [upper, step.driven],

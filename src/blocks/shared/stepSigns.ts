@@ -1,4 +1,5 @@
 import { textWidth } from "../../drawing/text.js";
+import { calledBy } from "../../drive/positions.js";
 import type { Findings } from "../../findings/findings.js";
 import type { Stage, Step } from "../../machine/machine.js";
 import { say } from "../../words/say.js";
@@ -31,8 +32,9 @@ export function withSigns(findings: Findings): Signed | undefined {
   const stages = drive.stages.map((stage) => ({ ...stage, steps: stage.steps.map(called) }));
   const speeds = found.speeds.map((speed) => {
     const steps = speed.position.steps.map(called);
-    const labels = steps.filter((_, index) => (stages[index]?.steps.length ?? 0) > 1).map(({ label }) => label);
-    return { ...speed, position: { ...speed.position, steps, labels, name: labels.join(" ") } };
+    const chosen = steps.filter((_, index) => (stages[index]?.steps.length ?? 0) > 1);
+    const labels = chosen.map(({ label }) => label);
+    return { ...speed, position: { ...speed.position, steps, labels, name: calledBy(chosen) } };
   });
   return {
     findings: { ...findings, machine: { ...machine, drive: { ...drive, stages } }, drive: { ...found, speeds } },

@@ -3,6 +3,7 @@ import { line, rectangle, text } from "../../drawing/shapes.js";
 import { textWidth, wrapText } from "../../drawing/text.js";
 import type { Run } from "./block.js";
 import type { Cell, Column } from "./column.js";
+import { unlessNoRoom } from "./noRoom.js";
 import { leading, objectLine, rowLine, size as sizes } from "./style.js";
 import { measure, type Place, padding, parts, splitDecimal, widthOf } from "./tableWidths.js";
 
@@ -21,9 +22,12 @@ export type TableOptions = {
 };
 
 const GROUP = 5;
-/** Space after a group of rows, and between the columns of a list. */
+/** Space after a group of rows, and between the columns of a list: as a rule, and where that makes room for one more. */
 const groupGap = 1.6;
 const listGap = 8;
+const leastListGap = 5;
+/** Rows that are too many for one column with the paper beside it empty. */
+const LONG = 12;
 const partGap = 4;
 
 /** A table as one run a row, so that pages break between rows and the heading repeats. Where it is wider than the paper its words
@@ -31,14 +35,28 @@ const partGap = 4;
  *  @throws NoRoom where the paper does not even hold the key and one more column. */
 export function table(columns: readonly Column[], rows: readonly (readonly Cell[])[], options: TableOptions): Run[] {
   const size = options.size ?? sizes.text;
-  const split = parts(columns, rows, options.width, size);
+  const width = roomOf(columns, rows, options, size);
+  const split = parts(columns, rows, width, size);
   return split.flatMap((indexes, part) => {
     const these = indexes.map((index) => columns[index] as Column);
     const cells = rows.map((row) => indexes.map((index) => row[index] ?? { text: "" }));
-    const places = measure(these, cells, options.width, size);
+    const places = measure(these, cells, width, size);
     const runs = drawn(these, cells, places, size, options);
     return part === 0 ? runs : runs.map((run, index) => (index === 0 ? { ...run, gap: partGap } : run));
   });
+}
+
+/** What a table may take of the paper, mm: a list of numbers half of it, where no more than its headings have to wrap for that. */
+function roomOf(
+  columns: readonly Column[],
+  rows: readonly (readonly Cell[])[],
+  { width, list }: TableOptions,
+  size: number,
+): number {
+  if (!list || rows.length < LONG || columns.some(({ align }) => align === "start")) return width;
+  const half = (width - leastListGap) / 2 - 0.01;
+  const [all, ...more] = unlessNoRoom(() => parts(columns, rows, half, size)) ?? [];
+  return all?.length === columns.length && more.length === 0 ? half : width;
 }
 
 /** How wide the table comes out, mm: at most the room there is. */
@@ -70,9 +88,10 @@ function drawn(
 ): Run[] {
   const width = widthOf(places);
   const heading = headingRow(columns, places, width);
-  const across = Math.floor((room + listGap) / (width + listGap));
+  const across = Math.floor((room + leastListGap) / (width + leastListGap));
+  const step = width + Math.min(listGap, (room - across * width) / Math.max(1, across - 1));
   // The same object marks the rows of one list.
-  const placed = list && across > 1 && rows.length > across ? { list: { columns: across, step: width + listGap } } : {};
+  const placed = list && across > 1 && rows.length > across ? { list: { columns: across, step } } : {};
   let current: string | undefined;
   return rows.map((row, index): Run => {
     const title = titles?.get(index);

@@ -2,6 +2,7 @@ import { materialName } from "../../cutting/materials.js";
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { circle, group, line, polyline, rectangle, text } from "../../drawing/shapes.js";
 import { textWidth, wrapText } from "../../drawing/text.js";
+import { largestOf } from "../../quantity/extremes.js";
 import { say } from "../../words/say.js";
 import { axisLine, leading, objectLine, rowLine, size } from "../shared/style.js";
 import { apart } from "./apart.js";
@@ -19,6 +20,8 @@ const inset = 1.2;
 const tick = 1.5;
 const numberRow = size.text * 1.25;
 const leader = 2;
+/** Between two numbers at cuts. */
+const gap = 1.4;
 
 /** How a piece so wide shows its position. */
 type Look = "large" | "small" | "two lines" | "key and rpm" | "key" | "key above" | "none";
@@ -103,6 +106,7 @@ export function barDrawing(bar: Bar, about: string, axis: Axis, keys: Keys): Dra
       ...disc(keys.get(piece.position ?? "") ?? "", { x, y }),
     ];
   });
+  const under = cutMarks(bar, axis, bottom);
   const marks: Mark[] = [
     ...head.marks,
     ...above,
@@ -124,9 +128,9 @@ export function barDrawing(bar: Bar, about: string, axis: Axis, keys: Keys): Dra
         { name: "piece" },
       ),
     ),
-    ...cutMarks(bar, axis, bottom),
+    ...under.marks,
   ];
-  return { width, height: bottom + (bar.cuts.length > 0 ? numberRow : 0) + 0.4, marks };
+  return { width, height: bottom + under.height + 0.4, marks };
 }
 
 function nameMarks(name: string, about: string, width: number): { marks: Mark[]; height: number } {
@@ -211,27 +215,43 @@ const noneWords = (none: None): string =>
       ? say("drilling card.no figures here")
       : say("drilling card.tap by hand");
 
-/** Under each cut where it has room, the first of them first: the last drill to its left and the first to its right as well, where there
- *  is room for those. */
-function cutMarks({ cuts }: Bar, { place, width, sizes }: Axis, bottom: number): Mark[] {
+/** Under each cut its diameter, with the last drill before it and the first behind it where there is room for those; where two cuts are too
+ *  close for their numbers these are pushed apart, each with a line up to its cut. */
+function cutMarks({ cuts }: Bar, { place, width, sizes }: Axis, bottom: number): { marks: Mark[]; height: number } {
+  const wide = (words: string) => textWidth(words, size.text, "regular");
+  const number = (told: string, x: number, y: number) =>
+    text(told, { x, y: y + size.text * 1.05 }, { size: size.text, anchor: "middle" });
+  const most = largestOf(cuts.map(({ words }) => wide(words)));
+  const tight = cuts.some(({ at }, index) => index > 0 && place(at) - place(cuts[index - 1]?.at ?? 0) < most + gap);
+  if (tight) {
+    // More of them than the bar is long for: every second, every third.
+    const every = Math.ceil((cuts.length * (most + gap)) / width);
+    const shown = cuts.filter((_, index) => index % every === 0);
+    const at = shown.map((cut) => place(cut.at));
+    const below = apart(at, most + gap, most / 2, width - most / 2);
+    const marks = shown.flatMap(({ words }, index): Mark[] => {
+      const [from, x] = [at[index] as number, below[index] as number];
+      return [line({ x: from, y: bottom }, { x, y: bottom + leader }, axisLine), number(words, x, bottom + leader)];
+    });
+    return { marks, height: leader + numberRow };
+  }
   let free = 0;
-  return cuts.flatMap(({ at, words }, index): Mark[] => {
+  const marks = cuts.map(({ at, words }, index): Mark => {
     const [left, right] = [
       sizes.findLast(({ diameter }) => diameter <= at + 1e-9),
       sizes.find(({ diameter }) => diameter > at + 1e-9),
     ];
     const next = cuts[index + 1];
-    const end = next === undefined ? width : place(next.at) - textWidth(next.words, size.text, "regular") / 2 - 1.4;
+    const end = next === undefined ? width : place(next.at) - wide(next.words) / 2 - gap;
     const span = (told: string) => {
-      const own = textWidth(told, size.text, "regular");
+      const own = wide(told);
       const x = Math.min(width - own / 2, Math.max(own / 2, place(at)));
       return { told, x, from: x - own / 2, to: x + own / 2 };
     };
     const between = left && right ? span(`${left.name} | ${words} | ${right.name}`) : undefined;
-    const fits = between && between.from >= free && between.to <= end;
-    const one = fits ? between : span(words);
-    if (one.from < free) return [];
-    free = one.to + 1.4;
-    return [text(one.told, { x: one.x, y: bottom + size.text * 1.05 }, { size: size.text, anchor: "middle" })];
+    const one = between && between.from >= free && between.to <= end ? between : span(words);
+    free = one.to + gap;
+    return number(one.told, one.x, bottom);
   });
+  return { marks, height: cuts.length > 0 ? numberRow : 0 };
 }

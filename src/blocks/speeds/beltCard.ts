@@ -1,3 +1,4 @@
+import { hazardOf } from "../../cutting/hazards.js";
 import { materialName } from "../../cutting/materials.js";
 import { findOperation } from "../../cutting/operations.js";
 import type { SpeedFinding } from "../../drive/finding.js";
@@ -53,13 +54,15 @@ export function beltCardsOf(
             name: materialName(material),
             cells: speeds.map((speed) => cellOf(speed, told)),
             bearsMore: bearsMore(material, operation, findings),
+            ...endOf(told, speeds),
           },
         ]
       : [],
   );
   const listed = (of: (told: readonly Range[] | undefined) => boolean) =>
     found.filter(({ told }) => of(told)).map(({ material }) => materialName(material));
-  const without = listed((told) => told === undefined);
+  const figureless = found.filter(({ told }) => told === undefined).map(({ material }) => material);
+  const without = figureless.filter((material) => hazardOf(material) === undefined).map(materialName);
   const tooFast = listed((told) => told?.every(({ served }) => served.speed === undefined) === true);
   const rows = speeds.map((speed) => rowOf(speed, machine));
   const nameIn = (speed: SpeedFinding) => positionName(speed, machine.drive?.stages ?? []);
@@ -85,7 +88,11 @@ export function beltCardsOf(
         ...(omitted.length > 0 ? [say("belt card.omitted", { positions: omitted.map(nameIn).join(", ") })] : []),
         ...(blank ? [say("belt card.blank")] : []),
         ...(across.some((column) => columns[column]?.bearsMore) ? [say("belt card.more speed")] : []),
+        ...(across.some((column) => shown.includes(columns[column]?.endsAt ?? -1))
+          ? [say("belt card.larger too fast")]
+          : []),
         ...(without.length > 0 ? [say("belt card.no figures", { materials: without.join(", ") })] : []),
+        ...(figureless.length > without.length ? [say("belt card.others")] : []),
         ...(tooFast.length > 0 ? [say("belt card.too fast", { materials: tooFast.join(", ") })] : []),
       ];
     },
@@ -98,7 +105,7 @@ export function beltCardsOf(
 function alike(columns: readonly BeltColumn[]): BeltColumn[] {
   const groups = new Map<string, BeltColumn[]>();
   for (const column of columns) {
-    const key = JSON.stringify([column.cells, column.bearsMore]);
+    const key = JSON.stringify([column.cells, column.bearsMore, column.endsAt]);
     groups.set(key, [...(groups.get(key) ?? []), column]);
   }
   return [...groups.values()].map((group) => ({
@@ -166,6 +173,10 @@ function signOf(speed: SpeedFinding, limits: Limits): string {
   return speed.from === "measured" ? "" : "~";
 }
 
+/** True where a card has a column for a material, or says why it has none. */
+export const hasFigures = (material: string, operation: string, findings: Findings): boolean =>
+  servedDiameters(material, findOperation(operation)?.name ?? operation, findings) !== undefined;
+
 function toldOf(material: string, operation: string, findings: Findings): Range[] | undefined {
   const pieces = servedDiameters(material, operation, findings);
   return pieces && rangesTold(pieces, operation, findings);
@@ -180,6 +191,13 @@ function cellOf(speed: SpeedFinding, told: readonly Range[]): BeltCell {
     return [at === end ? formatFixed(at, 0) : `${formatFixed(at, 0)}–${formatFixed(end, 0)}`];
   });
   return { words: own.map(({ words }) => words).join(", "), ...(set.length > 0 && { set: set.join(", ") }) };
+}
+
+/** At which row a material ends below the largest diameter, as larger work is too fast for every position. */
+function endOf(told: readonly Range[], speeds: readonly SpeedFinding[]): { readonly endsAt?: number } {
+  if (told.at(-1)?.served.speed !== undefined) return {};
+  const last = told.filter(({ served }) => served.speed).at(-1)?.served.speed;
+  return last === undefined ? {} : { endsAt: speeds.indexOf(last) };
 }
 
 /** True where the thinnest work, or the thinnest drill, that the file names is turned below what its material bears. */

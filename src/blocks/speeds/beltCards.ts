@@ -27,8 +27,9 @@ export type CardRoom = {
 const gap = 2;
 const widestPicture = 44;
 
-/** A drawing for each card, and how many materials they leave out for want of room; of cards that are more than were wished, all. */
-export type BeltCards = { readonly drawings: readonly Drawing[]; readonly left: number };
+/** A drawing for each card, and how many materials they leave out for want of room; of cards that are more than were wished, all.
+ *  `broken`: how many begin amid the rows of one way of the drive, or show pulleys alone. */
+export type BeltCards = { readonly drawings: readonly Drawing[]; readonly left: number; readonly broken: number };
 
 /** A position table with its pulleys laid out on as few cards as will do, a drawing each. `key`: what signs stand for, once. */
 export function beltCards(
@@ -45,7 +46,7 @@ export function beltCards(
   const drawn =
     begin === undefined ? [] : [say("belt card.begin with", { position: positionName(begin, drive.stages) })];
   const head = headOf(findings, room);
-  const foot = ({ columns, rows: [from, to] }: Share, first: boolean, left: number): Drawing => {
+  const foot = ({ columns, rows: [from, to] }: Share, first: boolean, left: number, width: number): Drawing => {
     const shown = Array.from({ length: to - from }, (_, at) => from + at);
     const words = [
       ...card.notes(shown, columns),
@@ -54,13 +55,11 @@ export function beltCards(
     ];
     return stacked(
       [
-        ...paragraph(words.join(" "), room.width, { size: size.text }),
-        ...(first ? paragraph(key, room.width, { size: size.text }) : []),
-        ...(room.use === "drilling"
-          ? paragraph(say("cautions.drill"), room.width, { size: size.text, weight: "bold" })
-          : []),
+        ...paragraph(words.join(" "), width, { size: size.text }),
+        ...(first && key !== "" ? paragraph(key, width, { size: size.text }) : []),
+        ...paragraph(drillCaution(room), width, { size: size.text, weight: "bold" }),
       ].filter(({ drawing }) => drawing.marks.length > 0),
-      room.width,
+      width,
     );
   };
   const all: Share = { columns: [...card.columns.keys()], rows: [0, card.rows.length] };
@@ -70,11 +69,21 @@ export function beltCards(
     room.width,
   );
   const own = room.height - head.height - words.height - gap;
-  const bodyWith = (first: boolean, left: number) => room.height - head.height - foot(all, first, left).height - gap;
+  const least = pictureRoom(drive, false);
+  const right = room.width - least.width - beside;
+  const whole = room.height - head.height;
+  const bodyWith = (first: boolean, left: number, width = room.width) =>
+    whole - foot(all, first, left, width).height - gap;
   const planWith = (left: number) =>
     planned(tables, drive, {
       ...room,
-      height: { first: bodyWith(true, left), other: bodyWith(false, left), pulleys: own },
+      height: {
+        first: bodyWith(true, left),
+        narrow: bodyWith(true, left, Math.max(1, right)),
+        other: bodyWith(false, left),
+        pulleys: own,
+        whole,
+      },
     });
   let plan = planWith(0);
   if (plan.left > 0) plan = planWith(plan.left);
@@ -84,29 +93,36 @@ export function beltCards(
 
   const drawings = plan.shares.map((share, index): Drawing => {
     const first = index === 0;
-    const notes = foot(share, first && plan.place !== "apart", plan.left);
-    const body = room.height - head.height - notes.height - gap;
+    const place = first ? plan.place : "none";
+    const notes = foot(share, first && plan.place !== "apart", plan.left, place === "side" ? right : room.width);
+    const body = whole - notes.height - gap;
     const parts: Mark[] = [...head.marks];
     let y = head.height;
     let x = 0;
-    let width = room.width;
     let height = body;
     let pictured = 0;
-    if (first && plan.place === "top") {
+    if (place === "top") {
       const above = picture(room.width, Math.min(body, topHeight(table, share, drive, room.width, body)), true);
       parts.push(group({ x: (room.width - above.width) / 2, y }, above.marks));
       y += above.height + below;
       height -= above.height + below;
     }
-    const least = pictureRoom(drive, false);
-    if (first && plan.place === "left") width -= least.width + beside;
+    const width = place === "left" || place === "side" ? right : room.width;
     const rows = drawnTable(table, share.columns, share.rows, width, height);
-    if (first && plan.place === "left") {
+    const stands = y + rows.height + gap / 2 + notes.height;
+    if (place === "left") {
       const own = Math.min(widestPicture, room.width - rows.width - beside);
       const left = picture(own, Math.max(least.height, rows.height), false);
       parts.push(group({ x: 0, y: y + Math.max(0, (rows.height - left.height) / 2) }, left.marks));
       x = own + beside;
       pictured = left.height;
+    }
+    if (place === "side") {
+      const left = picture(least.width, Math.max(least.height, stands - y), false);
+      parts.push(group({ x: 0, y }, left.marks), group({ x: least.width + beside, y }, rows.marks));
+      y += rows.height + gap / 2;
+      parts.push(group({ x: least.width + beside, y }, notes.marks));
+      return { width: room.width, height: Math.max(stands, head.height + left.height), marks: parts };
     }
     parts.push(group({ x, y }, rows.marks));
     y += Math.max(rows.height, pictured) + gap / 2;
@@ -114,8 +130,7 @@ export function beltCards(
     return { width: room.width, height: y + notes.height, marks: parts };
   });
   const left = plan.count > room.cards ? card.columns.length : plan.left;
-  if (plan.place !== "apart") return { drawings, left };
-  const least = pictureRoom(drive, false);
+  if (plan.place !== "apart") return { drawings, left, broken: plan.broken };
   const across = least.height > own || least.width > room.width;
   const apart = picture(room.width, own, across);
   const y = head.height + apart.height + gap;
@@ -128,16 +143,20 @@ export function beltCards(
       group({ x: 0, y }, words.marks),
     ],
   };
-  return { drawings: [...drawings, pulleys], left };
+  return { drawings: [...drawings, pulleys], left, broken: plan.broken };
+}
+
+/** What the strip has said is not said again. */
+function drillCaution({ use, caution }: CardRoom): string {
+  if (use !== "drilling" || caution === "drill") return "";
+  return caution === "belt" ? say("belt card.clamp") : say("cautions.drill");
 }
 
 /** What must be read before a number is believed. */
 function headOf(findings: Findings, { width, caution }: CardRoom): Drawing {
   const runs: Run[] = [
     ...(caution === "none" ? [] : [strip(cautionWords(caution as CautionPlace), width)]),
-    ...speedDoubt(findings).flatMap((words) =>
-      paragraph(words, width, { size: size.text, weight: "bold", ink: "accent", gap: 0.8 }),
-    ),
+    ...speedDoubt(findings).flatMap((words) => paragraph(words, width, { size: size.text, weight: "bold", gap: 0.8 })),
   ];
   const drawing = stacked(runs, width);
   return { ...drawing, height: runs.length === 0 ? 0 : drawing.height + gap };

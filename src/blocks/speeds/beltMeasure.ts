@@ -22,6 +22,8 @@ export type BeltColumn = {
   readonly name: string;
   /** Small work of it would bear more speed than there is. */
   readonly bearsMore: boolean;
+  /** The row of its largest work, where still larger is too fast for every position. */
+  readonly endsAt?: number;
   readonly cells: readonly BeltCell[];
 };
 export type BeltCell = { readonly words: string; readonly set?: string };
@@ -39,7 +41,7 @@ const gap = 2.2;
 /** From the sign beside a speed to the first material. */
 export const signGap = 1.4;
 /** Beside a way of the drive that stands upright. */
-const wayGap = 1;
+const wayGap = 1.8;
 /** Names longer than this share of the card wrap. */
 const nameShare = 0.34;
 /** Within a bar beside its words, and above and below them; from line to line, of its em. */

@@ -7,13 +7,14 @@ import { acrossCards, type BeltTable, headingHeight, heightsOf, waysFit } from "
 /** What there is for a table and its pulleys on each card. */
 export type TableRoom = {
   readonly width: number;
-  /** On the first card, whose notes are longer, and on the others; for pulleys on a card of their own. */
-  readonly height: { readonly first: number; readonly other: number; readonly pulleys: number };
+  /** For the table on the first card, whose notes are longer, there beside pulleys that have the card's whole height, and on the
+   *  others; for pulleys on a card of their own, and beside table and notes. */
+  readonly height: Record<"first" | "narrow" | "other" | "pulleys" | "whole", number>;
   /** At most so many, for the sake of which materials are left out; more only where the rows alone want them. */
   readonly cards: number;
 };
-/** Where the pulleys stand: beside the first rows, above them, on a card of their own, or nowhere. */
-const places = ["left", "top", "apart", "none"] as const;
+/** Where the pulleys stand: beside the first rows, beside rows and notes, above the rows, on a card of their own, or nowhere. */
+const places = ["left", "side", "top", "apart", "none"] as const;
 type Place = (typeof places)[number];
 
 /** Which materials and rows each card shows. */
@@ -25,6 +26,8 @@ export type Plan = {
   /** Materials left out. */
   readonly left: number;
   readonly count: number;
+  /** Cards that begin amid the rows of one way of the drive, and one of pulleys alone. */
+  readonly broken: number;
 };
 
 /** Below pulleys that stand above rows, and beside those that stand left of them. */
@@ -33,7 +36,7 @@ export const beside = 4;
 /** More are no card in a cover. */
 const MOST = 6;
 
-/** The way with the fewest cards that shows all materials, or as many of the first as it can; of equals the first table.
+/** The way with the fewest cards that shows all materials, or as many of the first as it can; of equals one that breaks no way of the drive, and then the first table.
  *  @throws NoRoom where there is none. */
 export function planned(tables: readonly BeltTable[], drive: Drive, room: TableRoom): Plan {
   let reason: NoRoom | undefined;
@@ -53,7 +56,7 @@ export function planned(tables: readonly BeltTable[], drive: Drive, room: TableR
   const pictured = plans.filter(({ place }) => place !== "none");
   const over = ({ count }: Plan) => Math.max(0, count - room.cards);
   const [best] = (pictured.length > 0 ? pictured : plans).sort(
-    (a, b) => over(a) - over(b) || a.left - b.left || a.count - b.count,
+    (a, b) => over(a) - over(b) || a.left - b.left || a.count - b.count || a.broken - b.broken,
   );
   if (best !== undefined) return best;
   const rows = tables[0]?.rows.length ?? 0;
@@ -68,11 +71,12 @@ function planFor(
   drive: Drive,
   { width, height: heights, cards }: TableRoom,
 ): Plan | undefined {
-  const height = place === "apart" ? heights.other : heights.first;
+  const height = place === "apart" ? heights.other : place === "side" ? heights.narrow : heights.first;
   const least = pictureRoom(drive, false);
   const level = pictureRoom(drive, true);
   if (pictureParts(drive).length === 0 && place !== "none") return undefined;
   if (place === "left" && least.height > height) return undefined;
+  if (place === "side" && least.height > heights.whole) return undefined;
   if (place === "top" && level.width > width) return undefined;
   if (
     place === "apart" &&
@@ -80,7 +84,7 @@ function planFor(
     (least.width > width || least.height > heights.pulleys)
   )
     return undefined;
-  const narrow = place === "left" ? width - least.width - beside : width;
+  const narrow = place === "left" || place === "side" ? width - least.width - beside : width;
   const extra = place === "apart" ? 1 : 0;
   const first = place === "top" ? level.height + below : 0;
   const pagesOf = (chunks: readonly (readonly number[])[]) =>
@@ -103,7 +107,10 @@ function planFor(
     spans.map((rows): Share => ({ columns: chunks[chunk] as readonly number[], rows })),
   );
   if (!shares.every(({ rows }) => waysFit(table, rows))) return undefined;
-  return { table, place, shares, left, count };
+  const amid = ({ rows: [from] }: Share) => from > 0 && table.rows[from]?.way === table.rows[from - 1]?.way;
+  // A way too long for any card is broken everywhere.
+  const broken = extra + (table.rows.some(({ way }) => way !== table.rows[0]?.way) ? shares.filter(amid).length : 0);
+  return { table, place, shares, left, count, broken };
 }
 
 /** Rows on as few cards as hold them, as many on each; where it can be, a card ends with a way of the drive.

@@ -51,7 +51,7 @@ function stageRuns(stage: Stage, drive: Drive, { units }: Machine, width: number
     { text: fixed(step.length), weight: "bold" },
     {
       text: formatFixed(toDegrees(step.wrap), 0),
-      ...(step.wrap < LEAST_WRAP && { ink: "accent" as const, weight: "bold" as const }),
+      ...(step.wrap < LEAST_WRAP && { weight: "bold" as const }),
     },
     { text: fixed(step.move) },
   ]);

@@ -37,9 +37,7 @@ export const drillBars = block(
     const { findings, omitted } = withoutNearlyAlike(all);
     const asked = settings.operations.map((word) => findOperation(word)?.name ?? word);
     const byHand = asked.filter((operation) => byHandOnly(operation, machine));
-    const doubt = speedDoubt(findings).flatMap((line) =>
-      paragraph(line, width, { weight: "bold", ink: "accent", gap: 0.5 }),
-    );
+    const doubt = speedDoubt(findings).flatMap((line) => paragraph(line, width, { weight: "bold", gap: 0.5 }));
     const powered = asked.filter((operation) => !byHand.includes(operation));
     const drawn = powered.flatMap((operation, index) =>
       lowered(
@@ -90,7 +88,7 @@ function section(settings: Settings, findings: Findings, doubt: readonly Run[], 
     ? say("drilling card.by thread", { operation: capital(operationName(operation)), tool: toolName(tool) })
     : say("drilling card.by diameter", { operation: capital(operationName(operation)), tool: toolName(tool), unit });
   const head = [...heading(title, width, 0), ...doubt.map((run) => ({ ...run, keepWithNext: true }))];
-  const told = (words: string) => paragraph(words, width, { weight: "bold", ink: "accent", gap: 0.5 });
+  const told = (words: string) => paragraph(words, width, { weight: "bold", gap: 0.5 });
   // Bars of nothing would hide why.
   if (drive?.astray) return [...head, ...told(say("drilling card.no speed"))];
   const most = largestDiameter(operation, findings);

@@ -35,9 +35,7 @@ export const driveNotes = block({}, ({ findings, width }) => {
       : [say("drive notes.spindle limit", { rpm: formatFixed(limits.spindleRpm, 0) })]),
   ];
   return [
-    ...speedDoubt(findings).flatMap((words) =>
-      paragraph(words, width, { size: size.text, weight: "bold", ink: "accent", gap: 1 }),
-    ),
+    ...speedDoubt(findings).flatMap((words) => paragraph(words, width, { size: size.text, weight: "bold", gap: 1 })),
     ...paragraph(`${parts.join(" · ")}.`, width, { size: size.source, gap: 1 }),
   ];
 });

@@ -1,10 +1,11 @@
 import { operationWords } from "../../cutting/operations.js";
 import type { Drawing } from "../../drawing/drawing.js";
+import type { Findings } from "../../findings/findings.js";
 import { block, giving, type Run } from "../shared/block.js";
 import { cautionPlaces } from "../shared/cautions.js";
 import { NoRoom } from "../shared/noRoom.js";
 import { withSigns } from "../shared/stepSigns.js";
-import { beltCardsOf } from "./beltCard.js";
+import { beltCardsOf, hasFigures } from "./beltCard.js";
 import { type BeltCards, beltCards } from "./beltCards.js";
 import { densities, longNames } from "./beltMeasure.js";
 
@@ -40,8 +41,17 @@ export const positionTable = giving(
   ),
 );
 
-/** Of several ways to lay cards out the one with no more cards than so many, then the most materials, then the fewest cards; the first of equals. Later `groups` of
- *  ways only where those before leave materials out or take more than so many cards.
+/** Materials without figures have no column: one that burns or poisons is not named either, as its caution would take the card. */
+export const namedOnCards = (
+  findings: Findings,
+  { operation, materials }: Readonly<Record<string, unknown>>,
+): readonly string[] =>
+  findings.machine.work.materials
+    .slice(0, materials as number)
+    .filter((material) => hasFigures(material, operation as string, findings));
+
+/** Of several ways to lay cards out the one with no more cards than so many, then the most materials, then the fewest cards, then the fewest that begin amid
+ *  one way of the drive; the first of equals. Later `groups` of ways only where those before leave materials out or take more than so many cards.
  *  @throws NoRoom where none has room. */
 function fewest(groups: readonly (() => readonly (() => BeltCards)[])[], cards: number): readonly Drawing[] {
   let best: BeltCards | undefined;
@@ -54,7 +64,10 @@ function fewest(groups: readonly (() => readonly (() => BeltCards)[])[], cards: 
         const less =
           best === undefined
             ? -1
-            : over(found) - over(best) || found.left - best.left || found.drawings.length - best.drawings.length;
+            : over(found) - over(best) ||
+              found.left - best.left ||
+              found.drawings.length - best.drawings.length ||
+              found.broken - best.broken;
         if (less < 0) best = found;
       } catch (fault) {
         if (!(fault instanceof NoRoom)) throw fault;

@@ -61,7 +61,7 @@ export const speedDiagram = block(
     ];
     const room = height - settings.leave - heightOf([...head, ...below]);
     const beside = width >= WIDE && heightOf(list) <= room;
-    const wanted = Math.max(60, beside || width >= WIDE ? room : room - heightOf(list) / 2);
+    const wanted = Math.max(LOWEST, beside || width >= WIDE ? room : room - heightOf(list) / 2);
     const tall = Math.min(wanted, height - heightOf(head) - 2);
     const plot = { width: beside ? width - listWide - 6 : width, height: tall };
     const drawn = diagram(findings, operation, lines, bands, example, plot);
@@ -70,6 +70,9 @@ export const speedDiagram = block(
   },
   { operation: operationWords },
 );
+
+/** Lower than this a diagram is not read off, mm. */
+const LOWEST = 52;
 
 /** Speeds and their positions, fastest first. */
 function listOf(lines: readonly SpeedLine[], width: number, list: boolean): Run[] {

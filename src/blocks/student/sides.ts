@@ -219,12 +219,12 @@ function speeds(findings: Findings, use: Use, most: number, width: number): Draw
       const choice = hazardOf(material)?.notAlone
         ? undefined
         : speedFor({ operation: use, material, diameter }, findings);
-      if (choice?.speed === undefined || choice.rpm === undefined) return { text: say("student.ask"), ink: "accent" };
+      if (choice?.speed === undefined || choice.rpm === undefined) return { text: say("student.ask"), weight: "bold" };
       const doubt = choiceDoubt(choice.speed, machine.limits);
       const note = `${formatFixed(choice.rpm, 0)} ${say("units and numbers.rpm")}`;
       return doubt === ""
         ? { text: choice.speed.position.name, note }
-        : { text: choice.speed.position.name, note: `${note}, ${doubt}`, ink: "accent" };
+        : { text: choice.speed.position.name, note: `${note}, ${doubt}`, weight: "bold" };
     }),
   ]);
   const columns = [

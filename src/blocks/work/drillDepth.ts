@@ -66,7 +66,6 @@ const whereChipsBurn = ({ machine }: Findings, width: number): Run[] =>
   burning(machine.work.materials).flatMap((material) =>
     paragraph(say("drilling card.chips burn", { material: materialName(material), end: drillToTheEnd() }), width, {
       weight: "bold",
-      ink: "accent",
       gap: 0.6,
     }),
   );

@@ -44,7 +44,7 @@ export const handFeedTables = block(
       ...burning(materials).map((material) => leastFeedWords(material, units)),
       ...(not === "" ? [] : [say("hand feed.not for", { sign: NOT_FOR, materials: not })]),
     ];
-    const above = told.flatMap((words) => paragraph(words, width, { ink: "accent", weight: "bold" }));
+    const above = told.flatMap((words) => paragraph(words, width, { weight: "bold" }));
     const wheels = handwheels.filter(({ feed }) => feed !== undefined);
     if (known.length === 0) return above;
     if (wheels.length === 0 || feeds.length === 0) return wheels.length === 0 ? [] : above;

@@ -61,7 +61,7 @@ export function ownTapers(
               text: formatFixed(cut.turns, 2),
               weight: "bold",
               size: size.card,
-              ...(cut.tooLong && { note: say("tapers.settings"), ink: "accent" }),
+              ...(cut.tooLong && { note: say("tapers.settings"), weight: "bold" }),
             },
     },
     {

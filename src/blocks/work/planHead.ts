@@ -56,7 +56,7 @@ export const planHead = warning(
         : []),
       ...[...wheels].flatMap((wheel) =>
         travelWords(wheel, machine.units).flatMap((words) =>
-          paragraph(words, width, { size: size.text, weight: "bold", ink: "accent", gap: 0.8 }),
+          paragraph(words, width, { size: size.text, weight: "bold", gap: 0.8 }),
         ),
       ),
       ...forSeveral(plan, width),
@@ -138,7 +138,8 @@ function against(plan: Plan, width: number): Run[] {
     return [...order, ...paragraph(say("plan.nothing against"), width, { gap: 1.5 })];
   const of = (wanted: Finding["kind"]) => findings.filter(({ kind }) => kind === wanted);
   const [refused, careful] = [of("refused"), of("take care")];
-  const list = (words: readonly string[]) => words.flatMap((one) => paragraph(one, width, { ink: "accent", gap: 0.5 }));
+  const list = (words: readonly string[]) =>
+    words.flatMap((one) => paragraph(one, width, { weight: "bold", gap: 0.5 }));
   return [
     ...order,
     ...(refused.length > 0 ? [...heading(say("plan.refused"), width, 3), ...list(grouped(refused, plan))] : []),

@@ -45,8 +45,8 @@ export function stepTitle(step: PlannedStep, limits: Limits, moved: boolean, wid
         rectangle({ x: x - 1.3, y: baseline - 1.02 * name.em }, own + 2.6, 1.32 * name.em, { fill: "black" }, 1),
       );
     }
-    for (const { words, em, weight, alarm } of pieces) {
-      const ink = named && moved && words === pieces[0]?.words ? "white" : alarm ? "accent" : "black";
+    for (const { words, em, weight } of pieces) {
+      const ink = named && moved && words === pieces[0]?.words ? "white" : "black";
       marks.push(text(words.trimEnd(), { x, y: baseline }, { size: em, weight, ink }));
       x += textWidth(words, em, weight);
     }
@@ -66,7 +66,7 @@ function numberMarks(number: number): Mark[] {
   ];
 }
 
-type Piece = { readonly words: string; readonly em: number; readonly weight: Weight; readonly alarm?: boolean };
+type Piece = { readonly words: string; readonly em: number; readonly weight: Weight };
 /** One line at the right. `named`: it begins with the position. */
 type SideLine = { readonly pieces: readonly Piece[]; readonly named?: boolean };
 
@@ -75,11 +75,11 @@ const widthOf = (pieces: readonly Piece[]): number =>
 
 function sideLines(step: PlannedStep, limits: Limits, widest: number): SideLine[] {
   if (step.tool === say("plan.no tool")) return [];
-  const bold = (words: string, alarm = false): Piece => ({ words, em: size.card, weight: "bold", alarm });
+  const bold = (words: string): Piece => ({ words, em: size.card, weight: "bold" });
   if (step.byHand) return [{ pieces: [bold(say("plan.by hand"))] }];
   const { speed } = step;
   if (speed?.speed === undefined || speed.rpm === undefined)
-    return [{ pieces: [bold(say(speed === undefined ? "plan.no speed known" : "plan.do not run"), true)] }];
+    return [{ pieces: [bold(say(speed === undefined ? "plan.no speed known" : "plan.do not run"))] }];
   const { name } = speed.speed.position;
   const fast = [
     bold(formatFixed(speed.rpm, 0)),

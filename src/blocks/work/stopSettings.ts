@@ -33,7 +33,7 @@ export const stopSettings = block({}, ({ findings, use, width }): Run[] => {
     ...paragraph(say("stops.first one"), width, { gap: 2 }),
     ...(all.length === 0 ? paragraph(say("stops.none"), width, { gap: 3 }) : []),
     ...(set.length > 0 ? stopTable(findings.machine, set, width) : []),
-    ...warned.flatMap((words) => paragraph(words, width, { weight: "bold", ink: "accent", gap: 1 })),
+    ...warned.flatMap((words) => paragraph(words, width, { weight: "bold", gap: 1 })),
     ...correctedTables(set, findings.machine, width),
   ];
 });

@@ -55,7 +55,7 @@ export function stopTable(machine: Machine, stops: readonly SetStop[], width: nu
       column: { heading: [say("stops.length")], align: "end" },
       cell: (_, { beyondTravel }, { length, tolerance }) => ({
         text: given(length, tolerance),
-        ...(beyondTravel && { note: say("stops.beyond"), ink: "accent", weight: "bold" }),
+        ...(beyondTravel && { note: say("stops.beyond"), weight: "bold" }),
       }),
     },
     {
@@ -135,7 +135,7 @@ export function stopTable(machine: Machine, stops: readonly SetStop[], width: nu
       { width, ruled: true },
     ).map((run, index) => (index === 0 ? { ...run, gap: 5 } : run)),
     ...paragraph(remarks.join(" "), width, { gap: 1.5 }),
-    ...warnings.flatMap((words) => paragraph(words, width, { weight: "bold", ink: "accent" })),
+    ...warnings.flatMap((words) => paragraph(words, width, { weight: "bold" })),
   ];
 }
 
@@ -147,7 +147,7 @@ function holding({ dialServes, stopServes }: Repeat): { readonly holds: Holds; r
   if (stopServes) return { holds: "stop", cell: { text: say("stops.stop alone"), weight: "bold" } };
   if (stopServes === undefined) {
     const words = dialServes === false ? say("stops.not the dial") : say("stops.not measured");
-    return { holds: "unknown", cell: { text: words, weight: "bold", ink: "accent" } };
+    return { holds: "unknown", cell: { text: words, weight: "bold" } };
   }
-  return { holds: "neither", cell: { text: say("stops.neither"), weight: "bold", ink: "accent" } };
+  return { holds: "neither", cell: { text: say("stops.neither"), weight: "bold" } };
 }

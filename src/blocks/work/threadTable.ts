@@ -216,7 +216,7 @@ function seriesOf(rows: readonly Drilled[], depth: number, units: Units): Series
 /** With a sign behind it where the hole is tight or the drill is not a published one; the notes below say what they mean. */
 function signed(text: string, thread: Drilled): Cell {
   if (text === "") return { text };
-  if (isTight(thread)) return { text: `${text}!`, weight: "bold", ink: "accent" };
+  if (isTight(thread)) return { text: `${text}!`, weight: "bold" };
   return { text: thread.publishedDrill === undefined ? `${text}+` : text };
 }
 

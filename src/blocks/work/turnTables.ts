@@ -4,7 +4,7 @@ import { inMm } from "../../quantity/length.js";
 import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
-import { heading, heightOf, kept, lowered } from "../shared/runs.js";
+import { goingOn, heading, heightOf, kept, lowered, together } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { gearsInstead, rowsInstead } from "../shared/withoutStartReadings.js";
 import { correctedTable } from "./corrected.js";
@@ -49,6 +49,8 @@ type Settings = typeof defaults;
 
 /** What the cautions over the first wheel take, mm. */
 const strip = 16;
+/** What the first rows of a table take with its heading, mm. */
+const LEAST_TABLE = 24;
 /** Less of a page than this is not worth one. */
 const LEAST_LEFT = 0.3;
 
@@ -60,15 +62,23 @@ export const turnTables = block(
     handwheels
       .filter(({ reading }) => reading !== undefined)
       .flatMap((finding, index) =>
-        wheelRuns(finding, findings.machine, settings, { width, height: index === 0 ? height - strip : height }).map(
-          (run, place): Run => (place === 0 && index > 0 ? { ...run, startsPage: "unless it fits" } : run),
-        ),
+        overleaf(
+          wheelRuns(finding, findings.machine, settings, {
+            ...{ width, page: height },
+            height: index === 0 ? height - strip : height,
+          }),
+          finding.handwheel.name,
+          { width, height },
+        ).map((run, place): Run => (place === 0 && index > 0 ? { ...run, startsPage: "unless it fits" } : run)),
       ),
   { tables },
 );
 
-function wheelRuns(finding: HandwheelFinding, machine: Machine, settings: Settings, room: Room): Run[] {
-  const { width } = room;
+/** `page`: what an empty page or card holds, mm. */
+type WheelRoom = Room & { readonly page: number };
+
+function wheelRuns(finding: HandwheelFinding, machine: Machine, settings: Settings, room: WheelRoom): Run[] {
+  const { width, page } = room;
   const { handwheel, reading } = finding;
   const { units } = machine;
   const reach = reading?.overTravel ?? Number.POSITIVE_INFINITY;
@@ -87,14 +97,17 @@ function wheelRuns(finding: HandwheelFinding, machine: Machine, settings: Settin
   ].flatMap(({ distances, sizes }) => (distances.length === 0 ? [] : [distanceTable(finding, distances, sizes)]));
   const turns = shows("whole turns") ? wholeTurns(finding, settings.turns, units) : undefined;
   const add = turns && isOpen(finding) ? paragraph(say("turns.add"), width, { size: size.text, gap: 2 }) : [];
+  const about = turnsHead(finding, units, width);
+  const title = heading(handwheel.name, width, 7, size.card);
+  // On a small card numbers come first: no card holds words alone.
+  const low = heightOf([...title, ...about]) + LEAST_TABLE > page;
   const head = [
-    ...heading(handwheel.name, width, 7, size.card),
-    ...turnsHead(finding, units, width),
+    ...(low ? heading(handwheel.name, width, 0, size.text) : [...title, ...about]),
     ...(own.length === 0 ? [] : part(say("turns.your distances"), listed(distanceTable(finding, own, machine), width))),
   ];
   const whole = (three: readonly Run[] | undefined): Run[] => [
     ...head,
-    ...lowered(three ?? inPair(rounds, width), 3),
+    ...lowered(three ?? inPair(rounds, width), low ? 1 : 3),
     ...(three ? add : []),
     ...part(say("turns.old dial"), oldDialStrip(finding, all, machine, width)),
     ...(three || !turns ? [] : part(say("turns.whole turns"), [...kept(add), ...listed(turns, width)])),
@@ -102,6 +115,7 @@ function wheelRuns(finding: HandwheelFinding, machine: Machine, settings: Settin
       ? [...rowsInstead(finding, machine, width), ...gearsInstead(finding, machine, width)]
       : []),
     ...correctedTable(finding, all, machine, width),
+    ...(low ? together(lowered(about, 1.5)) : []),
     ...whatDoubtHolds(finding, units, width),
   ];
   const three = turns && withThird(rounds, turns, room);
@@ -111,3 +125,10 @@ function wheelRuns(finding: HandwheelFinding, machine: Machine, settings: Settin
   const apart = three && heightOf(head) + heightOf(three) > room.height;
   return apart || (three && over > 0 && over < LEAST_LEFT * room.height) ? whole(undefined) : runs;
 }
+
+/** Lower than this, mm, a card has no line to spare for its wheel's name: all its cards come from one cut. */
+const LOW = 60;
+
+/** Whose turns they are stands at the head of every page that they go on to. */
+const overleaf = (runs: readonly Run[], name: string, { width, height }: { width: number; height: number }): Run[] =>
+  height < LOW ? [...runs] : goingOn(runs, name, width);

@@ -17,7 +17,7 @@ export function turnsHead(finding: HandwheelFinding, units: Units, width: number
     ...line(theTurn(finding, units), "bold"),
     ...line(besides(finding, units), "regular"),
     ...travelWords(finding, units).flatMap((words) =>
-      paragraph(words, width, { size: size.text, weight: "bold", ink: "accent", gap: 0.5 }),
+      paragraph(words, width, { size: size.text, weight: "bold", gap: 0.5 }),
     ),
   ]);
 }

@@ -28,7 +28,7 @@ export function inPair(tables: readonly Table[], width: number): Run[] {
   const wide = tables.map((one) => widthOf(one, width)) as [number, number];
   // Where one is split by columns, its rows are no longer those of the other.
   const whole = tables.every(({ rows }, index) => runs[index]?.length === rows.length);
-  if (!whole || wide[0] + least + wide[1] > width) return [...runs[0], ...lowered(runs[1], 4)];
+  if (!whole || wide[0] + least + wide[1] > width) return [...listed(one, width), ...lowered(listed(other, width), 4)];
   return beside(...runs, Math.max(wide[0] + least, Math.min(width / 2 + least / 2, width - wide[1])));
 }
 

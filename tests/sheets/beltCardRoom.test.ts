@@ -1,0 +1,125 @@
+import { describe, expect, test } from "vitest";
+import { arrange } from "../../src/sheets/arrange.js";
+import { measureSheets } from "../support/measureSheets.js";
+import { pdfOf } from "../support/pdfOf.js";
+import { readPdf } from "../support/readPdf.js";
+import { findingsOf, printOf, template, textsOf } from "../support/sheets.js";
+import { wordsOf } from "../support/words.js";
+
+const cone = (drivers: readonly number[], labels: string) =>
+  `[${drivers.map((driver, at) => `{ label: "${labels[at]}", driver: ${driver}, driven: ${drivers.at(-1 - at)} }`).join(", ")}]`;
+/** Invented, in the measure of a common cover. */
+const drill = (materials = "mild steel, aluminium, brass, acrylic", more = "") =>
+  findingsOf(
+    `name: School drill, room 4
+kind: drill
+limits: { spindle: 3000 rpm, drill: 13 }
+drive:
+  motor: { speed: 1400 rpm }
+  cover: { width: 150, height: 110, corner: 6, holes: [[8, 8, 6], [142, 8, 6]] }
+  stages:
+    - { name: motor belt, steps: ${cone([55, 90], "AB")} }
+    - { name: spindle belt, steps: ${cone([110, 82, 55], "123")} }
+${more}work: { materials: [${materials}], drills: [2, 2.5, 3, 3.3, 4, 4.2, 5, 6, 6.8, 8, 8.5, 10, 12, 13] }
+`,
+  );
+
+/** Two belts and a back gear: twelve positions. */
+const twelve = findingsOf(
+  `name: Barn lathe
+limits: { chuck: 1200 rpm }
+drive:
+  motor: { speed: 1425 rpm }
+  cover: { width: 178, height: 122, holes: [[9, 9, 5], [169, 9, 5], [9, 113, 5], [169, 113, 5]] }
+  stages:
+    - { name: motor belt, steps: ${cone([50, 90], "LH")} }
+    - { name: spindle belt, steps: ${cone([100, 80, 60], "123")} }
+    - { name: back gear, steps: [{ label: open }, { label: geared, teeth: [[20, 60], [25, 65]] }] }
+work: { materials: [mild steel, grey cast iron, brass, bronze, aluminium] }
+`,
+);
+
+const cardsOf = (findings: ReturnType<typeof findingsOf>) => {
+  const arranged = arrange(findings, template("belt-card"));
+  if ("missing" in arranged) throw new Error(arranged.missing);
+  const [, of] = /card 1 of (\d+)/.exec(textsOf(findings, "belt-card")) ?? [];
+  return Number(of ?? 1);
+};
+
+describe("pulleys take no room from the rows", () => {
+  test("of a drill with two belts in a cover with two screws six positions are one card", () => {
+    expect(cardsOf(drill())).toBe(1);
+    expect(measureSheets(drill(), ["belt-card"]).faults).toEqual([]);
+  });
+
+  test("twelve positions are two cards, and no way of the drive is cut in two", async () => {
+    expect(cardsOf(twelve)).toBe(2);
+    const { pages } = await readPdf(await pdfOf(printOf(twelve, "belt-card")));
+    const texts = pages.flatMap((page) =>
+      page.texts.map(({ text, y }) => ({ text, y: y + 1000 * pages.indexOf(page) })),
+    );
+    const height = (words: string) => texts.find(({ text }) => text === words)?.y ?? Number.NaN;
+    const rows = (twelve.drive?.speeds ?? []).map(({ rpm, position }) => ({
+      way: position.labels.at(-1),
+      second: height(rpm.toFixed(0)) > height("card 1 of 2"),
+    }));
+    expect(rows.filter(({ second }) => second).map(({ way }) => way)).toEqual(Array(6).fill("geared"));
+    expect(measureSheets(twelve, ["belt-card"]).faults).toEqual([]);
+  });
+});
+
+/** With so many tables that the drilling card goes on to a second page. */
+const quill = `handwheels:
+  - { name: Quill, reads: travel, travel: 80, feed: { rack: { module: 1.5, teeth: 14 } } }
+`;
+
+describe("a caution takes no room where its material is not named", () => {
+  const wooden = drill("mild steel, aluminium, brass, acrylic, hard wood", quill);
+
+  test("a material without figures has neither a caution on the card nor its name", () => {
+    const words = textsOf(wooden, "belt-card");
+    expect(words).not.toMatch(/wood/i);
+    expect(words).toContain("Other materials of the file: no figures.");
+    expect(cardsOf(wooden)).toBe(1);
+  });
+
+  test("a page that does not name it stands without its caution, the page that does has it", () => {
+    const print = printOf(wooden, "drilling-card");
+    const pages = print.pages.map((page) => wordsOf({ ...print, pages: [page] }));
+    expect(pages.length).toBeGreaterThan(1);
+    for (const words of pages) expect(words.includes("Wood dust harms")).toBe(/hard wood/.test(words));
+    expect(textsOf(wooden, "student")).not.toContain("Wood dust");
+  });
+
+  test("what the strip says is not said again at the foot", () => {
+    const words = textsOf(drill(), "belt-card");
+    expect(words.match(/Key out of the chuck/g)).toHaveLength(1);
+    expect(words).toContain("Clamp the work.");
+  });
+});
+
+test("a position is called alike on every sheet: belts first, then what is shifted", () => {
+  const switched = findingsOf(`name: S
+drive:
+  motor: { speeds: [700, 1400] }
+  stages:
+    - { name: belt, steps: ${cone([55, 90], "AB")} }
+work: { materials: [mild steel] }
+`);
+  expect(switched.drive?.speeds.map(({ position }) => position.name).sort()).toEqual([
+    "A 1400",
+    "A 700",
+    "B 1400",
+    "B 700",
+  ]);
+  expect(textsOf(switched, "speed-diagram")).toContain("B 1400");
+});
+
+test("no print within a hole's radius of a screw's hole, which its head covers", async () => {
+  const { pages } = await readPdf(await pdfOf(printOf(drill(), "belt-card")));
+  const [page] = pages;
+  const strip = page?.texts.find(({ text }) => text.startsWith("PLUG OUT"));
+  const corners = page?.lines.filter(({ pen, from, to }) => pen < 0.11 && from.y === to.y && from.y > 20) ?? [];
+  const top = Math.min(...corners.map(({ from }) => from.y));
+  expect((strip?.y ?? 0) - top).toBeGreaterThan(8 + 6 + 4.5);
+});
