@@ -61,8 +61,7 @@ export const materialName = (name: string): string => {
   if (known === undefined) return name;
   const written = name.trim().toLowerCase();
   if (known.name.toLowerCase() === written) return translated(known.name);
-  const there = known.otherNames?.some((other) => other.toLowerCase() === written)
-    ? translated(known.name)
-    : known.name;
-  return there === known.name ? name : there;
+  const there = translated(known.name);
+  const isOtherName = known.otherNames?.some((other) => other.toLowerCase() === written);
+  return isOtherName && there !== known.name ? there : name;
 };

@@ -98,5 +98,3 @@ export function startsOver(finding: HandwheelFinding): number[] {
   const span = measured.to - measured.from;
   return [...new Set([0, 0.25, 0.5, 0.75].map((part) => Math.round(measured.from + part * span)))];
 }
-
-export const startWords = (turn: number): string => say("remarks.from turn", { turn: formatFixed(turn, 0) });

@@ -1437,7 +1437,6 @@ export type Gaps = {
   "remarks.readings jump": never;
   "remarks.turn miscounted": never;
   "remarks.feed not given": never;
-  "remarks.from turn": "turn";
   "printer check.question": never;
   "printer check.across": never;
   "printer check.down": never;
@@ -3074,7 +3073,6 @@ const en: Readonly<Record<Key, Text>> = {
   "remarks.readings jump": "The readings of this handwheel jump on the way: until they are put right no turns can be given.",
   "remarks.turn miscounted": "A turn was miscounted in the readings of this handwheel: until they are put right no turns can be given.",
   "remarks.feed not given": "The feed of this handwheel is not given: no turns can be given.",
-  "remarks.from turn": "from turn {turn}",
   "printer check.question": "How true does this printer print?",
   "printer check.across": "across",
   "printer check.down": "down",
@@ -4708,7 +4706,6 @@ const de: Readonly<Record<Key, Text>> = {
   "remarks.readings jump": "Die Ablesungen dieses Handrads springen unterwegs: bis das behoben ist, lassen sich keine Umdrehungen angeben.",
   "remarks.turn miscounted": "In den Ablesungen dieses Handrads wurde eine Umdrehung verzählt: bis das behoben ist, lassen sich keine Umdrehungen angeben.",
   "remarks.feed not given": "Der Weg je Umdrehung dieses Handrads ist nicht angegeben: es lassen sich keine Umdrehungen angeben.",
-  "remarks.from turn": "ab Umdrehung {turn}",
   "printer check.question": "Wie genau druckt dieser Drucker?",
   "printer check.across": "quer",
   "printer check.down": "längs",
