@@ -1,8 +1,10 @@
 import { defineConfig } from "vitest/config";
+import { leftOut } from "./tests/support/leftOut.js";
 
 export default defineConfig({
   test: {
     include: ["tests/**/*.test.ts"],
+    reporters: ["default", leftOut],
     setupFiles: ["tests/support/seed.ts"],
     // Ends what hangs; it measures nothing, and a machine that does other work besides may take its time.
     testTimeout: 240_000,

@@ -159,7 +159,7 @@ describe("a value put into a file is there, and nothing else has changed", () =>
             comments(text).length,
           );
       }),
-      { numRuns: 3000 },
+      { numRuns: 800 },
     ));
 
   test("one line changes where one value does", () => {

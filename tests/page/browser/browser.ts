@@ -1,20 +1,14 @@
-import { existsSync, mkdtempSync, readFileSync } from "node:fs";
+import { mkdtempSync, readFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { type Browser, type BrowserContext, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll } from "vitest";
+import { browserPath } from "../../support/browserPath.js";
 import { witnessmark } from "../../support/command.js";
 
-/** Where Debian and its kin put the browser; another place is named by WITNESSMARK_BROWSER. */
-const browserPath = [
-  process.env.WITNESSMARK_BROWSER,
-  "/usr/bin/chromium",
-  "/usr/bin/chromium-browser",
-  "/usr/bin/google-chrome",
-].find((path) => path !== undefined && existsSync(path));
-
-/** Whether there is one to test in. Where there is none the page's tests are left out, and the last lines say so; CI insists. */
-export const hasBrowser = browserPath !== undefined || process.env.CI !== undefined;
+/** Whether there is a browser to test in; where there must be one (`WITNESSMARK_PAGE_TESTS=required`, as CI has it) its lack is a
+ *  failure. Elsewhere these tests are left out, and the last lines of the run say so (tests/support/leftOut.ts). */
+export const hasBrowser = browserPath !== undefined || process.env.WITNESSMARK_PAGE_TESTS === "required";
 
 const quiet = [
   "--no-sandbox",
