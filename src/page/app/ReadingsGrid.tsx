@@ -174,7 +174,7 @@ function Leftover({ so }: { readonly so: ReadingsSoFar | undefined }) {
     <div class="so">
       <p role="status">
         {so.words.map((words) => (
-          <span key={words}>{words}</span>
+          <span key={words}>{words.replace(/± /g, "±\u00a0")}</span>
         ))}
       </p>
       <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label="What each reading is off the line">

@@ -66,7 +66,7 @@ export function TextField(props: PartProps) {
           aria-describedby={described(form, way, schema.description)}
           onInput={(event) => put(form, way, event.currentTarget.value)}
         />
-        {unit && (
+        {unit && /^[\s\d.,+-]*$/.test(form.nodes.value.words(way)) && (
           <span class="unit" title={`a bare number is in ${unit}`}>
             {unit}
           </span>
