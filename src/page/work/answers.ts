@@ -4,7 +4,7 @@ import type { Job } from "../../job/job.js";
 import { readJob } from "../../job/read.js";
 import { readCsv } from "../../machine/csv.js";
 import type { CsvReadings } from "../../machine/csvReadings.js";
-import type { Problem } from "../../machine/problem.js";
+import type { Places, Problem } from "../../machine/problem.js";
 import type { Tools } from "../../output/render.js";
 import { foreignFindings } from "../../plan/foreign.js";
 import { planOf } from "../../plan/plan.js";
@@ -14,6 +14,14 @@ import { builtIn } from "../../sheets/builtIn.generated.js";
 import type { NamedJob } from "../../sheets/pack.js";
 import { readTemplate } from "../../sheets/readTemplate.js";
 import type { Template } from "../../sheets/template.js";
+import {
+  explainableNow,
+  explainedLines,
+  measuresNow,
+  supposedAnswer,
+  verifiedLines,
+  wishesNow,
+} from "./asCommanded.js";
 import { choices, distanceAnswer, speedAnswer } from "./asked.js";
 import { dialSeen, standing } from "./inHand.js";
 import { pagesAsSeen } from "./pagesAsSeen.js";
@@ -23,6 +31,8 @@ import { readingsSoFar } from "./readingsSoFar.js";
 /** What is known of the files, kept until one of them changes. */
 type Known = {
   readonly findings?: Findings;
+  /** Lines of the machine's file. */
+  readonly places: Places;
   readonly told: readonly Told[];
   readonly jobs: readonly NamedJob[];
   readonly templates: readonly Template[];
@@ -75,6 +85,12 @@ export function answersWith(tools: Tools): Answers {
     distance: (files, asked) => distanceAnswer(know(files).findings, asked),
     choices: (files) => choices(know(files).findings),
     speed: (files, asked) => speedAnswer(know(files).findings, asked),
+    explainable: (files) => explainableNow(know(files).findings),
+    explain: (files, asked) => explainedLines(know(files).findings, know(files).places, asked),
+    measures: (files) => measuresNow(know(files).findings),
+    verify: (files, asked) => verifiedLines(know(files).findings, asked),
+    wishes: (files) => wishesNow(know(files).findings),
+    suppose: (files, asked) => supposedAnswer(know(files).findings, asked),
   };
   return async (name, files, asked) => answers[name](files, asked);
 }
@@ -94,6 +110,7 @@ function read({ machine, jobs, readings, sheets }: Files): Known {
   const ownSheets = sheets.map(({ name, text }) => ({ name, ...readTemplate(text, stemOf(name)) }));
   return {
     ...(loaded.findings && { findings: loaded.findings }),
+    places: loaded.places,
     told: [
       ...loaded.problems.map((problem) => toldOf(problem, machine.name)),
       ...readJobs.flatMap(({ name, problems }) => problems.map((problem) => toldOf(problem, name))),

@@ -50,6 +50,7 @@ export function distanceAnswer(
         : "The dial reads what the slide moves.",
     ],
     turns: setting.turns,
+    from: [{ quantity: "feed", of: wheel }, ...(found.dial ? [{ quantity: "dial", of: wheel }] : [])],
   };
 }
 
@@ -97,5 +98,6 @@ export function speedAnswer(
           ]),
       ...band.sources.map((source) => `source: ${sourceTitle(source)}`),
     ],
+    ...(speed && { from: [{ quantity: "speed", of: speed.position.name }] }),
   };
 }

@@ -1,3 +1,5 @@
+import type { Explainable } from "../../answers/explained.js";
+import type { Measured } from "../../answers/verified.js";
 import type { Format } from "../../output/formats.js";
 import type { Affine } from "../../paper/printerCorrection.js";
 
@@ -86,6 +88,21 @@ export type Work = {
     readonly asked: Record<never, never>;
     readonly answer: { readonly materials: readonly string[]; readonly operations: readonly string[] };
   };
+  /** Every quantity whose working can be shown, and what of this file has it. */
+  readonly explainable: { readonly asked: Record<never, never>; readonly answer: readonly Explainable[] };
+  /** How a number came about. `of`: of one thing alone; of all that have the quantity when left out. */
+  readonly explain: {
+    readonly asked: { readonly quantity: string; readonly of?: string };
+    readonly answer: AnsweredLines;
+  };
+  /** Of each wheel that has a dial, what a caliper can be laid on. */
+  readonly measures: { readonly asked: Record<never, never>; readonly answer: readonly WheelMeasures[] };
+  /** Whether a printed dial is good enough. */
+  readonly verify: { readonly asked: Measured; readonly answer: AnsweredLines };
+  /** Changes of this drive, in the words in which one asks for them. */
+  readonly wishes: { readonly asked: Record<never, never>; readonly answer: readonly string[] };
+  /** Speeds, belts and choices as the drive is and as it would be. */
+  readonly suppose: { readonly asked: { readonly wishes: readonly string[] }; readonly answer: AnsweredLines };
   readonly speed: {
     readonly asked: { readonly material: string; readonly operation: string; readonly diameter: string };
     readonly answer: Answered;
@@ -120,8 +137,21 @@ export type DialSeen = {
 /** Where a wheel stands, so many turns from zero. */
 export type WheelStanding = { readonly figure?: string; readonly row?: number; readonly travel: string };
 
-/** An answer in words, and how it came about. */
-export type Answered = { readonly said: readonly string[]; readonly working: readonly string[] };
+/** An answer in words, and how it came about. `from`: numbers in it that can show their own working. */
+export type Answered = {
+  readonly said: readonly string[];
+  readonly working: readonly string[];
+  readonly from?: readonly { readonly quantity: string; readonly of: string }[];
+};
+
+/** Lines as the command prints them; or, where the question has no answer as it is put, what is wrong and what would be right. */
+export type AnsweredLines = { readonly lines: readonly string[]; readonly refused?: string };
+
+/** What a caliper can be laid on of a wheel's dial. */
+export type WheelMeasures = {
+  readonly wheel: string;
+  readonly measures: readonly { readonly by: string; readonly what: string }[];
+};
 
 export type WorkName = keyof Work;
 export type Asked<N extends WorkName> = Work[N]["asked"];
