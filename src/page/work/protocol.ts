@@ -2,6 +2,8 @@ import type { Explainable } from "../../answers/explained.js";
 import type { Measured } from "../../answers/verified.js";
 import type { Format } from "../../output/formats.js";
 import type { Affine } from "../../paper/printerCorrection.js";
+import type { LanguageCode } from "../../words/languages.generated.js";
+import type { Schema } from "../schema.js";
 
 /** A file that a machine's file, or the reader, names. */
 export type Named = { readonly name: string; readonly text: string };
@@ -30,6 +32,8 @@ export type Told = {
 export type SheetState = {
   /** Only made when it is asked for by name. */
   readonly onRequest: boolean;
+  /** From a template of the reader's own. */
+  readonly own: boolean;
   readonly name: string;
   readonly title: string;
   /** What is lacking to make it; absent where it can be made. */
@@ -68,7 +72,15 @@ export type Work = {
   };
   /** The files of a print, as the command line makes them. No sheets named: all that one gets without asking. */
   readonly print: {
-    readonly asked: { readonly sheets?: readonly string[]; readonly bound?: boolean; readonly format: PageFormat };
+    readonly asked: {
+      readonly sheets?: readonly string[];
+      readonly bound?: boolean;
+      readonly format: PageFormat;
+      /** Only of these; of all when left out. */
+      readonly handwheels?: readonly string[];
+      /** Of the paper, before what the machine's file says. */
+      readonly language?: LanguageCode;
+    };
     readonly answer: { readonly files: readonly Made[]; readonly why: readonly string[] };
   };
   readonly readings: { readonly asked: ReadingsAsked; readonly answer: ReadingsSoFar };
@@ -99,6 +111,11 @@ export type Work = {
   readonly measures: { readonly asked: Record<never, never>; readonly answer: readonly WheelMeasures[] };
   /** Whether a printed dial is good enough. */
   readonly verify: { readonly asked: Measured; readonly answer: AnsweredLines };
+  /** What a sheet's template may say: as the command lists it, and for the editor. */
+  readonly blocks: {
+    readonly asked: Record<never, never>;
+    readonly answer: { readonly lines: readonly string[]; readonly schema: Schema };
+  };
   /** Changes of this drive, in the words in which one asks for them. */
   readonly wishes: { readonly asked: Record<never, never>; readonly answer: readonly string[] };
   /** Speeds, belts and choices as the drive is and as it would be. */
