@@ -90,3 +90,9 @@ const fileOf = ({ name, text }: FileDocument) => ({ name: name.peek(), bytes: te
 const show = (document: FileDocument, sheet: Signal<string>): void => {
   sheet.value = sheetOf(document);
 };
+
+/** On a phone the paper lies below all that is typed. */
+function see(own: FileDocument, sheet: Signal<string>): void {
+  show(own, sheet);
+  document.querySelector(".paper")?.scrollIntoView({ block: "nearest" });
+}
