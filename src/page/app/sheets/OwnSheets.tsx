@@ -29,11 +29,7 @@ export function OwnSheets({ desk, sheet }: OwnSheetsProps) {
             {() => null}
           </FileView>
           <p>
-            <button
-              type="button"
-              aria-pressed={sheet.value === sheetOf(document)}
-              onClick={() => show(document, sheet)}
-            >
+            <button type="button" aria-pressed={sheet.value === sheetOf(document)} onClick={() => see(document, sheet)}>
               see its paper
             </button>{" "}
             <button type="button" onClick={() => hand([fileOf(document)], "")}>
