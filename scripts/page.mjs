@@ -1,6 +1,7 @@
 /** Bundles the page: one HTML file that holds the core (for a worker), what is seen, both fonts, and room for a reader's files. */
 import { createHash } from "node:crypto";
-import { readFile, writeFile } from "node:fs/promises";
+import { readdir, readFile, writeFile } from "node:fs/promises";
+import { basename } from "node:path";
 import { build } from "esbuild";
 import { lean } from "./lean/plugin.mjs";
 import { notices } from "./notices.mjs";
@@ -35,6 +36,20 @@ const withDeflate = {
 
 /** Text of a script or data element: no end of it inside. */
 const inElement = (text) => text.replaceAll(/<(?=\/script|!--|script)/gi, "\\x3c");
+
+/** What one may begin with: the text of every sheet's template, and the files to fill in or to look at, by name. */
+async function beginnings() {
+  const text = (path) => readFile(`templates/${path}`, "utf8");
+  const sheets = {};
+  for (const file of (await readdir("templates/sheets")).sort())
+    sheets[basename(file, ".yaml")] = await text(`sheets/${file}`);
+  return {
+    sheets,
+    machine: await text("machines/starter.yaml"),
+    job: await text("jobs/starter.yaml"),
+    example: { machine: await text("machines/boathouse.yaml"), job: await text("jobs/deck-pin.yaml") },
+  };
+}
 
 /** Writes the page without files inside; returns what esbuild bundled, for the notices. */
 export async function buildPage(file, fontFiles) {
@@ -77,6 +92,7 @@ export async function buildPage(file, fontFiles) {
 <div id="root"><noscript>This page computes dials and charts in your browser, and needs JavaScript for that.</noscript></div>
 <script type="application/json" id="inside">${INSIDE}</script>
 <script type="application/json" id="fonts">${JSON.stringify(fonts)}</script>
+<script type="application/json" id="beginnings">${JSON.stringify(await beginnings()).replaceAll("<", "\\u003c")}</script>
 <script type="text/plain" id="notices">${inElement(notices(metafiles))}</script>
 <script type="text/plain" id="core">${inElement(worker.outputFiles[0].text)}</script>
 <script>${script}</script>

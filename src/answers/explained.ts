@@ -10,19 +10,27 @@ import { type QuantityName, quantities } from "../working/registry.js";
 import type { Amount, Source, Working } from "../working/working.js";
 import { Unanswered } from "./unanswered.js";
 
+/** A quantity that can be explained, and the names of what has it in this file. */
+export type Explainable = { readonly name: string; readonly about: string; readonly subjects: readonly string[] };
+
+export const explainables = (findings: Findings): Explainable[] =>
+  Object.entries(quantities).map(([name, { about, subjects }]) => ({
+    ...{ name, about },
+    subjects: subjects(findings).map((subject) => subject.name),
+  }));
+
 /** What can be explained of a machine, a line for each quantity. */
 export function explainable(findings: Findings): string[] {
   return [
     "What can be explained, and of what in this file:",
-    ...Object.entries(quantities).map(([name, { about, subjects }]) => {
-      const names = subjects(findings).map((subject) => subject.name);
+    ...explainables(findings).map(({ name, about, subjects: names }) => {
       return `  ${name.padEnd(14)} ${about}${names.length === 0 ? " (nothing in this file)" : `: ${shortened(names)}`}`;
     }),
   ];
 }
 
-/** How a number came about: formula, what was put in, where each came from, the result. `of` picks one subject by its name, or by a
- *  part of it. `places`: lines of the file. @throws Unanswered */
+/** How a number came about: formula, what was put in, where each came from, the result. `of` picks one subject by its name, or all
+ *  that have these words in theirs. `places`: lines of the file. @throws Unanswered */
 export function explained(findings: Findings, places: Places, quantity: string, of: string | undefined): string[] {
   const known = Object.keys(quantities);
   if (!known.includes(quantity)) {
@@ -33,7 +41,10 @@ export function explained(findings: Findings, places: Places, quantity: string, 
   }
   const all = quantities[quantity as QuantityName].subjects(findings);
   const wanted = of?.toLowerCase();
-  const subjects = wanted === undefined ? all : all.filter(({ name }) => name.toLowerCase().includes(wanted));
+  // A whole name is meant alone, though it may be a part of others.
+  const same = all.filter(({ name }) => name.toLowerCase() === wanted);
+  const subjects =
+    wanted === undefined ? all : same.length > 0 ? same : all.filter(({ name }) => name.toLowerCase().includes(wanted));
   if (subjects.length === 0)
     throw new Unanswered(
       all.length === 0

@@ -1,6 +1,7 @@
+import { wrapped } from "../answers/wrapped.js";
 import { formats } from "../output/formats.js";
 import { languages } from "../words/languages.generated.js";
-import { inColumns, type Row, wrapped } from "./inColumns.js";
+import { inColumns, type Row } from "./inColumns.js";
 
 /** What a command is for, how it is called, its options as they are typed, and how one uses it. */
 type Help = {

@@ -1,12 +1,11 @@
+import { blockAbout, blockSettings, everySetting } from "../answers/blockSettings.js";
 import { type BlockName, blocks } from "../blocks/registry.js";
 import type { Block } from "../blocks/shared/block.js";
 import type { Findings } from "../findings/findings.js";
 import { closest } from "../machine/closest.js";
 import { arrange } from "../sheets/arrange.js";
-import { guideOf } from "../sheets/blockGuide.js";
 import { builtIn } from "../sheets/builtIn.generated.js";
 import { needWords, type Template } from "../sheets/template.js";
-import { blockSettings, everySetting } from "./blockSettings.js";
 import { inColumns, type Row } from "./inColumns.js";
 import { type Io, Refusal, writeNew } from "./io.js";
 import { load } from "./load.js";
@@ -104,10 +103,7 @@ function everySheet(): string[] {
   ];
 }
 
-function blockRow(name: BlockName): Row {
-  const { shows, needs } = guideOf(name);
-  return [name, `${shows}${needs === "" ? "" : `; needs ${needs}`}`];
-}
+const blockRow = (name: BlockName): Row => [name, blockAbout(name)];
 
 /** Which sheets and blocks this machine gets, and why not the others. */
 function sheetsOf(findings: Findings): string[] {

@@ -3,6 +3,7 @@ import { useEffect } from "preact/hooks";
 import { kindOfFile } from "../inside.js";
 import { machineSchema } from "../schema.js";
 import { AskView } from "./AskView.js";
+import { Beginning } from "./begin/Beginning.js";
 import { DialInHand } from "./DialInHand.js";
 import { add, type Desk, lay } from "./desk.js";
 import { FileView } from "./FileView.js";
@@ -10,6 +11,7 @@ import { Fields } from "./form/Fields.js";
 import { JobView } from "./JobView.js";
 import type { Keeping } from "./keep.js";
 import { Paper } from "./Paper.js";
+import { OwnSheets } from "./sheets/OwnSheets.js";
 import { places, type Station, stations } from "./stations.js";
 import { TakeAway } from "./TakeAway.js";
 
@@ -33,7 +35,7 @@ export function App({ desk, keeping }: AppProps) {
       <Rule at={at} />
       <main class="work" id="work">
         {station.value ? (
-          <StationView desk={desk} station={station.value} />
+          <StationView desk={desk} station={station.value} sheet={sheet} />
         ) : at.value === "Paper" ? (
           <TrueSize cardPixels={cardPixels} />
         ) : at.value === "Dial" ? (
@@ -147,13 +149,24 @@ function Rule({ at }: { readonly at: Signal<string> }) {
   );
 }
 
-function StationView({ desk, station }: { readonly desk: Desk; readonly station: Station }) {
+function StationView({
+  desk,
+  station,
+  sheet,
+}: {
+  readonly desk: Desk;
+  readonly station: Station;
+  readonly sheet: Signal<string>;
+}) {
   return (
     <section class="station" aria-label={station.name}>
       <h2>{station.name}</h2>
       <p class="lead">{station.lead}</p>
+      {station === stations[0] && <Beginning desk={desk} />}
       {station.name === "Job" ? (
         <JobView desk={desk} />
+      ) : station.name === "Own sheets" ? (
+        <OwnSheets desk={desk} sheet={sheet} />
       ) : (
         <FileView desk={desk} document={desk.machine.value} root={machineSchema} key={station.name}>
           {(form) => <Fields form={form} way={[]} schema={machineSchema} only={station.keys} />}

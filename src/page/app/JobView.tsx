@@ -1,4 +1,5 @@
 import { jobSchema } from "../schema.js";
+import { beginnings } from "./begin/texts.js";
 import { add, type Desk, remove } from "./desk.js";
 import { FileView } from "./FileView.js";
 import { Fields } from "./form/Fields.js";
@@ -6,11 +7,11 @@ import { Fields } from "./form/Fields.js";
 /** Jobs of this machine, each a file of its own. */
 export function JobView({ desk }: { readonly desk: Desk }) {
   const jobs = desk.documents.value.filter(({ kind }) => kind === "job");
-  const fresh = () => {
+  const fresh = (text: string) => {
     const taken = new Set(jobs.map(({ name }) => name.value));
     let n = 1;
     while (taken.has(`job-${n}.yaml`)) n++;
-    add(desk, "job", `job-${n}.yaml`, "name: \nmaterial: \nsteps:\n");
+    add(desk, "job", `job-${n}.yaml`, text);
   };
   return (
     <>
@@ -24,8 +25,11 @@ export function JobView({ desk }: { readonly desk: Desk }) {
           </button>
         </section>
       ))}
-      <button type="button" class="add" onClick={fresh}>
+      <button type="button" class="add" onClick={() => fresh("name: \nmaterial: \nsteps:\n")}>
         + job
+      </button>
+      <button type="button" class="add" onClick={() => fresh(beginnings().job)}>
+        + job with a remark at every key
       </button>
     </>
   );

@@ -1,4 +1,5 @@
-import { useSignal } from "@preact/signals";
+import { type Signal, useSignal } from "@preact/signals";
+import { type LanguageCode, languages } from "../../words/languages.generated.js";
 import type { PageFormat } from "../work/protocol.js";
 import { type Desk, keptOf } from "./desk.js";
 import { hand } from "./hand.js";
@@ -10,12 +11,20 @@ export function TakeAway({ desk, keeping }: { readonly desk: Desk; readonly keep
   const told = useSignal<readonly string[]>([]);
   const picked = useSignal<readonly string[]>([]);
   const format = useSignal<PageFormat>("pdf");
+  const wheels = useSignal<readonly string[]>([]);
+  const language = useSignal<LanguageCode | undefined>(undefined);
   const print = async (bound: boolean, all: boolean): Promise<void> => {
     busy.value = true;
     told.value = [];
     try {
       const sheets = all ? {} : { sheets: picked.value };
-      const asked = { ...sheets, bound, format: bound ? "pdf" : format.value } as const;
+      // A wheel that the file no longer has was ticked before it went.
+      const only = desk.handwheels.peek().filter((name) => wheels.value.includes(name));
+      const asked = {
+        ...{ ...sheets, bound, format: bound ? ("pdf" as const) : format.value },
+        ...(only.length > 0 && { handwheels: only }),
+        ...(language.value && { language: language.value }),
+      };
       const { files, why } = await desk.asker.ask("print", desk.files.peek(), asked);
       hand(files, stemOf(desk));
       told.value = [`${files.length} ${files.length === 1 ? "file" : "files"} made.`, ...why];
@@ -48,8 +57,22 @@ export function TakeAway({ desk, keeping }: { readonly desk: Desk; readonly keep
             </li>
           ))}
         </ul>
-        <p>
-          <label for="format">As</label>{" "}
+        <Wheels desk={desk} wheels={wheels} />
+        <p class="ways">
+          <label for="language">In</label>{" "}
+          <select
+            id="language"
+            value={language.value ?? ""}
+            onChange={(event) => (language.value = languages.find((code) => code === event.currentTarget.value))}
+          >
+            <option value="">the file’s language</option>
+            {languages.map((code) => (
+              <option key={code} value={code}>
+                {names.of(code)}
+              </option>
+            ))}
+          </select>{" "}
+          <label for="format">as</label>{" "}
           <select
             id="format"
             value={format.value}
@@ -58,7 +81,9 @@ export function TakeAway({ desk, keeping }: { readonly desk: Desk; readonly keep
             <option value="pdf">PDF, to print</option>
             <option value="svg">SVG, a file a page</option>
             <option value="dxf">DXF, a file a page</option>
-          </select>{" "}
+          </select>
+        </p>
+        <p>
           <button type="button" disabled={busy.value || picked.value.length === 0} onClick={() => print(false, false)}>
             take the ticked ones
           </button>{" "}
@@ -71,6 +96,10 @@ export function TakeAway({ desk, keeping }: { readonly desk: Desk; readonly keep
             take all, bound in one PDF
           </button>
         </p>
+        <p class="about">
+          Several files come as one zip. Pictures (PNG), printing anew at every save, and many machines at once are the
+          command line’s.
+        </p>
         <div role="status">
           {told.value.map((words) => (
             <p key={words}>{words}</p>
@@ -79,7 +108,10 @@ export function TakeAway({ desk, keeping }: { readonly desk: Desk; readonly keep
       </div>
       <div class="card">
         <h2>Files</h2>
-        <p class="about">They are yours: plain text, the same that the command line reads.</p>
+        <p class="about">
+          They are yours: plain text, the same that the command line reads. Machine and job files, readings (CSV) and
+          sheets of your own are opened by dropping them anywhere on the page, several at a time.
+        </p>
         <ul>
           {desk.documents.value.map((document) => (
             <li key={document.name.value}>
@@ -109,6 +141,32 @@ export function TakeAway({ desk, keeping }: { readonly desk: Desk; readonly keep
     </section>
   );
 }
+
+/** Only of some handwheels, as where one dial is to be printed again. */
+function Wheels({ desk, wheels }: { readonly desk: Desk; readonly wheels: Signal<readonly string[]> }) {
+  if (desk.handwheels.value.length < 2) return null;
+  return (
+    <fieldset class="which">
+      <legend>Only of these handwheels</legend>
+      {desk.handwheels.value.map((name) => (
+        <label key={name}>
+          <input
+            type="checkbox"
+            checked={wheels.value.includes(name)}
+            onChange={({ currentTarget: { checked } }) => {
+              wheels.value = checked ? [...wheels.value, name] : wheels.value.filter((one) => one !== name);
+            }}
+          />
+          {name}
+        </label>
+      ))}
+      <span class="about">None ticked: all of them.</span>
+    </fieldset>
+  );
+}
+
+/** The page itself is in English. */
+const names = new Intl.DisplayNames(["en"], { type: "language" });
 
 /** What the files of a machine are called together. */
 const stemOf = (desk: Desk): string =>

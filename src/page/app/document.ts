@@ -4,8 +4,17 @@ import type { EditorView } from "@codemirror/view";
 import { computed, type ReadonlySignal, type Signal, signal } from "@preact/signals";
 import { type Nodes, nodesOf } from "../file/nodes.js";
 import type { DocumentKind } from "../inside.js";
-import { jobSchema, machineSchema } from "../schema.js";
+import { jobSchema, machineSchema, type Schema } from "../schema.js";
 import { textExtensions } from "./editor.js";
+import { sheetSchema } from "./sheetSchema.js";
+
+/** What may stand in a file of each kind; what a sheet may say the worker tells. */
+const roots: Readonly<Record<DocumentKind, (() => Schema) | undefined>> = {
+  machine: () => machineSchema,
+  job: () => jobSchema,
+  sheet: () => sheetSchema.peek(),
+  readings: undefined,
+};
 
 /** One file on the desk. Form and text are two views of the same editor state: one history, no copy of the text elsewhere. */
 export class FileDocument {
@@ -20,8 +29,7 @@ export class FileDocument {
   constructor(kind: DocumentKind, name: string, text: string) {
     this.kind = kind;
     this.name = signal(name);
-    const root = kind === "machine" ? machineSchema : kind === "job" ? jobSchema : undefined;
-    const shown = textExtensions(root, () => this.nodes.peek());
+    const shown = textExtensions(roots[kind], () => this.nodes.peek());
     this.state = signal(EditorState.create({ doc: text, extensions: [history(), shown] }));
     this.text = computed(() => this.state.value.doc.toString());
     this.nodes = computed(() => nodesOf(this.text.value));

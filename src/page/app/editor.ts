@@ -12,7 +12,7 @@ import type { Told } from "../work/protocol.js";
 import { offeredAt } from "./offered.js";
 
 /** How a file's text is shown and typed: what may stand here is offered, and what a key means is told. */
-export function textExtensions(root: Schema | undefined, nodes: () => Nodes): Extension {
+export function textExtensions(root: (() => Schema) | undefined, nodes: () => Nodes): Extension {
   return [
     lineNumbers(),
     lintGutter(),
@@ -37,12 +37,12 @@ const inks = HighlightStyle.define([
 ]);
 
 const about =
-  (root: Schema, nodes: () => Nodes) =>
+  (root: () => Schema, nodes: () => Nodes) =>
   (view: EditorView, position: number): Tooltip | null => {
     const line = view.state.doc.lineAt(position);
     const { at, value } = nodes();
     const way = at(line.number, position - line.from + 1);
-    const words = schemaAt(root, way, value)?.description;
+    const words = schemaAt(root(), way, value)?.description;
     if (words === undefined) return null;
     return {
       pos: position,
@@ -56,9 +56,9 @@ const about =
   };
 
 const offer =
-  (root: Schema) =>
+  (root: () => Schema) =>
   ({ state, pos, explicit }: CompletionContext): CompletionResult | null => {
-    const { from, options } = offeredAt(state.doc.toString(), pos, root);
+    const { from, options } = offeredAt(state.doc.toString(), pos, root());
     if (options.length === 0 || (from === pos && !explicit)) return null;
     return { from, options: options.map(({ label, info, insert }) => ({ label, info, apply: insert })) };
   };

@@ -1,4 +1,4 @@
-import { inflate } from "pako";
+import { unzlibSync } from "fflate";
 import { woffToTrueType } from "../../output/woff.js";
 
 /** A font's bytes out of the page's text. */
@@ -9,4 +9,4 @@ export function bytesOf(base64: string): Uint8Array<ArrayBuffer> {
   return bytes;
 }
 
-export const trueTypeOf = (woff: Uint8Array): Uint8Array => woffToTrueType(woff, (packed) => inflate(packed));
+export const trueTypeOf = (woff: Uint8Array): Uint8Array => woffToTrueType(woff, (packed) => unzlibSync(packed));

@@ -13,7 +13,8 @@ export function offeredAt(text: string, position: number, root: Schema): { from:
     const words = (schema && (schema.enum ?? schema.anyOf?.flatMap((one) => one.enum ?? []))) ?? [];
     return { from: position - word.length, options: words.map((one) => ({ label: one, insert: one })) };
   }
-  const typed = /^(\s*(?:- )?)(\w*)$/.exec(line);
+  // Names of blocks are several words.
+  const typed = /^(\s*(?:- )?)(|\w[\w ]*)$/.exec(line);
   if (!typed) return { from: position, options: [] };
   const [, indent = "", word = ""] = typed;
   const found = schemaAt(root, wayAt(text.slice(0, start), indent), () => ({}));
@@ -40,7 +41,7 @@ export function wayAt(before: string, indent: string): (string | number)[] {
     depth -= 2;
   }
   for (const line of lines.reverse()) {
-    const [, blanks = "", dash = "", key] = /^(\s*)(- )?(\w+):/.exec(line) ?? [];
+    const [, blanks = "", dash = "", key] = /^(\s*)(- )?(\w[\w ]*):/.exec(line) ?? [];
     const at = blanks.length + dash.length;
     if (dash && at === depth && !inItem) {
       way.unshift(0);

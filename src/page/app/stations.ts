@@ -60,6 +60,11 @@ export const stations: readonly Station[] = [
     sheet: "plan",
     lead: "A part, step by step: what to set each wheel to, where the belt goes, what to mind.",
   },
+  {
+    name: "Own sheets",
+    keys: [],
+    lead: "A sheet of the program's copied and changed to your liking: its size, its blocks, what they show.",
+  },
 ];
 
 export const places = ["Paper", "Dial", "Ask", "Take away"] as const;

@@ -1,10 +1,11 @@
+import { everySetting } from "../../answers/blockSettings.js";
 import type { Findings } from "../../findings/findings.js";
 import { ofText } from "../../findings/ofText.js";
 import type { Job } from "../../job/job.js";
 import { readJob } from "../../job/read.js";
 import { readCsv } from "../../machine/csv.js";
 import type { CsvReadings } from "../../machine/csvReadings.js";
-import type { Problem } from "../../machine/problem.js";
+import type { Places, Problem } from "../../machine/problem.js";
 import type { Tools } from "../../output/render.js";
 import { foreignFindings } from "../../plan/foreign.js";
 import { planOf } from "../../plan/plan.js";
@@ -14,18 +15,31 @@ import { builtIn } from "../../sheets/builtIn.generated.js";
 import type { NamedJob } from "../../sheets/pack.js";
 import { readTemplate } from "../../sheets/readTemplate.js";
 import type { Template } from "../../sheets/template.js";
+import {
+  explainableNow,
+  explainedLines,
+  measuresNow,
+  supposedAnswer,
+  verifiedLines,
+  wishesNow,
+} from "./asCommanded.js";
 import { choices, distanceAnswer, speedAnswer } from "./asked.js";
 import { dialSeen, standing } from "./inHand.js";
 import { pagesAsSeen } from "./pagesAsSeen.js";
 import type { AnswerTo, Asked, Files, SheetState, Told, WorkName } from "./protocol.js";
 import { readingsSoFar } from "./readingsSoFar.js";
+import { sheetSchema } from "./sheetSchema.js";
 
 /** What is known of the files, kept until one of them changes. */
 type Known = {
   readonly findings?: Findings;
+  /** Lines of the machine's file. */
+  readonly places: Places;
   readonly told: readonly Told[];
   readonly jobs: readonly NamedJob[];
   readonly templates: readonly Template[];
+  /** Names of the reader's own, those too that cannot be read. */
+  readonly own: readonly string[];
 };
 
 export type Answers = <N extends WorkName>(name: N, files: Files, asked: Asked<N>) => Promise<AnswerTo<N>>;
@@ -49,20 +63,21 @@ export function answersWith(tools: Tools): Answers {
     },
     sheets: (files) => sheetStates(know(files)),
     sheet: (files, { sheet }) => {
-      const { findings, jobs, templates } = know(files);
+      const { findings, jobs, templates, own } = know(files);
       const template = templates.find(({ name }) => name === sheet);
-      if (template === undefined) return { pages: [], why: `there is no sheet "${sheet}"` };
+      if (template === undefined)
+        return { pages: [], why: own.includes(sheet) ? faulty : `there is no sheet "${sheet}"` };
       if (findings === undefined) return { pages: [], why: unsound };
       const { prints, absent } = printsOf(findings, { templates: [template], jobs });
       return { pages: prints.flatMap((print) => pagesAsSeen(print, findings.machine)), ...whyOf(absent[0]) };
     },
-    print: async (files, { sheets, bound = false, format }) => {
+    print: async (files, { sheets, bound = false, format, handwheels, language }) => {
       const { findings, jobs, templates } = know(files);
       if (findings === undefined) return { files: [], why: [unsound] };
       const wanted = templates.filter(({ name, onRequest }) =>
         sheets === undefined ? !onRequest : sheets.includes(name),
       );
-      const { prints, absent, binder } = printsOf(findings, { templates: wanted, jobs });
+      const { prints, absent, binder } = printsOf(findings, { templates: wanted, jobs, handwheels, language });
       const how = { stem: stemOf(files.machine.name), format, tools };
       return {
         files: await filesOf(bound ? [binder()] : prints, findings.machine, how),
@@ -75,11 +90,19 @@ export function answersWith(tools: Tools): Answers {
     distance: (files, asked) => distanceAnswer(know(files).findings, asked),
     choices: (files) => choices(know(files).findings),
     speed: (files, asked) => speedAnswer(know(files).findings, asked),
+    explainable: (files) => explainableNow(know(files).findings),
+    explain: (files, asked) => explainedLines(know(files).findings, know(files).places, asked),
+    measures: (files) => measuresNow(know(files).findings),
+    verify: (files, asked) => verifiedLines(know(files).findings, asked),
+    blocks: () => ({ lines: everySetting(), schema: sheetSchema() }),
+    wishes: (files) => wishesNow(know(files).findings),
+    suppose: (files, asked) => supposedAnswer(know(files).findings, asked),
   };
   return async (name, files, asked) => answers[name](files, asked);
 }
 
 const unsound = "the file has something to mend first";
+const faulty = "its template has something to mend first";
 
 function read({ machine, jobs, readings, sheets }: Files): Known {
   const csv = new Map<string, CsvReadings | undefined>();
@@ -91,17 +114,25 @@ function read({ machine, jobs, readings, sheets }: Files): Known {
   }
   const loaded = ofText(machine.text, { files: csv, problems });
   const readJobs = jobs.map(({ name, text }) => ({ name, ...readJob(text) }));
-  const ownSheets = sheets.map(({ name, text }) => ({ name, ...readTemplate(text, stemOf(name)) }));
+  const ownSheets = sheets.map(({ name, text }) => ({ file: name, ...readTemplate(text, stemOf(name)) }));
+  const own = ownSheets.flatMap(({ template }) => template ?? []);
   return {
     ...(loaded.findings && { findings: loaded.findings }),
+    places: loaded.places,
     told: [
       ...loaded.problems.map((problem) => toldOf(problem, machine.name)),
       ...readJobs.flatMap(({ name, problems }) => problems.map((problem) => toldOf(problem, name))),
       ...readJobs.flatMap(({ name, job }) => (job && loaded.findings ? jobTold(job, name, loaded.findings) : [])),
-      ...ownSheets.flatMap(({ name, problems }) => problems.map((line) => toldOfLine(line, name))),
+      ...ownSheets.flatMap(({ file, problems, doubts = [] }) => [
+        ...problems.map((line) => toldOfLine(line, file, "error")),
+        ...doubts.map((line) => toldOfLine(line.replace(": mind: ", ": "), file, "warning")),
+      ]),
+      ...(own.length > 0 && loaded.findings ? misnamed(ownSheets, loaded.findings) : []),
     ],
     jobs: readJobs.flatMap(({ name, job }) => (job ? [{ name: stemOf(name), job }] : [])),
-    templates: [...builtIn, ...ownSheets.flatMap(({ template }) => template ?? [])],
+    // One of the program's name takes its place, as the command prints it under that name.
+    templates: [...builtIn.filter(({ name }) => !own.some((one) => one.name === name)), ...own],
+    own: ownSheets.map(({ file }) => stemOf(file)),
   };
 }
 
@@ -123,18 +154,37 @@ function jobTold(job: Job, file: string, findings: Findings): Told[] {
 }
 
 /** A template's faults come as whole lines: "line:column: what; remedy". */
-function toldOfLine(words: string, file: string): Told {
+function toldOfLine(words: string, file: string, severity: Told["severity"]): Told {
   const [, line = "1", column = "1", what = words, remedy = ""] = /^(\d+):(\d+): (.*?)(?:; (.*))?$/s.exec(words) ?? [];
-  return { file, severity: "error", line: Number(line), column: Number(column), what, remedy };
+  return { file, severity, line: Number(line), column: Number(column), what, remedy };
 }
 
+/** Templates that name what the machine's file does not hold. */
+const misnamed = (
+  own: readonly { readonly file: string; readonly template?: Template }[],
+  findings: Findings,
+): Told[] =>
+  own.flatMap(({ file, template }) =>
+    template === undefined
+      ? []
+      : printsOf(findings, { templates: [template], language: "en" }).absent.flatMap(({ why, at }) =>
+          at === undefined ? [] : [toldOfLine(`${at}: ${why}`, file, "error")],
+        ),
+  );
+
 /** A machine's own sheets and those of the reader, each with what it lacks. */
-function sheetStates({ findings, jobs, templates }: Known): SheetState[] {
+function sheetStates({ findings, jobs, templates, own }: Known): SheetState[] {
   const made = findings && printsOf(findings, { templates, jobs });
-  return templates.map(({ name, title, onRequest }) => {
-    const lacking = made?.absent.find((one) => one.name === name);
-    return { name, title, onRequest, ...(findings === undefined ? { why: unsound } : whyOf(lacking)) };
-  });
+  const unread = own.filter((name) => !templates.some((one) => one.name === name));
+  return [
+    ...templates.map(({ name, title, onRequest }) => {
+      const lacking = made?.absent.find((one) => one.name === name);
+      const why = findings === undefined ? { why: unsound } : whyOf(lacking);
+      const mine = own.includes(name);
+      return { ...{ name, onRequest, ...why }, title: mine ? `${title} (${name})` : title, own: mine };
+    }),
+    ...unread.map((name) => ({ name, title: name, onRequest: true, own: true, why: faulty })),
+  ];
 }
 
 const whyOf = (absent: { readonly why: string } | undefined) => (absent ? { why: absent.why } : {});

@@ -1,6 +1,7 @@
 import { hazardOf } from "../../cutting/hazards.js";
 import { namedMaterials } from "../../cutting/materials.js";
 import { operations } from "../../cutting/operations.js";
+import { cuttingSpeedUnit } from "../../cutting/rates.js";
 import { sourceTitle } from "../../cutting/sources.js";
 import { rpmWords } from "../../drive/rpmWords.js";
 import type { Findings } from "../../findings/findings.js";
@@ -8,7 +9,7 @@ import { limitWords } from "../../findings/limits.js";
 import { doubtToRead, settingToRead } from "../../findings/settings.js";
 import { settingWords } from "../../findings/settingWords.js";
 import { speedFor, speedForHole } from "../../findings/speedChoice.js";
-import { BY_HAND, byHandOnly, makesHoles } from "../../findings/uses.js";
+import { BY_HAND, byHandOnly, makesHoles, usesOf } from "../../findings/uses.js";
 import { formatBound, formatFixed, formatSize } from "../../quantity/format.js";
 import { parseLength } from "../../quantity/length.js";
 import { wheelNamed } from "./inHand.js";
@@ -50,13 +51,20 @@ export function distanceAnswer(
         : "The dial reads what the slide moves.",
     ],
     turns: setting.turns,
+    from: [{ quantity: "feed", of: wheel }, ...(found.dial ? [{ quantity: "dial", of: wheel }] : [])],
   };
 }
 
 export const choices = (findings: Findings | undefined): AnswerTo<"choices"> => ({
   materials: [...new Set([...(findings?.machine.work.materials ?? []), ...namedMaterials()])],
-  operations: operations.map(({ name }) => name),
+  operations: byUse(findings).map(({ name }) => name),
 });
+
+/** What the machine is used for above all comes first. */
+function byUse(findings: Findings | undefined) {
+  const [use] = findings === undefined ? [] : usesOf(findings.machine);
+  return [...operations.filter(({ name }) => name === use), ...operations.filter(({ name }) => name !== use)];
+}
 
 /** Where the belt goes for a cut. */
 export function speedAnswer(
@@ -79,6 +87,8 @@ export function speedAnswer(
     return nothing(`No cutting speed is known for ${operation} ${material} with ${machine.work.tool}.`, ...minded);
   const { speed, rpm, band, verdict } = choice;
   const limit = speed && limitWords(speed, machine.limits);
+  const unit = cuttingSpeedUnit[units];
+  const speedIn = (metresPerMinute: number) => formatFixed(metresPerMinute / unit.metresPerMinute, 0);
   return {
     said: [
       speed === undefined || rpm === undefined
@@ -89,13 +99,14 @@ export function speedAnswer(
       ...minded,
     ],
     working: [
-      `${formatFixed(band.slowest, 0)} to ${formatFixed(band.most, 0)} m/min for ${material} with ${band.tool}`,
+      `${speedIn(band.slowest)} to ${speedIn(band.most)} ${unit.name} for ${material} with ${band.tool}`,
       ...(rpm === undefined
         ? []
         : [
-            `at ${formatSize(mm, units, 2)} and ${formatFixed(rpm, 0)} rpm: ${formatFixed(choice.metresPerMinute ?? 0, 0)} m/min`,
+            `at ${formatSize(mm, units, 2)} and ${formatFixed(rpm, 0)} rpm: ${speedIn(choice.metresPerMinute ?? 0)} ${unit.name}`,
           ]),
       ...band.sources.map((source) => `source: ${sourceTitle(source)}`),
     ],
+    ...(speed && { from: [{ quantity: "speed", of: speed.position.name }] }),
   };
 }

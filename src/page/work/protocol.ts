@@ -1,5 +1,9 @@
+import type { Explainable } from "../../answers/explained.js";
+import type { Measured } from "../../answers/verified.js";
 import type { Format } from "../../output/formats.js";
 import type { Affine } from "../../paper/printerCorrection.js";
+import type { LanguageCode } from "../../words/languages.generated.js";
+import type { Schema } from "../schema.js";
 
 /** A file that a machine's file, or the reader, names. */
 export type Named = { readonly name: string; readonly text: string };
@@ -28,6 +32,8 @@ export type Told = {
 export type SheetState = {
   /** Only made when it is asked for by name. */
   readonly onRequest: boolean;
+  /** From a template of the reader's own. */
+  readonly own: boolean;
   readonly name: string;
   readonly title: string;
   /** What is lacking to make it; absent where it can be made. */
@@ -66,7 +72,15 @@ export type Work = {
   };
   /** The files of a print, as the command line makes them. No sheets named: all that one gets without asking. */
   readonly print: {
-    readonly asked: { readonly sheets?: readonly string[]; readonly bound?: boolean; readonly format: PageFormat };
+    readonly asked: {
+      readonly sheets?: readonly string[];
+      readonly bound?: boolean;
+      readonly format: PageFormat;
+      /** Only of these; of all when left out. */
+      readonly handwheels?: readonly string[];
+      /** Of the paper, before what the machine's file says. */
+      readonly language?: LanguageCode;
+    };
     readonly answer: { readonly files: readonly Made[]; readonly why: readonly string[] };
   };
   readonly readings: { readonly asked: ReadingsAsked; readonly answer: ReadingsSoFar };
@@ -86,6 +100,26 @@ export type Work = {
     readonly asked: Record<never, never>;
     readonly answer: { readonly materials: readonly string[]; readonly operations: readonly string[] };
   };
+  /** Every quantity whose working can be shown, and what of this file has it. */
+  readonly explainable: { readonly asked: Record<never, never>; readonly answer: readonly Explainable[] };
+  /** How a number came about. `of`: of one thing alone; of all that have the quantity when left out. */
+  readonly explain: {
+    readonly asked: { readonly quantity: string; readonly of?: string };
+    readonly answer: AnsweredLines;
+  };
+  /** Of each wheel that has a dial, what a caliper can be laid on. */
+  readonly measures: { readonly asked: Record<never, never>; readonly answer: readonly WheelMeasures[] };
+  /** Whether a printed dial is good enough. */
+  readonly verify: { readonly asked: Measured; readonly answer: AnsweredLines };
+  /** What a sheet's template may say: as the command lists it, and for the editor. */
+  readonly blocks: {
+    readonly asked: Record<never, never>;
+    readonly answer: { readonly lines: readonly string[]; readonly schema: Schema };
+  };
+  /** Changes of this drive, in the words in which one asks for them. */
+  readonly wishes: { readonly asked: Record<never, never>; readonly answer: readonly string[] };
+  /** Speeds, belts and choices as the drive is and as it would be. */
+  readonly suppose: { readonly asked: { readonly wishes: readonly string[] }; readonly answer: AnsweredLines };
   readonly speed: {
     readonly asked: { readonly material: string; readonly operation: string; readonly diameter: string };
     readonly answer: Answered;
@@ -120,8 +154,21 @@ export type DialSeen = {
 /** Where a wheel stands, so many turns from zero. */
 export type WheelStanding = { readonly figure?: string; readonly row?: number; readonly travel: string };
 
-/** An answer in words, and how it came about. */
-export type Answered = { readonly said: readonly string[]; readonly working: readonly string[] };
+/** An answer in words, and how it came about. `from`: numbers in it that can show their own working. */
+export type Answered = {
+  readonly said: readonly string[];
+  readonly working: readonly string[];
+  readonly from?: readonly { readonly quantity: string; readonly of: string }[];
+};
+
+/** Lines as the command prints them; or, where the question has no answer as it is put, what is wrong and what would be right. */
+export type AnsweredLines = { readonly lines: readonly string[]; readonly refused?: string };
+
+/** What a caliper can be laid on of a wheel's dial. */
+export type WheelMeasures = {
+  readonly wheel: string;
+  readonly measures: readonly { readonly by: string; readonly what: string }[];
+};
 
 export type WorkName = keyof Work;
 export type Asked<N extends WorkName> = Work[N]["asked"];

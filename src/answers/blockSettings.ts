@@ -4,18 +4,17 @@ import { uses } from "../findings/uses.js";
 import { guideOf, type SettingGuide } from "../sheets/blockGuide.js";
 import { usualMargin } from "../sheets/margins.js";
 import { needs } from "../sheets/template.js";
-import { wrapped } from "./inColumns.js";
+import { wrapped } from "./wrapped.js";
 
 /** Lines of YAML, each with what may stand there. A line without effect begins with #, for its sign to be taken out. */
-type Line = readonly [yaml: string, comment: string];
+export type SettingLine = readonly [yaml: string, comment: string];
 
 const across = 80;
 
-/** Every key of a sheet, then every block with every setting, all as it is when left out: a template that can be read as it
- *  stands. */
-export function everySetting(): string[] {
+/** Every key of a sheet but its blocks. */
+export function sheetKeys(): SettingLine[] {
   const { binding, other } = usualMargin;
-  const keys: Line[] = [
+  return [
     ["title: My sheet", "must be given"],
     ["needs: nothing", `without it the sheet is not made: ${needs.join(", ")}`],
     ["# for: turning", `only on machines with that use: ${uses.join(" or ")} (kind: in the machine file)`],
@@ -36,41 +35,58 @@ export function everySetting(): string[] {
     ["bare: false", "true: no head, no foot, letters as outlines"],
     ["uncorrected: false", "true: without the printer's correction"],
     ["onRequest: false", "true: only when asked for by name"],
+  ];
+}
+
+/** Every key of a sheet, then every block with every setting, all as it is when left out: a template that can be read as it
+ *  stands. */
+export function everySetting(): string[] {
+  const blocksKey: SettingLine[] = [
     ["blocks:", ""],
     ["  # Each block also takes  for: turning  or  for: drilling.", ""],
   ];
   return [
-    ...keys.flatMap((line) => told(line, "")),
+    ...[...sheetKeys(), ...blocksKey].flatMap((line) => told(line, "")),
     ...Object.keys(blocks).flatMap((name) => ["", ...blockSettings(name as BlockName)]),
   ];
 }
 
 /** One block with every setting, to be pasted into a template's list of blocks. */
 export function blockSettings(name: BlockName): string[] {
-  const { defaults, allowed } = blocks[name] as Block;
-  const { shows, needs, wheels, settings } = guideOf(name);
-  const own = Object.entries(defaults).map(([key, value]): Line => {
-    const words = allowed[key];
-    const shown = settings[key]?.needed ?? (value === "" && words?.[0] !== undefined ? words[0] : value);
-    const unit = settings[key]?.is === "length" ? " mm" : "";
-    return [`${key}: ${asYaml(shown)}${unit}`, `${settings[key]?.says}${mayBe(value, words, settings[key])}`];
-  });
-  const lines: Line[] = [
-    ...own,
-    ...(wheels && !Object.hasOwn(defaults, "handwheel")
-      ? [["# handwheel: Cross slide", "this one alone; left out: all"] as const]
-      : []),
-  ];
-  const about = wrapped(`${shows}${needs === "" ? "" : `; needs ${needs}`}`, across - 4);
+  const lines = settingsOf(name);
   return [
-    ...about.map((line) => `  # ${line}`),
+    ...wrapped(blockAbout(name), across - 4).map((line) => `  # ${line}`),
     `  - ${name}${lines.length === 0 ? "" : ":"}`,
     ...lines.flatMap((line) => told(line, "      ")),
   ];
 }
 
+/** What a block shows, and what it needs for that. */
+export function blockAbout(name: BlockName): string {
+  const { shows, needs } = guideOf(name);
+  return `${shows}${needs === "" ? "" : `; needs ${needs}`}`;
+}
+
+/** Every setting of a block. */
+export function settingsOf(name: BlockName): SettingLine[] {
+  const { defaults, allowed } = blocks[name] as Block;
+  const { wheels, settings } = guideOf(name);
+  const own = Object.entries(defaults).map(([key, value]): SettingLine => {
+    const words = allowed[key];
+    const shown = settings[key]?.needed ?? (value === "" && words?.[0] !== undefined ? words[0] : value);
+    const unit = settings[key]?.is === "length" ? " mm" : "";
+    return [`${key}: ${asYaml(shown)}${unit}`, `${settings[key]?.says}${mayBe(value, words, settings[key])}`];
+  });
+  return [
+    ...own,
+    ...(wheels && !Object.hasOwn(defaults, "handwheel")
+      ? [["# handwheel: Cross slide", "this one alone; left out: all"] as const]
+      : []),
+  ];
+}
+
 /** The comment behind its line where there is room, else above it. */
-function told([yaml, comment]: Line, indent: string): string[] {
+function told([yaml, comment]: SettingLine, indent: string): string[] {
   const behind = `${indent}${yaml}`.padEnd(indent.length + 24);
   if (comment === "") return [`${indent}${yaml}`];
   if (behind.length + 3 + comment.length <= across) return [`${behind} # ${comment}`];

@@ -1,0 +1,94 @@
+import { type Signal, useSignal } from "@preact/signals";
+import { useEffect } from "preact/hooks";
+import { chosenOf } from "../ask/fields.js";
+import { beginnings } from "../begin/texts.js";
+import { add, type Desk, remove } from "../desk.js";
+import type { FileDocument } from "../document.js";
+import { FileView } from "../FileView.js";
+import { hand } from "../hand.js";
+import { AllBlocks } from "./AllBlocks.js";
+
+type OwnSheetsProps = {
+  readonly desk: Desk;
+  /** The sheet that lies beside it. */
+  readonly sheet: Signal<string>;
+};
+
+/** Templates of the reader's own: each a file, edited as text, its paper beside it. */
+export function OwnSheets({ desk, sheet }: OwnSheetsProps) {
+  const own = desk.documents.value.filter(({ kind }) => kind === "sheet");
+  useEffect(() => {
+    const names = own.map(sheetOf);
+    if (names.length > 0 && !names.includes(sheet.peek())) sheet.value = names[0] ?? "";
+  }, [own.length]);
+  return (
+    <>
+      {own.map((document) => (
+        <section key={document.name.value} class="own">
+          <FileView desk={desk} document={document}>
+            {() => null}
+          </FileView>
+          <p>
+            <button type="button" aria-pressed={sheet.value === sheetOf(document)} onClick={() => see(document, sheet)}>
+              see its paper
+            </button>{" "}
+            <button type="button" onClick={() => hand([fileOf(document)], "")}>
+              take {document.name.value} away
+            </button>{" "}
+            <button type="button" class="out" onClick={() => remove(desk, document)}>
+              take it off the desk
+            </button>
+          </p>
+        </section>
+      ))}
+      <Copy desk={desk} sheet={sheet} />
+      <AllBlocks desk={desk} />
+    </>
+  );
+}
+
+/** A template of the program's, to change. */
+function Copy({ desk, sheet }: OwnSheetsProps) {
+  const chosen = useSignal("");
+  const { sheets } = beginnings();
+  const names = Object.keys(sheets);
+  const from = chosenOf(chosen.value, names);
+  const text = sheets[from] ?? "";
+  const title = (name: string) => /^title: (.*)$/m.exec(sheets[name] ?? "")?.[1] ?? name;
+  const copy = () => {
+    const taken = new Set(desk.documents.peek().map(({ name }) => name.peek()));
+    let name = `my-${from}.yaml`;
+    for (let n = 2; taken.has(name); n++) name = `my-${from}-${n}.yaml`;
+    show(add(desk, "sheet", name, text), sheet);
+  };
+  return (
+    <div class="copy">
+      <p class="field">
+        <label for="copied">A sheet of the program's</label>
+        <select id="copied" value={from} onChange={(event) => (chosen.value = event.currentTarget.value)}>
+          {names.map((name) => (
+            <option key={name} value={name}>
+              {title(name)}
+            </option>
+          ))}
+        </select>
+        <span class="about">{/^# (.*)/.exec(text)?.[1]}</span>
+      </p>
+      <button type="button" class="add" onClick={copy}>
+        + copy to change
+      </button>
+    </div>
+  );
+}
+
+const sheetOf = ({ name }: FileDocument): string => name.value.replace(/\.[^.]*$/, "");
+const fileOf = ({ name, text }: FileDocument) => ({ name: name.peek(), bytes: text.peek() });
+const show = (document: FileDocument, sheet: Signal<string>): void => {
+  sheet.value = sheetOf(document);
+};
+
+/** On a phone the paper lies below all that is typed. */
+function see(own: FileDocument, sheet: Signal<string>): void {
+  show(own, sheet);
+  document.querySelector(".paper")?.scrollIntoView({ block: "nearest" });
+}
