@@ -722,6 +722,7 @@ export type Gaps = {
   "plan.centre drill tool": "pilot";
   "plan.centre drill note": "mouth" | "depth";
   "plan.drill": "size" | "depth";
+  "plan.drill named": "name" | "size";
   "plan.ream": "size" | "depth";
   "plan.twist drill": never;
   "plan.twist drills": never;
@@ -2358,6 +2359,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.centre drill tool": "centre drill, pilot {pilot}",
   "plan.centre drill note": "In until the cone is about {mouth} wide, {depth} from where the tip touches. Its tip breaks easily: no force, clear it often, and never run it slowly and hard.",
   "plan.drill": "drill {size}, {depth} deep",
+  "plan.drill named": "{name} ({size})",
   "plan.ream": "ream {size}, {depth} deep",
   "plan.twist drill": "twist drill",
   "plan.twist drills": "twist drills",
@@ -3991,6 +3993,7 @@ const de: Readonly<Record<Key, Text>> = {
   "plan.centre drill tool": "Zentrierbohrer, Spitze {pilot}",
   "plan.centre drill note": "So tief, bis der Kegel etwa {mouth} weit ist, {depth} ab Antasten der Spitze. Die Spitze bricht leicht: ohne Gewalt, oft ausräumen, nie langsam und mit Druck.",
   "plan.drill": "{size} bohren, {depth} tief",
+  "plan.drill named": "{name} ({size})",
   "plan.ream": "{size} reiben, {depth} tief",
   "plan.twist drill": "Spiralbohrer",
   "plan.twist drills": "Spiralbohrer (mehrere)",
