@@ -49,6 +49,7 @@ export function depthBy(
 export function centred(making: Making<Extract<JobStep, { do: "centre drill" }>>): Step {
   const { stage, step, wheels, show, job, findings } = making;
   const pilot = pilotOf(step, stage.before, job.units);
+  const tip = drillWords(pilot, { job, machine: findings.machine }, show);
   const { depth, mouth } = centreHole(pilot);
   // By the widest place that cuts; the feed is that of the thin tip.
   const { fed, chips } = fedStep(making, { operation: "drilling", diameter: mouth, fed: "drilling" }, wheels.barrel);
@@ -56,7 +57,7 @@ export function centred(making: Making<Extract<JobStep, { do: "centre drill" }>>
   const reading = wheels.barrel && readingAt(wheels.barrel, depth);
   return {
     made: {
-      ...begun(say("plan.centre drill", { pilot: show(pilot) }), say("plan.centre drill tool", { pilot: show(pilot) })),
+      ...begun(say("plan.centre drill", { pilot: tip }), say("plan.centre drill tool", { pilot: tip })),
       ...fed,
       zeros: zero ? [zero] : [],
       places: zero && reading ? [{ what: "depth", wheel: zero.wheel, at: depth, reading }] : [],

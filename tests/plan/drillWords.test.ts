@@ -53,3 +53,12 @@ test("what an angle brings a taper to is told to a thousandth of a millimetre", 
   const { steps } = planFor(["do: turn, to: 14, length: 20", "do: taper, large: 14, half: 15 deg, length: 2"]);
   expect(steps.at(-1)?.title).toMatch(/14 mm to 12\.928 mm in 2 mm/);
 });
+
+test("a centre drill in inches is told by the fraction of its tip", () => {
+  const { steps } = planFor(
+    ["do: centre drill"],
+    "units: in\nbar: { diameter: 1.5, out: 1 }",
+    lathe("", { units: "in" }),
+  );
+  expect(steps[0]?.title).toMatch(/^[Cc]entre drill \d+\/\d+ in$/);
+});

@@ -50,6 +50,9 @@ export type Part = {
 
 const NEAR = 1e-6;
 
+/** Places of a millimetre for the tip of a centre drill: one in 64ths of an inch has more decimals than anybody reads. */
+const TOOL_PLACES = 3;
+
 export function partOf(stages: readonly Stage[], words: Words): Part {
   const frames = framesOf(stages);
   const [first, last] = [stages[0], stages.at(-1)];
@@ -261,7 +264,7 @@ function said(
       };
     case "centre drill": {
       const pilot = step.pilot ?? stage.shaping.inside.at(-1)?.start ?? 0;
-      return { words: say("plan.drawing centre", { pilot: words(pilot) }), where: "" };
+      return { words: say("plan.drawing centre", { pilot: words(pilot, TOOL_PLACES) }), where: "" };
     }
     default:
       return { words: "", where: "" };
