@@ -224,6 +224,12 @@ describe("what the form says to write is what the file reads", async () => {
   });
 });
 
+test("a part of a turn stands in one line, however many its decimals", async () => {
+  const [page] = await read(findingsOf("name: D\nhandwheels: [{ name: Quill, feed: 66, travel: 80 }]\n"));
+  const texts = page?.texts.map(({ text }) => text) ?? [];
+  expect(texts).toEqual(expect.arrayContaining(["0.125", "0.375", "0.625", "0.875"]));
+});
+
 test("what a sheet sets holds on a machine in inches too; what it leaves has the usual of its unit", () => {
   const [wheel] = findingsOf("name: L\nunits: in\nhandwheels: [{ name: Slide }]\n").handwheels;
   const usual = { within: 0.01, travel: 50, nominal: 2, gauge: 0.01, reach: 0 };
