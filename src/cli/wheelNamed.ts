@@ -1,4 +1,4 @@
-import { closest } from "../machine/closest.js";
+import { noSuchWheel } from "../machine/noSuchWheel.js";
 import { Refusal } from "./io.js";
 
 /** The handwheel that is meant, as the file spells it: by its name, or by a part of it that is in no other's. */
@@ -11,8 +11,6 @@ export function wheelNamed(name: string, known: readonly string[], path: string)
   if (only !== undefined && fitting.length === 1) return only;
   const quoted = (names: readonly string[]) => names.map((other) => `"${other}"`).join(", ");
   if (fitting.length > 1) throw new Refusal(`${path}: "${name}" is a part of several names: ${quoted(fitting)}`);
-  const nearest = closest(name, known);
-  throw new Refusal(
-    `${path}: there is no handwheel "${name}"; ${nearest ? `did you mean "${nearest}"?` : `there are ${quoted(known) || "none in this file"}`}`,
-  );
+  const { what, remedy } = noSuchWheel(name, known);
+  throw new Refusal(`${path}: ${what}; ${remedy}`);
 }
