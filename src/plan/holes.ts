@@ -13,8 +13,8 @@ import { alike, atMost } from "./doubt.js";
 import { drillWords } from "./drillWords.js";
 import { begun, fedStep, type Making, type Step } from "./making.js";
 import type { Made, PlannedSize } from "./plannedStep.js";
+import { wantedWords } from "./reached.js";
 import { pilotOf } from "./shape.js";
-import { wantedWords } from "./turning.js";
 import { readingAt, type Zero } from "./zero.js";
 
 export const clamped = (): string => say("plan.clamped");
