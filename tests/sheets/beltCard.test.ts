@@ -11,6 +11,7 @@ import { inLanguage } from "../../src/words/language.js";
 import { say } from "../../src/words/say.js";
 import { anyMachine, sound } from "../support/anyMachine.js";
 import { doubled } from "../support/doubled.js";
+import { walk } from "../support/marks.js";
 import { measureSheets } from "../support/measureSheets.js";
 import { pdfOf } from "../support/pdfOf.js";
 import { type PageRead, readPdf } from "../support/readPdf.js";
@@ -264,6 +265,21 @@ describe("what it says", () => {
     const words = textsOf(longNames, "belt-card");
     expect(words).toContain("C = the pulley that is next to the outermost of the spindle");
     expect(words).toMatch(/A A B B C C D D spindle .* 1 1 2 2 3 3 4 4/);
+  });
+
+  test("what signs stand for is told in 13 pt where the card has room for it, smaller where it would cost a card", () => {
+    const keyed = (findings: Findings): number[] => {
+      const sizes: number[] = [];
+      for (const { drawing } of printOf(findings, "belt-card").pages)
+        walk(drawing.marks, (mark) => {
+          if (mark.kind === "text" && / = /.test(mark.text)) sizes.push(mark.size / POINT);
+        });
+      return sizes;
+    };
+    const roomy = keyed(covered({ width: 170, height: 225, corner: 4, holes: [] }, longNames));
+    const tight = keyed(covered(usual, longNames));
+    expect(new Set(roomy.map(Math.round))).toEqual(new Set([13]));
+    expect(new Set(tight.map(Math.round))).toEqual(new Set([9]));
   });
 
   test("by ratio a raised sign, explained once and only where it is used", () => {

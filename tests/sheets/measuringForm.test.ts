@@ -147,6 +147,8 @@ describe("the measuring form of the demo", async () => {
     }
     for (const { position } of findings.drive?.speeds ?? []) expect(texts).toContain(position.name);
     for (const { rpm } of drive?.tachometer ?? []) expect(texts).toContain(String(rpm));
+    // Two pairs of wheels, and the word once for both.
+    expect(texts).toContain("20, 18 teeth");
   });
 });
 
