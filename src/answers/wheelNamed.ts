@@ -1,4 +1,4 @@
-import { closest } from "../machine/closest.js";
+import { noSuchWheel } from "../machine/noSuchWheel.js";
 import { Unanswered } from "./unanswered.js";
 
 /** The handwheel that is meant, as the file spells it: by its name, or by a part of it that is in no other's. @throws Unanswered */
@@ -9,10 +9,8 @@ export function wheelNamed(name: string, known: readonly string[]): string {
   const fitting = typed === "" ? [] : known.filter((other) => other.toLowerCase().includes(typed));
   const [only] = fitting;
   if (only !== undefined && fitting.length === 1) return only;
-  const quoted = (names: readonly string[]) => names.map((other) => `"${other}"`).join(", ");
-  if (fitting.length > 1) throw new Unanswered(`"${name}" is a part of several names: ${quoted(fitting)}`);
-  const nearest = closest(name, known);
-  throw new Unanswered(
-    `there is no handwheel "${name}"; ${nearest ? `did you mean "${nearest}"?` : `there are ${quoted(known) || "none in this file"}`}`,
-  );
+  const quoted = fitting.map((other) => `"${other}"`).join(", ");
+  if (fitting.length > 1) throw new Unanswered(`"${name}" is a part of several names: ${quoted}`);
+  const { what, remedy } = noSuchWheel(name, known);
+  throw new Unanswered(`${what}; ${remedy}`);
 }

@@ -26,7 +26,7 @@ export const hasSpeeds = (name: string): boolean => withSpeeds.some((material) =
 /** The material's name in the data, whatever the case or the usual other name; undefined when it is not known. */
 export const findMaterial = (name: string): string | undefined => find(name)?.name;
 
-/** What one says for short and what it most likely means; too loose to go by unasked. */
+/** What one says for short and what it most likely means: common practice, in no source; too loose to go by unasked. */
 const forShort: Readonly<Record<string, string>> = {
   steel: "mild steel",
   stahl: "Baustahl",

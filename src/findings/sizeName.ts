@@ -22,11 +22,14 @@ export function sizeName(operation: string, mm: number, machine: Machine): strin
 /** The same with its unit: "5 mm", "3/8 in", "letter F"; a size that the file gives in the other unit has that. */
 export function sizeWords(operation: string, mm: number, machine: Machine): string {
   const stamped = stampedOn(operation, mm, machine);
-  if (stamped !== undefined)
-    return typeof stamped === "number" ? numberDrill(stamped) : say("drilling card.letter drill", { letter: stamped });
+  if (stamped !== undefined) return drillOnPaper(stamped);
   const name = sizeName(operation, mm, machine);
   return /[a-z"]$/i.test(name) ? name : `${name} ${unitName(machine.units)}`;
 }
+
+/** "no. 21", "letter F". */
+export const drillOnPaper = (stamped: DrillName): string =>
+  typeof stamped === "number" ? numberDrill(stamped) : say("drilling card.letter drill", { letter: stamped });
 
 const stampedOn = (operation: string, mm: number, { work }: Machine): DrillName | undefined =>
   makesHoles(operation) ? work.drillNames?.get(mm) : undefined;

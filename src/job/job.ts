@@ -1,5 +1,6 @@
 import type { Units } from "../machine/machine.js";
 import type { Written } from "../machine/written.js";
+import type { DrillName } from "../quantity/drill.js";
 
 /** A job as read: what is to be made, step by step; mm. Lengths along the work count from the finished face of the end that is free
  *  at that step. */
@@ -11,6 +12,8 @@ export type Job = {
   readonly units: Units;
   /** How the file writes its sizes, where that is no plain number. */
   readonly written?: Written;
+  /** Drills that it gives by the name stamped on them, by diameter. */
+  readonly drillNames?: ReadonlyMap<number, DrillName>;
   readonly material: string;
   readonly tool: string;
   /** Absent where nothing is turned. */

@@ -4,6 +4,7 @@ import { readDocument } from "../machine/document.js";
 import type { LengthText } from "../machine/fields.js";
 import type { Path, Problem, Remark } from "../machine/problem.js";
 import { asGiven, writtenAs } from "../machine/written.js";
+import { type DrillName, drillNameIn } from "../quantity/drill.js";
 import { inMm } from "../quantity/length.js";
 import { type Bar, isHoleStep, type Job } from "./job.js";
 import { withPilots } from "./pilots.js";
@@ -38,11 +39,14 @@ function assemble(file: JobFile, report: (remark: Remark) => void): Job {
   const units = file.units ?? "mm";
   let bare = false;
   const written = new Map<number, string>();
+  const drillNames = new Map<number, DrillName>();
   const mm = (length: LengthText) => {
     bare ||= length.unit === "file";
     const size = length.unit === "mm" ? length.value : inMm(length.value, units);
     const words = length.text === undefined ? undefined : writtenAs(length.text, units);
     if (words !== undefined) written.set(size, words);
+    const stamped = drillNameIn(length.text ?? "");
+    if (stamped !== undefined) drillNames.set(size, stamped);
     return size;
   };
   const said = (size: number) => asGiven(size, { units, written });
@@ -106,6 +110,7 @@ function assemble(file: JobFile, report: (remark: Remark) => void): Job {
     name: file.name,
     units,
     written,
+    drillNames,
     ...(file.units === undefined && bare ? { unitsLeftOpen: true } : {}),
     material: file.material,
     tool: file.tool ?? "high-speed steel",

@@ -36,7 +36,7 @@ export function parseSize(given: string): SizeText | undefined {
   const plain = parseFileLength(text);
   if (plain !== undefined) return { nominal: plain };
   const drill = drillNamed(text);
-  if (drill !== undefined) return { nominal: { value: drill, unit: "mm" } };
+  if (drill !== undefined) return { nominal: { value: drill, unit: "mm", text } };
   const [, size = "", fit] = FIT.exec(text) ?? [];
   if (fit !== undefined) {
     const nominal = parseFileLength(size.trim());

@@ -1,5 +1,6 @@
 import type { Context, Raw } from "./context.js";
 import type { AngleScale, DividingHead, LinearScale, Machine } from "./machine.js";
+import { noSuchWheel } from "./noSuchWheel.js";
 import type { Path } from "./problem.js";
 import type { MachineFile } from "./schema.js";
 import { unitWritten } from "./written.js";
@@ -33,13 +34,10 @@ function linearScale(
       `scale "${scale.name}" needs either divisions or turnsOf`,
       "give divisions: 1 mm for true lengths, or turnsOf: and a handwheel's name for its turns",
     );
-  if (scale.turnsOf !== undefined && !known.includes(scale.turnsOf))
-    error(
-      [...path, "turnsOf"],
-      "unknown-handwheel",
-      `there is no handwheel "${scale.turnsOf}"`,
-      known.length > 0 ? `there are ${known.join(", ")}` : "add it under handwheels:",
-    );
+  if (scale.turnsOf !== undefined && !known.includes(scale.turnsOf)) {
+    const { what, remedy } = noSuchWheel(scale.turnsOf, known);
+    error([...path, "turnsOf"], "unknown-handwheel", what, remedy);
+  }
   if (scale.parts !== undefined && scale.turnsOf === undefined)
     error([...path, "parts"], "stray", "parts says into what a turn is divided", "add turnsOf:, or leave parts out");
   const divisions = scale.divisions && mm(scale.divisions);

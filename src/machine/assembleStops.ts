@@ -1,7 +1,7 @@
 import { asRead } from "./asRead.js";
-import { closest } from "./closest.js";
 import type { Context } from "./context.js";
 import type { StopWish } from "./machine.js";
+import { noSuchWheel } from "./noSuchWheel.js";
 import type { MachineFile } from "./schema.js";
 
 export function assembleStops(file: MachineFile, { feedMm, error }: Context): StopWish[] {
@@ -11,13 +11,8 @@ export function assembleStops(file: MachineFile, { feedMm, error }: Context): St
     const path = ["stops", index, "handwheel"];
     const found = byName.get(handwheel.toLowerCase());
     if (found === undefined) {
-      const nearest = closest(handwheel, known);
-      error(
-        path,
-        "unknown-handwheel",
-        `there is no handwheel "${handwheel}"`,
-        nearest ? `did you mean "${nearest}"?` : `there are ${known.join(", ") || "none"}`,
-      );
+      const { what, remedy } = noSuchWheel(handwheel, known);
+      error(path, "unknown-handwheel", what, remedy);
     }
     return { ...asRead(plain, feedMm), handwheel: found ?? handwheel };
   });

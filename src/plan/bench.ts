@@ -33,3 +33,10 @@ export function wheelsOf(handwheels: readonly HandwheelFinding[]): Wheels {
     ...(barrel && { barrel }),
   };
 }
+
+/** The bench after a step: what it touched off stays. */
+export const kept = (bench: Bench, across: Zero | undefined, along: Zero | undefined): Bench => ({
+  ...bench,
+  ...(across && { across }),
+  ...(along && { along }),
+});

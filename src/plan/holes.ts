@@ -10,10 +10,11 @@ import { inMm } from "../quantity/length.js";
 import { say } from "../words/say.js";
 import { wetWords } from "./chips.js";
 import { alike, atMost } from "./doubt.js";
+import { drillWords } from "./drillWords.js";
 import { begun, fedStep, type Making, type Step } from "./making.js";
-import type { DrillStage, Made, PlannedSize } from "./plannedStep.js";
+import type { Made, PlannedSize } from "./plannedStep.js";
+import { wantedWords } from "./reached.js";
 import { pilotOf } from "./shape.js";
-import { wantedWords } from "./turning.js";
 import { readingAt, type Zero } from "./zero.js";
 
 export const clamped = (): string => say("plan.clamped");
@@ -48,6 +49,7 @@ export function depthBy(
 export function centred(making: Making<Extract<JobStep, { do: "centre drill" }>>): Step {
   const { stage, step, wheels, show, job, findings } = making;
   const pilot = pilotOf(step, stage.before, job.units);
+  const tip = drillWords(pilot, { job, machine: findings.machine }, show);
   const { depth, mouth } = centreHole(pilot);
   // By the widest place that cuts; the feed is that of the thin tip.
   const { fed, chips } = fedStep(making, { operation: "drilling", diameter: mouth, fed: "drilling" }, wheels.barrel);
@@ -55,7 +57,7 @@ export function centred(making: Making<Extract<JobStep, { do: "centre drill" }>>
   const reading = wheels.barrel && readingAt(wheels.barrel, depth);
   return {
     made: {
-      ...begun(say("plan.centre drill", { pilot: show(pilot) }), say("plan.centre drill tool", { pilot: show(pilot) })),
+      ...begun(say("plan.centre drill", { pilot: tip }), say("plan.centre drill tool", { pilot: tip })),
       ...fed,
       zeros: zero ? [zero] : [],
       places: zero && reading ? [{ what: "depth", wheel: zero.wheel, at: depth, reading }] : [],
@@ -77,6 +79,7 @@ export function holed(making: Making<Extract<JobStep, { do: "drill" | "ream" }>>
   const drill = step.do === "drill";
   const byHand = byHandOnly(drill ? "drilling" : "reaming", machine);
   const { diameter, depth } = step;
+  const named = (mm: number) => drillWords(mm, { job, machine }, show);
   const { fed, chips } = fedStep(
     making,
     drill
@@ -87,7 +90,11 @@ export function holed(making: Making<Extract<JobStep, { do: "drill" | "ream" }>>
   );
   const { from, to } = endsOf(stage.before);
   const drills = drill
-    ? drillStages(diameter, depth, openOver(stage.before, Math.max(0, from), Math.min(depth, to)), machine)
+    ? drillStages(diameter, openOver(stage.before, Math.max(0, from), Math.min(depth, to)), machine).map((stageOf) => ({
+        diameter: stageOf,
+        depth,
+        name: named(stageOf),
+      }))
     : [];
   const deep = depthBy(wheels.barrel, depth, from);
   const tip = drillPoint(diameter);
@@ -95,7 +102,7 @@ export function holed(making: Making<Extract<JobStep, { do: "drill" | "ream" }>>
     made: {
       ...begun(
         say(drill ? "plan.drill" : "plan.ream", {
-          size: step.wanted ? wantedWords(step.wanted, show) : show(diameter),
+          size: step.wanted ? wantedWords(step.wanted, show) : drill ? named(diameter) : show(diameter),
           depth: show(depth),
         }),
         drill ? say(drills.length > 1 ? "plan.twist drills" : "plan.twist drill") : say("plan.reamer"),
@@ -110,7 +117,7 @@ export function holed(making: Making<Extract<JobStep, { do: "drill" | "ream" }>>
         ...(drill
           ? [
               ...(drills.length > 1
-                ? [say("plan.drills in turn", { drills: drills.map((one) => show(one.diameter)).join(", ") })]
+                ? [say("plan.drills in turn", { drills: drills.map(({ name }) => name).join(", ") })]
                 : []),
               say("plan.clear drill"),
               say("plan.drill depth counts", { tip: show(tip, 2) }),
@@ -129,12 +136,10 @@ export function holed(making: Making<Extract<JobStep, { do: "drill" | "ream" }>>
  *  drills at hand where the file lists them. */
 export function drillStages(
   diameter: number,
-  depth: number,
   hole: number,
   machine: Pick<Machine, "work" | "units" | "limits">,
-): DrillStage[] {
-  const last = { diameter, depth };
-  if (diameter <= LARGEST_FROM_THE_SOLID + 1e-9 || hole >= diameter / 4) return [last];
+): number[] {
+  if (diameter <= LARGEST_FROM_THE_SOLID + 1e-9 || hole >= diameter / 4) return [diameter];
   const nice = machine.units === "mm" ? 0.5 : inMm(1 / 32, "in");
   const atHand = machine.work.drills === undefined ? undefined : drillsOf(machine);
   const near = (wanted: number, least: number, most: number): number | undefined => {
@@ -145,5 +150,5 @@ export function drillStages(
   const first = near(diameter / 3, WEB * diameter, diameter / 2);
   const second =
     first !== undefined && diameter > 2.5 * first ? near(0.65 * diameter, 1.2 * first, 0.85 * diameter) : undefined;
-  return [...[first, second].filter((one) => one !== undefined).map((one) => ({ diameter: one, depth })), last];
+  return [first, second, diameter].filter((one) => one !== undefined);
 }

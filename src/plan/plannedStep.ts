@@ -32,7 +32,8 @@ export type PlannedSize = {
 };
 
 /** One drill of several that come after each other; mm. */
-export type DrillStage = { readonly diameter: number; readonly depth: number };
+/** `name`: as it is found in its box. */
+export type DrillStage = { readonly diameter: number; readonly depth: number; readonly name: string };
 
 /** Which zeros are touched off anew on every part after the first. */
 export type TouchedAnew = {

@@ -74,8 +74,11 @@ export function tapered(making: Making<TaperStep>): Step {
   };
 }
 
+/** Places of a millimetre: an end that follows from an angle is no rounder number, and nobody measures it finer. */
+export const TAPER_END = 3;
+
 function taperTitle({ large, small, length, at, smallAt }: TaperStep, show: Show): string {
-  const sizes = { large: show(large), small: show(small), length: show(length) };
+  const sizes = { large: show(large, TAPER_END), small: show(small, TAPER_END), length: show(length) };
   const towards = smallAt === "end" ? say("plan.thin towards the end") : say("plan.thin towards the chuck");
   return at > 0
     ? say("plan.taper from", { ...sizes, at: show(at), towards })

@@ -15,6 +15,7 @@ import {
 import { BOTTOMING_LEAD } from "../thread/threadEnds.js";
 import { say } from "../words/say.js";
 import { wetWords } from "./chips.js";
+import { drillWords } from "./drillWords.js";
 import { clamped, depthBy, isDrill } from "./holes.js";
 import { begun, type Making, type Step } from "./making.js";
 
@@ -43,7 +44,12 @@ export function threaded(making: Making<Extract<JobStep, { do: "tap" | "die" }>>
       [
         say("plan.tap hole", { share: USUAL_ENGAGEMENT * 100, hole: show(usual, 2) }),
         ...(hole > 0
-          ? [say("plan.tap hole gives", { hole: show(hole), share: Math.round(engagementOf(thread, hole) * 100) })]
+          ? [
+              say("plan.tap hole gives", {
+                hole: drillWords(hole, { job, machine }, show),
+                share: Math.round(engagementOf(thread, hole) * 100),
+              }),
+            ]
           : []),
         ...(deep < step.depth ? [] : [say("plan.tap edge", { size: show(thread.major, 2) })]),
       ].join(" "),

@@ -6,3 +6,6 @@ import type { PlannedStep } from "./plannedStep.js";
 export const setsThePost = ({ zeros, tool, stage: { step } }: Pick<PlannedStep, "zeros" | "tool" | "stage">): boolean =>
   zeros.some(({ of }) => of !== "mouth" && of !== "tip") &&
   !(step.do === "chamfer" && tool === say("plan.countersink"));
+
+/** Faces, turns and shoulders without being taken out. */
+export const knife = (): string => say("plan.knife tool");

@@ -1,6 +1,6 @@
 import type { HandwheelFinding } from "../findings/findings.js";
-import { closest } from "../machine/closest.js";
 import type { Machine } from "../machine/machine.js";
+import { noSuchWheel } from "../machine/noSuchWheel.js";
 import type { Template, TemplateBlock } from "./template.js";
 
 const same = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase();
@@ -14,15 +14,9 @@ export function unknownWheel(
   const stray = blocks.find(({ handwheel }) => handwheel && !known.some((name) => same(name, handwheel.name)));
   if (stray?.handwheel === undefined) return undefined;
   const { name, at } = stray.handwheel;
-  const nearest = closest(name, known);
-  const there = known.length === 0 ? "the machine file has none" : `there are ${known.map(quoted).join(", ")}`;
-  return {
-    missing: `there is no handwheel "${name}"; ${nearest ? `did you mean ${quoted(nearest)}? ` : ""}${there}`,
-    at,
-  };
+  const { what, remedy } = noSuchWheel(name, known);
+  return { missing: `${what}; ${remedy}`, at };
 }
-
-const quoted = (name: string): string => `"${name}"`;
 
 /** Of these the one that a block is about; all where it names none. */
 export const wheelsOf = (

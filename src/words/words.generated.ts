@@ -722,6 +722,7 @@ export type Gaps = {
   "plan.centre drill tool": "pilot";
   "plan.centre drill note": "mouth" | "depth";
   "plan.drill": "size" | "depth";
+  "plan.drill named": "name" | "size";
   "plan.ream": "size" | "depth";
   "plan.twist drill": never;
   "plan.twist drills": never;
@@ -2358,6 +2359,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.centre drill tool": "centre drill, pilot {pilot}",
   "plan.centre drill note": "In until the cone is about {mouth} wide, {depth} from where the tip touches. Its tip breaks easily: no force, clear it often, and never run it slowly and hard.",
   "plan.drill": "drill {size}, {depth} deep",
+  "plan.drill named": "{name} ({size})",
   "plan.ream": "ream {size}, {depth} deep",
   "plan.twist drill": "twist drill",
   "plan.twist drills": "twist drills",
@@ -2488,7 +2490,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.done on part": "Done on part",
   "plan.done on part, more": "Done on part, {from} to {to} on another sheet",
   "plan.last hole drawn": "Of the holes beside each other the last is drawn; every step has its own picture.",
-  "plan.readings are": "Large figures: what the dial shows, that is the one printed for this machine, stuck on before you begin. Turns: whole ones from the zero. A count in feeding is one second, “one and two and”.",
+  "plan.readings are": "Large figures: what the dial shows, the one printed for this machine and stuck on before you begin. Turns: whole ones from the zero. A count in feeding is one second, “one and two and”.",
   "plan.belt moved sign": "White on black: the belt is moved before this step, plug out.",
   "plan.set below nothing": "By a measured diameter: where the figure to set is below 0, set the dial that much short of 0.",
   "plan.for several steps": "For several steps",
@@ -2545,12 +2547,12 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.belts and time": "Belts and time",
   "plan.belt stays": "The belt stays where it is from the first step to the last.",
   "plan.belt changes": {"one":"{n} belt change from the first step to the last: a hand under the cover, plug out.","other":"{n} belt changes from the first step to the last; each is a hand under the cover, plug out."},
-  "plan.reckoned": "Reckoned with the least feed in print at the speeds above, and with own figures for unhurried handling: {belt} minutes a belt change, {tool} a tool set and touched off, {part} a part held, {pass} a pass, {measure} a measurement.",
+  "plan.reckoned": "Reckoned with the least published feed at these speeds; the hands by our own figures, unhurried: {belt} minutes a belt change, {tool} a tool set and touched off, {part} a part held, {pass} a pass, {measure} a measurement.",
   "plan.uncounted": {"one":"{n} step without a feed or a speed is left out.","other":"{n} steps without a feed or a speed are left out."},
   "plan.trial tells": "The first part takes longer; a trial tells better.",
-  "plan.slower": {"one":"Slower is allowed: {steps} at {position} ({rpm} rpm) too costs {more} more cutting time for one part and saves {n} belt change.","other":"Slower is allowed: {steps} at {position} ({rpm} rpm) too costs {more} more cutting time for one part and saves {n} belt changes."},
-  "plan.slower, less in all": {"one":"Slower is allowed: {steps} at {position} ({rpm} rpm) too costs {more} more cutting time for one part and saves {n} belt change, less time in all when you work part by part.","other":"Slower is allowed: {steps} at {position} ({rpm} rpm) too costs {more} more cutting time for one part and saves {n} belt changes, less time in all when you work part by part."},
-  "plan.slower, no time saved": {"one":"Slower is allowed: {steps} at {position} ({rpm} rpm) too costs {more} more cutting time for one part and saves {n} belt change, but not time.","other":"Slower is allowed: {steps} at {position} ({rpm} rpm) too costs {more} more cutting time for one part and saves {n} belt changes, but not time."},
+  "plan.slower": {"one":"Slower is allowed: with {steps} at {position} ({rpm} rpm) as well, cutting one part takes {more} more and saves {n} belt change.","other":"Slower is allowed: with {steps} at {position} ({rpm} rpm) as well, cutting one part takes {more} more and saves {n} belt changes."},
+  "plan.slower, less in all": {"one":"Slower is allowed: with {steps} at {position} ({rpm} rpm) as well, cutting one part takes {more} more and saves {n} belt change: less time in all when you work part by part.","other":"Slower is allowed: with {steps} at {position} ({rpm} rpm) as well, cutting one part takes {more} more and saves {n} belt changes: less time in all when you work part by part."},
+  "plan.slower, no time saved": {"one":"Slower is allowed: with {steps} at {position} ({rpm} rpm) as well, cutting one part takes {more} more and saves {n} belt change, but not time.","other":"Slower is allowed: with {steps} at {position} ({rpm} rpm) as well, cutting one part takes {more} more and saves {n} belt changes, but not time."},
   "plan.column part": "part",
   "plan.measured parts": "Measured",
   "plan.measured parts, more": "Measured, parts 1 to {last}; the others on another sheet",
@@ -3068,7 +3070,7 @@ const en: Readonly<Record<Key, Text>> = {
   "remarks.far from nominal": "its feed is {times} times what the maker meant",
   "remarks.readings beyond travel": "its readings reach farther than it travels",
   "remarks.whole turns only": "read at whole turns only: an error within the turn was not measured",
-  "remarks.lost motion questioned": "lost motion of {turn} of a turn questioned: a very loose nut, or the two ways counted from different turns",
+  "remarks.lost motion questioned": "lost motion of {turn} of a turn looks wrong: a very loose nut, or the two ways counted from different turns",
   "remarks.lost motion unknown": "lost motion not known: its readings contradict each other",
   "remarks.readings jump": "The readings of this handwheel jump on the way: until they are put right no turns can be given.",
   "remarks.turn miscounted": "A turn was miscounted in the readings of this handwheel: until they are put right no turns can be given.",
@@ -3991,6 +3993,7 @@ const de: Readonly<Record<Key, Text>> = {
   "plan.centre drill tool": "Zentrierbohrer, Spitze {pilot}",
   "plan.centre drill note": "So tief, bis der Kegel etwa {mouth} weit ist, {depth} ab Antasten der Spitze. Die Spitze bricht leicht: ohne Gewalt, oft ausräumen, nie langsam und mit Druck.",
   "plan.drill": "{size} bohren, {depth} tief",
+  "plan.drill named": "{name} ({size})",
   "plan.ream": "{size} reiben, {depth} tief",
   "plan.twist drill": "Spiralbohrer",
   "plan.twist drills": "Spiralbohrer (mehrere)",

@@ -11,11 +11,13 @@ import { inLanguage } from "../../src/words/language.js";
 import { say } from "../../src/words/say.js";
 import { anyMachine, sound } from "../support/anyMachine.js";
 import { doubled } from "../support/doubled.js";
+import { walk } from "../support/marks.js";
 import { measureSheets } from "../support/measureSheets.js";
 import { pdfOf } from "../support/pdfOf.js";
 import { type PageRead, readPdf } from "../support/readPdf.js";
 import { seed } from "../support/seed.js";
 import { demoFindings, findingsOf, ownTexts, printOf, template, textsOf } from "../support/sheets.js";
+import { sixteenOnEnd } from "../support/sixteen.js";
 
 const POINT = 25.4 / 72;
 const cover: Cover = { width: 180, height: 120, corner: 8, holes: [{ x: 8, y: 8, diameter: 4.5 }] };
@@ -135,19 +137,10 @@ work:
   });
 
   test("a lathe stood on end with sixteen positions: two cards at most for each use", () => {
-    const both = findingsOf(
-      `name: D
-kind: lathe stood on end
-limits: { chuck: 3000 rpm, drill: 13 }
-drive:
-  motor: { speed: 1425 rpm }
-  cover: { width: 150, height: 110, corner: 5, holes: [[8, 8, 5], [142, 102, 5]] }
-  stages:
-    - { name: m, steps: [{ driver: 45, driven: 105 }, { driver: 60, driven: 90 }, { driver: 75, driven: 75 }, { driver: 90, driven: 60 }] }
-    - { name: s, steps: [{ driver: 50, driven: 110 }, { driver: 65, driven: 95 }, { driver: 80, driven: 80 }, { driver: 95, driven: 65 }] }
-work: { materials: [mild steel, free-cutting steel, brass, aluminium, grey cast iron, stainless steel, bronze] }
-`,
-    );
+    const both = sixteenOnEnd({
+      drive: "  cover: { width: 150, height: 110, corner: 5, holes: [[8, 8, 5], [142, 102, 5]] }\n",
+      rest: "work: { materials: [mild steel, free-cutting steel, brass, aluminium, grey cast iron, stainless steel, bronze] }\n",
+    });
     const words = textsOf(both, "belt-card");
     expect(words).not.toContain("card 5 of");
     for (const material of ["stainless", "bronze"]) expect(words).toContain(material);
@@ -272,6 +265,21 @@ describe("what it says", () => {
     const words = textsOf(longNames, "belt-card");
     expect(words).toContain("C = the pulley that is next to the outermost of the spindle");
     expect(words).toMatch(/A A B B C C D D spindle .* 1 1 2 2 3 3 4 4/);
+  });
+
+  test("what signs stand for is told in 13 pt where the card has room for it, smaller where it would cost a card", () => {
+    const keyed = (findings: Findings): number[] => {
+      const sizes: number[] = [];
+      for (const { drawing } of printOf(findings, "belt-card").pages)
+        walk(drawing.marks, (mark) => {
+          if (mark.kind === "text" && / = /.test(mark.text)) sizes.push(mark.size / POINT);
+        });
+      return sizes;
+    };
+    const roomy = keyed(covered({ width: 170, height: 225, corner: 4, holes: [] }, longNames));
+    const tight = keyed(covered(usual, longNames));
+    expect(new Set(roomy.map(Math.round))).toEqual(new Set([13]));
+    expect(new Set(tight.map(Math.round))).toEqual(new Set([9]));
   });
 
   test("by ratio a raised sign, explained once and only where it is used", () => {

@@ -14,6 +14,7 @@ import { inLanguage } from "../../src/words/language.js";
 import { anyMachine, sound } from "../support/anyMachine.js";
 import { walk } from "../support/marks.js";
 import { demoFindings, findingsOf, printOf, textsOf } from "../support/sheets.js";
+import { sixteenOnEnd } from "../support/sixteen.js";
 
 const onAxis = (findings: Findings, operation: string): Axis =>
   axisOf(
@@ -196,19 +197,9 @@ describe("as drawn", () => {
 });
 
 describe("a lathe stood on end with sixteen positions, some nearly alike", () => {
-  const findings = findingsOf(
-    `name: D
-kind: lathe stood on end
-limits: { chuck: 3000 rpm, drill: 13 }
-drive:
-  motor: { speed: 1425 rpm }
-  stages:
-    - { name: m, steps: [{ label: "1", driver: 45, driven: 105 }, { label: "2", driver: 60, driven: 90 }, { label: "3", driver: 75, driven: 75 }, { label: "4", driver: 90, driven: 60 }] }
-    - { name: s, steps: [{ driver: 50, driven: 110 }, { driver: 65, driven: 95 }, { driver: 80, driven: 80 }, { driver: 95, driven: 65 }] }
-handwheels: [{ name: Quill, moves: quill, feed: 3.175, travel: 60 }]
-work: { materials: [mild steel, bronze], drills: [2, 3.3, 5, 8, 12] }
-`,
-  );
+  const findings = sixteenOnEnd({
+    rest: "handwheels: [{ name: Quill, moves: quill, feed: 3.175, travel: 60 }]\nwork: { materials: [mild steel, bronze], drills: [2, 3.3, 5, 8, 12] }\n",
+  });
   const words = textsOf(findings, "drilling-card");
 
   test("no bar has a sliver: what is left out is told", () => {

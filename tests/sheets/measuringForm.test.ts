@@ -147,6 +147,8 @@ describe("the measuring form of the demo", async () => {
     }
     for (const { position } of findings.drive?.speeds ?? []) expect(texts).toContain(position.name);
     for (const { rpm } of drive?.tachometer ?? []) expect(texts).toContain(String(rpm));
+    // Two pairs of wheels, and the word once for both.
+    expect(texts).toContain("20, 18 teeth");
   });
 });
 
@@ -222,6 +224,12 @@ describe("what the form says to write is what the file reads", async () => {
     });
     expect(inLanguage("de", () => readingsEntry(0.01, { turns: "", travel: "", back: "" }))).toContain("gauge: 0.01,");
   });
+});
+
+test("a part of a turn stands in one line, however many its decimals", async () => {
+  const [page] = await read(findingsOf("name: D\nhandwheels: [{ name: Quill, feed: 66, travel: 80 }]\n"));
+  const texts = page?.texts.map(({ text }) => text) ?? [];
+  expect(texts).toEqual(expect.arrayContaining(["0.125", "0.375", "0.625", "0.875"]));
 });
 
 test("what a sheet sets holds on a machine in inches too; what it leaves has the usual of its unit", () => {

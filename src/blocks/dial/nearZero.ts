@@ -59,10 +59,7 @@ export function evenlyRound(
   return every([...even, ...steps].find((n) => isClear(every(n))) ?? count);
 }
 
-/** A whole circle of fewer numbers than these has rather an odd step opposite its zero. */
-const FEW = 4;
-
-/** Numbers in one step throughout, which is the finest whose numbers have room as far as `sure` degrees; beyond it they go on as long as
+/** Numbers of a part of a circle in one step throughout, which is the finest whose numbers have room as far as `sure` degrees; beyond it they go on as long as
  *  they have. `along`: where they stand, mm; `most`: how far either way. */
 export function clearOfEachOther(
   seen: readonly Seen[],
@@ -99,10 +96,6 @@ export function clearOfEachOther(
       const next = numbers[from + one * side(one).length];
       return next === undefined || !inside(next) || Math.abs(next.degrees) > sure;
     });
-  const steps = numbers.map((_, index) => index + 1).filter(fits);
-  const [first, last] = [numbers[0] as Number, numbers.at(-1) as Number];
-  const round = last.degrees - first.degrees + 2 * Math.abs((numbers[1] ?? first).degrees - first.degrees) > 360;
-  const even = round ? steps.find((step) => numbers.length % step === 0) : undefined;
-  const step = even !== undefined && numbers.length / even >= FEW ? even : (steps[0] ?? numbers.length);
+  const step = numbers.map((_, index) => index + 1).find(fits) ?? numbers.length;
   return [...side(step), ...side(-step).slice(1)];
 }

@@ -156,14 +156,15 @@ function wheels(step: Step, units: Units): [string, string] {
   if (step.kind === "belt")
     return [measure(step.driverBy, step.driver, units), measure(step.drivenBy, step.driven, units)];
   if (step.kind === "gears")
-    return [
-      step.pairs.map(({ driver }) => teeth(driver)).join(", "),
-      step.pairs.map(({ driven }) => teeth(driven)).join(", "),
-    ];
+    return [teethOf(step.pairs.map(({ driver }) => driver)), teethOf(step.pairs.map(({ driven }) => driven))];
   return step.kind === "direct"
     ? [say("measuring form.direct"), say("measuring form.direct")]
     : [say("measuring form.motor"), `× ${trimmed(step.factor, 3)}`];
 }
+
+/** "20, 18 teeth". */
+const teethOf = (wheels: readonly number[]): string =>
+  wheels.map((n, index) => (index === wheels.length - 1 ? teeth(n) : String(n))).join(", ");
 
 const teeth = (n: number): string => say("measuring form.teeth", { n });
 

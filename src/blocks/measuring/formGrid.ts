@@ -15,6 +15,8 @@ export type FormColumn = {
 
 const GROUP = 5;
 const groupGap = 1;
+/** Left and right of a cell's words together, mm. */
+const BESIDE = 1.6;
 /** From the words to an arrow beside them. */
 const ARROW = 2;
 
@@ -25,7 +27,7 @@ export function formGrid(
   width: number,
   rowHeight: number,
 ): Run[] {
-  const edges = edgesOf(columns, width);
+  const edges = edgesOf(columns, rows, width);
   const heading = headingOf(columns, edges, width);
   const grouped = rows.length > GROUP + 2;
   return rows.map((cells, index) => {
@@ -42,12 +44,14 @@ export function formGrid(
   });
 }
 
-/** Left edges of the columns, and the right edge of the last: by their shares, but no word of a heading is broken where there is room for
- *  it. */
-function edgesOf(columns: readonly FormColumn[], width: number): number[] {
-  const least = columns.map(
-    ({ heading, arrow }) =>
-      Math.max(...heading.map((words) => widestWord(words, size.text, "bold"))) + 1.2 + (arrow ? 2 * ARROW : 0),
+/** Left edges of the columns, and the right edge of the last: by their shares, but no word of a heading and no figure is broken
+ *  where there is room for it. */
+function edgesOf(columns: readonly FormColumn[], rows: readonly (readonly string[])[], width: number): number[] {
+  const least = columns.map(({ heading, arrow }, index) =>
+    Math.max(
+      ...heading.map((words) => widestWord(words, size.text, "bold") + 1.2 + (arrow ? 2 * ARROW : 0)),
+      ...rows.map((cells) => widestWord(cells[index] ?? "", size.text, "regular") + BESIDE),
+    ),
   );
   const shares = columns.map(({ share }) => share);
   // Columns that their share leaves too narrow get what they need; the others share the rest.
@@ -83,7 +87,7 @@ function rowOf(
   const step = size.text * leading;
   const wrapped = cells.map((words, column) => {
     const own = (edges[column + 1] ?? width) - (edges[column] ?? 0);
-    return words === "" ? [] : wrapText(words, own - 1.6, size.text, "regular");
+    return words === "" ? [] : wrapText(words, own - BESIDE, size.text, "regular");
   });
   const height = Math.max(least, ...wrapped.map((lines) => lines.length * step + 0.8));
   const marks: Mark[] = [

@@ -31,12 +31,13 @@ const widestPicture = 44;
  *  `broken`: how many begin amid the rows of one way of the drive, or show pulleys alone. */
 export type BeltCards = { readonly drawings: readonly Drawing[]; readonly left: number; readonly broken: number };
 
-/** A position table with its pulleys laid out on as few cards as will do, a drawing each. `key`: what signs stand for, once. */
+/** A position table with its pulleys laid out on as few cards as will do, a drawing each. `key`: what signs stand for, once, and in
+ *  which type. */
 export function beltCards(
   card: BeltCard,
   findings: Findings,
   room: CardRoom,
-  { density, key }: { readonly density: Density; readonly key: string },
+  { density, key }: { readonly density: Density; readonly key: { readonly words: string; readonly size: number } },
 ): BeltCards {
   const drive = findings.machine.drive as Drive;
   // Where no way of the drive is told, nothing stands upright.
@@ -56,7 +57,7 @@ export function beltCards(
     return stacked(
       [
         ...paragraph(words.join(" "), width, { size: size.text }),
-        ...(first && key !== "" ? paragraph(key, width, { size: size.text }) : []),
+        ...(first && key.words !== "" ? paragraph(key.words, width, { size: key.size, gap: 0.8 }) : []),
         ...paragraph(drillCaution(room), width, { size: size.text, weight: "bold" }),
       ].filter(({ drawing }) => drawing.marks.length > 0),
       width,
@@ -65,7 +66,10 @@ export function beltCards(
   const all: Share = { columns: [...card.columns.keys()], rows: [0, card.rows.length] };
   // With pulleys on a card of their own.
   const words = stacked(
-    [drawn.join(" "), key].flatMap((part) => paragraph(part, room.width, { size: size.text })),
+    [
+      ...paragraph(drawn.join(" "), room.width, { size: size.text }),
+      ...paragraph(key.words, room.width, { size: key.size, gap: 0.8 }),
+    ],
     room.width,
   );
   const own = room.height - head.height - words.height - gap;

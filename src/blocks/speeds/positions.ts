@@ -5,6 +5,7 @@ import { block, giving, type Run } from "../shared/block.js";
 import { cautionPlaces } from "../shared/cautions.js";
 import { NoRoom } from "../shared/noRoom.js";
 import { withSigns } from "../shared/stepSigns.js";
+import { size } from "../shared/style.js";
 import { beltCardsOf, hasFigures } from "./beltCard.js";
 import { type BeltCards, beltCards } from "./beltCards.js";
 import { densities, longNames } from "./beltMeasure.js";
@@ -26,8 +27,10 @@ export const positionTable = giving(
       const waysOf = (fewer: boolean) =>
         [...plain, ...other].flatMap(({ findings: named, key, cards }) => {
           const all = (!fewer && cards) || beltCardsOf(named, { ...settings, fewer });
+          // What the signs stand for is looked up from where the card is read, if it costs no row and no material.
+          const keys = (key === "" ? [size.text] : [size.card, size.text]).map((own) => ({ words: key, size: own }));
           return densities.flatMap((density) =>
-            all.map((card) => () => beltCards(card, named, room, { density, key })),
+            all.flatMap((card) => keys.map((one) => () => beltCards(card, named, room, { density, key: one }))),
           );
         });
       return fewest([() => waysOf(false), () => waysOf(true)], settings.cards).map(

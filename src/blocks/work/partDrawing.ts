@@ -31,7 +31,7 @@ export type PartDrawing = {
   readonly stages: readonly Stage[];
   readonly numbers: StepNumbers;
   /** mm in words. */
-  readonly show: (mm: number) => string;
+  readonly show: (mm: number, places?: number) => string;
   /** Left out behind figures and said once, when given: "mm". */
   readonly unit?: LengthUnit;
   readonly width: number;
@@ -63,8 +63,8 @@ const SCALE_COST = 3;
 /** A turned part as its drawing: to scale, its free end on the right, the stock around it, every size once, and the number of the step
  *  that makes each surface. What finds no room in it stands in a list below. */
 export function partDrawing({ stages, numbers, show, unit, width, height }: PartDrawing): Drawing {
-  const words = (mm: number) =>
-    unit === undefined ? show(mm) : show(mm).replace(new RegExp(` ${unitName(unit)}$`), "");
+  const words = (mm: number, places?: number) =>
+    unit === undefined ? show(mm, places) : show(mm, places).replace(new RegExp(` ${unitName(unit)}$`), "");
   const part = partOf(stages, words);
   let chosen: Sheet | undefined;
   // Of a part with very many sizes the list would leave no room for the part.

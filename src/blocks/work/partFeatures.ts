@@ -4,13 +4,15 @@ import { cylinder, diameterAt, diameterOf, greatest, HAIR, type Outline } from "
 import { endsOf, type Workpiece } from "../../part/workpiece.js";
 import { isBlock } from "../../plan/block.js";
 import type { Stage } from "../../plan/stage.js";
+import { TAPER_END } from "../../plan/tapers.js";
 import { threadOnPaper } from "../../thread/onPaper.js";
 import { threadNamed } from "../../thread/thread.js";
 import { say } from "../../words/say.js";
 import { type Frame, framesOf, placeIn, stretchesIn, walled, workIn } from "./partFrame.js";
 import { corners } from "./workView.js";
 
-type Words = (mm: number) => string;
+/** `places`: of a millimetre, fewer than a drawing may have. */
+type Words = (mm: number, places?: number) => string;
 
 /** What is said of one surface of the finished part; places in the first set-up, mm. */
 export type Feature = {
@@ -47,6 +49,9 @@ export type Part = {
 };
 
 const NEAR = 1e-6;
+
+/** Places of a millimetre for the tip of a centre drill: one in 64ths of an inch has more decimals than anybody reads. */
+const TOOL_PLACES = 3;
 
 export function partOf(stages: readonly Stage[], words: Words): Part {
   const frames = framesOf(stages);
@@ -242,7 +247,7 @@ function said(
       return { words: `${words(step.size)} × 45°`, where: say("plan.drawing at", { at: words(step.at) }) };
     case "taper":
       return {
-        words: say("plan.drawing taper", { large: words(step.large), small: words(step.small) }),
+        words: say("plan.drawing taper", { large: words(step.large, TAPER_END), small: words(step.small, TAPER_END) }),
         where: over(step.at, step.length),
       };
     case "knurl":
@@ -259,7 +264,7 @@ function said(
       };
     case "centre drill": {
       const pilot = step.pilot ?? stage.shaping.inside.at(-1)?.start ?? 0;
-      return { words: say("plan.drawing centre", { pilot: words(pilot) }), where: "" };
+      return { words: say("plan.drawing centre", { pilot: words(pilot, TOOL_PLACES) }), where: "" };
     }
     default:
       return { words: "", where: "" };

@@ -85,7 +85,7 @@ function drawn({ job, steps }: Plan, show: Show, width: number, height: number):
       drawing: partDrawing({
         stages: steps.map(({ stage }) => stage),
         numbers: steps.map(({ number }) => number),
-        show: (mm) => show(mm).replace(/ \(.*\)$/, ""),
+        show: (mm, places) => show(mm, places).replace(/ \(.*\)$/, ""),
         unit: job.units,
         width,
         height: height * 0.46,

@@ -113,10 +113,10 @@ function rowsOf(planned: PlannedStep, units: Units, show: Show): Row[] {
     measured: false,
   });
   if (drills.length > 1)
-    return drills.flatMap(({ diameter, depth }, index) =>
+    return drills.flatMap(({ name, depth }, index) =>
       last.map((one) => ({
         ...place(one),
-        what: say("plan.drill to", { diameter: show(diameter), depth: show(depth) }),
+        what: say("plan.drill to", { diameter: name, depth: show(depth) }),
         measured: index === drills.length - 1,
       })),
     );

@@ -32,10 +32,3 @@ test("the numbers of a small picture have one step throughout, on either side of
     }),
   );
 });
-
-test("round a whole circle the step also comes out opposite the zero", () => {
-  const tenths = numbers(20, 18, (index) => (index / 10).toFixed(1));
-  expect(shown(tenths, 0.2, 36).map(({ label }) => label)).toContain("0.0");
-  const gaps = shown(tenths, 0.2, 36).map(({ degrees }) => degrees);
-  expect(20 % ((gaps[1] ?? 0) / 18 - (gaps[0] ?? 0) / 18)).toBeCloseTo(0, 9);
-});

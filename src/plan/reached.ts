@@ -1,0 +1,62 @@
+import type { HandwheelFinding } from "../findings/findings.js";
+import type { Wanted } from "../job/job.js";
+import { asOnPaper } from "../machine/written.js";
+import { say } from "../words/say.js";
+import { alike, atMost, MEASURED, TOUCHED } from "./doubt.js";
+import type { Making } from "./making.js";
+import type { PlannedSize, SizedPass } from "./plannedStep.js";
+import type { Zero } from "./zero.js";
+
+/** "12 h7 (11.982 to 12)": as the drawing has it, and the limits. */
+export function wantedWords({ aim, least, most, words }: Wanted, show: (mm: number) => string): string {
+  if (least === undefined || most === undefined) return show(aim);
+  return words === undefined
+    ? show(aim)
+    : say("plan.size with limits", { size: asOnPaper(words), least: show(least), most: show(most) });
+}
+
+/** A size reached by measuring before the last cut: the gauge, then both readings and the slide over what was left. Where nothing is
+ *  left to measure, as one that is fed in to at once. */
+export function diameterSize(
+  to: Wanted,
+  { wheels: { across }, findings }: Making,
+  list: readonly SizedPass[],
+): PlannedSize {
+  const last = list.findLast(({ kind }) => kind === "finish");
+  if (last === undefined || list.every(({ kind }) => kind !== "rough")) {
+    const size = dialSize(to, across, last?.travel);
+    // What the first part had by the touch alone, the next ones have by a zero that was mended since.
+    return size.alike === undefined ? size : { ...size, alike: size.alike + 2 * TOUCHED };
+  }
+  const over = across && atMost(across, last.depth);
+  const same = across && alike(across);
+  return {
+    what: "diameter",
+    ...to,
+    ...(over !== undefined && { doubt: MEASURED[findings.machine.units] + 2 * over }),
+    ...(same !== undefined && { alike: 2 * same }),
+  };
+}
+
+/** A diameter that is gone to by the dial alone, so much travel from where the outside was touched. */
+export function dialSize(to: Wanted, wheel: HandwheelFinding | undefined, travel: number | undefined): PlannedSize {
+  const moved = wheel && travel !== undefined ? atMost(wheel, travel) : undefined;
+  const same = wheel && alike(wheel);
+  return {
+    what: "diameter",
+    ...to,
+    ...(moved !== undefined && { doubt: 2 * (TOUCHED + moved) }),
+    ...(same !== undefined && { alike: 2 * same }),
+  };
+}
+
+/** A length by a dial from a touched face. */
+export function lengthSize(aim: number, zero: Zero | undefined, at: number): PlannedSize {
+  const moved = zero && atMost(zero.wheel, at - zero.at);
+  const same = zero && alike(zero.wheel);
+  return {
+    ...{ what: "length", aim },
+    ...(moved !== undefined && { doubt: TOUCHED + moved }),
+    ...(same !== undefined && { alike: same }),
+  };
+}
