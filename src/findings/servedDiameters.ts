@@ -25,10 +25,21 @@ export const LEAST = 0.05;
 /** Points to look at besides, where a hand that must keep up has a say as well. */
 const LOOKS = 24;
 
+/** Sheets ask for the same several times, and it takes its time. */
+const found = new WeakMap<Findings, Map<string, Served[] | undefined>>();
+
 /** From the smallest diameter to the largest, which position serves which: what the choice of a speed gives at each diameter, asked
  *  the other way round. Undefined where nothing is known of the material with the file's tool. The first begins at 0, the
  *  last ends at the largest diameter there is. */
 export function servedDiameters(material: string, operation: string, findings: Findings): Served[] | undefined {
+  const known = found.get(findings) ?? new Map<string, Served[] | undefined>();
+  found.set(findings, known);
+  const key = JSON.stringify([material, operation]);
+  if (!known.has(key)) known.set(key, servedBy(material, operation, findings));
+  return known.get(key);
+}
+
+function servedBy(material: string, operation: string, findings: Findings): Served[] | undefined {
   const most = largestDiameter(operation, findings);
   const sizes = sizesOfChange(most);
   const spans = sizes

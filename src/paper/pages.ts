@@ -29,35 +29,49 @@ const ways: readonly Way[] = [
 /** Puts pieces on as few pages as are found in a few ways of placing the large ones first, each cut from what is left by straight cuts
  *  from edge to edge, `gap` mm between neighbours; of ways with as few pages the first that parts the fewest that belong together and
  *  leaves room for what follows, `below` mm high, or else the most. The emptiest page is the last. Nothing is turned: how a strip lies to
- *  the grain of the paper matters. The same pieces in the same order give the same places.
+ *  the grain of the paper matters. The same pieces in the same order give the same places. `most`: where more pages are of no use, no
+ *  pains are taken over them.
  *  @throws RangeError for a piece wider than the paper. */
-export function packedOnPages<T>(pieces: readonly Grouped<T>[], room: Room, gap: number, below = 0): FilledPage<T>[] {
+export function packedOnPages<T>(
+  pieces: readonly Grouped<T>[],
+  room: Room,
+  gap: number,
+  below = 0,
+  most = Number.POSITIVE_INFINITY,
+): FilledPage<T>[] {
   if (pieces.some(({ width }) => width > room.width + 1e-9)) throw new RangeError("a piece wider than its paper");
   const cost = (pages: readonly FilledPage<T>[]) => {
     const last = pages.at(-1)?.height ?? 0;
     const more = below > 0 && last + gap + below > room.height ? 1 : 0;
     return [pages.length + more, parted(pages).length, more * last] as const;
   };
+  const area = ({ width, height }: Room) => (width + gap) * (height + gap);
+  const fewest = Math.ceil(pieces.reduce((sum, piece) => sum + area(piece), 0) / area(room) - 1e-9);
   let best: FilledPage<T>[] | undefined;
   let least: readonly number[] = [];
+  // Nothing is better than no page more than the pieces' areas fill, and nothing parted.
+  const perfect = () => least[0] === fewest && least[1] === 0 && least[2] === 0;
   const attempt = (whole: ReadonlySet<string>): boolean => {
     const before = best;
     for (const way of ways) {
+      if (perfect()) break;
       const pages = placedIn(pieces, way, whole, room, gap);
       const own = cost(pages);
       if (best === undefined || less(own, least)) [best, least] = [pages, own];
     }
     return best !== before;
   };
-  attempt(new Set());
-  attempt(new Set(pieces.flatMap(({ besides }) => besides ?? [])));
+  const kinds = new Set(pieces.flatMap(({ besides }) => besides ?? []));
+  attempt(kinds);
+  if (kinds.size > 0) attempt(new Set());
+  if (best === undefined || best.length > most) return best ?? [];
   // What is parted even so is tried one by one.
   let whole: ReadonlySet<string> = new Set();
-  for (const kind of parted(best ?? [])) {
+  for (const kind of parted(best)) {
     const more = new Set([...whole, kind]);
     if (attempt(more)) whole = more;
   }
-  return best ?? [];
+  return best;
 }
 
 const less = (one: readonly number[], other: readonly number[]): boolean => {
@@ -71,6 +85,9 @@ function parted<T>(pages: readonly FilledPage<T>[]): string[] {
   return [...new Set(seen.filter((kind, index) => seen.indexOf(kind) !== index))];
 }
 
+const sameSize = (one: Room, other: Room): boolean =>
+  Math.abs(one.width - other.width) < 1e-6 && Math.abs(one.height - other.height) < 1e-6;
+
 /** `whole`: the groups that go on a page together or not at all, where a page holds them. */
 function placedIn<T>(
   pieces: readonly Grouped<T>[],
@@ -80,8 +97,25 @@ function placedIn<T>(
   gap: number,
 ): FilledPage<T>[] {
   const pages: OpenPage<T>[] = [];
+  const emptyPage = (): OpenPage<T> => ({
+    free: [{ x: 0, y: 0, width: width + gap, height: height + gap }],
+    placed: [],
+  });
+  const placeOne = (piece: Grouped<T>): void => {
+    if (pages.some((page) => put(page, piece, way, gap))) return;
+    const page = emptyPage();
+    // Higher than the paper: alone, and the page tells that it does not fit.
+    if (!put(page, piece, way, gap)) Object.assign(page, { free: [], placed: [{ ...piece, x: 0, y: 0 }] });
+    pages.push(page);
+  };
   const place = (group: readonly Grouped<T>[]): void => {
-    const empty: OpenPage<T> = { free: [{ x: 0, y: 0, width: width + gap, height: height + gap }], placed: [] };
+    const [first, ...others] = group;
+    if (first === undefined) return;
+    if (others.length === 0) {
+      placeOne(first);
+      return;
+    }
+    const empty = emptyPage();
     for (const page of [...pages, empty]) {
       const { free, placed } = page;
       const before = { free: [...free], placed: placed.length };
@@ -92,9 +126,10 @@ function placedIn<T>(
       page.free = before.free;
       placed.length = before.placed;
     }
-    if (group.length > 1) for (const piece of group) place([piece]);
-    // Higher than the paper: alone, and the page tells that it does not fit.
-    else pages.push({ free: [], placed: group.map((piece) => ({ ...piece, x: 0, y: 0 })) });
+    // No page holds them all: pieces alike stay together as long as they can.
+    const alike = group.filter((piece) => sameSize(piece, first));
+    place(alike.length < group.length ? alike : [first]);
+    place(alike.length < group.length ? group.filter((piece) => !sameSize(piece, first)) : others);
   };
   const groups = new Map<string | number, Grouped<T>[]>();
   for (const [index, piece] of pieces.entries()) {
@@ -105,7 +140,10 @@ function placedIn<T>(
   }
   // Pieces of one scale that differ in the last bit of a double stay in their order.
   const largest = (group: readonly Grouped<T>[]) => Math.round(1e3 * Math.max(...group.map(way.first)));
-  const ordered = [...groups.values()].map((group) => ({ group, largest: largest(group) }));
+  const ordered = [...groups.values()].map((group) => ({
+    group: group.length < 2 ? group : [...group].sort((one, other) => largest([other]) - largest([one])),
+    largest: largest(group),
+  }));
   for (const { group } of ordered.sort((one, other) => other.largest - one.largest)) place(group);
   return pages
     .map(({ placed }) => ({ placed, height: Math.max(...placed.map((one) => one.y + one.height)) }))

@@ -164,10 +164,13 @@ function fill(
   // Words that go with a sheet's subject are no sheet without it.
   const subject = drawn.filter(({ block }) => !accompanying.includes(block));
   if (subject.length > 0 && subject.every(({ runs }) => runs.length === 0)) return [];
+  const everywhere = warned.length > 0 || template.needs === "job" || onEveryPage(named);
+  const over = (marks: readonly Mark[]) => taken > 0 && (everywhere || namesDanger(named, marks));
   const pagesOf = (all: typeof drawn) =>
     flow(
       all.flatMap(({ runs }, index): readonly Run[] => (index === 0 ? runs : apart(runs))),
-      height,
+      inner.height,
+      { height: taken, over },
     );
   let pages = pagesOf(drawn);
   const filled = drawn.filter(({ runs }) => runs.length > 0);
@@ -177,11 +180,9 @@ function fill(
       if (fewer !== undefined && fewer.length < pages.length) pages = fewer;
       if (pages.length === 1) break;
     }
-  const everywhere = warned.length > 0 || template.needs === "job" || onEveryPage(named);
-  const headed = (marks: readonly Mark[]) => taken > 0 && (everywhere || namesDanger(named, marks));
   return pages.map((marks) => ({
     title,
-    marks: marks && headed(marks) ? [...head, group({ x: 0, y: taken }, marks)] : marks,
+    marks: marks && over(marks) ? [...head, group({ x: 0, y: taken }, marks)] : marks,
   }));
 }
 

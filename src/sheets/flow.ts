@@ -2,8 +2,12 @@ import type { Run } from "../blocks/shared/block.js";
 import type { Drawing, Mark } from "../drawing/drawing.js";
 import { group } from "../drawing/shapes.js";
 
-/** What has been put on one page, and how far down it reaches, mm. */
-type Filled = { readonly marks: Mark[]; used: number };
+/** What stands at the head of a page over certain marks, and how high it is, mm. */
+export type Head = { readonly height: number; readonly over: (marks: readonly Mark[]) => boolean };
+/** Of a page, mm: what it holds, what it holds at least so as not to look empty, and what runs ask for at its head. */
+type Room = { readonly height: number; readonly least: number; readonly headOf: (runs: readonly Run[]) => number };
+/** What has been put on one page, how far down it reaches, and what it leaves free for its head, mm. */
+type Filled = { readonly marks: Mark[]; used: number; head: number };
 /** Runs that share a page, or the rows of a list that goes down one column and on to the next. */
 type Item = { readonly kind: "chain"; readonly runs: readonly Run[] } | List;
 type List = {
@@ -21,11 +25,13 @@ const LEAST_FILLED = 0.29;
 const LEAST_ROWS = 3;
 const STEP = 2.5;
 
-/** Stacks runs into pages of one height: the marks of each page. What begins a page goes on the last one instead where it fits there
+/** Stacks runs into pages of one height: the marks of each page. `head`: kept free on
+ *  the pages where it stands. What begins a page goes on the last one instead where it fits there
  *  wholly; each page is a quarter full at least, at the cost of the one before it. A page is undefined
  *  where a single run is higher than a whole page and so cannot be shown. */
-export function flow(runs: readonly Run[], height: number): (readonly Mark[] | undefined)[] {
+export function flow(runs: readonly Run[], height: number, head?: Head): (readonly Mark[] | undefined)[] {
   const least = LEAST_FILLED * height;
+  const room = { height, least, headOf: headOf(head) };
   const pages: (Page | undefined)[] = [];
   for (const { runs: part, always } of parts(runs)) {
     const items = itemsOf(part);
@@ -33,16 +39,16 @@ export function flow(runs: readonly Run[], height: number): (readonly Mark[] | u
     const last = pages.at(-1);
     const from = last === undefined ? 0 : last.used + gap;
     if (last !== undefined && !always) {
-      const [rest, ...more] = balanced(items, height, height - from);
-      const fits = rest !== undefined && rest.used <= height - from + 1e-9;
+      const [rest, ...more] = balanced(items, room, { height: height - from, head: last.head });
+      const fits = rest !== undefined && reach(rest) <= height - from + 1e-9;
       // A page that would else stay nearly empty takes the beginning alone.
-      if (fits && (more.length === 0 || last.used < least)) {
+      if (fits && (more.length === 0 || reach(last) < least)) {
         add(last, { ...rest, gap });
         pages.push(...more.map(pageOf));
         continue;
       }
     }
-    const own = balanced(items, height, height);
+    const own = balanced(items, room, { height, head: 0 });
     const [only] = own;
     const moved = last?.parts.at(-1);
     // Where it would stand nearly alone, what stands before it comes along.
@@ -50,13 +56,13 @@ export function flow(runs: readonly Run[], height: number): (readonly Mark[] | u
       only !== undefined &&
       own.length === 1 &&
       !always &&
-      only.used < least &&
+      reach(only) < least &&
       last &&
       moved &&
       last.parts.length > 1
     ) {
       const left = last.used - moved.gap - moved.used;
-      if (left >= least && moved.used + gap + only.used <= height) {
+      if (left >= least && moved.used + gap + only.used + Math.max(moved.head, only.head) <= height) {
         const [first, ...others] = last.parts.slice(0, -1) as [Part, ...Part[]];
         pages[pages.length - 1] = others.reduce(add, pageOf(first));
         pages.push(add(pageOf(moved), { ...only, gap }));
@@ -68,18 +74,34 @@ export function flow(runs: readonly Run[], height: number): (readonly Mark[] | u
   return pages.map((page) => page?.marks);
 }
 
+const reach = ({ used, head }: Filled): number => used + head;
+
+/** With their own headings, which stand over them where they begin a page. */
+function headOf(head: Head | undefined): Room["headOf"] {
+  if (head === undefined) return () => 0;
+  const known = new Map<Run, boolean>();
+  const isUnder = (run: Run): boolean => {
+    const found =
+      known.get(run) ?? [run.drawing, run.heading, run.goesOn].some((one) => one !== undefined && head.over(one.marks));
+    known.set(run, found);
+    return found;
+  };
+  return (runs) => (runs.some(isUnder) ? head.height : 0);
+}
+
 /** What one section has on a page, with the space above it. */
 type Part = Filled & { readonly gap: number };
 type Page = Filled & { readonly parts: Part[] };
 
 function pageOf<F extends Filled | undefined>(filled: F): F extends undefined ? undefined : Page;
 function pageOf(filled: Filled | undefined): Page | undefined {
-  return filled && { marks: [...filled.marks], used: filled.used, parts: [{ ...filled, gap: 0 }] };
+  return filled && { ...filled, marks: [...filled.marks], parts: [{ ...filled, gap: 0 }] };
 }
 
 function add(page: Page, part: Part): Page {
   page.marks.push(group({ x: 0, y: page.used + part.gap }, part.marks));
   page.used += part.gap + part.used;
+  page.head = Math.max(page.head, part.head);
   page.parts.push(part);
   return page;
 }
@@ -96,18 +118,21 @@ function parts(runs: readonly Run[]): { runs: Run[]; always: boolean }[] {
   return found;
 }
 
+/** What is left of a page, and what it keeps free at its head already, mm. */
+type First = { readonly height: number; readonly head: number };
+
 /** `first`: what is left of the first page. What belongs together is torn, in its middle, only where a page would else stay nearly
  *  empty. */
-function balanced(items: readonly Item[], height: number, first: number): (Filled | undefined)[] {
-  const whole = evened(items, height, first);
-  if (lonely(whole, height) === 0) return whole;
-  const torn = evened(items.flatMap(loosened), height, first);
-  return torn.length <= whole.length && lonely(torn, height) < lonely(whole, height) ? torn : whole;
+function balanced(items: readonly Item[], room: Room, first: First): (Filled | undefined)[] {
+  const whole = evened(items, room, first);
+  if (lonely(whole, room) === 0) return whole;
+  const torn = evened(items.flatMap(loosened), room, first);
+  return torn.length <= whole.length && lonely(torn, room) < lonely(whole, room) ? torn : whole;
 }
 
 /** How many pages are nearly empty, where there are several. */
-const lonely = (pages: readonly (Filled | undefined)[], height: number): number =>
-  pages.length < 2 ? 0 : pages.filter((page) => page !== undefined && page.used < LEAST_FILLED * height).length;
+const lonely = (pages: readonly (Filled | undefined)[], { least }: Room): number =>
+  pages.length < 2 ? 0 : pages.filter((page) => page !== undefined && reach(page) < least).length;
 
 /** Runs at either end of a chain that stay together when it is torn. */
 const ENDS = 3;
@@ -120,19 +145,20 @@ function loosened(item: Item): Item[] {
 }
 
 /** Pages filled one after the other, with so much less on those before a nearly empty one that it is none, where that helps. */
-function evened(items: readonly Item[], height: number, first: number): (Filled | undefined)[] {
-  const least = LEAST_FILLED * height;
-  const limits = new Map([[0, first]]);
+function evened(items: readonly Item[], room: Room, first: First): (Filled | undefined)[] {
+  const { height, least } = room;
+  const limits = new Map([[0, first.height]]);
   const filled = (page?: number, limit?: number) =>
-    fill(items, height, (at) => (at === page && limit !== undefined ? limit : (limits.get(at) ?? height)));
+    fill(items, room, first.head, (at) => (at === page && limit !== undefined ? limit : (limits.get(at) ?? height)));
   let pages = filled();
   for (let index = 1; index < pages.length; index++) {
     const before = pages[index - 1];
-    if (before === undefined || (pages[index]?.used ?? height) >= least) continue;
-    for (let limit = before.used - STEP; limit > least; limit -= STEP) {
+    const here = pages[index];
+    if (before === undefined || here === undefined || reach(here) >= least) continue;
+    for (let limit = reach(before) - STEP; limit > least; limit -= STEP) {
       const other = filled(index - 1, limit);
       if (other.length !== pages.length) break;
-      if (lonely(other, height) < lonely(pages, height)) {
+      if (lonely(other, room) < lonely(pages, room)) {
         limits.set(index - 1, limit);
         pages = other;
         break;
@@ -142,13 +168,18 @@ function evened(items: readonly Item[], height: number, first: number): (Filled 
   return pages;
 }
 
-function fill(items: readonly Item[], height: number, limitOf: (page: number) => number): (Filled | undefined)[] {
+function fill(
+  items: readonly Item[],
+  { height, headOf }: Room,
+  head: number,
+  limitOf: (page: number) => number,
+): (Filled | undefined)[] {
   const pages: (Filled | undefined)[] = [];
-  let page: Filled = { marks: [], used: 0 };
-  const limit = () => limitOf(pages.length);
+  let page: Filled = { marks: [], used: 0, head };
+  const limit = (runs: readonly Run[]) => limitOf(pages.length) - Math.max(page.head, headOf(runs));
   const turn = () => {
     if (page.marks.length > 0) pages.push(page);
-    page = { marks: [], used: 0 };
+    page = { marks: [], used: 0, head: 0 };
   };
   const open = (over: Drawing | undefined) => {
     if (over === undefined) return;
@@ -160,32 +191,33 @@ function fill(items: readonly Item[], height: number, limitOf: (page: number) =>
     else [run.goesOn, run.heading].forEach(open);
     page.marks.push(group({ x: 0, y: page.used }, run.drawing.marks));
     page.used += run.drawing.height;
+    page.head = Math.max(page.head, headOf([run]));
   };
-  const overflows = (wanted: number) => wanted > limit() + 1e-9;
+  const overflows = (runs: readonly Run[], wanted: number) => wanted > limit(runs) + 1e-9;
   const putChain = (runs: readonly Run[]) => {
-    if (page.marks.length > 0 && overflows(page.used + stackedHeight(runs, true))) turn();
+    if (page.marks.length > 0 && overflows(runs, page.used + stackedHeight(runs, true))) turn();
     // The limit of a page that is filled less than it could be is no limit of the paper.
-    if (stackedHeight(runs, false) <= height + 1e-9) {
+    if (stackedHeight(runs, false) <= height - headOf(runs) + 1e-9) {
       runs.forEach(put);
       return;
     }
     // Larger than a page: it breaks between its runs after all.
     for (const run of runs) {
-      if (page.marks.length > 0 && overflows(page.used + stackedHeight([run], true))) turn();
-      if (stackedHeight([run], false) > height + 1e-9) pages.push(undefined);
+      if (page.marks.length > 0 && overflows([run], page.used + stackedHeight([run], true))) turn();
+      if (stackedHeight([run], false) > height - headOf([run]) + 1e-9) pages.push(undefined);
       put(run);
     }
   };
   const putList = ({ runs, columns, step, over }: List) => {
     let rest = runs;
-    const least = stackedHeight([...over, ...runs.slice(0, LEAST_ROWS)], page.marks.length > 0);
-    if (page.marks.length > 0 && overflows(page.used + least)) turn();
+    const begin = [...over, ...runs.slice(0, LEAST_ROWS)];
+    if (page.marks.length > 0 && overflows(begin, page.used + stackedHeight(begin, page.marks.length > 0))) turn();
     over.forEach(put);
     while (rest.length > 0) {
       const fresh = page.marks.length === 0;
       if (fresh) open(rest[0]?.goesOn);
       const top = page.used + (fresh ? 0 : (rest[0]?.gap ?? 0));
-      const room = Math.max(0, limit() - top);
+      const room = Math.max(0, limit(rest) - top);
       let set = columnsWithin(rest, columns, room);
       const left = rest.length - set.taken;
       if (left > 0 && left < LEAST_ROWS && set.taken > 2 * LEAST_ROWS)
@@ -205,6 +237,7 @@ function fill(items: readonly Item[], height: number, limitOf: (page: number) =>
           page.marks.push(group({ x: index * step, y: top + y + below }, run.drawing.marks));
         }
       page.used = top + set.height;
+      page.head = Math.max(page.head, headOf(rest.slice(0, set.taken)));
       rest = rest.slice(set.taken);
       if (rest.length > 0) turn();
     }

@@ -58,6 +58,7 @@ export type Gaps = {
   "cautions.job 1": never;
   "cautions.job 2": never;
   "cautions.bar": never;
+  "cautions.bar and drill": never;
   "cautions.bar 1": never;
   "cautions.bar 2": never;
   "cautions.taper": never;
@@ -94,6 +95,7 @@ export type Gaps = {
   "belt card.unknown": never;
   "belt card.do not use": never;
   "belt card.may reach": "rpm";
+  "belt card.in two rows": never;
   "belt card.more speed": never;
   "belt card.larger too fast": never;
   "belt card.too fast": "materials";
@@ -1695,6 +1697,7 @@ const en: Readonly<Record<Key, Text>> = {
   "cautions.job 1": "Turn the work by hand through one whole turn before the power goes on: nothing may strike tool, slide or guard.",
   "cautions.job 2": "Stop the spindle to measure, to move a belt, to clear chips. Chips are hot and sharp; cast-iron dust is not for lungs or slides.",
   "cautions.bar": "No bar may whip behind the spindle. Key out of the chuck.",
+  "cautions.bar and drill": "Clamp the work, let no bar whip. Key out of the chuck.",
   "cautions.bar 1": "Long bar behind the spindle whips: cut it to end inside, or run it slowly in a supporting tube.",
   "cautions.bar 2": "Do not lean on a stop with power feed: it is a gauge, not a brake.",
   "cautions.taper": "PLUG OUT, then swing. Lock it before you start.",
@@ -1731,6 +1734,7 @@ const en: Readonly<Record<Key, Text>> = {
   "belt card.unknown": "speed not known: measure first.",
   "belt card.do not use": "beyond the limit, do not use",
   "belt card.may reach": "may reach {rpm}, do not use",
+  "belt card.in two rows": "A size in two rows: the slower one.",
   "belt card.more speed": "Small work bears more speed.",
   "belt card.larger too fast": "Larger than listed: too fast here.",
   "belt card.too fast": "Even the slowest is too fast for {materials}.",
@@ -3329,6 +3333,7 @@ const de: Readonly<Record<Key, Text>> = {
   "cautions.job 1": "Vor dem Einschalten das Werkstück von Hand einmal ganz herumdrehen: nichts darf an Meißel, Schlitten oder Abdeckung stoßen.",
   "cautions.job 2": "Zum Messen, Riemenlegen und Spänewegräumen die Spindel anhalten. Späne sind heiß und scharf; Gussstaub gehört nicht in die Lunge und nicht auf die Führungen.",
   "cautions.bar": "Keine Stange darf hinten schlagen. Schlüssel aus dem Futter.",
+  "cautions.bar and drill": "Werkstück spannen, keine Stange darf schlagen. Schlüssel aus dem Futter.",
   "cautions.bar 1": "Lange Stangen schlagen hinter der Spindel: so ablängen, dass sie innen enden, oder langsam in einem Stützrohr laufen lassen.",
   "cautions.bar 2": "Nie mit Selbstgang gegen einen Anschlag fahren: er ist eine Lehre, keine Bremse.",
   "cautions.taper": "STECKER ZIEHEN, dann schwenken. Klemmen vor dem Start.",
@@ -3365,6 +3370,7 @@ const de: Readonly<Record<Key, Text>> = {
   "belt card.unknown": "Drehzahl unbekannt: erst messen.",
   "belt card.do not use": "über der Grenze, nicht benutzen",
   "belt card.may reach": "kann {rpm} erreichen, nicht benutzen",
+  "belt card.in two rows": "Ein Maß in zwei Zeilen: die langsamere.",
   "belt card.more speed": "Dünne Werkstücke vertragen mehr.",
   "belt card.larger too fast": "Größer als angegeben: hier zu schnell.",
   "belt card.too fast": "Auch die langsamste Stellung ist zu schnell für {materials}.",

@@ -61,6 +61,7 @@ const grouped = fc.array(
   }),
   { minLength: 1, maxLength: 25 },
 );
+const room150 = { width: 190, height: 150 };
 const given = (all: readonly { width: number; height: number; besides: string | undefined }[]) =>
   all.map(({ besides, ...size }, item) => ({ ...size, item, ...(besides && { besides }) }));
 
@@ -114,4 +115,19 @@ test("a piece wider than its page is refused, one that is higher stands alone", 
     4,
   );
   expect(pages.map(({ placed }) => placed.length)).toEqual([1, 1]);
+});
+
+test("what belongs together and is too much for a page is parted, pieces alike last", () => {
+  const strips = [1, 2].map((copy) => ({ width: 180, height: 60, besides: "wheel", item: `strip ${copy}` }));
+  const others = ["picture", "index"].map((item, at) => ({ width: 170 - at, height: 50, besides: "wheel", item }));
+  const pages = packedOnPages(
+    [others[0], strips[0], strips[1], others[1]].flatMap((one) => one ?? []),
+    room150,
+    4,
+  );
+  expect(pages).toHaveLength(2);
+  expect(pages.map(({ placed }) => placed.map(({ item }) => item.split(" ")[0]).sort())).toContainEqual([
+    "strip",
+    "strip",
+  ]);
 });

@@ -61,9 +61,9 @@ describe("whatever the machine", () => {
       }
       // Layout must not hold by giving up: of a hundred machines one sheet is refused for want of room.
       expect(noRoom.length, noRoom.join("\n")).toBeLessThanOrEqual(numRuns / 100);
-      // Where one piece fills the page before and none of it can be moved, a page stays nearly empty: of three hundred machines, most
-      // of them measured on a quarter of their sheets, seven, most of them on A5.
-      expect(nearlyEmpty).toBeLessThanOrEqual(Math.ceil(numRuns / 43));
+      // Where one piece fills the page before and none of it can be moved, a page may stay nearly empty: with other seeds, since of those
+      // of the check none does.
+      expect(nearlyEmpty).toBeLessThanOrEqual(process.env.SEED === undefined ? 0 : Math.ceil(numRuns / 150));
       const lines = files.lines();
       const head = `${numRuns} machines of seed ${seed}, ${pages} pages`;
       const kept = folder ?? (lines.length > 0 ? mkdtempSync(join(tmpdir(), "witnessmark-faults-")) : undefined);

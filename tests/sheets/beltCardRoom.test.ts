@@ -52,19 +52,46 @@ describe("pulleys take no room from the rows", () => {
     expect(measureSheets(drill(), ["belt-card"]).faults).toEqual([]);
   });
 
-  test("twelve positions are two cards, and no way of the drive is cut in two", async () => {
-    expect(cardsOf(twelve)).toBe(2);
-    const { pages } = await readPdf(await pdfOf(printOf(twelve, "belt-card")));
-    const texts = pages.flatMap((page) =>
-      page.texts.map(({ text, y }) => ({ text, y: y + 1000 * pages.indexOf(page) })),
-    );
-    const height = (words: string) => texts.find(({ text }) => text === words)?.y ?? Number.NaN;
-    const rows = (twelve.drive?.speeds ?? []).map(({ rpm, position }) => ({
-      way: position.labels.at(-1),
-      second: height(rpm.toFixed(0)) > height("card 1 of 2"),
-    }));
-    expect(rows.filter(({ second }) => second).map(({ way }) => way)).toEqual(Array(6).fill("geared"));
+  test("nor does a line of which nothing is said: twelve positions are one card", () => {
+    expect(cardsOf(twelve)).toBe(1);
     expect(measureSheets(twelve, ["belt-card"]).faults).toEqual([]);
+  });
+});
+
+describe("each way of the drive has its card", () => {
+  const inches = (materials: string) =>
+    findingsOf(`name: Barn lathe
+units: in
+limits: { chuck: 1200 rpm }
+drive:
+  motor: { speed: 1725 rpm }
+  cover: { width: 7 in, height: 5 in, holes: [[0.4, 0.4, 0.25], [6.6, 0.4, 0.25], [0.4, 4.6, 0.25], [6.6, 4.6, 0.25]] }
+  stages:
+    - { name: motor belt, steps: [{ label: L, driver: 2.5, driven: 9.5 }, { label: H, driver: 4, driven: 8 }] }
+    - { name: spindle belt, steps: [{ label: "1", driver: 5.5, driven: 3.25 }, { label: "2", driver: 4.375, driven: 4.375 }, { label: "3", driver: 3.25, driven: 5.5 }] }
+    - { name: back gear, steps: [{ label: open }, { label: geared, teeth: [[20, 52], [18, 54]] }] }
+  tachometer: [{ position: [L, "1", open], speed: 745 rpm }, { position: [H, "2", open], speed: 835 rpm }]
+work: { materials: [${materials}] }
+`);
+
+  test("where the notes of its own rows leave it the room: six and six, not four and eight", () => {
+    const findings = inches("mild steel, grey cast iron, brass, bronze, aluminium");
+    const print = printOf(findings, "belt-card");
+    const cards = print.pages.map((page) => wordsOf({ ...print, pages: [page] }));
+    expect(cards).toHaveLength(2);
+    for (const { rpm, position } of findings.drive?.speeds ?? [])
+      expect(cards.map((words) => new RegExp(`(^|\\s)${rpm.toFixed(0)}(\\s|$)`).test(words))).toEqual(
+        position.labels.at(-1) === "open" ? [true, false] : [false, true],
+      );
+  });
+
+  test("and a size at which two of its ranges meet is told to be the slower one's", () => {
+    expect(textsOf(inches("mild steel"), "belt-card")).toContain("A size in two rows: the slower one.");
+    const lone = findingsOf(`name: L
+drive: { motor: { speed: 900 rpm }, stages: [{ name: b, steps: [{ label: A, driver: 60, driven: 60 }] }] }
+work: { materials: [mild steel] }
+`);
+    expect(textsOf(lone, "belt-card")).not.toContain("two rows");
   });
 });
 

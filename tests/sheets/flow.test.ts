@@ -49,6 +49,35 @@ test("of a list no one or two rows are left for another page", () => {
   expect(sheet.map((page) => page.length)).toEqual([18, 4]);
 });
 
+describe("what stands at the head of the pages that name something", () => {
+  const over = (marks: readonly Mark[]) => seenOn(marks).some(({ name }) => name.startsWith("wood"));
+  const headed = (runs: readonly Run[]) =>
+    flow(runs, HEIGHT, { height: 30, over }).map((marks) => seenOn(marks ?? []).map(({ name }) => name));
+
+  test("takes its room there, and leaves the other pages whole", () => {
+    expect(headed([run("a", 50), run("b", 50), run("wood", 40), run("c", 30), run("d", 30)])).toEqual([
+      ["a", "b"],
+      ["wood", "c"],
+      ["d"],
+    ]);
+    const named = run("wood", 5).drawing;
+    expect(headed(rows(10, { heading: named })).map((page) => page.length)).toEqual([7, 5]);
+  });
+
+  test("counts for a page that would else be nearly empty", () => {
+    expect(headed([...rows(10), run("wood", 10)])).toEqual([
+      ["0", "1", "2", "3", "4", "5", "6", "7", "8", "9"],
+      ["wood"],
+    ]);
+  });
+
+  test("and on a page that what follows shares", () => {
+    const section = (name: string, height: number) => run(name, height, { startsPage: "unless it fits" });
+    expect(headed([section("wood", 40), section("b", 40)])).toEqual([["wood"], ["b"]]);
+    expect(headed([section("wood", 40), section("wood b", 30)])).toEqual([["wood", "wood b"]]);
+  });
+});
+
 describe("no page is nearly empty", () => {
   test("the last page is a quarter full at least, at the cost of the one before it", () => {
     expect(names(rows(11))).toEqual([

@@ -11,7 +11,7 @@ export type CutOut = {
   readonly drawing: Drawing;
   readonly caption: string | Drawing;
   readonly name: string;
-  /** What lies beside or below all others of the same word, where that takes no more pages: copies of one piece. */
+  /** What lies on the page of all others of the same word, where that takes no more pages: the pieces of one wheel. */
   readonly besides?: string;
 };
 
@@ -33,11 +33,11 @@ export const areaOf = (cut: CutOut): number =>
   Math.max(cut.drawing.width, typeof cut.caption === "string" ? 0 : cut.caption.width) * cellHeight(cut);
 
 /** Pieces packed on shelves, one run a shelf. None may be wider than `width`. With `page` they are packed for pages of that height, so that
- *  what follows, `below` mm high, has room on the last. */
+ *  what follows, `below` mm high, has room on the last; where they take more pages than `most`, somehow. */
 export function cutOuts(
   pieces: readonly CutOut[],
   width: number,
-  page?: { readonly height: number; readonly below?: number },
+  page?: { readonly height: number; readonly below?: number; readonly most?: number },
 ): Run[] {
   const boxes = pieces.map((item): Grouped<Cell> => {
     const { drawing, name, besides } = item;
@@ -49,22 +49,27 @@ export function cutOuts(
       ...(besides && { besides }),
     };
   });
-  const chosen =
-    page === undefined
-      ? shelves(boxes, width, gap)
-      : packedOnPages(boxes, { width, height: page.height }, gap, page.below).flatMap(({ placed }) => bandsOf(placed));
-  return chosen.map(({ placed, height }) => ({
-    gap,
-    drawing: {
-      width,
-      height,
-      marks: placed.flatMap(({ x, y, item: { drawing, name, caption } }) => [
-        group({ x, y }, drawing.marks, { name }),
-        group({ x, y: y + drawing.height }, caption.marks, { name: "caption" }),
-      ]),
-    },
-  }));
+  if (page === undefined) return shelves(boxes, width, gap).map((shelf) => runOf(shelf, width));
+  // A page's pieces stay together, lest what was packed as one set be parted after all.
+  return packedOnPages(boxes, { width, height: page.height }, gap, page.below, page.most).flatMap(({ placed }, at) =>
+    bandsOf(placed).map((band, index) => ({
+      ...runOf(band, width),
+      ...(at > 0 && index === 0 && { startsPage: "unless it fits" as const }),
+    })),
+  );
 }
+
+const runOf = ({ placed, height }: Shelf<Cell>, width: number): Run => ({
+  gap,
+  drawing: {
+    width,
+    height,
+    marks: placed.flatMap(({ x, y, item: { drawing, name, caption } }) => [
+      group({ x, y }, drawing.marks, { name }),
+      group({ x, y: y + drawing.height }, caption.marks, { name: "caption" }),
+    ]),
+  },
+});
 
 /** A page parted where no piece crosses from above, the highest part first: it goes least on the page before. */
 function bandsOf<T>(placed: readonly Placed<T>[]): Shelf<T>[] {

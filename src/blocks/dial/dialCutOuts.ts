@@ -1,5 +1,6 @@
 import type { DialFinding } from "../../dial/finding.js";
 import { growthOf } from "../../dial/growth.js";
+import type { Drawing } from "../../drawing/drawing.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import type { Machine, Units } from "../../machine/machine.js";
 import { type Measure, measureOfPiece, measuresOf } from "../../paper/measuredPiece.js";
@@ -76,16 +77,22 @@ export function dialCutOuts(set: DialSet, settings: DialSettings, units: Units, 
   const { finding, pieces } = set;
   if (pieces === undefined) return [];
   const copies = Math.max(1, settings.copies);
+  const { name } = finding.handwheel;
   return [
     ...Array.from({ length: copies }, (_, copy) =>
-      pieces.map((piece) => ({
-        ...dialCutOut(set, piece, copies > 1 ? copy + 1 : undefined, units, most),
-        besides: `${finding.handwheel.name} ${piece.piece}`,
-      })),
+      pieces.map((piece) => dialCutOut(set, piece, copies > 1 ? copy + 1 : undefined, units, most)),
     ).flat(),
     ...(settings.index ? [companionCutOut(set, most)] : []),
-    ...(settings.blank && pieces.length === 1 ? [blankCutOut(finding.handwheel.name, set.plan, most)] : []),
-  ];
+    ...(settings.blank && pieces.length === 1 ? [blankCutOut(name, set.plan, most)] : []),
+  ].map((cut) => ({ ...cut, besides: name }));
+}
+
+/** Each is drawn once for all copies. */
+const seams = new WeakMap<DialPiece, Drawing>();
+function seamOf(plan: WholePlan, piece: DialPiece): Drawing {
+  const drawn = seams.get(piece) ?? seamView(plan, piece.joint);
+  seams.set(piece, drawn);
+  return drawn;
 }
 
 function dialCutOut(set: DialSet, piece: DialPiece, copy: number | undefined, units: Units, most: number): CutOut {
@@ -101,7 +108,7 @@ function dialCutOut(set: DialSet, piece: DialPiece, copy: number | undefined, un
   const foot = {
     title,
     numbers: numbersOf(set, piece, units),
-    ...(joined && { picture: seamView(plan, piece.joint) }),
+    ...(joined && { picture: seamOf(plan, piece) }),
     ...(missing.length > 0 && { lines: [say("dials.not on it", { words: missing.join(" · ") })] }),
   };
   return { drawing, name: plan.flat.kind, caption: cellFoot(foot, drawing.width, most) };

@@ -85,8 +85,8 @@ function setRuns({ findings, handwheels, width, height }: Context, wanted: Wante
   const cut = [
     ...(settings ? dials.flatMap((set) => dialCutOuts(set, settings, units, width)) : []),
     ...(settings?.places ? places(dials, width) : []),
-    ...scales.flatMap((one) => Array.from({ length: copies }, () => one.cut).flat()),
-    ...swivels.flatMap((one) => one.cut),
+    ...scales.flatMap((one, index) => Array.from({ length: copies }, () => of(`scale ${index}`, one.cut)).flat()),
+    ...swivels.flatMap((one, index) => of(`swivel ${index}`, one.cut)),
   ];
   const notes = [
     ...dials.map((set) => dialNote(set, units)),
@@ -124,20 +124,27 @@ function setRuns({ findings, handwheels, width, height }: Context, wanted: Wante
     const runs = foot(notes, true, { width: measure, height }, common);
     const note: CutOut = { name: "note", drawing: joined(runs, measure), caption: EMPTY };
     if (note.drawing.height > height) break;
-    const beside = cutOuts([...cut, note], width, { height, below: STRIP });
+    const beside = cutOuts([...cut, note], width, { height, below: STRIP, most: pages });
     if (pagesOf(beside, height) <= pages && lastPage(beside, height) + STRIP <= height) return beside;
   }
-  // Few words take the last pieces with them to their page; where there is no room for both they are set in short lines.
+  // Many words fill a page; few take the last pieces with them to theirs; where there is no room for both they are set in short lines.
+  const fills = (runs: readonly Run[]) => heightOf(runs) >= LEAST_PART * height;
+  if (fills(words)) return [...shelves, ...words];
   const last = shelves.at(-1) as Run;
-  const alone = [width, ...measures]
-    .map((measure) => foot(notes, true, { width: Math.min(width, measure), height }, common))
-    .find((runs) => heightOf(runs) >= LEAST_PART * height);
   const shares = lastPage(shelves, height) > last.drawing.height;
   const spared = !shares || lastPage(shelves.slice(0, -1), height) >= LEAST_PART * height;
   const taken = spared && last.drawing.height + heightOf(words) + STRIP <= height;
-  if (alone !== undefined && !taken) return [...shelves, ...alone];
+  const alone = taken
+    ? undefined
+    : measures
+        .map((measure) => foot(notes, true, { width: Math.min(width, measure), height }, common))
+        .find((runs) => fills(runs));
+  if (alone !== undefined) return [...shelves, ...alone];
   return [...shelves.slice(0, -1), ...kept([last]), ...words];
 }
+
+/** Pieces of one scale, which need no name but their own. */
+const of = (besides: string, cut: readonly CutOut[]): CutOut[] => cut.map((piece) => ({ ...piece, besides }));
 
 const EMPTY: Drawing = { width: 0, height: 0, marks: [] };
 /** Lengths of line that are easily read, mm. */
@@ -155,10 +162,12 @@ const LEAST_PART = 0.38;
 /** The pages that shelves fill one after the other: how far down each of them reaches, mm. */
 const filled = (shelves: readonly Run[], height: number): number[] => {
   const pages: number[] = [];
-  for (const { drawing, gap = 0 } of shelves) {
-    const down = (pages.at(-1) ?? height) + gap + drawing.height;
+  for (const [index, { drawing, gap = 0, startsPage }] of shelves.entries()) {
+    const next = shelves.findIndex((run, at) => at > index && run.startsPage !== undefined);
+    const section = startsPage === undefined ? [] : shelves.slice(index, next < 0 ? undefined : next);
+    const down = (pages.at(-1) ?? height) + Math.max(gap + drawing.height, heightOf(section));
     if (down > height + 1e-9) pages.push(drawing.height);
-    else pages[pages.length - 1] = down;
+    else pages[pages.length - 1] = (pages.at(-1) ?? 0) + gap + drawing.height;
   }
   return pages;
 };
@@ -181,6 +190,7 @@ function places(dials: readonly DialSet[], most: number): CutOut[] {
     else alike.set(look, { picture, names: [name] });
   }
   return [...alike.values()].map(({ picture, names }) => ({
+    besides: names[0] as string,
     drawing: picture,
     name: "place",
     caption: cellFoot({ title: placeTitle(names), numbers: [] }, picture.width, most),
@@ -239,23 +249,18 @@ function foot(
   return evenly(parts, 0.85 * height);
 }
 
-/** On one page, or on pages that are filled alike. */
+/** On one page, or on pages that are filled alike. A part that is broken has two lines at least on either page. */
 function evenly(parts: readonly (readonly Run[])[], height: number): Run[] {
   const all = heightOf(parts.flat());
   const pages = Math.ceil(all / height);
-  let [gone, page] = [0, 1];
-  const begins = new Set<number>();
-  for (const [index, part] of parts.entries()) {
-    if (gone >= (page * all) / pages) {
-      begins.add(index);
-      page++;
+  const filled: Run[][] = [[]];
+  let gone = 0;
+  for (const part of parts)
+    for (const [at, run] of part.entries()) {
+      const mayBegin = at === 0 || (at >= 2 && at <= part.length - 2);
+      if (mayBegin && gone >= (filled.length * all) / pages) filled.push([{ ...run, startsPage: "always" }]);
+      else filled.at(-1)?.push(run);
+      gone += heightOf([run]);
     }
-    gone += heightOf(part);
-  }
-  return parts.flatMap((part, index) => {
-    const runs = begins.has(index)
-      ? part.map((run, at) => (at === 0 ? { ...run, startsPage: "always" as const } : run))
-      : part;
-    return begins.has(index + 1) || index === parts.length - 1 ? together(runs) : kept(runs);
-  });
+  return filled.flatMap(together);
 }

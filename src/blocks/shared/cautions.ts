@@ -1,7 +1,7 @@
 import type { Mark, Weight } from "../../drawing/drawing.js";
 import { rectangle, text } from "../../drawing/shapes.js";
 import { wrapText } from "../../drawing/text.js";
-import { usesOf } from "../../findings/uses.js";
+import { type Use, usesOf } from "../../findings/uses.js";
 import { say } from "../../words/say.js";
 import { block, type Run } from "./block.js";
 import { leading, size } from "./style.js";
@@ -37,6 +37,10 @@ const cautions = {
     strip: () => say("cautions.bar"),
     rest: () => [say("cautions.bar 1"), say("cautions.bar 2")],
   },
+  "bar or drill": {
+    strip: () => say("cautions.bar"),
+    rest: () => [],
+  },
   taper: {
     strip: () => say("cautions.taper"),
     rest: () => [say("cautions.taper 1")],
@@ -50,6 +54,10 @@ export const cautionPlaces = Object.keys(cautions) as Place[];
 /** Two at most, where the hand arrives. */
 export const cautionWords = (place: Place): string => cautions[place].strip();
 
+/** A machine that stands both ways has one strip for either. */
+const barOrDrill = (uses: readonly Use[]): string =>
+  uses.length > 1 ? say("cautions.bar and drill") : cautionWords(uses.includes("drilling") ? "drill" : "bar");
+
 /** What stands once, in front of a binder; `places`: where hands will be. */
 export const furtherCautions = (places: readonly Place[]): string[] => [
   say("cautions.eyes"),
@@ -61,7 +69,9 @@ export const cautionLines = block(
   ({ findings, settings, width }): Run[] => {
     // A machine that drills by its quill has none to lock.
     if (settings.of === "tailstock" && usesOf(findings.machine).includes("drilling")) return [];
-    return [{ ...strip(cautions[settings.of as Place].strip(), width), gap: 3, keepWithPrevious: true }];
+    const words =
+      settings.of === "bar or drill" ? barOrDrill(usesOf(findings.machine)) : cautionWords(settings.of as Place);
+    return [{ ...strip(words, width), gap: 3, keepWithPrevious: true }];
   },
   { of: cautionPlaces },
 );

@@ -20,6 +20,8 @@ export type Column = {
   readonly align: "start" | "middle" | "end" | "decimal";
   /** Left out, the last of them first, where the paper is too narrow for all columns. */
   readonly optional?: boolean;
+  /** More room than is usual beside its cells, mm: for several words that would else run into those of the next column. */
+  readonly apart?: number;
   /** Says what its row is about: repeated where a table is split. The first column when none says so. */
   readonly key?: boolean;
 };

@@ -11,7 +11,7 @@ import { size } from "./style.js";
 export type Part = { readonly stage: Stage; readonly index: number; readonly belt: boolean; readonly least: Room };
 
 /** A pair of cones needs so much in height, names of the shafts included; more is used up to `MOST`, mm. */
-const LEAST = 2 * size.text * 1.25 + 20;
+const LEAST = 2 * size.text * 1.25 + 19.5;
 const MOST = 56;
 const partGap = 2.5;
 const acrossGap = 6;
@@ -54,7 +54,7 @@ export function pictureRoom(drive: Drive, across: boolean): Room {
     : { width: most(({ width }) => width), height: sum(({ height }) => height, partGap) };
 }
 
-/** Every cone pulley once, every shaft named, belts on the steps of `chosen` (one step a stage, motor end first). Spindle above or
+/** Every cone pulley once, every shaft named (a countershaft in either picture: it bears another cone in each, where another belt lies), belts on the steps of `chosen` (one step a stage, motor end first). Spindle above or
  *  left, motor below or right. */
 export function drivePicture(drive: Drive, chosen: readonly Step[] | undefined, room: Room, across: boolean): Drawing {
   const parts = pictureParts(drive);

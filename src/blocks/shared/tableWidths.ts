@@ -98,6 +98,7 @@ function needOf(column: Column, index: number, rows: Rows, size: number): Need {
   const { heading } = column;
   const headed = (of: (words: string) => number) => Math.max(0, ...heading.map(of));
   const body = Math.max(whole + fraction, least);
+  const beside = 2 * padding + (column.apart ?? 0);
   return {
     whole,
     fraction,
@@ -107,14 +108,12 @@ function needOf(column: Column, index: number, rows: Rows, size: number): Need {
         whole + fraction,
         wish,
         headed((words) => headingWidth(words, Math.max(wish, body))),
-      ) +
-      2 * padding,
+      ) + beside,
     least:
       Math.max(
         body,
         headed((words) => Math.min(WIDEST_WORD, widestWord(words, sizes.text, "bold"))),
-      ) +
-      2 * padding,
+      ) + beside,
   };
 }
 

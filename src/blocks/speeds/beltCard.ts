@@ -44,7 +44,7 @@ export function beltCardsOf(
   const found = known
     ? materials.map((material) => ({
         material,
-        told: toldOf(material, operation, { ...findings, ...(drive && { drive }) }),
+        told: toldOf(material, operation, omitted.length === 0 ? findings : { ...findings, ...(drive && { drive }) }),
       }))
     : [];
   const own = found.flatMap(({ material, told }) =>
@@ -78,6 +78,10 @@ export function beltCardsOf(
         (row) =>
           rows[row]?.forbidden === undefined && across.some((column) => columns[column]?.cells[row]?.words === ""),
       );
+      // Where one range ends the next begins; the slower is never too fast.
+      const ranges = (column: number) =>
+        shown.filter((row) => rows[row]?.forbidden === undefined && columns[column]?.cells[row]?.words !== "");
+      const meeting = across.some((column) => ranges(column).length > 1);
       return [
         ...(signs.has("~") ? [say("belt card.by ratio")] : []),
         ...(signs.has("!") ? [say("belt card.measure first")] : []),
@@ -87,6 +91,7 @@ export function beltCardsOf(
         ...(set ? [say("belt card.set")] : []),
         ...(omitted.length > 0 ? [say("belt card.omitted", { positions: omitted.map(nameIn).join(", ") })] : []),
         ...(blank ? [say("belt card.blank")] : []),
+        ...(meeting ? [say("belt card.in two rows")] : []),
         ...(across.some((column) => columns[column]?.bearsMore) ? [say("belt card.more speed")] : []),
         ...(across.some((column) => shown.includes(columns[column]?.endsAt ?? -1))
           ? [say("belt card.larger too fast")]

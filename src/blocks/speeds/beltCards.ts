@@ -1,4 +1,4 @@
-import type { Drawing, Mark } from "../../drawing/drawing.js";
+import type { Drawing, Mark, Weight } from "../../drawing/drawing.js";
 import { group } from "../../drawing/shapes.js";
 import type { Findings } from "../../findings/findings.js";
 import { speedDoubt } from "../../findings/speedDoubt.js";
@@ -8,11 +8,12 @@ import { say } from "../../words/say.js";
 import type { Run } from "../shared/block.js";
 import { type CautionPlace, cautionWords, strip } from "../shared/cautions.js";
 import { drivePicture, pictureRoom } from "../shared/drivePicture.js";
+import { unlessNoRoom } from "../shared/noRoom.js";
 import { paragraph } from "../shared/paragraph.js";
 import { size } from "../shared/style.js";
 import { type BeltCard, beginWith, positionName } from "./beltCard.js";
 import { type BeltTable, beltTableOf, type Density, headingHeight, heightsOf } from "./beltMeasure.js";
-import { below, beside, planned, type Share } from "./beltPlan.js";
+import { below, beside, type Plan, planned, type Share } from "./beltPlan.js";
 import { drawnTable } from "./beltRows.js";
 
 export type CardRoom = {
@@ -56,41 +57,55 @@ export function beltCards(
     ];
     return stacked(
       [
-        ...paragraph(words.join(" "), width, { size: size.text }),
-        ...(first && key.words !== "" ? paragraph(key.words, width, { size: key.size, gap: 0.8 }) : []),
-        ...paragraph(drillCaution(room), width, { size: size.text, weight: "bold" }),
-      ].filter(({ drawing }) => drawing.marks.length > 0),
+        ...said(words.join(" "), width),
+        ...(first ? said(key.words, width, { size: key.size, gap: 0.8 }) : []),
+        ...said(drillCaution(room), width, { weight: "bold" }),
+      ],
       width,
     );
   };
   const all: Share = { columns: [...card.columns.keys()], rows: [0, card.rows.length] };
   // With pulleys on a card of their own.
   const words = stacked(
-    [
-      ...paragraph(drawn.join(" "), room.width, { size: size.text }),
-      ...paragraph(key.words, room.width, { size: key.size, gap: 0.8 }),
-    ],
+    [...said(drawn.join(" "), room.width), ...said(key.words, room.width, { size: key.size, gap: 0.8 })],
     room.width,
   );
   const own = room.height - head.height - words.height - gap;
   const least = pictureRoom(drive, false);
   const right = room.width - least.width - beside;
   const whole = room.height - head.height;
-  const bodyWith = (first: boolean, left: number, width = room.width) =>
-    whole - foot(all, first, left, width).height - gap;
-  const planWith = (left: number) =>
+  const bodyWith = (share: Share, first: boolean, left: number, width = room.width) =>
+    whole - foot(share, first, left, width).height - gap;
+  const planWith = (left: number, onFirst = all, onOthers = all) =>
     planned(tables, drive, {
       ...room,
       height: {
-        first: bodyWith(true, left),
-        narrow: bodyWith(true, left, Math.max(1, right)),
-        other: bodyWith(false, left),
+        first: bodyWith(onFirst, true, left),
+        narrow: bodyWith(onFirst, true, left, Math.max(1, right)),
+        other: bodyWith(onOthers, false, left),
         pulleys: own,
         whole,
       },
     });
   let plan = planWith(0);
   if (plan.left > 0) plan = planWith(plan.left);
+  if (plan.broken > 0 || plan.left > 0) plan = inHalves(plan) ?? plan;
+  /** A card for each half that the ways of the drive part: each has no notes but its own, which leaves more room for its rows. */
+  function inHalves({ left, broken }: Plan): Plan | undefined {
+    const at = middleWay(card.rows);
+    if (at === undefined) return undefined;
+    const halves: readonly Share[] = [
+      { ...all, rows: [0, at] },
+      { ...all, rows: [at, card.rows.length] },
+    ];
+    const found = unlessNoRoom(() => planWith(0, ...halves));
+    if (found === undefined || found.left > 0 || found.shares.length !== halves.length) return undefined;
+    if (left === 0 && found.broken >= broken) return undefined;
+    const foretold = found.shares.every(
+      ({ rows: [from, to] }, index) => from === halves[index]?.rows[0] && to === halves[index]?.rows[1],
+    );
+    return foretold ? found : undefined;
+  }
   const { table } = plan;
   const picture = (width: number, height: number, across: boolean) =>
     drivePicture(drive, begin?.position.steps, { width, height }, across);
@@ -148,6 +163,17 @@ export function beltCards(
     ],
   };
   return { drawings: [...drawings, pulleys], left, broken: plan.broken };
+}
+
+/** Where there is nothing to say no line is left free for it. */
+const said = (words: string, width: number, style: Partial<Parameters<typeof paragraph>[2]> = {}): Run[] =>
+  words === "" ? [] : paragraph(words, width, { size: size.text, ...style });
+
+/** Where a way of the drive ends, nearest to the middle of all rows. */
+function middleWay(rows: BeltTable["rows"]): number | undefined {
+  const ends = rows.flatMap(({ way }, index) => (index > 0 && rows[index - 1]?.way !== way ? [index] : []));
+  const off = (end: number) => Math.abs(end - rows.length / 2);
+  return ends.sort((one, other) => off(one) - off(other))[0];
 }
 
 /** What the strip has said is not said again. */

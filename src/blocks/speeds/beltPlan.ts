@@ -2,6 +2,7 @@ import type { Drive } from "../../machine/machine.js";
 import { say } from "../../words/say.js";
 import { pictureParts, pictureRoom } from "../shared/drivePicture.js";
 import { NoRoom } from "../shared/noRoom.js";
+import type { Room } from "../shared/stepPulleys.js";
 import { acrossCards, type BeltTable, headingHeight, heightsOf, waysFit } from "./beltMeasure.js";
 
 /** What there is for a table and its pulleys on each card. */
@@ -40,10 +41,16 @@ const MOST = 6;
  *  @throws NoRoom where there is none. */
 export function planned(tables: readonly BeltTable[], drive: Drive, room: TableRoom): Plan {
   let reason: NoRoom | undefined;
+  // The same for every table and place.
+  const picture = {
+    there: pictureParts(drive).length > 0,
+    least: pictureRoom(drive, false),
+    level: pictureRoom(drive, true),
+  };
   const plans = tables.flatMap((table) =>
     places.flatMap((place): Plan[] => {
       try {
-        const plan = planFor(place, table, drive, room);
+        const plan = planFor(place, table, picture, room);
         return plan === undefined ? [] : [plan];
       } catch (fault) {
         if (!(fault instanceof NoRoom)) throw fault;
@@ -63,18 +70,19 @@ export function planned(tables: readonly BeltTable[], drive: Drive, room: TableR
   throw new NoRoom(reason?.message ?? say("no room.too many cards", { positions: rows, cards: MOST }), remedy());
 }
 
+/** Whether there are pulleys to show, and what they take below one another and side by side. */
+type Picture = { readonly there: boolean; readonly least: Room; readonly level: Room };
+
 const remedy = (): string => say("no room.larger cover");
 
 function planFor(
   place: Place,
   table: BeltTable,
-  drive: Drive,
+  { there, least, level }: Picture,
   { width, height: heights, cards }: TableRoom,
 ): Plan | undefined {
   const height = place === "apart" ? heights.other : place === "side" ? heights.narrow : heights.first;
-  const least = pictureRoom(drive, false);
-  const level = pictureRoom(drive, true);
-  if (pictureParts(drive).length === 0 && place !== "none") return undefined;
+  if (!there && place !== "none") return undefined;
   if (place === "left" && least.height > height) return undefined;
   if (place === "side" && least.height > heights.whole) return undefined;
   if (place === "top" && level.width > width) return undefined;

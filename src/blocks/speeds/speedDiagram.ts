@@ -5,6 +5,7 @@ import { operationWords } from "../../cutting/operations.js";
 import { cuttingSpeedUnit, metresPerMinuteAt } from "../../cutting/rates.js";
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { circle, group, line, rectangle, text } from "../../drawing/shapes.js";
+import { textWidth } from "../../drawing/text.js";
 import type { Findings } from "../../findings/findings.js";
 import { sizeWords } from "../../findings/sizeName.js";
 import { bandFor, speedFor } from "../../findings/speedChoice.js";
@@ -26,8 +27,9 @@ import { type Band, bandMarks, barWidth } from "./diagramBands.js";
 import { labelRoom, lineMarks, type SpeedLine, speedLines } from "./diagramLines.js";
 import { around, grid } from "./diagramScales.js";
 
-/** Narrower paper has the list of speeds below the diagram. */
+/** Narrower paper has the list of speeds below the diagram, unless it takes no more than this share of the width. */
 const WIDE = 220;
+const SHARE = 0.25;
 const listWide = 62;
 /** Of the list, for the speeds. */
 const speedsWide = 16;
@@ -46,7 +48,6 @@ export const speedDiagram = block(
     const head = useHeading(machine, use, width);
     const bands = bandsOf(findings, operation);
     const lines = speedLines(drive.speeds, machine.limits);
-    const list = listOf(lines, width < WIDE ? width : listWide, width < WIDE);
     const example = exampleOf(findings, operation, bands);
     const notes = bandNotes(
       bands.map(({ band }) => band),
@@ -59,20 +60,55 @@ export const speedDiagram = block(
       ...(example === undefined ? [] : paragraph(example.words, width, { gap: 0.6 })),
       ...paragraph(notes.join(" "), width, { size: size.source, gap: 1 }),
     ];
-    const room = height - settings.leave - heightOf([...head, ...below]);
-    const beside = width >= WIDE && heightOf(list) <= room;
-    const wanted = Math.max(LOWEST, beside || width >= WIDE ? room : room - heightOf(list) / 2);
-    const tall = Math.min(wanted, height - heightOf(head) - 2);
-    const plot = { width: beside ? width - listWide - 6 : width, height: tall };
+    const words = heightOf(below);
+    const alone = height - heightOf(head) - 2;
+    const { tall, beside, list } = placed(lines, width, alone, alone + 2 - settings.leave - words, words);
+    const plot = { width: beside === 0 ? width : width - beside - 6, height: tall };
     const drawn = diagram(findings, operation, lines, bands, example, plot);
-    const marks = beside ? [...drawn, group({ x: width - listWide, y: 0 }, stacked(list))] : drawn;
-    return [...head, { drawing: { width, height: tall, marks } }, ...(beside ? [] : list), ...below];
+    const marks = beside === 0 ? drawn : [...drawn, group({ x: width - beside, y: 0 }, stacked(list))];
+    return [...head, { drawing: { width, height: tall, marks } }, ...(beside === 0 ? list : []), ...below];
   },
   { operation: operationWords },
 );
 
 /** Lower than this a diagram is not read off, mm. */
 const LOWEST = 52;
+
+/** How high the diagram is, and the list beside it, so wide, or below it (0). `alone`, `room`: what the page has for both without the
+ *  words below and with them, mm. */
+function placed(
+  lines: readonly SpeedLine[],
+  width: number,
+  alone: number,
+  room: number,
+  words: number,
+): { readonly tall: number; readonly beside: number; readonly list: readonly Run[] } {
+  const longest = largestOf(lines.map(({ name }) => textWidth(name, size.text, "regular")));
+  const own = width < WIDE ? Math.min(listWide, Math.max(LEAST_LIST, speedsWide + longest + 2)) : listWide;
+  const narrow = listOf(lines, own, false);
+  const mayStandBeside = width >= WIDE || own <= SHARE * width;
+  const beside = (tall: number) => ({ tall, beside: own, list: narrow });
+  if (mayStandBeside && room >= LOWEST && heightOf(narrow) <= room) return beside(room);
+  const list = listOf(lines, width, true);
+  const below = (tall: number) => ({ tall, beside: 0, list });
+  if (room - listHeight(list) >= LOWEST) return below(room - listHeight(list));
+  // Words that fill a page of their own leave this one to diagram and list; of fewer the list keeps them company.
+  if (mayStandBeside && words >= OWN_PAGE * alone && heightOf(narrow) <= alone) return beside(alone);
+  return below(Math.max(LOWEST, alone - listHeight(list)));
+}
+
+/** Of a page, for words without the list. */
+const OWN_PAGE = 0.3;
+/** For its headings, mm. */
+const LEAST_LIST = 30;
+
+/** Of a list in its columns with the heading over them, mm. */
+function listHeight(list: readonly Run[]): number {
+  const [first] = list;
+  if (first === undefined) return 0;
+  const heading = first.heading?.height ?? 0;
+  return heading + Math.ceil(list.length / (first.list?.columns ?? 1)) * (heightOf(list) / list.length);
+}
 
 /** Speeds and their positions, fastest first. */
 function listOf(lines: readonly SpeedLine[], width: number, list: boolean): Run[] {

@@ -1,7 +1,7 @@
 import { scaleLog } from "d3-scale";
 import type { Mark } from "../../drawing/drawing.js";
 import { circle, group, line, text } from "../../drawing/shapes.js";
-import { textWidth, wrapText } from "../../drawing/text.js";
+import { textWidth, widestWord, wrapText } from "../../drawing/text.js";
 import type { SpeedFinding } from "../../drive/finding.js";
 import { spread } from "../../drive/geometricStep.js";
 import { nearestPreferred, preferredNumbers } from "../../drive/preferredNumbers.js";
@@ -28,6 +28,9 @@ const TALLEST = 0.66;
 const LEAST_NAMED = size.source * 1.35;
 /** Above the tree, for the names of stages. */
 const top = 12;
+/** Of a stage's name, and what is left free beside it, mm. */
+const STAGE_LINES = 3;
+const NAME_GAP = 1.5;
 /** Of the width, for the names of positions. */
 const NAMES = 0.3;
 /** Rays need so much from motor to spindle to be told apart. */
@@ -41,12 +44,15 @@ export const speedTree = giving(
     const { drive } = findings.machine;
     if (drive === undefined || findings.drive === undefined) return [];
     const { speeds } = findings.drive;
+    const { room } = across(speeds, width);
+    const { names, key: stageKey } = stageNames(drive, (room.right - room.left) / drive.stages.length - NAME_GAP);
     const wanted = Math.max(settings.height, speeds.length * ROW + top + 4);
     // Low enough for what stands below, as long as the speeds can be told apart.
     const least = Math.min(settings.height, speeds.length * LOW_ROW + top + 4);
     const tall = Math.min(wanted, Math.max(least, TALLEST * height));
     return [
-      { drawing: { width, height: tall, marks: tree(findings, drive, speeds, width, tall) } },
+      { drawing: { width, height: tall, marks: tree(findings, drive, names, speeds, width, tall) } },
+      ...paragraph(stageKey.join(" · "), width, { gap: 1 }),
       ...paragraph(key, width, { gap: 1 }),
       ...paragraph(signWords(speeds, findings.machine.limits), width, { size: size.source, gap: 2 }),
       ...(speeds.some(({ from }) => from === "unknown") ? [] : paragraph(spreadWords(speeds), width, { gap: 1 })),
@@ -70,9 +76,19 @@ function columnsFor(speeds: readonly SpeedFinding[], width: number): Columns {
   return { name, speed, ratio, wide: ratio + 1 + word };
 }
 
+/** Where the rays stand, left of the columns, and whether the preferred numbers have room at the right. */
+function across(speeds: readonly SpeedFinding[], width: number) {
+  const columns = columnsFor(speeds, width);
+  const seriesWide = 16;
+  const left = 14;
+  const withSeries = width - left - columns.wide - seriesWide >= LEAST_RAYS;
+  return { columns, withSeries, room: { left, right: width - columns.wide - (withSeries ? seriesWide : 0) } };
+}
+
 function tree(
   { machine }: Findings,
   drive: Drive,
+  names: readonly string[],
   speeds: readonly SpeedFinding[],
   width: number,
   height: number,
@@ -84,17 +100,13 @@ function tree(
   const y = scaleLog()
     .domain([smallestOf(all) / 1.06, largestOf(all) * 1.06])
     .range([floor, top]);
-  const columns = columnsFor(speeds, width);
-  const seriesWide = 16;
-  const left = 14;
-  const withSeries = width - left - columns.wide - seriesWide >= LEAST_RAYS;
-  const room = { left, right: width - columns.wide - (withSeries ? seriesWide : 0) };
+  const { columns, withSeries, room } = across(speeds, width);
   const x = (level: number) => room.left + ((room.right - room.left) * level) / stages.length;
   const rays: Mark[] = [];
   const nodes: Mark[] = [];
   for (const [level, stage] of stages.entries()) {
     rays.push(line({ x: x(level), y: top }, { x: x(level), y: floor }, rowLine));
-    nodes.push(...stageName(translated(stage.name), (x(level) + x(level + 1)) / 2, x(level + 1) - x(level) - 1.5));
+    nodes.push(...stageName(names[level] ?? "", (x(level) + x(level + 1)) / 2, x(level + 1) - x(level) - NAME_GAP));
     const last = level === stages.length - 1;
     for (const rpm of levels[level] ?? []) {
       const from = { x: x(level), y: y(rpm) };
@@ -132,14 +144,25 @@ function tree(
   ];
 }
 
-/** Over the rays of its stage, in two lines at most; of a longer one the beginning. */
+/** What stands over the rays of each stage: its name, or where that has no room there a number, and what it stands for. */
+function stageNames({ stages }: Drive, room: number): { names: string[]; key: string[] } {
+  const called = stages.map(({ name }) => translated(name));
+  const isLong = (name: string) =>
+    wrapText(name, room, size.source, "bold").length > STAGE_LINES || widestWord(name, size.source, "bold") > room;
+  const names = called.map((name, index) => (isLong(name) ? `(${index + 1})` : name));
+  const key = called.flatMap((name, index) =>
+    isLong(name) ? [say("belt card.sign", { sign: names[index] ?? "", name })] : [],
+  );
+  return { names, key };
+}
+
+/** Over the rays of its stage. */
 function stageName(name: string, middle: number, room: number): Mark[] {
   const lines = wrapText(name, room, size.source, "bold");
-  const shown = lines.length <= 2 ? lines : [lines[0] ?? "", shorter(lines[1] ?? "", room)];
-  return shown.map((part, index) =>
+  return lines.map((part, index) =>
     text(
       part,
-      { x: middle, y: top - 3 - (shown.length - 1 - index) * size.source * 1.2 },
+      { x: middle, y: top - 3 - (lines.length - 1 - index) * size.source * 1.2 },
       { size: size.source, anchor: "middle", weight: "bold" },
     ),
   );

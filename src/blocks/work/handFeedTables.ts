@@ -19,6 +19,8 @@ import type { Cell, Column } from "../shared/table.js";
 import { countSign, countWords } from "./countCell.js";
 import { type Group, sideBySide } from "./sideBySide.js";
 
+/** "2 : 7 s" and "3 : 5 s" side by side are not read as one count, mm. */
+const APART = 1.4;
 /** Beside a feed that is too fine for a material of the file. */
 const NOT_FOR = "*";
 const names = () => [say("hand feed.fine"), say("hand feed.medium"), say("hand feed.coarse")];
@@ -100,7 +102,7 @@ function wheelGroup(
       handwheel.reads === "diameter" ? say("hand feed.turn of slide", turn) : say("hand feed.turn", turn),
       ...(dial === undefined ? [] : [say("hand feed.division", { division: dial.chosen.divisionLabel })]),
     ],
-    columns: columnsOf(feeds, units),
+    columns: columnsOf(feeds, units).map((column) => ({ ...column, apart: APART })),
     rows: known.map((speed) =>
       feeds.map(({ feed, least }): Cell => {
         const rpm = runAt(speed, limits);
