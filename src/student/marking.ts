@@ -4,9 +4,12 @@ import type { Step, WantedNumber, WantedPosition, WantedSetting } from "./wanted
  *  taken up again before the dial is true. */
 export type Turned = { readonly turns: number; readonly slack: number };
 
-/** A wheel turned on or back (less than nothing) from where it stands, never to before its zero. `lost`: turns of lost motion. */
+/** How far a wheel goes back before its zero, turns: room to come on to the first lines from. */
+export const BEFORE_ZERO = 1;
+
+/** A wheel turned on or back (less than nothing) from where it stands. `lost`: turns of lost motion. */
 export function turnedBy({ turns, slack }: Turned, more: number, lost: number): Turned {
-  const to = Math.max(0, Math.round((turns + more) * 1e9) / 1e9);
+  const to = Math.max(-BEFORE_ZERO, Math.round((turns + more) * 1e9) / 1e9);
   return { turns: to, slack: Math.min(lost, Math.max(0, slack - (to - turns))) };
 }
 

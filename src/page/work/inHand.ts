@@ -39,10 +39,12 @@ export function standing(
 ): WheelStanding | undefined {
   const found = wheelNamed(findings, wheel);
   if (findings === undefined || found?.feed === undefined || found.reading === undefined) return undefined;
-  const setting = settingToRead(found, turns * found.reading.perTurn);
+  // Before its zero a dial shows what it shows a round later.
+  const shown = turns < 0 ? turns + (found.dial?.chosen.rows ?? 0) : turns;
+  const setting = shown < 0 ? undefined : settingToRead(found, shown * found.reading.perTurn);
   const { units } = findings.machine;
   const moved = turns + (found.feed.lostMotion === undefined ? 0 : slack);
-  const doubt = doubtOver(moved, found.feed, tenthOfDivision(found));
+  const doubt = doubtOver(Math.abs(moved), found.feed, tenthOfDivision(found));
   return {
     ...(setting && shownAt(found, setting)),
     travel: formatDoubted(moved * found.feed.perTurn, doubt, units, units === "mm" ? 3 : 4),

@@ -92,7 +92,7 @@ function Turning({ hand, wheel, dial, standing, free }: TurningProps) {
   const by = (more: number): void => turn(hand, more, dial);
   const line = (way: 1 | -1): void => by(toNextLine(hand.turned.peek().turns, dial, way));
   const whole = Math.floor(turns + 1e-9);
-  const counted = `${whole} whole ${whole === 1 ? "turn" : "turns"}`;
+  const counted = whole < 0 ? "before 0" : `${whole} whole ${whole === 1 ? "turn" : "turns"}`;
   const shown = `the dial shows ${standing?.figure ?? ""}`;
   return (
     <>
@@ -104,9 +104,7 @@ function Turning({ hand, wheel, dial, standing, free }: TurningProps) {
         onTurn={by}
         onLine={line}
       />
-      <p class="turns">
-        <b>{whole}</b> whole {whole === 1 ? "turn" : "turns"}
-      </p>
+      <p class="turns">{counted}</p>
       <p class="by thumbs">
         <button type="button" onClick={() => by(-1)}>
           turn back

@@ -1,4 +1,5 @@
 import { useRef } from "preact/hooks";
+import { BEFORE_ZERO } from "../../../student/marking.js";
 import type { DialSeen } from "../../work/protocol.js";
 
 const R = 200;
@@ -41,7 +42,7 @@ export function Wheel({ name, dial, turns, told, onTurn, onLine }: WheelProps) {
       tabIndex={0}
       aria-label={`Dial of the ${name}`}
       aria-valuenow={turns}
-      aria-valuemin={0}
+      aria-valuemin={-BEFORE_ZERO}
       aria-valuetext={told}
       onPointerDown={(event) => {
         event.currentTarget.setPointerCapture(event.pointerId);

@@ -49,7 +49,8 @@ export function turn({ turned }: InHand, more: number, { lost }: DialSeen): void
   turned.value = turnedBy(turned.peek(), more, lost.turns);
 }
 
-const HAIR = 1e-6;
+/** Of a line: what a drag leaves beside one is told from that. */
+const HAIR = 1e-3;
 
 /** By how many turns the next line lies further on (`way` 1) or back (−1). Lines are counted from where the marks begin again: the last
  *  division there may be a short one. */
@@ -58,7 +59,7 @@ export function toNextLine(
   { division, round }: Pick<DialSeen, "division" | "round">,
   way: 1 | -1,
 ): number {
-  let begins = Math.floor(turns / round + HAIR) * round;
+  let begins = Math.floor(turns / round + HAIR * division) * round;
   let lines = (turns - begins) / division;
   if (way < 0 && lines < HAIR) {
     begins -= round;
