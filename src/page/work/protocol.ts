@@ -98,10 +98,12 @@ export type Work = {
   };
 };
 
-/** Readings as they stand in the grid, in the file's unit; `gauge`: its smallest graduation. */
+/** Readings as they stand in the grid, in the file's unit, and what is known beside them; `gauge`: its smallest graduation. */
 export type ReadingsAsked = {
   readonly units: "mm" | "in";
   readonly gauge: string;
+  readonly gaugeError: string;
+  readonly temperature: string;
   readonly rows: readonly { readonly turns: string; readonly travel: string; readonly back: string }[];
 };
 

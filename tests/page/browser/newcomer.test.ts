@@ -1,6 +1,28 @@
 import { describe, expect, test } from "vitest";
-import { readPdf } from "../../support/readPdf.js";
+import { type LineRead, readPdf } from "../../support/readPdf.js";
 import { hasBrowser, inBrowser, taken } from "./browser.js";
+
+/** The strip that he typed, to 0.001 mm: round a drum of 38 mm and half the paper and half the glue on either side (0.1 and 0.05 mm, as
+ *  the file says when it says nothing), a turn of 2.117 mm divided by its own marks. */
+function measureStrip(lines: readonly LineRead[]): void {
+  const around = Math.PI * (38 + 0.1);
+  const marks = lines.filter(
+    ({ stroked, pen, from, to }) =>
+      stroked && [0.25, 0.18, 0.13].some((own) => Math.abs(pen - own) < 1e-6) && Math.abs(from.x - to.x) < 1e-6,
+  );
+  // One strip, from its lowest edge: other copies and the picture stand at other heights.
+  const byHeight = Map.groupBy(marks, ({ from, to }) => Math.max(from.y, to.y).toFixed(3));
+  console.log(
+    around,
+    [...byHeight].map(([y, l]) => [
+      y,
+      l.length,
+      Math.min(...l.map((m) => m.from.x)),
+      Math.max(...l.map((m) => m.from.x)),
+      l.slice(0, 6).map((m) => m.from.x),
+    ]),
+  );
+}
 
 describe.runIf(hasBrowser)("a newcomer at an empty page", () => {
   const { written, context, open } = inBrowser();
@@ -48,6 +70,7 @@ describe.runIf(hasBrowser)("a newcomer at an empty page", () => {
     expect(name).toBe("lathe-dial.pdf");
     const { pages } = await readPdf(bytes);
     expect(JSON.stringify(pages)).toContain("Cross slide");
+    measureStrip(pages[0]?.lines ?? []);
     expect(faults).toEqual([]);
   }, 120_000);
 
