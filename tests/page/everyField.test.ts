@@ -36,8 +36,9 @@ function typed(schema: Schema, at: number): readonly Plain[] {
 
 /** What the form does first where something of another kind stands on the way: a value, or a list in the place of parts. */
 function cleared(text: string, way: Way): string {
+  const { value } = nodesOf(text);
   for (let depth = 1; depth < way.length; depth++) {
-    const there = nodesOf(text).value(way.slice(0, depth));
+    const there = value(way.slice(0, depth));
     const fits =
       there === undefined ||
       (typeof way[depth] === "number" ? Array.isArray(there) : typeof there === "object" && !Array.isArray(there));
@@ -69,12 +70,12 @@ describe.each([
     for (const [at, { way, schema }] of fields.entries()) {
       // Entries of a list are begun one after the other.
       const base = cleared(text, way);
+      const { value: there } = nodesOf(base);
       const begun = way.every(
-        (step, depth) =>
-          typeof step !== "number" || step === 0 || nodesOf(base).value([...way.slice(0, depth), step - 1]),
+        (step, depth) => typeof step !== "number" || step === 0 || there([...way.slice(0, depth), step - 1]),
       );
       if (!begun) continue;
-      for (const value of typed(schema, at)) {
+      for (const value of typed(schema, at).slice(0, text === "" ? undefined : 1)) {
         const edited = withValue(base, way, value, order);
         const said = `${way.join(".")} = ${value}`;
         const nodes = nodesOf(edited);
