@@ -18,6 +18,7 @@ import { threadOnPaper } from "../thread/onPaper.js";
 import { threadNamed, turnsFor } from "../thread/thread.js";
 import { say, withinSentence } from "../words/say.js";
 import { type Dice, dice } from "./dice.js";
+import { type Wanted, wantedLength, wantedOn, wantedPosition, wantedTurns } from "./wanted.js";
 
 /** `lines`: where the index stands in the drawing of the dial that goes with it. */
 export type Exercise = {
@@ -25,6 +26,8 @@ export type Exercise = {
   readonly answer: string;
   readonly lines?: number;
   readonly dial?: DialFinding;
+  /** What a right answer comes to; absent where only a person can tell. */
+  readonly wanted?: Wanted;
 };
 
 /** Exercises made of this machine's numbers, the same for all who have its file at this revision. Kinds that the file has no
@@ -45,20 +48,26 @@ export function exercises(findings: Findings, use: Use): Exercise[] {
   ];
 }
 
+const placesShown = (units: Units): number => (units === "mm" ? 2 : 3);
+/** Half of the last place that an answer is printed to, mm. */
+const shownTo = (units: Units): number => inMm(0.5 * 10 ** -placesShown(units), units);
+
 function dialExercises(wheel: HandwheelFinding, { machine }: Findings, throws: Dice): Exercise[] {
   const { handwheel, reading, dial } = wheel;
   if (reading === undefined) return [];
   const { units } = machine;
-  const show = (mm: number, places = units === "mm" ? 2 : 3) => formatLength(mm, units, places);
+  const show = (mm: number, places = placesShown(units)) => formatLength(mm, units, places);
   const within = Math.floor((handwheel.travel ?? Number.POSITIVE_INFINITY) / (reading.perTurn / reading.factor) + 1e-9);
   const turns = Math.min(throws.whole(2, 4), within);
   const asked = {
     wheel: withinSentence(handwheel.name),
     moved: say(handwheel.reads === "diameter" ? "student.how much thinner" : "student.how far"),
   };
-  const whole = {
+  const moved = Math.max(turns, 0.5) * reading.perTurn;
+  const whole: Exercise = {
     question: turns < 1 ? say("student.turn half", asked) : say("student.turn whole", { n: turns, ...asked }),
-    answer: show(Math.max(turns, 0.5) * reading.perTurn),
+    answer: show(moved),
+    wanted: wantedLength(moved, shownTo(units), { of: "turn", worth: reading.perTurn }),
   };
   if (dial === undefined) return [whole];
   const { chosen } = dial;
@@ -70,6 +79,7 @@ function dialExercises(wheel: HandwheelFinding, { machine }: Findings, throws: D
   const setting = settingToRead(wheel, distance);
   const over = throws.whole(2, 4);
   const more = throws.whole(4, 12);
+  const linesMore = handwheel.reads === "diameter" ? more : more / 2;
   const wanted = inMm(throws.whole(10, 30) / (units === "mm" ? 1 : 32), units);
   return [
     {
@@ -77,6 +87,10 @@ function dialExercises(wheel: HandwheelFinding, { machine }: Findings, throws: D
       answer: say("student.lines make", { n: read, distance: show(read * worth) }),
       lines: read,
       dial,
+      wanted: {
+        ...wantedLength(read * worth, shownTo(units), { of: "line", worth }),
+        shownBy: { wheel: handwheel.name, turns: (read * dial.divisionWorth) / reading.perTurn },
+      },
     },
     whole,
     {
@@ -84,6 +98,7 @@ function dialExercises(wheel: HandwheelFinding, { machine }: Findings, throws: D
         distance: show(distance, units === "mm" ? 1 : 3),
       }),
       answer: setting === undefined ? "" : settingAnswer(wheel, setting),
+      ...(setting && wantedOn(wheel, setting.turns)),
     },
     ...(isAcross(wheel)
       ? [
@@ -92,13 +107,22 @@ function dialExercises(wheel: HandwheelFinding, { machine }: Findings, throws: D
               measured: show(wanted + more * worth),
               wanted: show(wanted),
             }),
-            answer: say("student.lines", { n: handwheel.reads === "diameter" ? more : more / 2 }),
+            answer: say("student.lines", { n: linesMore }),
+            wanted: {
+              by: "number",
+              of: "lines",
+              value: linesMore,
+              within: 0.05,
+              step: { of: "line", worth: 1 },
+            } as const,
           },
         ]
       : []),
     {
       question: say("student.went too far", { lines: over }),
       answer: say("student.back half"),
+      // Which line was meant is nobody's business on paper: the first turn's zero.
+      ...wantedOn(wheel, 1, 1 + (over * dial.divisionWorth) / reading.perTurn),
     },
   ];
 }
@@ -126,6 +150,8 @@ function lengthExercise(wheel: HandwheelFinding, { machine }: Findings, throws: 
         wheel: withinSentence(handwheel.name),
       }),
       answer: settingAnswer(wheel, setting),
+      // Without a dial a turn is told to a tenth.
+      ...(wantedOn(wheel, setting.turns) ?? { wanted: wantedTurns(setting.turns, 0.05) }),
     },
   ];
 }
@@ -169,6 +195,8 @@ function depthExercise(wheel: HandwheelFinding, { machine }: Findings, throws: D
         wheel: withinSentence(handwheel.name),
       }),
       answer: exact ? turned : say(off > 0 ? "student.too deep" : "student.too little", told),
+      // All that comes to the same eighth.
+      wanted: wantedTurns(eighths / 8, 1 / 16 - 1e-6, { of: "eighth", worth: 1 / 8 }),
     },
   ];
 }
@@ -199,6 +227,7 @@ function speedExercises(findings: Findings, use: Use, throws: Dice): Exercise[] 
           speed && rpm
             ? say("student.position and speed", { position: speed.position.name, rpm: formatFixed(rpm, 0) })
             : say(verdict === "no speed is known" ? "student.nowhere, unknown" : "student.nowhere, too fast"),
+        wanted: wantedPosition(choice, drive.speeds, machine.limits),
       },
     ];
   });
@@ -237,6 +266,7 @@ function threadExercise(units: Units, throws: Dice): Exercise[] {
           perInch: trimmed(MM_PER_INCH / thread.pitch, 1),
         }),
         answer: say("turns.turns alone", { turns: trimmed(turnsFor(inMm(sixteenths / 16, "in"), thread.pitch), 1) }),
+        wanted: wantedTurns(turnsFor(inMm(sixteenths / 16, "in"), thread.pitch), 0.05),
       },
     ];
   }
@@ -245,6 +275,7 @@ function threadExercise(units: Units, throws: Dice): Exercise[] {
     {
       question: say("student.thread", { thread: threadOnPaper(thread.name), depth, pitch: trimmed(thread.pitch, 2) }),
       answer: say("turns.turns alone", { turns: trimmed(turnsFor(depth, thread.pitch), 1) }),
+      wanted: wantedTurns(turnsFor(depth, thread.pitch), 0.05),
     },
   ];
 }

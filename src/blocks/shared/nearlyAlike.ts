@@ -1,10 +1,8 @@
+import { nearlySame } from "../../drive/alike.js";
 import type { SpeedFinding } from "../../drive/finding.js";
 import type { Findings } from "../../findings/findings.js";
 import { heldByLimit, measureFirst } from "../../findings/limits.js";
 import type { Limits } from "../../machine/machine.js";
-
-/** Speeds no farther apart than a step of R40 are as good as one: a cutting speed is not known to so little. Own choice. */
-const NEARLY = 1.06;
 
 /** The positions that a card can do without, since one that it keeps gives nearly the same speed; `keep` is never among them, nor
  *  one of which there is something to mind. */
@@ -26,10 +24,7 @@ export function nearlyAlike(
   const omitted: SpeedFinding[] = [];
   for (const speed of [...speeds].sort((a, b) => worth(b) - worth(a) || b.rpm - a.rpm)) {
     const near = kept.some(
-      (one) =>
-        heldByLimit(one, limits) === undefined &&
-        one.from !== "unknown" &&
-        Math.max(one.rpm / speed.rpm, speed.rpm / one.rpm) < NEARLY,
+      (one) => heldByLimit(one, limits) === undefined && one.from !== "unknown" && nearlySame(one.rpm, speed.rpm),
     );
     if (near && plain(speed)) omitted.push(speed);
     else kept.push(speed);

@@ -1,4 +1,4 @@
-import type { Drawing, Mark, Weight } from "../../drawing/drawing.js";
+import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { group } from "../../drawing/shapes.js";
 import type { Findings } from "../../findings/findings.js";
 import { speedDoubt } from "../../findings/speedDoubt.js";

@@ -19,6 +19,8 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
   const asked = useComputed<ReadingsAsked>(() => ({
     units: form.units.value,
     gauge: nodes.value.words([...way, "gauge"]),
+    gaugeError: nodes.value.words([...way, "gaugeError"]),
+    temperature: nodes.value.words([...way, "temperature"]),
     rows: rows.value,
   }));
   const { answer, stop } = useMemo(

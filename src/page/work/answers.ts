@@ -26,6 +26,7 @@ import {
 import { choices, distanceAnswer, speedAnswer } from "./asked.js";
 import { dialSeen, standing } from "./inHand.js";
 import { pagesAsSeen } from "./pagesAsSeen.js";
+import { answerOf, exercisesSeen, marked } from "./practice.js";
 import type { AnswerTo, Asked, Files, SheetState, Told, WorkName } from "./protocol.js";
 import { readingsSoFar } from "./readingsSoFar.js";
 import { sheetSchema } from "./sheetSchema.js";
@@ -87,6 +88,9 @@ export function answersWith(tools: Tools): Answers {
     readings: (_, asked) => readingsSoFar(asked),
     dial: (files, asked) => dialSeen(know(files).findings, asked),
     standing: (files, asked) => standing(know(files).findings, asked),
+    exercises: (files) => exercisesSeen(know(files).findings),
+    mark: (files, { at, given }) => marked(know(files).findings, at, given),
+    solve: (files, { at }) => answerOf(know(files).findings, at),
     distance: (files, asked) => distanceAnswer(know(files).findings, asked),
     choices: (files) => choices(know(files).findings),
     speed: (files, asked) => speedAnswer(know(files).findings, asked),

@@ -3,38 +3,50 @@ import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { settingToRead, tenthOfDivision } from "../../findings/settings.js";
 import { figureUnit, shownAt } from "../../findings/settingWords.js";
 import { formatDoubted } from "../../quantity/format.js";
+import type { Turned } from "../../student/marking.js";
 import type { DialSeen, WheelStanding } from "./protocol.js";
 
 export const wheelNamed = (findings: Findings | undefined, name: string): HandwheelFinding | undefined =>
   findings?.handwheels.find(({ handwheel }) => handwheel.name === name);
 
+/** Turns of lost motion where nobody measured any, so that a dial is not believed whichever side one comes from. Own choice. */
+const SUPPOSED_LOST = 0.1;
+
 /** The dial of a wheel, to be turned on the screen. */
 export function dialSeen(findings: Findings | undefined, { wheel }: { readonly wheel: string }): { dial?: DialSeen } {
   const found = wheelNamed(findings, wheel);
-  if (found?.dial === undefined) return {};
-  const { rows, increases } = found.dial;
+  if (found?.dial === undefined || found.reading === undefined) return {};
+  const { rows, increases, divisionWorth, chosen } = found.dial;
+  const lost = found.feed?.lostMotion?.turn;
   return {
     dial: {
       rows: rows.map((row) =>
         row.map(({ angle, rank, label }) => ({ angle, rank, ...(label !== undefined && { label }) })),
       ),
       ...{ increases, unit: figureUnit(found) },
+      division: divisionWorth / found.reading.perTurn,
+      round: chosen.rows,
+      lost:
+        lost === undefined ? { turns: SUPPOSED_LOST, supposed: true } : { turns: Math.max(0, lost), supposed: false },
     },
   };
 }
 
-/** What a dial shows and how far its slide has gone, so many turns from zero. */
+/** What a dial shows and how far its slide has gone: where it was turned back, not all the way until its lost motion is through. */
 export function standing(
   findings: Findings | undefined,
-  { wheel, turns }: { readonly wheel: string; readonly turns: number },
+  { wheel, turned: { turns, slack } }: { readonly wheel: string; readonly turned: Turned },
 ): WheelStanding | undefined {
   const found = wheelNamed(findings, wheel);
   if (findings === undefined || found?.feed === undefined || found.reading === undefined) return undefined;
-  const setting = settingToRead(found, turns * found.reading.perTurn);
+  // Before its zero a dial shows what it shows a round later.
+  const shown = turns < 0 ? turns + (found.dial?.chosen.rows ?? 0) : turns;
+  const setting = shown < 0 ? undefined : settingToRead(found, shown * found.reading.perTurn);
   const { units } = findings.machine;
-  const doubt = doubtOver(turns, found.feed, tenthOfDivision(found));
+  const moved = turns + (found.feed.lostMotion === undefined ? 0 : slack);
+  const doubt = doubtOver(Math.abs(moved), found.feed, tenthOfDivision(found));
   return {
     ...(setting && shownAt(found, setting)),
-    travel: formatDoubted(turns * found.feed.perTurn, doubt, units, units === "mm" ? 3 : 4),
+    travel: formatDoubted(moved * found.feed.perTurn, doubt, units, units === "mm" ? 3 : 4),
   };
 }

@@ -1,7 +1,9 @@
 import type { Explainable } from "../../answers/explained.js";
 import type { Measured } from "../../answers/verified.js";
+import type { Use } from "../../findings/uses.js";
 import type { Format } from "../../output/formats.js";
 import type { Affine } from "../../paper/printerCorrection.js";
+import type { Turned } from "../../student/marking.js";
 import type { LanguageCode } from "../../words/languages.generated.js";
 import type { Schema } from "../schema.js";
 
@@ -87,9 +89,13 @@ export type Work = {
   /** The dial of a wheel; absent where it has none. */
   readonly dial: { readonly asked: { readonly wheel: string }; readonly answer: { readonly dial?: DialSeen } };
   readonly standing: {
-    readonly asked: { readonly wheel: string; readonly turns: number };
+    readonly asked: { readonly wheel: string; readonly turned: Turned };
     readonly answer: WheelStanding | undefined;
   };
+  /** The exercises of the student's sheets. */
+  readonly exercises: { readonly asked: Record<never, never>; readonly answer: readonly ExerciseSeen[] };
+  readonly mark: { readonly asked: { readonly at: number; readonly given: Given }; readonly answer: Marked };
+  readonly solve: { readonly asked: { readonly at: number }; readonly answer: string };
   /** How to move by a distance, in the file's unit unless it says its own. */
   readonly distance: {
     readonly asked: { readonly wheel: string; readonly distance: string };
@@ -126,10 +132,12 @@ export type Work = {
   };
 };
 
-/** Readings as they stand in the grid, in the file's unit; `gauge`: its smallest graduation. */
+/** Readings as they stand in the grid, in the file's unit, and what is known beside them; `gauge`: its smallest graduation. */
 export type ReadingsAsked = {
   readonly units: "mm" | "in";
   readonly gauge: string;
+  readonly gaugeError: string;
+  readonly temperature: string;
   readonly rows: readonly { readonly turns: string; readonly travel: string; readonly back: string }[];
 };
 
@@ -144,8 +152,12 @@ export type ReadingsSoFar = {
   readonly words: readonly string[];
 };
 
-/** A dial to look at: its marks at angles (radians) that grow with the reading. */
+/** A dial to look at: its marks at angles (radians) that grow with the reading. In turns: one division; after how many the marks begin
+ *  again; lost motion, `supposed` where nobody measured any. */
 export type DialSeen = {
+  readonly division: number;
+  readonly round: number;
+  readonly lost: { readonly turns: number; readonly supposed: boolean };
   readonly rows: readonly (readonly { readonly angle: number; readonly rank: 1 | 2 | 3; readonly label?: string }[])[];
   readonly increases: "clockwise" | "anticlockwise";
   readonly unit: string;
@@ -153,6 +165,23 @@ export type DialSeen = {
 
 /** Where a wheel stands, so many turns from zero. */
 export type WheelStanding = { readonly figure?: string; readonly row?: number; readonly travel: string };
+
+/** An exercise as it is put. `wheel`, `from`: the wheel that it is about, and the turns at which it stands to begin with. `stands`: what must
+ *  be known beside the question. */
+export type ExerciseSeen = {
+  readonly question: string;
+  readonly use: Use;
+  readonly by: "turning" | "number" | "position" | "nothing";
+  readonly wheel?: string;
+  readonly from?: number;
+  readonly stands?: string;
+  readonly unit?: string;
+  readonly positions?: readonly string[];
+};
+/** What a student answers. */
+export type Given = { readonly words: string } | { readonly turned: Turned };
+/** `right` is absent where the answer could not be read. */
+export type Marked = { readonly right?: boolean; readonly said: string };
 
 /** An answer in words, and how it came about. `from`: numbers in it that can show their own working. */
 export type Answered = {

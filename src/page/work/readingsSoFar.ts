@@ -7,21 +7,25 @@ import { parseNumber } from "../../quantity/number.js";
 import type { ReadingsAsked, ReadingsSoFar } from "./protocol.js";
 
 /** What readings say while they are being taken: a row that is not whole yet is left out. */
-export function readingsSoFar({ units, gauge, rows }: ReadingsAsked): ReadingsSoFar {
+export function readingsSoFar({ units, gauge, gaugeError, temperature, rows }: ReadingsAsked): ReadingsSoFar {
   const length = (words: string) => (words.trim() === "" ? undefined : parseLength(words, units));
   const whole = rows.flatMap(({ turns, travel, back }, row) => {
     const [turn, out] = [parseNumber(turns), length(travel)];
     return turn === undefined || out === undefined ? [] : [{ row, turn, out, back: length(back) }];
   });
   const graduation = length(gauge);
+  const [error, warmth] = [length(gaugeError), parseNumber(temperature)];
   const backs = whole.flatMap(({ back }) => back ?? []);
   const readings = {
     turns: whole.map(({ turn }) => turn),
     travel: whole.map(({ out }) => out),
     ...(graduation !== undefined && graduation > 0 && { gauge: graduation }),
+    ...(error !== undefined && error > 0 && { gaugeError: error }),
+    ...(warmth !== undefined && { temperature: warmth }),
     ...(backs.length === whole.length && backs.length > 0 && { back: backs }),
   };
-  const found = feedPerTurn({ from: "readings", ...readings });
+  const feed = { from: "readings", ...readings } as const;
+  const found = feedPerTurn(feed);
   if ("tooFew" in found || found.fit === undefined || found.measured === undefined) return { places: [], words: [] };
   const { fit, perTurn, uncertainty, lostMotion } = found;
   const beyond = study(fit, found.measured.shape, readings);
@@ -30,7 +34,7 @@ export function readingsSoFar({ units, gauge, rows }: ReadingsAsked): ReadingsSo
     ...(beyond.miscounted ? [beyond.miscounted.index] : []),
     ...(beyond.jump ? [beyond.jump.index] : []),
   ]);
-  const halve = readingsToHalve(readings.turns);
+  const halve = readingsToHalve(fit, feed);
   return {
     places: whole.map(({ row, turn }, index) => ({
       row,

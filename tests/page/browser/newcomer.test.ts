@@ -1,6 +1,33 @@
 import { describe, expect, test } from "vitest";
-import { readPdf } from "../../support/readPdf.js";
+import { type LineRead, readPdf } from "../../support/readPdf.js";
 import { hasBrowser, inBrowser, taken } from "./browser.js";
+
+/** Strips as they were typed, to 0.001 mm: once round the middle of paper of 0.10 mm (the file says no other) on a drum of 38 mm; marks
+ *  of 0.02 mm, of which a turn of 2.117 mm holds 105 and a short one; cut in the middle of a division. */
+function measureStrips(lines: readonly LineRead[]): void {
+  const around = Math.PI * (38 + 0.1);
+  const pitch = (around * 0.02) / 2.117;
+  const upright = lines.filter(({ stroked, from, to }) => stroked && Math.abs(from.x - to.x) < 1e-6);
+  const strips = new Map<string, number[]>();
+  for (const { pen, from } of upright)
+    if ([0.25, 0.18, 0.13].some((own) => Math.abs(pen - own) < 1e-6)) {
+      const edge = from.y.toFixed(3);
+      strips.set(edge, [...(strips.get(edge) ?? []), from.x]);
+    }
+  const whole = [...strips.values()]
+    .filter((marks) => marks.length === 106)
+    .map((marks) => marks.sort((a, b) => a - b));
+  expect(whole.length).toBeGreaterThan(0);
+  for (const marks of whole) {
+    const gaps = marks.slice(1).map((x, index) => x - (marks[index] ?? 0));
+    const short = gaps.filter((gap) => Math.abs(gap - pitch) > 0.001);
+    expect(short).toEqual([expect.closeTo(around - 105 * pitch, 3)]);
+    const [left = 0, right = 0] = [marks[0], marks.at(-1)];
+    expect(Math.abs(right - left + pitch - around)).toBeLessThan(0.001);
+    for (const cut of [left - pitch / 2, right + pitch / 2])
+      expect(Math.min(...upright.map(({ from }) => Math.abs(from.x - cut)))).toBeLessThan(0.001);
+  }
+}
 
 describe.runIf(hasBrowser)("a newcomer at an empty page", () => {
   const { written, context, open } = inBrowser();
@@ -48,6 +75,7 @@ describe.runIf(hasBrowser)("a newcomer at an empty page", () => {
     expect(name).toBe("lathe-dial.pdf");
     const { pages } = await readPdf(bytes);
     expect(JSON.stringify(pages)).toContain("Cross slide");
+    measureStrips(pages[0]?.lines ?? []);
     expect(faults).toEqual([]);
   }, 120_000);
 

@@ -61,6 +61,7 @@ export function ListPart({ form, way, schema, label }: PartProps) {
 }
 
 function Single({ form, way, label }: { readonly form: Form; readonly way: Way; readonly label: string }) {
+  const words = form.nodes.value.words(way);
   return (
     <span class="single" data-way={keyOf(way)}>
       <input
@@ -68,7 +69,9 @@ function Single({ form, way, label }: { readonly form: Form; readonly way: Way; 
         id={idOf(way)}
         aria-label={label}
         autocomplete="off"
-        value={form.nodes.value.words(way)}
+        // As wide as what it holds: a name cut short is another name.
+        size={Math.max(6, words.length)}
+        value={words}
         onInput={(event) => put(form, way, event.currentTarget.value, true)}
       />
       <button type="button" aria-label={`Take out ${label}`} onClick={() => takeOut(form, way)}>

@@ -1,0 +1,81 @@
+import { useSignal } from "@preact/signals";
+import { useEffect, useMemo } from "preact/hooks";
+import type { DialSeen, WheelStanding } from "../../work/protocol.js";
+import type { Desk } from "../desk.js";
+import { newest, useStopped } from "../worker.js";
+import { type InHand, stand } from "./inHand.js";
+
+type FreeHandProps = {
+  readonly desk: Desk;
+  readonly hand: InHand;
+  readonly wheel: string;
+  readonly dial: DialSeen | undefined;
+  readonly standing: WheelStanding | undefined;
+};
+
+/** What the wheel in hand shows and how far its slide has gone; a distance typed turns it there. */
+export function FreeHand({ desk, hand, wheel, dial, standing }: FreeHandProps) {
+  const distance = useSignal("");
+  const asking = useMemo(
+    () => ({
+      distance: newest(desk.asker, "distance", () =>
+        distance.value === "" ? undefined : { files: desk.files.value, asked: { wheel, distance: distance.value } },
+      ),
+    }),
+    [desk, wheel],
+  );
+  useStopped(asking);
+  const told = asking.distance.answer.value;
+  const target = told?.turns;
+  useEffect(() => {
+    if (distance.value !== "" && target !== undefined) stand(hand, target);
+  }, [target]);
+  return (
+    <section class="free" aria-label="How it stands">
+      <output class="standing">
+        {standing?.figure !== undefined && (
+          <>
+            the dial shows <b>{standing.figure}</b> {dial?.unit}
+            {standing.row !== undefined && `, row ${standing.row}`}
+            <br />
+          </>
+        )}
+        the slide has gone {standing?.travel ?? "–"}
+        {hand.turned.value.slack > 1e-9 && (
+          <small>
+            turned back: the slide waits
+            {dial?.lost.supposed && "; nobody has measured how long"}
+          </small>
+        )}
+      </output>
+      <p class="field">
+        <label for="distance">Turn it to</label>
+        <span class="typed">
+          <input
+            id="distance"
+            type="text"
+            inputMode="decimal"
+            autocomplete="off"
+            value={distance.value}
+            onInput={(event) => {
+              distance.value = event.currentTarget.value;
+            }}
+          />
+          <span class="unit">on the dial</span>
+        </span>
+      </p>
+      <p class="by">
+        <button
+          type="button"
+          onClick={() => {
+            distance.value = "";
+            stand(hand, 0);
+          }}
+        >
+          back to 0
+        </button>
+      </p>
+      {distance.value !== "" && <p role="status">{told?.said.join("; ")}</p>}
+    </section>
+  );
+}
