@@ -4,12 +4,13 @@ import type { Job } from "../../job/job.js";
 import { readJob } from "../../job/read.js";
 import { readCsv } from "../../machine/csv.js";
 import type { CsvReadings } from "../../machine/csvReadings.js";
+import type { Machine } from "../../machine/machine.js";
 import type { Problem } from "../../machine/problem.js";
 import type { Tools } from "../../output/render.js";
 import { foreignFindings } from "../../plan/foreign.js";
 import { planOf } from "../../plan/plan.js";
 import { filesOf } from "../../printing/files.js";
-import { printsOf } from "../../printing/prints.js";
+import { type Prints, printsOf } from "../../printing/prints.js";
 import { builtIn } from "../../sheets/builtIn.generated.js";
 import type { NamedJob } from "../../sheets/pack.js";
 import { readTemplate } from "../../sheets/readTemplate.js";
@@ -17,7 +18,7 @@ import type { Template } from "../../sheets/template.js";
 import { choices, distanceAnswer, speedAnswer } from "./asked.js";
 import { dialSeen, standing } from "./inHand.js";
 import { pagesAsSeen } from "./pagesAsSeen.js";
-import type { AnswerTo, Asked, Files, SheetState, Told, WorkName } from "./protocol.js";
+import type { AnswerTo, Asked, Files, Told, WorkName } from "./protocol.js";
 import { readingsSoFar } from "./readingsSoFar.js";
 
 /** What is known of the files, kept until one of them changes. */
@@ -26,16 +27,17 @@ type Known = {
   readonly told: readonly Told[];
   readonly jobs: readonly NamedJob[];
   readonly templates: readonly Template[];
+  /** Sheets that were laid out already, by name. */
+  readonly laid: Map<string, Prints>;
 };
 
 export type Answers = <N extends WorkName>(name: N, files: Files, asked: Asked<N>) => Promise<AnswerTo<N>>;
 
 /** Answers all that the page asks. `tools`: what a renderer needs of the outside world. */
 export function answersWith(tools: Tools): Answers {
-  let last: { readonly files: string; readonly known: Known } | undefined;
+  let last: { readonly files: Files; readonly known: Known } | undefined;
   const know = (files: Files): Known => {
-    const key = JSON.stringify(files);
-    if (last?.files !== key) last = { files: key, known: read(files) };
+    if (last?.files !== files) last = { files, known: read(files) };
     return last.known;
   };
   const answers: { readonly [N in WorkName]: (files: Files, asked: Asked<N>) => AnswerTo<N> | Promise<AnswerTo<N>> } = {
@@ -47,14 +49,16 @@ export function answersWith(tools: Tools): Answers {
         handwheels: findings?.handwheels.map(({ handwheel }) => handwheel.name) ?? [],
       };
     },
-    sheets: (files) => sheetStates(know(files)),
+    sheets: (files) => know(files).templates.map(({ name, title, onRequest }) => ({ name, title, onRequest })),
+    lacks: (files, { sheet }) => {
+      const laid = laidOut(know(files), sheet);
+      return "why" in laid ? laid : whyOf(laid.absent[0]);
+    },
     sheet: (files, { sheet }) => {
-      const { findings, jobs, templates } = know(files);
-      const template = templates.find(({ name }) => name === sheet);
-      if (template === undefined) return { pages: [], why: `there is no sheet "${sheet}"` };
-      if (findings === undefined) return { pages: [], why: unsound };
-      const { prints, absent } = printsOf(findings, { templates: [template], jobs });
-      return { pages: prints.flatMap((print) => pagesAsSeen(print, findings.machine)), ...whyOf(absent[0]) };
+      const laid = laidOut(know(files), sheet);
+      if ("why" in laid) return { pages: [], ...laid };
+      const { prints, absent, machine } = laid;
+      return { pages: prints.flatMap((print) => pagesAsSeen(print, machine)), ...whyOf(absent[0]) };
     },
     print: async (files, { sheets, bound = false, format }) => {
       const { findings, jobs, templates } = know(files);
@@ -102,6 +106,7 @@ function read({ machine, jobs, readings, sheets }: Files): Known {
     ],
     jobs: readJobs.flatMap(({ name, job }) => (job ? [{ name: stemOf(name), job }] : [])),
     templates: [...builtIn, ...ownSheets.flatMap(({ template }) => template ?? [])],
+    laid: new Map(),
   };
 }
 
@@ -128,13 +133,17 @@ function toldOfLine(words: string, file: string): Told {
   return { file, severity: "error", line: Number(line), column: Number(column), what, remedy };
 }
 
-/** A machine's own sheets and those of the reader, each with what it lacks. */
-function sheetStates({ findings, jobs, templates }: Known): SheetState[] {
-  const made = findings && printsOf(findings, { templates, jobs });
-  return templates.map(({ name, title, onRequest }) => {
-    const lacking = made?.absent.find((one) => one.name === name);
-    return { name, title, onRequest, ...(findings === undefined ? { why: unsound } : whyOf(lacking)) };
-  });
+/** A sheet's pages, or why it has none. */
+function laidOut(
+  { findings, jobs, templates, laid }: Known,
+  sheet: string,
+): (Prints & { readonly machine: Machine }) | { readonly why: string } {
+  const template = templates.find(({ name }) => name === sheet);
+  if (template === undefined) return { why: `there is no sheet "${sheet}"` };
+  if (findings === undefined) return { why: unsound };
+  const made = laid.get(sheet) ?? printsOf(findings, { templates: [template], jobs });
+  laid.set(sheet, made);
+  return { ...made, machine: findings.machine };
 }
 
 const whyOf = (absent: { readonly why: string } | undefined) => (absent ? { why: absent.why } : {});
