@@ -29,14 +29,18 @@ const nested = new RegExp(`(?:[^\\s:,{}[\\]#]+: +|[-?] +){${DEPTH}}`);
 function tooMuch(text: string): string | undefined {
   if (text.length > MOST)
     return `The file has ${Math.ceil(text.length / 1000)} thousand letters, and the form takes ${MOST / 1000} thousand`;
+  return tooDeep(text)
+    ? `Its parts lie more than ${DEPTH} deep in one another, and the form does not go so deep`
+    : undefined;
+}
+
+export function tooDeep(text: string): boolean {
   let depth = 0;
   let deepest = 0;
   for (const [sign] of text.replaceAll(/(?<=^|\s)#.*/gm, "").matchAll(/[[\]{}]/g))
     if (sign === "[" || sign === "{") deepest = Math.max(deepest, ++depth);
     else depth = Math.max(0, depth - 1);
-  return deepest > DEPTH || nested.test(text)
-    ? `Its parts lie more than ${DEPTH} deep in one another, and the form does not go so deep`
-    : undefined;
+  return deepest > DEPTH || nested.test(text);
 }
 
 const nothing: Nodes = { value: () => undefined, words: () => "", at: () => [], span: () => undefined };
