@@ -24,7 +24,6 @@ const MOST = 30_000;
 /** Beyond these a text is no machine's, and takes YAML longer to read than one waits: brackets one inside the other, and keys or
  *  dashes one inside the other on one line. */
 const DEPTH = 50;
-const nested = new RegExp(`(?:[^\\s:,{}[\\]#]+: +|[-?] +){${DEPTH}}`);
 
 function tooMuch(text: string): string | undefined {
   if (text.length > MOST)
@@ -40,7 +39,13 @@ export function tooDeep(text: string): boolean {
   for (const [sign] of text.replaceAll(/(?<=^|\s)#.*/gm, "").matchAll(/[[\]{}]/g))
     if (sign === "[" || sign === "{") deepest = Math.max(deepest, ++depth);
     else depth = Math.max(0, depth - 1);
-  return deepest > DEPTH || nested.test(text);
+  let row = 0;
+  // Word by word: a pattern over the whole would try a long word anew from each of its letters.
+  for (const [word] of text.matchAll(/\S+|\n/g)) {
+    row = word.endsWith(":") || word === "-" || word === "?" ? row + 1 : 0;
+    deepest = Math.max(deepest, row);
+  }
+  return deepest > DEPTH;
 }
 
 const nothing: Nodes = { value: () => undefined, words: () => "", at: () => [], span: () => undefined };
