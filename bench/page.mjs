@@ -10,7 +10,7 @@ import { chromium } from "playwright-core";
 const executablePath = [process.env.WITNESSMARK_BROWSER, "/usr/bin/chromium", "/usr/bin/chromium-browser"].find(
   (path) => path !== undefined && existsSync(path),
 );
-const runs = Math.max(5, Number(process.argv[2] ?? 10));
+const runs = Math.max(10, Number(process.argv[2] ?? 10));
 const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
 
 async function measure() {
