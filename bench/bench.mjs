@@ -92,6 +92,7 @@ for (const count of [1, 10, 100, 1000]) {
   );
 }
 rmSync(work, { recursive: true, force: true });
+await import("./page.mjs");
 
 function write(name, text) {
   const path = join(work, name);

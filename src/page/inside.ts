@@ -4,6 +4,14 @@ export type DocumentKind = "machine" | "job" | "readings" | "sheet";
 /** Files that a page brings, or that a browser has kept. */
 export type Kept = readonly { readonly kind: DocumentKind; readonly name: string; readonly text: string }[];
 
+/** The largest file that the page takes, letters or bytes: hundreds of times what a machine needs. */
+export const LARGEST = 1_000_000;
+
+export const sizeWords = (bytes: number): string =>
+  bytes < 1e6
+    ? `${Math.ceil(bytes / 1000)} kB`
+    : `${(bytes / 1e6).toFixed(bytes < 1e7 ? 1 : 0).replace(/\.0$/, "")} MB`;
+
 /** The element that holds them, as the page is built without any. */
 const empty = '<script type="application/json" id="inside">[]</script>';
 

@@ -1,15 +1,15 @@
 import { type Signal, useComputed, useSignal, useSignalEffect } from "@preact/signals";
 import { useEffect } from "preact/hooks";
-import { kindOfFile } from "../inside.js";
 import { machineSchema } from "../schema.js";
 import { AskView } from "./AskView.js";
 import { Beginning } from "./begin/Beginning.js";
-import { add, type Desk, lay } from "./desk.js";
+import { type Desk, lay } from "./desk.js";
 import { DialInHand } from "./dial/DialInHand.js";
 import { FileView } from "./FileView.js";
 import { Fields } from "./form/Fields.js";
 import { JobView } from "./JobView.js";
 import type { Keeping } from "./keep.js";
+import { open } from "./opening.js";
 import { Paper } from "./Paper.js";
 import { OwnSheets } from "./sheets/OwnSheets.js";
 import { places, type Station, stations } from "./stations.js";
@@ -90,16 +90,20 @@ function takeDropped(desk: Desk): () => void {
   };
 }
 
-async function open(desk: Desk, files: FileList | null | undefined): Promise<void> {
-  for (const file of files ?? []) {
-    const text = await file.text();
-    add(desk, kindOfFile(file.name, text), file.name, text);
-  }
-}
-
 function Notices({ desk, keeping }: AppProps) {
   return (
     <div class="notices" role="status">
+      {[...desk.asker.troubles.value].map(([name, words]) => (
+        <p key={name}>{words}</p>
+      ))}
+      {desk.refused.value.length > 0 && (
+        <p>
+          {desk.refused.value.join(" ")}{" "}
+          <button type="button" onClick={() => (desk.refused.value = [])}>
+            understood
+          </button>
+        </p>
+      )}
       {keeping.refused.value !== undefined && (
         <p>This browser keeps nothing ({keeping.refused.value}): take your files away before you close the page.</p>
       )}

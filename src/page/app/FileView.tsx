@@ -1,14 +1,16 @@
 import { redo, undo } from "@codemirror/commands";
-import { computed, type ReadonlySignal, useComputed, useSignal } from "@preact/signals";
+import { computed, type ReadonlySignal, signal, useComputed, useSignal } from "@preact/signals";
 import type { ComponentChildren } from "preact";
 import { useMemo } from "preact/hooks";
 import type { Way } from "../file/edit.js";
+import { LARGEST, sizeWords } from "../inside.js";
 import type { Schema } from "../schema.js";
 import type { Told } from "../work/protocol.js";
 import type { Desk } from "./desk.js";
 import type { FileDocument } from "./document.js";
 import { type Form, keyOf } from "./form/form.js";
 import { Part } from "./form/Part.js";
+import { show } from "./form/Pieces.js";
 import { ReadingsGrid } from "./ReadingsGrid.js";
 import { TextView } from "./TextView.js";
 
@@ -24,7 +26,7 @@ export function FileView({ desk, document, root, children }: FileViewProps) {
   const asText = useSignal(root === undefined);
   const told = useComputed(() => desk.told.value.filter(({ file }) => file === document.name.value));
   const form = useMemo(() => root && formOf(desk, document, root, told), [document, root]);
-  const { fault } = document.nodes.value;
+  const { fault, tooMuch } = document.nodes.value;
   const step = (how: typeof undo) =>
     how({ state: document.state.peek(), dispatch: (transaction) => document.follow(transaction) });
   return (
@@ -50,8 +52,17 @@ export function FileView({ desk, document, root, children }: FileViewProps) {
           </button>
         </span>
       </div>
+      {document.tooLarge.value && (
+        <p class="lacking" role="alert">
+          That would make the file larger than {sizeWords(LARGEST)}: it was not taken.
+        </p>
+      )}
       {asText.value || form === undefined ? (
         <TextView document={document} told={told} />
+      ) : tooMuch !== undefined ? (
+        <p class="lacking" role="alert">
+          {tooMuch}. It is all there under “text”, and is read from there.
+        </p>
       ) : fault ? (
         <p class="lacking" role="alert">
           Line {fault.line} of the text cannot be read: {fault.words}. Put it right under “text”; then the form goes on.
@@ -59,7 +70,7 @@ export function FileView({ desk, document, root, children }: FileViewProps) {
       ) : (
         <div class="form">{children(form)}</div>
       )}
-      <Messages told={told} document={document} onText={() => (asText.value = true)} />
+      <Messages told={told} document={document} form={form} onText={() => (asText.value = true)} />
     </div>
   );
 }
@@ -73,6 +84,7 @@ function formOf(desk: Desk, document: FileDocument, root: Schema, told: Readonly
     units: computed(() => (nodes.value.words(["units"]) === "in" ? "in" : "mm")),
     told: computed(() => byPlace(told.value, document)),
     handwheels: desk.handwheels,
+    pieces: signal(new Map()),
     Part,
     special: (way) => (way.at(-1) === "readings" && way.at(-2) === "feed" ? Grid : undefined),
   };
@@ -91,15 +103,23 @@ function byPlace(told: readonly Told[], document: FileDocument): Map<string, Tol
 function Messages({
   told,
   document: file,
+  form,
   onText,
 }: {
   readonly told: ReadonlySignal<readonly Told[]>;
   readonly document: FileDocument;
+  readonly form: Form | undefined;
   readonly onText: () => void;
 }) {
   if (told.value.length === 0) return null;
   const go = ({ line, column }: Told): void => {
-    let way = file.nodes.peek().at(line, column);
+    const way = file.nodes.peek().at(line, column);
+    if (form) show(form, way);
+    // What was brought up is there once it is drawn.
+    requestAnimationFrame(() => requestAnimationFrame(() => goTo(way)));
+  };
+  const goTo = (place: Way): void => {
+    let way = place;
     while (way.length > 0) {
       const place = document.querySelector(`[data-way="${CSS.escape(keyOf(way))}"]`);
       if (place) {

@@ -6,6 +6,7 @@ import type { ReadingsAsked, ReadingsSoFar } from "../work/protocol.js";
 import type { Desk } from "./desk.js";
 import { Notes, TextField } from "./form/Field.js";
 import { type Form, idOf, keyOf, put, takeOut } from "./form/form.js";
+import { AT_ONCE, Between, pieceOf, show } from "./form/Pieces.js";
 import { newest } from "./worker.js";
 
 const columns = ["turns", "travel", "return"] as const;
@@ -41,6 +42,8 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
   const record = (key: string) => schemaAt(form.root, [...way, key], nodes.value.value) ?? {};
   const count = rows.value.length;
   const shown = count + 1;
+  const list = [...way, "turns"];
+  const piece = pieceOf(form, list, shown, AT_ONCE.rows);
   const type = (column: (typeof columns)[number], row: number, words: string): void => {
     // A row begins with its turn: one step on from the last two.
     if (row === count && column !== "turns") put(form, [...way, "turns", row], nextTurn(rows.value), true);
@@ -50,7 +53,14 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
     const to = { Enter: [column, row + 1], ArrowDown: [column, row + 1], ArrowUp: [column, row - 1] }[event.key];
     if (to === undefined) return;
     event.preventDefault();
-    document.getElementById(cellId(way, columns[to[0] ?? 0] ?? "turns", to[1] ?? 0))?.focus();
+    const next = Math.max(0, to[1] ?? 0);
+    const focus = () => document.getElementById(cellId(way, columns[to[0] ?? 0] ?? "turns", next))?.focus();
+    if (next >= piece.from && next < piece.to) focus();
+    else {
+      // It lies in another piece of the grid, which is not drawn yet.
+      show(form, [...list, next]);
+      requestAnimationFrame(() => requestAnimationFrame(focus));
+    }
   };
   const doubted = new Set(answer.value?.places.filter((place) => place.doubted).map(({ row }) => row));
   return (
@@ -62,6 +72,7 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
       </p>
       <Notes form={form} way={way} />
       <TextField form={form} way={[...way, "gauge"]} schema={record("gauge")} label="Gauge" />
+      <Between form={form} way={list} count={shown} size={AT_ONCE.rows} />
       <div class="grid">
         <table>
           <thead>
@@ -75,7 +86,7 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
             </tr>
           </thead>
           <tbody>
-            {Array.from({ length: shown }, (_, row) => (
+            {Array.from({ length: piece.to - piece.from }, (_, index) => piece.from + index).map((row) => (
               <tr key={row} class={doubted.has(row) ? "doubted" : undefined}>
                 {columns.map((column, at) => (
                   <td key={column} data-way={keyOf([...way, column, row])}>
@@ -100,6 +111,7 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
       </div>
       {columns
         .flatMap((column) => [[...way, column], ...rows.value.map((_, row) => [...way, column, row])])
+        .filter((at) => form.told.value.has(keyOf(at)))
         .map((at) => (
           <Notes form={form} way={at} key={keyOf(at)} />
         ))}

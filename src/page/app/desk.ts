@@ -1,6 +1,6 @@
-import { computed, type ReadonlySignal, type Signal, signal } from "@preact/signals";
+import { computed, effect, type ReadonlySignal, type Signal, signal } from "@preact/signals";
 import type { DocumentKind, Kept } from "../inside.js";
-import type { Files, Named, SheetState, Told } from "../work/protocol.js";
+import type { Files, Named, SheetNamed, SheetState, Told } from "../work/protocol.js";
 import { FileDocument } from "./document.js";
 import { type Asker, newest } from "./worker.js";
 
@@ -14,6 +14,8 @@ export type Desk = {
   readonly handwheels: ReadonlySignal<readonly string[]>;
   readonly sheets: ReadonlySignal<readonly SheetState[]>;
   readonly asker: Asker;
+  /** Files that were not taken, and why. */
+  readonly refused: Signal<readonly string[]>;
 };
 
 export function deskOf(kept: Kept, asker: Asker): Desk {
@@ -30,14 +32,54 @@ export function deskOf(kept: Kept, asker: Asker): Desk {
     sheets: named("sheet"),
   }));
   const read = newest(asker, "read", () => ({ files: files.value, asked: {} })).answer;
-  const sheets = newest(asker, "sheets", () => ({ files: files.value, asked: {} })).answer;
+  const sheets = computed(() => listed.value ?? []);
+  const listed = newest(asker, "sheets", () => ({ files: files.value, asked: {} })).answer;
+  const lacking = lackingOf(asker, files, sheets);
   return {
     ...{ documents, machine, files, asker },
+    refused: signal([]),
     told: computed(() => read.value?.told ?? []),
     sound: computed(() => read.value?.sound ?? false),
     handwheels: computed(() => read.value?.handwheels ?? []),
-    sheets: computed(() => sheets.value ?? []),
+    sheets: computed(() =>
+      sheets.value.map((one) => {
+        const why = lacking.value === undefined ? "not looked at yet" : lacking.value.get(one.name);
+        return { ...one, ...(why !== undefined && { why }) };
+      }),
+    ),
   };
+}
+
+/** How long the files must have stood before every sheet is laid out to see what it lacks, ms. */
+const QUIET = 400;
+
+/** What each sheet lacks, by its name: looked at one by one, while nothing else is asked and nobody types. */
+function lackingOf(
+  asker: Asker,
+  files: ReadonlySignal<Files>,
+  sheets: ReadonlySignal<readonly SheetNamed[]>,
+): ReadonlySignal<ReadonlyMap<string, string> | undefined> {
+  const lacking = signal<ReadonlyMap<string, string> | undefined>(undefined);
+  const look = async (now: Files, names: readonly string[]): Promise<void> => {
+    const found = new Map<string, string>();
+    for (const sheet of names) {
+      try {
+        const { why } = await asker.ask("lacks", now, { sheet }, "later");
+        if (why !== undefined) found.set(sheet, why);
+      } catch (fault) {
+        found.set(sheet, fault instanceof Error ? fault.message : String(fault));
+      }
+      if (files.peek() !== now) return;
+    }
+    lacking.value = found;
+  };
+  effect(() => {
+    const [now, names] = [files.value, sheets.value.map(({ name }) => name)];
+    if (names.length === 0) return undefined;
+    const timer = setTimeout(() => void look(now, names), lacking.peek() === undefined ? 0 : QUIET);
+    return () => clearTimeout(timer);
+  });
+  return lacking;
 }
 
 const documentsOf = (kept: Kept): FileDocument[] => {

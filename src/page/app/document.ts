@@ -3,7 +3,7 @@ import { EditorState, Transaction, type TransactionSpec } from "@codemirror/stat
 import type { EditorView } from "@codemirror/view";
 import { computed, type ReadonlySignal, type Signal, signal } from "@preact/signals";
 import { type Nodes, nodesOf } from "../file/nodes.js";
-import type { DocumentKind } from "../inside.js";
+import { type DocumentKind, LARGEST } from "../inside.js";
 import { jobSchema, machineSchema, type Schema } from "../schema.js";
 import { textExtensions } from "./editor.js";
 import { sheetSchema } from "./sheetSchema.js";
@@ -23,6 +23,8 @@ export class FileDocument {
   readonly state: Signal<EditorState>;
   readonly text: ReadonlySignal<string>;
   readonly nodes: ReadonlySignal<Nodes>;
+  /** Whether the last change was not taken, since it would have made the file larger than any is. */
+  readonly tooLarge = signal(false);
   /** The editor that shows it, while one does. */
   view: EditorView | undefined;
 
@@ -30,7 +32,11 @@ export class FileDocument {
     this.kind = kind;
     this.name = signal(name);
     const shown = textExtensions(roots[kind], () => this.nodes.peek());
-    this.state = signal(EditorState.create({ doc: text, extensions: [history(), shown] }));
+    const bounded = EditorState.changeFilter.of(({ newDoc }) => {
+      this.tooLarge.value = newDoc.length > LARGEST;
+      return !this.tooLarge.peek();
+    });
+    this.state = signal(EditorState.create({ doc: text, extensions: [history(), shown, bounded] }));
     this.text = computed(() => this.state.value.doc.toString());
     this.nodes = computed(() => nodesOf(this.text.value));
   }

@@ -3,10 +3,10 @@ import { defaultKeymap, historyKeymap } from "@codemirror/commands";
 import { yaml } from "@codemirror/lang-yaml";
 import { HighlightStyle, syntaxHighlighting } from "@codemirror/language";
 import { type Diagnostic, lintGutter } from "@codemirror/lint";
-import type { Extension } from "@codemirror/state";
+import { Compartment, EditorState, type Extension } from "@codemirror/state";
 import { EditorView, hoverTooltip, keymap, lineNumbers, type Tooltip } from "@codemirror/view";
 import { tags } from "@lezer/highlight";
-import type { Nodes } from "../file/nodes.js";
+import { type Nodes, tooDeep } from "../file/nodes.js";
 import { type Schema, schemaAt } from "../schema.js";
 import type { Told } from "../work/protocol.js";
 import { offeredAt } from "./offered.js";
@@ -18,8 +18,12 @@ export function textExtensions(root: (() => Schema) | undefined, nodes: () => No
     lintGutter(),
     ...(root
       ? [
-          yaml(),
-          syntaxHighlighting(inks),
+          inked.of(coloured),
+          EditorState.transactionExtender.of((change) => {
+            if (!change.docChanged) return null;
+            const wanted = tooDeep(change.newDoc.toString()) ? [] : coloured;
+            return inked.get(change.startState) === wanted ? null : { effects: inked.reconfigure(wanted) };
+          }),
           hoverTooltip(about(root, nodes)),
           autocompletion({ override: [offer(root)] }),
         ]
@@ -35,6 +39,10 @@ const inks = HighlightStyle.define([
   { tag: tags.comment, color: "#5c5c5c", fontStyle: "italic" },
   { tag: tags.propertyName, fontWeight: "700" },
 ]);
+
+/** The grammar behind the inks fails at text of thousands of brackets in one another: such text stays in one ink. */
+const inked = new Compartment();
+const coloured = [yaml(), syntaxHighlighting(inks)];
 
 const about =
   (root: () => Schema, nodes: () => Nodes) =>

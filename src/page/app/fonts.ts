@@ -1,6 +1,3 @@
-import { unzlibSync } from "fflate";
-import { woffToTrueType } from "../../output/woff.js";
-
 /** A font's bytes out of the page's text. */
 export function bytesOf(base64: string): Uint8Array<ArrayBuffer> {
   const binary = atob(base64);
@@ -8,5 +5,3 @@ export function bytesOf(base64: string): Uint8Array<ArrayBuffer> {
   for (let at = 0; at < binary.length; at++) bytes[at] = binary.charCodeAt(at);
   return bytes;
 }
-
-export const trueTypeOf = (woff: Uint8Array): Uint8Array => woffToTrueType(woff, (packed) => unzlibSync(packed));

@@ -24,5 +24,14 @@ export function hand(files: readonly Made[], stem: string): void {
 
 const archive = (files: readonly Made[]): Uint8Array =>
   zipSync(
-    Object.fromEntries(files.map(({ name, bytes }) => [name, typeof bytes === "string" ? strToU8(bytes) : bytes])),
+    Object.fromEntries(
+      files.map(({ name, bytes }) => [withinFolder(name), typeof bytes === "string" ? strToU8(bytes) : bytes]),
+    ),
   );
+
+/** No name leads out of the folder that an archive is unpacked into. */
+const withinFolder = (name: string): string =>
+  name
+    .split(/[/\\]/)
+    .filter((step) => !/^(|\.|\.\.|[a-z]:)$/i.test(step))
+    .join("/");

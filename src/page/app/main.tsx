@@ -2,20 +2,20 @@ import { render } from "preact";
 import type { Kept } from "../inside.js";
 import { App } from "./App.js";
 import { deskOf } from "./desk.js";
-import { bytesOf, trueTypeOf } from "./fonts.js";
+import { bytesOf } from "./fonts.js";
 import { keep, kept } from "./keep.js";
 import { askerOf } from "./worker.js";
 
 const textIn = (id: string): string => document.getElementById(id)?.textContent ?? "";
 
 /** A short name for a text, to keep what is typed apart for each file that a page brings. */
-async function keyFor(text: string): Promise<string> {
+function keyFor(text: string): string {
   let hash = 5381;
   for (let at = 0; at < text.length; at++) hash = (Math.imul(hash, 33) ^ text.charCodeAt(at)) >>> 0;
   return `witnessmark ${hash.toString(36)} ${text.length}`;
 }
 
-async function start(): Promise<void> {
+function start(): void {
   const inside = textIn("inside");
   const brought = (JSON.parse(inside) ?? []) as Kept;
   const packed = JSON.parse(textIn("fonts")) as { regular: string; bold: string };
@@ -25,13 +25,12 @@ async function start(): Promise<void> {
     ["700", woff.bold],
   ] as const)
     document.fonts.add(new FontFace("witnessmark", bytes, { weight }));
-  const ttf = { regular: await trueTypeOf(woff.regular), bold: await trueTypeOf(woff.bold) };
-  const asker = askerOf(textIn("core"), { ttf, woff });
-  const key = await keyFor(inside);
+  const asker = askerOf(textIn("core"), woff);
+  const key = keyFor(inside);
   const desk = deskOf(kept(key) ?? brought, asker);
   const keeping = keep(desk, key);
   const root = document.getElementById("root");
   if (root) render(<App desk={desk} keeping={keeping} />, root);
 }
 
-void start();
+start();

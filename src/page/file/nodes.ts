@@ -4,6 +4,8 @@ import { endOf } from "./yamlText.js";
 
 /** A file as a form sees it. */
 export type Nodes = {
+  /** Why there is no form for so much text, where there is none. */
+  readonly tooMuch?: string;
   /** Why the text is no YAML, where it is none. */
   readonly fault?: { readonly line: number; readonly words: string };
   /** What stands at a place: a record, a list, words, a tick; undefined where nothing does. */
@@ -16,11 +18,46 @@ export type Nodes = {
   readonly span: (way: Way) => { readonly from: number; readonly to: number } | undefined;
 };
 
+/** The most text that a form takes: it is read anew at every keystroke, where one waits for it. A large machine has a tenth. */
+const MOST = 30_000;
+
+/** Beyond these a text is no machine's, and takes YAML longer to read than one waits: brackets one inside the other, and keys or
+ *  dashes one inside the other on one line. */
+const DEPTH = 50;
+
+function tooMuch(text: string): string | undefined {
+  if (text.length > MOST)
+    return `The file has ${Math.ceil(text.length / 1000)} thousand letters, and the form takes ${MOST / 1000} thousand`;
+  return tooDeep(text)
+    ? `Its parts lie more than ${DEPTH} deep in one another, and the form does not go so deep`
+    : undefined;
+}
+
+export function tooDeep(text: string): boolean {
+  let depth = 0;
+  let deepest = 0;
+  for (const [sign] of text.replaceAll(/(?<=^|\s)#.*/gm, "").matchAll(/[[\]{}]/g))
+    if (sign === "[" || sign === "{") deepest = Math.max(deepest, ++depth);
+    else depth = Math.max(0, depth - 1);
+  let row = 0;
+  // Word by word: a pattern over the whole would try a long word anew from each of its letters.
+  for (const [word] of text.matchAll(/\S+|\n/g)) {
+    row = word.endsWith(":") || word === "-" || word === "?" ? row + 1 : 0;
+    deepest = Math.max(deepest, row);
+  }
+  return deepest > DEPTH;
+}
+
+const nothing: Nodes = { value: () => undefined, words: () => "", at: () => [], span: () => undefined };
+
 export function nodesOf(text: string): Nodes {
+  const much = tooMuch(text);
+  if (much !== undefined) return { ...nothing, tooMuch: much };
   const lines = new LineCounter();
   const document = parseDocument(text, {
     lineCounter: lines,
     logLevel: "silent",
+    prettyErrors: false,
     uniqueKeys: false,
     maxAliasCount: 0,
   } as Parameters<typeof parseDocument>[1]);
@@ -29,7 +66,7 @@ export function nodesOf(text: string): Nodes {
   const node = (way: Way): Node | undefined =>
     way.reduce<Node | undefined>((at, step) => childOf(at, step), root ?? undefined);
   return {
-    ...(error && { fault: { line: error.linePos?.[0].line ?? 1, words: error.message.split("\n")[0] ?? "" } }),
+    ...(error && { fault: { line: lines.linePos(error.pos[0]).line, words: error.message } }),
     value: (way) => {
       const at = node(way);
       if (isMap(at)) return Object.fromEntries(at.items.map((pair) => [keyName(pair), true]));

@@ -5,12 +5,13 @@ import type { Job } from "../../job/job.js";
 import { readJob } from "../../job/read.js";
 import { readCsv } from "../../machine/csv.js";
 import type { CsvReadings } from "../../machine/csvReadings.js";
+import type { Machine } from "../../machine/machine.js";
 import type { Places, Problem } from "../../machine/problem.js";
 import type { Tools } from "../../output/render.js";
 import { foreignFindings } from "../../plan/foreign.js";
 import { planOf } from "../../plan/plan.js";
 import { filesOf } from "../../printing/files.js";
-import { printsOf } from "../../printing/prints.js";
+import { type Prints, printsOf } from "../../printing/prints.js";
 import { builtIn } from "../../sheets/builtIn.generated.js";
 import type { NamedJob } from "../../sheets/pack.js";
 import { readTemplate } from "../../sheets/readTemplate.js";
@@ -41,16 +42,17 @@ type Known = {
   readonly templates: readonly Template[];
   /** Names of the reader's own, those too that cannot be read. */
   readonly own: readonly string[];
+  /** Sheets that were laid out already, by name. */
+  readonly laid: Map<string, Prints>;
 };
 
 export type Answers = <N extends WorkName>(name: N, files: Files, asked: Asked<N>) => Promise<AnswerTo<N>>;
 
 /** Answers all that the page asks. `tools`: what a renderer needs of the outside world. */
 export function answersWith(tools: Tools): Answers {
-  let last: { readonly files: string; readonly known: Known } | undefined;
+  let last: { readonly files: Files; readonly known: Known } | undefined;
   const know = (files: Files): Known => {
-    const key = JSON.stringify(files);
-    if (last?.files !== key) last = { files: key, known: read(files) };
+    if (last?.files !== files) last = { files, known: read(files) };
     return last.known;
   };
   const answers: { readonly [N in WorkName]: (files: Files, asked: Asked<N>) => AnswerTo<N> | Promise<AnswerTo<N>> } = {
@@ -63,14 +65,15 @@ export function answersWith(tools: Tools): Answers {
       };
     },
     sheets: (files) => sheetStates(know(files)),
+    lacks: (files, { sheet }) => {
+      const laid = laidOut(know(files), sheet);
+      return "why" in laid ? laid : whyOf(laid.absent[0]);
+    },
     sheet: (files, { sheet }) => {
-      const { findings, jobs, templates, own } = know(files);
-      const template = templates.find(({ name }) => name === sheet);
-      if (template === undefined)
-        return { pages: [], why: own.includes(sheet) ? faulty : `there is no sheet "${sheet}"` };
-      if (findings === undefined) return { pages: [], why: unsound };
-      const { prints, absent } = printsOf(findings, { templates: [template], jobs });
-      return { pages: prints.flatMap((print) => pagesAsSeen(print, findings.machine)), ...whyOf(absent[0]) };
+      const laid = laidOut(know(files), sheet);
+      if ("why" in laid) return { pages: [], ...laid };
+      const { prints, absent, machine } = laid;
+      return { pages: prints.flatMap((print) => pagesAsSeen(print, machine)), ...whyOf(absent[0]) };
     },
     print: async (files, { sheets, bound = false, format, handwheels, language }) => {
       const { findings, jobs, templates } = know(files);
@@ -137,6 +140,7 @@ function read({ machine, jobs, readings, sheets }: Files): Known {
     // One of the program's name takes its place, as the command prints it under that name.
     templates: [...builtIn.filter(({ name }) => !own.some((one) => one.name === name)), ...own],
     own: ownSheets.map(({ file }) => stemOf(file)),
+    laid: new Map(),
   };
 }
 
@@ -176,19 +180,29 @@ const misnamed = (
         ),
   );
 
-/** A machine's own sheets and those of the reader, each with what it lacks. */
-function sheetStates({ findings, jobs, templates, own }: Known): SheetState[] {
-  const made = findings && printsOf(findings, { templates, jobs });
+/** A machine's own sheets and those of the reader, those too that cannot be read. */
+function sheetStates({ templates, own }: Known): SheetState[] {
   const unread = own.filter((name) => !templates.some((one) => one.name === name));
   return [
     ...templates.map(({ name, title, onRequest }) => {
-      const lacking = made?.absent.find((one) => one.name === name);
-      const why = findings === undefined ? { why: unsound } : whyOf(lacking);
       const mine = own.includes(name);
-      return { ...{ name, onRequest, ...why }, title: mine ? `${title} (${name})` : title, own: mine };
+      return { name, onRequest, title: mine ? `${title} (${name})` : title, own: mine };
     }),
     ...unread.map((name) => ({ name, title: name, onRequest: true, own: true, why: faulty })),
   ];
+}
+
+/** A sheet's pages, or why it has none. */
+function laidOut(
+  { findings, jobs, templates, laid, own }: Known,
+  sheet: string,
+): (Prints & { readonly machine: Machine }) | { readonly why: string } {
+  const template = templates.find(({ name }) => name === sheet);
+  if (template === undefined) return { why: own.includes(sheet) ? faulty : `there is no sheet "${sheet}"` };
+  if (findings === undefined) return { why: unsound };
+  const made = laid.get(sheet) ?? printsOf(findings, { templates: [template], jobs });
+  laid.set(sheet, made);
+  return { ...made, machine: findings.machine };
 }
 
 const whyOf = (absent: { readonly why: string } | undefined) => (absent ? { why: absent.why } : {});

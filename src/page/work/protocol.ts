@@ -30,17 +30,17 @@ export type Told = {
   readonly remedy: string;
 };
 
-/** A sheet, and whether the files hold what it needs. */
-export type SheetState = {
+export type SheetNamed = {
   /** Only made when it is asked for by name. */
   readonly onRequest: boolean;
   /** From a template of the reader's own. */
   readonly own: boolean;
   readonly name: string;
   readonly title: string;
-  /** What is lacking to make it; absent where it can be made. */
-  readonly why?: string;
 };
+
+/** A sheet, and what is lacking to make it; absent where it can be made. */
+export type SheetState = SheetNamed & { readonly why?: string };
 
 /** A format that needs nothing but a browser. */
 export type PageFormat = Exclude<Format, "png">;
@@ -65,8 +65,10 @@ export type Work = {
       readonly handwheels: readonly string[];
     };
   };
-  /** Every sheet, with what it lacks. */
-  readonly sheets: { readonly asked: Record<never, never>; readonly answer: readonly SheetState[] };
+  /** Every sheet that there is. */
+  readonly sheets: { readonly asked: Record<never, never>; readonly answer: readonly SheetNamed[] };
+  /** What a sheet lacks; nothing where it can be made. */
+  readonly lacks: { readonly asked: { readonly sheet: string }; readonly answer: { readonly why?: string } };
   /** A sheet as it will come out, page by page, or why it cannot. */
   readonly sheet: {
     readonly asked: { readonly sheet: string };
@@ -203,11 +205,10 @@ export type WorkName = keyof Work;
 export type Asked<N extends WorkName> = Work[N]["asked"];
 export type AnswerTo<N extends WorkName> = Work[N]["answer"];
 
-/** One message to the worker, and the one that comes back. */
+/** One message to the worker, about the files that it was handed last, and the one that comes back. */
 export type Ask = {
   readonly id: number;
   readonly name: WorkName;
-  readonly files: Files;
   readonly asked: Asked<WorkName>;
 };
 export type Reply = { readonly id: number } & ({ readonly answer: AnswerTo<WorkName> } | { readonly fault: string });

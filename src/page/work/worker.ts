@@ -1,33 +1,45 @@
-import { deflate } from "pako";
+import { deflate, inflate } from "pako";
 import type { FontBytes } from "../../output/fonts.js";
+import { woffToTrueType } from "../../output/woff.js";
 import { answersWith } from "./answers.js";
-import type { Ask, Reply } from "./protocol.js";
+import type { Ask, Files, Reply } from "./protocol.js";
 
-/** The first message: both weights in both kinds. */
-export type Fonts = Readonly<Record<"ttf" | "woff", FontBytes>>;
+type Message = { readonly fonts: FontBytes } | { readonly files: Files } | Ask;
+
+const trueTypeOf = (font: Uint8Array): Uint8Array => woffToTrueType(font, (packed) => inflate(packed));
 
 type Port = {
-  onmessage: ((event: { readonly data: { readonly fonts: Fonts } | Ask }) => void) | null;
+  onmessage: ((event: { readonly data: Message }) => void) | null;
   postMessage: (reply: Reply) => void;
 };
 const port = globalThis as unknown as Port;
 
-let fonts: Fonts | undefined;
+/** As they stand in the page; unpacked when they are first asked for. */
+let woff: FontBytes | undefined;
+let ttf: FontBytes | undefined;
+let files: Files | undefined;
 const answer = answersWith({
   fonts(kind) {
-    if (fonts === undefined) throw new Error("no fonts were handed in");
-    return fonts[kind];
+    if (woff === undefined) throw new Error("no fonts were handed in");
+    if (kind === "woff") return woff;
+    ttf ??= { regular: trueTypeOf(woff.regular), bold: trueTypeOf(woff.bold) };
+    return ttf;
   },
   deflate: (bytes) => deflate(bytes),
 });
 
 port.onmessage = async ({ data }) => {
   if ("fonts" in data) {
-    fonts = data.fonts;
+    woff = data.fonts;
     return;
   }
-  const { id, name, files, asked } = data;
+  if ("files" in data) {
+    files = data.files;
+    return;
+  }
+  const { id, name, asked } = data;
   try {
+    if (files === undefined) throw new Error("no files were handed in");
     port.postMessage({ id, answer: await answer(name, files, asked) });
   } catch (fault) {
     port.postMessage({ id, fault: fault instanceof Error ? fault.message : String(fault) });

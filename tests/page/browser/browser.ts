@@ -69,6 +69,18 @@ export function inBrowser() {
   };
 }
 
+/** Pastes into the text view, in the place of all that is there: by the event that a paste is. The browser's own inserting takes
+ *  time by the square of the lines, which no paste into an editor does. */
+export async function pasted(page: Page, words: string): Promise<void> {
+  await page.locator(".cm-content").click();
+  await page.keyboard.press("Control+A");
+  await page.locator(".cm-content").evaluate((editor, text) => {
+    const clipboardData = new DataTransfer();
+    clipboardData.setData("text/plain", text);
+    editor.dispatchEvent(new ClipboardEvent("paste", { clipboardData, bubbles: true, cancelable: true }));
+  }, words);
+}
+
 /** Goes to a station or a place of the page. */
 export const goTo = (page: Page, name: string): Promise<void> =>
   page.locator(".rule button", { hasText: new RegExp(`^${name}$`) }).click();

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { goTo, hasBrowser, inBrowser } from "./browser.js";
+import { goTo, hasBrowser, inBrowser, pasted } from "./browser.js";
 
 const markup = [
   "<img src=x onerror=alert(1)>",
@@ -23,6 +23,10 @@ const texts = [
   `${"a: ".repeat(5000)}\n`,
   `[${"[".repeat(20_000)}`,
   `name: L\nhandwheels:\n${"  - { name: W, feed: 2 }\n".repeat(3000)}`,
+  `name: L\nhandwheels:\n${"  - { name: W, feed: 2 }\n".repeat(1200)}`,
+  `name: L\ndrive:\n  stages:\n${`    - { name: s, steps: [${"{ driver: 50, driven: 50 }, ".repeat(40)}] }\n`.repeat(40)}`,
+  `name: L\n${"- ".repeat(20_000)}x\n`,
+  `name: L\nlimits: ${"{ a: ".repeat(10_000)}`,
   `name: L\nwork: { diameters: [${Array.from({ length: 20_000 }, (_, i) => i + 1).join(", ")}] }\n`,
   `a: &a [x]\nb: &b [*a,*a,*a,*a,*a,*a,*a,*a]\nc: &c [*b,*b,*b,*b,*b,*b,*b,*b]\nd: [*c,*c,*c,*c,*c,*c,*c,*c]\n`,
   "\t\t\tname: L",
@@ -35,6 +39,14 @@ const texts = [
   "\ufeffname: L\r\nunits: in\r\n",
   "",
 ];
+
+/** By how much longer work takes here now than on a machine with nothing else to do. */
+function heldUp(): number {
+  const [start, before] = [performance.now(), process.cpuUsage()];
+  while (performance.now() - start < 300);
+  const { user, system } = process.cpuUsage(before);
+  return Math.max(1, (performance.now() - start) / ((user + system) / 1000));
+}
 
 describe.runIf(hasBrowser)("hostile files", () => {
   const { written, context, open } = inBrowser();
@@ -50,22 +62,30 @@ describe.runIf(hasBrowser)("hostile files", () => {
         last = performance.now();
       }, 20);
     });
-    await page.getByRole("button", { name: "text", exact: true }).click();
-    const slow: string[] = [];
-    for (const text of texts) {
+    const button = (name: string) => page.getByRole("button", { name, exact: true }).click();
+    /** The longest that the page did not answer while a text was looked at in its views, ms. */
+    const longest = async (text: string): Promise<number> => {
+      await button("text");
       await page.evaluate(() => {
         (globalThis as unknown as { slowest: number }).slowest = 0;
       });
-      await page.locator(".cm-content").click();
-      await page.keyboard.press("Control+A");
-      // As a paste brings it: at once.
-      await page.evaluate((words) => document.execCommand("insertText", false, words), text === "" ? " " : text);
+      await pasted(page, text === "" ? " " : text);
       await page.waitForTimeout(300);
-      await page.getByRole("button", { name: "form", exact: true }).click();
-      await page.waitForTimeout(100);
-      await page.getByRole("button", { name: "text", exact: true }).click();
-      const slowest = await page.evaluate(() => (globalThis as unknown as { slowest: number }).slowest);
-      if (slowest > 1000) slow.push(`${Math.round(slowest)} ms: ${text.slice(0, 60)}`);
+      await button("form");
+      for (const station of ["Belts and gears", "Handwheels", "Work", "Machine"]) {
+        await goTo(page, station);
+        await page.waitForTimeout(50);
+      }
+      return page.evaluate(() => (globalThis as unknown as { slowest: number }).slowest);
+    };
+    const slow: string[] = [];
+    for (const text of texts) {
+      // A machine with other work holds any page up now and then, not twice at the same text; what is slow of itself is both times.
+      const first = await longest(text);
+      if (first <= 1000) continue;
+      await longest("name: L\n");
+      const second = await longest(text);
+      if (second > 1000 * heldUp()) slow.push(`${Math.round(Math.min(first, second))} ms: ${text.slice(0, 60)}`);
     }
     expect(slow).toEqual([]);
     expect(await page.evaluate(() => (({}) as { polluted?: boolean }).polluted)).toBeUndefined();
@@ -75,8 +95,7 @@ describe.runIf(hasBrowser)("hostile files", () => {
   test("names of that kind in every view", async () => {
     const { page, faults } = await open(await written(), await context());
     await page.getByRole("button", { name: "text", exact: true }).click();
-    await page.locator(".cm-content").click();
-    await page.evaluate((words) => document.execCommand("insertText", false, words), whole(markup[0] ?? ""));
+    await pasted(page, whole(markup[0] ?? ""));
     for (const name of await page.locator(".rule button").allInnerTexts()) {
       await goTo(page, name);
       await page.waitForTimeout(200);

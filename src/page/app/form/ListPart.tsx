@@ -4,6 +4,7 @@ import { inWords, itemOf, kindFor, kindOf, type Schema, scalar } from "../../sch
 import { Notes } from "./Field.js";
 import { Fields } from "./Fields.js";
 import { type Form, idOf, keyOf, type PartProps, put, takeOut } from "./form.js";
+import { AT_ONCE, Pieces, show } from "./Pieces.js";
 
 /** A list: single values side by side, records one below the other, each to be taken out again. */
 export function ListPart({ form, way, schema, label }: PartProps) {
@@ -15,43 +16,47 @@ export function ListPart({ form, way, schema, label }: PartProps) {
   const shown = fixed ?? count;
   const one = singular(String(way.findLast((step) => typeof step === "string") ?? "entry"));
   const single = scalar(itemOf(schema, 0));
-  const indices = Array.from({ length: shown }, (_, index) => index);
   return (
     <fieldset data-way={keyOf(way)} id={idOf(way)} class={single ? "row" : "list"}>
       <legend>{label}</legend>
       {schema.description && <p class="about">{schema.description}</p>}
       <Notes form={form} way={way} />
-      {indices.map((index) => {
-        const at = [...way, index];
-        const item = itemOf(schema, index);
-        if (single) return <Single form={form} way={at} key={index} label={`${label} ${index + 1}`} />;
-        return (
-          <section class="item" key={index} data-way={keyOf(at)}>
-            <h3>
-              {index + 1} {nameAt(form, at)}
-            </h3>
-            <Notes form={form} way={at} />
-            {kindOf(kindFor(item, nodes.value(at))) === "record" ? (
-              <Fields form={form} way={at} schema={kindFor(item, nodes.value(at))} />
-            ) : (
-              <Part form={form} way={at} schema={item} label={`${one} ${index + 1}`} />
-            )}
-            <button
-              type="button"
-              class="out"
-              onClick={() => takeOut(form, at)}
-              aria-label={`Take out ${one} ${index + 1}`}
-            >
-              take out
-            </button>
-          </section>
-        );
-      })}
+      <Pieces form={form} way={way} count={shown} size={single ? AT_ONCE.values : AT_ONCE.records}>
+        {(index) => {
+          const at = [...way, index];
+          const item = itemOf(schema, index);
+          if (single) return <Single form={form} way={at} key={index} label={`${label} ${index + 1}`} />;
+          return (
+            <section class="item" key={index} data-way={keyOf(at)}>
+              <h3>
+                {index + 1} {nameAt(form, at)}
+              </h3>
+              <Notes form={form} way={at} />
+              {kindOf(kindFor(item, nodes.value(at))) === "record" ? (
+                <Fields form={form} way={at} schema={kindFor(item, nodes.value(at))} />
+              ) : (
+                <Part form={form} way={at} schema={item} label={`${one} ${index + 1}`} />
+              )}
+              <button
+                type="button"
+                class="out"
+                onClick={() => takeOut(form, at)}
+                aria-label={`Take out ${one} ${index + 1}`}
+              >
+                take out
+              </button>
+            </section>
+          );
+        }}
+      </Pieces>
       {fixed === undefined && (
         <button
           type="button"
           class="add"
-          onClick={() => put(form, [...way, count], fresh(itemOf(schema, count), one, count))}
+          onClick={() => {
+            put(form, [...way, count], fresh(itemOf(schema, count), one, count));
+            show(form, [...way, count]);
+          }}
         >
           + {one}
         </button>

@@ -3,6 +3,7 @@ import { Notes } from "./Field.js";
 import { Fields } from "./Fields.js";
 import { idOf, keyOf, type PartProps, put, takeOut } from "./form.js";
 import { singular } from "./ListPart.js";
+import { AT_ONCE, Pieces } from "./Pieces.js";
 
 /** Entries under names of one's own. */
 export function NamedPart({ form, way, schema, label }: PartProps) {
@@ -16,21 +17,26 @@ export function NamedPart({ form, way, schema, label }: PartProps) {
       <legend>{label}</legend>
       {schema.description && <p class="about">{schema.description}</p>}
       <Notes form={form} way={way} />
-      {names.map((entry) => (
-        <section class="item" key={entry} data-way={keyOf([...way, entry])}>
-          <h3>{entry}</h3>
-          <Notes form={form} way={[...way, entry]} />
-          <Fields form={form} way={[...way, entry]} schema={inner} />
-          <button
-            type="button"
-            class="out"
-            aria-label={`Take out ${entry}`}
-            onClick={() => takeOut(form, [...way, entry])}
-          >
-            take out
-          </button>
-        </section>
-      ))}
+      <Pieces form={form} way={way} count={names.length} size={AT_ONCE.records}>
+        {(index) => {
+          const entry = names[index] ?? "";
+          return (
+            <section class="item" key={entry} data-way={keyOf([...way, entry])}>
+              <h3>{entry}</h3>
+              <Notes form={form} way={[...way, entry]} />
+              <Fields form={form} way={[...way, entry]} schema={inner} />
+              <button
+                type="button"
+                class="out"
+                aria-label={`Take out ${entry}`}
+                onClick={() => takeOut(form, [...way, entry])}
+              >
+                take out
+              </button>
+            </section>
+          );
+        }}
+      </Pieces>
       <form
         class="adding"
         onSubmit={(event) => {

@@ -1,4 +1,4 @@
-import type { ReadonlySignal } from "@preact/signals";
+import type { ReadonlySignal, Signal } from "@preact/signals";
 import type { JSX } from "preact";
 import type { Way } from "../../file/edit.js";
 import { without, withValue } from "../../file/edit.js";
@@ -17,6 +17,8 @@ export type Form = {
   /** What is told of each place, by its key. */
   readonly told: ReadonlySignal<ReadonlyMap<string, readonly Told[]>>;
   readonly handwheels: ReadonlySignal<readonly string[]>;
+  /** Of each long list, by the key of its place, an entry that is to be seen. */
+  readonly pieces: Signal<ReadonlyMap<string, number>>;
   /** Draws a part whatever it is. It travels with the form, since what it draws has parts again. */
   readonly Part: (props: PartProps) => JSX.Element | null;
   /** Parts that take more than fields: they stand instead of the usual ones. */

@@ -1,0 +1,93 @@
+import { randomBytes } from "node:crypto";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { dirname, join } from "node:path";
+import { unzipSync } from "fflate";
+import { afterAll, describe, expect, test } from "vitest";
+import { goTo, hasBrowser, inBrowser, taken } from "./browser.js";
+
+const yaml = "name: Opened\n";
+const file = (name: string, content: string | Buffer) => ({
+  name,
+  mimeType: "text/plain",
+  buffer: Buffer.from(content as string),
+});
+
+const huge = join(mkdtempSync(join(tmpdir(), "witnessmark-huge-")), "c.yaml");
+writeFileSync(huge, Buffer.alloc(50_000_000, "x"));
+afterAll(() => rmSync(dirname(huge), { recursive: true }));
+
+describe.runIf(hasBrowser)("files that are opened", () => {
+  const { written, context, open } = inBrowser();
+
+  test.each([
+    ["binary", file("a.yaml", Buffer.concat([Buffer.from([0xff, 0xfe, 0]), randomBytes(5000)])), "“a.yaml” is no text"],
+    ["with a nought in it", file("b.yaml", "name: L\0\n"), "“b.yaml” is no text"],
+    ["huge", huge, "“c.yaml” has 50 MB: no file of more than 1 MB is opened."],
+    ["just too large", file("d.csv", "x".repeat(1_000_001)), "no file of more than 1 MB is opened."],
+  ])(
+    "%s: refused, and said",
+    async (_, one, words) => {
+      const { page, faults } = await open(await written("templates/machines/boathouse.yaml"), await context());
+      await page.locator('input[type="file"]').setInputFiles(one);
+      await page.getByText(words).waitFor();
+      expect(await page.locator("header h1").textContent()).toContain("Boathouse");
+      await page.getByRole("button", { name: "understood" }).click();
+      expect(await page.getByText(words).count()).toBe(0);
+      expect(faults).toEqual([]);
+    },
+    60_000,
+  );
+
+  test("under names that lead elsewhere, or are no names: they come back under plain ones", async () => {
+    const { page, faults } = await open(await written(), await context());
+    await page
+      .locator('input[type="file"]')
+      .setInputFiles([
+        file('a".html', yaml),
+        file("..csv", "turns,travel\n0,0\n"),
+        file("\u202egnp.csv", "turns,travel\n0,0\n"),
+        file("<img src=x onerror=alert(1)>.csv", "turns,travel\n0,0\n"),
+        file(`${"n".repeat(200)}.csv`, "turns,travel\n0,0\n"),
+        file("pin.yaml", "steps: []\nname: </script><script>alert(1)</script>\n"),
+        file("own\u0007.yaml", "title: <img src=x onerror=alert(1)>\nblocks: []\n"),
+      ]);
+    await page.getByText("Opened").first().waitFor();
+    for (const place of await page.locator(".rule button").allInnerTexts()) {
+      await goTo(page, place);
+      await page.waitForTimeout(150);
+    }
+    await goTo(page, "Take away");
+    const { bytes, name } = await taken(page, () => page.getByRole("button", { name: "take all files" }).click());
+    expect(name).toBe("a.html.zip");
+    const names = Object.keys(unzipSync(bytes)).sort();
+    expect(names).toEqual(
+      [
+        "a.html.yaml",
+        "file.csv",
+        "gnp.csv",
+        "img src=x onerror=alert(1).csv",
+        `${"n".repeat(80)}.csv`,
+        "own.yaml",
+        "pin.yaml",
+      ].sort(),
+    );
+    expect(await page.locator("img, iframe").count()).toBe(0);
+    expect(faults).toEqual([]);
+  }, 60_000);
+
+  test("the text view takes no more than a file may hold, and says so", async () => {
+    const { page, faults } = await open(await written(), await context());
+    await page.getByRole("button", { name: "text", exact: true }).click();
+    await page.locator(".cm-content").evaluate((editor) => {
+      const clipboardData = new DataTransfer();
+      clipboardData.setData("text/plain", "# words\n".repeat(200_000));
+      editor.dispatchEvent(new ClipboardEvent("paste", { clipboardData, bubbles: true, cancelable: true }));
+    });
+    await page.getByText("That would make the file larger than 1 MB: it was not taken.").waitFor();
+    await page.locator(".cm-content").click();
+    await page.keyboard.type("name: L");
+    await page.getByText("it was not taken").waitFor({ state: "detached" });
+    expect(faults).toEqual([]);
+  }, 60_000);
+});
