@@ -1,5 +1,18 @@
-import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
+import {
+  closeSync,
+  constants,
+  existsSync,
+  fstatSync,
+  mkdirSync,
+  openSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from "node:fs";
 import { basename, dirname, join } from "node:path";
+import { MOST } from "../machine/bounds.js";
 
 /** A refusal the user can act on: what went wrong, and what to do instead. Never shown with a stack trace. */
 export class Refusal extends Error {
@@ -52,7 +65,7 @@ export const processIo: Io = {
 /** Text of a user's file. Throws a Refusal that says what to do when it cannot be read. */
 export function readText(path: string, remedy = "name a machine file, or make one with: witnessmark new"): string {
   try {
-    return readFileSync(path, "utf8");
+    return new TextDecoder("utf-8", { ignoreBOM: true }).decode(readPlain(path, 4 * MOST.letters));
   } catch (error) {
     const whole = unquotedPath(path, process.argv);
     throw new Refusal(
@@ -63,16 +76,33 @@ export function readText(path: string, remedy = "name a machine file, or make on
   }
 }
 
-/** Bytes of a file, or undefined when there is none. */
-export function readIfThere(path: string): Uint8Array | undefined {
+/** Bytes of a file, no more than `most`, or undefined when there is none. */
+export function readIfThere(path: string, most = LARGEST_PAGE): Uint8Array | undefined {
   try {
-    return readFileSync(path);
+    return readPlain(path, most);
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code === "ENOENT") return undefined;
     // A page's place is looked at before it is written there.
     const remedy =
       (error as NodeJS.ErrnoException).code === "ENOTDIR" ? `; ${dirname(path)} is a file: name a folder` : "";
     throw new Refusal(`${path}: cannot be read (${reason(error)})${remedy}`);
+  }
+}
+
+/** No page that we make is larger, bytes. */
+const LARGEST_PAGE = 200_000_000;
+
+/** Bytes of a plain file: a pipe that nobody writes to, or a device without end, would be read for ever. */
+function readPlain(path: string, most: number): Uint8Array {
+  const file = openSync(path, constants.O_RDONLY | (constants.O_NONBLOCK ?? 0));
+  try {
+    const about = fstatSync(file);
+    if (about.isDirectory()) throw Object.assign(new Error(), { code: "EISDIR" });
+    if (!about.isFile()) throw new Error("it is no plain file, but a pipe or a device: save it as a file");
+    if (about.size > most) throw new Error(`it is larger than ${most / 1e6} MB`);
+    return readFileSync(file);
+  } finally {
+    closeSync(file);
   }
 }
 
