@@ -1,17 +1,5 @@
-import {
-  closeSync,
-  constants,
-  existsSync,
-  fstatSync,
-  mkdirSync,
-  openSync,
-  readFileSync,
-  renameSync,
-  rmSync,
-  statSync,
-  writeFileSync,
-} from "node:fs";
-import { basename, dirname, join } from "node:path";
+import { closeSync, constants, existsSync, fstatSync, mkdirSync, openSync, readFileSync, writeFileSync } from "node:fs";
+import { dirname } from "node:path";
 import { MOST } from "../machine/bounds.js";
 
 /** A refusal the user can act on: what went wrong, and what to do instead. Never shown with a stack trace. */
@@ -106,38 +94,9 @@ function readPlain(path: string, most: number): Uint8Array {
   }
 }
 
-export type Output = { readonly path: string; readonly bytes: Uint8Array | string };
-
-/** Writes all files under temporary names beside their places, then renames them, so that each appears whole or not at all. */
-export function writeWhole(outputs: readonly Output[]): void {
-  const waiting: { temporary: string; path: string }[] = [];
-  const renamed: string[] = [];
-  let at = "";
-  try {
-    for (const { path, bytes } of outputs) {
-      at = path;
-      makeFolder(dirname(path));
-      if (statSync(path, { throwIfNoEntry: false })?.isDirectory()) throw new Error("a folder of this name is there");
-      const temporary = join(dirname(path), `.${basename(path)}.${process.hrtime.bigint().toString(36)}`);
-      waiting.push({ temporary, path });
-      writeFileSync(temporary, bytes, { flag: "wx" });
-    }
-    for (const { temporary, path } of waiting) {
-      at = path;
-      renameSync(temporary, path);
-      renamed.push(path);
-    }
-  } catch (error) {
-    for (const { temporary } of waiting) rmSync(temporary, { force: true });
-    const state =
-      renamed.length === 0 ? "nothing written" : `already new: ${renamed.join(", ")}; the rest is as it was`;
-    throw new Refusal(`${at}: cannot be written (${reason(error)}); ${state}; name another place with --out`);
-  }
-}
-
 /** A folder with those above it, one at a time: where a parent cannot hold folders (as under /proc), Node's own recursive
  *  mkdir tries for ever. */
-function makeFolder(path: string): void {
+export function makeFolder(path: string): void {
   if (path === dirname(path) || existsSync(path)) return;
   makeFolder(dirname(path));
   try {
@@ -180,10 +139,11 @@ const reasons: Readonly<Record<string, string>> = {
   EPERM: "this user may not open it",
   ENOSPC: "the disk is full",
   EROFS: "the disk is read-only",
+  ENAMETOOLONG: "its name is too long: give the machine file a shorter one",
 };
 
 /** Why a file could not be read or written; what is not usual in Node's words, without the code and the system call. */
-function reason(error: unknown): string {
+export function reason(error: unknown): string {
   const known = reasons[(error as NodeJS.ErrnoException).code ?? ""];
   if (known !== undefined) return known;
   const message = error instanceof Error ? error.message : String(error);

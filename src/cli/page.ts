@@ -2,8 +2,9 @@ import { basename, dirname, join } from "node:path";
 import { MOST } from "../machine/bounds.js";
 import { csvNames } from "../machine/read.js";
 import { isPage, type Kept, withInside } from "../page/inside.js";
-import { type Io, Refusal, readIfThere, readText, writeWhole } from "./io.js";
+import { type Io, Refusal, readIfThere, readText } from "./io.js";
 import { packageText } from "./packageFiles.js";
+import { writeWhole } from "./wholeFiles.js";
 
 export type PageArgs = {
   readonly file: string | undefined;

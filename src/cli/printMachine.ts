@@ -11,12 +11,13 @@ import { printsOf, withHandwheels } from "../printing/prints.js";
 import type { NamedJob } from "../sheets/pack.js";
 import type { LanguageCode } from "../words/languages.generated.js";
 import { answered } from "./answered.js";
-import { type Io, type Output, Refusal, readIfThere, told, writeWhole } from "./io.js";
+import { type Io, Refusal, readIfThere, told } from "./io.js";
 import type { FiledJob } from "./jobs.js";
 import { load } from "./load.js";
 import { packageBytes } from "./packageFiles.js";
 import { type Recorded, recorded } from "./recording.js";
 import { report } from "./report.js";
+import { type Output, writeWhole } from "./wholeFiles.js";
 
 /** What is to be made of every machine file; plain data, so that it can be handed to another thread. */
 export type PrintRequest = Recorded & {

@@ -7,7 +7,8 @@ import type { Print } from "../drawing/page.js";
 import type { Findings } from "../findings/findings.js";
 import type { Machine } from "../machine/machine.js";
 import { languages } from "../words/languages.generated.js";
-import { type Output, readIfThere, readText } from "./io.js";
+import { readIfThere, readText } from "./io.js";
+import type { Output } from "./wholeFiles.js";
 
 /** What was printed last of a machine: a small file beside its pages, so that `check` can tell which of them are out of date. No
  *  page is read for it and nothing of it is trusted: it is compared with what would be printed now. */
