@@ -8,6 +8,12 @@ if (major < NEEDED[0] || (major === NEEDED[0] && minor < NEEDED[1])) {
   console.error(`witnessmark needs Node.js ${NEEDED.join(".")} or later; this is ${process.version}`);
   process.exit(1);
 }
+try {
+  process.cwd();
+} catch (_) {
+  console.error("the folder that this was called in is no more; change into one that is there");
+  process.exit(1);
+}
 // biome-ignore-start lint/style/useNodejsImportProtocol: a Node that is too old does not know it
 const { createHash } = require("crypto");
 const { readFileSync, writeFileSync } = require("fs");

@@ -1,4 +1,5 @@
 import * as z from "zod/mini";
+import { checkShape } from "../../src/cli/checkShape.js";
 import { jobFile } from "../../src/job/schema.js";
 import { machineFile } from "../../src/machine/schema.js";
 
@@ -6,6 +7,7 @@ import { machineFile } from "../../src/machine/schema.js";
 export const schemas = (): Readonly<Record<string, string>> => ({
   "templates/machine.schema.json": source(machineFile, "witnessmark machine file"),
   "templates/job.schema.json": source(jobFile, "witnessmark job file"),
+  "templates/check.schema.json": source(checkShape, "what witnessmark check --json prints"),
 });
 
 function source(definition: z.ZodMiniType, title: string): string {

@@ -11,7 +11,7 @@ import { packageVersion } from "./packageFiles.js";
 import type { OutOfDate } from "./printed.js";
 import { mayDiffer, readRecord, recordPath, upToDate } from "./record.js";
 import { report } from "./report.js";
-import { summary } from "./summary.js";
+import { known, summary } from "./summary.js";
 
 export type CheckOptions = {
   readonly json: boolean;
@@ -32,7 +32,7 @@ export async function check(path: string, options: CheckOptions, io: Io): Promis
   const jobs = await judgedJobs(options.jobs ?? [], findings, path, io);
   const stale = findings && (await sincePrinted(findings, path, options.out));
   if (options.json) {
-    const then = after && { changes: after.changes, speeds: summary({ ...findings, ...after } as Findings, []).speeds };
+    const then = after && { changes: after.changes, speeds: known({ ...findings, ...after } as Findings).speeds };
     io.out(
       JSON.stringify(
         {

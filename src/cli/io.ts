@@ -1,5 +1,6 @@
-import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
-import { basename, dirname, join } from "node:path";
+import { closeSync, constants, existsSync, fstatSync, mkdirSync, openSync, readFileSync, writeFileSync } from "node:fs";
+import { dirname } from "node:path";
+import { MOST } from "../machine/bounds.js";
 
 /** A refusal the user can act on: what went wrong, and what to do instead. Never shown with a stack trace. */
 export class Refusal extends Error {
@@ -52,7 +53,7 @@ export const processIo: Io = {
 /** Text of a user's file. Throws a Refusal that says what to do when it cannot be read. */
 export function readText(path: string, remedy = "name a machine file, or make one with: witnessmark new"): string {
   try {
-    return readFileSync(path, "utf8");
+    return new TextDecoder("utf-8", { ignoreBOM: true }).decode(readPlain(path, 4 * MOST.letters));
   } catch (error) {
     const whole = unquotedPath(path, process.argv);
     throw new Refusal(
@@ -63,10 +64,10 @@ export function readText(path: string, remedy = "name a machine file, or make on
   }
 }
 
-/** Bytes of a file, or undefined when there is none. */
-export function readIfThere(path: string): Uint8Array | undefined {
+/** Bytes of a file, no more than `most`, or undefined when there is none. */
+export function readIfThere(path: string, most = LARGEST_PAGE): Uint8Array | undefined {
   try {
-    return readFileSync(path);
+    return readPlain(path, most);
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code === "ENOENT") return undefined;
     // A page's place is looked at before it is written there.
@@ -76,38 +77,26 @@ export function readIfThere(path: string): Uint8Array | undefined {
   }
 }
 
-export type Output = { readonly path: string; readonly bytes: Uint8Array | string };
+/** No page that we make is larger, bytes. */
+const LARGEST_PAGE = 200_000_000;
 
-/** Writes all files under temporary names beside their places, then renames them, so that each appears whole or not at all. */
-export function writeWhole(outputs: readonly Output[]): void {
-  const waiting: { temporary: string; path: string }[] = [];
-  const renamed: string[] = [];
-  let at = "";
+/** Bytes of a plain file: a pipe that nobody writes to, or a device without end, would be read for ever. */
+function readPlain(path: string, most: number): Uint8Array {
+  const file = openSync(path, constants.O_RDONLY | (constants.O_NONBLOCK ?? 0));
   try {
-    for (const { path, bytes } of outputs) {
-      at = path;
-      makeFolder(dirname(path));
-      if (statSync(path, { throwIfNoEntry: false })?.isDirectory()) throw new Error("a folder of this name is there");
-      const temporary = join(dirname(path), `.${basename(path)}.${process.hrtime.bigint().toString(36)}`);
-      waiting.push({ temporary, path });
-      writeFileSync(temporary, bytes, { flag: "wx" });
-    }
-    for (const { temporary, path } of waiting) {
-      at = path;
-      renameSync(temporary, path);
-      renamed.push(path);
-    }
-  } catch (error) {
-    for (const { temporary } of waiting) rmSync(temporary, { force: true });
-    const state =
-      renamed.length === 0 ? "nothing written" : `already new: ${renamed.join(", ")}; the rest is as it was`;
-    throw new Refusal(`${at}: cannot be written (${reason(error)}); ${state}; name another place with --out`);
+    const about = fstatSync(file);
+    if (about.isDirectory()) throw Object.assign(new Error(), { code: "EISDIR" });
+    if (!about.isFile()) throw new Error("it is no plain file, but a pipe or a device: save it as a file");
+    if (about.size > most) throw new Error(`it is larger than ${most / 1e6} MB`);
+    return readFileSync(file);
+  } finally {
+    closeSync(file);
   }
 }
 
 /** A folder with those above it, one at a time: where a parent cannot hold folders (as under /proc), Node's own recursive
  *  mkdir tries for ever. */
-function makeFolder(path: string): void {
+export function makeFolder(path: string): void {
   if (path === dirname(path) || existsSync(path)) return;
   makeFolder(dirname(path));
   try {
@@ -150,10 +139,11 @@ const reasons: Readonly<Record<string, string>> = {
   EPERM: "this user may not open it",
   ENOSPC: "the disk is full",
   EROFS: "the disk is read-only",
+  ENAMETOOLONG: "its name is too long: give the machine file a shorter one",
 };
 
 /** Why a file could not be read or written; what is not usual in Node's words, without the code and the system call. */
-function reason(error: unknown): string {
+export function reason(error: unknown): string {
   const known = reasons[(error as NodeJS.ErrnoException).code ?? ""];
   if (known !== undefined) return known;
   const message = error instanceof Error ? error.message : String(error);

@@ -1,5 +1,6 @@
 import { dirname, join } from "node:path";
 import { type CsvRead, type Loaded, ofText } from "../findings/ofText.js";
+import { MOST } from "../machine/bounds.js";
 import type { CsvReadings } from "../machine/csvReadings.js";
 import type { Problem } from "../machine/problem.js";
 import { csvNames } from "../machine/read.js";
@@ -19,7 +20,7 @@ async function loadCsv(path: string, names: readonly string[]): Promise<CsvRead>
   const { readCsv } = await import("../machine/csv.js");
   for (const name of names) {
     const place = join(dirname(path), name);
-    const bytes = readIfThere(place);
+    const bytes = readIfThere(place, MOST.csvBytes);
     if (bytes === undefined) continue;
     const read = readCsv(new TextDecoder().decode(bytes), place);
     for (const problem of read.problems) problems.push(problem);

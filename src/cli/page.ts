@@ -1,8 +1,10 @@
 import { basename, dirname, join } from "node:path";
+import { MOST } from "../machine/bounds.js";
 import { csvNames } from "../machine/read.js";
 import { isPage, type Kept, withInside } from "../page/inside.js";
-import { type Io, Refusal, readIfThere, readText, writeWhole } from "./io.js";
+import { type Io, Refusal, readIfThere, readText } from "./io.js";
 import { packageText } from "./packageFiles.js";
+import { writeWhole } from "./wholeFiles.js";
 
 export type PageArgs = {
   readonly file: string | undefined;
@@ -40,7 +42,7 @@ function machineFiles(path: string): Kept {
   return [
     { kind: "machine", name: basename(path), text },
     ...csvNames(text).flatMap((name) => {
-      const bytes = readIfThere(join(dirname(path), name));
+      const bytes = readIfThere(join(dirname(path), name), MOST.csvBytes);
       return bytes === undefined ? [] : [{ kind: "readings" as const, name, text: new TextDecoder().decode(bytes) }];
     }),
   ];

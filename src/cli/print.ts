@@ -1,9 +1,9 @@
-import { basename, extname } from "node:path";
 import type { Format } from "../output/formats.js";
 import type { LanguageCode } from "../words/languages.generated.js";
 import { type Io, Refusal } from "./io.js";
 import { packageVersion } from "./packageFiles.js";
 import { type Outcome, type PrintRequest, printMachine } from "./printMachine.js";
+import { stemOf } from "./stem.js";
 import { readTemplates, templateFiles } from "./templates.js";
 
 export type PrintArgs = {
@@ -54,7 +54,7 @@ async function printOnce(
   const templates = await readTemplates(sheets, io.err);
   const loaded = jobFiles.length === 0 ? [] : await (await import("./jobs.js")).loadJobs(jobFiles, io);
   if (loaded === undefined) return 1;
-  const jobs = loaded.map(({ file, job }) => ({ file, name: basename(file, extname(file)), job }));
+  const jobs = loaded.map(({ file, job }) => ({ file, name: stemOf(file), job }));
   const request: PrintRequest = {
     ...{ ...rest, anyway, dpi },
     ...{ templates, asked: sheets !== undefined, jobs, colour: io.colour },
@@ -80,7 +80,7 @@ function refuseSize(dpi: number | undefined, format: Format): void {
 }
 
 function refuseSameNames(files: readonly string[], kind: "machine" | "job"): void {
-  const stems = files.map((file) => basename(file, extname(file)));
+  const stems = files.map((file) => stemOf(file));
   const twice = stems.find((stem, index) => stems.indexOf(stem) !== index);
   if (twice !== undefined)
     throw new Refusal(

@@ -1,5 +1,5 @@
 import { rmSync } from "node:fs";
-import { basename, extname, join } from "node:path";
+import { join } from "node:path";
 import { deflateSync } from "node:zlib";
 import { wheelNamed } from "../answers/wheelNamed.js";
 import { isOurOutput } from "../drawing/ours.js";
@@ -11,12 +11,14 @@ import { printsOf, withHandwheels } from "../printing/prints.js";
 import type { NamedJob } from "../sheets/pack.js";
 import type { LanguageCode } from "../words/languages.generated.js";
 import { answered } from "./answered.js";
-import { type Io, type Output, Refusal, readIfThere, told, writeWhole } from "./io.js";
+import { type Io, Refusal, readIfThere, told } from "./io.js";
 import type { FiledJob } from "./jobs.js";
 import { load } from "./load.js";
 import { packageBytes } from "./packageFiles.js";
 import { type Recorded, recorded } from "./recording.js";
 import { report } from "./report.js";
+import { stemOf } from "./stem.js";
+import { type Output, writeWhole } from "./wholeFiles.js";
 
 /** What is to be made of every machine file; plain data, so that it can be handed to another thread. */
 export type PrintRequest = Recorded & {
@@ -139,7 +141,7 @@ async function outputsOf(
   const { filesOf } = await import("../printing/files.js");
   const picture = format === "png" ? { picture: await (await import("./picture.js")).pictureAt(dpi) } : {};
   const tools = { ...ownTools, ...picture };
-  const files = await filesOf(prints, machine, { stem: basename(path, extname(path)), format, tools });
+  const files = await filesOf(prints, machine, { stem: stemOf(path), format, tools });
   return files.map(({ name, bytes }) => ({ path: join(out, name), bytes }));
 }
 

@@ -4,6 +4,7 @@ import { faultLines } from "./io.js";
 import { packagePath } from "./packageFiles.js";
 import type { Outcome, PrintRequest } from "./printMachine.js";
 import { progressBar } from "./progressBar.js";
+import { holdBack } from "./signals.js";
 
 /** Starts a thread to which paths are posted, and which posts an outcome for each. */
 function startThread(request: PrintRequest): Worker {
@@ -32,6 +33,10 @@ export async function printMany(
     bar.show(told);
   };
   let next = 0;
+  // What is being printed is still written whole; nothing more is begun.
+  const stop = holdBack(() => {
+    next = files.length;
+  });
   const thread = (): Promise<void> =>
     new Promise((resolve) => {
       const worker = start(request);
@@ -59,4 +64,5 @@ export async function printMany(
     });
   await Promise.all(Array.from({ length: Math.min(availableParallelism(), files.length) }, thread));
   bar.clear();
+  stop();
 }

@@ -1,13 +1,15 @@
 import { createHash } from "node:crypto";
 import { existsSync } from "node:fs";
-import { basename, dirname, extname, join, relative, resolve } from "node:path";
+import { dirname, join, relative, resolve } from "node:path";
 import * as z from "zod/mini";
 import { mark } from "../drawing/ours.js";
 import type { Print } from "../drawing/page.js";
 import type { Findings } from "../findings/findings.js";
 import type { Machine } from "../machine/machine.js";
 import { languages } from "../words/languages.generated.js";
-import { type Output, readIfThere, readText } from "./io.js";
+import { readIfThere, readText } from "./io.js";
+import { stemOf } from "./stem.js";
+import type { Output } from "./wholeFiles.js";
 
 /** What was printed last of a machine: a small file beside its pages, so that `check` can tell which of them are out of date. No
  *  page is read for it and nothing of it is trusted: it is compared with what would be printed now. */
@@ -64,7 +66,7 @@ const LONGEST = 1000;
 const LARGEST = 1_000_000;
 
 export const recordPath = (out: string, machineFile: string): string =>
-  join(out, `${basename(machineFile, extname(machineFile))}-printed.json`);
+  join(out, `${stemOf(machineFile)}-printed.json`);
 
 /** "none" where there is no such file, "unreadable" where it cannot be understood. */
 export function readRecord(path: string): PrintRecord | "none" | "unreadable" {

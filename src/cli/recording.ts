@@ -3,7 +3,6 @@ import type { Findings } from "../findings/findings.js";
 import { dialChange, dialFacts } from "../findings/printedDial.js";
 import type { Template } from "../sheets/template.js";
 import type { LanguageCode } from "../words/languages.generated.js";
-import type { Output } from "./io.js";
 import {
   asRecorded,
   contentDigest,
@@ -16,6 +15,7 @@ import {
   recordPath,
   sourceOf,
 } from "./record.js";
+import type { Output } from "./wholeFiles.js";
 
 /** What was asked for, as far as the record holds it. */
 export type Recorded = {

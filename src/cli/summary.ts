@@ -2,34 +2,42 @@ import type { DialChoice } from "../dial/finding.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import { heldByLimit, measureFirst } from "../findings/limits.js";
 import type { Problem } from "../machine/problem.js";
+import { nothingKnown } from "./nothingKnown.js";
 
 /** The object that `check --json` prints; documented in the README. Lengths mm, speeds rpm. */
 export function summary(findings: Findings | undefined, problems: readonly Problem[]) {
+  return { ...(findings ? known(findings) : nothingKnown), problems: problems.map(problemSummary) };
+}
+
+const problemSummary = ({ severity, line, column, what, remedy, code, file }: Problem) => ({
+  severity,
+  line,
+  column,
+  code,
+  message: `${what}; ${remedy}`,
+  ...(file !== undefined && { file }),
+});
+
+/** What follows from a sound file. */
+export function known(findings: Findings) {
   return {
-    name: findings?.machine.name ?? null,
-    handwheels: findings?.handwheels.map(handwheelSummary) ?? [],
+    name: findings.machine.name,
+    handwheels: findings.handwheels.map(handwheelSummary),
     speeds:
-      findings?.drive?.speeds.map(({ position, rpm, slowestRpm, highestRpm, from, byRatioRpm, slip, doubtful }) => ({
+      findings.drive?.speeds.map(({ position, rpm, slowestRpm, highestRpm, from, byRatioRpm, slip, doubtful }) => ({
         position: position.name,
         // A ratio that every reading contradicts is nobody's speed.
         rpm: from === "unknown" ? null : rpm,
         slowestRpm: from === "unknown" ? null : slowestRpm,
         highestRpm,
-        limit: (findings && heldByLimit({ rpm, slowestRpm, highestRpm }, findings.machine.limits)) ?? null,
-        measureFirst: measureFirst({ from, highestRpm }, findings?.machine.limits ?? {}),
+        limit: heldByLimit({ rpm, slowestRpm, highestRpm }, findings.machine.limits) ?? null,
+        measureFirst: measureFirst({ from, highestRpm }, findings.machine.limits),
         doubtful: doubtful ?? [],
         from,
         byRatioRpm,
         slip: slip ?? null,
       })) ?? [],
-    slip: findings?.drive?.slip ?? null,
-    problems: problems.map(({ severity, line, column, what, remedy, code }) => ({
-      severity,
-      line,
-      column,
-      code,
-      message: `${what}; ${remedy}`,
-    })),
+    slip: findings.drive?.slip ?? null,
   };
 }
 

@@ -1,9 +1,9 @@
-import { basename, extname } from "node:path";
 import { closest } from "../machine/closest.js";
 import { builtIn } from "../sheets/builtIn.generated.js";
 import type { Template } from "../sheets/template.js";
 import { otherTongues } from "../words/say.js";
 import { Refusal, readText } from "./io.js";
+import { stemOf } from "./stem.js";
 
 /** The sheets asked for: by name, or from a template file of the user's own where its name ends so. Where none is asked for,
  *  all that come with the program but those made only on request. `warn`: takes what may be a slip in a file. */
@@ -27,7 +27,7 @@ const namesOf = (wanted: readonly string[] | undefined): string[] | undefined =>
   wanted?.flatMap((name) => name.split(",")).filter((name) => name !== "");
 
 export const isFile = (name: string): boolean => /\.ya?ml$/.test(name);
-const sheetOf = (file: string): string => basename(file, extname(file));
+const sheetOf = (file: string): string => stemOf(file);
 
 /** Which of the sheets asked for come from files of the user's own, and from which. */
 export const templateFiles = (wanted: readonly string[] | undefined): Readonly<Record<string, string>> =>

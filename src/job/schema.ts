@@ -1,5 +1,6 @@
 import * as z from "zod/mini";
-import { angle, anyLength, count, length, words } from "../machine/fields.js";
+import { MOST } from "../machine/bounds.js";
+import { angle, anyLength, count, length, listOf, words } from "../machine/fields.js";
 import { needed, optional } from "../machine/keys.js";
 import { holds, swivels } from "./job.js";
 import { size } from "./sizeText.js";
@@ -78,7 +79,7 @@ export const jobFile = z.strictObject({
   ),
   clear: optional(length, "How far tools keep from jaws, driver and centre; 2 mm when left out"),
   spindleStop: optional(z.boolean(), "true where a stop in the spindle brings every blank out alike"),
-  steps: needed(z.array(step).check(z.minLength(1)), "In the order of work"),
+  steps: needed(listOf(step, MOST.jobSteps, 1), "In the order of work"),
 });
 
 export type JobFile = z.output<typeof jobFile>;

@@ -1,6 +1,7 @@
 import { largestOf } from "../quantity/extremes.js";
 import { inWords, parseLength } from "../quantity/length.js";
 import { splitUnit } from "../quantity/number.js";
+import { MOST } from "./bounds.js";
 import { closest } from "./closest.js";
 import type { Context, Raw } from "./context.js";
 import { effectiveDiameter, type PulleyMeasure, veeSections } from "./effectiveDiameter.js";
@@ -32,6 +33,14 @@ export function assembleDrive(drive: Raw<"drive">, context: Context): Drive {
     ...speedStage,
     ...drive.stages.map((stage, index) => readStage(stage, belt, ["drive", "stages", index], context)),
   ];
+  const ways = stages.reduce((product, { steps }) => product * steps.length, 1);
+  if (ways > MOST.positions)
+    context.error(
+      ["drive", "stages"],
+      "too-many",
+      `steps of ${stages.length} stages make ${ways} positions, more than ${MOST.positions}`,
+      "give only the steps that belts and gears can truly be put on",
+    );
   return {
     motor,
     ...(belt && { belt }),

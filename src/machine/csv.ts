@@ -1,5 +1,6 @@
 import Papa from "papaparse";
 import { parseLength } from "../quantity/length.js";
+import { MOST } from "./bounds.js";
 import { closest } from "./closest.js";
 import type { CsvReadings } from "./csvReadings.js";
 import type { LengthText } from "./fields.js";
@@ -39,6 +40,17 @@ export function readCsv(text: string, name: string): { readings?: CsvReadings; p
   const rows = data
     .map((cells, index) => ({ cells, line: index + 1 }))
     .filter(({ cells }) => cells.some((cell) => cell.trim() !== ""));
+  const beyond = rows[MOST.readings + 1];
+  if (beyond !== undefined) {
+    error(
+      beyond.line,
+      1,
+      "too-many",
+      `the CSV has more than ${MOST.readings} rows of readings`,
+      "keep those of one measurement, a reading each turn or every few",
+    );
+    return { problems };
+  }
   const [head, ...body] = rows;
   if (head === undefined) {
     error(

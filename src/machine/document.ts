@@ -12,6 +12,8 @@ import {
 } from "yaml";
 import type * as z from "zod/mini";
 import { misreadings } from "./asWritten.js";
+import { MOST } from "./bounds.js";
+import { hiddenSign } from "./hiddenSign.js";
 import { issueRemarks, type KeyRemark } from "./issueWords.js";
 import type { Path, Places, Problem, Remark } from "./problem.js";
 import { soundParts, startsWith } from "./soundParts.js";
@@ -30,8 +32,6 @@ export type DocumentKind = {
   readonly mistaken: readonly { readonly keys: readonly string[]; readonly noun: string; readonly remedy: string }[];
 };
 
-/** A larger file is no such file; it would only keep the user waiting. */
-const largestFile = 4_000_000;
 const mostProblems = 50;
 
 /** Reads a YAML file against a schema, then lets `assemble` judge the whole: the only place that knows YAML and line numbers.
@@ -42,8 +42,8 @@ export function readDocument<S extends z.ZodMiniType, T>(
   kind: DocumentKind,
   assemble: (file: z.output<S>, report: (remark: Remark) => void) => T,
 ): DocumentReading<T> {
-  if (text.length > largestFile)
-    return refuse("too-large", "the file is larger than 4 MB", `name the ${kind.noun} itself`);
+  if (text.length > MOST.letters)
+    return refuse("too-large", `the file has more than ${MOST.letters} letters`, `name the ${kind.noun} itself`);
   if (text.includes("\u0000"))
     return refuse(
       "not-text",
@@ -98,6 +98,13 @@ export function readDocument<S extends z.ZodMiniType, T>(
           "write the values out",
         ),
       ),
+    Scalar: (_, { value, range }) => {
+      const hidden = typeof value === "string" ? hiddenSign(value) : undefined;
+      if (hidden !== undefined)
+        problems.push(
+          problemAt(at(range?.[0] ?? 0), "hidden-sign", `${hidden} stands in this text`, "type the text anew"),
+        );
+    },
   });
   if (problems.length > 0) return { problems: limited(problems), places };
   if (!isMap(root))

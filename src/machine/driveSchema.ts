@@ -1,5 +1,6 @@
 import * as z from "zod/mini";
-import { anyLength, count, length, rpm, words } from "./fields.js";
+import { MOST } from "./bounds.js";
+import { anyLength, count, length, listOf, rpm, words } from "./fields.js";
 import { needed, optional } from "./keys.js";
 
 /** What was measured at a pulley: its effective diameter, or whatever can be reached. */
@@ -21,14 +22,14 @@ const step = z.strictObject({
   driver: optional(pulley, pulleyText("driving")),
   driven: optional(pulley, pulleyText("driven")),
   teeth: optional(
-    z.array(z.array(count(5, 500)).check(z.minLength(2))).check(z.minLength(1)),
+    listOf(listOf(count(5, 500), MOST.idlers + 2, 2), MOST.gearPairs, 1),
     "Gear pairs, driver first: [[20, 60], [18, 54]]; wheels between the two are idlers: [[20, 35, 60]]",
   ),
 });
 
 const motor = z.strictObject({
   speed: optional(z.union([rpm, z.tuple([rpm, rpm])]), "1425 rpm, or [300, 3000] for a variable motor"),
-  speeds: optional(z.array(rpm).check(z.minLength(2)), "Of a motor with several: [710, 1425]"),
+  speeds: optional(listOf(rpm, MOST.motorSpeeds, 2), "Of a motor with several: [710, 1425]"),
   mains: optional(
     z.union([z.literal(50), z.literal(60), z.enum(["50 Hz", "60 Hz"])]),
     "Mains that the plate is for: 50 Hz or 60 Hz",
@@ -42,7 +43,7 @@ const stage = z.strictObject({
   belt: optional(z.string(), "Its own belt, where it differs from the drive's"),
   crossed: optional(z.boolean(), "true: the belt is crossed, and turns the driven shaft the other way"),
   idler: optional(z.boolean(), "true: an idler presses on the belt, so its length cannot be computed"),
-  steps: needed(z.array(step).check(z.minLength(1)), "The groove pairs or gears, one of which carries the power"),
+  steps: needed(listOf(step, MOST.steps, 1), "The groove pairs or gears, one of which carries the power"),
 });
 
 const cover = z.strictObject({
@@ -50,13 +51,13 @@ const cover = z.strictObject({
   height: needed(length, "Down it"),
   corner: optional(anyLength, "Radius of its corners; 0 when left out"),
   holes: optional(
-    z.array(z.tuple([length, length, length])),
+    listOf(z.tuple([length, length, length]), MOST.coverHoles),
     "Screws to cut round: [from the left, from the top, diameter]",
   ),
 });
 
 const tachometer = z.strictObject({
-  position: needed(z.union([words, z.array(words)]), "The step labels of one position: [A, open]"),
+  position: needed(z.union([words, listOf(words, MOST.stages)]), "The step labels of one position: [A, open]"),
   speed: needed(rpm, "Spindle speed measured there"),
 });
 
@@ -68,9 +69,9 @@ export const drive = z.strictObject({
     z.number().check(z.gte(0), z.lte(0.2)),
     "By which a joined belt is cut short, as its maker states: 0.06 is 6 %",
   ),
-  stages: needed(z.array(stage).check(z.minLength(1)), "Belts and gears from the motor to the spindle"),
+  stages: needed(listOf(stage, MOST.stages, 1), "Belts and gears from the motor to the spindle"),
   cover: optional(cover, "Size of the belt card; the sheet's own size when left out"),
   reverses: optional(z.boolean(), "true where the spindle can be run backwards, to take a tap out under power"),
   clutch: optional(z.boolean(), "true where a clutch lets the spindle slip or stop before a tap breaks"),
-  tachometer: optional(z.array(tachometer), "Spindle speeds that were measured"),
+  tachometer: optional(listOf(tachometer, MOST.tachometer), "Spindle speeds that were measured"),
 });

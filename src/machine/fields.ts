@@ -139,6 +139,10 @@ export const count = (least: number, most: number) =>
       : refuse(`${value} cannot be right here`, `give a whole number from ${least} to ${most}`),
   );
 
+/** A list of no more than `most`, and of no fewer than `least`. */
+export const listOf = <S extends z.ZodMiniType>(kind: S, most: number, least = 0) =>
+  z.array(kind).check(z.maxLength(most), ...(least > 0 ? [z.minLength(least)] : []));
+
 const wordsAsRead = z.union([z.string(), z.number()]);
 export const words = z.pipe(wordsAsRead, z.transform(String));
 

@@ -1,5 +1,6 @@
 import * as z from "zod/mini";
 import { languages } from "../words/languages.generated.js";
+import { MOST } from "./bounds.js";
 import { drive } from "./driveSchema.js";
 import {
   angle,
@@ -9,6 +10,7 @@ import {
   feed,
   gearModule,
   length,
+  listOf,
   measuredOf,
   rackPitch,
   rpm,
@@ -27,9 +29,12 @@ const readings = z.union([
     gauge: optional(length, "Smallest graduation of the gauge"),
     gaugeError: optional(length, "How far the gauge itself may be wrong over its reach, as its maker says"),
     temperature: optional(z.number(), "°C while measuring; lengths are true at 20"),
-    turns: optional(z.array(z.number()), "Handwheel turns at each reading"),
-    travel: optional(z.array(anyLength), "Gauge reading at each, going one way"),
-    return: optional(z.array(anyLength), "Gauge reading at the same turns on the way back, come from past the end"),
+    turns: optional(listOf(z.number(), MOST.readings), "Handwheel turns at each reading"),
+    travel: optional(listOf(anyLength, MOST.readings), "Gauge reading at each, going one way"),
+    return: optional(
+      listOf(anyLength, MOST.readings),
+      "Gauge reading at the same turns on the way back, come from past the end",
+    ),
   }),
 ]);
 
@@ -113,7 +118,7 @@ const handwheel = z.strictObject({
   feed: optional(handwheelFeed, "True travel for one turn of the handwheel"),
   dial: optional(dial, "The part that the dial is stuck on"),
   oldDial: optional(oldDial, "The dial that is on it now, for the turns sheet to correct"),
-  distances: optional(z.array(length), "Distances of your own for its turn table: [6.35, 3/8 in]"),
+  distances: optional(listOf(length, MOST.distances), "Distances of your own for its turn table: [6.35, 3/8 in]"),
 });
 
 const stop = z.strictObject({
@@ -169,7 +174,7 @@ const angleScale = z.strictObject({
 const dividing = z.strictObject({
   ratio: optional(count(1, 200), "Turns of the crank for one turn of the work; 40 when left out"),
   plates: optional(
-    z.array(z.array(count(3, 400)).check(z.minLength(1))),
+    listOf(listOf(count(3, 400), MOST.circles, 1), MOST.plates),
     "Hole circles of each plate: [[15, 16, 17, 18, 19, 20], [21, 23, 27, 29, 31, 33]]",
   ),
 });
@@ -203,8 +208,8 @@ const cuttingSpeed = z.strictObject({
 
 const work = z.strictObject({
   tool: optional(words, "high-speed steel when left out"),
-  materials: optional(z.array(words).check(z.minLength(1)), "Materials on the speed charts"),
-  diameters: optional(z.array(length).check(z.minLength(1)), "Diameters on the speed charts"),
+  materials: optional(listOf(words, MOST.materials, 1), "Materials on the speed charts"),
+  diameters: optional(listOf(length, MOST.diameters, 1), "Diameters on the speed charts"),
   deepest: optional(
     length,
     "Deepest cut on the radius that it bears; 1 mm on a light machine, 2 on a firm one when left out",
@@ -214,14 +219,17 @@ const work = z.strictObject({
     "light when left out: the lower half of a published cutting speed; firm: up to its upper end",
   ),
   drills: optional(
-    z.array(drillSize).check(z.minLength(1)),
+    listOf(drillSize, MOST.drills, 1),
     "Drills on the drilling table, by diameter or as no. 21, letter F; usual ones when left out",
   ),
   derating: optional(
     z.number().check(z.gt(0), z.lte(1)),
     "Factor on every published cutting speed, for a machine that bears still less: 0.8; it is printed",
   ),
-  cuttingSpeeds: optional(z.array(cuttingSpeed), "Cutting speeds of your own; they override the published ones"),
+  cuttingSpeeds: optional(
+    listOf(cuttingSpeed, MOST.cuttingSpeeds),
+    "Cutting speeds of your own; they override the published ones",
+  ),
 });
 
 const limits = z.strictObject({
@@ -242,14 +250,17 @@ export const machineFile = z.strictObject({
   units: optional(z.enum(["mm", "in"]), "Unit of every length without one; mm when left out"),
   limits: optional(limits, "Never recommend beyond these"),
   drive: optional(drive, "Motor, belts and gears"),
-  stops: optional(z.array(stop), "Repeat lengths to a bed or depth stop"),
-  tapers: optional(z.array(taper), "Tapers that you want to turn"),
-  handwheels: optional(z.array(handwheel), "Every wheel or lever that moves a slide"),
-  scales: optional(z.array(scale), "Straight scales to stick on"),
-  angleScales: optional(z.array(angleScale), "Scales of degrees for a swivelling headstock, top slide or vice"),
+  stops: optional(listOf(stop, MOST.stops), "Repeat lengths to a bed or depth stop"),
+  tapers: optional(listOf(taper, MOST.tapers), "Tapers that you want to turn"),
+  handwheels: optional(listOf(handwheel, MOST.handwheels), "Every wheel or lever that moves a slide"),
+  scales: optional(listOf(scale, MOST.scales), "Straight scales to stick on"),
+  angleScales: optional(
+    listOf(angleScale, MOST.scales),
+    "Scales of degrees for a swivelling headstock, top slide or vice",
+  ),
   dividing: optional(dividing, "A dividing head or rotary table, to cut a dial in metal"),
   gears: optional(
-    z.array(count(5, 500)),
+    listOf(count(5, 500), MOST.gears),
     "Tooth counts of gears at hand: change wheels to index by, or to gear a dial",
   ),
   printers: optional(z.record(z.string(), printer), "What each printer really prints"),

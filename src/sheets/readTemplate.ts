@@ -2,7 +2,9 @@ import { isMap, isScalar, isSeq, LineCounter, type Pair, parseDocument, visit } 
 import { type BlockName, blocks } from "../blocks/registry.js";
 import type { Block } from "../blocks/shared/block.js";
 import { type Use, uses } from "../findings/uses.js";
+import { MOST } from "../machine/bounds.js";
 import { keyText, repeatedKeys } from "../machine/document.js";
+import { hiddenSign } from "../machine/hiddenSign.js";
 import { yamlFault } from "../machine/yamlWords.js";
 import { asGiven, lengthFault, readLength } from "./lengths.js";
 import { type Margin, usualMargin } from "./margins.js";
@@ -33,6 +35,8 @@ export function readTemplate(
   text: string,
   name: string,
 ): { template?: Template; problems: string[]; doubts?: string[] } {
+  if (text.length > MOST.letters)
+    return { problems: [`1:1: the file has more than ${MOST.letters} letters; name the sheet template itself`] };
   const counter = new LineCounter();
   const document = parseDocument(text, { lineCounter: counter, uniqueKeys: false });
   const problems: string[] = [];
@@ -50,6 +54,10 @@ export function readTemplate(
   visit(document, {
     Map(_, map) {
       for (const key of repeatedKeys(map)) report(key, `the key "${keyText(key)}" stands twice; keep one of them`);
+    },
+    Scalar(_, node) {
+      const sign = typeof node.value === "string" ? hiddenSign(node.value) : undefined;
+      if (sign !== undefined) report(node, `${sign} stands in this text; type the text anew`);
     },
     Alias: (_, node) => report(node, "the template refers back to an earlier part (*name); write the values out"),
   });

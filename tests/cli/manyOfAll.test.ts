@@ -2,10 +2,12 @@ import { spawnSync } from "node:child_process";
 import { readFileSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { expect, test } from "vitest";
+import { MOST } from "../../src/machine/bounds.js";
 import { file, folder } from "../support/command.js";
 import { readPdf } from "../support/readPdf.js";
 
-/** The real command with a tenth of the usual stack, so that a list handed over as arguments overflows it at some ten thousand. */
+/** The real command with a tenth of the usual stack, so that a list handed over as arguments overflows it at some ten thousand; the
+ *  lists are as long as a file may have them. */
 const witnessmark = (...args: string[]) =>
   spawnSync(process.execPath, ["--stack-size=100", "dist/witnessmark.cjs", ...args], {
     encoding: "utf8",
@@ -17,11 +19,11 @@ const list = (count: number, make: (index: number) => string | number) =>
 const slide = "{ name: Cross slide, feed: 2, travel: 300, dial: { shape: drum, diameter: 38, width: 9 }";
 
 test.each([
-  ["distances", "turns", `handwheels: [${slide}, distances: [${list(15_000, (i) => 0.02 * (i + 1))}] }]`],
+  ["distances", "turns", `handwheels: [${slide}, distances: [${list(MOST.distances, (i) => 0.3 * (i + 1))}] }]`],
   [
     "diameters",
     "speed-diagram",
-    `drive: { motor: { speed: 1425 rpm }, stages: [{ name: belt, steps: [{ driver: 80, driven: 50 }] }] }\nwork: { materials: [brass], diameters: [${list(15_000, (i) => 5 + i / 500)}] }`,
+    `drive: { motor: { speed: 1425 rpm }, stages: [{ name: belt, steps: [{ driver: 80, driven: 50 }] }] }\nwork: { materials: [brass], diameters: [${list(MOST.diameters, (i) => 5 + i / 50)}] }`,
   ],
 ])("%s by the thousand are printed", (_, sheet, text) => {
   const out = folder();
