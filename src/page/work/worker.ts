@@ -1,4 +1,5 @@
-import { deflate, inflate } from "pako";
+import { unzlibSync } from "fflate";
+import { deflate } from "pako";
 import type { FontBytes } from "../../output/fonts.js";
 import { woffToTrueType } from "../../output/woff.js";
 import { answersWith } from "./answers.js";
@@ -6,7 +7,7 @@ import type { Ask, Files, Reply } from "./protocol.js";
 
 type Message = { readonly fonts: FontBytes } | { readonly files: Files } | Ask;
 
-const trueTypeOf = (font: Uint8Array): Uint8Array => woffToTrueType(font, (packed) => inflate(packed));
+const trueTypeOf = (font: Uint8Array): Uint8Array => woffToTrueType(font, (packed) => unzlibSync(packed));
 
 type Port = {
   onmessage: ((event: { readonly data: Message }) => void) | null;
