@@ -1,15 +1,27 @@
 import type { OncePerTurn, Zone } from "../feed/alongTravel.js";
 import type { Handwheel, Units } from "../machine/machine.js";
 import type { Path, Remark } from "../machine/problem.js";
-import { formatFixed, formatSize, plural, sizeFigure } from "../quantity/format.js";
+import { formatDoubted, formatFixed, formatSize, plural, sizeFigure } from "../quantity/format.js";
 import { say } from "../words/say.js";
 import type { HandwheelFinding } from "./findings.js";
 import { returnRemarks } from "./returnRemarks.js";
 
 /** What a handwheel's readings show to be wrong or worn; nothing is ever left out of the fit in silence. */
 export function readingRemarks({ handwheel, feed, study }: HandwheelFinding, index: number, units: Units): Remark[] {
-  if (study === undefined) return unmeasuredWave(handwheel, index);
   const path: Path = ["handwheels", index, "feed", "readings"];
+  const { perTurn = 1, uncertainty = 0 } = feed ?? {};
+  // Whatever else they show: a feed that may as well be none is not one to print.
+  if (feed?.from === "readings" && (perTurn === 0 || uncertainty >= perTurn))
+    return [
+      {
+        severity: "error",
+        code: "no-feed",
+        path,
+        what: `the readings of "${handwheel.name}" tell no feed: ${formatDoubted(perTurn, uncertainty, units, 3)} a turn`,
+        remedy: "look for a slip in the turns or the readings, or take them again, at 8 places or more over the travel",
+      },
+    ];
+  if (study === undefined) return unmeasuredWave(handwheel, index);
   const warn = (code: string, at: Path, what: string, remedy: string): Remark => ({
     severity: "warning",
     code,

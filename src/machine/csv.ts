@@ -3,7 +3,7 @@ import { parseLength } from "../quantity/length.js";
 import { MOST } from "./bounds.js";
 import { closest } from "./closest.js";
 import type { CsvReadings } from "./csvReadings.js";
-import type { LengthText } from "./fields.js";
+import { type LengthText, tooLong, tooManyTurns } from "./fields.js";
 import type { Problem } from "./problem.js";
 
 /** What a column may be called; the first is what we call it. */
@@ -159,7 +159,11 @@ export function readCsv(text: string, name: string): { readings?: CsvReadings; p
     if (parts === undefined || !isUnitFor(column, unit))
       return refuse("not-a-number", `"${cell}" is not ${column === "turns" ? "a number" : "a length"}`);
     const mm = column === "turns" ? undefined : mmOf(unit);
-    return mm === undefined ? { value: parts.value, unit: "file" } : { value: parts.value * mm, unit: "mm" };
+    const length: LengthText =
+      mm === undefined ? { value: parts.value, unit: "file" } : { value: parts.value * mm, unit: "mm" };
+    const fault = column === "turns" ? tooManyTurns(parts.value) : tooLong(length);
+    if (fault) error(line, columnAt(cells, index), "bad-value", `"${cell}": ${fault[0]}`, fault[1]);
+    return length;
   };
   const turns = body.map(({ cells, line }) => read(cells, line, "turns").value);
   const travel = body.map(({ cells, line }) => read(cells, line, "travel"));

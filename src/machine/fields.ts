@@ -101,25 +101,39 @@ export const tooLong = ({ value }: LengthText): Fault | undefined =>
   Math.abs(value) > longest
     ? ["no small machine has such a length", "check the decimal point and the unit"]
     : undefined;
+/** Finer than anything is measured, on any machine. */
+const shortest = 1e-9;
+const tooShort = ({ value }: { readonly value: number }): Fault | undefined =>
+  value > 0 && value < shortest ? ["nothing is as small as that", "check the decimal point and the unit"] : undefined;
 const notPositive = ({ value }: { readonly value: number }): Fault | undefined =>
   value > 0 ? undefined : ["the value must be more than zero", "measure it again, and mind the sign"];
 
 const lengthOf = (faultOf: (length: LengthText) => Fault | undefined) =>
   quantity("a length", "38, 38 mm, 1.5 in or 3/8 in", parseFileLength, faultOf);
 
+/** A feed that no handwheel has; threads to the inch neither. */
+const tooFar = ({ value }: { readonly value: number }): Fault | undefined =>
+  value > longest ? ["no handwheel has such a feed", "check the decimal point and the unit"] : undefined;
+
 /** Zero and less included. */
 export const anyLength = lengthOf(tooLong);
-export const length = lengthOf((value) => tooLong(value) ?? notPositive(value));
+const sized = (value: LengthText): Fault | undefined => tooLong(value) ?? tooShort(value) ?? notPositive(value);
+export const length = lengthOf(sized);
 /** A drill by its diameter, or by the name stamped on it: no. 21, letter F. */
-export const drillSize = quantity(
-  "a drill",
-  "6, 6 mm, 1/4 in, no. 21 or letter F",
-  parseDrill,
-  (value) => tooLong(value) ?? notPositive(value),
+export const drillSize = quantity("a drill", "6, 6 mm, 1/4 in, no. 21 or letter F", parseDrill, sized);
+export const feed = quantity(
+  "a feed per turn",
+  "1.5 mm, 0.0625 in or 16 tpi",
+  parseFeed,
+  (value) => tooFar(value) ?? tooShort(value) ?? notPositive(value),
 );
-export const feed = quantity("a feed per turn", "1.5 mm, 0.0625 in or 16 tpi", parseFeed, notPositive);
-export const gearModule = quantity("a module", "1 or 1.25, always in mm", parseModule, notPositive);
-export const rackPitch = quantity("the pitch of a rack", "1/4 in, 3.14 mm or 16 DP", parseRackPitch, notPositive);
+export const gearModule = quantity("a module", "1 or 1.25, always in mm", parseModule, sized);
+export const rackPitch = quantity(
+  "the pitch of a rack",
+  "1/4 in, 3.14 mm or 16 DP",
+  parseRackPitch,
+  (value) => tooFar(value) ?? tooShort(value) ?? notPositive(value),
+);
 export const angle = quantity("an angle", "5 deg, 5.5° or 5 deg 30 min", parseAngle);
 export const rpm = quantity("a speed", "1425 rpm", parseSpeed, (value) =>
   value > 0 && value <= 100_000
@@ -142,6 +156,17 @@ export const count = (least: number, most: number) =>
 /** A list of no more than `most`, and of no fewer than `least`. */
 export const listOf = <S extends z.ZodMiniType>(kind: S, most: number, least = 0) =>
   z.array(kind).check(z.maxLength(most), ...(least > 0 ? [z.minLength(least)] : []));
+
+/** More than anybody turns a handwheel in one measurement. */
+const mostTurns = 100_000;
+export const tooManyTurns = (value: number): Fault | undefined =>
+  Math.abs(value) <= mostTurns ? undefined : ["nobody turned it so often", "check the decimal point"];
+
+/** Turns of a handwheel, in parts too. */
+export const turns = readAs(z.number(), (value, refuse): number => {
+  const fault = tooManyTurns(value);
+  return fault ? refuse(...fault) : value;
+});
 
 const wordsAsRead = z.union([z.string(), z.number()]);
 export const words = z.pipe(wordsAsRead, z.transform(String));

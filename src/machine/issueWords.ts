@@ -76,7 +76,8 @@ function wordsFor(issue: Issue, base: Path, root: z.core.$ZodType, noun: string)
 /** A step written as its name with both pulleys. */
 function pulleysOf(key: string, input: unknown): string {
   const value = (input as Readonly<Record<string, unknown>> | undefined)?.[key];
-  const [, driver, driven] = /^(\d+(?:\.\d+)?)\s*[/:x]\s*(\d+(?:\.\d+)?)$/.exec(String(value ?? "")) ?? [];
+  const [, driver, driven] =
+    typeof value === "string" ? (/^(\d+(?:\.\d+)?)\s*[/:x]\s*(\d+(?:\.\d+)?)$/.exec(value) ?? []) : [];
   return driver === undefined ? "" : `write  { label: ${key}, driver: ${driver}, driven: ${driven} }; `;
 }
 

@@ -15,6 +15,7 @@ import {
   rackPitch,
   rpm,
   cuttingSpeed as speedOfCut,
+  turns,
   words,
 } from "./fields.js";
 import { needed, optional } from "./keys.js";
@@ -29,7 +30,7 @@ const readings = z.union([
     gauge: optional(length, "Smallest graduation of the gauge"),
     gaugeError: optional(length, "How far the gauge itself may be wrong over its reach, as its maker says"),
     temperature: optional(z.number(), "°C while measuring; lengths are true at 20"),
-    turns: optional(listOf(z.number(), MOST.readings), "Handwheel turns at each reading"),
+    turns: optional(listOf(turns, MOST.readings), "Handwheel turns at each reading"),
     travel: optional(listOf(anyLength, MOST.readings), "Gauge reading at each, going one way"),
     return: optional(
       listOf(anyLength, MOST.readings),
