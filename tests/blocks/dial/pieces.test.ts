@@ -142,8 +142,11 @@ angleScales: [{ name: Swivel of the top slide, part: top slide, radius: 45, rang
   });
   const [noted, ...others] = pages.filter((told) => told.some((line) => line.startsWith("Cut from mark to mark")));
   expect(others).toEqual([]);
-  expect(noted?.some((line) => /copy 1$/.test(line))).toBe(true);
-  expect(pages).toHaveLength(3);
+  expect(noted).toContain("Depth");
+  // One more than the pieces fill anyhow: each wheel's lie on one page.
+  expect(pages).toHaveLength(4);
+  for (const wheel of ["Cross slide with a long name and a ring", "Carriage", "Top slide"])
+    expect(pages.filter((told) => told.some((line) => line.startsWith(`${wheel}, copy`)))).toHaveLength(1);
 });
 
 test("a bevel's seam is moved within its division rather than cost a number", () => {
