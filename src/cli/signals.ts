@@ -7,6 +7,8 @@ type Signal = (typeof signals)[number];
  *  once, when it comes. A second one ends it at once. In a thread there are no signals. */
 export function holdBack(hear: () => void = () => {}): () => void {
   if (!isMainThread) return () => {};
+  // Whoever else listens (a print that goes on and on) hears it too, and ends by itself.
+  const others = new Set(signals.filter((signal) => process.listenerCount(signal) > 0));
   let heard: Signal | undefined;
   const note = (signal: Signal) => {
     heard ??= signal;
@@ -21,7 +23,7 @@ export function holdBack(hear: () => void = () => {}): () => void {
     // What came during synchronous work is only told on the next round of the loop.
     setImmediate(() => {
       release();
-      if (heard !== undefined) process.kill(process.pid, heard);
+      if (heard !== undefined && !others.has(heard)) process.kill(process.pid, heard);
     });
   };
 }

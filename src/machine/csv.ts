@@ -3,7 +3,7 @@ import { parseLength } from "../quantity/length.js";
 import { MOST } from "./bounds.js";
 import { closest } from "./closest.js";
 import type { CsvReadings } from "./csvReadings.js";
-import { type LengthText, tooLong, tooManyTurns } from "./fields.js";
+import { type LengthText, tooLong, turnsFault } from "./fields.js";
 import type { Problem } from "./problem.js";
 
 /** What a column may be called; the first is what we call it. */
@@ -161,7 +161,7 @@ export function readCsv(text: string, name: string): { readings?: CsvReadings; p
     const mm = column === "turns" ? undefined : mmOf(unit);
     const length: LengthText =
       mm === undefined ? { value: parts.value, unit: "file" } : { value: parts.value * mm, unit: "mm" };
-    const fault = column === "turns" ? tooManyTurns(parts.value) : tooLong(length);
+    const fault = column === "turns" ? turnsFault(parts.value) : tooLong(length);
     if (fault) error(line, columnAt(cells, index), "bad-value", `"${cell}": ${fault[0]}`, fault[1]);
     return length;
   };

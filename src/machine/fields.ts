@@ -159,12 +159,17 @@ export const listOf = <S extends z.ZodMiniType>(kind: S, most: number, least = 0
 
 /** More than anybody turns a handwheel in one measurement. */
 const mostTurns = 100_000;
-export const tooManyTurns = (value: number): Fault | undefined =>
-  Math.abs(value) <= mostTurns ? undefined : ["nobody turned it so often", "check the decimal point"];
+const leastTurns = 1e-6;
+export const turnsFault = (value: number): Fault | undefined =>
+  !(Math.abs(value) <= mostTurns)
+    ? ["nobody turned it so often", "check the decimal point"]
+    : value !== 0 && Math.abs(value) < leastTurns
+      ? ["nobody sees so small a part of a turn", "check the decimal point"]
+      : undefined;
 
 /** Turns of a handwheel, in parts too. */
 export const turns = readAs(z.number(), (value, refuse): number => {
-  const fault = tooManyTurns(value);
+  const fault = turnsFault(value);
   return fault ? refuse(...fault) : value;
 });
 

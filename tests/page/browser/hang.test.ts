@@ -1,20 +1,27 @@
+import { readFileSync, writeFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { goTo, hasBrowser, inBrowser, pasted } from "./browser.js";
 
-/** So many positions that working them out takes minutes. */
-const endless = `name: L
-drive:
-  motor: { speed: 1400 }
-  stages:
-${Array.from({ length: 6 }, (_, stage) => `    - { name: s${stage}, steps: [${Array.from({ length: 10 }, (_, step) => `{ driver: ${50 + step}, driven: ${60 + step} }`)}] }\n`).join("")}`;
+/** No file that the program reads takes so long, so the worker is made to: it never ends with a file of that revision. */
+const endless = "name: Small\nrevision: Endless\n";
+const hang = "addEventListener('message', ({ data }) => { if (JSON.stringify(data).includes('Endless')) for (;;); });";
 
 describe.runIf(hasBrowser)("a worker that does not come to an end", () => {
   const { written, context, open } = inBrowser();
+  const hanging = async (...words: string[]) => {
+    const file = await written(...words);
+    const core = 'id="core">';
+    writeFileSync(
+      file,
+      readFileSync(file, "utf8").replace(core, () => `${core}${hang}`),
+    );
+    return file;
+  };
   const button = (page: import("playwright-core").Page, name: string) =>
     page.getByRole("button", { name, exact: true }).click();
 
   test("is stopped after ten seconds and begun anew; the page says so, and goes on meanwhile and afterwards", async () => {
-    const { page, faults } = await open(await written("templates/machines/boathouse.yaml"), await context());
+    const { page, faults } = await open(await hanging("templates/machines/boathouse.yaml"), await context());
     await page.locator(".sheet svg").first().waitFor();
     await button(page, "text");
     await pasted(page, endless);
@@ -34,7 +41,7 @@ describe.runIf(hasBrowser)("a worker that does not come to an end", () => {
   }, 90_000);
 
   test("is not waited for once the text is another", async () => {
-    const { page } = await open(await written("templates/machines/boathouse.yaml"), await context());
+    const { page } = await open(await hanging("templates/machines/boathouse.yaml"), await context());
     await page.locator(".sheet svg").first().waitFor();
     await button(page, "text");
     await pasted(page, endless);
