@@ -1,4 +1,5 @@
-import { basename, extname } from "node:path";
+import { basename } from "node:path";
+import { stemOf as stemOfName } from "../printing/stem.js";
 
-/** What the pages of a file are named after: its name without the ending, and without dots in front, which would hide them. */
-export const stemOf = (path: string): string => basename(path, extname(path)).replace(/^\.+/, "") || "unnamed";
+/** What the pages of a file are named after, wherever it lies. */
+export const stemOf = (path: string): string => stemOfName(basename(path));

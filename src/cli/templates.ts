@@ -27,11 +27,10 @@ const namesOf = (wanted: readonly string[] | undefined): string[] | undefined =>
   wanted?.flatMap((name) => name.split(",")).filter((name) => name !== "");
 
 export const isFile = (name: string): boolean => /\.ya?ml$/.test(name);
-const sheetOf = (file: string): string => stemOf(file);
 
 /** Which of the sheets asked for come from files of the user's own, and from which. */
 export const templateFiles = (wanted: readonly string[] | undefined): Readonly<Record<string, string>> =>
-  Object.fromEntries((namesOf(wanted) ?? []).filter(isFile).map((file) => [sheetOf(file), file]));
+  Object.fromEntries((namesOf(wanted) ?? []).filter(isFile).map((file) => [stemOf(file), file]));
 
 export function builtInTemplate(name: string): Template {
   const template = builtIn.find((other) => other.name === name) ?? titled(name);
@@ -56,10 +55,7 @@ async function ownTemplate(file: string, warn: (line: string) => void): Promise<
     template,
     problems,
     doubts = [],
-  } = readTemplate(
-    readText(file, "name a sheet template; begin with one of: witnessmark sheets --copy"),
-    sheetOf(file),
-  );
+  } = readTemplate(readText(file, "name a sheet template; begin with one of: witnessmark sheets --copy"), stemOf(file));
   if (template === undefined) throw new Refusal(problems.map((problem) => `${file}:${problem}`).join("\n"));
   for (const line of doubts) warn(`${file}:${line}`);
   return template;

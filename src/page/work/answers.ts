@@ -12,6 +12,7 @@ import { foreignFindings } from "../../plan/foreign.js";
 import { planOf } from "../../plan/plan.js";
 import { filesOf } from "../../printing/files.js";
 import { type Prints, printsOf } from "../../printing/prints.js";
+import { stemOf } from "../../printing/stem.js";
 import { builtIn } from "../../sheets/builtIn.generated.js";
 import type { NamedJob } from "../../sheets/pack.js";
 import { readTemplate } from "../../sheets/readTemplate.js";
@@ -206,4 +207,3 @@ function laidOut(
 }
 
 const whyOf = (absent: { readonly why: string } | undefined) => (absent ? { why: absent.why } : {});
-const stemOf = (name: string): string => name.replace(/\.[^.]*$/, "");

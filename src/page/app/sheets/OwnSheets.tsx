@@ -1,5 +1,6 @@
 import { type Signal, useSignal } from "@preact/signals";
 import { useEffect } from "preact/hooks";
+import { stemOf } from "../../../printing/stem.js";
 import { chosenOf } from "../ask/fields.js";
 import { beginnings } from "../begin/texts.js";
 import { add, type Desk, remove } from "../desk.js";
@@ -81,7 +82,7 @@ function Copy({ desk, sheet }: OwnSheetsProps) {
   );
 }
 
-const sheetOf = ({ name }: FileDocument): string => name.value.replace(/\.[^.]*$/, "");
+const sheetOf = ({ name }: FileDocument): string => stemOf(name.value);
 const fileOf = ({ name, text }: FileDocument) => ({ name: name.peek(), bytes: text.peek() });
 const show = (document: FileDocument, sheet: Signal<string>): void => {
   sheet.value = sheetOf(document);
