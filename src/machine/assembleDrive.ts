@@ -8,6 +8,7 @@ import { effectiveDiameter, type PulleyMeasure, veeSections } from "./effectiveD
 import type { LengthText } from "./fields.js";
 import type { Belt, BeltKind, Cover, Drive, Motor, Stage, Step } from "./machine.js";
 import type { Path } from "./problem.js";
+import { usualLabel } from "./stepLabel.js";
 
 /** What else belts are called (common practice). */
 const otherNames: readonly (readonly [BeltKind, RegExp])[] = [
@@ -157,7 +158,7 @@ function readStage(
   const { mm, said, error } = context;
   const own = stage.belt === undefined ? undefined : readBelt(stage.belt, [...path, "belt"], context);
   const steps = stage.steps.map((step, index) =>
-    readStep(step, stage.steps.length > 1 ? letter(index) : "", own ?? usual, [...path, "steps", index], context),
+    readStep(step, usualLabel(index, stage.steps.length), own ?? usual, [...path, "steps", index], context),
   );
   const labels = new Set<string>();
   for (const [index, { label }] of steps.entries()) {
@@ -188,8 +189,6 @@ function readStage(
     steps,
   };
 }
-
-const letter = (index: number): string => (index < 26 ? String.fromCharCode(65 + index) : String(index + 1));
 
 function readStep(
   step: Raw<"drive">["stages"][number]["steps"][number],

@@ -1,8 +1,9 @@
 import type { ComponentChildren } from "preact";
 import type { Way } from "../../file/edit.js";
-import { inWords, scalar } from "../../schema.js";
+import { inWords } from "../../schema.js";
 import { type Form, idOf, keyOf, type PartProps, put, takeOut } from "./form.js";
 import { bareUnit } from "./units.js";
+import { usualWords } from "./usual.js";
 
 /** What is told of a place, beneath it. */
 export function Notes({ form, way }: { readonly form: Form; readonly way: Way }) {
@@ -20,6 +21,18 @@ export function Notes({ form, way }: { readonly form: Form; readonly way: Way })
   );
 }
 
+/** What a bare number is taken for, beside the name of its field. */
+export function Unit({ form, way, schema }: Pick<PartProps, "form" | "way" | "schema">) {
+  const unit = bareUnit(way, schema, form.units.value);
+  if (unit === undefined) return null;
+  return (
+    <span class="unit" title={`a bare number is in ${unit}`}>
+      {" "}
+      {unit}
+    </span>
+  );
+}
+
 type Labelled = PartProps & { readonly children: ComponentChildren };
 
 function Labelled({ form, way, schema, label, children }: Labelled) {
@@ -27,7 +40,10 @@ function Labelled({ form, way, schema, label, children }: Labelled) {
   const bad = notes.some(({ severity }) => severity === "error");
   return (
     <div class={bad ? "field bad" : "field"} data-way={keyOf(way)}>
-      <label for={idOf(way)}>{label}</label>
+      <label for={idOf(way)}>
+        {label}
+        <Unit form={form} way={way} schema={schema} />
+      </label>
       {children}
       {schema.description && (
         <p class="about" id={`${idOf(way)}-about`}>
@@ -47,31 +63,23 @@ const described = (form: Form, way: Way, description: string | undefined): strin
 
 export function TextField(props: PartProps) {
   const { form, way, schema } = props;
-  const unit = bareUnit(way, schema, form.units.value);
   const wheels = form.handwheels.value;
   const isWheel = way.at(-1) === "handwheel" && wheels.length > 0;
   const errors = (form.told.value.get(keyOf(way)) ?? []).some(({ severity }) => severity === "error");
   return (
     <Labelled {...props}>
-      <span class="typed">
-        <input
-          id={idOf(way)}
-          type="text"
-          autocomplete="off"
-          spellcheck={false}
-          inputMode={scalar(schema) && unit !== undefined ? "text" : undefined}
-          list={isWheel ? "wheels" : undefined}
-          value={form.nodes.value.words(way)}
-          aria-invalid={errors}
-          aria-describedby={described(form, way, schema.description)}
-          onInput={(event) => put(form, way, event.currentTarget.value)}
-        />
-        {unit && /^[\s\d.,+-]*$/.test(form.nodes.value.words(way)) && (
-          <span class="unit" title={`a bare number is in ${unit}`}>
-            {unit}
-          </span>
-        )}
-      </span>
+      <input
+        id={idOf(way)}
+        type="text"
+        autocomplete="off"
+        spellcheck={false}
+        list={isWheel ? "wheels" : undefined}
+        value={form.nodes.value.words(way)}
+        placeholder={usualWords(form, way)}
+        aria-invalid={errors}
+        aria-describedby={described(form, way, schema.description)}
+        onInput={(event) => put(form, way, event.currentTarget.value)}
+      />
     </Labelled>
   );
 }

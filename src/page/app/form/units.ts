@@ -3,12 +3,16 @@ import { type Schema, scalar } from "../../schema.js";
 
 /** What a bare number in a field is taken for; undefined where it is a plain number or a name. */
 export function bareUnit(way: Way, schema: Schema, units: "mm" | "in"): string | undefined {
-  const key = String(way.at(-1));
-  const within = String(way.at(-2));
-  if (["chuck", "spindle", "speed"].includes(key) || within === "speeds") return way[0] === "work" ? undefined : "rpm";
+  // An entry of a list is what its list is.
+  const keys = way.filter((step) => typeof step === "string");
+  const [within, key = ""] = [keys.at(-2), keys.at(-1)];
+  if (way[0] === "work" && key === "speed") return units === "in" ? "ft/min" : "m/min";
+  if (["chuck", "spindle", "speed", "speeds"].includes(key)) return "rpm";
   if (["included", "half"].includes(key)) return "°";
   if (key === "temperature") return "°C";
   if (key === "module") return "mm";
+  // Where the file is in inches, the size of a bar tells which of the two it was measured in.
+  if (way[0] === "printers") return units === "in" ? undefined : "mm";
   if (key === "travel" && within === "readings") return undefined;
   if (key === "measured" || key === "divisions" || !scalar(schema)) return undefined;
   // Lengths are numbers first, and words where a unit or a fraction is written; names are words first.
