@@ -11,6 +11,7 @@ import type { FileDocument } from "./document.js";
 import { type Form, keyOf } from "./form/form.js";
 import { Part } from "./form/Part.js";
 import { show } from "./form/Pieces.js";
+import { focusOn } from "./form/places.js";
 import { ReadingsGrid } from "./ReadingsGrid.js";
 import { TextView } from "./TextView.js";
 
@@ -116,20 +117,7 @@ function Messages({
     const way = file.nodes.peek().at(line, column);
     if (form) show(form, way);
     // What was brought up is there once it is drawn.
-    requestAnimationFrame(() => requestAnimationFrame(() => goTo(way)));
-  };
-  const goTo = (place: Way): void => {
-    let way = place;
-    while (way.length > 0) {
-      const place = document.querySelector(`[data-way="${CSS.escape(keyOf(way))}"]`);
-      if (place) {
-        place.scrollIntoView({ block: "center" });
-        place.querySelector<HTMLElement>("input, select, button")?.focus();
-        return;
-      }
-      way = way.slice(0, -1);
-    }
-    onText();
+    requestAnimationFrame(() => requestAnimationFrame(() => focusOn(way) || onText()));
   };
   return (
     <section class="messages" aria-label="What is told of the file" aria-live="polite">

@@ -2,7 +2,8 @@ import { useSignal } from "@preact/signals";
 import type { Way } from "../../file/edit.js";
 import type { Schema } from "../../schema.js";
 import { labelOf } from "./Field.js";
-import { type Form, keyOf } from "./form.js";
+import type { Form } from "./form.js";
+import { focusOn } from "./places.js";
 
 type FieldsProps = {
   readonly form: Form;
@@ -53,6 +54,7 @@ export function Fields({ form, way, schema, only }: FieldsProps) {
               title={one.description}
               onClick={() => {
                 opened.value = [...opened.value, key];
+                // What was asked for is where one goes on typing.
                 requestAnimationFrame(() => focusOn([...way, key]));
               }}
             >
@@ -63,12 +65,6 @@ export function Fields({ form, way, schema, only }: FieldsProps) {
       )}
     </>
   );
-}
-
-/** What was asked for is where one goes on typing. */
-function focusOn(way: Way): void {
-  const place = document.querySelector(`[data-way="${CSS.escape(keyOf(way))}"]`);
-  place?.querySelector<HTMLElement>("input, select, button")?.focus();
 }
 
 /** With so few parts all of them stand open. */

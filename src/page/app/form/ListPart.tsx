@@ -1,10 +1,11 @@
+import { useSignal } from "@preact/signals";
 import type { Way } from "../../file/edit.js";
-import type { Plain } from "../../file/yamlText.js";
-import { inWords, itemOf, kindFor, kindOf, type Schema, scalar } from "../../schema.js";
-import { Notes } from "./Field.js";
+import { inWords, itemOf, kindFor, kindOf, scalar } from "../../schema.js";
+import { Notes, Unit } from "./Field.js";
 import { Fields } from "./Fields.js";
 import { type Form, idOf, keyOf, type PartProps, put, takeOut } from "./form.js";
 import { AT_ONCE, Pieces, show } from "./Pieces.js";
+import { focusOn } from "./places.js";
 
 /** A list: single values side by side, records one below the other, each to be taken out again. */
 export function ListPart({ form, way, schema, label }: PartProps) {
@@ -13,19 +14,28 @@ export function ListPart({ form, way, schema, label }: PartProps) {
   const items = nodes.value(way);
   const count = Array.isArray(items) ? items.length : 0;
   const fixed = schema.prefixItems?.length;
-  const shown = fixed ?? count;
+  // An entry that was asked for stands in the form alone until something is typed into it.
+  const begun = useSignal<number | undefined>(undefined);
+  const shown = fixed ?? (begun.value === count ? count + 1 : count);
   const one = singular(String(way.findLast((step) => typeof step === "string") ?? "entry"));
   const single = scalar(itemOf(schema, 0));
   return (
     <fieldset data-way={keyOf(way)} id={idOf(way)} class={single ? "row" : "list"}>
-      <legend>{label}</legend>
+      <legend>
+        {label}
+        {single && <Unit form={form} way={[...way, 0]} schema={itemOf(schema, 0)} />}
+      </legend>
       {schema.description && <p class="about">{schema.description}</p>}
       <Notes form={form} way={way} />
       <Pieces form={form} way={way} count={shown} size={single ? AT_ONCE.values : AT_ONCE.records}>
         {(index) => {
           const at = [...way, index];
           const item = itemOf(schema, index);
-          if (single) return <Single form={form} way={at} key={index} label={`${label} ${index + 1}`} />;
+          const out = () => {
+            begun.value = undefined;
+            if (index < count) takeOut(form, at);
+          };
+          if (single) return <Single form={form} way={at} key={index} label={`${label} ${index + 1}`} onOut={out} />;
           return (
             <section class="item" key={index} data-way={keyOf(at)}>
               <h3>
@@ -37,12 +47,7 @@ export function ListPart({ form, way, schema, label }: PartProps) {
               ) : (
                 <Part form={form} way={at} schema={item} label={`${one} ${index + 1}`} />
               )}
-              <button
-                type="button"
-                class="out"
-                onClick={() => takeOut(form, at)}
-                aria-label={`Take out ${one} ${index + 1}`}
-              >
+              <button type="button" class="out" onClick={out} aria-label={`Take out ${one} ${index + 1}`}>
                 take out
               </button>
             </section>
@@ -54,8 +59,9 @@ export function ListPart({ form, way, schema, label }: PartProps) {
           type="button"
           class="add"
           onClick={() => {
-            put(form, [...way, count], fresh(itemOf(schema, count), one, count));
+            begun.value = count;
             show(form, [...way, count]);
+            requestAnimationFrame(() => focusOn([...way, count]));
           }}
         >
           + {one}
@@ -65,7 +71,9 @@ export function ListPart({ form, way, schema, label }: PartProps) {
   );
 }
 
-function Single({ form, way, label }: { readonly form: Form; readonly way: Way; readonly label: string }) {
+type SingleProps = { readonly form: Form; readonly way: Way; readonly label: string; readonly onOut: () => void };
+
+function Single({ form, way, label, onOut }: SingleProps) {
   const words = form.nodes.value.words(way);
   return (
     <span class="single" data-way={keyOf(way)}>
@@ -79,7 +87,7 @@ function Single({ form, way, label }: { readonly form: Form; readonly way: Way; 
         value={words}
         onInput={(event) => put(form, way, event.currentTarget.value, true)}
       />
-      <button type="button" aria-label={`Take out ${label}`} onClick={() => takeOut(form, way)}>
+      <button type="button" aria-label={`Take out ${label}`} onClick={onOut}>
         ×
       </button>
       <Notes form={form} way={way} />
@@ -91,16 +99,6 @@ const nameAt = (form: Form, way: Way): string => {
   const { words } = form.nodes.value;
   return words([...way, "name"]) || words([...way, "label"]) || words([...way, "do"]);
 };
-
-/** What an added entry begins with: a name where it must have one. */
-function fresh(schema: Schema, one: string, index: number): Plain {
-  const own = schema.anyOf?.[0] ?? schema;
-  if (scalar(own)) return 0;
-  if (own.type === "array") return [];
-  const first = own.required?.[0] ?? Object.keys(own.properties ?? {})[0];
-  const enumerated = first === undefined ? undefined : own.properties?.[first]?.enum?.[0];
-  return first === undefined ? {} : { [first]: enumerated ?? `${one} ${index + 1}` };
-}
 
 export function singular(key: string): string {
   const words = inWords(key);
