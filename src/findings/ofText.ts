@@ -1,5 +1,5 @@
 import type { CsvFiles } from "../machine/context.js";
-import type { Places, Problem } from "../machine/problem.js";
+import type { Places, Problem, Remark } from "../machine/problem.js";
 import { readMachine } from "../machine/read.js";
 import { compute } from "./compute.js";
 import type { Findings } from "./findings.js";
@@ -14,12 +14,12 @@ export type CsvRead = { readonly files: CsvFiles; readonly problems: readonly Pr
  *  an error. */
 export function ofText(text: string, csv: CsvRead): Loaded {
   const { machine, sound, problems: ownProblems, places } = readMachine(text, csv.files);
-  const names =
-    sound === undefined ? [] : unknownNames(sound).map(({ path, ...rest }) => ({ ...rest, ...places(path) }));
+  const placed = (remark: Remark): Problem => ({ ...remark, ...places(remark.path) });
+  const names = sound === undefined ? [] : unknownNames(sound).map(placed);
   const problems = [...ownProblems, ...csv.problems, ...names].sort(inOrder);
   if (machine === undefined || csv.problems.length > 0) return { problems, places };
   const findings = compute(machine);
-  const computed = remarks(findings).map(({ path, ...rest }) => ({ ...rest, ...places(path) }));
+  const computed = remarks(findings).map(placed);
   const all = [...problems, ...computed].sort(inOrder);
   return all.some(({ severity }) => severity === "error")
     ? { problems: all, places }

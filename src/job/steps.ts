@@ -7,11 +7,8 @@ import { halfAngle } from "../taper/taper.js";
 import { threads } from "../thread/data.js";
 import { designationOf, threadsMeant } from "../thread/thread.js";
 import type { Bar, Held, JobStep, TaperStep, Wanted } from "./job.js";
-import type { JobFile } from "./schema.js";
 import type { SizeText } from "./sizeText.js";
-
-export type RawStep = JobFile["steps"][number];
-type Key = Exclude<keyof RawStep, "do">;
+import { type RawStep, type StepKey, stepKeys } from "./stepKeys.js";
 
 /** What reading a step takes from the whole file. */
 export type StepContext = {
@@ -22,31 +19,8 @@ export type StepContext = {
   error(path: Path, code: string, what: string, remedy: string): void;
 };
 
-/** What each step needs, and may have besides. */
-const keys: Readonly<Record<RawStep["do"], { needs: readonly Key[]; may: readonly Key[] }>> = {
-  face: { needs: [], may: ["depth", "length", "cut", "diameter"] },
-  "centre drill": { needs: [], may: ["diameter"] },
-  drill: { needs: ["diameter", "depth"], may: [] },
-  bore: { needs: ["to", "depth"], may: ["at", "from", "cut", "finish", "tolerance"] },
-  ream: { needs: ["diameter", "depth"], may: [] },
-  turn: { needs: ["to", "length"], may: ["at", "from", "cut", "finish", "tolerance"] },
-  shoulder: { needs: ["to", "length"], may: ["at", "from", "cut", "finish", "tolerance"] },
-  groove: { needs: ["at", "width", "to", "blade"], may: ["tolerance"] },
-  chamfer: { needs: ["size"], may: ["at", "side"] },
-  taper: {
-    needs: ["length"],
-    may: ["at", "large", "small", "ratio", "included", "half", "smallAt", "by", "cut", "finish"],
-  },
-  knurl: { needs: ["length", "pitch"], may: ["at", "pinched", "width"] },
-  die: { needs: ["thread", "length"], may: [] },
-  tap: { needs: ["thread", "depth"], may: [] },
-  part: { needs: ["length", "blade"], may: ["diameter"] },
-  hold: { needs: ["out"], may: ["held"] },
-  "turn round": { needs: ["out"], may: ["held"] },
-};
-
 /** Keys that are no nouns. */
-const named: Partial<Record<Key, string>> = {
+const named: Partial<Record<StepKey, string>> = {
   to: "diameter after",
   at: "place along the work",
   out: "free length",
@@ -58,9 +32,10 @@ export const usualFinish = 0.1;
 /** Reads one step; where it is faulty, something of its kind stands in, since the file is refused in any case. */
 export function readStep(raw: RawStep, path: Path, context: StepContext): JobStep {
   const { bar, mm, said, error } = context;
-  const { needs, may } = keys[raw.do];
+  const { needs, may } = stepKeys[raw.do];
   for (const key of needs)
-    if (raw[key] === undefined) error(path, "missing", `"${raw.do}" needs its ${named[key] ?? key}`, `add ${key}:`);
+    if (raw[key] === undefined)
+      error([...path, key], "missing", `"${raw.do}" needs its ${named[key] ?? key}`, `add ${key}:`);
   for (const key of Object.keys(raw) as (keyof RawStep)[])
     if (key !== "do" && raw[key] !== undefined && !needs.includes(key) && !may.includes(key))
       error([...path, key], "not-here", `"${raw.do}" has no ${key}`, `it takes ${[...needs, ...may].join(", ")}`);

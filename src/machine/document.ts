@@ -80,7 +80,7 @@ export function readDocument<S extends z.ZodMiniType, T>(
   const root = document.contents;
   const places: Places = (path) => at(offsetOf(root, path));
   const problems: Problem[] = [];
-  const report = ({ path, ...remark }: Remark) => problems.push({ ...remark, ...places(path) });
+  const report = (remark: Remark) => problems.push({ ...remark, ...places(remark.path) });
 
   visit(document, {
     Map: (_, map) => {
@@ -135,7 +135,12 @@ export function readDocument<S extends z.ZodMiniType, T>(
   const parsed = schema.safeParse(file, { reportInput: true });
   if (!parsed.success) {
     const remarks = parsed.error.issues.flatMap((issue) => issueRemarks(issue, schema, kind.noun));
-    for (const remark of remarks) report(atKey(remark));
+    for (const { key, meant: _, ...remark } of remarks) {
+      const { path } = remark;
+      // An unknown key is shown at the key, not at its value.
+      if (key === undefined) report(remark);
+      else problems.push({ ...remark, path: [...path, key], ...places([...path, keyMark + key]) });
+    }
     // Every fault would be told twice over where there are very many.
     if (remarks.length <= mostProblems) judgeRest(remarks);
     return { problems: limited(problems), places };
@@ -256,10 +261,4 @@ export function repeatedKeys(map: YAMLMap): Scalar[] {
     seen.add(text);
     return [];
   });
-}
-
-/** An unknown key is shown at the key, not at its value. */
-function atKey(remark: KeyRemark): Remark {
-  const { key, meant: _, ...rest } = remark;
-  return key === undefined ? rest : { ...rest, path: [...rest.path, keyMark + key] };
 }

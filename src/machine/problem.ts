@@ -6,6 +6,8 @@ export type Problem = {
   readonly file?: string;
   readonly line: number;
   readonly column: number;
+  /** What it is about, where that is a part of the file: also what is not there yet. */
+  readonly path?: Path;
   readonly what: string;
   readonly remedy: string;
 };
@@ -17,4 +19,4 @@ export type Path = readonly (string | number)[];
 export type Places = (path: Path) => { readonly line: number; readonly column: number };
 
 /** A problem that was found without the file at hand: it still knows what it is about, not yet where that stands. */
-export type Remark = Omit<Problem, "line" | "column"> & { readonly path: Path };
+export type Remark = Omit<Problem, "line" | "column" | "path"> & { readonly path: Path };

@@ -1,0 +1,27 @@
+import type { JobFile } from "./schema.js";
+
+export type RawStep = JobFile["steps"][number];
+export type StepKey = Exclude<keyof RawStep, "do">;
+
+/** What each step needs, and may have besides. */
+export const stepKeys: Readonly<Record<RawStep["do"], { needs: readonly StepKey[]; may: readonly StepKey[] }>> = {
+  face: { needs: [], may: ["depth", "length", "cut", "diameter"] },
+  "centre drill": { needs: [], may: ["diameter"] },
+  drill: { needs: ["diameter", "depth"], may: [] },
+  bore: { needs: ["to", "depth"], may: ["at", "from", "cut", "finish", "tolerance"] },
+  ream: { needs: ["diameter", "depth"], may: [] },
+  turn: { needs: ["to", "length"], may: ["at", "from", "cut", "finish", "tolerance"] },
+  shoulder: { needs: ["to", "length"], may: ["at", "from", "cut", "finish", "tolerance"] },
+  groove: { needs: ["at", "width", "to", "blade"], may: ["tolerance"] },
+  chamfer: { needs: ["size"], may: ["at", "side"] },
+  taper: {
+    needs: ["length"],
+    may: ["at", "large", "small", "ratio", "included", "half", "smallAt", "by", "cut", "finish"],
+  },
+  knurl: { needs: ["length", "pitch"], may: ["at", "pinched", "width"] },
+  die: { needs: ["thread", "length"], may: [] },
+  tap: { needs: ["thread", "depth"], may: [] },
+  part: { needs: ["length", "blade"], may: ["diameter"] },
+  hold: { needs: ["out"], may: ["held"] },
+  "turn round": { needs: ["out"], may: ["held"] },
+};
