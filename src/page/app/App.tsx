@@ -1,41 +1,38 @@
-import { type Signal, useComputed, useSignal, useSignalEffect } from "@preact/signals";
+import { type Signal, useComputed, useSignal } from "@preact/signals";
 import { useEffect } from "preact/hooks";
+import { placesOf } from "../file/nodes.js";
 import { machineSchema } from "../schema.js";
 import { AskView } from "./AskView.js";
 import { Beginning } from "./begin/Beginning.js";
 import { type Desk, lay } from "./desk.js";
 import { DialInHand } from "./dial/DialInHand.js";
 import { FileView } from "./FileView.js";
-import { Fields } from "./form/Fields.js";
+import { Fields, Unknown } from "./form/Fields.js";
 import { JobView } from "./JobView.js";
 import type { Keeping } from "./keep.js";
 import { open } from "./opening.js";
 import { Paper } from "./Paper.js";
 import { OwnSheets } from "./sheets/OwnSheets.js";
-import { places, type Station, stations } from "./stations.js";
+import { places, type Station, stationOf, stations } from "./stations.js";
 import { TakeAway } from "./TakeAway.js";
+import type { View } from "./view.js";
 
-type AppProps = { readonly desk: Desk; readonly keeping: Keeping };
+type AppProps = { readonly desk: Desk; readonly keeping: Keeping; readonly view: View };
 
-export function App({ desk, keeping }: AppProps) {
-  const at = useSignal<string>(stations[0]?.name ?? "");
-  const sheet = useSignal("belt-card");
+export function App({ desk, keeping, view }: AppProps) {
+  const { at, sheet } = view;
   const cardPixels = useSignal(0);
   const pixelsPerMm = useComputed(() => (cardPixels.value > 0 ? cardPixels.value / CARD_WIDTH : 96 / 25.4));
   const station = useComputed(() => stations.find(({ name }) => name === at.value));
   useEffect(() => takeDropped(desk), [desk]);
-  useSignalEffect(() => {
-    const wanted = station.value?.sheet;
-    if (wanted !== undefined) sheet.value = wanted;
-  });
   return (
     <div class={`desk ${station.value ? "filling" : `at-${at.value.toLowerCase().replace(" ", "-")}`}`}>
       <Head desk={desk} />
       <Notices desk={desk} keeping={keeping} />
-      <Rule at={at} />
+      <Rule desk={desk} view={view} />
       <main class="work" id="work">
         {station.value ? (
-          <StationView desk={desk} station={station.value} sheet={sheet} />
+          <StationView desk={desk} station={station.value} view={view} />
         ) : at.value === "Paper" ? (
           <TrueSize cardPixels={cardPixels} />
         ) : at.value === "Dial" ? (
@@ -90,7 +87,7 @@ function takeDropped(desk: Desk): () => void {
   };
 }
 
-function Notices({ desk, keeping }: AppProps) {
+function Notices({ desk, keeping }: Omit<AppProps, "view">) {
   return (
     <div class="notices" role="status">
       {[...desk.asker.troubles.value].map(([name, words]) => (
@@ -134,11 +131,29 @@ function Notices({ desk, keeping }: AppProps) {
   );
 }
 
+/** The stations at which something is wrong. */
+function faultyStations({ told, documents }: Desk): ReadonlySet<string> {
+  const found = new Set<string>();
+  for (const one of told.value) {
+    const document = documents.value.find(({ name }) => name.value === one.file);
+    if (one.severity !== "error" || document === undefined) continue;
+    if (document.kind === "machine") found.add(stationOf(placesOf(one, document.nodes.value)).name);
+    else found.add(document.kind === "sheet" ? "Own sheets" : document.kind === "job" ? "Job" : "Handwheels");
+  }
+  return found;
+}
+
 /** The way through the work as a graduated rule: the stations of the file are its long marks, the places to look at it its end. */
-function Rule({ at }: { readonly at: Signal<string> }) {
+function Rule({ desk, view }: { readonly desk: Desk; readonly view: View }) {
+  const faulty = useComputed(() => faultyStations(desk));
   const stop = (name: string, rank: string) => (
-    <li key={name} class={rank}>
-      <button type="button" aria-current={at.value === name ? "step" : undefined} onClick={() => (at.value = name)}>
+    <li key={name} class={faulty.value.has(name) ? `${rank} faulty` : rank}>
+      <button
+        type="button"
+        aria-current={view.at.value === name ? "step" : undefined}
+        title={faulty.value.has(name) ? "something to mend here" : undefined}
+        onClick={() => view.go(name)}
+      >
         {name}
       </button>
     </li>
@@ -153,27 +168,30 @@ function Rule({ at }: { readonly at: Signal<string> }) {
   );
 }
 
-function StationView({
-  desk,
-  station,
-  sheet,
-}: {
-  readonly desk: Desk;
-  readonly station: Station;
-  readonly sheet: Signal<string>;
-}) {
+function StationView({ desk, station, view }: { readonly desk: Desk; readonly station: Station; readonly view: View }) {
   return (
     <section class="station" aria-label={station.name}>
       <h2>{station.name}</h2>
       <p class="lead">{station.lead}</p>
       {station === stations[0] && <Beginning desk={desk} />}
       {station.name === "Job" ? (
-        <JobView desk={desk} />
+        <JobView desk={desk} view={view} />
       ) : station.name === "Own sheets" ? (
-        <OwnSheets desk={desk} sheet={sheet} />
+        <OwnSheets desk={desk} view={view} />
       ) : (
-        <FileView desk={desk} document={desk.machine.value} root={machineSchema} key={station.name}>
-          {(form) => <Fields form={form} way={[]} schema={machineSchema} only={station.keys} />}
+        <FileView
+          {...{ desk, view }}
+          document={desk.machine.value}
+          root={machineSchema}
+          keys={station.keys}
+          key={station.name}
+        >
+          {(form) => (
+            <>
+              <Fields form={form} way={[]} schema={machineSchema} only={station.keys} />
+              {station === stations[0] && <Unknown form={form} way={[]} schema={machineSchema} />}
+            </>
+          )}
         </FileView>
       )}
     </section>

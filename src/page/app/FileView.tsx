@@ -1,8 +1,10 @@
-import { redo, undo } from "@codemirror/commands";
-import { computed, type ReadonlySignal, signal, useComputed, useSignal } from "@preact/signals";
+import { EditorView } from "@codemirror/view";
+import { computed, type ReadonlySignal, signal, useComputed, useSignal, useSignalEffect } from "@preact/signals";
 import type { ComponentChildren } from "preact";
 import { useMemo } from "preact/hooks";
+import { stepKeys } from "../../job/stepKeys.js";
 import type { Way } from "../file/edit.js";
+import { type Nodes, placesOf } from "../file/nodes.js";
 import { LARGEST, sizeWords } from "../inside.js";
 import type { Schema } from "../schema.js";
 import type { Told } from "../work/protocol.js";
@@ -14,22 +16,34 @@ import { show } from "./form/Pieces.js";
 import { focusOn } from "./form/places.js";
 import { ReadingsGrid } from "./ReadingsGrid.js";
 import { TextView } from "./TextView.js";
+import { ToldList } from "./Told.js";
+import { Undoing } from "./Undoing.js";
+import type { View } from "./view.js";
 
 type FileViewProps = {
   readonly desk: Desk;
+  readonly view: View;
   readonly document: FileDocument;
   readonly root?: Schema;
+  /** Those of its keys that are filled in here, where they are not all. */
+  readonly keys?: readonly string[];
   readonly children: (form: Form) => ComponentChildren;
 };
 
 /** One file in its two views. */
-export function FileView({ desk, document, root, children }: FileViewProps) {
+export function FileView({ desk, view, document, root, keys, children }: FileViewProps) {
   const asText = useSignal(root === undefined);
   const told = useComputed(() => desk.told.value.filter(({ file }) => file === document.name.value));
   const form = useMemo(() => root && formOf(desk, document, root, told), [document, root]);
   const { fault, tooMuch } = document.nodes.value;
-  const step = (how: typeof undo) =>
-    how({ state: document.state.peek(), dispatch: (transaction) => document.follow(transaction) });
+  useSignalEffect(() => {
+    const way = view.wanted.value?.document === document ? view.wanted.value.way : undefined;
+    if (way === undefined) return;
+    view.wanted.value = undefined;
+    if (form && !asText.peek()) show(form, way);
+    // What was brought up is there once it is drawn.
+    requestAnimationFrame(() => requestAnimationFrame(() => focusOn(way)));
+  });
   return (
     <div class="file">
       <div class="views">
@@ -44,15 +58,14 @@ export function FileView({ desk, document, root, children }: FileViewProps) {
           </fieldset>
         )}
         <b class="name">{document.name.value}</b>
-        <span class="undo">
-          <button type="button" onClick={() => step(undo)}>
-            undo
-          </button>
-          <button type="button" onClick={() => step(redo)}>
-            redo
-          </button>
-        </span>
+        <Undoing document={document} view={view} />
       </div>
+      <ToldList
+        {...{ told, document, view, keys }}
+        sound={desk.sound}
+        asText={asText.value}
+        onText={(one) => caretAt(document, one)}
+      />
       {document.tooLarge.value && (
         <p class="lacking" role="alert">
           That would make the file larger than {sizeWords(LARGEST)}: it was not taken.
@@ -71,9 +84,16 @@ export function FileView({ desk, document, root, children }: FileViewProps) {
       ) : (
         <div class="form">{children(form)}</div>
       )}
-      <Messages told={told} document={document} form={form} onText={() => (asText.value = true)} />
     </div>
   );
+}
+
+function caretAt({ view }: FileDocument, { line, column }: Told): void {
+  if (view === undefined) return;
+  const at = view.state.doc.line(Math.min(line, view.state.doc.lines));
+  const anchor = Math.min(at.from + column - 1, at.to);
+  view.dispatch({ selection: { anchor }, effects: EditorView.scrollIntoView(anchor, { y: "center" }) });
+  view.focus();
 }
 
 function formOf(desk: Desk, document: FileDocument, root: Schema, told: ReadonlySignal<readonly Told[]>): Form {
@@ -84,6 +104,7 @@ function formOf(desk: Desk, document: FileDocument, root: Schema, told: Readonly
     ...{ document, root, nodes },
     units: computed(() => (nodes.value.words(["units"]) === "in" ? "in" : "mm")),
     told: computed(() => byPlace(told.value, document)),
+    takes: (way) => (document.kind === "job" ? takenByStep(way, nodes.value) : undefined),
     handwheels: desk.handwheels,
     pieces: signal(new Map()),
     Part,
@@ -91,47 +112,21 @@ function formOf(desk: Desk, document: FileDocument, root: Schema, told: Readonly
   };
 }
 
+/** A step of a job takes what its kind takes; before it has one, nothing else. */
+function takenByStep(way: Way, { words }: Nodes): ReturnType<Form["takes"]> {
+  if (way.length !== 2 || way[0] !== "steps") return undefined;
+  const { needs, may } = Object.entries(stepKeys).find(([kind]) => kind === words([...way, "do"]))?.[1] ?? {
+    needs: [],
+    may: [],
+  };
+  return { needs: ["do", ...needs], may };
+}
+
 function byPlace(told: readonly Told[], document: FileDocument): Map<string, Told[]> {
   const found = new Map<string, Told[]>();
   for (const one of told) {
-    const key = keyOf(document.nodes.value.at(one.line, one.column));
+    const key = keyOf(placesOf(one, document.nodes.value));
     found.set(key, [...(found.get(key) ?? []), one]);
   }
   return found;
-}
-
-/** All that is told of the file, each to go to. */
-function Messages({
-  told,
-  document: file,
-  form,
-  onText,
-}: {
-  readonly told: ReadonlySignal<readonly Told[]>;
-  readonly document: FileDocument;
-  readonly form: Form | undefined;
-  readonly onText: () => void;
-}) {
-  if (told.value.length === 0) return null;
-  const go = ({ line, column }: Told): void => {
-    const way = file.nodes.peek().at(line, column);
-    if (form) show(form, way);
-    // What was brought up is there once it is drawn.
-    requestAnimationFrame(() => requestAnimationFrame(() => focusOn(way) || onText()));
-  };
-  return (
-    <section class="messages" aria-label="What is told of the file" aria-live="polite">
-      <h2>{told.value.length === 1 ? "1 thing to look at" : `${told.value.length} things to look at`}</h2>
-      <ul>
-        {told.value.map((one) => (
-          <li key={`${one.line}:${one.column}:${one.what}`} class={one.severity}>
-            <button type="button" onClick={() => go(one)}>
-              line {one.line}
-            </button>{" "}
-            {one.what}; {one.remedy}
-          </li>
-        ))}
-      </ul>
-    </section>
-  );
 }

@@ -3,9 +3,10 @@ import { beginnings } from "./begin/texts.js";
 import { add, type Desk, remove } from "./desk.js";
 import { FileView } from "./FileView.js";
 import { Fields } from "./form/Fields.js";
+import type { View } from "./view.js";
 
 /** Jobs of this machine, each a file of its own. */
-export function JobView({ desk }: { readonly desk: Desk }) {
+export function JobView({ desk, view }: { readonly desk: Desk; readonly view: View }) {
   const jobs = desk.documents.value.filter(({ kind }) => kind === "job");
   const fresh = (text: string) => {
     const taken = new Set(jobs.map(({ name }) => name.value));
@@ -17,7 +18,7 @@ export function JobView({ desk }: { readonly desk: Desk }) {
     <>
       {jobs.map((document) => (
         <section key={document.name.value}>
-          <FileView desk={desk} document={document} root={jobSchema}>
+          <FileView desk={desk} view={view} document={document} root={jobSchema}>
             {(form) => <Fields form={form} way={[]} schema={jobSchema} />}
           </FileView>
           <button type="button" class="out" onClick={() => remove(desk, document)}>

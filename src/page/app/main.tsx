@@ -4,6 +4,7 @@ import { App } from "./App.js";
 import { deskOf } from "./desk.js";
 import { bytesOf } from "./fonts.js";
 import { keep, kept } from "./keep.js";
+import { viewOf } from "./view.js";
 import { askerOf } from "./worker.js";
 
 const textIn = (id: string): string => document.getElementById(id)?.textContent ?? "";
@@ -29,8 +30,9 @@ function start(): void {
   const key = keyFor(inside);
   const desk = deskOf(kept(key) ?? brought, asker);
   const keeping = keep(desk, key);
+  const view = viewOf(`${key} view`);
   const root = document.getElementById("root");
-  if (root) render(<App desk={desk} keeping={keeping} />, root);
+  if (root) render(<App desk={desk} keeping={keeping} view={view} />, root);
 }
 
 start();

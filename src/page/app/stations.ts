@@ -1,3 +1,4 @@
+import type { Way } from "../file/edit.js";
 import type { Schema } from "../schema.js";
 import { machineSchema } from "../schema.js";
 
@@ -66,6 +67,10 @@ export const stations: readonly Station[] = [
     lead: "A sheet of the program's copied and changed to your liking: its size, its blocks, what they show.",
   },
 ];
+
+/** Where a place of the machine's file is filled in; what belongs nowhere is told at the first station. */
+export const stationOf = ([key]: Way): Station =>
+  stations.find(({ keys }) => keys.includes(String(key))) ?? (stations[0] as Station);
 
 export const places = ["Paper", "Dial", "Ask", "Take away"] as const;
 export type Place = (typeof places)[number];

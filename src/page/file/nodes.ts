@@ -18,6 +18,12 @@ export type Nodes = {
   readonly span: (way: Way) => { readonly from: number; readonly to: number } | undefined;
 };
 
+/** The place that something told is about. */
+export const placesOf = (
+  { way, line, column }: { readonly way?: Way; readonly line: number; readonly column: number },
+  { at }: Pick<Nodes, "at">,
+): Way => way ?? at(line, column);
+
 /** The most text that a form takes: it is read anew at every keystroke, where one waits for it. A large machine has a tenth. */
 const MOST = 30_000;
 

@@ -128,8 +128,8 @@ function read({ machine, jobs, readings, sheets }: Files): Known {
     ...(loaded.findings && { findings: loaded.findings }),
     places: loaded.places,
     told: [
-      ...loaded.problems.map((problem) => toldOf(problem, machine.name)),
-      ...readJobs.flatMap(({ name, problems }) => problems.map((problem) => toldOf(problem, name))),
+      ...loaded.problems.map((problem) => toldOf(problem, machine.name, "every sheet")),
+      ...readJobs.flatMap(({ name, problems }) => problems.map((problem) => toldOf(problem, name, "its own"))),
       ...readJobs.flatMap(({ name, job }) => (job && loaded.findings ? jobTold(job, name, loaded.findings) : [])),
       ...ownSheets.flatMap(({ file, problems, doubts = [] }) => [
         ...problems.map((line) => toldOfLine(line, file, "error")),
@@ -145,8 +145,14 @@ function read({ machine, jobs, readings, sheets }: Files): Known {
   };
 }
 
-const toldOf = ({ file, severity, line, column, what, remedy }: Problem, name: string): Told => ({
+const toldOf = (
+  { file, severity, line, column, path, what, remedy }: Problem,
+  name: string,
+  stops: NonNullable<Told["stops"]>,
+): Told => ({
+  ...(severity === "error" && { stops }),
   file: file ?? name,
+  ...(path && { way: path }),
   ...{ severity, line, column, what, remedy },
 });
 
@@ -158,6 +164,7 @@ function jobTold(job: Job, file: string, findings: Findings): Told[] {
     file,
     severity: kind === "refused" ? "error" : "warning",
     ...((step === undefined ? undefined : job.stepsAt?.[step]) ?? { line: 1, column: 1 }),
+    ...(step !== undefined && { way: ["steps", step] }),
     ...{ what, remedy },
   }));
 }
@@ -165,7 +172,8 @@ function jobTold(job: Job, file: string, findings: Findings): Told[] {
 /** A template's faults come as whole lines: "line:column: what; remedy". */
 function toldOfLine(words: string, file: string, severity: Told["severity"]): Told {
   const [, line = "1", column = "1", what = words, remedy = ""] = /^(\d+):(\d+): (.*?)(?:; (.*))?$/s.exec(words) ?? [];
-  return { file, severity, line: Number(line), column: Number(column), what, remedy };
+  const stops = severity === "error" ? ({ stops: "its own" } as const) : {};
+  return { file, severity, line: Number(line), column: Number(column), what, remedy, ...stops };
 }
 
 /** Templates that name what the machine's file does not hold. */

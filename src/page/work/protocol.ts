@@ -5,6 +5,7 @@ import type { Format } from "../../output/formats.js";
 import type { Affine } from "../../paper/printerCorrection.js";
 import type { Turned } from "../../student/marking.js";
 import type { LanguageCode } from "../../words/languages.generated.js";
+import type { Way } from "../file/edit.js";
 import type { Schema } from "../schema.js";
 
 /** A file that a machine's file, or the reader, names. */
@@ -26,8 +27,12 @@ export type Told = {
   readonly severity: "error" | "warning";
   readonly line: number;
   readonly column: number;
+  /** The part of the file that it is about, also where that is not there yet. */
+  readonly way?: Way;
   readonly what: string;
   readonly remedy: string;
+  /** What is not made while it stands: nothing where it is left out. */
+  readonly stops?: "every sheet" | "its own";
 };
 
 export type SheetNamed = {

@@ -2,6 +2,7 @@ import type { ComponentChildren } from "preact";
 import type { Way } from "../../file/edit.js";
 import { inWords } from "../../schema.js";
 import { type Form, idOf, keyOf, type PartProps, put, takeOut } from "./form.js";
+import { inForm } from "./inForm.js";
 import { bareUnit } from "./units.js";
 import { usualWords } from "./usual.js";
 
@@ -14,7 +15,7 @@ export function Notes({ form, way }: { readonly form: Form; readonly way: Way })
       {told.map(({ severity, what, remedy }) => (
         <p class={severity} key={what}>
           <b>{severity === "error" ? "✗ " : "! "}</b>
-          {what}; {remedy}
+          {inForm(`${what}; ${remedy}`)}
         </p>
       ))}
     </div>

@@ -1,8 +1,8 @@
 import { useSignal } from "@preact/signals";
 import type { Way } from "../../file/edit.js";
 import type { Schema } from "../../schema.js";
-import { labelOf } from "./Field.js";
-import type { Form } from "./form.js";
+import { labelOf, Notes } from "./Field.js";
+import { type Form, keyOf, takeOut } from "./form.js";
 import { focusOn } from "./places.js";
 
 type FieldsProps = {
@@ -16,13 +16,20 @@ type FieldsProps = {
 /** Every part of a record: what must be there or is there, then what may be added, each behind its name. */
 export function Fields({ form, way, schema, only }: FieldsProps) {
   const opened = useSignal<readonly string[]>([]);
-  const entries = Object.entries(schema.properties ?? {}).filter(([key]) => only === undefined || only.includes(key));
   const nodes = form.nodes.value;
+  const takes = form.takes(way);
+  const told = (key: string): boolean => form.told.value.has(keyOf([...way, key]));
+  const entries = Object.entries(schema.properties ?? {}).filter(
+    ([key]) =>
+      (only === undefined || only.includes(key)) &&
+      (takes === undefined || [...takes.needs, ...takes.may].includes(key) || nodes.value([...way, key]) !== undefined),
+  );
   const { Part } = form;
   const shown = entries.filter(
     ([key]) =>
       entries.length <= MANY ||
-      schema.required?.includes(key) ||
+      (takes?.needs ?? schema.required)?.includes(key) ||
+      told(key) ||
       opened.value.includes(key) ||
       nodes.value([...way, key]) !== undefined,
   );
@@ -44,6 +51,7 @@ export function Fields({ form, way, schema, only }: FieldsProps) {
           />
         );
       })}
+      {only === undefined && <Unknown form={form} way={way} schema={schema} />}
       {hidden.length > 0 && (
         <p class="more">
           <span>May also say:</span>{" "}
@@ -63,6 +71,28 @@ export function Fields({ form, way, schema, only }: FieldsProps) {
           ))}
         </p>
       )}
+    </>
+  );
+}
+
+/** Keys that stand there and mean nothing to the program: told of, and to be taken out. */
+export function Unknown({ form, way, schema }: Omit<FieldsProps, "only">) {
+  const there = form.nodes.value.value(way);
+  const known = schema.properties;
+  if (known === undefined || typeof there !== "object" || there === null || Array.isArray(there)) return null;
+  return (
+    <>
+      {Object.keys(there)
+        .filter((key) => !Object.hasOwn(known, key))
+        .map((key) => (
+          <div class="field bad" key={key} data-way={keyOf([...way, key])}>
+            <b>“{key}”</b> {form.nodes.value.words([...way, key])}{" "}
+            <button type="button" class="out" onClick={() => takeOut(form, [...way, key])}>
+              take “{key}” out
+            </button>
+            <Notes form={form} way={[...way, key]} />
+          </div>
+        ))}
     </>
   );
 }

@@ -1,11 +1,12 @@
 import { useSignal } from "@preact/signals";
 import type { Way } from "../../file/edit.js";
-import { inWords, itemOf, kindFor, kindOf, scalar } from "../../schema.js";
+import { itemOf, kindFor, kindOf, scalar } from "../../schema.js";
 import { Notes, Unit } from "./Field.js";
 import { Fields } from "./Fields.js";
 import { type Form, idOf, keyOf, type PartProps, put, takeOut } from "./form.js";
 import { AT_ONCE, Pieces, show } from "./Pieces.js";
 import { focusOn } from "./places.js";
+import { nameAt, singular } from "./placeWords.js";
 
 /** A list: single values side by side, records one below the other, each to be taken out again. */
 export function ListPart({ form, way, schema, label }: PartProps) {
@@ -39,7 +40,7 @@ export function ListPart({ form, way, schema, label }: PartProps) {
           return (
             <section class="item" key={index} data-way={keyOf(at)}>
               <h3>
-                {index + 1} {nameAt(form, at)}
+                {index + 1} {nameAt(nodes, at)}
               </h3>
               <Notes form={form} way={at} />
               {kindOf(kindFor(item, nodes.value(at))) === "record" ? (
@@ -93,15 +94,4 @@ function Single({ form, way, label, onOut }: SingleProps) {
       <Notes form={form} way={way} />
     </span>
   );
-}
-
-const nameAt = (form: Form, way: Way): string => {
-  const { words } = form.nodes.value;
-  return words([...way, "name"]) || words([...way, "label"]) || words([...way, "do"]);
-};
-
-export function singular(key: string): string {
-  const words = inWords(key);
-  if (words.endsWith("ies")) return `${words.slice(0, -3)}y`;
-  return words.endsWith("s") ? words.slice(0, -1) : words;
 }

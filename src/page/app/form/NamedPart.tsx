@@ -2,8 +2,8 @@ import { useSignal } from "@preact/signals";
 import { Notes } from "./Field.js";
 import { Fields } from "./Fields.js";
 import { idOf, keyOf, type PartProps, put, takeOut } from "./form.js";
-import { singular } from "./ListPart.js";
 import { AT_ONCE, Pieces } from "./Pieces.js";
+import { singular } from "./placeWords.js";
 
 /** Entries under names of one's own. */
 export function NamedPart({ form, way, schema, label }: PartProps) {

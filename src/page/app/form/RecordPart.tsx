@@ -8,7 +8,9 @@ export function RecordPart({ form, way, schema, label, open = false }: PartProps
   const there = form.nodes.value.value(way) !== undefined;
   const opened = useSignal(open);
   const required = (schema.required ?? []).length > 0;
-  if (!there && !opened.value && (way.length > 1 || required))
+  // What is told of a part that is not there yet is told where it is filled in.
+  const told = form.told.value.has(keyOf(way));
+  if (!there && !told && !opened.value && (way.length > 1 || required))
     return (
       <button type="button" class="opener" data-way={keyOf(way)} onClick={() => (opened.value = true)}>
         + {label.toLowerCase()}

@@ -16,6 +16,8 @@ export type Form = {
   readonly units: ReadonlySignal<"mm" | "in">;
   /** What is told of each place, by its key. */
   readonly told: ReadonlySignal<ReadonlyMap<string, readonly Told[]>>;
+  /** Which keys a record takes as it stands, and which of them it needs; undefined where its schema says all. */
+  readonly takes: (way: Way) => { readonly needs: readonly string[]; readonly may: readonly string[] } | undefined;
   readonly handwheels: ReadonlySignal<readonly string[]>;
   /** Of each long list, by the key of its place, an entry that is to be seen. */
   readonly pieces: Signal<ReadonlyMap<string, number>>;

@@ -7,16 +7,17 @@ import { add, type Desk, remove } from "../desk.js";
 import type { FileDocument } from "../document.js";
 import { FileView } from "../FileView.js";
 import { hand } from "../hand.js";
+import type { View } from "../view.js";
 import { AllBlocks } from "./AllBlocks.js";
 
 type OwnSheetsProps = {
   readonly desk: Desk;
-  /** The sheet that lies beside it. */
-  readonly sheet: Signal<string>;
+  readonly view: View;
 };
 
 /** Templates of the reader's own: each a file, edited as text, its paper beside it. */
-export function OwnSheets({ desk, sheet }: OwnSheetsProps) {
+export function OwnSheets({ desk, view }: OwnSheetsProps) {
+  const { sheet } = view;
   const own = desk.documents.value.filter(({ kind }) => kind === "sheet");
   useEffect(() => {
     const names = own.map(sheetOf);
@@ -26,7 +27,7 @@ export function OwnSheets({ desk, sheet }: OwnSheetsProps) {
     <>
       {own.map((document) => (
         <section key={document.name.value} class="own">
-          <FileView desk={desk} document={document}>
+          <FileView desk={desk} view={view} document={document}>
             {() => null}
           </FileView>
           <p>
@@ -42,14 +43,14 @@ export function OwnSheets({ desk, sheet }: OwnSheetsProps) {
           </p>
         </section>
       ))}
-      <Copy desk={desk} sheet={sheet} />
+      <Copy desk={desk} view={view} />
       <AllBlocks desk={desk} />
     </>
   );
 }
 
 /** A template of the program's, to change. */
-function Copy({ desk, sheet }: OwnSheetsProps) {
+function Copy({ desk, view: { sheet } }: OwnSheetsProps) {
   const chosen = useSignal("");
   const { sheets } = beginnings();
   const names = Object.keys(sheets);

@@ -1,0 +1,74 @@
+import type { ReadonlySignal } from "@preact/signals";
+import { placesOf } from "../file/nodes.js";
+import type { Told } from "../work/protocol.js";
+import type { FileDocument } from "./document.js";
+import { inForm } from "./form/inForm.js";
+import { placeWords } from "./form/placeWords.js";
+import { stationOf } from "./stations.js";
+import type { View } from "./view.js";
+
+type ToldListProps = {
+  readonly told: ReadonlySignal<readonly Told[]>;
+  /** Whether the machine's file is, which every sheet is made of. */
+  readonly sound: ReadonlySignal<boolean>;
+  readonly document: FileDocument;
+  readonly view: View;
+  readonly asText: boolean;
+  /** The station's, where the form shows no more of the file. */
+  readonly keys: readonly string[] | undefined;
+  readonly onText: (one: Told) => void;
+};
+
+/** What is wrong or lacking here, each with the way to where it is put right; what it stops; and where else something is told. */
+export function ToldList({ told, sound, document, view, asText, keys, onText }: ToldListProps) {
+  if (told.value.length === 0) return null;
+  const station = view.at.value;
+  const all = told.value.map((one) => ({ one, way: placesOf(one, document.nodes.value) }));
+  const whole = asText || keys === undefined;
+  const here = whole ? all : all.filter(({ way }) => stationOf(way).name === station);
+  const others = whole ? [] : countBy(all.map(({ way }) => stationOf(way).name).filter((name) => name !== station));
+  return (
+    <section class="messages" aria-label="What is told of the file" aria-live="polite">
+      {here.length > 0 && <h3>{here.length === 1 ? "1 thing to look at" : `${here.length} things to look at`}</h3>}
+      <ul>
+        {here.map(({ one, way }) => (
+          <li key={`${one.line}:${one.column}:${one.what}`} class={one.severity}>
+            <button type="button" onClick={() => (asText ? onText(one) : view.to(document, way))}>
+              {asText ? `line ${one.line}` : placeWords(way, document.nodes.value)}
+            </button>{" "}
+            {asText ? `${one.what}; ${one.remedy}` : inForm(`${one.what}; ${one.remedy}`)}
+          </li>
+        ))}
+      </ul>
+      {others.length > 0 && (
+        <p class="elsewhere">
+          {here.length > 0 ? "More at " : "Nothing here, but at "}
+          {others.map(([name, count]) => (
+            <button type="button" key={name} onClick={() => view.go(name)}>
+              {name} ({count})
+            </button>
+          ))}
+        </p>
+      )}
+      <p class="stops">{stopsWords(told.value, document.kind, sound.value)}</p>
+    </section>
+  );
+}
+
+/** Which sheets wait until it is mended, and which go on. */
+function stopsWords(told: readonly Told[], kind: FileDocument["kind"], sound: boolean): string {
+  const own = kind === "job" ? "no plan is made of this job" : "this sheet is not made";
+  if (told.some(({ stops }) => stops === "every sheet")) return "Until what bears ✗ is mended, no sheet is made.";
+  if (!sound) return "No sheet is made now: the machine’s file has something to mend first.";
+  if (told.some(({ stops }) => stops === "its own"))
+    return `Until what bears ✗ is mended, ${own}; every other sheet goes on.`;
+  if (told.some(({ severity }) => severity === "error"))
+    return "The plan is made all the same, and says at its head what bears ✗. Every other sheet goes on.";
+  return "Every sheet goes on with this.";
+}
+
+function countBy(names: readonly string[]): [string, number][] {
+  const counts = new Map<string, number>();
+  for (const name of names) counts.set(name, (counts.get(name) ?? 0) + 1);
+  return [...counts];
+}

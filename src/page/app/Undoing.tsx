@@ -1,0 +1,68 @@
+import { redo, redoDepth, undo, undoDepth } from "@codemirror/commands";
+import type { EditorState, Transaction } from "@codemirror/state";
+import { useSignal } from "@preact/signals";
+import type { Way } from "../file/edit.js";
+import { nodesOf } from "../file/nodes.js";
+import type { FileDocument } from "./document.js";
+import { placeWords } from "./form/placeWords.js";
+import type { View } from "./view.js";
+
+/** Undo and redo, and what was undone: most of it lies where one does not look just now. */
+export function Undoing({ document, view }: { readonly document: FileDocument; readonly view: View }) {
+  const done = useSignal<{ readonly words: string; readonly way: Way; readonly text: string } | undefined>(undefined);
+  const state = document.state.value;
+  const step = (how: typeof undo, verb: string) =>
+    how({
+      state: document.state.peek(),
+      dispatch(transaction) {
+        const [way, nodes] = changedPlace(transaction);
+        document.follow(transaction);
+        done.value = { words: `${verb}: ${placeWords(way, nodes)}`, way, text: document.text.peek() };
+      },
+    });
+  const said = done.value?.text === document.text.value ? done.value : undefined;
+  return (
+    <span class="undo">
+      <span role="status">
+        {said && (
+          <button type="button" class="done" onClick={() => view.to(document, said.way)}>
+            {said.words}
+          </button>
+        )}
+      </span>
+      <button type="button" disabled={undoDepth(state) === 0} onClick={() => step(undo, "undone")}>
+        undo
+      </button>
+      <button type="button" disabled={redoDepth(state) === 0} onClick={() => step(redo, "redone")}>
+        redo
+      </button>
+    </span>
+  );
+}
+
+/** The innermost place that holds all of a change: in the text before where something went, else in the one after. */
+function changedPlace({ changes, startState, state }: Transaction): [Way, ReturnType<typeof nodesOf>] {
+  const [before, after] = [nodesOf(startState.doc.toString()), nodesOf(state.doc.toString())];
+  const ways: { was: Way; is: Way }[] = [];
+  changes.iterChangedRanges((fromA, toA, fromB, toB) => {
+    ways.push({ was: wayOf(startState, before.at, fromA, toA), is: wayOf(state, after.at, fromB, toB) });
+  });
+  const was = ways.map((one) => one.was).reduce(shared);
+  const is = ways.map((one) => one.is).reduce(shared);
+  return is.length >= was.length ? [is, after] : [was, before];
+}
+
+function wayOf(state: EditorState, at: (line: number, column: number) => Way, from: number, to: number): Way {
+  const words = state.sliceDoc(from, to);
+  const place = (offset: number): Way => {
+    const line = state.doc.lineAt(offset);
+    return at(line.number, offset - line.from + 1);
+  };
+  const start = from + (words.length - words.trimStart().length);
+  return shared(place(Math.min(start, to)), place(Math.max(Math.min(start, to), from + words.trimEnd().length)));
+}
+
+function shared(one: Way, other: Way): Way {
+  const end = one.findIndex((step, depth) => step !== other[depth]);
+  return end < 0 ? one : one.slice(0, end);
+}

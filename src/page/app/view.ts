@@ -1,0 +1,81 @@
+import { type Signal, signal } from "@preact/signals";
+import type { Way } from "../file/edit.js";
+import type { FileDocument } from "./document.js";
+import { stationOf, stations } from "./stations.js";
+
+/** Where one is on the desk. */
+export type View = {
+  readonly at: Signal<string>;
+  /** The sheet that lies beside it. */
+  readonly sheet: Signal<string>;
+  readonly go: (name: string) => void;
+  /** A place of a file that is to be brought up, with the caret in it. */
+  readonly wanted: Signal<{ readonly document: FileDocument; readonly way: Way } | undefined>;
+  /** Goes to where a place of a file is filled in. */
+  readonly to: (document: FileDocument, way: Way) => void;
+};
+
+type KeptView = {
+  readonly at: string;
+  readonly sheet: string;
+  readonly scrolled: readonly (readonly [string, number])[];
+};
+
+/** The place, and how far each was scrolled, as they were before a reload of this tab. */
+export function viewOf(key: string): View {
+  const kept = keptView(key);
+  const at = signal(kept?.at ?? stations[0]?.name ?? "");
+  const sheet = signal(kept?.sheet ?? stations[0]?.sheet ?? "");
+  const wanted: View["wanted"] = signal(undefined);
+  const scrolled = new Map(kept?.scrolled);
+  const go = (name: string): void => {
+    if (name === at.peek()) return;
+    scrolled.set(at.peek(), scrollY);
+    sheet.value = stations.find((one) => one.name === name)?.sheet ?? sheet.peek();
+    at.value = name;
+    requestAnimationFrame(() => scrollBackTo(scrolled.get(name) ?? 0));
+  };
+  history.scrollRestoration = "manual";
+  requestAnimationFrame(() => scrollBackTo(scrolled.get(at.peek()) ?? 0));
+  addEventListener("pagehide", () => {
+    scrolled.set(at.peek(), scrollY);
+    try {
+      const now: KeptView = { at: at.peek(), sheet: sheet.peek(), scrolled: [...scrolled] };
+      sessionStorage.setItem(key, JSON.stringify(now));
+    } catch {
+      // A browser that keeps nothing says so elsewhere; it begins at the first station again.
+    }
+  });
+  return {
+    ...{ at, sheet, go, wanted },
+    to(document, way) {
+      const place = document.kind === "machine" ? stationOf(way).name : at.peek();
+      go(place);
+      wanted.value = { document, way };
+    },
+  };
+}
+
+/** What is worked out comes later and makes the page longer: until it is long enough, or somebody scrolls, types or points. */
+function scrollBackTo(wanted: number): void {
+  const given = ["wheel", "touchstart", "keydown", "pointerdown"];
+  const growing = new ResizeObserver(() => {
+    scrollTo(0, wanted);
+    if (Math.abs(scrollY - wanted) < 1) stop();
+  });
+  const stop = (): void => {
+    growing.disconnect();
+    for (const name of given) removeEventListener(name, stop);
+  };
+  for (const name of given) addEventListener(name, stop);
+  growing.observe(document.body);
+}
+
+function keptView(key: string): KeptView | undefined {
+  try {
+    const value = JSON.parse(sessionStorage.getItem(key) ?? "null") as KeptView | null;
+    return value !== null && typeof value.at === "string" && Array.isArray(value.scrolled) ? value : undefined;
+  } catch {
+    return undefined;
+  }
+}

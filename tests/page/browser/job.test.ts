@@ -1,0 +1,70 @@
+import { describe, expect, test } from "vitest";
+import { parse } from "yaml";
+import { readJob } from "../../../src/job/read.js";
+import { stepKeys } from "../../../src/job/stepKeys.js";
+import { goTo, hasBrowser, inBrowser, taken } from "./browser.js";
+
+/** What is typed for each key that some kind of step needs. */
+const typed: Readonly<Record<string, string>> = {
+  to: "8",
+  length: "10",
+  depth: "6",
+  diameter: "3",
+  at: "4",
+  width: "2",
+  blade: "2",
+  size: "0.5",
+  pitch: "1",
+  thread: "M6",
+  out: "30",
+};
+
+/** What some kinds need one or the other of. */
+const besides: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  face: { depth: "0.5" },
+  taper: { large: "12", small: "10" },
+};
+
+describe.runIf(hasBrowser)("a job from nothing", () => {
+  const { written, context, open } = inBrowser();
+
+  test("every kind of step is reached, asks for what it needs and offers what it takes", async () => {
+    const { page, faults } = await open(await written("templates/machines/boathouse.yaml"), await context());
+    await goTo(page, "Job");
+    await page.getByRole("button", { name: "+ job", exact: true }).click();
+    await page.locator("#at-name").fill("All of it");
+    await page.locator("#at-material").fill("mild steel");
+    await page.getByRole("button", { name: "+ bar" }).click();
+    await page.locator("#at-bar-diameter").fill("16");
+    await page.locator("#at-bar-out").fill("45");
+    const kinds = Object.entries(stepKeys);
+    for (const [at, [kind, { needs, may }]] of kinds.entries()) {
+      await page.locator("#at-steps > button.add").click();
+      const field = (key: string) => page.locator(`#at-steps-${at}-${key}`);
+      await field("do").selectOption(kind);
+      for (const key of needs) await field(key).fill(typed[key] ?? "");
+      const shown = await page
+        .locator(`.item:has(#at-steps-${at}-do) :is(.field, .opener, .kinds, fieldset, .more button)`)
+        .count();
+      expect(shown, kind).toBeGreaterThanOrEqual(1 + needs.length + may.length);
+      for (const [key, words] of Object.entries(besides[kind] ?? {})) {
+        if (await field(key).isHidden())
+          await page
+            .locator(`.item:has(#at-steps-${at}-do)`)
+            .getByRole("button", { name: `+ ${key}`, exact: true })
+            .click();
+        await field(key).fill(words);
+      }
+    }
+    await goTo(page, "Take away");
+    const { bytes } = await taken(page, () => page.getByRole("button", { name: "job-1.yaml" }).click());
+    const text = Buffer.from(bytes).toString();
+    expect((parse(text) as { steps: { do: string }[] }).steps.map((step) => step.do)).toEqual(
+      kinds.map(([kind]) => kind),
+    );
+    expect(readJob(text).problems.filter(({ code }) => ["missing", "not-here", "unknown-key"].includes(code))).toEqual(
+      [],
+    );
+    expect(faults).toEqual([]);
+  }, 120_000);
+});

@@ -1,0 +1,99 @@
+import { mkdtempSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { describe, expect, test } from "vitest";
+import { goTo, hasBrowser, inBrowser } from "./browser.js";
+
+const folder = mkdtempSync(join(tmpdir(), "witnessmark-told-"));
+const fileOf = (name: string, text: string): string => {
+  const path = join(folder, name);
+  writeFileSync(path, text);
+  return path;
+};
+
+const faulty = `name: Cellar lathe
+drive:
+  motor: { speed: 1425 }
+  stages:
+    - name: motor to spindle
+      steps: [{ driver: 50 }]
+handwheels:
+  - name: Cross slide
+    feed: 2 mm
+    dial: { shape: drum, diameter: 38, width: 9, divisions: 0.02 mm, increases: both }
+  - name: Carriage
+    fed: 3
+`;
+const sound = "name: Cellar lathe\nhandwheels:\n  - { name: Cross slide, feed: 2 mm }\n";
+
+describe.runIf(hasBrowser)("what is told of a file", () => {
+  const { written, context, open } = inBrowser();
+
+  test("stands at the head of its station, and leads to its field", async () => {
+    const { page, faults } = await open(await written(fileOf("faulty.yaml", faulty)), await context());
+    const told = page.locator(".messages");
+    const marked = page.locator(".rule .faulty button");
+    await marked.first().waitFor();
+    expect(await marked.allInnerTexts()).toEqual(["Belts and gears", "Handwheels"]);
+    await told.getByRole("button", { name: "Handwheels (2)" }).click();
+    await told.getByRole("button", { name: "dial increases of Cross slide" }).click();
+    await page.locator("#at-handwheels-0-dial-increases:focus").waitFor();
+    // What is told stands above what is filled in.
+    const [list, form] = [await told.boundingBox(), await page.locator(".form").boundingBox()];
+    expect((list?.y ?? 0) + (list?.height ?? 0)).toBeLessThanOrEqual(form?.y ?? 0);
+    expect(await page.locator(".stops").textContent()).toContain("no sheet is made");
+    await page.locator("#at-handwheels-0-dial-increases").selectOption("clockwise");
+    await page.getByRole("button", { name: "take “fed” out" }).click();
+    await told.getByText("Nothing here, but at").waitFor();
+    await told.getByRole("button", { name: "Belts and gears (1)" }).click();
+    // Nothing stands there yet: the caret goes to the step that it belongs to.
+    await told.getByRole("button", { name: /stage|step/ }).click();
+    await page.locator("#at-drive-stages-0-steps-0-driven").fill("80");
+    await told.waitFor({ state: "detached" });
+    expect(await marked.count()).toBe(0);
+    expect(faults).toEqual([]);
+  }, 60_000);
+
+  test("of a job stops its plan alone", async () => {
+    const job = fileOf("pin.yaml", "name: Pin\nmaterial: brass\nsteps:\n  - { do: turn, length: 10 }\n");
+    const { page } = await open(await written(fileOf("sound.yaml", sound), "--job", job), await context());
+    await goTo(page, "Job");
+    await page.locator(".stops", { hasText: "no plan is made of this job; every other sheet goes on" }).waitFor();
+    await page.locator("#sheet option", { hasText: "○ Plan for the job" }).waitFor({ state: "attached" });
+    await page
+      .locator("#sheet option", { hasText: "● Pieces to cut" })
+      .or(page.locator("#sheet option", { hasText: "● Measuring form" }))
+      .first()
+      .waitFor({ state: "attached" });
+    await page.getByRole("button", { name: "bar", exact: true }).click();
+    await page.locator("#at-bar-diameter:focus").waitFor();
+  }, 60_000);
+
+  test("an undoing says what it undid, and leads there", async () => {
+    const { page } = await open(await written("templates/machines/boathouse.yaml"), await context());
+    await goTo(page, "Handwheels");
+    await page.locator("#at-handwheels-0-dial-width").fill("0.05");
+    await goTo(page, "Machine");
+    await page.getByRole("button", { name: "undo", exact: true }).click();
+    await page.getByRole("button", { name: "undone: dial width of Cross slide" }).click();
+    await page.locator("#at-handwheels-0-dial-width:focus").waitFor();
+    expect(await page.locator("#at-handwheels-0-dial-width").inputValue()).not.toBe("0.05");
+  }, 60_000);
+
+  test("one comes back to where one was, also after a reload", async () => {
+    const { page } = await open(await written("templates/machines/boathouse.yaml"), await context());
+    await goTo(page, "Handwheels");
+    await page.waitForTimeout(300);
+    await page.evaluate(() => scrollTo(0, 700));
+    await goTo(page, "Printer and paper");
+    await page.waitForTimeout(200);
+    expect(await page.evaluate(() => scrollY)).toBe(0);
+    await goTo(page, "Handwheels");
+    await page.waitForTimeout(300);
+    expect(await page.evaluate(() => scrollY)).toBe(700);
+    await page.reload();
+    await page.locator(".rule button[aria-current]", { hasText: "Handwheels" }).waitFor();
+    await page.waitForTimeout(500);
+    expect(await page.evaluate(() => scrollY)).toBe(700);
+  }, 60_000);
+});
