@@ -1,4 +1,5 @@
 import { type Signal, useSignal } from "@preact/signals";
+import { stemOf } from "../../printing/stem.js";
 import { type LanguageCode, languages } from "../../words/languages.generated.js";
 import type { PageFormat } from "../work/protocol.js";
 import { type Desk, keptOf } from "./desk.js";
@@ -26,7 +27,7 @@ export function TakeAway({ desk, keeping }: { readonly desk: Desk; readonly keep
         ...(language.value && { language: language.value }),
       };
       const { files, why } = await desk.asker.ask("print", desk.files.peek(), asked);
-      hand(files, stemOf(desk));
+      hand(files, together(desk));
       told.value = [`${files.length} ${files.length === 1 ? "file" : "files"} made.`, ...why];
     } catch (fault) {
       told.value = [fault instanceof Error ? fault.message : String(fault)];
@@ -131,7 +132,7 @@ export function TakeAway({ desk, keeping }: { readonly desk: Desk; readonly keep
           type="button"
           onClick={() => {
             const files = desk.documents.peek().map(({ name, text }) => ({ name: name.peek(), bytes: text.peek() }));
-            hand(files, stemOf(desk));
+            hand(files, together(desk));
             keeping.takenAway();
           }}
         >
@@ -169,8 +170,4 @@ function Wheels({ desk, wheels }: { readonly desk: Desk; readonly wheels: Signal
 const names = new Intl.DisplayNames(["en"], { type: "language" });
 
 /** What the files of a machine are called together. */
-const stemOf = (desk: Desk): string =>
-  desk.machine
-    .peek()
-    .name.peek()
-    .replace(/\.[^.]*$/, "");
+const together = (desk: Desk): string => stemOf(desk.machine.peek().name.peek());

@@ -1,4 +1,4 @@
-import { mkdtempSync, readdirSync, readFileSync } from "node:fs";
+import { copyFileSync, mkdtempSync, readdirSync, readFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { unzipSync } from "fflate";
@@ -80,5 +80,14 @@ describe.runIf(hasBrowser)("what is taken away from the page", () => {
     const { bytes } = await taken(page, () => page.getByRole("button", { name: "boathouse.yaml" }).click());
     expect(Buffer.from(bytes).toString()).toBe(readFileSync(demo, "utf8"));
     expect(faults).toEqual([]);
+  }, 60_000);
+
+  test("is named as the command names it, also where the file's name hides it", async () => {
+    const hidden = join(mkdtempSync(join(tmpdir(), "witnessmark-hidden-")), ".shed.yaml");
+    copyFileSync(demo, hidden);
+    const { page } = await open(await written(hidden, "--job", pin), await context());
+    await goTo(page, "Take away");
+    const { name } = await taken(page, () => page.getByRole("button", { name: "take all files" }).click());
+    expect(name).toBe("shed.zip");
   }, 60_000);
 });
