@@ -247,7 +247,7 @@ export const machineFile = z.strictObject({
     z.enum(["lathe", "drill", "lathe stood on end"]),
     "lathe when left out; of a drill no turning sheets are printed, of a lathe stood on end those of both",
   ),
-  language: optional(z.enum(languages), "Language of the paper: en when left out; --language at print comes before it"),
+  language: optional(z.enum(languages), "Language of the paper: en when left out; one chosen at print comes before it"),
   units: optional(z.enum(["mm", "in"]), "Unit of every length without one; mm when left out"),
   limits: optional(limits, "Never recommend beyond these"),
   drive: optional(drive, "Motor, belts and gears"),

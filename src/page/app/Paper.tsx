@@ -3,6 +3,7 @@ import { useComputed, useSignal } from "@preact/signals";
 import { useEffect, useMemo, useRef } from "preact/hooks";
 import type { DrawnPage } from "../work/protocol.js";
 import type { Desk } from "./desk.js";
+import { inPage } from "./inPage.js";
 import { newest } from "./worker.js";
 
 type PaperProps = { readonly desk: Desk; readonly sheet: Signal<string>; readonly pixelsPerMm: ReadonlySignal<number> };
@@ -44,7 +45,7 @@ export function Paper({ desk, sheet, pixelsPerMm }: PaperProps) {
       </div>
       {answer.value?.why !== undefined && (
         <p class="lacking" role="status">
-          Not yet: {answer.value.why}.
+          Not yet: {inPage(answer.value.why)}.
         </p>
       )}
       <div class={`pages ${near.value}`}>

@@ -4,6 +4,7 @@ import { type LanguageCode, languages } from "../../words/languages.generated.js
 import type { PageFormat } from "../work/protocol.js";
 import { type Desk, keptOf } from "./desk.js";
 import { hand } from "./hand.js";
+import { inPage } from "./inPage.js";
 import type { Keeping } from "./keep.js";
 
 /** Everything that one carries off: sheets to print, the files themselves. */
@@ -28,7 +29,7 @@ export function TakeAway({ desk, keeping }: { readonly desk: Desk; readonly keep
       };
       const { files, why } = await desk.asker.ask("print", desk.files.peek(), asked);
       hand(files, together(desk));
-      told.value = [`${files.length} ${files.length === 1 ? "file" : "files"} made.`, ...why];
+      told.value = [`${files.length} ${files.length === 1 ? "file" : "files"} made.`, ...why.map(inPage)];
     } catch (fault) {
       told.value = [fault instanceof Error ? fault.message : String(fault)];
     }

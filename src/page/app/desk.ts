@@ -2,6 +2,7 @@ import { computed, effect, type ReadonlySignal, type Signal, signal } from "@pre
 import type { DocumentKind, Kept } from "../inside.js";
 import type { Files, Named, SheetNamed, SheetState, Told } from "../work/protocol.js";
 import { FileDocument } from "./document.js";
+import { inPage } from "./inPage.js";
 import { type Asker, newest } from "./worker.js";
 
 /** What lies on the desk: the machine's file, and what goes with it. All that is worked out comes from these texts. */
@@ -38,13 +39,15 @@ export function deskOf(kept: Kept, asker: Asker): Desk {
   return {
     ...{ documents, machine, files, asker },
     refused: signal([]),
-    told: computed(() => read.value?.told ?? []),
+    told: computed(() =>
+      (read.value?.told ?? []).map((one) => ({ ...one, what: inPage(one.what), remedy: inPage(one.remedy) })),
+    ),
     sound: computed(() => read.value?.sound ?? false),
     handwheels: computed(() => read.value?.handwheels ?? []),
     sheets: computed(() =>
       sheets.value.map((one) => {
         const why = lacking.value === undefined ? "not looked at yet" : lacking.value.get(one.name);
-        return { ...one, ...(why !== undefined && { why }) };
+        return { ...one, ...(why !== undefined && { why: inPage(why) }) };
       }),
     ),
   };

@@ -2,6 +2,7 @@ import { useSignal } from "@preact/signals";
 import { useEffect } from "preact/hooks";
 import { Lines } from "../ask/Lines.js";
 import type { Desk } from "../desk.js";
+import { inPage } from "../inPage.js";
 import { sheetSchema } from "../sheetSchema.js";
 
 /** All that a template may say, to be copied from. */
@@ -9,7 +10,7 @@ export function AllBlocks({ desk }: { readonly desk: Desk }) {
   const lines = useSignal<readonly string[]>([]);
   useEffect(() => {
     void desk.asker.ask("blocks", desk.files.peek(), {}).then(({ lines: all, schema }) => {
-      lines.value = all;
+      lines.value = all.map(inPage);
       sheetSchema.value = schema;
     });
   }, [desk]);

@@ -1,0 +1,59 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { expect, test } from "vitest";
+import { inForm } from "../../src/page/app/form/inForm.js";
+import { inPage } from "../../src/page/app/inPage.js";
+
+const atTheCommand = /(?<![\w-])--[a-z]{3,}|\bwitnessmark [a-z]+|\bcheck (?:says|sagt)/;
+
+const filesIn = (folder: string, ending: string): string[] =>
+  readdirSync(folder, { recursive: true, encoding: "utf8" })
+    .filter((file) => file.endsWith(ending))
+    .map((file) => `${folder}/${file}`);
+
+/** Every text in the core, and of those words that say what a sheet lacks, that speaks of the command line. */
+function commandTalk(): string[] {
+  const files = filesIn("src", ".ts").filter((file) => !/^src\/(?:cli|page)\/|\.generated\.ts$/.test(file));
+  const code = files.flatMap((file) =>
+    readFileSync(file, "utf8")
+      .split("\n")
+      .filter((line) => !/^\s*(?:\/\*\*|\*|\/\/)/.test(line)),
+  );
+  const words = filesIn("templates/words", ".yaml").flatMap((file) => readFileSync(file, "utf8").split("\n"));
+  const missing = words.filter((line) => /^ {2}missing /.test(line));
+  return [...code, ...missing].filter((line) => atTheCommand.test(line));
+}
+
+test("what the core says for the command line is said for the page", () => {
+  const talk = commandTalk();
+  expect(talk.length).toBeGreaterThan(10);
+  expect(talk.map(inPage).filter((line) => atTheCommand.test(line))).toEqual([]);
+});
+
+test.each([
+  [
+    "add bar: { diameter: 16, out: 45 }, its diameter and how far it stands out",
+    "add “bar” (diameter 16, out 45), its diameter and how far it stands out",
+  ],
+  [
+    "hold it again first: { do: turn round, out: … }, or put parting last",
+    "hold it again first: a step “turn round” (out …), or put parting last",
+  ],
+  ["add { do: centre drill } before it", "add a step “centre drill” before it"],
+  [
+    "give divisions: 1 mm, or turnsOf: and a handwheel's name",
+    "give divisions: 1 mm, or “turns of” and a handwheel's name",
+  ],
+  ["add moves: across to one of them", "add moves: across to one of them"],
+  ['"turn" needs its length; add length:', '"turn" needs its length; fill in “length”'],
+  [
+    "motor cannot be 1400; it must be keys and values: motor: { speed: 1400 rpm }",
+    "motor cannot be 1400; it is filled in part by part: “motor” (speed 1400 rpm)",
+  ],
+  [
+    "the bracket { is opened and not closed; close it with }",
+    "the bracket { is opened and not closed; close it with }",
+  ],
+  ["write it as 12 or [11.98, 12.00]", "write it as 12 or [11.98, 12.00]"],
+])("how something is written into the file, as one fills it in: %s", (words, filledIn) => {
+  expect(inForm(words)).toBe(filledIn);
+});
