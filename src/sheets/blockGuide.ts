@@ -23,7 +23,7 @@ const length = (says: string): SettingGuide => ({ is: "length", says });
 const count = (says: string): SettingGuide => ({ is: "count", says });
 const other = (says: string): SettingGuide => ({ says });
 
-const aJob = "a job file (--job)";
+const aJob = "a job file";
 const aFeed = "a handwheel with feed:";
 const aDial = "a handwheel with feed: and dial:";
 const copies = { copies: count("how many of each") };

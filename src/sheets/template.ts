@@ -61,7 +61,7 @@ export const needWords: Readonly<Record<Need, string>> = {
   vernier: "a dial with vernier:",
   scales: "scales:",
   "angle scales": "angleScales:",
-  job: "a job file (--job)",
+  job: "a job file",
   readings: "a handwheel whose feed: has readings:",
   nothing: "nothing",
 };

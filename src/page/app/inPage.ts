@@ -17,7 +17,6 @@ const instead: readonly (readonly [command: RegExp, page: string])[] = [
   [/all there are: witnessmark sheets --blocks/g, "all there are stand below, under “All blocks”"],
   [/begin with one of: witnessmark sheets --copy/g, "begin with a copy of one of the program's, below"],
   [/print takes it without --sheet/g, "open it by itself"],
-  [/a job file \(--job\)/g, "a job"],
   [/name a job file with --job/g, "make one at the station Job, or open one"],
   [/check says why/g, "the station Handwheels says why"],
   [/mit --job eine Auftragsdatei nennen/g, "einen unter „Job“ anlegen oder öffnen"],

@@ -64,23 +64,33 @@ describe.runIf(hasBrowser)("who reaches the page", () => {
     }
   }, 60_000);
 
-  test("text at twice its size still fits the width", async () => {
-    const { page } = await open(await written(demo), await context({ viewport: { width: 1280, height: 900 } }));
-    await page.evaluate(() => {
-      document.documentElement.style.fontSize = "200%";
-    });
-    for (const name of await names(page)) {
-      await goTo(page, name);
-      await page.waitForTimeout(200);
-      expect(await page.evaluate(() => document.documentElement.scrollWidth), name).toBeLessThanOrEqual(1280);
-      const cut = await page.evaluate(() =>
-        [...document.querySelectorAll("button, label, h2, h3, legend")].flatMap((one) =>
-          one.scrollWidth > one.clientWidth + 1 && one.clientWidth > 0 && getComputedStyle(one).display !== "inline"
-            ? [one.outerHTML.slice(0, 80)]
-            : [],
-        ),
+  test.each([
+    ["a desk", 1280],
+    ["a phone", 360],
+  ])(
+    "text at twice its size still fits the width: %s",
+    async (_, width) => {
+      const { page } = await open(
+        await written(demo, "--job", "templates/jobs/deck-pin.yaml"),
+        await context({ viewport: { width, height: 900 } }),
       );
-      expect(cut, name).toEqual([]);
-    }
-  }, 60_000);
+      await page.evaluate(() => {
+        document.documentElement.style.fontSize = "200%";
+      });
+      for (const name of await names(page)) {
+        await goTo(page, name);
+        await page.waitForTimeout(200);
+        expect(await page.evaluate(() => document.documentElement.scrollWidth), name).toBeLessThanOrEqual(width);
+        const cut = await page.evaluate(() =>
+          [...document.querySelectorAll("button, label, h2, h3, legend")].flatMap((one) =>
+            one.scrollWidth > one.clientWidth + 1 && one.clientWidth > 0 && getComputedStyle(one).display !== "inline"
+              ? [one.outerHTML.slice(0, 80)]
+              : [],
+          ),
+        );
+        expect(cut, name).toEqual([]);
+      }
+    },
+    60_000,
+  );
 });

@@ -2,7 +2,6 @@ import { useSignal } from "@preact/signals";
 import { useEffect } from "preact/hooks";
 import { Lines } from "../ask/Lines.js";
 import type { Desk } from "../desk.js";
-import { inPage } from "../inPage.js";
 import { sheetSchema } from "../sheetSchema.js";
 
 /** All that a template may say, to be copied from. */
@@ -10,7 +9,7 @@ export function AllBlocks({ desk }: { readonly desk: Desk }) {
   const lines = useSignal<readonly string[]>([]);
   useEffect(() => {
     void desk.asker.ask("blocks", desk.files.peek(), {}).then(({ lines: all, schema }) => {
-      lines.value = all.map(inPage);
+      lines.value = all;
       sheetSchema.value = schema;
     });
   }, [desk]);
