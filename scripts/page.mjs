@@ -34,6 +34,15 @@ const withDeflate = {
   },
 };
 
+/** Both programs read YAML: the library stands once in the page, as a script before each. */
+const yamlShared = {
+  name: "yaml-shared",
+  setup({ onResolve, onLoad }) {
+    onResolve({ filter: /^yaml$/ }, () => ({ path: "yaml", namespace: "shared" }));
+    onLoad({ filter: /^yaml$/, namespace: "shared" }, () => ({ contents: "module.exports = yaml" }));
+  },
+};
+
 /** Text of a script or data element: no end of it inside. */
 const inElement = (text) => text.replaceAll(/<(?=\/script|!--|script)/gi, "\\x3c");
 
@@ -53,30 +62,40 @@ async function beginnings() {
 
 /** Writes the page without files inside; returns what esbuild bundled, for the notices. */
 export async function buildPage(file, fontFiles) {
-  const worker = await build({ ...browser, entryPoints: ["src/page/work/worker.ts"], plugins: [withDeflate] });
+  const yaml = await build({
+    ...browser,
+    stdin: { contents: 'export * from "yaml"', resolveDir: "." },
+    globalName: "yaml",
+  });
+  const worker = await build({
+    ...browser,
+    entryPoints: ["src/page/work/worker.ts"],
+    plugins: [yamlShared, withDeflate],
+  });
   const app = await build({
     ...browser,
     entryPoints: ["src/page/app/main.tsx"],
-    plugins: [withDeflate],
+    plugins: [yamlShared, withDeflate],
     jsx: "automatic",
     jsxImportSource: "preact",
     loader: { ".css": "text" },
   });
   const style = await build({ entryPoints: ["src/page/app/page.css"], minify: true, write: false, bundle: true });
+  const library = inElement(yaml.outputFiles[0].text);
   const script = inElement(app.outputFiles[0].text);
   const hash = (text) => `'sha256-${createHash("sha256").update(text).digest("base64")}'`;
   const fonts = {};
   for (const [weight, path] of Object.entries(fontFiles)) fonts[weight] = (await readFile(path)).toString("base64");
   const policy = [
     "default-src 'none'",
-    `script-src ${hash(script)} blob:`,
+    `script-src ${hash(library)} ${hash(script)} blob:`,
     "worker-src blob:",
     "style-src 'unsafe-inline'", // the editor writes its own style element; nothing that a user types becomes one
     "img-src data: blob:",
     "form-action 'none'",
     "base-uri 'none'",
   ].join("; ");
-  const metafiles = [worker.metafile, app.metafile];
+  const metafiles = [yaml.metafile, worker.metafile, app.metafile];
   const html = `<!doctype html>
 <html lang="en">
 <head>
@@ -95,6 +114,7 @@ export async function buildPage(file, fontFiles) {
 <script type="application/json" id="beginnings">${JSON.stringify(await beginnings()).replaceAll("<", "\\u003c")}</script>
 <script type="text/plain" id="notices">${inElement(notices(metafiles))}</script>
 <script type="text/plain" id="core">${inElement(worker.outputFiles[0].text)}</script>
+<script id="yaml">${library}</script>
 <script>${script}</script>
 </body>
 </html>

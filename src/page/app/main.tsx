@@ -26,7 +26,7 @@ function start(): void {
     ["700", woff.bold],
   ] as const)
     document.fonts.add(new FontFace("witnessmark", bytes, { weight }));
-  const asker = askerOf(textIn("core"), woff);
+  const asker = askerOf(textIn("yaml") + textIn("core"), woff);
   const key = keyFor(inside);
   const desk = deskOf(kept(key) ?? brought, asker);
   const keeping = keep(desk, key);
