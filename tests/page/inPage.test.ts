@@ -29,6 +29,12 @@ test("what the core says for the command line is said for the page", () => {
   expect(talk.map(inPage).filter((line) => atTheCommand.test(line))).toEqual([]);
 });
 
+test("the page's own words know no command line", () => {
+  const lines = filesIn("src/page/app", ".tsx").flatMap((file) => readFileSync(file, "utf8").split("\n"));
+  expect(lines.length).toBeGreaterThan(1000);
+  expect(lines.filter((line) => !line.trim().startsWith("/**") && /command line|--[a-z]{3,} /.test(line))).toEqual([]);
+});
+
 test.each([
   [
     "add bar: { diameter: 16, out: 45 }, its diameter and how far it stands out",

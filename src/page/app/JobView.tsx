@@ -1,31 +1,49 @@
+import { useSignal } from "@preact/signals";
 import { jobSchema } from "../schema.js";
 import { beginnings } from "./begin/texts.js";
 import { add, type Desk, remove } from "./desk.js";
+import type { FileDocument } from "./document.js";
 import { FileView } from "./FileView.js";
 import { Fields } from "./form/Fields.js";
 import type { View } from "./view.js";
 
-/** Jobs of this machine, each a file of its own. */
+/** Jobs of this machine, each a file of its own; one of them lies open. */
 export function JobView({ desk, view }: { readonly desk: Desk; readonly view: View }) {
+  const chosen = useSignal<FileDocument | undefined>(undefined);
   const jobs = desk.documents.value.filter(({ kind }) => kind === "job");
+  const open = jobs.find((one) => one === chosen.value) ?? jobs.at(-1);
   const fresh = (text: string) => {
     const taken = new Set(jobs.map(({ name }) => name.value));
     let n = 1;
     while (taken.has(`job-${n}.yaml`)) n++;
-    add(desk, "job", `job-${n}.yaml`, text);
+    chosen.value = add(desk, "job", `job-${n}.yaml`, text);
   };
   return (
     <>
-      {jobs.map((document) => (
-        <section key={document.name.value}>
-          <FileView desk={desk} view={view} document={document} root={jobSchema}>
+      {jobs.length > 1 && (
+        <fieldset class="bare" aria-label="Which job lies open">
+          {jobs.map((document) => (
+            <button
+              type="button"
+              key={document.name.value}
+              aria-pressed={document === open}
+              onClick={() => (chosen.value = document)}
+            >
+              {document.name.value}
+            </button>
+          ))}
+        </fieldset>
+      )}
+      {open && (
+        <section key={open.name.value}>
+          <FileView desk={desk} view={view} document={open} root={jobSchema}>
             {(form) => <Fields form={form} way={[]} schema={jobSchema} />}
           </FileView>
-          <button type="button" class="out" onClick={() => remove(desk, document)}>
-            take {document.name.value} off the desk
+          <button type="button" class="out" onClick={() => remove(desk, open)}>
+            take {open.name.value} off the desk
           </button>
         </section>
-      ))}
+      )}
       <button type="button" class="add" onClick={() => fresh("name: \nmaterial: \nsteps:\n")}>
         + job
       </button>

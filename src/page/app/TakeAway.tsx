@@ -98,10 +98,7 @@ export function TakeAway({ desk, keeping }: { readonly desk: Desk; readonly keep
             take all, bound in one PDF
           </button>
         </p>
-        <p class="about">
-          Several files come as one zip. Pictures (PNG), printing anew at every save, and many machines at once are the
-          command line’s.
-        </p>
+        <p class="about">Several files come as one zip.</p>
         <div role="status">
           {told.value.map((words) => (
             <p key={words}>{words}</p>
@@ -111,7 +108,7 @@ export function TakeAway({ desk, keeping }: { readonly desk: Desk; readonly keep
       <div class="card">
         <h2>Files</h2>
         <p class="about">
-          They are yours: plain text, the same that the command line reads. Machine and job files, readings (CSV) and
+          They are yours: plain text, to keep where you like and to hand on. Machine and job files, readings (CSV) and
           sheets of your own are opened by dropping them anywhere on the page, several at a time.
         </p>
         <ul>

@@ -67,4 +67,21 @@ describe.runIf(hasBrowser)("a job from nothing", () => {
     );
     expect(faults).toEqual([]);
   }, 120_000);
+
+  test("of several one lies open, and what is typed goes into that one", async () => {
+    const { page, faults } = await open(
+      await written("templates/machines/boathouse.yaml", "--job", "templates/jobs/deck-pin.yaml"),
+      await context(),
+    );
+    await goTo(page, "Job");
+    await page.getByRole("button", { name: "+ job", exact: true }).click();
+    await page.locator("#at-name").fill("Second");
+    await page.getByRole("button", { name: "deck-pin.yaml", exact: true }).click();
+    expect(await page.locator("#at-name").inputValue()).toBe("Deck pin");
+    await page.getByRole("button", { name: "job-1.yaml", exact: true }).click();
+    expect(await page.locator("#at-name").inputValue()).toBe("Second");
+    const ids = await page.evaluate(() => [...document.querySelectorAll("[id^=at-]")].map(({ id }) => id));
+    expect(new Set(ids).size).toBe(ids.length);
+    expect(faults).toEqual([]);
+  }, 60_000);
 });
