@@ -190,8 +190,8 @@ function readStage(
   };
 }
 
-/** What a step is called that hands the speed on as it is: a coupling, or a back gear out of mesh. */
-const handsOn = /^(direct|open|direkt|offen)$/i;
+/** How the name of a step begins that hands the speed on as it is: a coupling, or a back gear out of mesh. */
+const handsOn = /^(direct|open|direkt|offen)\b/i;
 
 /** A step of which neither pulleys nor gears are told would pass for a coupling, its speeds as wrong as the pulleys are unlike. Of a
  *  drive without any there is no doubt. */
