@@ -226,16 +226,18 @@ type Card = NonNullable<Template["card"]>;
 function filledCards(findings: Findings, template: Template, here: readonly Use[]): Made | { missing: string } {
   const { machine } = findings;
   const { size } = machine.paper;
-  const { orientation } = template;
-  const upright = laidOut(machine, orientation, template);
+  const [upright, other] = orientationsOf(template).map((orientation) => laidOut(machine, orientation, template));
   if (upright === undefined) return { missing: say("binder.missing room in margins", { paper: size }) };
   const { card } = template;
   if (card === undefined) {
     const filled = filledOn(findings, template, here, upright.body, upright.paper);
-    return "missing" in filled ? filled : { ...upright, cards: [], ...filled };
+    const made = "missing" in filled ? filled : { ...upright, cards: [], ...filled };
+    if (template.orientation !== "either" || other === undefined) return made;
+    const turned = filledOn(findings, template, here, other.body, other.paper);
+    if ("missing" in turned || ("filled" in made && !isBetter(turned.filled, made.filled))) return made;
+    return { ...other, cards: [], ...turned };
   }
   const cover = template.needs === "drive" ? machine.drive?.cover : undefined;
-  const other = laidOut(machine, orientation === "portrait" ? "landscape" : "portrait", template);
   let best: Made | undefined;
   let missing = tooLarge(card, size, upright.body);
   for (const [index, one] of cardSizes({ ...card, ...cover }, cover !== undefined, upright.body).entries()) {
@@ -262,6 +264,26 @@ function filledCards(findings: Findings, template: Template, here: readonly Use[
   }
   return best ?? { missing };
 }
+
+/** The one that comes first, and the other. */
+const orientationsOf = ({ orientation, card }: Template): readonly [Orientation, Orientation] =>
+  orientation === "portrait" || (orientation === "either" && card)
+    ? ["portrait", "landscape"]
+    : ["landscape", "portrait"];
+
+/** Fewer pieces to cut, as more of them stay whole, or as many on fewer pages. */
+function isBetter(one: readonly Filled[], other: readonly Filled[]): boolean {
+  const pieces = (pages: readonly Filled[]) =>
+    pages.reduce((sum, { marks = [] }) => sum + countOf(marks, "caption"), 0);
+  return pieces(one) - pieces(other) < 0 || (pieces(one) === pieces(other) && one.length < other.length);
+}
+
+/** Every piece has its words beneath it. */
+const countOf = (marks: readonly Mark[], name: string): number =>
+  marks.reduce((sum, mark) => {
+    if (mark.kind !== "group") return sum;
+    return sum + (mark.name === name && mark.marks.length > 0 ? 1 : countOf(mark.marks, name));
+  }, 0);
 
 /** Told in whole millimetres that do fit. */
 function tooLarge(card: Card, size: PaperSize, body: Box): string {
@@ -296,9 +318,14 @@ function filledOn(
   return { filled };
 }
 
-/** What a template leaves its blocks of the machine's paper; undefined where that is next to nothing. */
-export const roomOn = (machine: Machine, template: Template): Box | undefined =>
-  laidOut(machine, template.orientation, template)?.body;
+/** What a template without a card leaves its blocks of the machine's paper, and whether that lies across; undefined where nothing is made. */
+export function roomOn(
+  findings: Findings,
+  template: Template,
+): { readonly body: Box; readonly across: boolean } | undefined {
+  const made = filledCards(findings, template, usesOf(findings.machine));
+  return "missing" in made ? undefined : { body: made.body, across: liesAcross(made.paper) };
+}
 
 function laidOut(machine: Machine, orientation: Orientation, template: Template): Laid | undefined {
   const paper = paperSize(machine.paper.size, orientation);

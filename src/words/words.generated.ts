@@ -3308,7 +3308,7 @@ const de: Readonly<Record<Key, Text>> = {
   "page.across factor": "quer × {factor}",
   "page.down factor": "längs × {factor}",
   "page.skew": "Schiefe {skew}",
-  "page.check bar": "soll {length} lang sein, von Ende zu Ende · {side}",
+  "page.check bar": "Soll von Ende zu Ende: {length} · {side}",
   "page.along across": "quer: kurze Seite des Bogens",
   "page.along down": "längs: lange Seite des Bogens",
   "page.used for turning": "Als Drehmaschine",
