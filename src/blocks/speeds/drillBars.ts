@@ -18,7 +18,7 @@ import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { withoutNearlyAlike } from "../shared/nearlyAlike.js";
 import { paragraph } from "../shared/paragraph.js";
-import { heading, heightOf, lowered, together, whole } from "../shared/runs.js";
+import { accompanying, heading, heightOf, lowered, together, whole } from "../shared/runs.js";
 import { leading, size } from "../shared/style.js";
 import { bandNotes, bandText } from "./bandNotes.js";
 import { type Axis, axisDrawing, axisOf, type Sized } from "./barAxis.js";
@@ -54,10 +54,12 @@ export const drillBars = block(
       ...drawn,
       ...(omitted.length === 0 || drawn.length === 0
         ? []
-        : together(paragraph(say("belt card.omitted", { positions }), width, { gap: 1.4 }))),
+        : accompanying(together(paragraph(say("belt card.omitted", { positions }), width, { gap: 1.4 })))),
       ...(byHand.length === 0
         ? []
-        : together(paragraph(say("drilling card.by hand", { operations }), width, { weight: "bold", gap: 2.5 }))),
+        : accompanying(
+            together(paragraph(say("drilling card.by hand", { operations }), width, { weight: "bold", gap: 2.5 })),
+          )),
     ];
   },
   { operations: operationWords, sizes: ["work", "drills", ...drillSystems] },
@@ -131,9 +133,11 @@ function section(settings: Settings, findings: Findings, doubt: readonly Run[], 
       ...apart,
       { drawing: top, gap: 0.6, keepWithNext: true },
       ...runs,
-      ...lacking,
-      ...paragraph(signWords(bars, axis, settings).join(" "), width, { gap: 1.4 }),
-      ...paragraph(notes, width, { size: size.source, gap: 0.8 }),
+      ...accompanying([
+        ...lacking,
+        ...paragraph(signWords(bars, axis, settings).join(" "), width, { gap: 1.4 }),
+        ...paragraph(notes, width, { size: size.source, gap: 0.8 }),
+      ]),
     ],
     head.length + apart.length + 1 + runs.length,
     height,
