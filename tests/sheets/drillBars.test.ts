@@ -252,6 +252,15 @@ work: { materials: [mild steel, aluminium, brass, grey cast iron, stainless stee
     return new Set(signs);
   };
   for (const sign of signsOf("ABCD", "ABCD")) expect(sign).toMatch(/^\d+$/);
+  // Of thirty steps without labels the first are called by every letter there is, the rest by numbers.
+  const steps = Array.from({ length: 30 }, (_, at) => `{ driver: ${100 - at}, driven: ${55 + at} }`);
+  const thirty = findingsOf(
+    `name: D\nkind: drill\npaper: { size: A5 }\ndrive: { motor: { speed: [1400, 2800] }, stages: [{ name: belt, steps: [${steps}] }] }\n`,
+  );
+  for (const { drawing } of printOf(thirty, "drilling-card").pages)
+    walk(drawing.marks, (mark) => {
+      if (mark.kind === "text") expect(mark.text).toEqual(expect.any(String));
+    });
   for (const sign of signsOf("ABPQ", "1234")) expect(sign).toMatch(/^[^abpq\d]$/);
 });
 

@@ -63,9 +63,9 @@ export function keysOf(bars: readonly Bar[], axis: Axis, labels: readonly string
 function signsBeside(labels: readonly string[], count: number): string[] {
   if (!labels.some((label) => /\d/.test(label))) return Array.from({ length: count }, (_, index) => String(index + 1));
   const words = new Set(labels.flatMap((label) => label.toLowerCase().split(/[^\p{L}]+/u)));
-  const free = [..."pqrstuvwxyzghkmn"].filter((letter) => !words.has(letter));
-  const pairs = free.flatMap((first) => free.map((second) => first + second)).filter((pair) => !words.has(pair));
-  return [...free, ...pairs].slice(0, count);
+  const letters = [..."pqrstuvwxyzghkmn"];
+  const pairs = letters.flatMap((first) => letters.map((second) => first + second));
+  return [...letters, ...pairs].filter((sign) => !words.has(sign)).slice(0, count);
 }
 
 const widthOf = ({ from, to }: Piece, { place }: Axis): number => place(to) - place(from);
