@@ -18,7 +18,10 @@ export function sheetKeys(): SettingLine[] {
     ["title: My sheet", "must be given"],
     ["needs: nothing", `without it the sheet is not made: ${needs.join(", ")}`],
     ["# for: turning", `only on machines with that use: ${uses.join(" or ")} (kind: in the machine file)`],
-    ["orientation: portrait", "or landscape"],
+    [
+      "orientation: portrait",
+      "or landscape; or either: upright where so more pieces to cut stay whole, or fewer pages do",
+    ],
     [
       `margin: { binding: ${binding}, other: ${other} }`,
       "binding: the left of an upright page, the top of one that lies across; one length is for all edges. A bare number is mm; any length may carry its unit: 10 mm, 0.5 in",

@@ -24,9 +24,10 @@ export type Measured = {
 
 /** Whether a printed dial, as a caliper finds it, is good enough, what it would cost, and what would mend it. @throws Unanswered */
 export function verified(
-  { machine, handwheels }: Findings,
+  findings: Findings,
   { handwheel: name, measured: measuredText, by }: Measured,
 ): { readonly good: boolean; readonly lines: readonly string[] } {
+  const { machine, handwheels } = findings;
   const named = wheelNamed(
     name,
     handwheels.map(({ handwheel }) => handwheel.name),
@@ -39,7 +40,8 @@ export function verified(
       `"${measuredText}" is not a length; write what the caliper says, as 119.7 mm or 4.713 in; a bare number is in ${inWords[units]}, the file's unit`,
       "question",
     );
-  const measure = chosenMeasure(finding, by, measured, machine);
+  const page = dialsPage(findings);
+  const measure = chosenMeasure(finding, by, measured, { machine, room: page?.body });
   const verdict = verdictOn(measure, measured);
   const { off, good } = verdict;
   const lines = [
@@ -56,7 +58,7 @@ export function verified(
     lines: [
       ...lines,
       costWords(finding, measure, verdict.turns, units),
-      ...(!good || Math.abs(off) > 0.05 ? [mendWords(measure, verdict.ratio, machine)] : []),
+      ...(!good || Math.abs(off) > 0.05 ? [mendWords(measure, verdict.ratio, machine, page?.across)] : []),
     ],
   };
 }
@@ -75,14 +77,19 @@ function offWords({ by }: Measure, off: number, units: Units): string {
 type Chosen = Measure & { readonly others?: string };
 
 /** The length that was measured: of a dial that the paper takes in pieces the nearest of theirs, or their sum. */
-function chosenMeasure(finding: HandwheelFinding, by: string | undefined, measured: number, machine: Machine): Chosen {
+function chosenMeasure(
+  finding: HandwheelFinding,
+  by: string | undefined,
+  measured: number,
+  { machine, room }: { readonly machine: Machine; readonly room: Room | undefined },
+): Chosen {
   const { handwheel, dial } = finding;
   const { units } = machine;
   const measures = dial === undefined ? [] : measuresOf(dial, units);
   const [first, ...others] = measures;
   if (first === undefined)
     throw new Unanswered(`"${handwheel.name}" has no dial: give it a feed and a dial with its sizes`);
-  const parts = dial === undefined ? [] : partsOf(finding, dial, machine);
+  const parts = dial === undefined ? [] : partsOf(finding, dial, machine, room);
   if (parts.length > 1 && by !== "chord") {
     const whole = { ...first, what: `the whole of ${parts.length} pieces, ${first.what},` };
     const all = [...parts, whole];
@@ -99,9 +106,15 @@ function chosenMeasure(finding: HandwheelFinding, by: string | undefined, measur
   throw new Unanswered(`say what was measured of "${handwheel.name}": ${ways.join(" or ")}`, "question");
 }
 
-function partsOf(finding: HandwheelFinding, dial: DialFinding, machine: Machine): Measure[] {
+type Room = { readonly width: number; readonly height: number };
+
+/** Of the sheet that has the dials. */
+const dialsPage = (findings: Findings) => {
   const template = builtIn.find(({ name }) => name === "dial");
-  const room = template && roomOn(machine, template);
+  return template && roomOn(findings, template);
+};
+
+function partsOf(finding: HandwheelFinding, dial: DialFinding, machine: Machine, room: Room | undefined): Measure[] {
   const pieces = (room && dialSet(finding, machine, room)?.pieces) ?? [];
   return pieces.length < 2 ? [] : pieces.map((piece) => measureOfPiece(dial, piece, machine.units));
 }
@@ -129,12 +142,11 @@ function costWords({ reading, dial }: HandwheelFinding, { by }: Measure, turns: 
 }
 
 /** The bar that corrects what lies level on the dials sheet; along a bent edge both sides of the sheet mix. */
-function mendWords({ by }: Measure, ratio: number, { paper, printers, units }: Machine): string {
+function mendWords({ by }: Measure, ratio: number, { paper, printers, units }: Machine, across = true): string {
   if (by === "arc")
     return "To mend it, print the printer-check page and put its figures into the file: along a bent edge no single one can be told.";
   const name = paper.printer ?? "my printer";
   const printer = printers[name];
-  const landscape = builtIn.find((sheet) => sheet.name === "dial")?.orientation === "landscape";
   const entry = (side: "across" | "down") => {
     const bar = mendedBar(printer, side, ratio, units);
     // In inches, unless the file gives this bar in millimetres, whose diagonals then are too.
@@ -143,7 +155,7 @@ function mendWords({ by }: Measure, ratio: number, { paper, printers, units }: M
       return `${side}: ${formatFixed(bar.measured / MM_PER_INCH, 3)} of ${trimmed(bar.nominal / MM_PER_INCH, 3)} in`;
     return `${side}: ${formatFixed(bar.measured, 2)} of ${trimmed(bar.nominal, 3)}${units === "in" ? " mm" : ""}`;
   };
-  const [level, upright] = landscape ? (["down", "across"] as const) : (["across", "down"] as const);
+  const [level, upright] = across ? (["down", "across"] as const) : (["across", "down"] as const);
   const key = /^[\w ]+$/.test(name) ? name : JSON.stringify(name);
   const use = paper.printer === undefined ? ` and  paper: { printer: ${key} }` : "";
   return `To mend it, print again with  printers: { ${key}: { ${entry(level)} } }${use}; keep the other bars of that entry as they are. That is for a length that lay level on the dials sheet, which is ${level} its sheet of paper; if it lay the other way, ${entry(upright)} instead.`;

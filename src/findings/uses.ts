@@ -21,10 +21,10 @@ const usualDrills = {
   in: [1 / 16, 1 / 8, 3 / 16, 1 / 4, 3 / 8, 1 / 2],
 } as const;
 
-/** Diameters of the drills to tell of, mm: the file's, or usual ones, none larger than the machine drives. */
+/** Diameters of the drills to tell of, mm, the smallest first: the file's, or usual ones, none larger than the machine drives. */
 export function drillsOf({ work, units, limits }: Pick<Machine, "work" | "units" | "limits">): number[] {
   const drills = work.drills ?? usualDrills[units].map((size) => inMm(size, units));
-  return drills.filter((diameter) => diameter <= largestDrill(limits) + 1e-9);
+  return drills.filter((diameter) => diameter <= largestDrill(limits) + 1e-9).sort((one, other) => one - other);
 }
 
 /** Diameters to tell an operation for, mm: of the drills where a hole is made, else of the work. */

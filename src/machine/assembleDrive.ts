@@ -34,6 +34,7 @@ export function assembleDrive(drive: Raw<"drive">, context: Context): Drive {
     ...speedStage,
     ...drive.stages.map((stage, index) => readStage(stage, belt, ["drive", "stages", index], context)),
   ];
+  judgeBareSteps(drive.stages, context);
   const ways = stages.reduce((product, { steps }) => product * steps.length, 1);
   if (ways > MOST.positions)
     context.error(
@@ -190,13 +191,28 @@ function readStage(
   };
 }
 
-function readStep(
-  step: Raw<"drive">["stages"][number]["steps"][number],
-  usual: string,
-  belt: Belt | undefined,
-  path: Path,
-  context: Context,
-): Step {
+/** How the name of a step begins that hands the speed on as it is: a coupling, or a back gear out of mesh. */
+const handsOn = /^(direct|open|direkt|offen)\b/i;
+
+/** A step of which neither pulleys nor gears are told would pass for a coupling, its speeds as wrong as the pulleys are unlike. Of a
+ *  drive without any there is no doubt. */
+function judgeBareSteps(stages: Raw<"drive">["stages"], { error }: Context): void {
+  const isBare = ({ driver, driven, teeth }: RawStep) => (driver ?? driven ?? teeth) === undefined;
+  if (stages.every(({ steps }) => steps.every(isBare))) return;
+  for (const [at, { name, steps }] of stages.entries())
+    for (const [index, step] of steps.entries())
+      if (isBare(step) && !handsOn.test(step.label ?? ""))
+        error(
+          ["drive", "stages", at, "steps", index],
+          "missing",
+          `the step has neither pulleys nor gears, in "${name}"`,
+          "add driver: and driven:, or teeth:; of a coupling or a back gear out of mesh write label: direct or label: open",
+        );
+}
+
+type RawStep = Raw<"drive">["stages"][number]["steps"][number];
+
+function readStep(step: RawStep, usual: string, belt: Belt | undefined, path: Path, context: Context): Step {
   const { error } = context;
   const label = step.label ?? usual;
   if (step.teeth !== undefined) {
@@ -224,7 +240,7 @@ const gearPair = (wheels: readonly number[]) => {
   return { driver: wheels[0] ?? 1, driven: wheels.at(-1) ?? 1, ...(idlers > 0 && { idlers }) };
 };
 
-type RawPulley = Raw<"drive">["stages"][number]["steps"][number]["driver"];
+type RawPulley = RawStep["driver"];
 
 function readPulley(
   given: RawPulley,

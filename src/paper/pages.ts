@@ -27,7 +27,7 @@ const ways: readonly Way[] = [
 ];
 
 /** Puts pieces on as few pages as are found in a few ways of placing the large ones first, each cut from what is left by straight cuts
- *  from edge to edge, `gap` mm between neighbours; of ways with as few pages the first that parts the fewest that belong together and
+ *  from edge to edge, `gap` mm between neighbours; of ways with as few pages the first that scatters the least what belongs together and
  *  leaves room for what follows, `below` mm high, or else the most. The emptiest page is the last. Nothing is turned: how a strip lies to
  *  the grain of the paper matters. The same pieces in the same order give the same places. `most`: where more pages are of no use, no
  *  pains are taken over them.
@@ -43,7 +43,7 @@ export function packedOnPages<T>(
   const cost = (pages: readonly FilledPage<T>[]) => {
     const last = pages.at(-1)?.height ?? 0;
     const more = below > 0 && last + gap + below > room.height ? 1 : 0;
-    return [pages.length + more, parted(pages).length, more * last] as const;
+    return [pages.length + more, scattered(pages).length, more * last] as const;
   };
   const area = ({ width, height }: Room) => (width + gap) * (height + gap);
   const fewest = Math.ceil(pieces.reduce((sum, piece) => sum + area(piece), 0) / area(room) - 1e-9);
@@ -67,7 +67,7 @@ export function packedOnPages<T>(
   if (best === undefined || best.length > most) return best ?? [];
   // What is parted even so is tried one by one.
   let whole: ReadonlySet<string> = new Set();
-  for (const kind of parted(best)) {
+  for (const kind of new Set(scattered(best))) {
     const more = new Set([...whole, kind]);
     if (attempt(more)) whole = more;
   }
@@ -79,10 +79,10 @@ const less = (one: readonly number[], other: readonly number[]): boolean => {
   return at >= 0 && (one[at] ?? 0) < (other[at] ?? 0);
 };
 
-/** The groups that lie on more than one page. */
-function parted<T>(pages: readonly FilledPage<T>[]): string[] {
+/** The groups that lie on more than one page, each as often as there are further pages with some of it. */
+function scattered<T>(pages: readonly FilledPage<T>[]): string[] {
   const seen = pages.flatMap(({ placed }) => [...new Set(placed.flatMap(({ besides }) => besides ?? []))]);
-  return [...new Set(seen.filter((kind, index) => seen.indexOf(kind) !== index))];
+  return seen.filter((kind, index) => seen.indexOf(kind) !== index);
 }
 
 const sameSize = (one: Room, other: Room): boolean =>

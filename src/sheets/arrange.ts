@@ -11,6 +11,7 @@ import { type Use, usesOf } from "../findings/uses.js";
 import type { Machine, PaperSize } from "../machine/machine.js";
 import { type Orientation, paperSize } from "../paper/paperSize.js";
 import { liesAcross } from "../paper/printerCorrection.js";
+import { TURN } from "../quantity/angle.js";
 import { trimmed } from "../quantity/format.js";
 import { say, translated, withinSentence } from "../words/say.js";
 import { cardMarks, cardSizes, cardsOn, insideOf, largestCard } from "./card.js";
@@ -51,9 +52,11 @@ export function arrange(findings: Findings, template: Template): Arranged {
   if (stray !== undefined) return stray;
   const made = filledCards(findings, template, here);
   if ("missing" in made) return made;
-  const { paper, frame, body, cards, card, filled } = made;
+  const { paper, frame, body, cards, card, turned, filled } = made;
   const holes = card?.holes ?? [];
-  const insides = card === undefined ? [] : cards.map((box) => insideOf(box, card));
+  // One that is turned is drawn as it will be held, then laid on the page.
+  const own = cards.map((box) => (turned && card ? { ...card, left: 0, top: 0 } : box));
+  const insides = card === undefined ? [] : own.map((box) => insideOf(box, card));
 
   // Of cards several lie on a page.
   const perPage = Math.max(1, cards.length);
@@ -66,14 +69,15 @@ export function arrange(findings: Findings, template: Template): Arranged {
   const finished = pages.map((parts, index): Page => {
     const title = parts[0]?.title ?? about;
     const contents = parts.flatMap(({ marks }, place): Mark[] => {
-      const box = cards[place];
+      const [box, on] = [own[place], cards[place]];
       const { inside, foot } = insides[place] ?? { inside: body, foot: body };
       const which =
         filled.length < 2 ? "" : say("page.card of", { card: index * perPage + place + 1, cards: filled.length });
-      return [
+      const all = [
         ...(box === undefined ? [] : cardMarks(machine, box, foot, holes, which)),
         group({ x: inside.left, y: inside.top }, marks ?? []),
       ];
+      return turned && on ? [group({ x: on.left, y: on.top + on.height }, all, { turn: -TURN / 4 })] : all;
     });
     const trueSize = isTrueSize(template);
     const furniture = template.bare
@@ -209,44 +213,77 @@ function stacked(runs: readonly Run[]): [marks: Mark[], height: number] {
 
 type Sheet = { readonly width: number; readonly height: number };
 type Laid = { readonly paper: ReturnType<typeof paperSize>; readonly frame: Box; readonly body: Box };
-type Made = Laid & { readonly card?: Card; readonly cards: readonly Box[]; readonly filled: readonly Filled[] };
+type Made = Laid & {
+  readonly card?: Card;
+  readonly cards: readonly Box[];
+  /** Cards lie a quarter turned on their page, the head at its left. */
+  readonly turned?: boolean;
+  readonly filled: readonly Filled[];
+};
 type Card = NonNullable<Template["card"]>;
 
 /** Pages, or cards of the size with which they are fewest. */
 function filledCards(findings: Findings, template: Template, here: readonly Use[]): Made | { missing: string } {
   const { machine } = findings;
   const { size } = machine.paper;
-  const { orientation } = template;
-  const upright = laidOut(machine, orientation, template);
+  const [upright, other] = orientationsOf(template).map((orientation) => laidOut(machine, orientation, template));
   if (upright === undefined) return { missing: say("binder.missing room in margins", { paper: size }) };
   const { card } = template;
   if (card === undefined) {
     const filled = filledOn(findings, template, here, upright.body, upright.paper);
-    return "missing" in filled ? filled : { ...upright, cards: [], ...filled };
+    const made = "missing" in filled ? filled : { ...upright, cards: [], ...filled };
+    if (template.orientation !== "either" || other === undefined) return made;
+    const turned = filledOn(findings, template, here, other.body, other.paper);
+    if ("missing" in turned || ("filled" in made && !isBetter(turned.filled, made.filled))) return made;
+    return { ...other, cards: [], ...turned };
   }
   const cover = template.needs === "drive" ? machine.drive?.cover : undefined;
-  const other = laidOut(machine, orientation === "portrait" ? "landscape" : "portrait", template);
   let best: Made | undefined;
   let missing = tooLarge(card, size, upright.body);
   for (const [index, one] of cardSizes({ ...card, ...cover }, cover !== undefined, upright.body).entries()) {
-    // A card that is too wide for the page lies across it.
-    const laid = [upright, other].flatMap((way) => way ?? []).find(({ body }) => cardsOn(body, one).length > 0);
+    // Where a card is too wide for the page this lies across, and where it is too high for that the card does.
+    const ways = [false, true].flatMap((turned) =>
+      [upright, other].flatMap((way) => {
+        const cards = way ? cardsOn(way.body, turned ? { ...one, width: one.height, height: one.width } : one) : [];
+        return way && cards.length > 0 ? [{ ...way, cards, turned }] : [];
+      }),
+    );
+    const [laid] = ways;
     if (laid === undefined) {
       missing = tooLarge(one, size, upright.body);
       continue;
     }
-    const cards = cardsOn(laid.body, one);
-    const filled = filledOn(findings, template, here, insideOf(cards[0] as Box, one).inside, laid.paper);
+    const { inside } = insideOf({ ...one, left: 0, top: 0 }, one);
+    const filled = filledOn(findings, template, here, inside, laid.paper);
     if ("missing" in filled) {
       if (index === 0 || best === undefined) missing = filled.missing;
       continue;
     }
-    if (best === undefined || filled.filled.length < best.filled.length)
-      best = { ...laid, card: one, cards, ...filled };
+    if (best === undefined || filled.filled.length < best.filled.length) best = { ...laid, card: one, ...filled };
     if (best.filled.length <= usesOf(machine).length) break;
   }
   return best ?? { missing };
 }
+
+/** The one that comes first, and the other. */
+const orientationsOf = ({ orientation, card }: Template): readonly [Orientation, Orientation] =>
+  orientation === "portrait" || (orientation === "either" && card)
+    ? ["portrait", "landscape"]
+    : ["landscape", "portrait"];
+
+/** Fewer pieces to cut, as more of them stay whole, or as many on fewer pages. */
+function isBetter(one: readonly Filled[], other: readonly Filled[]): boolean {
+  const pieces = (pages: readonly Filled[]) =>
+    pages.reduce((sum, { marks = [] }) => sum + countOf(marks, "caption"), 0);
+  return pieces(one) - pieces(other) < 0 || (pieces(one) === pieces(other) && one.length < other.length);
+}
+
+/** Every piece has its words beneath it. */
+const countOf = (marks: readonly Mark[], name: string): number =>
+  marks.reduce((sum, mark) => {
+    if (mark.kind !== "group") return sum;
+    return sum + (mark.name === name && mark.marks.length > 0 ? 1 : countOf(mark.marks, name));
+  }, 0);
 
 /** Told in whole millimetres that do fit. */
 function tooLarge(card: Card, size: PaperSize, body: Box): string {
@@ -281,9 +318,14 @@ function filledOn(
   return { filled };
 }
 
-/** What a template leaves its blocks of the machine's paper; undefined where that is next to nothing. */
-export const roomOn = (machine: Machine, template: Template): Box | undefined =>
-  laidOut(machine, template.orientation, template)?.body;
+/** What a template without a card leaves its blocks of the machine's paper, and whether that lies across; undefined where nothing is made. */
+export function roomOn(
+  findings: Findings,
+  template: Template,
+): { readonly body: Box; readonly across: boolean } | undefined {
+  const made = filledCards(findings, template, usesOf(findings.machine));
+  return "missing" in made ? undefined : { body: made.body, across: liesAcross(made.paper) };
+}
 
 function laidOut(machine: Machine, orientation: Orientation, template: Template): Laid | undefined {
   const paper = paperSize(machine.paper.size, orientation);

@@ -6,8 +6,9 @@ import { group } from "../drawing/shapes.js";
 export type Head = { readonly height: number; readonly over: (marks: readonly Mark[]) => boolean };
 /** Of a page, mm: what it holds, what it holds at least so as not to look empty, and what runs ask for at its head. */
 type Room = { readonly height: number; readonly least: number; readonly headOf: (runs: readonly Run[]) => number };
-/** What has been put on one page, how far down it reaches, and what it leaves free for its head, mm. */
-type Filled = { readonly marks: Mark[]; used: number; head: number };
+/** What has been put on one page, how far down it reaches, and what it leaves free for its head, mm; `subject`: more than words that
+ *  accompany what is on another. */
+type Filled = { readonly marks: Mark[]; used: number; head: number; subject: boolean };
 /** Runs that share a page, or the rows of a list that goes down one column and on to the next. */
 type Item = { readonly kind: "chain"; readonly runs: readonly Run[] } | List;
 type List = {
@@ -102,6 +103,7 @@ function add(page: Page, part: Part): Page {
   page.marks.push(group({ x: 0, y: page.used + part.gap }, part.marks));
   page.used += part.gap + part.used;
   page.head = Math.max(page.head, part.head);
+  page.subject ||= part.subject;
   page.parts.push(part);
   return page;
 }
@@ -127,12 +129,14 @@ function balanced(items: readonly Item[], room: Room, first: First): (Filled | u
   const whole = evened(items, room, first);
   if (lonely(whole, room) === 0) return whole;
   const torn = evened(items.flatMap(loosened), room, first);
-  return torn.length <= whole.length && lonely(torn, room) < lonely(whole, room) ? torn : whole;
+  const saved = [whole.length - torn.length, lonely(whole, room) - lonely(torn, room)];
+  return Math.min(...saved) >= 0 && Math.max(...saved) > 0 ? torn : whole;
 }
 
-/** How many pages are nearly empty, where there are several. */
+/** How many pages are nearly empty, or have words alone, where there are several. */
 const lonely = (pages: readonly (Filled | undefined)[], { least }: Room): number =>
-  pages.length < 2 ? 0 : pages.filter((page) => page !== undefined && reach(page) < least).length;
+  pages.length < 2 ? 0 : pages.filter((page) => page !== undefined && isLonely(page, least)).length;
+const isLonely = (page: Filled, least: number): boolean => reach(page) < least || !page.subject;
 
 /** Runs at either end of a chain that stay together when it is torn. */
 const ENDS = 3;
@@ -144,7 +148,7 @@ function loosened(item: Item): Item[] {
   return [runs.slice(0, ENDS), ...middle, runs.slice(-ENDS)].map((chain) => ({ kind: "chain", runs: chain }));
 }
 
-/** Pages filled one after the other, with so much less on those before a nearly empty one that it is none, where that helps. */
+/** Pages filled one after the other, with so much less on those before a lonely one that it is none, where that helps. */
 function evened(items: readonly Item[], room: Room, first: First): (Filled | undefined)[] {
   const { height, least } = room;
   const limits = new Map([[0, first.height]]);
@@ -154,7 +158,7 @@ function evened(items: readonly Item[], room: Room, first: First): (Filled | und
   for (let index = 1; index < pages.length; index++) {
     const before = pages[index - 1];
     const here = pages[index];
-    if (before === undefined || here === undefined || reach(here) >= least) continue;
+    if (before === undefined || here === undefined || !isLonely(here, least)) continue;
     for (let limit = reach(before) - STEP; limit > least; limit -= STEP) {
       const other = filled(index - 1, limit);
       if (other.length !== pages.length) break;
@@ -175,11 +179,11 @@ function fill(
   limitOf: (page: number) => number,
 ): (Filled | undefined)[] {
   const pages: (Filled | undefined)[] = [];
-  let page: Filled = { marks: [], used: 0, head };
+  let page: Filled = { marks: [], used: 0, head, subject: false };
   const limit = (runs: readonly Run[]) => limitOf(pages.length) - Math.max(page.head, headOf(runs));
   const turn = () => {
     if (page.marks.length > 0) pages.push(page);
-    page = { marks: [], used: 0, head: 0 };
+    page = { marks: [], used: 0, head: 0, subject: false };
   };
   const open = (over: Drawing | undefined) => {
     if (over === undefined) return;
@@ -192,6 +196,7 @@ function fill(
     page.marks.push(group({ x: 0, y: page.used }, run.drawing.marks));
     page.used += run.drawing.height;
     page.head = Math.max(page.head, headOf([run]));
+    page.subject ||= run.accompanies !== true;
   };
   const overflows = (runs: readonly Run[], wanted: number) => wanted > limit(runs) + 1e-9;
   const putChain = (runs: readonly Run[]) => {
@@ -238,6 +243,7 @@ function fill(
         }
       page.used = top + set.height;
       page.head = Math.max(page.head, headOf(rest.slice(0, set.taken)));
+      page.subject = true;
       rest = rest.slice(set.taken);
       if (rest.length > 0) turn();
     }

@@ -1,5 +1,5 @@
 import { fewLines, shortened } from "../blocks/shared/shortened.js";
-import { axisLine, objectLine, rowLine, size } from "../blocks/shared/style.js";
+import { axisLine, objectLine, pen, size } from "../blocks/shared/style.js";
 import type { Mark, Weight } from "../drawing/drawing.js";
 import { group, line, text } from "../drawing/shapes.js";
 import { textWidth, wrapText } from "../drawing/text.js";
@@ -142,7 +142,7 @@ export function correctionNote({ paper, printers }: Machine, box: Box): Mark[] {
 export function checkBars(box: Box, foot: number, across: boolean, units: Units): Mark[] {
   const { step, most, places } = bars[units];
   const length = Math.min(most, step * Math.floor((Math.min(box.width, box.height) - 10) / step));
-  const y = box.top + box.height - foot - 1;
+  const y = box.top + box.height - foot - 1.6;
   const x = box.left + box.width - 1.5;
   const words = (side: string) =>
     shortened(
@@ -154,23 +154,17 @@ export function checkBars(box: Box, foot: number, across: boolean, units: Units)
   const [level, upright] = across
     ? [say("page.along down"), say("page.along across")]
     : [say("page.along across"), say("page.along down")];
-  const levelBar = [
-    line({ x: box.left, y }, { x: box.left + length, y }, rowLine),
-    ...ends(box.left, length).map((at) => line({ x: at, y: y - 1.2 }, { x: at, y: y + 1.2 }, rowLine)),
-  ];
-  const uprightBar = [
-    line({ x, y: box.top }, { x, y: box.top + length }, rowLine),
-    ...ends(box.top, length).map((at) => line({ x: x - 1.2, y: at }, { x: x + 1.2, y: at }, rowLine)),
-  ];
+  const levelBar = line({ x: box.left, y }, { x: box.left + length, y }, bar);
+  const uprightBar = line({ x, y: box.top }, { x, y: box.top + length }, bar);
   return [
-    group({ x: 0, y: 0 }, levelBar, { name: "check-bar-level" }),
-    group({ x: 0, y: 0 }, uprightBar, { name: "check-bar-upright" }),
-    text(words(level), { x: box.left + 2, y: y - 1 }, { size: size.source }),
+    group({ x: 0, y: 0 }, [levelBar], { name: "check-bar-level" }),
+    group({ x: 0, y: 0 }, [uprightBar], { name: "check-bar-upright" }),
+    text(words(level), { x: box.left + 2, y: y - 1.3 }, { size: size.source }),
     text(words(upright), { x: x - besideBar, y: box.top + 3 }, { size: size.source, turn: Math.PI / 2 }),
   ];
 }
 
+/** So thick that it has but two edges to measure between: its ends. A tick at either end would have two of its own. */
+const bar = pen(1.2);
 /** Of words that run down, whose letters' tops are towards the bar, mm. */
-const besideBar = 2.9;
-
-const ends = (from: number, length: number): number[] => [from, from + length];
+const besideBar = 3.3;

@@ -9,7 +9,7 @@ import { yamlFault } from "../machine/yamlWords.js";
 import { asGiven, lengthFault, readLength } from "./lengths.js";
 import { type Margin, usualMargin } from "./margins.js";
 import { checkKeys, type Reporter, readBlock } from "./readBlock.js";
-import { type Need, needs, type Template } from "./template.js";
+import { type Need, needs, orientations, type Template } from "./template.js";
 
 const keys = [
   "title",
@@ -94,9 +94,9 @@ export function readTemplate(
   if (isMap(cardNode)) card = lengthsOf(cardNode, "card", usualCard, ["most", "corner"], report);
   else if (cardNode) report(cardNode, "card needs a width and a height; for example { width: 130, height: 7 in }");
 
-  const orientation = oneOf("orientation", ["portrait", "landscape"], "portrait");
+  const orientation = oneOf<Template["orientation"]>("orientation", orientations, "portrait");
   // What is measured across and down such a page stands in the file as the sheet's short and long side.
-  if (value("uncorrected") === true && (orientation === "landscape" || (card && card.width > card.height)))
+  if (value("uncorrected") === true && (orientation !== "portrait" || (card && card.width > card.height)))
     report(
       node("uncorrected"),
       "the page on which a printer is measured lies upright on its sheet; write orientation: portrait",

@@ -2,6 +2,8 @@ import type { BlockName } from "../blocks/registry.js";
 import type { Use } from "../findings/uses.js";
 import type { Margin } from "./margins.js";
 
+export const orientations = ["portrait", "landscape", "either"] as const;
+
 /** What stands where on a sheet. Lengths in mm. Users copy one of templates/sheets and change it. */
 export type Template = {
   readonly name: string;
@@ -9,7 +11,8 @@ export type Template = {
   readonly needs: Need;
   /** Only for machines with this use. */
   readonly for?: Use;
-  readonly orientation: "portrait" | "landscape";
+  /** Either: across, unless upright more pieces to cut stay whole, or they take fewer pages. */
+  readonly orientation: (typeof orientations)[number];
   /** The usual one when left out. */
   readonly margin?: Margin;
   /** A trimmed card instead of the whole page. */

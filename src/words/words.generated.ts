@@ -105,7 +105,7 @@ export type Gaps = {
   "speed diagram.slowest": "position";
   "speed diagram.rpm": never;
   "speed diagram.position": never;
-  "speed diagram.beyond": never;
+  "speed diagram.in full": "names";
   "speed diagram.work": "unit";
   "speed diagram.drill": "unit";
   "speed diagram.cutting speed": "unit";
@@ -1672,7 +1672,7 @@ const en: Readonly<Record<Key, Text>> = {
   "page.across factor": "across × {factor}",
   "page.down factor": "down × {factor}",
   "page.skew": "skew {skew}",
-  "page.check bar": "must be {length} long · {side}",
+  "page.check bar": "must be {length} long, from end to end · {side}",
   "page.along across": "across: the sheet's short side",
   "page.along down": "down: the sheet's long side",
   "page.used for turning": "As a lathe",
@@ -1744,7 +1744,7 @@ const en: Readonly<Record<Key, Text>> = {
   "speed diagram.slowest": "{position}, turned down",
   "speed diagram.rpm": "rpm",
   "speed diagram.position": "belt",
-  "speed diagram.beyond": "beyond the limit",
+  "speed diagram.in full": "Names in full: {names}.",
   "speed diagram.work": "diameter of the work, {unit}",
   "speed diagram.drill": "diameter of the drill, {unit}",
   "speed diagram.cutting speed": "cutting speed, {unit}",
@@ -3308,7 +3308,7 @@ const de: Readonly<Record<Key, Text>> = {
   "page.across factor": "quer × {factor}",
   "page.down factor": "längs × {factor}",
   "page.skew": "Schiefe {skew}",
-  "page.check bar": "soll {length} lang sein · {side}",
+  "page.check bar": "Soll von Ende zu Ende: {length} · {side}",
   "page.along across": "quer: kurze Seite des Bogens",
   "page.along down": "längs: lange Seite des Bogens",
   "page.used for turning": "Als Drehmaschine",
@@ -3380,7 +3380,7 @@ const de: Readonly<Record<Key, Text>> = {
   "speed diagram.slowest": "{position}, heruntergeregelt",
   "speed diagram.rpm": "U/min",
   "speed diagram.position": "Riemen",
-  "speed diagram.beyond": "über der Grenze",
+  "speed diagram.in full": "Namen ausgeschrieben: {names}.",
   "speed diagram.work": "Durchmesser des Werkstücks, {unit}",
   "speed diagram.drill": "Durchmesser des Bohrers, {unit}",
   "speed diagram.cutting speed": "Schnittgeschwindigkeit, {unit}",

@@ -61,7 +61,7 @@ const bars = (lines: readonly Line[]) => {
 const readers: Record<string, (print: Print, printer: Printer) => Promise<readonly (readonly Line[])[]>> = {
   PDF: async (print, printer) =>
     (await readPdf((await render(print, "pdf", printer, tools))[0]?.bytes as Uint8Array)).pages.map(({ lines }) =>
-      lines.filter(({ pen, from, to }) => Math.abs(pen - 0.18) < 0.01 && apart(from, to) < 105),
+      lines.filter(({ pen, from, to }) => Math.abs(pen - 1.2) < 0.05 && apart(from, to) < 105),
     ),
   SVG: async (print, printer) =>
     (await render(print, "svg", printer, tools)).map(({ bytes }) =>

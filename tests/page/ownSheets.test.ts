@@ -77,6 +77,6 @@ test("completion knows blocks of several words, their settings, and the words th
   expect(labels("title: T\nblocks:\n  - drill b")).toContain("drill bars");
   expect(labels("title: T\nblocks:\n  - drill bars:\n      op")).toContain("operations");
   expect(labels("title: T\nblocks:\n  - positions:\n      caution: ")).toContain("belt");
-  expect(labels("orientation: ")).toEqual(["portrait", "landscape"]);
+  expect(labels("orientation: ")).toEqual(["portrait", "landscape", "either"]);
   expect(labels("bare: ")).toEqual(["true", "false"]);
 });

@@ -96,6 +96,24 @@ test("copies lie on one page where that takes no more pages", () => {
     expect(pages.filter(({ placed }) => placed.some(({ besides }) => besides === kind))).toHaveLength(1);
 });
 
+test("of as many pages those that scatter the pieces of a kind over the fewest", () => {
+  const sizes = [
+    [160, 100, "ring"],
+    [100, 50, "strip"],
+    [50, 100, "ring"],
+    [50, 50, "ring"],
+    [70, 70, "plate"],
+    [90, 90, "ring"],
+  ] as const;
+  const pages = packedOnPages(
+    sizes.map(([width, height, besides], item) => ({ width, height, besides, item })),
+    room150,
+    4,
+  );
+  expect(pages).toHaveLength(3);
+  expect(pages.filter(({ placed }) => placed.some(({ besides }) => besides === "ring"))).toHaveLength(2);
+});
+
 test("what follows finds room on the last page where it would else begin one", () => {
   const strips = Array.from({ length: 4 }, (_, item) => ({ width: 90, height: 30, item }));
   const high = { width: 60, height: 100, item: 4 };

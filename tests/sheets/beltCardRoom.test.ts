@@ -150,3 +150,67 @@ test("no print within a hole's radius of a screw's hole, which its head covers",
   const top = Math.min(...corners.map(({ from }) => from.y));
   expect((strip?.y ?? 0) - top).toBeGreaterThan(8 + 6 + 4.5);
 });
+
+/** Four steps, two and a back gear, in the common cover. */
+const sixteenGeared = (paper: string) =>
+  findingsOf(`name: Mill lathe
+paper: { size: ${paper} }
+limits: { chuck: 1500 rpm }
+drive:
+  motor: { speed: 1425 rpm }
+  cover: { width: 150, height: 110, corner: 4 }
+  stages:
+    - { name: motor belt, steps: ${cone([50, 64, 78, 92], "ABCD")} }
+    - { name: spindle belt, steps: ${cone([50, 64], "12")} }
+    - { name: back gear, steps: [{ label: open }, { label: geared, teeth: [[20, 60], [25, 65]] }] }
+work: { materials: [mild steel, grey cast iron, brass, aluminium] }
+`);
+
+test("no card has half the rows of another: eight and eight of sixteen", () => {
+  const findings = sixteenGeared("A5");
+  const rpms = new Set((findings.drive?.speeds ?? []).map(({ rpm }) => rpm.toFixed(0)));
+  const print = printOf(findings, "belt-card");
+  // A card on each page; the pulleys may have one of their own.
+  const rows = print.pages.map(
+    (page) =>
+      wordsOf({ ...print, pages: [page] })
+        .split(/\s+/)
+        .filter((word) => rpms.has(word)).length,
+  );
+  expect(rows.filter((count) => count > 0)).toEqual([8, 8]);
+});
+
+describe("a card too wide for its page and too high for one that lies across lies turned on it", () => {
+  test("at its true size, with nothing over anything else", async () => {
+    const { pages } = await readPdf(await pdfOf(printOf(sixteenGeared("A5"), "belt-card")));
+    for (const { lines, texts } of pages) {
+      const corners = lines.filter(
+        ({ pen, from, to }) => pen < 0.11 && Math.abs(Math.hypot(to.x - from.x, to.y - from.y) - 4) < 0.01,
+      );
+      const span = (values: readonly number[]) => Math.max(...values) - Math.min(...values);
+      expect(span(corners.flatMap(({ from, to }) => (from.x === to.x ? [from.x] : [])))).toBeCloseTo(110, 2);
+      expect(span(corners.flatMap(({ from, to }) => (from.y === to.y ? [from.y] : [])))).toBeCloseTo(150, 2);
+      expect(texts.some(({ text }) => text.startsWith("PLUG OUT"))).toBe(true);
+    }
+    expect(measureSheets(sixteenGeared("A5"), ["belt-card"]).faults).toEqual([]);
+  });
+});
+
+test("of belts all are called by signs, or none: what is a sign itself stays", () => {
+  const named = (labels: readonly string[]) =>
+    textsOf(
+      findingsOf(`name: D
+drive:
+  motor: { speed: 1400 rpm }
+  stages:
+    - { name: motor belt, steps: [{ label: "${labels[0]}", driver: 50, driven: 90 }, { label: "${labels[1]}", driver: 90, driven: 50 }] }
+    - { name: spindle belt, steps: ${cone([110, 82, 55], "123")} }
+`),
+      "belt-card",
+    );
+  const signed = named(["fast", "the outermost of the motor"]);
+  expect(signed).toMatch(/\w = fast/);
+  expect(signed).toMatch(/\w = the outermost of the motor/);
+  expect(signed).not.toMatch(/\d = /);
+  expect(named(["fast", "slow"])).not.toMatch(/ = /);
+});

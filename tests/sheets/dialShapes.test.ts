@@ -187,7 +187,7 @@ describe("the demo's stickers", () => {
     },
   );
 
-  test("two scales: each band closes on its own, the unit of both stands on the dial", () => {
+  test("two scales: each band closes on its own; its numbers go before its unit, which else is told beneath the dial", () => {
     const top = findings.handwheels.find(({ handwheel }) => handwheel.name === "Top slide");
     expect(top?.dial?.chosen).toMatchObject({ divisionLabel: "0.001 in", closure: "even", divisions: 63 });
     expect(top?.dial?.second?.chosen).toMatchObject({ divisionLabel: "0.02 mm", closure: "true", divisions: 80 });
@@ -195,7 +195,8 @@ describe("the demo's stickers", () => {
       ? (piecesOf(dialPlan(top, findings.machine) as DialPlan, { width: 200, height: 50 }) ?? [])
       : [];
     const said = parts(piece?.drawing as Drawing).flatMap(({ words }) => words ?? []);
-    expect(said).toContain("1 = 0.001 in");
+    for (let number = 5; number <= 55; number += 5) expect(said).toContain(String(number));
+    expect(piece?.left).toContain("1 = 0.001 in");
     expect(said).toContain("mm");
   });
 
@@ -208,4 +209,24 @@ describe("the demo's stickers", () => {
       expect(JSON.stringify(piece?.drawing)).toMatch(/"text":"[^"]*\bmm\b/);
     }
   });
+});
+
+test("numbers of a strip with two scales go before its words, which stand beneath it where they have no room", () => {
+  const findings = findingsOf(`name: T
+units: in
+handwheels:
+  - { name: Cross slide, reads: diameter, travel: 4, feed: 10 tpi, dial: { shape: drum, diameter: 1.5, width: 0.4, increases: clockwise, divisions: 0.002 in, second: 0.05 mm } }
+`);
+  const { pages } = printOf(findings, "dial");
+  const texts = pages.flatMap(({ drawing }) => {
+    const found: string[] = [];
+    walk(drawing.marks, (mark) => {
+      if (mark.kind === "text") found.push(mark.text);
+    });
+    return found;
+  });
+  // A hundred divisions, a number at each tenth: 20 of them for each of the two copies.
+  for (let number = 10; number < 200; number += 10)
+    expect(texts.filter((text) => text === String(number)).length).toBeGreaterThanOrEqual(2);
+  expect(texts.some((text) => text.startsWith("no room on it for: 1 = 0.001 in"))).toBe(true);
 });

@@ -98,7 +98,7 @@ test("every cut has its number, clear of the next one, and a drill of just its s
   if (bar === undefined) throw new Error("no bar");
   expect(bar.cuts.length).toBeGreaterThan(2);
   const numbers: { from: number; to: number; text: string }[] = [];
-  walk(barDrawing(bar, "", axis, keysOf([bar], axis)).marks, (mark) => {
+  walk(barDrawing(bar, "", axis, keysOf([bar], axis, [])).marks, (mark) => {
     if (mark.kind !== "text" || !/^0\.\d+$/.test(mark.text)) return;
     const half = textWidth(mark.text, mark.size, "regular") / 2;
     numbers.push({ from: mark.at.x - half, to: mark.at.x + half, text: mark.text });
@@ -171,17 +171,21 @@ describe("as drawn", () => {
         const position =
           speedForHole({ material, operation: "drilling", diameter }, many)?.speed?.position.name ?? "none";
         const words = piece === undefined ? "" : textsIn(piece.group.marks).join(" ");
-        const keyed = /^[a-z]\b/.test(words) || words === "";
+        const keyed = /^(\d|[a-z]{1,2})\b/.test(words) || words === "";
         if (!keyed) expect(words, `${material} ${diameter}`).toContain(position);
       }
   });
-  test("a name that has no room is listed by its letter", () => {
+  test("a name that has no room is listed by its sign", () => {
     const narrow = fast(demo.replace("label: open", 'label: "open, without the back gear between"'));
     const words = textsIn(printOf(narrow, "drilling-card").pages[0]?.drawing.marks ?? []);
-    const letters = words.filter((one) => /^[a-z]$/.test(one));
-    expect(letters.length).toBeGreaterThan(1);
-    for (const letter of new Set(letters)) {
-      const first = words.indexOf(letter);
+    // White on black.
+    const signs: string[] = [];
+    walk(printOf(narrow, "drilling-card").pages[0]?.drawing.marks ?? [], (mark) => {
+      if (mark.kind === "text" && mark.ink === "white" && mark.text.length < 3) signs.push(mark.text);
+    });
+    expect(signs.length).toBeGreaterThan(1);
+    for (const sign of new Set(signs)) {
+      const first = words.indexOf(sign);
       expect(words[first + 1]).toMatch(/open, without the back gear between/);
     }
   });
@@ -210,7 +214,7 @@ describe("a lathe stood on end with sixteen positions, some nearly alike", () =>
       if (rpm < 3000) expect(rpm / (kept[index]?.rpm ?? 0)).toBeGreaterThan(1.06);
   });
 
-  test("a speed by ratio has its sign in the list of letters, too", () => {
+  test("a speed by ratio has its sign in the list of signs, too", () => {
     const keys = [...words.matchAll(/ [a-z] \d [A-D] +\d+(.{2})/g)];
     expect(keys.length).toBeGreaterThan(0);
     for (const [, sign] of keys) expect(sign).toContain("~");
@@ -223,6 +227,53 @@ describe("a lathe stood on end with sixteen positions, some nearly alike", () =>
     expect(words).toContain("0.05–0.10");
     expect(words).not.toMatch(/0\.\d\d[1-9]–0\.[1-9]\d\d/);
   });
+});
+
+test("a sign is none of the drive's own labels, in either case", () => {
+  const signsOf = (first: string, second: string) => {
+    const cone = (labels: string) =>
+      [...labels].map((label, at) => `{ label: "${label}", driver: ${50 + 20 * at}, driven: ${110 - 20 * at} }`);
+    const findings = findingsOf(`name: D
+kind: drill
+paper: { size: A5 }
+drive:
+  motor: { speed: 1400 rpm }
+  stages:
+    - { name: motor belt, steps: [${cone(first)}] }
+    - { name: spindle belt, steps: [${cone(second)}] }
+work: { materials: [mild steel, aluminium, brass, grey cast iron, stainless steel], drills: [2, 3.3, 5, 6.8, 10, 12] }
+`);
+    const signs: string[] = [];
+    for (const { drawing } of printOf(findings, "drilling-card").pages)
+      walk(drawing.marks, (mark) => {
+        if (mark.kind === "text" && mark.ink === "white" && mark.text.length < 3) signs.push(mark.text);
+      });
+    expect(signs.length).toBeGreaterThan(3);
+    return new Set(signs);
+  };
+  for (const sign of signsOf("ABCD", "ABCD")) expect(sign).toMatch(/^\d+$/);
+  // Of thirty steps without labels the first are called by every letter there is, the rest by numbers.
+  const steps = Array.from({ length: 30 }, (_, at) => `{ driver: ${100 - at}, driven: ${55 + at} }`);
+  const thirty = findingsOf(
+    `name: D\nkind: drill\npaper: { size: A5 }\ndrive: { motor: { speed: [1400, 2800] }, stages: [{ name: belt, steps: [${steps}] }] }\n`,
+  );
+  for (const { drawing } of printOf(thirty, "drilling-card").pages)
+    walk(drawing.marks, (mark) => {
+      if (mark.kind === "text") expect(mark.text).toEqual(expect.any(String));
+    });
+  for (const sign of signsOf("ABPQ", "1234")) expect(sign).toMatch(/^[^abpq\d]$/);
+});
+
+test("drills stand by size, however the file lists them", () => {
+  const findings = findingsOf(`name: D
+kind: drill
+drive: { motor: { speed: 1400 rpm }, stages: [{ name: belt, steps: [{ driver: 50, driven: 110 }, { driver: 90, driven: 70 }] }] }
+handwheels: [{ name: Quill, travel: 80, feed: 60 }]
+work: { materials: [mild steel], drills: [10, 2, 6.8, 3.3] }
+`);
+  const [, feeding = ""] = textsOf(findings, "drilling-card").split("Feeding the drill");
+  const listed = [...feeding.matchAll(/ (10|2|6\.8|3\.3) +\d+ +0\./g)].map(([, drill]) => Number(drill));
+  expect(listed).toEqual([2, 3.3, 6.8, 10]);
 });
 
 test("a number or letter drill keeps its name on paper, and a shaft of the same size does not get it", () => {

@@ -49,6 +49,19 @@ test("of a list no one or two rows are left for another page", () => {
   expect(sheet.map((page) => page.length)).toEqual([18, 4]);
 });
 
+test("words that accompany what stands before them take some of it with them to their page", () => {
+  const words = (name: string, height: number) => run(name, height, { accompanies: true });
+  const thirds = ["a", "b", "c"].map((name) => run(name, 30));
+  expect(names([...thirds, words("notes", 40), words("strip", 15)])).toEqual([
+    ["a", "b"],
+    ["c", "notes", "strip"],
+  ]);
+  expect(names([...thirds, run("table", 40), words("strip", 15)])).toEqual([
+    ["a", "b", "c"],
+    ["table", "strip"],
+  ]);
+});
+
 describe("what stands at the head of the pages that name something", () => {
   const over = (marks: readonly Mark[]) => seenOn(marks).some(({ name }) => name.startsWith("wood"));
   const headed = (runs: readonly Run[]) =>

@@ -195,9 +195,22 @@ test("the title block has room for its own words over a short title", () => {
   expect(words).toContain("sheet");
 });
 
-test("words along the upright check bar keep clear of its line", () => {
+test("a check bar is one stroke, which ends where it is measured", () => {
+  const bars = checkBars({ left: 20, top: 10, width: 180, height: 270 }, 20, false, "mm");
+  const strokes = bars.flatMap((mark) => (mark.kind === "group" ? mark.marks : []));
+  expect(strokes).toHaveLength(2);
+  for (const stroke of strokes) {
+    if (stroke.kind !== "path") throw new Error("no stroke");
+    const [from, to, ...more] = stroke.segments.flatMap((one) => ("x" in one ? [one] : []));
+    expect(more).toEqual([]);
+    expect(Math.hypot((to?.x ?? 0) - (from?.x ?? 0), (to?.y ?? 0) - (from?.y ?? 0))).toBeCloseTo(100, 9);
+    expect(stroke.pen?.width).toBeGreaterThan(1);
+  }
+});
+
+test("words along the upright check bar keep clear of it", () => {
   const bars = checkBars({ left: 20, top: 10, width: 180, height: 270 }, 20, false, "in");
-  const line = 20 + 180 - 1.5;
+  const line = 20 + 180 - 1.5 - 0.6;
   const [words] = bars.flatMap((mark) => (mark.kind === "text" && mark.turn ? [mark] : []));
   // Of the letters' own height, with what stands on top of the highest of them: 0.8 of the em, measured in the font.
   expect(line - (words?.at.x ?? line) - 0.8 * (words?.size ?? 0)).toBeGreaterThan(0.5);

@@ -136,3 +136,38 @@ test("an inch machine's diameters are fractions", () => {
   expect(words).toContain(" 1/4 ");
   expect(words).not.toMatch(/ 0\.(315|63|125) /);
 });
+
+describe("on small paper", () => {
+  const small = (materials: string) =>
+    findingsOf(`name: M
+paper: { size: A5 }
+limits: { chuck: 1200 rpm }
+drive:
+  motor: { speed: 1425 rpm }
+  stages: [{ name: belt, steps: [{ label: A, driver: 80, driven: 50 }, { label: B, driver: 50, driven: 80 }] }]
+work: { materials: [${materials}] }
+`);
+
+  test("names that a bar has no room for stand in full below", () => {
+    const long =
+      "bronze of the old bearing shells, the castings of the year before last and the turnings of both, melted anew";
+    // The list of materials is closed by what encloses it.
+    const file = `brass, "${long}"], cuttingSpeeds: [{ material: "${long}", speed: [30 m/min, 40 m/min], source: own trials }`;
+    const words = textsOf(small(file), "speed-diagram");
+    expect(words).toMatch(/bronze of the old [\w ]*\w…/);
+    expect(words.replace(/\s+/g, " ")).toContain(`Names in full: ${long}.`);
+    expect(textsOf(small("brass, mild steel"), "speed-diagram")).not.toContain("Names in full");
+  });
+
+  test("a name stands in two lines at its bar rather than be cut", () => {
+    const words = textsOf(small("mild steel, free-cutting steel, brass"), "speed-diagram");
+    expect(words).not.toContain("…");
+    expect(words).toMatch(/free-cutting/);
+  });
+
+  test("what is beyond a limit has a sign in the list, told once", () => {
+    const words = textsOf(small("brass"), "speed-diagram");
+    expect(words).toMatch(/2280 A ×/);
+    expect(words.match(/× beyond the limit/g)).toHaveLength(1);
+  });
+});

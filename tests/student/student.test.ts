@@ -6,7 +6,8 @@ import { dice } from "../../src/student/dice.js";
 import { exercises } from "../../src/student/exercises.js";
 import { askLines, beltSteps, lostMotionLines, never } from "../../src/student/words.js";
 import { walk } from "../support/marks.js";
-import { demoFindings, findingsOf, printOf } from "../support/sheets.js";
+import { measureSheets } from "../support/measureSheets.js";
+import { demoFindings, findingsOf, printOf, textsOf } from "../support/sheets.js";
 
 const demo = demoFindings();
 const revised = (revision: string): Findings => ({ ...demo, machine: { ...demo.machine, revision } });
@@ -207,4 +208,19 @@ describe("the sheet", () => {
     expect(pages.length).toBeGreaterThanOrEqual(2);
     expect(pages.length).toBeLessThanOrEqual(size === "A5" ? 6 : 3);
   });
+});
+
+test("a table too wide for half a small page has the whole of one", () => {
+  const findings = findingsOf(`name: S
+paper: { size: A5 }
+drive:
+  motor: { speed: 1425 rpm }
+  stages: [{ name: belt, steps: [{ label: "countershaftoutermost", driver: 80, driven: 50 }, { label: "countershaftinnermost", driver: 50, driven: 80 }] }]
+work:
+  materials: [bearingshellbronzecasting, brass]
+  cuttingSpeeds: [{ material: bearingshellbronzecasting, speed: [30 m/min, 40 m/min], source: own trials }]
+`);
+  const words = textsOf(findings, "student");
+  expect(words).toContain("bearingshellbronzecasting");
+  expect(measureSheets(findings, ["student"]).faults).toEqual([]);
 });

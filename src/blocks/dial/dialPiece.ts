@@ -103,18 +103,21 @@ export function numberedBands(plan: DialPlan, style: DialStyle) {
     const hung = unit ? (style.sideways ? roomOf(unit, style.words) : hangRoom(unit, own.number)) : 0;
     const spread = (list: readonly Inscription[]) =>
       thinned(marks, own, room, TURN, largestOf([hung, ...list.map((one) => roomOf(one.words, style.words))]));
+    // What is merely dear is written beside the piece before its numbers become so few that one has to count, and what they count before
+    // every second of them goes.
     const all = spread(words);
-    // What is merely dear is written beside the piece before its numbers become so few that one has to count.
-    const chosen = sparse(all) ? spread(words.filter(({ dear }) => !dear)) : all;
+    const without = sparse(all) ? spread(words.filter(({ dear }) => !dear)) : all;
+    const bare = spread(turnNames(dial).filter(({ band }) => band === index));
+    const chosen = sparse(without) && 2 * numbered(without) < numbered(bare) ? bare : without;
     return { marks: chosen, number: own.number, along: room };
   });
 }
 
-const sparse = (marks: readonly Graduation[]): boolean =>
-  marks.length > MOST_MARKS_TO_A_NUMBER * marks.filter(({ label }) => label !== undefined).length;
+const numbered = (marks: readonly Graduation[]): number => marks.filter(({ label }) => label !== undefined).length;
+const sparse = (marks: readonly Graduation[]): boolean => marks.length > MOST_MARKS_TO_A_NUMBER * numbered(marks);
 
-/** What must stand among the numbers: which turn a row is for, and, where no line of words has that, what numbers count and that they
- *  are diameters. */
+/** What numbers make room for: which turn a row is for, and, where no line of words has that, what numbers count and that they are
+ *  diameters. */
 function dearest({ dial, essentials }: DialPlan, style: DialStyle): Inscription[] {
   const counted = ([dial, dial.second] as const).flatMap((scale, index): Inscription[] => {
     const words = scale && countedAs(scale);

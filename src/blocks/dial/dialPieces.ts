@@ -127,20 +127,56 @@ function setRuns({ findings, handwheels, width, height }: Context, wanted: Wante
     const beside = cutOuts([...cut, note], width, { height, below: STRIP, most: pages });
     if (pagesOf(beside, height) <= pages && lastPage(beside, height) + STRIP <= height) return beside;
   }
-  // Many words fill a page; few take the last pieces with them to theirs; where there is no room for both they are set in short lines.
+  // Few words take the last pieces with them to their page, where it holds both and that leaves no page nearly empty.
   const fills = (runs: readonly Run[]) => heightOf(runs) >= LEAST_PART * height;
-  if (fills(words)) return [...shelves, ...words];
   const last = shelves.at(-1) as Run;
+  const along = [...shelves.slice(0, -1), ...kept([last]), ...words];
   const shares = lastPage(shelves, height) > last.drawing.height;
   const spared = !shares || lastPage(shelves.slice(0, -1), height) >= LEAST_PART * height;
   const taken = spared && last.drawing.height + heightOf(words) + STRIP <= height;
-  const alone = taken
-    ? undefined
-    : measures
-        .map((measure) => foot(notes, true, { width: Math.min(width, measure), height }, common))
-        .find((runs) => fills(runs));
-  if (alone !== undefined) return [...shelves, ...alone];
-  return [...shelves.slice(0, -1), ...kept([last]), ...words];
+  if (taken && !fills(words)) return along;
+  const aside = asideWith(notes, cut, room, common, pages + 1);
+  if (aside !== undefined) return aside;
+  // Where nothing has room beside them many words fill a page, and fewer do in short lines.
+  const alone = [words, ...measures.map((one) => foot(notes, true, { width: Math.min(width, one), height }, common))];
+  const full = taken ? undefined : alone.find(fills);
+  return full === undefined ? along : [...shelves, ...full];
+}
+
+/** Words on a page of their own would lie there alone: beside them the pieces of a wheel or what is small, above all the pictures that belong
+ *  to them, where all take no more pages than so many. */
+function asideWith(
+  notes: readonly Note[],
+  cut: readonly CutOut[],
+  { width, height }: { readonly width: number; readonly height: number },
+  common: Common,
+  most: number,
+): Run[] | undefined {
+  const bySize = [...cut].sort((one, other) => areaOf(one) - areaOf(other));
+  const pictures = bySize.filter(({ name }) => name === "place");
+  const small = bySize.filter(({ name }) => name === "place" || name === "companion");
+  const wheels = [...new Set(bySize.flatMap(({ besides }) => besides ?? []))];
+  const sets = [
+    ...wheels.map((wheel) => cut.filter(({ besides }) => besides === wheel)),
+    ...[small, pictures, pictures.slice(0, 1), small.slice(0, 1), bySize.slice(0, 1)],
+  ];
+  for (const aside of sets.filter(({ length }) => length > 0))
+    for (const measure of [width, ...shorter].filter((one) => one <= width)) {
+      const runs = foot(notes, true, { width: measure, height }, common);
+      const note: CutOut = { name: "note", drawing: joined(runs, measure), caption: EMPTY };
+      const pieces = [...aside, note].reduce((sum, one) => sum + areaOf(one), 0);
+      if (note.drawing.height + STRIP > height || pieces > height * width) continue;
+      const last = cutOuts([...aside, note], width, { height, below: STRIP, most: 1 });
+      if (pagesOf(last, height) > 1 || lastPage(last, height) + STRIP > height) continue;
+      const before = cutOuts(
+        cut.filter((one) => !aside.includes(one)),
+        width,
+        { height, most: most - 1 },
+      );
+      if (pagesOf(before, height) > most - 1) continue;
+      return [...before, ...last.map((run, index) => (index === 0 ? { ...run, startsPage: "always" as const } : run))];
+    }
+  return undefined;
 }
 
 /** Pieces of one scale, which need no name but their own. */

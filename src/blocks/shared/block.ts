@@ -11,6 +11,8 @@ export type Run = {
   readonly keepWithNext?: boolean;
   /** Stays on the page of the run before it. */
   readonly keepWithPrevious?: boolean;
+  /** Says something of what stands before it, and with its like alone would leave a page without that. */
+  readonly accompanies?: true;
   /** Begins a page, unless what follows, up to the next that does, fits on the one before; always, whatever fits. */
   readonly startsPage?: "unless it fits" | "always";
   /** Runs with the same list stand in so many columns, `step` from one left edge to the next, mm: down a column, then on to the next. */

@@ -71,7 +71,7 @@ export const cautionLines = block(
     if (settings.of === "tailstock" && usesOf(findings.machine).includes("drilling")) return [];
     const words =
       settings.of === "bar or drill" ? barOrDrill(usesOf(findings.machine)) : cautionWords(settings.of as Place);
-    return [{ ...strip(words, width), gap: 3, keepWithPrevious: true }];
+    return [{ ...strip(words, width), gap: 3, keepWithPrevious: true, accompanies: true }];
   },
   { of: cautionPlaces },
 );

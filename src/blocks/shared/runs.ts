@@ -8,6 +8,9 @@ import { size } from "./style.js";
 /** Each stays on the page of what follows, the last of them too. */
 export const kept = (runs: readonly Run[]): Run[] => runs.map((run) => ({ ...run, keepWithNext: true }));
 
+/** Of what stands before them: no page has them alone. */
+export const accompanying = (runs: readonly Run[]): Run[] => runs.map((run) => ({ ...run, accompanies: true }));
+
 /** On one page, whatever follows. */
 export const together = (runs: readonly Run[]): Run[] => [...kept(runs.slice(0, -1)), ...runs.slice(-1)];
 

@@ -1,12 +1,16 @@
 import { textWidth } from "../../drawing/text.js";
 import { calledBy } from "../../drive/positions.js";
 import type { Findings } from "../../findings/findings.js";
-import type { Stage, Step } from "../../machine/machine.js";
+import type { Step } from "../../machine/machine.js";
 import { say } from "../../words/say.js";
 import { size } from "./style.js";
 
 /** Steps whose names are too long for a card, called by a letter or a number, and what each stands for. */
 export type Signed = { readonly findings: Findings; readonly key: string };
+
+/** Of a drive with one belt's name too long all that are no signs themselves are called by a sign: names and signs in one row would read
+ *  as one name. */
+const SIGN = 2;
 
 /** The longest name that is no sign's business, in 13 pt, mm: of a belt's step it stands on its pulley, of a gear beside the rows. */
 const longest = { belt: 9, other: 26 };
@@ -18,10 +22,13 @@ export function withSigns(findings: Findings): Signed | undefined {
   if (drive === undefined || found === undefined) return undefined;
   const renamed = new Map<Step, Step>();
   const signs: string[] = [];
-  const taken = new Set(drive.stages.flatMap(({ steps }) => steps.map(({ label }) => label)));
+  const all = drive.stages.flatMap(({ steps }) => steps);
+  const taken = new Set(all.map(({ label }) => label));
+  const belts = all.some((step) => step.kind === "belt" && isLong(step));
+  const isRenamed = (step: Step) => isLong(step) || (belts && step.kind === "belt" && step.label.length > SIGN);
   // The spindle's own first: it has the letters.
   for (const stage of [...drive.stages].reverse()) {
-    const own = signsOf(stage, taken);
+    const own = signsOf(stage.steps, isRenamed, taken);
     for (const [step, sign] of own) {
       renamed.set(step, { ...step, label: sign });
       signs.push(say("belt card.sign", { sign, name: step.label }));
@@ -56,24 +63,24 @@ const alphabets: readonly (readonly string[])[] = [
   Array.from({ length: 99 }, (_, index) => `N${index + 1}`),
 ];
 
-/** For each long name one that no other step of the drive has; adds them to `taken`. */
-function signsOf(stage: Stage, taken: Set<string>): Map<Step, string> {
+const isLong = ({ kind, label }: Step): boolean =>
+  textWidth(label, size.card, "bold") > (kind === "belt" ? longest.belt : longest.other);
+
+/** For each step to rename a sign that no other step of the drive has; adds them to `taken`. */
+function signsOf(steps: readonly Step[], isRenamed: (step: Step) => boolean, taken: Set<string>): Map<Step, string> {
   const found = new Map<Step, string>();
-  const long = stage.steps.filter(({ kind, label }) => {
-    const most = kind === "belt" ? longest.belt : longest.other;
-    return textWidth(label, size.card, "bold") > most;
-  });
-  if (stage.steps.length < 2 || long.length === 0) return found;
-  const short = stage.steps.filter((step) => !long.includes(step)).map(({ label }) => label);
+  const long = steps.filter(isRenamed);
+  if (steps.length < 2 || long.length === 0) return found;
+  const short = steps.filter((step) => !long.includes(step)).map(({ label }) => label);
   // A row of signs that the stage has begun itself, else the first that no other stage uses.
   const strange = (alphabet: readonly string[]) =>
     alphabet.some((sign) => taken.has(sign) && !short.includes(sign)) ? 1 : 0;
   const begun = (alphabet: readonly string[]) => -short.filter((label) => alphabet.includes(label)).length;
   const fitting = alphabets
-    .filter(({ length }) => length >= stage.steps.length)
+    .filter(({ length }) => length >= steps.length)
     .sort((a, b) => strange(a) - strange(b) || begun(a) - begun(b));
   for (const step of long) {
-    const at = stage.steps.indexOf(step);
+    const at = steps.indexOf(step);
     const [alphabet = []] = fitting;
     const sign = [...alphabet.slice(at), ...fitting.flat()].find((one) => !taken.has(one)) ?? step.label;
     taken.add(sign);

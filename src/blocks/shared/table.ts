@@ -92,6 +92,8 @@ function drawn(
   const step = width + Math.min(listGap, (room - across * width) / Math.max(1, across - 1));
   // The same object marks the rows of one list.
   const placed = list && across > 1 && rows.length > across ? { list: { columns: across, step } } : {};
+  // In short columns side by side groups would only set rows out of line.
+  const deep = placed.list ? Math.ceil(rows.length / placed.list.columns) : rows.length;
   let current: string | undefined;
   return rows.map((row, index): Run => {
     const title = titles?.get(index);
@@ -99,7 +101,7 @@ function drawn(
     const own = bodyRow(columns, row, places, width, size, ruled || index === rows.length - 1);
     const drawing = title === undefined ? own : above(titleRow(title, width), own);
     if (index === 0) return { drawing: heading === undefined ? drawing : above(heading, drawing), ...placed };
-    const grouped = titles ? title !== undefined : rows.length > GROUP + 2 && index % GROUP === 0;
+    const grouped = titles ? title !== undefined : deep > GROUP + 2 && index % GROUP === 0;
     const gap = !ruled && grouped ? groupGap : 0;
     // Overleaf a row says again what it belongs to.
     const again =

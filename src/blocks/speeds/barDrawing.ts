@@ -9,10 +9,10 @@ import { apart } from "./apart.js";
 import type { Axis } from "./barAxis.js";
 import type { Bar, None, Piece } from "./barPieces.js";
 
-/** Letters for positions whose names some piece has no room for. */
+/** Signs for positions whose names some piece has no room for. */
 export type Keys = ReadonlyMap<string, string>;
 
-/** White on black, so that no letter is taken for a step of a pulley. */
+/** White on black. */
 export const discRadius = 2.3;
 const discStep = 2 * discRadius + 0.5;
 const barHeight = 12;
@@ -48,23 +48,32 @@ const speedWidth = (rpm: string, sign: string): number =>
 
 const keyed: readonly Look[] = ["key and rpm", "key", "key above"];
 
-/** Positions of these bars that need a letter, and which: in the order in which they first come. */
-export function keysOf(bars: readonly Bar[], axis: Axis): Keys {
+/** Positions of these bars that need a sign, and which: in the order in which they first come. `labels`: of the drive's steps, none of
+ *  which a sign may be taken for. */
+export function keysOf(bars: readonly Bar[], axis: Axis, labels: readonly string[]): Keys {
   const needing = bars.flatMap(({ pieces }) =>
     pieces.flatMap((piece) => (keyed.includes(lookOf(piece, widthOf(piece, axis))) ? [piece.position ?? ""] : [])),
   );
-  return new Map([...new Set(needing)].map((name, index) => [name, letterOf(index)]));
+  const names = [...new Set(needing)];
+  const signs = signsBeside(labels, names.length);
+  return new Map(names.map((name, index) => [name, signs[index] as string]));
 }
 
-/** Small letters, then capitals: more positions than that no machine has. */
-const letterOf = (index: number): string => String.fromCharCode(index < 26 ? 97 + index : 65 + (index % 26));
+/** Numbers; where steps are numbered, letters that no step has, in whichever case, from the middle of the alphabet: far from A, B, C. */
+function signsBeside(labels: readonly string[], count: number): string[] {
+  if (!labels.some((label) => /\d/.test(label))) return Array.from({ length: count }, (_, index) => String(index + 1));
+  const words = new Set(labels.flatMap((label) => label.toLowerCase().split(/[^\p{L}]+/u)));
+  const letters = [..."pqrstuvwxyzghkmn"];
+  const pairs = letters.flatMap((first) => letters.map((second) => first + second));
+  return [...letters, ...pairs].filter((sign) => !words.has(sign)).slice(0, count);
+}
 
 const widthOf = ({ from, to }: Piece, { place }: Axis): number => place(to) - place(from);
 
-export const disc = (letter: string, { x, y }: { x: number; y: number }): Mark[] => [
+export const disc = (sign: string, { x, y }: { x: number; y: number }): Mark[] => [
   circle({ x, y }, discRadius, { fill: "black" }),
   text(
-    letter,
+    sign,
     { x, y: y + size.text * 0.34 },
     {
       size: size.text,

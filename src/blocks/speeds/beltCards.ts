@@ -28,9 +28,11 @@ export type CardRoom = {
 const gap = 2;
 const widestPicture = 44;
 
-/** A drawing for each card, and how many materials they leave out for want of room; of cards that are more than were wished, all.
- *  `broken`: how many begin amid the rows of one way of the drive, or show pulleys alone. */
-export type BeltCards = { readonly drawings: readonly Drawing[]; readonly left: number; readonly broken: number };
+/** A drawing for each card, and how many materials they leave out for want of room; of cards that are more than were wished, all. */
+export type BeltCards = { readonly drawings: readonly Drawing[]; readonly left: number } & Pick<
+  Plan,
+  "broken" | "uneven"
+>;
 
 /** A position table with its pulleys laid out on as few cards as will do, a drawing each. `key`: what signs stand for, once, and in
  *  which type. */
@@ -149,7 +151,8 @@ export function beltCards(
     return { width: room.width, height: y + notes.height, marks: parts };
   });
   const left = plan.count > room.cards ? card.columns.length : plan.left;
-  if (plan.place !== "apart") return { drawings, left, broken: plan.broken };
+  const { broken, uneven } = plan;
+  if (plan.place !== "apart") return { drawings, left, broken, uneven };
   const across = least.height > own || least.width > room.width;
   const apart = picture(room.width, own, across);
   const y = head.height + apart.height + gap;
@@ -162,7 +165,7 @@ export function beltCards(
       group({ x: 0, y }, words.marks),
     ],
   };
-  return { drawings: [...drawings, pulleys], left, broken: plan.broken };
+  return { drawings: [...drawings, pulleys], left, broken, uneven };
 }
 
 /** Where there is nothing to say no line is left free for it. */

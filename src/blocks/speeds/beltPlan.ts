@@ -1,4 +1,5 @@
 import type { Drive } from "../../machine/machine.js";
+import { largestOf, smallestOf } from "../../quantity/extremes.js";
 import { say } from "../../words/say.js";
 import { pictureParts, pictureRoom } from "../shared/drivePicture.js";
 import { NoRoom } from "../shared/noRoom.js";
@@ -27,8 +28,10 @@ export type Plan = {
   /** Materials left out. */
   readonly left: number;
   readonly count: number;
-  /** Cards that begin amid the rows of one way of the drive, and one of pulleys alone. */
+  /** Cards that begin amid the rows of one way of the drive, have half the rows of another or less, or pulleys alone. */
   readonly broken: number;
+  /** Rows that the fullest card has more than the emptiest with the same materials. */
+  readonly uneven: number;
 };
 
 /** Below pulleys that stand above rows, and beside those that stand left of them. */
@@ -63,7 +66,7 @@ export function planned(tables: readonly BeltTable[], drive: Drive, room: TableR
   const pictured = plans.filter(({ place }) => place !== "none");
   const over = ({ count }: Plan) => Math.max(0, count - room.cards);
   const [best] = (pictured.length > 0 ? pictured : plans).sort(
-    (a, b) => over(a) - over(b) || a.left - b.left || a.count - b.count || a.broken - b.broken,
+    (a, b) => over(a) - over(b) || a.left - b.left || a.count - b.count || a.broken - b.broken || a.uneven - b.uneven,
   );
   if (best !== undefined) return best;
   const rows = tables[0]?.rows.length ?? 0;
@@ -117,11 +120,14 @@ function planFor(
   if (!shares.every(({ rows }) => waysFit(table, rows))) return undefined;
   const amid = ({ rows: [from] }: Share) => from > 0 && table.rows[from]?.way === table.rows[from - 1]?.way;
   // A way too long for any card is broken everywhere.
-  const broken = extra + (table.rows.some(({ way }) => way !== table.rows[0]?.way) ? shares.filter(amid).length : 0);
-  return { table, place, shares, left, count, broken };
+  const torn = table.rows.some(({ way }) => way !== table.rows[0]?.way) ? shares.filter(amid).length : 0;
+  const counts = pages.map((spans) => spans.map(([from, to]) => to - from));
+  const scanty = counts.flatMap((own) => own.filter((rows) => rows <= largestOf(own) / 2)).length;
+  const uneven = largestOf(counts.map((own) => largestOf(own) - smallestOf(own)));
+  return { table, place, shares, left, count, broken: extra + torn + scanty, uneven };
 }
 
-/** Rows on as few cards as hold them, as many on each; where it can be, a card ends with a way of the drive.
+/** Rows on as few cards as hold them, as many on each; where one row more or less does it, a card ends with a way of the drive.
  *  @throws NoRoom where a card holds no row. */
 function paged(
   table: BeltTable,
@@ -151,7 +157,7 @@ function paged(
     const left = greedy.length - page;
     const most = reach(from, page);
     const wanted = from + Math.ceil((total - from) / left);
-    const ends = [wanted, wanted + 1, wanted - 1, wanted + 2, wanted - 2];
+    const ends = [wanted, wanted + 1, wanted - 1];
     const way = ends.find(
       (to) => to > from && to <= most && to < total && table.rows[to]?.way !== table.rows[to - 1]?.way,
     );

@@ -1,6 +1,7 @@
 import type { Mark } from "../../drawing/drawing.js";
 import { line, rectangle, text } from "../../drawing/shapes.js";
 import { textWidth, wrapText } from "../../drawing/text.js";
+import { largestOf } from "../../quantity/extremes.js";
 import { objectLine, pen, size, weight } from "../shared/style.js";
 import type { Frame, Scale } from "./diagramScales.js";
 
@@ -33,22 +34,59 @@ export function bandMarks(bands: readonly Band[], y: Scale, left: number, frame:
     return [
       ...levels.map((level) => line({ x: frame.left, y: level }, { x: frame.right, y: level }, edge)),
       rectangle({ x: at + 0.3, y: top }, wide - 0.6, Math.max(0.4, bottom - top), { pen: objectLine, fill: "white" }),
-      ...barName(band.material, at + wide / 2, top, bottom, frame, em),
+      ...nameMarks(at + wide / 2, top, bottom, placed(band.material, top, bottom, frame, em, wide)),
     ];
   });
 }
 
-/** Turned, inside the bar where it fits, else in the larger free part of its column; of a name that is longer than that the beginning. */
-function barName(name: string, middle: number, top: number, bottom: number, frame: Frame, em: number): Mark[] {
-  const long = textWidth(name, em, "regular");
-  const style = { size: em, turn: -Math.PI / 2 } as const;
-  const x = middle + em * 0.3;
-  if (long + 3 <= bottom - top) return [text(name, { x, y: (top + bottom) / 2 }, { ...style, anchor: "middle" })];
+/** The names of which only the beginning has room at their bars. */
+export function cutNames(bands: readonly Band[], y: Scale, frame: Frame): string[] {
+  const wide = barWidth(bands.length);
+  const em = wide < 5 ? size.source : size.text;
+  return bands.flatMap(({ material, least, most }) =>
+    placed(material, y(most), y(least), frame, em, wide).cut ? [material] : [],
+  );
+}
+
+/** Where a name stands, in which lines. */
+type Placed = {
+  readonly lines: readonly string[];
+  readonly em: number;
+  readonly where: "inside" | "above" | "below";
+  readonly cut?: true;
+};
+
+/** Inside the bar where it fits, else in the larger free part of its column, smaller or in two lines; of a name that is longer than
+ *  that the beginning. */
+function placed(name: string, top: number, bottom: number, frame: Frame, em: number, wide: number): Placed {
   const [above, below] = [top - frame.top - 1.5, frame.bottom - bottom - 1.5];
+  const where = above >= below ? "above" : "below";
   const room = Math.max(above, below);
-  if (long > room && em > size.source) return barName(name, middle, top, bottom, frame, size.source);
-  const shown = long <= room ? name : `${wrapText(name, room - textWidth("…", em, "regular"), em, "regular")[0]}…`;
-  return above >= below
-    ? [text(shown, { x, y: top - 1.2 }, { ...style, anchor: "start" })]
-    : [text(shown, { x, y: bottom + 1.2 }, { ...style, anchor: "end" })];
+  for (const own of em > size.source ? [em, size.source] : [em]) {
+    const long = textWidth(name, own, "regular");
+    if (long + 3 <= bottom - top) return { lines: [name], em: own, where: "inside" };
+    if (long <= room) return { lines: [name], em: own, where };
+  }
+  const small = size.source;
+  const widest = (lines: readonly string[]) => largestOf(lines.map((part) => textWidth(part, small, "regular")));
+  const [first = "", ...more] = wrapText(name, room, small, "regular");
+  if (more.length === 1 && 2 * small * LINE <= wide && widest([first, ...more]) <= room)
+    return { lines: [first, ...more], em: small, where };
+  const [begun = ""] = wrapText(name, Math.max(1, room - textWidth("…", small, "regular")), small, "regular");
+  return { lines: [`${begun.replace(/,$/, "")}…`], em: small, where, cut: true };
+}
+
+/** From one line of a name to the next, in ems. */
+const LINE = 0.98;
+
+function nameMarks(middle: number, top: number, bottom: number, { lines, em, where }: Placed): Mark[] {
+  const style = { size: em, turn: -Math.PI / 2 } as const;
+  return lines.map((part, line) => {
+    const x = middle + em * 0.3 + (line - (lines.length - 1) / 2) * em * LINE;
+    return where === "inside"
+      ? text(part, { x, y: (top + bottom) / 2 }, { ...style, anchor: "middle" })
+      : where === "above"
+        ? text(part, { x, y: top - 1.2 }, { ...style, anchor: "start" })
+        : text(part, { x, y: bottom + 1.2 }, { ...style, anchor: "end" });
+  });
 }

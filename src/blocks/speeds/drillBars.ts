@@ -18,7 +18,7 @@ import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { withoutNearlyAlike } from "../shared/nearlyAlike.js";
 import { paragraph } from "../shared/paragraph.js";
-import { heading, heightOf, lowered, together, whole } from "../shared/runs.js";
+import { accompanying, heading, heightOf, lowered, together, whole } from "../shared/runs.js";
 import { leading, size } from "../shared/style.js";
 import { bandNotes, bandText } from "./bandNotes.js";
 import { type Axis, axisDrawing, axisOf, type Sized } from "./barAxis.js";
@@ -54,10 +54,12 @@ export const drillBars = block(
       ...drawn,
       ...(omitted.length === 0 || drawn.length === 0
         ? []
-        : together(paragraph(say("belt card.omitted", { positions }), width, { gap: 1.4 }))),
+        : accompanying(together(paragraph(say("belt card.omitted", { positions }), width, { gap: 1.4 })))),
       ...(byHand.length === 0
         ? []
-        : together(paragraph(say("drilling card.by hand", { operations }), width, { weight: "bold", gap: 2.5 }))),
+        : accompanying(
+            together(paragraph(say("drilling card.by hand", { operations }), width, { weight: "bold", gap: 2.5 })),
+          )),
     ];
   },
   { operations: operationWords, sizes: ["work", "drills", ...drillSystems] },
@@ -106,7 +108,8 @@ function section(settings: Settings, findings: Findings, doubt: readonly Run[], 
       ? []
       : paragraph(say("drilling card.no figures", { materials: without.join(", ") }), width, { gap: 1.5 });
   if (bars.length === 0) return [...head, ...lacking];
-  const keys = keysOf(bars, axis);
+  const labels = machine.drive?.stages.flatMap(({ steps }) => steps.map(({ label }) => label)) ?? [];
+  const keys = keysOf(bars, axis, labels);
   const list = keyList(keys, findings, width);
   // At the head of every page, unless that would leave little of it for the bars.
   const repeated = heightOf(list) <= MOST_KEYS * height;
@@ -130,9 +133,11 @@ function section(settings: Settings, findings: Findings, doubt: readonly Run[], 
       ...apart,
       { drawing: top, gap: 0.6, keepWithNext: true },
       ...runs,
-      ...lacking,
-      ...paragraph(signWords(bars, axis, settings).join(" "), width, { gap: 1.4 }),
-      ...paragraph(notes, width, { size: size.source, gap: 0.8 }),
+      ...accompanying([
+        ...lacking,
+        ...paragraph(signWords(bars, axis, settings).join(" "), width, { gap: 1.4 }),
+        ...paragraph(notes, width, { size: size.source, gap: 0.8 }),
+      ]),
     ],
     head.length + apart.length + 1 + runs.length,
     height,
@@ -195,12 +200,12 @@ const decimalsOf = (diameter: number, { units }: Machine): string =>
   sizeFigure(diameter, units, units === "mm" ? 2 : 3);
 const isNumber = (words: string): boolean => /^[\d.,]+$/.test(words);
 
-/** Each letter with the speed and the name that it stands for, in columns: a run for each row. */
+/** Each sign with the speed and the name that it stands for, in columns: a run for each row. */
 function keyList(keys: Keys, { drive, machine }: Findings, width: number): Run[] {
-  const entries = [...keys].map(([name, letter]) => {
+  const entries = [...keys].map(([name, sign]) => {
     const speed = drive?.speeds.find(({ position }) => (position.name || say("drilling card.only position")) === name);
     return {
-      letter,
+      sign,
       words: speed === undefined ? name : `${name}  ${rpmWords(speed)}${signOf(speed, machine.limits)}`,
     };
   });
@@ -212,14 +217,14 @@ function keyList(keys: Keys, { drive, machine }: Findings, width: number): Run[]
   const room = Math.min(widest, width) - left;
   const step = size.text * leading;
   return Array.from({ length: Math.ceil(entries.length / columns) }, (_, row): Run => {
-    const cells = entries.slice(row * columns, (row + 1) * columns).map(({ letter, words }) => ({
-      letter,
+    const cells = entries.slice(row * columns, (row + 1) * columns).map(({ sign, words }) => ({
+      sign,
       lines: wrapText(words, room, size.text, "regular"),
     }));
     const height = Math.max(2 * discRadius + 0.5, ...cells.map(({ lines }) => lines.length * step + 0.6));
-    const marks = cells.map(({ letter, lines }, column) =>
+    const marks = cells.map(({ sign, lines }, column) =>
       group({ x: column * (widest + gap), y: 0 }, [
-        ...disc(letter, { x: discRadius, y: discRadius }),
+        ...disc(sign, { x: discRadius, y: discRadius }),
         ...lines.map((part, line) =>
           text(part, { x: left, y: discRadius + size.text * 0.36 + line * step }, { size: size.text }),
         ),

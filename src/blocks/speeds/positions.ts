@@ -53,8 +53,8 @@ export const namedOnCards = (
     .slice(0, materials as number)
     .filter((material) => hasFigures(material, operation as string, findings));
 
-/** Of several ways to lay cards out the one with no more cards than so many, then the most materials, then the fewest cards, then the fewest that begin amid
- *  one way of the drive; the first of equals. Later `groups` of ways only where those before leave materials out or take more than so many cards.
+/** Of several ways to lay cards out the one with no more cards than so many, then the most materials, then the fewest cards, then the fewest that are
+ *  broken, then the most even; the first of equals. Later `groups` of ways only where those before leave materials out or take more than so many cards.
  *  @throws NoRoom where none has room. */
 function fewest(groups: readonly (() => readonly (() => BeltCards)[])[], cards: number): readonly Drawing[] {
   let best: BeltCards | undefined;
@@ -70,7 +70,8 @@ function fewest(groups: readonly (() => readonly (() => BeltCards)[])[], cards: 
             : over(found) - over(best) ||
               found.left - best.left ||
               found.drawings.length - best.drawings.length ||
-              found.broken - best.broken;
+              found.broken - best.broken ||
+              found.uneven - best.uneven;
         if (less < 0) best = found;
       } catch (fault) {
         if (!(fault instanceof NoRoom)) throw fault;

@@ -23,7 +23,7 @@ import { objectLine, pen, size, weight } from "../shared/style.js";
 import { table } from "../shared/table.js";
 import { useHeading } from "../shared/useHeading.js";
 import { bandNotes } from "./bandNotes.js";
-import { type Band, bandMarks, barWidth } from "./diagramBands.js";
+import { type Band, bandMarks, barWidth, cutNames } from "./diagramBands.js";
 import { labelRoom, lineMarks, type SpeedLine, speedLines } from "./diagramLines.js";
 import { around, grid } from "./diagramScales.js";
 
@@ -54,19 +54,33 @@ export const speedDiagram = block(
       machine.work,
       machine.units,
     );
-    const below = [
+    const below = (cut: readonly string[]) => [
       ...paragraph(key, width, { gap: 2 }),
+      ...(cut.length === 0
+        ? []
+        : paragraph(say("speed diagram.in full", { names: cut.join("; ") }), width, { gap: 2 })),
+      ...(lines.some(({ held }) => held) ? paragraph(say("hand feed.beyond"), width, { gap: 2 }) : []),
       ...paragraph(say("speed diagram.how to read"), width, { gap: 2 }),
       ...(example === undefined ? [] : paragraph(example.words, width, { gap: 0.6 })),
       ...paragraph(notes.join(" "), width, { size: size.source, gap: 1 }),
     ];
-    const words = heightOf(below);
     const alone = height - heightOf(head) - 2;
-    const { tall, beside, list } = placed(lines, width, alone, alone + 2 - settings.leave - words, words);
-    const plot = { width: beside === 0 ? width : width - beside - 6, height: tall };
-    const drawn = diagram(findings, operation, lines, bands, example, plot);
-    const marks = beside === 0 ? drawn : [...drawn, group({ x: width - beside, y: 0 }, stacked(list))];
-    return [...head, { drawing: { width, height: tall, marks } }, ...(beside === 0 ? list : []), ...below];
+    const drawnWith = (cut: readonly string[]) => {
+      const words = heightOf(below(cut));
+      const { tall, beside, list } = placed(lines, width, alone, alone + 2 - settings.leave - words, words);
+      const plot = { width: beside === 0 ? width : width - beside - 6, height: tall };
+      return { tall, beside, list, ...diagram(findings, operation, lines, bands, example, plot) };
+    };
+    // What is told below takes of the diagram's height, so that there is room for fewer names in it yet.
+    let told: readonly string[] = [];
+    let drawn = drawnWith(told);
+    while (drawn.cut.length > told.length) {
+      told = drawn.cut;
+      drawn = drawnWith(told);
+    }
+    const { tall, beside, list, marks: own } = drawn;
+    const marks = beside === 0 ? own : [...own, group({ x: width - beside, y: 0 }, stacked(list))];
+    return [...head, { drawing: { width, height: tall, marks } }, ...(beside === 0 ? list : []), ...below(told)];
   },
   { operation: operationWords },
 );
@@ -117,10 +131,12 @@ function listOf(lines: readonly SpeedLine[], width: number, list: boolean): Run[
       { heading: [say("speed diagram.rpm")], align: "end", key: true },
       { heading: [say("speed diagram.position")], align: "start" },
     ],
-    [...lines].reverse().map(({ name, rpm, held }) => [
-      { text: formatFixed(rpm, 0), weight: "bold" as const },
-      { text: name, ...(held && { note: say("speed diagram.beyond") }) },
-    ]),
+    [...lines]
+      .reverse()
+      .map(({ name, rpm, held }) => [
+        { text: formatFixed(rpm, 0), weight: "bold" as const },
+        { text: held ? `${name} ×` : name },
+      ]),
     { width, list },
   );
 }
@@ -186,7 +202,7 @@ function diagram(
   materials: readonly { material: string; band: CuttingSpeed }[],
   example: Example | undefined,
   { width, height }: Omit<Drawing, "marks">,
-): Mark[] {
+): { readonly marks: readonly Mark[] /** Names that it shows in part. */; readonly cut: readonly string[] } {
   const { machine } = findings;
   const speedUnit = cuttingSpeedUnit[machine.units];
   const bands = merged(
@@ -212,7 +228,7 @@ function diagram(
   const diameterWords = say(makesHoles(operation) ? "speed diagram.drill" : "speed diagram.work", {
     unit: unitName(machine.units),
   });
-  return [
+  const marks = [
     group({ x: 0, y: 0 }, grid(x, y, { across, up, inches: machine.units === "in" }, frame, numbersWide), {
       name: "grid",
     }),
@@ -236,6 +252,7 @@ function diagram(
       { size: size.text, anchor: "middle", weight: "bold", turn: -Math.PI / 2 },
     ),
   ];
+  return { marks, cut: cutNames(bands, y, frame) };
 }
 
 /** Up from the diameter to the line of the speed. */

@@ -16,6 +16,7 @@ import { type Exercise, exercises } from "../../student/exercises.js";
 import { askLines, lostMotionLines, never } from "../../student/words.js";
 import { say, withinSentence } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
+import { unlessNoRoom } from "../shared/noRoom.js";
 import { heightOf } from "../shared/runs.js";
 import { objectLine, rowLine, size } from "../shared/style.js";
 import { type Cell, table } from "../shared/table.js";
@@ -48,7 +49,8 @@ export const studentSide = block({ materials: 4 }, ({ findings, settings, use, w
       const all = panels(findings, use, settings.materials, column, grown);
       return stack(all.slice(2 * at, 2 * at + 2), column, panelGap);
     };
-    return largest(grownTo, ({ height }) => height + panelGap + lower.height <= room);
+    // A table may be too wide for half the page.
+    return unlessNoRoom(() => largest(grownTo, ({ height }) => height + panelGap + lower.height <= room));
   });
   const [left, right] = upper;
   if (left && right) {

@@ -15,7 +15,7 @@ import { say, withinSentence } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { withoutNearlyAlike } from "../shared/nearlyAlike.js";
 import { paragraph } from "../shared/paragraph.js";
-import { heading, whole } from "../shared/runs.js";
+import { accompanying, heading, whole } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, table } from "../shared/table.js";
 import { countSign, countWords } from "./countCell.js";
@@ -28,7 +28,10 @@ export const drillDepth = block({ handwheel: "", turns: 8 }, ({ findings, settin
   const { handwheels } = findings;
   const wheel = settings.handwheel === "" ? drillingWheel(handwheels) : wheelNamed(settings.handwheel, handwheels);
   if (wheel?.feed === undefined)
-    return [...paragraph(say("drilling card.no barrel"), width, { gap: 3 }), ...whereChipsBurn(findings, width)];
+    return accompanying([
+      ...paragraph(say("drilling card.no barrel"), width, { gap: 3 }),
+      ...whereChipsBurn(findings, width),
+    ]);
   const name = withinSentence(wheel.handwheel.name);
   return [
     ...heading(say("drilling card.depth", { wheel: name }), width, 4),
@@ -36,7 +39,7 @@ export const drillDepth = block({ handwheel: "", turns: 8 }, ({ findings, settin
     ...whole(depthTable(wheel, findings.machine.units, settings.turns, width), 0.6 * height),
     // By the positions of the bars.
     ...whole(drillFeed(withoutNearlyAlike(findings).findings, wheel, wheel.feed.perTurn, width), height),
-    ...whereChipsBurn(findings, width),
+    ...accompanying(whereChipsBurn(findings, width)),
   ];
 });
 

@@ -13,7 +13,7 @@ import { mmPer } from "../../quantity/length.js";
 import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
-import { heightOf, together } from "../shared/runs.js";
+import { heightOf, kept } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import type { Cell, Column } from "../shared/table.js";
 import { countSign, countWords } from "./countCell.js";
@@ -76,12 +76,13 @@ export const handFeedTables = block(
         { text: `${formatFixed(runAt(speed, limits) ?? speed.rpm, 0)}${signOf(speed, limits)}` },
       ]),
     };
-    const notes = together([
-      ...paragraph([...countWords(all), say("hand feed.count aloud")].join(" "), width, { gap: 2.5 }),
+    // Before the first of the signs that they explain.
+    const notes = kept([
+      ...paragraph([...countWords(all), say("hand feed.count aloud")].join(" "), width, { gap: 1.5 }),
       ...paragraph(signWords(known, limits).join(" "), width, { gap: 0.5 }),
-    ]).map((run) => ({ ...run, keepWithPrevious: true }));
-    const room = { width, height, gap: above.length > 0 ? 2.5 : 0, after: heightOf(notes) };
-    return [...above, ...sideBySide(key, [...groups, minutes], room), ...notes];
+    ]);
+    const room = { width, height, gap: 2.5, before: heightOf([...above, ...notes]) };
+    return [...above, ...notes, ...sideBySide(key, [...groups, minutes], room)];
   },
 );
 

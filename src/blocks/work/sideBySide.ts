@@ -16,15 +16,15 @@ const between = 6;
 type Room = {
   readonly width: number;
   readonly height: number /** Above the first, mm. */;
-  readonly gap: number /** What follows and stays with the last, mm. */;
-  readonly after: number;
+  readonly gap: number /** What stands over the first on its page, mm. */;
+  readonly before: number;
 };
 
 /** Small tables that share their rows, as many side by side as there is room for, the key left of each lot; names wrap as far as that
  *  saves paper. In figures for the card where all rows of a lot stand on one page and no page more is needed, else in those of
  *  text.
  *  @throws NoRoom where the key and one table are wider than the paper. */
-export function sideBySide(key: Key, groups: readonly Group[], { width, height, gap, after }: Room): Run[] {
+export function sideBySide(key: Key, groups: readonly Group[], { width, height, gap, before }: Room): Run[] {
   const shortest = (em: number): Run[][] | undefined =>
     keyWidths(key, width, em)
       .flatMap((keyWide) => {
@@ -33,7 +33,7 @@ export function sideBySide(key: Key, groups: readonly Group[], { width, height, 
       })
       .sort((a, b) => pages(a) - pages(b) || total(a) - total(b))[0];
   const total = (lots: readonly Run[][]) => lots.reduce((sum, lot) => sum + heightOf(lot) + lotGap, -lotGap);
-  const pages = (lots: readonly Run[][]) => pagesFor([...lots.map(heightOf), after], height);
+  const pages = (lots: readonly Run[][]) => pagesFor([before, ...lots.map(heightOf)], height);
   const [large, small] = [shortest(size.card), shortest(size.text)];
   const roomy = large?.every((lot) => heightOf(lot) <= height) && (small === undefined || pages(large) <= pages(small));
   const chosen = roomy ? large : small;

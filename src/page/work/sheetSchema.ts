@@ -2,13 +2,13 @@ import { blockAbout, type SettingLine, settingsOf, sheetKeys } from "../../answe
 import { type BlockName, blocks } from "../../blocks/registry.js";
 import type { Block } from "../../blocks/shared/block.js";
 import { uses } from "../../findings/uses.js";
-import { needs } from "../../sheets/template.js";
+import { needs, orientations } from "../../sheets/template.js";
 import type { Schema } from "../schema.js";
 
 /** What a sheet's template may say, for the editor to offer and to tell of; faults are told by who reads it. */
 export function sheetSchema(): Schema {
   const named = Object.keys(blocks).map((name) => [name, blockSchema(name as BlockName)]);
-  const words = { needs, orientation: ["portrait", "landscape"], for: uses, each: ["handwheel"] };
+  const words = { needs, orientation: orientations, for: uses, each: ["handwheel"] };
   const item: Schema = { type: "object", properties: Object.fromEntries(named) };
   return {
     type: "object",

@@ -142,9 +142,9 @@ angleScales: [{ name: Swivel of the top slide, part: top slide, radius: 45, rang
   });
   const [noted, ...others] = pages.filter((told) => told.some((line) => line.startsWith("Cut from mark to mark")));
   expect(others).toEqual([]);
-  expect(noted).toContain("Depth");
-  // One more than the pieces fill anyhow: each wheel's lie on one page.
-  expect(pages).toHaveLength(4);
+  expect(noted).toContain("Barrel");
+  // Upright; across they would fill a fourth.
+  expect(pages).toHaveLength(3);
   for (const wheel of ["Cross slide with a long name and a ring", "Carriage", "Top slide"])
     expect(pages.filter((told) => told.some((line) => line.startsWith(`${wheel}, copy`)))).toHaveLength(1);
 });
