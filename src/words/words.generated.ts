@@ -522,6 +522,7 @@ export type Gaps = {
   "turns.corrected anywhere": "distance" | "wheel" | "setting";
   "turns.corrected by start": "distance" | "wheel" | "ways";
   "turns.corrected from": "turn" | "setting";
+  "turns.backwards": "setting";
   "turns.turns alone": "turns";
   "turns.no whole turn, then": "figure" | "unit";
   "turns.turns, then": "n" | "figure" | "unit";
@@ -2161,6 +2162,7 @@ const en: Readonly<Record<Key, Text>> = {
   "turns.corrected anywhere": "Corrected over the stretch that was measured, {distance} by the {wheel}: begun at a whole turn of the readings, {setting}.",
   "turns.corrected by start": "Corrected over the stretch that was measured, {distance} by the {wheel}: {ways}.",
   "turns.corrected from": "from turn {turn} of the readings: {setting}",
+  "turns.backwards": "backwards: {setting}",
   "turns.turns alone": "{turns} turns",
   "turns.no whole turn, then": "no whole turn, then the dial reads {figure} {unit}",
   "turns.turns, then": {"one":"{n} turn, then the dial reads {figure} {unit}","other":"{n} turns, then the dial reads {figure} {unit}"},
@@ -3797,6 +3799,7 @@ const de: Readonly<Record<Key, Text>> = {
   "turns.corrected anywhere": "Berichtigt über die gemessene Strecke, {distance} mit {wheel}: begonnen bei einer ganzen Umdrehung der Ablesungen, {setting}.",
   "turns.corrected by start": "Berichtigt über die gemessene Strecke, {distance} mit {wheel}: {ways}.",
   "turns.corrected from": "ab Umdrehung {turn} der Ablesungen: {setting}",
+  "turns.backwards": "rückwärts: {setting}",
   "turns.turns alone": "{turns} Umdrehungen",
   "turns.no whole turn, then": "keine ganze Umdrehung, dann zeigt die Skala {figure} {unit}",
   "turns.turns, then": {"one":"{n} Umdrehung, dann zeigt die Skala {figure} {unit}","other":"{n} Umdrehungen, dann zeigt die Skala {figure} {unit}"},

@@ -41,4 +41,45 @@ describe("on a worn slide", () => {
     expect(textsOf(worn(true), "student")).toContain("Count on from it.");
     expect(textsOf(worn(false), "student")).toContain("Set the dial to 0.");
   });
+
+  describe("a bore is enlarged outwards", () => {
+    const bored = readJob(
+      "name: J\nunits: mm\nmaterial: aluminium\nbar: { diameter: 50, bore: 10, out: 50 }\nsteps:\n  - { do: face, depth: 0.5 }\n  - { do: bore, to: 24, depth: 20, cut: 2 }\n",
+    ).job;
+    const truly = (turn: number) => turn * 2 + 0.12 * Math.exp(-(((turn - 12) / 5) ** 2));
+    /** The readings' curve has few terms: so much it leaves of this hollow, mm on the diameter. */
+    const CURVE = 0.045;
+    const told = (fixed: boolean) => {
+      const findings = worn(fixed);
+      const [wheel] = findings.handwheels;
+      if (wheel?.reading === undefined || bored === undefined) throw new Error("no wheel");
+      const words = textsOf({ ...findings, job: bored }, "plan");
+      return { perTurn: wheel.reading.perTurn, words };
+    };
+
+    test("the corrected reading is that of a wheel turned backwards, and ends where the curve says", () => {
+      const { perTurn, words } = told(false);
+      const ways = [
+        ...words.matchAll(/from turn (\d+) of the readings: backwards: (\d) turns?, then the dial reads ([\d.]+) mm/g),
+      ];
+      expect(ways.length).toBeGreaterThan(1);
+      for (const [, from = "", turns = "", reads = ""] of ways) {
+        const gone = Number(turns) + (perTurn - Number(reads)) / perTurn;
+        expect(Math.abs(2 * (truly(Number(from)) - truly(Number(from) - gone)) - 14)).toBeLessThan(CURVE);
+      }
+    });
+
+    test("on a dial that cannot be set to 0 it is taken off", () => {
+      const { perTurn, words } = told(true);
+      const ways = [...words.matchAll(/from turn (\d+) of the readings: backwards: (\d), − (\d\.\d+)/g)];
+      expect(ways.length).toBeGreaterThan(1);
+      for (const [, from = "", turns = "", off = ""] of ways) {
+        const gone = Number(turns) + Number(off) / perTurn;
+        expect(Math.abs(2 * (truly(Number(from)) - truly(Number(from) - gone)) - 14)).toBeLessThan(CURVE);
+      }
+    });
+
+    test("the dial is set to the figure where it comes to stand, which nothing is added to", () =>
+      expect(told(false).words).toMatch(/set the dial to what stands above \(back \d, \d\.\d+\)/));
+  });
 });
