@@ -1005,6 +1005,9 @@ export type Gaps = {
   "plan findings.finer than the dial": "tolerance" | "gives";
   "plan findings.finer than the dial remedy": never;
   "plan findings.finer than the slide": "tolerance" | "holds";
+  "plan findings.finer than the reading": "doubt" | "margin";
+  "plan findings.finer than the reading, feed unknown": "doubt" | "margin";
+  "plan findings.measure and correct": "doubt";
   "plan findings.beyond the drill limit": "diameter" | "limit";
   "plan findings.beyond the drill limit remedy": never;
   "plan findings.knurl presses": never;
@@ -2645,6 +2648,9 @@ const en: Readonly<Record<Key, Text>> = {
   "plan findings.finer than the dial": "a tolerance of {tolerance} from end to end is finer than the dial alone gives, about {gives}",
   "plan findings.finer than the dial remedy": "go in by halves of what is left, and measure between",
   "plan findings.finer than the slide": "a tolerance of {tolerance} from end to end is finer than this slide holds, about {holds}",
+  "plan findings.finer than the reading": "measured once before the last cut it comes out to ± {doubt}, and its tolerance leaves ± {margin}",
+  "plan findings.finer than the reading, feed unknown": "gauge and dial alone leave ± {doubt}, the feed's own ± is not known, and the tolerance leaves ± {margin}",
+  "plan findings.measure and correct": "measure and correct: leave {doubt} on the diameter, measure again, and take off what is left",
   "plan findings.beyond the drill limit": "{diameter} is larger than the machine drives: limits: drill: {limit}",
   "plan findings.beyond the drill limit remedy": "do not run it; bore it, or take it to another machine",
   "plan findings.knurl presses": "a plain knurling tool presses harder than a light machine's slides and bearings bear",
@@ -4282,6 +4288,9 @@ const de: Readonly<Record<Key, Text>> = {
   "plan findings.finer than the dial": "eine Toleranz von insgesamt {tolerance} ist feiner, als die Skala allein hergibt, etwa {gives}",
   "plan findings.finer than the dial remedy": "um die Hälfte des Restes zustellen und dazwischen messen",
   "plan findings.finer than the slide": "eine Toleranz von insgesamt {tolerance} ist feiner, als dieser Schlitten hält, etwa {holds}",
+  "plan findings.finer than the reading": "vor dem letzten Schnitt einmal gemessen ergibt es ± {doubt}, und die Toleranz lässt ± {margin} zu",
+  "plan findings.finer than the reading, feed unknown": "Messzeug und Skala allein lassen ± {doubt} offen, das ± des Wegs je Umdrehung ist nicht bekannt, und die Toleranz lässt ± {margin} zu",
+  "plan findings.measure and correct": "messen und berichtigen: {doubt} im Durchmesser stehen lassen, noch einmal messen und abnehmen, was übrig ist",
   "plan findings.beyond the drill limit": "{diameter} ist größer, als die Maschine schafft: limits: drill: {limit}",
   "plan findings.beyond the drill limit remedy": "nicht bohren; ausdrehen, oder auf eine andere Maschine nehmen",
   "plan findings.knurl presses": "ein einfacher Rändelhalter drückt stärker, als Schlitten und Lager einer leichten Maschine vertragen",

@@ -82,4 +82,13 @@ describe("on a worn slide", () => {
     test("the dial is set to the figure where it comes to stand, which nothing is added to", () =>
       expect(told(false).words).toMatch(/set the dial to what stands above \(back \d, \d\.\d+\)/));
   });
+
+  test("wear is no reason to finish by hand: over the little that is left after measuring the slide goes as an even one", () => {
+    const findings = worn(false);
+    const { job } = readJob(
+      "name: J\nunits: mm\nmaterial: aluminium\nbar: { diameter: 30, out: 50 }\nsteps:\n  - { do: turn, to: 28 ± 0.06, length: 20, cut: 0.5, finish: 0.1 }\n",
+    );
+    if (job === undefined) throw new Error("no job");
+    expect(planOf(job, findings).findings.map(({ code }) => code)).toEqual(["finer-than-the-reading"]);
+  });
 });

@@ -3,6 +3,7 @@ import { dialGain, dialTurn } from "../../findings/settings.js";
 import { figureOf, figureUnit, shownAt } from "../../findings/settingWords.js";
 import type { Units } from "../../machine/machine.js";
 import type { PlannedSize, PlannedStep } from "../../plan/plannedStep.js";
+import { marginOf } from "../../plan/reached.js";
 import type { Show } from "../../plan/words.js";
 import type { Reading, Zero } from "../../plan/zero.js";
 import { largestOf } from "../../quantity/extremes.js";
@@ -126,9 +127,9 @@ export function promiseWords({ sizes }: PlannedStep, show: Show, units: Units): 
   return words.length === 0 ? undefined : say("plan.comes out", { sizes: words.join("; ") });
 }
 
-function sizeWords({ what, aim, doubt = 0, alike, least, most }: PlannedSize, show: Show, units: Units): string {
-  const half = least === undefined || most === undefined ? undefined : Math.min(aim - least, most - aim);
-  const short = half !== undefined && doubt > half + 1e-9;
+function sizeWords(size: PlannedSize, show: Show, units: Units): string {
+  const { what, aim, doubt = 0, alike } = size;
+  const short = doubt > (marginOf(size) ?? Number.POSITIVE_INFINITY) + 1e-9;
   return [
     say(`plan.promised ${what}`, { size: `${show(aim)} ± ${formatBound(doubt, units)}` }),
     ...(short ? [say("plan.more than the tolerance")] : []),
