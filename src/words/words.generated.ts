@@ -803,6 +803,18 @@ export type Gaps = {
   "plan.touch mouth as it is": never;
   "plan.touch begin": never;
   "plan.touch tip": never;
+  "plan.readings from": "wheel" | "zero";
+  "plan.readings from, step": "wheel" | "zero" | "number";
+  "plan.from diameter": "size";
+  "plan.from bore": "size";
+  "plan.from face": never;
+  "plan.from end": never;
+  "plan.from raw end": never;
+  "plan.from edge": never;
+  "plan.from mouth": never;
+  "plan.from first thread": never;
+  "plan.from begin": never;
+  "plan.from tip": never;
   "plan.wind back": "by" | "travel";
   "plan.other diameter written": "size";
   "plan.other diameter written, halved": "size";
@@ -2446,6 +2458,18 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.touch mouth as it is": "Where the full diameter just enters the end as it is",
   "plan.touch begin": "With the tip where the cut begins (the reading “begin at”, where one stands below), everything else locked",
   "plan.touch tip": "Where its tip touches the end",
+  "plan.readings from": "{wheel}, from {zero}",
+  "plan.readings from, step": "{wheel}, from {zero} (step {number})",
+  "plan.from diameter": "the {size} diameter",
+  "plan.from bore": "the bore of {size}",
+  "plan.from face": "the finished face",
+  "plan.from end": "the end as it is",
+  "plan.from raw end": "the raw end",
+  "plan.from edge": "the edge",
+  "plan.from mouth": "where the full diameter enters",
+  "plan.from first thread": "where the first thread bites",
+  "plan.from begin": "where the cut begins",
+  "plan.from tip": "where the tip touches",
   "plan.wind back": "It goes on by {by} of its {travel}: wind it well back before you touch.",
   "plan.other diameter written": "Not {size}? Take {size} − measured off what you write down.",
   "plan.other diameter written, halved": "Not {size}? Take half of {size} − measured off what you write down.",
@@ -4086,6 +4110,18 @@ const de: Readonly<Record<Key, Text>> = {
   "plan.touch mouth as it is": "Wo der volle Durchmesser gerade in das Ende, wie es ist, eintritt",
   "plan.touch begin": "Mit der Spitze am Beginn des Schnitts (Skalenwert „Beginn bei“, wo unten einer steht), alles andere geklemmt",
   "plan.touch tip": "Wo die Spitze das Ende berührt",
+  "plan.readings from": "{wheel}, ab {zero}",
+  "plan.readings from, step": "{wheel}, ab {zero} (Schritt {number})",
+  "plan.from diameter": "dem Durchmesser {size}",
+  "plan.from bore": "der Bohrung {size}",
+  "plan.from face": "der fertigen Planfläche",
+  "plan.from end": "dem Ende, wie es ist",
+  "plan.from raw end": "dem rohen Ende",
+  "plan.from edge": "der Kante",
+  "plan.from mouth": "dem Eintritt des vollen Durchmessers",
+  "plan.from first thread": "dem Fassen des ersten Gangs",
+  "plan.from begin": "dem Beginn des Schnitts",
+  "plan.from tip": "dem Antasten der Spitze",
   "plan.wind back": "Der Schlitten fährt {by} von {travel}: vor dem Antasten weit zurückdrehen.",
   "plan.other diameter written": "Nicht {size}? {size} − gemessen vom Aufgeschriebenen abziehen.",
   "plan.other diameter written, halved": "Nicht {size}? Die Hälfte von {size} − gemessen vom Aufgeschriebenen abziehen.",

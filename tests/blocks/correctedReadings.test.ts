@@ -23,7 +23,12 @@ describe("on a worn slide", () => {
     const [wheel] = findings.handwheels;
     if (job === undefined || wheel === undefined) throw new Error("no job");
     expect(wheel.feed?.measured?.uneven).toBeDefined();
-    const table = readings(planOf(job, findings).steps[0] as never, "mm", showIn(findings.machine, job), () => "");
+    const table = readings(
+      planOf(job, findings).steps[0] as never,
+      "mm",
+      showIn(findings.machine, job),
+      () => undefined,
+    );
     const last = table?.cells.findLast((row) => row.some(({ text }) => text === "16.00"));
     const figure = last?.[4];
     expect(correctedLines(wheel, 14, "mm")).toHaveLength(1);

@@ -112,3 +112,44 @@ describe("the steps of a plan on paper", () => {
     expect(pagesOf(demo, pin)).toHaveLength(8);
   });
 });
+
+describe("what a reading counts from", () => {
+  const words = (findings: Findings, job: Job) =>
+    pagesOf(findings, job)
+      .flatMap(({ texts }) => texts.map(({ mark }) => mark.text))
+      .join(" ");
+  const bushing = jobOf(
+    [
+      "do: face, depth: 0.5",
+      "do: centre drill, diameter: 2",
+      "do: drill, diameter: 8, depth: 20",
+      "do: bore, to: 9.05, depth: 15, cut: 0.3",
+      "do: bore, to: 12, depth: 2, cut: 0.3",
+      "do: tap, thread: M10x1, depth: 8",
+    ],
+    "bar: { diameter: 20, out: 40 }",
+  );
+
+  test("stands over the readings of every wheel, in the step where it was touched and in those that go by it since", () => {
+    const said = words(lathe(), bushing);
+    expect(said).toContain("Cross slide, mm, from the bore of 8.00 mm");
+    expect(said).toContain("Cross slide, mm, from the bore of 8.00 mm (step 4)");
+    expect(said).toContain("Tailstock barrel, from where the tip touches");
+    expect(said).toContain("Tailstock barrel, from where the full diameter enters");
+    expect(said).toContain("Tailstock barrel, from where the first thread bites");
+    expect(said).toContain("Carriage, from the finished face (step 4)");
+  });
+
+  test("no wheel's readings stand without it", () => {
+    for (const [findings, job] of [
+      [demo, pin],
+      [fixed, pin],
+    ] as const) {
+      const { steps } = planOf(job, findings);
+      const blocks = steps.flatMap(({ passes, places, depthWheel }) => [
+        ...new Set([...(passes.length > 0 ? [depthWheel] : []), ...places.map(({ wheel }) => wheel)]),
+      ]);
+      expect(words(findings, job).match(/, from (the|where) /g)?.length).toBeGreaterThanOrEqual(blocks.length);
+    }
+  });
+});
