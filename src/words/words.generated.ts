@@ -649,6 +649,7 @@ export type Gaps = {
   "threads.next drill": "percent";
   "threads.from memory": never;
   "threads.how": "percent" | "share";
+  "threads.nearest in inches": never;
   "threads.sources": "sources";
   "threads.source DIN 76": never;
   "threads.source library": never;
@@ -2304,6 +2305,7 @@ const en: Readonly<Record<Key, Text>> = {
   "threads.next drill": "+ none is published: the next usual drill above the hole of {percent} %.",
   "threads.from memory": "* size from memory, not seen in print: measure the tap.",
   "threads.how": "Hole {percent} % = size − {share} × a full thread's depth on diameter, which is 1.299 pitches (60°), 1.281 (Whitworth) or 1.2 (BA); take the nearest drill, the larger in hard metal. Drill: the one usually published, and how much of a full thread it makes. Rod for the die = size − pitch ÷ 10 (common practice). Turns: of tap or die for that depth.",
+  "threads.nearest in inches": "Where a drill is published in millimetres for an inch thread or BA: the nearest that is sold in inches.",
   "threads.sources": "Sizes and drills from: {sources}.",
   "threads.source DIN 76": "DIN 76-1 (from memory)",
   "threads.source library": "an open-source CAD library's hole table (metric drills there after ISO 2306, Whitworth after BS 1157)",
@@ -3956,6 +3958,7 @@ const de: Readonly<Record<Key, Text>> = {
   "threads.next drill": "+ kein Kernlochbohrer veröffentlicht: der nächste gebräuchliche über dem Loch für {percent} %.",
   "threads.from memory": "* Maß aus dem Gedächtnis, nicht gedruckt gesehen: den Gewindebohrer messen.",
   "threads.how": "Kern {percent} %: Kernloch = Maß − {share} × volle Gewindetiefe im Durchmesser, das sind 1,299 Steigungen (60°), 1,281 (Whitworth) oder 1,2 (BA); den nächsten Bohrer nehmen, in hartem Werkstoff den größeren. Bohrer: der in Tabellen übliche, und welchen Anteil der vollen Tiefe er stehen lässt. Bolzen für das Schneideisen = Maß − Steigung ÷ 10 (Werkstattbrauch). Umdr.: Umdrehungen von Gewindebohrer oder Schneideisen auf diese Länge.",
+  "threads.nearest in inches": "Wo für ein Zoll- oder BA-Gewinde ein Bohrer in Millimetern veröffentlicht ist: der nächstgelegene, den es in Zoll gibt.",
   "threads.sources": "Maße und Bohrer aus: {sources}.",
   "threads.source DIN 76": "DIN 76-1 (aus dem Gedächtnis)",
   "threads.source library": "Lochtabelle einer freien CAD-Bibliothek (metrische Bohrer dort nach ISO 2306, Whitworth nach BS 1157)",
