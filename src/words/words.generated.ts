@@ -560,12 +560,18 @@ export type Gaps = {
   "stops.not the dial": never;
   "stops.not measured": never;
   "stops.beyond": never;
+  "stops.no dial means": never;
   "stops.alike means": never;
+  "stops.alike unknown": never;
   "stops.lost motion means": never;
+  "stops.lost motion unknown": never;
   "stops.first part means": never;
   "stops.unknown means": never;
+  "stops.wanted means": never;
+  "stops.held by means": never;
   "stops.stop alone means": never;
   "stops.neither means": never;
+  "stops.measure each": never;
   "stops.measure each means": never;
   "stops.beyond means": never;
   "stops.corrected": "wheel";
@@ -2216,12 +2222,18 @@ const en: Readonly<Record<Key, Text>> = {
   "stops.not the dial": "?, not the dial",
   "stops.not measured": "?",
   "stops.beyond": "beyond travel",
-  "stops.alike means": "Repeats: how closely, every part come to from the same side.",
+  "stops.no dial means": "–: no dial, the turns say all.",
+  "stops.alike means": "Repeats, by stop or by dial: how closely parts come alike, each come to from the same side.",
+  "stops.alike unknown": "How closely parts come alike was not measured: read the same places over two runs or more, or measure every part.",
   "stops.lost motion means": "Coming from either side would add the lost motion: never do.",
+  "stops.lost motion unknown": "Lost motion was not measured: come from one side only.",
   "stops.first part means": "First part: so far its length may be off until it is measured and the stop moved.",
   "stops.unknown means": "? was not measured. Repeats: read the same places over two runs or more, or measure every part. Lost motion: come from one side only.",
+  "stops.wanted means": "Wanted within: from the shortest part to the longest.",
+  "stops.held by means": "Held by: which of the two keeps the parts within that.",
   "stops.stop alone means": "Stop alone: the dial alone does not hold it, use the stop.",
   "stops.neither means": "Neither: this slide does not hold it as measured. Leave a little, measure each part, finish by hand.",
+  "stops.measure each": "Whether this slide holds the tolerance was not measured. Measure each part.",
   "stops.measure each means": "“?”: whether this slide holds the tolerance was not measured. Measure each part.",
   "stops.beyond means": "Beyond travel: set the stop in two steps or move the work.",
   "stops.corrected": "Corrected over the stretch that was measured: {wheel}",
@@ -2305,7 +2317,7 @@ const en: Readonly<Record<Key, Text>> = {
   "threads.next drill": "+ none is published: the next usual drill above the hole of {percent} %.",
   "threads.from memory": "* size from memory, not seen in print: measure the tap.",
   "threads.how": "Hole {percent} % = size − {share} × a full thread's depth on diameter, which is 1.299 pitches (60°), 1.281 (Whitworth) or 1.2 (BA); take the nearest drill, the larger in hard metal. Drill: the one usually published, and how much of a full thread it makes. Rod for the die = size − pitch ÷ 10 (common practice). Turns: of tap or die for that depth.",
-  "threads.nearest in inches": "Where a drill is published in millimetres for an inch thread or BA: the nearest that is sold in inches.",
+  "threads.nearest in inches": "Where only a metric drill is published for an inch thread or BA: the nearest that is sold in inches.",
   "threads.sources": "Sizes and drills from: {sources}.",
   "threads.source DIN 76": "DIN 76-1 (from memory)",
   "threads.source library": "an open-source CAD library's hole table (metric drills there after ISO 2306, Whitworth after BS 1157)",
@@ -3869,12 +3881,18 @@ const de: Readonly<Record<Key, Text>> = {
   "stops.not the dial": "?, nicht die Skala",
   "stops.not measured": "?",
   "stops.beyond": "über den Weg hinaus",
-  "stops.alike means": "Gleich: jedes Teil von derselben Seite angefahren.",
+  "stops.no dial means": "–: keine Skala, die Umdrehungen sagen alles.",
+  "stops.alike means": "Gleich, am Anschlag oder nach Skala: wie gleich die Teile werden, jedes von derselben Seite angefahren.",
+  "stops.alike unknown": "Wie gleich die Teile werden, wurde nicht gemessen: dieselben Stellen in zwei Läufen oder mehr ablesen, oder jedes Teil messen.",
   "stops.lost motion means": "Von beiden Seiten kommend käme das Umkehrspiel hinzu: nie tun.",
+  "stops.lost motion unknown": "Das Umkehrspiel wurde nicht gemessen: nur von einer Seite kommen.",
   "stops.first part means": "Erstes Teil: so weit kann seine Länge falsch sein, bis es gemessen und der Anschlag versetzt ist.",
   "stops.unknown means": "? wurde nicht gemessen. Gleich: dieselben Stellen in zwei Läufen oder mehr ablesen, oder jedes Teil messen. Umkehrspiel: nur von einer Seite kommen.",
+  "stops.wanted means": "Verlangt auf: vom kürzesten Teil zum längsten.",
+  "stops.held by means": "Das hält: was von beiden die Teile darin hält.",
   "stops.stop alone means": "Nur Anschlag: die Skala allein hält es nicht, den Anschlag nehmen.",
   "stops.neither means": "Keines: dieser Schlitten hält es nicht, so wie gemessen. Etwas stehen lassen, jedes Teil messen, von Hand fertig machen.",
+  "stops.measure each": "Ob dieser Schlitten die Toleranz hält, wurde nicht gemessen. Jedes Teil messen.",
   "stops.measure each means": "„?“: ob dieser Schlitten die Toleranz hält, wurde nicht gemessen. Jedes Teil messen.",
   "stops.beyond means": "Über den Weg hinaus: den Anschlag in zwei Schritten setzen oder das Werkstück umsetzen.",
   "stops.corrected": "Berichtigt über die gemessene Strecke: {wheel}",
@@ -3958,7 +3976,7 @@ const de: Readonly<Record<Key, Text>> = {
   "threads.next drill": "+ kein Kernlochbohrer veröffentlicht: der nächste gebräuchliche über dem Loch für {percent} %.",
   "threads.from memory": "* Maß aus dem Gedächtnis, nicht gedruckt gesehen: den Gewindebohrer messen.",
   "threads.how": "Kern {percent} %: Kernloch = Maß − {share} × volle Gewindetiefe im Durchmesser, das sind 1,299 Steigungen (60°), 1,281 (Whitworth) oder 1,2 (BA); den nächsten Bohrer nehmen, in hartem Werkstoff den größeren. Bohrer: der in Tabellen übliche, und welchen Anteil der vollen Tiefe er stehen lässt. Bolzen für das Schneideisen = Maß − Steigung ÷ 10 (Werkstattbrauch). Umdr.: Umdrehungen von Gewindebohrer oder Schneideisen auf diese Länge.",
-  "threads.nearest in inches": "Wo für ein Zoll- oder BA-Gewinde ein Bohrer in Millimetern veröffentlicht ist: der nächstgelegene, den es in Zoll gibt.",
+  "threads.nearest in inches": "Wo für ein Zoll- oder BA-Gewinde nur ein metrischer Bohrer veröffentlicht ist: der nächstgelegene, den es in Zoll gibt.",
   "threads.sources": "Maße und Bohrer aus: {sources}.",
   "threads.source DIN 76": "DIN 76-1 (aus dem Gedächtnis)",
   "threads.source library": "Lochtabelle einer freien CAD-Bibliothek (metrische Bohrer dort nach ISO 2306, Whitworth nach BS 1157)",
