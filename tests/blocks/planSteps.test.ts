@@ -7,6 +7,7 @@ import type { Findings } from "../../src/findings/findings.js";
 import type { Job } from "../../src/job/job.js";
 import { readJob } from "../../src/job/read.js";
 import { planOf } from "../../src/plan/plan.js";
+import { inLanguage } from "../../src/words/language.js";
 import { jobOf, lathe } from "../support/job.js";
 import { walk } from "../support/marks.js";
 import { findingsOf, printOf } from "../support/sheets.js";
@@ -152,4 +153,24 @@ describe("what a reading counts from", () => {
       expect(words(findings, job).match(/, from (the|where) /g)?.length).toBeGreaterThanOrEqual(blocks.length);
     }
   });
+});
+
+test("a long step whose readings stand below its words goes on overleaf rather than leave half a page empty before it", () => {
+  const job = jobOf(
+    [
+      "do: face, depth: 0.5",
+      "do: turn, to: 28 h7, length: 30, cut: 0.4, finish: 0.1",
+      "do: centre drill",
+      "do: drill, diameter: 10, depth: 28",
+      "do: bore, to: 16 H7, depth: 25, cut: 0.4, finish: 0.1",
+      "do: bore, to: 20 H7, depth: 12, cut: 0.4, finish: 0.1",
+      "do: bore, to: 24 H7, depth: 6, cut: 0.4, finish: 0.1",
+      "do: part, length: 25, blade: 2",
+    ],
+    "parts: 6\nbar: { diameter: 30, out: 40 }",
+  );
+  const printed = inLanguage("de", () => pagesOf(fixed, job));
+  // Of the words on a page, how far down they go without the foot, which begins 40 mm above the edge.
+  const filled = printed.map(({ texts }) => Math.max(...texts.map(({ y }) => y).filter((y) => y < 257)) / 257);
+  for (const [index, share] of filled.slice(0, -1).entries()) expect(share, `page ${index + 1}`).toBeGreaterThan(0.8);
 });

@@ -28,6 +28,8 @@ const smallPicture = 28;
 const aside = 4;
 /** A step that takes more of a page may go on overleaf: kept whole it could leave the page before it empty. */
 const WHOLE = 0.75;
+/** The same of a step whose readings stand below its words. */
+const UNBROKEN = 0.5;
 /** Of the width, for readings without room to write: words go on below them. */
 const leastShare = 0.53;
 /** Above a step. */
@@ -238,7 +240,7 @@ function below(step: PlannedStep, table: Readings | undefined, sheet: Sheet, tit
   );
   const all = [...heads, ...rows, ...after];
   // Whole, or neither its first rows stand alone nor what follows it without its last ones.
-  if (heightOf(all) <= WHOLE * height) return [...kept(all.slice(0, -1)), ...all.slice(-1)];
+  if (heightOf(all) <= UNBROKEN * height) return [...kept(all.slice(0, -1)), ...all.slice(-1)];
   return [
     ...(heads.length === 1 && rows.length + after.length > 0 ? kept(heads) : heads),
     ...rows.map((run, index) => heldTogether(run, index, rows.length, after.length > 0)),
