@@ -47,6 +47,9 @@ describe("what belongs together stands on one line", () => {
     ["± 0.05 mm", "diameter 14.00 mm ± 0.05 mm, parts alike"],
     ["0,5 mm × 45°", "eine Fase mit 0,5 mm × 45° am Ende des Stifts"],
     ["475 U/min", "die Spindel läuft hier 475 U/min im Mittel"],
+    ["II A", "nearly the same: I B and II A; the others are apart"],
+    ["III IV", "the belt lies on III IV, as it is drawn on the card"],
+    ["B 2", "go on with B 2, the next one to it"],
     ["M8 × 1", "then tap it M8 × 1 as deep as it will go"],
   ])("%s", (together, text) => expect(parted(text, together)).toEqual([]));
 
