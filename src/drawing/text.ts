@@ -93,6 +93,10 @@ function hyphenIn(
   return hyphenAt(letters, from, most);
 }
 
+/** Width of the widest word of a text, where even what belongs together is parted. */
+export const widestAlone = (text: string, size: number, weight: Weight): number =>
+  Math.max(0, ...text.split(/\s+/).map((word) => textWidth(word, size, weight)));
+
 /** Width of the widest part of a text that is not broken unless it must be. */
 export const widestWord = (text: string, size: number, weight: Weight): number =>
   Math.max(0, ...piecesOf(text).map((piece) => textWidth(piece, size, weight)));
