@@ -1,6 +1,7 @@
 import { advances } from "./advances.generated.js";
 import type { Weight } from "./drawing.js";
 import { hyphenAt } from "./hyphen.js";
+import { piecesOf } from "./together.js";
 
 /** Width, mm, of one line of text set at `size` mm em. Kerning is off in every renderer, so widths simply add up. */
 export const textWidth = (text: string, size: number, weight: Weight): number => mm(advance(text, weight), size);
@@ -34,14 +35,15 @@ export function advance(text: string, weight: Weight): number {
 /** What sums of widths may differ by, mm. */
 const HAIR = 1e-6;
 
-/** Breaks words into lines no wider than `width`. A word that is wider alone is broken too: behind a hyphen, stroke or point where
- *  it has one, else with a hyphen between letters. */
+/** Breaks words into lines no wider than `width`, a figure and its unit on one of them where they have room. A word that is wider
+ *  alone is broken too: behind a hyphen, stroke or point where it has one, else with a hyphen between letters. */
 export function wrapText(text: string, width: number, size: number, weight: Weight): string[] {
   const space = advance(" ", weight);
   const lines: string[] = [];
   let line = "";
   let units = 0;
-  for (const word of text.split(/\s+/)) {
+  const fits = (piece: string) => mm(advance(piece, weight), size) <= width + HAIR;
+  for (const word of piecesOf(text).flatMap((piece) => (fits(piece) ? [piece] : piece.split(" ")))) {
     for (const [index, part] of broken(word, width, size, weight).entries()) {
       const own = advance(part, weight);
       if (line === "") [line, units] = [part, own];
@@ -91,9 +93,13 @@ function hyphenIn(
   return hyphenAt(letters, from, most);
 }
 
+/** Width of the widest word of a text, where even what belongs together is parted. */
+export const widestAlone = (text: string, size: number, weight: Weight): number =>
+  Math.max(0, ...text.split(/\s+/).map((word) => textWidth(word, size, weight)));
+
 /** Width of the widest part of a text that is not broken unless it must be. */
 export const widestWord = (text: string, size: number, weight: Weight): number =>
-  Math.max(0, ...text.split(/\s+/).map((word) => textWidth(word, size, weight)));
+  Math.max(0, ...piecesOf(text).map((piece) => textWidth(piece, size, weight)));
 
 /** Characters of a text that the font cannot show. */
 export const missingGlyphs = (text: string, weight: Weight): string[] =>

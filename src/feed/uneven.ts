@@ -24,12 +24,14 @@ function mostOver(ahead: readonly number[]): number[] {
   });
 }
 
-/** How many turns move the slide by `travel` when begun at turn `from` of the readings, by the curve that was measured;
- *  undefined where that ends beyond what was measured. `perTurn` and `travel` mm. By halving: the curve rises. */
+/** How many turns move the slide by `travel` when begun at turn `from` of the readings, by the curve that was measured; both less
+ *  than 0 where it goes back. Undefined where that ends beyond what was measured. `perTurn` and `travel` mm. By halving: the curve
+ *  rises. */
 export function correctedTurns(travel: number, from: number, perTurn: number, measured: Measured): number | undefined {
   const gone = (turn: number) => perTurn * (turn - from) + aheadAt(turn, measured) - aheadAt(from, measured);
-  if (from < measured.from || gone(measured.to) < travel) return undefined;
-  let [low, high] = [from, measured.to];
+  if (from < measured.from || from > measured.to || gone(measured.to) < travel || gone(measured.from) > travel)
+    return undefined;
+  let [low, high] = travel < 0 ? [measured.from, from] : [from, measured.to];
   for (let halving = 0; halving < 60; halving++) {
     const middle = (low + high) / 2;
     if (gone(middle) < travel) low = middle;

@@ -74,10 +74,11 @@ export function doubtToRead(wheel: HandwheelFinding, distance: number): number |
 }
 
 /** How to turn a wheel whose travel was found uneven until its slide has gone `distance`, mm of what its dial reads, begun at turn
- *  `from` of its readings; undefined where that ends beyond what was measured, or the travel is even. */
+ *  `from` of its readings; backwards where that is less than 0, as a bore is enlarged. Undefined where it ends beyond what was
+ *  measured, or the travel is even. */
 export function correctedSetting(wheel: HandwheelFinding, distance: number, from: number): Setting | undefined {
   const { feed, reading } = wheel;
   if (feed?.measured?.uneven === undefined || reading === undefined) return undefined;
   const turns = correctedTurns(distance / reading.factor, from, feed.perTurn, feed.measured);
-  return turns === undefined ? undefined : settingToRead(wheel, turns * reading.perTurn);
+  return turns === undefined ? undefined : settingToRead(wheel, Math.abs(turns) * reading.perTurn);
 }

@@ -91,10 +91,15 @@ export function plainTravelWords(
     : undefined;
 }
 
-/** Turns of the readings at which a stretch may begin, for the corrected distances: four, whole, spread over what was measured. */
-export function startsOver(finding: HandwheelFinding): number[] {
+/** Turns of the readings at which a stretch may begin, for the corrected distances: four, whole, spread over what was measured.
+ *  `back`: it goes towards the first of them. */
+export function startsOver(finding: HandwheelFinding, back = false): number[] {
   const { measured } = finding.feed ?? {};
   if (measured?.uneven === undefined) return [];
   const span = measured.to - measured.from;
-  return [...new Set([0, 0.25, 0.5, 0.75].map((part) => Math.round(measured.from + part * span)))];
+  return [
+    ...new Set(
+      (back ? [0.25, 0.5, 0.75, 1] : [0, 0.25, 0.5, 0.75]).map((part) => Math.round(measured.from + part * span)),
+    ),
+  ];
 }

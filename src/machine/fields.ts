@@ -3,7 +3,7 @@ import { parseAngle } from "../quantity/angle.js";
 import { drillNamed } from "../quantity/drill.js";
 import { parseDiametralPitch } from "../quantity/gear.js";
 import { type LengthUnit, parseLength } from "../quantity/length.js";
-import { splitUnit } from "../quantity/number.js";
+import { parseNumber, splitUnit } from "../quantity/number.js";
 import { parsePair } from "../quantity/pair.js";
 import { parseSpeed } from "../quantity/speed.js";
 import { parseThreadsPerInch } from "../quantity/thread.js";
@@ -135,6 +135,8 @@ export const rackPitch = quantity(
   (value) => tooFar(value) ?? tooShort(value) ?? notPositive(value),
 );
 export const angle = quantity("an angle", "5 deg, 5.5° or 5 deg 30 min", parseAngle);
+/** Inches on diameter in a foot of length. */
+export const perFoot = quantity("a taper per foot", "0.75 or 3/4", parseNumber);
 export const rpm = quantity("a speed", "1425 rpm", parseSpeed, (value) =>
   value > 0 && value <= 100_000
     ? undefined

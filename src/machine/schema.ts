@@ -12,6 +12,7 @@ import {
   length,
   listOf,
   measuredOf,
+  perFoot,
   rackPitch,
   rpm,
   cuttingSpeed as speedOfCut,
@@ -136,7 +137,7 @@ const taper = z.strictObject({
   small: optional(anyLength, "Smaller diameter"),
   length: optional(length, "Length between the two"),
   ratio: optional(z.string(), "1 in 20: so much on diameter in that length"),
-  perFoot: optional(z.number(), "Inches on diameter in a foot"),
+  perFoot: optional(perFoot, "Inches on diameter in a foot: 0.75 or 3/4"),
   included: optional(angle, "Angle between both sides: 60 deg"),
   half: optional(angle, "Angle between axis and side, which a swivel is set to"),
 });

@@ -1,6 +1,7 @@
 import { boundOver } from "../feed/doubtOver.js";
 import type { HandwheelFinding } from "../findings/findings.js";
 import { farthestTold, tenthOfDivision } from "../findings/settings.js";
+import type { Units } from "../machine/machine.js";
 import { inMm } from "../quantity/length.js";
 
 /** A light touch with the tool is felt to this, mm, either way. Common practice. */
@@ -24,6 +25,10 @@ export function atMost(wheel: HandwheelFinding, travel: number): number | undefi
 /** What two readings and the slide at each of them stray by, added; mm of travel. */
 const bothEnds = (wheel: HandwheelFinding): number =>
   2 * (tenthOfDivision(wheel) + (wheel.feed?.measured?.position ?? 0));
+
+/** What gauge and readings leave in doubt of a diameter however little is left to go, mm, half-width: the feed's own part falls with
+ *  the way, and where nobody measured it this is all that is known. */
+export const measuredAtBest = (wheel: HandwheelFinding, units: Units): number => MEASURED[units] + 2 * bothEnds(wheel);
 
 /** How far two parts may differ that are cut to the same reading of a wheel that was not zeroed between, mm of travel. */
 export const alike = (wheel: HandwheelFinding): number | undefined =>

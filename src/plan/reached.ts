@@ -15,6 +15,10 @@ export function wantedWords({ aim, least, most, words }: Wanted, show: (mm: numb
     : say("plan.size with limits", { size: asOnPaper(words), least: show(least), most: show(most) });
 }
 
+/** How far a size may be off on its narrower side, mm; undefined where no tolerance was given. */
+export const marginOf = ({ aim, least, most }: PlannedSize): number | undefined =>
+  least === undefined || most === undefined ? undefined : Math.min(aim - least, most - aim);
+
 /** A size reached by measuring before the last cut: the gauge, then both readings and the slide over what was left. Where nothing is
  *  left to measure, as one that is fed in to at once. */
 export function diameterSize(

@@ -35,3 +35,14 @@ export function convergents(value: number, most: number): Fraction[] {
   }
   return found;
 }
+
+/** Whole sixty-fourths as the fraction that they are, in lowest terms; undefined for other numbers.
+ *  @example inSixtyFourths(1.5)   // "1 1/2" */
+export function inSixtyFourths(value: number): string | undefined {
+  const parts = value * 64;
+  if (Math.abs(parts - Math.round(parts)) > 1e-9) return undefined;
+  const { numerator, denominator } = fraction(Math.round(parts), 64);
+  const whole = Math.floor(numerator / denominator);
+  const rest = numerator - whole * denominator;
+  return rest === 0 ? String(whole) : `${whole > 0 ? `${whole} ` : ""}${rest}/${denominator}`;
+}

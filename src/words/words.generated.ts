@@ -522,6 +522,7 @@ export type Gaps = {
   "turns.corrected anywhere": "distance" | "wheel" | "setting";
   "turns.corrected by start": "distance" | "wheel" | "ways";
   "turns.corrected from": "turn" | "setting";
+  "turns.backwards": "setting";
   "turns.turns alone": "turns";
   "turns.no whole turn, then": "figure" | "unit";
   "turns.turns, then": "n" | "figure" | "unit";
@@ -559,12 +560,18 @@ export type Gaps = {
   "stops.not the dial": never;
   "stops.not measured": never;
   "stops.beyond": never;
+  "stops.no dial means": never;
   "stops.alike means": never;
+  "stops.alike unknown": never;
   "stops.lost motion means": never;
+  "stops.lost motion unknown": never;
   "stops.first part means": never;
   "stops.unknown means": never;
+  "stops.wanted means": never;
+  "stops.held by means": never;
   "stops.stop alone means": never;
   "stops.neither means": never;
+  "stops.measure each": never;
   "stops.measure each means": never;
   "stops.beyond means": never;
   "stops.corrected": "wheel";
@@ -648,6 +655,7 @@ export type Gaps = {
   "threads.next drill": "percent";
   "threads.from memory": never;
   "threads.how": "percent" | "share";
+  "threads.nearest in inches": never;
   "threads.sources": "sources";
   "threads.source DIN 76": never;
   "threads.source library": never;
@@ -802,6 +810,18 @@ export type Gaps = {
   "plan.touch mouth as it is": never;
   "plan.touch begin": never;
   "plan.touch tip": never;
+  "plan.readings from": "wheel" | "zero";
+  "plan.readings from, step": "wheel" | "zero" | "number";
+  "plan.from diameter": "size";
+  "plan.from bore": "size";
+  "plan.from face": never;
+  "plan.from end": never;
+  "plan.from raw end": never;
+  "plan.from edge": never;
+  "plan.from mouth": never;
+  "plan.from first thread": never;
+  "plan.from begin": never;
+  "plan.from tip": never;
   "plan.wind back": "by" | "travel";
   "plan.other diameter written": "size";
   "plan.other diameter written, halved": "size";
@@ -1004,6 +1024,9 @@ export type Gaps = {
   "plan findings.finer than the dial": "tolerance" | "gives";
   "plan findings.finer than the dial remedy": never;
   "plan findings.finer than the slide": "tolerance" | "holds";
+  "plan findings.finer than the reading": "doubt" | "margin";
+  "plan findings.finer than the reading, feed unknown": "doubt" | "margin";
+  "plan findings.measure and correct": "doubt";
   "plan findings.beyond the drill limit": "diameter" | "limit";
   "plan findings.beyond the drill limit remedy": never;
   "plan findings.knurl presses": never;
@@ -1707,9 +1730,9 @@ const en: Readonly<Record<Key, Text>> = {
   "cautions.never finer than": "Never feed {material} more finely than {feed} a revolution ({sources}): its fine chips burn.",
   "belt card.belt": "belt",
   "belt card.rpm": "rpm",
-  "belt card.turn diameters": "turn diameters to {most}",
-  "belt card.drill diameters": "drills to {most}",
-  "belt card.other diameters": "{operation}: diameters to {most}",
+  "belt card.turn diameters": "turning: diameters by speed (told to {most})",
+  "belt card.drill diameters": "drills by speed (told to {most})",
+  "belt card.other diameters": "{operation}: diameters by speed (told to {most})",
   "belt card.all": "all",
   "belt card.to": "to {to}",
   "belt card.from": "{from}+",
@@ -2161,6 +2184,7 @@ const en: Readonly<Record<Key, Text>> = {
   "turns.corrected anywhere": "Corrected over the stretch that was measured, {distance} by the {wheel}: begun at a whole turn of the readings, {setting}.",
   "turns.corrected by start": "Corrected over the stretch that was measured, {distance} by the {wheel}: {ways}.",
   "turns.corrected from": "from turn {turn} of the readings: {setting}",
+  "turns.backwards": "backwards: {setting}",
   "turns.turns alone": "{turns} turns",
   "turns.no whole turn, then": "no whole turn, then the dial reads {figure} {unit}",
   "turns.turns, then": {"one":"{n} turn, then the dial reads {figure} {unit}","other":"{n} turns, then the dial reads {figure} {unit}"},
@@ -2198,12 +2222,18 @@ const en: Readonly<Record<Key, Text>> = {
   "stops.not the dial": "?, not the dial",
   "stops.not measured": "?",
   "stops.beyond": "beyond travel",
-  "stops.alike means": "Repeats: how closely, every part come to from the same side.",
+  "stops.no dial means": "–: no dial, the turns say all.",
+  "stops.alike means": "Repeats, by stop or by dial: how closely parts come alike, each come to from the same side.",
+  "stops.alike unknown": "How closely parts come alike was not measured: read the same places over two runs or more, or measure every part.",
   "stops.lost motion means": "Coming from either side would add the lost motion: never do.",
+  "stops.lost motion unknown": "Lost motion was not measured: come from one side only.",
   "stops.first part means": "First part: so far its length may be off until it is measured and the stop moved.",
   "stops.unknown means": "? was not measured. Repeats: read the same places over two runs or more, or measure every part. Lost motion: come from one side only.",
+  "stops.wanted means": "Wanted within: from the shortest part to the longest.",
+  "stops.held by means": "Held by: which of the two keeps the parts within that.",
   "stops.stop alone means": "Stop alone: the dial alone does not hold it, use the stop.",
   "stops.neither means": "Neither: this slide does not hold it as measured. Leave a little, measure each part, finish by hand.",
+  "stops.measure each": "Whether this slide holds the tolerance was not measured. Measure each part.",
   "stops.measure each means": "“?”: whether this slide holds the tolerance was not measured. Measure each part.",
   "stops.beyond means": "Beyond travel: set the stop in two steps or move the work.",
   "stops.corrected": "Corrected over the stretch that was measured: {wheel}",
@@ -2287,6 +2317,7 @@ const en: Readonly<Record<Key, Text>> = {
   "threads.next drill": "+ none is published: the next usual drill above the hole of {percent} %.",
   "threads.from memory": "* size from memory, not seen in print: measure the tap.",
   "threads.how": "Hole {percent} % = size − {share} × a full thread's depth on diameter, which is 1.299 pitches (60°), 1.281 (Whitworth) or 1.2 (BA); take the nearest drill, the larger in hard metal. Drill: the one usually published, and how much of a full thread it makes. Rod for the die = size − pitch ÷ 10 (common practice). Turns: of tap or die for that depth.",
+  "threads.nearest in inches": "Where only a metric drill is published for an inch thread or BA: the nearest that is sold in inches.",
   "threads.sources": "Sizes and drills from: {sources}.",
   "threads.source DIN 76": "DIN 76-1 (from memory)",
   "threads.source library": "an open-source CAD library's hole table (metric drills there after ISO 2306, Whitworth after BS 1157)",
@@ -2441,6 +2472,18 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.touch mouth as it is": "Where the full diameter just enters the end as it is",
   "plan.touch begin": "With the tip where the cut begins (the reading “begin at”, where one stands below), everything else locked",
   "plan.touch tip": "Where its tip touches the end",
+  "plan.readings from": "{wheel}, from {zero}",
+  "plan.readings from, step": "{wheel}, from {zero} (step {number})",
+  "plan.from diameter": "the {size} diameter",
+  "plan.from bore": "the bore of {size}",
+  "plan.from face": "the finished face",
+  "plan.from end": "the end as it is",
+  "plan.from raw end": "the raw end",
+  "plan.from edge": "the edge",
+  "plan.from mouth": "where the full diameter enters",
+  "plan.from first thread": "where the first thread bites",
+  "plan.from begin": "where the cut begins",
+  "plan.from tip": "where the tip touches",
   "plan.wind back": "It goes on by {by} of its {travel}: wind it well back before you touch.",
   "plan.other diameter written": "Not {size}? Take {size} − measured off what you write down.",
   "plan.other diameter written, halved": "Not {size}? Take half of {size} − measured off what you write down.",
@@ -2643,6 +2686,9 @@ const en: Readonly<Record<Key, Text>> = {
   "plan findings.finer than the dial": "a tolerance of {tolerance} from end to end is finer than the dial alone gives, about {gives}",
   "plan findings.finer than the dial remedy": "go in by halves of what is left, and measure between",
   "plan findings.finer than the slide": "a tolerance of {tolerance} from end to end is finer than this slide holds, about {holds}",
+  "plan findings.finer than the reading": "measured once before the last cut it comes out to ± {doubt}, and its tolerance leaves ± {margin}",
+  "plan findings.finer than the reading, feed unknown": "gauge and dial alone leave ± {doubt}, the feed's own ± is not known, and the tolerance leaves ± {margin}",
+  "plan findings.measure and correct": "measure and correct: leave {doubt} on the diameter, measure again, and take off what is left",
   "plan findings.beyond the drill limit": "{diameter} is larger than the machine drives: limits: drill: {limit}",
   "plan findings.beyond the drill limit remedy": "do not run it; bore it, or take it to another machine",
   "plan findings.knurl presses": "a plain knurling tool presses harder than a light machine's slides and bearings bear",
@@ -3343,9 +3389,9 @@ const de: Readonly<Record<Key, Text>> = {
   "cautions.never finer than": "{material} nie feiner als {feed} je Umdrehung vorschieben ({sources}): seine feinen Späne brennen.",
   "belt card.belt": "Riemen",
   "belt card.rpm": "U/min",
-  "belt card.turn diameters": "Drehdurchmesser bis {most}",
-  "belt card.drill diameters": "Bohrer bis {most}",
-  "belt card.other diameters": "{operation}: Durchmesser bis {most}",
+  "belt card.turn diameters": "Drehen: Durchmesser je Drehzahl (bis {most} angegeben)",
+  "belt card.drill diameters": "Bohrer je Drehzahl (bis {most} angegeben)",
+  "belt card.other diameters": "{operation}: Durchmesser je Drehzahl (bis {most} angegeben)",
   "belt card.all": "alle",
   "belt card.to": "bis {to}",
   "belt card.from": "ab {from}",
@@ -3797,6 +3843,7 @@ const de: Readonly<Record<Key, Text>> = {
   "turns.corrected anywhere": "Berichtigt über die gemessene Strecke, {distance} mit {wheel}: begonnen bei einer ganzen Umdrehung der Ablesungen, {setting}.",
   "turns.corrected by start": "Berichtigt über die gemessene Strecke, {distance} mit {wheel}: {ways}.",
   "turns.corrected from": "ab Umdrehung {turn} der Ablesungen: {setting}",
+  "turns.backwards": "rückwärts: {setting}",
   "turns.turns alone": "{turns} Umdrehungen",
   "turns.no whole turn, then": "keine ganze Umdrehung, dann zeigt die Skala {figure} {unit}",
   "turns.turns, then": {"one":"{n} Umdrehung, dann zeigt die Skala {figure} {unit}","other":"{n} Umdrehungen, dann zeigt die Skala {figure} {unit}"},
@@ -3834,12 +3881,18 @@ const de: Readonly<Record<Key, Text>> = {
   "stops.not the dial": "?, nicht die Skala",
   "stops.not measured": "?",
   "stops.beyond": "über den Weg hinaus",
-  "stops.alike means": "Gleich: jedes Teil von derselben Seite angefahren.",
+  "stops.no dial means": "–: keine Skala, die Umdrehungen sagen alles.",
+  "stops.alike means": "Gleich, am Anschlag oder nach Skala: wie gleich die Teile werden, jedes von derselben Seite angefahren.",
+  "stops.alike unknown": "Wie gleich die Teile werden, wurde nicht gemessen: dieselben Stellen in zwei Läufen oder mehr ablesen, oder jedes Teil messen.",
   "stops.lost motion means": "Von beiden Seiten kommend käme das Umkehrspiel hinzu: nie tun.",
+  "stops.lost motion unknown": "Das Umkehrspiel wurde nicht gemessen: nur von einer Seite kommen.",
   "stops.first part means": "Erstes Teil: so weit kann seine Länge falsch sein, bis es gemessen und der Anschlag versetzt ist.",
   "stops.unknown means": "? wurde nicht gemessen. Gleich: dieselben Stellen in zwei Läufen oder mehr ablesen, oder jedes Teil messen. Umkehrspiel: nur von einer Seite kommen.",
+  "stops.wanted means": "Verlangt auf: vom kürzesten Teil zum längsten.",
+  "stops.held by means": "Das hält: was von beiden die Teile darin hält.",
   "stops.stop alone means": "Nur Anschlag: die Skala allein hält es nicht, den Anschlag nehmen.",
   "stops.neither means": "Keines: dieser Schlitten hält es nicht, so wie gemessen. Etwas stehen lassen, jedes Teil messen, von Hand fertig machen.",
+  "stops.measure each": "Ob dieser Schlitten die Toleranz hält, wurde nicht gemessen. Jedes Teil messen.",
   "stops.measure each means": "„?“: ob dieser Schlitten die Toleranz hält, wurde nicht gemessen. Jedes Teil messen.",
   "stops.beyond means": "Über den Weg hinaus: den Anschlag in zwei Schritten setzen oder das Werkstück umsetzen.",
   "stops.corrected": "Berichtigt über die gemessene Strecke: {wheel}",
@@ -3923,6 +3976,7 @@ const de: Readonly<Record<Key, Text>> = {
   "threads.next drill": "+ kein Kernlochbohrer veröffentlicht: der nächste gebräuchliche über dem Loch für {percent} %.",
   "threads.from memory": "* Maß aus dem Gedächtnis, nicht gedruckt gesehen: den Gewindebohrer messen.",
   "threads.how": "Kern {percent} %: Kernloch = Maß − {share} × volle Gewindetiefe im Durchmesser, das sind 1,299 Steigungen (60°), 1,281 (Whitworth) oder 1,2 (BA); den nächsten Bohrer nehmen, in hartem Werkstoff den größeren. Bohrer: der in Tabellen übliche, und welchen Anteil der vollen Tiefe er stehen lässt. Bolzen für das Schneideisen = Maß − Steigung ÷ 10 (Werkstattbrauch). Umdr.: Umdrehungen von Gewindebohrer oder Schneideisen auf diese Länge.",
+  "threads.nearest in inches": "Wo für ein Zoll- oder BA-Gewinde nur ein metrischer Bohrer veröffentlicht ist: der nächstgelegene, den es in Zoll gibt.",
   "threads.sources": "Maße und Bohrer aus: {sources}.",
   "threads.source DIN 76": "DIN 76-1 (aus dem Gedächtnis)",
   "threads.source library": "Lochtabelle einer freien CAD-Bibliothek (metrische Bohrer dort nach ISO 2306, Whitworth nach BS 1157)",
@@ -4077,6 +4131,18 @@ const de: Readonly<Record<Key, Text>> = {
   "plan.touch mouth as it is": "Wo der volle Durchmesser gerade in das Ende, wie es ist, eintritt",
   "plan.touch begin": "Mit der Spitze am Beginn des Schnitts (Skalenwert „Beginn bei“, wo unten einer steht), alles andere geklemmt",
   "plan.touch tip": "Wo die Spitze das Ende berührt",
+  "plan.readings from": "{wheel}, ab {zero}",
+  "plan.readings from, step": "{wheel}, ab {zero} (Schritt {number})",
+  "plan.from diameter": "dem Durchmesser {size}",
+  "plan.from bore": "der Bohrung {size}",
+  "plan.from face": "der fertigen Planfläche",
+  "plan.from end": "dem Ende, wie es ist",
+  "plan.from raw end": "dem rohen Ende",
+  "plan.from edge": "der Kante",
+  "plan.from mouth": "dem Eintritt des vollen Durchmessers",
+  "plan.from first thread": "dem Fassen des ersten Gangs",
+  "plan.from begin": "dem Beginn des Schnitts",
+  "plan.from tip": "dem Antasten der Spitze",
   "plan.wind back": "Der Schlitten fährt {by} von {travel}: vor dem Antasten weit zurückdrehen.",
   "plan.other diameter written": "Nicht {size}? {size} − gemessen vom Aufgeschriebenen abziehen.",
   "plan.other diameter written, halved": "Nicht {size}? Die Hälfte von {size} − gemessen vom Aufgeschriebenen abziehen.",
@@ -4279,6 +4345,9 @@ const de: Readonly<Record<Key, Text>> = {
   "plan findings.finer than the dial": "eine Toleranz von insgesamt {tolerance} ist feiner, als die Skala allein hergibt, etwa {gives}",
   "plan findings.finer than the dial remedy": "um die Hälfte des Restes zustellen und dazwischen messen",
   "plan findings.finer than the slide": "eine Toleranz von insgesamt {tolerance} ist feiner, als dieser Schlitten hält, etwa {holds}",
+  "plan findings.finer than the reading": "vor dem letzten Schnitt einmal gemessen ergibt es ± {doubt}, und die Toleranz lässt ± {margin} zu",
+  "plan findings.finer than the reading, feed unknown": "Messzeug und Skala allein lassen ± {doubt} offen, das ± des Wegs je Umdrehung ist nicht bekannt, und die Toleranz lässt ± {margin} zu",
+  "plan findings.measure and correct": "messen und berichtigen: {doubt} im Durchmesser stehen lassen, noch einmal messen und abnehmen, was übrig ist",
   "plan findings.beyond the drill limit": "{diameter} ist größer, als die Maschine schafft: limits: drill: {limit}",
   "plan findings.beyond the drill limit remedy": "nicht bohren; ausdrehen, oder auf eine andere Maschine nehmen",
   "plan findings.knurl presses": "ein einfacher Rändelhalter drückt stärker, als Schlitten und Lager einer leichten Maschine vertragen",

@@ -23,7 +23,12 @@ describe("on a worn slide", () => {
     const [wheel] = findings.handwheels;
     if (job === undefined || wheel === undefined) throw new Error("no job");
     expect(wheel.feed?.measured?.uneven).toBeDefined();
-    const table = readings(planOf(job, findings).steps[0] as never, "mm", showIn(findings.machine, job), () => "");
+    const table = readings(
+      planOf(job, findings).steps[0] as never,
+      "mm",
+      showIn(findings.machine, job),
+      () => undefined,
+    );
     const last = table?.cells.findLast((row) => row.some(({ text }) => text === "16.00"));
     const figure = last?.[4];
     expect(correctedLines(wheel, 14, "mm")).toHaveLength(1);
@@ -40,5 +45,55 @@ describe("on a worn slide", () => {
     expect(correctedLines(wheel, 14, "mm")[0]).toMatch(/\d \+ \d\.\d{3}/);
     expect(textsOf(worn(true), "student")).toContain("Count on from it.");
     expect(textsOf(worn(false), "student")).toContain("Set the dial to 0.");
+  });
+
+  describe("a bore is enlarged outwards", () => {
+    const bored = readJob(
+      "name: J\nunits: mm\nmaterial: aluminium\nbar: { diameter: 50, bore: 10, out: 50 }\nsteps:\n  - { do: face, depth: 0.5 }\n  - { do: bore, to: 24, depth: 20, cut: 2 }\n",
+    ).job;
+    const truly = (turn: number) => turn * 2 + 0.12 * Math.exp(-(((turn - 12) / 5) ** 2));
+    /** The readings' curve has few terms: so much it leaves of this hollow, mm on the diameter. */
+    const CURVE = 0.045;
+    const told = (fixed: boolean) => {
+      const findings = worn(fixed);
+      const [wheel] = findings.handwheels;
+      if (wheel?.reading === undefined || bored === undefined) throw new Error("no wheel");
+      const words = textsOf({ ...findings, job: bored }, "plan");
+      return { perTurn: wheel.reading.perTurn, words };
+    };
+
+    test("the corrected reading is that of a wheel turned backwards, and ends where the curve says", () => {
+      const { perTurn, words } = told(false);
+      const ways = [
+        ...words.matchAll(/from turn (\d+) of the readings: backwards: (\d) turns?, then the dial reads ([\d.]+) mm/g),
+      ];
+      expect(ways.length).toBeGreaterThan(1);
+      for (const [, from = "", turns = "", reads = ""] of ways) {
+        const gone = Number(turns) + (perTurn - Number(reads)) / perTurn;
+        expect(Math.abs(2 * (truly(Number(from)) - truly(Number(from) - gone)) - 14)).toBeLessThan(CURVE);
+      }
+    });
+
+    test("on a dial that cannot be set to 0 it is taken off", () => {
+      const { perTurn, words } = told(true);
+      const ways = [...words.matchAll(/from turn (\d+) of the readings: backwards: (\d), − (\d\.\d+)/g)];
+      expect(ways.length).toBeGreaterThan(1);
+      for (const [, from = "", turns = "", off = ""] of ways) {
+        const gone = Number(turns) + Number(off) / perTurn;
+        expect(Math.abs(2 * (truly(Number(from)) - truly(Number(from) - gone)) - 14)).toBeLessThan(CURVE);
+      }
+    });
+
+    test("the dial is set to the figure where it comes to stand, which nothing is added to", () =>
+      expect(told(false).words).toMatch(/set the dial to what stands above \(back \d, \d\.\d+\)/));
+  });
+
+  test("wear is no reason to finish by hand: over the little that is left after measuring the slide goes as an even one", () => {
+    const findings = worn(false);
+    const { job } = readJob(
+      "name: J\nunits: mm\nmaterial: aluminium\nbar: { diameter: 30, out: 50 }\nsteps:\n  - { do: turn, to: 28 ± 0.06, length: 20, cut: 0.5, finish: 0.1 }\n",
+    );
+    if (job === undefined) throw new Error("no job");
+    expect(planOf(job, findings).findings.map(({ code }) => code)).toEqual(["finer-than-the-reading"]);
   });
 });

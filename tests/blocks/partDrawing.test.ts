@@ -346,6 +346,40 @@ describe("the drawing of a part", () => {
       { numRuns: 60 },
     ));
 
+  test.each<[string, readonly number[], JobStep[]]>([
+    [
+      "turned from both ends",
+      [4, 3, 1.5, 13.5],
+      [
+        { do: "face", cut: 0.3, depth: 0.3 },
+        { do: "turn", to: to(15), at: 0, length: 20, cut: 0.5, finish: 0.1 },
+        shoulder(8, 4),
+        { do: "part", length: 14, blade: 1.5 },
+        { do: "turn round", out: 9, held: "chuck" },
+        { do: "face", cut: 0.3, length: 13.5 },
+        shoulder(9, 3),
+        shoulder(7, 1.5),
+      ],
+    ],
+    [
+      "with sizes of many figures, which a larger scale would have in the list",
+      [20.75, 16.5, 12.125, 8.375, 4.25, 23],
+      [
+        ...[20.75, 16.5, 12.125, 8.375, 4.25].map((length, index) => shoulder(14 - 2 * index, length)),
+        { do: "part", length: 23, blade: 2 },
+      ],
+    ],
+  ])("has every length at its place, and none in the list: a small part %s", (_, lengths, steps) => {
+    const drawing = drawn(stagesOf({ bar: bar({ diameter: 16, out: 40 }), steps }), "mm", { width: 180, height: 110 });
+    const figures: string[] = [];
+    walk(drawing.marks, (mark, _, names) => {
+      if (mark.kind === "text" && names.includes("lengths")) figures.push(mark.text);
+    });
+    expect(figures.map(Number).sort()).toEqual([...lengths].sort());
+    expect(wordsOf(drawing).join()).not.toContain(" end");
+    expect(faults(drawing)).toEqual([]);
+  });
+
   test("lays no words on other words or on a line, and stays on its paper, whatever the part", () =>
     fc.assert(
       fc.property(

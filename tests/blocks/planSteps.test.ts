@@ -7,6 +7,7 @@ import type { Findings } from "../../src/findings/findings.js";
 import type { Job } from "../../src/job/job.js";
 import { readJob } from "../../src/job/read.js";
 import { planOf } from "../../src/plan/plan.js";
+import { inLanguage } from "../../src/words/language.js";
 import { jobOf, lathe } from "../support/job.js";
 import { walk } from "../support/marks.js";
 import { findingsOf, printOf } from "../support/sheets.js";
@@ -111,4 +112,65 @@ describe("the steps of a plan on paper", () => {
   test("the demo's plan is eight pages", () => {
     expect(pagesOf(demo, pin)).toHaveLength(8);
   });
+});
+
+describe("what a reading counts from", () => {
+  const words = (findings: Findings, job: Job) =>
+    pagesOf(findings, job)
+      .flatMap(({ texts }) => texts.map(({ mark }) => mark.text))
+      .join(" ");
+  const bushing = jobOf(
+    [
+      "do: face, depth: 0.5",
+      "do: centre drill, diameter: 2",
+      "do: drill, diameter: 8, depth: 20",
+      "do: bore, to: 9.05, depth: 15, cut: 0.3",
+      "do: bore, to: 12, depth: 2, cut: 0.3",
+      "do: tap, thread: M10x1, depth: 8",
+    ],
+    "bar: { diameter: 20, out: 40 }",
+  );
+
+  test("stands over the readings of every wheel, in the step where it was touched and in those that go by it since", () => {
+    const said = words(lathe(), bushing);
+    expect(said).toContain("Cross slide, mm, from the bore of 8.00 mm");
+    expect(said).toContain("Cross slide, mm, from the bore of 8.00 mm (step 4)");
+    expect(said).toContain("Tailstock barrel, from where the tip touches");
+    expect(said).toContain("Tailstock barrel, from where the full diameter enters");
+    expect(said).toContain("Tailstock barrel, from where the first thread bites");
+    expect(said).toContain("Carriage, from the finished face (step 4)");
+  });
+
+  test("no wheel's readings stand without it", () => {
+    for (const [findings, job] of [
+      [demo, pin],
+      [fixed, pin],
+    ] as const) {
+      const { steps } = planOf(job, findings);
+      const blocks = steps.flatMap(({ passes, places, depthWheel }) => [
+        ...new Set([...(passes.length > 0 ? [depthWheel] : []), ...places.map(({ wheel }) => wheel)]),
+      ]);
+      expect(words(findings, job).match(/, from (the|where) /g)?.length).toBeGreaterThanOrEqual(blocks.length);
+    }
+  });
+});
+
+test("a long step whose readings stand below its words goes on overleaf rather than leave half a page empty before it", () => {
+  const job = jobOf(
+    [
+      "do: face, depth: 0.5",
+      "do: turn, to: 28 h7, length: 30, cut: 0.4, finish: 0.1",
+      "do: centre drill",
+      "do: drill, diameter: 10, depth: 28",
+      "do: bore, to: 16 H7, depth: 25, cut: 0.4, finish: 0.1",
+      "do: bore, to: 20 H7, depth: 12, cut: 0.4, finish: 0.1",
+      "do: bore, to: 24 H7, depth: 6, cut: 0.4, finish: 0.1",
+      "do: part, length: 25, blade: 2",
+    ],
+    "parts: 6\nbar: { diameter: 30, out: 40 }",
+  );
+  const printed = inLanguage("de", () => pagesOf(fixed, job));
+  // Of the words on a page, how far down they go without the foot, which begins 40 mm above the edge.
+  const filled = printed.map(({ texts }) => Math.max(...texts.map(({ y }) => y).filter((y) => y < 257)) / 257);
+  for (const [index, share] of filled.slice(0, -1).entries()) expect(share, `page ${index + 1}`).toBeGreaterThan(0.8);
 });

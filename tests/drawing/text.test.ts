@@ -1,5 +1,5 @@
 import fontkit from "@pdf-lib/fontkit";
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { readFonts } from "../../scripts/font.js";
 import { missingGlyphs, textWidth, wrapText } from "../../src/drawing/text.js";
 
@@ -29,4 +29,32 @@ test("wrapped lines keep every word in order and stay within the width", () => {
   expect(lines.join(" ")).toBe(text);
   expect(lines.length).toBeGreaterThan(2);
   for (const line of lines) expect(textWidth(line, 3, "regular")).toBeLessThanOrEqual(30);
+});
+
+describe("what belongs together stands on one line", () => {
+  /** The widths, from where it has room, at which a text is parted there. */
+  const parted = (text: string, together: string): number[] =>
+    Array.from({ length: 40 }, (_, index) => textWidth(`(${together})`, 3, "regular") + 5 + index).filter(
+      (width) => !wrapText(text, width, 3, "regular").some((line) => line.includes(together)),
+    );
+  test.each([
+    ["1 1/2", "a bar that is 1 1/2 in thick, and long enough"],
+    ["1 1/2 in", "a bar that is 1 1/2 in thick, and long enough"],
+    ["5 mm", "let it stand out 5 mm, no more than that"],
+    ["5 mm)", "let it stand out (by 5 mm) no more than that"],
+    ["5 div : 1 s", "feed by the carriage: 5 div : 1 s at the most"],
+    ["0.1 mm/turn", "fed at about 0.1 mm/turn and without a halt"],
+    ["± 0.05 mm", "diameter 14.00 mm ± 0.05 mm, parts alike"],
+    ["0,5 mm × 45°", "eine Fase mit 0,5 mm × 45° am Ende des Stifts"],
+    ["475 U/min", "die Spindel läuft hier 475 U/min im Mittel"],
+    ["II A", "nearly the same: I B and II A; the others are apart"],
+    ["III IV", "the belt lies on III IV, as it is drawn on the card"],
+    ["B 2", "go on with B 2, the next one to it"],
+    ["M8 × 1", "then tap it M8 × 1 as deep as it will go"],
+  ])("%s", (together, text) => expect(parted(text, together)).toEqual([]));
+
+  test("where the line is narrower than that it parts between words all the same", () => {
+    for (const line of wrapText("5 div : 1 s", 5, 3, "regular"))
+      expect(textWidth(line, 3, "regular")).toBeLessThanOrEqual(5);
+  });
 });

@@ -44,7 +44,7 @@ test("a stop on a handwheel without a dial: turns alone, and no tolerance by a d
   expect(repeat?.byDial).toBeUndefined();
   expect(repeat?.byStop).toBeUndefined();
   expect(repeat?.stopServes).toBeUndefined();
-  expect(textsOf(findings, "stops")).toContain("whether this slide holds the tolerance was not measured");
+  expect(textsOf(findings, "stops")).toContain("Whether this slide holds the tolerance was not measured");
 });
 
 test.each([
@@ -55,8 +55,10 @@ test.each([
     `name: L\nhandwheels: [{ name: Carriage, feed: { readings: { ${readings} } } }]\nstops: [{ name: end, handwheel: Carriage, length: 3 }]\n`,
   );
   const words = textsOf(found, "stops");
-  expect(words).toContain("? was not measured. Repeats: read the same places over two runs or more");
-  // Neither by stop nor, having no dial, by dial; and no lost motion.
-  expect(words).toMatch(/repeats, by stop ± mm lost motion mm .*end 3\.00 mm Carriage 1\.500 \? \?/);
+  expect(words).toContain("How closely parts come alike was not measured: read the same places over two runs or more");
+  expect(words).toContain("Lost motion was not measured");
+  // Neither by stop nor, having no dial, by dial; and no lost motion: no column of nothing but "?".
+  expect(words).toMatch(/stop length wheel turns (first part ± mm )?end 3\.00 mm Carriage 1\.500 /);
+  expect(words).not.toContain("?");
   expect(words).not.toMatch(/± 0|[^.\d]0\.0/);
 });

@@ -186,8 +186,12 @@ describe("the demo's job on the demo's machine", () => {
   const findings = { ...demoFindings(), job };
   const { steps, findings: found } = planOf(job, findings);
 
-  test("nothing stands against it; every step under power has a speed within the limits; threads are turned by hand", () => {
-    expect(verdicts({ findings: found })).toEqual([]);
+  test("what is asked finer than one measuring gives is to be minded, nothing else; every step under power has a speed within the limits; threads are turned by hand", () => {
+    expect(verdicts({ findings: found })).toEqual([
+      "take care: finer-than-the-reading at 2",
+      "take care: finer-than-the-reading at 3",
+      "take care: finer-than-the-reading at 4",
+    ]);
     expect(steps.filter(({ byHand }) => byHand).map(({ stage }) => stage.step.do)).toEqual([
       "die",
       "turn round",

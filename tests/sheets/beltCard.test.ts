@@ -345,7 +345,7 @@ describe("what it says", () => {
       );
     expect(own("{ materials: 2 }")).toMatch(/mild steel.*free-cutting/);
     expect(own("{ materials: 2 }")).not.toContain("brass");
-    expect(own("{ operation: parting }")).toContain("parting: diameters to 100 mm");
+    expect(own("{ operation: parting }")).toContain("parting: diameters by speed (told to 100 mm)");
     expect(own("{ caution: none }")).not.toContain("PLUG OUT");
   });
 

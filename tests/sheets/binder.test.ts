@@ -5,7 +5,7 @@ import { inLanguage } from "../../src/words/language.js";
 import { say } from "../../src/words/say.js";
 import { pdfOf } from "../support/pdfOf.js";
 import { readPdf } from "../support/readPdf.js";
-import { demoFindings, printOf, sheetNames, template } from "../support/sheets.js";
+import { demoFindings, findingsOf, printOf, sheetNames, template } from "../support/sheets.js";
 import { wordsOf } from "../support/words.js";
 
 describe("the binder", () => {
@@ -63,5 +63,15 @@ describe("the binder", () => {
   test("a sheet without its data says what is missing", () => {
     const { job: _, ...bare } = findings;
     expect(arrange(bare, template("plan"))).toEqual({ missing: "no job was given: name a job file with --job" });
+  });
+
+  test("its list of handwheels has a column only of what is known of one of them", () => {
+    const listed = (wheel: string) =>
+      wordsOf(bind(findingsOf(`name: L\nhandwheels: [{ name: Carriage, ${wheel} }]\n`), [], []));
+    expect(listed("feed: 2 mm")).not.toMatch(/lost motion|numbers grow|one division/);
+    const read =
+      "feed: { readings: { gauge: 0.01, turns: [0, 2, 4, 6], travel: [0, 4, 8, 12], return: [0.1, 4.1, 8.1, 12.1] } }";
+    expect(listed(read)).toContain("lost motion");
+    expect(listed("feed: 2 mm, dial: { shape: drum, diameter: 38, width: 9 }")).toContain("numbers grow");
   });
 });

@@ -36,8 +36,21 @@ describe("the table of stops", () => {
 
   test("of a wheel without a dial tells turns to a thousandth and no reading", () =>
     expect(sheet("  - { name: end, handwheel: Top slide, length: 10 }\n")).toMatch(
-      / end 10\.00 mm Top slide 6\.667 \? \? /,
+      / end 10\.00 mm Top slide 6\.667 How /,
     ));
+
+  test("a place that nobody measured is “?”, explained below; a column of them gives way to a sentence", () => {
+    const slide = "  - { name: a, handwheel: Top slide, length: 10, tolerance: 0.1 }\n";
+    const both = sheet(`${slide}  - { name: b, handwheel: Carriage, length: 10, tolerance: 0.1 }\n`);
+    expect(both).toMatch(/ a 10\.00 mm Top slide 6\.667 – \? – \? .*0\.10 mm \?/);
+    expect(both).toContain("? was not measured.");
+    expect(both).toContain("–: no dial, the turns say all.");
+    expect(both).toContain("Wanted within: from the shortest part to the longest. Held by: which of the two");
+    const alone = sheet(slide);
+    expect(alone).toMatch(/stop length wheel turns wanted within a 10\.00 mm Top slide 6\.667 0\.10 mm/);
+    expect(alone).not.toContain("?");
+    expect(alone).not.toContain("held by");
+  });
 
   test("says once what holds a tolerance, and what to do where nothing does", () => {
     const stops = (...tolerances: number[]) =>
@@ -52,7 +65,7 @@ describe("the table of stops", () => {
     expect(fine.match(/Leave a little, measure each part, finish by hand\./g)).toHaveLength(1);
     const unknown = sheet("  - { name: s, handwheel: Top slide, length: 18, tolerance: 0.5 }\n");
     expect(
-      unknown.match(/whether this slide holds the tolerance was not measured\. Measure each part\./g),
+      unknown.match(/Whether this slide holds the tolerance was not measured\. Measure each part\./g),
     ).toHaveLength(1);
   });
 

@@ -118,3 +118,19 @@ test("a slide that cannot go so far is told in signs, and they are explained", (
   expect(far).toMatch(/12\.52 2 settings .*2 settings: the slide goes only 5 mm\./);
   expect(near).not.toContain("2 settings");
 });
+
+describe("inches per foot", () => {
+  const words = textsOf(
+    findingsOf(
+      "name: L\nunits: in\ntapers:\n  - { name: pipe, perFoot: 3/4 }\n  - { name: steep, perFoot: 3 1/2 }\n  - { name: odd, perFoot: 0.6 }\n",
+    ),
+    "tapers",
+  );
+  test("may be given as a fraction, and stand as one beside the decimals where they are exact", () => {
+    expect(words).toMatch(/pipe 16\.000 0\.7500 3\/4 /);
+    expect(words).toMatch(/steep 3\.429 3\.5000 3 1\/2 /);
+  });
+  test("others are decimals alone", () => expect(words).toMatch(/odd 20\.000 0\.6000 2\.864/));
+  test("what is no number is refused with what would be right", () =>
+    expect(() => findingsOf("name: L\ntapers: [{ name: t, perFoot: three }]\n")).toThrow(/0\.75 or 3\/4/));
+});

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { arrange } from "../../src/sheets/arrange.js";
 import { readTemplate } from "../../src/sheets/readTemplate.js";
-import { nextDrill } from "../../src/thread/nextDrill.js";
+import { nearestInchDrill, nextDrill } from "../../src/thread/nextDrill.js";
 import { dieBlank, isTight, tappingHole, threadsOf } from "../../src/thread/thread.js";
 import { inLanguage } from "../../src/words/language.js";
 import { explainTappingHole } from "../../src/working/threads.js";
@@ -28,7 +28,7 @@ test("a published drill that leaves over 80 % is marked, on the sheet and in the
   expect(sheet).toContain("! tight: this drill makes more than 80 % of a full thread");
   const shown = (["metric coarse", "metric fine", "BA", "UNC", "UNF", "BSW", "BSF", "ME"] as const)
     .flatMap(threadsOf)
-    .filter(({ major }) => major <= 13);
+    .filter(({ major }) => major <= 25.4);
   const signs = shown
     .filter(isTight)
     .map(({ publishedEngagement = 0 }) => `${(100 * publishedEngagement).toFixed(0)}!`);
@@ -90,10 +90,18 @@ describe("series", () => {
       const [scale, places, depth] = units === "mm" ? [1, 2, 10] : [25.4, 4, 12.7];
       const figure = (mm: number) => (mm / scale).toFixed(places);
       for (const system of ["metric coarse", "metric fine", "BA", "UNC", "UNF", "BSW", "BSF", "ME"] as const)
-        for (const thread of threadsOf(system).filter(({ major }) => major <= 13)) {
+        for (const thread of threadsOf(system).filter(({ major }) => major <= 25.4)) {
           const row = words.split(` ${thread.name}${thread.fromMemory ? "*" : ""} `).slice(1);
           const hole = tappingHole(thread, 0.75);
-          const drill = thread.publishedDrill ?? nextDrill(hole, units as "mm" | "in")?.diameter ?? Number.NaN;
+          const published = thread.publishedDrill;
+          // A drill of millimetres is in an inch shop's box for metric threads alone.
+          const sold = units === "mm" || thread.drillName !== undefined || system.startsWith("metric");
+          const drill =
+            (published === undefined
+              ? nextDrill(hole, units as "mm" | "in")?.diameter
+              : sold
+                ? published
+                : nearestInchDrill(published)?.diameter) ?? Number.NaN;
           const wanted = [hole, dieBlank(thread), drill].map(figure);
           // In an inch file that has no room beside, #10-24 says itself how many turns half an inch takes.
           const turns = units === "in" && system.startsWith("UN") ? [] : [(depth / thread.pitch).toFixed(1)];
@@ -113,7 +121,14 @@ test("on A4 and Letter two series stand side by side", () => {
   for (const units of ["mm", "in"])
     for (const size of ["A4", "Letter"]) {
       const { pages } = printOf(findingsOf(`name: T\nunits: ${units}\npaper: { size: ${size} }\n`), "threads");
-      expect(pages.length).toBeLessThanOrEqual(3);
+      // In inches metric fine threads and BA hold too much for that.
+      expect(pages.length).toBeLessThanOrEqual(units === "mm" ? 3 : 4);
+      const columns = new Set<number>();
+      for (const { drawing } of pages)
+        walk(drawing.marks, (mark, toPage) => {
+          if (mark.kind === "text" && /^\d+\/\d+-\d+\*?$/.test(mark.text)) columns.add(Math.round(toPage(mark.at).x));
+        });
+      expect(columns.size, `${units} ${size}`).toBe(2);
     }
 });
 
@@ -137,4 +152,41 @@ test("a metric thread's name has the decimal mark of its language", () => {
   const sheet = inLanguage("de", () => textsOf(machine, "threads"));
   expect(sheet).toContain("M2,5 × 0,35");
   expect(sheet).not.toMatch(/M\d+\.\d/);
+});
+
+describe("on an inch machine", () => {
+  const sheet = ` ${textsOf(findingsOf("name: T\nunits: in\n"), "threads")} `;
+  const whitworth = (["BSW", "BSF"] as const).flatMap(threadsOf);
+
+  test("every drill of an inch thread is a number, a letter or a fraction", () => {
+    for (const thread of [...whitworth, ...(["UNC", "UNF", "ME"] as const).flatMap(threadsOf)]) {
+      const rows = sheet.split(` ${thread.name}${thread.fromMemory ? "*" : ""} `).slice(1);
+      expect(rows.length, thread.designation).toBeGreaterThan(0);
+      for (const row of rows) expect(row.split(" ").slice(0, 5).join(" "), thread.designation).not.toContain("mm");
+    }
+  });
+
+  test("it is the published one, to half the step between drills there", () => {
+    const told = whitworth.filter(({ publishedDrill }) => publishedDrill !== undefined);
+    expect(told.length).toBeGreaterThan(12);
+    for (const { publishedDrill = 0, designation } of told) {
+      const off = Math.abs((nearestInchDrill(publishedDrill)?.diameter ?? Number.NaN) - publishedDrill);
+      // Sixty-fourths of an inch lie farthest apart of all that there are.
+      expect(off, designation).toBeLessThanOrEqual(25.4 / 128);
+    }
+    expect(sheet).toContain("the nearest that is sold in inches");
+    expect(textsOf(machine, "threads")).not.toContain("sold in inches");
+    // 5.1 mm is no. 7 but for 0.005 mm, 10.5 mm is Z but for 0.01 mm; by no. 7 1/4-20 is left 76 % of a full thread.
+    expect(sheet).toMatch(/ 1\/4-20 (0\.2500 )?0\.2020 #7 0\.2010 /);
+    expect(sheet).toMatch(/ 1\/2-12 (0\.5000 )?0\.4200 Z! 0\.4130 /);
+  });
+
+  test("unified and Whitworth threads go up to an inch", () => {
+    for (const system of ["UNC", "UNF", "BSW", "BSF"] as const)
+      expect(threadsOf(system).map(({ major }) => Number((major / 25.4).toFixed(4)))).toEqual(
+        expect.arrayContaining([0.5625, 0.625, 0.75, 0.875, 1]),
+      );
+    expect(sheet).toMatch(/ 3\/4-10\* 0\.7500 0\.6526 21\/32 0\.6562 /);
+    expect(sheet).toMatch(/ 3\/4-16\* 0\.7500 0\.6891 11\/16 0\.6875 /);
+  });
 });

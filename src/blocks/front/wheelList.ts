@@ -20,10 +20,13 @@ export const wheelList = block({}, ({ findings, handwheels, width }) => {
     { heading: [say("front.lost motion")], align: "end" },
   ];
   const unmeasured = handwheels.some(notMeasured);
+  const rows = handwheels.map((finding) => wheelRow(finding, units));
+  // A column of which nothing is known only takes room from the others.
+  const told = columns.map((_, index) => rows.some((row) => row[index]?.text !== ""));
   return [
     ...table(
-      columns,
-      handwheels.map((finding) => wheelRow(finding, units)),
+      columns.filter((_, index) => told[index]),
+      rows.map((row) => row.filter((_, index) => told[index])),
       { width, ruled: true },
     ),
     ...(unmeasured ? paragraph(`~ ${say("front.not measured")}`, width, { size: size.source, gap: 1 }) : []),

@@ -1,4 +1,4 @@
-import { textWidth, widestWord } from "../../drawing/text.js";
+import { textWidth, widestAlone, widestWord } from "../../drawing/text.js";
 import { say } from "../../words/say.js";
 import type { Cell, Column } from "./column.js";
 import { NoRoom } from "./noRoom.js";
@@ -112,7 +112,8 @@ function needOf(column: Column, index: number, rows: Rows, size: number): Need {
     least:
       Math.max(
         body,
-        headed((words) => Math.min(WIDEST_WORD, widestWord(words, sizes.text, "bold"))),
+        // Rather a heading's unit below its figure than a column less.
+        headed((words) => Math.min(WIDEST_WORD, widestAlone(words, sizes.text, "bold"))),
       ) + beside,
   };
 }

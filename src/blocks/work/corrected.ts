@@ -14,18 +14,19 @@ import { type Cell, type Column, table } from "../shared/table.js";
 import { type Sizes, sizeText } from "./turnFigures.js";
 
 /** On a slide that was found worn or wavy: what to turn for a distance, mm of what the dial reads, by the curve that was measured,
- *  wherever on it the movement begins. No line where the travel is even. */
+ *  wherever on it the movement begins. Less than 0: backwards, as a bore is enlarged. No line where the travel is even. */
 export function correctedLines(wheel: HandwheelFinding, distance: number, units: Units): string[] {
-  const ways = startsOver(wheel).flatMap((from) => {
+  const back = distance < 0;
+  const ways = startsOver(wheel, back).flatMap((from) => {
     const setting = correctedSetting(wheel, distance, from);
-    return setting === undefined ? [] : [{ turn: formatFixed(from, 0), setting: toSet(wheel, setting) }];
+    return setting === undefined ? [] : [{ turn: formatFixed(from, 0), setting: toSet(wheel, setting, back) }];
   });
   const [first] = ways;
-  const plain = settingToRead(wheel, distance);
+  const plain = settingToRead(wheel, Math.abs(distance));
   // What comes to the same as the table's own reading is not told twice.
-  if (first === undefined || (plain && ways.every(({ setting }) => setting === toSet(wheel, plain)))) return [];
+  if (first === undefined || (plain && ways.every(({ setting }) => setting === toSet(wheel, plain, back)))) return [];
   const asked = {
-    distance: formatLength(distance, units, units === "mm" ? 2 : 4),
+    distance: formatLength(Math.abs(distance), units, units === "mm" ? 2 : 4),
     wheel: withinSentence(wheel.handwheel.name),
   };
   return [
@@ -38,12 +39,15 @@ export function correctedLines(wheel: HandwheelFinding, distance: number, units:
   ];
 }
 
-/** On a dial that cannot be set to 0: what it goes on by from wherever it stood. */
-function toSet(wheel: HandwheelFinding, setting: Setting): string {
+/** On a dial that cannot be set to 0: what it goes on by from wherever it stood, or goes back by. */
+function toSet(wheel: HandwheelFinding, setting: Setting, back: boolean): string {
   const gain = wheel.handwheel.dial?.fixed ? dialGain(wheel, setting) : undefined;
-  return gain === undefined || wheel.dial === undefined
-    ? settingWords(wheel, setting)
-    : `${formatFixed(setting.wholeTurns, 0)} + ${figureOf(wheel.dial, gain)}`;
+  if (gain === undefined || wheel.dial === undefined) {
+    const words = settingWords(wheel, setting, back);
+    return back ? say("turns.backwards", { setting: words }) : words;
+  }
+  const [turns, figure] = [formatFixed(setting.wholeTurns, 0), figureOf(wheel.dial, gain)];
+  return back ? say("turns.backwards", { setting: `${turns}, − ${figure}` }) : `${turns} + ${figure}`;
 }
 
 /** The same as a table: a row for each distance, a column for each place at which the movement begins. */

@@ -23,6 +23,9 @@ const HEAD = 2.2;
 /** How far a line goes on behind heads that come from outside. */
 const TAIL = 4.4;
 
+/** What a figure costs where the line of a length that is still to come goes through. */
+const IN_THE_WAY = 30;
+
 /** In the order given, each placed or undefined where it has no room. */
 export function layLengths(spans: readonly Span[], width: number, levels: number): (Laid | undefined)[] {
   const order = spans.map((_, index) => index).sort((a, b) => lengthOf(spans[a]) - lengthOf(spans[b]));
@@ -89,7 +92,13 @@ function costOf(
   let cost = place.level * 4 + (place.beside ? 6 : 0) + Math.abs(place.middle - (span.from + span.to) / 2) * 0.05;
   for (const [index, other] of laid.entries()) {
     const theirs = spans[index];
-    if (other === undefined || theirs === undefined) continue;
+    if (theirs === undefined || theirs === span) continue;
+    if (other === undefined) {
+      // A longer one's extension line comes down here, and would find the figure in its way.
+      for (const x of [theirs.from, theirs.to])
+        if (x > place.middle - half - CLEAR && x < place.middle + half + CLEAR) cost += IN_THE_WAY;
+      continue;
+    }
     const figure = [other.middle - theirs.width / 2 - CLEAR, other.middle + theirs.width / 2 + CLEAR] as const;
     if (other.level === place.level && place.left < other.right + 1 && place.right > other.left - 1) return undefined;
     // Our extension lines beside their figure, and theirs beside ours.

@@ -60,6 +60,9 @@ const MOST_LEVELS = 14;
 /** What the next smaller scale is worth, in sizes that stand in the list for it. */
 const SCALE_COST = 3;
 
+/** What a length costs that stands in the list and not at its place, where it is looked for: more than the next smaller scale. */
+const LENGTH_COST = 4;
+
 /** A turned part as its drawing: to scale, its free end on the right, the stock around it, every size once, and the number of the step
  *  that makes each surface. What finds no room in it stands in a list below. */
 export function partDrawing({ stages, numbers, show, unit, width, height }: PartDrawing): Drawing {
@@ -101,7 +104,8 @@ function largest(
       for (const levels of levelsToTry(part.lengths.length)) {
         const sheet = sheetOf(part, laid, upper, levels, width, longest);
         if (lowest === undefined || sheet.height < lowest.height - 1e-9) lowest = sheet;
-        const cost = sheet.rows.length + SCALE_COST * smaller;
+        const unlaid = part.lengths.length - sheet.lines.filter((laid) => laid !== undefined).length;
+        const cost = sheet.rows.length + (LENGTH_COST - 1) * unlaid + SCALE_COST * smaller;
         if (sheet.height <= height + 1e-9 && (best === undefined || cost < best.cost))
           best = { sheet, cost, smaller: smaller - widest };
         if (sheet.height <= height + 1e-9) break;

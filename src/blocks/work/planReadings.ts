@@ -9,11 +9,11 @@ import { say } from "../../words/say.js";
 import type { Run } from "../shared/block.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, table, tableWidth } from "../shared/table.js";
-import { isFixed, readingWords, wheelWords } from "./planWords.js";
+import { isFixed, readingsOf, readingWords, type ZeroInForce } from "./planWords.js";
 import { isCorrected } from "./stepWords.js";
 
-/** The letter of the blank that a wheel's readings are added to, where its dial cannot be set to 0. */
-export type LabelOf = (wheel: HandwheelFinding) => string;
+/** What a wheel's readings count from, or are added to. */
+export type ZeroOf = (wheel: HandwheelFinding) => ZeroInForce | undefined;
 
 type Row = {
   readonly what: string;
@@ -36,11 +36,11 @@ export type Readings = {
 
 /** Every reading of a step, in the order of work: where to stop, each pass, how deep; with a box to tick and room to write. Undefined
  *  where it has none. */
-export function readings(planned: PlannedStep, units: Units, show: Show, label: LabelOf): Readings | undefined {
+export function readings(planned: PlannedStep, units: Units, show: Show, zeroOf: ZeroOf): Readings | undefined {
   const rows = rowsOf(planned, units, show);
   if (rows.length === 0) return undefined;
   const told = rows.map(({ wheel, reading }) => (wheel && reading ? readingWords(wheel, reading) : undefined));
-  const summed = rows.map((row, index) => sumCell(row, label, told[index]?.figure ?? ""));
+  const summed = rows.map((row, index) => sumCell(row, zeroOf, told[index]?.figure ?? ""));
   const sums = summed.some(({ drawn }) => drawn !== undefined);
   const inRows = told.some((words) => words?.row);
   const measured = rows.some((row) => row.measured);
@@ -70,7 +70,10 @@ export function readings(planned: PlannedStep, units: Units, show: Show, label: 
   const titles = new Map<number, string>();
   for (const [index, { wheel }] of rows.entries())
     if (index === 0 || wheel !== rows[index - 1]?.wheel)
-      titles.set(index, wheel === undefined ? say("plan.set by measuring") : wheelWords(wheel));
+      titles.set(
+        index,
+        wheel === undefined ? say("plan.set by measuring") : readingsOf(wheel, zeroOf(wheel), planned, units),
+      );
   return { columns, cells, titles };
 }
 
@@ -87,9 +90,9 @@ export const readingsWidth = (readings: Readings | undefined): number =>
   readings === undefined ? 0 : tableWidth(readings.columns, readings.cells, set(1e6));
 
 /** "S1 + 2.40 = ____": the sum is written out at the machine. */
-function sumCell({ wheel, reading, again }: Row, label: LabelOf, figure: string): Cell {
+function sumCell({ wheel, reading, again }: Row, zeroOf: ZeroOf, figure: string): Cell {
   if (wheel === undefined || reading === undefined || again || !isFixed(wheel)) return { text: "" };
-  return { text: `${label(wheel)} ${reading.back ? "−" : "+"} ${figure} =`, drawn: "line" };
+  return { text: `${zeroOf(wheel)?.label ?? ""} ${reading.back ? "−" : "+"} ${figure} =`, drawn: "line" };
 }
 
 function rowsOf(planned: PlannedStep, units: Units, show: Show): Row[] {

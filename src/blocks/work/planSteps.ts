@@ -10,7 +10,7 @@ import { largestOf } from "../../quantity/extremes.js";
 import { block, type Run } from "../shared/block.js";
 import { heightOf, joined, kept, lowered } from "../shared/runs.js";
 import { type Readings, readings, readingsTable, readingsWidth } from "./planReadings.js";
-import { isFixed } from "./planWords.js";
+import { isFixed, type ZeroInForce } from "./planWords.js";
 import { type SharedNote, sharedNotes } from "./sharedNotes.js";
 import { stepPicture } from "./stepPicture.js";
 import { batchBoxes, stepSums } from "./stepSums.js";
@@ -28,6 +28,8 @@ const smallPicture = 28;
 const aside = 4;
 /** A step that takes more of a page may go on overleaf: kept whole it could leave the page before it empty. */
 const WHOLE = 0.75;
+/** The same of a step whose readings stand below its words. */
+const UNBROKEN = 0.5;
 /** Of the width, for readings without room to write: words go on below them. */
 const leastShare = 0.53;
 /** Above a step. */
@@ -42,7 +44,7 @@ export const planSteps = block({}, ({ findings, width, height }): Run[] => {
   const labels = blankLabels(plan);
   const shared = sharedNotes(plan);
   const tables = plan.steps.map((step, place) =>
-    readings(step, machine.units, show, (wheel) => labels[place]?.now.get(wheel.handwheel.name) ?? ""),
+    readings(step, machine.units, show, (wheel) => labels[place]?.now.get(wheel.handwheel.name)),
   );
   const room = width - gutter - between - leastWords;
   // Two widths, that with room to write and that without, so that readings stand below each other.
@@ -73,11 +75,11 @@ export const planSteps = block({}, ({ findings, width, height }): Run[] => {
 const isWritten = (table: Readings | undefined): boolean =>
   table?.cells.some((row) => row.some(({ drawn }) => drawn === "line")) === true;
 
-/** Of each zero of a step the letter of its blank, and of each wheel that of the zero in force. */
+/** Of each zero of a step the letter of its blank, and of each wheel the zero in force. */
 type Labels = {
   readonly zeros: readonly string[];
   readonly zerosAfter: readonly string[];
-  readonly now: ReadonlyMap<string, string>;
+  readonly now: ReadonlyMap<string, ZeroInForce>;
 };
 
 type Sheet = {
@@ -95,17 +97,18 @@ type Sheet = {
 
 /** Blanks are numbered through the whole plan, so that a sum says which one it is made from. */
 function blankLabels({ steps }: Plan): Labels[] {
-  const current = new Map<string, string>();
+  const current = new Map<string, ZeroInForce>();
   let count = 0;
-  const named = (zeros: readonly Zero[]) =>
-    zeros.map(({ wheel }) => {
-      if (isFixed(wheel)) current.set(wheel.handwheel.name, `S${++count}`);
-      return current.get(wheel.handwheel.name) ?? "";
+  const named = (zeros: readonly Zero[], since: PlannedStep) =>
+    zeros.map((zero) => {
+      const label = isFixed(zero.wheel) ? `S${++count}` : "";
+      current.set(zero.wheel.handwheel.name, { zero, label, since });
+      return label;
     });
-  return steps.map(({ zeros, zerosAfter }) => {
-    const before = named(zeros);
+  return steps.map((step) => {
+    const before = named(step.zeros, step);
     const now = new Map(current);
-    return { zeros: before, zerosAfter: named(zerosAfter), now };
+    return { zeros: before, zerosAfter: named(step.zerosAfter, step), now };
   });
 }
 
@@ -237,7 +240,7 @@ function below(step: PlannedStep, table: Readings | undefined, sheet: Sheet, tit
   );
   const all = [...heads, ...rows, ...after];
   // Whole, or neither its first rows stand alone nor what follows it without its last ones.
-  if (heightOf(all) <= WHOLE * height) return [...kept(all.slice(0, -1)), ...all.slice(-1)];
+  if (heightOf(all) <= UNBROKEN * height) return [...kept(all.slice(0, -1)), ...all.slice(-1)];
   return [
     ...(heads.length === 1 && rows.length + after.length > 0 ? kept(heads) : heads),
     ...rows.map((run, index) => heldTogether(run, index, rows.length, after.length > 0)),

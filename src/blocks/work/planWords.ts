@@ -3,6 +3,7 @@ import { dialGain, dialTurn } from "../../findings/settings.js";
 import { figureOf, figureUnit, shownAt } from "../../findings/settingWords.js";
 import type { Units } from "../../machine/machine.js";
 import type { PlannedSize, PlannedStep } from "../../plan/plannedStep.js";
+import { marginOf } from "../../plan/reached.js";
 import type { Show } from "../../plan/words.js";
 import type { Reading, Zero } from "../../plan/zero.js";
 import { largestOf } from "../../quantity/extremes.js";
@@ -49,6 +50,47 @@ function touchWords({ of, at }: Zero, { stage: { step } }: PlannedStep, units: U
       return say("plan.touch begin");
     case "tip":
       return say("plan.touch tip");
+  }
+}
+
+/** A wheel's zero that holds at a step: of which blank, where its dial cannot be set to 0, and in which step it was touched. */
+export type ZeroInForce = { readonly zero: Zero; readonly label: string; readonly since: PlannedStep };
+
+/** The heading of a wheel's readings: which wheel, in which unit, and from which zero. */
+export function readingsOf(
+  wheel: HandwheelFinding,
+  from: ZeroInForce | undefined,
+  step: PlannedStep,
+  units: Units,
+): string {
+  const named = wheelWords(wheel);
+  if (from === undefined) return named;
+  const zero = zeroName(from, units);
+  return from.since === step
+    ? say("plan.readings from", { wheel: named, zero })
+    : say("plan.readings from, step", { wheel: named, zero, number: from.since.number });
+}
+
+function zeroName({ zero: { of, at }, since }: ZeroInForce, units: Units): string {
+  const size = `${figureWithin(at, undefined, units)} ${unitName(units)}`;
+  const finished = Math.abs(at) < 1e-6;
+  switch (of) {
+    case "diameter":
+      return say("plan.from diameter", { size });
+    case "bore":
+      return say("plan.from bore", { size });
+    case "end":
+      return say(finished ? "plan.from face" : "plan.from end");
+    case "raw end":
+      return say("plan.from raw end");
+    case "corner":
+      return say("plan.from edge");
+    case "mouth":
+      return say(["tap", "die"].includes(since.stage.step.do) ? "plan.from first thread" : "plan.from mouth");
+    case "begin":
+      return say("plan.from begin");
+    case "tip":
+      return say("plan.from tip");
   }
 }
 
@@ -114,8 +156,7 @@ export function sumRules(wheels: readonly HandwheelFinding[]): string[] {
   return [say("plan.sums on fixed dials", { turns: turns.join("; ") })];
 }
 
-/** The heading of a wheel's readings. */
-export const wheelWords = (wheel: HandwheelFinding): string => {
+const wheelWords = (wheel: HandwheelFinding): string => {
   const unit = figureUnit(wheel);
   return unit === "" ? wheel.handwheel.name : `${wheel.handwheel.name}, ${unit}`;
 };
@@ -126,9 +167,9 @@ export function promiseWords({ sizes }: PlannedStep, show: Show, units: Units): 
   return words.length === 0 ? undefined : say("plan.comes out", { sizes: words.join("; ") });
 }
 
-function sizeWords({ what, aim, doubt = 0, alike, least, most }: PlannedSize, show: Show, units: Units): string {
-  const half = least === undefined || most === undefined ? undefined : Math.min(aim - least, most - aim);
-  const short = half !== undefined && doubt > half + 1e-9;
+function sizeWords(size: PlannedSize, show: Show, units: Units): string {
+  const { what, aim, doubt = 0, alike } = size;
+  const short = doubt > (marginOf(size) ?? Number.POSITIVE_INFINITY) + 1e-9;
   return [
     say(`plan.promised ${what}`, { size: `${show(aim)} ± ${formatBound(doubt, units)}` }),
     ...(short ? [say("plan.more than the tolerance")] : []),

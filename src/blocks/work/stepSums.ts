@@ -78,7 +78,8 @@ function mendedZero(step: PlannedStep, plan: Plan, width: number): Run[] {
   if (reading === undefined || depthWheel === undefined || !provesZero(step, plan)) return [];
   const { turns, figure, row } = readingWords(depthWheel, reading);
   const straight = plan.job.parts > 1 && !anew.across;
-  const told = { reading: [`${turns} + ${figure}`, row].join(" ").trimEnd() };
+  // Backwards the figure is where the dial comes to stand, and nothing to be added.
+  const told = { reading: [reading.back ? `${turns}, ${figure}` : `${turns} + ${figure}`, row].join(" ").trimEnd() };
   const words = isFixed(depthWheel)
     ? say("plan.mend sum")
     : say(straight ? "plan.mend zero, others too" : "plan.mend zero", told);

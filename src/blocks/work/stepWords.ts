@@ -72,4 +72,4 @@ export const isCorrected = (wheel: HandwheelFinding, travel: number, units: Unit
   correctedLines(wheel, readOff(wheel, travel), units).length > 0;
 
 const readOff = ({ reading }: { readonly reading?: { readonly factor: number } }, travel: number): number =>
-  Math.abs(travel) * (reading?.factor ?? 1);
+  travel * (reading?.factor ?? 1);

@@ -40,6 +40,12 @@ export function stopTable(machine: Machine, stops: readonly SetStop[], width: nu
   });
   const dials = some(({ wheel }) => wheel.dial !== undefined);
   const wanted = some(({ stop }) => stop.tolerance !== undefined);
+  // A column that says "?" in every row tells nothing: one sentence below does.
+  const alike = some(({ repeat }) => repeat.byStop !== undefined);
+  const play = some(({ repeat }) => repeat.lostMotion !== undefined);
+  const judged = some(
+    ({ stop, wheel, repeat }) => stop.tolerance !== undefined && holding(repeat, wheel).holds !== "unknown",
+  );
   const unit = unitName(units);
   const parts: readonly Part[] = [
     {
@@ -82,15 +88,17 @@ export function stopTable(machine: Machine, stops: readonly SetStop[], width: nu
       },
     },
     {
+      shown: alike,
       column: { heading: [say("stops.by stop"), `± ${unit}`], align: "decimal" },
       cell: (_, { byStop }) => bound(byStop),
     },
     {
-      shown: dials,
+      shown: alike && dials,
       column: { heading: [say("stops.by dial"), `± ${unit}`], align: "decimal" },
       cell: (wheel, { byDial }) => (wheel.dial === undefined ? { text: "–" } : bound(byDial)),
     },
     {
+      shown: play,
       column: { heading: [say("stops.lost motion"), unit], align: "decimal" },
       cell: (_, { lostMotion }) => ({ text: lostMotion === undefined ? UNKNOWN : sizeFigure(lostMotion, units) }),
     },
@@ -105,27 +113,32 @@ export function stopTable(machine: Machine, stops: readonly SetStop[], width: nu
       cell: (_, __, { tolerance }) => ({ text: tolerance === undefined ? "" : given(tolerance, tolerance) }),
     },
     {
-      shown: wanted,
+      shown: judged,
       column: { heading: [say("stops.held by")], align: "start" },
-      cell: (_, repeat, { tolerance }) => (tolerance === undefined ? { text: "" } : holding(repeat).cell),
+      cell: (wheel, repeat, { tolerance }) => (tolerance === undefined ? { text: "" } : holding(repeat, wheel).cell),
     },
   ];
   const shown = parts.filter(({ shown = true }) => shown);
   const rows = all.map(({ stop, wheel, repeat }) => shown.map(({ cell }) => cell(wheel, repeat, stop)));
   const verdicts = new Set(
-    all.flatMap(({ stop, repeat }) => (stop.tolerance === undefined ? [] : holding(repeat).holds)),
+    all.flatMap(({ stop, wheel, repeat }) => (stop.tolerance === undefined ? [] : holding(repeat, wheel).holds)),
   );
-  const unmeasured = some(({ repeat }) => repeat.byStop === undefined || repeat.lostMotion === undefined);
+  const unmeasured = some(
+    ({ repeat }) => (alike && repeat.byStop === undefined) || (play && repeat.lostMotion === undefined),
+  );
   const remarks = [
-    say("stops.alike means"),
-    ...(some(({ repeat }) => repeat.lostMotion !== undefined) ? [say("stops.lost motion means")] : []),
+    ...(dials && some(({ wheel }) => wheel.dial === undefined) ? [say("stops.no dial means")] : []),
+    alike ? say("stops.alike means") : say("stops.alike unknown"),
+    play ? say("stops.lost motion means") : say("stops.lost motion unknown"),
     ...(some(({ repeat }) => repeat.lengthDoubt !== undefined) ? [say("stops.first part means")] : []),
     ...(unmeasured ? [say("stops.unknown means")] : []),
+    ...(wanted ? [say("stops.wanted means")] : []),
+    ...(judged ? [say("stops.held by means")] : []),
     ...(verdicts.has("stop") ? [say("stops.stop alone means")] : []),
   ];
   const warnings = [
     ...(verdicts.has("neither") ? [say("stops.neither means")] : []),
-    ...(verdicts.has("unknown") ? [say("stops.measure each means")] : []),
+    ...(verdicts.has("unknown") ? [say(judged ? "stops.measure each means" : "stops.measure each")] : []),
     ...(some(({ repeat }) => repeat.beyondTravel) ? [say("stops.beyond means")] : []),
   ];
   return [
@@ -142,11 +155,14 @@ export function stopTable(machine: Machine, stops: readonly SetStop[], width: nu
 type Holds = "both" | "stop" | "neither" | "unknown";
 
 /** What holds the tolerance, and its words. */
-function holding({ dialServes, stopServes }: Repeat): { readonly holds: Holds; readonly cell: Cell } {
+function holding(
+  { dialServes, stopServes }: Repeat,
+  { dial }: HandwheelFinding,
+): { readonly holds: Holds; readonly cell: Cell } {
   if (dialServes) return { holds: "both", cell: { text: say("stops.both"), weight: "bold" } };
   if (stopServes) return { holds: "stop", cell: { text: say("stops.stop alone"), weight: "bold" } };
   if (stopServes === undefined) {
-    const words = dialServes === false ? say("stops.not the dial") : say("stops.not measured");
+    const words = dialServes === false && dial !== undefined ? say("stops.not the dial") : say("stops.not measured");
     return { holds: "unknown", cell: { text: words, weight: "bold" } };
   }
   return { holds: "neither", cell: { text: say("stops.neither"), weight: "bold" } };

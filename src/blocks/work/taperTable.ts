@@ -2,6 +2,7 @@ import { crossSlide } from "../../findings/roles.js";
 import type { TaperWish, Units } from "../../machine/machine.js";
 import { toDegrees, toRadians } from "../../quantity/angle.js";
 import { formatFixed, trimmed, trimmedSize, unitName } from "../../quantity/format.js";
+import { inSixtyFourths } from "../../quantity/fraction.js";
 import { fromMm, inMm } from "../../quantity/length.js";
 import { standardTapers } from "../../taper/standard.js";
 import { diameterError, halfAngleOfTaper, riseAlongAxis, sineBarStack, taperOfHalfAngle } from "../../taper/taper.js";
@@ -96,7 +97,7 @@ function angles(
     return [
       { text: name, weight: "bold" },
       { text: formatFixed(1 / taper, 3) },
-      ...(foot ? [{ text: formatFixed(taper * 12, 4) }] : []),
+      ...(foot ? [perFoot(taper * 12)] : []),
       { text: formatFixed(2 * toDegrees(halfAngle), 3) },
       { text: formatFixed(toDegrees(halfAngle), 3), weight: "bold", size: hand },
       { text: sexagesimal(halfAngle) },
@@ -107,6 +108,12 @@ function angles(
     ];
   });
   return table(columns, rows, { width });
+}
+
+/** As decimals, and as the fraction that drawings give where it is one. */
+function perFoot(inches: number): Cell {
+  const exact = inSixtyFourths(inches);
+  return { text: formatFixed(inches, 4), ...(exact?.includes("/") && { note: exact }) };
 }
 
 /** Degrees, minutes and whole seconds. */

@@ -2,7 +2,7 @@ import type { Units } from "../../machine/machine.js";
 import { formatFixed, trimmed, trimmedSize, unitName } from "../../quantity/format.js";
 import { fromMm, inMm } from "../../quantity/length.js";
 import type { ThreadSystem } from "../../thread/data.js";
-import { nextDrill } from "../../thread/nextDrill.js";
+import { nearestInchDrill, nextDrill } from "../../thread/nextDrill.js";
 import { threadOnPaper } from "../../thread/onPaper.js";
 import { threadSource } from "../../thread/sources.js";
 import {
@@ -30,7 +30,7 @@ const metric: readonly ThreadSystem[] = ["metric coarse", "metric fine", "BA"];
 const places: Readonly<Record<Units, number>> = { mm: 2, in: 4 };
 
 /** Between columns, above a series; mm. */
-const listGap = 3;
+const listGap = 1.2;
 const above = 6;
 /** A title stands over so many rows at least. */
 const LEAST_ROWS = 3;
@@ -44,23 +44,19 @@ type Part = { readonly shown?: boolean; readonly column: Column; readonly cell: 
 /** Sizes, tapping drills at a stated engagement, rods for dies, and turns for a depth: series by series, those of the machine's own
  *  unit first. */
 export const threadTable = block(
-  { systems: [...systems] as string[], engagement: 100 * USUAL_ENGAGEMENT, depth: 10, largest: 13 },
+  { systems: [...systems] as string[], engagement: 100 * USUAL_ENGAGEMENT, depth: 10, largest: 25.4 },
   ({ findings, settings, width }): Run[] => {
     const { units } = findings.machine;
     // Half an inch stands for the usual 10 mm.
     const depth = units === "mm" ? settings.depth : inMm(Math.max(1, Math.round(settings.depth / 12.5)) / 2, units);
     const wanted = ownUnitFirst(settings.systems as ThreadSystem[], units);
-    const threads = wanted.map((system) => threadsOf(system).filter(({ major }) => major <= settings.largest));
-    const series = threads
-      .filter((rows) => rows.length > 0)
-      .map((rows) =>
-        seriesOf(
-          rows.map((thread) => drilled(thread, settings.engagement / 100, units)),
-          depth,
-          units,
-        ),
-      );
-    return [...sideBySide(series, width), ...notes(threads.flat(), settings.engagement, width)];
+    const threads = wanted.map((system) =>
+      threadsOf(system)
+        .filter(({ major }) => major <= settings.largest)
+        .map((thread) => drilled(thread, settings.engagement / 100, units)),
+    );
+    const series = threads.filter((rows) => rows.length > 0).map((rows) => seriesOf(rows, depth, units));
+    return [...sideBySide(series, width), ...notes(threads.flat(), settings.engagement, units, width)];
   },
   { systems },
 );
@@ -123,7 +119,8 @@ function listed({ title, columns, rows }: Series, width: number): Run[] {
   ];
 }
 
-/** A thread with the hole that is asked for, and the drill: the published one, else the next usual one above that hole. */
+/** A thread with the hole that is asked for, and the drill: the published one, on an inch machine the nearest to it that is sold in
+ *  inches; where none is published the next usual one above that hole. */
 type Drilled = Thread & {
   readonly hole: number;
   readonly share: number;
@@ -135,19 +132,21 @@ type Drilled = Thread & {
 function drilled(thread: Thread, share: number, units: Units): Drilled {
   const hole = tappingHole(thread, share);
   const { publishedDrill, publishedEngagement } = thread;
-  if (publishedDrill !== undefined)
+  if (publishedDrill !== undefined && isSold(thread, units))
     return {
-      ...thread,
-      hole,
-      share,
-      drill: publishedDrill,
-      stamped: drillName(thread, units),
-      engaged: publishedEngagement,
+      ...{ ...thread, hole, share },
+      ...{ drill: publishedDrill, stamped: drillName(thread, units), engaged: publishedEngagement },
     };
-  const next = nextDrill(hole, units);
-  const engaged = next && engagementOf(thread, next.diameter);
-  return { ...thread, hole, share, drill: next?.diameter, stamped: stampedOn(next?.name ?? ""), engaged };
+  const usual = publishedDrill === undefined ? nextDrill(hole, units) : nearestInchDrill(publishedDrill);
+  const engaged = usual && engagementOf(thread, usual.diameter);
+  return { ...thread, hole, share, drill: usual?.diameter, stamped: stampedOn(usual?.name ?? ""), engaged };
 }
+
+/** Whether the published drill is in the shop's box: on an inch machine one of millimetres is there for metric threads alone. */
+const isSold = ({ system, drillName }: Thread, units: Units): boolean =>
+  units === "mm" || drillName !== undefined || system.startsWith("metric");
+
+const isTightly = ({ engaged }: Drilled): boolean => engaged !== undefined && isTight({ publishedEngagement: engaged });
 
 function seriesOf(rows: readonly Drilled[], depth: number, units: Units): Series {
   const { system, share } = rows[0] as Drilled;
@@ -158,7 +157,7 @@ function seriesOf(rows: readonly Drilled[], depth: number, units: Units): Series
   const pitched = system === "metric coarse" || system === "BA";
   const named = {
     drill: rows.some(({ stamped }) => stamped !== ""),
-    size: system.startsWith("metric") || rows.every(({ name }) => name.includes("/")),
+    size: system.startsWith("metric") || rows.every(({ name }) => /^\d+(\/\d+)?-/.test(name)),
   };
   const all: readonly Part[] = [
     {
@@ -216,7 +215,7 @@ function seriesOf(rows: readonly Drilled[], depth: number, units: Units): Series
 /** With a sign behind it where the hole is tight or the drill is not a published one; the notes below say what they mean. */
 function signed(text: string, thread: Drilled): Cell {
   if (text === "") return { text };
-  if (isTight(thread)) return { text: `${text}!`, weight: "bold" };
+  if (isTightly(thread)) return { text: `${text}!`, weight: "bold" };
   return { text: thread.publishedDrill === undefined ? `${text}+` : text };
 }
 
@@ -233,11 +232,11 @@ function stampedOn(name: string): string {
 }
 
 /** The signs, then where the numbers come from. */
-function notes(threads: readonly Thread[], engagement: number, width: number): Run[] {
+function notes(threads: readonly Drilled[], engagement: number, units: Units, width: number): Run[] {
   const percent = trimmed(engagement, 1);
   const sources = [...new Set(threads.flatMap(({ sources }) => sources))];
   const signs = [
-    ...(threads.some(isTight) ? [say("threads.tight", { percent, most: trimmed(TIGHT_ENGAGEMENT * 100, 0) })] : []),
+    ...(threads.some(isTightly) ? [say("threads.tight", { percent, most: trimmed(TIGHT_ENGAGEMENT * 100, 0) })] : []),
     ...(threads.some(({ publishedDrill }) => publishedDrill === undefined)
       ? [say("threads.next drill", { percent })]
       : []),
@@ -245,6 +244,9 @@ function notes(threads: readonly Thread[], engagement: number, width: number): R
   ];
   const origins = [
     say("threads.how", { percent, share: trimmed(engagement / 100, 3) }),
+    ...(threads.some((thread) => thread.publishedDrill !== undefined && !isSold(thread, units))
+      ? [say("threads.nearest in inches")]
+      : []),
     say("threads.sources", { sources: sources.map(threadSource).join("; ") }),
   ];
   return [

@@ -1,7 +1,7 @@
 import type { Machine, Units } from "../../machine/machine.js";
 import { figureAsGiven } from "../../machine/written.js";
 import { formatFixed, trimmed } from "../../quantity/format.js";
-import { fraction } from "../../quantity/fraction.js";
+import { inSixtyFourths } from "../../quantity/fraction.js";
 import { fromMm, inMm } from "../../quantity/length.js";
 import type { Cell, Column } from "../shared/column.js";
 
@@ -22,12 +22,4 @@ export const showDoubt = (mm: number, units: Units): string =>
 export const sizeText = (mm: number, sizes: Sizes): string =>
   sizes.units === "in" && !sizes.written?.has(mm) ? inches(fromMm(mm, "in")) : figureAsGiven(mm, sizes, 4);
 
-/** Sixty-fourths as the fractions that they are, other inches as decimals. */
-function inches(value: number): string {
-  const parts = value * 64;
-  if (Math.abs(parts - Math.round(parts)) > 1e-9) return trimmed(value, 4);
-  const { numerator, denominator } = fraction(Math.round(parts), 64);
-  const whole = Math.floor(numerator / denominator);
-  const rest = numerator - whole * denominator;
-  return rest === 0 ? String(whole) : `${whole > 0 ? `${whole} ` : ""}${rest}/${denominator}`;
-}
+const inches = (value: number): string => inSixtyFourths(value) ?? trimmed(value, 4);

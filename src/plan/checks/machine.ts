@@ -10,18 +10,20 @@ import type { Job, JobStep } from "../../job/job.js";
 import { limitRpm } from "../../machine/limits.js";
 import { smallestOf } from "../../quantity/extremes.js";
 import { say } from "../../words/say.js";
-import { byHandWords } from "../chips.js";
+import { byHandWords, mayScrape } from "../chips.js";
+import { measuredAtBest } from "../doubt.js";
 import { refused, type StepFinding, takeCare } from "../finding.js";
 import { firmnessOf } from "../firmness.js";
 import { MOST_PASSES } from "../passes.js";
 import type { PlannedStep } from "../plannedStep.js";
+import { marginOf } from "../reached.js";
 import type { Show } from "../words.js";
 
 /** What of one step is beyond the machine, or beyond what its file tells. */
 export function machineCheck(planned: PlannedStep, job: Job, findings: Findings, show: Show): StepFinding[] {
   return [
     ...wheelsReach(planned, findings, show),
-    ...holdsTolerance(planned, job, show),
+    ...holdsTolerance(planned, job, findings, show),
     ...bears(planned, findings, show),
     ...(planned.byHand ? [] : speedCheck(planned, job, findings, show)),
   ];
@@ -79,32 +81,54 @@ function wheelsReach(
   return found;
 }
 
-/** Whether the slide can hold what is asked: ± on either side of the size. */
-function holdsTolerance({ sizes, depthWheel, passes }: PlannedStep, job: Job, show: Show): StepFinding[] {
-  return sizes.flatMap(({ what, least, most, doubt }) => {
-    if (what !== "diameter" || least === undefined || most === undefined) return [];
+/** Whether the machine holds what is asked: a size's ± against its tolerance. */
+function holdsTolerance(planned: PlannedStep, job: Job, { machine: { units } }: Findings, show: Show): StepFinding[] {
+  const { sizes, depthWheel, passes } = planned;
+  return sizes.flatMap((size) => {
+    const margin = marginOf(size);
+    if (size.what !== "diameter" || margin === undefined) return [];
+    const { doubt } = size;
     const measured = passes.some(({ kind }) => kind === "rough");
     // What is fed in to a reading at once is as good as the touch, the feed and the dial together.
-    if (!measured && doubt !== undefined && 2 * doubt > most - least + 1e-9)
+    if (!measured && doubt !== undefined && doubt > margin + 1e-9)
       return [
         takeCare(
           "finer-than-the-slide",
-          say("plan findings.finer than the dial", { tolerance: show(most - least), gives: show(2 * doubt, 3) }),
+          say("plan findings.finer than the dial", { tolerance: show(2 * margin), gives: show(2 * doubt, 3) }),
           say("plan findings.finer than the dial remedy"),
         ),
       ];
     if (depthWheel === undefined) return [];
-    const holds = 4 * Math.hypot(tenthOfDivision(depthWheel), 2 * (depthWheel.feed?.fit?.residualDeviation ?? 0));
-    return holds > most - least + 1e-9
-      ? [
-          takeCare(
-            "finer-than-the-slide",
-            say("plan findings.finer than the slide", { tolerance: show(most - least), holds: show(holds, 3) }),
-            byHandWords(job),
-          ),
-        ]
-      : [];
+    // Wear and wave are none of it: over the little that is left after a measured cut a worn slide goes as an even one.
+    const holds = 4 * Math.hypot(tenthOfDivision(depthWheel), depthWheel.feed?.measured?.position ?? 0);
+    if (holds > 2 * margin + 1e-9)
+      return [
+        takeCare(
+          "finer-than-the-slide",
+          say("plan findings.finer than the slide", { tolerance: show(2 * margin), holds: show(holds, 3) }),
+          byHandWords(job),
+        ),
+      ];
+    return measured ? corrected(doubt, margin, measuredAtBest(depthWheel, units), job, show) : [];
   });
+}
+
+/** A size that measuring once before the last cut does not bring within its tolerance for certain. `best`: what is in doubt of it
+ *  however little is left to go. */
+function corrected(doubt: number | undefined, margin: number, best: number, job: Job, show: Show): StepFinding[] {
+  const off = doubt ?? best;
+  if (off <= margin + 1e-9) return [];
+  const sides = { doubt: show(off, 3), margin: show(margin) };
+  return [
+    takeCare(
+      "finer-than-the-reading",
+      doubt === undefined
+        ? say("plan findings.finer than the reading, feed unknown", sides)
+        : say("plan findings.finer than the reading", sides),
+      // Whose thin chips burn is not scraped to size.
+      mayScrape(job) ? say("plan findings.measure and correct", { doubt: sides.doubt }) : byHandWords(job),
+    ),
+  ];
 }
 
 function bears({ stage: { step } }: PlannedStep, { machine }: Findings, show: Show): StepFinding[] {

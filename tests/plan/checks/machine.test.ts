@@ -77,7 +77,36 @@ describe("what sets the depth", () => {
       found: ["take care: finer-than-the-slide at 1"],
       says: /a tolerance of 0\.0039 mm from end to end is finer than this slide holds, about 0\.004 mm; finish by hand/,
     },
-    { name: "a tolerance that it holds", steps: ["do: turn, to: 15, length: 10, tolerance: 0.004"] },
+    {
+      // Gauge 0.01, both readings 0.001 of travel each, and 0.1 % of the 0.1 mm of the last cut.
+      name: "a tolerance that the slide holds, and measuring once does not",
+      steps: ["do: turn, to: 15, length: 10, finish: 0.1, tolerance: 0.028"],
+      found: ["take care: finer-than-the-reading at 1"],
+      says: /comes out to ± 0\.014 mm, and its tolerance leaves ± 0\.014 mm; measure and correct: leave 0\.014 mm/,
+    },
+    { name: "a tolerance that it holds", steps: ["do: turn, to: 15, length: 10, finish: 0.1, tolerance: 0.0284"] },
+    {
+      name: "the same of a bore",
+      steps: [...drilled(8, 20), "do: bore, to: 10 H7, depth: 15, cut: 0.3, finish: 0.1"],
+      found: ["take care: finer-than-the-reading at 3"],
+      says: /± 0\.014 mm, and its tolerance leaves ± 0\.0075 mm/,
+    },
+    {
+      name: "nobody knows how good the feed is: gauge and dial are known",
+      on: coarse(
+        "{ name: Cross slide, reads: diameter, feed: 2 mm, dial: { shape: drum, diameter: 40, width: 9, divisions: 0.02 mm } }",
+      ),
+      steps: ["do: turn, to: 15 ± 0.01, length: 10"],
+      found: ["take care: finer-than-the-reading at 1"],
+      says: /gauge and dial alone leave ± 0\.014 mm, the feed's own ± is not known, and the tolerance leaves ± 0\.01 mm/,
+    },
+    {
+      name: "and what they hold is not said to be out of reach",
+      on: coarse(
+        "{ name: Cross slide, reads: diameter, feed: 2 mm, dial: { shape: drum, diameter: 40, width: 9, divisions: 0.02 mm } }",
+      ),
+      steps: ["do: turn, to: 15 ± 0.0141, length: 10"],
+    },
   ])("$name", judged);
 });
 
