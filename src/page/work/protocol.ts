@@ -143,7 +143,8 @@ export type ReadingsAsked = {
   readonly rows: readonly { readonly turns: string; readonly travel: string; readonly back: string }[];
 };
 
-/** What they say so far: by how much each place is off the line, mm, and whether it does not belong to the others; then in words. */
+/** What they say so far: by how much each place is off the line, mm, and whether it does not belong to the others; then in words, as is
+ *  the most that one is off. */
 export type ReadingsSoFar = {
   readonly places: readonly {
     readonly row: number;
@@ -151,6 +152,7 @@ export type ReadingsSoFar = {
     readonly off: number;
     readonly doubted: boolean;
   }[];
+  readonly most: string;
   readonly words: readonly string[];
 };
 

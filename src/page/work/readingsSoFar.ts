@@ -26,7 +26,8 @@ export function readingsSoFar({ units, gauge, gaugeError, temperature, rows }: R
   };
   const feed = { from: "readings", ...readings } as const;
   const found = feedPerTurn(feed);
-  if ("tooFew" in found || found.fit === undefined || found.measured === undefined) return { places: [], words: [] };
+  if ("tooFew" in found || found.fit === undefined || found.measured === undefined)
+    return { places: [], most: "", words: [] };
   const { fit, perTurn, uncertainty, lostMotion } = found;
   const beyond = study(fit, found.measured.shape, readings);
   const doubted = new Set([
@@ -42,6 +43,7 @@ export function readingsSoFar({ units, gauge, gaugeError, temperature, rows }: R
       off: fit.residuals[index] ?? 0,
       doubted: doubted.has(index),
     })),
+    most: `±${formatSize(Math.max(...fit.residuals.map(Math.abs)), units, 3)}`,
     words: [
       `1 turn = ${formatDoubted(perTurn, uncertainty, units, units === "mm" ? 4 : 5)}`,
       ...(lostMotion && beyond.back?.wild.length === 0
