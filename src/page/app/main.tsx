@@ -2,6 +2,7 @@ import { render } from "preact";
 import type { Kept } from "../inside.js";
 import { App } from "./App.js";
 import { deskOf } from "./desk.js";
+import { keepTries } from "./dial/keptTries.js";
 import { bytesOf } from "./fonts.js";
 import { keep, kept } from "./keep.js";
 import { askerOf } from "./worker.js";
@@ -29,6 +30,7 @@ function start(): void {
   const key = keyFor(inside);
   const desk = deskOf(kept(key) ?? brought, asker);
   const keeping = keep(desk, key);
+  keepTries(desk, key);
   const root = document.getElementById("root");
   if (root) render(<App desk={desk} keeping={keeping} />, root);
 }

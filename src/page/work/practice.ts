@@ -30,13 +30,16 @@ function allOf(findings: Findings | undefined): Asked[] {
 export const exercisesSeen = (findings: Findings | undefined): ExerciseSeen[] =>
   allOf(findings).map(({ question, use, wanted }) => ({
     ...{ question, use },
-    ...(findings && wanted ? seen(wanted, findings) : { by: "nothing" }),
+    ...(findings && wanted ? seen(wanted, findings, use) : { by: "nothing" }),
   }));
 
 /** How it is answered; nothing of what is right. */
-function seen(wanted: WantedSetting | WantedNumber | WantedPosition, findings: Findings) {
+function seen(wanted: WantedSetting | WantedNumber | WantedPosition, findings: Findings, use: Use) {
   if (wanted.by === "position")
-    return { by: wanted.by, positions: [...wanted.positions.map(({ name }) => name), NOWHERE] } as const;
+    return {
+      ...{ by: wanted.by, positions: [...wanted.positions.map(({ name }) => name), NOWHERE] },
+      sheet: use === "drilling" ? "drilling-card" : "belt-card",
+    } as const;
   if (wanted.by === "number") {
     const { of, shownBy } = wanted;
     return {

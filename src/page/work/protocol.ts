@@ -171,7 +171,7 @@ export type DialSeen = {
 export type WheelStanding = { readonly figure?: string; readonly row?: number; readonly travel: string };
 
 /** An exercise as it is put. `wheel`, `from`: the wheel that it is about, and the turns at which it stands to begin with. `stands`: what must
- *  be known beside the question. */
+ *  be known beside the question. `sheet`: the one to look at. */
 export type ExerciseSeen = {
   readonly question: string;
   readonly use: Use;
@@ -179,6 +179,7 @@ export type ExerciseSeen = {
   readonly wheel?: string;
   readonly from?: number;
   readonly stands?: string;
+  readonly sheet?: string;
   readonly unit?: string;
   readonly positions?: readonly string[];
 };
