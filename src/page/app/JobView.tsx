@@ -13,6 +13,8 @@ export function JobView({ desk }: { readonly desk: Desk }) {
     while (taken.has(`job-${n}.yaml`)) n++;
     add(desk, "job", `job-${n}.yaml`, text);
   };
+  // What one leaves out is millimetres: on an inch machine that is to be said.
+  const units = desk.machine.value.nodes.value.words(["units"]) === "in" ? "units: in\n" : "";
   return (
     <>
       {jobs.map((document) => (
@@ -25,7 +27,7 @@ export function JobView({ desk }: { readonly desk: Desk }) {
           </button>
         </section>
       ))}
-      <button type="button" class="add" onClick={() => fresh("name: \nmaterial: \nsteps:\n")}>
+      <button type="button" class="add" onClick={() => fresh(`name: \n${units}material: \nsteps:\n`)}>
         + job
       </button>
       <button type="button" class="add" onClick={() => fresh(beginnings().job)}>
