@@ -121,10 +121,12 @@ const faulty = "its template has something to mend first";
 
 function read({ machine, jobs, readings, sheets }: Files): Known {
   const csv = new Map<string, CsvReadings | undefined>();
-  const problems: Problem[] = [];
+  const [problems, unused]: [Problem[], Problem[]] = [[], []];
   for (const { name, text } of readings) {
     const one = readCsv(text, name);
-    problems.push(...one.problems);
+    // A table that no handwheel uses stops no sheet.
+    if (machine.text.includes(name)) problems.push(...one.problems);
+    else unused.push(...one.problems.map((problem) => ({ ...problem, severity: "warning" as const })));
     csv.set(name, one.readings);
   }
   const loaded = ofText(machine.text, { files: csv, problems });
@@ -137,7 +139,7 @@ function read({ machine, jobs, readings, sheets }: Files): Known {
     ...(loaded.findings && { findings: loaded.findings }),
     places: loaded.places,
     told: [
-      ...loaded.problems.map((problem) => toldOf(problem, machine.name)),
+      ...[...loaded.problems, ...unused].map((problem) => toldOf(problem, machine.name)),
       ...readJobs.flatMap(({ name, problems }) => problems.map((problem) => toldOf(problem, name))),
       ...readJobs.flatMap(({ name, job }) => (job && loaded.findings ? jobTold(job, name, loaded.findings) : [])),
       ...ownSheets.flatMap(({ file, problems, doubts = [] }) => [
