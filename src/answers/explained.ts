@@ -135,7 +135,7 @@ function source(source: Source, places: Places): string {
     case "measured":
       return `measured, ${source.file ?? at(source.path)}`;
     case "stated":
-      return `stated, ${at(source.path)}`;
+      return places(source.path).leftOut ? "usual, when left out" : `stated, ${at(source.path)}`;
     case "looked up":
       return `looked up: ${source.source}`;
     case "assumed":

@@ -4,6 +4,7 @@ import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import { limitWords } from "../findings/limits.js";
 import { speedDoubt } from "../findings/speedDoubt.js";
 import { travelWords } from "../findings/travelWords.js";
+import { unknownDoubt } from "../findings/unknownDoubt.js";
 import type { Limits, Units } from "../machine/machine.js";
 import { formatDoubted, formatFixed, plural } from "../quantity/format.js";
 import { fitted, inTable, type Row } from "./inColumns.js";
@@ -88,8 +89,10 @@ function dialWords({ handwheel, dial, doubtful }: HandwheelFinding): string {
 
 /** What is wrong with a handwheel, whole and with its name. */
 function remarksOf(finding: HandwheelFinding, units: Units): string[] {
-  const { handwheel, doubtful } = finding;
+  const { handwheel, doubtful, feed } = finding;
+  const unknown = feed && unknownDoubt(feed);
   return [
+    ...(unknown === undefined ? [] : [`  ${handwheel.name}: ${unknown}`]),
     ...travelWords(finding, units).map((words) => `  ${words}`),
     ...(doubtful
       ? [

@@ -78,9 +78,12 @@ export function readDocument<S extends z.ZodMiniType, T>(
   if (document.errors.length > 0)
     return { problems: yamlProblems(document.errors), places: () => ({ line: 1, column: 1 }) };
   const root = document.contents;
-  const places: Places = (path) => at(offsetOf(root, path));
+  const places: Places = (path) => {
+    const { offset, leftOut } = offsetOf(root, path);
+    return { ...at(offset), ...(leftOut && { leftOut }) };
+  };
   const problems: Problem[] = [];
-  const report = (remark: Remark) => problems.push({ ...remark, ...places(remark.path) });
+  const report = (remark: Remark) => problems.push({ ...remark, ...at(offsetOf(root, remark.path).offset) });
 
   visit(document, {
     Map: (_, map) => {
@@ -214,25 +217,26 @@ function limited(problems: readonly Problem[]): Problem[] {
 }
 
 /** Where the value at a path begins; where there is none, where its nearest ancestor does. `keyMark` asks for the key itself. */
-function offsetOf(root: unknown, path: Path): number {
+/** A single value that stands for a whole map, as `feed: 10 tpi` does, leaves nothing of it out. */
+function offsetOf(root: unknown, path: Path): { readonly offset: number; readonly leftOut?: true } {
   let node = root;
   let offset = (root as Node | null)?.range?.[0] ?? 0;
   for (const part of path) {
     if (typeof part === "string" && part.startsWith(keyMark)) {
       const pair = findPair(node, part.slice(keyMark.length));
-      return (pair?.key as Node | undefined)?.range?.[0] ?? offset;
+      return { offset: (pair?.key as Node | undefined)?.range?.[0] ?? offset };
     }
     if (isMap(node)) {
       const pair = findPair(node, String(part));
-      if (pair === undefined) return offset;
+      if (pair === undefined) return { offset, leftOut: true };
       node = pair.value;
       offset = (node as Node | null)?.range?.[0] ?? (pair.key as Node).range?.[0] ?? offset;
     } else if (isSeq(node)) {
       node = node.items[Number(part)];
       offset = (node as Node | null | undefined)?.range?.[0] ?? offset;
-    } else return offset;
+    } else return { offset, leftOut: true };
   }
-  return offset;
+  return { offset };
 }
 
 const keyMark = "\u0000key:";

@@ -15,8 +15,8 @@ export type Problem = {
 /** Path of keys and indices into the file, as in `["handwheels", 0, "feed"]`. */
 export type Path = readonly (string | number)[];
 
-/** Where the value at a path (or its nearest ancestor that exists) begins in the file. */
-export type Places = (path: Path) => { readonly line: number; readonly column: number };
+/** Where the value at a path (or its nearest ancestor that exists) begins in the file. `leftOut`: the file does not have it. */
+export type Places = (path: Path) => { readonly line: number; readonly column: number; readonly leftOut?: true };
 
 /** A problem that was found without the file at hand: it still knows what it is about, not yet where that stands. */
 export type Remark = Omit<Problem, "line" | "column" | "path"> & { readonly path: Path };

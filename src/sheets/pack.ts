@@ -41,5 +41,5 @@ export function pack(
   return { prints, absent };
 }
 
-const isAboutJob = ({ needs, blocks }: Template): boolean =>
+export const isAboutJob = ({ needs, blocks }: Template): boolean =>
   needs === "job" || blocks.some(({ block }) => block === "plan steps");

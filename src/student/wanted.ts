@@ -53,6 +53,10 @@ export const wantedTurns = (value: number, within: number, step?: Step): WantedN
   ...(step && { step }),
 });
 
+/** Of a division: half a one, and what a figure is rounded by, which is printed to a tenth. Where it lies halfway between two lines it
+ *  is as near to either. */
+const NEAREST = 0.5 + 0.05;
+
 /** A place on the dial of a wheel, to its nearest line; undefined without a dial. */
 export function wantedOn(
   { handwheel, reading, dial }: HandwheelFinding,
@@ -62,7 +66,7 @@ export function wantedOn(
   if (reading === undefined || dial === undefined) return undefined;
   const division = dial.divisionWorth / reading.perTurn;
   return {
-    wanted: { by: "turning", wheel: handwheel.name, turns, within: (division / 2) * (1 + 1e-6), division, from },
+    wanted: { by: "turning", wheel: handwheel.name, turns, within: NEAREST * division * (1 + 1e-6), division, from },
   };
 }
 

@@ -5,6 +5,7 @@ import type { Machine } from "../machine/machine.js";
 import { asGiven } from "../machine/written.js";
 import { toDegrees } from "../quantity/angle.js";
 import { formatFixed } from "../quantity/format.js";
+import { stagePath, stepPath } from "./stagePath.js";
 import type { Subject } from "./working.js";
 
 /** Teeth are counted, everything else is a length. */
@@ -13,11 +14,12 @@ const measuredWords = (measure: PulleyMeasure | undefined, machine: Machine): st
 
 /** Length of every belt at every step. */
 export function explainBeltLength({ machine }: Findings): Subject[] {
-  return (machine.drive?.stages ?? []).flatMap((stage, index) =>
+  const stages = machine.drive?.stages ?? [];
+  return stages.flatMap((stage, index) =>
     stage.steps.flatMap((step, place): Subject[] => {
       if (step.kind !== "belt") return [];
       const name = [stage.name, step.label].filter((word) => word !== "").join(" ");
-      const path = ["drive", "stages", index];
+      const path = stagePath(stages, index);
       const explain: Subject["explain"] = () => {
         const found = beltFinding(stage);
         const own = found?.steps.find(({ label }) => label === step.label);
@@ -33,7 +35,7 @@ export function explainBeltLength({ machine }: Findings): Subject[] {
           unit: "mm",
           source:
             step[`${which}By`] === undefined
-              ? ({ from: "stated", path: [...path, "steps", place, which] } as const)
+              ? ({ from: "stated", path: [...stepPath(stages, index, place), which] } as const)
               : ({
                   from: "computed",
                   how: `from what was measured: ${step[`${which}By`]?.by} ${measuredWords(step[`${which}By`], machine)}`,

@@ -5,6 +5,7 @@ import { speedDoubt } from "../findings/speedDoubt.js";
 import { veeWords } from "../findings/veeWords.js";
 import type { Drive, Step, Units } from "../machine/machine.js";
 import { formatFixed, formatSize, sizeFigure } from "../quantity/format.js";
+import { motorPath, stepPath } from "./stagePath.js";
 import type { Input, Source, Subject } from "./working.js";
 
 /** Spindle speed of every position. */
@@ -120,7 +121,7 @@ const motorSpeed = ({ motor }: Drive): Input => ({
   name: "motor speed",
   value: motor.fastestRpm,
   unit: "rpm",
-  source: { from: "stated", path: ["drive", "motor", "speed"] },
+  source: { from: "stated", path: motorPath },
 });
 
 function readingsAt({ position }: SpeedFinding, { tachometer }: Drive): Input[] {
@@ -146,7 +147,7 @@ function ratios({ position }: SpeedFinding, { stages }: Drive, units: Units): In
       name: `ratio of ${stage?.name ?? `stage ${index + 1}`} (${stepWords(step, units)})`,
       value: stepRatio(step),
       unit: "",
-      source: { from: "stated", path: ["drive", "stages", index, "steps", place] },
+      source: { from: "stated", path: stepPath(stages, index, place) },
     };
   });
 }

@@ -72,7 +72,7 @@ function byForm(given: Feed, feed: FeedFinding, index: number, units: Units): Pi
           tpi === undefined
             ? { name: "pitch", value: pitch, unit: "mm", source }
             : { name: "threads per inch", value: tpi, unit: "tpi", source },
-          { name: "starts", value: starts, unit: "", source },
+          { name: "starts", value: starts, unit: "", source: { from: "stated", path: [...path, "screw", "starts"] } },
         ],
       };
     }

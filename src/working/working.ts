@@ -4,6 +4,7 @@ import type { Path } from "../machine/problem.js";
 export type Source =
   /** `file`: the CSV that holds it, where the path only names that. */
   | { readonly from: "measured"; readonly path: Path; readonly file?: string }
+  /** What the file says; where the path is not in it, what the program takes when it is left out. */
   | { readonly from: "stated"; readonly path: Path }
   | { readonly from: "looked up"; readonly source: string }
   | { readonly from: "assumed"; readonly why: string }

@@ -1,6 +1,8 @@
+import fc from "fast-check";
 import { expect, test } from "vitest";
-import { explained } from "../../src/answers/explained.js";
+import { explainables, explained } from "../../src/answers/explained.js";
 import { ofText } from "../../src/findings/ofText.js";
+import { anyMachine } from "../support/anyMachine.js";
 
 const { findings, places } = ofText(
   "name: L\nhandwheels:\n  - { name: Slide, feed: 2 mm }\n  - { name: Slide fine, feed: 1 mm }\n",
@@ -13,4 +15,63 @@ test("a whole name is meant alone, a part of a name all that have it", () => {
     explained(findings, places, "feed", of).filter((line) => /feed per turn = /.test(line));
   expect(titles("slide")).toHaveLength(1);
   expect(titles("slid")).toHaveLength(2);
+});
+
+test("what the file leaves out is told as usual, not as stated", () => {
+  const text = [
+    "name: L",
+    "paper: { thickness: 0.12 }",
+    "handwheels:",
+    "  - { name: A, feed: { screw: { pitch: 2 } }, dial: { shape: drum, diameter: 38, width: 9 } }",
+    "  - { name: B, feed: { screw: { pitch: 2, starts: 2 } } }",
+    "  - { name: C, feed: 10 tpi }",
+  ].join("\n");
+  const read = ofText(text, { files: new Map(), problems: [] });
+  if (read.findings === undefined) throw new Error("the file is not sound");
+  const found = read.findings;
+  const sourceOf = (quantity: string, of: string, input: string) =>
+    explained(found, read.places, quantity, of)
+      .filter((line) => line.trim().startsWith(input))
+      .map((line) => /\(([^()]*)\)$/.exec(line)?.[1]);
+  expect(sourceOf("strip length", "A", "paper")).toEqual(["stated, line 2"]);
+  expect(sourceOf("strip length", "A", "adhesive")).toEqual(["usual, when left out"]);
+  expect(sourceOf("feed", "A", "starts")).toEqual(["usual, when left out"]);
+  expect(sourceOf("feed", "B", "starts")).toEqual(["stated, line 5"]);
+  expect(sourceOf("feed", "C", "threads")).toEqual(["stated, line 6"]);
+  expect(sourceOf("feed", "C", "starts")).toEqual(["usual, when left out"]);
+});
+
+test("on whatever machine nothing is told as usual but what has a usual value", () => {
+  const mayBe = /^ *(starts|adhesive|paper|diameter d) +=/;
+  fc.assert(
+    fc.property(anyMachine, ({ text }) => {
+      const read = ofText(text, { files: new Map(), problems: [] });
+      const found = read.findings;
+      if (found === undefined) throw new Error("the file is refused");
+      for (const { name, subjects } of explainables(found))
+        if (subjects.length > 0)
+          for (const line of explained(found, read.places, name, undefined))
+            if (line.includes("usual, when left out")) expect(line).toMatch(mayBe);
+    }),
+    { numRuns: 25 },
+  );
+}, 60_000);
+
+test("of a motor with several speeds its line is named, and the belts' own", () => {
+  const text = [
+    "name: L",
+    "drive:",
+    "  motor: { speeds: [710, 1425] }",
+    "  stages:",
+    "    - { name: belt, centres: 200, steps: [{ label: A, driver: 50, driven: 80 }] }",
+    "    - { name: second, centres: 300,",
+    "        steps: [{ label: B, driver: 60, driven: 80 }] }",
+  ].join("\n");
+  const read = ofText(text, { files: new Map(), problems: [] });
+  if (read.findings === undefined) throw new Error("the file is not sound");
+  const told = (quantity: string) =>
+    explained(read.findings as NonNullable<typeof read.findings>, read.places, quantity, undefined).join("\n");
+  expect(told("speed")).toMatch(/motor speed +=.*line 3\)/);
+  expect(told("speed")).toMatch(/ratio of second.*line 7\)/);
+  expect(told("belt length")).toMatch(/C = 300 mm +\(stated, line 6\)/);
 });

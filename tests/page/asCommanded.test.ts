@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { answersWith } from "../../src/page/work/answers.js";
 import type { Files } from "../../src/page/work/protocol.js";
 import { file, witnessmark } from "../support/command.js";
@@ -89,4 +89,44 @@ test("of a file with a fault nothing is told but that", async () => {
     refused: expect.stringContaining("mend first"),
   });
   expect(await ask("wishes", faulty, {})).toEqual([]);
+});
+
+describe("a job on an inch machine", () => {
+  const machine = "templates/machines/boathouse.yaml";
+  const inches = readFileSync("tests/machine/sound/inch-lathe.yaml", "utf8");
+  const pin = readFileSync("tests/job/inch-pin.yaml", "utf8");
+
+  test.each([
+    ["in inches", inches, pin],
+    ["in millimetres", inches, pin.replace("units: in", "units: mm")],
+    ["that says no units", inches, pin.replace("units: in\n", "")],
+    ["that says none, on a machine in millimetres", readFileSync(machine, "utf8"), pin.replace("units: in\n", "")],
+    ["of turning, on a drill", `kind: drill\n${inches}`, pin],
+  ])(
+    "%s is told and planned as the command does",
+    async (_, text, job) => {
+      const [path, jobPath] = [file(text), file(job)];
+      const asked: Files = { ...filesOf(text), jobs: [{ name: "pin.yaml", text: job }] };
+      const { told } = await ask("read", asked, {});
+      const { err } = await witnessmark("check", path, "--job", jobPath);
+      const against = told.filter((one) => one.file === "pin.yaml");
+      for (const { what } of against) expect(words(err)).toContain(words(what));
+      const sheet = await ask("sheet", asked, { sheet: "plan" });
+      const printed = await witnessmark(
+        "print",
+        path,
+        "--sheet",
+        "plan",
+        "--job",
+        jobPath,
+        "--anyway",
+        "--out",
+        `${path}.out`,
+      );
+      expect(sheet.pages.length > 0).toBe(printed.code === 0);
+      if (sheet.why !== undefined) expect(words(printed.err)).toContain(words(against[0]?.what ?? "nothing"));
+      if (sheet.why !== undefined) expect(sheet.why).toBe(`pin.yaml: ${against[0]?.what}; ${against[0]?.remedy}`);
+    },
+    60_000,
+  );
 });

@@ -1,10 +1,15 @@
 import { readFileSync } from "node:fs";
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { usesOf } from "../../src/findings/uses.js";
 import { toNextLine } from "../../src/page/app/dial/inHand.js";
 import { answersWith } from "../../src/page/work/answers.js";
+import { NOWHERE } from "../../src/page/work/practice.js";
 import type { Files, Given } from "../../src/page/work/protocol.js";
-import { exercises } from "../../src/student/exercises.js";
+import { type Exercise, exercises } from "../../src/student/exercises.js";
+import { type Turned, turnedBy } from "../../src/student/marking.js";
+import { turnsWritten } from "../../src/student/turnsWritten.js";
+import { anyMachine, sound } from "../support/anyMachine.js";
 import { demoFindings, textsOf } from "../support/sheets.js";
 
 const demo = readFileSync("templates/machines/boathouse.yaml", "utf8");
@@ -93,6 +98,88 @@ describe("exercises in the page", () => {
     const on = await ask("mark", files(demo), { at, given: { turned: { turns: 1, slack: 0 } } });
     expect(on.right).toBe(true);
   });
+});
+
+/** What a student does who has the sheet's own answer before him. */
+async function asAnswered({ answer, wanted }: Exercise, machine: Files): Promise<Given> {
+  if (wanted === undefined) throw new Error("it is not marked");
+  if (wanted.by === "number") return { words: answer };
+  if (wanted.by === "position") {
+    const names = wanted.positions.map(({ name }) => name);
+    return { words: names.find((name) => answer.startsWith(`${name}, `) && answer.endsWith("rpm")) ?? NOWHERE };
+  }
+  const { dial } = await ask("dial", machine, { wheel: wanted.wheel });
+  if (dial === undefined) throw new Error("nothing to turn");
+  const on = (turned: Turned, way: 1 | -1) => turnedBy(turned, toNextLine(turned.turns, dial, way), dial.lost.turns);
+  if (wanted.from > 0) {
+    // Back past the line that was meant until the lost motion is through, then on to it.
+    let turned: Turned = { turns: wanted.from, slack: 0 };
+    while (turned.turns > wanted.turns - 0.5) turned = on(turned, -1);
+    while (turned.turns < wanted.turns - 1e-6) turned = on(turned, 1);
+    return { turned };
+  }
+  // So many whole turns, then on, line by line, to the one whose figure lies nearest to the answer's.
+  const said = /^(?:No whole turn: |(\d+) turns?, then )(?:the dial|row (\d+)) says ([\d.]+)$/.exec(answer);
+  if (said === null) throw new Error(`not read: ${answer}`);
+  const [, whole = "0", row, figure] = said;
+  let nearest: { readonly turned: Turned; readonly off: number } | undefined;
+  let turned: Turned = { turns: Number(whole), slack: 0 };
+  while (turned.turns < Number(whole) + 1 - 1e-6) {
+    const shown = await ask("standing", machine, { wheel: wanted.wheel, turned });
+    const off = Math.abs(Number(shown?.figure) - Number(figure));
+    if ((row === undefined || shown?.row === Number(row)) && off < (nearest?.off ?? Number.POSITIVE_INFINITY))
+      nearest = { turned, off };
+    turned = on(turned, 1);
+  }
+  if (nearest === undefined) throw new Error(`no line for ${answer}`);
+  return { turned: nearest.turned };
+}
+
+describe("what the sheet answers is right in the page", () => {
+  test(
+    "on whatever machine",
+    () =>
+      fc.assert(
+        fc.asyncProperty(anyMachine, async (made) => {
+          const findings = sound(made);
+          if (findings === undefined) throw new Error("the file is refused");
+          const machine = files(made.text);
+          const all = usesOf(findings.machine).flatMap((use) => exercises(findings, use));
+          for (const [at, exercise] of all.entries()) {
+            if (exercise.wanted === undefined) continue;
+            const given = await asAnswered(exercise, machine);
+            const { right, said } = await ask("mark", machine, { at, given });
+            expect([right, said, exercise.question]).toEqual([true, "Right.", exercise.question]);
+          }
+        }),
+        { numRuns: 60 },
+      ),
+    120_000,
+  );
+
+  test("in German too", async () => {
+    const text = `language: de\nkind: drill\n${demo.replace(/^(language|kind):.*\n/gm, "")}`;
+    const seen = await ask("exercises", files(text), {});
+    const at = seen.findIndex(({ question }) => question.includes("in Achteln"));
+    const answer = await ask("solve", files(text), { at });
+    expect(answer).toMatch(/Umdrehung|Achtel/);
+    expect((await ask("mark", files(text), { at, given: { words: answer } })).said).toBe("Right.");
+  });
+
+  test.each([
+    ["2 turns and 5 eighths: 0.1 mm too deep", 2.625],
+    ["5 eighths", 0.625],
+    ["1 turn", 1],
+    ["2 5/8", 2.625],
+    ["2 5/8 turns", 2.625],
+    ["2,5", 2.5],
+    ["2 Umdrehungen und 1 Achtel", 2.125],
+    ["2 turns 5 eighths", 2.625],
+    ["2 turns 5/8", 2.625],
+    ["2 turns and a bit", undefined],
+    ["2 mm", undefined],
+    ["", undefined],
+  ])("turns written as “%s”", (words, turns) => expect(turnsWritten(words)).toBe(turns));
 });
 
 describe("a wheel in hand", () => {

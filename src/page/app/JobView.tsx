@@ -18,6 +18,8 @@ export function JobView({ desk, view }: { readonly desk: Desk; readonly view: Vi
     while (taken.has(`job-${n}.yaml`)) n++;
     chosen.value = add(desk, "job", `job-${n}.yaml`, text);
   };
+  // What one leaves out is millimetres: on an inch machine that is to be said.
+  const units = desk.machine.value.nodes.value.words(["units"]) === "in" ? "units: in\n" : "";
   return (
     <>
       {jobs.length > 1 && (
@@ -44,7 +46,7 @@ export function JobView({ desk, view }: { readonly desk: Desk; readonly view: Vi
           </button>
         </section>
       )}
-      <button type="button" class="add" onClick={() => fresh("name: \nmaterial: \nsteps:\n")}>
+      <button type="button" class="add" onClick={() => fresh(`name: \n${units}material: \nsteps:\n`)}>
         + job
       </button>
       <button type="button" class="add" onClick={() => fresh(beginnings().job)}>

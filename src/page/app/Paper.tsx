@@ -62,7 +62,8 @@ export function Paper({ desk, sheet, pixelsPerMm }: PaperProps) {
   );
 }
 
-function Sheet({
+/** A page as it will come out. */
+export function Sheet({
   page,
   label,
   width,

@@ -1,5 +1,6 @@
 import { useComputed } from "@preact/signals";
 import { useEffect, useMemo } from "preact/hooks";
+import { parseNumber } from "../../quantity/number.js";
 import type { Way } from "../file/edit.js";
 import { schemaAt } from "../schema.js";
 import type { ReadingsAsked, ReadingsSoFar } from "../work/protocol.js";
@@ -11,7 +12,7 @@ import { newest } from "./worker.js";
 
 const columns = ["turns", "travel", "return"] as const;
 const heads = { turns: "turns", travel: "out", return: "back" } as const;
-type Row = { readonly turns: string; readonly travel: string; readonly back: string };
+type Row = Readonly<Record<(typeof columns)[number], string>>;
 
 /** Readings, typed at the machine: Enter goes on to the next turn; what they say so far stands beside them. */
 export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonly way: Way; readonly desk: Desk }) {
@@ -22,7 +23,7 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
     gauge: nodes.value.words([...way, "gauge"]),
     gaugeError: nodes.value.words([...way, "gaugeError"]),
     temperature: nodes.value.words([...way, "temperature"]),
-    rows: rows.value,
+    rows: rows.value.map(({ turns, travel, return: back }) => ({ turns, travel, back })),
   }));
   const { answer, stop } = useMemo(
     () => newest(desk.asker, "readings", () => ({ files: desk.files.peek(), asked: asked.value })),
@@ -47,8 +48,14 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
   const type = (column: (typeof columns)[number], row: number, words: string): void => {
     // A row begins with its turn: one step on from the last two.
     if (row === count && column !== "turns") put(form, [...way, "turns", row], nextTurn(rows.value), true);
-    put(form, [...way, column, row], words, true);
+    const others = rows.value.some((one, at) => at !== row && one[column] !== "");
+    // Who changes his mind about the way back has taken none.
+    if (column === "return" && words === "" && !others) takeOut(form, [...way, column]);
+    else put(form, [...way, column, row], words, true);
   };
+  const places = columns.flatMap((column) => rows.value.map((row, at) => ({ column, at, typed: row[column] !== "" })));
+  const begun = new Set(places.filter(({ typed }) => typed).map(({ column }) => column));
+  const open = places.filter(({ column, typed }) => !typed && begun.has(column));
   const onKey = (event: KeyboardEvent, column: number, row: number): void => {
     const to = { Enter: [column, row + 1], ArrowDown: [column, row + 1], ArrowUp: [column, row - 1] }[event.key];
     if (to === undefined) return;
@@ -80,7 +87,7 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
               {columns.map((column) => (
                 <th key={column} scope="col">
                   {heads[column]}
-                  {column !== "turns" && <small> {form.units.value}</small>}
+                  {column !== "turns" && <small> ({form.units.value})</small>}
                 </th>
               ))}
             </tr>
@@ -109,8 +116,16 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
         </table>
         <Leftover so={answer.value} />
       </div>
-      {columns
-        .flatMap((column) => [[...way, column], ...rows.value.map((_, row) => [...way, column, row])])
+      {open.length > 0 && (
+        <p class="about">
+          Still empty: {open.length} {open.length === 1 ? "place" : "places"} of “
+          {[...new Set(open.map(({ column }) => heads[column]))].join("”, “")}”.
+        </p>
+      )}
+      {[
+        ...columns.map((column) => [...way, column]),
+        ...places.filter(({ typed }) => typed).map(({ column, at }) => [...way, column, at]),
+      ]
         .filter((at) => form.told.value.has(keyOf(at)))
         .map((at) => (
           <Notes form={form} way={at} key={keyOf(at)} />
@@ -162,16 +177,17 @@ function rowsOf(form: Form, way: Way): Row[] {
   return Array.from({ length: Math.max(...lengths) }, (_, row) => ({
     turns: words([...way, "turns", row]),
     travel: words([...way, "travel", row]),
-    back: words([...way, "return", row]),
+    return: words([...way, "return", row]),
   }));
 }
 
 /** The next turn, by the last two. */
 function nextTurn(rows: readonly Row[]): string {
-  const [before, last] = rows.slice(-2).map(({ turns }) => Number(turns));
-  if (before === undefined) return "0";
-  if (last === undefined) return String(before + 1);
-  return String(2 * last - before);
+  if (rows.length === 0) return "0";
+  const [before, last] = rows.slice(-2).map(({ turns }) => parseNumber(turns));
+  const next = rows.length === 1 ? (before ?? Number.NaN) + 1 : 2 * (last ?? Number.NaN) - (before ?? Number.NaN);
+  // Without a number to go on from it is left to who types. Halves and thirds are not told to the last bit.
+  return Number.isFinite(next) ? String(Number(next.toFixed(6))) : "";
 }
 
 const [WIDTH, HEIGHT] = [320, 150];
@@ -201,7 +217,7 @@ function Leftover({ so }: { readonly so: ReadingsSoFar | undefined }) {
           </g>
         ))}
         <text x="10" y="11">
-          ±{most.toFixed(3)} mm
+          {so.most}
         </text>
       </svg>
     </div>

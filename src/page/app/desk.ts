@@ -15,7 +15,7 @@ export type Desk = {
   readonly handwheels: ReadonlySignal<readonly string[]>;
   readonly sheets: ReadonlySignal<readonly SheetState[]>;
   readonly asker: Asker;
-  /** Files that were not taken, and why. */
+  /** What is to be said of files that were opened: those not taken, and why; what another took the place of. */
   readonly refused: Signal<readonly string[]>;
 };
 
@@ -103,7 +103,7 @@ export function add(desk: Desk, kind: DocumentKind, name: string, text: string):
   const same = now.find((one) => one.kind === kind && (kind === "machine" || one.name.peek() === name));
   if (same) {
     same.name.value = name;
-    same.write(text);
+    same.write(text, true);
     return same;
   }
   const document = new FileDocument(kind, name, text);

@@ -1,4 +1,4 @@
-import { history } from "@codemirror/commands";
+import { history, isolateHistory } from "@codemirror/commands";
 import { EditorState, Transaction, type TransactionSpec } from "@codemirror/state";
 import type { EditorView } from "@codemirror/view";
 import { computed, type ReadonlySignal, type Signal, signal } from "@preact/signals";
@@ -52,8 +52,9 @@ export class FileDocument {
     else this.state.value = transaction.state;
   }
 
-  /** Puts another text in its place: only the part that differs changes, so that the cursor and the history stay sensible. */
-  write(next: string): void {
+  /** Puts another text in its place: only the part that differs changes, so that the cursor and the history stay sensible. `apart`: it
+   *  is undone alone, not with what was typed just before. */
+  write(next: string, apart = false): void {
     const now = this.text.peek();
     if (next === now) return;
     let from = 0;
@@ -62,7 +63,7 @@ export class FileDocument {
     while (end < now.length - from && end < next.length - from && now.at(-1 - end) === next.at(-1 - end)) end++;
     this.dispatch({
       changes: { from, to: now.length - end, insert: next.slice(from, next.length - end) },
-      annotations: Transaction.userEvent.of("input.type"),
+      annotations: [Transaction.userEvent.of("input.type"), ...(apart ? [isolateHistory.of("full")] : [])],
     });
   }
 }

@@ -2,6 +2,7 @@ import { render } from "preact";
 import type { Kept } from "../inside.js";
 import { App } from "./App.js";
 import { deskOf } from "./desk.js";
+import { keepTries } from "./dial/keptTries.js";
 import { bytesOf } from "./fonts.js";
 import { keep, kept } from "./keep.js";
 import { viewOf } from "./view.js";
@@ -31,6 +32,7 @@ function start(): void {
   const desk = deskOf(kept(key) ?? brought, asker);
   const keeping = keep(desk, key);
   const view = viewOf(`${key} view`);
+  keepTries(desk, key);
   const root = document.getElementById("root");
   if (root) render(<App desk={desk} keeping={keeping} view={view} />, root);
 }

@@ -1,19 +1,52 @@
-import { kindOfFile, LARGEST, sizeWords } from "../inside.js";
+import { type DocumentKind, kindOfFile, LARGEST, sizeWords } from "../inside.js";
 import { add, type Desk } from "./desk.js";
 
-/** Opens files of the reader's; what is none of ours is refused and said, before it can fill the page. */
+/** Opens files of the reader's; what is none of ours is refused and said, before it can fill the page. What takes the place of
+ *  another says so, since that is only an undo away. */
 export async function open(desk: Desk, files: FileList | null | undefined): Promise<void> {
-  const refused: string[] = [];
+  const said: string[] = [];
   for (const file of [...(files ?? [])]) {
     const name = safeName(file.name);
     const text = file.size > LARGEST ? undefined : await textOf(file);
     if (file.size > LARGEST)
-      refused.push(`“${name}” has ${sizeWords(file.size)}: no file of more than ${sizeWords(LARGEST)} is opened.`);
+      said.push(`“${name}” has ${sizeWords(file.size)}: no file of more than ${sizeWords(LARGEST)} is opened.`);
     else if (text === undefined)
-      refused.push(`“${name}” is no text: open a machine’s file, a job, or a CSV with readings.`);
-    else add(desk, kindOfFile(name, text), name, text);
+      said.push(`“${name}” is no text: open a machine’s file, a job, or a CSV with readings.`);
+    else said.push(...taken(desk, name, text));
   }
-  desk.refused.value = refused;
+  desk.refused.value = said;
+}
+
+/** Lays a file on the desk; what is to be said of that. */
+function taken(desk: Desk, name: string, text: string): string[] {
+  const kind = kindOfFile(name, text);
+  const why = notOurs(kind, text);
+  if (why !== undefined) return [`“${name}” was not taken: ${why}.`];
+  const before = desk.documents
+    .peek()
+    .find((one) => one.kind === kind && (kind === "machine" || one.name.peek() === name));
+  const [oldName, oldText] = [before?.name.peek(), before?.text.peek() ?? ""];
+  add(desk, kind, name, text);
+  const used = kind !== "readings" || desk.machine.peek().text.peek().includes(name);
+  return [
+    ...(oldText.trim() === "" || oldText === text
+      ? []
+      : [`“${name}” stands in the place of “${oldName}”: “undo” beside its name brings back what stood there.`]),
+    ...(used
+      ? []
+      : [`“${name}” was taken for readings, and no handwheel uses it yet: write  readings: ${name}  under its feed.`]),
+  ];
+}
+
+/** Why a text is none of our files, by its first words; undefined where it may be one. What is wrong in one that is, is told of it. */
+function notOurs(kind: DocumentKind, text: string): string | undefined {
+  if (text.trim() === "") return undefined;
+  const head = text.split("\n").find((line) => line.trim() !== "") ?? "";
+  if (kind === "readings" && !/turn|rev/i.test(head))
+    return "it is no table of readings, whose first line names its columns, as  turns;travel;return";
+  if (kind === "machine" && !/^["']?[\p{L}][\p{L} ]*["']?\s*:|^\s*\{/mu.test(text))
+    return "it is neither a machine’s file nor a job nor a sheet, which are lines such as  name: My bench lathe";
+  return undefined;
 }
 
 /** A file's text; undefined where it cannot be read, or holds what no text does. Letters of another encoding than UTF-8 become the

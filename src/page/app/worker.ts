@@ -88,17 +88,19 @@ export function askerOf(code: string, fonts: object): Asker {
     const [head] = waiting.values();
     if (head === undefined) return;
     const outdated = head.files !== current && head.name !== "print";
-    const left = since + (outdated ? OUTDATED : patience(head.name)) - performance.now();
-    timer = setTimeout(() => {
-      timer = setTimeout(() => tooLong(head, outdated), GRACE);
-    }, left);
-  }
-  function tooLong(head: Waiting, outdated: boolean): void {
     // Where nothing was answered yet about these files, reading them is what takes so long: whatever else is asked would as well.
     const reading = head.files !== known;
-    if (reading && !outdated) stuck = head.files;
-    const all = [...waiting.values()].filter((one) => one === head || (reading && one.files === head.files));
-    anew(all, outdated ? new Superseded() : new TookTooLong(reading ? "read" : head.name, patience(head.name)));
+    const work = reading && head.name !== "print" ? "read" : head.name;
+    const left = since + (outdated ? OUTDATED : patience(work)) - performance.now();
+    timer = setTimeout(() => {
+      timer = setTimeout(() => {
+        if (reading && !outdated) stuck = head.files;
+        const too = (one: Waiting) => one === head || (reading && one.files === head.files);
+        const all = [...waiting.values(), ...later.splice(0)];
+        later.push(...all.filter((one) => !waiting.has(one.id) && !too(one)));
+        anew(all.filter(too), outdated ? new Superseded() : new TookTooLong(work, patience(work)));
+      }, GRACE);
+    }, left);
   }
   function anew(failing: readonly Waiting[], fault: Error): void {
     worker.terminate();
@@ -109,7 +111,9 @@ export function askerOf(code: string, fonts: object): Asker {
       one.failed(fault);
     }
     for (const one of waiting.values()) post(one);
-    goOn();
+    watch();
+    // What was given up is soon asked again of other files; only then comes what nobody waits for.
+    setTimeout(goOn);
   }
 
   return {
@@ -117,6 +121,9 @@ export function askerOf(code: string, fonts: object): Asker {
     moved(files) {
       if (current === files) return;
       current = files;
+      for (const one of later.splice(0))
+        if (one.files === files) later.push(one);
+        else one.failed(new Superseded());
       watch();
     },
     ask: (name, files, asked, when = "soon") =>

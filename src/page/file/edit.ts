@@ -4,7 +4,7 @@ import { blockText, endOf, flowText, type Plain, scalarText } from "./yamlText.j
 
 export type Way = readonly (string | number)[];
 
-/** With a value at a place. What is missing on the way is made; an index just past a list's end adds an item.
+/** With a value at a place. What is missing on the way is made; an index past a list's end makes it so long, with empty words between.
  *  `order`: names of keys in the order in which new ones of the outermost level are put.
  *  @throws Error where the text is no YAML, or the way leads through a single value. */
 export function withValue(text: string, way: Way, value: Plain, order: readonly string[] = []): string {
@@ -70,7 +70,13 @@ const holds = (node: YAMLMap | YAMLSeq, step: string | number): boolean =>
 
 /** What a way through things that are not there yet comes to. */
 const nested = (way: Way, value: Plain): Plain =>
-  way.reduceRight<Plain>((inner, step) => (typeof step === "number" ? [inner] : { [step]: inner }), value);
+  way.reduceRight<Plain>(
+    (inner, step) => (typeof step === "number" ? [...empty(step), inner] : { [step]: inner }),
+    value,
+  );
+
+/** Empty words for so many places of a list. */
+const empty = (count: number): Plain[] => Array.from({ length: count }, () => "");
 
 const lineStart = (text: string, at: number): number => text.lastIndexOf("\n", at - 1) + 1;
 const lineEnd = (text: string, at: number): number => {
@@ -93,6 +99,7 @@ function appended(text: string, key: string, value: Plain): string {
 
 function added(text: string, to: Node, step: string | number, value: Plain, order: readonly string[]): string {
   if (!isMap(to) && !isSeq(to)) throw new Error("a single value stands there");
+  const between = isSeq(to) ? empty(Number(step) - to.items.length) : [];
   const name = isMap(to) ? `${scalarText(String(step), to.flow ? "flow" : "block")}:` : "";
   const pair = isMap(to) ? pairAt(to, step) : undefined;
   // A key that stands there with nothing behind it.
@@ -102,7 +109,7 @@ function added(text: string, to: Node, step: string | number, value: Plain, orde
     return text.slice(0, at) + written + text.slice(at);
   }
   if (to.flow) {
-    const written = isMap(to) ? `${name} ${flowText(value)}` : flowText(value);
+    const written = isMap(to) ? `${name} ${flowText(value)}` : [...between, value].map(flowText).join(", ");
     const last = to.items.at(-1);
     if (last === undefined)
       return `${text.slice(0, startOf(to))}${isMap(to) ? `{ ${written} }` : `[${written}]`}${text.slice(endOf(to))}`;
@@ -119,7 +126,9 @@ function added(text: string, to: Node, step: string | number, value: Plain, orde
   const indent = isMap(to)
     ? columnOf(text, startOf(keyOf(to.items[0] as Pair)))
     : columnOf(text, dashBefore(text, to.items[0] as Node));
-  const written = isMap(to) ? `${name}${blockText(value, indent, "key")}` : `-${blockText(value, indent, "dash")}`;
+  const written = isMap(to)
+    ? `${name}${blockText(value, indent, "key")}`
+    : [...between, value].map((one) => `-${blockText(one, indent, "dash")}`).join(`\n${" ".repeat(indent)}`);
   const at = before === undefined ? lineEndOf(text, to) : pairLineEnd(text, before);
   return `${text.slice(0, at)}\n${" ".repeat(indent)}${written}${text.slice(at)}`;
 }

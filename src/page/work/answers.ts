@@ -14,7 +14,7 @@ import { filesOf } from "../../printing/files.js";
 import { type Prints, printsOf } from "../../printing/prints.js";
 import { stemOf } from "../../printing/stem.js";
 import { builtIn } from "../../sheets/builtIn.generated.js";
-import type { NamedJob } from "../../sheets/pack.js";
+import { isAboutJob, type NamedJob } from "../../sheets/pack.js";
 import { readTemplate } from "../../sheets/readTemplate.js";
 import type { Template } from "../../sheets/template.js";
 import {
@@ -39,7 +39,10 @@ type Known = {
   /** Lines of the machine's file. */
   readonly places: Places;
   readonly told: readonly Told[];
+  /** Those that this machine can be asked for. */
   readonly jobs: readonly NamedJob[];
+  /** Why it cannot be asked for the others, a sentence for each. */
+  readonly foreign: readonly string[];
   readonly templates: readonly Template[];
   /** Names of the reader's own, those too that cannot be read. */
   readonly own: readonly string[];
@@ -77,7 +80,7 @@ export function answersWith(tools: Tools): Answers {
       return { pages: prints.flatMap((print) => pagesAsSeen(print, machine)), ...whyOf(absent[0]) };
     },
     print: async (files, { sheets, bound = false, format, handwheels, language }) => {
-      const { findings, jobs, templates } = know(files);
+      const { findings, jobs, templates, foreign } = know(files);
       if (findings === undefined) return { files: [], why: [unsound] };
       const wanted = templates.filter(({ name, onRequest }) =>
         sheets === undefined ? !onRequest : sheets.includes(name),
@@ -86,7 +89,11 @@ export function answersWith(tools: Tools): Answers {
       const how = { stem: stemOf(files.machine.name), format, tools };
       return {
         files: await filesOf(bound ? [binder()] : prints, findings.machine, how),
-        why: absent.map(({ name, why }) => `${name}: ${why}`),
+        why: absent.map(({ name, why }) => {
+          const template = wanted.find((one) => one.name === name);
+          const against = jobs.length === 0 && template && isAboutJob(template) ? foreign[0] : undefined;
+          return `${name}: ${against ?? why}`;
+        }),
       };
     },
     readings: (_, asked) => readingsSoFar(asked),
@@ -114,21 +121,26 @@ const faulty = "its template has something to mend first";
 
 function read({ machine, jobs, readings, sheets }: Files): Known {
   const csv = new Map<string, CsvReadings | undefined>();
-  const problems: Problem[] = [];
+  const [problems, unused]: [Problem[], Problem[]] = [[], []];
   for (const { name, text } of readings) {
     const one = readCsv(text, name);
-    problems.push(...one.problems);
+    // A table that no handwheel uses stops no sheet.
+    if (machine.text.includes(name)) problems.push(...one.problems);
+    else unused.push(...one.problems.map((problem) => ({ ...problem, severity: "warning" as const })));
     csv.set(name, one.readings);
   }
   const loaded = ofText(machine.text, { files: csv, problems });
   const readJobs = jobs.map(({ name, text }) => ({ name, ...readJob(text) }));
   const ownSheets = sheets.map(({ name, text }) => ({ file: name, ...readTemplate(text, stemOf(name)) }));
   const own = ownSheets.flatMap(({ template }) => template ?? []);
+  const named = readJobs.flatMap(({ name, job }) => (job ? [{ file: name, name: stemOf(name), job }] : []));
+  const againstJob = ({ job }: NamedJob) => (loaded.findings ? foreignFindings(job, loaded.findings.machine) : []);
   return {
     ...(loaded.findings && { findings: loaded.findings }),
     places: loaded.places,
     told: [
       ...loaded.problems.map((problem) => toldOf(problem, machine.name, "every sheet")),
+      ...unused.map((problem) => toldOf(problem, machine.name, "its own")),
       ...readJobs.flatMap(({ name, problems }) => problems.map((problem) => toldOf(problem, name, "its own"))),
       ...readJobs.flatMap(({ name, job }) => (job && loaded.findings ? jobTold(job, name, loaded.findings) : [])),
       ...ownSheets.flatMap(({ file, problems, doubts = [] }) => [
@@ -137,7 +149,9 @@ function read({ machine, jobs, readings, sheets }: Files): Known {
       ]),
       ...(own.length > 0 && loaded.findings ? misnamed(ownSheets, loaded.findings) : []),
     ],
-    jobs: readJobs.flatMap(({ name, job }) => (job ? [{ name: stemOf(name), job }] : [])),
+    // The command makes nothing of a job that the machine cannot be asked for, not with --anyway either.
+    jobs: named.filter((one) => againstJob(one).length === 0).map(({ name, job }) => ({ name, job })),
+    foreign: named.flatMap((one) => againstJob(one).map(({ what, remedy }) => `${one.file}: ${what}; ${remedy}`)),
     // One of the program's name takes its place, as the command prints it under that name.
     templates: [...builtIn.filter(({ name }) => !own.some((one) => one.name === name)), ...own],
     own: ownSheets.map(({ file }) => stemOf(file)),
@@ -203,12 +217,14 @@ function sheetStates({ templates, own }: Known): SheetState[] {
 
 /** A sheet's pages, or why it has none. */
 function laidOut(
-  { findings, jobs, templates, laid, own }: Known,
+  { findings, jobs, foreign, templates, laid, own }: Known,
   sheet: string,
 ): (Prints & { readonly machine: Machine }) | { readonly why: string } {
   const template = templates.find(({ name }) => name === sheet);
   if (template === undefined) return { why: own.includes(sheet) ? faulty : `there is no sheet "${sheet}"` };
   if (findings === undefined) return { why: unsound };
+  const [against] = foreign;
+  if (against !== undefined && jobs.length === 0 && isAboutJob(template)) return { why: against };
   const made = laid.get(sheet) ?? printsOf(findings, { templates: [template], jobs });
   laid.set(sheet, made);
   return { ...made, machine: findings.machine };

@@ -9,6 +9,7 @@ import { parseLength } from "../../quantity/length.js";
 import { splitUnit } from "../../quantity/number.js";
 import { type Exercise, exercises } from "../../student/exercises.js";
 import { markNumber, markPosition, markSetting } from "../../student/marking.js";
+import { turnsWritten } from "../../student/turnsWritten.js";
 import type { WantedNumber, WantedPosition, WantedSetting } from "../../student/wanted.js";
 import { inLanguage } from "../../words/language.js";
 import { wheelNamed } from "./inHand.js";
@@ -29,13 +30,16 @@ function allOf(findings: Findings | undefined): Asked[] {
 export const exercisesSeen = (findings: Findings | undefined): ExerciseSeen[] =>
   allOf(findings).map(({ question, use, wanted }) => ({
     ...{ question, use },
-    ...(findings && wanted ? seen(wanted, findings) : { by: "nothing" }),
+    ...(findings && wanted ? seen(wanted, findings, use) : { by: "nothing" }),
   }));
 
 /** How it is answered; nothing of what is right. */
-function seen(wanted: WantedSetting | WantedNumber | WantedPosition, findings: Findings) {
+function seen(wanted: WantedSetting | WantedNumber | WantedPosition, findings: Findings, use: Use) {
   if (wanted.by === "position")
-    return { by: wanted.by, positions: [...wanted.positions.map(({ name }) => name), NOWHERE] } as const;
+    return {
+      ...{ by: wanted.by, positions: [...wanted.positions.map(({ name }) => name), NOWHERE] },
+      sheet: use === "drilling" ? "drilling-card" : "belt-card",
+    } as const;
   if (wanted.by === "number") {
     const { of, shownBy } = wanted;
     return {
@@ -83,11 +87,8 @@ function turnedMark(wanted: WantedSetting, given: Given): Marked {
 
 function numberMark(wanted: WantedNumber, given: Given, units: Units): Marked {
   const words = "words" in given ? given.words : "";
-  const value = wanted.of === "length" ? parseLength(words, units) : splitUnit(words)?.number;
-  if (value === undefined) {
-    const example = wanted.of === "length" ? `a length, as ${units === "mm" ? "2.5" : "1/8"}` : "a number, as 2.5";
-    return { said: `Write ${example}.` };
-  }
+  const value = numberWritten(words, wanted.of, units);
+  if (value === undefined) return { said: `Write ${exampleOf(wanted.of, units)}.` };
   const { right, off, steps } = markNumber(wanted, value);
   if (right) return { right, said: "Right." };
   const [many, much] = off > 0 ? ["too many", "too much"] : ["too few", "too little"];
@@ -97,6 +98,18 @@ function numberMark(wanted: WantedNumber, given: Given, units: Units): Marked {
   }
   if (wanted.of === "length") return { right, said: `${lengthOf(off, units)} ${much}.` };
   return { right, said: `${counted(tenth(off), wanted.of.slice(0, -1))} ${many}.` };
+}
+
+/** As on the sheet, where lines come before the length that they make. */
+function numberWritten(words: string, of: WantedNumber["of"], units: Units): number | undefined {
+  if (of === "turns") return turnsWritten(words);
+  if (of === "lines") return splitUnit(words)?.number;
+  return parseLength(words.split(":").at(-1) ?? "", units);
+}
+
+function exampleOf(of: WantedNumber["of"], units: Units): string {
+  if (of === "turns") return "turns, as 2.5, 2 5/8, or 2 turns and 5 eighths";
+  return of === "lines" ? "a number, as 2.5" : `a length, as ${units === "mm" ? "2.5" : "1/8"}`;
 }
 
 const lengthOf = (mm: number, units: Units): string => formatLength(Math.abs(mm), units, units === "mm" ? 2 : 3);

@@ -148,7 +148,8 @@ export type ReadingsAsked = {
   readonly rows: readonly { readonly turns: string; readonly travel: string; readonly back: string }[];
 };
 
-/** What they say so far: by how much each place is off the line, mm, and whether it does not belong to the others; then in words. */
+/** What they say so far: by how much each place is off the line, mm, and whether it does not belong to the others; then in words, as is
+ *  the most that one is off. */
 export type ReadingsSoFar = {
   readonly places: readonly {
     readonly row: number;
@@ -156,6 +157,7 @@ export type ReadingsSoFar = {
     readonly off: number;
     readonly doubted: boolean;
   }[];
+  readonly most: string;
   readonly words: readonly string[];
 };
 
@@ -174,7 +176,7 @@ export type DialSeen = {
 export type WheelStanding = { readonly figure?: string; readonly row?: number; readonly travel: string };
 
 /** An exercise as it is put. `wheel`, `from`: the wheel that it is about, and the turns at which it stands to begin with. `stands`: what must
- *  be known beside the question. */
+ *  be known beside the question. `sheet`: the one to look at. */
 export type ExerciseSeen = {
   readonly question: string;
   readonly use: Use;
@@ -182,6 +184,7 @@ export type ExerciseSeen = {
   readonly wheel?: string;
   readonly from?: number;
   readonly stands?: string;
+  readonly sheet?: string;
   readonly unit?: string;
   readonly positions?: readonly string[];
 };

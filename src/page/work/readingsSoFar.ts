@@ -1,6 +1,7 @@
 import { feedPerTurn } from "../../feed/feedPerTurn.js";
 import { readingsToHalve } from "../../feed/halving.js";
 import { study } from "../../feed/study.js";
+import { unknownDoubt } from "../../findings/unknownDoubt.js";
 import { formatDoubted, formatSize } from "../../quantity/format.js";
 import { parseLength } from "../../quantity/length.js";
 import { parseNumber } from "../../quantity/number.js";
@@ -26,7 +27,8 @@ export function readingsSoFar({ units, gauge, gaugeError, temperature, rows }: R
   };
   const feed = { from: "readings", ...readings } as const;
   const found = feedPerTurn(feed);
-  if ("tooFew" in found || found.fit === undefined || found.measured === undefined) return { places: [], words: [] };
+  if ("tooFew" in found || found.fit === undefined || found.measured === undefined)
+    return { places: [], most: "", words: [] };
   const { fit, perTurn, uncertainty, lostMotion } = found;
   const beyond = study(fit, found.measured.shape, readings);
   const doubted = new Set([
@@ -35,6 +37,7 @@ export function readingsSoFar({ units, gauge, gaugeError, temperature, rows }: R
     ...(beyond.jump ? [beyond.jump.index] : []),
   ]);
   const halve = readingsToHalve(fit, feed);
+  const unknown = unknownDoubt(found);
   return {
     places: whole.map(({ row, turn }, index) => ({
       row,
@@ -42,8 +45,10 @@ export function readingsSoFar({ units, gauge, gaugeError, temperature, rows }: R
       off: fit.residuals[index] ?? 0,
       doubted: doubted.has(index),
     })),
+    most: `±${formatSize(Math.max(...fit.residuals.map(Math.abs)), units, 3)}`,
     words: [
       `1 turn = ${formatDoubted(perTurn, uncertainty, units, units === "mm" ? 4 : 5)}`,
+      ...(unknown === undefined ? [] : [unknown]),
       ...(lostMotion && beyond.back?.wild.length === 0
         ? [`lost motion ${formatSize(lostMotion.travel, units, 3)}`]
         : []),

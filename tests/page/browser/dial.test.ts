@@ -155,6 +155,49 @@ describe.runIf(hasBrowser)("the dial in the hand", () => {
     expect(await page.locator(".tally").textContent()).toContain("0 right, 1 tried");
   }, 60_000);
 
+  test("how far one is stays when the page is loaded anew", async () => {
+    const { page, faults } = await open(await written(demo), await context());
+    await goTo(page, "Dial");
+    await page.getByRole("button", { name: "exercises" }).click();
+    const first = exercises(demoFindings(), usesOf(demoFindings().machine)[0])[0];
+    if (first?.wanted?.by !== "number") throw new Error("no number");
+    await page.locator("#answer").fill(String(first.wanted.value));
+    await page.getByRole("button", { name: "mark it" }).click();
+    await page.getByText("✓ Right.").waitFor();
+    await page.getByRole("button", { name: "the next one" }).click();
+    await page.reload();
+    await goTo(page, "Dial");
+    await page.getByRole("button", { name: "exercises" }).click();
+    await page.getByText("Exercise 2 of").waitFor();
+    expect(await page.locator(".tally").textContent()).toContain("1 right, 1 tried");
+    // What was kept and is none of ours is not shown, and stops nothing.
+    await page.evaluate(() => {
+      for (const key of Object.keys(localStorage))
+        if (key.endsWith("exercises")) localStorage.setItem(key, '{"at":-1,"of":[["x",{"words":3}],null]}');
+    });
+    await page.reload();
+    await goTo(page, "Dial");
+    await page.getByRole("button", { name: "exercises" }).click();
+    await page.getByText("Exercise 1 of").waitFor();
+    expect(await page.locator(".tally").textContent()).toContain("0 right, 0 tried");
+    expect(faults).toEqual([]);
+  }, 60_000);
+
+  test("the card is folded beside an exercise that asks to look at it, and the dial may be", async () => {
+    const { page, faults } = await open(await written(demo), await context());
+    await goTo(page, "Dial");
+    await page.getByRole("button", { name: "exercises" }).click();
+    await page.locator(".hand summary", { hasText: "Dial of the Cross slide" }).click();
+    expect(await page.locator(".dial").isVisible()).toBe(false);
+    while (!((await page.locator("#question").textContent()) ?? "").includes("Look at the belt card"))
+      await page.getByRole("button", { name: "the next one" }).click();
+    expect(await page.locator(".hand .sheet").count()).toBe(0);
+    await page.locator(".hand summary").click();
+    await page.locator(".hand .sheet svg").waitFor();
+    expect(await page.locator(".hand .sheet").getAttribute("aria-label")).toMatch(/^Belt card, page 1 of 1$/);
+    expect(faults).toEqual([]);
+  }, 60_000);
+
   test.each([
     [1280, 900],
     [360, 740],

@@ -39,6 +39,49 @@ describe.runIf(hasBrowser)("files that are opened", () => {
     60_000,
   );
 
+  test.each([
+    ["a letter", file("letter.txt", "Dear friend,\nthe lathe is sold.\n"), "it is no table of readings"],
+    ["another table", file("prices.csv", "item;price\nbelt;3\n"), "it is no table of readings"],
+    [
+      "notes under a name of ours",
+      file("notes.yaml", "Dear friend,\nthe lathe is sold.\n"),
+      "neither a machine’s file nor",
+    ],
+  ])(
+    "%s: not taken, and said what it should be; nothing stops",
+    async (_, one, words) => {
+      const { page, faults } = await open(await written("templates/machines/boathouse.yaml"), await context());
+      await page.locator(".sheet svg").first().waitFor();
+      await page.locator('input[type="file"]').setInputFiles(one);
+      await page.getByText(words).waitFor();
+      expect(await page.locator("header h1").textContent()).toContain("Boathouse");
+      expect(await page.locator(".sheet svg").count()).toBeGreaterThan(0);
+      expect(await page.locator(".lacking").count()).toBe(0);
+      expect(faults).toEqual([]);
+    },
+    60_000,
+  );
+
+  test("a table of readings that no handwheel uses says how to use it, and its faults stop nothing", async () => {
+    const { page } = await open(await written("templates/machines/boathouse.yaml"), await context());
+    await page.locator('input[type="file"]').setInputFiles(file("slide.csv", "turns;travel\n0;0\nx;y\n"));
+    await page.getByText("no handwheel uses it yet").waitFor();
+    await page.waitForTimeout(1000);
+    await page.locator(".sheet svg").first().waitFor();
+    expect(await page.locator(".lacking").count()).toBe(0);
+  }, 60_000);
+
+  test("in the place of what was typed: said, and undo brings that back", async () => {
+    const { page, faults } = await open(await written(), await context());
+    await page.locator("#at-name").fill("Typed for an hour");
+    await page.locator('input[type="file"]').setInputFiles(file("other.yaml", yaml));
+    await page.getByText("“other.yaml” stands in the place of “lathe.yaml”").waitFor();
+    expect(await page.locator("header h1").textContent()).toContain("Opened");
+    await page.getByRole("button", { name: "undo", exact: true }).click();
+    await expect.poll(() => page.locator("header h1").textContent()).toContain("Typed for an hour");
+    expect(faults).toEqual([]);
+  }, 60_000);
+
   test("under names that lead elsewhere, or are no names: they come back under plain ones", async () => {
     const { page, faults } = await open(await written(), await context());
     await page

@@ -1,3 +1,5 @@
+import { writeFileSync } from "node:fs";
+import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
 import { goTo, hasBrowser, inBrowser } from "./browser.js";
@@ -70,6 +72,98 @@ describe.runIf(hasBrowser)("readings typed at the machine, on a telephone", () =
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
     expect(faults).toEqual([]);
   }, 90_000);
+});
+
+describe.runIf(hasBrowser)("readings typed by the keyboard alone", () => {
+  const { folder, written, context, open } = inBrowser();
+  const out = [0, 7.98, 15.96, 23.93, 31.91];
+  const machine = {
+    name: "L",
+    handwheels: [
+      { name: "S", feed: { readings: { gauge: 0.01, turns: [0, 4, 8, 12, 16], travel: out } } },
+      { name: "T", feed: { readings: { turns: [0, 0.5], travel: [0, 1] } } },
+    ],
+  };
+  const start = async (text: object) => {
+    const file = join(folder, "begun.yaml");
+    writeFileSync(file, JSON.stringify(text));
+    const { page, faults } = await open(await written(file), await context());
+    await goTo(page, "Handwheels");
+    const cell = (column: string, row: number, wheel = 0) =>
+      page.locator(`#at-handwheels-${wheel}-feed-readings-${column}-${row}`);
+    const read = async () => {
+      await page.getByRole("button", { name: "text", exact: true }).click();
+      return parse((await page.locator(".cm-line").allTextContents()).join("\n"));
+    };
+    return { page, faults, cell, read };
+  };
+
+  test.each([
+    ["from the bottom up", [4, 3, 2, 1, 0], "ArrowUp"],
+    ["from the top down", [0, 1, 2, 3, 4], "Enter"],
+    ["in any order", [2, 4, 0, 3, 1], undefined],
+  ] as const)(
+    "the way back, %s, stands where the caret was",
+    async (_, order, key) => {
+      const { page, faults, cell, read } = await start(machine);
+      const back = out.map((travel) => (travel + 0.1).toFixed(2));
+      await cell("return", order[0]).focus();
+      for (const row of order) {
+        if (key === undefined) await cell("return", row).focus();
+        expect(await page.evaluate(() => document.activeElement?.id)).toMatch(new RegExp(`-return-${row}$`));
+        await page.keyboard.type(back[row] ?? "");
+        if (key !== undefined && row !== order[4]) await page.keyboard.press(key);
+        expect(await cell("return", row).inputValue()).toBe(back[row]);
+      }
+      for (const [row, words] of back.entries()) expect(await cell("return", row).inputValue()).toBe(words);
+      const { handwheels } = await read();
+      expect(handwheels[0].feed.readings).toEqual({
+        ...machine.handwheels[0]?.feed.readings,
+        return: back.map(Number),
+      });
+      expect(faults).toEqual([]);
+    },
+    60_000,
+  );
+
+  test("a whole row by Tab, with a decimal comma: the next turn is one step on", async () => {
+    const { page, cell, read } = await start(machine);
+    await cell("turns", 0, 1).focus();
+    for (const words of ["0", "0", "0,1", "0,5", "1,01", "1,1"]) {
+      await page.keyboard.press("Control+A");
+      await page.keyboard.type(words);
+      await page.keyboard.press("Tab");
+    }
+    expect(await cell("turns", 2, 1).getAttribute("placeholder")).toBe("1");
+    await cell("travel", 2, 1).focus();
+    await page.keyboard.type("2,02");
+    const { handwheels } = await read();
+    expect(handwheels[1].feed.readings).toEqual({
+      turns: [0, "0,5", 1],
+      travel: [0, "1,01", "2,02"],
+      return: ["0,1", "1,1"],
+    });
+  }, 60_000);
+
+  test("places still empty are counted, and a way back that is taken out again is none", async () => {
+    const { page, cell, read } = await start(machine);
+    await cell("return", 3).focus();
+    await page.keyboard.type("24");
+    await page.getByText("Still empty: 4 places of “back”.").waitFor();
+    await page.keyboard.press("Backspace");
+    await page.keyboard.press("Backspace");
+    await expect.poll(() => page.getByText("Still empty").count()).toBe(0);
+    expect((await read()).handwheels[0].feed.readings).toEqual(machine.handwheels[0]?.feed.readings);
+  }, 60_000);
+
+  test("an inch machine's readings are told in inches alone", async () => {
+    const { page } = await start({ units: "in", ...machine });
+    const grid = page.locator(".readings").first();
+    await grid.locator(".so svg text").waitFor();
+    expect(await grid.locator("thead").textContent()).toBe("turnsout (in)back (in)");
+    expect(await grid.locator(".so svg text").textContent()).toMatch(/^±0\.\d{4} in$/);
+    expect(await grid.locator(".so").textContent()).not.toContain("mm");
+  }, 60_000);
 });
 
 describe.runIf(hasBrowser)("words in fields", () => {

@@ -1,8 +1,10 @@
 import { useComputed } from "@preact/signals";
+import type { JSX } from "preact";
 import { useMemo } from "preact/hooks";
 import type { DialSeen, WheelStanding } from "../../work/protocol.js";
 import type { Desk } from "../desk.js";
 import { newest, useStopped } from "../worker.js";
+import { Card } from "./Card.js";
 import { FreeHand } from "./FreeHand.js";
 import { type InHand, inHandOf, stand, toNextLine, turn } from "./inHand.js";
 import { Answer, Question } from "./Practice.js";
@@ -49,6 +51,11 @@ export function DialInHand({ desk }: { readonly desk: Desk }) {
         </button>
       </fieldset>
       {!free && <Question practising={practising} />}
+      {!free && practising.exercise?.sheet !== undefined && (
+        <section class="wheel" aria-label="The card">
+          <Card desk={desk} sheet={practising.exercise.sheet} key={practising.exercise.sheet} />
+        </section>
+      )}
       {(free || practising.exercise?.wheel !== undefined) && (
         <section class="wheel" aria-label="The dial in your hand">
           {free && (
@@ -64,7 +71,9 @@ export function DialInHand({ desk }: { readonly desk: Desk }) {
           {dial === undefined ? (
             <p class="lacking">This wheel has no dial yet: give it a feed, and a dial with its sizes.</p>
           ) : (
-            <Turning hand={hand} wheel={wheel.value} dial={dial} standing={standing} free={free} />
+            <Folded words={free ? undefined : `Dial of the ${wheel.value}`}>
+              <Turning hand={hand} wheel={wheel.value} dial={dial} standing={standing} free={free} />
+            </Folded>
           )}
         </section>
       )}
@@ -74,6 +83,17 @@ export function DialInHand({ desk }: { readonly desk: Desk }) {
         <Answer practising={practising} />
       )}
     </div>
+  );
+}
+
+/** With words above it, what may be folded away. */
+function Folded({ words, children }: { readonly words: string | undefined; readonly children: JSX.Element }) {
+  if (words === undefined) return children;
+  return (
+    <details open>
+      <summary>{words}</summary>
+      {children}
+    </details>
   );
 }
 
