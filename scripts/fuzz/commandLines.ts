@@ -83,7 +83,11 @@ export class CommandLines {
       for (const line of err) {
         if (/fault of its own/.test(line)) throw new Error(line);
         // What is the line's own is no inside of ours.
-        inside(words.reduce((rest, word) => (word === "" ? rest : rest.replaceAll(word, "")), line));
+        inside(
+          words
+            .flatMap((word) => word.split("="))
+            .reduce((rest, word) => (word === "" ? rest : rest.replaceAll(word, "")), line),
+        );
       }
       const left = readdirSync(this.place, { recursive: true }).filter((name) => String(name).endsWith(".part"));
       if (left.length > 0) throw new Error(`left behind: ${left.join(", ")}`);
