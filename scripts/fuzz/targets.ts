@@ -43,7 +43,7 @@ function sound(problems: readonly Told[]): void {
 }
 
 /** What only the program's insides say; words of the file stand in quotes. */
-function inside(words: string): void {
+export function inside(words: string): void {
   const found = /\[object |\bundefined\b|\bNaN\b|function \(|at \w+ \(/.exec(words);
   if (found) throw new Error(`shows its insides: ${words}`);
 }

@@ -30,4 +30,6 @@ export const MOST = {
   circles: 60,
   printers: 50,
   jobSteps: 200,
+  /** Of one template. */
+  blocks: 60,
 } as const;

@@ -13,7 +13,7 @@ type Guide<B extends BlockName> = {
 
 /** `is`: of a number what it counts; its bounds, and whether it may carry a unit, follow from that. */
 export type SettingGuide = {
-  readonly is?: "length" | "count";
+  readonly is?: "length" | "count" | "copies";
   readonly says: string;
   /** An example of words that must be given: without them the block shows nothing. */
   readonly needed?: string;
@@ -26,9 +26,10 @@ const other = (says: string): SettingGuide => ({ says });
 const aJob = "a job file";
 const aFeed = "a handwheel with feed:";
 const aDial = "a handwheel with feed: and dial:";
-const copies = { copies: count("how many of each") };
+const aCopy = (says: string): SettingGuide => ({ is: "copies", says });
+const copies = { copies: aCopy("how many of each") };
 const dialSettings = {
-  copies: count("how many of each dial"),
+  copies: aCopy("how many of each dial"),
   index: other("also the index line or vernier"),
   blank: other("also a blank strip to try the fit"),
   places: other("also a small picture of each dial in its place"),

@@ -3,6 +3,9 @@ import { parseLength } from "../quantity/length.js";
 /** Larger than any size, count or per cent that a sheet is set to; of a length in mm. */
 export const most = 1000;
 
+/** Of each piece to cut: a class of pupils with some to spare. A thousand take three seconds to lay out. */
+export const mostCopies = 100;
+
 /** mm of a length as a template writes it: a bare number is mm whatever the machine's unit, since a template serves many. */
 export function readLength(found: unknown): number | undefined {
   const mm = typeof found === "number" ? found : typeof found === "string" ? parseLength(found, "mm") : undefined;

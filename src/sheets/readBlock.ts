@@ -4,7 +4,7 @@ import type { Block } from "../blocks/shared/block.js";
 import { type Use, uses } from "../findings/uses.js";
 import { closest } from "../machine/closest.js";
 import { guideOf, type SettingGuide } from "./blockGuide.js";
-import { asGiven, lengthFault, most, readLength } from "./lengths.js";
+import { asGiven, lengthFault, most, mostCopies, readLength } from "./lengths.js";
 import type { TemplateBlock } from "./template.js";
 
 /** Where a template's faults are told, by the node of the text. */
@@ -107,10 +107,11 @@ function settingFault(
     return index < 0 ? undefined : `of entry ${asGiven(found[index])}: ${faults[index]}`;
   }
   if (typeof found === "number") {
-    const fits = found <= most && (model === 0 ? found >= 0 : found > 0);
-    const whole = guide?.is !== "count" || Number.isInteger(found);
-    if (fits && whole) return undefined;
-    return `it is a ${guide?.is === "count" ? "whole " : ""}number ${model === 0 ? "from 0" : "above 0,"} up to ${most}, for example ${asGiven(model)}`;
+    const whole = guide?.is === "count" || guide?.is === "copies";
+    const largest = guide?.is === "copies" ? mostCopies : most;
+    const fits = found <= largest && (model === 0 ? found >= 0 : found > 0);
+    if (fits && (!whole || Number.isInteger(found))) return undefined;
+    return `it is a ${whole ? "whole " : ""}number ${model === 0 ? "from 0" : "above 0,"} up to ${largest}, for example ${asGiven(model)}`;
   }
   if (typeof found !== "string" || allowed === undefined || allowed.includes(found)) return undefined;
   const nearest = closest(found, allowed);

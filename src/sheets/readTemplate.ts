@@ -110,7 +110,10 @@ export function readTemplate(
       `${document.has("blocks") ? "blocks lists nothing" : "blocks is missing"}; list what the sheet shows, as [positions, cautions]; all there are: witnessmark sheets --blocks`,
     );
 
-  const shown = items.flatMap((item) => readBlock(item, { report, place }) ?? []);
+  if (items.length > MOST.blocks)
+    report(node("blocks"), `blocks lists ${items.length}, more than ${MOST.blocks}; make several sheets of it`);
+
+  const shown = items.slice(0, MOST.blocks).flatMap((item) => readBlock(item, { report, place }) ?? []);
   const margin = readMargin(document.get("margin", true), report);
   const template: Template = {
     name,

@@ -24,7 +24,7 @@ describe("a setting that a template gives wrongly is an error with its place and
     ["thread table: { engagement: -75 }", /it is a number above 0/],
     ["student exercises: { answers: nowhere }", /it is one of upside down, teacher/],
     ["taper table: { ratios: [8, ten] }", /of entry "ten": it is a number/],
-    ["dial pieces: { copies: 100000 }", /up to 1000/],
+    ["dial pieces: { copies: 101 }", /up to 100/],
     ["dial pieces: { copies: 0 }", /above 0/],
     ["dial pieces: { copies: 2.5 }", /^3:28: copies cannot be 2\.5; it is a whole number/],
     ["dial pieces: { copies: .inf }", /^3:28: copies cannot be \.inf/],
@@ -51,6 +51,12 @@ describe("a setting that a template gives wrongly is an error with its place and
     ["positions: { materials: 0 }", /above 0/],
     ["positions: { caution: belts }", /did you mean belt\?/],
   ])("%s", (blocks, words) => expect(problems(blocks)).toEqual([expect.stringMatching(words)]));
+
+  test("more blocks than a sheet may have are refused before any is drawn", () => {
+    const many = (count: number) => problems(Array.from({ length: count }, () => "dial pieces").join("\n  - "));
+    expect(many(61)).toEqual([expect.stringMatching(/^3:3: blocks lists 61, more than 60; make several sheets/)]);
+    expect(many(60)).toEqual([]);
+  });
 
   test("of the sheet itself too, and no YAML parser's words", () => {
     expect(problems("words: { text: hi }", "checkBars: yes please\n")).toEqual([
