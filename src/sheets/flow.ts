@@ -133,9 +133,11 @@ function balanced(items: readonly Item[], room: Room, first: First): (Filled | u
   return Math.min(...saved) >= 0 && Math.max(...saved) > 0 ? torn : whole;
 }
 
-/** How many pages are nearly empty, or have words alone, where there are several. */
+/** How many pages are nearly empty, which is twice as bad, or have words alone, where there are several. */
 const lonely = (pages: readonly (Filled | undefined)[], { least }: Room): number =>
-  pages.length < 2 ? 0 : pages.filter((page) => page !== undefined && isLonely(page, least)).length;
+  pages.length < 2
+    ? 0
+    : pages.reduce((sum, page) => sum + (page === undefined ? 0 : reach(page) < least ? 2 : page.subject ? 0 : 1), 0);
 const isLonely = (page: Filled, least: number): boolean => reach(page) < least || !page.subject;
 
 /** Runs at either end of a chain that stay together when it is torn. */
