@@ -21,7 +21,7 @@ export function App({ desk, keeping }: AppProps) {
   const at = useSignal<string>(stations[0]?.name ?? "");
   const sheet = useSignal("belt-card");
   const cardPixels = useSignal(0);
-  const pixelsPerMm = useComputed(() => (cardPixels.value > 0 ? cardPixels.value / CARD_WIDTH : 96 / 25.4));
+  const pixelsPerMm = useComputed(() => (cardPixels.value > 0 ? cardPixels.value / CARD_WIDTH : undefined));
   const station = useComputed(() => stations.find(({ name }) => name === at.value));
   useEffect(() => takeDropped(desk), [desk]);
   useSignalEffect(() => {

@@ -5,7 +5,15 @@ import type { DrawnPage } from "../work/protocol.js";
 import type { Desk } from "./desk.js";
 import { newest } from "./worker.js";
 
-type PaperProps = { readonly desk: Desk; readonly sheet: Signal<string>; readonly pixelsPerMm: ReadonlySignal<number> };
+type PaperProps = {
+  readonly desk: Desk;
+  readonly sheet: Signal<string>;
+  /** As measured on this screen; undefined while nobody has. */
+  readonly pixelsPerMm: ReadonlySignal<number | undefined>;
+};
+
+/** What a browser takes a millimetre for, whatever the screen. */
+const SUPPOSED = 96 / 25.4;
 
 /** A sheet as it will come out, redrawn while one types. */
 export function Paper({ desk, sheet, pixelsPerMm }: PaperProps) {
@@ -47,13 +55,20 @@ export function Paper({ desk, sheet, pixelsPerMm }: PaperProps) {
           Not yet: {answer.value.why}.
         </p>
       )}
+      {near.value === "true" && (
+        <p class="about" role="status">
+          {pixelsPerMm.value === undefined
+            ? "Not yet measured on this screen, and so not true: hold a bank card against the frame at “Paper”."
+            : "True as measured on this screen: lay a rule on a check bar."}
+        </p>
+      )}
       <div class={`pages ${near.value}`}>
         {pages.value.map((page, index) => (
           <Sheet
             page={page}
             key={`${sheet.value}${index}`}
             label={`${title}, page ${index + 1} of ${pages.value.length}`}
-            width={near.value === "true" ? page.width * pixelsPerMm.value : undefined}
+            width={near.value === "true" ? page.width * (pixelsPerMm.value ?? SUPPOSED) : undefined}
           />
         ))}
       </div>
