@@ -66,6 +66,7 @@ export function Paper({ desk, sheet, pixelsPerMm }: PaperProps) {
         {pages.value.map((page, index) => (
           <Sheet
             page={page}
+            after={index > 0}
             key={`${sheet.value}${index}`}
             label={`${title}, page ${index + 1} of ${pages.value.length}`}
             width={near.value === "true" ? page.width * (pixelsPerMm.value ?? SUPPOSED) : undefined}
@@ -81,18 +82,29 @@ export function Sheet({
   page,
   label,
   width,
+  after = false,
 }: {
   readonly page: DrawnPage;
   readonly label: string;
   readonly width: number | undefined;
+  /** Drawn once what stands before it is seen: nobody waits for a page further down. */
+  readonly after?: boolean;
 }) {
   const host = useRef<HTMLDivElement>(null);
   const [a, b, c, d, e, f] = page.correction;
   const turned = [a, b, c, d];
   useEffect(() => {
-    const drawn = new DOMParser().parseFromString(page.svg, "image/svg+xml").documentElement;
-    drawn.setAttribute("aria-hidden", "true");
-    host.current?.replaceChildren(document.importNode(drawn, true));
+    const draw = (): void => {
+      const drawn = new DOMParser().parseFromString(page.svg, "image/svg+xml").documentElement;
+      drawn.setAttribute("aria-hidden", "true");
+      host.current?.replaceChildren(document.importNode(drawn, true));
+    };
+    if (!after) {
+      draw();
+      return undefined;
+    }
+    const timer = setTimeout(draw);
+    return () => clearTimeout(timer);
   }, [page.svg]);
   return (
     <div
