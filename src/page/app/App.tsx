@@ -22,7 +22,7 @@ type AppProps = { readonly desk: Desk; readonly keeping: Keeping; readonly view:
 export function App({ desk, keeping, view }: AppProps) {
   const { at, sheet } = view;
   const cardPixels = useSignal(0);
-  const pixelsPerMm = useComputed(() => (cardPixels.value > 0 ? cardPixels.value / CARD_WIDTH : 96 / 25.4));
+  const pixelsPerMm = useComputed(() => (cardPixels.value > 0 ? cardPixels.value / CARD_WIDTH : undefined));
   const station = useComputed(() => stations.find(({ name }) => name === at.value));
   useEffect(() => takeDropped(desk), [desk]);
   return (

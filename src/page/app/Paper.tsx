@@ -6,7 +6,15 @@ import type { Desk } from "./desk.js";
 import { inPage } from "./inPage.js";
 import { newest } from "./worker.js";
 
-type PaperProps = { readonly desk: Desk; readonly sheet: Signal<string>; readonly pixelsPerMm: ReadonlySignal<number> };
+type PaperProps = {
+  readonly desk: Desk;
+  readonly sheet: Signal<string>;
+  /** As measured on this screen; undefined while nobody has. */
+  readonly pixelsPerMm: ReadonlySignal<number | undefined>;
+};
+
+/** What a browser takes a millimetre for, whatever the screen. */
+const SUPPOSED = 96 / 25.4;
 
 /** A sheet as it will come out, redrawn while one types. */
 export function Paper({ desk, sheet, pixelsPerMm }: PaperProps) {
@@ -48,13 +56,21 @@ export function Paper({ desk, sheet, pixelsPerMm }: PaperProps) {
           Not yet: {inPage(answer.value.why)}.
         </p>
       )}
+      {near.value === "true" && (
+        <p class="about" role="status">
+          {pixelsPerMm.value === undefined
+            ? "Not yet measured on this screen, and so not true: hold a bank card against the frame at “Paper”."
+            : "True as measured on this screen: lay a rule on a check bar."}
+        </p>
+      )}
       <div class={`pages ${near.value}`}>
         {pages.value.map((page, index) => (
           <Sheet
             page={page}
+            after={index > 0}
             key={`${sheet.value}${index}`}
             label={`${title}, page ${index + 1} of ${pages.value.length}`}
-            width={near.value === "true" ? page.width * pixelsPerMm.value : undefined}
+            width={near.value === "true" ? page.width * (pixelsPerMm.value ?? SUPPOSED) : undefined}
           />
         ))}
       </div>
@@ -67,18 +83,29 @@ export function Sheet({
   page,
   label,
   width,
+  after = false,
 }: {
   readonly page: DrawnPage;
   readonly label: string;
   readonly width: number | undefined;
+  /** Drawn once what stands before it is seen: nobody waits for a page further down. */
+  readonly after?: boolean;
 }) {
   const host = useRef<HTMLDivElement>(null);
   const [a, b, c, d, e, f] = page.correction;
   const turned = [a, b, c, d];
   useEffect(() => {
-    const drawn = new DOMParser().parseFromString(page.svg, "image/svg+xml").documentElement;
-    drawn.setAttribute("aria-hidden", "true");
-    host.current?.replaceChildren(document.importNode(drawn, true));
+    const draw = (): void => {
+      const drawn = new DOMParser().parseFromString(page.svg, "image/svg+xml").documentElement;
+      drawn.setAttribute("aria-hidden", "true");
+      host.current?.replaceChildren(document.importNode(drawn, true));
+    };
+    if (!after) {
+      draw();
+      return undefined;
+    }
+    const timer = setTimeout(draw);
+    return () => clearTimeout(timer);
   }, [page.svg]);
   return (
     <div
