@@ -70,19 +70,14 @@ function signsBeside(labels: readonly string[], count: number): string[] {
 
 const widthOf = ({ from, to }: Piece, { place }: Axis): number => place(to) - place(from);
 
-export const disc = (sign: string, { x, y }: { x: number; y: number }): Mark[] => [
-  circle({ x, y }, discRadius, { fill: "black" }),
-  text(
-    sign,
-    { x, y: y + size.text * 0.34 },
-    {
-      size: size.text,
-      weight: "bold",
-      anchor: "middle",
-      ink: "white",
-    },
-  ),
-];
+/** A sign of two letters or digits stands in it smaller: its corners are within. */
+export const disc = (sign: string, { x, y }: { x: number; y: number }): Mark[] => {
+  const em = sign.length > 1 ? size.source : size.text;
+  return [
+    circle({ x, y }, discRadius, { fill: "black" }),
+    text(sign, { x, y: y + em * 0.34 }, { size: em, weight: "bold", anchor: "middle", ink: "white" }),
+  ];
+};
 
 /** A material's name with what one should know of it, its bar, and the diameters at the cuts. `about`: beside the name. */
 export function barDrawing(bar: Bar, about: string, axis: Axis, keys: Keys): Drawing {
@@ -231,7 +226,9 @@ function cutMarks({ cuts }: Bar, { place, width, sizes }: Axis, bottom: number):
   const number = (told: string, x: number, y: number) =>
     text(told, { x, y: y + size.text * 1.05 }, { size: size.text, anchor: "middle" });
   const most = largestOf(cuts.map(({ words }) => wide(words)));
-  const tight = cuts.some(({ at }, index) => index > 0 && place(at) - place(cuts[index - 1]?.at ?? 0) < most + gap);
+  const onBar = (x: number, own: number) => Math.min(width - own / 2, Math.max(own / 2, x));
+  const places = cuts.map(({ at, words }) => onBar(place(at), wide(words)));
+  const tight = places.some((x, index) => index > 0 && x - (places[index - 1] ?? 0) < most + gap);
   if (tight) {
     // More of them than the bar is long for: every second, every third.
     const every = Math.ceil((cuts.length * (most + gap)) / width);
@@ -254,7 +251,7 @@ function cutMarks({ cuts }: Bar, { place, width, sizes }: Axis, bottom: number):
     const end = next === undefined ? width : place(next.at) - wide(next.words) / 2 - gap;
     const span = (told: string) => {
       const own = wide(told);
-      const x = Math.min(width - own / 2, Math.max(own / 2, place(at)));
+      const x = onBar(place(at), own);
       return { told, x, from: x - own / 2, to: x + own / 2 };
     };
     const between = left && right ? span(`${left.name} | ${words} | ${right.name}`) : undefined;

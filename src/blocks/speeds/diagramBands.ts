@@ -18,7 +18,7 @@ const dashes: readonly (readonly number[] | undefined)[] = [
 ];
 
 /** Across one band's bar; where there are many they are as narrow as the least letters allow. */
-export const barWidth = (count: number): number => (count <= 8 ? 5 : 4.2);
+export const barWidth = (count: number): number => (count <= 5 ? 5.8 : count <= 8 ? 5 : 4.2);
 
 /** A bar for each material in a column of its own, left of the frame, its name inside it or in the free part of its column (no shade behind it,
  *  which a printer of one ink makes into dots); its edges
@@ -70,14 +70,14 @@ function placed(name: string, top: number, bottom: number, frame: Frame, em: num
   const small = size.source;
   const widest = (lines: readonly string[]) => largestOf(lines.map((part) => textWidth(part, small, "regular")));
   const [first = "", ...more] = wrapText(name, room, small, "regular");
-  if (more.length === 1 && 2 * small * LINE <= wide && widest([first, ...more]) <= room)
+  if (more.length === 1 && (1 + LINE) * small <= wide && widest([first, ...more]) <= room)
     return { lines: [first, ...more], em: small, where };
   const [begun = ""] = wrapText(name, Math.max(1, room - textWidth("…", small, "regular")), small, "regular");
   return { lines: [`${begun.replace(/,$/, "")}…`], em: small, where, cut: true };
 }
 
-/** From one line of a name to the next, in ems. */
-const LINE = 0.98;
+/** From one line of a name to the next, in ems: what hangs below the one is clear of what rises from the other. */
+const LINE = 1.1;
 
 function nameMarks(middle: number, top: number, bottom: number, { lines, em, where }: Placed): Mark[] {
   const style = { size: em, turn: -Math.PI / 2 } as const;

@@ -112,7 +112,7 @@ function placed(
 }
 
 /** Of a page, for words without the list. */
-const OWN_PAGE = 0.3;
+const OWN_PAGE = 0.4;
 /** For its headings, mm. */
 const LEAST_LIST = 30;
 
