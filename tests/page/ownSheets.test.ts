@@ -43,7 +43,7 @@ test("of a sheet faults, slips and a handwheel that is not there are told at the
   const told = async (text: string) => (await ask("read", filesOf(["mine.yml", text]), {})).told;
   expect(await told("title: Mine\nneds: drive\nblocks:\n  - turn tables\n")).toEqual([
     {
-      ...{ file: "mine.yml", severity: "error", line: 2, column: 1 },
+      ...{ file: "mine.yml", severity: "error", line: 2, column: 1, stops: "its own" },
       what: '"neds" is not a key of a sheet',
       remedy: 'did you mean "needs"?',
     },
