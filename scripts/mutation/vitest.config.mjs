@@ -1,0 +1,21 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { defineConfig } from "vitest/config";
+
+/** What runs the built command or a browser sees no mutant; whole packs of random machines take longer than all the rest. */
+const leftOut = (path) =>
+  /^tests\/[^/]*$|^tests\/(page|sheets|blocks|cli|output)\//.test(path) ||
+  /support\/command\.js|scripts\/fuzz/.test(readFileSync(path, "utf8"));
+const tests = readdirSync("tests", { recursive: true })
+  .map((name) => join("tests", name))
+  .filter((path) => path.endsWith(".test.ts"));
+
+/** The tests that run on the sources themselves. */
+export default defineConfig({
+  test: {
+    include: tests.filter((path) => !leftOut(path)),
+    setupFiles: ["tests/support/seed.ts"],
+    testTimeout: 60_000,
+    isolate: false,
+  },
+});
