@@ -1,4 +1,4 @@
-import { operationWords } from "../../cutting/operations.js";
+import { BY_USE, operationChoices } from "../../cutting/operations.js";
 import type { Drawing } from "../../drawing/drawing.js";
 import type { Findings } from "../../findings/findings.js";
 import { block, giving, type Run } from "../shared/block.js";
@@ -14,7 +14,7 @@ import { densities, longNames } from "./beltMeasure.js";
  *  pulleys, and above them the caution. As few cards as will do; materials for which `cards` have no room are left out. */
 export const positionTable = giving(
   block(
-    { operation: "turning", materials: 20, cards: 2, caution: "belt" },
+    { operation: BY_USE as string, materials: 20, cards: 2, caution: "belt" },
     ({ findings, settings, use, width, height }): Run[] => {
       const { drive } = findings.machine;
       if (drive === undefined || findings.drive === undefined) return [];
@@ -40,7 +40,7 @@ export const positionTable = giving(
         }),
       );
     },
-    { operation: operationWords, caution: [...cautionPlaces, "none"] },
+    { operation: operationChoices, caution: [...cautionPlaces, "none"] },
   ),
 );
 
