@@ -267,3 +267,30 @@ work: { materials: [mild steel, aluminium, brass, acrylic], drills: [2, 3, 4, 5,
     expect(cards.length).toBeGreaterThan(0);
   });
 });
+
+test("six positions beside their pulleys, below a screw's hole, are in 20 pt, and heads in 13 where there are few", async () => {
+  const six = (materials: string) =>
+    findingsOf(`name: Unit six
+units: in
+limits: { chuck: 1500 rpm, spindle: 2500 rpm }
+drive:
+  motor: { speed: 500 rpm }
+  cover: { width: 150 mm, height: 110 mm, corner: 5 mm, holes: [[8 mm, 8 mm, 5 mm]] }
+  stages:
+    - { name: belt, steps: [{ label: A, driver: 7, driven: 4 }, { label: B, driver: 6, driven: 5 }, { label: C, driver: 5, driven: 6 }] }
+    - { name: back gear, steps: [{ label: open }, { label: geared, teeth: [[20, 60], [24, 56]] }] }
+work: { materials: [${materials}], diameters: [1/8, 1/2, 1, 3], derating: 0.8 }
+`);
+  const sizes = async (materials: string, pattern: RegExp) => {
+    const { pages } = await readPdf(await pdfOf(printOf(six(materials), "belt-card")));
+    expect(pages).toHaveLength(1);
+    return pages.flatMap(({ texts }) =>
+      texts.filter(({ text }) => pattern.test(text)).map(({ size }) => size / (25.4 / 72)),
+    );
+  };
+  const rpms = new RegExp(`^(${(six("brass").drive?.speeds ?? []).map(({ rpm }) => rpm.toFixed(0)).join("|")})$`);
+  const four = await sizes("mild steel, brass, aluminium, grey cast iron", rpms);
+  expect(four).toHaveLength(6);
+  for (const size of four) expect(size).toBeCloseTo(20, 3);
+  for (const size of await sizes("brass", /^(belt|rpm|brass)$/)) expect(size).toBeCloseTo(13, 3);
+});

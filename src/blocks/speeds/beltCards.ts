@@ -35,8 +35,8 @@ export type BeltCards = { readonly drawings: readonly Drawing[] } & Pick<
   "left" | "count" | "bare" | "broken" | "uneven"
 >;
 
-/** A position table with its pulleys laid out on as few cards as will do, a drawing each. `key`: what signs stand for, once, and in
- *  which type. */
+/** A position table with its pulleys laid out on as few cards as will do, a drawing each. `key`: what signs stand for, on each card,
+ *  and in which type. */
 export function beltCards(
   card: BeltCard,
   findings: Findings,
@@ -58,7 +58,9 @@ export function beltCards(
     return [
       row && drawn
         ? say("belt card.begin with", { position })
-        : say(`belt card.${row ? "begin" : "drawn"}`, { position }),
+        : row
+          ? say("belt card.begin", { position })
+          : say("belt card.drawn", { position }),
     ];
   };
   const drawn = beginning(true, true);
@@ -79,7 +81,7 @@ export function beltCards(
     return stacked(
       [
         ...said(words.join(" "), width),
-        ...(first ? said(key.words, width, { size: key.size, gap: 0.8 }) : []),
+        ...said(key.words, width, { size: key.size, gap: 0.8 }),
         ...said(drillCaution(room), width, { weight: "bold" }),
       ],
       width,

@@ -38,7 +38,7 @@ export type Plan = {
 
 /** Below pulleys that stand above rows, and beside those that stand left of them. */
 export const below = 2;
-export const beside = 4;
+export const beside = 3;
 /** More are no card in a cover. */
 const MOST = 6;
 
