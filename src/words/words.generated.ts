@@ -1526,6 +1526,7 @@ export type Gaps = {
   "binder.missing turning": "kind";
   "binder.missing drilling": "kind";
   "binder.missing room for the card": "width" | "height" | "paper" | "across" | "down";
+  "binder.missing room on few cards": "cards";
   "binder.missing room in margins": "paper";
   "binder.larger paper": "paper";
   "binder.missing everything": never;
@@ -3193,6 +3194,7 @@ const en: Readonly<Record<Key, Text>> = {
   "binder.missing turning": "it is for turning, and the file says kind: {kind}",
   "binder.missing drilling": "it is for drilling, and the file says kind: {kind}",
   "binder.missing room for the card": "a card of {width} × {height} mm does not fit on {paper}, where {across} × {down} mm are left inside its corner marks; choose larger paper, a smaller card or margin",
+  "binder.missing room on few cards": "it would take {cards} cards; give them more room (card: in the template, drive: cover: in the machine file), or show less on them",
   "binder.missing room in margins": "its margins leave no room on {paper}; make them smaller, or choose larger paper",
   "binder.larger paper": "choose larger paper than {paper}",
   "binder.missing everything": "the file holds nothing that this sheet shows",
@@ -4857,6 +4859,7 @@ const de: Readonly<Record<Key, Text>> = {
   "binder.missing turning": "es ist zum Drehen, und in der Datei steht kind: {kind}",
   "binder.missing drilling": "es ist zum Bohren, und in der Datei steht kind: {kind}",
   "binder.missing room for the card": "eine Karte von {width} × {height} mm passt nicht auf {paper}, wo innerhalb der Schnittmarken {across} × {down} mm bleiben; größeres Papier, eine kleinere Karte oder schmalere Ränder wählen",
+  "binder.missing room on few cards": "es wären {cards} Karten; größere Karten geben (card: in der Vorlage, drive: cover: in der Maschinendatei) oder weniger darauf zeigen",
   "binder.missing room in margins": "seine Ränder lassen auf {paper} keinen Platz; schmalere Ränder oder größeres Papier wählen",
   "binder.larger paper": "größeres Papier als {paper} wählen",
   "binder.missing everything": "die Datei enthält nichts, was dieses Blatt zeigt",

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { arrange } from "../../src/sheets/arrange.js";
+import { readTemplate } from "../../src/sheets/readTemplate.js";
 import { measureSheets } from "../support/measureSheets.js";
 import { pdfOf } from "../support/pdfOf.js";
 import { readPdf } from "../support/readPdf.js";
@@ -293,4 +294,53 @@ work: { materials: [${materials}], diameters: [1/8, 1/2, 1, 3], derating: 0.8 }
   expect(four).toHaveLength(6);
   for (const size of four) expect(size).toBeCloseTo(20, 3);
   for (const size of await sizes("brass", /^(belt|rpm|brass)$/)) expect(size).toBeCloseTo(13, 3);
+});
+
+describe("whose card it is", () => {
+  const named = (name: string, size: string) =>
+    findingsOf(`name: ${name}
+limits: { chuck: 1500 rpm }
+drive:
+  motor: { speed: 1425 rpm }
+  cover: { width: 150, height: 110, corner: 6 }
+  stages: [{ name: belt, steps: ${cone([50, 75, 90], "ABC")} }]
+paper: { size: ${size} }
+work: { materials: [mild steel] }
+`);
+
+  test("a long name is smaller, then in two lines, in the card and in the page's foot: its number is not lost", () => {
+    for (const [name, size] of [
+      ["School drill no. 4, Metalwork room", "A5"],
+      ["The Evening Institute's Large Turning Bay Lathe Number Seventeen, by the door", "Letter"],
+    ] as const) {
+      const findings = named(name, size);
+      const words = textsOf(findings, "belt-card");
+      // In the page's foot and in the card.
+      expect(words.split(name)).toHaveLength(3);
+      expect(measureSheets(findings, ["belt-card"]).faults).toEqual([]);
+    }
+  });
+
+  test("rounded corners are drawn where they are cut", () => {
+    const arcs = printOf(named("B", "A4"), "belt-card").pages.flatMap(({ drawing }) =>
+      [...JSON.stringify(drawing).matchAll(/"to":"arc","centre":\{"x":([\d.]+),"y":([\d.]+)\},"radius":6,/g)].map(
+        ([, x, y]) => ({ x: Number(x), y: Number(y) }),
+      ),
+    );
+    // Six in from the cuts of a card of 150 by 110.
+    expect(new Set(arcs.map(({ x }) => x.toFixed(3))).size).toBe(2);
+    expect(Math.max(...arcs.map(({ x }) => x)) - Math.min(...arcs.map(({ x }) => x))).toBeCloseTo(138, 6);
+    expect(Math.max(...arcs.map(({ y }) => y)) - Math.min(...arcs.map(({ y }) => y))).toBeCloseTo(98, 6);
+  });
+
+  test("a card so small that a book of them would hold its rows is refused with what to do", () => {
+    const { template: own } = readTemplate(
+      "title: T\ncard: { width: 60 mm, height: 40 mm }\nblocks:\n  - turn tables: { tables: [distances, whole turns] }\n",
+      "own",
+    );
+    const lathe = findingsOf("name: L\nhandwheels: [{ name: Barrel, travel: 100, feed: 2.5 mm }]\n");
+    expect(own && arrange(lathe, own)).toEqual({
+      missing: expect.stringMatching(/^it would take \d+ cards; give them more room/),
+    });
+  });
 });
