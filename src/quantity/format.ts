@@ -16,9 +16,21 @@ export const formatFixed = (value: number, places: number): string => shown(fixe
 
 function fixed(value: number, places: number): string {
   if (!(Math.abs(value) < MOST)) throw new RangeError(`${value} cannot be written as a number`);
-  const text = value.toFixed(places);
+  const text = halfAway(value, places).toFixed(places);
   if (!text.startsWith("-")) return text;
   return /[1-9]/.test(text) ? MINUS + text.slice(1) : text.slice(1);
+}
+
+/** A decimal half goes away from zero, as in a hand's own reckoning: 3/32 is 0.0938 as 5/32 is 0.1563. Its double may lie a hair below
+ *  that, and toFixed, which takes the double as it is, would go by the hair: so it is put on its shortest decimal first. */
+function halfAway(value: number, places: number): number {
+  const [digits = "", power = "0"] = String(Math.abs(value)).split("e");
+  const shifted = Number(`${digits}e${Number(power) + places}`);
+  // Beyond the digits of a double nothing is a half.
+  if (!(shifted < 2 ** 52)) return value;
+  const whole = Math.floor(shifted);
+  const [rounded, last = "0"] = String(shifted - whole >= 0.5 ? whole + 1 : whole).split("e");
+  return Math.sign(value) * Number(`${rounded}e${Number(last) - places}`);
 }
 
 /** In the language of the paper. */

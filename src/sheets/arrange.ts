@@ -29,7 +29,7 @@ import {
 import { type Box, frameOn } from "./margins.js";
 import { namesDanger, onEveryPage } from "./named.js";
 import { has, unmet } from "./needs.js";
-import { settingsFor, unknownWheel, wheelsOf } from "./ofHandwheel.js";
+import { settingsFor, unknownWheel, wheelsOf } from "./ofMachine.js";
 import type { Template } from "./template.js";
 
 /** A sheet's pages, or what is missing in the machine file (or of the paper) to make them. */
@@ -53,7 +53,6 @@ export function arrange(findings: Findings, template: Template): Arranged {
   const made = filledCards(findings, template, here);
   if ("missing" in made) return made;
   const { paper, frame, body, cards, card, turned, filled } = made;
-  const holes = card?.holes ?? [];
   // One that is turned is drawn as it will be held, then laid on the page.
   const own = cards.map((box) => (turned && card ? { ...card, left: 0, top: 0 } : box));
   const insides = card === undefined ? [] : own.map((box) => insideOf(box, card));
@@ -74,7 +73,7 @@ export function arrange(findings: Findings, template: Template): Arranged {
       const which =
         filled.length < 2 ? "" : say("page.card of", { card: index * perPage + place + 1, cards: filled.length });
       const all = [
-        ...(box === undefined ? [] : cardMarks(machine, box, foot, holes, which)),
+        ...(box === undefined || card === undefined ? [] : cardMarks(machine, box, foot, card, which)),
         group({ x: inside.left, y: inside.top }, marks ?? []),
       ];
       return turned && on ? [group({ x: on.left, y: on.top + on.height }, all, { turn: -TURN / 4 })] : all;
@@ -150,7 +149,10 @@ function fill(
   });
   // On every page: one may lie apart from the others.
   const warned = shown.flatMap(({ block }) => (blocks[block] as Block).warnings?.(findings) ?? []);
-  const hazards = materialCautions(named, inner.width, { sources: template.card === undefined });
+  const hazards = materialCautions(named, inner.width, {
+    sources: template.card === undefined,
+    units: findings.machine.units,
+  });
   const [head, taken] = stacked([...cautionRuns(warned, inner.width, "bold"), ...hazards]);
   const height = inner.height - taken;
   const drawnIn = (given: number) =>
@@ -297,6 +299,9 @@ function tooLarge(card: Card, size: PaperSize, body: Box): string {
   });
 }
 
+/** More cards for one use of a machine are a book, of which nobody finds the page. */
+const MOST_CARDS = 6;
+
 /** What stands in so large a box, or why nothing can. */
 function filledOn(
   findings: Findings,
@@ -314,6 +319,8 @@ function filledOn(
     return { missing: `${fault.message}; ${fault.remedy ?? say("binder.larger paper", { paper: size })}` };
   }
   if (filled.length === 0) return { missing: say("binder.missing everything") };
+  if (template.card !== undefined && filled.length > MOST_CARDS * usesOf(findings.machine).length)
+    return { missing: say("binder.missing room on few cards", { cards: filled.length }) };
   if (filled.some(({ marks }) => marks === undefined)) return { missing: say("binder.missing room", { paper: size }) };
   return { filled };
 }

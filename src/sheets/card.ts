@@ -1,7 +1,7 @@
-import { cornerMarks, type Hole, holeCuts, markRoom } from "../blocks/shared/cut.js";
-import { shortened } from "../blocks/shared/shortened.js";
+import { cornerCuts, cornerMarks, type Hole, holeCuts, markRoom } from "../blocks/shared/cut.js";
+import { nameLines, shortened } from "../blocks/shared/shortened.js";
 import { rowLine, size } from "../blocks/shared/style.js";
-import type { Mark } from "../drawing/drawing.js";
+import type { Mark, Point } from "../drawing/drawing.js";
 import { group, line, text } from "../drawing/shapes.js";
 import { textWidth } from "../drawing/text.js";
 import type { Limits, Machine } from "../machine/machine.js";
@@ -96,7 +96,13 @@ function clearOf(holes: readonly Hole[], whole: Box, level = false): Box {
 
 /** Where it is cut, and what it says of itself when the rest of the page is gone: whose it is, the limits, how old. `which`: of
  *  several, "" where there is but one. */
-export function cardMarks(machine: Machine, box: Box, foot: Box, holes: readonly Hole[], which: string): Mark[] {
+export function cardMarks(
+  machine: Machine,
+  box: Box,
+  foot: Box,
+  { holes = [], corner }: Pick<Card, "holes" | "corner">,
+  which: string,
+): Mark[] {
   const right = foot.left + foot.width;
   const limit = limitWords(machine.limits);
   const name = Math.min(textWidth(machine.name, size.text, "bold"), foot.width * 0.4);
@@ -118,10 +124,11 @@ export function cardMarks(machine: Machine, box: Box, foot: Box, holes: readonly
   const whichWidth = which === "" ? 0 : textWidth(which, size.text, "bold") + 4;
   return [
     cornerMarks({ x: box.left, y: box.top }, box.width, box.height),
+    ...cornerCuts({ x: box.left, y: box.top }, box.width, box.height, corner),
     // Within the card, whose own cut is the outer one.
     group({ x: 0, y: 0 }, holeCuts({ x: box.left, y: box.top }, holes), { name: "screws" }),
     line({ x: foot.left, y: foot.top + 0.6 }, { x: right, y: foot.top + 0.6 }, rowLine),
-    ...(beside ? [row(machine.name, base - 5.2, room, "bold")] : []),
+    ...(beside ? nameMarks(machine.name, { x: foot.left, y: base - 5.2 }, room) : []),
     text(
       shortened(limit, foot.width, em, "bold"),
       { x: right, y: base - 5.2 + (em === size.card ? 0.4 : 0) },
@@ -130,6 +137,14 @@ export function cardMarks(machine: Machine, box: Box, foot: Box, holes: readonly
     row(age, base - 0.8, foot.width - whichWidth, "regular"),
     ...cards,
   ];
+}
+
+/** Whose card it is, in the line at `at`, or in two about it. */
+function nameMarks(name: string, at: Point, room: number): Mark[] {
+  const { lines, em } = nameLines(name, room, [size.text, size.source], "bold");
+  const step = em * 1.1;
+  const first = at.y - (lines.length > 1 ? 0.65 * step : 0);
+  return lines.map((words, index) => text(words, { x: at.x, y: first + index * step }, { size: em, weight: "bold" }));
 }
 
 /** The chuck's always, for whoever looks for it; the spindle's where the file gives one. */

@@ -1,4 +1,4 @@
-import { fewLines, shortened } from "../blocks/shared/shortened.js";
+import { fewLines, nameLines, shortened } from "../blocks/shared/shortened.js";
 import { axisLine, objectLine, pen, size } from "../blocks/shared/style.js";
 import type { Mark, Weight } from "../drawing/drawing.js";
 import { group, line, text } from "../drawing/shapes.js";
@@ -63,9 +63,17 @@ export function pageFoot(machine: Machine, sheet: string, page: number, pages: n
     const start = x + (index === 0 ? 0 : inset);
     const room = width - (index === 0 ? inset : 2 * inset) + 0.01;
     if (index > 0) marks.push(line({ x, y: top + 1 }, { x, y: bottom }, axisLine));
+    const { lines, em } = nameLines(value, room, [size.text, size.source], weight);
+    const step = em * 1.1;
     marks.push(
-      text(shortened(label, room, size.source, "regular"), { x: start, y: top + 3.4 }, { size: size.source }),
-      text(shortened(value, room, size.text, weight), { x: start, y: bottom - 1.2 }, { size: size.text, weight }),
+      text(
+        shortened(label, room, size.source, "regular"),
+        { x: start, y: top + (lines.length > 1 ? 2.6 : 3.4) },
+        { size: size.source },
+      ),
+      ...lines.map((words, at) =>
+        text(words, { x: start, y: bottom - 1.2 - (lines.length - 1 - at) * step }, { size: em, weight }),
+      ),
     );
     x += width;
   }
@@ -112,12 +120,17 @@ function noteLines(machine: Machine, trueSize: boolean, width: number): string[]
 
 /** What the foot takes of a page, mm: the title block, these lines, one for the printer's correction, and the room to the body. */
 export const footHeight = (machine: Machine, trueSize: boolean, width: number): number =>
-  blockHeight + 1 + noteStep * (1 + Math.max(2, noteLines(machine, trueSize, width).length));
+  blockHeight + 1 + noteStep * Math.max(3, linesAbove(machine, noteLines(machine, trueSize, width)));
+
+/** Where no printer is named, a third line takes the place of its correction: longer words of another language cost a page nothing. */
+const linesAbove = ({ paper }: Machine, { length }: readonly string[]): number =>
+  paper.printer === undefined && length > 2 ? length : length + 1;
 
 export function pageNotes(machine: Machine, trueSize: boolean, box: Box): Mark[] {
   const words = noteLines(machine, trueSize, box.width);
+  const above = linesAbove(machine, words) - 1;
   return words.map((one, index) =>
-    text(one, { x: box.left, y: noteBaseline(box) - noteStep * (words.length - index) }, { size: size.source }),
+    text(one, { x: box.left, y: noteBaseline(box) - noteStep * (above - index) }, { size: size.source }),
   );
 }
 

@@ -40,6 +40,40 @@ test.each([
   expect(trimmed(number, count)).toBe(text);
 });
 
+test.each([
+  [3 / 32, 4, "0.0938"],
+  [5 / 32, 4, "0.1563"],
+  [0.1875, 3, "0.188"],
+  [-0.1875, 3, "−0.188"],
+  [1.005, 2, "1.01"],
+  [1.4999999999, 0, "1"],
+  [8.345, 2, "8.35"],
+  [5e-7, 6, "0.000001"],
+])("a half goes away from zero: %d with %d places is %s", (number, count, text) => {
+  expect(formatFixed(number, count)).toBe(text);
+});
+
+test("any decimal is rounded as its digits are, half away from zero", () => {
+  const digits = fc.tuple(
+    fc.boolean(),
+    fc.bigInt({ min: 0n, max: 10n ** 9n }),
+    fc.integer({ min: 0, max: 6 }),
+    fc.integer({ min: 0, max: 6 }),
+  );
+  fc.assert(
+    fc.property(digits, ([minus, whole, given, asked]) => {
+      const scaled = String(whole).padStart(given + 1, "0");
+      const text = `${minus ? "-" : ""}${scaled.slice(0, scaled.length - given)}${given > 0 ? `.${scaled.slice(-given)}` : ""}`;
+      // In whole numbers, which are exact.
+      const by = 10n ** BigInt(Math.max(0, given - asked));
+      const rounded = ((whole + (by > 1n ? by / 2n : 0n)) / by) * 10n ** BigInt(Math.max(0, asked - given));
+      const padded = String(rounded).padStart(asked + 1, "0");
+      const wanted = `${padded.slice(0, padded.length - asked)}${asked > 0 ? `.${padded.slice(-asked)}` : ""}`;
+      expect(formatFixed(Number(text), asked)).toBe(minus && rounded > 0n ? `−${wanted}` : wanted);
+    }),
+  );
+});
+
 test("lengths are written in either unit", () => {
   expect(formatLength(1.27, "mm")).toBe("1.270 mm");
   expect(formatLength(1.27, "in")).toBe("0.0500 in");

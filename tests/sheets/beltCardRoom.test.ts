@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { arrange } from "../../src/sheets/arrange.js";
+import { readTemplate } from "../../src/sheets/readTemplate.js";
 import { measureSheets } from "../support/measureSheets.js";
 import { pdfOf } from "../support/pdfOf.js";
 import { readPdf } from "../support/readPdf.js";
@@ -106,7 +107,7 @@ describe("a caution takes no room where its material is not named", () => {
   test("a material without figures has neither a caution on the card nor its name", () => {
     const words = textsOf(wooden, "belt-card");
     expect(words).not.toMatch(/wood/i);
-    expect(words).toContain("Other materials of the file: no figures.");
+    expect(words).toContain("No figures for no. 5 of the file's materials.");
     expect(cardsOf(wooden)).toBe(1);
   });
 
@@ -213,4 +214,133 @@ drive:
   expect(signed).toMatch(/\w = the outermost of the motor/);
   expect(signed).not.toMatch(/\d = /);
   expect(named(["fast", "slow"])).not.toMatch(/ = /);
+});
+
+describe("positions of nearly the same speed share a row", () => {
+  const four = (labels: string) => cone([112, 96, 76, 55], labels);
+  /** Invented: of sixteen positions of a drill several come within a step of R40 of another. */
+  const sixteen = findingsOf(`name: School drill, room 4
+kind: drill
+limits: { chuck: 3000 rpm }
+drive:
+  motor: { speed: 1400 rpm }
+  cover: { width: 150, height: 110, holes: [[8, 8, 5], [142, 8, 5]] }
+  stages:
+    - { name: motor belt, steps: ${four("1234")} }
+    - { name: spindle belt, steps: ${four("ABCD")} }
+work: { materials: [mild steel, aluminium, brass, acrylic], drills: [2, 3, 4, 5, 6, 8, 10, 13] }
+`);
+  const cards = printOf(sixteen, "belt-card").pages.map((page) =>
+    wordsOf({ ...printOf(sixteen, "belt-card"), pages: [page] }),
+  );
+  const words = textsOf(sixteen, "belt-card");
+
+  test("each is named once, beside the one whose number stands there", () => {
+    const cardOfAll = words.split("PLUG OUT")[1] ?? "";
+    const rows = [...cardOfAll.matchAll(/ (\d [A-D](?: \/ \d [A-D])*) (\d\d+)/g)];
+    const named = rows.flatMap(([, names = "", rpm]) => names.split(" / ").map((name) => ({ name, rpm: Number(rpm) })));
+    const speeds = sixteen.drive?.speeds ?? [];
+    expect(named.map(({ name }) => name).sort()).toEqual(speeds.map(({ position }) => position.name).sort());
+    expect(rows.length).toBeLessThan(speeds.length);
+    for (const { name, rpm } of named) {
+      const own = speeds.find(({ position }) => position.name === name)?.rpm ?? 0;
+      expect(Math.abs(Math.log(own / rpm))).toBeLessThan(Math.log(1.06) + 0.5 / rpm);
+    }
+  });
+
+  test("and the drilling card names for a hole the position that the belt card does", () => {
+    const kept = [...words.matchAll(/ (\d [A-D])(?: \/ \d [A-D])* \d+/g)].map(([, name]) => name);
+    const bars = textsOf(sixteen, "drilling-card");
+    const onBars = bars.slice(0, bars.indexOf("Nearly the same speed"));
+    for (const [, name] of onBars.matchAll(/ (\d [A-D])(?= )/g)) expect(kept).toContain(name);
+    expect(onBars).toMatch(/ \d [A-D] /);
+  });
+
+  test("what one begins with is said where its row is, and the pulleys say for what they are drawn", () => {
+    const [first] = sixteen.drive?.speeds ?? [];
+    const name = first?.position.name ?? "";
+    for (const card of words.split("PLUG OUT").slice(1)) {
+      const row = new RegExp(` ${name}(?: /| \\d)`).test(card);
+      expect(new RegExp(`Begin with ${name}`).test(card)).toBe(row);
+      expect(card.includes("as drawn")).toBe(row && card.includes("countershaft"));
+    }
+    expect(words).toContain(`Begin with ${name}`);
+    expect(cards.length).toBeGreaterThan(0);
+  });
+});
+
+test("six positions beside their pulleys, below a screw's hole, are in 20 pt, and heads in 13 where there are few", async () => {
+  const six = (materials: string) =>
+    findingsOf(`name: Unit six
+units: in
+limits: { chuck: 1500 rpm, spindle: 2500 rpm }
+drive:
+  motor: { speed: 500 rpm }
+  cover: { width: 150 mm, height: 110 mm, corner: 5 mm, holes: [[8 mm, 8 mm, 5 mm]] }
+  stages:
+    - { name: belt, steps: [{ label: A, driver: 7, driven: 4 }, { label: B, driver: 6, driven: 5 }, { label: C, driver: 5, driven: 6 }] }
+    - { name: back gear, steps: [{ label: open }, { label: geared, teeth: [[20, 60], [24, 56]] }] }
+work: { materials: [${materials}], diameters: [1/8, 1/2, 1, 3], derating: 0.8 }
+`);
+  const sizes = async (materials: string, pattern: RegExp) => {
+    const { pages } = await readPdf(await pdfOf(printOf(six(materials), "belt-card")));
+    expect(pages).toHaveLength(1);
+    return pages.flatMap(({ texts }) =>
+      texts.filter(({ text }) => pattern.test(text)).map(({ size }) => size / (25.4 / 72)),
+    );
+  };
+  const rpms = new RegExp(`^(${(six("brass").drive?.speeds ?? []).map(({ rpm }) => rpm.toFixed(0)).join("|")})$`);
+  const four = await sizes("mild steel, brass, aluminium, grey cast iron", rpms);
+  expect(four).toHaveLength(6);
+  for (const size of four) expect(size).toBeCloseTo(20, 3);
+  for (const size of await sizes("brass", /^(belt|rpm|brass)$/)) expect(size).toBeCloseTo(13, 3);
+});
+
+describe("whose card it is", () => {
+  const named = (name: string, size: string) =>
+    findingsOf(`name: ${name}
+limits: { chuck: 1500 rpm }
+drive:
+  motor: { speed: 1425 rpm }
+  cover: { width: 150, height: 110, corner: 6 }
+  stages: [{ name: belt, steps: ${cone([50, 75, 90], "ABC")} }]
+paper: { size: ${size} }
+work: { materials: [mild steel] }
+`);
+
+  test("a long name is smaller, then in two lines, in the card and in the page's foot: its number is not lost", () => {
+    for (const [name, size] of [
+      ["School drill no. 4, Metalwork room", "A5"],
+      ["The Evening Institute's Large Turning Bay Lathe Number Seventeen, by the door", "Letter"],
+    ] as const) {
+      const findings = named(name, size);
+      const words = textsOf(findings, "belt-card");
+      // In the page's foot and in the card.
+      expect(words.split(name)).toHaveLength(3);
+      expect(measureSheets(findings, ["belt-card"]).faults).toEqual([]);
+    }
+  });
+
+  test("rounded corners are drawn where they are cut", () => {
+    const arcs = printOf(named("B", "A4"), "belt-card").pages.flatMap(({ drawing }) =>
+      [...JSON.stringify(drawing).matchAll(/"to":"arc","centre":\{"x":([\d.]+),"y":([\d.]+)\},"radius":6,/g)].map(
+        ([, x, y]) => ({ x: Number(x), y: Number(y) }),
+      ),
+    );
+    // Six in from the cuts of a card of 150 by 110.
+    expect(new Set(arcs.map(({ x }) => x.toFixed(3))).size).toBe(2);
+    expect(Math.max(...arcs.map(({ x }) => x)) - Math.min(...arcs.map(({ x }) => x))).toBeCloseTo(138, 6);
+    expect(Math.max(...arcs.map(({ y }) => y)) - Math.min(...arcs.map(({ y }) => y))).toBeCloseTo(98, 6);
+  });
+
+  test("a card so small that a book of them would hold its rows is refused with what to do", () => {
+    const { template: own } = readTemplate(
+      "title: T\ncard: { width: 60 mm, height: 40 mm }\nblocks:\n  - turn tables: { tables: [distances, whole turns] }\n",
+      "own",
+    );
+    const lathe = findingsOf("name: L\nhandwheels: [{ name: Barrel, travel: 100, feed: 2.5 mm }]\n");
+    expect(own && arrange(lathe, own)).toEqual({
+      missing: expect.stringMatching(/^it would take \d+ cards; give them more room/),
+    });
+  });
 });

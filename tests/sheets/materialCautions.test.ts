@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { remarks } from "../../src/findings/remarks.js";
 import { readJob } from "../../src/job/read.js";
 import { arrange } from "../../src/sheets/arrange.js";
+import { inLanguage } from "../../src/words/language.js";
 import { findingsOf, printOf, sheetNames, template } from "../support/sheets.js";
 import { wordsOf } from "../support/words.js";
 
@@ -41,6 +42,15 @@ describe("what burns or poisons stands on every sheet that names it", () => {
     if ("missing" in found) return;
     const words = wordsOf(found.print);
     expect(/magnesium/i.test(words)).toBe(words.includes(caution));
+  });
+
+  test("its greatest speed in the machine's own unit first", () => {
+    const own = lathe("magnesium");
+    const words = (units: "mm" | "in") =>
+      wordsOf(printOf({ ...own, machine: { ...own.machine, units } }, "speed-diagram"));
+    expect(words("mm")).toContain("below 213 m/min (700 ft/min)");
+    expect(words("in")).toContain("below 700 ft/min (213 m/min)");
+    inLanguage("de", () => expect(words("in")).toContain("unter 700 ft/min (213 m/min)"));
   });
 
   test("a material of one's own too, and its source on paper", () => {

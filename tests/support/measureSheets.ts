@@ -158,7 +158,7 @@ function cautionsOf(materials: readonly string[]): string {
   const context = { findings, handwheels: [], use: "turning" as const, width: wide, height: wide };
   const runs: Run[] = [
     ...(block.allowed.of ?? []).flatMap((of) => block.draw({ ...context, settings: { of } })),
-    ...materialCautions(materials, wide),
+    ...(["mm", "in"] as const).flatMap((units) => materialCautions(materials, wide, { units })),
   ];
   const sentences = runs.flatMap(({ drawing }) => wordsOf(drawing.marks)).join("\n");
   sentencesFor.set(key, sentences);

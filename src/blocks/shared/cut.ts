@@ -39,3 +39,28 @@ export const holeCuts = (at: { x: number; y: number }, holes: readonly Hole[]): 
           { name: "cut" },
         ),
       ];
+
+/** Rounded corners, each on a thin line of its own: no knife laid on marks finds them. */
+export function cornerCuts(at: { x: number; y: number }, width: number, height: number, radius: number): Mark[] {
+  if (radius <= 0) return [];
+  const quarter = Math.PI / 2;
+  const [left, right] = [at.x + radius, at.x + width - radius];
+  const [top, bottom] = [at.y + radius, at.y + height - radius];
+  const bends = [
+    { centre: { x: right, y: top }, start: -quarter },
+    { centre: { x: right, y: bottom }, start: 0 },
+    { centre: { x: left, y: bottom }, start: quarter },
+    { centre: { x: left, y: top }, start: 2 * quarter },
+  ];
+  return [
+    group(
+      { x: 0, y: 0 },
+      bends.map(({ centre, start }) => ({
+        kind: "path" as const,
+        segments: [{ to: "arc" as const, centre, radius, start, end: start + quarter }],
+        pen: cutLine,
+      })),
+      { name: "corners" },
+    ),
+  ];
+}

@@ -4,11 +4,12 @@ import { NoRoom } from "../shared/noRoom.js";
 import { size } from "../shared/style.js";
 import { type Name, nameHeight, nameOf } from "./beltNames.js";
 
+/** Steps of the belts, and the way of the rest: "A" and "open". */
+export type Labels = { readonly belts: readonly string[]; readonly way: string };
 /** One belt position as the card shows it. */
-export type BeltRow = {
-  /** Steps of the belts, and the way of the rest: "A" and "open". */
-  readonly belts: readonly string[];
-  readonly way: string;
+export type BeltRow = Labels & {
+  /** Positions that give nearly the same speed. */
+  readonly also: readonly Labels[];
   /** Without where nobody knows it. */
   readonly rpm?: string;
   /** Raised beside the speed, explained at the foot. */
@@ -28,16 +29,18 @@ export type BeltColumn = {
 };
 export type BeltCell = { readonly words: string; readonly set?: string };
 
-/** How large and how close rows stand: the em of positions and speeds, least and most from one row to the next; one with two lines in
- *  it is higher. mm */
-export type Density = { readonly em: number; readonly least: number; readonly most: number };
+/** How large and how close rows stand: the em of positions and speeds, and of what stands over the columns; least and most from one row
+ *  to the next; one with two lines in it is higher. mm */
+export type Density = { readonly em: number; readonly head: number; readonly least: number; readonly most: number };
 /** The largest first. 13 pt is what is still read at 0.7 m. */
 export const densities: readonly Density[] = [
-  { em: size.hand, least: 7.5, most: 11.5 },
-  { em: size.hand, least: 6.3, most: 11.5 },
-  { em: size.card, least: 5.2, most: 7.5 },
+  { em: size.hand, head: size.card, least: 7.5, most: 11.5 },
+  { em: size.hand, head: size.text, least: 7.5, most: 11.5 },
+  { em: size.hand, head: size.text, least: 6.3, most: 11.5 },
+  { em: size.card, head: size.card, least: 5.2, most: 7.5 },
+  { em: size.card, head: size.text, least: 5.2, most: 7.5 },
 ];
-const gap = 2.2;
+const gap = 2;
 /** From the sign beside a speed to the first material. */
 export const signGap = 1.4;
 /** Beside a way of the drive that stands upright. */
@@ -50,7 +53,8 @@ export const barMargin = 0.6;
 /** To the lines above and below. */
 export const barClear = 0.2;
 export const barStep = 1.15;
-export const headingStep = size.text * 1.3;
+/** From line to line over the columns. */
+export const headingStep = ({ density }: Pick<BeltTable, "density">): number => density.head * 1.3;
 /** Longer names widen their column, up to `widestHeading`. */
 const mostHeadingLines = 3;
 const widestHeading = 30;
@@ -77,17 +81,22 @@ export type BeltTable = {
 };
 
 /** The table's columns and rows measured, on a card so wide. `title`: over the materials. `turned`: the ways of the drive stand upright
- *  beside the rows of each, which leaves room for a material more. */
+ *  beside the rows of each, which leaves room for a material more, as does what gives nearly the same speed `below` and not beside. */
 export function beltTableOf(
   { rows, columns, title }: Pick<BeltTable, "rows" | "columns" | "title">,
   card: number,
-  { turned, density }: { readonly turned: boolean; readonly density: Density },
+  { turned, below, density }: { readonly turned: boolean; readonly below: boolean; readonly density: Density },
 ): BeltTable {
   const apart = turned && rows.every(({ belts, way }) => belts.length > 0 && way !== "");
   const wayWidth = apart ? size.card * 1.1 + wayGap : 0;
-  const names = rows.map((row) => nameOf(apart ? { ...row, way: "" } : row, nameShare * card, density.em));
+  // What stands upright beside a row holds for it and for what it names of the same way.
+  const named = (row: BeltRow) => {
+    const own = ({ belts, way }: Labels) => ({ belts, way: way === row.way ? "" : way });
+    return apart ? { ...own(row), also: row.also.map(own) } : row;
+  };
+  const names = rows.map((row) => nameOf(named(row), nameShare * card, density.em, below));
   const known = rows.map(({ rpm }) => (rpm === undefined ? 4 : textWidth(rpm, density.em, "bold")));
-  const columnWidths = columns.map(leastColumn);
+  const columnWidths = columns.map((column) => leastColumn(column, density.head));
   const ways = waysOf({ rows }, [0, rows.length]);
   // The rows of a way are together as high as its name is long, where all of them stand on one card.
   const upright = (index: number) => {
@@ -100,14 +109,14 @@ export function beltTableOf(
     ...{ rows, columns, names, title, density },
     wayWidth,
     nameWidth: Math.max(
-      textWidth(say("belt card.belt"), size.text, "bold") - wayWidth,
+      textWidth(say("belt card.belt"), density.head, "bold") - wayWidth,
       ...names.map(({ width }) => width),
     ),
-    rpmWidth: Math.max(textWidth(say("belt card.rpm"), size.text, "bold"), ...known),
+    rpmWidth: Math.max(textWidth(say("belt card.rpm"), density.head, "bold"), ...known),
     signWidth: Math.max(0, ...signs),
     columnWidths,
     wishes: columns.map(({ name }, index) =>
-      Math.max(columnWidths[index] ?? 0, Math.min(widestHeading, textWidth(name, size.text, "bold"))),
+      Math.max(columnWidths[index] ?? 0, Math.min(widestHeading, textWidth(name, density.head, "bold"))),
     ),
     bar: Math.max(0, ...rows.map(({ forbidden = "" }) => textWidth(forbidden, size.card, "bold"))),
     heights: rows.map((_, index) => {
@@ -238,16 +247,19 @@ export function acrossCards(table: BeltTable, width: number, alike: boolean): nu
   return alike && even.length === greedy.length ? even : greedy;
 }
 
+/** Of the title over the names of the materials. */
+export const titleStep = size.text * 1.3;
+
 /** The title in the corner over position and speed, in lines, where it has room there beside the names of the materials. */
 export function cornerTitle(table: BeltTable, lines: number): string[] | undefined {
   const own = wrapText(table.title, keyWidth(table), size.text, "regular");
-  return own.length < lines ? own : undefined;
+  return own.length * titleStep <= (lines - 1) * headingStep(table) + 1e-9 ? own : undefined;
 }
 
 export function headingHeight(table: BeltTable, shown: readonly number[], width: number): number {
   const lines = headingLines(table, shown, placed(table, shown, width));
   const over = shown.length > 0 && cornerTitle(table, lines) === undefined ? 1 : 0;
-  return (lines + over) * headingStep + 1.2;
+  return lines * headingStep(table) + over * titleStep + 1.2;
 }
 
 export type Span = { readonly left: number; readonly right: number };
@@ -275,22 +287,22 @@ export const signEm = (sign: string, { em }: Density): number =>
 export const middleOf = ({ left, right }: Span): number => (left + right) / 2;
 
 export const headed = (table: BeltTable, index: number, span: Span): string[] =>
-  wrapText(table.columns[index]?.name ?? "", span.right - span.left, size.text, "bold");
+  wrapText(table.columns[index]?.name ?? "", span.right - span.left, table.density.head, "bold");
 
 export const headingLines = (table: BeltTable, shown: readonly number[], places: readonly Span[]): number =>
   Math.max(1, ...shown.map((index, at) => headed(table, index, places[at] as Span).length));
 
 export const rpmEndOf = ({ wayWidth, nameWidth, rpmWidth }: BeltTable): number => wayWidth + nameWidth + gap + rpmWidth;
 
-function leastColumn({ name, cells }: BeltColumn): number {
+function leastColumn({ name, cells }: BeltColumn, head: number): number {
   const own = Math.max(
     0,
     ...cells.map(({ words, set }) =>
       Math.max(textWidth(words, size.card, "regular"), textWidth(set ?? "", size.text, "regular")),
     ),
   );
-  const parts = name.split(/\s+|(?<=-)/).map((part) => textWidth(part, size.text, "bold"));
+  const parts = name.split(/\s+|(?<=-)/).map((part) => textWidth(part, head, "bold"));
   let width = Math.min(widestHeading, Math.max(own, 8, ...parts));
-  while (width < widestHeading && wrapText(name, width, size.text, "bold").length > mostHeadingLines) width += 0.5;
+  while (width < widestHeading && wrapText(name, width, head, "bold").length > mostHeadingLines) width += 0.5;
   return Math.max(own, width);
 }

@@ -26,6 +26,7 @@ import {
   sameBar,
   signEm,
   signGap,
+  titleStep,
   waysOf,
 } from "./beltMeasure.js";
 import { type Name, nameMarks } from "./beltNames.js";
@@ -86,8 +87,10 @@ export function drawnTable(
 }
 
 function headingMarks(table: BeltTable, shown: readonly number[], places: readonly Span[], head: number): Mark[] {
-  const bold = { size: size.text, weight: "bold" } as const;
-  const last = head - 1.2 - 0.25 * size.text;
+  const em = table.density.head;
+  const step = headingStep(table);
+  const bold = { size: em, weight: "bold" } as const;
+  const last = head - 1.2 - 0.25 * em;
   const [first, end] = [places[0], places.at(-1)];
   const lines = headingLines(table, shown, places);
   const corner = shown.length > 0 ? cornerTitle(table, lines) : undefined;
@@ -95,13 +98,13 @@ function headingMarks(table: BeltTable, shown: readonly number[], places: readon
     text(say("belt card.belt"), { x: 0, y: last }, bold),
     text(say("belt card.rpm"), { x: rpmEndOf(table), y: last }, { ...bold, anchor: "end" }),
     ...(corner ?? []).map((words, at) =>
-      text(words, { x: 0, y: last - (lines - 1 - at) * headingStep }, { size: size.text }),
+      text(words, { x: 0, y: last - step * (lines - 1) + at * titleStep }, { size: size.text }),
     ),
     ...(corner === undefined && first && end
       ? [
           text(
             fitting(table.title, end.right),
-            { x: titleEnd(table.title, first.left, end.right), y: last - lines * headingStep },
+            { x: titleEnd(table.title, first.left, end.right), y: last - lines * step },
             { size: size.text, anchor: "end" },
           ),
         ]
@@ -110,11 +113,7 @@ function headingMarks(table: BeltTable, shown: readonly number[], places: readon
       const span = places[at] as Span;
       const words = headed(table, index, span);
       return words.map((one, line) =>
-        text(
-          one,
-          { x: middleOf(span), y: last - (words.length - 1 - line) * headingStep },
-          { ...bold, anchor: "middle" },
-        ),
+        text(one, { x: middleOf(span), y: last - (words.length - 1 - line) * step }, { ...bold, anchor: "middle" }),
       );
     }),
   ];
