@@ -51,9 +51,9 @@ test.each(["diameter", "travel"])("without a dial the sum ends in turns of a whe
   expect(workedOut(0.04, told?.times ?? "")).toBeCloseTo(0.1, 6);
 });
 
-const planWords = (dial: string): string => {
+const planWords = (dial: string, units = "in"): string => {
   const findings = findingsOf(`name: L
-units: in
+units: ${units}
 limits: { chuck: 2000 rpm }
 drive:
   motor: { speed: 1425 rpm }
@@ -94,7 +94,7 @@ test("a dial whose 25 stands for 0.025 in is told in its own numbers", () => {
 });
 
 test("where dial and sheet count alike nothing is reckoned", () => {
-  const words = planWords(drum("0.01 in"));
-  expect(words).toContain("Set 1.0000 − measured instead of 0.");
+  const words = planWords(drum("0.02 mm"), "mm");
+  expect(words).toContain("Set 25.40 − measured instead of 0.");
   expect(words.match(/Go on by that\./g)).toHaveLength(2);
 });
