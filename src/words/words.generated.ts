@@ -1031,6 +1031,8 @@ export type Gaps = {
   "plan findings.finer than the slide": "tolerance" | "holds";
   "plan findings.finer than the reading": "doubt" | "margin";
   "plan findings.finer than the reading, feed unknown": "doubt" | "margin";
+  "plan findings.finer than the reading, no dial": "doubt" | "margin";
+  "plan findings.finer than the reading, worn and no dial": "doubt" | "margin";
   "plan findings.measure and correct": "doubt";
   "plan findings.beyond the drill limit": "diameter" | "limit";
   "plan findings.beyond the drill limit remedy": never;
@@ -2698,6 +2700,8 @@ const en: Readonly<Record<Key, Text>> = {
   "plan findings.finer than the slide": "a tolerance of {tolerance} from end to end is finer than this slide holds, about {holds}",
   "plan findings.finer than the reading": "measured once before the last cut it comes out to ± {doubt}, and its tolerance leaves ± {margin}",
   "plan findings.finer than the reading, feed unknown": "gauge and dial alone leave ± {doubt}, the feed's own ± is not known, and the tolerance leaves ± {margin}",
+  "plan findings.finer than the reading, no dial": "there is no dial to go by; gauge and slide alone leave ± {doubt}, and the tolerance leaves ± {margin}",
+  "plan findings.finer than the reading, worn and no dial": "the slide is worn and there is no dial to go by; gauge and slide alone leave ± {doubt}, and the tolerance leaves ± {margin}",
   "plan findings.measure and correct": "measure and correct: leave {doubt} on the diameter, measure again, and take off what is left",
   "plan findings.beyond the drill limit": "{diameter} is larger than the machine drives: limits: drill: {limit}",
   "plan findings.beyond the drill limit remedy": "do not run it; bore it, or take it to another machine",
@@ -4362,6 +4366,8 @@ const de: Readonly<Record<Key, Text>> = {
   "plan findings.finer than the slide": "eine Toleranz von insgesamt {tolerance} ist feiner, als dieser Schlitten hält, etwa {holds}",
   "plan findings.finer than the reading": "vor dem letzten Schnitt einmal gemessen ergibt es ± {doubt}, und die Toleranz lässt ± {margin} zu",
   "plan findings.finer than the reading, feed unknown": "Messzeug und Skala allein lassen ± {doubt} offen, das ± des Wegs je Umdrehung ist nicht bekannt, und die Toleranz lässt ± {margin} zu",
+  "plan findings.finer than the reading, no dial": "es gibt keine Skala, nach der man gehen könnte; Messzeug und Schlitten allein lassen ± {doubt} offen, und die Toleranz lässt ± {margin} zu",
+  "plan findings.finer than the reading, worn and no dial": "der Schlitten ist abgenutzt, und es gibt keine Skala, nach der man gehen könnte; Messzeug und Schlitten allein lassen ± {doubt} offen, und die Toleranz lässt ± {margin} zu",
   "plan findings.measure and correct": "messen und berichtigen: {doubt} im Durchmesser stehen lassen, noch einmal messen und abnehmen, was übrig ist",
   "plan findings.beyond the drill limit": "{diameter} ist größer, als die Maschine schafft: limits: drill: {limit}",
   "plan findings.beyond the drill limit remedy": "nicht bohren; ausdrehen, oder auf eine andere Maschine nehmen",
