@@ -519,10 +519,6 @@ export type Gaps = {
   "turns.counted bare": never;
   "turns.begun": "turn";
   "turns.on row": "turns" | "figure" | "row";
-  "turns.corrected anywhere": "distance" | "wheel" | "setting";
-  "turns.corrected by start": "distance" | "wheel" | "ways";
-  "turns.corrected from": "turn" | "setting";
-  "turns.backwards": "setting";
   "turns.turns alone": "turns";
   "turns.no whole turn, then": "figure" | "unit";
   "turns.turns, then": "n" | "figure" | "unit";
@@ -845,6 +841,9 @@ export type Gaps = {
   "plan.within": "least" | "most";
   "plan.column done": never;
   "plan.column measured": never;
+  "plan.corrected": never;
+  "plan.corrected movement": "distance" | "wheel";
+  "plan.column starts at turn": never;
   "plan.column so that it reads": never;
   "plan.column and": never;
   "plan.set by measuring": never;
@@ -2188,10 +2187,6 @@ const en: Readonly<Record<Key, Text>> = {
   "turns.counted bare": "Turns; begun at this turn of the readings. – ends beyond what was measured.",
   "turns.begun": "begun at turn {turn}",
   "turns.on row": "{turns} + {figure}, row {row}",
-  "turns.corrected anywhere": "Corrected over the stretch that was measured, {distance} by the {wheel}: begun at a whole turn of the readings, {setting}.",
-  "turns.corrected by start": "Corrected over the stretch that was measured, {distance} by the {wheel}: {ways}.",
-  "turns.corrected from": "from turn {turn} of the readings: {setting}",
-  "turns.backwards": "backwards: {setting}",
   "turns.turns alone": "{turns} turns",
   "turns.no whole turn, then": "no whole turn, then the dial reads {figure} {unit}",
   "turns.turns, then": {"one":"{n} turn, then the dial reads {figure} {unit}","other":"{n} turns, then the dial reads {figure} {unit}"},
@@ -2514,6 +2509,9 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.within": "{least} to {most}",
   "plan.column done": "done",
   "plan.column measured": "measured",
+  "plan.corrected": "Corrected over the stretch that was measured, by the turn of the readings at which the slide starts.",
+  "plan.corrected movement": "{distance} by the {wheel}",
+  "plan.column starts at turn": "starts at turn",
   "plan.column so that it reads": "so that it reads",
   "plan.column and": "and",
   "plan.set by measuring": "set by measuring",
@@ -3854,10 +3852,6 @@ const de: Readonly<Record<Key, Text>> = {
   "turns.counted bare": "Umdrehungen; begonnen bei dieser Umdrehung der Ablesungen. – endet jenseits des Gemessenen.",
   "turns.begun": "begonnen bei {turn}",
   "turns.on row": "{turns} + {figure}, Reihe {row}",
-  "turns.corrected anywhere": "Berichtigt über die gemessene Strecke, {distance} mit {wheel}: begonnen bei einer ganzen Umdrehung der Ablesungen, {setting}.",
-  "turns.corrected by start": "Berichtigt über die gemessene Strecke, {distance} mit {wheel}: {ways}.",
-  "turns.corrected from": "ab Umdrehung {turn} der Ablesungen: {setting}",
-  "turns.backwards": "rückwärts: {setting}",
   "turns.turns alone": "{turns} Umdrehungen",
   "turns.no whole turn, then": "keine ganze Umdrehung, dann zeigt die Skala {figure} {unit}",
   "turns.turns, then": {"one":"{n} Umdrehung, dann zeigt die Skala {figure} {unit}","other":"{n} Umdrehungen, dann zeigt die Skala {figure} {unit}"},
@@ -4180,6 +4174,9 @@ const de: Readonly<Record<Key, Text>> = {
   "plan.within": "{least} bis {most}",
   "plan.column done": "erledigt",
   "plan.column measured": "gemessen",
+  "plan.corrected": "Berichtigt über die gemessene Strecke, je nach der Umdrehung der Ablesungen, bei der der Schlitten beginnt.",
+  "plan.corrected movement": "{distance} mit {wheel}",
+  "plan.column starts at turn": "ab Umdrehung",
   "plan.column so that it reads": "bis sie zeigt",
   "plan.column and": "und",
   "plan.set by measuring": "nach Messen",

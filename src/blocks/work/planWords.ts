@@ -162,7 +162,8 @@ export function sumRules(wheels: readonly HandwheelFinding[]): string[] {
   return [say("plan.sums on fixed dials", { turns: turns.join("; ") })];
 }
 
-const wheelWords = (wheel: HandwheelFinding): string => {
+/** With what its dial counts in. */
+export const wheelWords = (wheel: HandwheelFinding): string => {
   const unit = figureUnit(wheel);
   return unit === "" ? wheel.handwheel.name : `${wheel.handwheel.name}, ${unit}`;
 };
