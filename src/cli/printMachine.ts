@@ -7,7 +7,7 @@ import type { Print } from "../drawing/page.js";
 import type { Findings } from "../findings/findings.js";
 import type { Format } from "../output/formats.js";
 import type { Tools } from "../output/render.js";
-import { printsOf, withHandwheels } from "../printing/prints.js";
+import { absentInEnglish, printsOf, withHandwheels } from "../printing/prints.js";
 import type { NamedJob } from "../sheets/pack.js";
 import type { LanguageCode } from "../words/languages.generated.js";
 import { answered } from "./answered.js";
@@ -84,12 +84,10 @@ async function makePages(
     for (const { name } of request.templates.filter((sheet) => withoutWheels.includes(sheet.name)))
       io.err(`${path}: the ${name} sheet shows no handwheel: --handwheel changes nothing on it`);
   const chosen = withHandwheels(findings, handwheels);
-  const { prints, absent, language, binder } = printsOf(findings, { ...request, handwheels });
-  // The terminal speaks English; a sheet that cannot be made costs nothing to ask for again.
-  const untold = request.templates.filter(({ name }) => absent.some((one) => one.name === name));
-  const english =
-    language === "en" ? absent : printsOf(findings, { ...request, templates: untold, language: "en" }).absent;
-  for (const { name, why, at } of english) {
+  const wish = { ...request, handwheels };
+  const made = printsOf(findings, wish);
+  const { prints, language, binder } = made;
+  for (const { name, why, at } of absentInEnglish(findings, wish, made)) {
     if (at !== undefined) throw new Refusal(`${request.templateFiles[name] ?? name}:${at}: ${why}`);
     if (request.asked) throw new Refusal(`${path}: sheet ${name} cannot be made: ${why}`);
     io.err(`${path}: no ${name} sheet: ${why}`);

@@ -38,6 +38,10 @@ export const operations: readonly Operation[] = [
 /** Every word for one. */
 export const operationWords: readonly string[] = operations.flatMap(({ name, aliases }) => [name, ...aliases]);
 
+/** In a template: what the machine is used for, or the use that the block is `for`. */
+export const BY_USE = "by use";
+export const operationChoices: readonly string[] = [BY_USE, ...operationWords];
+
 /** What it is called on paper. */
 export const operationName = (name: string): string => translated(name);
 

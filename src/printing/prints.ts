@@ -34,6 +34,15 @@ export function printsOf(findings: Findings, { templates, jobs = [], handwheels,
   return { prints, absent, language, binder: () => made(() => bind(told, prints, absent)) };
 }
 
+/** Sheets that are not made, and why, in English, in which the terminal speaks. One that only longer words of the paper's language leave
+ *  no room for would be made in English: it is told in those words. */
+export function absentInEnglish(findings: Findings, wish: Wish, { absent, language }: Prints): readonly Absent[] {
+  if (language === "en" || absent.length === 0) return absent;
+  const templates = wish.templates.filter(({ name }) => absent.some((one) => one.name === name));
+  const english = printsOf(findings, { ...wish, templates, language: "en" }).absent;
+  return absent.map((own) => english.find(({ name, of }) => name === own.name && of === own.of) ?? own);
+}
+
 /** Only of the handwheels named, whatever their case; all of them where none are. */
 export function withHandwheels(findings: Findings, names: readonly string[] | undefined): Findings {
   if (names === undefined) return findings;

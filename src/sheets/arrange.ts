@@ -29,7 +29,7 @@ import {
 import { type Box, frameOn } from "./margins.js";
 import { namesDanger, onEveryPage } from "./named.js";
 import { has, unmet } from "./needs.js";
-import { settingsFor, unknownWheel, wheelsOf } from "./ofHandwheel.js";
+import { settingsFor, unknownWheel, wheelsOf } from "./ofMachine.js";
 import type { Template } from "./template.js";
 
 /** A sheet's pages, or what is missing in the machine file (or of the paper) to make them. */

@@ -41,7 +41,7 @@ export const blockGuide: { readonly [B in BlockName]: Guide<B> } = {
       "a row for every belt position: its speed, and the diameters that it serves of each material; all pulleys once",
     needs: "drive:",
     settings: {
-      operation: other("what is done"),
+      operation: other("what is done; by use: what the machine is for"),
       materials: count("the first so many of the file's"),
       cards: count("at most so many, for which the last materials may be left out"),
       caution: other("in the strip at the top, by where the hand will be"),
@@ -50,7 +50,10 @@ export const blockGuide: { readonly [B in BlockName]: Guide<B> } = {
   "speed diagram": {
     shows: "diameter against cutting speed: a line for each position, a band for each material",
     needs: "drive:",
-    settings: { operation: other("what is done"), leave: length("kept free below it, for what follows") },
+    settings: {
+      operation: other("what is done; by use: what the machine is for"),
+      leave: length("kept free below it, for what follows"),
+    },
   },
   "speed tree": {
     shows: "every way from motor to spindle, with the gaps and overlaps of the speeds",

@@ -112,12 +112,17 @@ function noteLines(machine: Machine, trueSize: boolean, width: number): string[]
 
 /** What the foot takes of a page, mm: the title block, these lines, one for the printer's correction, and the room to the body. */
 export const footHeight = (machine: Machine, trueSize: boolean, width: number): number =>
-  blockHeight + 1 + noteStep * (1 + Math.max(2, noteLines(machine, trueSize, width).length));
+  blockHeight + 1 + noteStep * Math.max(3, linesAbove(machine, noteLines(machine, trueSize, width)));
+
+/** Where no printer is named, a third line takes the place of its correction: longer words of another language cost a page nothing. */
+const linesAbove = ({ paper }: Machine, { length }: readonly string[]): number =>
+  paper.printer === undefined && length > 2 ? length : length + 1;
 
 export function pageNotes(machine: Machine, trueSize: boolean, box: Box): Mark[] {
   const words = noteLines(machine, trueSize, box.width);
+  const above = linesAbove(machine, words) - 1;
   return words.map((one, index) =>
-    text(one, { x: box.left, y: noteBaseline(box) - noteStep * (words.length - index) }, { size: size.source }),
+    text(one, { x: box.left, y: noteBaseline(box) - noteStep * (above - index) }, { size: size.source }),
   );
 }
 

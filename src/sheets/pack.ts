@@ -10,6 +10,8 @@ export type Absent = {
   readonly name: string;
   readonly title: string;
   readonly why: string;
+  /** The job that it is about. */
+  readonly of?: string;
   /** Where in the template, when that is what is wrong. */
   readonly at?: string;
 };
@@ -31,7 +33,11 @@ export function pack(
     const title = translated(template.title);
     const add = (result: Arranged, of?: string) => {
       if ("missing" in result)
-        absent.push({ name, title, why: result.missing, ...(result.at !== undefined && { at: result.at }) });
+        absent.push({
+          ...{ name, title, why: result.missing },
+          ...(result.at !== undefined && { at: result.at }),
+          ...(of !== undefined && { of }),
+        });
       else prints.push(of === undefined ? result.print : { ...result.print, of });
     };
     if (jobs.length > 0 && isAboutJob(template))

@@ -68,9 +68,11 @@ export type Gaps = {
   "cautions.never finer than": "material" | "feed" | "sources";
   "belt card.belt": never;
   "belt card.rpm": never;
-  "belt card.turn diameters": "most";
-  "belt card.drill diameters": "most";
-  "belt card.other diameters": "operation" | "most";
+  "belt card.turn diameters": "unit" | "most";
+  "belt card.drill diameters": "unit" | "most";
+  "belt card.other diameters": "operation" | "unit" | "most";
+  "belt card.unit mm": never;
+  "belt card.unit in": never;
   "belt card.all": never;
   "belt card.to": "to";
   "belt card.from": "from";
@@ -84,9 +86,12 @@ export type Gaps = {
   "belt card.countershaft number": "n";
   "belt card.clamp": never;
   "belt card.begin with": "position";
+  "belt card.begin": "position";
+  "belt card.drawn": "position";
   "belt card.sign": "sign" | "name";
   "belt card.blank": never;
   "belt card.omitted": "positions";
+  "belt card.either": never;
   "belt card.by ratio": never;
   "belt card.measure first": never;
   "belt card.reading doubtful": never;
@@ -100,7 +105,7 @@ export type Gaps = {
   "belt card.larger too fast": never;
   "belt card.too fast": "materials";
   "belt card.no figures": "materials";
-  "belt card.others": never;
+  "belt card.others": "numbers";
   "belt card.further": never;
   "speed diagram.slowest": "position";
   "speed diagram.rpm": never;
@@ -1736,9 +1741,11 @@ const en: Readonly<Record<Key, Text>> = {
   "cautions.never finer than": "Never feed {material} more finely than {feed} a revolution ({sources}): its fine chips burn.",
   "belt card.belt": "belt",
   "belt card.rpm": "rpm",
-  "belt card.turn diameters": "turning: diameters by speed (told to {most})",
-  "belt card.drill diameters": "drills by speed (told to {most})",
-  "belt card.other diameters": "{operation}: diameters by speed (told to {most})",
+  "belt card.turn diameters": "turning: diameters in {unit} by speed (told to {most})",
+  "belt card.drill diameters": "drills in {unit} by speed (told to {most})",
+  "belt card.other diameters": "{operation}: diameters in {unit} by speed (told to {most})",
+  "belt card.unit mm": "mm",
+  "belt card.unit in": "inches",
   "belt card.all": "all",
   "belt card.to": "to {to}",
   "belt card.from": "{from}+",
@@ -1752,9 +1759,12 @@ const en: Readonly<Record<Key, Text>> = {
   "belt card.countershaft number": "countershaft {n}",
   "belt card.clamp": "Clamp the work.",
   "belt card.begin with": "Begin with {position}, as drawn.",
+  "belt card.begin": "Begin with {position}.",
+  "belt card.drawn": "Drawn: {position}.",
   "belt card.sign": "{sign} = {name}",
   "belt card.blank": "Blank: take another row for this material.",
-  "belt card.omitted": "Left out, as another gives nearly the same speed: {positions}.",
+  "belt card.omitted": "Nearly the same speed, so either: {positions}.",
+  "belt card.either": "/ either: nearly the same speed.",
   "belt card.by ratio": "~ by ratio, not measured.",
   "belt card.measure first": "! measure first: near the limit.",
   "belt card.reading doubtful": "? reading doubtful: measure again.",
@@ -1768,7 +1778,7 @@ const en: Readonly<Record<Key, Text>> = {
   "belt card.larger too fast": "Larger than listed: too fast here.",
   "belt card.too fast": "Even the slowest is too fast for {materials}.",
   "belt card.no figures": "No figures for {materials}.",
-  "belt card.others": "Other materials of the file: no figures.",
+  "belt card.others": "No figures for no. {numbers} of the file's materials.",
   "belt card.further": "Further materials: speed diagram.",
   "speed diagram.slowest": "{position}, turned down",
   "speed diagram.rpm": "rpm",
@@ -3330,7 +3340,7 @@ const en: Readonly<Record<Key, Text>> = {
   "no room.card row": "a row of the belt card needs {wants} mm across and has {has}",
   "no room.too many cards": "{positions} positions need more than {cards} belt cards of this size",
   "no room.single row": "the belt card is too small for a single row beneath its cautions",
-  "no room.larger cover": "give it more room: drive: cover: in the machine file, card: in a template of your own, or larger paper",
+  "no room.larger cover": "name fewer materials (positions: { materials: 4 } in a template of your own), or give it more room: drive: cover: in the machine file, card: in a template of your own, or larger paper",
   "no room.bars": "the bars of the printer check have no room",
   "no room.words of bars": "the words of the printer check have no room between its bars",
 };
@@ -3401,9 +3411,11 @@ const de: Readonly<Record<Key, Text>> = {
   "cautions.never finer than": "{material} nie feiner als {feed} je Umdrehung vorschieben ({sources}): seine feinen Späne brennen.",
   "belt card.belt": "Riemen",
   "belt card.rpm": "U/min",
-  "belt card.turn diameters": "Drehen: Durchmesser je Drehzahl (bis {most} angegeben)",
-  "belt card.drill diameters": "Bohrer je Drehzahl (bis {most} angegeben)",
-  "belt card.other diameters": "{operation}: Durchmesser je Drehzahl (bis {most} angegeben)",
+  "belt card.turn diameters": "Drehen: Durchmesser in {unit} je Drehzahl (bis {most} angegeben)",
+  "belt card.drill diameters": "Bohrer in {unit} je Drehzahl (bis {most} angegeben)",
+  "belt card.other diameters": "{operation}: Durchmesser in {unit} je Drehzahl (bis {most} angegeben)",
+  "belt card.unit mm": "mm",
+  "belt card.unit in": "Zoll",
   "belt card.all": "alle",
   "belt card.to": "bis {to}",
   "belt card.from": "ab {from}",
@@ -3417,9 +3429,12 @@ const de: Readonly<Record<Key, Text>> = {
   "belt card.countershaft number": "Vorgelegewelle {n}",
   "belt card.clamp": "Werkstück spannen.",
   "belt card.begin with": "Anfangen mit {position}, wie gezeichnet.",
+  "belt card.begin": "Anfangen mit {position}.",
+  "belt card.drawn": "Gezeichnet: {position}.",
   "belt card.sign": "{sign} = {name}",
   "belt card.blank": "Leer: für diesen Werkstoff eine andere Zeile nehmen.",
-  "belt card.omitted": "Weggelassen, da eine andere fast dieselbe Drehzahl gibt: {positions}.",
+  "belt card.omitted": "Fast dieselbe Drehzahl, also eine von beiden: {positions}.",
+  "belt card.either": "/ eine von beiden: fast dieselbe Drehzahl.",
   "belt card.by ratio": "~ gerechnet, nicht gemessen.",
   "belt card.measure first": "! erst messen: nahe an der Grenze.",
   "belt card.reading doubtful": "? Messwert zweifelhaft: noch einmal messen.",
@@ -3433,7 +3448,7 @@ const de: Readonly<Record<Key, Text>> = {
   "belt card.larger too fast": "Größer als angegeben: hier zu schnell.",
   "belt card.too fast": "Auch die langsamste Stellung ist zu schnell für {materials}.",
   "belt card.no figures": "Keine Schnittwerte für {materials}.",
-  "belt card.others": "Andere Werkstoffe der Datei: keine Schnittwerte.",
+  "belt card.others": "Keine Schnittwerte für Nr. {numbers} der Werkstoffe in der Datei.",
   "belt card.further": "Weitere Werkstoffe: Drehzahlschaubild.",
   "speed diagram.slowest": "{position}, heruntergeregelt",
   "speed diagram.rpm": "U/min",
@@ -4995,7 +5010,7 @@ const de: Readonly<Record<Key, Text>> = {
   "no room.card row": "eine Zeile der Riemenkarte braucht {wants} mm in der Breite und hat {has}",
   "no room.too many cards": "{positions} Stellungen brauchen mehr als {cards} Riemenkarten dieser Größe",
   "no room.single row": "die Riemenkarte ist zu klein für eine einzige Zeile unter den Warnungen",
-  "no room.larger cover": "mehr Platz geben: drive: cover: in der Maschinendatei, card: in einer eigenen Vorlage, oder größeres Papier",
+  "no room.larger cover": "weniger Werkstoffe nennen (positions: { materials: 4 } in einer eigenen Vorlage) oder mehr Platz geben: drive: cover: in der Maschinendatei, card: in einer eigenen Vorlage, oder größeres Papier",
   "no room.bars": "die Balken der Druckerprobe haben keinen Platz",
   "no room.words of bars": "die Wörter der Druckerprobe haben zwischen den Balken keinen Platz",
 };

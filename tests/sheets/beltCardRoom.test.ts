@@ -106,7 +106,7 @@ describe("a caution takes no room where its material is not named", () => {
   test("a material without figures has neither a caution on the card nor its name", () => {
     const words = textsOf(wooden, "belt-card");
     expect(words).not.toMatch(/wood/i);
-    expect(words).toContain("Other materials of the file: no figures.");
+    expect(words).toContain("No figures for no. 5 of the file's materials.");
     expect(cardsOf(wooden)).toBe(1);
   });
 
@@ -213,4 +213,57 @@ drive:
   expect(signed).toMatch(/\w = the outermost of the motor/);
   expect(signed).not.toMatch(/\d = /);
   expect(named(["fast", "slow"])).not.toMatch(/ = /);
+});
+
+describe("positions of nearly the same speed share a row", () => {
+  const four = (labels: string) => cone([112, 96, 76, 55], labels);
+  /** Invented: of sixteen positions of a drill several come within a step of R40 of another. */
+  const sixteen = findingsOf(`name: School drill, room 4
+kind: drill
+limits: { chuck: 3000 rpm }
+drive:
+  motor: { speed: 1400 rpm }
+  cover: { width: 150, height: 110, holes: [[8, 8, 5], [142, 8, 5]] }
+  stages:
+    - { name: motor belt, steps: ${four("1234")} }
+    - { name: spindle belt, steps: ${four("ABCD")} }
+work: { materials: [mild steel, aluminium, brass, acrylic], drills: [2, 3, 4, 5, 6, 8, 10, 13] }
+`);
+  const cards = printOf(sixteen, "belt-card").pages.map((page) =>
+    wordsOf({ ...printOf(sixteen, "belt-card"), pages: [page] }),
+  );
+  const words = textsOf(sixteen, "belt-card");
+
+  test("each is named once, beside the one whose number stands there", () => {
+    const cardOfAll = words.split("PLUG OUT")[1] ?? "";
+    const rows = [...cardOfAll.matchAll(/ (\d [A-D](?: \/ \d [A-D])*) (\d\d+)/g)];
+    const named = rows.flatMap(([, names = "", rpm]) => names.split(" / ").map((name) => ({ name, rpm: Number(rpm) })));
+    const speeds = sixteen.drive?.speeds ?? [];
+    expect(named.map(({ name }) => name).sort()).toEqual(speeds.map(({ position }) => position.name).sort());
+    expect(rows.length).toBeLessThan(speeds.length);
+    for (const { name, rpm } of named) {
+      const own = speeds.find(({ position }) => position.name === name)?.rpm ?? 0;
+      expect(Math.abs(Math.log(own / rpm))).toBeLessThan(Math.log(1.06) + 0.5 / rpm);
+    }
+  });
+
+  test("and the drilling card names for a hole the position that the belt card does", () => {
+    const kept = [...words.matchAll(/ (\d [A-D])(?: \/ \d [A-D])* \d+/g)].map(([, name]) => name);
+    const bars = textsOf(sixteen, "drilling-card");
+    const onBars = bars.slice(0, bars.indexOf("Nearly the same speed"));
+    for (const [, name] of onBars.matchAll(/ (\d [A-D])(?= )/g)) expect(kept).toContain(name);
+    expect(onBars).toMatch(/ \d [A-D] /);
+  });
+
+  test("what one begins with is said where its row is, and the pulleys say for what they are drawn", () => {
+    const [first] = sixteen.drive?.speeds ?? [];
+    const name = first?.position.name ?? "";
+    for (const card of words.split("PLUG OUT").slice(1)) {
+      const row = new RegExp(` ${name}(?: /| \\d)`).test(card);
+      expect(new RegExp(`Begin with ${name}`).test(card)).toBe(row);
+      expect(card.includes("as drawn")).toBe(row && card.includes("countershaft"));
+    }
+    expect(words).toContain(`Begin with ${name}`);
+    expect(cards.length).toBeGreaterThan(0);
+  });
 });

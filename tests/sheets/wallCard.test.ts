@@ -110,3 +110,29 @@ test("a long title gets smaller, then two lines, and is not cut", () => {
     expect(ownTexts(demoFindings(), template)).toContain(own);
   }
 });
+
+test("what is not said to be of other work is of the machine's: a drill's card is for drilling, a lathe's for turning, each part for its use", () => {
+  const machine = (kind: string) =>
+    findingsOf(
+      `name: M
+kind: ${kind}
+drive:
+  motor: { speed: 1400 rpm }
+  stages: [{ name: belt, steps: [{ label: A, driver: 60, driven: 100 }, { label: B, driver: 100, driven: 60 }] }]
+work: { materials: [mild steel, brass], diameters: [10, 25], drills: [3, 8] }
+`,
+    );
+  const card = "title: C\nblocks: [positions]\n";
+  expect(ownTexts(machine("drill"), card)).toContain("drills by speed");
+  expect(ownTexts(machine("lathe"), card)).toContain("turning: diameters");
+  const onEnd = machine("lathe stood on end");
+  expect(ownTexts(onEnd, card)).toContain("turning: diameters");
+  expect(ownTexts(onEnd, "title: C\nblocks: [positions: { for: drilling }]\n")).toContain("drills by speed");
+  expect(ownTexts(machine("drill"), "title: C\nblocks: [positions: { operation: tapping }]\n")).not.toContain(
+    "drills by speed",
+  );
+  // A drill has no diameters of work to draw the diagram for.
+  expect(ownTexts(machine("drill"), "title: D\nblocks: [speed diagram]\n")).toBe(
+    ownTexts(machine("drill"), "title: D\nblocks: [speed diagram: { operation: drilling }]\n"),
+  );
+});

@@ -5,15 +5,16 @@ import type { SpeedFinding } from "../../drive/finding.js";
 import { rpmWords } from "../../drive/rpmWords.js";
 import type { Findings } from "../../findings/findings.js";
 import { heldByLimit, limitSetting, measureFirst, overLimit } from "../../findings/limits.js";
+import { beginWith, sameSpeed, withoutNearlyAlike } from "../../findings/nearlyAlike.js";
 import { largestDiameter, servedDiameters } from "../../findings/servedDiameters.js";
 import { speedFor } from "../../findings/speedChoice.js";
 import { diametersFor } from "../../findings/uses.js";
 import type { Limits, Machine, Stage } from "../../machine/machine.js";
 import { smallestOf } from "../../quantity/extremes.js";
-import { formatFixed, trimmedSize } from "../../quantity/format.js";
+import { formatFixed, trimmed } from "../../quantity/format.js";
+import { fromMm } from "../../quantity/length.js";
 import { say } from "../../words/say.js";
-import { nearlyAlike } from "../shared/nearlyAlike.js";
-import type { BeltCell, BeltColumn, BeltRow } from "./beltMeasure.js";
+import type { BeltCell, BeltColumn, BeltRow, Labels } from "./beltMeasure.js";
 import { type Range, rangesTold } from "./rangeWords.js";
 
 /** What a belt card says, before it is laid out. */
@@ -22,21 +23,22 @@ export type BeltCard = {
   readonly columns: readonly BeltColumn[];
   /** Over the materials. */
   readonly title: string;
+  /** The row that one begins with. */
+  readonly begin?: number;
   /** What the card explains of these rows and columns at its foot. */
   readonly notes: (rows: readonly number[], columns: readonly number[]) => string[];
 };
 
-/** Positions fast at the top, each way of the drive apart, with the diameters that each serves: with a column for each material, and,
- *  where some are served alike by every position, with those in one. `materials`: the first so many; `fewer`: of positions of
- *  nearly the same speed one. */
+/** Positions fast at the top, each way of the drive apart, those of nearly the same speed in one row, with the diameters that each
+ *  serves: with a column for each material, and, where some are served alike by every position, with those in one. `materials`: the
+ *  first so many; `noted`: of positions that share a row all but one are named at the foot, where names take no room from materials. */
 export function beltCardsOf(
-  findings: Findings,
-  settings: { operation: string; materials: number; fewer?: boolean },
+  all: Findings,
+  settings: { operation: string; materials: number; noted?: boolean },
 ): [BeltCard, ...BeltCard[]] {
-  const { machine } = findings;
-  const all = findings.drive?.speeds ?? [];
-  const omitted = settings.fewer ? nearlyAlike(all, machine.limits, beginWith(all, machine.limits)) : [];
-  const drive = findings.drive && { ...findings.drive, speeds: all.filter((speed) => !omitted.includes(speed)) };
+  // Of two that are nearly one each would serve a sliver of diameters, and drilling's own card names the one.
+  const { findings, alike: merged } = withoutNearlyAlike(all);
+  const { machine, drive } = findings;
   const operation = findOperation(settings.operation)?.name ?? settings.operation;
   const speeds = inOrder(drive?.speeds ?? [], machine.drive?.stages ?? []);
   const materials = machine.work.materials.slice(0, settings.materials);
@@ -44,7 +46,7 @@ export function beltCardsOf(
   const found = known
     ? materials.map((material) => ({
         material,
-        told: toldOf(material, operation, omitted.length === 0 ? findings : { ...findings, ...(drive && { drive }) }),
+        told: toldOf(material, operation, findings),
       }))
     : [];
   const own = found.flatMap(({ material, told }) =>
@@ -63,13 +65,27 @@ export function beltCardsOf(
     found.filter(({ told }) => of(told)).map(({ material }) => materialName(material));
   const figureless = found.filter(({ told }) => told === undefined).map(({ material }) => material);
   const without = figureless.filter((material) => hazardOf(material) === undefined).map(materialName);
+  // By their place in the file: with a name goes its caution, which would take the card.
+  const unnamed = figureless.filter((material) => hazardOf(material) !== undefined);
+  const others = unnamed.map((material) => machine.work.materials.indexOf(material) + 1).join(", ");
   const tooFast = listed((told) => told?.every(({ served }) => served.speed === undefined) === true);
-  const rows = speeds.map((speed) => rowOf(speed, machine));
   const nameIn = (speed: SpeedFinding) => positionName(speed, machine.drive?.stages ?? []);
+  const first = beginWith(drive?.speeds ?? [], machine.limits);
+  const rows = speeds.map((speed) =>
+    rowOf(speed, settings.noted ? [] : merged.flatMap((one) => (one.as === speed ? [one.speed] : [])), machine),
+  );
+  const eitherOf = (shown: readonly number[]): string[] => {
+    const names = shown.flatMap((index) => {
+      const own = sameSpeed(merged).find(([as]) => as === speeds[index]);
+      return own === undefined ? [] : [own.map(nameIn).join(" / ")];
+    });
+    return names.length === 0 ? [] : [say("belt card.omitted", { positions: names.join(", ") })];
+  };
   const withColumns = (columns: readonly BeltColumn[]): BeltCard => ({
     rows,
     columns,
     title: titleOf(operation, findings),
+    ...(first && { begin: speeds.indexOf(first) }),
     notes: (shown, across) => {
       const signs = new Set(shown.map((index) => rows[index]?.sign));
       const unknown = shown.some((index) => rows[index]?.rpm === undefined);
@@ -89,7 +105,8 @@ export function beltCardsOf(
         ...(signs.has("max") ? [say("belt card.turn no higher")] : []),
         ...(unknown ? [say("belt card.unknown")] : []),
         ...(set ? [say("belt card.set")] : []),
-        ...(omitted.length > 0 ? [say("belt card.omitted", { positions: omitted.map(nameIn).join(", ") })] : []),
+        ...(shown.some((index) => rows[index]?.also.length) ? [say("belt card.either")] : []),
+        ...(settings.noted ? eitherOf(shown) : []),
         ...(blank ? [say("belt card.blank")] : []),
         ...(meeting ? [say("belt card.in two rows")] : []),
         ...(across.some((column) => columns[column]?.bearsMore) ? [say("belt card.more speed")] : []),
@@ -97,7 +114,7 @@ export function beltCardsOf(
           ? [say("belt card.larger too fast")]
           : []),
         ...(without.length > 0 ? [say("belt card.no figures", { materials: without.join(", ") })] : []),
-        ...(figureless.length > without.length ? [say("belt card.others")] : []),
+        ...(others === "" ? [] : [say("belt card.others", { numbers: others })]),
         ...(tooFast.length > 0 ? [say("belt card.too fast", { materials: tooFast.join(", ") })] : []),
       ];
     },
@@ -119,10 +136,6 @@ function alike(columns: readonly BeltColumn[]): BeltColumn[] {
   }));
 }
 
-/** The slowest that is known and that no limit forbids: with it one begins. */
-export const beginWith = (speeds: readonly SpeedFinding[], limits: Limits): SpeedFinding | undefined =>
-  speeds.find((speed) => speed.from !== "unknown" && heldByLimit(speed, limits) !== "wholly");
-
 /** Name of a position as its card writes it. */
 export const positionName = (speed: SpeedFinding, stages: readonly Stage[]): string => {
   const { belts, way } = labelsOf(speed, stages);
@@ -130,7 +143,7 @@ export const positionName = (speed: SpeedFinding, stages: readonly Stage[]): str
 };
 
 /** Belts first: where the hand lays them; then what it shifts. */
-function labelsOf({ position }: SpeedFinding, stages: readonly Stage[]): { belts: readonly string[]; way: string } {
+function labelsOf({ position }: SpeedFinding, stages: readonly Stage[]): Labels {
   if (position.labels.length === 0) return { belts: [say("belt card.only")], way: "" };
   const chosen = position.steps.filter(({ label }, index) => (stages[index]?.steps.length ?? 0) > 1 && label !== "");
   const named = (belts: boolean) => chosen.filter(({ kind }) => (kind === "belt") === belts).map(({ label }) => label);
@@ -150,12 +163,14 @@ function inOrder(speeds: readonly SpeedFinding[], stages: readonly Stage[]): Spe
     .flat();
 }
 
-function rowOf(speed: SpeedFinding, { limits, drive }: Machine): BeltRow {
+/** `alike`: of nearly the same speed. */
+function rowOf(speed: SpeedFinding, alike: readonly SpeedFinding[], { limits, drive }: Machine): BeltRow {
   const held = heldByLimit(speed, limits);
   const shown = held === "in part" ? { ...speed, rpm: limitSetting(speed, limits) } : speed;
   const forbidden = held === "wholly" ? forbiddenWords(speed, limits) : undefined;
   return {
     ...labelsOf(speed, drive?.stages ?? []),
+    also: alike.map((one) => labelsOf(one, drive?.stages ?? [])),
     ...(speed.from !== "unknown" && { rpm: rpmWords(shown) }),
     sign: signOf(speed, limits),
     ...(forbidden !== undefined && { forbidden }),
@@ -213,8 +228,12 @@ function bearsMore(material: string, operation: string, findings: Findings): boo
 }
 
 function titleOf(operation: string, findings: Findings): string {
-  const most = trimmedSize(largestDiameter(operation, findings), findings.machine.units, 1);
-  if (operation === "turning") return say("belt card.turn diameters", { most });
-  if (operation === "drilling") return say("belt card.drill diameters", { most });
-  return say("belt card.other diameters", { operation, most });
+  const { units } = findings.machine;
+  const told = {
+    most: trimmed(fromMm(largestDiameter(operation, findings), units), 2),
+    unit: say(`belt card.unit ${units}`),
+  };
+  if (operation === "turning") return say("belt card.turn diameters", told);
+  if (operation === "drilling") return say("belt card.drill diameters", told);
+  return say("belt card.other diameters", { operation, ...told });
 }

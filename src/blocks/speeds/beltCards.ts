@@ -1,6 +1,7 @@
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { group } from "../../drawing/shapes.js";
 import type { Findings } from "../../findings/findings.js";
+import { beginWith } from "../../findings/nearlyAlike.js";
 import { speedDoubt } from "../../findings/speedDoubt.js";
 import type { Use } from "../../findings/uses.js";
 import type { Drive } from "../../machine/machine.js";
@@ -11,7 +12,7 @@ import { drivePicture, pictureRoom } from "../shared/drivePicture.js";
 import { unlessNoRoom } from "../shared/noRoom.js";
 import { paragraph } from "../shared/paragraph.js";
 import { size } from "../shared/style.js";
-import { type BeltCard, beginWith, positionName } from "./beltCard.js";
+import { type BeltCard, positionName } from "./beltCard.js";
 import { type BeltTable, beltTableOf, type Density, headingHeight, heightsOf } from "./beltMeasure.js";
 import { below, beside, type Plan, planned, type Share } from "./beltPlan.js";
 import { drawnTable } from "./beltRows.js";
@@ -29,9 +30,9 @@ const gap = 2;
 const widestPicture = 44;
 
 /** A drawing for each card, and how many materials they leave out for want of room; of cards that are more than were wished, all. */
-export type BeltCards = { readonly drawings: readonly Drawing[]; readonly left: number } & Pick<
+export type BeltCards = { readonly drawings: readonly Drawing[] } & Pick<
   Plan,
-  "broken" | "uneven"
+  "left" | "count" | "bare" | "broken" | "uneven"
 >;
 
 /** A position table with its pulleys laid out on as few cards as will do, a drawing each. `key`: what signs stand for, once, and in
@@ -45,16 +46,34 @@ export function beltCards(
   const drive = findings.machine.drive as Drive;
   // Where no way of the drive is told, nothing stands upright.
   const ways = card.rows.every(({ belts, way }) => belts.length > 0 && way !== "");
-  const tables = (ways ? [false, true] : [false]).map((turned) => beltTableOf(card, room.width, { turned, density }));
+  const also = card.rows.some((row) => row.also.length > 0);
+  const tables = (ways ? [false, true] : [false]).flatMap((turned) =>
+    (also ? [false, true] : [false]).map((below) => beltTableOf(card, room.width, { turned, below, density })),
+  );
   const begin = beginWith(findings.drive?.speeds ?? [], findings.machine.limits);
-  const drawn =
-    begin === undefined ? [] : [say("belt card.begin with", { position: positionName(begin, drive.stages) })];
+  const position = begin && positionName(begin, drive.stages);
+  /** Where its row is, and where the pulleys are, for which it is drawn. */
+  const beginning = (row: boolean, drawn: boolean): string[] => {
+    if (position === undefined || !(row || drawn)) return [];
+    return [
+      row && drawn
+        ? say("belt card.begin with", { position })
+        : say(`belt card.${row ? "begin" : "drawn"}`, { position }),
+    ];
+  };
+  const drawn = beginning(true, true);
   const head = headOf(findings, room);
-  const foot = ({ columns, rows: [from, to] }: Share, first: boolean, left: number, width: number): Drawing => {
+  const foot = (
+    { columns, rows: [from, to] }: Share,
+    first: boolean,
+    left: number,
+    width: number,
+    pictured = first,
+  ): Drawing => {
     const shown = Array.from({ length: to - from }, (_, at) => from + at);
     const words = [
       ...card.notes(shown, columns),
-      ...(first ? drawn : []),
+      ...beginning(card.begin !== undefined && shown.includes(card.begin), pictured),
       ...(left > 0 ? [say("belt card.further")] : []),
     ];
     return stacked(
@@ -115,13 +134,15 @@ export function beltCards(
   const drawings = plan.shares.map((share, index): Drawing => {
     const first = index === 0;
     const place = first ? plan.place : "none";
-    const notes = foot(share, first && plan.place !== "apart", plan.left, place === "side" ? right : room.width);
+    const pictured = first && plan.place !== "apart" && plan.place !== "none";
+    const own = place === "side" ? right : room.width;
+    const notes = foot(share, first && plan.place !== "apart", plan.left, own, pictured);
     const body = whole - notes.height - gap;
     const parts: Mark[] = [...head.marks];
     let y = head.height;
     let x = 0;
     let height = body;
-    let pictured = 0;
+    let tall = 0;
     if (place === "top") {
       const above = picture(room.width, Math.min(body, topHeight(table, share, drive, room.width, body)), true);
       parts.push(group({ x: (room.width - above.width) / 2, y }, above.marks));
@@ -136,7 +157,7 @@ export function beltCards(
       const left = picture(own, Math.max(least.height, rows.height), false);
       parts.push(group({ x: 0, y: y + Math.max(0, (rows.height - left.height) / 2) }, left.marks));
       x = own + beside;
-      pictured = left.height;
+      tall = left.height;
     }
     if (place === "side") {
       const left = picture(least.width, Math.max(least.height, stands - y), false);
@@ -146,13 +167,13 @@ export function beltCards(
       return { width: room.width, height: Math.max(stands, head.height + left.height), marks: parts };
     }
     parts.push(group({ x, y }, rows.marks));
-    y += Math.max(rows.height, pictured) + gap / 2;
+    y += Math.max(rows.height, tall) + gap / 2;
     parts.push(group({ x: 0, y }, notes.marks));
     return { width: room.width, height: y + notes.height, marks: parts };
   });
   const left = plan.count > room.cards ? card.columns.length : plan.left;
-  const { broken, uneven } = plan;
-  if (plan.place !== "apart") return { drawings, left, broken, uneven };
+  const { broken, uneven, bare, count } = plan;
+  if (plan.place !== "apart") return { drawings, left, count, bare, broken, uneven };
   const across = least.height > own || least.width > room.width;
   const apart = picture(room.width, own, across);
   const y = head.height + apart.height + gap;
@@ -165,7 +186,7 @@ export function beltCards(
       group({ x: 0, y }, words.marks),
     ],
   };
-  return { drawings: [...drawings, pulleys], left, broken, uneven };
+  return { drawings: [...drawings, pulleys], left, count, bare, broken, uneven };
 }
 
 /** Where there is nothing to say no line is left free for it. */

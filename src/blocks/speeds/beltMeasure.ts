@@ -4,11 +4,12 @@ import { NoRoom } from "../shared/noRoom.js";
 import { size } from "../shared/style.js";
 import { type Name, nameHeight, nameOf } from "./beltNames.js";
 
+/** Steps of the belts, and the way of the rest: "A" and "open". */
+export type Labels = { readonly belts: readonly string[]; readonly way: string };
 /** One belt position as the card shows it. */
-export type BeltRow = {
-  /** Steps of the belts, and the way of the rest: "A" and "open". */
-  readonly belts: readonly string[];
-  readonly way: string;
+export type BeltRow = Labels & {
+  /** Positions that give nearly the same speed. */
+  readonly also: readonly Labels[];
   /** Without where nobody knows it. */
   readonly rpm?: string;
   /** Raised beside the speed, explained at the foot. */
@@ -77,15 +78,20 @@ export type BeltTable = {
 };
 
 /** The table's columns and rows measured, on a card so wide. `title`: over the materials. `turned`: the ways of the drive stand upright
- *  beside the rows of each, which leaves room for a material more. */
+ *  beside the rows of each, which leaves room for a material more, as does what gives nearly the same speed `below` and not beside. */
 export function beltTableOf(
   { rows, columns, title }: Pick<BeltTable, "rows" | "columns" | "title">,
   card: number,
-  { turned, density }: { readonly turned: boolean; readonly density: Density },
+  { turned, below, density }: { readonly turned: boolean; readonly below: boolean; readonly density: Density },
 ): BeltTable {
   const apart = turned && rows.every(({ belts, way }) => belts.length > 0 && way !== "");
   const wayWidth = apart ? size.card * 1.1 + wayGap : 0;
-  const names = rows.map((row) => nameOf(apart ? { ...row, way: "" } : row, nameShare * card, density.em));
+  // What stands upright beside a row holds for it and for what it names of the same way.
+  const named = (row: BeltRow) => {
+    const own = ({ belts, way }: Labels) => ({ belts, way: way === row.way ? "" : way });
+    return apart ? { ...own(row), also: row.also.map(own) } : row;
+  };
+  const names = rows.map((row) => nameOf(named(row), nameShare * card, density.em, below));
   const known = rows.map(({ rpm }) => (rpm === undefined ? 4 : textWidth(rpm, density.em, "bold")));
   const columnWidths = columns.map(leastColumn);
   const ways = waysOf({ rows }, [0, rows.length]);

@@ -4,8 +4,9 @@ import { textWidth, wrapText } from "../../drawing/text.js";
 import { onlyCapitals } from "../shared/shortened.js";
 import { size } from "../shared/style.js";
 
-/** A position's name as it is set: lines of pieces that may differ in size. */
+/** A position's name as it is set: lines of pieces that may differ in size. `em`: of the position's own. */
 export type Name = { readonly lines: readonly (readonly Piece[])[]; readonly width: number; readonly em: number };
+type Labels = { readonly belts: readonly string[]; readonly way: string };
 type Piece = { readonly words: string; readonly em: number; readonly bold: boolean };
 
 /** Between the belts' steps and the way of the drive. */
@@ -16,13 +17,39 @@ const piece = (words: string, em: number, bold: boolean): Piece => ({ words, em,
 const widthOf = (pieces: readonly Piece[]) =>
   pieces.reduce((sum, { words, em, bold }) => sum + textWidth(words, em, bold ? "bold" : "regular") + gap, -gap);
 
-/** As large as the room and `largest` allow: 20 pt with the way in 13; all of it in 13, on one line or two; in 9 on as many as it
- *  takes. Never cut: two positions would read the same. */
+/** As large as the room and `largest` allow, with what else gives nearly the same speed smaller behind it, or below where that is
+ *  asked for or there is no room. */
 export function nameOf(
-  { belts, way }: { readonly belts: readonly string[]; readonly way: string },
+  row: Labels & { readonly also: readonly Labels[] },
   room: number,
   largest: number,
+  below = false,
 ): Name {
+  const own = ownName(row, room, largest);
+  if (row.also.length === 0) return own;
+  const words = row.also.map(({ belts, way }) => `/ ${[...belts, way].filter((one) => one !== "").join(" ")}`);
+  const [only = [], ...more] = own.lines;
+  const beside = [...only, piece(words.join(" "), size.text, true)];
+  if (!below && more.length === 0 && widthOf(beside) <= room)
+    return { ...own, lines: [beside], width: widthOf(beside) };
+  const lines = wrapped(words, room).map((line) => [piece(line, size.text, true)]);
+  return { ...own, lines: [...own.lines, ...lines], width: Math.max(own.width, ...lines.map(widthOf)) };
+}
+
+/** Each whole in its line, as long as one has room for it. */
+function wrapped(words: readonly string[], room: number): string[] {
+  const lines: string[] = [];
+  for (const one of words) {
+    const both = `${lines.at(-1)} ${one}`;
+    if (lines.length > 0 && textWidth(both, size.text, "bold") <= room) lines[lines.length - 1] = both;
+    else lines.push(...wrapText(one, room, size.text, "bold"));
+  }
+  return lines;
+}
+
+/** 20 pt with the way in 13; all of it in 13, on one line or two; in 9 on as many as it takes. Never cut: two positions would read
+ *  the same. */
+function ownName({ belts, way }: Labels, room: number, largest: number): Name {
   const belt = belts.join(" ");
   const both = (em: number) => [
     ...(belt === "" ? [] : [piece(belt, em, true)]),
@@ -45,9 +72,12 @@ const accented = 0.95;
 /** From letters to the lines above and below their row. */
 const clear = 0.4;
 
+/** From the line above to the one below. */
+const stepOf = (line: readonly Piece[]): number => step * Math.max(0, ...line.map(({ em }) => em));
+
 /** The height of row that it wants. */
 export function nameHeight({ lines, em }: Name): number {
-  if (lines.length > 1) return lines.length * em * step + 0.8;
+  if (lines.length > 1) return lines.reduce((sum, line) => sum + stepOf(line), 0.8);
   const base = em * 0.34;
   const reach = lines.flat().map((one) => {
     const plain = onlyCapitals(one.words);
@@ -59,12 +89,14 @@ export function nameHeight({ lines, em }: Name): number {
 
 /** In the middle of a row so high; `bold` where the hand may choose it. */
 export function nameMarks({ lines, em }: Name, height: number, bold: boolean): Mark[] {
-  const first = height / 2 + em * 0.34 - ((lines.length - 1) * em * step) / 2;
+  const all = lines.reduce((sum, line) => sum + stepOf(line), 0);
+  let y = height / 2 + em * 0.34 - (all - em * step) / 2;
   return lines.flatMap((pieces, at) => {
     let x = 0;
+    if (at > 0) y += stepOf(pieces);
     return pieces.map((one) => {
       const weight = one.bold && bold ? "bold" : "regular";
-      const mark = text(one.words, { x, y: first + at * em * step }, { size: one.em, weight });
+      const mark = text(one.words, { x, y }, { size: one.em, weight });
       x += textWidth(one.words, one.em, one.bold ? "bold" : "regular") + gap;
       return mark;
     });

@@ -28,6 +28,8 @@ export type Plan = {
   /** Materials left out. */
   readonly left: number;
   readonly count: number;
+  /** Without the pulleys that there are. */
+  readonly bare: boolean;
   /** Cards that begin amid the rows of one way of the drive, have half the rows of another or less, or pulleys alone. */
   readonly broken: number;
   /** Rows that the fullest card has more than the emptiest with the same materials. */
@@ -62,16 +64,25 @@ export function planned(tables: readonly BeltTable[], drive: Drive, room: TableR
       }
     }),
   );
-  // Without pulleys only where nothing else will do.
-  const pictured = plans.filter(({ place }) => place !== "none");
-  const over = ({ count }: Plan) => Math.max(0, count - room.cards);
-  const [best] = (pictured.length > 0 ? pictured : plans).sort(
-    (a, b) => over(a) - over(b) || a.left - b.left || a.count - b.count || a.broken - b.broken || a.uneven - b.uneven,
-  );
+  const [best] = plans.sort(byWorth(room.cards));
   if (best !== undefined) return best;
   const rows = tables[0]?.rows.length ?? 0;
   throw new NoRoom(reason?.message ?? say("no room.too many cards", { positions: rows, cards: MOST }), remedy());
 }
+
+type Worth = Pick<Plan, "bare" | "left" | "count" | "broken" | "uneven">;
+
+/** The better first: with no more cards than so many, then with pulleys, then with the most materials, the fewest cards, the fewest that
+ *  are broken, the most even. */
+export const byWorth =
+  (cards: number) =>
+  (one: Worth, other: Worth): number =>
+    Math.max(0, one.count - cards) - Math.max(0, other.count - cards) ||
+    Number(one.bare) - Number(other.bare) ||
+    one.left - other.left ||
+    one.count - other.count ||
+    one.broken - other.broken ||
+    one.uneven - other.uneven;
 
 /** Whether there are pulleys to show, and what they take below one another and side by side. */
 type Picture = { readonly there: boolean; readonly least: Room; readonly level: Room };
@@ -124,7 +135,8 @@ function planFor(
   const counts = pages.map((spans) => spans.map(([from, to]) => to - from));
   const scanty = counts.flatMap((own) => own.filter((rows) => rows <= largestOf(own) / 2)).length;
   const uneven = largestOf(counts.map((own) => largestOf(own) - smallestOf(own)));
-  return { table, place, shares, left, count, broken: extra + torn + scanty, uneven };
+  const bare = there && place === "none";
+  return { table, place, shares, left, count, bare, broken: extra + torn + scanty, uneven };
 }
 
 /** Rows on as few cards as hold them, as many on each; where one row more or less does it, a card ends with a way of the drive.

@@ -7,6 +7,7 @@ import { group, text } from "../../drawing/shapes.js";
 import { textWidth, wrapText } from "../../drawing/text.js";
 import { rpmWords } from "../../drive/rpmWords.js";
 import type { Findings } from "../../findings/findings.js";
+import { sameSpeed, withoutNearlyAlike } from "../../findings/nearlyAlike.js";
 import { largestDiameter } from "../../findings/servedDiameters.js";
 import { sizeName } from "../../findings/sizeName.js";
 import { speedDoubt } from "../../findings/speedDoubt.js";
@@ -16,7 +17,6 @@ import type { Machine } from "../../machine/machine.js";
 import { capital, sizeFigure, unitName } from "../../quantity/format.js";
 import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
-import { withoutNearlyAlike } from "../shared/nearlyAlike.js";
 import { paragraph } from "../shared/paragraph.js";
 import { accompanying, heading, heightOf, lowered, together, whole } from "../shared/runs.js";
 import { leading, size } from "../shared/style.js";
@@ -34,7 +34,7 @@ export const drillBars = block(
     const { machine, drive } = all;
     if (drive === undefined) return [];
     // Of speeds that are nearly one, two would leave a sliver of a bar.
-    const { findings, omitted } = withoutNearlyAlike(all);
+    const { findings, alike } = withoutNearlyAlike(all);
     const asked = settings.operations.map((word) => findOperation(word)?.name ?? word);
     const byHand = asked.filter((operation) => byHandOnly(operation, machine));
     const doubt = speedDoubt(findings).flatMap((line) => paragraph(line, width, { weight: "bold", gap: 0.5 }));
@@ -49,10 +49,12 @@ export const drillBars = block(
       ),
     );
     const operations = byHand.map(operationName).join(", ");
-    const positions = omitted.map(({ position }) => position.name).join(", ");
+    const positions = sameSpeed(alike)
+      .map((own) => own.map(({ position }) => position.name).join(" / "))
+      .join(", ");
     return [
       ...drawn,
-      ...(omitted.length === 0 || drawn.length === 0
+      ...(alike.length === 0 || drawn.length === 0
         ? []
         : accompanying(together(paragraph(say("belt card.omitted", { positions }), width, { gap: 1.4 })))),
       ...(byHand.length === 0

@@ -1,7 +1,7 @@
 import { scaleLog } from "d3-scale";
 import type { CuttingSpeed } from "../../cutting/finding.js";
 import { materialName } from "../../cutting/materials.js";
-import { operationWords } from "../../cutting/operations.js";
+import { BY_USE, operationChoices } from "../../cutting/operations.js";
 import { cuttingSpeedUnit, metresPerMinuteAt } from "../../cutting/rates.js";
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { circle, group, line, rectangle, text } from "../../drawing/shapes.js";
@@ -39,7 +39,7 @@ const numbersWide = 15;
 /** Diameter against cutting speed, both by ratio: a line for every speed, a bar for every material, one example drawn. `leave`: kept
  *  free below it for what follows. */
 export const speedDiagram = block(
-  { operation: "turning", leave: 16 },
+  { operation: BY_USE as string, leave: 16 },
   ({ findings: plain, settings, use, width, height }): Run[] => {
     const { findings, key } = signedBeyond(plain, listWide - speedsWide);
     const { machine, drive } = findings;
@@ -82,7 +82,7 @@ export const speedDiagram = block(
     const marks = beside === 0 ? own : [...own, group({ x: width - beside, y: 0 }, stacked(list))];
     return [...head, { drawing: { width, height: tall, marks } }, ...(beside === 0 ? list : []), ...below(told)];
   },
-  { operation: operationWords },
+  { operation: operationChoices },
 );
 
 /** Lower than this a diagram is not read off, mm. */

@@ -1,4 +1,6 @@
+import { BY_USE } from "../cutting/operations.js";
 import type { HandwheelFinding } from "../findings/findings.js";
+import { usesOf } from "../findings/uses.js";
 import type { Machine } from "../machine/machine.js";
 import { noSuchWheel } from "../machine/noSuchWheel.js";
 import type { Template, TemplateBlock } from "./template.js";
@@ -25,11 +27,15 @@ export const wheelsOf = (
 ): readonly HandwheelFinding[] =>
   handwheel === undefined ? handwheels : handwheels.filter((one) => same(one.handwheel.name, handwheel.name));
 
-/** A block that has a setting of that name is told the name as the machine file spells it. */
+/** A block's settings as they are for this machine: the handwheel's name as its file spells it, an operation by what it is used for. */
 export const settingsFor = (
-  { settings, handwheel }: TemplateBlock,
-  { handwheels }: Machine,
-): Readonly<Record<string, unknown>> =>
-  handwheel === undefined || !Object.hasOwn(settings, "handwheel")
-    ? settings
-    : { ...settings, handwheel: handwheels.find(({ name }) => same(name, handwheel.name))?.name ?? "" };
+  { settings, handwheel, for: use }: TemplateBlock,
+  machine: Machine,
+): Readonly<Record<string, unknown>> => ({
+  ...settings,
+  ...(handwheel !== undefined &&
+    Object.hasOwn(settings, "handwheel") && {
+      handwheel: machine.handwheels.find(({ name }) => same(name, handwheel.name))?.name ?? "",
+    }),
+  ...(settings.operation === BY_USE && { operation: use ?? usesOf(machine)[0] }),
+});

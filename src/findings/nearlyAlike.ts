@@ -1,0 +1,55 @@
+import { nearlySame } from "../drive/alike.js";
+import type { SpeedFinding } from "../drive/finding.js";
+import type { Limits } from "../machine/machine.js";
+import type { Findings } from "./findings.js";
+import { heldByLimit, measureFirst } from "./limits.js";
+
+/** A position that a card needs no row for, and the one whose row names it too, since that gives nearly the same speed. */
+export type Alike = { readonly speed: SpeedFinding; readonly as: SpeedFinding };
+
+/** The slowest that is known and that no limit forbids: with it one begins. */
+export const beginWith = (speeds: readonly SpeedFinding[], limits: Limits): SpeedFinding | undefined =>
+  speeds.find((speed) => speed.from !== "unknown" && heldByLimit(speed, limits) !== "wholly");
+
+/** The positions of a drive that another stands for; never the one that one begins with, nor one of which there is something to
+ *  mind. */
+export function nearlyAlike(speeds: readonly SpeedFinding[], limits: Limits): Alike[] {
+  const first = beginWith(speeds, limits);
+  const plain = (speed: SpeedFinding) =>
+    speed !== first &&
+    speed.from !== "unknown" &&
+    speed.doubtful === undefined &&
+    speed.slowestRpm >= speed.rpm * 0.999 &&
+    heldByLimit(speed, limits) === undefined &&
+    !measureFirst(speed, limits);
+  // A measured one is the better of two.
+  const worth = (speed: SpeedFinding) => (plain(speed) ? 0 : 2) + (speed.from === "measured" ? 1 : 0);
+  const kept: SpeedFinding[] = [];
+  const found: Alike[] = [];
+  for (const speed of [...speeds].sort((a, b) => worth(b) - worth(a) || b.rpm - a.rpm)) {
+    const as = kept.find(
+      (one) => heldByLimit(one, limits) === undefined && one.from !== "unknown" && nearlySame(one.rpm, speed.rpm),
+    );
+    if (as !== undefined && plain(speed)) found.push({ speed, as });
+    else kept.push(speed);
+  }
+  return found;
+}
+
+/** Each that stands for others, and those after it. */
+export const sameSpeed = (alike: readonly Alike[]): (readonly SpeedFinding[])[] =>
+  [...new Set(alike.map(({ as }) => as))].map((as) => [
+    as,
+    ...alike.flatMap((one) => (one.as === as ? [one.speed] : [])),
+  ]);
+
+/** The same machine without them, and which they are: what every card shows and chooses among. */
+export function withoutNearlyAlike(findings: Findings): { findings: Findings; alike: readonly Alike[] } {
+  const { drive, machine } = findings;
+  if (drive === undefined) return { findings, alike: [] };
+  const alike = nearlyAlike(drive.speeds, machine.limits);
+  if (alike.length === 0) return { findings, alike };
+  const omitted = new Set(alike.map(({ speed }) => speed));
+  const speeds = drive.speeds.filter((speed) => !omitted.has(speed));
+  return { findings: { ...findings, drive: { ...drive, speeds } }, alike };
+}
