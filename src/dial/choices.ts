@@ -60,15 +60,16 @@ function forcedChoice(blank: DialBlank, wish: DialWish, offered: readonly Divisi
       : [];
   const all =
     meant.length > 0 ? meant : values.flatMap((value) => closures.map((closure) => choose(blank, value, closure)));
-  const wished = wish.divisions === undefined && wish.closure === "rows" ? rowsWished(all, blank) : all;
+  const wished = wish.divisions === undefined ? asMeant(all, blank) : all;
   return [...wished].sort(byPenalty(blank.units))[0];
 }
 
-/** Who asks for rows alone means such as can be read, that close, in the file's unit: as far as there are such, in this order. */
-function rowsWished(all: readonly DialChoice[], { units }: DialBlank): readonly DialChoice[] {
+/** Who asks for a closure alone means such as can be read, that close, in the file's unit: as far as there are such, in this order.
+ *  True marks are for feeds on which nothing closes. */
+function asMeant(all: readonly DialChoice[], { units }: DialBlank): readonly DialChoice[] {
   const wishes: ((choice: DialChoice) => boolean)[] = [
     ({ spacing }) => !blurs(spacing),
-    ({ closes }) => closes === true,
+    ({ closure, closes }) => closes === true || closure === "true",
     ({ unit }) => unit === units,
   ];
   return wishes.reduce<readonly DialChoice[]>((kept, wish) => (kept.some(wish) ? kept.filter(wish) : kept), all);

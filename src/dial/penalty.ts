@@ -8,6 +8,7 @@
  *    300 to 400 mm away. A line of 0.2 mm with 0.5 mm clear beside it is the least (NIST Handbook 44, memory), and 0.7 mm
  *    is what a small collar of 25 mm with 90 to 100 marks has (common practice).
  *  - Roundness: 1, 2 or 5 times a power of ten (MIL-HDBK-759B); 2.5 only because inch and eighth-inch screws need it.
+ *  - Unit: what is measured in one unit and dialled in another is a sum at every reading, and one that goes wrong.
  *  - Attention: rows ask which turn one is on; a true dial asks to count turns and to add at the short division.
  */
 
@@ -45,7 +46,7 @@ const ROUNDNESS = new Map([
   [2.5, 0.6],
 ]);
 const ODD_VALUE = 2;
-const OTHER_UNIT = 1.5;
+const OTHER_UNIT = 3;
 const NOT_BY_TENS = 0.3;
 const NOT_BY_FIVES = 0.4;
 const SECOND_ROW = 0.7;

@@ -47,9 +47,16 @@ export const sameSpeed = (alike: readonly Alike[]): (readonly SpeedFinding[])[] 
 export function withoutNearlyAlike(findings: Findings): { findings: Findings; alike: readonly Alike[] } {
   const { drive, machine } = findings;
   if (drive === undefined) return { findings, alike: [] };
-  const alike = nearlyAlike(drive.speeds, machine.limits);
-  if (alike.length === 0) return { findings, alike };
+  const { alike, speeds } = withoutAlike(drive.speeds, machine.limits);
+  return { findings: alike.length === 0 ? findings : { ...findings, drive: { ...drive, speeds } }, alike };
+}
+
+/** The positions that a card tells, and those that are left to another's row. */
+export function withoutAlike(
+  all: readonly SpeedFinding[],
+  limits: Limits,
+): { readonly speeds: readonly SpeedFinding[]; readonly alike: readonly Alike[] } {
+  const alike = nearlyAlike(all, limits);
   const omitted = new Set(alike.map(({ speed }) => speed));
-  const speeds = drive.speeds.filter((speed) => !omitted.has(speed));
-  return { findings: { ...findings, drive: { ...drive, speeds } }, alike };
+  return { alike, speeds: alike.length === 0 ? all : all.filter((speed) => !omitted.has(speed)) };
 }

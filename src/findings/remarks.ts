@@ -3,7 +3,7 @@ import { findMaterial, hasSpeeds, knownMaterials, materialName, nearestMaterial 
 import { workingDoubt } from "../dial/dialFinding.js";
 import type { DialFinding } from "../dial/finding.js";
 import { blurs } from "../dial/legibility.js";
-import type { Machine, Units } from "../machine/machine.js";
+import type { Handwheel, Machine, Units } from "../machine/machine.js";
 import type { Remark } from "../machine/problem.js";
 import { formatBound, formatLength, formatSize } from "../quantity/format.js";
 import { inLanguage } from "../words/language.js";
@@ -76,6 +76,7 @@ function dialRemarks(finding: HandwheelFinding, index: number, units: Units): Re
       ...impossibleDivisions(handwheel.name, dial, { perTurn: reading?.perTurn ?? 0, units }, path),
       ...tooClose(handwheel.name, dial, units, path),
       ...rowsRemarks(handwheel, dial, units, path),
+      ...otherUnit(handwheel, dial, units, path),
       ...(handwheel.dial.vernier !== undefined && dial.vernier === undefined
         ? [noVernier(handwheel.name, handwheel.dial.vernier, dial, path)]
         : []),
@@ -122,6 +123,29 @@ function noVernier(name: string, parts: number, { chosen }: DialFinding, path: R
     what: `a vernier of ${parts} spans ${parts - 1} divisions of ${chosen.divisionLabel}, more than there is room for beside "${name}"`,
     remedy: "take fewer parts, or a finer division",
   };
+}
+
+/** A dial that counts in another unit than the file though nobody asked for that. */
+function otherUnit(
+  { name, dial: wish }: Handwheel,
+  { chosen, choices }: DialFinding,
+  units: Units,
+  path: Remark["path"],
+): Remark[] {
+  if (chosen.unit === units || wish?.divisions !== undefined) return [];
+  const own = choices.find(({ unit }) => unit === units);
+  const asked = wish?.closure === undefined ? "" : ` with closure: ${wish.closure}`;
+  return [
+    {
+      severity: "warning",
+      code: "dial-in-other-unit",
+      path,
+      what: `the dial of "${name}" counts in ${chosen.unit === "in" ? "inches" : "millimetres"}, ${chosen.divisionLabel} a division, while the file counts in ${units === "in" ? "inches" : "millimetres"}: its feed divides so much better there${asked}`,
+      remedy: own
+        ? `for one in ${units} say divisions: ${own.divisionLabel}, closure: ${own.closure}; plans reckon what is measured over to the dial`
+        : `for one in ${units} give divisions:; plans reckon what is measured over to the dial`,
+    },
+  ];
 }
 
 /** A dial too small for the divisions that the file forces on it. */

@@ -1,4 +1,3 @@
-import { chooseSpeed } from "../cutting/choose.js";
 import { cuttingSpeeds, publishedFeeds } from "../cutting/data.js";
 import type { SpeedChoice } from "../cutting/finding.js";
 import { fastestFedRpm } from "../cutting/handFeed.js";
@@ -7,7 +6,7 @@ import type { SpeedFinding } from "../drive/finding.js";
 import { limitRpm } from "../machine/limits.js";
 import { fromMm, inMm } from "../quantity/length.js";
 import type { Findings } from "./findings.js";
-import { bandFor, leastFed, speedFor, speedForHole } from "./speedChoice.js";
+import { bandFor, leastFed, speedFor, speedForHole, speedInBand } from "./speedChoice.js";
 import { diametersFor, largestDrill, makesHoles } from "./uses.js";
 
 /** Diameters over `from`, up to and with `to`, mm, at which one position is chosen; without one where even the slowest is too fast,
@@ -148,7 +147,7 @@ function spanOf(material: string, operation: string, findings: Findings, from: n
     known: true,
     points: [...points.filter((point) => point > from && point < to), ...(fed ? looks(from, to) : [])],
     // The band is the same all over: it is looked up once.
-    chosenAt: fed ? asked : (diameter) => drive && chooseSpeed(diameter, band, drive.speeds, machine.limits),
+    chosenAt: fed ? asked : (diameter) => speedInBand(diameter, band, findings),
   };
 }
 

@@ -33,9 +33,9 @@ export function figureOf({ labelWorth, chosen }: DialFinding, mm: number): strin
   return formatFixed(mm / worth, 1 + placesOf(chosen.divisionValue / worth, 6));
 }
 
-/** "4 turns, then the dial reads 5.980 mm, second row"; turns alone without a dial. `outwards` as in `shownAt`. */
-export function settingWords(wheel: HandwheelFinding, setting: Setting, outwards = false): string {
-  const shown = shownAt(wheel, setting, outwards);
+/** "4 turns, then the dial reads 5.980 mm, second row"; turns alone without a dial. */
+export function settingWords(wheel: HandwheelFinding, setting: Setting): string {
+  const shown = shownAt(wheel, setting);
   if (shown === undefined) return say("turns.turns alone", { turns: formatFixed(setting.turns, 3) });
   const { wholeTurns: n } = setting;
   const dial = { figure: shown.figure, unit: figureUnit(wheel) };

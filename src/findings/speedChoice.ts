@@ -3,8 +3,11 @@ import { cuttingSpeed } from "../cutting/cuttingSpeeds.js";
 import { feedPerRevolution } from "../cutting/feeds.js";
 import type { CuttingSpeed, SpeedChoice } from "../cutting/finding.js";
 import { fastestFedRpm } from "../cutting/handFeed.js";
+import type { SpeedFinding } from "../drive/finding.js";
+import type { Limits } from "../machine/machine.js";
 import { burns } from "./chipFire.js";
 import type { Findings } from "./findings.js";
+import { withoutAlike, withoutNearlyAlike } from "./nearlyAlike.js";
 import { drillingWheel } from "./roles.js";
 
 /** A cut to find a speed for. */
@@ -22,10 +25,31 @@ export const bandFor = (cut: Cut, { machine: { work } }: Pick<Findings, "machine
 
 /** The position to cut at; undefined where the file has no drive, or nothing is known of the material with this tool. */
 export function speedFor(cut: Cut, findings: Findings): SpeedChoice | undefined {
-  const { machine, drive } = findings;
   const band = bandFor(cut, findings);
-  return band && drive && chooseSpeed(cut.diameter, band, drive.speeds, machine.limits);
+  return band && speedInBand(cut.diameter, band, findings);
 }
+
+/** The same where the band is known already. Of positions of nearly the same speed the one that a card tells: who reads it at the
+ *  cover is told the same by every sheet. */
+export function speedInBand(
+  diameter: number,
+  band: CuttingSpeed,
+  { machine: { limits }, drive }: Findings,
+): SpeedChoice | undefined {
+  return drive && chooseSpeed(diameter, band, told(drive, limits), limits);
+}
+
+/** A sheet asks for many diameters of the same drive. */
+const found = new WeakMap<Drive, { readonly limits: Limits; readonly speeds: readonly SpeedFinding[] }>();
+
+function told(drive: Drive, limits: Limits): readonly SpeedFinding[] {
+  const known = found.get(drive);
+  if (known?.limits === limits) return known.speeds;
+  const { speeds } = withoutAlike(drive.speeds, limits);
+  found.set(drive, { limits, speeds });
+  return speeds;
+}
+type Drive = NonNullable<Findings["drive"]>;
 
 /** The position to drill at: where fine chips burn and a wheel feeds the drill, none at which the hand lags behind the least feed
  *  in print. */
@@ -47,7 +71,9 @@ type Fed = { readonly feed: number; readonly perTurn: number };
 /** The position to cut at where a hand gives the feed per revolution, mm, by a wheel that moves `perTurn` mm a turn: no faster than
  *  the hand keeps up with, where there is such a position. Where fine chips burn there is none at all beyond: behind the spindle,
  *  the hand would feed more finely. */
-export function speedToFeed(cut: Cut, { feed, perTurn }: Fed, findings: Findings): SpeedChoice | undefined {
+export function speedToFeed(cut: Cut, { feed, perTurn }: Fed, all: Findings): SpeedChoice | undefined {
+  // By the machine's own limits, not by the hand's.
+  const { findings } = withoutNearlyAlike(all);
   const free = speedFor(cut, findings);
   const handRpm = fastestFedRpm(feed, perTurn);
   if (free?.rpm === undefined || free.rpm <= handRpm) return free;

@@ -1,3 +1,4 @@
+import { onDial } from "../findings/onDial.js";
 import type { JobStep } from "../job/job.js";
 import { endsOf, outsideOver } from "../part/workpiece.js";
 import { say } from "../words/say.js";
@@ -56,13 +57,19 @@ export function faced(making: Making<Extract<JobStep, { do: "face" }>>): Step {
             : say("plan.face with slide close", { wheel: along.handwheel.name, facing: facing?.handwheel.name ?? "" })
           : say("plan.face and lock"),
         say("plan.face counts"),
-        ...(step.length === undefined ? [] : [say("plan.face measured")]),
+        ...(step.length === undefined ? [] : [leftToFace(making)]),
         ...chips,
       ],
       stroke: diameter / 2,
     },
     bench: { ...bench, ...(lengths && { along: lengths }) },
   };
+}
+
+/** By the measured length the last cut is set, whatever the dial of the slide counts in. */
+function leftToFace({ wheels: { facing }, findings: { machine } }: Making): string {
+  const reckoned = facing && onDial(facing, "length", machine.units);
+  return reckoned === undefined ? say("plan.face measured") : say("plan.face measured, reckoned", reckoned);
 }
 
 /** A whole length is measured before the last cut, as a diameter is. */

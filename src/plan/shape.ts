@@ -3,8 +3,19 @@ import type { Units } from "../machine/machine.js";
 import { centreDrillFor, centreDrillUpTo, centreHole } from "../part/centreHole.js";
 import { drillPoint } from "../part/drillPoint.js";
 import { cylinder, diameterAt, moved, type Stretch } from "../part/outline.js";
-import { bored, endsOf, facedTo, marked, metalOf, outsideOver, turned, type Workpiece } from "../part/workpiece.js";
+import {
+  bored,
+  endsOf,
+  facedTo,
+  marked,
+  metalOf,
+  narrowsAt,
+  outsideOver,
+  turned,
+  type Workpiece,
+} from "../part/workpiece.js";
 import { largestOf, smallestOf } from "../quantity/extremes.js";
+import { threadNamed } from "../thread/thread.js";
 import { isBlock } from "./block.js";
 
 /** What a step does to the work. */
@@ -78,8 +89,9 @@ export function shaped(step: JobStep, work: Workpiece, units: Units = "mm"): Sha
     case "tap":
     case "die": {
       const side = step.do === "tap" ? "inside" : "outside";
-      const surface = { kind: "thread", side, from: 0, to: step.depth, name: step.thread } as const;
-      return untouched(0, step.depth, marked(work, surface));
+      const from = step.do === "tap" ? threadBegins(work, step.thread) : 0;
+      const surface = { kind: "thread", side, from, to: step.depth, name: step.thread } as const;
+      return untouched(0, step.depth, from < step.depth - 1e-6 ? marked(work, surface) : work);
     }
     case "part": {
       const { length, blade } = step;
@@ -98,6 +110,12 @@ export function pilotOf({ pilot }: Extract<JobStep, { do: "centre drill" }>, wor
     pilot ??
     (isBlock(work) ? centreDrillUpTo(2.2 * usualPilot, units) : centreDrillFor(outsideOver(work, end, end + 1), units))
   );
+}
+
+/** From where on a tap finds metal: behind a countersink or a wider bore. */
+export function threadBegins(work: Workpiece, name: string): number {
+  const thread = threadNamed(name);
+  return thread === undefined ? 0 : Math.max(0, narrowsAt(work, thread.major));
 }
 
 /** How much a facing step takes off. */

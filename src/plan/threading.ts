@@ -1,6 +1,6 @@
 import type { JobStep } from "../job/job.js";
 import { between } from "../part/outline.js";
-import { endsOf, narrowsAt, openOver, outsideOver } from "../part/workpiece.js";
+import { endsOf, openOver, outsideOver } from "../part/workpiece.js";
 import { formatFixed } from "../quantity/format.js";
 import { threadOnPaper } from "../thread/onPaper.js";
 import {
@@ -18,6 +18,7 @@ import { wetWords } from "./chips.js";
 import { drillWords } from "./drillWords.js";
 import { clamped, depthBy, isDrill } from "./holes.js";
 import { begun, type Making, type Step } from "./making.js";
+import { threadBegins } from "./shape.js";
 
 /** A thread that begins no further in than this, mm, begins at the face: its edge is broken. */
 const NEAR_THE_FACE = 1;
@@ -31,7 +32,7 @@ export function threaded(making: Making<Extract<JobStep, { do: "tap" | "die" }>>
   const drilling = isDrill(machine);
   const { to } = endsOf(stage.before);
   // Past a wider bore a tap bites further in: its turns and the barrel count from there.
-  const begins = tap && thread !== undefined ? Math.max(0, narrowsAt(stage.before, thread.major)) : 0;
+  const begins = tap ? threadBegins(stage.before, step.thread) : 0;
   const deep = begins > NEAR_THE_FACE ? step.depth - begins : step.depth;
   const turns = thread === undefined ? undefined : turnsFor(deep, thread.pitch);
   const sizes = thread === undefined ? [] : tap ? holeWords() : rodWords();

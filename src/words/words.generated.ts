@@ -524,10 +524,6 @@ export type Gaps = {
   "turns.counted bare": never;
   "turns.begun": "turn";
   "turns.on row": "turns" | "figure" | "row";
-  "turns.corrected anywhere": "distance" | "wheel" | "setting";
-  "turns.corrected by start": "distance" | "wheel" | "ways";
-  "turns.corrected from": "turn" | "setting";
-  "turns.backwards": "setting";
   "turns.turns alone": "turns";
   "turns.no whole turn, then": "figure" | "unit";
   "turns.turns, then": "n" | "figure" | "unit";
@@ -677,6 +673,7 @@ export type Gaps = {
   "plan.face and lock": never;
   "plan.face counts": never;
   "plan.face measured": never;
+  "plan.face measured, reckoned": "times" | "counted";
   "plan.turn long": "size" | "length";
   "plan.turn from to": "size" | "from" | "to";
   "plan.shoulder long": "size" | "length";
@@ -829,9 +826,11 @@ export type Gaps = {
   "plan.from tip": never;
   "plan.wind back": "by" | "travel";
   "plan.other diameter written": "size";
-  "plan.other diameter written, halved": "size";
+  "plan.other diameter written, reckoned": "size" | "times" | "counted";
   "plan.other diameter set": "size";
-  "plan.other diameter set, halved": "size";
+  "plan.other diameter set, reckoned": "size" | "times" | "counted";
+  "plan.other diameter, turns": "size" | "times" | "counted";
+  "plan.other bore, turns": "size" | "times" | "counted";
   "plan.back": "turns";
   "plan.no dial": never;
   "plan.sums on fixed dials": "turns";
@@ -847,6 +846,9 @@ export type Gaps = {
   "plan.within": "least" | "most";
   "plan.column done": never;
   "plan.column measured": never;
+  "plan.corrected": never;
+  "plan.corrected movement": "distance" | "wheel";
+  "plan.column starts at turn": never;
   "plan.column so that it reads": never;
   "plan.column and": never;
   "plan.set by measuring": never;
@@ -868,10 +870,12 @@ export type Gaps = {
   "plan.held by a limit": never;
   "plan.locked, written down": "wheel" | "label";
   "plan.locked, set": "wheel";
-  "plan.sum bore": "diameter";
-  "plan.sum bore, halved": "diameter";
-  "plan.sum outside": "diameter";
-  "plan.sum outside, halved": "diameter";
+  "plan.sum bore": "diameter" | "unit";
+  "plan.sum outside": "diameter" | "unit";
+  "plan.go on": never;
+  "plan.go on, reckoned": "times" | "counted";
+  "plan.on the dial": "unit";
+  "plan.in turns": never;
   "plan.measure the others too": never;
   "plan.dial at the right size": never;
   "plan.mend sum": never;
@@ -1031,6 +1035,8 @@ export type Gaps = {
   "plan findings.finer than the slide": "tolerance" | "holds";
   "plan findings.finer than the reading": "doubt" | "margin";
   "plan findings.finer than the reading, feed unknown": "doubt" | "margin";
+  "plan findings.finer than the reading, no dial": "doubt" | "margin";
+  "plan findings.finer than the reading, worn and no dial": "doubt" | "margin";
   "plan findings.measure and correct": "doubt";
   "plan findings.beyond the drill limit": "diameter" | "limit";
   "plan findings.beyond the drill limit remedy": never;
@@ -2192,10 +2198,6 @@ const en: Readonly<Record<Key, Text>> = {
   "turns.counted bare": "Turns; begun at this turn of the readings. – ends beyond what was measured.",
   "turns.begun": "begun at turn {turn}",
   "turns.on row": "{turns} + {figure}, row {row}",
-  "turns.corrected anywhere": "Corrected over the stretch that was measured, {distance} by the {wheel}: begun at a whole turn of the readings, {setting}.",
-  "turns.corrected by start": "Corrected over the stretch that was measured, {distance} by the {wheel}: {ways}.",
-  "turns.corrected from": "from turn {turn} of the readings: {setting}",
-  "turns.backwards": "backwards: {setting}",
   "turns.turns alone": "{turns} turns",
   "turns.no whole turn, then": "no whole turn, then the dial reads {figure} {unit}",
   "turns.turns, then": {"one":"{n} turn, then the dial reads {figure} {unit}","other":"{n} turns, then the dial reads {figure} {unit}"},
@@ -2343,8 +2345,9 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.face with slide back": "{wheel} back at its 0 and locked. Feed from the outside in; then leave the {facing} locked where it stands.",
   "plan.face with slide close": "{wheel} close up to the work and locked. Feed from the outside in; then leave the {facing} locked where it stands.",
   "plan.face and lock": "Feed from the outside in. Lock the slide that sets the depth.",
-  "plan.face counts": "What it comes to is counted from the finished face: − is what still stands before it.",
+  "plan.face counts": "Sizes count from the finished face; before a minus stands what is still to come off.",
   "plan.face measured": "The last cut: stop, measure the whole length. What is over is what is left to take off, whatever the dial says.",
+  "plan.face measured, reckoned": "The last cut: stop, measure the whole length. What is over is what is left to take off, whatever the dial says: go on by what is over {times}, {counted}.",
   "plan.turn long": "turn to {size}, {length} long",
   "plan.turn from to": "turn to {size}, from {from} to {to}",
   "plan.shoulder long": "shoulder to {size}, {length} long",
@@ -2497,9 +2500,11 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.from tip": "where the tip touches",
   "plan.wind back": "It goes on by {by} of its {travel}: wind it well back before you touch.",
   "plan.other diameter written": "Not {size}? Take {size} − measured off what you write down.",
-  "plan.other diameter written, halved": "Not {size}? Take half of {size} − measured off what you write down.",
+  "plan.other diameter written, reckoned": "Not {size}? Take ({size} − measured) {times} = ________ {counted} off what you write down.",
   "plan.other diameter set": "Not {size}? Set {size} − measured instead of 0.",
-  "plan.other diameter set, halved": "Not {size}? Set half of {size} − measured instead of 0.",
+  "plan.other diameter set, reckoned": "Not {size}? Set ({size} − measured) {times} = ________ {counted} instead of 0.",
+  "plan.other diameter, turns": "Not {size}? Every count of turns from here is more by (measured − {size}) {times} = ________ {counted}, or less where that is below 0.",
+  "plan.other bore, turns": "Not {size}? Every count of turns back from here is more by ({size} − measured) {times} = ________ {counted}, or less where that is below 0.",
   "plan.back": "back {turns}",
   "plan.no dial": "no dial",
   "plan.sums on fixed dials": "Dials that cannot be set to 0: at the touch write down what the dial reads (S1, S2 …). For a reading count a whole turn each time the dial comes round to that figure again, then go on to the sum. One whole turn is: {turns}. A sum of more than a turn is read less one turn, one below 0 plus one turn.",
@@ -2515,6 +2520,9 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.within": "{least} to {most}",
   "plan.column done": "done",
   "plan.column measured": "measured",
+  "plan.corrected": "Corrected over the stretch that was measured, by the turn of the readings at which the slide starts.",
+  "plan.corrected movement": "{distance} by the {wheel}",
+  "plan.column starts at turn": "starts at turn",
   "plan.column so that it reads": "so that it reads",
   "plan.column and": "and",
   "plan.set by measuring": "set by measuring",
@@ -2536,10 +2544,12 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.held by a limit": "held by a limit",
   "plan.locked, written down": "{wheel}, locked where it stands: write down what its dial reads: {label} = __________, turn 0. Lengths count from this face.",
   "plan.locked, set": "{wheel}, locked where it stands: set its dial to 0. Lengths count from this face.",
-  "plan.sum bore": "Before the last cut: {diameter} − measured ________ = ________ to go; go on by that",
-  "plan.sum bore, halved": "Before the last cut: {diameter} − measured ________ = ________ to go; go on by half of it",
-  "plan.sum outside": "Before the last cut: measured ________ − {diameter} = ________ to go; go on by that",
-  "plan.sum outside, halved": "Before the last cut: measured ________ − {diameter} = ________ to go; go on by half of it",
+  "plan.sum bore": "Before the last cut: {diameter} − measured ________ = ________ {unit} to go",
+  "plan.sum outside": "Before the last cut: measured ________ − {diameter} = ________ {unit} to go",
+  "plan.go on": "Go on by that.",
+  "plan.go on, reckoned": "Go on by that {times} = ________ {counted}.",
+  "plan.on the dial": "on the dial ({unit})",
+  "plan.in turns": "turns",
   "plan.measure the others too": "The same on every other part: the tool is touched off again.",
   "plan.dial at the right size": "The dial at the right size: ________ ; the other parts go to that without measuring half way.",
   "plan.mend sum": "After the last cut measure again. If the size is right: what the dial reads less the sum above is ________ (mind its sign); add that to every later sum of this tool.",
@@ -2699,6 +2709,8 @@ const en: Readonly<Record<Key, Text>> = {
   "plan findings.finer than the slide": "a tolerance of {tolerance} from end to end is finer than this slide holds, about {holds}",
   "plan findings.finer than the reading": "measured once before the last cut it comes out to ± {doubt}, and its tolerance leaves ± {margin}",
   "plan findings.finer than the reading, feed unknown": "gauge and dial alone leave ± {doubt}, the feed's own ± is not known, and the tolerance leaves ± {margin}",
+  "plan findings.finer than the reading, no dial": "there is no dial to go by; gauge and slide alone leave ± {doubt}, and the tolerance leaves ± {margin}",
+  "plan findings.finer than the reading, worn and no dial": "the slide is worn and there is no dial to go by; gauge and slide alone leave ± {doubt}, and the tolerance leaves ± {margin}",
   "plan findings.measure and correct": "measure and correct: leave {doubt} on the diameter, measure again, and take off what is left",
   "plan findings.beyond the drill limit": "{diameter} is larger than the machine drives: limits: drill: {limit}",
   "plan findings.beyond the drill limit remedy": "do not run it; bore it, or take it to another machine",
@@ -3857,10 +3869,6 @@ const de: Readonly<Record<Key, Text>> = {
   "turns.counted bare": "Umdrehungen; begonnen bei dieser Umdrehung der Ablesungen. – endet jenseits des Gemessenen.",
   "turns.begun": "begonnen bei {turn}",
   "turns.on row": "{turns} + {figure}, Reihe {row}",
-  "turns.corrected anywhere": "Berichtigt über die gemessene Strecke, {distance} mit {wheel}: begonnen bei einer ganzen Umdrehung der Ablesungen, {setting}.",
-  "turns.corrected by start": "Berichtigt über die gemessene Strecke, {distance} mit {wheel}: {ways}.",
-  "turns.corrected from": "ab Umdrehung {turn} der Ablesungen: {setting}",
-  "turns.backwards": "rückwärts: {setting}",
   "turns.turns alone": "{turns} Umdrehungen",
   "turns.no whole turn, then": "keine ganze Umdrehung, dann zeigt die Skala {figure} {unit}",
   "turns.turns, then": {"one":"{n} Umdrehung, dann zeigt die Skala {figure} {unit}","other":"{n} Umdrehungen, dann zeigt die Skala {figure} {unit}"},
@@ -4008,8 +4016,9 @@ const de: Readonly<Record<Key, Text>> = {
   "plan.face with slide back": "{wheel} zurück auf 0 und geklemmt. Von außen nach innen vorschieben; danach {facing} geklemmt stehen lassen.",
   "plan.face with slide close": "{wheel} dicht an das Werkstück und geklemmt. Von außen nach innen vorschieben; danach {facing} geklemmt stehen lassen.",
   "plan.face and lock": "Von außen nach innen vorschieben. Den Schlitten klemmen, der die Zustellung gibt.",
-  "plan.face counts": "Gezählt wird von der fertigen Planfläche: − ist, was noch vor ihr steht.",
+  "plan.face counts": "Maße zählen von der fertigen Planfläche; was ein Minus hat, kommt noch ab.",
   "plan.face measured": "Letzter Schnitt: anhalten, ganze Länge messen. Was zu viel ist, kommt noch ab, was immer die Skala zeigt.",
+  "plan.face measured, reckoned": "Letzter Schnitt: anhalten, ganze Länge messen. Was zu viel ist, kommt noch ab, was immer die Skala zeigt: weiter um das Zuviel {times}, {counted}.",
   "plan.turn long": "auf {size} längsdrehen, {length} lang",
   "plan.turn from to": "auf {size} längsdrehen, von {from} bis {to}",
   "plan.shoulder long": "Absatz auf {size} drehen, {length} lang",
@@ -4162,9 +4171,11 @@ const de: Readonly<Record<Key, Text>> = {
   "plan.from tip": "dem Antasten der Spitze",
   "plan.wind back": "Der Schlitten fährt {by} von {travel}: vor dem Antasten weit zurückdrehen.",
   "plan.other diameter written": "Nicht {size}? {size} − gemessen vom Aufgeschriebenen abziehen.",
-  "plan.other diameter written, halved": "Nicht {size}? Die Hälfte von {size} − gemessen vom Aufgeschriebenen abziehen.",
+  "plan.other diameter written, reckoned": "Nicht {size}? Vom Aufgeschriebenen abziehen: ({size} − gemessen) {times} = ________ {counted}.",
   "plan.other diameter set": "Nicht {size}? Statt 0 einstellen: {size} − gemessen.",
-  "plan.other diameter set, halved": "Nicht {size}? Statt 0 einstellen: die Hälfte von {size} − gemessen.",
+  "plan.other diameter set, reckoned": "Nicht {size}? Statt 0 einstellen: ({size} − gemessen) {times} = ________ {counted}.",
+  "plan.other diameter, turns": "Nicht {size}? Ab hier jedes Mal (gemessen − {size}) {times} = ________ {counted} mehr, oder weniger, wenn das unter 0 liegt.",
+  "plan.other bore, turns": "Nicht {size}? Ab hier jedes Mal ({size} − gemessen) {times} = ________ {counted} mehr zurück, oder weniger, wenn das unter 0 liegt.",
   "plan.back": "zurück {turns}",
   "plan.no dial": "ohne Skala",
   "plan.sums on fixed dials": "Skalenringe, die sich nicht auf 0 stellen lassen: beim Antasten aufschreiben, was der Ring zeigt (S1, S2 …). Für einen Skalenwert jedes Mal eine ganze Umdrehung zählen, wenn der Ring wieder auf diese Zahl kommt, dann weiter bis zur Summe. Eine ganze Umdrehung ist: {turns}. Von einer Summe über einer Umdrehung eine Umdrehung abziehen, zu einer unter 0 eine dazuzählen.",
@@ -4180,6 +4191,9 @@ const de: Readonly<Record<Key, Text>> = {
   "plan.within": "{least} bis {most}",
   "plan.column done": "erledigt",
   "plan.column measured": "gemessen",
+  "plan.corrected": "Berichtigt über die gemessene Strecke, je nach der Umdrehung der Ablesungen, bei der der Schlitten beginnt.",
+  "plan.corrected movement": "{distance} mit {wheel}",
+  "plan.column starts at turn": "ab Umdrehung",
   "plan.column so that it reads": "bis sie zeigt",
   "plan.column and": "und",
   "plan.set by measuring": "nach Messen",
@@ -4201,10 +4215,12 @@ const de: Readonly<Record<Key, Text>> = {
   "plan.held by a limit": "durch eine Grenze gehalten",
   "plan.locked, written down": "{wheel}, geklemmt, wo es steht: aufschreiben, was die Skala zeigt: {label} = __________, Umdrehung 0. Längen zählen von dieser Planfläche.",
   "plan.locked, set": "{wheel}, geklemmt, wo es steht: Skalenring auf 0 stellen. Längen zählen von dieser Planfläche.",
-  "plan.sum bore": "Vor dem letzten Schnitt: {diameter} − gemessen ________ = Rest ________; um den Rest weiter",
-  "plan.sum bore, halved": "Vor dem letzten Schnitt: {diameter} − gemessen ________ = Rest ________; um die Hälfte weiter",
-  "plan.sum outside": "Vor dem letzten Schnitt: gemessen ________ − {diameter} = Rest ________; um den Rest weiter",
-  "plan.sum outside, halved": "Vor dem letzten Schnitt: gemessen ________ − {diameter} = Rest ________; um die Hälfte weiter",
+  "plan.sum bore": "Vor dem letzten Schnitt: {diameter} − gemessen ________ = Rest ________ {unit}",
+  "plan.sum outside": "Vor dem letzten Schnitt: gemessen ________ − {diameter} = Rest ________ {unit}",
+  "plan.go on": "Um den Rest weiter.",
+  "plan.go on, reckoned": "Weiter um den Rest {times} = ________ {counted}.",
+  "plan.on the dial": "an der Skala ({unit})",
+  "plan.in turns": "Umdrehungen",
   "plan.measure the others too": "Ebenso bei jedem weiteren Teil: der Meißel wird neu angetastet.",
   "plan.dial at the right size": "Die Skala beim richtigen Maß: ________ ; die weiteren Teile gehen ohne Zwischenmessung darauf.",
   "plan.mend sum": "Nach dem letzten Schnitt noch einmal messen. Stimmt das Maß: was die Skala zeigt, weniger die Summe oben, ist ________ (auf das Vorzeichen achten); das zu jeder weiteren Summe dieses Meißels dazuzählen.",
@@ -4364,6 +4380,8 @@ const de: Readonly<Record<Key, Text>> = {
   "plan findings.finer than the slide": "eine Toleranz von insgesamt {tolerance} ist feiner, als dieser Schlitten hält, etwa {holds}",
   "plan findings.finer than the reading": "vor dem letzten Schnitt einmal gemessen ergibt es ± {doubt}, und die Toleranz lässt ± {margin} zu",
   "plan findings.finer than the reading, feed unknown": "Messzeug und Skala allein lassen ± {doubt} offen, das ± des Wegs je Umdrehung ist nicht bekannt, und die Toleranz lässt ± {margin} zu",
+  "plan findings.finer than the reading, no dial": "es gibt keine Skala, nach der man gehen könnte; Messzeug und Schlitten allein lassen ± {doubt} offen, und die Toleranz lässt ± {margin} zu",
+  "plan findings.finer than the reading, worn and no dial": "der Schlitten ist abgenutzt, und es gibt keine Skala, nach der man gehen könnte; Messzeug und Schlitten allein lassen ± {doubt} offen, und die Toleranz lässt ± {margin} zu",
   "plan findings.measure and correct": "messen und berichtigen: {doubt} im Durchmesser stehen lassen, noch einmal messen und abnehmen, was übrig ist",
   "plan findings.beyond the drill limit": "{diameter} ist größer, als die Maschine schafft: limits: drill: {limit}",
   "plan findings.beyond the drill limit remedy": "nicht bohren; ausdrehen, oder auf eine andere Maschine nehmen",

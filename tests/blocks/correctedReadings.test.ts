@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { correctedLines } from "../../src/blocks/work/corrected.js";
+import { correctedReadings } from "../../src/blocks/work/correctedReadings.js";
 import { readings } from "../../src/blocks/work/planReadings.js";
 import { readJob } from "../../src/job/read.js";
 import { planOf } from "../../src/plan/plan.js";
@@ -31,18 +31,25 @@ describe("on a worn slide", () => {
     );
     const last = table?.cells.findLast((row) => row.some(({ text }) => text === "16.00"));
     const figure = last?.[4];
-    expect(correctedLines(wheel, 14, "mm")).toHaveLength(1);
+    const told = correctedReadings({ wheel, travel: 7 });
+    // Each place stands once, those of one reading together; not all have the table's own.
+    expect(told.length).toBeGreaterThan(1);
+    expect(new Set(told.flatMap(({ starts }) => starts)).size).toBe(told.flatMap(({ starts }) => starts).length);
+    expect(new Set(told.map(({ shown }) => JSON.stringify(shown))).size).toBe(told.length);
+    expect(told.some(({ shown }) => shown.figure !== figure?.text)).toBe(true);
     expect(figure?.weight).toBe("regular");
     expect(table?.cells.some((row) => row[4]?.weight === "bold")).toBe(true);
     // Over hardly any way a worn slide is as good as an even one.
-    expect(correctedLines(wheel, 0.05, "mm")).toEqual([]);
-    expect(textsOf({ ...findings, job }, "plan")).toContain("Corrected over");
+    expect(correctedReadings({ wheel, travel: 0.025 })).toEqual([]);
+    const plan = textsOf({ ...findings, job }, "plan");
+    expect(plan).toContain("starts at turn turns dial 14.00 mm by the Cross slide");
+    for (const { starts, shown } of told) expect(plan).toContain(`${starts.join(", ")} ${shown.turns} ${shown.figure}`);
   });
 
   test("on a dial that cannot be set to 0 it is told as what the dial goes on by", () => {
     const [wheel] = worn(true).handwheels;
     if (wheel === undefined) throw new Error("no wheel");
-    expect(correctedLines(wheel, 14, "mm")[0]).toMatch(/\d \+ \d\.\d{3}/);
+    for (const { shown } of correctedReadings({ wheel, travel: 7 })) expect(shown.figure).toMatch(/^\+ \d\.\d{3}$/);
     expect(textsOf(worn(true), "student")).toContain("Count on from it.");
     expect(textsOf(worn(false), "student")).toContain("Set the dial to 0.");
   });
@@ -59,30 +66,24 @@ describe("on a worn slide", () => {
       const [wheel] = findings.handwheels;
       if (wheel?.reading === undefined || bored === undefined) throw new Error("no wheel");
       const words = textsOf({ ...findings, job: bored }, "plan");
-      return { perTurn: wheel.reading.perTurn, words };
+      return { perTurn: wheel.reading.perTurn, words, ways: correctedReadings({ wheel, travel: -7 }) };
     };
 
-    test("the corrected reading is that of a wheel turned backwards, and ends where the curve says", () => {
-      const { perTurn, words } = told(false);
-      const ways = [
-        ...words.matchAll(/from turn (\d+) of the readings: backwards: (\d) turns?, then the dial reads ([\d.]+) mm/g),
-      ];
-      expect(ways.length).toBeGreaterThan(1);
-      for (const [, from = "", turns = "", reads = ""] of ways) {
-        const gone = Number(turns) + (perTurn - Number(reads)) / perTurn;
-        expect(Math.abs(2 * (truly(Number(from)) - truly(Number(from) - gone)) - 14)).toBeLessThan(CURVE);
-      }
-    });
-
-    test("on a dial that cannot be set to 0 it is taken off", () => {
-      const { perTurn, words } = told(true);
-      const ways = [...words.matchAll(/from turn (\d+) of the readings: backwards: (\d), − (\d\.\d+)/g)];
-      expect(ways.length).toBeGreaterThan(1);
-      for (const [, from = "", turns = "", off = ""] of ways) {
-        const gone = Number(turns) + Number(off) / perTurn;
-        expect(Math.abs(2 * (truly(Number(from)) - truly(Number(from) - gone)) - 14)).toBeLessThan(CURVE);
-      }
-    });
+    test.each([false, true])(
+      "the corrected reading is that of a wheel turned backwards, and ends where the curve says; fixed: %s",
+      (fixed) => {
+        const { perTurn, words, ways } = told(fixed);
+        expect(ways.length).toBeGreaterThan(1);
+        for (const { starts, shown } of ways) {
+          expect(words).toContain(`${starts.join(", ")} ${shown.turns} ${shown.figure}`);
+          const turns = Number(/^back (\d)$/.exec(shown.turns)?.[1]);
+          // One that cannot be set to 0 is told what is taken off it.
+          const part = fixed ? Number(/^− (\d\.\d+)$/.exec(shown.figure)?.[1]) : perTurn - Number(shown.figure);
+          const gone = turns + part / perTurn;
+          for (const from of starts) expect(Math.abs(2 * (truly(from) - truly(from - gone)) - 14)).toBeLessThan(CURVE);
+        }
+      },
+    );
 
     test("the dial is set to the figure where it comes to stand, which nothing is added to", () =>
       expect(told(false).words).toMatch(/set the dial to what stands above \(back \d, \d\.\d+\)/));

@@ -312,6 +312,47 @@ describe("the drawing of a part", () => {
     expect(words.filter((word) => word === "12")).toEqual([]);
   });
 
+  test("a thread behind a counterbore is drawn where it is cut, whichever came first, and its arrow points there", () => {
+    const counterbore: JobStep = { do: "bore", to: to(12), at: 0, length: 8, cut: 0.5, finish: 0.1 };
+    const tap: JobStep = { do: "tap", thread: "M6", depth: 20 };
+    const head: JobStep[] = [shoulder(18, 30), { do: "drill", diameter: 5, depth: 30 }];
+    const whole: JobStep = { do: "part", length: 25, blade: 2 };
+    for (const steps of [
+      [...head, counterbore, tap, whole],
+      [...head, tap, counterbore, whole],
+    ]) {
+      const stages = stagesOf({ bar: bar(), steps });
+      expect(stages.at(-1)?.after.surfaces).toEqual([{ kind: "thread", side: "inside", name: "M6", from: 8, to: 20 }]);
+      // From the face, on the right, the counterbore's floor is 8 mm of 25; the thin line of the thread begins there, and its leader,
+      // which ends at what it names, lies beyond.
+      const { lines, texts } = marksOf(drawn(stages));
+      const own = lines.filter(({ names }) => names.includes("part")).flatMap(({ points }) => points.map(({ x }) => x));
+      const [left, right] = [Math.min(...own), Math.max(...own)];
+      const floor = right - ((right - left) * 8) / 25;
+      const box = texts.find(({ mark }) => mark.text.startsWith("M6"))?.box;
+      const leaders = lines.filter(
+        ({ names, points: [from] }) =>
+          names.includes("callouts") &&
+          from &&
+          box &&
+          from.x < box.left &&
+          box.left - from.x < 6 &&
+          from.y > box.top &&
+          from.y < box.bottom + 3,
+      );
+      expect(leaders.length).toBeGreaterThan(0);
+      for (const { points } of leaders) expect(points.at(-1)?.x).toBeLessThan(floor);
+    }
+  });
+
+  test("a tap in a hole that is nowhere narrower than its thread cuts none", () => {
+    const steps: JobStep[] = [
+      { do: "drill", diameter: 7, depth: 20 },
+      { do: "tap", thread: "M6", depth: 10 },
+    ];
+    expect(stagesOf({ bar: bar(), steps }).at(-1)?.after.surfaces).toEqual([]);
+  });
+
   test("points at nothing that a later step cut away", () => {
     const steps: JobStep[] = [shoulder(18, 30), shoulder(10, 30), { do: "part", length: 25, blade: 2 }];
     const words = wordsOf(drawn(stagesOf({ bar: bar(), steps })));

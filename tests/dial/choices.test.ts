@@ -144,3 +144,24 @@ test("an error too small for the figures shown is never a bare nought", () => {
   const [even] = choicesFor(measured(2.54002, 0.001), "travel", drum(40, { divisions: 0.02, closure: "even" }), metric);
   expect(even?.remarks[0]).toContain("reads under 0.0001 mm too little each turn; under 0.001 mm over 25 mm");
 });
+
+test("a metric screw under a file in inches gets inches where true marks come near to closing", () => {
+  // 60 × 0.001 in is over by 0.00006 in: the last division hardly looks short.
+  const [chosen] = choicesFor({ perTurn: 1.5, from: "stated" }, "travel", drum(45), {
+    ...{ stripLength: 141, units: "in", travel: 70 },
+  });
+  expect(said(chosen)).toBe("true 0.001 in, 60 in 1");
+});
+
+test("even marks asked for under a file in inches are inches, unless others close and they do not", () => {
+  const even = (perTurn: number) =>
+    said(
+      choicesFor(measured(perTurn, 0.0012), "diameter", drum(38, { closure: "even" }), {
+        stripLength: 120,
+        units: "in",
+        travel: 114,
+      })[0],
+    );
+  expect(even(2.5485)).toMatch(/^even 0\.\d+ in/);
+  expect(even(1.5)).toMatch(/^even 0\.\d+ mm/);
+});

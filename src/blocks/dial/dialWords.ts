@@ -82,7 +82,8 @@ const revisionAndName = (name: string, { revision }: Machine): string[] => [
 export function dialWords(finding: HandwheelFinding, dial: DialFinding, units: Units): string {
   const { second } = dial;
   const within = withinTurnWords(finding);
-  const own = scaleWords(dial, units);
+  const { unit } = dial.chosen;
+  const own = [...(unit === units ? [] : [say(`dials.reads in ${unit}`)]), ...scaleWords(dial, units)];
   const lower = second ? scaleWords(second, units) : [];
   return [
     ...(second === undefined

@@ -155,7 +155,7 @@ function howToRead({ steps, beltChanges }: Plan): string {
   return [
     say("plan.readings are"),
     ...(beltChanges > 0 ? [say("plan.belt moved sign")] : []),
-    ...(zeros.some(({ wheel, of }) => ["diameter", "bore"].includes(of) && !isFixed(wheel))
+    ...(zeros.some(({ wheel, of }) => ["diameter", "bore"].includes(of) && wheel.dial !== undefined && !isFixed(wheel))
       ? [say("plan.set below nothing")]
       : []),
   ].join(" ");

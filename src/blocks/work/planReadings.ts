@@ -9,8 +9,8 @@ import { say } from "../../words/say.js";
 import type { Run } from "../shared/block.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, table, tableWidth } from "../shared/table.js";
+import { correctedReadings } from "./correctedReadings.js";
 import { isFixed, readingsOf, readingWords, type ZeroInForce } from "./planWords.js";
-import { isCorrected } from "./stepWords.js";
 
 /** What a wheel's readings count from, or are added to. */
 export type ZeroOf = (wheel: HandwheelFinding) => ZeroInForce | undefined;
@@ -112,7 +112,7 @@ function rowsOf(planned: PlannedStep, units: Units, show: Show): Row[] {
     size: figure(at, units),
     wheel,
     reading,
-    corrected: isCorrected(wheel, reading.travel, units),
+    corrected: isCorrected(wheel, reading.travel),
     measured: false,
   });
   if (drills.length > 1)
@@ -127,6 +127,10 @@ function rowsOf(planned: PlannedStep, units: Units, show: Show): Row[] {
   const around = plunges > 1 ? first.flatMap((one) => [place(one), ...last.map(place)]) : [...first.map(place)];
   return [...around, ...passRows(planned, units), ...(plunges > 1 ? [] : last.map(place))];
 }
+
+/** Whether a reading has a corrected one below the table, which is to be dialled instead. */
+const isCorrected = (wheel: HandwheelFinding, travel: number): boolean =>
+  correctedReadings({ wheel, travel }).length > 0;
 
 const figure = (mm: number, units: Units): string => formatFixed(fromMm(mm, units), usualPlaces[units]);
 const usualPlaces: Readonly<Record<Units, number>> = { mm: 2, in: 4 };
@@ -149,7 +153,7 @@ function passRows({ passes, depthWheel, sizes }: PlannedStep, units: Units): Row
       size: formatFixed(fromMm(pass.size, units), places),
       wheel: depthWheel,
       reading: pass.reading,
-      corrected: index >= last && depthWheel !== undefined && isCorrected(depthWheel, pass.travel, units),
+      corrected: index >= last && depthWheel !== undefined && isCorrected(depthWheel, pass.travel),
       ...(spring && { again: true }),
       measured: index === last - 1 || index >= last,
     };

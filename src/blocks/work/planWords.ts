@@ -1,4 +1,5 @@
 import type { HandwheelFinding } from "../../findings/findings.js";
+import { onDial } from "../../findings/onDial.js";
 import { dialGain, dialTurn } from "../../findings/settings.js";
 import { figureOf, figureUnit, shownAt } from "../../findings/settingWords.js";
 import type { Units } from "../../machine/machine.js";
@@ -114,14 +115,19 @@ function windBack({ wheel, of }: Zero, { places, passes, depthWheel }: PlannedSt
 }
 
 /** Stock is rarely what it is sold as: the dial makes up for it. Inward its readings grow by what the diameter loses, outward they
- *  fall by what the bore gains, so that both are set by the same difference. */
+ *  fall by what the bore gains, so that both are set by the same difference. Without a dial the turns do, and those are counted
+ *  outward too: each way by its own. */
 function otherDiameter({ wheel, of, at }: Zero, units: Units): string[] {
   if (of !== "diameter" && of !== "bore") return [];
   const size = figureWithin(at, undefined, units);
-  const halved = wheel.handwheel.reads !== "diameter";
-  if (isFixed(wheel))
-    return [say(halved ? "plan.other diameter written, halved" : "plan.other diameter written", { size })];
-  return [say(halved ? "plan.other diameter set, halved" : "plan.other diameter set", { size })];
+  const reckoned = onDial(wheel, "diameter", units);
+  if (wheel.dial === undefined) return reckoned ? [say(`plan.other ${of}, turns`, { size, ...reckoned })] : [];
+  const how = isFixed(wheel) ? "written" : "set";
+  return [
+    reckoned === undefined
+      ? say(`plan.other diameter ${how}`, { size })
+      : say(`plan.other diameter ${how}, reckoned`, { size, ...reckoned }),
+  ];
 }
 
 export const isFixed = ({ handwheel: { dial } }: HandwheelFinding): boolean => dial?.fixed === true;
@@ -156,7 +162,8 @@ export function sumRules(wheels: readonly HandwheelFinding[]): string[] {
   return [say("plan.sums on fixed dials", { turns: turns.join("; ") })];
 }
 
-const wheelWords = (wheel: HandwheelFinding): string => {
+/** With what its dial counts in. */
+export const wheelWords = (wheel: HandwheelFinding): string => {
   const unit = figureUnit(wheel);
   return unit === "" ? wheel.handwheel.name : `${wheel.handwheel.name}, ${unit}`;
 };

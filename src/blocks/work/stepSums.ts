@@ -1,9 +1,10 @@
 import type { Mark } from "../../drawing/drawing.js";
 import { rectangle, text } from "../../drawing/shapes.js";
+import { onDial } from "../../findings/onDial.js";
 import type { Units } from "../../machine/machine.js";
 import type { Plan } from "../../plan/plan.js";
 import type { PlannedStep } from "../../plan/plannedStep.js";
-import { figureWithin } from "../../quantity/format.js";
+import { figureWithin, unitName } from "../../quantity/format.js";
 import { say } from "../../words/say.js";
 import type { Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
@@ -38,10 +39,13 @@ function measuredSum(planned: PlannedStep, plan: Plan, units: Units, width: numb
   if (wanted === undefined || passes.length === 0 || step.do === "taper") return [];
   const { least, most, aim } = wanted;
   const diameter = figureWithin(aim, least === undefined || most === undefined ? undefined : most - least, units);
-  const limits = least === undefined || most === undefined ? "" : `  (${within(least, most, units)})`;
+  const limits = least === undefined || most === undefined ? "" : ` (${within(least, most, units)})`;
   const way = step.do === "bore" ? "bore" : "outside";
-  const halved = depthWheel?.handwheel.reads === "travel";
-  const sum = `${say(halved ? `plan.sum ${way}, halved` : `plan.sum ${way}`, { diameter })}${limits}`;
+  const reckoned = depthWheel && onDial(depthWheel, "diameter", units);
+  const sum = [
+    `${say(`plan.sum ${way}`, { diameter, unit: unitName(units) })}${limits}.`,
+    reckoned === undefined ? say("plan.go on") : say("plan.go on, reckoned", reckoned),
+  ].join(" ");
   const others =
     plan.job.parts < 2 || depthWheel?.dial === undefined
       ? []

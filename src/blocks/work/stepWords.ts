@@ -1,4 +1,3 @@
-import type { HandwheelFinding } from "../../findings/findings.js";
 import type { Units } from "../../machine/machine.js";
 import type { PlannedStep } from "../../plan/plannedStep.js";
 import { capital, figureWithin, unitName } from "../../quantity/format.js";
@@ -7,7 +6,7 @@ import type { Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
 import { size } from "../shared/style.js";
 import { fillIn } from "./blanks.js";
-import { correctedLines } from "./corrected.js";
+import { correctedStep } from "./correctedReadings.js";
 import { feedWords, promiseWords, zeroWords } from "./planWords.js";
 import type { SharedNote } from "./sharedNotes.js";
 
@@ -54,22 +53,12 @@ export function stepOutcome(step: PlannedStep, units: Units, width: number): Run
   const show = (mm: number) => `${figureWithin(mm, undefined, units)} ${unitName(units)}`;
   const promise = promiseWords(step, show, units);
   const last = step.passes.at(-1);
-  const uneven = [
-    ...(step.depthWheel && last?.reading
-      ? correctedLines(step.depthWheel, readOff(step.depthWheel, last.travel), units)
-      : []),
-    ...step.places.flatMap(({ wheel, reading }) => correctedLines(wheel, readOff(wheel, reading.travel), units)),
+  const movements = [
+    ...(step.depthWheel && last?.reading ? [{ wheel: step.depthWheel, travel: last.travel }] : []),
+    ...step.places.map(({ wheel, reading }) => ({ wheel, travel: reading.travel })),
   ];
-  // What is to be dialled is bold: there it takes the place of the table's reading.
   return [
     ...(promise === undefined ? [] : paragraph(promise, width, { gap })),
-    ...[...new Set(uneven)].flatMap((words) => paragraph(words, width, { gap, weight: "bold" })),
+    ...correctedStep(movements, units, width),
   ];
 }
-
-/** Whether a reading has a corrected one below the table, which is to be dialled instead. */
-export const isCorrected = (wheel: HandwheelFinding, travel: number, units: Units): boolean =>
-  correctedLines(wheel, readOff(wheel, travel), units).length > 0;
-
-const readOff = ({ reading }: { readonly reading?: { readonly factor: number } }, travel: number): number =>
-  travel * (reading?.factor ?? 1);

@@ -8,6 +8,7 @@ import { noFeedWords } from "../../findings/travelWords.js";
 import { largestDrill } from "../../findings/uses.js";
 import type { Job, JobStep } from "../../job/job.js";
 import { limitRpm } from "../../machine/limits.js";
+import type { Units } from "../../machine/machine.js";
 import { smallestOf } from "../../quantity/extremes.js";
 import { say } from "../../words/say.js";
 import { byHandWords, mayScrape } from "../chips.js";
@@ -109,26 +110,42 @@ function holdsTolerance(planned: PlannedStep, job: Job, { machine: { units } }: 
           byHandWords(job),
         ),
       ];
-    return measured ? corrected(doubt, margin, measuredAtBest(depthWheel, units), job, show) : [];
+    return measured ? corrected(doubt, margin, depthWheel, units, job, show) : [];
   });
 }
 
-/** A size that measuring once before the last cut does not bring within its tolerance for certain. `best`: what is in doubt of it
- *  however little is left to go. */
-function corrected(doubt: number | undefined, margin: number, best: number, job: Job, show: Show): StepFinding[] {
-  const off = doubt ?? best;
+/** A size that measuring once before the last cut does not bring within its tolerance for certain. Where nothing can be
+ *  promised, by what is in doubt of it however little is left to go. */
+function corrected(
+  doubt: number | undefined,
+  margin: number,
+  wheel: HandwheelFinding,
+  units: Units,
+  job: Job,
+  show: Show,
+): StepFinding[] {
+  const off = doubt ?? measuredAtBest(wheel, units);
   if (off <= margin + 1e-9) return [];
   const sides = { doubt: show(off, 3), margin: show(margin) };
   return [
     takeCare(
       "finer-than-the-reading",
-      doubt === undefined
-        ? say("plan findings.finer than the reading, feed unknown", sides)
-        : say("plan findings.finer than the reading", sides),
+      doubt === undefined ? atBestWords(wheel, sides) : say("plan findings.finer than the reading", sides),
       // Whose thin chips burn is not scraped to size.
       mayScrape(job) ? say("plan findings.measure and correct", { doubt: sides.doubt }) : byHandWords(job),
     ),
   ];
+}
+
+/** Why no more is known than that: nobody measured the feed, or there is no dial to read. */
+function atBestWords(
+  { dial, feed }: HandwheelFinding,
+  sides: { readonly doubt: string; readonly margin: string },
+): string {
+  if (dial !== undefined) return say("plan findings.finer than the reading, feed unknown", sides);
+  return feed?.measured?.uneven?.most === undefined
+    ? say("plan findings.finer than the reading, no dial", sides)
+    : say("plan findings.finer than the reading, worn and no dial", sides);
 }
 
 function bears({ stage: { step } }: PlannedStep, { machine }: Findings, show: Show): StepFinding[] {

@@ -17,6 +17,10 @@ handwheels:
   - { name: Carriage, feed: 18 mm }
 `);
 
+/** Read at every turn of a screw of 2 mm that is worn in its middle, mm (invented). */
+const turns = Array.from({ length: 25 }, (_, turn) => turn);
+const worn = turns.map((turn) => (2 * turn - 0.08 * Math.exp(-(((turn - 12) / 5) ** 2))).toFixed(2));
+
 describe("how far the slides go", () => {
   const long = "bar: { diameter: 40, out: 130 }";
   test.each<Row>([
@@ -99,6 +103,22 @@ describe("what sets the depth", () => {
       steps: ["do: turn, to: 15 ± 0.01, length: 10"],
       found: ["take care: finer-than-the-reading at 1"],
       says: /gauge and dial alone leave ± 0\.014 mm, the feed's own ± is not known, and the tolerance leaves ± 0\.01 mm/,
+    },
+    {
+      name: "the feed is known and there is no dial: that is said",
+      on: coarse("{ name: Cross slide, reads: diameter, feed: { perTurn: 2 mm, uncertainty: 0.001 mm } }"),
+      steps: ["do: turn, to: 15 ± 0.005, length: 10"],
+      found: ["take care: finer-than-the-reading at 1"],
+      says: /there is no dial to go by; gauge and slide alone leave ± 0\.01 mm, and the tolerance leaves ± 0\.005 mm/,
+    },
+    {
+      name: "and where the slide is worn, that too",
+      on: coarse(
+        `{ name: Cross slide, reads: diameter, feed: { readings: { gauge: 0.01, turns: [${turns}], travel: [${worn}] } } }`,
+      ),
+      steps: ["do: turn, to: 15 ± 0.05, length: 10"],
+      found: ["take care: finer-than-the-reading at 1"],
+      says: /^the slide is worn and there is no dial to go by; gauge and slide alone leave ± 0\.0\d+ mm/,
     },
     {
       name: "and what they hold is not said to be out of reach",

@@ -1,0 +1,43 @@
+import { expect, test } from "vitest";
+import { servedDiameters } from "../../src/findings/servedDiameters.js";
+import { speedFor } from "../../src/findings/speedChoice.js";
+import { planOf } from "../../src/plan/plan.js";
+import { jobOf } from "../support/job.js";
+import { findingsOf, textsOf } from "../support/sheets.js";
+
+/** Low B is measured at 482, and High C comes to 506 by its ratio: nearly the same, so that a card has one row for both. */
+const lathe = findingsOf(`name: L
+units: in
+limits: { chuck: 1400 rpm }
+drive:
+  motor: { speed: 1725 rpm }
+  stages:
+    - { name: motor, steps: [{ label: High, driver: 3.0, driven: 6.0 }, { label: Low, driver: 2.0, driven: 7.0 }] }
+    - { name: cone, steps: [{ label: A, driver: 5.0, driven: 3.0 }, { label: B, driver: 4.0, driven: 4.0 }, { label: C, driver: 3.0, driven: 5.0 }] }
+  tachometer:
+    - { position: [High, B], speed: 842 rpm }
+    - { position: [Low, B], speed: 482 rpm }
+handwheels:
+  - { name: Cross slide, reads: diameter, travel: 4, feed: { perTurn: 0.1, uncertainty: 0.0001 }, dial: { shape: drum, diameter: 1.5, width: 0.4 } }
+  - { name: Carriage, travel: 20, feed: 2.75 }
+work: { materials: [grey cast iron], diameters: [1/2], drills: [1/2] }
+`);
+
+const half = 12.7;
+
+test("card, plan, student and the choice of a speed name the same belt for the same work", () => {
+  const cut = { operation: "turning", material: "grey cast iron", diameter: half };
+  expect(speedFor(cut, lathe)?.speed?.position.name).toBe("Low B");
+  const served = servedDiameters("grey cast iron", "turning", lathe)?.find(({ from, to }) => from < half && half <= to);
+  expect(served?.speed?.position.name).toBe("Low B");
+  const job = jobOf(["do: turn, to: 0.45, length: 0.5"], "units: in\nbar: { diameter: 1/2, out: 1 }", "grey cast iron");
+  expect(planOf(job, lathe).steps.map(({ speed }) => speed?.speed?.position.name)).toEqual(["Low B"]);
+  const student = textsOf(lathe, "student");
+  expect(student).toContain("Low B");
+  expect(student).not.toContain("High C");
+});
+
+test("on the card the row of that belt is the one that holds the work", () => {
+  const rows = servedDiameters("grey cast iron", "turning", lathe)?.flatMap(({ speed }) => speed?.position.name ?? []);
+  expect(rows).not.toContain("High C");
+});
