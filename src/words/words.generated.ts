@@ -318,6 +318,7 @@ export type Gaps = {
   "dials.no room": never;
   "dials.grain": never;
   "dials.copy": "copy";
+  "dials.spare copy": "copy";
   "dials.piece of": "piece" | "pieces";
   "dials.not on it": "words";
   "dials.one division": never;
@@ -1980,6 +1981,7 @@ const en: Readonly<Record<Key, Text>> = {
   "dials.no room": "What stands under “no room on it for”: write it beside the piece.",
   "dials.grain": "Paper bends easily about a line along its grain: let the grain run across a strip.",
   "dials.copy": "copy {copy}",
+  "dials.spare copy": "copy {copy}, to spare",
   "dials.piece of": "piece {piece} of {pieces}",
   "dials.not on it": "no room on it for: {words}",
   "dials.one division": "one division",
@@ -3639,6 +3641,7 @@ const de: Readonly<Record<Key, Text>> = {
   "dials.no room": "Was als „nicht aufgedruckt“ angegeben ist, fand keinen Platz: daneben anschreiben.",
   "dials.grain": "Papier biegt sich leicht um eine Linie längs der Laufrichtung: die Laufrichtung quer zum Streifen legen.",
   "dials.copy": "Exemplar {copy}",
+  "dials.spare copy": "Exemplar {copy}, in Reserve",
   "dials.piece of": "Teil {piece} von {pieces}",
   "dials.not on it": "nicht aufgedruckt: {words}",
   "dials.one division": "ein Skalenteil",
