@@ -1660,6 +1660,9 @@ export type Gaps = {
   "no room.larger cover": never;
   "no room.bars": never;
   "no room.words of bars": never;
+  "step labels.open": never;
+  "step labels.direct": never;
+  "step labels.geared": never;
 };
 export type Key = keyof Gaps;
 /** One text, or one for each form of the plural. */
@@ -3323,6 +3326,9 @@ const en: Readonly<Record<Key, Text>> = {
   "no room.larger cover": "give it more room: drive: cover: in the machine file, card: in a template of your own, or larger paper",
   "no room.bars": "the bars of the printer check have no room",
   "no room.words of bars": "the words of the printer check have no room between its bars",
+  "step labels.open": "open",
+  "step labels.direct": "direct",
+  "step labels.geared": "geared",
 };
 
 const de: Readonly<Record<Key, Text>> = {
@@ -4983,6 +4989,9 @@ const de: Readonly<Record<Key, Text>> = {
   "no room.larger cover": "mehr Platz geben: drive: cover: in der Maschinendatei, card: in einer eigenen Vorlage, oder größeres Papier",
   "no room.bars": "die Balken der Druckerprobe haben keinen Platz",
   "no room.words of bars": "die Wörter der Druckerprobe haben zwischen den Balken keinen Platz",
+  "step labels.open": "ausgerückt",
+  "step labels.direct": "direkt",
+  "step labels.geared": "eingerückt",
 };
 
 export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> = { en, de };
