@@ -479,6 +479,8 @@ export type Gaps = {
   "engraving.along": "title" | "length";
   "engraving.rotary": "length";
   "engraving.no diameter": never;
+  "turns.within a turn": never;
+  "turns.nothing": never;
   "turns.feed readings": "feed";
   "turns.feed stated": "feed";
   "turns.feed screw": "feed";
@@ -2145,6 +2147,8 @@ const en: Readonly<Record<Key, Text>> = {
   "engraving.along": "{title}: {length} along the edge",
   "engraving.rotary": "rotary axis: {length} are 360 degrees",
   "engraving.no diameter": "No dial in the file has a bare diameter: a wrap measured in paper says nothing of the metal.",
+  "turns.within a turn": "The whole travel is less than one turn: the reading alone tells it.",
+  "turns.nothing": "Nothing to show here: the travel holds no whole turn, and no round distance larger than its ±.",
   "turns.feed readings": "1 turn = {feed}, measured",
   "turns.feed stated": "1 turn = {feed}, as the file says",
   "turns.feed screw": "1 turn = {feed} by its nominal screw, not measured",
@@ -3808,6 +3812,8 @@ const de: Readonly<Record<Key, Text>> = {
   "engraving.along": "{title}: {length} längs der Kante",
   "engraving.rotary": "Drehachse: {length} sind 360 Grad",
   "engraving.no diameter": "Kein Skalenring der Datei hat einen blanken Durchmesser: ein um Papier gemessener Umfang sagt nichts über das Metall.",
+  "turns.within a turn": "Der ganze Weg ist weniger als eine Umdrehung: der Skalenwert allein gibt ihn an.",
+  "turns.nothing": "Hier ist nichts anzugeben: der Weg hat keine ganze Umdrehung und kein rundes Maß, das größer ist als sein ±.",
   "turns.feed readings": "1 Umdrehung = {feed}, gemessen",
   "turns.feed stated": "1 Umdrehung = {feed}, wie in der Datei angegeben",
   "turns.feed screw": "1 Umdrehung = {feed} nach dem Nennmaß der Gewindespindel, nicht gemessen",
