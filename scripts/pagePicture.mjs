@@ -4,6 +4,7 @@ import { existsSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { chromium } from "playwright-core";
+import { demoForAnyPrinter } from "./samplePages.mjs";
 
 /** Takes the picture, or tells that it could not. */
 export async function takePicture(picture) {
@@ -14,10 +15,10 @@ export async function takePicture(picture) {
   }
   const folder = mkdtempSync(join(tmpdir(), "witnessmark-"));
   const file = join(folder, "page.html");
-  const words = ["page", "templates/machines/boathouse.yaml", "--job", "templates/jobs/deck-pin.yaml", "--out", file];
+  const words = ["page", demoForAnyPrinter(folder), "--job", "templates/jobs/deck-pin.yaml", "--out", file];
   execFileSync(process.execPath, ["dist/witnessmark.cjs", ...words], { stdio: "pipe" });
   const browser = await chromium.launch({ executablePath, args: ["--no-sandbox", "--disable-gpu"] });
-  const page = await browser.newPage({ viewport: { width: 1280, height: 760 } });
+  const page = await browser.newPage({ viewport: { width: 1120, height: 760 }, deviceScaleFactor: 1.5 });
   await page.goto(`file://${file}`);
   await page.locator(".rule button", { hasText: /^Handwheels$/ }).click();
   await page.locator(".sheet svg").first().waitFor();

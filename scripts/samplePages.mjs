@@ -16,13 +16,19 @@ blocks:
 /** Of a page, mm: what README shows enlarged. */
 const card = { left: 32, top: 18, width: 160, height: 122 };
 
-/** Writes every page of the demo and its job, and the details, into a folder. */
-export function writeSamples(out) {
-  const folder = mkdtempSync(join(tmpdir(), "witnessmark-"));
+/** The demo's machine in a folder, as for whatever printer. */
+export function demoForAnyPrinter(folder) {
   const machine = readFileSync("templates/machines/boathouse.yaml", "utf8");
   if (!machine.includes(printerOfDemo)) throw new Error("the demo names no printer any more");
   const file = join(folder, "boathouse.yaml");
   writeFileSync(file, machine.replace(printerOfDemo, ""));
+  return file;
+}
+
+/** Writes every page of the demo and its job, and the details, into a folder. */
+export function writeSamples(out) {
+  const folder = mkdtempSync(join(tmpdir(), "witnessmark-"));
+  const file = demoForAnyPrinter(folder);
   const args = ["print", file, "--job", "templates/jobs/deck-pin.yaml", "--format", "svg", "--out", out, "--replace"];
   execFileSync(process.execPath, ["dist/witnessmark.cjs", ...args], { stdio: "pipe" });
   const own = join(folder, "strip.yaml");
@@ -35,9 +41,32 @@ export function writeSamples(out) {
   rmSync(join(out, "boathouse-printed.json"), { force: true });
   const [, x, y] = /translate\(([\d.]+) ([\d.]+)\)">\s*<g>\s*<g class="strip">/.exec(stripPage) ?? [];
   if (x === undefined) throw new Error("there is no strip on its page");
-  const around = { left: Number(x) - 2, top: Number(y) - 2, width: 134, height: 33 };
+  const top = Number(y) - 2;
+  const around = {
+    left: Number(x) - 2,
+    top,
+    width: 134,
+    height: Math.ceil(lowestWords(stripPage, "caption") + 1 - top),
+  };
   writeFileSync(join(out, "strip.svg"), cutFrom(stripPage, around));
   writeFileSync(join(out, "card.svg"), cutFrom(readFileSync(join(out, "boathouse-belt-card-1.svg"), "utf8"), card));
+}
+
+/** How far down the page the words of a group reach, letters like g as well, mm. */
+export function lowestWords(page, name) {
+  let lowest = Number.NaN;
+  const above = [{ y: 0, within: false }];
+  const parts = /<g\b([^>]*)>|<\/g>|<text\b[^>]* y="([-\d.]+)" font-size="([\d.]+)"/g;
+  for (const [whole, attributes, y, size] of page.matchAll(parts)) {
+    const own = above.at(-1);
+    if (whole === "</g>") above.pop();
+    else if (attributes !== undefined) {
+      const [, down = 0] = /translate\([-\d.]+ ([-\d.]+)\)/.exec(attributes) ?? [];
+      above.push({ y: own.y + Number(down), within: own.within || attributes.includes(`class="${name}"`) });
+    } else if (own.within)
+      lowest = Math.max(Number.isNaN(lowest) ? 0 : lowest, own.y + Number(y) + 0.26 * Number(size));
+  }
+  return lowest;
 }
 
 /** A part of a page, at twice its size. */

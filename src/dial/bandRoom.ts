@@ -16,10 +16,15 @@ export const LEAST_MARK = 0.6;
 export const TIGHT = 0.15;
 /** Clear between numbers and what lies below them, at least. */
 export const BELOW = 0.15;
-/** Clear between words and the edge that is cut. */
-export const TO_EDGE = 0.5;
-/** A comma reaches this part of its em below the line. */
+/** Clear between figures and a straight edge that a knife cuts along a rule, and between all ink and a hollow one that scissors follow. */
+const TO_EDGE = 0.5;
+const TO_HOLLOW = 0.8;
+export const toEdge = (round: boolean): number => (round ? TO_HOLLOW : TO_EDGE);
+/** A comma reaches this part of its em below the line; letters like g and p this one. */
 export const COMMA_TAIL = 0.16;
+export const TAIL = 0.26;
+/** Letters like l stand this part of it above figures. */
+export const RISE = 0.06;
 
 /** The em of words on a piece: the usual least, on a narrow strip of a smaller one. A ring's hole is read from as far as any dial. */
 export const wordsOn = (band: number, strip: boolean): number =>
@@ -38,7 +43,7 @@ export const bandWith = (em: number, { bend = 0, tail = 0 } = {}): number =>
   LEAST_MARK + TIGHT + bend * em * em + em * (digitHeight + tail) + BELOW;
 
 /** What the bands of a dial share where no line of words runs along their foot. */
-export const sharedBand = (band: number): number => band - (TO_EDGE - BELOW);
+export const sharedBand = (band: number, round = false): number => band - (toEdge(round) - BELOW);
 
 /** The least height of a row whatever its numbers are: of three figures, a decimal comma among them. */
 export const leastRow = (flat: Development): number =>
@@ -58,10 +63,14 @@ export function rowsTooLow(
     [dial, ...(second ? [second] : [])].some((scale) => countedAs(scale) !== undefined) ||
     all.some((row) => row.some(({ label }) => label !== undefined && /[.,]/.test(label)));
   const room = { bend: bendOf(flat, widestOf(all)), tail: parts ? COMMA_TAIL : 0 };
-  const widthFor = (em: number) => all.length * bandWith(em, room) + TO_EDGE - BELOW;
+  const widthFor = (em: number) => all.length * bandWith(em, room) + toEdge(flat.kind === "ring") - BELOW;
   const band = bandOf(flat);
   const em = wordsOn(band, flat.kind === "strip");
   if (band >= widthFor(em) - 1e-9) return undefined;
   const least = band < NARROW && widthFor(em) < NARROW ? widthFor(em) : widthFor(size.source);
-  return { rows: all.length, least, fit: Math.floor(sharedBand(band) / bandWith(em, room) + 1e-9) };
+  return {
+    rows: all.length,
+    least,
+    fit: Math.floor(sharedBand(band, flat.kind === "ring") / bandWith(em, room) + 1e-9),
+  };
 }

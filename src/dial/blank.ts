@@ -9,6 +9,8 @@ export type ChoiceOptions = {
   readonly travel?: number;
   /** The least height of a row that can be told from the others, mm. */
   readonly leastRow?: number;
+  /** Its foot is the hollow edge of a ring. */
+  readonly round?: boolean;
 };
 
 /** What every choice for one handwheel shares. */

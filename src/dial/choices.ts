@@ -80,8 +80,8 @@ const choicesOf = (blank: DialBlank, value: DivisionValue, closures: readonly Cl
   closures.map((closure) => choose(blank, value, closure)).filter(({ closure }, index) => closure === closures[index]);
 
 /** Rows that have no room for the numbers which tell them apart. */
-const tooLow = ({ band, leastRow = 0 }: DialBlank, { rows }: DialChoice): boolean =>
-  rows > 1 && sharedBand(band) / rows < leastRow;
+const tooLow = ({ band, leastRow = 0, round }: DialBlank, { rows }: DialChoice): boolean =>
+  rows > 1 && sharedBand(band, round) / rows < leastRow;
 
 /** Leaves out what no one could read, rows that do not close, and true marks or rows where even marks close so well
  *  that the feed is not known better. */

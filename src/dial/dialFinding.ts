@@ -36,7 +36,7 @@ export function dialFinding(
     stripLength: circle,
     units,
     ...(handwheel.travel !== undefined && { travel: handwheel.travel }),
-    ...(flat && { leastRow: leastRow(flat) }),
+    ...(flat && { leastRow: leastRow(flat), round: flat.kind === "ring" }),
   };
   const choices = choicesFor(feed, handwheel.reads, wish, options);
   const [chosen] = choices;

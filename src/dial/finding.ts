@@ -46,6 +46,8 @@ export type Graduation = {
   readonly rank: 1 | 2 | 3;
   readonly label?: string /** Reading at this mark. */;
   readonly value: number;
+  /** A part of the longest mark, where a scale has more lengths than ranks: one of halves, quarters and eighths. */
+  readonly part?: number;
 };
 
 export type DialFinding = {

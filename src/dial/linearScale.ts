@@ -12,6 +12,8 @@ export type LinearDivision = {
   readonly long: number;
   readonly middle: number;
   readonly numbered: number;
+  /** Each half of a half is shorter than it. */
+  readonly halved?: true;
 };
 
 const isPartOfInch = (value: number) => {
@@ -24,7 +26,7 @@ const isPartOfInch = (value: number) => {
 export function linearDivision(value: number, unit: Units): LinearDivision {
   if (unit === "in" && isPartOfInch(value)) {
     const inch = Math.round(mmPer.in / value);
-    return { value, per: mmPer.in, unit, long: inch, middle: Math.max(1, inch / 4), numbered: inch };
+    return { value, per: mmPer.in, unit, long: inch, middle: Math.max(1, inch / 4), numbered: inch, halved: true };
   }
   const [long, middle] = isQuarter(value / mmPer[unit]) ? [4, 2] : [10, 5];
   return { value, per: mmPer[unit], unit, long, middle, numbered: numberedEvery(value, long, middle) };
@@ -53,8 +55,19 @@ function numberedEvery(value: number, long: number, middle: number): number {
   return 10 * long;
 }
 
+/** Of an inch's mark the smallest division has. */
+const SHORTEST = 0.35;
+
+/** Halves, quarters, eighths and on, each shorter than the last by as much, as on a steel rule. `inch`: divisions in one. */
+function partOfInch(step: number, inch: number): number {
+  const halvings = Array.from({ length: Math.log2(inch) + 1 }, (_, at) => at);
+  const own = halvings.find((at) => step % (inch / 2 ** at) === 0) ?? halvings.length - 1;
+  return 1 - ((1 - SHORTEST) * own) / (halvings.length - 1);
+}
+
 /** Marks from 0 to `length`, mm; `angle` is the place in mm. */
 export function linearMarks(division: LinearDivision, length: number): Graduation[] {
-  const { value, per, long, middle, numbered } = division;
-  return stepMarks({ from: 0, to: length, step: value, per, long, middle, numbered });
+  const { value, per, long, middle, numbered, halved } = division;
+  const part = halved && ((step: number) => partOfInch(step, long));
+  return stepMarks({ from: 0, to: length, step: value, per, long, middle, numbered, ...(part && { part }) });
 }

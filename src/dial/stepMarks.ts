@@ -15,6 +15,8 @@ export function stepMarks(plan: {
   readonly per: number;
   /** Numbers without their sign, as on both sides of a zero. */
   readonly unsigned?: boolean;
+  /** Of the longest mark, at so many steps from zero. */
+  readonly part?: (step: number) => number;
 }): Graduation[] {
   const first = Math.ceil(plan.from / plan.step - 1e-9);
   const last = Math.floor(plan.to / plan.step + 1e-9);
@@ -26,6 +28,7 @@ export function stepMarks(plan: {
       angle: value,
       rank: step % plan.long === 0 || step % plan.numbered === 0 ? 1 : step % plan.middle === 0 ? 2 : 3,
       value,
+      ...(plan.part && { part: plan.part(step) }),
       ...(step % plan.numbered === 0 && { label: trimmed(shown / plan.per, 4) }),
     };
   });

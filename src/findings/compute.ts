@@ -6,9 +6,11 @@ import type { FeedFinding } from "../feed/finding.js";
 import { type FeedStudy, study } from "../feed/study.js";
 import type { Handwheel, Machine } from "../machine/machine.js";
 import type { Findings, HandwheelFinding } from "./findings.js";
+import { inPrintedWords } from "./stepWords.js";
 
 /** All that follows from one machine. Pure: the same machine gives the same findings. */
-export function compute(machine: Machine): Findings {
+export function compute(given: Machine): Findings {
+  const machine = given.drive === undefined ? given : { ...given, drive: inPrintedWords(given.drive) };
   return {
     machine,
     handwheels: machine.handwheels.map((handwheel) => handwheelFinding(handwheel, machine)),

@@ -21,7 +21,10 @@ export function assembleDial(
 ): DialWish | undefined {
   const sizes = asRead(dial, feedMm);
   const { shape, diameter, wrap, width = 0, outside = 0, inside = 0, smallDiameter = 0, ...plain } = sizes;
-  const wish = { ...plain, increases: plain.increases ?? "clockwise" } as const;
+  const wish = {
+    ...plain,
+    increases: plain.increases === undefined || plain.increases === "clockwise" ? "clockwise" : "anticlockwise",
+  } as const;
   if (shape === "face" && dial.lap !== undefined)
     error([...path, "lap"], "not-this-shape", "a face dial is a whole ring and has no joint to lap", "leave lap out");
   if (shape === "drum" && dial.index !== undefined)

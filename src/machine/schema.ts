@@ -82,7 +82,7 @@ const dial = z.strictObject({
   inside: optional(length, "Inside diameter of a face dial"),
   smallDiameter: optional(length, "Smaller diameter of a bevel"),
   increases: optional(
-    z.enum(["clockwise", "anticlockwise"]),
+    z.enum(["clockwise", "anticlockwise", "counterclockwise"]),
     "Sense of turning in which numbers grow, seen by the operator; clockwise when left out",
   ),
   divisions: optional(length, "What one division must be worth, in what the dial reads: 0.02 mm"),

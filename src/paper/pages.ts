@@ -1,7 +1,8 @@
 import type { Piece } from "./packing.js";
 
-/** A piece, and the word that it shares with those which should lie on one page with it. */
-export type Grouped<T> = Piece<T> & { readonly besides?: string };
+/** A piece, and the word that it shares with those which should lie on one page with it; where those do not fit on one, `set` parts them, as
+ *  the copies of one dial. `last`: words, which go on the last page. */
+export type Grouped<T> = Piece<T> & { readonly besides?: string; readonly set?: string; readonly last?: true };
 type Put<T> = Grouped<T> & { readonly x: number; readonly y: number };
 /** How far down a page its pieces reach, mm. */
 export type FilledPage<T> = { readonly placed: readonly Put<T>[]; readonly height: number };
@@ -19,6 +20,9 @@ type Way = {
 
 /** Of two dozen ways those without which others of 120 random machines' pieces took more pages. */
 const ways: readonly Way[] = [
+  // As they are named, before all others: nothing is better where that takes as few pages.
+  { first: () => 0, rest: "under" },
+  { first: () => 0, rest: "beside" },
   { first: ({ height }) => height, rest: "under" },
   { first: ({ height }) => height, rest: "under", tightly: true },
   { first: ({ width, height }) => Math.max(width, height), rest: "beside" },
@@ -27,8 +31,8 @@ const ways: readonly Way[] = [
 ];
 
 /** Puts pieces on as few pages as are found in a few ways of placing the large ones first, each cut from what is left by straight cuts
- *  from edge to edge, `gap` mm between neighbours; of ways with as few pages the first that scatters the least what belongs together and
- *  leaves room for what follows, `below` mm high, or else the most. The emptiest page is the last. Nothing is turned: how a strip lies to
+ *  from edge to edge, `gap` mm between neighbours; of ways with as few pages the first that scatters the least what belongs together,
+ *  leaves room for what follows, `below` mm high, or else the most, and goes on from page to page in the order of the pieces. Nothing is turned: how a strip lies to
  *  the grain of the paper matters. The same pieces in the same order give the same places. `most`: where more pages are of no use, no
  *  pains are taken over them.
  *  @throws RangeError for a piece wider than the paper. */
@@ -43,7 +47,7 @@ export function packedOnPages<T>(
   const cost = (pages: readonly FilledPage<T>[]) => {
     const last = pages.at(-1)?.height ?? 0;
     const more = below > 0 && last + gap + below > room.height ? 1 : 0;
-    return [pages.length + more, scattered(pages).length, more * last] as const;
+    return [pages.length + more, scattered(pages).length, more * last, disorder(pages, pieces)] as const;
   };
   const area = ({ width, height }: Room) => (width + gap) * (height + gap);
   const fewest = Math.ceil(pieces.reduce((sum, piece) => sum + area(piece), 0) / area(room) - 1e-9);
@@ -55,7 +59,7 @@ export function packedOnPages<T>(
     const before = best;
     for (const way of ways) {
       if (perfect()) break;
-      const pages = placedIn(pieces, way, whole, room, gap);
+      const pages = inOrder(placedIn(pieces, way, whole, room, gap), pieces, room, gap + below);
       const own = cost(pages);
       if (best === undefined || less(own, least)) [best, least] = [pages, own];
     }
@@ -83,6 +87,59 @@ const less = (one: readonly number[], other: readonly number[]): boolean => {
 function scattered<T>(pages: readonly FilledPage<T>[]): string[] {
   const seen = pages.flatMap(({ placed }) => [...new Set(placed.flatMap(({ besides }) => besides ?? []))]);
   return seen.filter((kind, index) => seen.indexOf(kind) !== index);
+}
+
+/** Of a page, that it may stand before others. */
+const FULL = 0.38;
+
+/** Pages one after the other as their first pieces are named, the one with the words or, where what follows would else have no room, the
+ *  emptiest last; of pieces alike the first named goes on the first page. */
+function inOrder<T>(
+  found: readonly FilledPage<T>[],
+  pieces: readonly Grouped<T>[],
+  room: Room,
+  below: number,
+): FilledPage<T>[] {
+  const named = new Map(pieces.map(({ item }, index) => [item, index]));
+  const numberOf = ({ item }: Grouped<T>): number => named.get(item) ?? 0;
+  const firstOf = ({ placed }: FilledPage<T>): number => Math.min(...placed.map(numberOf));
+  if (found.length === 0) return [];
+  const pages = [...found].sort((one, other) => firstOf(one) - firstOf(other));
+  const emptiest = pages.reduce(
+    (least, page) => (page.height < least.height ? page : least),
+    pages[0] as FilledPage<T>,
+  );
+  const ends = pages.at(-1)?.height ?? 0;
+  const words = pages.find(({ placed }) => placed.some(({ last }) => last));
+  const atEnd = words ?? (ends + below > room.height || emptiest.height < FULL * room.height ? emptiest : undefined);
+  const ordered = atEnd === undefined ? pages : [...pages.filter((page) => page !== atEnd), atEnd];
+  const places = ordered.flatMap(({ placed }) =>
+    [...placed].sort((one, other) => Math.round(1e3 * (one.y - other.y)) || one.x - other.x),
+  );
+  const takes = new Map<Put<T>, Put<T>>();
+  for (const place of places) {
+    if (takes.has(place)) continue;
+    const alike = places.filter((one) => one.besides === place.besides && sameSize(one, place));
+    const byName = [...alike].sort((one, other) => numberOf(one) - numberOf(other));
+    for (const [index, one] of alike.entries()) takes.set(one, byName[index] as Put<T>);
+  }
+  return ordered.map(({ placed, height }) => ({
+    height,
+    placed: placed.map((place) => ({ ...(takes.get(place) ?? place), x: place.x, y: place.y })),
+  }));
+}
+
+/** Pairs of pages of which the later has pieces of something named before what is on the earlier. */
+function disorder<T>(pages: readonly FilledPage<T>[], pieces: readonly Grouped<T>[]): number {
+  const kinds = [...new Set(pieces.map(({ besides }) => besides))];
+  const spans = pages.map(({ placed }) => {
+    const own = placed.flatMap(({ besides, last }) => (last ? [] : [kinds.indexOf(besides)]));
+    return { first: Math.min(...own), last: Math.max(...own) };
+  });
+  return spans.reduce(
+    (sum, { last }, index) => sum + spans.slice(index + 1).filter(({ first }) => first < last).length,
+    0,
+  );
 }
 
 const sameSize = (one: Room, other: Room): boolean =>
@@ -126,7 +183,12 @@ function placedIn<T>(
       page.free = before.free;
       placed.length = before.placed;
     }
-    // No page holds them all: pieces alike stay together as long as they can.
+    // No page holds them all: what makes one whole goes first, then pieces alike stay together as long as they can.
+    const sets = [...new Set(group.map(({ set }) => set))];
+    if (sets.length > 1) {
+      for (const set of sets) place(group.filter((piece) => piece.set === set));
+      return;
+    }
     const alike = group.filter((piece) => sameSize(piece, first));
     place(alike.length < group.length ? alike : [first]);
     place(alike.length < group.length ? group.filter((piece) => !sameSize(piece, first)) : others);
@@ -145,9 +207,7 @@ function placedIn<T>(
     largest: largest(group),
   }));
   for (const { group } of ordered.sort((one, other) => other.largest - one.largest)) place(group);
-  return pages
-    .map(({ placed }) => ({ placed, height: Math.max(...placed.map((one) => one.y + one.height)) }))
-    .sort((one, other) => other.height - one.height);
+  return pages.map(({ placed }) => ({ placed, height: Math.max(...placed.map((one) => one.y + one.height)) }));
 }
 
 /** Puts the piece in the topmost place that holds it, of those the leftmost, or in the tightest; false where none does. */

@@ -3,6 +3,7 @@ import { type BlockName, blocks } from "../blocks/registry.js";
 import type { Block } from "../blocks/shared/block.js";
 import { type Use, uses } from "../findings/uses.js";
 import { closest } from "../machine/closest.js";
+import { parseNumber } from "../quantity/number.js";
 import { guideOf, type SettingGuide } from "./blockGuide.js";
 import { asGiven, lengthFault, most, mostCopies, readLength } from "./lengths.js";
 import type { TemplateBlock } from "./template.js";
@@ -67,9 +68,10 @@ export function readBlock(item: unknown, { report, place }: Reporter): TemplateB
       if (typeof found === "string" && found.trim() !== "") handwheel = { name: found.trim(), at: place(at) };
       else if (!none) report(at, `handwheel cannot be ${asGiven(found)}; it is the name of one in the machine file`);
     } else {
-      const fault = settingFault(found, defaults[key], allowed[key], guide[key]);
+      const meant = inFractions(found, defaults[key]);
+      const fault = settingFault(meant, defaults[key], allowed[key], guide[key]);
       if (fault !== undefined) report(at, `${key} cannot be ${asGiven(found)}; ${fault}`);
-      settings[key] = guide[key]?.is === "length" ? readLength(found) : found;
+      settings[key] = guide[key]?.is === "length" ? readLength(found) : meant;
     }
   }
   // A choice that has no usual one must be made.
@@ -80,6 +82,14 @@ export function readBlock(item: unknown, { report, place }: Reporter): TemplateB
     if (needed && String(settings[key]).trim() === "")
       report(nameNode, `block ${name} needs its ${key}; for example ${braces(name)}`);
   return { block: name, settings, ...(use && { for: use }), ...(handwheel && { handwheel }) };
+}
+
+/** Where a number or a list of them belongs, 1/2 is one half. */
+function inFractions(found: unknown, model: unknown): unknown {
+  if (Array.isArray(found) && Array.isArray(model)) return found.map((one) => inFractions(one, model[0]));
+  return typeof found === "string" && typeof model === "number" && found.includes("/")
+    ? (parseNumber(found) ?? found)
+    : found;
 }
 
 /** An example of the block's own. */

@@ -323,6 +323,7 @@ export type Gaps = {
   "dials.no room": never;
   "dials.grain": never;
   "dials.copy": "copy";
+  "dials.spare copy": "copy";
   "dials.piece of": "piece" | "pieces";
   "dials.not on it": "words";
   "dials.one division": never;
@@ -483,6 +484,8 @@ export type Gaps = {
   "engraving.along": "title" | "length";
   "engraving.rotary": "length";
   "engraving.no diameter": never;
+  "turns.within a turn": never;
+  "turns.nothing": never;
   "turns.feed readings": "feed";
   "turns.feed stated": "feed";
   "turns.feed screw": "feed";
@@ -1671,6 +1674,9 @@ export type Gaps = {
   "no room.larger cover": never;
   "no room.bars": never;
   "no room.words of bars": never;
+  "step labels.open": never;
+  "step labels.direct": never;
+  "step labels.geared": never;
 };
 export type Key = keyof Gaps;
 /** One text, or one for each form of the plural. */
@@ -1991,12 +1997,13 @@ const en: Readonly<Record<Key, Text>> = {
   "dials.cramped": {"one":"Its {n} row is only {height} high, too low for numbers: a wider ring or strip has room for them.","other":"Its {n} rows are only {height} high each, too low for numbers: a wider ring or strip, fewer rows or one scale has room for them."},
   "dials.read from": "Its figures are read well from up to {far}; a wider ring or strip has room for larger ones.",
   "dials.cutting": "Cut from mark to mark, through the graduations that run over the edge; the arrow points to the edge at the index. Inside circles and hollow edges first, the ends last.",
-  "dials.round": "Cut a round edge so that it just touches the straight lines between its marks.",
+  "dials.round": "A round edge that carries graduations runs evenly 1 mm inside their ends: turn the paper into the scissors, not the scissors round it; the corners about a whole ring are those of the square that it just touches.",
   "dials.centre": "Centre a ring by its cross before you cut it out.",
   "dials.measure": "If a piece does not measure what stands beneath it, print it again with the printer's correction.",
   "dials.no room": "What stands under “no room on it for”: write it beside the piece.",
   "dials.grain": "Paper bends easily about a line along its grain: let the grain run across a strip.",
   "dials.copy": "copy {copy}",
+  "dials.spare copy": "copy {copy}, to spare",
   "dials.piece of": "piece {piece} of {pieces}",
   "dials.not on it": "no room on it for: {words}",
   "dials.one division": "one division",
@@ -2157,6 +2164,8 @@ const en: Readonly<Record<Key, Text>> = {
   "engraving.along": "{title}: {length} along the edge",
   "engraving.rotary": "rotary axis: {length} are 360 degrees",
   "engraving.no diameter": "No dial in the file has a bare diameter: a wrap measured in paper says nothing of the metal.",
+  "turns.within a turn": "The whole travel is less than one turn: the reading alone tells it.",
+  "turns.nothing": "Nothing to show here: the travel holds no whole turn, and no round distance larger than its ±.",
   "turns.feed readings": "1 turn = {feed}, measured",
   "turns.feed stated": "1 turn = {feed}, as the file says",
   "turns.feed screw": "1 turn = {feed} by its nominal screw, not measured",
@@ -3345,6 +3354,9 @@ const en: Readonly<Record<Key, Text>> = {
   "no room.larger cover": "name fewer materials (positions: { materials: 4 } in a template of your own), or give it more room: drive: cover: in the machine file, card: in a template of your own, or larger paper",
   "no room.bars": "the bars of the printer check have no room",
   "no room.words of bars": "the words of the printer check have no room between its bars",
+  "step labels.open": "open",
+  "step labels.direct": "direct",
+  "step labels.geared": "geared",
 };
 
 const de: Readonly<Record<Key, Text>> = {
@@ -3662,12 +3674,13 @@ const de: Readonly<Record<Key, Text>> = {
   "dials.cramped": {"one":"Seine {n} Reihe ist nur {height} hoch, zu niedrig für Zahlen: auf einem breiteren Ring oder Streifen haben sie Platz.","other":"Seine {n} Reihen sind nur je {height} hoch, zu niedrig für Zahlen: auf einem breiteren Ring oder Streifen, mit weniger Reihen oder einer einzigen Skala haben sie Platz."},
   "dials.read from": "Seine Ziffern sind bis {far} gut zu lesen; ein breiterer Ring oder Streifen hat Platz für größere.",
   "dials.cutting": "Von Marke zu Marke schneiden, mitten durch die Striche, die über die Kante laufen; der Pfeil zeigt zur Kante an der Ablesemarke. Innenkreise und hohle Kanten zuerst, die Enden zuletzt.",
-  "dials.round": "Eine runde Kante so schneiden, dass sie die geraden Linien zwischen ihren Marken gerade berührt.",
+  "dials.round": "Eine runde Kante mit Strichen verläuft gleichmäßig 1 mm innerhalb der Strichenden: das Papier in die Schere drehen, nicht die Schere um das Papier; die Ecken um einen ganzen Ring sind die des Quadrats, das er gerade berührt.",
   "dials.centre": "Einen Ring vor dem Ausschneiden nach seinem Kreuz zentrieren.",
   "dials.measure": "Hat ein Teil nicht das Maß, das darunter steht: mit der Korrektur des Druckers neu drucken.",
   "dials.no room": "Was als „nicht aufgedruckt“ angegeben ist, fand keinen Platz: daneben anschreiben.",
   "dials.grain": "Papier biegt sich leicht um eine Linie längs der Laufrichtung: die Laufrichtung quer zum Streifen legen.",
   "dials.copy": "Exemplar {copy}",
+  "dials.spare copy": "Exemplar {copy}, in Reserve",
   "dials.piece of": "Teil {piece} von {pieces}",
   "dials.not on it": "nicht aufgedruckt: {words}",
   "dials.one division": "ein Skalenteil",
@@ -3828,6 +3841,8 @@ const de: Readonly<Record<Key, Text>> = {
   "engraving.along": "{title}: {length} längs der Kante",
   "engraving.rotary": "Drehachse: {length} sind 360 Grad",
   "engraving.no diameter": "Kein Skalenring der Datei hat einen blanken Durchmesser: ein um Papier gemessener Umfang sagt nichts über das Metall.",
+  "turns.within a turn": "Der ganze Weg ist weniger als eine Umdrehung: der Skalenwert allein gibt ihn an.",
+  "turns.nothing": "Hier ist nichts anzugeben: der Weg hat keine ganze Umdrehung und kein rundes Maß, das größer ist als sein ±.",
   "turns.feed readings": "1 Umdrehung = {feed}, gemessen",
   "turns.feed stated": "1 Umdrehung = {feed}, wie in der Datei angegeben",
   "turns.feed screw": "1 Umdrehung = {feed} nach dem Nennmaß der Gewindespindel, nicht gemessen",
@@ -5016,6 +5031,9 @@ const de: Readonly<Record<Key, Text>> = {
   "no room.larger cover": "weniger Werkstoffe nennen (positions: { materials: 4 } in einer eigenen Vorlage) oder mehr Platz geben: drive: cover: in der Maschinendatei, card: in einer eigenen Vorlage, oder größeres Papier",
   "no room.bars": "die Balken der Druckerprobe haben keinen Platz",
   "no room.words of bars": "die Wörter der Druckerprobe haben zwischen den Balken keinen Platz",
+  "step labels.open": "ausgerückt",
+  "step labels.direct": "direkt",
+  "step labels.geared": "eingerückt",
 };
 
 export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> = { en, de };

@@ -6,7 +6,8 @@ import { linearDivision, linearMarks, turnsDivision } from "../../src/dial/linea
 import { startReadings } from "../../src/dial/reading.js";
 import { dialGears, lowestTerms } from "../../src/dial/reductionGears.js";
 import { readVernier, vernier, vernierMarks } from "../../src/dial/vernier.js";
-import { findingsOf } from "../support/sheets.js";
+import { outline, walk } from "../support/marks.js";
+import { findingsOf, printOf } from "../support/sheets.js";
 
 test("property: the vernier mark that reads a part is the one that meets a main mark", () => {
   fc.assert(
@@ -132,4 +133,46 @@ test("gears for a rack of 19.28 mm a turn: the pair and its error agree", () => 
 
 test("start readings are whole turns of the feed", () => {
   expect(startReadings(19.28, 60)).toEqual([0, 19.28, 38.56, 57.84]);
+});
+
+test.each([2, 4, 8, 16, 32, 64])(
+  "a scale of 1/%s in ranks its marks as a steel rule does: inch, half, quarter and on, each shorter by as much",
+  (inch) => {
+    const marks = linearMarks(linearDivision(25.4 / inch, "in"), 2 * 25.4);
+    expect(marks).toHaveLength(2 * inch + 1);
+    const parts = Array.from({ length: Math.log2(inch) + 1 }, (_, halvings) => {
+      const own = marks.filter(({ angle }) => {
+        const sixtyFourths = Math.round((angle / 25.4) * 64);
+        const every = 64 / 2 ** halvings;
+        return sixtyFourths % every === 0 && (halvings === 0 || sixtyFourths % (2 * every) !== 0);
+      });
+      expect(new Set(own.map(({ part }) => part)).size).toBe(1);
+      return own[0]?.part ?? 0;
+    });
+    expect(parts[0]).toBe(1);
+    const steps = parts.slice(1).map((part, at) => (parts[at] ?? 0) - part);
+    for (const step of steps) {
+      expect(step).toBeGreaterThan(0.1);
+      expect(step).toBeCloseTo(steps[0] ?? 0, 9);
+    }
+    expect(marks.filter(({ label }) => label !== undefined).map(({ label }) => label)).toEqual(["0", "1", "2"]);
+  },
+);
+
+test("on paper the marks of a scale in sixteenths have five lengths, one in millimetres numbered by fives two", () => {
+  const lengths = (units: string, division: string, long: number) => {
+    const found = findingsOf(
+      `name: T\nunits: ${units}\nscales: [{ name: Barrel, length: ${long}, width: 8 mm, divisions: ${division} }]\n`,
+    );
+    const all = new Set<string>();
+    for (const { drawing } of printOf(found, "scales").pages)
+      walk(drawing.marks, (mark, toPage, names) => {
+        if (!names.includes("graduations")) return;
+        const [one, other] = outline(mark).map(toPage);
+        all.add(Math.abs((one?.y ?? 0) - (other?.y ?? 0)).toFixed(2));
+      });
+    return all.size;
+  };
+  expect(lengths("in", "1/16 in", 3)).toBe(5);
+  expect(lengths("mm", "1 mm", 80)).toBe(2);
 });

@@ -79,7 +79,12 @@ test("property: on pages every piece is placed once, on the paper, and a gap awa
           expect(placed.slice(index + 1).some((other) => overlap(piece, other, 4))).toBe(false);
         }
       }
-      expect(pages.map(({ height }) => -height)).toEqual(pages.map(({ height }) => -height).sort((a, b) => a - b));
+      // In the order in which they are named, save the last, which may be the emptiest.
+      const first = pages.map(({ placed }) => Math.min(...placed.map(({ item }) => item)));
+      expect(first.slice(0, -1)).toEqual(first.slice(0, -1).sort((a, b) => a - b));
+      const last = pages.at(-1)?.height ?? 0;
+      if (first.some((item) => item > (first.at(-1) ?? 0)))
+        expect(last).toBe(Math.min(...pages.map(({ height }) => height)));
     }),
     { numRuns: 100 },
   );
@@ -94,6 +99,35 @@ test("copies lie on one page where that takes no more pages", () => {
   expect(pages).toHaveLength(2);
   for (const kind of Object.keys(sizes))
     expect(pages.filter(({ placed }) => placed.some(({ besides }) => besides === kind))).toHaveLength(1);
+});
+
+test("page by page in the order of the pieces where that takes no more: the first copy first, its halves together, words last", () => {
+  // Two copies of a strip in halves, of which a page holds three, and a wheel after it.
+  const halves = [1, 2].flatMap((copy) =>
+    [1, 2].map((half) => ({
+      width: 180,
+      height: 45,
+      besides: "strip",
+      set: `copy ${copy}`,
+      item: `strip ${copy}.${half}`,
+    })),
+  );
+  const ring = [1, 2].map((copy) => ({
+    width: 60,
+    height: 70,
+    besides: "ring",
+    set: `copy ${copy}`,
+    item: `ring ${copy}`,
+  }));
+  const words = { width: 100, height: 60, item: "words", last: true as const };
+  const pages = packedOnPages([...halves, ...ring, words], room150, 4);
+  const onPage = pages.map(({ placed }) => placed.map(({ item }) => item));
+  const pageOf = (item: string) => onPage.findIndex((items) => items.includes(item));
+  expect(pageOf("strip 1.1")).toBe(0);
+  expect(pageOf("strip 1.2")).toBe(0);
+  expect(pageOf("strip 2.1")).toBe(pageOf("strip 2.2"));
+  expect(pageOf("ring 1")).toBeLessThanOrEqual(pageOf("ring 2"));
+  expect(pageOf("words")).toBe(pages.length - 1);
 });
 
 test("of as many pages those that scatter the pieces of a kind over the fewest", () => {

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { findingsOf, textsOf } from "../support/sheets.js";
+import { walk } from "../support/marks.js";
+import { findingsOf, printOf, textsOf } from "../support/sheets.js";
 
 test("what the signs mean stands before the first of them", () => {
   const words = textsOf(
@@ -11,13 +12,41 @@ handwheels: [{ name: Leadscrew, travel: 300, feed: 3 }]
 `),
     "hand-feed",
   );
-  const key = words.search(/turns? takes? /);
+  const key = words.search(/one turn of the wheel takes /);
   // A count in a cell, and a speed by ratio.
-  for (const sign of [/ [\d¼½] : \d+ s/, /\d ~/]) {
+  for (const sign of [/\d s(?! ?:)/, /\d ~/]) {
     const first = words.search(sign);
     expect(first, String(sign)).toBeGreaterThan(0);
     expect(words.indexOf("~ by ratio")).toBeLessThan(words.search(/\d ~/));
     expect(key).toBeGreaterThan(0);
   }
   expect(key).toBeLessThan(words.indexOf("Leadscrew"));
+});
+
+test("every cell tells seconds for one turn: no cell counts otherwise, and names of all wheels are of one size", () => {
+  const findings = findingsOf(`name: L
+drive:
+  motor: { speed: 1425 rpm }
+  stages: [{ name: belt, steps: [{ label: A, driver: 120, driven: 40 }, { label: B, driver: 40, driven: 180 }] }]
+handwheels:
+  - { name: Leadscrew, travel: 300, feed: 3, dial: { shape: drum, diameter: 60, width: 10 } }
+  - { name: Carriage along the bed with a very long name, moves: along, travel: 300, feed: 50, dial: { shape: drum, diameter: 60, width: 10 } }
+`);
+  const sizes = new Map<string, number>();
+  const cells: string[] = [];
+  for (const { drawing } of printOf(findings, "hand-feed").pages)
+    walk(drawing.marks, (mark) => {
+      if (mark.kind !== "text") return;
+      if (/^(Leadscrew|Carriage)/.test(mark.text)) sizes.set(mark.text, mark.size);
+      if (/\d s$/.test(mark.text)) cells.push(mark.text);
+    });
+  expect(sizes.size).toBeGreaterThanOrEqual(2);
+  expect(new Set(sizes.values()).size).toBe(1);
+  // Three feeds at two speeds for two wheels, none of which is too fast here but some.
+  expect(cells.length).toBeGreaterThan(6);
+  for (const cell of cells) expect(cell).toMatch(/^\d+(\.\d)? s$/);
+  // 3 mm a turn at 0.05 mm and 1425 × 40 / 180 rpm less slip: some 11 seconds.
+  expect(
+    cells.map(Number.parseFloat).some((seconds) => Math.abs(seconds - (3 * 60 * 180) / 0.05 / 1425 / 40) < 1),
+  ).toBe(true);
 });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { size } from "../../src/blocks/shared/style.js";
 import { table, tableWidth } from "../../src/blocks/shared/table.js";
+import { turnTables } from "../../src/blocks/work/turnTables.js";
 import type { Page } from "../../src/drawing/page.js";
 import { walk } from "../support/marks.js";
 import { emptyPages } from "../support/measureSheets.js";
@@ -141,4 +142,42 @@ test("a long list that is a little too wide for two columns has narrower ones ra
   expect(first?.list?.columns).toBe(2);
   expect((first?.list?.step ?? 0) + (first?.drawing.width ?? 0)).toBeLessThanOrEqual(width + 1e-6);
   expect(table(columns, rows(6), { width, list: true })[0]?.list).toBeUndefined();
+});
+
+describe("a wheel whose whole travel is less than one turn", () => {
+  const quill = (rest = "") =>
+    machine([
+      wheel(
+        "Quill",
+        `travel: 80, feed: { perTurn: 100, uncertainty: 0.2 }, dial: { shape: drum, diameter: 62, width: 12 }${rest}`,
+      ),
+    ]);
+
+  test("has no column of noughts, says why in one sentence, and tells no distance smaller than its ±", () => {
+    const texts = printOf(quill(), "turns").pages.flatMap(placed);
+    expect(texts.some(({ text }) => text === "turns")).toBe(false);
+    expect(textsOf(quill(), "turns")).toContain("less than one turn");
+    const bold = texts.filter(({ bold, text }) => bold && /^\d+(\.\d+)?$/.test(text)).map(({ text }) => Number(text));
+    expect(bold.length).toBeGreaterThan(10);
+    expect(Math.min(...bold)).toBeGreaterThan(0);
+    const two = machine([wheel("Cross", `travel: 80, feed: 2, ${drum}`)]);
+    expect(
+      printOf(two, "turns")
+        .pages.flatMap(placed)
+        .some(({ text }) => text === "turns"),
+    ).toBe(true);
+    expect(textsOf(two, "turns")).not.toContain("less than one turn");
+  });
+
+  test("a block of its whole turns alone says that there is nothing to show", () => {
+    const [finding] = quill().handwheels;
+    const runs = turnTables.draw({
+      findings: quill(),
+      handwheels: finding ? [finding] : [],
+      width: 180,
+      height: 200,
+      settings: { ...turnTables.defaults, tables: ["whole turns"] },
+    } as never);
+    expect(JSON.stringify(runs)).toContain("Nothing to show");
+  });
 });

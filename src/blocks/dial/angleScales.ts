@@ -1,4 +1,5 @@
 import { angleMarks, smallEnd } from "../../dial/angleScale.js";
+import { BELOW, toEdge } from "../../dial/bandRoom.js";
 import type { Graduation } from "../../dial/finding.js";
 import { wrapLength } from "../../dial/strip.js";
 import { vernierMarks, vernierWithin } from "../../dial/vernier.js";
@@ -15,7 +16,7 @@ import { bleed } from "./cutMarks.js";
 import { type CutOut, cellHeight, withCutRoom } from "./cutOuts.js";
 import type { Note } from "./dialNotes.js";
 import { cross } from "./dialPiece.js";
-import { bandStyles, legendFits, legendRoom, markLengths, thinned, wordsOn } from "./dialStyle.js";
+import { bandStyles, legendAcross, legendFits, legendRoom, markLengths, thinned, wordsOn } from "./dialStyle.js";
 import { edgeArrow } from "./edgeArrow.js";
 import { hanging, numbersAcross, type ScaleStyle, scaleMarks, textAlong, textAt } from "./scaleMarks.js";
 import { ringSurface, type Surface, stripSurface } from "./surface.js";
@@ -110,9 +111,12 @@ function scaleCutOut(scale: PaperScale, surface: Surface, units: Units, most: nu
   const strip = scale.shape === "drum";
   const plate = scale.part === "spindle";
   const em = wordsOn(width, strip);
-  const legend = !plate && legendFits(width, 1, em);
+  const legend = !plate && legendFits(width, 1, em, { round: !strip });
   const spacing = toRadians(scale.step) * flat;
-  const [band] = bandStyles({ height: width - (legend ? legendRoom(em) : 0.3), count: 1, least: em }, [spacing]);
+  const [band] = bandStyles(
+    { height: width - (legend ? legendRoom(em, !strip) : strip ? 0.3 : toEdge(true) - BELOW), count: 1, least: em },
+    [spacing],
+  );
   const style = band as ScaleStyle;
   const all = angleMarks(plate ? { ...scale, to: 360 - scale.step / 2 } : scale, flat);
   // All the way round both ends are one mark.
@@ -121,7 +125,8 @@ function scaleCutOut(scale: PaperScale, surface: Surface, units: Units, most: nu
   // A degree sign to the right of the zero: of a plate that is back along its numbers.
   const degree = { words: "°", along: ((plate ? -1 : 1) * hanging("0", "°", style.number).middle) / room };
   const shown = thinned(marks, style, room, surface.centre ? TURN : undefined);
-  const across = width - legendRoom(em) / 2 - 0.1;
+  // On a flat scale, whose lower side is read, letters have their heads towards the hollow edge.
+  const across = legendAcross(width, em, !strip, strip);
   const at = strip ? flat : radius - across;
   const sides = plate
     ? []

@@ -10,7 +10,7 @@ import { TURN } from "../../quantity/angle.js";
 import { size } from "../shared/style.js";
 import { bleed } from "./cutMarks.js";
 import { withCutRoom } from "./cutOuts.js";
-import { legendRoom, markLengths, thinned } from "./dialStyle.js";
+import { legendAcross, markLengths, thinned } from "./dialStyle.js";
 import { scaleMarks, textAlong, textAt } from "./scaleMarks.js";
 import { ringSurface, type Surface, stripSurface } from "./surface.js";
 
@@ -49,7 +49,7 @@ export function vernierSticker(
   const span = marks.at(-1)?.angle ?? 0;
   const surface = companionSurface(flat, vernierHeight, -margin, span + margin, growth);
   const style = { across: 0, marks: markLengths(3), number: size.source, bleed };
-  const across = vernierHeight - legendRoom(size.source) / 2 - 0.1;
+  const across = legendAcross(vernierHeight, size.source, flat.kind === "ring", false);
   const perLength = surface.length(across) / (span + 2 * margin);
   const legend =
     textWidth(words, size.source, "regular") > surface.length(across) - 1.5

@@ -1,4 +1,4 @@
-import type { Mark, Point } from "../../drawing/drawing.js";
+import type { Mark, PathMark, Point } from "../../drawing/drawing.js";
 import { group, line } from "../../drawing/shapes.js";
 import { TURN } from "../../quantity/angle.js";
 import { markRoom } from "../shared/cut.js";
@@ -8,10 +8,8 @@ import { axisLine, cutLine } from "../shared/style.js";
 export const bleed = 1;
 /** From the paper's corner to the cut mark, mm: clear of what runs over the edge. */
 const away = 1.5;
-/** From the circle to the marks that touch it in line: clear of the same, mm. */
-const touchingAway = 2.2;
-/** Of a mark that touches an arc, mm. */
-const touching = 2.5;
+/** Of a square's corner about a ring, as a part of that ring's radius at most: clear of its marks. */
+const SQUARE_ARM = 0.3;
 
 /** A ring laid flat, or a part of one: angles clockwise from the top, `first` < `last`. `flip`: the inner edge carries the marks. */
 export type RingPart = {
@@ -25,17 +23,18 @@ export type RingPart = {
 };
 
 /** What they take outside the paper, mm. */
-export const ringCutRoom = ({ whole }: Pick<RingPart, "whole">): number => (whole ? 4 : markRoom);
+export const ringCutRoom = ({ whole }: Pick<RingPart, "whole">): number => (whole ? bleed + 0.5 : markRoom);
 
-/** Where scissors go round a ring: the edge that carries marks by short straight lines outside it, each pair of which touches it between
- *  the two; the other edge, which carries none, on a thin line of its own; the straight ends by a mark beyond either of their corners. */
+/** Where scissors go round a ring: along the edge that carries marks by the ends of those, which all stand as far over it, in the corners of
+ *  a square or, of a part of one, from where it goes on beyond either end; the other edge, which carries none, on a thin line of its own;
+ *  the straight ends by a mark beyond either of their corners. */
 export function ringCuts(part: RingPart): Mark[] {
   const { outer, inner, first, last, whole, flip } = part;
   const marked = flip ? inner : outer;
   const plain = flip ? outer : inner;
   return [
     ...(plain > 0 ? [cut([arcOf(part, plain)])] : []),
-    ...(flip ? [] : tangentsOf(part, marked)),
+    ...(whole && !flip ? [squareCorners(part)] : []),
     ...(whole ? [] : [first, last].map((end) => endCut(part, end, end === first ? -1 : 1, marked))),
   ];
 }
@@ -47,42 +46,33 @@ const polar = ({ centre }: RingPart, angle: number, radius: number): Point => ({
   y: centre.y - radius * Math.cos(angle),
 });
 
-function arcOf({ centre, first, last, whole }: RingPart, radius: number): Mark {
+function arcOf({ centre, first, last, whole }: RingPart, radius: number): PathMark {
   const [start, end] = whole ? [-Math.PI, Math.PI] : [first, last];
   const arc = { to: "arc", centre, radius, start: start - Math.PI / 2, end: end - Math.PI / 2 } as const;
   return { kind: "path", segments: whole ? [arc, { to: "close" }] : [arc], pen: cutLine };
 }
 
-/** Pairs in one straight line that touches the circle half way between them. */
-function tangentsOf(part: RingPart, radius: number): Mark[] {
-  const near = Math.sqrt((radius + touchingAway) ** 2 - radius ** 2);
-  const span = part.last - part.first;
-  const step = Math.max(TURN / 12, 1.15 * Math.atan((near + touching) / radius));
-  const count = Math.floor(span / step + 1e-9);
-  const angles = part.whole
-    ? Array.from({ length: 12 }, (_, index) => (index * TURN) / 12)
-    : Array.from({ length: Math.max(0, count - 1) }, (_, index) => part.first + ((index + 1) * span) / count);
-  return angles.map((angle) =>
-    cut(
-      [-1, 1].map((side) => {
-        const at = (along: number): Point => {
-          const { x, y } = polar(part, angle, radius);
-          return { x: x + side * along * Math.cos(angle), y: y + side * along * Math.sin(angle) };
-        };
-        return line(at(near), at(near + touching), axisLine);
-      }),
-    ),
+/** The corners of the square that touches a whole ring on four sides: cut out as that first, it is then turned into the scissors along the
+ *  ends of its marks. */
+function squareCorners({ centre, outer }: RingPart): Mark {
+  const arm = Math.min(markRoom, outer * SQUARE_ARM);
+  const marks = ([-1, 1] as const).flatMap((right) =>
+    ([-1, 1] as const).flatMap((down) => {
+      const at = (inX: number, inY: number): Point => ({
+        x: centre.x + right * (outer - inX),
+        y: centre.y + down * (outer - inY),
+      });
+      return [line(at(0, 0), at(arm, 0), axisLine), line(at(0, 0), at(0, arm), axisLine)];
+    }),
   );
+  return cut(marks);
 }
 
-/** Marks in line with a straight end, beyond its two corners, and one that goes on where the marked edge ends. */
+/** Marks in line with a straight end, beyond its two corners, and one round which the marked edge would go on. */
 function endCut(part: RingPart, angle: number, side: -1 | 1, marked: number): Mark {
   const { outer, inner, first, last } = part;
-  const corner = polar(part, angle, marked);
-  const on = (along: number): Point => ({
-    x: corner.x + side * along * Math.cos(angle),
-    y: corner.y + side * along * Math.sin(angle),
-  });
+  const on = (along: number): number => angle + (side * along) / marked;
+  const goesOn = side < 0 ? { first: on(markRoom), last: on(away) } : { first: on(away), last: on(markRoom) };
   const inward = Math.min(markRoom, inner - 0.2);
   const open = (TURN - (last - first)) * outer;
   return cut([
@@ -91,6 +81,6 @@ function endCut(part: RingPart, angle: number, side: -1 | 1, marked: number): Ma
       ? [line(polar(part, angle, inner - away), polar(part, angle, inner - inward), axisLine)]
       : []),
     // Not where it would run into the other end of a ring that is all but closed.
-    ...(open > 2 * markRoom + 1 ? [line(on(away), on(markRoom), axisLine)] : []),
+    ...(open > 2 * markRoom + 1 ? [{ ...arcOf({ ...part, ...goesOn }, marked), pen: axisLine }] : []),
   ]);
 }

@@ -13,6 +13,10 @@ export type CutOut = {
   readonly name: string;
   /** What lies on the page of all others of the same word, where that takes no more pages: the pieces of one wheel. */
   readonly besides?: string;
+  /** Of those, what makes one whole: the pieces of one copy. */
+  readonly set?: string;
+  /** Words, which come after all pieces. */
+  readonly last?: true;
 };
 
 const gap = 3;
@@ -40,13 +44,15 @@ export function cutOuts(
   page?: { readonly height: number; readonly below?: number; readonly most?: number },
 ): Run[] {
   const boxes = pieces.map((item): Grouped<Cell> => {
-    const { drawing, name, besides } = item;
+    const { drawing, name, besides, set, last } = item;
     const caption = captionOf(item, width);
     return {
       width: Math.max(drawing.width, caption.width),
       height: drawing.height + caption.height,
-      item: { drawing, name, caption },
+      item: { drawing, name, caption, ...(last && { last }) },
       ...(besides && { besides }),
+      ...(set && { set }),
+      ...(last && { last }),
     };
   });
   if (page === undefined) return shelves(boxes, width, gap).map((shelf) => runOf(shelf, width));
@@ -71,9 +77,9 @@ const runOf = ({ placed, height }: Shelf<Cell>, width: number): Run => ({
   },
 });
 
-/** A page parted where no piece crosses from above, the highest part first: it goes least on the page before. */
-function bandsOf<T>(placed: readonly Placed<T>[]): Shelf<T>[] {
-  const bands: { top: number; bottom: number; placed: Placed<T>[] }[] = [];
+/** A page parted where no piece crosses from above, the highest part first: it goes least on the page before; words last. */
+function bandsOf(placed: readonly Placed<Cell>[]): Shelf<Cell>[] {
+  const bands: { top: number; bottom: number; placed: Placed<Cell>[] }[] = [];
   for (const piece of [...placed].sort((one, other) => one.y - other.y)) {
     const [open, bottom] = [bands.at(-1), piece.y + piece.height];
     if (open === undefined || piece.y > open.bottom) bands.push({ top: piece.y, bottom, placed: [piece] });
@@ -87,10 +93,12 @@ function bandsOf<T>(placed: readonly Placed<T>[]): Shelf<T>[] {
       height: bottom - top,
       placed: placed.map((piece) => ({ ...piece, y: piece.y - top })),
     }))
-    .sort((one, other) => Math.round(1e3 * (other.height - one.height)));
+    .sort((one, other) => hasWords(one) - hasWords(other) || Math.round(1e3 * (other.height - one.height)));
 }
 
-type Cell = { readonly drawing: Drawing; readonly name: string; readonly caption: Drawing };
+const hasWords = ({ placed }: Shelf<Cell>): number => (placed.some(({ item }) => item.last) ? 1 : 0);
+
+type Cell = { readonly drawing: Drawing; readonly name: string; readonly caption: Drawing; readonly last?: true };
 
 function captionOf({ drawing, caption }: CutOut, width: number): Drawing {
   if (typeof caption !== "string") return caption;

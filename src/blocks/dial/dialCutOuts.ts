@@ -80,7 +80,10 @@ export function dialCutOuts(set: DialSet, settings: DialSettings, units: Units, 
   const { name } = finding.handwheel;
   return [
     ...Array.from({ length: copies }, (_, copy) =>
-      pieces.map((piece) => dialCutOut(set, piece, copies > 1 ? copy + 1 : undefined, units, most)),
+      pieces.map((piece) => ({
+        ...dialCutOut(set, piece, copies > 1 ? copy + 1 : undefined, units, most),
+        set: `copy ${copy + 1}`,
+      })),
     ).flat(),
     ...(settings.index ? [companionCutOut(set, most)] : []),
     ...(settings.blank && pieces.length === 1 ? [blankCutOut(name, set.plan, most)] : []),
@@ -100,7 +103,7 @@ function dialCutOut(set: DialSet, piece: DialPiece, copy: number | undefined, un
   const drawing = withCutRoom(piece.drawing, piece.cutRoom);
   const title = [
     finding.handwheel.name,
-    ...(copy === undefined ? [] : [say("dials.copy", { copy })]),
+    ...(copy === undefined ? [] : [say(copy === 1 ? "dials.copy" : "dials.spare copy", { copy })]),
     ...(piece.pieces > 1 ? [say("dials.piece of", { piece: piece.piece, pieces: piece.pieces })] : []),
   ].join(", ");
   const joined = plan.flat.kind === "strip" || plan.flat.sweep < TURN - 1e-9;

@@ -1,3 +1,4 @@
+import { toEdge } from "../../dial/bandRoom.js";
 import { bandOf, type Development, paperPerRadian } from "../../dial/development.js";
 import type { DialFinding, Graduation } from "../../dial/finding.js";
 import { growthOf } from "../../dial/growth.js";
@@ -10,10 +11,21 @@ import { largestOf } from "../../quantity/extremes.js";
 import { say } from "../../words/say.js";
 import { axisLine, cutLine, rowLine } from "../shared/style.js";
 import { bleed } from "./cutMarks.js";
-import { bandsOf, bare, type DialStyle, dialStyle, tailRoom, thinned, unitOf, wordsAcross } from "./dialStyle.js";
+import {
+  bandsOf,
+  bare,
+  type DialStyle,
+  dialStyle,
+  legendAcross,
+  tailRoom,
+  thinned,
+  unitOf,
+  wordsAcross,
+} from "./dialStyle.js";
 import { edgeArrow } from "./edgeArrow.js";
 import { type Band, type Inscription, inscribe, roomOf } from "./inscriptions.js";
 import {
+  digitHeight,
   HUNG_CLEAR,
   hanging,
   hangRoom,
@@ -128,6 +140,9 @@ function dearest({ dial, essentials }: DialPlan, style: DialStyle): Inscription[
   return [...turnNames(dial), ...counted, ...dear.map(({ words }) => ({ words, band: 0, dear: true as const }))];
 }
 
+/** Down to where words among numbers may reach. */
+const footOf = (flat: Development): number => bandOf(flat) - (flat.kind === "ring" ? toEdge(true) - 0.12 : 0.2);
+
 /** Paper there, against that at the reading edge: less on the inner circles of a ring. */
 const acrossPart = (flat: Development, across: number): number =>
   flat.kind === "strip" ? 1 : (flat.outer - across) / flat.outer;
@@ -158,7 +173,7 @@ function draw(
       marks: here,
       number: own.number,
       perRadian: along,
-      tails: tailRoom(own, style.words, style.bands[index + 1]?.across ?? bandOf(flat) - 0.2),
+      tails: tailRoom(own, style.words, style.bands[index + 1]?.across ?? footOf(flat)),
       ...(own.tall !== undefined && { tall: own.tall }),
       ...(hung && { fixed: [hung], unit: { words: hung.words, along: hung.angle } }),
     };
@@ -190,9 +205,13 @@ function draw(
         : []),
     ];
   });
-  const among = inscribed.placed.flatMap(({ band, angle, words }) =>
-    wordsAlong(plan, style, from, to, angle, wordsAcross(styleOf(style, band)), words),
-  );
+  const among = inscribed.placed.flatMap(({ band, angle, words }) => {
+    const across = wordsAcross(styleOf(style, band));
+    return [
+      ...wordsAlong(plan, style, from, to, angle, across, words),
+      ...(units.some((unit) => unit.words === words) ? [] : brackets(surface, style, [from, to], angle, across, words)),
+    ];
+  });
   const legend = [...told.words, ...among];
   const marks: Mark[] = [
     ...(metal ? [group({ x: 0, y: 0 }, surface.outline(cutLine), { name: "cut" })] : surface.cuts()),
@@ -214,6 +233,10 @@ function draw(
 }
 
 const styleOf = (style: DialStyle, band: number): ScaleStyle => style.bands[band] as ScaleStyle;
+
+/** From words to the bracket beside them, and how far its ends are bent towards them, mm. */
+const BRACKET = 0.8;
+const FOOT = 0.4;
 
 /** Between a number and a cut, mm. */
 const TO_CUT = 0.3;
@@ -290,7 +313,7 @@ function legendMarks(
   first: string,
 ): { words: Mark[]; left: string[] } {
   if (style.legend === 0) return { words: [], left: [] };
-  const across = bandOf(plan.flat) - style.legend / 2 - 0.16;
+  const across = legendAcross(bandOf(plan.flat), style.words, plan.flat.kind === "ring");
   const words = fitted(first + plan.legend, surfaceOf(plan, from, to, 0).length(across) - 4, style.words);
   const left = plan.essentials.map((essential) => essential.words).filter((essential) => !words.includes(essential));
   return { words: words === "" ? [] : wordsAlong(plan, style, from, to, (from + to) / 2, across, words), left };
@@ -310,6 +333,33 @@ function wordsAlong(
   if (plan.flat.kind === "strip") return [textAt(upright, angle, across, words, em)];
   const perRadian = upright.length(across) / (to - from);
   return textAlong(upright, angle, across, words, em, perRadian, growthOf(plan.dial) === "leftward");
+}
+
+/** Either side of words that stand between numbers: without them "rev 4" reads on into the number beside it. */
+function brackets(
+  surface: Surface,
+  { words: em }: DialStyle,
+  [from, to]: readonly [number, number],
+  angle: number,
+  across: number,
+  words: string,
+): Mark[] {
+  const perLength = (to - from) / surface.length(across);
+  const half = textWidth(words, em, "regular") / 2 + BRACKET;
+  const high = (em * digitHeight) / 2;
+  return [-1, 1].map((side) => {
+    const at = (along: number, up: number) => surface.at(angle + side * along * perLength, across + up);
+    return {
+      kind: "path",
+      pen: rowLine,
+      segments: [
+        { to: "move", ...at(half - FOOT, -high) },
+        { to: "line", ...at(half, -high) },
+        { to: "line", ...at(half, high) },
+        { to: "line", ...at(half - FOOT, high) },
+      ],
+    };
+  });
 }
 
 const rightEnd = (surface: Surface, from: number, to: number): number =>

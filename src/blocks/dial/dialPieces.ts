@@ -120,13 +120,15 @@ function setRuns({ findings, handwheels, width, height }: Context, wanted: Wante
   const pages = pagesOf(shelves, height);
   const used = cut.reduce((sum, one) => sum + areaOf(one), heightOf(words) * width);
   const mayFit = used <= DENSEST * pages * height * width;
-  for (const measure of mayFit ? shorter.filter((one) => one <= width) : []) {
-    const runs = foot(notes, true, { width: measure, height }, common);
-    const note: CutOut = { name: "note", drawing: joined(runs, measure), caption: EMPTY };
-    if (note.drawing.height > height) break;
-    const beside = cutOuts([...cut, note], width, { height, below: STRIP, most: pages });
-    if (pagesOf(beside, height) <= pages && lastPage(beside, height) + STRIP <= height) return beside;
-  }
+  // At the end of the last page, else, rather than on a page more, on any.
+  for (const end of [{ last: true as const }, {}])
+    for (const measure of mayFit ? shorter.filter((one) => one <= width) : []) {
+      const runs = foot(notes, true, { width: measure, height }, common);
+      const note: CutOut = { name: "note", drawing: joined(runs, measure), caption: EMPTY, ...end };
+      if (note.drawing.height > height) break;
+      const beside = cutOuts([...cut, note], width, { height, below: STRIP, most: pages });
+      if (pagesOf(beside, height) <= pages && lastPage(beside, height) + STRIP <= height) return beside;
+    }
   // Few words take the last pieces with them to their page, where it holds both and that leaves no page nearly empty.
   const fills = (runs: readonly Run[]) => heightOf(runs) >= LEAST_PART * height;
   const last = shelves.at(-1) as Run;
@@ -163,7 +165,7 @@ function asideWith(
   for (const aside of sets.filter(({ length }) => length > 0))
     for (const measure of [width, ...shorter].filter((one) => one <= width)) {
       const runs = foot(notes, true, { width: measure, height }, common);
-      const note: CutOut = { name: "note", drawing: joined(runs, measure), caption: EMPTY };
+      const note: CutOut = { name: "note", drawing: joined(runs, measure), caption: EMPTY, last: true };
       const pieces = [...aside, note].reduce((sum, one) => sum + areaOf(one), 0);
       if (note.drawing.height + STRIP > height || pieces > height * width) continue;
       const last = cutOuts([...aside, note], width, { height, below: STRIP, most: 1 });

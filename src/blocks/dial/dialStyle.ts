@@ -5,9 +5,11 @@ import {
   COMMA_TAIL,
   LEAST_MARK,
   NARROW,
+  RISE,
   sharedBand,
+  TAIL,
   TIGHT,
-  TO_EDGE,
+  toEdge,
   widestOf,
   wordsOn,
 } from "../../dial/bandRoom.js";
@@ -52,11 +54,20 @@ export function tailRoom({ number, ...style }: ScaleStyle, em: number, next: num
 }
 
 /** What a line of words takes along the edge that carries no marks, mm. */
-export const legendRoom = (em: number): number => em + TO_EDGE + 0.3;
+export const legendRoom = (em: number, round = false): number =>
+  em * (round ? digitHeight + TAIL : 1) + toEdge(round) + 0.3;
+
+/** Its middle, mm from the reading edge. `feet`: on the side of the cut, so that letters like g reach towards it. */
+export const legendAcross = (band: number, em: number, round: boolean, feet = true): number =>
+  round ? band - toEdge(true) - em * (digitHeight / 2 + (feet ? TAIL : RISE)) : band - legendRoom(em) / 2 - 0.1;
 
 /** Whether a line of words leaves marks that are easily seen, in so many bands. */
-export const legendFits = (band: number, count: number, em: number, tall: number = digitHeight): boolean =>
-  (band - legendRoom(em)) / count >= 2 * LEAST_MARK + numbersAbove + em * tall + BELOW - 1e-9;
+export const legendFits = (
+  band: number,
+  count: number,
+  em: number,
+  { round = false, tall = digitHeight }: { readonly round?: boolean; readonly tall?: number | undefined } = {},
+): boolean => (band - legendRoom(em, round)) / count >= 2 * LEAST_MARK + numbersAbove + em * tall + BELOW - 1e-9;
 
 /** The least height of a band that has numbers. */
 export const leastNumberedBand = (flat: Development): number =>
@@ -132,11 +143,12 @@ export function dialStyle({
   const count = Math.max(1, bandsOf(dial).length);
   const band = bandOf(flat);
   const words = wordsOn(band, flat.kind === "strip");
-  const line = legendRoom(words);
+  const round = flat.kind === "ring";
+  const line = legendRoom(words, round);
   const labels = bandsOf(dial).flatMap((row) => row.map(({ label }) => label));
   const widest = widestOf(bandsOf(dial));
   const wishes = flat.kind === "ring" && (index === "left" || index === "right") && widest > 0;
-  const height = (legend: number) => (legend > 0 ? band - legend : sharedBand(band));
+  const height = (legend: number) => (legend > 0 ? band - legend : sharedBand(band, round));
   const spacings = bandsOf(dial).map(
     (_, row) => (row < dial.rows.length ? dial : (dial.second ?? dial)).chosen.spacing,
   );
@@ -152,9 +164,9 @@ export function dialStyle({
       .filter((all, index) => index === 1 || all.some(({ number }) => number > 0));
     return bands;
   };
-  const told = legendFits(band, count, words, tall) ? bandsWith(line) : undefined;
+  const told = legendFits(band, count, words, { round, tall }) ? bandsWith(line) : undefined;
   // Round a ring straight numbers and a bent line of words run into each other where both are short of room.
-  if (told === undefined || (flat.kind === "ring" && told.some(({ tight }) => tight)))
+  if (told === undefined || (round && told.some(({ tight }) => tight)))
     return { legend: 0, words, sideways, bands: bandsWith(0) };
   return { legend: line, words, sideways, bands: told };
 }

@@ -1,4 +1,4 @@
-import { COMMA_TAIL } from "../../dial/bandRoom.js";
+import { COMMA_TAIL, TAIL } from "../../dial/bandRoom.js";
 import type { Graduation } from "../../dial/finding.js";
 import { textWidth } from "../../drawing/text.js";
 import { size } from "../shared/style.js";
@@ -45,8 +45,6 @@ export const roomOf = (words: string, em: number): number => textWidth(words, em
 const END = 0.5;
 /** Letters that reach below the line. */
 const TAILED = /[gjpqyçßµøØQ;()@|/_{}[\]]/;
-/** They reach this part of their em below the line. */
-const TAIL = 0.26;
 const tailOf = (words: string): number => (TAILED.test(words) ? TAIL : words.includes(",") ? COMMA_TAIL : 0);
 /** Capitals with something on top, which reach up to the marks. */
 const CROWNED = /[À-ÖØ-ÝĀ-Ž]/;

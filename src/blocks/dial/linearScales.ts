@@ -13,7 +13,7 @@ import { cellFoot } from "./cell.js";
 import { type CutOut, withCutRoom } from "./cutOuts.js";
 import type { Note } from "./dialNotes.js";
 import { fitted } from "./dialPiece.js";
-import { bandStyles, legendFits, legendRoom, thinned, wordsOn } from "./dialStyle.js";
+import { bandStyles, legendAcross, legendFits, legendRoom, thinned, wordsOn } from "./dialStyle.js";
 import { edgeArrow } from "./edgeArrow.js";
 import { hanging, type ScaleStyle, scaleMarks, textAt } from "./scaleMarks.js";
 import { stripSurface } from "./surface.js";
@@ -104,7 +104,7 @@ function scalePieces(scale: LinearScale, division: LinearDivision, most: number,
           group({ x: 0, y: 0 }, edgeArrow(surface, from, to), { name: "arrow" }),
           group(
             { x: 0, y: 0 },
-            words ? [textAt(surface, (from + to) / 2, scale.width - legendRoom(em) / 2 - 0.1, words, em)] : [],
+            words ? [textAt(surface, (from + to) / 2, legendAcross(scale.width, em, false), words, em)] : [],
             { name: "legend" },
           ),
         ],

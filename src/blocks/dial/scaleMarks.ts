@@ -52,10 +52,13 @@ export function scaleMarks(surface: Surface, marks: readonly Graduation[], style
       { x: 0, y: 0 },
       marks
         .filter((mark) => mark.rank === rank)
-        .map(({ angle }) =>
+        .map(({ angle, part }) =>
           line(
             surface.at(angle, style.across - (style.bleed ?? 0)),
-            surface.at(angle, style.across + style.marks[(rank - 1) as 0 | 1 | 2]),
+            surface.at(
+              angle,
+              style.across + (part === undefined ? style.marks[(rank - 1) as 0 | 1 | 2] : part * style.marks[0]),
+            ),
             stroke,
           ),
         ),

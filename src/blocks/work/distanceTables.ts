@@ -1,3 +1,4 @@
+import { withinATurn } from "../../dial/reading.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { doubtToRead, farthestTold, oldSettingToRead, settingToRead } from "../../findings/settings.js";
 import { figureUnit, shownAt } from "../../findings/settingWords.js";
@@ -14,9 +15,10 @@ export function distanceTable(finding: HandwheelFinding, distances: readonly num
   const { units } = sizes;
   const doubted = feed?.uncertainty !== undefined;
   const unit = unitName(units);
+  const none = dial !== undefined && withinATurn(reading);
   const columns: Column[] = [
     { heading: [say(`turns.of ${handwheel.reads}`), unit], align: units === "in" ? "end" : "decimal", key: true },
-    { heading: [say("turns.turns")], align: "decimal" },
+    ...(none ? [] : [{ heading: [say("turns.turns")], align: "decimal" } as const]),
     ...(dial
       ? [{ heading: [say("turns.dial"), figureUnit(finding).replace("× ", "×")], align: "decimal" } as const]
       : []),
@@ -34,7 +36,7 @@ export function distanceTable(finding: HandwheelFinding, distances: readonly num
       { text: sizeText(distance, sizes), weight: "bold" },
       ...(shown === undefined
         ? [hand(formatFixed(setting.turns, 3))]
-        : [hand(String(setting.wholeTurns)), hand(shown.figure)]),
+        : [...(none ? [] : [hand(String(setting.wholeTurns))]), hand(shown.figure)]),
       ...(shown?.row === undefined ? [] : [{ text: String(shown.row), weight: "bold" } as const]),
       ...(doubted ? [{ text: told && doubt !== undefined ? showDoubt(doubt, units) : "–" }] : []),
     ];

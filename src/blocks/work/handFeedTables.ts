@@ -16,10 +16,10 @@ import { paragraph } from "../shared/paragraph.js";
 import { heightOf, kept } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import type { Cell, Column } from "../shared/table.js";
-import { countSign, countWords } from "./countCell.js";
+import { secondsSign, secondsWords } from "./countCell.js";
 import { type Group, sideBySide } from "./sideBySide.js";
 
-/** "2 : 7 s" and "3 : 5 s" side by side are not read as one count, mm. */
+/** "7 s" and "5 s" side by side are not read as one, mm. */
 const APART = 1.4;
 /** Beside a feed that is too fine for a material of the file. */
 const NOT_FOR = "*";
@@ -78,7 +78,7 @@ export const handFeedTables = block(
     };
     // Before the first of the signs that they explain.
     const notes = kept([
-      ...paragraph([...countWords(all), say("hand feed.count aloud")].join(" "), width, { gap: 1.5 }),
+      ...paragraph([...secondsWords(all), say("hand feed.count aloud")].join(" "), width, { gap: 1.5 }),
       ...paragraph(signWords(known, limits).join(" "), width, { gap: 0.5 }),
     ]);
     const room = { width, height, gap: 2.5, before: heightOf([...above, ...notes]) };
@@ -112,7 +112,7 @@ function wheelGroup(
           ? handFeedAtLeast(feed, rpm, perTurn)
           : handFeed(feed, rpm, perTurn, dial?.chosen.divisionsPerTurn);
         all.push(fed);
-        return { text: countSign(fed), weight: "bold" };
+        return { text: secondsSign(fed, least), weight: "bold" };
       }),
     ),
   };

@@ -29,7 +29,10 @@ export function sideBySide(key: Key, groups: readonly Group[], { width, height, 
     keyWidths(key, width, em)
       .flatMap((keyWide) => {
         const lots = lotsOf(groups, width - keyWide, em);
-        return lots === undefined ? [] : [lots.map((lot) => lotRuns(key, lot, { width, keyWide, em }))];
+        // Names in one size: none is more than its neighbour.
+        const fit = groups.every((one) => textWidth(one.name, size.card, "bold") <= groupWidth(one, em));
+        const name = fit ? size.card : size.text;
+        return lots === undefined ? [] : [lots.map((lot) => lotRuns(key, lot, { width, keyWide, em, name }))];
       })
       .sort((a, b) => pages(a) - pages(b) || total(a) - total(b))[0];
   const total = (lots: readonly Run[][]) => lots.reduce((sum, lot) => sum + heightOf(lot) + lotGap, -lotGap);
@@ -114,9 +117,9 @@ function lotsOf(groups: readonly Group[], room: number, em: number): Group[][] |
   return even?.length === greedy.length ? even : greedy;
 }
 
-type Wide = { readonly width: number; readonly keyWide: number; readonly em: number };
+type Wide = { readonly width: number; readonly keyWide: number; readonly em: number; readonly name: number };
 
-function lotRuns(key: Key, lot: readonly Group[], { width, keyWide, em }: Wide): Run[] {
+function lotRuns(key: Key, lot: readonly Group[], { width, keyWide, em, name }: Wide): Run[] {
   const parts = [
     { ...key, name: "", about: [], x: 0, width: keyWide },
     ...lot.map((one) => ({ ...one, x: 0, width: groupWidth(one, em) })),
@@ -128,7 +131,11 @@ function lotRuns(key: Key, lot: readonly Group[], { width, keyWide, em }: Wide):
     // A row more than there is, so that the heading stands apart from the first row.
     const [first, ...rows] = table(part.columns, [part.rows[0] ?? [], ...part.rows], { width: part.width, size: em });
     const heading = rows[0]?.heading ?? first?.drawing;
-    return { x: at, rows, drawings: [...nameLines(part.name, part.about, part.width), ...(heading ? [heading] : [])] };
+    return {
+      x: at,
+      rows,
+      drawings: [...nameLines(part.name, name, part.about, part.width), ...(heading ? [heading] : [])],
+    };
   });
   const heads = placed.map(({ x, drawings }) => ({ x, drawing: below(drawings) }));
   const tall = Math.max(...heads.map(({ drawing }) => drawing.height));
@@ -160,10 +167,9 @@ function lotRuns(key: Key, lot: readonly Group[], { width, keyWide, em }: Wide):
   return [{ drawing: heading, keepWithNext: true }, ...rows];
 }
 
-/** The name as large as a line holds it, and what is to be known of it. */
-function nameLines(name: string, about: readonly string[], width: number): Drawing[] {
+/** The name, and what is to be known of it. */
+function nameLines(name: string, em: number, about: readonly string[], width: number): Drawing[] {
   if (name === "") return [];
-  const em = textWidth(name, size.card, "bold") <= width ? size.card : size.text;
   const set = (words: string, own: number, weight: "bold" | "regular") =>
     wrapText(words, width, own, weight).map(
       (part): Drawing => ({

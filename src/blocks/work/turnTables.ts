@@ -1,4 +1,6 @@
+import { withinATurn } from "../../dial/reading.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
+import { doubtToRead } from "../../findings/settings.js";
 import type { Machine, Units } from "../../machine/machine.js";
 import { inMm } from "../../quantity/length.js";
 import { say } from "../../words/say.js";
@@ -82,7 +84,10 @@ function wheelRuns(finding: HandwheelFinding, machine: Machine, settings: Settin
   const { handwheel, reading } = finding;
   const { units } = machine;
   const reach = reading?.overTravel ?? Number.POSITIVE_INFINITY;
-  const within = (unit: Units) => settings[unit].map((value) => inMm(value, unit)).filter((mm) => mm <= reach + 1e-9);
+  const within = (unit: Units) =>
+    settings[unit]
+      .map((value) => inMm(value, unit))
+      .filter((mm) => mm <= reach + 1e-9 && mm > (doubtToRead(finding, mm) ?? 0));
   const other: Units = units === "mm" ? "in" : "mm";
   const shows = (one: (typeof tables)[number]) => settings.tables.includes(one);
   const own = shows("distances") ? (handwheel.distances ?? []) : [];
@@ -97,7 +102,14 @@ function wheelRuns(finding: HandwheelFinding, machine: Machine, settings: Settin
   ].flatMap(({ distances, sizes }) => (distances.length === 0 ? [] : [distanceTable(finding, distances, sizes)]));
   const turns = shows("whole turns") ? wholeTurns(finding, settings.turns, units) : undefined;
   const add = turns && isOpen(finding) ? paragraph(say("turns.add"), width, { size: size.text, gap: 2 }) : [];
-  const about = turnsHead(finding, units, width);
+  const none = [
+    ...(rounds.length > 0 && finding.dial && withinATurn(reading) ? [say("turns.within a turn")] : []),
+    ...(rounds.length === 0 && own.length === 0 && turns === undefined ? [say("turns.nothing")] : []),
+  ];
+  const about = [
+    ...turnsHead(finding, units, width),
+    ...(none.length === 0 ? [] : paragraph(none.join(" "), width, { size: size.text })),
+  ];
   const title = heading(handwheel.name, width, 7, size.card);
   // On a small card numbers come first: no card holds words alone.
   const low = heightOf([...title, ...about]) + LEAST_TABLE > page;

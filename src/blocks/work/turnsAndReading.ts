@@ -1,15 +1,18 @@
+import { withinATurn } from "../../dial/reading.js";
 import type { Setting } from "../../dial/setting.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { figureUnit, shownAt } from "../../findings/settingWords.js";
 import { formatFixed } from "../../quantity/format.js";
 import { say } from "../../words/say.js";
 
-/** For a narrow column that holds the unit in its heading: "4 + 5.980", "4 + 5.980, row 2"; turns alone without a dial. */
+/** For a narrow column that holds the unit in its heading: "4 + 5.980", "4 + 5.980, row 2"; turns alone without a dial,
+ *  the reading alone where no turn is ever whole. */
 export function turnsAndReading(wheel: HandwheelFinding, setting: Setting): string {
   const shown = shownAt(wheel, setting);
   if (shown === undefined) return formatFixed(setting.turns, 3);
   const { figure, row } = shown;
   const turns = formatFixed(setting.wholeTurns, 0);
+  if (row === undefined && withinATurn(wheel.reading)) return figure;
   return row === undefined ? `${turns} + ${figure}` : say("stops.turns in row", { turns, figure, row });
 }
 
