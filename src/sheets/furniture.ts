@@ -64,13 +64,11 @@ export function pageFoot(machine: Machine, sheet: string, page: number, pages: n
     const room = width - (index === 0 ? inset : 2 * inset) + 0.01;
     if (index > 0) marks.push(line({ x, y: top + 1 }, { x, y: bottom }, axisLine));
     const { lines, em } = nameLines(value, room, [size.text, size.source], weight);
-    const step = em * 1.1;
+    const step = em * 1.3;
+    // A name in two lines needs none to tell what it is.
+    const labelled = lines.length > 1 ? [] : [shortened(label, room, size.source, "regular")];
     marks.push(
-      text(
-        shortened(label, room, size.source, "regular"),
-        { x: start, y: top + (lines.length > 1 ? 2.6 : 3.4) },
-        { size: size.source },
-      ),
+      ...labelled.map((words) => text(words, { x: start, y: top + 3.4 }, { size: size.source })),
       ...lines.map((words, at) =>
         text(words, { x: start, y: bottom - 1.2 - (lines.length - 1 - at) * step }, { size: em, weight }),
       ),

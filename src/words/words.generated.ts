@@ -110,6 +110,8 @@ export type Gaps = {
   "speed diagram.slowest": "position";
   "speed diagram.rpm": never;
   "speed diagram.position": never;
+  "speed diagram.lines left": "speeds";
+  "speed diagram.materials left": "materials";
   "speed diagram.in full": "names";
   "speed diagram.work": "unit";
   "speed diagram.drill": "unit";
@@ -1790,6 +1792,8 @@ const en: Readonly<Record<Key, Text>> = {
   "speed diagram.slowest": "{position}, turned down",
   "speed diagram.rpm": "rpm",
   "speed diagram.position": "belt",
+  "speed diagram.lines left": "Lines left out for want of room: {speeds} rpm.",
+  "speed diagram.materials left": "Bars left out for want of room: {materials}.",
   "speed diagram.in full": "Names in full: {names}.",
   "speed diagram.work": "diameter of the work, {unit}",
   "speed diagram.drill": "diameter of the drill, {unit}",
@@ -3467,6 +3471,8 @@ const de: Readonly<Record<Key, Text>> = {
   "speed diagram.slowest": "{position}, heruntergeregelt",
   "speed diagram.rpm": "U/min",
   "speed diagram.position": "Riemen",
+  "speed diagram.lines left": "Linien ohne Platz, nur in der Liste: {speeds} U/min.",
+  "speed diagram.materials left": "Balken ohne Platz: {materials}.",
   "speed diagram.in full": "Namen ausgeschrieben: {names}.",
   "speed diagram.work": "Durchmesser des Werkstücks, {unit}",
   "speed diagram.drill": "Durchmesser des Bohrers, {unit}",

@@ -2,9 +2,11 @@ import { describe, expect, test } from "vitest";
 import { chooseSpeed } from "../../src/cutting/choose.js";
 import { cuttingSpeed } from "../../src/cutting/cuttingSpeeds.js";
 import { metresPerMinuteAt } from "../../src/cutting/rates.js";
+import { measureSheets } from "../support/measureSheets.js";
 import { pdfOf } from "../support/pdfOf.js";
 import { type LineRead, type PageRead, readPdf } from "../support/readPdf.js";
 import { demoFindings, findingsOf, printOf, textsOf } from "../support/sheets.js";
+import { wordsOf } from "../support/words.js";
 
 /** Reads a scale off the printed page: where its numbers stand, and what they say. */
 function scale(numbers: readonly { value: number; at: number }[]) {
@@ -170,4 +172,32 @@ work: { materials: [${materials}] }
     expect(words).toMatch(/2280 A ×/);
     expect(words.match(/× beyond the limit/g)).toHaveLength(1);
   });
+});
+
+test("where there is no room to say every speed, those lines are left out and told; and so are bars that would take the diagram", () => {
+  const steps = (driver: number, labels: string) =>
+    [...labels]
+      .map((label, at) => `{ label: "${label}", driver: ${driver + 7 * at}, driven: ${100 - 6 * at} }`)
+      .join(", ");
+  const many = findingsOf(`name: M
+drive:
+  motor: { speed: 1400 rpm }
+  stages:
+    - { name: low, steps: [${steps(40, "12345678")}] }
+    - { name: high, steps: [${steps(51, "ABCDE")}] }
+work: { materials: [mild steel, free-cutting steel, brass, aluminium, grey cast iron, stainless steel, bronze, copper, tool steel, acrylic, nylon, zinc alloy], diameters: [5, 10, 20, 40] }
+paper: { size: A5 }
+`);
+  const print = printOf(many, "speed-diagram");
+  const words = wordsOf(print);
+  const [, told = ""] = /Lines left out for want of room: ([\d, ]+) rpm\./.exec(words) ?? [];
+  const left = told.split(", ").filter((one) => one !== "");
+  expect(left.length).toBeGreaterThan(0);
+  const lines = JSON.stringify(print.pages).match(/"name":"position"/g)?.length ?? 0;
+  expect(lines).toBeGreaterThan(5);
+  // Every line that is drawn says its speed: those in sight are the labelled and the left out.
+  const said = (speed: string) => words.split(" ").filter((word) => word === speed).length;
+  const labelled = (many.drive?.speeds ?? []).filter(({ rpm }) => said(rpm.toFixed(0)) > 1).length;
+  expect(labelled).toBeGreaterThanOrEqual(lines);
+  expect(measureSheets(many, ["speed-diagram"]).faults.filter(({ kind }) => kind !== "page nearly empty")).toEqual([]);
 });

@@ -39,31 +39,40 @@ export function speedLines(speeds: readonly SpeedFinding[], limits: Limits): Spe
 /** How far numbers stand out of the frame. */
 export const labelRoom = 4;
 
-/** The lines, and each one's speed at the frame where it leaves it, clear of every line. `share`: cutting speed over diameter × rpm, in the
- *  units of the scales. */
+/** The lines, and each one's speed at the frame where it leaves it, clear of every line; and those `left` out, since a line that does not
+ *  say its speed is none to go by. `share`: cutting speed over diameter × rpm, in the units of the scales; `keep`: the
+ *  speed of the line that the example goes by. */
 export function lineMarks(
   lines: readonly SpeedLine[],
   x: Scale,
   y: Scale,
-  { across, up, share }: { readonly across: Range; readonly up: Range; readonly share: number },
+  {
+    across,
+    up,
+    share,
+    keep,
+  }: { readonly across: Range; readonly up: Range; readonly share: number; readonly keep: number | undefined },
   frame: Frame,
-): Mark[] {
-  const drawn = lines.flatMap(({ rpm, held }) => {
+): { readonly marks: readonly Mark[]; readonly left: readonly string[] } {
+  const all = lines.flatMap(({ rpm, held }) => {
     const from = Math.max(across[0], up[0] / (share * rpm));
     const to = Math.min(across[1], up[1] / (share * rpm));
     if (!(to > from * 1.02)) return [];
     const spot = (d: number) => ({ x: x(d), y: y(share * d * rpm) });
-    return [{ words: formatFixed(rpm, 0), held, from: spot(from), to: spot(to) }];
+    return [{ words: formatFixed(rpm, 0), rpm, held, from: spot(from), to: spot(to) }];
   });
+  const isKept = ({ rpm }: { readonly rpm: number }) => keep !== undefined && Math.abs(rpm / keep - 1) < 1e-3;
   const sideRow = size.text * 1.15;
-  const widest = Math.max(0, ...drawn.map(({ words }) => textWidth(words, size.text, "bold")));
+  const widest = Math.max(0, ...all.map(({ words }) => textWidth(words, size.text, "bold")));
   const atTop = fewEnough(
-    drawn.filter(({ to }) => to.y < frame.top + 0.01).reverse(),
+    all.filter(({ to }) => to.y < frame.top + 0.01).reverse(),
     (frame.right - frame.left - widest) / (widest + 1.4) + 1,
+    isKept,
   );
   const atSide = fewEnough(
-    drawn.filter(({ to }) => to.y >= frame.top + 0.01).reverse(),
+    all.filter(({ to }) => to.y >= frame.top + 0.01).reverse(),
     (frame.bottom - frame.top - 2.5) / sideRow + 1,
+    isKept,
   );
   const tops = apart(
     atTop.map(({ to }) => to.x),
@@ -77,8 +86,10 @@ export function lineMarks(
     frame.top + 1.5,
     frame.bottom - 1,
   );
-  return [
-    ...drawn.map(({ from, to, held }) =>
+  const drawn = new Set([...atTop, ...atSide]);
+  const left = all.flatMap((one) => (drawn.has(one) ? [] : [one.words]));
+  const marks = [
+    ...[...drawn].map(({ from, to, held }) =>
       group({ x: 0, y: 0 }, [line(from, to, held ? pen(weight.object, "black", [1.2, 1.2]) : objectLine)], {
         name: "position",
       }),
@@ -98,10 +109,12 @@ export function lineMarks(
       ];
     }),
   ];
+  return { marks, left };
 }
 
-/** Evenly picked where there is room for only so many; the list beside the diagram has them all. */
-function fewEnough<T>(all: readonly T[], most: number): T[] {
+/** Evenly picked where there is room for only so many, with the one that is kept; the list beside the diagram has them all. */
+function fewEnough<T>(all: readonly T[], most: number, isKept: (one: T) => boolean): T[] {
   const every = Math.max(1, Math.ceil(all.length / Math.max(1, Math.floor(most + 1e-9))));
-  return all.filter((_, index) => index % every === 0);
+  const first = Math.max(0, all.findIndex(isKept)) % every;
+  return all.filter((_, index) => index % every === first);
 }

@@ -54,28 +54,34 @@ export const speedDiagram = block(
       machine.work,
       machine.units,
     );
-    const below = (cut: readonly string[]) => [
+    const below = ({ cut, left, further }: Unshown) => [
       ...paragraph(key, width, { gap: 2 }),
       ...(cut.length === 0
         ? []
         : paragraph(say("speed diagram.in full", { names: cut.join("; ") }), width, { gap: 2 })),
+      ...(left.length === 0
+        ? []
+        : paragraph(say("speed diagram.lines left", { speeds: left.join(", ") }), width, { gap: 2 })),
+      ...(further.length === 0
+        ? []
+        : paragraph(say("speed diagram.materials left", { materials: further.join(", ") }), width, { gap: 2 })),
       ...(lines.some(({ held }) => held) ? paragraph(say("hand feed.beyond"), width, { gap: 2 }) : []),
       ...paragraph(say("speed diagram.how to read"), width, { gap: 2 }),
       ...(example === undefined ? [] : paragraph(example.words, width, { gap: 0.6 })),
       ...paragraph(notes.join(" "), width, { size: size.source, gap: 1 }),
     ];
     const alone = height - heightOf(head) - 2;
-    const drawnWith = (cut: readonly string[]) => {
-      const words = heightOf(below(cut));
+    const drawnWith = (unshown: Unshown) => {
+      const words = heightOf(below(unshown));
       const { tall, beside, list } = placed(lines, width, alone, alone + 2 - settings.leave - words, words);
       const plot = { width: beside === 0 ? width : width - beside - 6, height: tall };
       return { tall, beside, list, ...diagram(findings, operation, lines, bands, example, plot) };
     };
-    // What is told below takes of the diagram's height, so that there is room for fewer names in it yet.
-    let told: readonly string[] = [];
+    // What is told below takes of the diagram's height, so that there is room for fewer names and lines in it yet.
+    let told: Unshown = { cut: [], left: [], further: [] };
     let drawn = drawnWith(told);
-    while (drawn.cut.length > told.length) {
-      told = drawn.cut;
+    while (countOf(drawn) > countOf(told)) {
+      told = drawn;
       drawn = drawnWith(told);
     }
     const { tall, beside, list, marks: own } = drawn;
@@ -84,6 +90,17 @@ export const speedDiagram = block(
   },
   { operation: operationChoices },
 );
+
+/** Names that it shows in part, speeds and materials for which it has no room. */
+type Unshown = {
+  readonly cut: readonly string[];
+  readonly left: readonly string[];
+  readonly further: readonly string[];
+};
+const countOf = ({ cut, left, further }: Unshown): number => cut.length + left.length + further.length;
+
+/** Of the diagram's width, for the bars. */
+const MOST_BARS = 0.3;
 
 /** Lower than this a diagram is not read off, mm. */
 const LOWEST = 52;
@@ -202,16 +219,18 @@ function diagram(
   materials: readonly { material: string; band: CuttingSpeed }[],
   example: Example | undefined,
   { width, height }: Omit<Drawing, "marks">,
-): { readonly marks: readonly Mark[] /** Names that it shows in part. */; readonly cut: readonly string[] } {
+): { readonly marks: readonly Mark[] } & Unshown {
   const { machine } = findings;
   const speedUnit = cuttingSpeedUnit[machine.units];
-  const bands = merged(
+  const all = merged(
     materials.map(({ material, band }) => ({
       material: materialName(material),
       least: band.slowest / speedUnit.metresPerMinute,
       most: band.most / speedUnit.metresPerMinute,
     })),
   );
+  const bands = all.slice(0, Math.max(5, Math.floor((MOST_BARS * width) / barWidth(all.length))));
+  const further = all.slice(bands.length).map(({ material }) => material);
   const unit = mmPer[machine.units];
   const across = around(
     diametersFor(operation, machine).map((mm) => mm / unit),
@@ -228,12 +247,13 @@ function diagram(
   const diameterWords = say(makesHoles(operation) ? "speed diagram.drill" : "speed diagram.work", {
     unit: unitName(machine.units),
   });
+  const ways = lineMarks(lines, x, y, { across, up, share, keep: example?.rpm }, frame);
   const marks = [
     group({ x: 0, y: 0 }, grid(x, y, { across, up, inches: machine.units === "in" }, frame, numbersWide), {
       name: "grid",
     }),
     ...bandMarks(bands, y, numbersWide + 0.5, frame),
-    ...lineMarks(lines, x, y, { across, up, share }, frame),
+    ...ways.marks,
     ...(example === undefined ? [] : wayThrough(example, x, y, unit, share, frame.bottom)),
     rectangle({ x: frame.left, y: frame.top }, frame.right - frame.left, frame.bottom - frame.top, { pen: objectLine }),
     text(
@@ -252,7 +272,7 @@ function diagram(
       { size: size.text, anchor: "middle", weight: "bold", turn: -Math.PI / 2 },
     ),
   ];
-  return { marks, cut: cutNames(bands, y, frame) };
+  return { marks, cut: cutNames(bands, y, frame), left: ways.left, further };
 }
 
 /** Up from the diameter to the line of the speed. */
