@@ -1175,11 +1175,14 @@ export type Gaps = {
   "student.belt put": never;
   "student.belt turn by hand": never;
   "student.belt close": never;
-  "student.lost loose": never;
-  "student.lost waits": never;
+  "student.lost loose turning": never;
+  "student.lost loose drilling": never;
+  "student.lost waits turning": never;
+  "student.lost waits drilling": never;
   "student.lost is": never;
   "student.lost one side": never;
-  "student.lost too far": never;
+  "student.lost too far turning": never;
+  "student.lost too far drilling": never;
   "student.ask before": never;
   "student.ask teacher": never;
   "student.how much thinner": never;
@@ -1195,7 +1198,8 @@ export type Gaps = {
   "student.lines more, both sides": "measured" | "wanted";
   "student.lines": "n";
   "student.went too far": "lines";
-  "student.back half": never;
+  "student.went back turning": never;
+  "student.went back drilling": never;
   "student.dial says": "figure";
   "student.row says": "row" | "figure";
   "student.no whole turn": "says";
@@ -1209,6 +1213,7 @@ export type Gaps = {
   "student.too deep": "turned" | "left";
   "student.too little": "turned" | "left";
   "student.hole deep": "depth" | "wheel";
+  "student.hole deep, eighths": "depth" | "wheel";
   "student.speed drilling": "material" | "size";
   "student.speed turning": "material" | "size";
   "student.position and speed": "position" | "rpm";
@@ -1250,7 +1255,8 @@ export type Gaps = {
   "student.no speed known": never;
   "student.take the slower": never;
   "student.wheel too far": never;
-  "student.wheel back": never;
+  "student.wheel back turning": never;
+  "student.wheel back drilling": never;
   "student.wheel on again": never;
   "student.count lines": "counted";
   "student.numbers in": "unit";
@@ -2848,11 +2854,14 @@ const en: Readonly<Record<Key, Text>> = {
   "student.belt put": "Put the belt on the step you need.",
   "student.belt turn by hand": "Turn the chuck once by hand. Take the key out.",
   "student.belt close": "Close the cover. Then put the plug in.",
-  "student.lost loose": "Screws and gears fit loosely.",
-  "student.lost waits": "When you turn back, the slide waits.",
+  "student.lost loose turning": "Screws and gears fit loosely.",
+  "student.lost loose drilling": "The parts that move the drill fit loosely.",
+  "student.lost waits turning": "When you turn back, the slide waits.",
+  "student.lost waits drilling": "When you turn back, the drill waits.",
   "student.lost is": "That wait is lost motion.",
   "student.lost one side": "Always come to a line from the same side.",
-  "student.lost too far": "Too far? Go back half a turn. Come on again.",
+  "student.lost too far turning": "Too far? Go back half a turn. Come on again.",
+  "student.lost too far drilling": "Too far? Go back a little more than the lost motion. Come on again.",
   "student.ask before": "Ask before you start. Ask when a sound is new. Ask when you are not sure.",
   "student.ask teacher": "Your teacher, the maker's book and the rules of this shop come before this sheet.",
   "student.how much thinner": "How much thinner does the part get?",
@@ -2868,7 +2877,8 @@ const en: Readonly<Record<Key, Text>> = {
   "student.lines more, both sides": "The part measures {measured}. You want {wanted}. How many lines more? Think: both sides get thinner.",
   "student.lines": {"one":"{n} line","other":"{n} lines"},
   "student.went too far": "You went {lines} lines too far. What do you do?",
-  "student.back half": "Back half a turn, then come on again to the right line.",
+  "student.went back turning": "Back half a turn, then come on again to the right line.",
+  "student.went back drilling": "Back a little more than the lost motion, then come on again to the right line.",
   "student.dial says": "the dial says {figure}",
   "student.row says": "row {row} says {figure}",
   "student.no whole turn": "No whole turn: {says}",
@@ -2881,9 +2891,10 @@ const en: Readonly<Record<Key, Text>> = {
   "student.turns and eighths": "{turns} and {eighths}",
   "student.too deep": "{turned}: {left} too deep",
   "student.too little": "{turned}: {left} too little",
-  "student.hole deep": "A hole is to be {depth} deep. How far do you turn the {wheel}, in eighths of a turn?",
-  "student.speed drilling": "You drill {material}. The drill is {size}. Look at the drilling card. Where does the belt go?",
-  "student.speed turning": "You turn {material}, {size} thick. Look at the belt card. Where does the belt go?",
+  "student.hole deep": "A hole is to be {depth} deep. How do you turn the {wheel}?",
+  "student.hole deep, eighths": "A hole is to be {depth} deep. How far do you turn the {wheel}, in eighths of a turn?",
+  "student.speed drilling": "You drill {material}. The drill is {size}. Where does the belt go?",
+  "student.speed turning": "You turn {material}, {size} thick. Where does the belt go?",
   "student.position and speed": "{position}, {rpm} rpm",
   "student.nowhere, unknown": "Nowhere: no speed is known. Ask.",
   "student.nowhere, too fast": "Nowhere: too fast. Ask.",
@@ -2923,7 +2934,8 @@ const en: Readonly<Record<Key, Text>> = {
   "student.no speed known": "No speed is known. Ask.",
   "student.take the slower": "Not sure? Take the slower one.",
   "student.wheel too far": "too far",
-  "student.wheel back": "back half a turn",
+  "student.wheel back turning": "back half a turn",
+  "student.wheel back drilling": "back a little",
   "student.wheel on again": "on again: right",
   "student.count lines": "count the lines from 0; {counted}",
   "student.numbers in": "numbers in {unit}",
@@ -4518,11 +4530,14 @@ const de: Readonly<Record<Key, Text>> = {
   "student.belt put": "Leg den Riemen auf die Stufe, die du brauchst.",
   "student.belt turn by hand": "Dreh das Futter einmal von Hand. Zieh den Schlüssel ab.",
   "student.belt close": "Schließ die Abdeckung. Dann steck den Stecker ein.",
-  "student.lost loose": "Gewindespindeln und Zahnräder haben Spiel.",
-  "student.lost waits": "Drehst du zurück, wartet der Schlitten.",
+  "student.lost loose turning": "Gewindespindeln und Zahnräder haben Spiel.",
+  "student.lost loose drilling": "Was den Bohrer bewegt, hat Spiel.",
+  "student.lost waits turning": "Drehst du zurück, wartet der Schlitten.",
+  "student.lost waits drilling": "Drehst du zurück, wartet der Bohrer.",
   "student.lost is": "Dieses Warten ist das Umkehrspiel.",
   "student.lost one side": "Komm immer von derselben Seite an einen Strich.",
-  "student.lost too far": "Zu weit? Dreh eine halbe Umdrehung zurück. Komm neu heran.",
+  "student.lost too far turning": "Zu weit? Dreh eine halbe Umdrehung zurück. Komm neu heran.",
+  "student.lost too far drilling": "Zu weit? Dreh etwas weiter zurück als das Umkehrspiel. Komm neu heran.",
   "student.ask before": "Frag, bevor du anfängst. Frag, wenn ein Geräusch neu ist. Frag, wenn du nicht sicher bist.",
   "student.ask teacher": "Dein Ausbilder, die Betriebsanleitung und die Regeln dieser Werkstatt gehen diesem Blatt vor.",
   "student.how much thinner": "Um wie viel wird das Teil dünner?",
@@ -4538,7 +4553,8 @@ const de: Readonly<Record<Key, Text>> = {
   "student.lines more, both sides": "Das Teil misst {measured}. Du willst {wanted}. Wie viele Teilstriche noch? Denk daran: beide Seiten werden dünner.",
   "student.lines": {"one":"{n} Teilstrich","other":"{n} Teilstriche"},
   "student.went too far": "Du bist {lines} Teilstriche zu weit. Was tust du?",
-  "student.back half": "Eine halbe Umdrehung zurück, dann neu an den richtigen Strich.",
+  "student.went back turning": "Eine halbe Umdrehung zurück, dann neu an den richtigen Strich.",
+  "student.went back drilling": "Etwas weiter zurück als das Umkehrspiel, dann neu an den richtigen Strich.",
   "student.dial says": "zeigt die Skala {figure}",
   "student.row says": "zeigt Reihe {row}: {figure}",
   "student.no whole turn": "Keine ganze Umdrehung: dann {says}",
@@ -4551,9 +4567,10 @@ const de: Readonly<Record<Key, Text>> = {
   "student.turns and eighths": "{turns} und {eighths}",
   "student.too deep": "{turned}: {left} zu tief",
   "student.too little": "{turned}: {left} zu wenig",
-  "student.hole deep": "Ein Loch soll {depth} tief werden. Wie weit drehst du das Handrad „{wheel}“, in Achteln einer Umdrehung?",
-  "student.speed drilling": "Werkstoff: {material}. Der Bohrer hat {size}. Schau auf die Bohrkarte. Wohin kommt der Riemen?",
-  "student.speed turning": "Werkstoff: {material}. Das Teil ist {size} dick. Schau auf die Riemenkarte. Wohin kommt der Riemen?",
+  "student.hole deep": "Ein Loch soll {depth} tief werden. Wie drehst du das Handrad „{wheel}“?",
+  "student.hole deep, eighths": "Ein Loch soll {depth} tief werden. Wie weit drehst du das Handrad „{wheel}“, in Achteln einer Umdrehung?",
+  "student.speed drilling": "Werkstoff: {material}. Der Bohrer hat {size}. Wohin kommt der Riemen?",
+  "student.speed turning": "Werkstoff: {material}. Das Teil ist {size} dick. Wohin kommt der Riemen?",
   "student.position and speed": "{position}, {rpm} U/min",
   "student.nowhere, unknown": "Nirgends: keine Drehzahl bekannt. Frag.",
   "student.nowhere, too fast": "Nirgends: zu schnell. Frag.",
@@ -4593,7 +4610,8 @@ const de: Readonly<Record<Key, Text>> = {
   "student.no speed known": "Keine Drehzahl ist bekannt. Frag.",
   "student.take the slower": "Nicht sicher? Nimm die langsamere.",
   "student.wheel too far": "zu weit",
-  "student.wheel back": "halbe Umdrehung zurück",
+  "student.wheel back turning": "halbe Umdrehung zurück",
+  "student.wheel back drilling": "etwas zurück",
   "student.wheel on again": "wieder heran: richtig",
   "student.count lines": "Teilstriche von 0 an zählen; {counted}",
   "student.numbers in": "Zahlen in {unit}",
