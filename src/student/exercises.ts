@@ -9,7 +9,7 @@ import { settingToRead } from "../findings/settings.js";
 import { shownAt } from "../findings/settingWords.js";
 import { sizeWords } from "../findings/sizeName.js";
 import { speedFor } from "../findings/speedChoice.js";
-import { diametersFor, type Use } from "../findings/uses.js";
+import type { Use } from "../findings/uses.js";
 import { usualThreads } from "../findings/usualThreads.js";
 import type { Units } from "../machine/machine.js";
 import { formatFixed, formatLength, trimmed, unitName } from "../quantity/format.js";
@@ -18,6 +18,7 @@ import { threadOnPaper } from "../thread/onPaper.js";
 import { threadNamed, turnsFor } from "../thread/thread.js";
 import { say, withinSentence } from "../words/say.js";
 import { type Dice, dice } from "./dice.js";
+import { learntSizes } from "./learntSizes.js";
 import { type Wanted, wantedLength, wantedOn, wantedPosition, wantedTurns } from "./wanted.js";
 
 /** `lines`: where the index stands in the drawing of the dial that goes with it. */
@@ -39,7 +40,7 @@ export function exercises(findings: Findings, use: Use): Exercise[] {
   const along = use === "turning" ? wheelFor("along", handwheels) : undefined;
   const quill = use === "drilling" ? drillingWheel(handwheels) : undefined;
   return [
-    ...(learnt ? dialExercises(learnt, findings, throws) : []),
+    ...(learnt ? dialExercises(learnt, use, findings, throws) : []),
     ...(along && along !== learnt ? lengthExercise(along, findings, throws) : []),
     ...(quill ? depthExercise(quill, findings, throws) : []),
     ...speedExercises(findings, use, throws),
@@ -52,7 +53,7 @@ const placesShown = (units: Units): number => (units === "mm" ? 2 : 3);
 /** Half of the last place that an answer is printed to, mm. */
 const shownTo = (units: Units): number => inMm(0.5 * 10 ** -placesShown(units), units);
 
-function dialExercises(wheel: HandwheelFinding, { machine }: Findings, throws: Dice): Exercise[] {
+function dialExercises(wheel: HandwheelFinding, use: Use, { machine }: Findings, throws: Dice): Exercise[] {
   const { handwheel, reading, dial } = wheel;
   if (reading === undefined) return [];
   const { units } = machine;
@@ -120,7 +121,7 @@ function dialExercises(wheel: HandwheelFinding, { machine }: Findings, throws: D
       : []),
     {
       question: say("student.went too far", { lines: over }),
-      answer: say("student.back half"),
+      answer: say(`student.went back ${use}`),
       // Which line was meant is nobody's business on paper: the first turn's zero.
       ...wantedOn(wheel, 1, 1 + (over * dial.divisionWorth) / reading.perTurn),
     },
@@ -164,7 +165,8 @@ const clampExercise = (): Exercise => ({
 
 const trimmedLength = (mm: number, units: Units): string => `${trimmed(fromMm(mm, units), 4)} ${unitName(units)}`;
 
-/** By eighths of a turn, as the drilling card tells depths; what stands beyond the nearest eighth is told too. */
+/** By the dial where there is one; else by eighths of a turn, as the drilling card tells depths: what stands beyond the nearest eighth
+ *  is told too. */
 function depthExercise(wheel: HandwheelFinding, { machine }: Findings, throws: Dice): Exercise[] {
   const { feed, handwheel } = wheel;
   if (feed === undefined) return [];
@@ -174,6 +176,16 @@ function depthExercise(wheel: HandwheelFinding, { machine }: Findings, throws: D
   const most = Math.min(Math.floor(deepest / step), 30);
   if (most < 3) return [];
   const depth = throws.whole(3, most) * step;
+  const asked = { depth: trimmedLength(depth, units), wheel: withinSentence(handwheel.name) };
+  const setting = wheel.dial && settingToRead(wheel, depth);
+  if (setting)
+    return [
+      {
+        question: say("student.hole deep", asked),
+        answer: settingAnswer(wheel, setting),
+        ...wantedOn(wheel, setting.turns),
+      },
+    ];
   const eighths = Math.min(Math.round((depth / feed.perTurn) * 8), Math.floor((deepest / feed.perTurn) * 8 + 1e-9));
   const [turns, parts] = [Math.floor(eighths / 8), eighths % 8];
   const words = [
@@ -190,10 +202,7 @@ function depthExercise(wheel: HandwheelFinding, { machine }: Findings, throws: D
   const exact = Math.abs(fromMm(off, units)) < 0.5 * 10 ** -places;
   return [
     {
-      question: say("student.hole deep", {
-        depth: trimmedLength(depth, units),
-        wheel: withinSentence(handwheel.name),
-      }),
+      question: say("student.hole deep, eighths", asked),
       answer: exact ? turned : say(off > 0 ? "student.too deep" : "student.too little", told),
       // All that comes to the same eighth.
       wanted: wantedTurns(eighths / 8, 1 / 16 - 1e-6, { of: "eighth", worth: 1 / 8 }),
@@ -210,7 +219,7 @@ function speedExercises(findings: Findings, use: Use, throws: Dice): Exercise[] 
   const [first, ...rest] = machine.work.materials
     .slice(0, ON_EVERY_CARD)
     .filter((material) => !hazardOf(material)?.notAlone);
-  const [small, ...larger] = diametersFor(use, machine);
+  const [small, ...larger] = learntSizes(use, machine);
   if (drive === undefined || first === undefined || small === undefined) return [];
   const asked = [throws.pick([first, ...rest]), throws.pick([first, ...rest])];
   return [...new Set(asked)].flatMap((material): Exercise[] => {

@@ -29,12 +29,14 @@ export const beltSteps = (): string[] => [
   say("student.belt close"),
 ];
 
-export const lostMotionLines = (): string[] => [
-  say("student.lost loose"),
-  say("student.lost waits"),
+/** A drill's wheel may go through its whole travel in less than a turn: there one goes back by the lost motion, and not by half a
+ *  turn. */
+export const lostMotionLines = (use: Use): string[] => [
+  say(`student.lost loose ${use}`),
+  say(`student.lost waits ${use}`),
   say("student.lost is"),
   say("student.lost one side"),
-  say("student.lost too far"),
+  say(`student.lost too far ${use}`),
 ];
 
 export const askLines = (): string[] => [say("student.ask before"), say("student.ask teacher")];

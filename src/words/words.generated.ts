@@ -1180,11 +1180,14 @@ export type Gaps = {
   "student.belt put": never;
   "student.belt turn by hand": never;
   "student.belt close": never;
-  "student.lost loose": never;
-  "student.lost waits": never;
+  "student.lost loose turning": never;
+  "student.lost loose drilling": never;
+  "student.lost waits turning": never;
+  "student.lost waits drilling": never;
   "student.lost is": never;
   "student.lost one side": never;
-  "student.lost too far": never;
+  "student.lost too far turning": never;
+  "student.lost too far drilling": never;
   "student.ask before": never;
   "student.ask teacher": never;
   "student.how much thinner": never;
@@ -1200,7 +1203,8 @@ export type Gaps = {
   "student.lines more, both sides": "measured" | "wanted";
   "student.lines": "n";
   "student.went too far": "lines";
-  "student.back half": never;
+  "student.went back turning": never;
+  "student.went back drilling": never;
   "student.dial says": "figure";
   "student.row says": "row" | "figure";
   "student.no whole turn": "says";
@@ -1214,6 +1218,7 @@ export type Gaps = {
   "student.too deep": "turned" | "left";
   "student.too little": "turned" | "left";
   "student.hole deep": "depth" | "wheel";
+  "student.hole deep, eighths": "depth" | "wheel";
   "student.speed drilling": "material" | "size";
   "student.speed turning": "material" | "size";
   "student.position and speed": "position" | "rpm";
@@ -1255,7 +1260,8 @@ export type Gaps = {
   "student.no speed known": never;
   "student.take the slower": never;
   "student.wheel too far": never;
-  "student.wheel back": never;
+  "student.wheel back turning": never;
+  "student.wheel back drilling": never;
   "student.wheel on again": never;
   "student.count lines": "counted";
   "student.numbers in": "unit";
@@ -1380,6 +1386,7 @@ export type Gaps = {
   "measured report.chance below": never;
   "measured report.within": never;
   "measured report.whole turns only": never;
+  "measured report.too few within": never;
   "measured report.no wave": never;
   "measured report.wave": "sway" | "crest";
   "measured report.again": never;
@@ -1750,9 +1757,9 @@ const en: Readonly<Record<Key, Text>> = {
   "cautions.never finer than": "Never feed {material} more finely than {feed} a revolution ({sources}): its fine chips burn.",
   "belt card.belt": "belt",
   "belt card.rpm": "rpm",
-  "belt card.turn diameters": "turning: diameters in {unit} by speed (told to {most})",
-  "belt card.drill diameters": "drills in {unit} by speed (told to {most})",
-  "belt card.other diameters": "{operation}: diameters in {unit} by speed (told to {most})",
+  "belt card.turn diameters": "turning: diameters in {unit} by speed (up to {most})",
+  "belt card.drill diameters": "drills in {unit} by speed (up to {most})",
+  "belt card.other diameters": "{operation}: diameters in {unit} by speed (up to {most})",
   "belt card.unit mm": "mm",
   "belt card.unit in": "inches",
   "belt card.all": "all",
@@ -2862,11 +2869,14 @@ const en: Readonly<Record<Key, Text>> = {
   "student.belt put": "Put the belt on the step you need.",
   "student.belt turn by hand": "Turn the chuck once by hand. Take the key out.",
   "student.belt close": "Close the cover. Then put the plug in.",
-  "student.lost loose": "Screws and gears fit loosely.",
-  "student.lost waits": "When you turn back, the slide waits.",
+  "student.lost loose turning": "Screws and gears fit loosely.",
+  "student.lost loose drilling": "The parts that move the drill fit loosely.",
+  "student.lost waits turning": "When you turn back, the slide waits.",
+  "student.lost waits drilling": "When you turn back, the drill waits.",
   "student.lost is": "That wait is lost motion.",
   "student.lost one side": "Always come to a line from the same side.",
-  "student.lost too far": "Too far? Go back half a turn. Come on again.",
+  "student.lost too far turning": "Too far? Go back half a turn. Come on again.",
+  "student.lost too far drilling": "Too far? Go back a little more than the lost motion. Come on again.",
   "student.ask before": "Ask before you start. Ask when a sound is new. Ask when you are not sure.",
   "student.ask teacher": "Your teacher, the maker's book and the rules of this shop come before this sheet.",
   "student.how much thinner": "How much thinner does the part get?",
@@ -2882,7 +2892,8 @@ const en: Readonly<Record<Key, Text>> = {
   "student.lines more, both sides": "The part measures {measured}. You want {wanted}. How many lines more? Think: both sides get thinner.",
   "student.lines": {"one":"{n} line","other":"{n} lines"},
   "student.went too far": "You went {lines} lines too far. What do you do?",
-  "student.back half": "Back half a turn, then come on again to the right line.",
+  "student.went back turning": "Back half a turn, then come on again to the right line.",
+  "student.went back drilling": "Back a little more than the lost motion, then come on again to the right line.",
   "student.dial says": "the dial says {figure}",
   "student.row says": "row {row} says {figure}",
   "student.no whole turn": "No whole turn: {says}",
@@ -2895,9 +2906,10 @@ const en: Readonly<Record<Key, Text>> = {
   "student.turns and eighths": "{turns} and {eighths}",
   "student.too deep": "{turned}: {left} too deep",
   "student.too little": "{turned}: {left} too little",
-  "student.hole deep": "A hole is to be {depth} deep. How far do you turn the {wheel}, in eighths of a turn?",
-  "student.speed drilling": "You drill {material}. The drill is {size}. Look at the drilling card. Where does the belt go?",
-  "student.speed turning": "You turn {material}, {size} thick. Look at the belt card. Where does the belt go?",
+  "student.hole deep": "A hole is to be {depth} deep. How do you turn the {wheel}?",
+  "student.hole deep, eighths": "A hole is to be {depth} deep. How far do you turn the {wheel}, in eighths of a turn?",
+  "student.speed drilling": "You drill {material}. The drill is {size}. Where does the belt go?",
+  "student.speed turning": "You turn {material}, {size} thick. Where does the belt go?",
   "student.position and speed": "{position}, {rpm} rpm",
   "student.nowhere, unknown": "Nowhere: no speed is known. Ask.",
   "student.nowhere, too fast": "Nowhere: too fast. Ask.",
@@ -2937,7 +2949,8 @@ const en: Readonly<Record<Key, Text>> = {
   "student.no speed known": "No speed is known. Ask.",
   "student.take the slower": "Not sure? Take the slower one.",
   "student.wheel too far": "too far",
-  "student.wheel back": "back half a turn",
+  "student.wheel back turning": "back half a turn",
+  "student.wheel back drilling": "back a little",
   "student.wheel on again": "on again: right",
   "student.count lines": "count the lines from 0; {counted}",
   "student.numbers in": "numbers in {unit}",
@@ -3058,10 +3071,11 @@ const en: Readonly<Record<Key, Text>> = {
   "measured report.pattern by": "Neighbours stray the same way: Durbin and Watson, 1951.",
   "measured report.uneven": "Uneven: {least}, {most}.",
   "measured report.zone": "{turn} from turn {from} to {to}",
-  "measured report.chance": "Chance alone does as much {percent} times in 100.",
-  "measured report.chance below": "Chance alone does as much less than once in 1000.",
+  "measured report.chance": "Readings of an even feed look like this {percent} times in 100.",
+  "measured report.chance below": "Readings of an even feed look like this less than once in 1000 times.",
   "measured report.within": "within the turn",
   "measured report.whole turns only": "Not measured: no readings within the turn.",
+  "measured report.too few within": "Not known: that takes more readings within a turn, over several turns.",
   "measured report.no wave": "No once-per-turn error that is more than chance.",
   "measured report.wave": "It leads and lags by {sway}, furthest ahead at {crest} of a turn.",
   "measured report.again": "the same place again",
@@ -3083,7 +3097,7 @@ const en: Readonly<Record<Key, Text>> = {
   "measured report.swapped": "two figures look swapped: {reading} would fit",
   "measured report.figure too much": "one figure looks wrong: it is {by} too much",
   "measured report.figure too little": "one figure looks wrong: it is {by} too little",
-  "measured report.plot off": "Readings, off the line",
+  "measured report.plot off": "How far each reading lies off an even feed",
   "measured report.plot band": "within ±: where the line itself may lie, 95 times in 100",
   "measured report.plot back": "Return less out",
   "measured report.turns of the wheel": "turns of the handwheel",
@@ -3149,7 +3163,7 @@ const en: Readonly<Record<Key, Text>> = {
   "remarks.measure first": "measure first",
   "remarks.reading doubtful": "reading doubtful",
   "remarks.feed questioned": "{wheel}: {why}: measure again before you trust it.",
-  "remarks.worn": "{wheel} is worn: from place to place its travel differs from the mean by up to {most}, which is in every ± here.",
+  "remarks.worn": "{wheel} is worn: from place to place its travel differs from the mean by up to {most}. The ± of a distance holds that; the ± of a turn is that of the mean.",
   "remarks.wavy": "{wheel} leads and lags once a turn by up to {most}, which is in every ± here; whole turns are free of it.",
   "remarks.curved": "{wheel} strays along a curve: stretch by stretch its readings lie up to {most} off an even feed, which every ± here takes for chance. Measure by zones, with more readings.",
   "remarks.wild readings": {"one":"{wheel}: one reading lies off the others; it counts in the feed and its ± until it is taken again.","other":"{wheel}: {n} readings lie off the others; they count in the feed and its ± until they are taken again."},
@@ -3429,9 +3443,9 @@ const de: Readonly<Record<Key, Text>> = {
   "cautions.never finer than": "{material} nie feiner als {feed} je Umdrehung vorschieben ({sources}): seine feinen Späne brennen.",
   "belt card.belt": "Riemen",
   "belt card.rpm": "U/min",
-  "belt card.turn diameters": "Drehen: Durchmesser in {unit} je Drehzahl (bis {most} angegeben)",
-  "belt card.drill diameters": "Bohrer in {unit} je Drehzahl (bis {most} angegeben)",
-  "belt card.other diameters": "{operation}: Durchmesser in {unit} je Drehzahl (bis {most} angegeben)",
+  "belt card.turn diameters": "Drehen: Durchmesser in {unit} je Drehzahl (bis {most})",
+  "belt card.drill diameters": "Bohrer in {unit} je Drehzahl (bis {most})",
+  "belt card.other diameters": "{operation}: Durchmesser in {unit} je Drehzahl (bis {most})",
   "belt card.unit mm": "mm",
   "belt card.unit in": "Zoll",
   "belt card.all": "alle",
@@ -4541,11 +4555,14 @@ const de: Readonly<Record<Key, Text>> = {
   "student.belt put": "Leg den Riemen auf die Stufe, die du brauchst.",
   "student.belt turn by hand": "Dreh das Futter einmal von Hand. Zieh den Schlüssel ab.",
   "student.belt close": "Schließ die Abdeckung. Dann steck den Stecker ein.",
-  "student.lost loose": "Gewindespindeln und Zahnräder haben Spiel.",
-  "student.lost waits": "Drehst du zurück, wartet der Schlitten.",
+  "student.lost loose turning": "Gewindespindeln und Zahnräder haben Spiel.",
+  "student.lost loose drilling": "Was den Bohrer bewegt, hat Spiel.",
+  "student.lost waits turning": "Drehst du zurück, wartet der Schlitten.",
+  "student.lost waits drilling": "Drehst du zurück, wartet der Bohrer.",
   "student.lost is": "Dieses Warten ist das Umkehrspiel.",
   "student.lost one side": "Komm immer von derselben Seite an einen Strich.",
-  "student.lost too far": "Zu weit? Dreh eine halbe Umdrehung zurück. Komm neu heran.",
+  "student.lost too far turning": "Zu weit? Dreh eine halbe Umdrehung zurück. Komm neu heran.",
+  "student.lost too far drilling": "Zu weit? Dreh etwas weiter zurück als das Umkehrspiel. Komm neu heran.",
   "student.ask before": "Frag, bevor du anfängst. Frag, wenn ein Geräusch neu ist. Frag, wenn du nicht sicher bist.",
   "student.ask teacher": "Dein Ausbilder, die Betriebsanleitung und die Regeln dieser Werkstatt gehen diesem Blatt vor.",
   "student.how much thinner": "Um wie viel wird das Teil dünner?",
@@ -4561,7 +4578,8 @@ const de: Readonly<Record<Key, Text>> = {
   "student.lines more, both sides": "Das Teil misst {measured}. Du willst {wanted}. Wie viele Teilstriche noch? Denk daran: beide Seiten werden dünner.",
   "student.lines": {"one":"{n} Teilstrich","other":"{n} Teilstriche"},
   "student.went too far": "Du bist {lines} Teilstriche zu weit. Was tust du?",
-  "student.back half": "Eine halbe Umdrehung zurück, dann neu an den richtigen Strich.",
+  "student.went back turning": "Eine halbe Umdrehung zurück, dann neu an den richtigen Strich.",
+  "student.went back drilling": "Etwas weiter zurück als das Umkehrspiel, dann neu an den richtigen Strich.",
   "student.dial says": "zeigt die Skala {figure}",
   "student.row says": "zeigt Reihe {row}: {figure}",
   "student.no whole turn": "Keine ganze Umdrehung: dann {says}",
@@ -4574,9 +4592,10 @@ const de: Readonly<Record<Key, Text>> = {
   "student.turns and eighths": "{turns} und {eighths}",
   "student.too deep": "{turned}: {left} zu tief",
   "student.too little": "{turned}: {left} zu wenig",
-  "student.hole deep": "Ein Loch soll {depth} tief werden. Wie weit drehst du das Handrad „{wheel}“, in Achteln einer Umdrehung?",
-  "student.speed drilling": "Werkstoff: {material}. Der Bohrer hat {size}. Schau auf die Bohrkarte. Wohin kommt der Riemen?",
-  "student.speed turning": "Werkstoff: {material}. Das Teil ist {size} dick. Schau auf die Riemenkarte. Wohin kommt der Riemen?",
+  "student.hole deep": "Ein Loch soll {depth} tief werden. Wie drehst du das Handrad „{wheel}“?",
+  "student.hole deep, eighths": "Ein Loch soll {depth} tief werden. Wie weit drehst du das Handrad „{wheel}“, in Achteln einer Umdrehung?",
+  "student.speed drilling": "Werkstoff: {material}. Der Bohrer hat {size}. Wohin kommt der Riemen?",
+  "student.speed turning": "Werkstoff: {material}. Das Teil ist {size} dick. Wohin kommt der Riemen?",
   "student.position and speed": "{position}, {rpm} U/min",
   "student.nowhere, unknown": "Nirgends: keine Drehzahl bekannt. Frag.",
   "student.nowhere, too fast": "Nirgends: zu schnell. Frag.",
@@ -4616,7 +4635,8 @@ const de: Readonly<Record<Key, Text>> = {
   "student.no speed known": "Keine Drehzahl ist bekannt. Frag.",
   "student.take the slower": "Nicht sicher? Nimm die langsamere.",
   "student.wheel too far": "zu weit",
-  "student.wheel back": "halbe Umdrehung zurück",
+  "student.wheel back turning": "halbe Umdrehung zurück",
+  "student.wheel back drilling": "etwas zurück",
   "student.wheel on again": "wieder heran: richtig",
   "student.count lines": "Teilstriche von 0 an zählen; {counted}",
   "student.numbers in": "Zahlen in {unit}",
@@ -4737,10 +4757,11 @@ const de: Readonly<Record<Key, Text>> = {
   "measured report.pattern by": "Nachbarn weichen gleichsinnig ab: Durbin und Watson, 1951.",
   "measured report.uneven": "Ungleich: {least}, {most}.",
   "measured report.zone": "{turn} von Umdrehung {from} bis {to}",
-  "measured report.chance": "Zufall allein bringt so viel in {percent} von 100 Fällen.",
-  "measured report.chance below": "Zufall allein bringt so viel in weniger als einem von 1000 Fällen.",
+  "measured report.chance": "Ein gleichmäßiger Weg ergibt solche Ablesungen in {percent} von 100 Fällen.",
+  "measured report.chance below": "Ein gleichmäßiger Weg ergibt solche Ablesungen in weniger als einem von 1000 Fällen.",
   "measured report.within": "in der Umdrehung",
   "measured report.whole turns only": "Nicht gemessen: keine Ablesungen in der Umdrehung.",
+  "measured report.too few within": "Nicht bekannt: dazu braucht es mehr Ablesungen in der Umdrehung, über mehrere Umdrehungen.",
   "measured report.no wave": "Keine Abweichung je Umdrehung, die mehr als Zufall ist.",
   "measured report.wave": "Voraus und zurück um {sway}, am weitesten voraus bei {crest} der Umdrehung.",
   "measured report.again": "dieselbe Stelle noch einmal",
@@ -4762,7 +4783,7 @@ const de: Readonly<Record<Key, Text>> = {
   "measured report.swapped": "zwei Ziffern sehen vertauscht aus: {reading} würde passen",
   "measured report.figure too much": "eine Ziffer sieht falsch aus: {by} zu viel",
   "measured report.figure too little": "eine Ziffer sieht falsch aus: {by} zu wenig",
-  "measured report.plot off": "Ablesungen neben der Geraden",
+  "measured report.plot off": "Wie weit jede Ablesung neben einem gleichmäßigen Weg liegt",
   "measured report.plot band": "in ±: wo die Gerade selbst liegen kann, in 95 von 100 Fällen",
   "measured report.plot back": "Rückweg weniger Hinweg",
   "measured report.turns of the wheel": "Umdrehungen des Handrads",
@@ -4828,7 +4849,7 @@ const de: Readonly<Record<Key, Text>> = {
   "remarks.measure first": "erst messen",
   "remarks.reading doubtful": "Messung zweifelhaft",
   "remarks.feed questioned": "{wheel}: {why}: neu messen, bevor man sich darauf verlässt.",
-  "remarks.worn": "{wheel} ist ausgelaufen: von Stelle zu Stelle weicht der Weg bis zu {most} vom Mittel ab; das steckt in jedem ± hier.",
+  "remarks.worn": "{wheel} ist abgenutzt: von Stelle zu Stelle weicht der Weg bis zu {most} vom Mittel ab. Das ± einer Strecke enthält das; das ± einer Umdrehung gilt für das Mittel.",
   "remarks.wavy": "{wheel} eilt einmal je Umdrehung um bis zu {most} vor und nach; das steckt in jedem ± hier; ganze Umdrehungen sind frei davon.",
   "remarks.curved": "{wheel} weicht entlang einer Kurve ab: streckenweise liegen Ablesungen bis {most} neben einem gleichmäßigen Weg je Umdrehung, was jedes ± hier für Zufall nimmt. Abschnittsweise messen, mit mehr Ablesungen.",
   "remarks.wild readings": {"one":"{wheel}: eine Ablesung liegt neben den anderen; sie zählt im Weg je Umdrehung und seinem ± mit, bis sie wiederholt ist.","other":"{wheel}: {n} Ablesungen liegen neben den anderen; sie zählen im Weg je Umdrehung und seinem ± mit, bis sie wiederholt sind."},

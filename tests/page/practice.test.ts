@@ -158,7 +158,8 @@ describe("what the sheet answers is right in the page", () => {
   );
 
   test("in German too", async () => {
-    const text = `language: de\nkind: drill\n${demo.replace(/^(language|kind):.*\n/gm, "")}`;
+    // Eighths are asked where there is no dial.
+    const text = `language: de\nkind: drill\n${demo.replace(/^(language|kind):.*\n|^ +dial:.*\n/gm, "")}`;
     const seen = await ask("exercises", files(text), {});
     const at = seen.findIndex(({ question }) => question.includes("in Achteln"));
     const answer = await ask("solve", files(text), { at });

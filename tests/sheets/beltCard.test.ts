@@ -351,7 +351,7 @@ describe("what it says", () => {
       );
     expect(own("{ materials: 2 }")).toMatch(/mild steel.*free-cutting/);
     expect(own("{ materials: 2 }")).not.toContain("brass");
-    expect(own("{ operation: parting }")).toContain("parting: diameters in mm by speed (told to 100)");
+    expect(own("{ operation: parting }")).toContain("parting: diameters in mm by speed (up to 100)");
     expect(own("{ caution: none }")).not.toContain("PLUG OUT");
   });
 

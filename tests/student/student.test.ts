@@ -150,7 +150,7 @@ describe("the sheet", () => {
     ...never("turning"),
     ...never("drilling"),
     ...beltSteps(),
-    ...lostMotionLines(),
+    ...(["turning", "drilling"] as const).flatMap(lostMotionLines),
     ...askLines(),
     ...exercises(demo, "turning").map(({ question }) => question),
     ...exercises(demo, "drilling").map(({ question }) => question),

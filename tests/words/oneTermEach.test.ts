@@ -84,7 +84,12 @@ describe.each(Object.keys(terms))("%s", (code) => {
 });
 
 test("the words of a sheet's title are those by which other sheets call it", () => {
-  const german = readWords("de");
-  expect(german["student.speed turning"]).toContain(german["titles.belt card"]);
-  expect(readWords("en")["student.speed turning"]).toContain(String(readWords("en")["titles.belt card"]).toLowerCase());
+  for (const key of ["card key", "card row", "too many cards"])
+    for (const [code, word] of [
+      ["de", "Riemenkarte"],
+      ["en", "belt card"],
+    ] as const) {
+      expect(String(readWords(code)["titles.belt card"]).toLowerCase()).toBe(word.toLowerCase());
+      expect(readWords(code)[`no room.${key}`]).toContain(word);
+    }
 });

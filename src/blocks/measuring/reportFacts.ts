@@ -99,7 +99,9 @@ function nominal({ feed: known, miscounted, handwheel, reading }: HandwheelFindi
       ? say("measured report.on diameter", { length: formatSize(mm, units, places) })
       : formatSize(mm, units, places);
   const { travel } = handwheel;
-  const gaps = { nominal: formatSize(feed.nominal, units, 4), out: show(out, 4) };
+  // No further than its ± reaches.
+  const places = feed.uncertainty === undefined || feed.uncertainty < 0.001 ? 4 : feed.uncertainty < 0.01 ? 3 : 2;
+  const gaps = { nominal: trimmedSize(feed.nominal, units, 4), out: show(out, places) };
   return [
     {
       about: say("measured report.maker meant"),
@@ -119,7 +121,9 @@ function nominal({ feed: known, miscounted, handwheel, reading }: HandwheelFindi
 const chanceWords = (value: number): string =>
   value < 0.001
     ? say("measured report.chance below")
-    : say("measured report.chance", { percent: formatFixed(value * 100, 1) });
+    : say("measured report.chance", {
+        percent: value < 0.01 ? formatFixed(value * 100, 1) : formatFixed(value * 100, 0),
+      });
 
 function along({ study }: HandwheelFinding, units: Units): Fact {
   const about = say("measured report.along");
@@ -152,10 +156,14 @@ function zones(found: readonly Zone[], units: Units): string {
   });
 }
 
-function within({ study }: HandwheelFinding, units: Units): Fact {
+function within({ feed, study }: HandwheelFinding, units: Units): Fact {
   const about = say("measured report.within");
   const found = study?.shape.oncePerTurn;
-  if (found === undefined) return { about, says: say("measured report.whole turns only") };
+  if (found === undefined)
+    return {
+      about,
+      says: say(feed?.measured?.withinTurn ? "measured report.too few within" : "measured report.whole turns only"),
+    };
   const small = chanceWords(found.chance);
   return found.real
     ? { about, says: wave(found.found, units), small }

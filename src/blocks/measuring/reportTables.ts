@@ -2,7 +2,7 @@ import type { Zone } from "../../feed/alongTravel.js";
 import type { Budget } from "../../feed/budget.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import type { Units } from "../../machine/machine.js";
-import { formatFixed, placesOf, sizeFigure, trimmed, unitName } from "../../quantity/format.js";
+import { formatFixed, formatUncertain, placesOf, sizeFigure, trimmed, unitName } from "../../quantity/format.js";
 import { fromMm } from "../../quantity/length.js";
 import { say } from "../../words/say.js";
 import type { Run } from "../shared/block.js";
@@ -51,7 +51,7 @@ export function budgetTable(found: Budget, runs: boolean, units: Units, width: n
       note: [
         say("measured report.expanded", {
           factor: formatFixed(coverageFactor, 3),
-          half: `${micro(expanded)} ${name}`,
+          half: `${formatUncertain(0, fromMm(expanded, units) * parts).uncertainty} ${name}`,
         }),
         ...(units === "in" ? [say("measured report.millionths meant")] : []),
       ].join(". "),

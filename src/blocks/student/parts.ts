@@ -4,6 +4,7 @@ import { countedAs } from "../../dial/labelling.js";
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { circle, group, line, polyline, rectangle, text } from "../../drawing/shapes.js";
 import { textWidth, wrapText } from "../../drawing/text.js";
+import type { Use } from "../../findings/uses.js";
 import { unitName } from "../../quantity/format.js";
 import { say } from "../../words/say.js";
 import { leading, objectLine, rowLine, size } from "../shared/style.js";
@@ -144,7 +145,7 @@ const counted = (dial: DialFinding): string =>
 
 /** Three handwheels: on to the line, past it, and back well before it to come on again. `grown`: how much larger than at their
  *  least. */
-export function comingOn(width: number, grown: number): Drawing {
+export function comingOn(use: Use, width: number, grown: number): Drawing {
   const each = width / 3;
   const radius = Math.min(7 * grown, each / 2 - 2);
   const arrow = radius * 0.71;
@@ -188,7 +189,7 @@ export function comingOn(width: number, grown: number): Drawing {
       ),
     ];
   };
-  const told = [say("student.wheel too far"), say("student.wheel back"), say("student.wheel on again")] as const;
+  const told = [say("student.wheel too far"), say(`student.wheel back ${use}`), say("student.wheel on again")] as const;
   const rows = Math.max(...told.map((words, index) => captions(words, index === 2).length));
   return {
     width,

@@ -10,9 +10,10 @@ import { sizeWords } from "../../findings/sizeName.js";
 import { speedFor } from "../../findings/speedChoice.js";
 import { speedDoubt } from "../../findings/speedDoubt.js";
 import { plainTravelWords } from "../../findings/travelWords.js";
-import { diametersFor, type Use } from "../../findings/uses.js";
+import type { Use } from "../../findings/uses.js";
 import { formatFixed, formatLength } from "../../quantity/format.js";
 import { type Exercise, exercises } from "../../student/exercises.js";
+import { learntSizes } from "../../student/learntSizes.js";
 import { askLines, lostMotionLines, never } from "../../student/words.js";
 import { say, withinSentence } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
@@ -101,7 +102,7 @@ function panels(
   const wheel = wheelToLearnOn(findings.handwheels, use);
   const dial =
     wheel === undefined ? [ideas([say("student.ask how far")], width)] : dialPanel(wheel, findings, width, grown);
-  const lost = [comingOn(width, grown), ideas([...lostWords(wheel, findings), ...lostMotionLines()], width)];
+  const lost = [comingOn(use, width, grown), ideas([...lostWords(wheel, findings), ...lostMotionLines(use)], width)];
   return [
     panel(say("student.panel dial"), dial, width),
     panel(say("student.panel one side"), lost, width),
@@ -211,10 +212,7 @@ function speeds(findings: Findings, use: Use, most: number, width: number): Draw
   const { drive, machine } = findings;
   if (drive === undefined) return [ideas([say("student.no speeds")], width)];
   const { materials } = machine.work;
-  const diameters = diametersFor(use, machine);
-  const sizes = [...new Set([diameters[1], diameters[Math.floor(diameters.length / 2)], diameters.at(-1)])].filter(
-    (mm) => mm !== undefined,
-  );
+  const sizes = learntSizes(use, machine);
   const rows = materials.slice(0, most).map((material): Cell[] => [
     { text: materialName(material), weight: "bold" },
     ...sizes.map((diameter): Cell => {

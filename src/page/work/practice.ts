@@ -80,7 +80,7 @@ function turnedMark(wanted: WantedSetting, given: Given): Marked {
     ...(turnsOff === 0 ? [] : [`${counted(Math.abs(turnsOff), "turn")} ${turnsOff > 0 ? "too many" : "too few"}`]),
     ...(linesOff === 0 ? [] : [`${counted(tenth(linesOff), "line")} ${linesOff > 0 ? "too far" : "short"}`]),
   ];
-  const waits = "you came back to it, and the slide waits: go back half a turn and come on";
+  const waits = "you came back to it, and the slide waits: go back by more than the lost motion and come on";
   if (off.length > 0) return { right, said: `${off.join(", and ")}${turnedBack ? `; and ${waits}` : ""}.` };
   return { right, said: `The line is right, but ${waits}.` };
 }

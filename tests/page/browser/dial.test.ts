@@ -189,7 +189,7 @@ describe.runIf(hasBrowser)("the dial in the hand", () => {
     await page.getByRole("button", { name: "exercises" }).click();
     await page.locator(".hand summary", { hasText: "Dial of the Cross slide" }).click();
     expect(await page.locator(".dial").isVisible()).toBe(false);
-    while (!((await page.locator("#question").textContent()) ?? "").includes("Look at the belt card"))
+    while (!((await page.locator("#question").textContent()) ?? "").includes("Where does the belt go"))
       await page.getByRole("button", { name: "the next one" }).click();
     expect(await page.locator(".hand .sheet").count()).toBe(0);
     await page.locator(".hand summary").click();
