@@ -637,6 +637,7 @@ export type Gaps = {
   "tapers.top slide, swing anticlockwise": never;
   "tapers.headstock, swing clockwise": never;
   "tapers.headstock, swing anticlockwise": never;
+  "threads.left out": "n" | "largest";
   "threads.number drill": "number";
   "threads.series metric coarse": never;
   "threads.series metric fine": never;
@@ -2305,6 +2306,7 @@ const en: Readonly<Record<Key, Text>> = {
   "tapers.top slide, swing anticlockwise": "top slide: swing anticlockwise",
   "tapers.headstock, swing clockwise": "headstock: swing clockwise",
   "tapers.headstock, swing anticlockwise": "headstock: swing anticlockwise",
+  "threads.left out": {"one":"One larger thread is left out: its tapping drill is over the {largest} of this machine.","other":"{n} larger threads are left out: their tapping drills are over the {largest} of this machine."},
   "threads.number drill": "#{number}",
   "threads.series metric coarse": "Metric coarse",
   "threads.series metric fine": "Metric fine",
@@ -3970,6 +3972,7 @@ const de: Readonly<Record<Key, Text>> = {
   "tapers.top slide, swing anticlockwise": "Oberschlitten: gegen den Uhrzeigersinn schwenken",
   "tapers.headstock, swing clockwise": "Spindelstock: im Uhrzeigersinn schwenken",
   "tapers.headstock, swing anticlockwise": "Spindelstock: gegen den Uhrzeigersinn schwenken",
+  "threads.left out": {"one":"Ein größeres Gewinde fehlt hier: sein Kernlochbohrer ist über den {largest} dieser Maschine.","other":"{n} größere Gewinde fehlen hier: ihre Kernlochbohrer sind über den {largest} dieser Maschine."},
   "threads.number drill": "Nr. {number}",
   "threads.series metric coarse": "Metrisches Regelgewinde",
   "threads.series metric fine": "Metrisches Feingewinde",
