@@ -92,8 +92,8 @@ function scattered<T>(pages: readonly FilledPage<T>[]): string[] {
 /** Of a page, that it may stand before others. */
 const FULL = 0.38;
 
-/** Pages one after the other as their first pieces are named, the one with the words or, where what follows would else have no room, the
- *  emptiest last; of pieces alike the first named goes on the first page. */
+/** Pages one after the other as their first pieces are named, the one with the words, or a nearly empty one, or else the last on which
+ *  what follows has room, at the end; of pieces alike the first named goes on the first page. */
 function inOrder<T>(
   found: readonly FilledPage<T>[],
   pieces: readonly Grouped<T>[],
@@ -109,10 +109,10 @@ function inOrder<T>(
     (least, page) => (page.height < least.height ? page : least),
     pages[0] as FilledPage<T>,
   );
-  const ends = pages.at(-1)?.height ?? 0;
+  const roomy = pages.filter(({ height }) => height + below <= room.height);
   const words = pages.find(({ placed }) => placed.some(({ last }) => last));
-  const atEnd = words ?? (ends + below > room.height || emptiest.height < FULL * room.height ? emptiest : undefined);
-  const ordered = atEnd === undefined ? pages : [...pages.filter((page) => page !== atEnd), atEnd];
+  const atEnd = words ?? (emptiest.height < FULL * room.height ? emptiest : (roomy.at(-1) ?? emptiest));
+  const ordered = [...pages.filter((page) => page !== atEnd), atEnd];
   const places = ordered.flatMap(({ placed }) =>
     [...placed].sort((one, other) => Math.round(1e3 * (one.y - other.y)) || one.x - other.x),
   );

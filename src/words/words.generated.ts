@@ -319,7 +319,7 @@ export type Gaps = {
   "dials.cramped": "n" | "height";
   "dials.read from": "far";
   "dials.cutting": never;
-  "dials.round": never;
+  "dials.round": "over";
   "dials.centre": never;
   "dials.measure": never;
   "dials.no room": never;
@@ -640,6 +640,7 @@ export type Gaps = {
   "tapers.top slide, swing anticlockwise": never;
   "tapers.headstock, swing clockwise": never;
   "tapers.headstock, swing anticlockwise": never;
+  "threads.left out": "n" | "largest";
   "threads.number drill": "number";
   "threads.series metric coarse": never;
   "threads.series metric fine": never;
@@ -2008,7 +2009,7 @@ const en: Readonly<Record<Key, Text>> = {
   "dials.cramped": {"one":"Its {n} row is only {height} high, too low for numbers: a wider ring or strip has room for them.","other":"Its {n} rows are only {height} high each, too low for numbers: a wider ring or strip, fewer rows or one scale has room for them."},
   "dials.read from": "Its figures are read well from up to {far}; a wider ring or strip has room for larger ones.",
   "dials.cutting": "Cut from mark to mark, through the graduations that run over the edge; the arrow points to the edge at the index. Inside circles and hollow edges first, the ends last.",
-  "dials.round": "A round edge that carries graduations runs evenly 1 mm inside their ends: turn the paper into the scissors, not the scissors round it; the corners about a whole ring are those of the square that it just touches.",
+  "dials.round": "A round edge that carries graduations runs evenly {over} inside their ends: turn the paper into the scissors, not the scissors round it; the corners about a whole ring are those of the square that it just touches.",
   "dials.centre": "Centre a ring by its cross before you cut it out.",
   "dials.measure": "If a piece does not measure what stands beneath it, print it again with the printer's correction.",
   "dials.no room": "What stands under “no room on it for”: write it beside the piece.",
@@ -2329,6 +2330,7 @@ const en: Readonly<Record<Key, Text>> = {
   "tapers.top slide, swing anticlockwise": "top slide: swing anticlockwise",
   "tapers.headstock, swing clockwise": "headstock: swing clockwise",
   "tapers.headstock, swing anticlockwise": "headstock: swing anticlockwise",
+  "threads.left out": {"one":"One larger thread is left out: its tapping drill is over the {largest} of this machine.","other":"{n} larger threads are left out: their tapping drills are over the {largest} of this machine."},
   "threads.number drill": "#{number}",
   "threads.series metric coarse": "Metric coarse",
   "threads.series metric fine": "Metric fine",
@@ -3694,7 +3696,7 @@ const de: Readonly<Record<Key, Text>> = {
   "dials.cramped": {"one":"Seine {n} Reihe ist nur {height} hoch, zu niedrig für Zahlen: auf einem breiteren Ring oder Streifen haben sie Platz.","other":"Seine {n} Reihen sind nur je {height} hoch, zu niedrig für Zahlen: auf einem breiteren Ring oder Streifen, mit weniger Reihen oder einer einzigen Skala haben sie Platz."},
   "dials.read from": "Seine Ziffern sind bis {far} gut zu lesen; ein breiterer Ring oder Streifen hat Platz für größere.",
   "dials.cutting": "Von Marke zu Marke schneiden, mitten durch die Striche, die über die Kante laufen; der Pfeil zeigt zur Kante an der Ablesemarke. Innenkreise und hohle Kanten zuerst, die Enden zuletzt.",
-  "dials.round": "Eine runde Kante mit Strichen verläuft gleichmäßig 1 mm innerhalb der Strichenden: das Papier in die Schere drehen, nicht die Schere um das Papier; die Ecken um einen ganzen Ring sind die des Quadrats, das er gerade berührt.",
+  "dials.round": "Eine runde Kante mit Strichen verläuft gleichmäßig {over} innerhalb der Strichenden: das Papier in die Schere drehen, nicht die Schere um das Papier; die Ecken um einen ganzen Ring sind die des Quadrats, das er gerade berührt.",
   "dials.centre": "Einen Ring vor dem Ausschneiden nach seinem Kreuz zentrieren.",
   "dials.measure": "Hat ein Teil nicht das Maß, das darunter steht: mit der Korrektur des Druckers neu drucken.",
   "dials.no room": "Was als „nicht aufgedruckt“ angegeben ist, fand keinen Platz: daneben anschreiben.",
@@ -4015,6 +4017,7 @@ const de: Readonly<Record<Key, Text>> = {
   "tapers.top slide, swing anticlockwise": "Oberschlitten: gegen den Uhrzeigersinn schwenken",
   "tapers.headstock, swing clockwise": "Spindelstock: im Uhrzeigersinn schwenken",
   "tapers.headstock, swing anticlockwise": "Spindelstock: gegen den Uhrzeigersinn schwenken",
+  "threads.left out": {"one":"Ein größeres Gewinde fehlt hier: sein Kernlochbohrer ist über den {largest} dieser Maschine.","other":"{n} größere Gewinde fehlen hier: ihre Kernlochbohrer sind über den {largest} dieser Maschine."},
   "threads.number drill": "Nr. {number}",
   "threads.series metric coarse": "Metrisches Regelgewinde",
   "threads.series metric fine": "Metrisches Feingewinde",

@@ -79,12 +79,12 @@ test("property: on pages every piece is placed once, on the paper, and a gap awa
           expect(placed.slice(index + 1).some((other) => overlap(piece, other, 4))).toBe(false);
         }
       }
-      // In the order in which they are named, save the last, which may be the emptiest.
+      // In the order in which they are named, save the last, which has room for what follows or is the emptiest.
       const first = pages.map(({ placed }) => Math.min(...placed.map(({ item }) => item)));
       expect(first.slice(0, -1)).toEqual(first.slice(0, -1).sort((a, b) => a - b));
-      const last = pages.at(-1)?.height ?? 0;
+      const ends = pages.at(-1)?.height ?? 0;
       if (first.some((item) => item > (first.at(-1) ?? 0)))
-        expect(last).toBe(Math.min(...pages.map(({ height }) => height)));
+        expect(ends + 4 <= 150 || ends === Math.min(...pages.map(({ height }) => height))).toBe(true);
     }),
     { numRuns: 100 },
   );

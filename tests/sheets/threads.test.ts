@@ -190,3 +190,15 @@ describe("on an inch machine", () => {
     expect(sheet).toMatch(/ 3\/4-16\* 0\.7500 0\.6891 11\/16 0\.6875 /);
   });
 });
+
+test("no tapping hole is told that the machine's largest drill does not make, and how many are left out is", () => {
+  const all = findingsOf("name: T\n");
+  const small = findingsOf("name: T\nlimits: { drill: 6 }\n");
+  expect(textsOf(all, "threads")).toMatch(/\bM10\b/);
+  expect(textsOf(all, "threads")).not.toContain("left out");
+  const words = textsOf(small, "threads");
+  // M7 is drilled 6, M8 6.8.
+  expect(words).toMatch(/\bM6\b/);
+  expect(words).not.toMatch(/\bM(8|10|12)\b/);
+  expect(words).toMatch(/\d+ larger threads are left out: their tapping drills are over the 6 mm/);
+});

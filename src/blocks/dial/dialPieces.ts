@@ -2,12 +2,14 @@ import type { Drawing, Mark } from "../../drawing/drawing.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { angleScalesOf, scalesOf } from "../../findings/ofWheels.js";
 import type { AngleScale, LinearScale, Machine } from "../../machine/machine.js";
+import { trimmedSize, unitName } from "../../quantity/format.js";
 import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
 import { heightOf, joined, kept, together } from "../shared/runs.js";
 import { angleSet } from "./angleScales.js";
 import { cellFoot } from "./cell.js";
+import { bleed } from "./cutMarks.js";
 import { areaOf, type CutOut, cutOuts } from "./cutOuts.js";
 import { type DialSet, type DialSettings, dialCutOuts, dialSet, missingOn } from "./dialCutOuts.js";
 import { dialNote, type Note } from "./dialNotes.js";
@@ -96,6 +98,7 @@ function setRuns({ findings, handwheels, width, height }: Context, wanted: Wante
   const dialsRound = dials.filter(({ plan, pieces }) => plan.flat.kind === "ring" && pieces !== undefined);
   const flatAngles = degrees.filter(({ shape }) => shape === "face");
   const common = {
+    over: `${trimmedSize(bleed, units)} ${unitName(units)}`,
     rings: dialsRound.length + flatAngles.length > 0,
     wholeRings:
       dialsRound.some(({ dial }) => dial.shape === "face") || flatAngles.some(({ part }) => part === "spindle"),
@@ -245,6 +248,8 @@ const placeTitle = (names: readonly string[]): string =>
 
 type Common = {
   readonly rings: boolean;
+  /** What marks run over the edge. */
+  readonly over: string;
   readonly wholeRings: boolean;
   readonly missing: boolean;
   /** Dials of whose feed nothing tells how well it is known. */
@@ -263,10 +268,10 @@ function foot(
   { width, height }: { readonly width: number; readonly height: number },
   common: Common,
 ): Run[] {
-  const { rings, wholeRings, missing, unknown, swivels } = common;
+  const { rings, wholeRings, missing, unknown, swivels, over } = common;
   const general = [
     say(common.arrows ? "dials.cutting" : "dials.cutting without arrow"),
-    ...(rings ? [say("dials.round")] : []),
+    ...(rings ? [say("dials.round", { over })] : []),
     ...(wholeRings ? [say("dials.centre")] : []),
     say("dials.measure"),
     ...(missing ? [say("dials.no room")] : []),

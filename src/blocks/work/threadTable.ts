@@ -1,3 +1,4 @@
+import { largestDrill } from "../../findings/uses.js";
 import type { Units } from "../../machine/machine.js";
 import { formatFixed, trimmed, trimmedSize, unitName } from "../../quantity/format.js";
 import { fromMm, inMm } from "../../quantity/length.js";
@@ -33,7 +34,7 @@ const places: Readonly<Record<Units, number>> = { mm: 2, in: 4 };
 const listGap = 1.2;
 const above = 6;
 /** A title stands over so many rows at least. */
-const LEAST_ROWS = 3;
+const LEAST_ROWS = 5;
 
 /** A series as a table that may stand beside others. */
 type Series = { readonly title: string; readonly columns: readonly Column[]; readonly rows: readonly Cell[][] };
@@ -46,17 +47,30 @@ type Part = { readonly shown?: boolean; readonly column: Column; readonly cell: 
 export const threadTable = block(
   { systems: [...systems] as string[], engagement: 100 * USUAL_ENGAGEMENT, depth: 10, largest: 25.4 },
   ({ findings, settings, width }): Run[] => {
-    const { units } = findings.machine;
+    const { units, limits } = findings.machine;
     // Half an inch stands for the usual 10 mm.
     const depth = units === "mm" ? settings.depth : inMm(Math.max(1, Math.round(settings.depth / 12.5)) / 2, units);
     const wanted = ownUnitFirst(settings.systems as ThreadSystem[], units);
-    const threads = wanted.map((system) =>
+    const all = wanted.map((system) =>
       threadsOf(system)
         .filter(({ major }) => major <= settings.largest)
         .map((thread) => drilled(thread, settings.engagement / 100, units)),
     );
+    // No hole is told that the machine's largest drill does not make.
+    const threads = all.map((rows) => rows.filter(({ drill, hole }) => (drill ?? hole) <= largestDrill(limits) + 1e-9));
+    const left = all.flat().length - threads.flat().length;
+    const told =
+      left === 0
+        ? []
+        : paragraph(
+            say("threads.left out", {
+              n: left,
+              largest: `${trimmedSize(largestDrill(limits), units)} ${unitName(units)}`,
+            }),
+            width,
+          );
     const series = threads.filter((rows) => rows.length > 0).map((rows) => seriesOf(rows, depth, units));
-    return [...sideBySide(series, width), ...notes(threads.flat(), settings.engagement, units, width)];
+    return [...told, ...sideBySide(series, width), ...notes(threads.flat(), settings.engagement, units, width)];
   },
   { systems },
 );
