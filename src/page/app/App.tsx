@@ -4,7 +4,7 @@ import { placesOf } from "../file/nodes.js";
 import { machineSchema } from "../schema.js";
 import { AskView } from "./AskView.js";
 import { Beginning } from "./begin/Beginning.js";
-import { type Desk, lay } from "./desk.js";
+import { asItCame, beginAnew, type Desk, lay, putBack } from "./desk.js";
 import { DialInHand } from "./dial/DialInHand.js";
 import { FileView } from "./FileView.js";
 import { Fields, Unknown } from "./form/Fields.js";
@@ -57,8 +57,13 @@ function Head({ desk }: { readonly desk: Desk }) {
   return (
     <header>
       <h1>
-        witnessmark <span>{desk.machine.value.nodes.value.words(["name"])}</span>
+        witnessmark <span>{withoutTurns(desk.machine.value.nodes.value.words(["name"]))}</span>
       </h1>
+      {desk.machine.value.text.value.trim() !== "" && (
+        <button type="button" onClick={() => beginAnew(desk)}>
+          new machine
+        </button>
+      )}
       <label class="open">
         open a file
         <input
@@ -75,6 +80,9 @@ function Head({ desk }: { readonly desk: Desk }) {
   );
 }
 
+/** Signs that turn the direction of what follows would turn the page's own words about. */
+const withoutTurns = (words: string): string => words.replace(/[\u200e\u200f\u202a-\u202e\u2066-\u2069]/g, "\ufffd");
+
 /** Files that are dropped anywhere on the page are opened. */
 function takeDropped(desk: Desk): () => void {
   const drop = (event: DragEvent) => {
@@ -88,6 +96,7 @@ function takeDropped(desk: Desk): () => void {
 }
 
 function Notices({ desk, keeping }: Omit<AppProps, "view">) {
+  const again = useSignal(keeping.another);
   return (
     <div class="notices" role="status">
       {[...desk.asker.troubles.value].map(([name, words]) => (
@@ -98,6 +107,31 @@ function Notices({ desk, keeping }: Omit<AppProps, "view">) {
           {desk.refused.value.join(" ")}{" "}
           <button type="button" onClick={() => (desk.refused.value = [])}>
             understood
+          </button>
+        </p>
+      )}
+      {desk.takenOff.value.map((document) => (
+        <p key={document.name.value}>
+          “{document.name.value}” was taken off the desk.{" "}
+          <button type="button" onClick={() => putBack(desk, document)}>
+            put it back
+          </button>
+        </p>
+      ))}
+      {again.value && (
+        <p>
+          This page stands as you left it in this browser, not as it came.{" "}
+          <button
+            type="button"
+            onClick={() => {
+              again.value = false;
+              asItCame(desk, keeping.brought);
+            }}
+          >
+            back to the file as it came
+          </button>{" "}
+          <button type="button" onClick={() => (again.value = false)}>
+            go on with this
           </button>
         </p>
       )}

@@ -8,12 +8,13 @@ import { type Nodes, placesOf } from "../file/nodes.js";
 import { LARGEST, sizeWords } from "../inside.js";
 import type { Schema } from "../schema.js";
 import type { Told } from "../work/protocol.js";
-import type { Desk } from "./desk.js";
+import { type Desk, freeName } from "./desk.js";
 import type { FileDocument } from "./document.js";
 import { type Form, keyOf } from "./form/form.js";
 import { Part } from "./form/Part.js";
 import { show } from "./form/Pieces.js";
 import { focusOn } from "./form/places.js";
+import { givenName } from "./opening.js";
 import { ReadingsGrid } from "./ReadingsGrid.js";
 import { TextView } from "./TextView.js";
 import { ToldList } from "./Told.js";
@@ -57,7 +58,7 @@ export function FileView({ desk, view, document, root, keys, children }: FileVie
             </button>
           </fieldset>
         )}
-        <b class="name">{document.name.value}</b>
+        <FileName desk={desk} document={document} />
         <Undoing document={document} view={view} />
       </div>
       <ToldList
@@ -85,6 +86,27 @@ export function FileView({ desk, view, document, root, keys, children }: FileVie
         <div class="form">{children(form)}</div>
       )}
     </div>
+  );
+}
+
+/** The file's name, to be changed: under it the file is taken away. */
+function FileName({ desk, document }: { readonly desk: Desk; readonly document: FileDocument }) {
+  const name = document.name.value;
+  return (
+    <input
+      class="name"
+      type="text"
+      aria-label="Name of the file"
+      autocomplete="off"
+      spellcheck={false}
+      size={Math.max(8, name.length)}
+      value={name}
+      onChange={(event) => {
+        const wanted = givenName(event.currentTarget.value);
+        if (wanted !== name) document.rename(freeName(desk, wanted));
+        event.currentTarget.value = document.name.peek();
+      }}
+    />
   );
 }
 

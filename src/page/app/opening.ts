@@ -7,11 +7,12 @@ export async function open(desk: Desk, files: FileList | null | undefined): Prom
   const said: string[] = [];
   for (const file of [...(files ?? [])]) {
     const name = safeName(file.name);
+    const shown = plainName(file.name);
     const text = file.size > LARGEST ? undefined : await textOf(file);
     if (file.size > LARGEST)
-      said.push(`“${name}” has ${sizeWords(file.size)}: no file of more than ${sizeWords(LARGEST)} is opened.`);
+      said.push(`“${shown}” has ${sizeWords(file.size)}: no file of more than ${sizeWords(LARGEST)} is opened.`);
     else if (text === undefined)
-      said.push(`“${name}” is no text: open a machine’s file, a job, or a CSV with readings.`);
+      said.push(`“${shown}” is no text: open a machine’s file, a job, or a CSV with readings.`);
     else said.push(...taken(desk, name, text));
   }
   desk.refused.value = said;
@@ -60,10 +61,19 @@ async function textOf(file: File): Promise<string | undefined> {
   }
 }
 
-/** A name that leads nowhere and can be written on every system: without folders, signs that a system keeps for itself or that turn
- *  text about, and with an ending of ours, since what is taken away bears it again. */
+/** The name that a reader gives a file of these, under an ending that it is read by again. */
+export function givenName(name: string): string {
+  const safe = safeName(name);
+  return /\.ya?ml$/i.test(safe) ? safe : `${safe}.yaml`;
+}
+
+/** A name that leads nowhere: without folders, and signs that a system keeps for itself or that turn text about. */
+const plainName = (name: string): string =>
+  (name.split(/[/\\]/).at(-1) ?? "").replace(/[\p{Cc}\p{Cf}\p{Cs}<>:"|?*]/gu, "").trim() || "file";
+
+/** One that can be written on every system, with an ending of ours, since what is taken away bears it again. */
 export function safeName(name: string): string {
-  const last = (name.split(/[/\\]/).at(-1) ?? "").replace(/[\p{Cc}\p{Cf}\p{Cs}<>:"|?*]/gu, "").trim();
+  const last = plainName(name);
   const ending = /\.(?:ya?ml|csv|tsv|txt)$/i.exec(last)?.[0] ?? "";
   const stem = last.slice(0, last.length - ending.length).replace(/^[. ]+|[. ]+$/g, "");
   return `${[...stem].slice(0, 80).join("") || "file"}${ending || ".yaml"}`;
