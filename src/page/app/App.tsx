@@ -15,6 +15,7 @@ import { Paper } from "./Paper.js";
 import { OwnSheets } from "./sheets/OwnSheets.js";
 import { places, type Station, stationOf, stations } from "./stations.js";
 import { TakeAway } from "./TakeAway.js";
+import { Unused } from "./Unused.js";
 import type { View } from "./view.js";
 
 type AppProps = { readonly desk: Desk; readonly keeping: Keeping; readonly view: View };
@@ -28,7 +29,7 @@ export function App({ desk, keeping, view }: AppProps) {
   return (
     <div class={`desk ${station.value ? "filling" : `at-${at.value.toLowerCase().replace(" ", "-")}`}`}>
       <Head desk={desk} />
-      <Notices desk={desk} keeping={keeping} />
+      <Notices desk={desk} keeping={keeping} view={view} />
       <Rule desk={desk} view={view} />
       <main class="work" id="work">
         {station.value ? (
@@ -95,7 +96,7 @@ function takeDropped(desk: Desk): () => void {
   };
 }
 
-function Notices({ desk, keeping }: Omit<AppProps, "view">) {
+function Notices({ desk, keeping, view }: AppProps) {
   const again = useSignal(keeping.another);
   return (
     <div class="notices" role="status">
@@ -110,6 +111,7 @@ function Notices({ desk, keeping }: Omit<AppProps, "view">) {
           </button>
         </p>
       )}
+      <Unused desk={desk} view={view} />
       {desk.takenOff.value.map((document) => (
         <p key={document.name.value}>
           “{document.name.value}” was taken off the desk.{" "}

@@ -8,6 +8,7 @@ import { type Nodes, placesOf } from "../file/nodes.js";
 import { LARGEST, sizeWords } from "../inside.js";
 import type { Schema } from "../schema.js";
 import type { Told } from "../work/protocol.js";
+import { CsvReadings, csvAt } from "./CsvReadings.js";
 import { type Desk, freeName } from "./desk.js";
 import type { FileDocument } from "./document.js";
 import { type Form, keyOf } from "./form/form.js";
@@ -121,7 +122,8 @@ function caretAt({ view }: FileDocument, { line, column }: Told): void {
 function formOf(desk: Desk, document: FileDocument, root: Schema, told: ReadonlySignal<readonly Told[]>): Form {
   const { nodes } = document;
   // One and the same on every drawing: another function would be another grid, and lose what is being typed.
-  const Grid = (props: { readonly form: Form; readonly way: Way }) => <ReadingsGrid {...props} desk={desk} />;
+  const Grid = (props: { readonly form: Form; readonly way: Way }) =>
+    csvAt(nodes.value, props.way) ? <CsvReadings {...props} desk={desk} /> : <ReadingsGrid {...props} desk={desk} />;
   return {
     ...{ document, root, nodes },
     units: computed(() => (nodes.value.words(["units"]) === "in" ? "in" : "mm")),

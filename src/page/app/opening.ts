@@ -28,14 +28,10 @@ function taken(desk: Desk, name: string, text: string): string[] {
     .find((one) => one.kind === kind && (kind === "machine" || one.name.peek() === name));
   const [oldName, oldText] = [before?.name.peek(), before?.text.peek() ?? ""];
   add(desk, kind, name, text);
-  const used = kind !== "readings" || desk.machine.peek().text.peek().includes(name);
   return [
     ...(oldText.trim() === "" || oldText === text
       ? []
       : [`“${name}” stands in the place of “${oldName}”: “undo” beside its name brings back what stood there.`]),
-    ...(used
-      ? []
-      : [`“${name}” was taken for readings, and no handwheel uses it yet: write  readings: ${name}  under its feed.`]),
   ];
 }
 

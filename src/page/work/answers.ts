@@ -32,6 +32,7 @@ import { answerOf, exercisesSeen, marked } from "./practice.js";
 import type { AnswerTo, Asked, Files, SheetState, Told, WorkName } from "./protocol.js";
 import { readingsSoFar } from "./readingsSoFar.js";
 import { sheetSchema } from "./sheetSchema.js";
+import { tableRead } from "./tableRead.js";
 
 /** What is known of the files, kept until one of them changes. */
 type Known = {
@@ -97,6 +98,7 @@ export function answersWith(tools: Tools): Answers {
       };
     },
     readings: (_, asked) => readingsSoFar(asked),
+    table: (files, asked) => tableRead(files, asked),
     dial: (files, asked) => dialSeen(know(files).findings, asked),
     standing: (files, asked) => standing(know(files).findings, asked),
     exercises: (files) => exercisesSeen(know(files).findings),
