@@ -43,14 +43,27 @@ export function App({ desk, keeping, view }: AppProps) {
         ) : (
           <TakeAway desk={desk} keeping={keeping} />
         )}
+        {!station.value && at.value !== "Paper" && <PrintedHere desk={desk} sheet={sheet.value} />}
       </main>
-      {(station.value || at.value === "Paper") && <Paper desk={desk} sheet={sheet} pixelsPerMm={pixelsPerMm} />}
+      <Paper desk={desk} sheet={sheet} pixelsPerMm={pixelsPerMm} />
       <datalist id="wheels">
         {desk.handwheels.value.map((name) => (
           <option key={name} value={name} />
         ))}
       </datalist>
     </div>
+  );
+}
+
+/** Where no paper lies beside it the browser prints the sheet that was seen last, which then is not to be guessed. */
+function PrintedHere({ desk, sheet }: { readonly desk: Desk; readonly sheet: string }) {
+  const found = desk.sheets.value.find(({ name }) => name === sheet);
+  return (
+    <p class="about printed">
+      {found === undefined || found.why !== undefined
+        ? "The browser’s own “print” has no sheet to print yet: choose one at “Paper”."
+        : `The browser’s own “print” prints the sheet seen last: ${found.title}. Choose another at “Paper”.`}
+    </p>
   );
 }
 

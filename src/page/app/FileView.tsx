@@ -9,7 +9,7 @@ import { LARGEST, sizeWords } from "../inside.js";
 import type { Schema } from "../schema.js";
 import type { Told } from "../work/protocol.js";
 import { CsvReadings, csvAt } from "./CsvReadings.js";
-import { type Desk, freeName } from "./desk.js";
+import { type Desk, freeName, isBeginning } from "./desk.js";
 import type { FileDocument } from "./document.js";
 import { type Form, keyOf } from "./form/form.js";
 import { Part } from "./form/Part.js";
@@ -68,6 +68,12 @@ export function FileView({ desk, view, document, root, keys, children }: FileVie
         asText={asText.value}
         onText={(one) => caretAt(document, one)}
       />
+      {document.kind === "job" && isBeginning(document.text.value) && (
+        <p class="about" role="status">
+          A new job: give it a name and a material, say from which bar, and add the first step. The plan comes with
+          them.
+        </p>
+      )}
       {document.tooLarge.value && (
         <p class="lacking" role="alert">
           That would make the file larger than {sizeWords(LARGEST)}: it was not taken.

@@ -13,8 +13,8 @@ export function JobView({ desk, view }: { readonly desk: Desk; readonly view: Vi
   const jobs = desk.documents.value.filter(({ kind }) => kind === "job");
   const open = jobs.find((one) => one === chosen.value) ?? jobs.at(-1);
   const fresh = (text: string) => {
-    const n = jobs.length + 1;
-    chosen.value = add(desk, "job", freeName(desk, `job-${n}.yaml`), text);
+    const free = jobs.map((_, at) => `job-${at + 1}.yaml`).find((name) => freeName(desk, name) === name);
+    chosen.value = add(desk, "job", free ?? freeName(desk, `job-${jobs.length + 1}.yaml`), text);
   };
   // What one leaves out is millimetres: on an inch machine that is to be said.
   const units = desk.machine.value.nodes.value.words(["units"]) === "in" ? "units: in\n" : "";

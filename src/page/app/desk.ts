@@ -43,7 +43,9 @@ export function deskOf(kept: Kept, asker: Asker): Desk {
     refused: signal([]),
     takenOff: signal([]),
     told: computed(() =>
-      (read.value?.told ?? []).map((one) => ({ ...one, what: inPage(one.what), remedy: inPage(one.remedy) })),
+      (read.value?.told ?? [])
+        .filter(({ file }) => !documents.value.some(({ name, text }) => name.value === file && isBeginning(text.value)))
+        .map((one) => ({ ...one, what: inPage(one.what), remedy: inPage(one.remedy) })),
     ),
     sound: computed(() => read.value?.sound ?? false),
     handwheels: computed(() => read.value?.handwheels ?? []),
@@ -55,6 +57,10 @@ export function deskOf(kept: Kept, asker: Asker): Desk {
     ),
   };
 }
+
+/** Whether nothing is filled in yet: such a file has no faults, it is to be begun. */
+export const isBeginning = (text: string): boolean =>
+  text.split("\n").every((line) => /^\s*(?:\w+:\s*|units: in)?(?:#.*)?$/.test(line));
 
 /** How long the files must have stood before every sheet is laid out to see what it lacks, ms. */
 const QUIET = 400;

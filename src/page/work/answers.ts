@@ -153,7 +153,10 @@ function read({ machine, jobs, readings, sheets }: Files): Known {
     ],
     // The command makes nothing of a job that the machine cannot be asked for, not with --anyway either.
     jobs: named.filter((one) => againstJob(one).length === 0).map(({ name, job }) => ({ name, job })),
-    foreign: named.flatMap((one) => againstJob(one).map(({ what, remedy }) => `${one.file}: ${what}; ${remedy}`)),
+    foreign: [
+      ...named.flatMap((one) => againstJob(one).map(({ what, remedy }) => `${one.file}: ${what}; ${remedy}`)),
+      ...readJobs.flatMap(({ name, job }) => (job ? [] : [`${name} has something to fill in or to mend first`])),
+    ],
     // One of the program's name takes its place, as the command prints it under that name.
     templates: [...builtIn.filter(({ name }) => !own.some((one) => one.name === name)), ...own],
     own: ownSheets.map(({ file }) => stemOf(file)),
