@@ -1,13 +1,14 @@
 import { type Signal, useComputed, useSignal } from "@preact/signals";
 import { useEffect } from "preact/hooks";
 import { placesOf } from "../file/nodes.js";
-import { machineSchema } from "../schema.js";
+import { machineSchema, schemaAt } from "../schema.js";
 import { AskView } from "./AskView.js";
 import { Beginning } from "./begin/Beginning.js";
 import { asItCame, beginAnew, type Desk, lay, putBack } from "./desk.js";
 import { DialInHand } from "./dial/DialInHand.js";
 import { FileView } from "./FileView.js";
 import { Fields, Unknown } from "./form/Fields.js";
+import type { Form } from "./form/form.js";
 import { JobView } from "./JobView.js";
 import type { Keeping } from "./keep.js";
 import { open } from "./opening.js";
@@ -237,13 +238,33 @@ function StationView({ desk, station, view }: { readonly desk: Desk; readonly st
         >
           {(form) => (
             <>
-              <Fields form={form} way={[]} schema={machineSchema} only={station.keys} />
-              {station === stations[0] && <Unknown form={form} way={[]} schema={machineSchema} />}
+              {station === stations[0] ? (
+                <First form={form} keys={station.keys} />
+              ) : (
+                <Fields form={form} way={[]} schema={machineSchema} only={station.keys} />
+              )}
             </>
           )}
         </FileView>
       )}
     </section>
+  );
+}
+
+const ASKED_FIRST = ["name", "units"];
+const SIZE = ["paper", "size"];
+
+/** What is asked first: everything else is measured in these units, and printed on this paper. */
+function First({ form, keys }: { readonly form: Form; readonly keys: readonly string[] }) {
+  const { Part } = form;
+  const others = keys.filter((key) => !ASKED_FIRST.includes(key));
+  return (
+    <>
+      <Fields form={form} way={[]} schema={machineSchema} only={ASKED_FIRST} />
+      <Part form={form} way={SIZE} schema={schemaAt(machineSchema, SIZE, () => ({})) ?? {}} label="Paper size" />
+      <Fields form={form} way={[]} schema={machineSchema} only={others} closed />
+      <Unknown form={form} way={[]} schema={machineSchema} />
+    </>
   );
 }
 

@@ -1,5 +1,4 @@
-import { withValue } from "../file/edit.js";
-import { type Desk, remove } from "./desk.js";
+import { type Desk, putValue, remove } from "./desk.js";
 import type { View } from "./view.js";
 
 /** Tables of readings that no handwheel uses yet: each is put to use by a button. */
@@ -13,10 +12,7 @@ export function Unused({ desk, view }: { readonly desk: Desk; readonly view: Vie
   const use = (name: string, wheel: number): void => {
     const feed = ["handwheels", wheel, "feed"];
     const parts = typeof value(feed) === "object";
-    machine.write(
-      withValue(machine.text.peek(), parts ? [...feed, "readings"] : feed, parts ? name : { readings: name }),
-      true,
-    );
+    putValue(desk, parts ? [...feed, "readings"] : feed, parts ? name : { readings: name });
     view.to(machine, [...feed, "readings"]);
   };
   return (

@@ -1,5 +1,8 @@
 import { computed, effect, type ReadonlySignal, type Signal, signal } from "@preact/signals";
+import { type Way, withValue } from "../file/edit.js";
+import type { Plain } from "../file/yamlText.js";
 import type { DocumentKind, Kept } from "../inside.js";
+import { machineSchema } from "../schema.js";
 import type { Files, Named, SheetNamed, SheetState, Told } from "../work/protocol.js";
 import { FileDocument } from "./document.js";
 import { inPage } from "./inPage.js";
@@ -161,6 +164,12 @@ export function asItCame(desk: Desk, brought: Kept): void {
     if (document.kind !== "machine" && !brought.some(({ name }) => name === document.name.peek()))
       remove(desk, document);
   for (const { kind, name, text } of brought) add(desk, kind, name, text);
+}
+
+/** Puts a value into the machine's file, to be undone alone. @throws Error where its text is no YAML */
+export function putValue(desk: Desk, way: Way, value: Plain): void {
+  const machine = desk.machine.peek();
+  machine.write(withValue(machine.text.peek(), way, value, Object.keys(machineSchema.properties ?? {})), true);
 }
 
 export const keptOf = (desk: Desk): Kept =>
