@@ -3,14 +3,16 @@ import { computed, type ReadonlySignal, signal, useComputed, useSignal, useSigna
 import type { ComponentChildren } from "preact";
 import { useMemo } from "preact/hooks";
 import { stepKeys } from "../../job/stepKeys.js";
+import { dialKeys, dialSizes } from "../../machine/dialKeys.js";
 import type { Way } from "../file/edit.js";
 import { type Nodes, placesOf } from "../file/nodes.js";
 import { LARGEST, sizeWords } from "../inside.js";
-import type { Schema } from "../schema.js";
+import { machineSchema, type Schema, schemaAt } from "../schema.js";
 import type { Told } from "../work/protocol.js";
 import { CsvReadings, csvAt } from "./CsvReadings.js";
 import { type Desk, freeName, isBeginning } from "./desk.js";
 import type { FileDocument } from "./document.js";
+import { FeedPart } from "./form/FeedPart.js";
 import { type Form, keyOf } from "./form/form.js";
 import { Part } from "./form/Part.js";
 import { show } from "./form/Pieces.js";
@@ -134,12 +136,29 @@ function formOf(desk: Desk, document: FileDocument, root: Schema, told: Readonly
     ...{ document, root, nodes },
     units: computed(() => (nodes.value.words(["units"]) === "in" ? "in" : "mm")),
     told: computed(() => byPlace(told.value, document)),
-    takes: (way) => (document.kind === "job" ? takenByStep(way, nodes.value) : undefined),
+    takes: (way) => (document.kind === "job" ? takenByStep(way, nodes.value) : takenByDial(way, nodes.value)),
+    asksFor: (way) => isOfWheel(way, "feed") || isOfWheel(way, "dial"),
     handwheels: desk.handwheels,
     pieces: signal(new Map()),
     Part,
-    special: (way) => (way.at(-1) === "readings" && way.at(-2) === "feed" ? Grid : undefined),
+    special: (way) =>
+      isOfWheel(way, "feed") ? FeedPart : way.at(-1) === "readings" && way.at(-2) === "feed" ? Grid : undefined,
   };
+}
+
+const isOfWheel = (way: Way, key: string): boolean => way.length === 3 && way[0] === "handwheels" && way[2] === key;
+
+/** A dial takes the sizes of its shape; before it has one, none. */
+function takenByDial(way: Way, { words }: Nodes): ReturnType<Form["takes"]> {
+  if (!isOfWheel(way, "dial")) return undefined;
+  const all = Object.keys(schemaAt(machineSchema, way, () => ({}))?.properties ?? {});
+  const others = all.filter((key) => key !== "shape" && !dialSizes.some((size) => size === key));
+  const shape = words([...way, "shape"]);
+  const sizes = Object.entries(dialKeys).find(([one]) => one === shape)?.[1];
+  if (sizes === undefined) return { needs: ["shape"], may: others };
+  // Of a drum the diameter is what one measures first.
+  const first = sizes.may.slice(0, 1);
+  return { needs: ["shape", ...first, ...sizes.needs], may: [...sizes.may, ...others] };
 }
 
 /** A step of a job takes what its kind takes; before it has one, nothing else. */

@@ -33,6 +33,7 @@ export function Fields({ form, way, schema, only, closed = false }: FieldsProps)
       (takes?.needs ?? schema.required)?.includes(key) ||
       told(key) ||
       opened.value.includes(key) ||
+      form.asksFor([...way, key]) ||
       nodes.value([...way, key]) !== undefined,
   );
   const hidden = entries.filter((entry) => !shown.includes(entry));
@@ -48,7 +49,7 @@ export function Fields({ form, way, schema, only, closed = false }: FieldsProps)
             way={[...way, key]}
             schema={one}
             label={labelOf(key)}
-            open={opened.value.includes(key)}
+            open={opened.value.includes(key) || form.asksFor([...way, key])}
             key={key}
           />
         );

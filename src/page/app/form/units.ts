@@ -1,4 +1,3 @@
-import { trimmed } from "../../../quantity/format.js";
 import { fromMm } from "../../../quantity/length.js";
 import type { Way } from "../../file/edit.js";
 import { type Schema, scalar } from "../../schema.js";
@@ -24,5 +23,5 @@ export function bareUnit(way: Way, schema: Schema, units: "mm" | "in"): string |
 /** What is taken where a field is left out, in the unit in which one would fill it in. */
 export const inFileUnits = (description: string, units: "mm" | "in"): string =>
   units === "in" && description.includes("when left out")
-    ? description.replace(/(\d+(?:\.\d+)?) mm\b/g, (_, mm) => `${trimmed(fromMm(Number(mm), "in"), 3)} in`)
+    ? description.replace(/(\d+(?:\.\d+)?) mm\b/g, (_, mm) => `${Number(fromMm(Number(mm), "in").toFixed(3))} in`)
     : description;
