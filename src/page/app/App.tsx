@@ -26,10 +26,10 @@ export function App({ desk, keeping, view }: AppProps) {
   const cardPixels = useSignal(0);
   const pixelsPerMm = useComputed(() => (cardPixels.value > 0 ? cardPixels.value / CARD_WIDTH : undefined));
   const station = useComputed(() => stations.find(({ name }) => name === at.value));
-  useEffect(() => takeDropped(desk), [desk]);
+  useEffect(() => takeDropped(desk, view), [desk]);
   return (
     <div class={`desk ${station.value ? "filling" : `at-${at.value.toLowerCase().replace(" ", "-")}`}`}>
-      <Head desk={desk} />
+      <Head desk={desk} view={view} />
       <Notices desk={desk} keeping={keeping} view={view} />
       <Rule desk={desk} view={view} />
       <main class="work" id="work">
@@ -68,7 +68,7 @@ function PrintedHere({ desk, sheet }: { readonly desk: Desk; readonly sheet: str
   );
 }
 
-function Head({ desk }: { readonly desk: Desk }) {
+function Head({ desk, view }: { readonly desk: Desk; readonly view: View }) {
   return (
     <header>
       <h1>
@@ -86,7 +86,7 @@ function Head({ desk }: { readonly desk: Desk }) {
           multiple
           accept=".yaml,.yml,.csv,.txt"
           onChange={(event) => {
-            void open(desk, event.currentTarget.files);
+            void open(desk, view, event.currentTarget.files);
             event.currentTarget.value = "";
           }}
         />
@@ -99,10 +99,10 @@ function Head({ desk }: { readonly desk: Desk }) {
 const withoutTurns = (words: string): string => words.replace(/[\u200e\u200f\u202a-\u202e\u2066-\u2069]/g, "\ufffd");
 
 /** Files that are dropped anywhere on the page are opened. */
-function takeDropped(desk: Desk): () => void {
+function takeDropped(desk: Desk, view: View): () => void {
   const drop = (event: DragEvent) => {
     event.preventDefault();
-    if (event.type === "drop") void open(desk, event.dataTransfer?.files);
+    if (event.type === "drop") void open(desk, view, event.dataTransfer?.files);
   };
   for (const name of ["dragover", "drop"] as const) addEventListener(name, drop);
   return () => {

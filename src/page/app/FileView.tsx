@@ -2,6 +2,7 @@ import { EditorView } from "@codemirror/view";
 import { computed, type ReadonlySignal, signal, useComputed, useSignal, useSignalEffect } from "@preact/signals";
 import type { ComponentChildren } from "preact";
 import { useMemo } from "preact/hooks";
+import { isHoleStep } from "../../job/job.js";
 import { stepKeys } from "../../job/stepKeys.js";
 import { dialKeys, dialSizes } from "../../machine/dialKeys.js";
 import type { Way } from "../file/edit.js";
@@ -137,6 +138,13 @@ function formOf(desk: Desk, document: FileDocument, root: Schema, told: Readonly
     units: computed(() => (nodes.value.words(["units"]) === "in" ? "in" : "mm")),
     told: computed(() => byPlace(told.value, document)),
     takes: (way) => (document.kind === "job" ? takenByStep(way, nodes.value) : takenByDial(way, nodes.value)),
+    // A drill has no other steps than those that make holes.
+    offers: (way, word) =>
+      document.kind !== "job" ||
+      way[0] !== "steps" ||
+      way.at(-1) !== "do" ||
+      desk.machine.value.nodes.value.words(["kind"]) !== "drill" ||
+      isHoleStep({ do: word }),
     asksFor: (way) => isOfWheel(way, "feed") || isOfWheel(way, "dial"),
     handwheels: desk.handwheels,
     pieces: signal(new Map()),

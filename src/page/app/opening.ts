@@ -1,10 +1,12 @@
 import { type DocumentKind, kindOfFile, LARGEST, sizeWords } from "../inside.js";
 import { add, type Desk } from "./desk.js";
+import type { View } from "./view.js";
 
 /** Opens files of the reader's; what is none of ours is refused and said, before it can fill the page. What takes the place of
  *  another says so, since that is only an undo away. */
-export async function open(desk: Desk, files: FileList | null | undefined): Promise<void> {
+export async function open(desk: Desk, view: View, files: FileList | null | undefined): Promise<void> {
   const said: string[] = [];
+  const kinds = new Set<DocumentKind>();
   for (const file of [...(files ?? [])]) {
     const name = safeName(file.name);
     const shown = plainName(file.name);
@@ -13,16 +15,23 @@ export async function open(desk: Desk, files: FileList | null | undefined): Prom
       said.push(`“${shown}” has ${sizeWords(file.size)}: no file of more than ${sizeWords(LARGEST)} is opened.`);
     else if (text === undefined)
       said.push(`“${shown}” is no text: open a machine’s file, a job, or a CSV with readings.`);
-    else said.push(...taken(desk, name, text));
+    else {
+      const why = notOurs(kindOfFile(name, text), text);
+      if (why !== undefined) said.push(`“${shown}” was not taken: ${why}.`);
+      else {
+        said.push(...taken(desk, name, text));
+        kinds.add(kindOfFile(name, text));
+      }
+    }
   }
   desk.refused.value = said;
+  // Who opens a job alone wants to see it.
+  if (kinds.size === 1 && kinds.has("job")) view.go("Job");
 }
 
 /** Lays a file on the desk; what is to be said of that. */
 function taken(desk: Desk, name: string, text: string): string[] {
   const kind = kindOfFile(name, text);
-  const why = notOurs(kind, text);
-  if (why !== undefined) return [`“${name}” was not taken: ${why}.`];
   const before = desk.documents
     .peek()
     .find((one) => one.kind === kind && (kind === "machine" || one.name.peek() === name));

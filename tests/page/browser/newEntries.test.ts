@@ -59,7 +59,6 @@ describe.runIf(hasBrowser)("a new entry of a list", () => {
     await page.locator("#at-handwheels-0-feed-uncertainty").fill("0.01");
     expect(parse(await textOf(page)).handwheels[0].feed).toEqual({ perTurn: "2 mm", uncertainty: 0.01 });
     await goTo(page, "Handwheels");
-    await page.getByRole("button", { name: "undo", exact: true }).click();
     await page.getByLabel("by its screw").check();
     await page.locator("#at-handwheels-0-feed-screw-pitch").fill("16 tpi");
     await page.getByLabel("measured: readings").check();
@@ -84,5 +83,30 @@ describe.runIf(hasBrowser)("a new entry of a list", () => {
     // What stands in the file is seen, and told that it does not belong to this shape.
     expect(await size("diameter").inputValue()).toBe("38");
     expect(faults).toEqual([]);
+  }, 60_000);
+
+  test("what was asked for has the caret", async () => {
+    const { page } = await empty();
+    await goTo(page, "Belts and gears");
+    await page.getByRole("button", { name: "+ drive" }).click();
+    await page.locator(".opener", { hasText: /^\+ motor/ }).click();
+    await page.locator("#at-drive-motor-speed:focus").waitFor();
+  }, 60_000);
+
+  test("on a drill the steps of a job are those that a drill makes", async () => {
+    const { page } = await empty();
+    await page.locator("#at-name").fill("D");
+    await page.getByRole("button", { name: "+ kind" }).click();
+    await page.locator("#at-kind").selectOption("drill");
+    await goTo(page, "Job");
+    await page.getByRole("button", { name: "+ job", exact: true }).click();
+    await page.locator("#at-steps > button.add").click();
+    expect(await page.locator("#at-steps-0-do option").allTextContents()).toEqual([
+      "left out",
+      "centre drill",
+      "drill",
+      "ream",
+      "tap",
+    ]);
   }, 60_000);
 });

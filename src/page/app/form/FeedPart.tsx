@@ -18,6 +18,9 @@ const ways = {
 type Known = keyof typeof ways;
 const all = Object.keys(ways) as Known[];
 
+/** What is said of a turn that is known goes with it. */
+const keysOf = (way: Known): readonly string[] => (way === "perTurn" ? [way, "uncertainty"] : [way]);
+
 /** What was filled in of the ways that do not stand in the file just now: a file takes one of them, and who looks at another
  *  loses none. */
 const aside = new WeakMap<FileDocument, Map<string, Plain>>();
@@ -39,13 +42,16 @@ export function FeedPart({ form, way }: { readonly form: Form; readonly way: Way
     const kept = aside.get(form.document) ?? new Map<string, Plain>();
     aside.set(form.document, kept);
     let text = form.document.text.peek();
-    for (const key of inFile) {
+    for (const key of inFile.flatMap(keysOf)) {
       const at = record ? [...way, key] : way;
+      if (value(at) === undefined) continue;
       kept.set(keyOf([...way, key]), plainAt(form.nodes.peek(), at));
       text = without(text, at);
     }
-    const before = kept.get(keyOf([...way, next]));
-    if (before !== undefined) text = withValue(text, [...way, next], before);
+    for (const key of keysOf(next)) {
+      const before = kept.get(keyOf([...way, key]));
+      if (before !== undefined) text = withValue(text, [...way, key], before);
+    }
     form.document.write(text, true);
   };
   const { Part } = form;

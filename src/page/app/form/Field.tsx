@@ -88,7 +88,7 @@ export function TextField(props: PartProps) {
 export function ChoiceField(props: PartProps) {
   const { form, way, schema } = props;
   const now = form.nodes.value.words(way);
-  const words = schema.enum ?? [];
+  const words = (schema.enum ?? []).filter((word) => word === now || form.offers(way, word));
   return (
     <Labelled {...props}>
       <select

@@ -20,6 +20,8 @@ export type Form = {
   readonly takes: (way: Way) => { readonly needs: readonly string[]; readonly may: readonly string[] } | undefined;
   /** Parts that are asked for at once, though the file may leave them out: the way to them is not to be searched for. */
   readonly asksFor: (way: Way) => boolean;
+  /** Whether a word of a choice is offered on this machine; what stands in the file is shown all the same. */
+  readonly offers: (way: Way, word: string) => boolean;
   readonly handwheels: ReadonlySignal<readonly string[]>;
   /** Of each long list, by the key of its place, an entry that is to be seen. */
   readonly pieces: Signal<ReadonlyMap<string, number>>;
