@@ -50,7 +50,7 @@ export type Bar = {
 
 /** Steps that a drill does as well as a lathe. */
 const forHoles: readonly JobStep["do"][] = ["centre drill", "drill", "ream", "tap"];
-export const isHoleStep = ({ do: done }: Pick<JobStep, "do">): boolean => forHoles.includes(done);
+export const isHoleStep = ({ do: done }: { readonly do: string }): boolean => forHoles.some((one) => one === done);
 
 /** Steps that hold the work anew and cut nothing. */
 export const isHolding = (step: JobStep): step is Extract<JobStep, { do: "hold" | "turn round" }> =>

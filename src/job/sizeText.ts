@@ -1,5 +1,13 @@
 import * as z from "zod/mini";
-import { type LengthText, numberOrText, parseFileLength, quoted, readAs, tooLong } from "../machine/fields.js";
+import {
+  inEither,
+  type LengthText,
+  numberOrText,
+  parseFileLength,
+  quoted,
+  readAs,
+  tooLong,
+} from "../machine/fields.js";
 import { drillNamed } from "../quantity/drill.js";
 import { splitUnit } from "../quantity/number.js";
 
@@ -15,7 +23,10 @@ export type SizeText = {
   readonly text?: string;
 };
 
-const EXAMPLES = '12, "12 h7", "12 ± 0.02", "12 +0.01 -0.02" or [11.98, 12.00]';
+const EXAMPLES = inEither(
+  '12, "12 h7", "12 ± 0.02", "12 +0.01 -0.02" or [11.98, 12.00]',
+  '.375, ".375 ± .002", ".375 +.000 -.001" or [.374, .375]',
+);
 
 /** Longer than any size that is written on a drawing. */
 const LONGEST = 60;
@@ -23,7 +34,7 @@ const LONGEST = 60;
 const UNIT = String.raw`(?:[a-zµμ]+\.?|["″])`;
 const FIT = /^([\d.,/\s-]*\d\.?(?:\s*(?:mm|in|["″])|\s*[a-z.]+(?=\s))?)\s*([a-z]{1,2}\d{1,2})$/i;
 const DEVIATION = String.raw`[+-]\s*(?:\d+/\d+|[\d.,]+)\s*${UNIT}?|0`;
-const BASE = String.raw`\d[\d.,/]*(?:[-\s]\d+/\d+)?\s*${UNIT}?`;
+const BASE = String.raw`\.?\d[\d.,/]*(?:[-\s]\d+/\d+)?\s*${UNIT}?`;
 const DEVIATIONS = new RegExp(String.raw`^(${BASE})\s+(${DEVIATION})(?:\s*/?\s*(${DEVIATION}))?$`, "i");
 
 /** Undefined where it is no size. */
@@ -113,7 +124,7 @@ export const size = readAs(
         return refuse(
           `${quoted(input)} may differ by half its size or more`,
           Array.isArray(input)
-            ? "a list is the smallest and the largest that will do: [11.98, 12.00]"
+            ? `a list is the smallest and the largest that will do: ${inEither("[11.98, 12.00]", "[.374, .375]")}`
             : `what stands behind the size is in its own unit, no thousandths: ${EXAMPLES}`,
         );
     }

@@ -1,6 +1,7 @@
 import { inWords } from "../quantity/length.js";
 import { asRead } from "./asRead.js";
 import type { Context, Raw } from "./context.js";
+import { dialKeys, dialSizes } from "./dialKeys.js";
 import type { DialWish } from "./machine.js";
 import type { Path } from "./problem.js";
 
@@ -29,17 +30,8 @@ export function assembleDial(
     error([...path, "lap"], "not-this-shape", "a face dial is a whole ring and has no joint to lap", "leave lap out");
   if (shape === "drum" && dial.index !== undefined)
     error([...path, "index"], "not-this-shape", "round a drum the numbers are upright everywhere", "leave index out");
-  const wants: Record<typeof shape, readonly (keyof typeof dial)[]> = {
-    drum: ["width"],
-    face: ["outside", "inside"],
-    bevel: ["diameter", "smallDiameter", "width"],
-  };
-  const allowed: Record<typeof shape, readonly (keyof typeof dial)[]> = {
-    drum: ["diameter", "wrap"],
-    face: [],
-    bevel: [],
-  };
-  const missing = wants[shape].filter((key) => dial[key] === undefined);
+  const { needs, may } = dialKeys[shape];
+  const missing = needs.filter((key) => dial[key] === undefined);
   for (const key of missing)
     error(
       path,
@@ -47,13 +39,13 @@ export function assembleDial(
       `a ${shape} dial needs its ${key}`,
       `add ${key}:, in ${units === "in" ? "inches" : "mm"} or with its unit`,
     );
-  for (const key of ["diameter", "wrap", "width", "outside", "inside", "smallDiameter"] as const)
-    if (dial[key] !== undefined && !wants[shape].includes(key) && !allowed[shape].includes(key))
+  for (const key of dialSizes)
+    if (dial[key] !== undefined && !needs.includes(key) && !may.includes(key))
       error(
         [...path, key],
         "not-this-shape",
         `a ${shape} dial has no ${key}`,
-        `it takes ${[...wants[shape], ...allowed[shape]].join(", ")}`,
+        `it takes ${[...needs, ...may].join(", ")}`,
       );
   if (shape === "drum" && dial.diameter === undefined && dial.wrap === undefined)
     error(

@@ -13,6 +13,7 @@ import {
 import type * as z from "zod/mini";
 import { misreadings } from "./asWritten.js";
 import { MOST } from "./bounds.js";
+import { inUnitsOf } from "./fields.js";
 import { hiddenSign } from "./hiddenSign.js";
 import { issueRemarks, type KeyRemark } from "./issueWords.js";
 import type { Path, Places, Problem, Remark } from "./problem.js";
@@ -137,7 +138,10 @@ export function readDocument<S extends z.ZodMiniType, T>(
   const file: unknown = document.toJS({ maxAliasCount: 0 });
   const parsed = schema.safeParse(file, { reportInput: true });
   if (!parsed.success) {
-    const remarks = parsed.error.issues.flatMap((issue) => issueRemarks(issue, schema, kind.noun));
+    const units = document.get("units") === "in" ? "in" : "mm";
+    const remarks = parsed.error.issues
+      .flatMap((issue) => issueRemarks(issue, schema, kind.noun))
+      .map((one) => ({ ...one, remedy: inUnitsOf(units, one.remedy) }));
     for (const { key, meant: _, ...remark } of remarks) {
       const { path } = remark;
       // An unknown key is shown at the key, not at its value.

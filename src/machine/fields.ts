@@ -28,6 +28,19 @@ type Refuse = (...fault: Fault) => never;
 /** Between the two parts of a fault, which travel in one message. */
 export const FAULT_PARTS = "\u001f";
 
+/** Around an example that differs by the file's unit, and between its two forms. */
+const [IN_EITHER, OR_IN] = ["\u001e", "\u001d"];
+
+/** An example for files in millimetres and one for files in inches: which it is for, a kind of value does not know. */
+export const inEither = (mm: string, inches: string): string => `${IN_EITHER}${mm}${OR_IN}${inches}${IN_EITHER}`;
+
+/** The words for a file in this unit. */
+export const inUnitsOf = (units: LengthUnit, words: string): string =>
+  words
+    .split(IN_EITHER)
+    .map((part) => (part.includes(OR_IN) ? (part.split(OR_IN)[units === "in" ? 1 : 0] ?? "") : part))
+    .join("");
+
 /** A value of one kind, and what `read` makes of it or refuses. */
 export const readAs = <S extends z.ZodMiniType, T>(kind: S, read: (input: z.output<S>, refuse: Refuse) => T) =>
   z.pipe(
@@ -109,7 +122,7 @@ const notPositive = ({ value }: { readonly value: number }): Fault | undefined =
   value > 0 ? undefined : ["the value must be more than zero", "measure it again, and mind the sign"];
 
 const lengthOf = (faultOf: (length: LengthText) => Fault | undefined) =>
-  quantity("a length", "38, 38 mm, 1.5 in or 3/8 in", parseFileLength, faultOf);
+  quantity("a length", inEither("38, 38 mm, 1.5 in or 3/8 in", "1.5, 3/8, .375 or 38 mm"), parseFileLength, faultOf);
 
 /** A feed that no handwheel has; threads to the inch neither. */
 const tooFar = ({ value }: { readonly value: number }): Fault | undefined =>
@@ -185,12 +198,13 @@ export const takesWords = (schema: z.core.$ZodType): boolean =>
 type Pair = NonNullable<ReturnType<typeof parsePair>>;
 
 /** "199.3 of 200": measured, then what it should have been, mm; bare numbers taken as mm and as inches, for the file's unit to tell. */
-export const measuredOf = readAs(z.string(), (input, refuse): Readonly<Record<LengthUnit, Pair>> => {
+export const measuredOf = readAs(numberOrText, (given, refuse): Readonly<Record<LengthUnit, Pair>> => {
+  const input = String(given);
   const [mm, inches] = [parsePair(input, "mm"), parsePair(input, "in")];
   return mm !== undefined && inches !== undefined && mm.measured > 0 && mm.nominal > 0
     ? { mm, in: inches }
     : refuse(
-        `${quoted(input)} does not say what a bar measures`,
-        "write what was measured, and what it should be: 199.3 of 200",
+        `${quoted(given)} does not say what a bar measures`,
+        `write what was measured, and what it should be: ${inEither("199.3 of 200", "6.98 of 7")}`,
       );
 });

@@ -184,9 +184,9 @@ const dividing = z.strictObject({
 const printer = z.strictObject({
   across: optional(
     measuredOf,
-    "Along the short side of the sheet of paper, in mm unless a unit is written: 199.3 of 200",
+    "Along the short side of the sheet of paper, what was measured of what it should be: 199.3 of 200, or 6.98 of 7 in",
   ),
-  down: optional(measuredOf, "Along the long side of the sheet, in mm unless a unit is written: 250.4 of 250"),
+  down: optional(measuredOf, "Along the long side of the sheet: 250.4 of 250, or 8.98 of 9 in"),
   diagonals: optional(z.tuple([length, length]), "From top left, then from top right"),
 });
 
@@ -214,7 +214,7 @@ const work = z.strictObject({
   diameters: optional(listOf(length, MOST.diameters, 1), "Diameters on the speed charts"),
   deepest: optional(
     length,
-    "Deepest cut on the radius that it bears; 1 mm on a light machine, 2 on a firm one when left out",
+    "Deepest cut on the radius that it bears; 1 mm on a light machine, 2 mm on a firm one when left out",
   ),
   firmness: optional(
     z.enum(["light", "firm"]),

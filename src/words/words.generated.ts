@@ -1034,6 +1034,7 @@ export type Gaps = {
   "plan findings.beyond travel remedy": never;
   "plan findings.no wheel": never;
   "plan findings.no wheel remedy": never;
+  "plan findings.no wheel remedy, face": never;
   "plan findings.too many cuts": "most" | "cut";
   "plan findings.too many cuts remedy": never;
   "plan findings.finer than the dial": "tolerance" | "gives";
@@ -2724,6 +2725,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan findings.beyond travel remedy": "make it shorter or shallower, or do it in two settings",
   "plan findings.no wheel": "no handwheel with a feed sets this depth: dial readings cannot be given",
   "plan findings.no wheel remedy": "measure that wheel's feed, or say which one it is with moves: across",
+  "plan findings.no wheel remedy, face": "measure the feed of the wheel that goes along, or say which one it is with moves: along",
   "plan findings.too many cuts": "would take more than {most} cuts of {cut}",
   "plan findings.too many cuts remedy": "raise cut:, or begin from stock nearer to size",
   "plan findings.finer than the dial": "a tolerance of {tolerance} from end to end is finer than the dial alone gives, about {gives}",
@@ -4411,6 +4413,7 @@ const de: Readonly<Record<Key, Text>> = {
   "plan findings.beyond travel remedy": "kürzer oder flacher machen, oder in zwei Aufspannungen",
   "plan findings.no wheel": "kein Handrad mit bekanntem Weg je Umdrehung gibt diese Zustellung: Skalenwerte lassen sich nicht angeben",
   "plan findings.no wheel remedy": "den Weg je Umdrehung dieses Handrads messen, oder mit moves: across sagen, welches es ist",
+  "plan findings.no wheel remedy, face": "den Weg je Umdrehung des Handrads für längs messen, oder mit moves: along sagen, welches es ist",
   "plan findings.too many cuts": "bräuchte mehr als {most} Schnitte von {cut}",
   "plan findings.too many cuts remedy": "cut: erhöhen, oder von Material ausgehen, das näher am Maß ist",
   "plan findings.finer than the dial": "eine Toleranz von insgesamt {tolerance} ist feiner, als die Skala allein hergibt, etwa {gives}",

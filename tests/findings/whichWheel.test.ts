@@ -41,3 +41,22 @@ test("every slide is asked for, and a barrel beside a quill is no question", () 
 });
 
 test("on a drill no sheet goes by what moves across", () => expect(asked("drill", ...cross)).toEqual([]));
+
+test("what is said of one against its name, with another that is named for it, is told", () => {
+  const named = "name: Cross slide, feed: 2 mm";
+  expect(asked("lathe", named, "name: Leadscrew, moves: across, feed: 3 mm")).toEqual([
+    '"Leadscrew" says moves: across, and by its name "Cross slide" is the slide across the work; the sheets take "Leadscrew"; say moves: across at the one that does',
+  ]);
+  // A name that tells nothing may be anything; nor is there a question where none is named for it.
+  expect(asked("lathe", named, "name: Left wheel, moves: across, feed: 3 mm")).toEqual([]);
+  expect(asked("lathe", "name: Leadscrew, moves: across, feed: 3 mm")).toEqual([]);
+});
+
+test("diameters are set by no wheel of another name without a word", () => {
+  expect(asked("lathe", "name: Top slide, reads: diameter, feed: 1 mm")).toEqual([
+    expect.stringMatching(
+      /^"Top slide" is by its name the slide that swivels, and the sheets take it for the slide across/,
+    ),
+  ]);
+  expect(asked("lathe", "name: Facing, reads: diameter, feed: 1 mm")).toEqual([]);
+});

@@ -76,6 +76,13 @@ describe("a size as a drawing gives it: nominal, upper and lower deviation, unit
     ["12 0/-0.02", "12 0 -0.02 file"],
     ["12 +0 -0.02", "12 0 -0.02 file"],
     ["12,5 +0,01 -0,02", "12.5 0.01 -0.02 file"],
+    // Inch drawings leave the nought before the point out.
+    [".375 +.000 -.001", "0.375 0 -0.001 file"],
+    [".375 +0 -.001", "0.375 0 -0.001 file"],
+    [".375 +.001 -.000", "0.375 0.001 0 file"],
+    [".375 in +.000 -.001", "9.525 0 -0.0254 mm"],
+    ["12 +.02 -.01", "12 0.02 -0.01 file"],
+    [".5 +.02", "0.5 0.02 0 file"],
     ["1-1/2 +0.001 -0.002", "1.5 0.001 -0.002 file"],
     ["1 1/2 +0.001 -0.002", "1.5 0.001 -0.002 file"],
     ["5/8 +1/64 -0", "0.625 0.015625 0 file"],
@@ -253,6 +260,13 @@ describe("in a job", () => {
     const [bore] = reading("{ do: bore, to: 1/2 +0.001 -0, depth: 1/2 }", "units: in\n").job?.steps ?? [];
     expect(bore).toMatchObject({ do: "bore", to: { words: "1/2 +0.001 -0" } });
     expect(bore !== undefined && "to" in bore ? bore.to.most : 0).toBeCloseTo(inMm(0.501, "in"), 9);
+  });
+
+  test("what would be right is shown in the file's unit", () => {
+    const remedies = (before: string) =>
+      reading("{ do: turn, to: thick, length: 1 }", before).problems.map(({ remedy }) => remedy);
+    expect(remedies("")).toEqual([expect.stringMatching(/^write it as 12, "12 h7"/)]);
+    expect(remedies("units: in\n")).toEqual([expect.stringMatching(/^write it as \.375, .*"\.375 \+\.000 -\.001"/)]);
   });
 
   test("a reamer keeps its nominal size, and the hole its limits", () => {

@@ -115,12 +115,30 @@ describe.each([
 
 test("a machine in inches: bars of whole inches, and a comb for a rule in fiftieths", async () => {
   const page = await read("name: Test\nunits: in\npaper: { size: Letter }\n");
-  const [across, down] = [8 * 25.4, 10 * 25.4];
+  const [across, down] = [8 * 25.4, 9 * 25.4];
   const top = long(page, across, BAR)[0] as LineRead;
   expect(long(page, down, BAR)).toHaveLength(1);
   expectComb(page, top.to, top.from, 0.102 * 25.4);
   expect(page.texts.map(({ text }) => text).join(" ")).toContain("line 3 on a graduation: 7.986");
 });
+
+test.each(["A4", "A5", "Letter", "Legal"].flatMap((size) => ["mm", "in"].map((units) => [size, units])))(
+  "on %s in %s no comb stands in the title block",
+  async (size, units) => {
+    const { texts, lines } = await read(`name: Test\nunits: ${units}\npaper: { size: ${size} }\n`);
+    const foot = texts.find(({ text }) => text === "machine")?.y ?? 0;
+    const rule = Math.max(
+      ...lines
+        .filter(({ from, to }) => from.y === to.y && from.y < foot && apart(from, to) > 100)
+        .map(({ from }) => from.y),
+    );
+    expect(foot - rule).toBeLessThan(6);
+    // Numbers of the combs, by their figures alone; the foot's own stand in sentences.
+    const combs = texts.filter(({ text, y }) => /^\d$/.test(text) && y < foot + 3);
+    expect(combs.length).toBeGreaterThanOrEqual(40);
+    expect(Math.max(...combs.map(({ y }) => y))).toBeLessThan(rule);
+  },
+);
 
 // In graduations of the rule: millimetres, or fiftieths of an inch.
 describe.each([2.1, 5.1])("a comb of lines %f graduations apart", (step) => {

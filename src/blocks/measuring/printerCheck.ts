@@ -16,8 +16,9 @@ const footDepth = 19;
 const beside = 22;
 /** From the cross in the middle. */
 const CLEAR = 4;
-/** Of the foot, which stands between the bars where they reach so far down, its notes may lie beside the corners. */
-const besideFoot = 9;
+/** Of the foot, which stands between the bars where they reach so far down, its notes may lie beside the corners; the
+ *  numbers of a corner's comb reach 4.5 mm further down, and keep clear of the title block. */
+const besideFoot = 5.5;
 
 /** A rectangle whose top and left sides are the bars to measure and whose corners carry the diagonals. Where it is higher than what
  *  head and foot leave it stands round them, as near to the paper's edge as `edge`. `across`, `down`: the most, mm; whole

@@ -1,13 +1,14 @@
 import { type Signal, useComputed, useSignal } from "@preact/signals";
 import { useEffect } from "preact/hooks";
 import { placesOf } from "../file/nodes.js";
-import { machineSchema } from "../schema.js";
+import { machineSchema, schemaAt } from "../schema.js";
 import { AskView } from "./AskView.js";
 import { Beginning } from "./begin/Beginning.js";
-import { type Desk, lay } from "./desk.js";
+import { asItCame, beginAnew, type Desk, lay, putBack } from "./desk.js";
 import { DialInHand } from "./dial/DialInHand.js";
 import { FileView } from "./FileView.js";
 import { Fields, Unknown } from "./form/Fields.js";
+import type { Form } from "./form/form.js";
 import { JobView } from "./JobView.js";
 import type { Keeping } from "./keep.js";
 import { open } from "./opening.js";
@@ -15,6 +16,7 @@ import { Paper } from "./Paper.js";
 import { OwnSheets } from "./sheets/OwnSheets.js";
 import { places, type Station, stationOf, stations } from "./stations.js";
 import { TakeAway } from "./TakeAway.js";
+import { Unused } from "./Unused.js";
 import type { View } from "./view.js";
 
 type AppProps = { readonly desk: Desk; readonly keeping: Keeping; readonly view: View };
@@ -24,11 +26,11 @@ export function App({ desk, keeping, view }: AppProps) {
   const cardPixels = useSignal(0);
   const pixelsPerMm = useComputed(() => (cardPixels.value > 0 ? cardPixels.value / CARD_WIDTH : undefined));
   const station = useComputed(() => stations.find(({ name }) => name === at.value));
-  useEffect(() => takeDropped(desk), [desk]);
+  useEffect(() => takeDropped(desk, view), [desk]);
   return (
     <div class={`desk ${station.value ? "filling" : `at-${at.value.toLowerCase().replace(" ", "-")}`}`}>
-      <Head desk={desk} />
-      <Notices desk={desk} keeping={keeping} />
+      <Head desk={desk} view={view} />
+      <Notices desk={desk} keeping={keeping} view={view} />
       <Rule desk={desk} view={view} />
       <main class="work" id="work">
         {station.value ? (
@@ -42,8 +44,9 @@ export function App({ desk, keeping, view }: AppProps) {
         ) : (
           <TakeAway desk={desk} keeping={keeping} />
         )}
+        {!station.value && at.value !== "Paper" && <PrintedHere desk={desk} sheet={sheet.value} />}
       </main>
-      {(station.value || at.value === "Paper") && <Paper desk={desk} sheet={sheet} pixelsPerMm={pixelsPerMm} />}
+      <Paper desk={desk} sheet={sheet} pixelsPerMm={pixelsPerMm} />
       <datalist id="wheels">
         {desk.handwheels.value.map((name) => (
           <option key={name} value={name} />
@@ -53,12 +56,29 @@ export function App({ desk, keeping, view }: AppProps) {
   );
 }
 
-function Head({ desk }: { readonly desk: Desk }) {
+/** Where no paper lies beside it the browser prints the sheet that was seen last, which then is not to be guessed. */
+function PrintedHere({ desk, sheet }: { readonly desk: Desk; readonly sheet: string }) {
+  const found = desk.sheets.value.find(({ name }) => name === sheet);
+  return (
+    <p class="about printed">
+      {found === undefined || found.why !== undefined
+        ? "The browser’s own “print” has no sheet to print yet: choose one at “Paper”."
+        : `The browser’s own “print” prints the sheet seen last: ${found.title}. Choose another at “Paper”.`}
+    </p>
+  );
+}
+
+function Head({ desk, view }: { readonly desk: Desk; readonly view: View }) {
   return (
     <header>
       <h1>
-        witnessmark <span>{desk.machine.value.nodes.value.words(["name"])}</span>
+        witnessmark <span>{withoutTurns(desk.machine.value.nodes.value.words(["name"]))}</span>
       </h1>
+      {desk.machine.value.text.value.trim() !== "" && (
+        <button type="button" onClick={() => beginAnew(desk)}>
+          new machine
+        </button>
+      )}
       <label class="open">
         open a file
         <input
@@ -66,7 +86,7 @@ function Head({ desk }: { readonly desk: Desk }) {
           multiple
           accept=".yaml,.yml,.csv,.txt"
           onChange={(event) => {
-            void open(desk, event.currentTarget.files);
+            void open(desk, view, event.currentTarget.files);
             event.currentTarget.value = "";
           }}
         />
@@ -75,11 +95,14 @@ function Head({ desk }: { readonly desk: Desk }) {
   );
 }
 
+/** Signs that turn the direction of what follows would turn the page's own words about. */
+const withoutTurns = (words: string): string => words.replace(/[\u200e\u200f\u202a-\u202e\u2066-\u2069]/g, "\ufffd");
+
 /** Files that are dropped anywhere on the page are opened. */
-function takeDropped(desk: Desk): () => void {
+function takeDropped(desk: Desk, view: View): () => void {
   const drop = (event: DragEvent) => {
     event.preventDefault();
-    if (event.type === "drop") void open(desk, event.dataTransfer?.files);
+    if (event.type === "drop") void open(desk, view, event.dataTransfer?.files);
   };
   for (const name of ["dragover", "drop"] as const) addEventListener(name, drop);
   return () => {
@@ -87,7 +110,8 @@ function takeDropped(desk: Desk): () => void {
   };
 }
 
-function Notices({ desk, keeping }: Omit<AppProps, "view">) {
+function Notices({ desk, keeping, view }: AppProps) {
+  const again = useSignal(keeping.another);
   return (
     <div class="notices" role="status">
       {[...desk.asker.troubles.value].map(([name, words]) => (
@@ -98,6 +122,32 @@ function Notices({ desk, keeping }: Omit<AppProps, "view">) {
           {desk.refused.value.join(" ")}{" "}
           <button type="button" onClick={() => (desk.refused.value = [])}>
             understood
+          </button>
+        </p>
+      )}
+      <Unused desk={desk} view={view} />
+      {desk.takenOff.value.map((document) => (
+        <p key={document.name.value}>
+          “{document.name.value}” was taken off the desk.{" "}
+          <button type="button" onClick={() => putBack(desk, document)}>
+            put it back
+          </button>
+        </p>
+      ))}
+      {again.value && (
+        <p>
+          This page stands as you left it in this browser, not as it came.{" "}
+          <button
+            type="button"
+            onClick={() => {
+              again.value = false;
+              asItCame(desk, keeping.brought);
+            }}
+          >
+            back to the file as it came
+          </button>{" "}
+          <button type="button" onClick={() => (again.value = false)}>
+            go on with this
           </button>
         </p>
       )}
@@ -188,13 +238,33 @@ function StationView({ desk, station, view }: { readonly desk: Desk; readonly st
         >
           {(form) => (
             <>
-              <Fields form={form} way={[]} schema={machineSchema} only={station.keys} />
-              {station === stations[0] && <Unknown form={form} way={[]} schema={machineSchema} />}
+              {station === stations[0] ? (
+                <First form={form} keys={station.keys} />
+              ) : (
+                <Fields form={form} way={[]} schema={machineSchema} only={station.keys} />
+              )}
             </>
           )}
         </FileView>
       )}
     </section>
+  );
+}
+
+const ASKED_FIRST = ["name", "units"];
+const SIZE = ["paper", "size"];
+
+/** What is asked first: everything else is measured in these units, and printed on this paper. */
+function First({ form, keys }: { readonly form: Form; readonly keys: readonly string[] }) {
+  const { Part } = form;
+  const others = keys.filter((key) => !ASKED_FIRST.includes(key));
+  return (
+    <>
+      <Fields form={form} way={[]} schema={machineSchema} only={ASKED_FIRST} />
+      <Part form={form} way={SIZE} schema={schemaAt(machineSchema, SIZE, () => ({})) ?? {}} label="Paper size" />
+      <Fields form={form} way={[]} schema={machineSchema} only={others} closed />
+      <Unknown form={form} way={[]} schema={machineSchema} />
+    </>
   );
 }
 

@@ -2,18 +2,23 @@ import { EditorView } from "@codemirror/view";
 import { computed, type ReadonlySignal, signal, useComputed, useSignal, useSignalEffect } from "@preact/signals";
 import type { ComponentChildren } from "preact";
 import { useMemo } from "preact/hooks";
+import { isHoleStep } from "../../job/job.js";
 import { stepKeys } from "../../job/stepKeys.js";
+import { dialKeys, dialSizes } from "../../machine/dialKeys.js";
 import type { Way } from "../file/edit.js";
 import { type Nodes, placesOf } from "../file/nodes.js";
 import { LARGEST, sizeWords } from "../inside.js";
-import type { Schema } from "../schema.js";
+import { machineSchema, type Schema, schemaAt } from "../schema.js";
 import type { Told } from "../work/protocol.js";
-import type { Desk } from "./desk.js";
+import { CsvReadings, csvAt } from "./CsvReadings.js";
+import { type Desk, freeName, isBeginning } from "./desk.js";
 import type { FileDocument } from "./document.js";
+import { FeedPart } from "./form/FeedPart.js";
 import { type Form, keyOf } from "./form/form.js";
 import { Part } from "./form/Part.js";
 import { show } from "./form/Pieces.js";
 import { focusOn } from "./form/places.js";
+import { givenName } from "./opening.js";
 import { ReadingsGrid } from "./ReadingsGrid.js";
 import { TextView } from "./TextView.js";
 import { ToldList } from "./Told.js";
@@ -57,7 +62,7 @@ export function FileView({ desk, view, document, root, keys, children }: FileVie
             </button>
           </fieldset>
         )}
-        <b class="name">{document.name.value}</b>
+        <FileName desk={desk} document={document} />
         <Undoing document={document} view={view} />
       </div>
       <ToldList
@@ -66,6 +71,12 @@ export function FileView({ desk, view, document, root, keys, children }: FileVie
         asText={asText.value}
         onText={(one) => caretAt(document, one)}
       />
+      {document.kind === "job" && isBeginning(document.text.value) && (
+        <p class="about" role="status">
+          A new job: give it a name and a material, say from which bar, and add the first step. The plan comes with
+          them.
+        </p>
+      )}
       {document.tooLarge.value && (
         <p class="lacking" role="alert">
           That would make the file larger than {sizeWords(LARGEST)}: it was not taken.
@@ -88,6 +99,27 @@ export function FileView({ desk, view, document, root, keys, children }: FileVie
   );
 }
 
+/** The file's name, to be changed: under it the file is taken away. */
+function FileName({ desk, document }: { readonly desk: Desk; readonly document: FileDocument }) {
+  const name = document.name.value;
+  return (
+    <input
+      class="name"
+      type="text"
+      aria-label="Name of the file"
+      autocomplete="off"
+      spellcheck={false}
+      size={Math.max(8, name.length)}
+      value={name}
+      onChange={(event) => {
+        const wanted = givenName(event.currentTarget.value);
+        if (wanted !== name) document.rename(freeName(desk, wanted));
+        event.currentTarget.value = document.name.peek();
+      }}
+    />
+  );
+}
+
 function caretAt({ view }: FileDocument, { line, column }: Told): void {
   if (view === undefined) return;
   const at = view.state.doc.line(Math.min(line, view.state.doc.lines));
@@ -99,17 +131,42 @@ function caretAt({ view }: FileDocument, { line, column }: Told): void {
 function formOf(desk: Desk, document: FileDocument, root: Schema, told: ReadonlySignal<readonly Told[]>): Form {
   const { nodes } = document;
   // One and the same on every drawing: another function would be another grid, and lose what is being typed.
-  const Grid = (props: { readonly form: Form; readonly way: Way }) => <ReadingsGrid {...props} desk={desk} />;
+  const Grid = (props: { readonly form: Form; readonly way: Way }) =>
+    csvAt(nodes.value, props.way) ? <CsvReadings {...props} desk={desk} /> : <ReadingsGrid {...props} desk={desk} />;
   return {
     ...{ document, root, nodes },
     units: computed(() => (nodes.value.words(["units"]) === "in" ? "in" : "mm")),
     told: computed(() => byPlace(told.value, document)),
-    takes: (way) => (document.kind === "job" ? takenByStep(way, nodes.value) : undefined),
+    takes: (way) => (document.kind === "job" ? takenByStep(way, nodes.value) : takenByDial(way, nodes.value)),
+    // A drill has no other steps than those that make holes.
+    offers: (way, word) =>
+      document.kind !== "job" ||
+      way[0] !== "steps" ||
+      way.at(-1) !== "do" ||
+      desk.machine.value.nodes.value.words(["kind"]) !== "drill" ||
+      isHoleStep({ do: word }),
+    asksFor: (way) => isOfWheel(way, "feed") || isOfWheel(way, "dial"),
     handwheels: desk.handwheels,
     pieces: signal(new Map()),
     Part,
-    special: (way) => (way.at(-1) === "readings" && way.at(-2) === "feed" ? Grid : undefined),
+    special: (way) =>
+      isOfWheel(way, "feed") ? FeedPart : way.at(-1) === "readings" && way.at(-2) === "feed" ? Grid : undefined,
   };
+}
+
+const isOfWheel = (way: Way, key: string): boolean => way.length === 3 && way[0] === "handwheels" && way[2] === key;
+
+/** A dial takes the sizes of its shape; before it has one, none. */
+function takenByDial(way: Way, { words }: Nodes): ReturnType<Form["takes"]> {
+  if (!isOfWheel(way, "dial")) return undefined;
+  const all = Object.keys(schemaAt(machineSchema, way, () => ({}))?.properties ?? {});
+  const others = all.filter((key) => key !== "shape" && !dialSizes.some((size) => size === key));
+  const shape = words([...way, "shape"]);
+  const sizes = Object.entries(dialKeys).find(([one]) => one === shape)?.[1];
+  if (sizes === undefined) return { needs: ["shape"], may: others };
+  // Of a drum the diameter is what one measures first.
+  const first = sizes.may.slice(0, 1);
+  return { needs: ["shape", ...first, ...sizes.needs], may: [...sizes.may, ...others] };
 }
 
 /** A step of a job takes what its kind takes; before it has one, nothing else. */

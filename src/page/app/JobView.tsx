@@ -1,7 +1,7 @@
 import { useSignal } from "@preact/signals";
 import { jobSchema } from "../schema.js";
 import { beginnings } from "./begin/texts.js";
-import { add, type Desk, remove } from "./desk.js";
+import { add, type Desk, freeName, remove } from "./desk.js";
 import type { FileDocument } from "./document.js";
 import { FileView } from "./FileView.js";
 import { Fields } from "./form/Fields.js";
@@ -13,10 +13,8 @@ export function JobView({ desk, view }: { readonly desk: Desk; readonly view: Vi
   const jobs = desk.documents.value.filter(({ kind }) => kind === "job");
   const open = jobs.find((one) => one === chosen.value) ?? jobs.at(-1);
   const fresh = (text: string) => {
-    const taken = new Set(jobs.map(({ name }) => name.value));
-    let n = 1;
-    while (taken.has(`job-${n}.yaml`)) n++;
-    chosen.value = add(desk, "job", `job-${n}.yaml`, text);
+    const free = jobs.map((_, at) => `job-${at + 1}.yaml`).find((name) => freeName(desk, name) === name);
+    chosen.value = add(desk, "job", free ?? freeName(desk, `job-${jobs.length + 1}.yaml`), text);
   };
   // What one leaves out is millimetres: on an inch machine that is to be said.
   const units = desk.machine.value.nodes.value.words(["units"]) === "in" ? "units: in\n" : "";
@@ -37,7 +35,7 @@ export function JobView({ desk, view }: { readonly desk: Desk; readonly view: Vi
         </fieldset>
       )}
       {open && (
-        <section key={open.name.value}>
+        <section key={jobs.indexOf(open)}>
           <FileView desk={desk} view={view} document={open} root={jobSchema}>
             {(form) => <Fields form={form} way={[]} schema={jobSchema} />}
           </FileView>

@@ -2,7 +2,7 @@ import type { ReadonlySignal, Signal } from "@preact/signals";
 import { useComputed, useSignal } from "@preact/signals";
 import { useEffect, useMemo, useRef } from "preact/hooks";
 import type { DrawnPage } from "../work/protocol.js";
-import type { Desk } from "./desk.js";
+import { type Desk, isBeginning } from "./desk.js";
 import { inPage } from "./inPage.js";
 import { newest } from "./worker.js";
 
@@ -53,7 +53,7 @@ export function Paper({ desk, sheet, pixelsPerMm }: PaperProps) {
       </div>
       {answer.value?.why !== undefined && (
         <p class="lacking" role="status">
-          Not yet: {inPage(answer.value.why)}.
+          Not yet: {isBeginning(desk.machine.value.text.value) ? "the machine has no name" : inPage(answer.value.why)}.
         </p>
       )}
       {near.value === "true" && (

@@ -30,16 +30,6 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
     [desk],
   );
   useEffect(() => stop, [stop]);
-  const value = nodes.value.value(way);
-  if (typeof value === "string")
-    return (
-      <TextField
-        form={form}
-        way={way}
-        schema={{ type: "string", description: "A CSV that lies beside the file: open it too" }}
-        label="Readings"
-      />
-    );
   const record = (key: string) => schemaAt(form.root, [...way, key], nodes.value.value) ?? {};
   const count = rows.value.length;
   const shown = count + 1;

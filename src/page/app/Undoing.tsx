@@ -15,9 +15,12 @@ export function Undoing({ document, view }: { readonly document: FileDocument; r
     how({
       state: document.state.peek(),
       dispatch(transaction) {
+        const was = document.name.peek();
         const [way, nodes] = changedPlace(transaction);
         document.follow(transaction);
-        done.value = { words: `${verb}: ${placeWords(way, nodes)}`, way, text: document.text.peek() };
+        const name = document.name.peek();
+        const what = name === was ? placeWords(way, nodes) : `${was} is ${name} again`;
+        done.value = { words: `${verb}: ${what}`, way, text: document.text.peek() };
       },
     });
   const said = done.value?.text === document.text.value ? done.value : undefined;
@@ -47,6 +50,8 @@ function changedPlace({ changes, startState, state }: Transaction): [Way, Return
   changes.iterChangedRanges((fromA, toA, fromB, toB) => {
     ways.push({ was: wayOf(startState, before.at, fromA, toA), is: wayOf(state, after.at, fromB, toB) });
   });
+  // A name alone changes nothing of the text.
+  if (ways.length === 0) return [[], after];
   const was = ways.map((one) => one.was).reduce(shared);
   const is = ways.map((one) => one.is).reduce(shared);
   return is.length >= was.length ? [is, after] : [was, before];

@@ -1,5 +1,8 @@
 import { computed, effect, type ReadonlySignal, type Signal, signal } from "@preact/signals";
+import { type Way, withValue } from "../file/edit.js";
+import type { Plain } from "../file/yamlText.js";
 import type { DocumentKind, Kept } from "../inside.js";
+import { machineSchema } from "../schema.js";
 import type { Files, Named, SheetNamed, SheetState, Told } from "../work/protocol.js";
 import { FileDocument } from "./document.js";
 import { inPage } from "./inPage.js";
@@ -17,6 +20,8 @@ export type Desk = {
   readonly asker: Asker;
   /** What is to be said of files that were opened: those not taken, and why; what another took the place of. */
   readonly refused: Signal<readonly string[]>;
+  /** Files that were taken off, the last one last. */
+  readonly takenOff: Signal<readonly FileDocument[]>;
 };
 
 export function deskOf(kept: Kept, asker: Asker): Desk {
@@ -39,8 +44,11 @@ export function deskOf(kept: Kept, asker: Asker): Desk {
   return {
     ...{ documents, machine, files, asker },
     refused: signal([]),
+    takenOff: signal([]),
     told: computed(() =>
-      (read.value?.told ?? []).map((one) => ({ ...one, what: inPage(one.what), remedy: inPage(one.remedy) })),
+      (read.value?.told ?? [])
+        .filter(({ file }) => !documents.value.some(({ name, text }) => name.value === file && isBeginning(text.value)))
+        .map((one) => ({ ...one, what: inPage(one.what), remedy: inPage(one.remedy) })),
     ),
     sound: computed(() => read.value?.sound ?? false),
     handwheels: computed(() => read.value?.handwheels ?? []),
@@ -52,6 +60,10 @@ export function deskOf(kept: Kept, asker: Asker): Desk {
     ),
   };
 }
+
+/** Whether nothing is filled in yet: such a file has no faults, it is to be begun. */
+export const isBeginning = (text: string): boolean =>
+  text.split("\n").every((line) => /^\s*(?:\w+:\s*|units: in)?(?:#.*)?$/.test(line));
 
 /** How long the files must have stood before every sheet is laid out to see what it lacks, ms. */
 const QUIET = 400;
@@ -102,8 +114,7 @@ export function add(desk: Desk, kind: DocumentKind, name: string, text: string):
   const now = desk.documents.peek();
   const same = now.find((one) => one.kind === kind && (kind === "machine" || one.name.peek() === name));
   if (same) {
-    same.name.value = name;
-    same.write(text, true);
+    same.write(text, true, name);
     return same;
   }
   const document = new FileDocument(kind, name, text);
@@ -111,8 +122,54 @@ export function add(desk: Desk, kind: DocumentKind, name: string, text: string):
   return document;
 }
 
+/** Takes a file off; it waits beside the desk, with all that can be undone in it, until it is put back. */
 export function remove(desk: Desk, document: FileDocument): void {
   desk.documents.value = desk.documents.peek().filter((one) => one !== document);
+  desk.takenOff.value = [...desk.takenOff.peek(), document];
+}
+
+export function putBack(desk: Desk, document: FileDocument): void {
+  const name = freeName(desk, document.name.peek());
+  if (name !== document.name.peek()) document.rename(name);
+  desk.takenOff.value = desk.takenOff.peek().filter((one) => one !== document);
+  desk.documents.value = [...desk.documents.peek(), document];
+}
+
+/** This name, or the first with a number behind it that no file bears yet. */
+export function freeName(desk: Desk, name: string): string {
+  const taken = new Set(desk.documents.peek().map((one) => one.name.peek()));
+  const [, stem, ending] = /^(.*?)(\.[^.]*)?$/.exec(name) ?? [];
+  let free = name;
+  for (let n = 2; taken.has(free); n++) free = `${stem}-${n}${ending ?? ""}`;
+  return free;
+}
+
+/** Begins another machine. What stood there is an undo away; jobs and own sheets stay on the desk. */
+export function beginAnew(desk: Desk): void {
+  const old = desk.machine.peek().name.peek();
+  const others = desk.documents.peek().filter(({ kind }) => kind !== "machine");
+  add(desk, "machine", freeName(desk, "lathe.yaml"), "");
+  const stay = others.map(({ name }) => `“${name.peek()}”`).join(", ");
+  desk.refused.value = [
+    `A new machine: “undo” beside its name brings “${old}” back.`,
+    ...(stay === ""
+      ? []
+      : [`From before there lie still on the desk ${stay}: take off what is none of the new machine’s.`]),
+  ];
+}
+
+/** The files as they came, in the place of what was made of them; each way back is there: undo, and what was taken off. */
+export function asItCame(desk: Desk, brought: Kept): void {
+  for (const document of desk.documents.peek())
+    if (document.kind !== "machine" && !brought.some(({ name }) => name === document.name.peek()))
+      remove(desk, document);
+  for (const { kind, name, text } of brought) add(desk, kind, name, text);
+}
+
+/** Puts a value into the machine's file, to be undone alone. @throws Error where its text is no YAML */
+export function putValue(desk: Desk, way: Way, value: Plain): void {
+  const machine = desk.machine.peek();
+  machine.write(withValue(machine.text.peek(), way, value, Object.keys(machineSchema.properties ?? {})), true);
 }
 
 export const keptOf = (desk: Desk): Kept =>

@@ -1,5 +1,5 @@
-import { history, isolateHistory } from "@codemirror/commands";
-import { EditorState, Transaction, type TransactionSpec } from "@codemirror/state";
+import { history, invertedEffects, isolateHistory } from "@codemirror/commands";
+import { EditorState, StateEffect, StateField, Transaction, type TransactionSpec } from "@codemirror/state";
 import type { EditorView } from "@codemirror/view";
 import { computed, type ReadonlySignal, type Signal, signal } from "@preact/signals";
 import { type Nodes, nodesOf } from "../file/nodes.js";
@@ -16,10 +16,21 @@ const roots: Readonly<Record<DocumentKind, (() => Schema) | undefined>> = {
   readings: undefined,
 };
 
+/** The file's name lies in the editor's state, so that what undoes a text undoes its name with it: an old text under another file's
+ *  name would be saved over that one. */
+const named = StateEffect.define<string>();
+const nameField = StateField.define<string>({
+  create: () => "",
+  update: (name, { effects }) => effects.reduce((so, effect) => (effect.is(named) ? effect.value : so), name),
+});
+const nameIsUndone = invertedEffects.of(({ effects, startState }) =>
+  effects.some((effect) => effect.is(named)) ? [named.of(startState.field(nameField))] : [],
+);
+
 /** One file on the desk. Form and text are two views of the same editor state: one history, no copy of the text elsewhere. */
 export class FileDocument {
   readonly kind: DocumentKind;
-  readonly name: Signal<string>;
+  readonly name: ReadonlySignal<string>;
   readonly state: Signal<EditorState>;
   readonly text: ReadonlySignal<string>;
   readonly nodes: ReadonlySignal<Nodes>;
@@ -30,13 +41,18 @@ export class FileDocument {
 
   constructor(kind: DocumentKind, name: string, text: string) {
     this.kind = kind;
-    this.name = signal(name);
     const shown = textExtensions(roots[kind], () => this.nodes.peek());
     const bounded = EditorState.changeFilter.of(({ newDoc }) => {
       this.tooLarge.value = newDoc.length > LARGEST;
       return !this.tooLarge.peek();
     });
-    this.state = signal(EditorState.create({ doc: text, extensions: [history(), shown, bounded] }));
+    this.state = signal(
+      EditorState.create({
+        doc: text,
+        extensions: [history(), nameField.init(() => name), nameIsUndone, shown, bounded],
+      }),
+    );
+    this.name = computed(() => this.state.value.field(nameField));
     this.text = computed(() => this.state.value.doc.toString());
     this.nodes = computed(() => nodesOf(this.text.value));
   }
@@ -52,17 +68,23 @@ export class FileDocument {
     else this.state.value = transaction.state;
   }
 
+  rename(name: string): void {
+    this.write(this.text.peek(), true, name);
+  }
+
   /** Puts another text in its place: only the part that differs changes, so that the cursor and the history stay sensible. `apart`: it
-   *  is undone alone, not with what was typed just before. */
-  write(next: string, apart = false): void {
+   *  is undone alone, not with what was typed just before. `name`: under which it came, which is undone with it. */
+  write(next: string, apart = false, name = this.name.peek()): void {
     const now = this.text.peek();
-    if (next === now) return;
+    const renamed = name !== this.name.peek();
+    if (next === now && !renamed) return;
     let from = 0;
     while (from < now.length && from < next.length && now[from] === next[from]) from++;
     let end = 0;
     while (end < now.length - from && end < next.length - from && now.at(-1 - end) === next.at(-1 - end)) end++;
     this.dispatch({
-      changes: { from, to: now.length - end, insert: next.slice(from, next.length - end) },
+      ...(next !== now && { changes: { from, to: now.length - end, insert: next.slice(from, next.length - end) } }),
+      ...(renamed && { effects: named.of(name) }),
       annotations: [Transaction.userEvent.of("input.type"), ...(apart ? [isolateHistory.of("full")] : [])],
     });
   }

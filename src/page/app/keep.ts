@@ -10,6 +10,9 @@ export type Keeping = {
   /** Whether anything was typed since it was last taken away as files. */
   readonly unsaved: Signal<boolean>;
   readonly takenAway: () => void;
+  /** The files that the page came with, and whether it was opened with others of them. */
+  readonly brought: Kept;
+  readonly another: boolean;
 };
 
 const DELAY = 250;
@@ -30,12 +33,13 @@ const isFile = (value: unknown): boolean =>
   ["kind", "name", "text"].every((key) => typeof (value as Record<string, unknown>)[key] === "string");
 
 /** Keeps what lies on the desk in this browser, soon after each change and when the page goes. */
-export function keep(desk: Desk, key: string): Keeping {
+export function keep(desk: Desk, key: string, brought: Kept): Keeping {
   const refused = signal<string | undefined>(undefined);
   const elsewhere = signal<Kept | undefined>(undefined);
   const unsaved = signal(false);
   let written = JSON.stringify(keptOf(desk));
   let away = written;
+  const another = brought.length > 0 && written !== JSON.stringify(brought);
   let timer: ReturnType<typeof setTimeout> | undefined;
   const write = (): void => {
     timer = undefined;
@@ -63,7 +67,7 @@ export function keep(desk: Desk, key: string): Keeping {
     if (unsaved.peek()) event.preventDefault();
   });
   return {
-    ...{ refused, elsewhere, unsaved },
+    ...{ refused, elsewhere, unsaved, brought, another },
     takenAway() {
       away = JSON.stringify(keptOf(desk));
       unsaved.value = false;

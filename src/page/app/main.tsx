@@ -30,7 +30,7 @@ function start(): void {
   const asker = askerOf(textIn("yaml") + textIn("core"), woff);
   const key = keyFor(inside);
   const desk = deskOf(kept(key) ?? brought, asker);
-  const keeping = keep(desk, key);
+  const keeping = keep(desk, key, brought);
   const view = viewOf(`${key} view`);
   keepTries(desk, key);
   const root = document.getElementById("root");

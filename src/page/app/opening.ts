@@ -1,40 +1,46 @@
 import { type DocumentKind, kindOfFile, LARGEST, sizeWords } from "../inside.js";
 import { add, type Desk } from "./desk.js";
+import type { View } from "./view.js";
 
 /** Opens files of the reader's; what is none of ours is refused and said, before it can fill the page. What takes the place of
  *  another says so, since that is only an undo away. */
-export async function open(desk: Desk, files: FileList | null | undefined): Promise<void> {
+export async function open(desk: Desk, view: View, files: FileList | null | undefined): Promise<void> {
   const said: string[] = [];
+  const kinds = new Set<DocumentKind>();
   for (const file of [...(files ?? [])]) {
     const name = safeName(file.name);
+    const shown = plainName(file.name);
     const text = file.size > LARGEST ? undefined : await textOf(file);
     if (file.size > LARGEST)
-      said.push(`“${name}” has ${sizeWords(file.size)}: no file of more than ${sizeWords(LARGEST)} is opened.`);
+      said.push(`“${shown}” has ${sizeWords(file.size)}: no file of more than ${sizeWords(LARGEST)} is opened.`);
     else if (text === undefined)
-      said.push(`“${name}” is no text: open a machine’s file, a job, or a CSV with readings.`);
-    else said.push(...taken(desk, name, text));
+      said.push(`“${shown}” is no text: open a machine’s file, a job, or a CSV with readings.`);
+    else {
+      const why = notOurs(kindOfFile(name, text), text);
+      if (why !== undefined) said.push(`“${shown}” was not taken: ${why}.`);
+      else {
+        said.push(...taken(desk, name, text));
+        kinds.add(kindOfFile(name, text));
+      }
+    }
   }
   desk.refused.value = said;
+  // Who opens a job alone wants to see it.
+  if (kinds.size === 1 && kinds.has("job")) view.go("Job");
 }
 
 /** Lays a file on the desk; what is to be said of that. */
 function taken(desk: Desk, name: string, text: string): string[] {
   const kind = kindOfFile(name, text);
-  const why = notOurs(kind, text);
-  if (why !== undefined) return [`“${name}” was not taken: ${why}.`];
   const before = desk.documents
     .peek()
     .find((one) => one.kind === kind && (kind === "machine" || one.name.peek() === name));
   const [oldName, oldText] = [before?.name.peek(), before?.text.peek() ?? ""];
   add(desk, kind, name, text);
-  const used = kind !== "readings" || desk.machine.peek().text.peek().includes(name);
   return [
     ...(oldText.trim() === "" || oldText === text
       ? []
       : [`“${name}” stands in the place of “${oldName}”: “undo” beside its name brings back what stood there.`]),
-    ...(used
-      ? []
-      : [`“${name}” was taken for readings, and no handwheel uses it yet: write  readings: ${name}  under its feed.`]),
   ];
 }
 
@@ -60,10 +66,19 @@ async function textOf(file: File): Promise<string | undefined> {
   }
 }
 
-/** A name that leads nowhere and can be written on every system: without folders, signs that a system keeps for itself or that turn
- *  text about, and with an ending of ours, since what is taken away bears it again. */
+/** The name that a reader gives a file of these, under an ending that it is read by again. */
+export function givenName(name: string): string {
+  const safe = safeName(name);
+  return /\.ya?ml$/i.test(safe) ? safe : `${safe}.yaml`;
+}
+
+/** A name that leads nowhere: without folders, and signs that a system keeps for itself or that turn text about. */
+const plainName = (name: string): string =>
+  (name.split(/[/\\]/).at(-1) ?? "").replace(/[\p{Cc}\p{Cf}\p{Cs}<>:"|?*]/gu, "").trim() || "file";
+
+/** One that can be written on every system, with an ending of ours, since what is taken away bears it again. */
 export function safeName(name: string): string {
-  const last = (name.split(/[/\\]/).at(-1) ?? "").replace(/[\p{Cc}\p{Cf}\p{Cs}<>:"|?*]/gu, "").trim();
+  const last = plainName(name);
   const ending = /\.(?:ya?ml|csv|tsv|txt)$/i.exec(last)?.[0] ?? "";
   const stem = last.slice(0, last.length - ending.length).replace(/^[. ]+|[. ]+$/g, "");
   return `${[...stem].slice(0, 80).join("") || "file"}${ending || ".yaml"}`;

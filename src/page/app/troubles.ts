@@ -20,6 +20,7 @@ const inWords: Readonly<Partial<Record<WorkName, string>>> = {
   sheet: "Drawing the sheet",
   print: "Making the files to print",
   readings: "Working out the readings",
+  table: "Reading the CSV",
   dial: "Drawing the dial in your hand",
   standing: "Working out where the wheel stands",
   distance: "Working out how far to turn",

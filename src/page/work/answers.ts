@@ -32,6 +32,7 @@ import { answerOf, exercisesSeen, marked } from "./practice.js";
 import type { AnswerTo, Asked, Files, SheetState, Told, WorkName } from "./protocol.js";
 import { readingsSoFar } from "./readingsSoFar.js";
 import { sheetSchema } from "./sheetSchema.js";
+import { tableRead } from "./tableRead.js";
 
 /** What is known of the files, kept until one of them changes. */
 type Known = {
@@ -97,6 +98,7 @@ export function answersWith(tools: Tools): Answers {
       };
     },
     readings: (_, asked) => readingsSoFar(asked),
+    table: (files, asked) => tableRead(files, asked),
     dial: (files, asked) => dialSeen(know(files).findings, asked),
     standing: (files, asked) => standing(know(files).findings, asked),
     exercises: (files) => exercisesSeen(know(files).findings),
@@ -151,7 +153,10 @@ function read({ machine, jobs, readings, sheets }: Files): Known {
     ],
     // The command makes nothing of a job that the machine cannot be asked for, not with --anyway either.
     jobs: named.filter((one) => againstJob(one).length === 0).map(({ name, job }) => ({ name, job })),
-    foreign: named.flatMap((one) => againstJob(one).map(({ what, remedy }) => `${one.file}: ${what}; ${remedy}`)),
+    foreign: [
+      ...named.flatMap((one) => againstJob(one).map(({ what, remedy }) => `${one.file}: ${what}; ${remedy}`)),
+      ...readJobs.flatMap(({ name, job }) => (job ? [] : [`${name} has something to fill in or to mend first`])),
+    ],
     // One of the program's name takes its place, as the command prints it under that name.
     templates: [...builtIn.filter(({ name }) => !own.some((one) => one.name === name)), ...own],
     own: ownSheets.map(({ file }) => stemOf(file)),

@@ -124,6 +124,14 @@ export type Work = {
   readonly measures: { readonly asked: Record<never, never>; readonly answer: readonly WheelMeasures[] };
   /** Whether a printed dial is good enough. */
   readonly verify: { readonly asked: Measured; readonly answer: AnsweredLines };
+  /** A CSV's readings, in words of the machine's file; `there`: it lies on the desk. */
+  readonly table: {
+    readonly asked: { readonly name: string; readonly units: "mm" | "in" };
+    readonly answer: {
+      readonly there: boolean;
+      readonly rows: readonly { readonly turns: string; readonly travel: string; readonly return?: string }[];
+    };
+  };
   /** What a sheet's template may say: as the command lists it, and for the editor. */
   readonly blocks: {
     readonly asked: Record<never, never>;

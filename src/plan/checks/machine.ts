@@ -68,7 +68,8 @@ function wheelsReach(
             wheel.miscounted ? [`(${wheel.handwheel.name}: ${noFeedWords(wheel)})`] : [],
           ),
         ].join(" "),
-        say("plan findings.no wheel remedy"),
+        // A face is cut into along the work, all else across it.
+        step.do === "face" ? say("plan findings.no wheel remedy, face") : say("plan findings.no wheel remedy"),
       ),
     );
   if ("cut" in step && depthWheel !== undefined && passes.length === 0 && stage.shaping.removed > 1e-4)

@@ -50,4 +50,34 @@ describe.runIf(hasBrowser)("fields of the form", () => {
       expect(faults).toEqual([]);
     }
   }, 180_000);
+
+  test("units and paper are asked beside the name, and written only when chosen", async () => {
+    const { page, faults } = await open(await written(), await context());
+    await page.locator("#at-name").fill("L");
+    await page.locator("#at-units").selectOption("in");
+    await page.locator("#at-paper-size").selectOption("Letter");
+    await page.getByRole("button", { name: "text", exact: true }).click();
+    expect((await page.locator(".cm-line").allTextContents()).join("|")).toMatch(
+      /^name: L\|units: in\|paper:.*size: Letter/,
+    );
+    expect(faults).toEqual([]);
+  }, 60_000);
+
+  test("a printer is measured, named and used without a word of YAML", async () => {
+    const { page, faults } = await open(await written(), await context());
+    await page.locator("#at-name").fill("L");
+    await page.locator("#at-units").selectOption("in");
+    await goTo(page, "Printer and paper");
+    await page.locator("#at-printers-new").fill("Shop LX");
+    await page.getByRole("button", { name: "+ printer", exact: true }).click();
+    const across = page.locator("#at-printers-Shop_LX-across");
+    await across.fill("6.98");
+    await page.getByText("write what was measured, and what it should be: 6.98 of 7").first().waitFor();
+    await across.fill("6.98 of 7 in");
+    await page.getByRole("button", { name: "print with “Shop LX”" }).click();
+    await expect.poll(() => page.locator("#at-paper-printer").inputValue()).toBe("Shop LX");
+    expect(await page.locator("#at-paper-printer option").allTextContents()).toEqual(["left out", "Shop LX"]);
+    await expect.poll(() => page.locator(".messages").count()).toBe(0);
+    expect(faults).toEqual([]);
+  }, 60_000);
 });

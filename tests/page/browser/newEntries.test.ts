@@ -46,4 +46,67 @@ describe.runIf(hasBrowser)("a new entry of a list", () => {
     expect(parse(await textOf(page))).toEqual({ drive: { stages: [{ steps: [{ driver: 50 }, { driver: 80 }] }] } });
     expect(faults).toEqual([]);
   }, 60_000);
+
+  test("a handwheel shows at once how its feed may be known, and its dial; nothing that was filled in is lost by looking", async () => {
+    const { page, faults } = await empty();
+    await page.locator("#at-name").fill("L");
+    await goTo(page, "Handwheels");
+    await page.locator("#at-handwheels > button.add").click();
+    await page.locator("#at-handwheels-0-name").fill("Cross slide");
+    await page.locator("#at-handwheels-0-feed").fill("2 mm");
+    await page.getByRole("button", { name: "+ how far off it may be" }).click();
+    await page.getByRole("button", { name: "+ uncertainty" }).click();
+    await page.locator("#at-handwheels-0-feed-uncertainty").fill("0.01");
+    expect(parse(await textOf(page)).handwheels[0].feed).toEqual({ perTurn: "2 mm", uncertainty: 0.01 });
+    await goTo(page, "Handwheels");
+    await page.getByLabel("by its screw").check();
+    await page.locator("#at-handwheels-0-feed-screw-pitch").fill("16 tpi");
+    await page.getByLabel("measured: readings").check();
+    const cell = page.locator("#at-handwheels-0-feed-readings-travel-0");
+    await cell.fill("0");
+    expect(parse(await textOf(page)).handwheels[0].feed).toEqual({ readings: { turns: [0], travel: [0] } });
+    await goTo(page, "Handwheels");
+    await page.getByLabel("by its screw").check();
+    expect(parse(await textOf(page)).handwheels[0].feed).toEqual({ screw: { pitch: "16 tpi" } });
+    await goTo(page, "Handwheels");
+    await page.getByLabel("measured: readings").check();
+    await expect.poll(() => cell.inputValue()).toBe("0");
+    const size = (key: string) => page.locator(`#at-handwheels-0-dial-${key}`);
+    expect(await size("diameter").count()).toBe(0);
+    await size("shape").selectOption("drum");
+    await size("diameter").fill("38");
+    await size("width").waitFor();
+    expect(await page.getByRole("button", { name: "+ outside" }).count()).toBe(0);
+    await size("shape").selectOption("face");
+    await size("outside").waitFor();
+    await size("inside").waitFor();
+    // What stands in the file is seen, and told that it does not belong to this shape.
+    expect(await size("diameter").inputValue()).toBe("38");
+    expect(faults).toEqual([]);
+  }, 60_000);
+
+  test("what was asked for has the caret", async () => {
+    const { page } = await empty();
+    await goTo(page, "Belts and gears");
+    await page.getByRole("button", { name: "+ drive" }).click();
+    await page.locator(".opener", { hasText: /^\+ motor/ }).click();
+    await page.locator("#at-drive-motor-speed:focus").waitFor();
+  }, 60_000);
+
+  test("on a drill the steps of a job are those that a drill makes", async () => {
+    const { page } = await empty();
+    await page.locator("#at-name").fill("D");
+    await page.getByRole("button", { name: "+ kind" }).click();
+    await page.locator("#at-kind").selectOption("drill");
+    await goTo(page, "Job");
+    await page.getByRole("button", { name: "+ job", exact: true }).click();
+    await page.locator("#at-steps > button.add").click();
+    expect(await page.locator("#at-steps-0-do option").allTextContents()).toEqual([
+      "left out",
+      "centre drill",
+      "drill",
+      "ream",
+      "tap",
+    ]);
+  }, 60_000);
 });

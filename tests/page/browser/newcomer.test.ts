@@ -54,14 +54,10 @@ describe.runIf(hasBrowser)("a newcomer at an empty page", () => {
     await press(".rule li:nth-child(3) button");
     await press("#at-handwheels > button.add");
     await type("#at-handwheels-0-name", "Cross slide");
-    await press('.more button[title="True travel for one turn of the handwheel"]');
     await type("#at-handwheels-0-feed", "2.117");
-    await press('.more button[title="The part that the dial is stuck on"]');
     await tabTo("#at-handwheels-0-dial-shape");
     await page.keyboard.type("drum");
-    await press('.more button[title="Of the bare drum, or the larger one of a bevel"]');
     await type("#at-handwheels-0-dial-diameter", "38");
-    await press('.more button[title="Of the strip, or along the slope of a bevel"]');
     await type("#at-handwheels-0-dial-width", "9");
     await page.locator(".sheet svg").first().waitFor();
     await press(".rule li:last-child button");

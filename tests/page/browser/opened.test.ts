@@ -22,6 +22,11 @@ describe.runIf(hasBrowser)("files that are opened", () => {
 
   test.each([
     ["binary", file("a.yaml", Buffer.concat([Buffer.from([0xff, 0xfe, 0]), randomBytes(5000)])), "“a.yaml” is no text"],
+    [
+      "a picture, told by its own name",
+      file("photo.jpg", Buffer.from([0xff, 0xd8, 0xff, 0])),
+      "“photo.jpg” is no text",
+    ],
     ["with a nought in it", file("b.yaml", "name: L\0\n"), "“b.yaml” is no text"],
     ["huge", huge, "“c.yaml” has 50 MB: no file of more than 1 MB is opened."],
     ["just too large", file("d.csv", "x".repeat(1_000_001)), "no file of more than 1 MB is opened."],
@@ -132,5 +137,12 @@ describe.runIf(hasBrowser)("files that are opened", () => {
     await page.keyboard.type("name: L");
     await page.getByText("it was not taken").waitFor({ state: "detached" });
     expect(faults).toEqual([]);
+  }, 60_000);
+
+  test("a job that is opened alone is shown at once", async () => {
+    const { page } = await open(await written("templates/machines/boathouse.yaml"), await context());
+    await page.locator('input[type="file"]').setInputFiles("templates/jobs/deck-pin.yaml");
+    await page.locator('.rule button[aria-current="step"]', { hasText: /^Job$/ }).waitFor();
+    await expect.poll(() => page.locator("#at-name").inputValue()).toContain("Deck pin");
   }, 60_000);
 });

@@ -74,6 +74,24 @@ describe.runIf(hasBrowser)("what is taken away from the page", () => {
     expect(faults).toEqual([]);
   }, 60_000);
 
+  test("printed where no paper lies beside, it is the sheet seen last, and said which", async () => {
+    const { page, faults } = await open(await written(demo), await context());
+    await page.locator("#sheet").selectOption("speed-diagram");
+    for (const place of ["Ask", "Dial", "Take away"]) {
+      await goTo(page, place);
+      await page.getByText("prints the sheet seen last: Speed diagram").waitFor();
+      await page.locator('.sheet:only-child[style*="--across: 297"] svg').waitFor({ state: "attached" });
+      expect(await page.locator(".paper").isVisible()).toBe(false);
+      await page.emulateMedia({ media: "print" });
+      expect(await page.locator(".sheet svg").isVisible(), place).toBe(true);
+      await page.emulateMedia({ media: null });
+      const pdf = await PDFDocument.load(await page.pdf({ preferCSSPageSize: true }));
+      expect(pdf.getPageCount()).toBe(1);
+      expect(Math.round((pdf.getPage(0).getSize().width * 25.4) / 72)).toBe(297);
+    }
+    expect(faults).toEqual([]);
+  }, 60_000);
+
   test("files come back as they were typed", async () => {
     const { page, faults } = await open(await written(demo), await context());
     await goTo(page, "Take away");

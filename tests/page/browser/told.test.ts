@@ -96,4 +96,22 @@ describe.runIf(hasBrowser)("what is told of a file", () => {
     await page.waitForTimeout(500);
     expect(await page.evaluate(() => scrollY)).toBe(700);
   }, 60_000);
+
+  test("an empty file and a new job are begun, not scolded; a job that is begun tells what its plan waits for", async () => {
+    const { page, faults } = await open(await written(), await context());
+    await page.getByText("with it alone the measuring form can be printed").waitFor();
+    await page.getByText("Not yet: the machine has no name.").waitFor();
+    expect(await page.locator(".messages, .faulty, .notes .error").count()).toBe(0);
+    await page.locator("#at-name").fill("L");
+    await page.locator(".sheet svg").first().waitFor();
+    await goTo(page, "Job");
+    await page.getByRole("button", { name: "+ job", exact: true }).click();
+    await page.getByText("A new job: give it a name").waitFor();
+    await page.getByText("Not yet: job-1.yaml has something to fill in or to mend first.").waitFor();
+    expect(await page.locator(".messages, .faulty").count()).toBe(0);
+    await page.locator("#at-name").fill("Pin");
+    await page.getByText("“steps” is not filled in yet").first().waitFor();
+    expect(await page.getByText("cannot be empty").count()).toBe(0);
+    expect(faults).toEqual([]);
+  }, 60_000);
 });

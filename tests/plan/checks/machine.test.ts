@@ -16,6 +16,11 @@ handwheels:
   - ${slide}
   - { name: Carriage, feed: 18 mm }
 `);
+const crossAlone = findingsOf(`name: L
+drive: { motor: { speed: 1425 rpm }, stages: [{ name: b, steps: [{ driver: 20, driven: 50 }] }] }
+handwheels:
+  - { name: Cross slide, feed: 2 mm }
+`);
 
 /** Read at every turn of a screw of 2 mm that is worn in its middle, mm (invented). */
 const turns = Array.from({ length: 25 }, (_, turn) => turn);
@@ -66,6 +71,13 @@ describe("what sets the depth", () => {
       steps: ["do: turn, to: 15, length: 10", "do: turn, to: 14, length: 5"],
       found: ["take care: no-wheel at 1"],
       says: /no handwheel with a feed sets this depth.*moves: across/,
+    },
+    {
+      name: "a face is cut into along the work, which a cross slide alone does not do",
+      on: crossAlone,
+      steps: ["do: face, depth: 0.5"],
+      found: ["take care: no-wheel at 1"],
+      says: /moves: along/,
     },
     { name: "one does", on: coarse("{ name: Cross slide, feed: 2 mm }"), steps: ["do: turn, to: 15, length: 10"] },
     {

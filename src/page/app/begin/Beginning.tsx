@@ -1,14 +1,17 @@
-import { add, type Desk } from "../desk.js";
+import { add, type Desk, isBeginning } from "../desk.js";
 import { beginnings } from "./texts.js";
 
 /** What an empty file may begin with. */
 export function Beginning({ desk }: { readonly desk: Desk }) {
   const { machine } = desk;
-  if (machine.value.text.value.trim() !== "") return null;
+  if (!isBeginning(machine.value.text.value)) return null;
   const lay = (text: string): void => void add(desk, "machine", machine.peek().name.peek(), text);
   return (
     <fieldset class="begin" aria-label="Begin with">
-      <span>Nothing stands here yet. Type a name below, or begin with</span>
+      <span>
+        Nothing stands here yet. Type a name below: with it alone the measuring form can be printed, to take to the
+        machine. Or begin with
+      </span>
       <button type="button" class="add" onClick={() => lay(beginnings().machine)}>
         a file with a remark at every key
       </button>

@@ -3,7 +3,7 @@ import type { Way } from "../../file/edit.js";
 import { inWords } from "../../schema.js";
 import { type Form, idOf, keyOf, type PartProps, put, takeOut } from "./form.js";
 import { inForm } from "./inForm.js";
-import { bareUnit } from "./units.js";
+import { bareUnit, inFileUnits } from "./units.js";
 import { usualWords } from "./usual.js";
 
 /** What is told of a place, beneath it. */
@@ -48,7 +48,7 @@ function Labelled({ form, way, schema, label, children }: Labelled) {
       {children}
       {schema.description && (
         <p class="about" id={`${idOf(way)}-about`}>
-          {schema.description}
+          {inFileUnits(schema.description, form.units.value)}
         </p>
       )}
       <Notes form={form} way={way} />
@@ -88,7 +88,7 @@ export function TextField(props: PartProps) {
 export function ChoiceField(props: PartProps) {
   const { form, way, schema } = props;
   const now = form.nodes.value.words(way);
-  const words = schema.enum ?? [];
+  const words = (schema.enum ?? []).filter((word) => word === now || form.offers(way, word));
   return (
     <Labelled {...props}>
       <select

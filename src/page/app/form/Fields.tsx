@@ -11,10 +11,12 @@ type FieldsProps = {
   readonly schema: Schema;
   /** Only these of its keys. */
   readonly only?: readonly string[];
+  /** However few they are, what is not there yet stands behind its name. */
+  readonly closed?: boolean;
 };
 
 /** Every part of a record: what must be there or is there, then what may be added, each behind its name. */
-export function Fields({ form, way, schema, only }: FieldsProps) {
+export function Fields({ form, way, schema, only, closed = false }: FieldsProps) {
   const opened = useSignal<readonly string[]>([]);
   const nodes = form.nodes.value;
   const takes = form.takes(way);
@@ -27,10 +29,11 @@ export function Fields({ form, way, schema, only }: FieldsProps) {
   const { Part } = form;
   const shown = entries.filter(
     ([key]) =>
-      entries.length <= MANY ||
+      (entries.length <= MANY && !closed) ||
       (takes?.needs ?? schema.required)?.includes(key) ||
       told(key) ||
       opened.value.includes(key) ||
+      form.asksFor([...way, key]) ||
       nodes.value([...way, key]) !== undefined,
   );
   const hidden = entries.filter((entry) => !shown.includes(entry));
@@ -46,7 +49,7 @@ export function Fields({ form, way, schema, only }: FieldsProps) {
             way={[...way, key]}
             schema={one}
             label={labelOf(key)}
-            open={opened.value.includes(key)}
+            open={opened.value.includes(key) || form.asksFor([...way, key])}
             key={key}
           />
         );
@@ -76,7 +79,7 @@ export function Fields({ form, way, schema, only }: FieldsProps) {
 }
 
 /** Keys that stand there and mean nothing to the program: told of, and to be taken out. */
-export function Unknown({ form, way, schema }: Omit<FieldsProps, "only">) {
+export function Unknown({ form, way, schema }: Omit<FieldsProps, "only" | "closed">) {
   const there = form.nodes.value.value(way);
   const known = schema.properties;
   if (known === undefined || typeof there !== "object" || there === null || Array.isArray(there)) return null;

@@ -25,6 +25,11 @@ export function NamedPart({ form, way, schema, label }: PartProps) {
               <h3>{entry}</h3>
               <Notes form={form} way={[...way, entry]} />
               <Fields form={form} way={[...way, entry]} schema={inner} />
+              {way[0] === "printers" && form.nodes.value.words(["paper", "printer"]) !== entry && (
+                <button type="button" onClick={() => put(form, ["paper", "printer"], entry)}>
+                  print with “{entry}”, corrected by this
+                </button>
+              )}
               <button
                 type="button"
                 class="out"

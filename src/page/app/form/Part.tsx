@@ -1,10 +1,18 @@
+import type { Way } from "../../file/edit.js";
 import { kindFor, kindOf } from "../../schema.js";
 import { ChoiceField, TextField, TickField } from "./Field.js";
-import type { PartProps } from "./form.js";
+import { type Form, keyOf, type PartProps } from "./form.js";
 import { ListPart } from "./ListPart.js";
 import { NamedPart } from "./NamedPart.js";
 import { RecordPart } from "./RecordPart.js";
 import { SeveralKinds } from "./SeveralKinds.js";
+
+/** Names given elsewhere in the file, of which one is meant here. */
+function namesFor(form: Form, way: Way): string[] {
+  if (keyOf(way) !== keyOf(["paper", "printer"])) return [];
+  const printers = form.nodes.value.value(["printers"]);
+  return typeof printers === "object" && printers !== null ? Object.keys(printers) : [];
+}
 
 /** A part of the file as one fills it in: whatever its schema says that it is. */
 export function Part(props: PartProps) {
@@ -22,7 +30,13 @@ export function Part(props: PartProps) {
       return <ChoiceField {...props} />;
     case "tick":
       return <TickField {...props} />;
-    case "field":
-      return <TextField {...props} />;
+    case "field": {
+      const names = namesFor(form, way);
+      return names.length > 0 ? (
+        <ChoiceField {...props} schema={{ ...schema, enum: names }} />
+      ) : (
+        <TextField {...props} />
+      );
+    }
   }
 }

@@ -2,6 +2,7 @@ import { useSignal } from "@preact/signals";
 import { Notes } from "./Field.js";
 import { Fields } from "./Fields.js";
 import { idOf, keyOf, type PartProps, takeOut } from "./form.js";
+import { focusOn } from "./places.js";
 
 /** Named parts of one thing, in a frame; not there until one of them is filled in. */
 export function RecordPart({ form, way, schema, label, open = false }: PartProps) {
@@ -12,7 +13,16 @@ export function RecordPart({ form, way, schema, label, open = false }: PartProps
   const told = form.told.value.has(keyOf(way));
   if (!there && !told && !opened.value && (way.length > 1 || required))
     return (
-      <button type="button" class="opener" data-way={keyOf(way)} onClick={() => (opened.value = true)}>
+      <button
+        type="button"
+        class="opener"
+        data-way={keyOf(way)}
+        onClick={() => {
+          opened.value = true;
+          // What was asked for is where one goes on typing.
+          requestAnimationFrame(() => requestAnimationFrame(() => focusOn(way)));
+        }}
+      >
         + {label.toLowerCase()}
         {schema.description && <span class="about"> {schema.description}</span>}
       </button>

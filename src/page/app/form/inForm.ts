@@ -10,6 +10,7 @@ export function inForm(words: string): string {
     )
     .replace(/\b(\w+): \{ (\w+: [^{}]*) \}/g, (_, key, rest) => `“${inWords(key)}” (${parts(rest)})`)
     .replace(/\{ (\w+: [^{}]*) \}/g, (_, rest) => parts(rest))
+    .replace(/^(\w+) cannot be empty; it must be [^;]*$/, (_, key) => `“${inWords(key)}” is not filled in yet`)
     .replace("; it must be keys and values", "; it is filled in part by part")
     .replace(/\badd (\w+):(?=$|[;,.]| and\b)/g, (_, key) => `fill in “${inWords(key)}”`)
     .replace(/\b([a-z]\w*):(?=$|[;,.]| (?:and|is|both)\b)/g, (_, key) => `“${inWords(key)}”`);

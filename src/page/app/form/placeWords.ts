@@ -12,7 +12,8 @@ export function placeWords(way: Way, nodes: Pick<Nodes, "words">): string {
   let keys: string[] = [];
   for (const [depth, step] of way.entries()) {
     if (typeof step === "string") {
-      keys.push(inWords(step));
+      // Its owner's names are nobody's to spell anew.
+      keys.push(way[depth - 1] === "printers" ? `“${step}”` : inWords(step));
       continue;
     }
     const at = way.slice(0, depth + 1);

@@ -1,3 +1,4 @@
+import { fromMm } from "../../../quantity/length.js";
 import type { Way } from "../../file/edit.js";
 import { type Schema, scalar } from "../../schema.js";
 
@@ -18,3 +19,9 @@ export function bareUnit(way: Way, schema: Schema, units: "mm" | "in"): string |
   // Lengths are numbers first, and words where a unit or a fraction is written; names are words first.
   return Array.isArray(schema.type) && schema.type[0] === "number" ? units : undefined;
 }
+
+/** What is taken where a field is left out, in the unit in which one would fill it in. */
+export const inFileUnits = (description: string, units: "mm" | "in"): string =>
+  units === "in" && description.includes("when left out")
+    ? description.replace(/(\d+(?:\.\d+)?) mm\b/g, (_, mm) => `${Number(fromMm(Number(mm), "in").toFixed(3))} in`)
+    : description;

@@ -3,7 +3,7 @@ import { useEffect } from "preact/hooks";
 import { stemOf } from "../../../printing/stem.js";
 import { chosenOf } from "../ask/fields.js";
 import { beginnings } from "../begin/texts.js";
-import { add, type Desk, remove } from "../desk.js";
+import { add, type Desk, freeName, remove } from "../desk.js";
 import type { FileDocument } from "../document.js";
 import { FileView } from "../FileView.js";
 import { hand } from "../hand.js";
@@ -22,7 +22,7 @@ export function OwnSheets({ desk, view }: OwnSheetsProps) {
   useEffect(() => {
     const names = own.map(sheetOf);
     if (names.length > 0 && !names.includes(sheet.peek())) sheet.value = names[0] ?? "";
-  }, [own.length]);
+  }, [own.map(sheetOf).join("/")]);
   return (
     <>
       {own.map((document) => (
@@ -58,10 +58,7 @@ function Copy({ desk, view: { sheet } }: OwnSheetsProps) {
   const text = sheets[from] ?? "";
   const title = (name: string) => /^title: (.*)$/m.exec(sheets[name] ?? "")?.[1] ?? name;
   const copy = () => {
-    const taken = new Set(desk.documents.peek().map(({ name }) => name.peek()));
-    let name = `my-${from}.yaml`;
-    for (let n = 2; taken.has(name); n++) name = `my-${from}-${n}.yaml`;
-    show(add(desk, "sheet", name, text), sheet);
+    show(add(desk, "sheet", freeName(desk, `my-${from}.yaml`), text), sheet);
   };
   return (
     <div class="copy">
