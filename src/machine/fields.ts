@@ -3,7 +3,7 @@ import { parseAngle } from "../quantity/angle.js";
 import { drillNamed } from "../quantity/drill.js";
 import { parseDiametralPitch } from "../quantity/gear.js";
 import { type LengthUnit, parseLength } from "../quantity/length.js";
-import { parseNumber, splitUnit } from "../quantity/number.js";
+import { parseNumber, parseTurns, splitUnit } from "../quantity/number.js";
 import { parsePair } from "../quantity/pair.js";
 import { parseSpeed } from "../quantity/speed.js";
 import { parseThreadsPerInch } from "../quantity/thread.js";
@@ -169,11 +169,8 @@ export const turnsFault = (value: number): Fault | undefined =>
       ? ["nobody sees so small a part of a turn", "check the decimal point"]
       : undefined;
 
-/** Turns of a handwheel, in parts too. */
-export const turns = readAs(z.number(), (value, refuse): number => {
-  const fault = turnsFault(value);
-  return fault ? refuse(...fault) : value;
-});
+/** Turns of a handwheel, in parts too: 0.125, 0,125 or 1/8. */
+export const turns = quantity("a count of turns", "1.25, 1,25 or 1 1/4", parseTurns, turnsFault);
 
 const wordsAsRead = z.union([z.string(), z.number()]);
 export const words = z.pipe(wordsAsRead, z.transform(String));

@@ -4,14 +4,14 @@ import { study } from "../../feed/study.js";
 import { unknownDoubt } from "../../findings/unknownDoubt.js";
 import { formatDoubted, formatSize } from "../../quantity/format.js";
 import { parseLength } from "../../quantity/length.js";
-import { parseNumber } from "../../quantity/number.js";
+import { parseNumber, parseTurns } from "../../quantity/number.js";
 import type { ReadingsAsked, ReadingsSoFar } from "./protocol.js";
 
 /** What readings say while they are being taken: a row that is not whole yet is left out. */
 export function readingsSoFar({ units, gauge, gaugeError, temperature, rows }: ReadingsAsked): ReadingsSoFar {
   const length = (words: string) => (words.trim() === "" ? undefined : parseLength(words, units));
   const whole = rows.flatMap(({ turns, travel, back }, row) => {
-    const [turn, out] = [parseNumber(turns), length(travel)];
+    const [turn, out] = [parseTurns(turns), length(travel)];
     return turn === undefined || out === undefined ? [] : [{ row, turn, out, back: length(back) }];
   });
   const graduation = length(gauge);
