@@ -347,6 +347,7 @@ export type Gaps = {
   "dials.rows close exactly": "n" | "divisions";
   "dials.rows close within doubt": "n" | "error";
   "dials.rows do not close": "most" | "n" | "error";
+  "dials.rows not reached": "n";
   "dials.travel not stated": "travel";
   "dials.of travel": "travel";
   "dials.feed doubt": "off" | "over";
@@ -2009,6 +2010,7 @@ const en: Readonly<Record<Key, Text>> = {
   "dials.rows close exactly": "{n} rows, one for each of {n} turns: closes exactly after {divisions} divisions",
   "dials.rows close within doubt": "{n} rows, one for each of {n} turns: closes as well as the feed is known; {error}",
   "dials.rows do not close": "does not close in {most} rows or fewer; with {n} rows it {error}",
+  "dials.rows not reached": "the travel ends before row {n} begins: one row serves",
   "dials.travel not stated": "{travel} of travel (none stated)",
   "dials.of travel": "{travel} of travel",
   "dials.feed doubt": "the feed itself is known to ± {off} over {over}",
@@ -3668,6 +3670,7 @@ const de: Readonly<Record<Key, Text>> = {
   "dials.rows close exactly": "{n} Reihen, eine für jede von {n} Umdrehungen: geht nach {divisions} Skalenteilen genau auf",
   "dials.rows close within doubt": "{n} Reihen, eine für jede von {n} Umdrehungen: geht so gut auf, wie der Weg je Umdrehung bekannt ist; {error}",
   "dials.rows do not close": "geht in höchstens {most} Reihen nicht auf; mit {n} Reihen: {error}",
+  "dials.rows not reached": "der Weg endet, bevor Reihe {n} beginnt: eine Reihe genügt",
   "dials.travel not stated": "{travel} Weg (keiner angegeben)",
   "dials.of travel": "{travel} Weg",
   "dials.feed doubt": "der Weg je Umdrehung selbst ist auf ± {off} über {over} bekannt",

@@ -144,3 +144,20 @@ test("an error too small for the figures shown is never a bare nought", () => {
   const [even] = choicesFor(measured(2.54002, 0.001), "travel", drum(40, { divisions: 0.02, closure: "even" }), metric);
   expect(even?.remarks[0]).toContain("reads under 0.0001 mm too little each turn; under 0.001 mm over 25 mm");
 });
+
+test("a row that the travel never reaches is on no dial, not where the file asks for rows either", () => {
+  const options = { ...metric, stripLength: 180, travel: 60 };
+  const wish = drum(58, { divisions: 1, closure: "rows" });
+  const [row, ...others] = choicesFor(measured(82.5, 0.86), "travel", wish, options);
+  expect(row).toMatchObject({ closure: "true", rows: 1 });
+  expect(row?.remarks[0]).toBe("the travel ends before row 2 begins: one row serves");
+  for (const { rows } of others) expect(rows).toBe(1);
+  // As soon as it is reached there is one.
+  expect(choicesFor(measured(82.5), "travel", wish, { ...options, travel: 83 })[0]).toMatchObject({ rows: 2 });
+  fc.assert(
+    fc.property(feeds, fc.double({ min: 0.2, max: 80, noNaN: true }), (perTurn, travel) => {
+      const all = choicesFor(measured(perTurn), "travel", drum(40), { ...metric, travel });
+      for (const { rows } of all) if (rows > 1) expect((rows - 1) * perTurn).toBeLessThan(travel);
+    }),
+  );
+});
