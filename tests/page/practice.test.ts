@@ -166,6 +166,17 @@ describe("what the sheet answers is right in the page", () => {
     expect((await ask("mark", files(text), { at, given: { words: answer } })).said).toBe("Right.");
   });
 
+  test("a whole number alone is asked whether it counts turns or eighths", async () => {
+    const text = `kind: drill\n${demo.replace(/^kind:.*\n/gm, "")}`;
+    const seen = await ask("exercises", files(text), {});
+    const at = seen.findIndex(({ question }) => question.includes("in eighths"));
+    expect(seen[at]?.unit).toBe("turns, eighths");
+    const mark = (words: string) => ask("mark", files(text), { at, given: { words } });
+    expect(await mark("1")).toEqual({ said: "1 turns, or 1 eighths? Write which." });
+    expect((await mark(await ask("solve", files(text), { at }))).right).toBe(true);
+    expect((await mark("40 turns")).right).toBe(false);
+  });
+
   test.each([
     ["2 turns and 5 eighths: 0.1 mm too deep", 2.625],
     ["5 eighths", 0.625],
@@ -183,6 +194,15 @@ describe("what the sheet answers is right in the page", () => {
 });
 
 describe("a wheel in hand", () => {
+  test("beyond its travel that is said at once, and its dial has no row that is never reached", async () => {
+    const text = `name: D\nkind: drill\nhandwheels: [{ name: Quill, travel: 60, feed: 82.5, dial: { shape: drum, diameter: 58, width: 12, divisions: 1 } }]\n`;
+    const at = async (turns: number) =>
+      (await ask("standing", files(text), { wheel: "Quill", turned: { turns, slack: 0 } }))?.beyond;
+    expect(await at(60 / 82.5)).toBeUndefined();
+    expect(await at(61 / 82.5)).toBe("beyond its travel of 60 mm");
+    expect((await ask("dial", files(text), { wheel: "Quill" })).dial?.rows.length).toBe(1);
+  });
+
   test("turned back, its slide stands still until the lost motion is through", async () => {
     const { dial } = await ask("dial", files(demo), { wheel: "Cross slide" });
     const lost = dial?.lost.turns ?? Number.NaN;

@@ -77,7 +77,8 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
       requestAnimationFrame(() => requestAnimationFrame(focus));
     }
   };
-  const doubted = new Set(answer.value?.places.filter((place) => place.doubted).map(({ row }) => row));
+  const marked = answer.value?.places ?? [];
+  const doubted = new Set(marked.filter(({ doubted, back }) => doubted || back !== undefined).map(({ row }) => row));
   return (
     <fieldset class="readings" data-way={keyOf(way)} id={idOf(way)}>
       <legend>Readings</legend>
@@ -208,7 +209,7 @@ function Leftover({ so }: { readonly so: ReadingsSoFar | undefined }) {
   if (so === undefined || so.places.length === 0) return <p class="so">Three readings make a line.</p>;
   const turns = so.places.map(({ turn }) => turn);
   const [from, to] = [Math.min(...turns), Math.max(...turns)];
-  const most = Math.max(...so.places.map(({ off }) => Math.abs(off)), 1e-6);
+  const most = Math.max(...so.places.flatMap(({ off, back = 0 }) => [Math.abs(off), Math.abs(back)]), 1e-6);
   const x = (turn: number) => 10 + ((turn - from) / (to - from || 1)) * (WIDTH - 20);
   const y = (off: number) => HEIGHT / 2 - (off / most) * (HEIGHT / 2 - 14);
   return (
@@ -221,10 +222,11 @@ function Leftover({ so }: { readonly so: ReadingsSoFar | undefined }) {
       <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label="What each reading is off the line">
         <title>What each reading is off the line</title>
         <line x1="10" x2={WIDTH - 10} y1={HEIGHT / 2} y2={HEIGHT / 2} class="axis" />
-        {so.places.map(({ row, turn, off, doubted }) => (
+        {so.places.map(({ row, turn, off, doubted, back }) => (
           <g key={row}>
             <line x1={x(turn)} x2={x(turn)} y1={HEIGHT / 2} y2={y(off)} class="thin" />
             <circle cx={x(turn)} cy={y(off)} r={doubted ? 7 : 3} class={doubted ? "open" : "dot"} />
+            {back !== undefined && <circle cx={x(turn)} cy={y(back)} r="7" class="open" />}
           </g>
         ))}
         <text x="10" y="11">

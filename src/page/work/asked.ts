@@ -12,7 +12,7 @@ import { speedFor, speedForHole } from "../../findings/speedChoice.js";
 import { BY_HAND, byHandOnly, makesHoles, usesOf } from "../../findings/uses.js";
 import { formatBound, formatFixed, formatSize } from "../../quantity/format.js";
 import { parseLength } from "../../quantity/length.js";
-import { wheelNamed } from "./inHand.js";
+import { beyondTravel, wheelNamed } from "./inHand.js";
 import type { Answered, AnswerTo, Asked } from "./protocol.js";
 
 const nothing = (...said: string[]): Answered => ({ said, working: [] });
@@ -31,18 +31,17 @@ export function distanceAnswer(
   if (mm === undefined || mm < 0)
     return nothing(`Write a distance, as ${units === "mm" ? "12.5" : "1/2"}; a bare number is in ${units}.`);
   const setting = settingToRead(found, mm);
-  const { reading, handwheel } = found;
+  const { reading } = found;
   if (setting === undefined || reading === undefined) return nothing(`The feed of ${wheel} is not known yet.`);
   const doubt = doubtToRead(found, mm);
+  const beyond = beyondTravel(found, mm / reading.perTurn, units);
   return {
     said: [
       settingWords(found, setting),
       ...(doubt === undefined
         ? ["how well the feed is known nothing tells: measure the part"]
         : [`± ${formatBound(doubt, units)}, come to from one side`]),
-      ...(handwheel.travel !== undefined && mm / reading.factor > handwheel.travel + 1e-9
-        ? [`beyond its travel of ${formatSize(handwheel.travel, units)}`]
-        : []),
+      ...(beyond === undefined ? [] : [beyond]),
     ],
     working: [
       `${formatSize(mm, units, 3)} ÷ ${formatSize(reading.perTurn, units, 5)} a turn = ${formatFixed(setting.turns, 3)} turns`,

@@ -41,9 +41,9 @@ function seen(wanted: WantedSetting | WantedNumber | WantedPosition, findings: F
       sheet: use === "drilling" ? "drilling-card" : "belt-card",
     } as const;
   if (wanted.by === "number") {
-    const { of, shownBy } = wanted;
+    const { shownBy } = wanted;
     return {
-      ...{ by: wanted.by, unit: of === "length" ? unitName(findings.machine.units) : of },
+      ...{ by: wanted.by, unit: unitAsked(wanted, findings.machine.units) },
       ...(shownBy && { wheel: shownBy.wheel, from: shownBy.turns }),
     } as const;
   }
@@ -51,6 +51,11 @@ function seen(wanted: WantedSetting | WantedNumber | WantedPosition, findings: F
   // Where one begins too far on, the line that was meant must be told.
   return { by: wanted.by, wheel, from, ...(from > 0 && { stands: lineMeant(findings, wheel, turns) }) } as const;
 }
+
+/** Turns that are asked for in eighths may be written in either. */
+const byEighths = ({ of, step }: WantedNumber): boolean => of === "turns" && step?.of === "eighth";
+const unitAsked = (wanted: WantedNumber, units: Units): string =>
+  wanted.of === "length" ? unitName(units) : byEighths(wanted) ? "turns, eighths" : wanted.of;
 
 function lineMeant(findings: Findings, name: string, turns: number): string {
   const wheel = wheelNamed(findings, name);
@@ -87,6 +92,9 @@ function turnedMark(wanted: WantedSetting, given: Given): Marked {
 
 function numberMark(wanted: WantedNumber, given: Given, units: Units): Marked {
   const words = "words" in given ? given.words : "";
+  // A whole number alone might be either, and be marked as what was not meant.
+  if (byEighths(wanted) && /^\s*[1-9]\d*\s*$/.test(words))
+    return { said: `${words.trim()} turns, or ${words.trim()} eighths? Write which.` };
   const value = numberWritten(words, wanted.of, units);
   if (value === undefined) return { said: `Write ${exampleOf(wanted.of, units)}.` };
   const { right, off, steps } = markNumber(wanted, value);

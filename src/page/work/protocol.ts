@@ -156,6 +156,8 @@ export type ReadingsSoFar = {
     readonly turn: number;
     readonly off: number;
     readonly doubted: boolean;
+    /** By how much the reading on the way back is off the line of its own, where it does not belong to the others. */
+    readonly back?: number;
   }[];
   readonly most: string;
   readonly words: readonly string[];
@@ -172,8 +174,13 @@ export type DialSeen = {
   readonly unit: string;
 };
 
-/** Where a wheel stands, so many turns from zero. */
-export type WheelStanding = { readonly figure?: string; readonly row?: number; readonly travel: string };
+/** Where a wheel stands, so many turns from zero. `beyond`: that its slide cannot be there. */
+export type WheelStanding = {
+  readonly figure?: string;
+  readonly row?: number;
+  readonly travel: string;
+  readonly beyond?: string;
+};
 
 /** An exercise as it is put. `wheel`, `from`: the wheel that it is about, and the turns at which it stands to begin with. `stands`: what must
  *  be known beside the question. `sheet`: the one to look at. */

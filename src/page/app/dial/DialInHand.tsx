@@ -120,7 +120,11 @@ function Turning({ hand, wheel, dial, standing, free }: TurningProps) {
         name={wheel}
         dial={dial}
         turns={turns}
-        told={[counted, shown, ...(free ? [`the slide has gone ${standing?.travel ?? ""}`] : [])].join(", ")}
+        told={[
+          counted,
+          shown,
+          ...(free ? [`the slide has gone ${standing?.travel ?? ""}`, standing?.beyond ?? []].flat() : []),
+        ].join(", ")}
         onTurn={by}
         onLine={line}
       />

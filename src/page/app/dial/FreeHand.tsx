@@ -41,6 +41,7 @@ export function FreeHand({ desk, hand, wheel, dial, standing }: FreeHandProps) {
           </>
         )}
         the slide has gone {standing?.travel ?? "–"}
+        {standing?.beyond !== undefined && <b class="beyond">{standing.beyond}</b>}
         {hand.turned.value.slack > 1e-9 && (
           <small>
             turned back: the slide waits

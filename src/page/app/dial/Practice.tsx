@@ -17,8 +17,8 @@ export function Question({ practising: { all, at, exercise, tryOf } }: PracticeP
       <Tally
         at={at}
         marks={all.map((one) => {
-          const { marked, counts = false } = tryOf(one);
-          return { tried: marked?.right !== undefined, right: counts };
+          const { tried = false, counts = false } = tryOf(one);
+          return { tried, right: counts };
         })}
       />
       <p class="question" id="question">
@@ -31,7 +31,7 @@ export function Question({ practising: { all, at, exercise, tryOf } }: PracticeP
 
 /** Where it is answered and marked. */
 export function Answer({ practising }: PracticeProps) {
-  const { all, at, exercise, now, go, begin, mark, solve } = practising;
+  const { all, at, exercise, now, tryOf, go, begin, mark, anew, solve } = practising;
   if (exercise === undefined) return null;
   return (
     <section class="answering" aria-label="Your answer">
@@ -78,6 +78,11 @@ export function Answer({ practising }: PracticeProps) {
         <button type="button" disabled={at + 1 >= all.length} onClick={() => go(at + 1)}>
           the next one
         </button>
+        {all.some((one) => tryOf(one).tried) && (
+          <button type="button" onClick={anew}>
+            all anew
+          </button>
+        )}
       </p>
     </section>
   );
