@@ -194,6 +194,17 @@ describe("what the sheet answers is right in the page", () => {
 });
 
 describe("a wheel in hand", () => {
+  test("without a dial it says what it lacks, or why none is made, as its file is told", async () => {
+    const drum = "dial: { shape: drum, diameter: 38, width: 9 }";
+    const why = async (wheel: string) =>
+      (await ask("dial", files(`name: L\nhandwheels: [{ name: S, ${wheel} }]\n`), { wheel: "S" })).why;
+    expect(await why(drum)).toMatch(/^S has no feed yet/);
+    expect(await why("feed: 2")).toMatch(/^S has no dial yet/);
+    const scattered = `feed: { readings: { gauge: 0.01, turns: [0, 1, 2, 3, 4], travel: [0, 2.3, 3.8, 6.2, 7.7] } }`;
+    expect(await why(`${scattered}, ${drum}`)).toMatch(/^no dial is made for "S": its feed is in doubt by .*; measure/);
+    expect(await why(`feed: 2, ${drum}`)).toBeUndefined();
+  });
+
   test("beyond its travel that is said at once, and its dial has no row that is never reached", async () => {
     const text = `name: D\nkind: drill\nhandwheels: [{ name: Quill, travel: 60, feed: 82.5, dial: { shape: drum, diameter: 58, width: 12, divisions: 1 } }]\n`;
     const at = async (turns: number) =>

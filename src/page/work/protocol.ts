@@ -93,8 +93,11 @@ export type Work = {
     readonly answer: { readonly files: readonly Made[]; readonly why: readonly string[] };
   };
   readonly readings: { readonly asked: ReadingsAsked; readonly answer: ReadingsSoFar };
-  /** The dial of a wheel; absent where it has none. */
-  readonly dial: { readonly asked: { readonly wheel: string }; readonly answer: { readonly dial?: DialSeen } };
+  /** The dial of a wheel; where it has none, why. */
+  readonly dial: {
+    readonly asked: { readonly wheel: string };
+    readonly answer: { readonly dial?: DialSeen; readonly why?: string };
+  };
   readonly standing: {
     readonly asked: { readonly wheel: string; readonly turned: Turned };
     readonly answer: WheelStanding | undefined;

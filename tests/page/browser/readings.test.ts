@@ -62,7 +62,7 @@ describe.runIf(hasBrowser)("readings typed at the machine, on a telephone", () =
       await page.keyboard.type((Number(at === 3 ? "23.93" : reading) + 0.1).toFixed(2));
       await page.keyboard.press("Enter");
     }
-    await expect.poll(() => so.textContent()).toContain("lost motion 0.100 mm");
+    await expect.poll(() => so.textContent()).toMatch(/lost motion 0\.1000 ±\s0\.00\d+ mm/);
     const { handwheels } = parse(await text());
     expect(handwheels[0].feed.readings).toEqual({
       gauge: 0.01,

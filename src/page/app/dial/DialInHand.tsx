@@ -3,6 +3,8 @@ import type { JSX } from "preact";
 import { useMemo } from "preact/hooks";
 import type { DialSeen, WheelStanding } from "../../work/protocol.js";
 import type { Desk } from "../desk.js";
+import { inForm } from "../form/inForm.js";
+import { inPage } from "../inPage.js";
 import { newest, useStopped } from "../worker.js";
 import { Card } from "./Card.js";
 import { FreeHand } from "./FreeHand.js";
@@ -69,7 +71,7 @@ export function DialInHand({ desk }: { readonly desk: Desk }) {
             </p>
           )}
           {dial === undefined ? (
-            <p class="lacking">This wheel has no dial yet: give it a feed, and a dial with its sizes.</p>
+            <p class="lacking">{inForm(inPage(asking.dial.answer.value?.why ?? "This file has no handwheel yet"))}.</p>
           ) : (
             <Folded words={free ? undefined : `Dial of the ${wheel.value}`}>
               <Turning hand={hand} wheel={wheel.value} dial={dial} standing={standing} free={free} />
