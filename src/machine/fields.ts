@@ -108,8 +108,9 @@ const tooShort = ({ value }: { readonly value: number }): Fault | undefined =>
 const notPositive = ({ value }: { readonly value: number }): Fault | undefined =>
   value > 0 ? undefined : ["the value must be more than zero", "measure it again, and mind the sign"];
 
+const LENGTHS = "38, 38 mm, 1.5 in or 3/8 in";
 const lengthOf = (faultOf: (length: LengthText) => Fault | undefined) =>
-  quantity("a length", "38, 38 mm, 1.5 in or 3/8 in", parseFileLength, faultOf);
+  quantity("a length", LENGTHS, parseFileLength, faultOf);
 
 /** A feed that no handwheel has; threads to the inch neither. */
 const tooFar = ({ value }: { readonly value: number }): Fault | undefined =>
@@ -117,6 +118,14 @@ const tooFar = ({ value }: { readonly value: number }): Fault | undefined =>
 
 /** Zero and less included. */
 export const anyLength = lengthOf(tooLong);
+/** A reading, or an empty place where none was taken. */
+export const reading = readAs(z.union([z.number(), z.string(), z.null()]), (input, refuse): LengthText | undefined => {
+  if (input === null || String(input).trim() === "") return undefined;
+  const value = parseFileLength(String(input));
+  if (value === undefined) return refuse(`${quoted(input)} is not a length`, `write it as ${LENGTHS}`);
+  const fault = tooLong(value);
+  return fault ? refuse(...fault) : value;
+});
 const sized = (value: LengthText): Fault | undefined => tooLong(value) ?? tooShort(value) ?? notPositive(value);
 export const length = lengthOf(sized);
 /** A drill by its diameter, or by the name stamped on it: no. 21, letter F. */

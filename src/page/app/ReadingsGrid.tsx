@@ -53,6 +53,9 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
     // Who changes his mind about the way back has taken none.
     if (column === "return" && words === "" && !others) takeOut(form, [...way, column]);
     else put(form, [...way, column, row], words, true);
+    // A turn whose reading is still to come has an empty one.
+    if (column === "turns" && nodes.peek().value([...way, "travel", row]) === undefined)
+      put(form, [...way, "travel", row], "", true);
   };
   const places = columns.flatMap((column) => rows.value.map((row, at) => ({ column, at, typed: row[column] !== "" })));
   const begun = new Set(places.filter(({ typed }) => typed).map(({ column }) => column));
