@@ -299,7 +299,6 @@ export type Gaps = {
   "dials.reads too much": "turn" | "error" | "travel";
   "dials.reads too little": "turn" | "error" | "travel";
   "dials.feed not given": "names";
-  "dials.feed off": "doubt" | "travel";
   "dials.measured only": never;
   "dials.wave": never;
   "dials.vernier of over": "parts" | "spans" | "count";
@@ -1962,7 +1961,6 @@ const en: Readonly<Record<Key, Text>> = {
   "dials.reads too much": "reads {turn} too much each turn, {error} over {travel}",
   "dials.reads too little": "reads {turn} too little each turn, {error} over {travel}",
   "dials.feed not given": "How well the feed is known is not given: {names}.",
-  "dials.feed off": "the feed itself may be off by {doubt} over {travel}",
   "dials.measured only": "no more of its travel was measured, and nothing is known beyond",
   "dials.wave": "Unevenly spaced on purpose: the measured once-per-turn error is built in. Its zero belongs where the wheel stood at turn 0 of the readings.",
   "dials.vernier of over": "Vernier of {parts} over {spans} divisions: reads {count}",
@@ -3622,7 +3620,6 @@ const de: Readonly<Record<Key, Text>> = {
   "dials.reads too much": "zeigt je Umdrehung {turn} zu viel, {error} auf {travel}",
   "dials.reads too little": "zeigt je Umdrehung {turn} zu wenig, {error} auf {travel}",
   "dials.feed not given": "Wie genau der Weg je Umdrehung bekannt ist, ist nicht angegeben: {names}.",
-  "dials.feed off": "der Weg je Umdrehung selbst kann um {doubt} auf {travel} falsch sein",
   "dials.measured only": "mehr vom Weg wurde nicht gemessen, darüber hinaus ist nichts gesagt",
   "dials.wave": "Mit Absicht ungleich geteilt: der gemessene Fehler innerhalb der Umdrehung ist eingerechnet. Die Null gehört dorthin, wo das Handrad bei Umdrehung 0 der Ablesungen stand.",
   "dials.vernier of over": "Nonius mit {parts} Teilen auf {spans} Skalenteile: zeigt {count}",

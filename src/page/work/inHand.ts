@@ -1,21 +1,15 @@
 import { doubtOver } from "../../feed/doubtOver.js";
+import { beyondTravel } from "../../findings/beyondTravel.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { remarks } from "../../findings/remarks.js";
 import { settingToRead, tenthOfDivision } from "../../findings/settings.js";
 import { figureUnit, shownAt } from "../../findings/settingWords.js";
-import type { Units } from "../../machine/machine.js";
-import { formatDoubted, trimmedSize } from "../../quantity/format.js";
+import { formatDoubted } from "../../quantity/format.js";
 import type { Turned } from "../../student/marking.js";
 import type { DialSeen, WheelStanding } from "./protocol.js";
 
 export const wheelNamed = (findings: Findings | undefined, name: string): HandwheelFinding | undefined =>
   findings?.handwheels.find(({ handwheel }) => handwheel.name === name);
-
-/** That so many turns are more than the slide goes; undefined where they are not, or nobody has said how far it goes. */
-export const beyondTravel = ({ handwheel: { travel }, feed }: HandwheelFinding, turns: number, units: Units) =>
-  travel !== undefined && feed !== undefined && turns * feed.perTurn > travel + 1e-9
-    ? `beyond its travel of ${trimmedSize(travel, units)}`
-    : undefined;
 
 /** Turns of lost motion where nobody measured any, so that a dial is not believed whichever side one comes from. Own choice. */
 const SUPPOSED_LOST = 0.1;

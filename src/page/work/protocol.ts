@@ -114,7 +114,12 @@ export type Work = {
   /** What can be asked about speeds. */
   readonly choices: {
     readonly asked: Record<never, never>;
-    readonly answer: { readonly materials: readonly string[]; readonly operations: readonly string[] };
+    readonly answer: {
+      readonly materials: readonly string[];
+      readonly operations: readonly string[];
+      /** Those whose diameter may be a drill's name. */
+      readonly holes: readonly string[];
+    };
   };
   /** Every quantity whose working can be shown, and what of this file has it. */
   readonly explainable: { readonly asked: Record<never, never>; readonly answer: readonly Explainable[] };
