@@ -1,4 +1,5 @@
 import type { Explainable } from "../../answers/explained.js";
+import type { Laid } from "../../answers/laid.js";
 import type { Measured } from "../../answers/verified.js";
 import type { Use } from "../../findings/uses.js";
 import type { Format } from "../../output/formats.js";
@@ -126,7 +127,7 @@ export type Work = {
   /** How a number came about. `of`: of one thing alone; of all that have the quantity when left out. */
   readonly explain: {
     readonly asked: { readonly quantity: string; readonly of?: string };
-    readonly answer: AnsweredLines;
+    readonly answer: AnsweredParts;
   };
   /** Of each wheel that has a dial, what a caliper can be laid on. */
   readonly measures: { readonly asked: Record<never, never>; readonly answer: readonly WheelMeasures[] };
@@ -140,7 +141,7 @@ export type Work = {
   /** Changes of this drive, in the words in which one asks for them. */
   readonly wishes: { readonly asked: Record<never, never>; readonly answer: readonly string[] };
   /** Speeds, belts and choices as the drive is and as it would be. */
-  readonly suppose: { readonly asked: { readonly wishes: readonly string[] }; readonly answer: AnsweredLines };
+  readonly suppose: { readonly asked: { readonly wishes: readonly string[] }; readonly answer: AnsweredParts };
   readonly speed: {
     readonly asked: { readonly material: string; readonly operation: string; readonly diameter: string };
     readonly answer: Answered;
@@ -217,6 +218,9 @@ export type Answered = {
 
 /** Lines as the command prints them; or, where the question has no answer as it is put, what is wrong and what would be right. */
 export type AnsweredLines = { readonly lines: readonly string[]; readonly refused?: string };
+
+/** The same in parts, to be set as tables. */
+export type AnsweredParts = { readonly parts: readonly Laid[]; readonly refused?: string };
 
 /** What a caliper can be laid on of a wheel's dial. */
 export type WheelMeasures = {
