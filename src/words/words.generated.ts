@@ -1659,6 +1659,40 @@ export type Gaps = {
   "no room.larger cover": never;
   "no room.bars": never;
   "no room.words of bars": never;
+  "practice.unit turns": never;
+  "practice.unit eighths": never;
+  "practice.unit lines": never;
+  "practice.right": never;
+  "practice.not marked": never;
+  "practice.line meant": "figure" | "unit" | "turns";
+  "practice.line meant in row": "figure" | "unit" | "row" | "turns";
+  "practice.turn the dial": never;
+  "practice.too many": "counted";
+  "practice.too few": "counted";
+  "practice.too far": "counted";
+  "practice.short": "counted";
+  "practice.too much": "length";
+  "practice.too little": "length";
+  "practice.too much or far": "much" | "counted";
+  "practice.and also": "one" | "other";
+  "practice.waits too": "off";
+  "practice.waits": never;
+  "practice.which": "n";
+  "practice.write": "example";
+  "practice.turns as": never;
+  "practice.lines as": never;
+  "practice.length as mm": never;
+  "practice.length as in": never;
+  "practice.choose": never;
+  "practice.nowhere": never;
+  "practice.there is one": never;
+  "practice.no place": never;
+  "practice.too fast": "counted";
+  "practice.too slow": "counted";
+  "practice.part of turn": "part";
+  "practice.part of line": "part";
+  "practice.part of eighth": "part";
+  "practice.positions": "n";
 };
 export type Key = keyof Gaps;
 /** One text, or one for each form of the plural. */
@@ -3321,6 +3355,40 @@ const en: Readonly<Record<Key, Text>> = {
   "no room.larger cover": "give it more room: drive: cover: in the machine file, card: in a template of your own, or larger paper",
   "no room.bars": "the bars of the printer check have no room",
   "no room.words of bars": "the words of the printer check have no room between its bars",
+  "practice.unit turns": "turns",
+  "practice.unit eighths": "turns, eighths",
+  "practice.unit lines": "lines",
+  "practice.right": "Right.",
+  "practice.not marked": "Nothing can be marked here.",
+  "practice.line meant": "The right line was {figure} {unit}, after {turns}.",
+  "practice.line meant in row": "The right line was {figure} {unit}, row {row}, after {turns}.",
+  "practice.turn the dial": "Turn the dial.",
+  "practice.too many": "{counted} too many",
+  "practice.too few": "{counted} too few",
+  "practice.too far": "{counted} too far",
+  "practice.short": "{counted} short",
+  "practice.too much": "{length} too much",
+  "practice.too little": "{length} too little",
+  "practice.too much or far": "{much}: {counted}",
+  "practice.and also": "{one}, and {other}",
+  "practice.waits too": "{off}; and you came back to it, and the slide waits: go back half a turn and come on.",
+  "practice.waits": "The line is right, but you came back to it, and the slide waits: go back half a turn and come on.",
+  "practice.which": "{n} turns, or {n} eighths? Write which.",
+  "practice.write": "Write {example}.",
+  "practice.turns as": "turns, as 2.5, 2 5/8, or 2 turns and 5 eighths",
+  "practice.lines as": "a number, as 2.5",
+  "practice.length as mm": "a length, as 2.5",
+  "practice.length as in": "a length, as 1/8",
+  "practice.choose": "Choose a position.",
+  "practice.nowhere": "nowhere: ask",
+  "practice.there is one": "There is a place for the belt.",
+  "practice.no place": "That is no place for it.",
+  "practice.too fast": "{counted} too fast.",
+  "practice.too slow": "{counted} too slow.",
+  "practice.part of turn": "{part} of a turn",
+  "practice.part of line": "{part} of a line",
+  "practice.part of eighth": "{part} of an eighth",
+  "practice.positions": {"one":"{n} position","other":"{n} positions"},
 };
 
 const de: Readonly<Record<Key, Text>> = {
@@ -4980,6 +5048,40 @@ const de: Readonly<Record<Key, Text>> = {
   "no room.larger cover": "mehr Platz geben: drive: cover: in der Maschinendatei, card: in einer eigenen Vorlage, oder größeres Papier",
   "no room.bars": "die Balken der Druckerprobe haben keinen Platz",
   "no room.words of bars": "die Wörter der Druckerprobe haben zwischen den Balken keinen Platz",
+  "practice.unit turns": "Umdrehungen",
+  "practice.unit eighths": "Umdrehungen, Achtel",
+  "practice.unit lines": "Teilstriche",
+  "practice.right": "Richtig.",
+  "practice.not marked": "Hier lässt sich nichts bewerten.",
+  "practice.line meant": "Der richtige Teilstrich war {figure} {unit}, nach {turns}.",
+  "practice.line meant in row": "Der richtige Teilstrich war {figure} {unit}, Reihe {row}, nach {turns}.",
+  "practice.turn the dial": "Dreh die Skala.",
+  "practice.too many": "{counted} zu viel",
+  "practice.too few": "{counted} zu wenig",
+  "practice.too far": "{counted} zu weit",
+  "practice.short": "{counted} zu kurz",
+  "practice.too much": "{length} zu viel",
+  "practice.too little": "{length} zu wenig",
+  "practice.too much or far": "{much}: {counted}",
+  "practice.and also": "{one} und {other}",
+  "practice.waits too": "{off}; und du bist zurückgekommen, der Schlitten wartet: dreh eine halbe Umdrehung zurück und komm neu heran.",
+  "practice.waits": "Der Teilstrich stimmt, aber du bist zurückgekommen, und der Schlitten wartet: dreh eine halbe Umdrehung zurück und komm neu heran.",
+  "practice.which": "{n} Umdrehungen oder {n} Achtel? Schreib es dazu.",
+  "practice.write": "Schreib {example}.",
+  "practice.turns as": "Umdrehungen, wie 2,5, 2 5/8 oder 2 Umdrehungen und 5 Achtel",
+  "practice.lines as": "eine Zahl, wie 2,5",
+  "practice.length as mm": "eine Länge, wie 2,5",
+  "practice.length as in": "eine Länge, wie 1/8",
+  "practice.choose": "Wähl eine Stellung.",
+  "practice.nowhere": "nirgends: fragen",
+  "practice.there is one": "Es gibt einen Platz für den Riemen.",
+  "practice.no place": "Das ist kein Platz für ihn.",
+  "practice.too fast": "{counted} zu schnell.",
+  "practice.too slow": "{counted} zu langsam.",
+  "practice.part of turn": "{part} einer Umdrehung",
+  "practice.part of line": "{part} eines Teilstrichs",
+  "practice.part of eighth": "{part} eines Achtels",
+  "practice.positions": {"one":"{n} Stellung","other":"{n} Stellungen"},
 };
 
 export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> = { en, de };

@@ -4,7 +4,7 @@ import { describe, expect, test } from "vitest";
 import { usesOf } from "../../src/findings/uses.js";
 import { toNextLine } from "../../src/page/app/dial/inHand.js";
 import { answersWith } from "../../src/page/work/answers.js";
-import { NOWHERE } from "../../src/page/work/practice.js";
+import { nowhere } from "../../src/page/work/practice.js";
 import type { Files, Given } from "../../src/page/work/protocol.js";
 import { type Exercise, exercises } from "../../src/student/exercises.js";
 import { type Turned, turnedBy } from "../../src/student/marking.js";
@@ -106,7 +106,7 @@ async function asAnswered({ answer, wanted }: Exercise, machine: Files): Promise
   if (wanted.by === "number") return { words: answer };
   if (wanted.by === "position") {
     const names = wanted.positions.map(({ name }) => name);
-    return { words: names.find((name) => answer.startsWith(`${name}, `) && answer.endsWith("rpm")) ?? NOWHERE };
+    return { words: names.find((name) => answer.startsWith(`${name}, `) && answer.endsWith("rpm")) ?? nowhere() };
   }
   const { dial } = await ask("dial", machine, { wheel: wanted.wheel });
   if (dial === undefined) throw new Error("nothing to turn");
@@ -163,7 +163,16 @@ describe("what the sheet answers is right in the page", () => {
     const at = seen.findIndex(({ question }) => question.includes("in Achteln"));
     const answer = await ask("solve", files(text), { at });
     expect(answer).toMatch(/Umdrehung|Achtel/);
-    expect((await ask("mark", files(text), { at, given: { words: answer } })).said).toBe("Right.");
+    const mark = async (words: string) => (await ask("mark", files(text), { at, given: { words } })).said;
+    expect(await mark(answer)).toBe("Richtig.");
+    expect(await mark("90 Umdrehungen")).toMatch(/^\d+ Achtel zu viel\.$/);
+    expect(await mark("viel")).toMatch(/^Schreib Umdrehungen, wie 2,5/);
+    expect(await mark("1")).toBe("1 Umdrehungen oder 1 Achtel? Schreib es dazu.");
+    expect(seen[at]?.unit).toBe("Umdrehungen, Achtel");
+    const belt = seen.findIndex(({ by }) => by === "position");
+    expect(seen[belt]?.positions?.at(-1)).toBe("nirgends: fragen");
+    const tooFar = seen.find(({ stands }) => stands !== undefined);
+    expect(tooFar?.stands).toMatch(/^Der richtige Teilstrich war [\d,]+ mm, .*nach \d+ Umdrehung(en)?\.$/);
   });
 
   test("a whole number alone is asked whether it counts turns or eighths", async () => {

@@ -32,6 +32,7 @@ export function DialInHand({ desk }: { readonly desk: Desk }) {
   );
   useStopped(asking);
   const practising = usePractising(desk, hand);
+  const language = desk.machine.value.nodes.value.words(["language"]);
   const free = !hand.practising.value;
   const dial = asking.dial.answer.value?.dial;
   const standing = asking.standing.answer.value;
@@ -52,7 +53,7 @@ export function DialInHand({ desk }: { readonly desk: Desk }) {
           exercises
         </button>
       </fieldset>
-      {!free && <Question practising={practising} />}
+      {!free && <Question practising={practising} english={language === "" || language === "en"} />}
       {!free && practising.exercise?.sheet !== undefined && (
         <section class="wheel" aria-label="The card">
           <Card desk={desk} sheet={practising.exercise.sheet} key={practising.exercise.sheet} />

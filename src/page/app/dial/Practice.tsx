@@ -4,7 +4,10 @@ import { Tally } from "./Tally.js";
 type PracticeProps = { readonly practising: Practising };
 
 /** Which exercise it is, how far one is, and what is asked. */
-export function Question({ practising: { all, at, exercise, tryOf } }: PracticeProps) {
+export function Question({
+  practising: { all, at, exercise, tryOf },
+  english,
+}: PracticeProps & { readonly english: boolean }) {
   if (exercise === undefined)
     return <p class="lacking">No exercises yet: they are made of a handwheel's feed, or of the belts.</p>;
   const uses = new Set(all.map(({ use }) => use));
@@ -25,6 +28,7 @@ export function Question({ practising: { all, at, exercise, tryOf } }: PracticeP
         {exercise.question}
       </p>
       {exercise.stands !== undefined && <p>{exercise.stands}</p>}
+      {!english && <p class="about">Exercises are in the paper’s language; the page around them is English.</p>}
     </section>
   );
 }
