@@ -5,6 +5,7 @@ import { beltFinding } from "../drive/beltFinding.js";
 import type { DriveFinding } from "../drive/finding.js";
 import { rpmWords } from "../drive/rpmWords.js";
 import { changed, speedsAfter } from "../drive/suppose.js";
+import { beltSums } from "../findings/beltSums.js";
 import type { Findings } from "../findings/findings.js";
 import { limitWords } from "../findings/limits.js";
 import { diametersFor, usesOf } from "../findings/uses.js";
@@ -49,17 +50,25 @@ export function supposedLaid(findings: Findings, after: Supposed): Laid[] {
         const limit = limitWords(then, findings.machine.limits) ?? "";
         return { cells: [was.position.name, from, to, change, origin[then.from], limit] };
       }),
+      after: newSums(findings.machine, after.machine),
     },
     ...beltLengths(findings.machine, after.machine),
     ...positionsChosen(findings, after),
   ];
 }
 
+/** What a supposed pulley does to its belt, where it did not before. */
+function newSums(before: Machine, { drive, units }: Machine): string[] {
+  const was = new Set((before.drive ? beltSums(before.drive, units) : []).map(({ what }) => what));
+  const is = drive ? beltSums(drive, units) : [];
+  return is.flatMap(({ what }) => (was.has(what) ? [] : [`${what}.`]));
+}
+
 /** The same as a terminal shows it, an empty line before each part. */
 export const supposedLines = (parts: readonly Laid[]): string[] =>
   parts.flatMap((one) => ["", one.heading, ...(one.columns === undefined ? changeLines(one) : speedLines(one))]);
 
-function speedLines({ columns = [], rows }: Laid): string[] {
+function speedLines({ columns = [], rows, after: below = [] }: Laid): string[] {
   const [head = "", before = "", after = "", change = ""] = columns;
   const width = Math.max(head.length, largestOf(rows.map(({ cells: [name = ""] }) => name.length)));
   return [
@@ -67,6 +76,7 @@ function speedLines({ columns = [], rows }: Laid): string[] {
     ...rows.map(({ cells: [name = "", from = "", to = "", by = "", whence = "", limit = ""] }) =>
       `  ${name.padEnd(width)}  ${from.padStart(7)}  ${to.padStart(7)}    ${by.padStart(9)}  ${whence}  ${limit}`.trimEnd(),
     ),
+    ...below.map((line) => `  ${line}`),
   ];
 }
 
