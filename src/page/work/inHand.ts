@@ -32,6 +32,7 @@ export function dialSeen(
       ...{ increases, unit: figureUnit(found) },
       division: divisionWorth / found.reading.perTurn,
       round: chosen.rows,
+      ...(found.reading.overTravel !== undefined && { end: found.reading.overTravel / found.reading.perTurn }),
       lost:
         lost === undefined ? { turns: SUPPOSED_LOST, supposed: true } : { turns: Math.max(0, lost), supposed: false },
     },

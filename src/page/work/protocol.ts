@@ -181,6 +181,8 @@ export type DialSeen = {
   readonly rows: readonly (readonly { readonly angle: number; readonly rank: 1 | 2 | 3; readonly label?: string }[])[];
   readonly increases: "clockwise" | "anticlockwise";
   readonly unit: string;
+  /** Turns over the whole travel, where that is known. */
+  readonly end?: number;
 };
 
 /** Where a wheel stands, so many turns from zero. `beyond`: that its slide cannot be there. */

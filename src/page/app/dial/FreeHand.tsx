@@ -44,8 +44,10 @@ export function FreeHand({ desk, hand, wheel, dial, standing }: FreeHandProps) {
         {standing?.beyond !== undefined && <b class="beyond">{standing.beyond}</b>}
         {hand.turned.value.slack > 1e-9 && (
           <small>
-            turned back: the slide waits
-            {dial?.lost.supposed && "; nobody has measured how long"}
+            {hand.turned.value.slack < (dial?.lost.turns ?? 0) - 1e-9
+              ? "turned back: the slide waits"
+              : "turned back: the slide has followed, and lags; come on anew before the dial is believed"}
+            {dial?.lost.supposed && "; nobody has measured how long it waits"}
           </small>
         )}
       </output>
