@@ -187,22 +187,26 @@ describe.runIf(hasBrowser)("readings typed by the keyboard alone", () => {
     expect((await read()).handwheels[0].feed.readings).toEqual(machine.handwheels[0]?.feed.readings);
   }, 60_000);
 
-  test.each([1280, 360])("at twice the size of text no digit is cut: %s pixels", async (width) => {
-    const { page, cell } = await start(machine);
-    await page.setViewportSize({ width, height: 800 });
-    await page.evaluate(() => (document.documentElement.style.fontSize = "200%"));
-    await cell("turns", 1).fill("0.125");
-    await cell("travel", 1).fill("12.375");
-    for (const column of ["turns", "travel"]) {
-      const { scrollWidth, clientWidth } = await cell(column, 1).evaluate((one) => ({
-        scrollWidth: one.scrollWidth,
-        clientWidth: one.clientWidth,
-      }));
-      expect(clientWidth, column).toBeGreaterThan(0);
-      expect(scrollWidth, column).toBeLessThanOrEqual(clientWidth);
-    }
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-  }, 60_000);
+  test.each([1280, 360])(
+    "at twice the size of text no digit is cut: %s pixels",
+    async (width) => {
+      const { page, cell } = await start(machine);
+      await page.setViewportSize({ width, height: 800 });
+      await page.evaluate(() => (document.documentElement.style.fontSize = "200%"));
+      await cell("turns", 1).fill("0.125");
+      await cell("travel", 1).fill("12.375");
+      for (const column of ["turns", "travel"]) {
+        const { scrollWidth, clientWidth } = await cell(column, 1).evaluate((one) => ({
+          scrollWidth: one.scrollWidth,
+          clientWidth: one.clientWidth,
+        }));
+        expect(clientWidth, column).toBeGreaterThan(0);
+        expect(scrollWidth, column).toBeLessThanOrEqual(clientWidth);
+      }
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    },
+    60_000,
+  );
 
   test("an inch machine's readings are told in inches alone", async () => {
     const { page } = await start({ units: "in", ...machine });

@@ -27,9 +27,11 @@ export function FreeHand({ desk, hand, wheel, dial, standing }: FreeHandProps) {
   useStopped(asking);
   const told = asking.distance.answer.value;
   const target = told?.turns;
+  const refused = told !== undefined && target === undefined;
   useEffect(() => {
-    if (distance.value !== "" && target !== undefined) stand(hand, target);
-  }, [target]);
+    // What cannot be read is refused whole: it does not stand at the 1 that 1e9 began with.
+    if (distance.value !== "" && (target !== undefined || refused)) stand(hand, target ?? 0);
+  }, [target, refused]);
   return (
     <section class="free" aria-label="How it stands">
       <output class="standing">
