@@ -8,6 +8,7 @@ import { formatFixed, formatUncertain, trimmed } from "../quantity/format.js";
 import { fromMm } from "../quantity/length.js";
 import { type QuantityName, quantities } from "../working/registry.js";
 import type { Amount, Source, Working } from "../working/working.js";
+import type { Laid } from "./laid.js";
 import { Unanswered } from "./unanswered.js";
 
 /** A quantity that can be explained, and the names of what has it in this file. */
@@ -31,7 +32,7 @@ export function explainable(findings: Findings): string[] {
 
 /** How a number came about: formula, what was put in, where each came from, the result. `of` picks one subject by its name, or all
  *  that have these words in theirs. `places`: lines of the file. @throws Unanswered */
-export function explained(findings: Findings, places: Places, quantity: string, of: string | undefined): string[] {
+export function workings(findings: Findings, places: Places, quantity: string, of: string | undefined): Laid[] {
   const known = Object.keys(quantities);
   if (!known.includes(quantity)) {
     const nearest = closest(quantity, known);
@@ -51,16 +52,19 @@ export function explained(findings: Findings, places: Places, quantity: string, 
         ? `the file holds nothing that has a ${quantity}`
         : `no ${quantity} of "${of}"; there are ${shortened(all.map(({ name }) => name))}`,
     );
-  return subjects.flatMap((subject) => {
+  return subjects.map((subject) => {
     const working = subject.explain();
-    return [
-      "",
-      ...("missing" in working
-        ? [`${subject.name}: ${working.missing}`]
-        : lines(inUnit(working, findings.machine.units), (place) => source(place, places))),
-    ];
+    return "missing" in working
+      ? { heading: `${subject.name}: ${working.missing}`, rows: [] }
+      : laid(inUnit(working, findings.machine.units), (place) => source(place, places));
   });
 }
+
+/** The same as a terminal shows it, an empty line before each. @throws Unanswered */
+export const explained = (findings: Findings, places: Places, quantity: string, of: string | undefined): string[] =>
+  explainedLines(workings(findings, places, quantity, of));
+
+export const explainedLines = (parts: readonly Laid[]): string[] => parts.flatMap((one) => ["", ...lines(one)]);
 
 const shortened = (names: readonly string[]): string =>
   names.length > 6 ? `${names.slice(0, 6).join("; ")}; and ${names.length - 6} more` : names.join("; ");
@@ -87,16 +91,27 @@ function inUnit(working: Working, units: Units): Working {
   };
 }
 
-/** A working as text: the title, the formula, the inputs one a line, the result, the notes. */
-function lines(working: Working, from: (source: Source) => string): string[] {
+/** A working in words: the title, the formula, of each input its name, amount and source, then the result and the notes. */
+function laid(working: Working, from: (source: Source) => string): Laid {
   const { title, formula, inputs, result, uncertainty, notes = [] } = working;
-  const width = Math.max(0, largestOf(inputs.map(({ name }) => name.length)));
+  return {
+    heading: title,
+    about: formula,
+    rows: inputs.map((input) => ({ cells: [input.name, amount(input), from(input.source)] })),
+    after: [
+      `${result.name} = ${resultFigure(result, uncertainty)}${unit(result)}${uncertainty === undefined ? "" : " (95 %)"}`,
+      ...notes.map((note) => `${note}.`),
+    ],
+  };
+}
+
+function lines({ heading, about, rows, after = [] }: Laid): string[] {
+  const width = Math.max(0, largestOf(rows.map(({ cells: [name = ""] }) => name.length)));
   return [
-    title,
-    `  ${formula}`,
-    ...inputs.map((input) => `    ${input.name.padEnd(width)} = ${amount(input)}   (${from(input.source)})`),
-    `  ${result.name} = ${resultFigure(result, uncertainty)}${unit(result)}${uncertainty === undefined ? "" : " (95 %)"}`,
-    ...notes.map((note) => `  ${note}.`),
+    heading,
+    ...(about === undefined ? [] : [`  ${about}`]),
+    ...rows.map(({ cells: [name = "", value, from] }) => `    ${name.padEnd(width)} = ${value}   (${from})`),
+    ...after.map((line) => `  ${line}`),
   ];
 }
 

@@ -5,6 +5,7 @@ import { beltFinding } from "../drive/beltFinding.js";
 import type { DriveFinding } from "../drive/finding.js";
 import { rpmWords } from "../drive/rpmWords.js";
 import { changed, speedsAfter } from "../drive/suppose.js";
+import { beltSums } from "../findings/beltSums.js";
 import type { Findings } from "../findings/findings.js";
 import { limitWords } from "../findings/limits.js";
 import { diametersFor, usesOf } from "../findings/uses.js";
@@ -12,6 +13,7 @@ import type { Drive, Machine } from "../machine/machine.js";
 import { largestOf } from "../quantity/extremes.js";
 import { formatFixed, trimmed } from "../quantity/format.js";
 import { mmPer } from "../quantity/length.js";
+import type { Laid, LaidRow } from "./laid.js";
 import { Unanswered } from "./unanswered.js";
 
 export type Supposed = { readonly changes: readonly string[]; readonly machine: Machine; readonly drive: DriveFinding };
@@ -32,28 +34,54 @@ export function supposed({ machine }: Findings, wishes: readonly string[]): Supp
   return { changes, machine: { ...machine, drive: now }, drive: speedsAfter(drive, now) };
 }
 
-const HEAD = "position, rpm";
+const COLUMNS = ["position, rpm", "before", "after", "change"] as const;
 
 /** Speeds, belts and the recommended positions, before and after. */
-export function supposedLines(findings: Findings, after: Supposed): string[] {
+export function supposedLaid(findings: Findings, after: Supposed): Laid[] {
   const before = findings.drive?.speeds ?? [];
-  const width = Math.max(HEAD.length, largestOf(before.map(({ position }) => position.name.length)));
   return [
-    "",
-    `Supposed: ${after.changes.join("; ")}`,
-    `  ${HEAD.padEnd(width)}  ${"before".padStart(7)}  ${"after".padStart(7)}    ${"change".padStart(9)}`,
-    ...before.map((was) => {
-      const then = after.drive.speeds.find((speed) => speed.position.name === was.position.name) ?? was;
-      const change = `${formatFixed((then.rpm / was.rpm - 1) * 100, 1).padStart(7)} %  ${origin[then.from]}`;
-      const words = limitWords(then, findings.machine.limits);
-      const limit = words === undefined ? "" : `  ${words}`;
-      const [from, to] = [was, then].map((speed) => rpmWords({ ...speed, slowestRpm: speed.rpm }).padStart(7));
-      return `  ${was.position.name.padEnd(width)}  ${from}  ${to}    ${change}${limit}`;
-    }),
-    ...beltLines(findings.machine, after.machine),
-    ...choiceLines(findings, after),
+    {
+      heading: `Supposed: ${after.changes.join("; ")}`,
+      columns: COLUMNS,
+      rows: before.map((was) => {
+        const then = after.drive.speeds.find((speed) => speed.position.name === was.position.name) ?? was;
+        const [from = "", to = ""] = [was, then].map((speed) => rpmWords({ ...speed, slowestRpm: speed.rpm }));
+        const change = `${formatFixed((then.rpm / was.rpm - 1) * 100, 1)} %`;
+        const limit = limitWords(then, findings.machine.limits) ?? "";
+        return { cells: [was.position.name, from, to, change, origin[then.from], limit] };
+      }),
+      after: newSums(findings.machine, after.machine),
+    },
+    ...beltLengths(findings.machine, after.machine),
+    ...positionsChosen(findings, after),
   ];
 }
+
+/** What a supposed pulley does to its belt, where it did not before. */
+function newSums(before: Machine, { drive, units }: Machine): string[] {
+  const was = new Set((before.drive ? beltSums(before.drive, units) : []).map(({ what }) => what));
+  const is = drive ? beltSums(drive, units) : [];
+  return is.flatMap(({ what }) => (was.has(what) ? [] : [`${what}.`]));
+}
+
+/** The same as a terminal shows it, an empty line before each part. */
+export const supposedLines = (parts: readonly Laid[]): string[] =>
+  parts.flatMap((one) => ["", one.heading, ...(one.columns === undefined ? changeLines(one) : speedLines(one))]);
+
+function speedLines({ columns = [], rows, after: below = [] }: Laid): string[] {
+  const [head = "", before = "", after = "", change = ""] = columns;
+  const width = Math.max(head.length, largestOf(rows.map(({ cells: [name = ""] }) => name.length)));
+  return [
+    `  ${head.padEnd(width)}  ${before.padStart(7)}  ${after.padStart(7)}    ${change.padStart(9)}`,
+    ...rows.map(({ cells: [name = "", from = "", to = "", by = "", whence = "", limit = ""] }) =>
+      `  ${name.padEnd(width)}  ${from.padStart(7)}  ${to.padStart(7)}    ${by.padStart(9)}  ${whence}  ${limit}`.trimEnd(),
+    ),
+    ...below.map((line) => `  ${line}`),
+  ];
+}
+
+const changeLines = ({ rows }: Laid): string[] =>
+  rows.map(({ cells: [name, was, is], same }) => `  ${name}: ${same ? `${was}, as before` : `${was} → ${is}`}`);
 
 const origin = {
   measured: "measured, unchanged",
@@ -62,41 +90,39 @@ const origin = {
   unknown: "not known",
 };
 
-function beltLines(before: Machine, after: Machine): string[] {
+function beltLengths(before: Machine, after: Machine): Laid[] {
   const unit = mmPer[before.units];
   const places = before.units === "mm" ? 1 : 3;
-  const lines = (before.drive?.stages ?? []).flatMap((stage, index) => {
+  const rows = (before.drive?.stages ?? []).flatMap((stage, index) => {
     const [was, is] = [stage, after.drive?.stages[index] ?? stage].map((one) => beltFinding(one));
     return (was?.steps ?? []).flatMap((step, place) => {
       const then = is?.steps[place];
       if (then === undefined || Math.abs(then.length - step.length) < 0.05) return [];
       const name = [stage.name, step.label].filter((word) => word !== "").join(" ");
-      return [
-        `  ${name}: ${formatFixed(step.length / unit, places)} → ${formatFixed(then.length / unit, places)} ${before.units}`,
-      ];
+      const length = (mm: number) => formatFixed(mm / unit, places);
+      return [{ cells: [name, length(step.length), `${length(then.length)} ${before.units}`] }];
     });
   });
-  return lines.length === 0 ? [] : ["", "Belt lengths that change", ...lines];
+  return rows.length === 0 ? [] : [{ heading: "Belt lengths that change", rows }];
 }
 
-function choiceLines({ machine, drive }: Findings, after: Supposed): string[] {
+function positionsChosen({ machine, drive }: Findings, after: Supposed): Laid[] {
   const { materials, tool } = machine.work;
   const [use] = usesOf(machine);
   const diameters = diametersFor(use, machine);
   const unit = mmPer[machine.units];
-  const lines = materials.flatMap((material) =>
-    diameters.flatMap((diameter) => {
+  const rows = materials.flatMap((material) =>
+    diameters.flatMap((diameter): LaidRow[] => {
       const band = cuttingSpeed(material, tool, use, { ...machine.work, diameter });
       if (band === undefined || drive === undefined) return [];
       const [was, is] = [drive.speeds, after.drive.speeds].map((list) =>
         choiceWords(chooseSpeed(diameter, band, list, machine.limits)),
       );
-      return [
-        `  ${material}, ${trimmed(diameter / unit, 4)} ${machine.units}: ${was === is ? `${was}, as before` : `${was} → ${is}`}`,
-      ];
+      const name = `${material}, ${trimmed(diameter / unit, 4)} ${machine.units}`;
+      return [{ cells: [name, was ?? "", is ?? ""], ...(was === is && { same: true }) }];
     }),
   );
-  return lines.length === 0 ? [] : ["", `Positions for ${use}, before → after`, ...lines];
+  return rows.length === 0 ? [] : [{ heading: `Positions for ${use}, before → after`, rows }];
 }
 
 const choiceWords = ({ speed, rpm }: SpeedChoice): string =>

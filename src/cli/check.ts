@@ -53,7 +53,7 @@ export async function check(path: string, options: CheckOptions, io: Io): Promis
       ...(findings && !options.choices && findings.handwheels.some(({ feed }) => feed) ? choicesWords : []),
       ...(stale?.lines ?? []),
       ...jobs.flatMap(({ lines }) => lines),
-      ...(findings && after ? (await import("../answers/supposed.js")).supposedLines(findings, after) : []),
+      ...(findings && after ? await supposedText(findings, after) : []),
     ];
     for (const line of lines.flatMap(fitted)) io.out(line);
   }
@@ -63,6 +63,11 @@ export async function check(path: string, options: CheckOptions, io: Io): Promis
 async function supposedOf(findings: Findings, wishes: readonly string[], path: string): Promise<Supposed> {
   const { supposed } = await import("../answers/supposed.js");
   return answered(path, () => supposed(findings, wishes));
+}
+
+async function supposedText(findings: Findings, after: Supposed): Promise<string[]> {
+  const { supposedLaid, supposedLines } = await import("../answers/supposed.js");
+  return supposedLines(supposedLaid(findings, after));
 }
 
 const choicesWords = ["", "--choices shows lost motion, strips, and the other ways to divide each dial."];

@@ -124,9 +124,16 @@ function divide(blank: DialBlank, value: number, closure: Closure): Division {
   }
 }
 
-function choose(blank: DialBlank, named: DivisionValue, wished: Closure): DialChoice {
+function choose(
+  blank: DialBlank,
+  named: DivisionValue,
+  wished: Closure,
+  instead: { readonly notReached?: number } = {},
+): DialChoice {
   const { value, unit } = named;
   const division = divide(blank, value, wished);
+  if (division.rows > 1 && neverReached(blank, division.rows))
+    return choose(blank, named, "true", { notReached: division.rows });
   const closure = wished === "rows" && division.rows === 1 ? "even" : wished;
   const { overTravel, measuredOnly } = toldOver(blank);
   const turns = overTravel / blank.feed.perTurn;
@@ -155,6 +162,8 @@ function choose(blank: DialBlank, named: DivisionValue, wished: Closure): DialCh
     closes: closes(blank, division, closure),
     beginsAgain,
   };
+  // Where the slide is at its end before the dial is, nobody counts turns or reads the short division.
+  const onceRound = blank.travel !== undefined && blank.travel <= blank.feed.perTurn + 1e-9;
   const shortGap = beginsAgain ? { shortGap: spacing(blank.stripLength, blank.turn, division.leftOver) } : {};
   const against = penalty({
     ...facts,
@@ -163,17 +172,21 @@ function choose(blank: DialBlank, named: DivisionValue, wished: Closure): DialCh
     otherUnit: unit !== blank.units,
     rowsDoNotClose: closure === "rows" && !facts.closes,
     rowHeight: blank.band / division.rows,
-    ...shortGap,
+    ...(onceRound ? { beginsAgain: false } : shortGap),
   });
   return {
     ...facts,
     penalty: against,
     // Dozens of choices are weighed for each one that is asked why.
     get remarks() {
-      return remarksOn(blank, { ...facts, ...shortGap });
+      return remarksOn(blank, { ...facts, ...shortGap, ...instead });
     },
   };
 }
+
+/** Whether the slide is at its end before the last of so many rows begins. */
+const neverReached = ({ travel, feed }: DialBlank, rows: number): boolean =>
+  travel !== undefined && (rows - 1) * feed.perTurn >= travel - 1e-9;
 
 /** Over how much travel error and doubt are told: the working travel, unless the readings reach over so little of it that
  *  the rest is unproven. */

@@ -12,6 +12,8 @@ import { LEAST_ROW_HEIGHT, LEAST_SHORT_GAP, MOST_MARKS } from "./penalty.js";
 type Facts = Omit<DialChoice, "penalty" | "remarks"> & {
   /** Width on paper of a true dial's short last division, where it has one. */
   readonly shortGap?: number;
+  /** In place of so many rows, the last of which the travel never reaches. */
+  readonly notReached?: number;
 };
 
 /** As the maker of a dial would say it: "0.02 mm", "0.001 in". */
@@ -21,7 +23,9 @@ export function divisionLabel(named: DivisionValue): string {
 
 /** What speaks for and against a choice, the closing first, each a short sentence without its full stop. */
 export function remarksOn(blank: DialBlank, facts: Facts): string[] {
-  return [...closing(blank, facts), ...doubt(blank, facts), ...sight(blank, facts), ...unit(blank, facts)];
+  const { notReached: n } = facts;
+  const instead = n === undefined ? [] : [say("dials.rows not reached", { n })];
+  return [...instead, ...closing(blank, facts), ...doubt(blank, facts), ...sight(blank, facts), ...unit(blank, facts)];
 }
 
 function closing(blank: DialBlank, facts: Facts): string[] {

@@ -50,7 +50,8 @@ function handwheelFinding(handwheel: Handwheel, machine: Machine): HandwheelFind
   };
 }
 
-const lostMotionDoubted = (study: FeedStudy | undefined): boolean =>
+/** Whether what the readings on the way back show forbids to tell a lost motion by them. */
+export const lostMotionDoubted = (study: FeedStudy | undefined): boolean =>
   study?.back !== undefined &&
   (study.back.contradiction !== undefined || study.back.miscounted !== undefined || study.back.wild.length > 0);
 

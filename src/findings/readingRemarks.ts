@@ -7,7 +7,20 @@ import type { HandwheelFinding } from "./findings.js";
 import { returnRemarks } from "./returnRemarks.js";
 
 /** What a handwheel's readings show to be wrong or worn; nothing is ever left out of the fit in silence. */
-export function readingRemarks({ handwheel, feed, study }: HandwheelFinding, index: number, units: Units): Remark[] {
+export function readingRemarks(wheel: HandwheelFinding, index: number, units: Units): Remark[] {
+  const { feed } = wheel.handwheel;
+  const places = feed?.from === "readings" ? feed.places : undefined;
+  const told = ofReadings(wheel, index, units);
+  return places === undefined ? told : told.map((remark) => ({ ...remark, path: inLists(remark.path, places) }));
+}
+
+/** The same place in the file's lists, where some of those were left empty. */
+function inLists(path: Path, places: readonly number[]): Path {
+  const at = path.at(-1);
+  return typeof at === "number" ? [...path.slice(0, -1), places[at] ?? at] : path;
+}
+
+function ofReadings({ handwheel, feed, study }: HandwheelFinding, index: number, units: Units): Remark[] {
   const path: Path = ["handwheels", index, "feed", "readings"];
   const { perTurn = 1, uncertainty = 0 } = feed ?? {};
   // Whatever else they show: a feed that may as well be none is not one to print.

@@ -8,6 +8,7 @@ import type { Remark } from "../machine/problem.js";
 import { formatBound, formatLength, formatSize } from "../quantity/format.js";
 import { inLanguage } from "../words/language.js";
 import type { LanguageCode } from "../words/languages.generated.js";
+import { beltSums } from "./beltSums.js";
 import { driveRemarks } from "./driveRemarks.js";
 import type { Findings, HandwheelFinding } from "./findings.js";
 import { drillRemarks, limitRemarks } from "./limitRemarks.js";
@@ -33,6 +34,7 @@ export function remarks(findings: Findings): Remark[] {
     ...limitRemarks(findings.machine.limits, findings.drive?.speeds ?? []),
     ...(findings.machine.drive ? motorRemarks(findings.machine.drive) : []),
     ...driveRemarks(findings),
+    ...(findings.machine.drive ? beltSums(findings.machine.drive, findings.machine.units) : []),
   ];
 }
 

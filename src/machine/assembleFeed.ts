@@ -2,6 +2,7 @@ import { trimmed } from "../quantity/format.js";
 import { MM_PER_INCH } from "../quantity/length.js";
 import { assembleRack, FARTHEST_RACK } from "./assembleRack.js";
 import type { Context, Raw } from "./context.js";
+import type { LengthText } from "./fields.js";
 import type { Feed, Readings } from "./machine.js";
 import { nominalSlip } from "./nominalSlip.js";
 import type { Path } from "./problem.js";
@@ -100,8 +101,13 @@ function compound(feed: Exclude<RawFeed, { value: number }>, path: Path, context
   return readings === undefined || readings === false ? undefined : { from: "readings", ...readings, ...nominal };
 }
 
-/** The lists of a file, or those of a CSV beside it. Undefined where an error was told. */
-function listsOf(raw: RawReadings, path: Path, { mm, csv, error }: Context): Omit<Readings, "gauge"> | undefined {
+type Lists = Pick<Readings, "turns" | "file"> & {
+  readonly travel: readonly (number | undefined)[];
+  readonly back?: readonly (number | undefined)[];
+};
+
+/** The lists of a file, or those of a CSV beside it; undefined in them where none was taken. Undefined where an error was told. */
+function listsOf(raw: RawReadings, path: Path, { mm, csv, error }: Context): Lists | undefined {
   const name = typeof raw === "string" ? raw : raw.file;
   if (name !== undefined) {
     if (typeof raw !== "string" && (raw.turns || raw.travel || raw.return))
@@ -130,35 +136,57 @@ function listsOf(raw: RawReadings, path: Path, { mm, csv, error }: Context): Omi
       `add ${key}: with one entry for each reading, or file: with a CSV`,
     );
   if (raw.turns === undefined || raw.travel === undefined) return undefined;
-  return { turns: raw.turns, travel: raw.travel.map(mm), ...(raw.return && { back: raw.return.map(mm) }) };
+  const taken = (one: LengthText | undefined) => one && mm(one);
+  return { turns: raw.turns, travel: raw.travel.map(taken), ...(raw.return && { back: raw.return.map(taken) }) };
+}
+
+/** Without the rows of which nothing was read on the way out; a way back that was not read all along tells no lost motion yet. */
+function readSoFar({ turns, travel, back, file }: Lists, path: Path, { warn }: Context): Omit<Readings, "gauge"> {
+  const rows = travel.flatMap((out, row) => (out === undefined ? [] : [{ row, out }]));
+  const returned = rows.flatMap(({ row }) => back?.[row] ?? []);
+  if (back !== undefined && returned.length > 0 && returned.length < rows.length)
+    warn(
+      [...path, "return"],
+      "half-way-back",
+      `the way back is read at ${returned.length} of ${rows.length} places`,
+      "read it at the others too; until then no lost motion is told",
+    );
+  return {
+    turns: rows.map(({ row }) => turns[row] ?? 0),
+    travel: rows.map(({ out }) => out),
+    ...(returned.length > 0 && returned.length === rows.length && { back: returned }),
+    ...(rows.length < travel.length && { places: rows.map(({ row }) => row) }),
+    ...(file !== undefined && { file }),
+  };
 }
 
 function assembleReadings(raw: RawReadings, path: Path, context: Context): Readings | undefined {
   const { mm, units, error } = context;
   const lists = listsOf(raw, path, context);
   if (lists === undefined) return undefined;
-  const { turns, travel, back } = lists;
   let sound = true;
   const refuse = (key: string, code: string, what: string, remedy: string) => {
     sound = false;
     error([...path, key], code, what, remedy);
   };
-  if (turns.some((turn) => !Number.isFinite(turn)))
+  if (lists.turns.some((turn) => !Number.isFinite(turn)))
     refuse("turns", "bad-value", "a turn is not a number", "write plain numbers");
-  if (travel.length !== turns.length)
+  if (lists.travel.length !== lists.turns.length)
     refuse(
       "travel",
       "unequal-lists",
-      `${turns.length} turns but ${travel.length} readings`,
-      `give one reading for each entry of turns${commaSlip(travel)}`,
+      `${lists.turns.length} turns but ${lists.travel.length} readings`,
+      `give one reading for each entry of turns${commaSlip(lists.travel)}`,
     );
-  if (back && back.length !== turns.length)
+  if (lists.back && lists.back.length > lists.turns.length)
     refuse(
       "return",
       "unequal-lists",
-      `${turns.length} turns but ${back.length} return readings`,
-      `give one for each entry of turns, in the order of turns${commaSlip(back)}`,
+      `${lists.turns.length} turns but ${lists.back.length} return readings`,
+      `give one for each entry of turns, in the order of turns${commaSlip(lists.back)}`,
     );
+  const read = readSoFar(lists, path, context);
+  const { turns, travel, back } = read;
   if (turns.length < 3)
     refuse(
       "turns",
@@ -218,11 +246,11 @@ function assembleReadings(raw: RawReadings, path: Path, context: Context): Readi
     ...(about.gaugeError && { gaugeError: mm(about.gaugeError) }),
     ...(about.temperature !== undefined && { temperature: about.temperature }),
   };
-  return sound ? { ...gauge, ...lists, ...(units === "in" && { unit: MM_PER_INCH }) } : undefined;
+  return sound ? { ...gauge, ...read, ...(units === "in" && { unit: MM_PER_INCH }) } : undefined;
 }
 
 /** Whole numbers alone look like decimals that their commas cut in two. */
-const commaSlip = (readings: readonly number[]): string =>
+const commaSlip = (readings: readonly (number | undefined)[]): string =>
   readings.length > 1 && readings.every(Number.isInteger)
     ? "; in a list a comma parts entries: write 0.99, not 0,99"
     : "";

@@ -1,5 +1,6 @@
 import Papa from "papaparse";
 import { parseLength } from "../quantity/length.js";
+import { splitUnit } from "../quantity/number.js";
 import { MOST } from "./bounds.js";
 import { closest } from "./closest.js";
 import type { CsvReadings } from "./csvReadings.js";
@@ -226,12 +227,16 @@ const mmOf = (unit: string): number | undefined =>
 const isUnitFor = (column: Column, unit: string): boolean =>
   unit === "" || (column === "turns" ? headers.turns.includes(unit) : mmOf(unit) !== undefined);
 
-/** A point or a comma before the decimals: spreadsheets do not group thousands here. */
+/** A fraction, or a point or a comma before the decimals: spreadsheets do not group thousands here. */
 function numberAndUnit(cell: string): { readonly value: number; readonly unit: string } | undefined {
   const plain = cell
     .replace(/\u00a0/g, " ")
     .replace("−", "-")
     .trim();
+  if (plain.includes("/")) {
+    const fraction = splitUnit(plain);
+    return fraction && { value: fraction.number, unit: fraction.unit };
+  }
   const [, number, unit = ""] = /^([-+]?(?:\d+[.,]?\d*|[.,]\d+)(?:e[-+]?\d+)?)\s*([^\d.,].*)?$/i.exec(plain) ?? [];
   return number === undefined ? undefined : { value: Number(number.replace(",", ".")), unit };
 }

@@ -3,7 +3,7 @@ import { parseAngle } from "../quantity/angle.js";
 import { drillNamed } from "../quantity/drill.js";
 import { parseDiametralPitch } from "../quantity/gear.js";
 import { type LengthUnit, parseLength } from "../quantity/length.js";
-import { parseNumber, splitUnit } from "../quantity/number.js";
+import { parseNumber, parseTurns, splitUnit } from "../quantity/number.js";
 import { parsePair } from "../quantity/pair.js";
 import { parseSpeed } from "../quantity/speed.js";
 import { parseThreadsPerInch } from "../quantity/thread.js";
@@ -121,8 +121,9 @@ const tooShort = ({ value }: { readonly value: number }): Fault | undefined =>
 const notPositive = ({ value }: { readonly value: number }): Fault | undefined =>
   value > 0 ? undefined : ["the value must be more than zero", "measure it again, and mind the sign"];
 
+const LENGTHS = "38, 38 mm, 1.5 in or 3/8 in";
 const lengthOf = (faultOf: (length: LengthText) => Fault | undefined) =>
-  quantity("a length", inEither("38, 38 mm, 1.5 in or 3/8 in", "1.5, 3/8, .375 or 38 mm"), parseFileLength, faultOf);
+  quantity("a length", inEither(LENGTHS, "1.5, 3/8, .375 or 38 mm"), parseFileLength, faultOf);
 
 /** A feed that no handwheel has; threads to the inch neither. */
 const tooFar = ({ value }: { readonly value: number }): Fault | undefined =>
@@ -130,6 +131,14 @@ const tooFar = ({ value }: { readonly value: number }): Fault | undefined =>
 
 /** Zero and less included. */
 export const anyLength = lengthOf(tooLong);
+/** A reading, or an empty place where none was taken. */
+export const reading = readAs(z.union([z.number(), z.string(), z.null()]), (input, refuse): LengthText | undefined => {
+  if (input === null || String(input).trim() === "") return undefined;
+  const value = parseFileLength(String(input));
+  if (value === undefined) return refuse(`${quoted(input)} is not a length`, `write it as ${LENGTHS}`);
+  const fault = tooLong(value);
+  return fault ? refuse(...fault) : value;
+});
 const sized = (value: LengthText): Fault | undefined => tooLong(value) ?? tooShort(value) ?? notPositive(value);
 export const length = lengthOf(sized);
 /** A drill by its diameter, or by the name stamped on it: no. 21, letter F. */
@@ -182,11 +191,8 @@ export const turnsFault = (value: number): Fault | undefined =>
       ? ["nobody sees so small a part of a turn", "check the decimal point"]
       : undefined;
 
-/** Turns of a handwheel, in parts too. */
-export const turns = readAs(z.number(), (value, refuse): number => {
-  const fault = turnsFault(value);
-  return fault ? refuse(...fault) : value;
-});
+/** Turns of a handwheel, in parts too: 0.125, 0,125 or 1/8. */
+export const turns = quantity("a count of turns", "1.25, 1,25 or 1 1/4", parseTurns, turnsFault);
 
 const wordsAsRead = z.union([z.string(), z.number()]);
 export const words = z.pipe(wordsAsRead, z.transform(String));

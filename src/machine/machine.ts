@@ -217,6 +217,8 @@ export type Readings = {
   /** °C while measuring. */
   readonly temperature?: number;
   readonly turns: readonly number[];
+  /** The place of each in the file's lists, where some of those were left empty. */
+  readonly places?: readonly number[];
   readonly travel: readonly number[];
   readonly back?: readonly number[];
   /** mm of the unit that they are written in; 1 when left out. */

@@ -14,6 +14,7 @@ import {
   measuredOf,
   perFoot,
   rackPitch,
+  reading,
   rpm,
   cuttingSpeed as speedOfCut,
   turns,
@@ -32,10 +33,13 @@ const readings = z.union([
     gaugeError: optional(length, "How far the gauge itself may be wrong over its reach, as its maker says"),
     temperature: optional(z.number(), "°C while measuring; lengths are true at 20"),
     turns: optional(listOf(turns, MOST.readings), "Handwheel turns at each reading"),
-    travel: optional(listOf(anyLength, MOST.readings), "Gauge reading at each, going one way"),
+    travel: optional(
+      listOf(reading, MOST.readings),
+      "Gauge reading at each, going one way; empty where none was taken",
+    ),
     return: optional(
-      listOf(anyLength, MOST.readings),
-      "Gauge reading at the same turns on the way back, come from past the end",
+      listOf(reading, MOST.readings),
+      "Gauge reading at the same turns on the way back, come from past the end; empty where none was taken yet",
     ),
   }),
 ]);

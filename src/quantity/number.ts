@@ -16,6 +16,10 @@ export function parseNumber(text: string): number | undefined {
   return signed[1] === "-" || signed[1] === "−" ? 0 - size : size;
 }
 
+/** Turns of a handwheel: of those nobody counts thousands, and a comma is always decimal (`1,125`). */
+export const parseTurns = (text: string): number | undefined =>
+  parseNumber(/^\D*\d+,\d+$/.test(text.trim()) ? text.replace(",", ".") : text);
+
 function unsigned(text: string): number | undefined {
   if (DIGITS.test(text)) return Number(text);
   const comma = COMMA.exec(text);

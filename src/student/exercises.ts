@@ -5,7 +5,7 @@ import type { Setting } from "../dial/setting.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import { choiceDoubt } from "../findings/limits.js";
 import { drillingWheel, isAcross, wheelFor, wheelToLearnOn } from "../findings/roles.js";
-import { settingToRead } from "../findings/settings.js";
+import { doubtToRead, settingToRead } from "../findings/settings.js";
 import { shownAt } from "../findings/settingWords.js";
 import { sizeWords } from "../findings/sizeName.js";
 import { speedFor } from "../findings/speedChoice.js";
@@ -58,30 +58,42 @@ function dialExercises(wheel: HandwheelFinding, use: Use, { machine }: Findings,
   if (reading === undefined) return [];
   const { units } = machine;
   const show = (mm: number, places = placesShown(units)) => formatLength(mm, units, places);
-  const within = Math.floor((handwheel.travel ?? Number.POSITIVE_INFINITY) / (reading.perTurn / reading.factor) + 1e-9);
-  const turns = Math.min(throws.whole(2, 4), within);
+  // Nothing is asked that the slide cannot do: turns of its whole travel.
+  const farthest = (handwheel.travel ?? Number.POSITIVE_INFINITY) / (reading.perTurn / reading.factor) + 1e-9;
+  const turns = Math.min(throws.whole(2, 4), Math.floor(farthest));
   const asked = {
     wheel: withinSentence(handwheel.name),
     moved: say(handwheel.reads === "diameter" ? "student.how much thinner" : "student.how far"),
   };
   const moved = Math.max(turns, 0.5) * reading.perTurn;
+  // Nobody can tell it better than the dial is read and the feed is known; a turn miscounted is always told.
+  const toldTo = Math.max(shownTo(units), (dial?.divisionWorth ?? 0) / 2, doubtToRead(wheel, moved) ?? 0);
   const whole: Exercise = {
     question: turns < 1 ? say("student.turn half", asked) : say("student.turn whole", { n: turns, ...asked }),
     answer: show(moved),
-    wanted: wantedLength(moved, shownTo(units), { of: "turn", worth: reading.perTurn }),
+    wanted: wantedLength(moved, Math.min(toldTo, reading.perTurn / 4), { of: "turn", worth: reading.perTurn }),
   };
-  if (dial === undefined) return [whole];
+  const wholes = Math.max(turns, 0.5) <= farthest ? [whole] : [];
+  if (dial === undefined) return wholes;
   const { chosen } = dial;
   // What one reads off it: as it is printed.
   const worth = chosen.divisionValue;
   const lines = Math.floor(chosen.divisionsPerTurn);
-  const read = throws.whole(3, Math.max(4, Math.min(30, lines - 1)));
-  const distance = inMm(throws.whole(2, 9) * (units === "mm" ? 0.5 : 0.02), units);
+  const division = dial.divisionWorth / reading.perTurn;
+  const reached = Math.floor(farthest / division);
+  const read = Math.min(throws.whole(3, Math.max(4, Math.min(30, lines - 1))), reached);
+  const step = inMm(units === "mm" ? 0.5 : 0.02, units);
+  const distance = Math.min(throws.whole(2, 9), Math.floor((farthest * reading.perTurn) / step)) * step;
   const setting = settingToRead(wheel, distance);
   const over = throws.whole(2, 4);
   const more = throws.whole(4, 12);
   const linesMore = handwheel.reads === "diameter" ? more : more / 2;
   const wanted = inMm(throws.whole(10, 30) / (units === "mm" ? 1 : 32), units);
+  // Which line was meant is nobody's business on paper: the first one of the second turn, or one half way where there is no such.
+  const second = chosen.rows === 1 ? 1 : Math.ceil(1 / division - 1e-9) * division;
+  const meant = second + over * division <= farthest ? second : Math.floor(reached / 2) * division;
+  const tooFar = meant + over * division;
+  if (read < 1 || distance < step) return wholes;
   return [
     {
       question: say(`student.turn to arrow ${units}`),
@@ -90,10 +102,10 @@ function dialExercises(wheel: HandwheelFinding, use: Use, { machine }: Findings,
       dial,
       wanted: {
         ...wantedLength(read * worth, shownTo(units), { of: "line", worth }),
-        shownBy: { wheel: handwheel.name, turns: (read * dial.divisionWorth) / reading.perTurn },
+        shownBy: { wheel: handwheel.name, turns: read * division },
       },
     },
-    whole,
+    ...wholes,
     {
       question: say(chosen.rows > 1 ? "student.on the dial, which row" : "student.on the dial", {
         distance: show(distance, units === "mm" ? 1 : 3),
@@ -122,8 +134,7 @@ function dialExercises(wheel: HandwheelFinding, use: Use, { machine }: Findings,
     {
       question: say("student.went too far", { lines: over }),
       answer: say(`student.went back ${use}`),
-      // Which line was meant is nobody's business on paper: the first turn's zero.
-      ...wantedOn(wheel, 1, 1 + (over * dial.divisionWorth) / reading.perTurn),
+      ...(meant > 0 && tooFar <= farthest ? wantedOn(wheel, meant, tooFar) : {}),
     },
   ];
 }

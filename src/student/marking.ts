@@ -22,13 +22,13 @@ export type MarkedSetting = {
   readonly turnedBack: boolean;
 };
 
-export function markSetting({ turns: wanted, within, division }: WantedSetting, turned: Turned): MarkedSetting {
+export function markSetting({ turns: wanted, within, division, from }: WantedSetting, turned: Turned): MarkedSetting {
   const off = turned.turns - wanted;
   const turnsOff = Math.round(off);
   const left = off - turnsOff;
   const linesOff = Math.abs(left) <= within ? 0 : left / division;
-  // A slide that lags by less than the place may be off is there.
-  const turnedBack = turned.slack > within;
+  // A slide that lags by less than the place may be off is there; who went too far must come on anew, however little is lost.
+  const turnedBack = turned.slack > (from > 0 ? 1e-9 : within);
   return { right: turnsOff === 0 && linesOff === 0 && !turnedBack, turnsOff, linesOff, turnedBack };
 }
 

@@ -16,7 +16,7 @@ export type WantedSetting = {
   readonly within: number;
   /** One of its dial. */
   readonly division: number;
-  /** Where the wheel stands to begin with. */
+  /** Where the wheel stands to begin with: more than nothing where one went too far. */
   readonly from: number;
 };
 

@@ -306,7 +306,6 @@ export type Gaps = {
   "dials.reads too much": "turn" | "error" | "travel";
   "dials.reads too little": "turn" | "error" | "travel";
   "dials.feed not given": "names";
-  "dials.feed off": "doubt" | "travel";
   "dials.measured only": never;
   "dials.wave": never;
   "dials.vernier of over": "parts" | "spans" | "count";
@@ -355,6 +354,7 @@ export type Gaps = {
   "dials.rows close exactly": "n" | "divisions";
   "dials.rows close within doubt": "n" | "error";
   "dials.rows do not close": "most" | "n" | "error";
+  "dials.rows not reached": "n";
   "dials.travel not stated": "travel";
   "dials.of travel": "travel";
   "dials.feed doubt": "off" | "over";
@@ -1688,6 +1688,40 @@ export type Gaps = {
   "step labels.open": never;
   "step labels.direct": never;
   "step labels.geared": never;
+  "practice.unit turns": never;
+  "practice.unit eighths": never;
+  "practice.unit lines": never;
+  "practice.right": never;
+  "practice.not marked": never;
+  "practice.line meant": "figure" | "unit" | "turns";
+  "practice.line meant in row": "figure" | "unit" | "row" | "turns";
+  "practice.turn the dial": never;
+  "practice.too many": "counted";
+  "practice.too few": "counted";
+  "practice.too far": "counted";
+  "practice.short": "counted";
+  "practice.too much": "length";
+  "practice.too little": "length";
+  "practice.too much or far": "much" | "counted";
+  "practice.and also": "one" | "other";
+  "practice.waits too": "off";
+  "practice.waits": never;
+  "practice.which": "n";
+  "practice.write": "example";
+  "practice.turns as": never;
+  "practice.lines as": never;
+  "practice.length as mm": never;
+  "practice.length as in": never;
+  "practice.choose": never;
+  "practice.nowhere": never;
+  "practice.there is one": never;
+  "practice.no place": never;
+  "practice.too fast": "counted";
+  "practice.too slow": "counted";
+  "practice.part of turn": "part";
+  "practice.part of line": "part";
+  "practice.part of eighth": "part";
+  "practice.positions": "n";
 };
 export type Key = keyof Gaps;
 /** One text, or one for each form of the plural. */
@@ -1997,7 +2031,6 @@ const en: Readonly<Record<Key, Text>> = {
   "dials.reads too much": "reads {turn} too much each turn, {error} over {travel}",
   "dials.reads too little": "reads {turn} too little each turn, {error} over {travel}",
   "dials.feed not given": "How well the feed is known is not given: {names}.",
-  "dials.feed off": "the feed itself may be off by {doubt} over {travel}",
   "dials.measured only": "no more of its travel was measured, and nothing is known beyond",
   "dials.wave": "Unevenly spaced on purpose: the measured once-per-turn error is built in. Its zero belongs where the wheel stood at turn 0 of the readings.",
   "dials.vernier of over": "Vernier of {parts} over {spans} divisions: reads {count}",
@@ -2046,6 +2079,7 @@ const en: Readonly<Record<Key, Text>> = {
   "dials.rows close exactly": "{n} rows, one for each of {n} turns: closes exactly after {divisions} divisions",
   "dials.rows close within doubt": "{n} rows, one for each of {n} turns: closes as well as the feed is known; {error}",
   "dials.rows do not close": "does not close in {most} rows or fewer; with {n} rows it {error}",
+  "dials.rows not reached": "the travel ends before row {n} begins: one row serves",
   "dials.travel not stated": "{travel} of travel (none stated)",
   "dials.of travel": "{travel} of travel",
   "dials.feed doubt": "the feed itself is known to ± {off} over {over}",
@@ -3379,6 +3413,40 @@ const en: Readonly<Record<Key, Text>> = {
   "step labels.open": "open",
   "step labels.direct": "direct",
   "step labels.geared": "geared",
+  "practice.unit turns": "turns",
+  "practice.unit eighths": "turns, eighths",
+  "practice.unit lines": "lines",
+  "practice.right": "Right.",
+  "practice.not marked": "Nothing can be marked here.",
+  "practice.line meant": "The right line was {figure} {unit}, after {turns}.",
+  "practice.line meant in row": "The right line was {figure} {unit}, row {row}, after {turns}.",
+  "practice.turn the dial": "Turn the dial.",
+  "practice.too many": "{counted} too many",
+  "practice.too few": "{counted} too few",
+  "practice.too far": "{counted} too far",
+  "practice.short": "{counted} short",
+  "practice.too much": "{length} too much",
+  "practice.too little": "{length} too little",
+  "practice.too much or far": "{much}: {counted}",
+  "practice.and also": "{one}, and {other}",
+  "practice.waits too": "{off}; and you came back to it, and the slide waits: go back by more than the lost motion and come on.",
+  "practice.waits": "The line is right, but you came back to it, and the slide waits: go back by more than the lost motion and come on.",
+  "practice.which": "{n} turns, or {n} eighths? Write which.",
+  "practice.write": "Write {example}.",
+  "practice.turns as": "turns, as 2.5, 2 5/8, or 2 turns and 5 eighths",
+  "practice.lines as": "a number, as 2.5",
+  "practice.length as mm": "a length, as 2.5",
+  "practice.length as in": "a length, as 1/8",
+  "practice.choose": "Choose a position.",
+  "practice.nowhere": "nowhere: ask",
+  "practice.there is one": "There is a place for the belt.",
+  "practice.no place": "That is no place for it.",
+  "practice.too fast": "{counted} too fast.",
+  "practice.too slow": "{counted} too slow.",
+  "practice.part of turn": "{part} of a turn",
+  "practice.part of line": "{part} of a line",
+  "practice.part of eighth": "{part} of an eighth",
+  "practice.positions": {"one":"{n} position","other":"{n} positions"},
 };
 
 const de: Readonly<Record<Key, Text>> = {
@@ -3685,7 +3753,6 @@ const de: Readonly<Record<Key, Text>> = {
   "dials.reads too much": "zeigt je Umdrehung {turn} zu viel, {error} auf {travel}",
   "dials.reads too little": "zeigt je Umdrehung {turn} zu wenig, {error} auf {travel}",
   "dials.feed not given": "Wie genau der Weg je Umdrehung bekannt ist, ist nicht angegeben: {names}.",
-  "dials.feed off": "der Weg je Umdrehung selbst kann um {doubt} auf {travel} falsch sein",
   "dials.measured only": "mehr vom Weg wurde nicht gemessen, darüber hinaus ist nichts gesagt",
   "dials.wave": "Mit Absicht ungleich geteilt: der gemessene Fehler innerhalb der Umdrehung ist eingerechnet. Die Null gehört dorthin, wo das Handrad bei Umdrehung 0 der Ablesungen stand.",
   "dials.vernier of over": "Nonius mit {parts} Teilen auf {spans} Skalenteile: zeigt {count}",
@@ -3734,6 +3801,7 @@ const de: Readonly<Record<Key, Text>> = {
   "dials.rows close exactly": "{n} Reihen, eine für jede von {n} Umdrehungen: geht nach {divisions} Skalenteilen genau auf",
   "dials.rows close within doubt": "{n} Reihen, eine für jede von {n} Umdrehungen: geht so gut auf, wie der Weg je Umdrehung bekannt ist; {error}",
   "dials.rows do not close": "geht in höchstens {most} Reihen nicht auf; mit {n} Reihen: {error}",
+  "dials.rows not reached": "der Weg endet, bevor Reihe {n} beginnt: eine Reihe genügt",
   "dials.travel not stated": "{travel} Weg (keiner angegeben)",
   "dials.of travel": "{travel} Weg",
   "dials.feed doubt": "der Weg je Umdrehung selbst ist auf ± {off} über {over} bekannt",
@@ -5067,6 +5135,40 @@ const de: Readonly<Record<Key, Text>> = {
   "step labels.open": "ausgerückt",
   "step labels.direct": "direkt",
   "step labels.geared": "eingerückt",
+  "practice.unit turns": "Umdrehungen",
+  "practice.unit eighths": "Umdrehungen, Achtel",
+  "practice.unit lines": "Teilstriche",
+  "practice.right": "Richtig.",
+  "practice.not marked": "Hier lässt sich nichts bewerten.",
+  "practice.line meant": "Der richtige Teilstrich war {figure} {unit}, nach {turns}.",
+  "practice.line meant in row": "Der richtige Teilstrich war {figure} {unit}, Reihe {row}, nach {turns}.",
+  "practice.turn the dial": "Dreh die Skala.",
+  "practice.too many": "{counted} zu viel",
+  "practice.too few": "{counted} zu wenig",
+  "practice.too far": "{counted} zu weit",
+  "practice.short": "{counted} zu kurz",
+  "practice.too much": "{length} zu viel",
+  "practice.too little": "{length} zu wenig",
+  "practice.too much or far": "{much}: {counted}",
+  "practice.and also": "{one} und {other}",
+  "practice.waits too": "{off}; und du bist zurückgekommen, der Schlitten wartet: dreh weiter zurück als das Umkehrspiel und komm neu heran.",
+  "practice.waits": "Der Teilstrich stimmt, aber du bist zurückgekommen, und der Schlitten wartet: dreh weiter zurück als das Umkehrspiel und komm neu heran.",
+  "practice.which": "{n} Umdrehungen oder {n} Achtel? Schreib es dazu.",
+  "practice.write": "Schreib {example}.",
+  "practice.turns as": "Umdrehungen, wie 2,5, 2 5/8 oder 2 Umdrehungen und 5 Achtel",
+  "practice.lines as": "eine Zahl, wie 2,5",
+  "practice.length as mm": "eine Länge, wie 2,5",
+  "practice.length as in": "eine Länge, wie 1/8",
+  "practice.choose": "Wähl eine Stellung.",
+  "practice.nowhere": "nirgends: fragen",
+  "practice.there is one": "Es gibt einen Platz für den Riemen.",
+  "practice.no place": "Das ist kein Platz für ihn.",
+  "practice.too fast": "{counted} zu schnell.",
+  "practice.too slow": "{counted} zu langsam.",
+  "practice.part of turn": "{part} einer Umdrehung",
+  "practice.part of line": "{part} eines Teilstrichs",
+  "practice.part of eighth": "{part} eines Achtels",
+  "practice.positions": {"one":"{n} Stellung","other":"{n} Stellungen"},
 };
 
 export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> = { en, de };

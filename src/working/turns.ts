@@ -1,3 +1,4 @@
+import { beyondTravel } from "../findings/beyondTravel.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import { doubtToRead, oldSettingToRead, settingToRead } from "../findings/settings.js";
 import { settingWords } from "../findings/settingWords.js";
@@ -9,12 +10,15 @@ import { feedSource } from "./feed.js";
 import { leftWords } from "./left.js";
 import type { Subject, Working } from "./working.js";
 
-/** Turns and divisions for each distance that the file asks of a handwheel, or for one and ten units where it asks none. */
+/** Turns and divisions for each distance that the file asks of a handwheel, or for one and ten units, as far as it goes, where it asks none. */
 export function explainTurns({ machine, handwheels }: Findings): Subject[] {
   const { units } = machine;
   return handwheels.flatMap((finding, index): Subject[] => {
     const { name, distances = [] } = finding.handwheel;
-    const asked = distances.length > 0 ? distances : [1, 10].map((value) => inMm(value, units));
+    const { reading } = finding;
+    const round = [1, 10].map((value) => inMm(value, units));
+    const reached = round.filter((mm) => !reading || beyondTravel(finding, mm / reading.perTurn, units) === undefined);
+    const asked = distances.length > 0 ? distances : reached.length > 0 ? reached : round.slice(0, 1);
     return asked.map((distance, place) => ({
       name: `${name}, ${asGiven(distance, machine)}`,
       explain: () => working(finding, index, distance, distances.length > 0 ? place : undefined, machine),
@@ -37,6 +41,7 @@ function working(
   const { turns, divisions, error } = setting;
   const old = oldSettingToRead(finding, distance);
   const doubt = doubtToRead(finding, distance);
+  const beyond = beyondTravel(finding, turns, units);
   return {
     title: `${handwheel.name}: turns for ${asGiven(distance, machine)} of ${handwheel.reads}`,
     formula: "turns = distance ÷ p; its whole part, and what the dial then reads to a tenth of a division",
@@ -57,7 +62,8 @@ function working(
     notes: [
       ...(divisions === undefined || dial === undefined
         ? []
-        : [`that is ${settingWords(finding, setting)}, ${leftWords(error, units)}`]),
+        : [`that is ${settingWords(finding, setting)}, ${leftWords(error, units, doubt)}`]),
+      ...(beyond === undefined ? [] : [beyond]),
       ...(old === undefined
         ? []
         : [

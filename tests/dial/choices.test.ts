@@ -165,3 +165,20 @@ test("even marks asked for under a file in inches are inches, unless others clos
   expect(even(2.5485)).toMatch(/^even 0\.\d+ in/);
   expect(even(1.5)).toMatch(/^even 0\.\d+ mm/);
 });
+
+test("a row that the travel never reaches is on no dial, not where the file asks for rows either", () => {
+  const options = { ...metric, stripLength: 180, travel: 60 };
+  const wish = drum(58, { divisions: 1, closure: "rows" });
+  const [row, ...others] = choicesFor(measured(82.5, 0.86), "travel", wish, options);
+  expect(row).toMatchObject({ closure: "true", rows: 1 });
+  expect(row?.remarks[0]).toBe("the travel ends before row 2 begins: one row serves");
+  for (const { rows } of others) expect(rows).toBe(1);
+  // As soon as it is reached there is one.
+  expect(choicesFor(measured(82.5), "travel", wish, { ...options, travel: 83 })[0]).toMatchObject({ rows: 2 });
+  fc.assert(
+    fc.property(feeds, fc.double({ min: 0.2, max: 80, noNaN: true }), (perTurn, travel) => {
+      const all = choicesFor(measured(perTurn), "travel", drum(40), { ...metric, travel });
+      for (const { rows } of all) if (rows > 1) expect((rows - 1) * perTurn).toBeLessThan(travel);
+    }),
+  );
+});

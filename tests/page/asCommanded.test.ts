@@ -1,5 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { explainedLines } from "../../src/answers/explained.js";
+import { supposedLines } from "../../src/answers/supposed.js";
 import { answersWith } from "../../src/page/work/answers.js";
 import type { Files } from "../../src/page/work/protocol.js";
 import { file, witnessmark } from "../support/command.js";
@@ -28,9 +30,9 @@ test("every quantity that is offered is explained as the command explains it", a
   for (const { name, subjects } of offered) {
     // Of all where there is one alone.
     const of = subjects.length > 1 ? subjects.at(-1) : undefined;
-    const { lines, refused } = await ask("explain", files, { quantity: name, ...(of !== undefined && { of }) });
+    const { parts, refused } = await ask("explain", files, { quantity: name, ...(of !== undefined && { of }) });
     const { out, err } = await witnessmark("explain", demo, name, ...(of === undefined ? [] : ["--of", of]));
-    if (refused === undefined) expect(out.trimEnd(), name).toBe([`From ${demo}`, "", ...lines].join("\n"));
+    if (refused === undefined) expect(out.trimEnd(), name).toBe([`From ${demo}`, ...explainedLines(parts)].join("\n"));
     else expect(err, name).toContain(`${demo}: ${refused}`);
   }
 }, 120_000);
@@ -68,13 +70,15 @@ test("what is supposed is answered and refused as the command does", async () =>
   const wishes = await ask("wishes", files, {});
   expect(wishes.length).toBeGreaterThan(6);
   for (const wish of [wishes[0], wishes[3], wishes.at(-1)].flatMap((one) => one ?? [])) {
-    const { lines } = await ask("suppose", files, { wishes: [wish] });
+    const { parts } = await ask("suppose", files, { wishes: [wish] });
+    const lines = supposedLines(parts).slice(1);
     const { out } = await witnessmark("check", demo, "--suppose", wish);
     expect(lines[0]).toMatch(/^Supposed: /);
     expect(words(out), wish).toContain(words(lines));
   }
   const two = ["60 Hz", wishes[2] ?? ""];
-  const { lines } = await ask("suppose", files, { wishes: two });
+  const { parts } = await ask("suppose", files, { wishes: two });
+  const lines = supposedLines(parts);
   expect(words((await witnessmark("check", demo, ...two.flatMap((wish) => ["--suppose", wish]))).out)).toContain(
     words(lines),
   );
@@ -85,7 +89,7 @@ test("what is supposed is answered and refused as the command does", async () =>
 test("of a file with a fault nothing is told but that", async () => {
   const faulty = filesOf("name: L\nhandwheels: 3\n");
   expect(await ask("explain", faulty, { quantity: "feed" })).toMatchObject({
-    lines: [],
+    parts: [],
     refused: expect.stringContaining("mend first"),
   });
   expect(await ask("wishes", faulty, {})).toEqual([]);

@@ -6,6 +6,22 @@ const drill = findingsOf(
   "name: D\nkind: drill\nunits: in\ndrive: { motor: { speed: 1725 }, stages: [{ name: belt, steps: [{ label: A, driver: 2, driven: 4 }] }] }\n",
 );
 
+test("a drill drills and does nothing that a lathe does; drills have names too", () => {
+  const { operations, holes } = choices(drill);
+  for (const name of ["turning", "facing", "parting", "threading"]) expect(operations).not.toContain(name);
+  expect(operations).toEqual(expect.arrayContaining(["drilling", "reaming", "tapping"]));
+  expect(holes).toContain("drilling");
+  expect(choices(findingsOf("name: L\n")).operations).toEqual(expect.arrayContaining(["turning", "drilling"]));
+  const asked = (diameter: string, operation = "drilling") =>
+    speedAnswer(drill, { material: "mild steel", operation, diameter }).said[0];
+  // 0.159 and 0.257 in, ASME B94.11M from memory.
+  expect(asked("no. 21")).toBe(asked("0.159"));
+  expect(asked("#21")).toBe(asked("0.159"));
+  expect(asked("letter F")).toBe(asked("0.257"));
+  expect(asked("no. 99")).toMatch(/^Write a diameter, as 5\/8, or a drill’s name/);
+  expect(asked("letter F", "turning")).toMatch(/^Write a diameter, as 5\/8; /);
+});
+
 test("a drill is asked for drilling first, and an inch machine answers in feet a minute", () => {
   const { operations } = choices(drill);
   expect(operations[0]).toBe("drilling");

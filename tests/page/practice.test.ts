@@ -4,7 +4,7 @@ import { describe, expect, test } from "vitest";
 import { usesOf } from "../../src/findings/uses.js";
 import { toNextLine } from "../../src/page/app/dial/inHand.js";
 import { answersWith } from "../../src/page/work/answers.js";
-import { NOWHERE } from "../../src/page/work/practice.js";
+import { nowhere } from "../../src/page/work/practice.js";
 import type { Files, Given } from "../../src/page/work/protocol.js";
 import { type Exercise, exercises } from "../../src/student/exercises.js";
 import { type Turned, turnedBy } from "../../src/student/marking.js";
@@ -106,7 +106,7 @@ async function asAnswered({ answer, wanted }: Exercise, machine: Files): Promise
   if (wanted.by === "number") return { words: answer };
   if (wanted.by === "position") {
     const names = wanted.positions.map(({ name }) => name);
-    return { words: names.find((name) => answer.startsWith(`${name}, `) && answer.endsWith("rpm")) ?? NOWHERE };
+    return { words: names.find((name) => answer.startsWith(`${name}, `) && answer.endsWith("rpm")) ?? nowhere() };
   }
   const { dial } = await ask("dial", machine, { wheel: wanted.wheel });
   if (dial === undefined) throw new Error("nothing to turn");
@@ -164,7 +164,27 @@ describe("what the sheet answers is right in the page", () => {
     const at = seen.findIndex(({ question }) => question.includes("in Achteln"));
     const answer = await ask("solve", files(text), { at });
     expect(answer).toMatch(/Umdrehung|Achtel/);
-    expect((await ask("mark", files(text), { at, given: { words: answer } })).said).toBe("Right.");
+    const mark = async (words: string) => (await ask("mark", files(text), { at, given: { words } })).said;
+    expect(await mark(answer)).toBe("Richtig.");
+    expect(await mark("90 Umdrehungen")).toMatch(/^\d+ Achtel zu viel\.$/);
+    expect(await mark("viel")).toMatch(/^Schreib Umdrehungen, wie 2,5/);
+    expect(await mark("1")).toBe("1 Umdrehungen oder 1 Achtel? Schreib es dazu.");
+    expect(seen[at]?.unit).toBe("Umdrehungen, Achtel");
+    const belt = seen.findIndex(({ by }) => by === "position");
+    expect(seen[belt]?.positions?.at(-1)).toBe("nirgends: fragen");
+    const tooFar = seen.find(({ stands }) => stands !== undefined);
+    expect(tooFar?.stands).toMatch(/^Der richtige Teilstrich war [\d,]+ mm, .*nach \d+ Umdrehung(en)?\.$/);
+  });
+
+  test("a whole number alone is asked whether it counts turns or eighths", async () => {
+    const text = `kind: drill\n${demo.replace(/^kind:.*\n/gm, "")}`;
+    const seen = await ask("exercises", files(text), {});
+    const at = seen.findIndex(({ question }) => question.includes("in eighths"));
+    expect(seen[at]?.unit).toBe("turns, eighths");
+    const mark = (words: string) => ask("mark", files(text), { at, given: { words } });
+    expect(await mark("1")).toEqual({ said: "1 turns, or 1 eighths? Write which." });
+    expect((await mark(await ask("solve", files(text), { at }))).right).toBe(true);
+    expect((await mark("40 turns")).right).toBe(false);
   });
 
   test.each([
@@ -184,6 +204,26 @@ describe("what the sheet answers is right in the page", () => {
 });
 
 describe("a wheel in hand", () => {
+  test("without a dial it says what it lacks, or why none is made, as its file is told", async () => {
+    const drum = "dial: { shape: drum, diameter: 38, width: 9 }";
+    const why = async (wheel: string) =>
+      (await ask("dial", files(`name: L\nhandwheels: [{ name: S, ${wheel} }]\n`), { wheel: "S" })).why;
+    expect(await why(drum)).toMatch(/^S has no feed yet/);
+    expect(await why("feed: 2")).toMatch(/^S has no dial yet/);
+    const scattered = `feed: { readings: { gauge: 0.01, turns: [0, 1, 2, 3, 4], travel: [0, 2.3, 3.8, 6.2, 7.7] } }`;
+    expect(await why(`${scattered}, ${drum}`)).toMatch(/^no dial is made for "S": its feed is in doubt by .*; measure/);
+    expect(await why(`feed: 2, ${drum}`)).toBeUndefined();
+  });
+
+  test("beyond its travel that is said at once, and its dial has no row that is never reached", async () => {
+    const text = `name: D\nkind: drill\nhandwheels: [{ name: Quill, travel: 60, feed: 82.5, dial: { shape: drum, diameter: 58, width: 12, divisions: 1 } }]\n`;
+    const at = async (turns: number) =>
+      (await ask("standing", files(text), { wheel: "Quill", turned: { turns, slack: 0 } }))?.beyond;
+    expect(await at(60 / 82.5)).toBeUndefined();
+    expect(await at(61 / 82.5)).toBe("beyond its travel of 60 mm");
+    expect((await ask("dial", files(text), { wheel: "Quill" })).dial?.rows.length).toBe(1);
+  });
+
   test("turned back, its slide stands still until the lost motion is through", async () => {
     const { dial } = await ask("dial", files(demo), { wheel: "Cross slide" });
     const lost = dial?.lost.turns ?? Number.NaN;

@@ -16,6 +16,9 @@ const machines: Readonly<Record<string, Findings>> = {
     "name: T\nhandwheels: [{ name: Cross slide, feed: 2.117, dial: { shape: drum, diameter: 40, width: 9, divisions: 0.05 mm, closure: true } }]\n",
   ),
   "no dial": findingsOf("name: N\nhandwheels: [{ name: Cross slide, feed: 1.5 }, { name: Saddle, feed: 13 }]\n"),
+  "a drill whose quill goes less than a turn": findingsOf(
+    "name: D\nkind: drill\nhandwheels:\n  - name: Quill\n    travel: 60\n    feed: { readings: { gauge: 0.5, turns: [0, 1/8, 1/4, 3/8, 1/2, 5/8], travel: [0, 10, 20.5, 31, 41, 51.5], return: [0.5, 10.5, 21, 31.5, 41.5, 52] } }\n    dial: { shape: drum, diameter: 58, width: 12, divisions: 1 }\n",
+  ),
   "a lathe stood on end": findingsOf(
     readFileSync("templates/machines/boathouse.yaml", "utf8").replace(/^kind: .*$/m, "kind: lathe stood on end"),
   ),

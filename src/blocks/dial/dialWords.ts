@@ -5,7 +5,7 @@ import { blurs, strains } from "../../dial/legibility.js";
 import { vernierWrongFrom } from "../../dial/vernier.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { withinTurnWords } from "../../findings/travelWords.js";
-import type { Machine, Units } from "../../machine/machine.js";
+import type { Handwheel, Machine, Units } from "../../machine/machine.js";
 import {
   capital,
   formatBound,
@@ -83,8 +83,11 @@ export function dialWords(finding: HandwheelFinding, dial: DialFinding, units: U
   const { second } = dial;
   const within = withinTurnWords(finding);
   const { unit } = dial.chosen;
-  const own = [...(unit === units ? [] : [say(`dials.reads in ${unit}`)]), ...scaleWords(dial, units)];
-  const lower = second ? scaleWords(second, units) : [];
+  const own = [
+    ...(unit === units ? [] : [say(`dials.reads in ${unit}`)]),
+    ...scaleWords(dial, finding.handwheel, units),
+  ];
+  const lower = second ? scaleWords(second, finding.handwheel, units) : [];
   return [
     ...(second === undefined
       ? [capital(own.join("; "))]
@@ -125,7 +128,9 @@ export function errorNumber(scales: readonly DialChoice[], units: Units): CellNu
   return { value, label: begins ? say("dials.begins again") : say("dials.error over", { travel }) };
 }
 
-function scaleWords({ chosen }: Scale, units: Units): string[] {
+function scaleWords({ chosen }: Scale, { reads }: Handwheel, units: Units): string[] {
+  // The doubt is of what the dial reads, the way that of the slide.
+  const onDiameter = reads === "diameter" ? ` ${say("dials.on diameter")}` : "";
   const over = overWords(chosen, units);
   const { rows, closure } = chosen;
   const doubt = chosen.doubtOverTravel;
@@ -133,7 +138,9 @@ function scaleWords({ chosen }: Scale, units: Units): string[] {
     ...(closure === "rows" && rows > 1 ? [say("dials.rows", { rows })] : []),
     ...(chosen.beginsAgain ? [say("dials.last short", { last: amount(chosen.leftOver, chosen.unit) })] : []),
     ...(chosen.beginsAgain || chosen.errorPerTurn === 0 || chosen.closes ? [] : [costWords(chosen, units)]),
-    ...(doubt === undefined ? [] : [say("dials.feed off", { doubt: formatBound(doubt, units), travel: over })]),
+    ...(doubt === undefined
+      ? []
+      : [say("dials.feed doubt", { off: `${formatBound(doubt, units)}${onDiameter}`, over })]),
     ...(chosen.measuredOnly ? [say("dials.measured only")] : []),
   ];
 }

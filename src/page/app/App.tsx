@@ -1,4 +1,4 @@
-import { type Signal, useComputed, useSignal } from "@preact/signals";
+import { useComputed, useSignal } from "@preact/signals";
 import { useEffect } from "preact/hooks";
 import { placesOf } from "../file/nodes.js";
 import { machineSchema, schemaAt } from "../schema.js";
@@ -16,6 +16,7 @@ import { Paper } from "./Paper.js";
 import { OwnSheets } from "./sheets/OwnSheets.js";
 import { places, type Station, stationOf, stations } from "./stations.js";
 import { TakeAway } from "./TakeAway.js";
+import { CARD_LENGTH, TrueSize } from "./TrueSize.js";
 import { Unused } from "./Unused.js";
 import type { View } from "./view.js";
 
@@ -24,7 +25,7 @@ type AppProps = { readonly desk: Desk; readonly keeping: Keeping; readonly view:
 export function App({ desk, keeping, view }: AppProps) {
   const { at, sheet } = view;
   const cardPixels = useSignal(0);
-  const pixelsPerMm = useComputed(() => (cardPixels.value > 0 ? cardPixels.value / CARD_WIDTH : undefined));
+  const pixelsPerMm = useComputed(() => (cardPixels.value > 0 ? cardPixels.value / CARD_LENGTH : undefined));
   const station = useComputed(() => stations.find(({ name }) => name === at.value));
   useEffect(() => takeDropped(desk, view), [desk]);
   return (
@@ -265,34 +266,5 @@ function First({ form, keys }: { readonly form: Form; readonly keys: readonly st
       <Fields form={form} way={[]} schema={machineSchema} only={others} closed />
       <Unknown form={form} way={[]} schema={machineSchema} />
     </>
-  );
-}
-
-/** ISO/IEC 7810, ID-1: a bank card's width, mm. */
-const CARD_WIDTH = 85.6;
-const CARD_HEIGHT = 53.98;
-
-/** A screen does not know how large it is: a bank card held against it tells. */
-function TrueSize({ cardPixels }: { readonly cardPixels: Signal<number> }) {
-  const width = cardPixels.value || (CARD_WIDTH * 96) / 25.4;
-  return (
-    <section class="card" aria-label="True size on this screen">
-      <h2>True size on this screen</h2>
-      <p class="about">
-        Hold a bank card against the screen and make the frame just as large. “True size” above the paper then is true.
-      </p>
-      <input
-        type="range"
-        min="180"
-        max="700"
-        step="0.5"
-        aria-label="Width of the frame"
-        value={width}
-        onInput={(event) => {
-          cardPixels.value = Number(event.currentTarget.value);
-        }}
-      />
-      <div class="bank" style={{ width: `${width}px`, height: `${(width * CARD_HEIGHT) / CARD_WIDTH}px` }} />
-    </section>
   );
 }

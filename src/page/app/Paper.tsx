@@ -63,7 +63,10 @@ export function Paper({ desk, sheet, pixelsPerMm }: PaperProps) {
             : "True as measured on this screen: lay a rule on a check bar."}
         </p>
       )}
-      <div class={`pages ${near.value}`}>
+      <div
+        class={`pages ${near.value}`}
+        {...(near.value !== "fit" && { tabIndex: 0, role: "group", "aria-label": "Larger than its place: to scroll" })}
+      >
         {pages.value.map((page, index) => (
           <Sheet
             page={page}

@@ -1,6 +1,6 @@
 import { useComputed } from "@preact/signals";
 import { useEffect, useMemo } from "preact/hooks";
-import { parseNumber } from "../../quantity/number.js";
+import { parseTurns } from "../../quantity/number.js";
 import type { Way } from "../file/edit.js";
 import { schemaAt } from "../schema.js";
 import type { ReadingsAsked, ReadingsSoFar } from "../work/protocol.js";
@@ -14,7 +14,8 @@ const columns = ["turns", "travel", "return"] as const;
 const heads = { turns: "turns", travel: "out", return: "back" } as const;
 type Row = Readonly<Record<(typeof columns)[number], string>>;
 
-/** Readings, typed at the machine: Enter goes on to the next turn; what they say so far stands beside them. */
+/** Readings, typed at the machine: Enter goes on to the next reading as it is taken, down on the way out and up on the way back; what
+ *  they say so far stands beside them. */
 export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonly way: Way; readonly desk: Desk }) {
   const nodes = form.nodes;
   const rows = useComputed(() => rowsOf(form, way));
@@ -42,16 +43,26 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
     // Who changes his mind about the way back has taken none.
     if (column === "return" && words === "" && !others) takeOut(form, [...way, column]);
     else put(form, [...way, column, row], words, true);
+    // A turn whose reading is still to come has an empty one.
+    if (column === "turns" && nodes.peek().value([...way, "travel", row]) === undefined)
+      put(form, [...way, "travel", row], "", true);
   };
   const places = columns.flatMap((column) => rows.value.map((row, at) => ({ column, at, typed: row[column] !== "" })));
   const begun = new Set(places.filter(({ typed }) => typed).map(({ column }) => column));
   const open = places.filter(({ column, typed }) => !typed && begun.has(column));
   const onKey = (event: KeyboardEvent, column: number, row: number): void => {
-    const to = { Enter: [column, row + 1], ArrowDown: [column, row + 1], ArrowUp: [column, row - 1] }[event.key];
-    if (to === undefined) return;
+    const on = columns[column] === "return" ? -1 : 1;
+    const by = { Enter: on, ArrowDown: 1, ArrowUp: -1 }[event.key];
+    if (by === undefined) return;
     event.preventDefault();
-    const next = Math.max(0, to[1] ?? 0);
-    const focus = () => document.getElementById(cellId(way, columns[to[0] ?? 0] ?? "turns", next))?.focus();
+    const next = Math.max(0, row + by);
+    const focus = () => {
+      const cell = document.getElementById(cellId(way, columns[column] ?? "turns", next));
+      if (!(cell instanceof HTMLInputElement)) return;
+      cell.focus();
+      // What is typed next takes the place of what stands there.
+      cell.select();
+    };
     if (next >= piece.from && next < piece.to) focus();
     else {
       // It lies in another piece of the grid, which is not drawn yet.
@@ -59,13 +70,14 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
       requestAnimationFrame(() => requestAnimationFrame(focus));
     }
   };
-  const doubted = new Set(answer.value?.places.filter((place) => place.doubted).map(({ row }) => row));
+  const marked = answer.value?.places ?? [];
+  const doubted = new Set(marked.filter(({ doubted, back }) => doubted || back !== undefined).map(({ row }) => row));
   return (
     <fieldset class="readings" data-way={keyOf(way)} id={idOf(way)}>
       <legend>Readings</legend>
       <p class="about">
         Come to the first turn from one side, set the gauge to nought, and go on without turning back; then the way
-        back.
+        back, from the last row up.
       </p>
       <Notes form={form} way={way} />
       <TextField form={form} way={[...way, "gauge"]} schema={record("gauge")} label="Gauge" />
@@ -87,17 +99,20 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
               <tr key={row} class={doubted.has(row) ? "doubted" : undefined}>
                 {columns.map((column, at) => (
                   <td key={column} data-way={keyOf([...way, column, row])}>
-                    <input
-                      id={cellId(way, column, row)}
-                      type="text"
-                      inputMode="decimal"
-                      autocomplete="off"
-                      aria-label={`${heads[column]}, reading ${row + 1}`}
-                      placeholder={row === count && column === "turns" ? nextTurn(rows.value) : ""}
-                      value={nodes.value.words([...way, column, row])}
-                      onKeyDown={(event) => onKey(event, at, row)}
-                      onInput={(event) => type(column, row, event.currentTarget.value)}
-                    />
+                    {/* Nobody comes back to a turn that he never went out to. */}
+                    {(row < count || column !== "return") && (
+                      <input
+                        id={cellId(way, column, row)}
+                        type="text"
+                        inputMode="decimal"
+                        autocomplete="off"
+                        aria-label={`${heads[column]}, reading ${row + 1}`}
+                        placeholder={row === count && column === "turns" ? nextTurn(rows.value) : ""}
+                        value={nodes.value.words([...way, column, row])}
+                        onKeyDown={(event) => onKey(event, at, row)}
+                        onInput={(event) => type(column, row, event.currentTarget.value)}
+                      />
+                    )}
                   </td>
                 ))}
               </tr>
@@ -174,7 +189,7 @@ function rowsOf(form: Form, way: Way): Row[] {
 /** The next turn, by the last two. */
 function nextTurn(rows: readonly Row[]): string {
   if (rows.length === 0) return "0";
-  const [before, last] = rows.slice(-2).map(({ turns }) => parseNumber(turns));
+  const [before, last] = rows.slice(-2).map(({ turns }) => parseTurns(turns));
   const next = rows.length === 1 ? (before ?? Number.NaN) + 1 : 2 * (last ?? Number.NaN) - (before ?? Number.NaN);
   // Without a number to go on from it is left to who types. Halves and thirds are not told to the last bit.
   return Number.isFinite(next) ? String(Number(next.toFixed(6))) : "";
@@ -187,7 +202,7 @@ function Leftover({ so }: { readonly so: ReadingsSoFar | undefined }) {
   if (so === undefined || so.places.length === 0) return <p class="so">Three readings make a line.</p>;
   const turns = so.places.map(({ turn }) => turn);
   const [from, to] = [Math.min(...turns), Math.max(...turns)];
-  const most = Math.max(...so.places.map(({ off }) => Math.abs(off)), 1e-6);
+  const most = Math.max(...so.places.flatMap(({ off, back = 0 }) => [Math.abs(off), Math.abs(back)]), 1e-6);
   const x = (turn: number) => 10 + ((turn - from) / (to - from || 1)) * (WIDTH - 20);
   const y = (off: number) => HEIGHT / 2 - (off / most) * (HEIGHT / 2 - 14);
   return (
@@ -200,10 +215,11 @@ function Leftover({ so }: { readonly so: ReadingsSoFar | undefined }) {
       <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label="What each reading is off the line">
         <title>What each reading is off the line</title>
         <line x1="10" x2={WIDTH - 10} y1={HEIGHT / 2} y2={HEIGHT / 2} class="axis" />
-        {so.places.map(({ row, turn, off, doubted }) => (
+        {so.places.map(({ row, turn, off, doubted, back }) => (
           <g key={row}>
             <line x1={x(turn)} x2={x(turn)} y1={HEIGHT / 2} y2={y(off)} class="thin" />
             <circle cx={x(turn)} cy={y(off)} r={doubted ? 7 : 3} class={doubted ? "open" : "dot"} />
+            {back !== undefined && <circle cx={x(turn)} cy={y(back)} r="7" class="open" />}
           </g>
         ))}
         <text x="10" y="11">

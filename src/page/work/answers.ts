@@ -17,14 +17,7 @@ import { builtIn } from "../../sheets/builtIn.generated.js";
 import { isAboutJob, type NamedJob } from "../../sheets/pack.js";
 import { readTemplate } from "../../sheets/readTemplate.js";
 import type { Template } from "../../sheets/template.js";
-import {
-  explainableNow,
-  explainedLines,
-  measuresNow,
-  supposedAnswer,
-  verifiedLines,
-  wishesNow,
-} from "./asCommanded.js";
+import { explainableNow, measuresNow, supposedAnswer, verifiedLines, wishesNow, workingsNow } from "./asCommanded.js";
 import { choices, distanceAnswer, speedAnswer } from "./asked.js";
 import { dialSeen, standing } from "./inHand.js";
 import { pagesAsSeen } from "./pagesAsSeen.js";
@@ -108,7 +101,7 @@ export function answersWith(tools: Tools): Answers {
     choices: (files) => choices(know(files).findings),
     speed: (files, asked) => speedAnswer(know(files).findings, asked),
     explainable: (files) => explainableNow(know(files).findings),
-    explain: (files, asked) => explainedLines(know(files).findings, know(files).places, asked),
+    explain: (files, asked) => workingsNow(know(files).findings, know(files).places, asked),
     measures: (files) => measuresNow(know(files).findings),
     verify: (files, asked) => verifiedLines(know(files).findings, asked),
     blocks: () => ({ lines: everySetting(), schema: sheetSchema() }),

@@ -1,26 +1,27 @@
-import { type Explainable, explainables, explained } from "../../answers/explained.js";
-import { supposed, supposedLines } from "../../answers/supposed.js";
+import { type Explainable, explainables, workings } from "../../answers/explained.js";
+import type { Laid } from "../../answers/laid.js";
+import { supposed, supposedLaid } from "../../answers/supposed.js";
 import { Unanswered } from "../../answers/unanswered.js";
 import { verified } from "../../answers/verified.js";
 import { wishesFor } from "../../answers/wishes.js";
 import type { Findings } from "../../findings/findings.js";
 import type { Places } from "../../machine/problem.js";
 import { measuresOf } from "../../paper/measuredPiece.js";
-import type { AnsweredLines, Asked, WheelMeasures } from "./protocol.js";
+import type { AnsweredLines, AnsweredParts, Asked, WheelMeasures } from "./protocol.js";
 
-/** What the command line answers to explain, verify and suppose: the same lines, and the same words where it refuses. */
+/** What the command line answers to explain, verify and suppose: the same, and the same words where it refuses. */
 
-export const explainedLines = (
+export const workingsNow = (
   findings: Findings | undefined,
   places: Places,
   { quantity, of }: Asked<"explain">,
-): AnsweredLines => answered(findings, (found) => explained(found, places, quantity, of));
+): AnsweredParts => inParts(findings, (found) => workings(found, places, quantity, of));
 
 export const verifiedLines = (findings: Findings | undefined, asked: Asked<"verify">): AnsweredLines =>
-  answered(findings, (found) => verified(found, asked).lines);
+  inLines(findings, (found) => verified(found, asked).lines);
 
-export const supposedAnswer = (findings: Findings | undefined, { wishes }: Asked<"suppose">): AnsweredLines =>
-  answered(findings, (found) => supposedLines(found, supposed(found, wishes)));
+export const supposedAnswer = (findings: Findings | undefined, { wishes }: Asked<"suppose">): AnsweredParts =>
+  inParts(findings, (found) => supposedLaid(found, supposed(found, wishes)));
 
 export const explainableNow = (findings: Findings | undefined): Explainable[] =>
   findings === undefined ? [] : explainables(findings);
@@ -41,13 +42,25 @@ export const measuresNow = (findings: Findings | undefined): WheelMeasures[] =>
   );
 
 /** An empty line before the first is a terminal's, to part it from the command. */
-function answered(findings: Findings | undefined, answer: (found: Findings) => readonly string[]): AnsweredLines {
-  if (findings === undefined) return { lines: [], refused: "the file has something to mend first" };
+const inLines = (findings: Findings | undefined, answer: (found: Findings) => readonly string[]): AnsweredLines => {
+  const { given = [], refused } = answered(findings, answer);
+  return { lines: given.slice(given.findIndex((line) => line !== "")), ...(refused !== undefined && { refused }) };
+};
+
+const inParts = (findings: Findings | undefined, answer: (found: Findings) => readonly Laid[]): AnsweredParts => {
+  const { given = [], refused } = answered(findings, answer);
+  return { parts: given, ...(refused !== undefined && { refused }) };
+};
+
+function answered<T>(
+  findings: Findings | undefined,
+  answer: (found: Findings) => T,
+): { readonly given?: T; readonly refused?: string } {
+  if (findings === undefined) return { refused: "the file has something to mend first" };
   try {
-    const lines = answer(findings);
-    return { lines: lines.slice(lines.findIndex((line) => line !== "")) };
+    return { given: answer(findings) };
   } catch (fault) {
     if (!(fault instanceof Unanswered)) throw fault;
-    return { lines: [], refused: fault.message };
+    return { refused: fault.message };
   }
 }

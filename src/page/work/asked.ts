@@ -4,12 +4,14 @@ import { operations } from "../../cutting/operations.js";
 import { cuttingSpeedUnit } from "../../cutting/rates.js";
 import { sourceTitle } from "../../cutting/sources.js";
 import { rpmWords } from "../../drive/rpmWords.js";
+import { beyondTravel } from "../../findings/beyondTravel.js";
 import type { Findings } from "../../findings/findings.js";
 import { limitWords } from "../../findings/limits.js";
 import { doubtToRead, settingToRead } from "../../findings/settings.js";
 import { settingWords } from "../../findings/settingWords.js";
 import { speedFor, speedForHole } from "../../findings/speedChoice.js";
 import { BY_HAND, byHandOnly, makesHoles, usesOf } from "../../findings/uses.js";
+import { drillNamed } from "../../quantity/drill.js";
 import { formatBound, formatFixed, formatSize } from "../../quantity/format.js";
 import { parseLength } from "../../quantity/length.js";
 import { wheelNamed } from "./inHand.js";
@@ -31,18 +33,17 @@ export function distanceAnswer(
   if (mm === undefined || mm < 0)
     return nothing(`Write a distance, as ${units === "mm" ? "12.5" : "1/2"}; a bare number is in ${units}.`);
   const setting = settingToRead(found, mm);
-  const { reading, handwheel } = found;
+  const { reading } = found;
   if (setting === undefined || reading === undefined) return nothing(`The feed of ${wheel} is not known yet.`);
   const doubt = doubtToRead(found, mm);
+  const beyond = beyondTravel(found, mm / reading.perTurn, units);
   return {
     said: [
       settingWords(found, setting),
       ...(doubt === undefined
         ? ["how well the feed is known nothing tells: measure the part"]
         : [`± ${formatBound(doubt, units)}, come to from one side`]),
-      ...(handwheel.travel !== undefined && mm / reading.factor > handwheel.travel + 1e-9
-        ? [`beyond its travel of ${formatSize(handwheel.travel, units)}`]
-        : []),
+      ...(beyond === undefined ? [] : [beyond]),
     ],
     working: [
       `${formatSize(mm, units, 3)} ÷ ${formatSize(reading.perTurn, units, 5)} a turn = ${formatFixed(setting.turns, 3)} turns`,
@@ -58,12 +59,16 @@ export function distanceAnswer(
 export const choices = (findings: Findings | undefined): AnswerTo<"choices"> => ({
   materials: [...new Set([...(findings?.machine.work.materials ?? []), ...namedMaterials()])],
   operations: byUse(findings).map(({ name }) => name),
+  holes: operations.map(({ name }) => name).filter(makesHoles),
 });
 
-/** What the machine is used for above all comes first. */
+/** What its kind of machine does; what it is used for above all comes first. */
 function byUse(findings: Findings | undefined) {
-  const [use] = findings === undefined ? [] : usesOf(findings.machine);
-  return [...operations.filter(({ name }) => name === use), ...operations.filter(({ name }) => name !== use)];
+  if (findings === undefined) return operations;
+  const [use, ...others] = usesOf(findings.machine);
+  // A lathe drills too; a drill does nothing else.
+  const done = [use, ...others].includes("turning") ? operations : operations.filter(({ like }) => like === "drilling");
+  return [...done.filter(({ name }) => name === use), ...done.filter(({ name }) => name !== use)];
 }
 
 /** Where the belt goes for a cut. */
@@ -74,13 +79,16 @@ export function speedAnswer(
   if (findings === undefined) return unsound;
   const { machine, drive } = findings;
   const { units } = machine;
-  const mm = parseLength(diameter, units);
+  const holes = makesHoles(operation);
+  const mm = (holes ? drillNamed(diameter) : undefined) ?? parseLength(diameter, units);
   if (mm === undefined || !(mm > 0))
-    return nothing(`Write a diameter, as ${units === "mm" ? "16" : "5/8"}; a bare number is in ${units}.`);
+    return nothing(
+      `Write a diameter, as ${units === "mm" ? "16" : "5/8"}${holes ? ", or a drill’s name, as no. 21 or letter F" : ""}; a bare number is in ${units}.`,
+    );
   if (drive === undefined) return nothing("The file has no belts yet.");
   if (byHandOnly(operation, machine)) return nothing(`${BY_HAND}.`);
   const cut = { material, operation, diameter: mm };
-  const choice = makesHoles(operation) ? speedForHole(cut, findings) : speedFor(cut, findings);
+  const choice = holes ? speedForHole(cut, findings) : speedFor(cut, findings);
   const hazard = hazardOf(material);
   const minded = hazard === undefined ? [] : [hazard.caution];
   if (choice === undefined)

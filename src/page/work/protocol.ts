@@ -1,4 +1,5 @@
 import type { Explainable } from "../../answers/explained.js";
+import type { Laid } from "../../answers/laid.js";
 import type { Measured } from "../../answers/verified.js";
 import type { Use } from "../../findings/uses.js";
 import type { Format } from "../../output/formats.js";
@@ -93,8 +94,11 @@ export type Work = {
     readonly answer: { readonly files: readonly Made[]; readonly why: readonly string[] };
   };
   readonly readings: { readonly asked: ReadingsAsked; readonly answer: ReadingsSoFar };
-  /** The dial of a wheel; absent where it has none. */
-  readonly dial: { readonly asked: { readonly wheel: string }; readonly answer: { readonly dial?: DialSeen } };
+  /** The dial of a wheel; where it has none, why. */
+  readonly dial: {
+    readonly asked: { readonly wheel: string };
+    readonly answer: { readonly dial?: DialSeen; readonly why?: string };
+  };
   readonly standing: {
     readonly asked: { readonly wheel: string; readonly turned: Turned };
     readonly answer: WheelStanding | undefined;
@@ -111,14 +115,19 @@ export type Work = {
   /** What can be asked about speeds. */
   readonly choices: {
     readonly asked: Record<never, never>;
-    readonly answer: { readonly materials: readonly string[]; readonly operations: readonly string[] };
+    readonly answer: {
+      readonly materials: readonly string[];
+      readonly operations: readonly string[];
+      /** Those whose diameter may be a drill's name. */
+      readonly holes: readonly string[];
+    };
   };
   /** Every quantity whose working can be shown, and what of this file has it. */
   readonly explainable: { readonly asked: Record<never, never>; readonly answer: readonly Explainable[] };
   /** How a number came about. `of`: of one thing alone; of all that have the quantity when left out. */
   readonly explain: {
     readonly asked: { readonly quantity: string; readonly of?: string };
-    readonly answer: AnsweredLines;
+    readonly answer: AnsweredParts;
   };
   /** Of each wheel that has a dial, what a caliper can be laid on. */
   readonly measures: { readonly asked: Record<never, never>; readonly answer: readonly WheelMeasures[] };
@@ -140,7 +149,7 @@ export type Work = {
   /** Changes of this drive, in the words in which one asks for them. */
   readonly wishes: { readonly asked: Record<never, never>; readonly answer: readonly string[] };
   /** Speeds, belts and choices as the drive is and as it would be. */
-  readonly suppose: { readonly asked: { readonly wishes: readonly string[] }; readonly answer: AnsweredLines };
+  readonly suppose: { readonly asked: { readonly wishes: readonly string[] }; readonly answer: AnsweredParts };
   readonly speed: {
     readonly asked: { readonly material: string; readonly operation: string; readonly diameter: string };
     readonly answer: Answered;
@@ -164,6 +173,8 @@ export type ReadingsSoFar = {
     readonly turn: number;
     readonly off: number;
     readonly doubted: boolean;
+    /** By how much the reading on the way back is off the line of its own, where it does not belong to the others. */
+    readonly back?: number;
   }[];
   readonly most: string;
   readonly words: readonly string[];
@@ -178,10 +189,17 @@ export type DialSeen = {
   readonly rows: readonly (readonly { readonly angle: number; readonly rank: 1 | 2 | 3; readonly label?: string }[])[];
   readonly increases: "clockwise" | "anticlockwise";
   readonly unit: string;
+  /** Turns over the whole travel, where that is known. */
+  readonly end?: number;
 };
 
-/** Where a wheel stands, so many turns from zero. */
-export type WheelStanding = { readonly figure?: string; readonly row?: number; readonly travel: string };
+/** Where a wheel stands, so many turns from zero. `beyond`: that its slide cannot be there. */
+export type WheelStanding = {
+  readonly figure?: string;
+  readonly row?: number;
+  readonly travel: string;
+  readonly beyond?: string;
+};
 
 /** An exercise as it is put. `wheel`, `from`: the wheel that it is about, and the turns at which it stands to begin with. `stands`: what must
  *  be known beside the question. `sheet`: the one to look at. */
@@ -210,6 +228,9 @@ export type Answered = {
 
 /** Lines as the command prints them; or, where the question has no answer as it is put, what is wrong and what would be right. */
 export type AnsweredLines = { readonly lines: readonly string[]; readonly refused?: string };
+
+/** The same in parts, to be set as tables. */
+export type AnsweredParts = { readonly parts: readonly Laid[]; readonly refused?: string };
 
 /** What a caliper can be laid on of a wheel's dial. */
 export type WheelMeasures = {

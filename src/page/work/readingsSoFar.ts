@@ -1,17 +1,19 @@
 import { feedPerTurn } from "../../feed/feedPerTurn.js";
 import { readingsToHalve } from "../../feed/halving.js";
 import { study } from "../../feed/study.js";
+import { lostMotionDoubted } from "../../findings/compute.js";
 import { unknownDoubt } from "../../findings/unknownDoubt.js";
+import { largestOf } from "../../quantity/extremes.js";
 import { formatDoubted, formatSize } from "../../quantity/format.js";
 import { parseLength } from "../../quantity/length.js";
-import { parseNumber } from "../../quantity/number.js";
+import { parseNumber, parseTurns } from "../../quantity/number.js";
 import type { ReadingsAsked, ReadingsSoFar } from "./protocol.js";
 
 /** What readings say while they are being taken: a row that is not whole yet is left out. */
 export function readingsSoFar({ units, gauge, gaugeError, temperature, rows }: ReadingsAsked): ReadingsSoFar {
   const length = (words: string) => (words.trim() === "" ? undefined : parseLength(words, units));
   const whole = rows.flatMap(({ turns, travel, back }, row) => {
-    const [turn, out] = [parseNumber(turns), length(travel)];
+    const [turn, out] = [parseTurns(turns), length(travel)];
     return turn === undefined || out === undefined ? [] : [{ row, turn, out, back: length(back) }];
   });
   const graduation = length(gauge);
@@ -36,6 +38,10 @@ export function readingsSoFar({ units, gauge, gaugeError, temperature, rows }: R
     ...(beyond.miscounted ? [beyond.miscounted.index] : []),
     ...(beyond.jump ? [beyond.jump.index] : []),
   ]);
+  const wrongBack = new Map([
+    ...(beyond.back?.wild ?? []).map(({ index, off }) => [index, off] as const),
+    ...(beyond.back?.miscounted ? [[beyond.back.miscounted.index, 0] as const] : []),
+  ]);
   const halve = readingsToHalve(fit, feed);
   const unknown = unknownDoubt(found);
   return {
@@ -44,15 +50,18 @@ export function readingsSoFar({ units, gauge, gaugeError, temperature, rows }: R
       turn,
       off: fit.residuals[index] ?? 0,
       doubted: doubted.has(index),
+      ...(wrongBack.has(index) && { back: wrongBack.get(index) }),
     })),
-    most: `±${formatSize(Math.max(...fit.residuals.map(Math.abs)), units, 3)}`,
+    most: `±${formatSize(largestOf([...fit.residuals, ...wrongBack.values()].map(Math.abs)), units, 3)}`,
     words: [
       `1 turn = ${formatDoubted(perTurn, uncertainty, units, units === "mm" ? 4 : 5)}`,
       ...(unknown === undefined ? [] : [unknown]),
-      ...(lostMotion && beyond.back?.wild.length === 0
-        ? [`lost motion ${formatSize(lostMotion.travel, units, 3)}`]
-        : []),
-      ...(doubted.size > 0
+      ...(lostMotion === undefined
+        ? []
+        : lostMotionDoubted(beyond)
+          ? ["lost motion: not told by these readings"]
+          : [`lost motion ${formatDoubted(lostMotion.travel, lostMotion.uncertainty, units, 3)}`]),
+      ...(doubted.size + wrongBack.size > 0
         ? ["the marked readings do not belong to the others: read them again"]
         : halve === undefined
           ? []

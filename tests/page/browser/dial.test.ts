@@ -81,6 +81,56 @@ describe.runIf(hasBrowser)("the dial in the hand", () => {
     expect(faults).toEqual([]);
   }, 60_000);
 
+  test("turned back beyond its lost motion the slide has followed; Home and End go to the ends of its travel", async () => {
+    const { page } = await open(await written(demo), await context());
+    await goTo(page, "Dial");
+    const dial = page.locator(".dial");
+    await dial.focus();
+    await page.keyboard.press("PageUp");
+    await page.keyboard.press("PageDown");
+    await page.getByText("the slide has followed, and lags").waitFor();
+    await page.keyboard.press("End");
+    const end = Number(await dial.getAttribute("aria-valuemax"));
+    const { handwheel, feed } = demoFindings().handwheels[0] ?? {};
+    expect(end).toBeCloseTo((handwheel?.travel ?? 0) / (feed?.perTurn ?? 1), 6);
+    await expect.poll(async () => Number(await dial.getAttribute("aria-valuenow"))).toBeCloseTo(end, 6);
+    expect(await page.getByText("beyond its travel").count()).toBe(0);
+    await page.keyboard.press("PageUp");
+    await page.getByText("beyond its travel").first().waitFor();
+    await page.keyboard.press("Home");
+    await expect.poll(async () => Number(await dial.getAttribute("aria-valuenow"))).toBe(0);
+    await page.locator("#distance").fill("1");
+    await expect.poll(async () => Number(await dial.getAttribute("aria-valuenow"))).toBeGreaterThan(0);
+    await page.locator("#distance").fill("1e9");
+    await page.getByText("Write a distance").waitFor();
+    await expect.poll(async () => Number(await dial.getAttribute("aria-valuenow"))).toBe(0);
+  }, 60_000);
+
+  test("an answer that cannot be read takes nothing back of what was tried; all can be begun anew", async () => {
+    const { page } = await open(await written(demo), await context());
+    await goTo(page, "Dial");
+    await page.getByRole("button", { name: "exercises" }).click();
+    const tally = () => page.locator(".tally").textContent();
+    const mark = async (words: string) => {
+      await page.locator("#answer").fill(words);
+      await page.getByRole("button", { name: "mark it" }).click();
+    };
+    expect(await page.getByRole("button", { name: "all anew" }).count()).toBe(0);
+    await mark("99");
+    await expect.poll(tally).toContain("0 right, 1 tried");
+    await mark("two");
+    await page.getByText("Write a length").waitFor();
+    expect(await tally()).toContain("0 right, 1 tried");
+    await page.getByRole("button", { name: "the next one" }).click();
+    await page.getByRole("button", { name: "all anew" }).click();
+    await page.getByText("Exercise 1 of").waitFor();
+    expect(await tally()).toContain("0 right, 0 tried");
+    await page.reload();
+    await goTo(page, "Dial");
+    await page.getByRole("button", { name: "exercises" }).click();
+    expect(await tally()).toContain("0 right, 0 tried");
+  }, 60_000);
+
   test("all exercises of the sheet are worked by the keyboard alone, and counted", async () => {
     const findings = demoFindings();
     const list = usesOf(findings.machine).flatMap((use) => exercises(findings, use));

@@ -56,12 +56,13 @@ describe.runIf(hasBrowser)("readings typed at the machine, on a telephone", () =
     await expect.poll(() => so.textContent()).toMatch(/\d+ more readings like these would halve the ±/);
     expect(await so.textContent()).not.toContain("lost motion");
 
-    await cell("return", 0).tap();
-    for (const [at, reading] of out.entries()) {
+    await cell("return", 7).tap();
+    for (const [at, reading] of [...out.entries()].reverse()) {
+      expect(await inHand()).toBe(`return ${at}`);
       await page.keyboard.type((Number(at === 3 ? "23.93" : reading) + 0.1).toFixed(2));
-      if (at < 7) await page.keyboard.press("Enter");
+      await page.keyboard.press("Enter");
     }
-    await expect.poll(() => so.textContent()).toContain("lost motion 0.100 mm");
+    await expect.poll(() => so.textContent()).toMatch(/lost motion 0\.1000 ±\s0\.00\d+ mm/);
     const { handwheels } = parse(await text());
     expect(handwheels[0].feed.readings).toEqual({
       gauge: 0.01,
@@ -93,14 +94,16 @@ describe.runIf(hasBrowser)("readings typed by the keyboard alone", () => {
       page.locator(`#at-handwheels-${wheel}-feed-readings-${column}-${row}`);
     const read = async () => {
       await page.getByRole("button", { name: "text", exact: true }).click();
+      await page.locator(".cm-line", { hasText: /\S/ }).first().waitFor();
       return parse((await page.locator(".cm-line").allTextContents()).join("\n"));
     };
     return { page, faults, cell, read };
   };
 
   test.each([
-    ["from the bottom up", [4, 3, 2, 1, 0], "ArrowUp"],
-    ["from the top down", [0, 1, 2, 3, 4], "Enter"],
+    ["from the bottom up", [4, 3, 2, 1, 0], "Enter"],
+    ["from the bottom up by the arrow", [4, 3, 2, 1, 0], "ArrowUp"],
+    ["from the top down", [0, 1, 2, 3, 4], "ArrowDown"],
     ["in any order", [2, 4, 0, 3, 1], undefined],
   ] as const)(
     "the way back, %s, stands where the caret was",
@@ -126,6 +129,31 @@ describe.runIf(hasBrowser)("readings typed by the keyboard alone", () => {
     60_000,
   );
 
+  test("whoever goes through the way back once more writes over it, and no turn comes of it", async () => {
+    const { page, cell, read } = await start(machine);
+    for (const more of [0.1, 0.2]) {
+      await cell("return", 4).focus();
+      await cell("return", 4).selectText();
+      for (const row of [4, 3, 2, 1, 0]) {
+        await page.keyboard.type(((out[row] ?? 0) + more).toFixed(2));
+        await page.keyboard.press("Enter");
+      }
+      // At the first row it stays.
+      expect(await page.evaluate(() => document.activeElement?.id)).toMatch(/-return-0$/);
+    }
+    expect(await cell("turns", 5).count()).toBe(1);
+    expect(await cell("return", 5).count()).toBe(0);
+    await cell("return", 4).focus();
+    await page.keyboard.press("ArrowDown");
+    await page.keyboard.press("End");
+    await page.keyboard.type("1");
+    const { handwheels } = await read();
+    expect(handwheels[0].feed.readings).toEqual({
+      ...machine.handwheels[0]?.feed.readings,
+      return: out.map((travel, row) => Number(`${(travel + 0.2).toFixed(2)}${row === 4 ? "1" : ""}`)),
+    });
+  }, 60_000);
+
   test("a whole row by Tab, with a decimal comma: the next turn is one step on", async () => {
     const { page, cell, read } = await start(machine);
     await cell("turns", 0, 1).focus();
@@ -150,11 +178,35 @@ describe.runIf(hasBrowser)("readings typed by the keyboard alone", () => {
     await cell("return", 3).focus();
     await page.keyboard.type("24");
     await page.getByText("Still empty: 4 places of “back”.").waitFor();
+    // Half of it stops no sheet.
+    await page.getByText("the way back is read at 1 of 5 places").first().waitFor();
+    expect(await page.getByText("a length").count()).toBe(0);
     await page.keyboard.press("Backspace");
     await page.keyboard.press("Backspace");
     await expect.poll(() => page.getByText("Still empty").count()).toBe(0);
     expect((await read()).handwheels[0].feed.readings).toEqual(machine.handwheels[0]?.feed.readings);
   }, 60_000);
+
+  test.each([1280, 360])(
+    "at twice the size of text no digit is cut: %s pixels",
+    async (width) => {
+      const { page, cell } = await start(machine);
+      await page.setViewportSize({ width, height: 800 });
+      await page.evaluate(() => (document.documentElement.style.fontSize = "200%"));
+      await cell("turns", 1).fill("0.125");
+      await cell("travel", 1).fill("12.375");
+      for (const column of ["turns", "travel"]) {
+        const { scrollWidth, clientWidth } = await cell(column, 1).evaluate((one) => ({
+          scrollWidth: one.scrollWidth,
+          clientWidth: one.clientWidth,
+        }));
+        expect(clientWidth, column).toBeGreaterThan(0);
+        expect(scrollWidth, column).toBeLessThanOrEqual(clientWidth);
+      }
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    },
+    60_000,
+  );
 
   test("an inch machine's readings are told in inches alone", async () => {
     const { page } = await start({ units: "in", ...machine });

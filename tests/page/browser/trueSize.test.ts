@@ -21,4 +21,32 @@ describe.runIf(hasBrowser)("true size", () => {
     expect(width).toBeCloseTo(5 * 210, 0);
     expect(faults).toEqual([]);
   }, 60_000);
+
+  test("on a telephone narrower than a bank card the frame stands on end, and all of it is seen", async () => {
+    const { page } = await open(
+      await written("templates/machines/boathouse.yaml"),
+      await context({ viewport: { width: 360, height: 740 } }),
+    );
+    await goTo(page, "Paper");
+    const frame = () => page.locator(".bank").evaluate((one) => one.getBoundingClientRect().toJSON());
+    const slider = page.getByRole("slider");
+    for (const length of ["300", "410", (await slider.getAttribute("max")) ?? ""]) {
+      await slider.fill(length);
+      const { left, right, width, height } = await frame();
+      expect(left).toBeGreaterThanOrEqual(0);
+      expect(right).toBeLessThanOrEqual(360);
+      expect(Math.max(width, height)).toBeCloseTo(Number(length), 0);
+      expect(Math.max(width, height) / Math.min(width, height)).toBeCloseTo(85.6 / 53.98, 2);
+      expect(height > width).toBe(length !== "300");
+    }
+    // The paper goes by the card's length, whichever way it stands.
+    await slider.fill("428");
+    await page.getByRole("button", { name: "true size" }).click();
+    await page.getByText("True as measured on this screen").waitFor();
+    const sheet = await page
+      .locator(".sheet")
+      .first()
+      .evaluate((one) => one.getBoundingClientRect().width);
+    expect(sheet).toBeCloseTo(5 * 210, 0);
+  }, 60_000);
 });

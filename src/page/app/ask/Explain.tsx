@@ -1,9 +1,10 @@
 import { type Signal, useComputed, useSignal } from "@preact/signals";
 import { useMemo, useRef } from "preact/hooks";
 import type { Desk } from "../desk.js";
+import { inPage } from "../inPage.js";
 import { newest, useStopped } from "../worker.js";
 import { Choice } from "./fields.js";
-import { Lines } from "./Lines.js";
+import { Parts } from "./Parts.js";
 
 /** Which number's working is shown. */
 export type Explaining = {
@@ -73,9 +74,9 @@ export function Explain({ desk, explaining }: { readonly desk: Desk; readonly ex
           />
         )}
       </div>
-      {one !== undefined && answer?.refused !== undefined && <p class="big">{answer.refused}</p>}
-      {one !== undefined && answer !== undefined && answer.lines.length > 0 && (
-        <Lines lines={answer.lines} label={`${one.name}, worked out`} />
+      {one !== undefined && answer?.refused !== undefined && <p class="big">{inPage(answer.refused)}</p>}
+      {one !== undefined && answer !== undefined && answer.parts.length > 0 && (
+        <Parts parts={answer.parts} label={`${one.name}, worked out`} />
       )}
     </section>
   );

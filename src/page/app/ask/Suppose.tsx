@@ -1,9 +1,10 @@
 import { useSignal } from "@preact/signals";
 import { useMemo } from "preact/hooks";
 import type { Desk } from "../desk.js";
+import { inPage } from "../inPage.js";
 import { newest, useStopped } from "../worker.js";
 import { Typed } from "./fields.js";
-import { Lines } from "./Lines.js";
+import { Parts } from "./Parts.js";
 
 /** Speeds with another motor, belt or pulley; the file stays as it is. */
 export function Suppose({ desk }: { readonly desk: Desk }) {
@@ -30,7 +31,7 @@ export function Suppose({ desk }: { readonly desk: Desk }) {
           words
           value={changes}
           about="Several: a semicolon between them."
-          refused={answer?.refused}
+          refused={answer?.refused && inPage(answer.refused)}
         />
         <p class="field">
           <label for="wish">Of this machine</label>
@@ -50,7 +51,7 @@ export function Suppose({ desk }: { readonly desk: Desk }) {
           </select>
         </p>
       </div>
-      {answer !== undefined && answer.lines.length > 0 && <Lines lines={answer.lines} label="Before and after" />}
+      {answer !== undefined && answer.parts.length > 0 && <Parts parts={answer.parts} label="Before and after" />}
     </section>
   );
 }

@@ -32,7 +32,12 @@ export function WhereBelt({ desk, explaining }: { readonly desk: Desk; readonly 
       <h2 id="where">Where does the belt go?</h2>
       <Choice id="operation" label="What" value={operation} of={offered?.operations ?? []} />
       <Choice id="material" label="Material" value={material} of={offered?.materials ?? []} />
-      <Typed id="diameter" label="Diameter" value={diameter} />
+      <Typed
+        id="diameter"
+        label="Diameter"
+        value={diameter}
+        words={offered?.holes.includes(chosenOf(operation.value, offered.operations)) ?? false}
+      />
       {diameter.value !== "" && <Said answer={asking.speed.answer.value} explaining={explaining} />}
     </section>
   );

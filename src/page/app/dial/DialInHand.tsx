@@ -3,6 +3,8 @@ import type { JSX } from "preact";
 import { useMemo } from "preact/hooks";
 import type { DialSeen, WheelStanding } from "../../work/protocol.js";
 import type { Desk } from "../desk.js";
+import { inForm } from "../form/inForm.js";
+import { inPage } from "../inPage.js";
 import { newest, useStopped } from "../worker.js";
 import { Card } from "./Card.js";
 import { FreeHand } from "./FreeHand.js";
@@ -30,6 +32,7 @@ export function DialInHand({ desk }: { readonly desk: Desk }) {
   );
   useStopped(asking);
   const practising = usePractising(desk, hand);
+  const language = desk.machine.value.nodes.value.words(["language"]);
   const free = !hand.practising.value;
   const dial = asking.dial.answer.value?.dial;
   const standing = asking.standing.answer.value;
@@ -50,7 +53,7 @@ export function DialInHand({ desk }: { readonly desk: Desk }) {
           exercises
         </button>
       </fieldset>
-      {!free && <Question practising={practising} />}
+      {!free && <Question practising={practising} english={language === "" || language === "en"} />}
       {!free && practising.exercise?.sheet !== undefined && (
         <section class="wheel" aria-label="The card">
           <Card desk={desk} sheet={practising.exercise.sheet} key={practising.exercise.sheet} />
@@ -69,7 +72,7 @@ export function DialInHand({ desk }: { readonly desk: Desk }) {
             </p>
           )}
           {dial === undefined ? (
-            <p class="lacking">This wheel has no dial yet: give it a feed, and a dial with its sizes.</p>
+            <p class="lacking">{inForm(inPage(asking.dial.answer.value?.why ?? "This file has no handwheel yet"))}.</p>
           ) : (
             <Folded words={free ? undefined : `Dial of the ${wheel.value}`}>
               <Turning hand={hand} wheel={wheel.value} dial={dial} standing={standing} free={free} />
@@ -120,7 +123,11 @@ function Turning({ hand, wheel, dial, standing, free }: TurningProps) {
         name={wheel}
         dial={dial}
         turns={turns}
-        told={[counted, shown, ...(free ? [`the slide has gone ${standing?.travel ?? ""}`] : [])].join(", ")}
+        told={[
+          counted,
+          shown,
+          ...(free ? [`the slide has gone ${standing?.travel ?? ""}`, standing?.beyond ?? []].flat() : []),
+        ].join(", ")}
         onTurn={by}
         onLine={line}
       />

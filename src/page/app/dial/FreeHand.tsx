@@ -27,9 +27,11 @@ export function FreeHand({ desk, hand, wheel, dial, standing }: FreeHandProps) {
   useStopped(asking);
   const told = asking.distance.answer.value;
   const target = told?.turns;
+  const refused = told !== undefined && target === undefined;
   useEffect(() => {
-    if (distance.value !== "" && target !== undefined) stand(hand, target);
-  }, [target]);
+    // What cannot be read is refused whole: it does not stand at the 1 that 1e9 began with.
+    if (distance.value !== "" && (target !== undefined || refused)) stand(hand, target ?? 0);
+  }, [target, refused]);
   return (
     <section class="free" aria-label="How it stands">
       <output class="standing">
@@ -41,10 +43,13 @@ export function FreeHand({ desk, hand, wheel, dial, standing }: FreeHandProps) {
           </>
         )}
         the slide has gone {standing?.travel ?? "–"}
+        {standing?.beyond !== undefined && <b class="beyond">{standing.beyond}</b>}
         {hand.turned.value.slack > 1e-9 && (
           <small>
-            turned back: the slide waits
-            {dial?.lost.supposed && "; nobody has measured how long"}
+            {hand.turned.value.slack < (dial?.lost.turns ?? 0) - 1e-9
+              ? "turned back: the slide waits"
+              : "turned back: the slide has followed, and lags; come on anew before the dial is believed"}
+            {dial?.lost.supposed && "; nobody has measured how long it waits"}
           </small>
         )}
       </output>

@@ -4,7 +4,10 @@ import { Tally } from "./Tally.js";
 type PracticeProps = { readonly practising: Practising };
 
 /** Which exercise it is, how far one is, and what is asked. */
-export function Question({ practising: { all, at, exercise, tryOf } }: PracticeProps) {
+export function Question({
+  practising: { all, at, exercise, tryOf },
+  english,
+}: PracticeProps & { readonly english: boolean }) {
   if (exercise === undefined)
     return <p class="lacking">No exercises yet: they are made of a handwheel's feed, or of the belts.</p>;
   const uses = new Set(all.map(({ use }) => use));
@@ -17,21 +20,22 @@ export function Question({ practising: { all, at, exercise, tryOf } }: PracticeP
       <Tally
         at={at}
         marks={all.map((one) => {
-          const { marked, counts = false } = tryOf(one);
-          return { tried: marked?.right !== undefined, right: counts };
+          const { tried = false, counts = false } = tryOf(one);
+          return { tried, right: counts };
         })}
       />
       <p class="question" id="question">
         {exercise.question}
       </p>
       {exercise.stands !== undefined && <p>{exercise.stands}</p>}
+      {!english && <p class="about">Exercises are in the paper’s language; the page around them is English.</p>}
     </section>
   );
 }
 
 /** Where it is answered and marked. */
 export function Answer({ practising }: PracticeProps) {
-  const { all, at, exercise, now, go, begin, mark, solve } = practising;
+  const { all, at, exercise, now, tryOf, go, begin, mark, anew, solve } = practising;
   if (exercise === undefined) return null;
   return (
     <section class="answering" aria-label="Your answer">
@@ -78,6 +82,11 @@ export function Answer({ practising }: PracticeProps) {
         <button type="button" disabled={at + 1 >= all.length} onClick={() => go(at + 1)}>
           the next one
         </button>
+        {all.some((one) => tryOf(one).tried) && (
+          <button type="button" onClick={anew}>
+            all anew
+          </button>
+        )}
       </p>
     </section>
   );

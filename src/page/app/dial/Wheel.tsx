@@ -30,6 +30,9 @@ export function Wheel({ name, dial, turns, told, onTurn, onLine }: WheelProps) {
     ArrowUp: () => onLine(1),
     ArrowLeft: () => onLine(-1),
     ArrowDown: () => onLine(-1),
+    // Of its travel.
+    Home: () => onTurn(-turns),
+    End: () => onTurn((dial.end ?? turns) - turns),
     PageUp: () => onTurn(1),
     PageDown: () => onTurn(-1),
   };
@@ -43,6 +46,7 @@ export function Wheel({ name, dial, turns, told, onTurn, onLine }: WheelProps) {
       aria-label={`Dial of the ${name}`}
       aria-valuenow={turns}
       aria-valuemin={-BEFORE_ZERO}
+      {...(dial.end !== undefined && { "aria-valuemax": Math.max(dial.end, turns) })}
       aria-valuetext={told}
       onPointerDown={(event) => {
         event.currentTarget.setPointerCapture(event.pointerId);

@@ -18,6 +18,8 @@ export type InHand = {
 export type Try = {
   readonly words: string;
   readonly marked?: Marked;
+  /** Whether it was ever marked right or wrong. */
+  readonly tried?: boolean;
   /** The answer, once it was looked at: what is right after that counts no more. */
   readonly answer?: string;
   readonly counts?: boolean;

@@ -11,9 +11,9 @@ export function keepTries(desk: Desk, key: string): void {
   exercise.value = at;
   effect(() => {
     const now = JSON.stringify({ at: exercise.value, of: [...tries.value] });
-    if (tries.value.size === 0 && exercise.value === 0) return;
     try {
-      localStorage.setItem(own, now);
+      if (tries.value.size === 0 && exercise.value === 0) localStorage.removeItem(own);
+      else localStorage.setItem(own, now);
     } catch {
       // Whoever cannot keep the files is told so; that tries are lost then goes without saying.
     }

@@ -17,6 +17,8 @@ export type Practising = {
   readonly begin: () => void;
   readonly write: (words: string) => void;
   readonly mark: () => Promise<void>;
+  /** Forgets all that was answered. */
+  readonly anew: () => void;
   readonly solve: () => Promise<void>;
 };
 
@@ -54,7 +56,17 @@ export function usePractising(desk: Desk, hand: InHand): Practising {
     async mark() {
       const given: Given = exercise?.by === "turning" ? { turned: hand.turned.peek() } : { words: now.words };
       const marked = await desk.asker.ask("mark", desk.files.peek(), { at, given });
-      set({ marked, ...(marked.right && now.answer === undefined && { counts: true }) });
+      set({
+        marked,
+        // What could not be read takes nothing back of what was tried before.
+        ...(marked.right !== undefined && { tried: true }),
+        ...(marked.right && now.answer === undefined && { counts: true }),
+      });
+    },
+    anew() {
+      hand.tries.value = new Map();
+      hand.exercise.value = 0;
+      begin(all[0]);
     },
     async solve() {
       set({ answer: await desk.asker.ask("solve", desk.files.peek(), { at }) });
