@@ -22,9 +22,10 @@ function fixed(value: number, places: number): string {
 }
 
 /** A decimal half goes away from zero, as in a hand's own reckoning: 3/32 is 0.0938 as 5/32 is 0.1563. Its double may lie a hair below
- *  that, and toFixed, which takes the double as it is, would go by the hair: so it is put on its shortest decimal first. */
+ *  that, and what is reckoned (12.7 / 0.4) a few hairs; toFixed, which takes the double as it is, would go by them: so it is put on 14
+ *  digits first. */
 function halfAway(value: number, places: number): number {
-  const [digits = "", power = "0"] = String(Math.abs(value)).split("e");
+  const [digits = "", power = "0"] = String(Number(Math.abs(value).toPrecision(14))).split("e");
   const shifted = Number(`${digits}e${Number(power) + places}`);
   // Beyond the digits of a double nothing is a half.
   if (!(shifted < 2 ** 52)) return value;

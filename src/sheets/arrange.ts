@@ -300,7 +300,7 @@ function tooLarge(card: Card, size: PaperSize, body: Box): string {
 }
 
 /** More cards for one use of a machine are a book, of which nobody finds the page. */
-const MOST_CARDS = 6;
+const MOST_CARDS = 12;
 
 /** What stands in so large a box, or why nothing can. */
 function filledOn(

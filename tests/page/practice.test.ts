@@ -172,12 +172,13 @@ describe("what the sheet answers is right in the page", () => {
     expect(seen[at]?.unit).toBe("Umdrehungen, Achtel");
     const belt = seen.findIndex(({ by }) => by === "position");
     expect(seen[belt]?.positions?.at(-1)).toBe("nirgends: fragen");
-    const tooFar = seen.find(({ stands }) => stands !== undefined);
+    const dialled = await ask("exercises", files(`language: de\n${demo.replace(/^language:.*\n/gm, "")}`), {});
+    const tooFar = dialled.find(({ stands }) => stands !== undefined);
     expect(tooFar?.stands).toMatch(/^Der richtige Teilstrich war [\d,]+ mm, .*nach \d+ Umdrehung(en)?\.$/);
   });
 
   test("a whole number alone is asked whether it counts turns or eighths", async () => {
-    const text = `kind: drill\n${demo.replace(/^kind:.*\n/gm, "")}`;
+    const text = `kind: drill\n${demo.replace(/^kind:.*\n|^ +dial:.*\n/gm, "")}`;
     const seen = await ask("exercises", files(text), {});
     const at = seen.findIndex(({ question }) => question.includes("in eighths"));
     expect(seen[at]?.unit).toBe("turns, eighths");

@@ -71,7 +71,7 @@ describe("a drill is not a lathe", () => {
       expect(words.indexOf("As a lathe"), sheet).toBeGreaterThanOrEqual(0);
       expect(words.indexOf("Stood on end, as a drill"), sheet).toBeGreaterThan(words.indexOf("As a lathe"));
     }
-    expect(textsOf(both, "belt-card")).toMatch(/turning: diameters by speed.*drills by speed/);
+    expect(textsOf(both, "belt-card")).toMatch(/turning: diameters in mm by speed.*drills in mm by speed/);
   });
 
   test("a drill without a wheel still has a student's sheet", () => {
@@ -135,7 +135,7 @@ test("a limit that leaves no drill is questioned, and no sheet stops for it", ()
     expect(remarks(findings).map(({ code }) => code)).toContain(work === "" ? "unlikely-limit" : "beyond-limit");
     for (const sheet of sheetNames()) expect(() => arrange(findings, template(sheet)), sheet).not.toThrow();
     expect(barsOf(findings)).toMatch(work === "" ? / 1 1\.5 .* B 1425 / : /None of the drills/);
-    expect(textsOf(findings, "belt-card")).toContain(work === "" ? "(told to 1.5 mm)" : "(told to 13 mm)");
+    expect(textsOf(findings, "belt-card")).toContain(work === "" ? "(up to 1.5)" : "(up to 13)");
   }
 });
 

@@ -76,7 +76,7 @@ const metric: Case = {
     { on: "threads", words: /^in$|^[\d/]+ in$|per inch/, why: "inch threads and their drills" },
     {
       on: "dial",
-      words: /0\.001 in|0\.0625 in|in too much|1 = |^in$|1\/16 in/,
+      words: /0\.001 in|0\.0625 in|reads in inches|1 = |^in$|1\/16 in/,
       why: "the file asks for a dial and a scale in inches",
     },
     { on: "engraving", words: /0\.001 in|0\.0625 in/, why: "the file asks for a dial in inches" },

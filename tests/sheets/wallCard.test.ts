@@ -123,13 +123,13 @@ work: { materials: [mild steel, brass], diameters: [10, 25], drills: [3, 8] }
 `,
     );
   const card = "title: C\nblocks: [positions]\n";
-  expect(ownTexts(machine("drill"), card)).toContain("drills by speed");
+  expect(ownTexts(machine("drill"), card)).toContain("drills in mm by speed");
   expect(ownTexts(machine("lathe"), card)).toContain("turning: diameters");
   const onEnd = machine("lathe stood on end");
   expect(ownTexts(onEnd, card)).toContain("turning: diameters");
-  expect(ownTexts(onEnd, "title: C\nblocks: [positions: { for: drilling }]\n")).toContain("drills by speed");
+  expect(ownTexts(onEnd, "title: C\nblocks: [positions: { for: drilling }]\n")).toContain("drills in mm by speed");
   expect(ownTexts(machine("drill"), "title: C\nblocks: [positions: { operation: tapping }]\n")).not.toContain(
-    "drills by speed",
+    "drills in mm by speed",
   );
   // A drill has no diameters of work to draw the diagram for.
   expect(ownTexts(machine("drill"), "title: D\nblocks: [speed diagram]\n")).toBe(

@@ -37,7 +37,7 @@ describe("what stands there, against what is said to", () => {
       head: inches,
       steps: ["do: turn, from: 9/16, to: 1/2, length: 0.5"],
       found: ["refused: thicker-than-said at 1"],
-      says: /begins at 9\/16 in \(14\.287 mm\), but the work is still 5\/8 in \(15\.875 mm\)/,
+      says: /begins at 9\/16 in \(14\.288 mm\), but the work is still 5\/8 in \(15\.875 mm\)/,
     },
     { name: "in inches, as it stands", head: inches, steps: ["do: turn, from: 5/8, to: 1/2, length: 0.5"] },
     {
