@@ -30,6 +30,8 @@ describe.runIf(hasBrowser)("true size", () => {
     await goTo(page, "Paper");
     const frame = () => page.locator(".bank").evaluate((one) => one.getBoundingClientRect().toJSON());
     const slider = page.getByRole("slider");
+    // As soon as it knows how wide it is seen.
+    await expect.poll(() => slider.getAttribute("max")).not.toBe("700");
     for (const length of ["300", "410", (await slider.getAttribute("max")) ?? ""]) {
       await slider.fill(length);
       const { left, right, width, height } = await frame();
