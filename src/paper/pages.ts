@@ -59,7 +59,10 @@ export function packedOnPages<T>(
     const before = best;
     for (const way of ways) {
       if (perfect()) break;
-      const pages = inOrder(placedIn(pieces, way, whole, room, gap), pieces, room, gap + below);
+      const found = placedIn(pieces, way, whole, room, gap);
+      // More pages than are known to do: whatever their order.
+      if (found.length > (least[0] ?? Number.POSITIVE_INFINITY)) continue;
+      const pages = inOrder(found, pieces, room, gap + below);
       const own = cost(pages);
       if (best === undefined || less(own, least)) [best, least] = [pages, own];
     }
