@@ -1,5 +1,6 @@
 import type { Drive, Units } from "../machine/machine.js";
 import type { Remark } from "../machine/problem.js";
+import { stagePath } from "../machine/stagePath.js";
 import { largestOf, smallestOf } from "../quantity/extremes.js";
 import { trimmed } from "../quantity/format.js";
 import { fromMm } from "../quantity/length.js";
@@ -21,8 +22,8 @@ export function beltSums(drive: Pick<Drive, "stages">, units: Units): Remark[] {
       {
         severity: "warning",
         code: "belt-sums",
-        path: ["drive", "stages", index],
-        what: `one belt does not fit all steps of "${stage.name}": driver and driven add up to ${told}`,
+        path: stagePath(drive.stages, index),
+        what: `one belt does not fit all steps of "${stage.name}": driver and driven add up to ${told} ${units}`,
         remedy:
           "measure the pulley that makes the odd one again; where the shafts are moved or each step has its belt, mind the belt",
       },

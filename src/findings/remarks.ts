@@ -136,16 +136,17 @@ function otherUnit(
 ): Remark[] {
   if (chosen.unit === units || wish?.divisions !== undefined) return [];
   const own = choices.find(({ unit }) => unit === units);
+  const counted = units === "in" ? "inches" : "millimetres";
   const asked = wish?.closure === undefined ? "" : ` with closure: ${wish.closure}`;
   return [
     {
       severity: "warning",
       code: "dial-in-other-unit",
       path,
-      what: `the dial of "${name}" counts in ${chosen.unit === "in" ? "inches" : "millimetres"}, ${chosen.divisionLabel} a division, while the file counts in ${units === "in" ? "inches" : "millimetres"}: its feed divides so much better there${asked}`,
+      what: `the dial of "${name}" counts in ${chosen.unit === "in" ? "inches" : "millimetres"}, ${chosen.divisionLabel} a division, while the file counts in ${counted}: its feed divides so much better there${asked}`,
       remedy: own
-        ? `for one in ${units} say divisions: ${own.divisionLabel}, closure: ${own.closure}; plans reckon what is measured over to the dial`
-        : `for one in ${units} give divisions:; plans reckon what is measured over to the dial`,
+        ? `for one in ${counted} say divisions: ${own.divisionLabel}, closure: ${own.closure}; plans reckon what is measured over to the dial`
+        : `for one in ${counted} give divisions:; plans reckon what is measured over to the dial`,
     },
   ];
 }

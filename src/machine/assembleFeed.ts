@@ -144,6 +144,14 @@ function listsOf(raw: RawReadings, path: Path, { mm, csv, error }: Context): Lis
 function readSoFar({ turns, travel, back, file }: Lists, path: Path, { warn }: Context): Omit<Readings, "gauge"> {
   const rows = travel.flatMap((out, row) => (out === undefined ? [] : [{ row, out }]));
   const returned = rows.flatMap(({ row }) => back?.[row] ?? []);
+  const alone = travel.flatMap((out, row) => (out === undefined && back?.[row] !== undefined ? [row + 1] : []));
+  if (alone.length > 0)
+    warn(
+      [...path, "return", (alone[0] ?? 1) - 1],
+      "return-alone",
+      `read on the way back alone, and not counted: ${alone.length === 1 ? "entry" : "entries"} ${alone.join(", ")}`,
+      "read the same places on the way out too",
+    );
   if (back !== undefined && returned.length > 0 && returned.length < rows.length)
     warn(
       [...path, "return"],

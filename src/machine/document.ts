@@ -220,8 +220,8 @@ function limited(problems: readonly Problem[]): Problem[] {
   ];
 }
 
-/** Where the value at a path begins; where there is none, where its nearest ancestor does. `keyMark` asks for the key itself. */
-/** A single value that stands for a whole map, as `feed: 10 tpi` does, leaves nothing of it out. */
+/** Where the value at a path begins; where there is none, where its nearest ancestor does, and that it was left out: also of a single
+ *  value that stands for a whole map, as `feed: 10 tpi` does. `keyMark` asks for the key itself. */
 function offsetOf(root: unknown, path: Path): { readonly offset: number; readonly leftOut?: true } {
   let node = root;
   let offset = (root as Node | null)?.range?.[0] ?? 0;

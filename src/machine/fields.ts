@@ -121,9 +121,9 @@ const tooShort = ({ value }: { readonly value: number }): Fault | undefined =>
 const notPositive = ({ value }: { readonly value: number }): Fault | undefined =>
   value > 0 ? undefined : ["the value must be more than zero", "measure it again, and mind the sign"];
 
-const LENGTHS = "38, 38 mm, 1.5 in or 3/8 in";
+const LENGTHS = inEither("38, 38 mm, 1.5 in or 3/8 in", "1.5, 3/8, .375 or 38 mm");
 const lengthOf = (faultOf: (length: LengthText) => Fault | undefined) =>
-  quantity("a length", inEither(LENGTHS, "1.5, 3/8, .375 or 38 mm"), parseFileLength, faultOf);
+  quantity("a length", LENGTHS, parseFileLength, faultOf);
 
 /** A feed that no handwheel has; threads to the inch neither. */
 const tooFar = ({ value }: { readonly value: number }): Fault | undefined =>

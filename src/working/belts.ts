@@ -2,10 +2,10 @@ import { beltFinding } from "../drive/beltFinding.js";
 import type { Findings } from "../findings/findings.js";
 import type { PulleyMeasure } from "../machine/effectiveDiameter.js";
 import type { Machine } from "../machine/machine.js";
+import { stagePath, stepPath } from "../machine/stagePath.js";
 import { asGiven } from "../machine/written.js";
 import { toDegrees } from "../quantity/angle.js";
 import { formatFixed } from "../quantity/format.js";
-import { stagePath, stepPath } from "./stagePath.js";
 import type { Subject } from "./working.js";
 
 /** Teeth are counted, everything else is a length. */

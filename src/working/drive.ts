@@ -4,8 +4,8 @@ import type { Findings } from "../findings/findings.js";
 import { speedDoubt } from "../findings/speedDoubt.js";
 import { veeWords } from "../findings/veeWords.js";
 import type { Drive, Step, Units } from "../machine/machine.js";
+import { motorPath, stepPath } from "../machine/stagePath.js";
 import { formatFixed, formatSize, sizeFigure } from "../quantity/format.js";
-import { motorPath, stepPath } from "./stagePath.js";
 import type { Input, Source, Subject } from "./working.js";
 
 /** Spindle speed of every position. */

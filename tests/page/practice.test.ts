@@ -8,7 +8,7 @@ import { nowhere } from "../../src/page/work/practice.js";
 import type { Files, Given } from "../../src/page/work/protocol.js";
 import { type Exercise, exercises } from "../../src/student/exercises.js";
 import { type Turned, turnedBy } from "../../src/student/marking.js";
-import { turnsWritten } from "../../src/student/turnsWritten.js";
+import { readTurns } from "../../src/student/readTurns.js";
 import { anyMachine, sound } from "../support/anyMachine.js";
 import { demoFindings, textsOf } from "../support/sheets.js";
 
@@ -191,6 +191,8 @@ describe("what the sheet answers is right in the page", () => {
   test.each([
     ["2 turns and 5 eighths: 0.1 mm too deep", 2.625],
     ["5 eighths", 0.625],
+    ["2,625", 2.625],
+    ["2,625 Umdrehungen", 2.625],
     ["1 turn", 1],
     ["2 5/8", 2.625],
     ["2 5/8 turns", 2.625],
@@ -201,7 +203,7 @@ describe("what the sheet answers is right in the page", () => {
     ["2 turns and a bit", undefined],
     ["2 mm", undefined],
     ["", undefined],
-  ])("turns written as “%s”", (words, turns) => expect(turnsWritten(words)).toBe(turns));
+  ])("turns written as “%s”", (words, turns) => expect(readTurns(words)).toBe(turns));
 });
 
 describe("a wheel in hand", () => {

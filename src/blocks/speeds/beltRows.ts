@@ -119,7 +119,18 @@ function headingMarks(table: BeltTable, shown: readonly number[], places: readon
   ];
 }
 
-const fitting = (words: string, room: number): string => fewLines(words, 1, room, size.text, "regular")[0] ?? "";
+/** What stands in brackets at its end gives way before a number in it is cut in two. */
+function fitting(words: string, room: number): string {
+  const short = words.replace(/ \([^()]*\)$/, "");
+  const [told = ""] = fewLines(
+    textWidth(words, size.text, "regular") <= room ? words : short,
+    1,
+    room,
+    size.text,
+    "regular",
+  );
+  return told;
+}
 
 /** Begins over the first material, or ends over the last where it is longer than they are wide. */
 const titleEnd = (title: string, left: number, right: number): number =>

@@ -63,7 +63,7 @@ export function deskOf(kept: Kept, asker: Asker): Desk {
 
 /** Whether nothing is filled in yet: such a file has no faults, it is to be begun. */
 export const isBeginning = (text: string): boolean =>
-  text.split("\n").every((line) => /^\s*(?:\w+:\s*|units: in)?(?:#.*)?$/.test(line));
+  text.split("\n").every((line) => /^\s*(?:\w+:\s*|units:\s*(?:in|mm)\s*)?(?:#.*)?$/.test(line));
 
 /** How long the files must have stood before every sheet is laid out to see what it lacks, ms. */
 const QUIET = 400;

@@ -9,7 +9,7 @@ import { parseLength } from "../../quantity/length.js";
 import { splitUnit } from "../../quantity/number.js";
 import { type Exercise, exercises } from "../../student/exercises.js";
 import { markNumber, markPosition, markSetting } from "../../student/marking.js";
-import { turnsWritten } from "../../student/turnsWritten.js";
+import { readTurns } from "../../student/readTurns.js";
 import type { WantedNumber, WantedPosition, WantedSetting } from "../../student/wanted.js";
 import { inLanguage } from "../../words/language.js";
 import { say } from "../../words/say.js";
@@ -133,7 +133,7 @@ function numberMark(wanted: WantedNumber, given: Given, units: Units): Marked {
 
 /** As on the sheet, where lines come before the length that they make. */
 function numberWritten(words: string, of: WantedNumber["of"], units: Units): number | undefined {
-  if (of === "turns") return turnsWritten(words);
+  if (of === "turns") return readTurns(words);
   if (of === "lines") return splitUnit(words)?.number;
   return parseLength(words.split(":").at(-1) ?? "", units);
 }

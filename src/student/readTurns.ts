@@ -1,4 +1,4 @@
-import { splitUnit } from "../quantity/number.js";
+import { parseTurns } from "../quantity/number.js";
 import { inLanguage } from "../words/language.js";
 import { languages } from "../words/languages.generated.js";
 import { say } from "../words/say.js";
@@ -25,14 +25,16 @@ const joints = (): string[] =>
 
 /** Turns as someone writes them: `2 5/8`, `2,6`, `29 eighths`, `2 turns and 5 eighths`, in whichever language. What stands behind a
  *  colon is beside it. Undefined where some of it cannot be read: half of an answer is another one. */
-export function turnsWritten(words: string): number | undefined {
+export function readTurns(words: string): number | undefined {
   const names = named();
   const joint = new RegExp(`\\s+(?:${joints().join("|")})\\s+|(?<=\\p{L})\\s+(?=\\d)`, "u");
   const [said = ""] = words.split(":");
   let turns = 0;
   for (const part of said.trim().split(joint)) {
-    const { number, unit } = splitUnit(part) ?? {};
-    const worth = unit === "" ? 1 : names.get(unit?.toLowerCase() ?? "");
+    const [, figure = "", unit = ""] = /^(.*?)\s*(\p{L}*)$/u.exec(part) ?? [];
+    // A comma is always decimal here: 2,625 turns are no thousands.
+    const number = parseTurns(figure);
+    const worth = unit === "" ? 1 : names.get(unit.toLowerCase());
     if (number === undefined || worth === undefined) return undefined;
     turns += number * worth;
   }

@@ -1,5 +1,5 @@
-import type { Stage } from "../machine/machine.js";
-import type { Path } from "../machine/problem.js";
+import type { Stage } from "./machine.js";
+import type { Path } from "./problem.js";
 
 /** A motor, of one speed or of several. */
 export const motorPath: Path = ["drive", "motor"];
