@@ -1,6 +1,8 @@
 import { describe, expect, test } from "vitest";
+import { shape } from "../../src/feed/alongTravel.js";
 import { jumpIn } from "../../src/feed/jump.js";
 import { wildReadings } from "../../src/feed/outliers.js";
+import { regress } from "../../src/feed/regress.js";
 import { findingsOf } from "../support/sheets.js";
 
 // A cross slide of ten threads to the inch whose screw is worn in the middle, read with an indicator of half a thousandth (invented).
@@ -48,4 +50,28 @@ test("a slip of the pen is looked for in the figures that were written, not in m
     25.4,
   );
   expect(wild).toMatchObject({ index: 11, like: expect.stringContaining("1.1033 would fit") });
+});
+
+test("a hollow with edges is corrected as it was read, near its edges and the ends too", () => {
+  // 0.1002 in a turn, and a bulge of 0.006 in with edges between turns 4 and 24; read to half a thou.
+  const bulge = (turn: number) =>
+    turn < 4 || turn > 24 ? 0 : 0.006 * Math.min(1, (turn - 4) / 8) * Math.min(1, (24 - turn) / 8);
+  const screw = (turn: number) => 25.4 * (0.1002 * turn + bulge(turn));
+  const turns = Array.from({ length: 16 }, (_, at) => 2 * at);
+  const grain = 25.4 * 0.0005;
+  const travel = turns.map((turn) => Math.round(screw(turn) / grain) * grain);
+  const slope = regress([turns.map(() => 1), turns], travel)?.coefficients[1] ?? 0;
+  const { ahead = [] } = shape({ turns, travel, gauge: grain }, slope);
+  const aheadAt = (turn: number) => {
+    const at = (turn / 30) * (ahead.length - 1);
+    const [low, high] = [Math.floor(at), Math.ceil(at)];
+    return (ahead[low] ?? 0) + (at - low) * ((ahead[high] ?? 0) - (ahead[low] ?? 0));
+  };
+  for (const from of [0, 5, 10, 15, 20, 25])
+    for (const gone of [1, 3, 5]) {
+      const truly = screw(from + gone) - screw(from);
+      const corrected = slope * gone + aheadAt(from + gone) - aheadAt(from);
+      // Both ends as they are read, and where an edge lies between two readings a quarter of what it turns by.
+      expect(Math.abs(corrected - truly)).toBeLessThan(grain + 25.4 * 0.0004);
+    }
 });
