@@ -43,7 +43,7 @@ export const sameSpeed = (alike: readonly Alike[]): (readonly SpeedFinding[])[] 
     ...alike.flatMap((one) => (one.as === as ? [one.speed] : [])),
   ]);
 
-/** The same machine without them, and which they are: what every card shows and chooses among. */
+/** The same machine without them, and which they are. */
 export function withoutNearlyAlike(findings: Findings): { findings: Findings; alike: readonly Alike[] } {
   const { drive, machine } = findings;
   if (drive === undefined) return { findings, alike: [] };
@@ -52,11 +52,19 @@ export function withoutNearlyAlike(findings: Findings): { findings: Findings; al
 }
 
 /** The positions that a card tells, and those that are left to another's row. */
-export function withoutAlike(
-  all: readonly SpeedFinding[],
-  limits: Limits,
-): { readonly speeds: readonly SpeedFinding[]; readonly alike: readonly Alike[] } {
+export type Told = { readonly speeds: readonly SpeedFinding[]; readonly alike: readonly Alike[] };
+
+/** Sheets ask for many diameters of the same drive. */
+const found = new WeakMap<readonly SpeedFinding[], { readonly limits: Limits; readonly told: Told }>();
+
+/** What every card shows of a drive's positions, and every choice is made among: who reads it at the cover is told the same by
+ *  every sheet. */
+export function withoutAlike(all: readonly SpeedFinding[], limits: Limits): Told {
+  const known = found.get(all);
+  if (known?.limits === limits) return known.told;
   const alike = nearlyAlike(all, limits);
   const omitted = new Set(alike.map(({ speed }) => speed));
-  return { alike, speeds: alike.length === 0 ? all : all.filter((speed) => !omitted.has(speed)) };
+  const told = { alike, speeds: alike.length === 0 ? all : all.filter((speed) => !omitted.has(speed)) };
+  found.set(all, { limits, told });
+  return told;
 }
