@@ -1,5 +1,3 @@
-import { chooseSpeed } from "../cutting/choose.js";
-import { cuttingSpeed } from "../cutting/cuttingSpeeds.js";
 import type { SpeedChoice } from "../cutting/finding.js";
 import { beltFinding } from "../drive/beltFinding.js";
 import type { DriveFinding } from "../drive/finding.js";
@@ -8,6 +6,7 @@ import { changed, speedsAfter } from "../drive/suppose.js";
 import { beltSums } from "../findings/beltSums.js";
 import type { Findings } from "../findings/findings.js";
 import { limitWords } from "../findings/limits.js";
+import { bandFor, speedInBand } from "../findings/speedChoice.js";
 import { diametersFor, usesOf } from "../findings/uses.js";
 import type { Drive, Machine } from "../machine/machine.js";
 import { largestOf } from "../quantity/extremes.js";
@@ -106,17 +105,17 @@ function beltLengths(before: Machine, after: Machine): Laid[] {
   return rows.length === 0 ? [] : [{ heading: "Belt lengths that change", rows }];
 }
 
-function positionsChosen({ machine, drive }: Findings, after: Supposed): Laid[] {
-  const { materials, tool } = machine.work;
+function positionsChosen(findings: Findings, after: Supposed): Laid[] {
+  const { machine, drive } = findings;
   const [use] = usesOf(machine);
   const diameters = diametersFor(use, machine);
   const unit = mmPer[machine.units];
-  const rows = materials.flatMap((material) =>
+  const rows = machine.work.materials.flatMap((material) =>
     diameters.flatMap((diameter): LaidRow[] => {
-      const band = cuttingSpeed(material, tool, use, { ...machine.work, diameter });
+      const band = bandFor({ operation: use, material, diameter }, findings);
       if (band === undefined || drive === undefined) return [];
-      const [was, is] = [drive.speeds, after.drive.speeds].map((list) =>
-        choiceWords(chooseSpeed(diameter, band, list, machine.limits)),
+      const [was, is] = [drive, after.drive].map((one) =>
+        choiceWords(speedInBand(diameter, band, { machine, drive: one })),
       );
       const name = `${material}, ${trimmed(diameter / unit, 4)} ${machine.units}`;
       return [{ cells: [name, was ?? "", is ?? ""], ...(was === is && { same: true }) }];
@@ -125,5 +124,7 @@ function positionsChosen({ machine, drive }: Findings, after: Supposed): Laid[] 
   return rows.length === 0 ? [] : [{ heading: `Positions for ${use}, before → after`, rows }];
 }
 
-const choiceWords = ({ speed, rpm }: SpeedChoice): string =>
-  speed === undefined || rpm === undefined ? "none" : `${speed.position.name} ${formatFixed(rpm, 0)}`;
+const choiceWords = (choice: SpeedChoice | undefined): string =>
+  choice?.speed === undefined || choice.rpm === undefined
+    ? "none"
+    : `${choice.speed.position.name} ${formatFixed(choice.rpm, 0)}`;

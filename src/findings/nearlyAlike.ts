@@ -12,26 +12,26 @@ export const beginWith = (speeds: readonly SpeedFinding[], limits: Limits): Spee
   speeds.find((speed) => speed.from !== "unknown" && heldByLimit(speed, limits) !== "wholly");
 
 /** The positions of a drive that another stands for; never the one that one begins with, nor one of which there is something to
- *  mind. */
+ *  mind, which stands for none either. The one that stands is never the faster: wherever another of its own might cut, it may too,
+ *  and no work falls to a far slower position. */
 export function nearlyAlike(speeds: readonly SpeedFinding[], limits: Limits): Alike[] {
   const first = beginWith(speeds, limits);
-  const plain = (speed: SpeedFinding) =>
-    speed !== first &&
-    speed.from !== "unknown" &&
-    speed.doubtful === undefined &&
-    speed.slowestRpm >= speed.rpm * 0.999 &&
-    heldByLimit(speed, limits) === undefined &&
-    !measureFirst(speed, limits);
+  const plain = speeds.filter(
+    (speed) =>
+      speed.from !== "unknown" &&
+      speed.doubtful === undefined &&
+      speed.slowestRpm >= speed.rpm * 0.999 &&
+      heldByLimit(speed, limits) === undefined &&
+      !measureFirst(speed, limits),
+  );
   // A measured one is the better of two.
-  const worth = (speed: SpeedFinding) => (plain(speed) ? 0 : 2) + (speed.from === "measured" ? 1 : 0);
+  const worth = (speed: SpeedFinding) => (speed === first ? 2 : speed.from === "measured" ? 1 : 0);
   const kept: SpeedFinding[] = [];
   const found: Alike[] = [];
-  for (const speed of [...speeds].sort((a, b) => worth(b) - worth(a) || b.rpm - a.rpm)) {
-    const as = kept.find(
-      (one) => heldByLimit(one, limits) === undefined && one.from !== "unknown" && nearlySame(one.rpm, speed.rpm),
-    );
-    if (as !== undefined && plain(speed)) found.push({ speed, as });
-    else kept.push(speed);
+  for (const speed of plain.sort((a, b) => worth(b) - worth(a) || a.rpm - b.rpm)) {
+    const as = kept.find((one) => one.rpm <= speed.rpm && nearlySame(one.rpm, speed.rpm));
+    if (as === undefined) kept.push(speed);
+    else found.push({ speed, as });
   }
   return found;
 }
@@ -43,7 +43,7 @@ export const sameSpeed = (alike: readonly Alike[]): (readonly SpeedFinding[])[] 
     ...alike.flatMap((one) => (one.as === as ? [one.speed] : [])),
   ]);
 
-/** The same machine without them, and which they are: what every card shows and chooses among. */
+/** The same machine without them, and which they are. */
 export function withoutNearlyAlike(findings: Findings): { findings: Findings; alike: readonly Alike[] } {
   const { drive, machine } = findings;
   if (drive === undefined) return { findings, alike: [] };
@@ -52,11 +52,19 @@ export function withoutNearlyAlike(findings: Findings): { findings: Findings; al
 }
 
 /** The positions that a card tells, and those that are left to another's row. */
-export function withoutAlike(
-  all: readonly SpeedFinding[],
-  limits: Limits,
-): { readonly speeds: readonly SpeedFinding[]; readonly alike: readonly Alike[] } {
+export type Told = { readonly speeds: readonly SpeedFinding[]; readonly alike: readonly Alike[] };
+
+/** Sheets ask for many diameters of the same drive. */
+const found = new WeakMap<readonly SpeedFinding[], { readonly limits: Limits; readonly told: Told }>();
+
+/** What every card shows of a drive's positions, and every choice is made among: who reads it at the cover is told the same by
+ *  every sheet. */
+export function withoutAlike(all: readonly SpeedFinding[], limits: Limits): Told {
+  const known = found.get(all);
+  if (known?.limits === limits) return known.told;
   const alike = nearlyAlike(all, limits);
   const omitted = new Set(alike.map(({ speed }) => speed));
-  return { alike, speeds: alike.length === 0 ? all : all.filter((speed) => !omitted.has(speed)) };
+  const told = { alike, speeds: alike.length === 0 ? all : all.filter((speed) => !omitted.has(speed)) };
+  found.set(all, { limits, told });
+  return told;
 }

@@ -3,8 +3,6 @@ import { cuttingSpeed } from "../cutting/cuttingSpeeds.js";
 import { feedPerRevolution } from "../cutting/feeds.js";
 import type { CuttingSpeed, SpeedChoice } from "../cutting/finding.js";
 import { fastestFedRpm } from "../cutting/handFeed.js";
-import type { SpeedFinding } from "../drive/finding.js";
-import type { Limits } from "../machine/machine.js";
 import { burns } from "./chipFire.js";
 import type { Findings } from "./findings.js";
 import { withoutAlike, withoutNearlyAlike } from "./nearlyAlike.js";
@@ -29,27 +27,14 @@ export function speedFor(cut: Cut, findings: Findings): SpeedChoice | undefined 
   return band && speedInBand(cut.diameter, band, findings);
 }
 
-/** The same where the band is known already. Of positions of nearly the same speed the one that a card tells: who reads it at the
- *  cover is told the same by every sheet. */
+/** The same where the band is known already: of positions of nearly the same speed the one that a card tells. */
 export function speedInBand(
   diameter: number,
   band: CuttingSpeed,
-  { machine: { limits }, drive }: Findings,
+  { machine: { limits }, drive }: Pick<Findings, "machine" | "drive">,
 ): SpeedChoice | undefined {
-  return drive && chooseSpeed(diameter, band, told(drive, limits), limits);
+  return drive && chooseSpeed(diameter, band, withoutAlike(drive.speeds, limits).speeds, limits);
 }
-
-/** A sheet asks for many diameters of the same drive. */
-const found = new WeakMap<Drive, { readonly limits: Limits; readonly speeds: readonly SpeedFinding[] }>();
-
-function told(drive: Drive, limits: Limits): readonly SpeedFinding[] {
-  const known = found.get(drive);
-  if (known?.limits === limits) return known.speeds;
-  const { speeds } = withoutAlike(drive.speeds, limits);
-  found.set(drive, { limits, speeds });
-  return speeds;
-}
-type Drive = NonNullable<Findings["drive"]>;
 
 /** The position to drill at: where fine chips burn and a wheel feeds the drill, none at which the hand lags behind the least feed
  *  in print. */

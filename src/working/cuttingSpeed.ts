@@ -5,10 +5,11 @@ import { figureWords } from "../cutting/published/source.js";
 import { cuttingSpeedUnit, rpmFor } from "../cutting/rates.js";
 import { sourceTitle } from "../cutting/sources.js";
 import type { Findings } from "../findings/findings.js";
+import { sameSpeed, type Told, withoutAlike } from "../findings/nearlyAlike.js";
 import { sizeWords } from "../findings/sizeName.js";
 import { speedFor } from "../findings/speedChoice.js";
 import { BY_HAND, byHandOnly, diametersFor, makesHoles, type Use, usesOf } from "../findings/uses.js";
-import type { Limits, Units, Work } from "../machine/machine.js";
+import type { Limits, Machine, Units, Work } from "../machine/machine.js";
 import { formatLength, trimmed } from "../quantity/format.js";
 import type { Input, Subject, Working } from "./working.js";
 
@@ -43,6 +44,7 @@ function explainOne(findings: Findings, operation: string, row: number, column: 
   if (choice === undefined || drive === undefined)
     return { missing: `no cutting speed is known for ${operation} ${material} with ${tool}${mind(material)}` };
   const { band } = choice;
+  const told = withoutAlike(drive.speeds, machine.limits);
   const speed = cuttingSpeedUnit[machine.units];
   const titles = band.sources.map(sourceTitle).join("; ");
   const source = `${titles}${band.confidence === "memory" ? " (part of it from memory)" : ""}`;
@@ -69,8 +71,8 @@ function explainOne(findings: Findings, operation: string, row: number, column: 
       ...bandSpeeds(band.slowest, band.most, diameter, machine.units),
       ...limits(machine.limits),
       {
-        name: "speeds of the machine",
-        value: drive.speeds.map(({ rpm }) => rpm),
+        name: "speeds to choose from",
+        value: told.speeds.map(({ rpm }) => rpm),
         unit: "rpm",
         source: { from: "computed", how: "explain speed shows each" },
       },
@@ -86,8 +88,9 @@ function explainOne(findings: Findings, operation: string, row: number, column: 
         : [
             `it runs at ${trimmed(choice.rpm, 0)} rpm, which cuts at ${trimmed(choice.metresPerMinute / speed.metresPerMinute, 1)} ${speed.name}`,
           ]),
+      ...alikeNotes(told),
       choice.heldBy === undefined ? choice.verdict : `${choice.verdict}: the ${choice.heldBy}'s`,
-      ...(operation === "facing" || operation === "parting" ? inwardNotes(diameter, band, findings) : []),
+      ...(operation === "facing" || operation === "parting" ? inwardNotes(diameter, band, told, machine) : []),
       ...rowNotes(band, machine.units),
       // The sentence's own full stop is set where notes are printed.
       ...hazardsOf([material]).map(({ caution }) => caution.replace(/\.$/, "")),
@@ -123,9 +126,16 @@ const factorInputs = ({ factors }: CuttingSpeed): Input[] =>
         : { from: "looked up", source: `${sourceTitle(source)}${confidence === "memory" ? " (from memory)" : ""}` },
   }));
 
+/** Which position is not among the speeds, and which one's speed is taken for it. */
+const alikeNotes = ({ alike }: Told): string[] =>
+  sameSpeed(alike).map(([as, ...others]) => {
+    const names = others.map(({ position, rpm }) => `${position.name} (${trimmed(rpm, 0)} rpm)`).join(", ");
+    return `${as?.position.name} stands for ${names} too: nearly the same speed`;
+  });
+
 /** From the outside in: where the work has become small enough for a faster position. */
-const inwardNotes = (diameter: number, band: CuttingSpeed, { machine, drive }: Findings): string[] =>
-  inward(diameter, band, drive?.speeds ?? [], machine.limits).then.map(
+const inwardNotes = (diameter: number, band: CuttingSpeed, { speeds }: Told, machine: Machine): string[] =>
+  inward(diameter, band, speeds, machine.limits).then.map(
     ({ speed, below }) =>
       `${speed.position.name} may be used once the cut is below ${formatLength(below, machine.units)}`,
   );

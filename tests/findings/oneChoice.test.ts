@@ -1,7 +1,9 @@
 import { expect, test } from "vitest";
+import { supposed, supposedLaid } from "../../src/answers/supposed.js";
 import { servedDiameters } from "../../src/findings/servedDiameters.js";
 import { speedFor } from "../../src/findings/speedChoice.js";
 import { planOf } from "../../src/plan/plan.js";
+import { explainCuttingSpeed } from "../../src/working/cuttingSpeed.js";
 import { jobOf } from "../support/job.js";
 import { findingsOf, textsOf } from "../support/sheets.js";
 
@@ -40,4 +42,22 @@ test("card, plan, student and the choice of a speed name the same belt for the s
 test("on the card the row of that belt is the one that holds the work", () => {
   const rows = servedDiameters("grey cast iron", "turning", lathe)?.flatMap(({ speed }) => speed?.position.name ?? []);
   expect(rows).not.toContain("High C");
+});
+
+test("explain lists what is chosen among, says what stands for what, and chooses the fastest below the band's of its own list", () => {
+  const working = explainCuttingSpeed(lathe)[0]?.explain();
+  if (working === undefined || "missing" in working) throw new Error("nothing is explained");
+  const inputOf = (name: string) => working.inputs.find((input) => input.name === name)?.value;
+  const speeds = [inputOf("speeds to choose from") ?? []].flat().map(Number);
+  const most = Number(inputOf("n, most"));
+  const fastest = Math.max(...speeds.filter((rpm) => rpm <= most));
+  expect(working.result.value).toBe("Low B");
+  expect(fastest).toBe(lathe.drive?.speeds.find(({ position }) => position.name === "Low B")?.rpm);
+  expect(working.notes?.join("\n")).toMatch(/^Low B stands for High C \(5\d\d rpm\) too/m);
+});
+
+test("before a supposed change the same belt is named as on the cards", () => {
+  const parts = supposedLaid(lathe, supposed(lathe, ["motor 1750 rpm"]));
+  const chosen = parts.find(({ heading }) => heading.startsWith("Positions for"))?.rows.map(({ cells }) => cells[1]);
+  expect(chosen).toEqual(["Low B 482"]);
 });
