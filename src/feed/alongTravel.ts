@@ -130,7 +130,7 @@ export function shape(readings: Readings, slope: number): Shape {
 
   const fitted = (turn: number) =>
     [...line, ...bend, ...wave].reduce((sum, term, k) => sum + term(turn) * (whole.coefficients[k] ?? 0), 0);
-  const beside = besideCurve(turns, (turn, i) => (travel[i] ?? 0) - fitted(turn), whole.deviation);
+  const { beside, scatter } = besideCurve(turns, (turn, i) => (travel[i] ?? 0) - fitted(turn), whole.deviation);
 
   const alongTravel = (): Pick<Shape, "alongTravel" | "ahead"> => {
     const chance = judge(fitOf(...line, ...wave), bends);
@@ -177,7 +177,12 @@ export function shape(readings: Readings, slope: number): Shape {
   return {
     ...(bends > 0 && alongTravel()),
     ...(waves && { oncePerTurn: oncePerTurn() }),
-    left: { deviation, degreesOfFreedom: whole.degreesOfFreedom },
+    // What a reading strays by is told by its neighbours, where the curve does not follow them.
+    left: {
+      deviation:
+        scatter === undefined ? deviation : Math.max(scatter, roundingDeviation(readings.gauge ?? 0), NO_SCATTER),
+      degreesOfFreedom: whole.degreesOfFreedom,
+    },
   };
 }
 
@@ -187,17 +192,18 @@ export function shape(readings: Readings, slope: number): Shape {
 const FOLLOWS = 0.55;
 
 /** What the readings lie beside their curve at a turn, straight on from reading to reading, where they do so in a pattern: a hollow
- *  with edges is no smooth curve, and one laid through it errs most near the ends. Nothing where chance scatters them. */
+ *  with edges is no smooth curve, and one laid through it errs most near the ends. Nothing where chance scatters them.
+ *  `scatter`: of one reading, by its neighbours. */
 function besideCurve(
   turns: readonly number[],
   offAt: (turn: number, index: number) => number,
   deviation: number,
-): (turn: number) => number {
+): { readonly beside: (turn: number) => number; readonly scatter?: number } {
   const places = turns.map((turn, i) => ({ turn, off: offAt(turn, i) })).sort((one, other) => one.turn - other.turn);
   const steps = places.slice(1).map(({ off }, i) => off - (places[i]?.off ?? 0));
   const neighbours = steps.reduce((sum, one) => sum + one ** 2, 0) / 2 / steps.length;
-  if (!(neighbours < FOLLOWS * deviation ** 2)) return () => 0;
-  return (turn) => {
+  if (!(neighbours < FOLLOWS * deviation ** 2)) return { beside: () => 0 };
+  const beside = (turn: number): number => {
     const after = places.findIndex((place) => place.turn >= turn - 1e-9);
     const to = places[after < 0 ? places.length - 1 : after];
     const from = places[Math.max(0, (after < 0 ? places.length : after) - 1)];
@@ -205,6 +211,7 @@ function besideCurve(
     const part = Math.min(1, Math.max(0, (turn - from.turn) / (to.turn - from.turn)));
     return from.off + part * (to.off - from.off);
   };
+  return { beside, scatter: Math.sqrt(neighbours) };
 }
 
 /** The same where the mean feed turned out `steeper`, mm a turn: what lies ahead of it does so by less. */
