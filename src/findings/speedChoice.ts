@@ -3,9 +3,10 @@ import { cuttingSpeed } from "../cutting/cuttingSpeeds.js";
 import { feedPerRevolution } from "../cutting/feeds.js";
 import type { CuttingSpeed, SpeedChoice } from "../cutting/finding.js";
 import { fastestFedRpm } from "../cutting/handFeed.js";
+import type { Limits } from "../machine/machine.js";
 import { burns } from "./chipFire.js";
 import type { Findings } from "./findings.js";
-import { withoutAlike, withoutNearlyAlike } from "./nearlyAlike.js";
+import { withoutAlike } from "./nearlyAlike.js";
 import { drillingWheel } from "./roles.js";
 
 /** A cut to find a speed for. */
@@ -56,16 +57,21 @@ type Fed = { readonly feed: number; readonly perTurn: number };
 /** The position to cut at where a hand gives the feed per revolution, mm, by a wheel that moves `perTurn` mm a turn: no faster than
  *  the hand keeps up with, where there is such a position. Where fine chips burn there is none at all beyond: behind the spindle,
  *  the hand would feed more finely. */
-export function speedToFeed(cut: Cut, { feed, perTurn }: Fed, all: Findings): SpeedChoice | undefined {
-  // By the machine's own limits, not by the hand's.
-  const { findings } = withoutNearlyAlike(all);
-  const free = speedFor(cut, findings);
+export function speedToFeed(
+  cut: Cut,
+  { feed, perTurn }: Fed,
+  { machine, drive }: Pick<Findings, "machine" | "drive">,
+): SpeedChoice | undefined {
+  const band = bandFor(cut, { machine });
+  if (band === undefined || drive === undefined) return undefined;
+  // Which stands for which goes by the machine's own limits, not by the hand's.
+  const { speeds } = withoutAlike(drive.speeds, machine.limits);
+  const within = (limits: Limits) => chooseSpeed(cut.diameter, band, speeds, limits);
+  const free = within(machine.limits);
   const handRpm = fastestFedRpm(feed, perTurn);
-  if (free?.rpm === undefined || free.rpm <= handRpm) return free;
-  const { machine } = findings;
+  if (free.rpm === undefined || free.rpm <= handRpm) return free;
   // A limit like the spindle's, of its own name.
-  const limits = { ...machine.limits, spindleRpm: Math.min(handRpm, machine.limits.spindleRpm ?? handRpm) };
-  const held = speedFor(cut, { ...findings, machine: { ...machine, limits } });
-  if (held?.speed === undefined && !burns(cut.material)) return free;
-  return held && { ...held, verdict: "held by a limit", heldBy: "hand" };
+  const held = within({ ...machine.limits, spindleRpm: Math.min(handRpm, machine.limits.spindleRpm ?? handRpm) });
+  if (held.speed === undefined && !burns(cut.material)) return free;
+  return { ...held, verdict: "held by a limit", heldBy: "hand" };
 }

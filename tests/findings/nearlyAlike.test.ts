@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { nearlyAlike } from "../../src/findings/nearlyAlike.js";
-import { speedFor } from "../../src/findings/speedChoice.js";
+import { speedFor, speedToFeed } from "../../src/findings/speedChoice.js";
 import { findingsOf } from "../support/sheets.js";
 
 /** Pulleys of one stage, each with the speed that its ratio gives, and what was measured. */
@@ -47,4 +47,27 @@ test("a measured one is told rather than a slower one that is not, which keeps i
   expect(alikeIn(lathe)).toEqual(["A as B"]);
   expect(chosenAt(830, lathe)).toBe("B");
   expect(chosenAt(800, lathe)).toBe("C");
+});
+
+test("which stands for which is judged once for a drive, however many holes are asked for, by whatever the hand keeps up with", () => {
+  const { drive, ...all } = machineOf([820, 790, 390, 180], {});
+  if (drive === undefined) throw new Error("no drive");
+  let judged = 0;
+  const speeds = drive.speeds.map((speed) => ({
+    ...speed,
+    get doubtful() {
+      judged += 1;
+      return speed.doubtful;
+    },
+  }));
+  const findings = { ...all, drive: { ...drive, speeds } };
+  const chosen = [2, 3, 4, 5, 6].map((diameter) => {
+    const cut = { operation: "drilling", material: "mild steel", diameter };
+    const position = speedToFeed(cut, { feed: 0.05, perTurn: 0.2 }, findings)?.speed?.position.name;
+    return { position, judged };
+  });
+  // Two turns a second of 0.2 mm are 0.05 mm a turn at 480 rpm.
+  expect(chosen.map(({ position }) => position)).toEqual(["C", "C", "C", "C", "C"]);
+  expect(chosen[0]?.judged).toBeGreaterThan(0);
+  expect(judged).toBe(chosen[0]?.judged);
 });
