@@ -128,7 +128,7 @@ describe("what sets the depth", () => {
       on: coarse(
         `{ name: Cross slide, reads: diameter, feed: { readings: { gauge: 0.01, turns: [${turns}], travel: [${worn}] } } }`,
       ),
-      steps: ["do: turn, to: 15 ± 0.05, length: 10"],
+      steps: ["do: turn, to: 15 ± 0.02, length: 10"],
       found: ["take care: finer-than-the-reading at 1"],
       says: /^the slide is worn and there is no dial to go by; gauge and slide alone leave ± 0\.0\d+ mm/,
     },
