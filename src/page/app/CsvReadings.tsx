@@ -30,6 +30,8 @@ export function CsvReadings({ form, way, desk }: { readonly form: Form; readonly
     [desk],
   );
   useEffect(() => stop, [stop]);
+  // It has no view of its own: what is wrong in it is told where it is used.
+  const faults = useComputed(() => desk.told.value.filter(({ file }) => file === name.value));
   const { there = true, rows = [] } = answer.value ?? {};
   const record = (key: string) => schemaAt(form.root, [...way, key], () => ({})) ?? {};
   const piece = pieceOf(form, way, rows.length, AT_ONCE.rows);
@@ -53,6 +55,15 @@ export function CsvReadings({ form, way, desk }: { readonly form: Form; readonly
       {named !== way && <Notes form={form} way={way} />}
       <TextField form={form} way={named} schema={record("file")} label="File" />
       {named !== way && <TextField form={form} way={[...way, "gauge"]} schema={record("gauge")} label="Gauge" />}
+      {faults.value.length > 0 && (
+        <ul class="messages" aria-label={`What is told of ${name.value}`}>
+          {faults.value.map(({ line, column, severity, what, remedy }) => (
+            <li key={`${line}:${column}:${what}`} class={severity}>
+              line {line} of “{name.value}”: {what}; {remedy}
+            </li>
+          ))}
+        </ul>
+      )}
       {!there && <p class="lacking">“{name.value}” does not lie on the desk: open it.</p>}
       {rows.length > 0 && (
         <>
@@ -63,8 +74,8 @@ export function CsvReadings({ form, way, desk }: { readonly form: Form; readonly
               <thead>
                 <tr>
                   <th scope="col">turns</th>
-                  <th scope="col">out</th>
-                  <th scope="col">back</th>
+                  <th scope="col">out ({form.units.value})</th>
+                  <th scope="col">back ({form.units.value})</th>
                 </tr>
               </thead>
               <tbody>

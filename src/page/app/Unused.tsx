@@ -9,6 +9,10 @@ export function Unused({ desk, view }: { readonly desk: Desk; readonly view: Vie
   const unused = desk.documents.value.filter(
     ({ kind, name }) => kind === "readings" && !machine.text.value.includes(name.value),
   );
+  const typedAt = (wheel: number): number => {
+    const turns = value(["handwheels", wheel, "feed", "readings", "turns"]);
+    return Array.isArray(turns) ? turns.length : 0;
+  };
   const use = (name: string, wheel: number): void => {
     const feed = ["handwheels", wheel, "feed"];
     const parts = typeof value(feed) === "object";
@@ -25,6 +29,7 @@ export function Unused({ desk, view }: { readonly desk: Desk; readonly view: Vie
             wheels.map((_, wheel) => (
               <button type="button" key={wheel} onClick={() => use(document.name.peek(), wheel)}>
                 use it for {words(["handwheels", wheel, "name"]) || `handwheel ${wheel + 1}`}
+                {typedAt(wheel) > 0 && `, in the place of its ${typedAt(wheel)} typed readings`}
               </button>
             ))}{" "}
           <button type="button" onClick={() => remove(desk, document)}>

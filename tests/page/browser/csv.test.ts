@@ -39,6 +39,23 @@ describe.runIf(hasBrowser)("readings in a CSV", () => {
     60_000,
   );
 
+  test("what is wrong in one is told where it is used, with its line", async () => {
+    const { page } = await open(await written(), await context());
+    await page
+      .locator('input[type="file"]')
+      .setInputFiles([file("l.yaml", machine("bad.csv")), file("bad.csv", "turns,travel\n0,0\n1,1,99\n")]);
+    await goTo(page, "Handwheels");
+    await page.locator(".readings .messages li.error", { hasText: "line 3 of “bad.csv”: 3 cells" }).waitFor();
+  }, 60_000);
+
+  test("that it takes the place of typed readings is said before", async () => {
+    const { page } = await open(await written(), await context());
+    await page
+      .locator('input[type="file"]')
+      .setInputFiles([file("l.yaml", machine("{ turns: [0, 1, 2], travel: [0, 2, 4] }")), file("slide.csv", table)]);
+    await page.getByRole("button", { name: "use it for Slide, in the place of its 3 typed readings" }).waitFor();
+  }, 60_000);
+
   test("one that is opened alone is put to use by a button", async () => {
     const { page, faults } = await open(await written(), await context());
     await page

@@ -13,6 +13,9 @@ import { Answer, Question } from "./Practice.js";
 import { usePractising } from "./practising.js";
 import { Wheel } from "./Wheel.js";
 
+const NO_WHEEL = "This file has no handwheel yet";
+const TO_MEND = "The file has something to mend first, at what bears ✗";
+
 /** A dial to be turned on its wheel: freely, or to work the student's exercises on it. */
 export function DialInHand({ desk }: { readonly desk: Desk }) {
   const hand = inHandOf(desk);
@@ -72,7 +75,9 @@ export function DialInHand({ desk }: { readonly desk: Desk }) {
             </p>
           )}
           {dial === undefined ? (
-            <p class="lacking">{inForm(inPage(asking.dial.answer.value?.why ?? "This file has no handwheel yet"))}.</p>
+            <p class="lacking">
+              {inForm(inPage(asking.dial.answer.value?.why ?? (desk.sound.value ? NO_WHEEL : TO_MEND)))}.
+            </p>
           ) : (
             <Folded words={free ? undefined : `Dial of the ${wheel.value}`}>
               <Turning hand={hand} wheel={wheel.value} dial={dial} standing={standing} free={free} />
