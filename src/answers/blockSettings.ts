@@ -105,7 +105,7 @@ function told([yaml, comment]: SettingLine, indent: string): string[] {
 function mayBe(value: unknown, allowed: readonly string[] | undefined, guide: SettingGuide | undefined): string {
   if (allowed !== undefined) return `: ${Array.isArray(value) ? "any of " : ""}${allowed.join(", ")}`;
   if (guide?.is === "length") return "; a length";
-  if (guide?.is === "count" || guide?.is === "copies") return "; a whole number";
+  if (guide?.is === "count") return "; a whole number";
   if (Array.isArray(value)) return "; a list of numbers";
   return { number: "; a number", boolean: "; true or false" }[typeof value as string] ?? "";
 }

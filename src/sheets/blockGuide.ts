@@ -1,4 +1,5 @@
 import type { BlockName, blocks } from "../blocks/registry.js";
+import { mostCopies } from "./lengths.js";
 
 /** Of a block in words what it shows, what it needs of the machine file, and what its settings are: for who writes a template. */
 type Guide<B extends BlockName> = {
@@ -13,7 +14,9 @@ type Guide<B extends BlockName> = {
 
 /** `is`: of a number what it counts; its bounds, and whether it may carry a unit, follow from that. */
 export type SettingGuide = {
-  readonly is?: "length" | "count" | "copies";
+  readonly is?: "length" | "count";
+  /** Less than other numbers may be. */
+  readonly most?: number;
   readonly says: string;
   /** An example of words that must be given: without them the block shows nothing. */
   readonly needed?: string;
@@ -26,7 +29,7 @@ const other = (says: string): SettingGuide => ({ says });
 const aJob = "a job file";
 const aFeed = "a handwheel with feed:";
 const aDial = "a handwheel with feed: and dial:";
-const aCopy = (says: string): SettingGuide => ({ is: "copies", says });
+const aCopy = (says: string): SettingGuide => ({ is: "count", most: mostCopies, says });
 const copies = { copies: aCopy("how many of each") };
 const dialSettings = {
   copies: aCopy("how many of each dial"),

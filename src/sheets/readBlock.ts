@@ -5,7 +5,7 @@ import { type Use, uses } from "../findings/uses.js";
 import { closest } from "../machine/closest.js";
 import { parseNumber } from "../quantity/number.js";
 import { guideOf, type SettingGuide } from "./blockGuide.js";
-import { asGiven, lengthFault, most, mostCopies, readLength } from "./lengths.js";
+import { asGiven, lengthFault, most, readLength } from "./lengths.js";
 import type { TemplateBlock } from "./template.js";
 
 /** Where a template's faults are told, by the node of the text. */
@@ -117,8 +117,8 @@ function settingFault(
     return index < 0 ? undefined : `of entry ${asGiven(found[index])}: ${faults[index]}`;
   }
   if (typeof found === "number") {
-    const whole = guide?.is === "count" || guide?.is === "copies";
-    const largest = guide?.is === "copies" ? mostCopies : most;
+    const whole = guide?.is === "count";
+    const largest = guide?.most ?? most;
     const fits = found <= largest && (model === 0 ? found >= 0 : found > 0);
     if (fits && (!whole || Number.isInteger(found))) return undefined;
     return `it is a ${whole ? "whole " : ""}number ${model === 0 ? "from 0" : "above 0,"} up to ${largest}, for example ${asGiven(model)}`;
