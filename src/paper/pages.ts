@@ -1,9 +1,10 @@
 import type { Piece } from "./packing.js";
 
 /** A piece, and the word that it shares with those which should lie on one page with it; where those do not fit on one, `set` parts them, as
- *  the copies of one dial. `last`: words, which go on the last page. */
-export type Grouped<T> = Piece<T> & { readonly besides?: string; readonly set?: string; readonly last?: true };
-type Put<T> = Grouped<T> & { readonly x: number; readonly y: number };
+ *  the copies of one dial. */
+export type Grouped<T> = Piece<T> & { readonly besides?: string; readonly set?: string };
+/** `words`: not a piece, but what is said of them all. */
+type Put<T> = Grouped<T> & { readonly x: number; readonly y: number; readonly words?: true };
 /** How far down a page its pieces reach, mm. */
 export type FilledPage<T> = { readonly placed: readonly Put<T>[]; readonly height: number };
 
@@ -31,54 +32,125 @@ const ways: readonly Way[] = [
 ];
 
 /** Puts pieces on as few pages as are found in a few ways of placing the large ones first, each cut from what is left by straight cuts
- *  from edge to edge, `gap` mm between neighbours; of ways with as few pages the first that scatters the least what belongs together,
- *  leaves room for what follows, `below` mm high, or else the most, and goes on from page to page in the order of the pieces. Nothing is turned: how a strip lies to
- *  the grain of the paper matters. The same pieces in the same order give the same places. `most`: where more pages are of no use, no
- *  pains are taken over them.
+ *  from edge to edge, `gap` mm between neighbours, and the words on them where these leave room; of ways with as few pages the first that
+ *  scatters the least what belongs together, has the words at the end, and goes on from page to page in the order of the pieces. Nothing
+ *  is turned: how a strip lies to the grain of the paper matters. The same pieces in the same order give the same places.
+ *  `words`: the shapes that they may take, the most wanted first; where no page has room for any, they are not placed. `below`: how high
+ *  what follows on the last page is, mm.
  *  @throws RangeError for a piece wider than the paper. */
 export function packedOnPages<T>(
   pieces: readonly Grouped<T>[],
   room: Room,
   gap: number,
-  below = 0,
-  most = Number.POSITIVE_INFINITY,
+  { words = [], below = 0 }: { readonly words?: readonly (() => Piece<T>)[]; readonly below?: number } = {},
 ): FilledPage<T>[] {
   if (pieces.some(({ width }) => width > room.width + 1e-9)) throw new RangeError("a piece wider than its paper");
-  const cost = (pages: readonly FilledPage<T>[]) => {
-    const last = pages.at(-1)?.height ?? 0;
-    const more = below > 0 && last + gap + below > room.height ? 1 : 0;
-    return [pages.length + more, scattered(pages).length, more * last, disorder(pages, pieces)] as const;
-  };
   const area = ({ width, height }: Room) => (width + gap) * (height + gap);
   const fewest = Math.ceil(pieces.reduce((sum, piece) => sum + area(piece), 0) / area(room) - 1e-9);
-  let best: FilledPage<T>[] | undefined;
-  let least: readonly number[] = [];
+  const task = { pieces, room, gap, words, after: below > 0 ? gap + below : 0 };
+  let best: Layout<T> | undefined;
   // Nothing is better than no page more than the pieces' areas fill, and nothing parted.
-  const perfect = () => least[0] === fewest && least[1] === 0 && least[2] === 0;
+  const perfect = () => best?.cost.every((value, at) => value === (at === 0 ? fewest : 0));
   const attempt = (whole: ReadonlySet<string>): boolean => {
     const before = best;
     for (const way of ways) {
       if (perfect()) break;
       const found = placedIn(pieces, way, whole, room, gap);
       // More pages than are known to do: whatever their order.
-      if (found.length > (least[0] ?? Number.POSITIVE_INFINITY)) continue;
-      const pages = inOrder(found, pieces, room, gap + below);
-      const own = cost(pages);
-      if (best === undefined || less(own, least)) [best, least] = [pages, own];
+      if (found.length > (best?.pages.length ?? Number.POSITIVE_INFINITY)) continue;
+      for (const layout of layouts(found, task)) if (best === undefined || less(layout.cost, best.cost)) best = layout;
     }
     return best !== before;
   };
   const kinds = new Set(pieces.flatMap(({ besides }) => besides ?? []));
   attempt(kinds);
   if (kinds.size > 0) attempt(new Set());
-  if (best === undefined || best.length > most) return best ?? [];
   // What is parted even so is tried one by one.
   let whole: ReadonlySet<string> = new Set();
-  for (const kind of new Set(scattered(best))) {
+  for (const kind of new Set(scattered(best?.pages ?? []))) {
     const more = new Set([...whole, kind]);
     if (attempt(more)) whole = more;
   }
-  return best;
+  return [...(best?.pages ?? [])];
+}
+
+type Task<T> = {
+  readonly pieces: readonly Grouped<T>[];
+  readonly room: Room;
+  readonly gap: number;
+  readonly words: readonly (() => Piece<T>)[];
+  /** What follows the last page's pieces, mm, its distance from them included. */
+  readonly after: number;
+};
+/** `cost`: pages, the one included that what has no room begins; groups parted; words that do not stand at the end; how far down the last
+ *  page reaches where something has no room; pages out of the order of the pieces; which shape the words take. */
+type Layout<T> = { readonly pages: readonly FilledPage<T>[]; readonly cost: readonly number[] };
+
+/** Pages in order: as often as there are pages that may hold the words, or once without. */
+function layouts<T>(found: readonly FilledPage<T>[], task: Task<T>): Layout<T>[] {
+  const { pieces, room, gap, words, after } = task;
+  const layout = (pages: readonly FilledPage<T>[], misplaced: number, shape: number, unsaid: boolean): Layout<T> => {
+    const reaches = unsaid ? (pages.at(-1)?.height ?? 0) : 0;
+    const length = pages.length + (unsaid ? 1 : 0);
+    return { pages, cost: [length, scattered(pages).length, misplaced, reaches, disorder(pages, pieces), shape] };
+  };
+  const aboveWhatFollows = { ...room, height: room.height - after };
+  const ends = ({ height }: FilledPage<T>) => height <= aboveWhatFollows.height + 1e-9;
+  const pages = inOrder(found, pieces, lastOf(found, pieces, room, after));
+  const last = pages.at(-1);
+  const hasEnd = last !== undefined && ends(last);
+  if (words.length === 0) return [layout(pages, 0, 0, !hasEnd)];
+  const said = pages.flatMap((page) => {
+    const atEnd = ends(page) ? withWords(page, words, aboveWhatFollows, gap) : undefined;
+    if (atEnd !== undefined) {
+      const others = pages.filter((one) => one !== page);
+      return [layout(inOrder([...others, atEnd.page], pieces, atEnd.page), 0, atEnd.shape, false)];
+    }
+    const before = page !== last && hasEnd ? withWords(page, words, room, gap) : undefined;
+    if (before === undefined) return [];
+    return [
+      layout(
+        pages.map((one) => (one === page ? before.page : one)),
+        1,
+        before.shape,
+        false,
+      ),
+    ];
+  });
+  return said.length > 0 ? said : [layout(pages, 0, 0, true)];
+}
+
+/** The page with the words in the topmost place, of those the leftmost, for the first shape that has one. */
+function withWords<T>(
+  { placed, height: reaches }: FilledPage<T>,
+  words: readonly (() => Piece<T>)[],
+  room: Room,
+  gap: number,
+): { readonly shape: number; readonly page: FilledPage<T> } | undefined {
+  const xs = [0, ...placed.map(({ x, width }) => x + width + gap)].sort((one, other) => one - other);
+  const ys = [0, ...placed.map(({ y, height }) => y + height + gap)].sort((one, other) => one - other);
+  const isFree = (at: Free): boolean =>
+    placed.every(
+      ({ x, y, width, height }) =>
+        at.x >= x + width + gap - 1e-9 ||
+        at.y >= y + height + gap - 1e-9 ||
+        at.x + at.width + gap <= x + 1e-9 ||
+        at.y + at.height + gap <= y + 1e-9,
+    );
+  for (const [shape, take] of words.entries()) {
+    const piece = take();
+    const { width, height } = piece;
+    for (const y of ys)
+      for (const x of xs)
+        if (x + width <= room.width + 1e-9 && y + height <= room.height + 1e-9 && isFree({ x, y, width, height })) {
+          const page = {
+            height: Math.max(reaches, y + height),
+            placed: [...placed, { ...piece, x, y, words: true as const }],
+          };
+          return { shape, page };
+        }
+  }
+  return undefined;
 }
 
 const less = (one: readonly number[], other: readonly number[]): boolean => {
@@ -95,48 +167,71 @@ function scattered<T>(pages: readonly FilledPage<T>[]): string[] {
 /** Of a page, that it may stand before others. */
 const FULL = 0.38;
 
-/** Pages one after the other as their first pieces are named, the one with the words, or a nearly empty one, or else the last on which
- *  what follows has room, at the end; of pieces alike the first named goes on the first page. */
-function inOrder<T>(
+/** The page that best stands at the end: a nearly empty one, or else of those on which what follows has room the one named last. */
+function lastOf<T>(
   found: readonly FilledPage<T>[],
   pieces: readonly Grouped<T>[],
   room: Room,
-  below: number,
-): FilledPage<T>[] {
+  after: number,
+): FilledPage<T> | undefined {
+  const [first, ...others] = found;
+  if (first === undefined) return undefined;
+  const emptiest = others.reduce((least, page) => (page.height < least.height ? page : least), first);
+  if (emptiest.height < FULL * room.height) return emptiest;
+  const firstNamed = firstNamedOf(pieces);
+  const roomy = found.filter(({ height }) => height + after <= room.height + 1e-9);
+  return roomy.sort((one, other) => firstNamed(one) - firstNamed(other)).at(-1) ?? emptiest;
+}
+
+/** Which of the pieces is named before all others of a page. */
+function firstNamedOf<T>(pieces: readonly Grouped<T>[]): (page: FilledPage<T>) => number {
   const named = new Map(pieces.map(({ item }, index) => [item, index]));
-  const numberOf = ({ item }: Grouped<T>): number => named.get(item) ?? 0;
-  const firstOf = ({ placed }: FilledPage<T>): number => Math.min(...placed.map(numberOf));
-  if (found.length === 0) return [];
-  const pages = [...found].sort((one, other) => firstOf(one) - firstOf(other));
-  const emptiest = pages.reduce(
-    (least, page) => (page.height < least.height ? page : least),
-    pages[0] as FilledPage<T>,
-  );
-  const roomy = pages.filter(({ height }) => height + below <= room.height);
-  const words = pages.find(({ placed }) => placed.some(({ last }) => last));
-  const atEnd = words ?? (emptiest.height < FULL * room.height ? emptiest : (roomy.at(-1) ?? emptiest));
-  const ordered = [...pages.filter((page) => page !== atEnd), atEnd];
-  const places = ordered.flatMap(({ placed }) =>
-    [...placed].sort((one, other) => Math.round(1e3 * (one.y - other.y)) || one.x - other.x),
-  );
+  return ({ placed }) => Math.min(...placed.map(({ item }) => named.get(item) ?? pieces.length));
+}
+
+/** Pages one after the other as their first pieces are named, save the last; of pieces alike the first named goes on the first page. */
+function inOrder<T>(
+  found: readonly FilledPage<T>[],
+  pieces: readonly Grouped<T>[],
+  last: FilledPage<T> | undefined,
+): FilledPage<T>[] {
+  if (last === undefined) return [];
+  const firstNamed = firstNamedOf(pieces);
+  const before = found.filter((page) => page !== last).sort((one, other) => firstNamed(one) - firstNamed(other));
+  return namedInOrder([...before, last], pieces);
+}
+
+/** Pieces that are alike change places, so that the first named lies first. */
+function namedInOrder<T>(pages: readonly FilledPage<T>[], pieces: readonly Grouped<T>[]): FilledPage<T>[] {
+  const named = new Map(pieces.map(({ item }, index) => [item, index]));
+  const numberOf = ({ item }: Put<T>): number => named.get(item) ?? pieces.length;
+  const alike = new Map<string, Put<T>[]>();
+  const keyOf = ({ besides, width, height }: Put<T>) => `${thousandths(width)} ${thousandths(height)} ${besides}`;
+  for (const { placed } of pages)
+    for (const place of [...placed].sort((one, other) => thousandths(one.y - other.y) || one.x - other.x)) {
+      const own = alike.get(keyOf(place));
+      if (own) own.push(place);
+      else alike.set(keyOf(place), [place]);
+    }
   const takes = new Map<Put<T>, Put<T>>();
-  for (const place of places) {
-    if (takes.has(place)) continue;
-    const alike = places.filter((one) => one.besides === place.besides && sameSize(one, place));
-    const byName = [...alike].sort((one, other) => numberOf(one) - numberOf(other));
-    for (const [index, one] of alike.entries()) takes.set(one, byName[index] as Put<T>);
+  for (const places of alike.values()) {
+    const byName = [...places].sort((one, other) => numberOf(one) - numberOf(other));
+    for (const [index, place] of places.entries()) takes.set(place, byName[index] as Put<T>);
   }
-  return ordered.map(({ placed, height }) => ({
+  return pages.map(({ placed, height }) => ({
     height,
-    placed: placed.map((place) => ({ ...(takes.get(place) ?? place), x: place.x, y: place.y })),
+    placed: placed.map((place) => ({ ...(takes.get(place) as Put<T>), x: place.x, y: place.y })),
   }));
 }
+
+/** Pieces of one scale that differ in the last bit of a double are alike. */
+const thousandths = (length: number): number => Math.round(1e3 * length);
 
 /** Pairs of pages of which the later has pieces of something named before what is on the earlier. */
 function disorder<T>(pages: readonly FilledPage<T>[], pieces: readonly Grouped<T>[]): number {
   const kinds = [...new Set(pieces.map(({ besides }) => besides))];
   const spans = pages.map(({ placed }) => {
-    const own = placed.flatMap(({ besides, last }) => (last ? [] : [kinds.indexOf(besides)]));
+    const own = placed.flatMap(({ besides, words }) => (words ? [] : [kinds.indexOf(besides)]));
     return { first: Math.min(...own), last: Math.max(...own) };
   });
   return spans.reduce(
@@ -203,8 +298,7 @@ function placedIn<T>(
     if (group) group.push(piece);
     else groups.set(key, [piece]);
   }
-  // Pieces of one scale that differ in the last bit of a double stay in their order.
-  const largest = (group: readonly Grouped<T>[]) => Math.round(1e3 * Math.max(...group.map(way.first)));
+  const largest = (group: readonly Grouped<T>[]) => thousandths(Math.max(...group.map(way.first)));
   const ordered = [...groups.values()].map((group) => ({
     group: group.length < 2 ? group : [...group].sort((one, other) => largest([other]) - largest([one])),
     largest: largest(group),

@@ -1,7 +1,7 @@
 import type { Drawing } from "../../drawing/drawing.js";
 import { group, text } from "../../drawing/shapes.js";
 import { textWidth, wrapText } from "../../drawing/text.js";
-import { type Placed, type Shelf, shelves } from "../../paper/packing.js";
+import { type Piece, type Placed, type Shelf, shelves } from "../../paper/packing.js";
 import { type Grouped, packedOnPages } from "../../paper/pages.js";
 import type { Run } from "../shared/block.js";
 import { leading, size } from "../shared/style.js";
@@ -15,8 +15,6 @@ export type CutOut = {
   readonly besides?: string;
   /** Of those, what makes one whole: the pieces of one copy. */
   readonly set?: string;
-  /** Words, which come after all pieces. */
-  readonly last?: true;
 };
 
 const gap = 3;
@@ -36,34 +34,57 @@ export const cellHeight = ({ drawing, caption }: CutOut): number =>
 export const areaOf = (cut: CutOut): number =>
   Math.max(cut.drawing.width, typeof cut.caption === "string" ? 0 : cut.caption.width) * cellHeight(cut);
 
-/** Pieces packed on shelves, one run a shelf. None may be wider than `width`. With `page` they are packed for pages of that height, so that
- *  what follows, `below` mm high, has room on the last; where they take more pages than `most`, somehow. */
-export function cutOuts(
+/** Pieces packed on shelves, one run a shelf. None may be wider than `width`. */
+export const cutOuts = (pieces: readonly CutOut[], width: number): Run[] =>
+  shelves(pieces.map(boxed(width)), width, gap).map((shelf) => runOf(shelf, width));
+
+/** Pieces packed for pages of that size with what is said of them, `words` in the lengths of line that they may have, the most wanted
+ *  first, where a page has room for them, and so that what follows, `below` mm high, has room on the last. */
+export function cutOutPages(
   pieces: readonly CutOut[],
-  width: number,
-  page?: { readonly height: number; readonly below?: number; readonly most?: number },
-): Run[] {
-  const boxes = pieces.map((item): Grouped<Cell> => {
-    const { drawing, name, besides, set, last } = item;
-    const caption = captionOf(item, width);
+  { width, height }: { readonly width: number; readonly height: number },
+  { words = [], below = 0 }: { readonly words?: readonly (() => Drawing)[]; readonly below?: number } = {},
+): CutOutPages {
+  const said = words.map((drawn) => (): Piece<Cell> => {
+    const drawing = drawn();
+    return { width: drawing.width, height: drawing.height, item: { drawing, name: "note", caption: EMPTY } };
+  });
+  const pages = packedOnPages(pieces.map(boxed(width)), { width, height }, gap, { words: said, below });
+  return {
+    heights: pages.map((page) => page.height),
+    hasWords: pages.some(({ placed }) => placed.some((one) => one.words)),
+    // A page's pieces stay together, lest what was packed as one set be parted after all.
+    runs: pages.flatMap(({ placed }, at) =>
+      bandsOf(placed).map((band, index) => ({
+        ...runOf(band, width),
+        ...(at > 0 && index === 0 && { startsPage: "unless it fits" as const }),
+      })),
+    ),
+  };
+}
+
+/** `heights`: how far down each page reaches, mm. */
+export type CutOutPages = {
+  readonly runs: readonly Run[];
+  readonly heights: readonly number[];
+  readonly hasWords: boolean;
+};
+
+const EMPTY: Drawing = { width: 0, height: 0, marks: [] };
+
+const boxed =
+  (width: number) =>
+  (cut: CutOut): Grouped<Cell> => {
+    const { drawing, name, besides, set } = cut;
+    const caption = captionOf(cut, width);
     return {
       width: Math.max(drawing.width, caption.width),
       height: drawing.height + caption.height,
-      item: { drawing, name, caption, ...(last && { last }) },
+      item: { drawing, name, caption },
       ...(besides && { besides }),
       ...(set && { set }),
-      ...(last && { last }),
     };
-  });
-  if (page === undefined) return shelves(boxes, width, gap).map((shelf) => runOf(shelf, width));
-  // A page's pieces stay together, lest what was packed as one set be parted after all.
-  return packedOnPages(boxes, { width, height: page.height }, gap, page.below, page.most).flatMap(({ placed }, at) =>
-    bandsOf(placed).map((band, index) => ({
-      ...runOf(band, width),
-      ...(at > 0 && index === 0 && { startsPage: "unless it fits" as const }),
-    })),
-  );
-}
+  };
 
 const runOf = ({ placed, height }: Shelf<Cell>, width: number): Run => ({
   gap,
@@ -96,9 +117,9 @@ function bandsOf(placed: readonly Placed<Cell>[]): Shelf<Cell>[] {
     .sort((one, other) => hasWords(one) - hasWords(other) || Math.round(1e3 * (other.height - one.height)));
 }
 
-const hasWords = ({ placed }: Shelf<Cell>): number => (placed.some(({ item }) => item.last) ? 1 : 0);
+const hasWords = ({ placed }: Shelf<Cell>): number => (placed.some(({ item }) => item.name === "note") ? 1 : 0);
 
-type Cell = { readonly drawing: Drawing; readonly name: string; readonly caption: Drawing; readonly last?: true };
+type Cell = { readonly drawing: Drawing; readonly name: string; readonly caption: Drawing };
 
 function captionOf({ drawing, caption }: CutOut, width: number): Drawing {
   if (typeof caption !== "string") return caption;

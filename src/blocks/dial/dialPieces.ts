@@ -10,7 +10,7 @@ import { heightOf, joined, kept, together } from "../shared/runs.js";
 import { angleSet } from "./angleScales.js";
 import { cellFoot } from "./cell.js";
 import { bleed } from "./cutMarks.js";
-import { areaOf, type CutOut, cutOuts } from "./cutOuts.js";
+import { areaOf, type CutOut, cutOutPages } from "./cutOuts.js";
 import { type DialSet, type DialSettings, dialCutOuts, dialSet, missingOn } from "./dialCutOuts.js";
 import { dialNote, type Note } from "./dialNotes.js";
 import { numberedBands } from "./dialPiece.js";
@@ -26,6 +26,8 @@ type Context = {
   readonly width: number;
   readonly height: number;
 };
+
+type Room = { readonly width: number; readonly height: number };
 
 /** Copies of each kind; absent: none of it. */
 type Wanted = {
@@ -115,46 +117,47 @@ function setRuns({ findings, handwheels, width, height }: Context, wanted: Wante
       dials.some(({ pieces = [] }) => pieces.some(({ drawing }) => drawing.marks.some(isArrow))),
   };
   if (cut.length === 0 && notes.length === 0) return [];
-  const words = foot(notes, cut.length > 0, room, common);
-  const shelves = cutOuts(cut, width, { height, below: heightOf(words) + STRIP });
-  const left = height - lastPage(shelves, height);
-  if (shelves.length === 0 || heightOf(words) + STRIP <= left) return [...shelves, ...words];
-  // Beside the pieces, in shorter lines, where that saves the words a page of their own.
-  const pages = pagesOf(shelves, height);
-  const used = cut.reduce((sum, one) => sum + areaOf(one), heightOf(words) * width);
-  const mayFit = used <= DENSEST * pages * height * width;
-  // At the end of the last page, else, rather than on a page more, on any.
-  for (const end of [{ last: true as const }, {}])
-    for (const measure of mayFit ? shorter.filter((one) => one <= width) : []) {
-      const runs = foot(notes, true, { width: measure, height }, common);
-      const note: CutOut = { name: "note", drawing: joined(runs, measure), caption: EMPTY, ...end };
-      if (note.drawing.height > height) break;
-      const beside = cutOuts([...cut, note], width, { height, below: STRIP, most: pages });
-      if (pagesOf(beside, height) <= pages && lastPage(beside, height) + STRIP <= height) return beside;
-    }
-  // Few words take the last pieces with them to their page, where it holds both and that leaves no page nearly empty.
-  const fills = (runs: readonly Run[]) => heightOf(runs) >= LEAST_PART * height;
-  const last = shelves.at(-1) as Run;
-  const along = [...shelves.slice(0, -1), ...kept([last]), ...words];
-  const shares = lastPage(shelves, height) > last.drawing.height;
-  const spared = !shares || lastPage(shelves.slice(0, -1), height) >= LEAST_PART * height;
-  const taken = spared && last.drawing.height + heightOf(words) + STRIP <= height;
-  if (taken && !fills(words)) return along;
-  const aside = asideWith(notes, cut, room, common, pages + 1);
-  if (aside !== undefined) return aside;
-  // Where nothing has room beside them many words fill a page, and fewer do in short lines.
-  const alone = [words, ...measures.map((one) => foot(notes, true, { width: Math.min(width, one), height }, common))];
-  const full = taken ? undefined : alone.find(fills);
-  return full === undefined ? along : [...shelves, ...full];
+  return withWords(cut, room, (measure) => foot(notes, cut.length > 0, { width: measure, height }, common));
 }
 
+/** Pieces with what is said of them in lines of some length: below them or beside them on one of their pages, else on a page more. */
+function withWords(cut: readonly CutOut[], room: Room, said: (measure: number) => Run[]): Run[] {
+  const { width, height } = room;
+  const full = said(width);
+  if (cut.length === 0) return full;
+  const lengths = [width, ...shorter.filter((measure) => measure < width)];
+  const words = lengths.map((measure) => once(() => joined(measure === width ? full : said(measure), measure)));
+  const packed = cutOutPages(cut, room, { words, below: STRIP });
+  if (packed.hasWords) return [...packed.runs];
+  // Few words take the last pieces with them to their page, where it holds both and that leaves no page nearly empty.
+  const { runs } = packed;
+  const last = runs.at(-1) as Run;
+  const fills = (lines: readonly Run[]) => heightOf(lines) >= LEAST_PART * height;
+  const along = [...runs.slice(0, -1), ...kept([last]), ...full];
+  const left = (packed.heights.at(-1) ?? 0) - last.drawing.height;
+  const taken = (left <= 0 || left >= LEAST_PART * height) && last.drawing.height + heightOf(full) + STRIP <= height;
+  if (taken && !fills(full)) return along;
+  const aside = asideWith(words, cut, room, packed.heights.length);
+  if (aside !== undefined) return aside;
+  // Where nothing has room beside them many words fill a page, and fewer do in short lines.
+  const alone = taken ? undefined : [width, ...measures].map((one) => said(Math.min(width, one))).find(fills);
+  return alone === undefined ? along : [...runs, ...alone];
+}
+
+const once = <T>(made: () => T): (() => T) => {
+  let known: { readonly value: T } | undefined;
+  return () => {
+    known ??= { value: made() };
+    return known.value;
+  };
+};
+
 /** Words on a page of their own would lie there alone: beside them the pieces of a wheel or what is small, above all the pictures that belong
- *  to them, where all take no more pages than so many. */
+ *  to them, where the others take no more pages than all do. */
 function asideWith(
-  notes: readonly Note[],
+  words: readonly (() => Drawing)[],
   cut: readonly CutOut[],
-  { width, height }: { readonly width: number; readonly height: number },
-  common: Common,
+  room: Room,
   most: number,
 ): Run[] | undefined {
   const bySize = [...cut].sort((one, other) => areaOf(one) - areaOf(other));
@@ -165,55 +168,34 @@ function asideWith(
     ...wheels.map((wheel) => cut.filter(({ besides }) => besides === wheel)),
     ...[small, pictures, pictures.slice(0, 1), small.slice(0, 1), bySize.slice(0, 1)],
   ];
-  for (const aside of sets.filter(({ length }) => length > 0))
-    for (const measure of [width, ...shorter].filter((one) => one <= width)) {
-      const runs = foot(notes, true, { width: measure, height }, common);
-      const note: CutOut = { name: "note", drawing: joined(runs, measure), caption: EMPTY, last: true };
-      const pieces = [...aside, note].reduce((sum, one) => sum + areaOf(one), 0);
-      if (note.drawing.height + STRIP > height || pieces > height * width) continue;
-      const last = cutOuts([...aside, note], width, { height, below: STRIP, most: 1 });
-      if (pagesOf(last, height) > 1 || lastPage(last, height) + STRIP > height) continue;
-      const before = cutOuts(
-        cut.filter((one) => !aside.includes(one)),
-        width,
-        { height, most: most - 1 },
-      );
-      if (pagesOf(before, height) > most - 1) continue;
-      return [...before, ...last.map((run, index) => (index === 0 ? { ...run, startsPage: "always" as const } : run))];
-    }
+  for (const aside of sets.filter(({ length }) => length > 0)) {
+    const last = cutOutPages(aside, room, { words, below: STRIP });
+    if (!last.hasWords || last.heights.length > 1) continue;
+    const before = cutOutPages(
+      cut.filter((one) => !aside.includes(one)),
+      room,
+    );
+    if (before.heights.length > most) continue;
+    return [
+      ...before.runs,
+      ...last.runs.map((run, index) => (index === 0 ? { ...run, startsPage: "always" as const } : run)),
+    ];
+  }
   return undefined;
 }
 
 /** Pieces of one scale, which need no name but their own. */
 const of = (besides: string, cut: readonly CutOut[]): CutOut[] => cut.map((piece) => ({ ...piece, besides }));
 
-const EMPTY: Drawing = { width: 0, height: 0, marks: [] };
 /** Lengths of line that are easily read, mm. */
 const measures = [135, 100, 75, 55] as const;
 /** As they stand beside pieces, mm. */
 const shorter = [190, 180, 170, 160, 150, 140, 130, 120, 110, 100, 90, 80, 70] as const;
-/** Pieces of all sizes fill no more than this part of their pages. */
-const DENSEST = 0.9;
 /** What a strip of cautions takes below the words, mm. */
 const STRIP = 14;
 
 /** Of a page, that something may stand alone on it. */
 const LEAST_PART = 0.38;
-
-/** The pages that shelves fill one after the other: how far down each of them reaches, mm. */
-const filled = (shelves: readonly Run[], height: number): number[] => {
-  const pages: number[] = [];
-  for (const [index, { drawing, gap = 0, startsPage }] of shelves.entries()) {
-    const next = shelves.findIndex((run, at) => at > index && run.startsPage !== undefined);
-    const section = startsPage === undefined ? [] : shelves.slice(index, next < 0 ? undefined : next);
-    const down = (pages.at(-1) ?? height) + Math.max(gap + drawing.height, heightOf(section));
-    if (down > height + 1e-9) pages.push(drawing.height);
-    else pages[pages.length - 1] = (pages.at(-1) ?? 0) + gap + drawing.height;
-  }
-  return pages;
-};
-const lastPage = (shelves: readonly Run[], height: number): number => filled(shelves, height).at(-1) ?? 0;
-const pagesOf = (shelves: readonly Run[], height: number): number => filled(shelves, height).length;
 
 /** Each dial in its place on the wheel; those that look alike share one. */
 function places(dials: readonly DialSet[], most: number): CutOut[] {
