@@ -25,6 +25,9 @@ function fixed(value: number, places: number): string {
  *  that, and what is reckoned (12.7 / 0.4) a few hairs; toFixed, which takes the double as it is, would go by them: so it is put on 14
  *  digits first. */
 function halfAway(value: number, places: number): number {
+  const steps = Math.abs(value) * 10 ** places;
+  // Far from a half toFixed goes the same way, and much quicker.
+  if (Math.abs(steps - Math.floor(steps) - 0.5) > 1e-9 * Math.max(1, steps)) return value;
   const [digits = "", power = "0"] = String(Number(Math.abs(value).toPrecision(14))).split("e");
   const shifted = Number(`${digits}e${Number(power) + places}`);
   // Beyond the digits of a double nothing is a half.

@@ -155,18 +155,17 @@ function fill(
   });
   const [head, taken] = stacked([...cautionRuns(warned, inner.width, "bold"), ...hazards]);
   const height = inner.height - taken;
-  const drawnIn = (given: number) =>
-    shown.map((one) => {
-      const { block, for: use = here[0] as Use } = one;
-      const about = wheelsOf(one, handwheels);
-      // Of another wheel than the page is about.
-      if (one.handwheel !== undefined && about.length === 0) return { block, runs: [] };
-      const settings = settingsFor(one, findings.machine);
-      const paper = { left: inner.left, top: inner.top + taken, width: sheet.width, height: sheet.height };
-      const room = { width: inner.width, height: gives(block) ? given : height, paper };
-      return { block, runs: (blocks[block] as Block).draw({ findings, handwheels: about, settings, use, ...room }) };
-    });
-  const drawn = drawnIn(height);
+  const runsOf = (one: (typeof shown)[number], given: number): readonly Run[] => {
+    const about = wheelsOf(one, handwheels);
+    // Of another wheel than the page is about.
+    if (one.handwheel !== undefined && about.length === 0) return [];
+    const settings = settingsFor(one, findings.machine);
+    const paper = { left: inner.left, top: inner.top + taken, width: sheet.width, height: sheet.height };
+    const use = one.for ?? (here[0] as Use);
+    const room = { width: inner.width, height: given, paper };
+    return (blocks[one.block] as Block).draw({ findings, handwheels: about, settings, use, ...room });
+  };
+  const drawn = shown.map((one) => ({ one, block: one.block, runs: runsOf(one, height) }));
   // Words that go with a sheet's subject are no sheet without it.
   const subject = drawn.filter(({ block }) => !accompanying.includes(block));
   if (subject.length > 0 && subject.every(({ runs }) => runs.length === 0)) return [];
@@ -182,7 +181,9 @@ function fill(
   const filled = drawn.filter(({ runs }) => runs.length > 0);
   if (pages.length > 1 && filled.length > 1 && filled.filter(({ block }) => gives(block)).length === 1)
     for (const share of SHARES) {
-      const fewer = unlessNoRoom(() => pagesOf(drawnIn(share * height)));
+      const fewer = unlessNoRoom(() =>
+        pagesOf(drawn.map((part) => (gives(part.block) ? { ...part, runs: runsOf(part.one, share * height) } : part))),
+      );
       if (fewer !== undefined && fewer.length < pages.length) pages = fewer;
       if (pages.length === 1) break;
     }

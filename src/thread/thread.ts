@@ -88,9 +88,12 @@ export const threadsMeant = (text: string): string[] =>
     .filter((row) => [plain(row.name), plain(row.name + row.system), bySize(row)].includes(plain(text)))
     .map(designationOf);
 
+let rows: ReadonlyMap<string, PublishedThread> | undefined;
+
 /** By its designation. */
 export function threadNamed(designation: string): Thread | undefined {
-  const row = threads.find((thread) => plain(designationOf(thread)) === plain(designation));
+  rows ??= new Map(threads.map((row) => [plain(designationOf(row)), row]));
+  const row = rows.get(plain(designation));
   return row && complete(row);
 }
 
