@@ -119,8 +119,8 @@ test("page by page in the order of the pieces where that takes no more: the firs
     set: `copy ${copy}`,
     item: `ring ${copy}`,
   }));
-  const words = { width: 100, height: 60, item: "words", last: true as const };
-  const pages = packedOnPages([...halves, ...ring, words], room150, 4);
+  const words = () => ({ width: 100, height: 60, item: "words" });
+  const pages = packedOnPages([...halves, ...ring], room150, 4, { words: [words] });
   const onPage = pages.map(({ placed }) => placed.map(({ item }) => item));
   const pageOf = (item: string) => onPage.findIndex((items) => items.includes(item));
   expect(pageOf("strip 1.1")).toBe(0);
@@ -128,6 +128,56 @@ test("page by page in the order of the pieces where that takes no more: the firs
   expect(pageOf("strip 2.1")).toBe(pageOf("strip 2.2"));
   expect(pageOf("ring 1")).toBeLessThanOrEqual(pageOf("ring 2"));
   expect(pageOf("words")).toBe(pages.length - 1);
+});
+
+test("property: words lie on one page, a gap away from all pieces, with room for what follows, or on none", () => {
+  const shape = fc.record({ width: side, height: fc.double({ min: 3, max: 150, noNaN: true }) });
+  fc.assert(
+    fc.property(
+      grouped,
+      fc.array(shape, { minLength: 1, maxLength: 4 }),
+      fc.constantFrom(0, 14),
+      (all, shapes, below) => {
+        const words = shapes.map((size) => () => ({ ...size, item: -1 }));
+        const pages = packedOnPages(given(all), room150, 4, { words, below });
+        const hosts = pages.filter(({ placed }) => placed.some((one) => one.words));
+        expect(hosts.length).toBeLessThanOrEqual(1);
+        const pieces = pages.flatMap(({ placed }) => placed.filter((one) => !one.words).map(({ item }) => item));
+        expect(pieces.sort((a, b) => a - b)).toEqual(all.map((_, item) => item));
+        for (const { placed, height } of hosts) {
+          const said = placed.find((one) => one.words) as Placed<number>;
+          expect(shapes).toContainEqual({ width: said.width, height: said.height });
+          expect(said.x + said.width <= room150.width + 1e-6 && said.y + said.height <= height + 1e-6).toBe(true);
+          expect(height).toBeLessThanOrEqual(room150.height + 1e-6);
+          expect(placed.filter((one) => one !== said).some((one) => overlap(one, said, 4))).toBe(false);
+          if (below > 0) expect(pages.at(-1)?.height).toBeLessThanOrEqual(room150.height - below - 4 + 1e-6);
+        }
+        // A page that is empty but for what is below would have held the first shape.
+        if (hosts.length === 0 && pages.length > 0) {
+          const reaches = Math.min(...pages.map((page) => page.height));
+          const least = Math.min(...shapes.map(({ height }) => height));
+          expect(reaches + least + 8 + below).toBeGreaterThan(room150.height - 1e-6);
+        }
+      },
+    ),
+    { numRuns: 200 },
+  );
+});
+
+test("words take the first of their shapes that has room, on the last page rather than a page of their own", () => {
+  const strip = (item: string) => ({ width: 120, height: 140, item });
+  const shapes = [
+    [190, 30],
+    [60, 90],
+    [50, 110],
+  ].map(([width = 0, height = 0]) => () => ({ width, height, item: "words" }));
+  const [first, second, ...rest] = packedOnPages([strip("one"), strip("two")], room150, 4, { words: shapes });
+  expect(rest).toEqual([]);
+  expect(first?.placed.map(({ item }) => item)).toEqual(["one"]);
+  expect(second?.placed.map(({ item, x, y, width }) => [item, x, y, width])).toEqual([
+    ["two", 0, 0, 120],
+    ["words", 124, 0, 60],
+  ]);
 });
 
 test("of as many pages those that scatter the pieces of a kind over the fewest", () => {
@@ -152,7 +202,7 @@ test("what follows finds room on the last page where it would else begin one", (
   const strips = Array.from({ length: 4 }, (_, item) => ({ width: 90, height: 30, item }));
   const high = { width: 60, height: 100, item: 4 };
   const room = { width: 190, height: 110 };
-  const [, last] = packedOnPages([...strips, high], room, 4, 40);
+  const [, last] = packedOnPages([...strips, high], room, 4, { below: 40 });
   expect((last?.height ?? 0) + 4 + 40).toBeLessThanOrEqual(room.height);
 });
 

@@ -93,7 +93,7 @@ const runOf = ({ placed, height }: Shelf<Cell>, width: number): Run => ({
     height,
     marks: placed.flatMap(({ x, y, item: { drawing, name, caption } }) => [
       group({ x, y }, drawing.marks, { name }),
-      group({ x, y: y + drawing.height }, caption.marks, { name: "caption" }),
+      ...(caption === EMPTY ? [] : [group({ x, y: y + drawing.height }, caption.marks, { name: "caption" })]),
     ]),
   },
 });
