@@ -11,6 +11,8 @@ export type CompoundMove = {
 };
 
 const EXACT = 1e-12;
+/** More are no use to anybody. */
+const MOST_MOVES = 5;
 
 /** What gathers, turns of the crank, until each of the divisions has been cut: a double movement for each of them, whether it
  *  goes on by one or by several. */
@@ -18,7 +20,11 @@ export const gatheredError = ({ error }: CompoundMove, divisions: number): numbe
 
 /** Double movements for `turns` of the crank, on two circles of the same plate; best first: exact before near, then
  *  fewer holes to count. Movements shorter than half a hole are not two movements and are left out. */
-export function compoundMoves(turns: Fraction, plates: readonly (readonly number[])[], most = 5): CompoundMove[] {
+export function compoundMoves(
+  turns: Fraction,
+  plates: readonly (readonly number[])[],
+  most = MOST_MOVES,
+): CompoundMove[] {
   return sorted(allMoves(quotient(turns), plates, 1)).slice(0, most);
 }
 
@@ -32,9 +38,12 @@ export function compoundForDivisions(
 ): CompoundMove[] {
   const found: CompoundMove[] = [];
   for (let at = 1; at <= Math.min(mostAtOnce, divisions - 1); at++) {
-    if (greatestCommonDivisor(at, divisions) === 1) found.push(...allMoves((at * ratio) / divisions, plates, at));
+    if (greatestCommonDivisor(at, divisions) !== 1) continue;
+    found.push(...allMoves((at * ratio) / divisions, plates, at));
+    // None that goes on by more at once is better.
+    if (found.filter(({ error }) => error === 0).length >= MOST_MOVES) break;
   }
-  return sorted(found).slice(0, 5);
+  return sorted(found).slice(0, MOST_MOVES);
 }
 
 function allMoves(turns: number, plates: readonly (readonly number[])[], divisionsAtOnce: number): CompoundMove[] {
@@ -47,19 +56,24 @@ function allMoves(turns: number, plates: readonly (readonly number[])[], divisio
 
 /** Nearest second movement to every first one; only what is exact, or the best of the rest. */
 function pair(turns: number, one: number, other: number, divisionsAtOnce: number): CompoundMove[] {
-  let best: CompoundMove | undefined;
+  const moveOf = (holes: number, second: number, error: number): CompoundMove => ({
+    first: { holes, circle: one },
+    second: { holes: second, circle: other },
+    divisionsAtOnce,
+    error,
+  });
+  let [nearest, besides, off] = [0, 0, Number.POSITIVE_INFINITY];
   const exact: CompoundMove[] = [];
   const least = Math.max(1, Math.ceil((turns - 1) * one));
   for (let holes = least; holes < (turns + 1) * one; holes++) {
     const second = Math.round((turns - holes / one) * other);
     if (second === 0 || Math.abs(second) >= other) continue;
-    const off = holes / one + second / other - turns;
-    const error = Math.abs(off) < EXACT ? 0 : off;
-    const move = { first: { holes, circle: one }, second: { holes: second, circle: other }, divisionsAtOnce, error };
-    if (error === 0) exact.push(move);
-    else if (best === undefined || Math.abs(error) < Math.abs(best.error)) best = move;
+    const error = holes / one + second / other - turns;
+    if (Math.abs(error) < EXACT) exact.push(moveOf(holes, second, 0));
+    else if (Math.abs(error) < Math.abs(off)) [nearest, besides, off] = [holes, second, error];
   }
-  return exact.length > 0 ? exact : best ? [best] : [];
+  if (exact.length > 0) return exact;
+  return nearest > 0 ? [moveOf(nearest, besides, off)] : [];
 }
 
 /** Exact ones by the least counting; near ones by their error, which gathers alike with each movement. */

@@ -26,25 +26,21 @@ export function differentials(
   most = 2,
 ): Differential[] {
   const counts = [...new Set(gears)].sort((a, b) => a - b);
-  const pairs = counts.flatMap((driver) =>
-    counts.filter((other) => other !== driver).map((driven) => ({ driver, driven })),
-  );
-  const found = circles.flatMap((circle) =>
-    nearHoles((circle * ratio) / divisions).flatMap((holes): Differential[] => {
-      const wanted = differentialRatio(ratio, divisions, circle, holes);
-      const train =
-        wanted.numerator === 0 ? undefined : trainFor(Math.abs(wanted.numerator), wanted.denominator, pairs);
-      return train ? [{ circle, holes, ratio: wanted, ...train }] : [];
-    }),
-  );
-  return found
-    .sort(
-      (one, other) =>
-        one.drivers.length - other.drivers.length ||
-        Math.abs(quotient(one.ratio)) - Math.abs(quotient(other.ratio)) ||
-        one.circle - other.circle,
-    )
-    .slice(0, most);
+  const wanted = circles
+    .flatMap((circle) => nearHoles((circle * ratio) / divisions).map((holes) => ({ circle, holes })))
+    .map((move) => ({ ...move, ratio: differentialRatio(ratio, divisions, move.circle, move.holes) }))
+    .filter((move) => move.ratio.numerator !== 0)
+    .sort((one, other) => Math.abs(quotient(one.ratio)) - Math.abs(quotient(other.ratio)) || one.circle - other.circle);
+  const found: Differential[] = [];
+  // Compound trains, which take much longer to find, only where simple ones are too few.
+  for (const trainFor of [simpleTrain, compoundTrain])
+    for (const move of wanted) {
+      if (found.length >= most) return found;
+      if (found.some(({ circle, holes }) => circle === move.circle && holes === move.holes)) continue;
+      const train = trainFor(Math.abs(move.ratio.numerator), move.ratio.denominator, counts);
+      if (train) found.push({ ...move, ...train });
+    }
+  return found;
 }
 
 /** Moves of whole holes either side of what plain indexing would ask. */
@@ -53,21 +49,32 @@ function nearHoles(wanted: number): number[] {
   return [below - 1, below, below + 1, below + 2].filter((holes) => holes > 0);
 }
 
-type Pair = { readonly driver: number; readonly driven: number };
+type Train = Pick<Differential, "drivers" | "driven">;
 
-/** One pair, or two of four different gears, that make above/below exactly: whole numbers alone are compared. */
-function trainFor(
-  above: number,
-  below: number,
-  pairs: readonly Pair[],
-): Pick<Differential, "drivers" | "driven"> | undefined {
-  const single = pairs.find(({ driver, driven }) => driver * below === driven * above);
-  if (single) return { drivers: [single.driver], driven: [single.driven] };
-  for (const one of pairs)
-    for (const two of pairs) {
-      if (one.driver * two.driver * below !== one.driven * two.driven * above) continue;
-      if (new Set([one.driver, one.driven, two.driver, two.driven]).size < 4) continue;
-      return { drivers: [one.driver, two.driver], driven: [one.driven, two.driven] };
+/** One pair that makes above/below exactly: whole numbers alone are compared. */
+function simpleTrain(above: number, below: number, counts: readonly number[]): Train | undefined {
+  const driver = counts.find((teeth) => {
+    const driven = (teeth * below) / above;
+    return driven !== teeth && counts.includes(driven);
+  });
+  return driver === undefined ? undefined : { drivers: [driver], driven: [(driver * below) / above] };
+}
+
+/** Two pairs of four different gears: both products are multiples of what the fraction in lowest terms says. */
+function compoundTrain(above: number, below: number, counts: readonly number[]): Train | undefined {
+  const known = new Set(counts);
+  const pairsOf = (product: number): [number, number][] =>
+    counts.flatMap((one): [number, number][] => {
+      const other = product / one;
+      return known.has(other) ? [[one, other]] : [];
+    });
+  for (const first of counts)
+    for (const second of counts) {
+      if (first === second || (first * second) % above !== 0) continue;
+      const driven = pairsOf(((first * second) / above) * below).find(
+        (pair) => new Set([first, second, ...pair]).size === 4,
+      );
+      if (driven) return { drivers: [first, second], driven };
     }
   return undefined;
 }

@@ -25,9 +25,10 @@ export const MOST = {
   stops: 200,
   tapers: 100,
   scales: 60,
-  gears: 200,
-  plates: 12,
-  circles: 60,
+  gears: 100,
+  plates: 8,
+  /** Of one plate. */
+  circles: 24,
   printers: 50,
   jobSteps: 200,
   /** Of one template. */
