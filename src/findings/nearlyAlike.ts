@@ -37,11 +37,15 @@ export function nearlyAlike(speeds: readonly SpeedFinding[], limits: Limits): Al
 }
 
 /** Each that stands for others, and those after it. */
-export const sameSpeed = (alike: readonly Alike[]): (readonly SpeedFinding[])[] =>
-  [...new Set(alike.map(({ as }) => as))].map((as) => [
-    as,
-    ...alike.flatMap((one) => (one.as === as ? [one.speed] : [])),
-  ]);
+export function sameSpeed(alike: readonly Alike[]): (readonly SpeedFinding[])[] {
+  const groups = new Map<SpeedFinding, SpeedFinding[]>();
+  for (const { speed, as } of alike) {
+    const own = groups.get(as);
+    if (own) own.push(speed);
+    else groups.set(as, [as, speed]);
+  }
+  return [...groups.values()];
+}
 
 /** The same machine without them, and which they are. */
 export function withoutNearlyAlike(findings: Findings): { findings: Findings; alike: readonly Alike[] } {
