@@ -5,6 +5,8 @@ import { spawnSync } from "node:child_process";
 import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { availableParallelism, tmpdir } from "node:os";
 import { join } from "node:path";
+import { transformSync } from "esbuild";
+import { machineAtBounds } from "./atBounds.mjs";
 import { growth, job as steppedJob } from "./growth.mjs";
 
 const runs = Math.max(7, Number(process.argv[2] ?? 9));
@@ -81,6 +83,16 @@ for (const { what, small, large, machine, job: jobFile } of growth) {
     `${`${small} to ${large} ${what}`.padEnd(28)} ${(more / less).toFixed(2).padStart(6)} (${bound.toFixed(0)})`,
   );
 }
+
+console.log("\na machine file at all bounds at once");
+const { code } = transformSync(readFileSync("src/machine/bounds.ts", "utf8"), { loader: "ts", format: "esm" });
+const { MOST } = await import(`data:text/javascript,${encodeURIComponent(code)}`);
+const atBounds = write("at-bounds.yaml", machineAtBounds(MOST));
+for (const [name, args] of [
+  ["check", [command, "check", atBounds]],
+  ...["dial", "belt-card", "ring-cutting", "measured-report"].map((one) => [one, printed(atBounds, "--sheet", one)]),
+])
+  console.log(`${name.padEnd(20)} ${(timed(args) / 1000).toFixed(1)} s, ${peak(args).toFixed(0)} MB`);
 
 console.log("\nmany machines in one call, the demo's pack of each");
 const text = readFileSync(demo, "utf8");
