@@ -185,6 +185,7 @@ export type Gaps = {
   "drilling card.by diameter": "operation" | "tool" | "unit";
   "drilling card.by thread": "operation" | "tool";
   "drilling card.by hand": "operations";
+  "drilling card.by hand, too fast": "operations";
   "drilling card.no speed": never;
   "drilling card.no drills": never;
   "drilling card.no figures": "materials";
@@ -192,6 +193,8 @@ export type Gaps = {
   "drilling card.too fast": never;
   "drilling card.tap by hand": never;
   "drilling card.only position": never;
+  "drilling card.sizes at a cut": never;
+  "drilling card.at a cut": never;
   "drilling card.on a cut": never;
   "drilling card.set": never;
   "drilling card.by ratio": never;
@@ -199,7 +202,7 @@ export type Gaps = {
   "drilling card.reading doubtful": never;
   "drilling card.black": never;
   "drilling card.more speed": never;
-  "drilling card.tap stop": never;
+  "drilling card.tap stop": "rpm";
   "drilling card.no barrel": never;
   "drilling card.depth": "wheel";
   "drilling card.whole turns": never;
@@ -1910,6 +1913,7 @@ const en: Readonly<Record<Key, Text>> = {
   "drilling card.by diameter": "{operation}, {tool}: belt and rpm by diameter, {unit}",
   "drilling card.by thread": "{operation}, {tool}: belt and rpm by thread",
   "drilling card.by hand": "Turn the spindle by hand, plug out: {operations}. The file gives neither a reversing motor nor a clutch; without one a tool that binds in its hole breaks.",
+  "drilling card.by hand, too fast": "Turn the spindle by hand, plug out: {operations}. No position is slow enough to stop and reverse in time.",
   "drilling card.no speed": "None: no speed of this machine is known.",
   "drilling card.no drills": "None of the drills is within the largest that the file allows (limits: drill:).",
   "drilling card.no figures": "No figures for {materials}.",
@@ -1917,14 +1921,16 @@ const en: Readonly<Record<Key, Text>> = {
   "drilling card.too fast": "too fast",
   "drilling card.tap by hand": "by hand",
   "drilling card.only position": "only one",
-  "drilling card.on a cut": "Under a cut: the last size before it | the diameter at the cut | the first size behind it. A size that is just at a cut takes the position to its left.",
+  "drilling card.sizes at a cut": "Under a cut: the last size before it | the diameter at the cut | the first size behind it.",
+  "drilling card.at a cut": "Under a cut: the diameter at it.",
+  "drilling card.on a cut": "A size that is just at a cut takes the position to its left.",
   "drilling card.set": "Two speeds in a piece: what to set the motor to, from its smaller end to its larger.",
   "drilling card.by ratio": "~ by ratio, not measured.",
   "drilling card.measure first": "! measure first: near the limit.",
   "drilling card.reading doubtful": "? measure again: a reading of it cannot be right.",
   "drilling card.black": "Black: even the slowest position is too fast, or beyond a limit.",
   "drilling card.more speed": "Small drills would bear more speed than there is.",
-  "drilling card.tap stop": "Taps driven by the machine; by hand they need no speed. A thread is cut in a second or two: set the depth stop, and reverse, or let the clutch slip, before the bottom of the hole.",
+  "drilling card.tap stop": "Taps driven by the machine; by hand they need no speed. A hand reverses in time at no more than {rpm} rpm: set the depth stop, and reverse, or let the clutch slip, before the bottom of the hole.",
   "drilling card.no barrel": "Depth per turn: the machine's file gives no tailstock barrel or quill with its feed; add it there.",
   "drilling card.depth": "Depth by turns of the {wheel}",
   "drilling card.whole turns": "whole turns",
@@ -3632,6 +3638,7 @@ const de: Readonly<Record<Key, Text>> = {
   "drilling card.by diameter": "{operation}, {tool}: Riemenstellung und U/min nach Durchmesser in {unit}",
   "drilling card.by thread": "{operation}, {tool}: Riemenstellung und U/min nach Gewinde",
   "drilling card.by hand": "Spindel von Hand drehen, Stecker gezogen: {operations}. Weder Rechts-/Linkslauf noch Rutschkupplung sind bekannt; ohne sie bricht ein Werkzeug, das im Loch klemmt.",
+  "drilling card.by hand, too fast": "Spindel von Hand drehen, Stecker gezogen: {operations}. Keine Stellung ist langsam genug, um rechtzeitig anzuhalten und umzusteuern.",
   "drilling card.no speed": "Keine: keine Drehzahl dieser Maschine ist bekannt.",
   "drilling card.no drills": "Keiner der Bohrer ist so klein, wie es die Datei verlangt (limits: drill:).",
   "drilling card.no figures": "Keine Schnittwerte für {materials}.",
@@ -3639,14 +3646,16 @@ const de: Readonly<Record<Key, Text>> = {
   "drilling card.too fast": "zu schnell",
   "drilling card.tap by hand": "von Hand",
   "drilling card.only position": "einzige",
-  "drilling card.on a cut": "Unter einem Trennstrich: die letzte Größe davor | der Durchmesser am Strich | die erste Größe dahinter. Eine Größe genau am Strich: die Stellung links davon.",
+  "drilling card.sizes at a cut": "Unter einem Trennstrich: die letzte Größe davor | der Durchmesser am Strich | die erste Größe dahinter.",
+  "drilling card.at a cut": "Unter einem Trennstrich: der Durchmesser dort.",
+  "drilling card.on a cut": "Eine Größe genau an einem Trennstrich: die Stellung links davon.",
   "drilling card.set": "Zwei Drehzahlen in einem Feld: was am Motor einzustellen ist, vom kleineren zum größeren Durchmesser.",
   "drilling card.by ratio": "~ gerechnet, nicht gemessen.",
   "drilling card.measure first": "! erst messen: nahe an der Grenze.",
   "drilling card.reading doubtful": "? noch einmal messen: ein Messwert davon kann nicht stimmen.",
   "drilling card.black": "Schwarz: auch die langsamste Stellung ist zu schnell oder über einer Grenze.",
   "drilling card.more speed": "Kleine Bohrer vertrügen mehr Drehzahl, als da ist.",
-  "drilling card.tap stop": "Maschinengewindebohrer; von Hand braucht es keine Drehzahl. Ein Gewinde ist in ein, zwei Sekunden geschnitten: Tiefenanschlag setzen und umsteuern, oder die Kupplung rutschen lassen, bevor der Grund erreicht ist.",
+  "drilling card.tap stop": "Maschinengewindebohrer; von Hand braucht es keine Drehzahl. Bis {rpm} U/min steuert die Hand rechtzeitig um: Tiefenanschlag setzen und umsteuern, oder die Kupplung rutschen lassen, bevor der Grund erreicht ist.",
   "drilling card.no barrel": "Tiefe je Umdrehung: kein Handrad einer Pinole ist bekannt, oder nicht sein Weg je Umdrehung; in der Maschinendatei angeben.",
   "drilling card.depth": "Tiefe nach Umdrehungen: {wheel}",
   "drilling card.whole turns": "ganze Umdr.",
