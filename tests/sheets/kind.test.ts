@@ -261,7 +261,8 @@ test("a tap goes by power no faster than a hand reverses it, and by hand where t
   expect(fast).not.toContain("Tapping,");
   expect(fast).toContain("plug out: tapping. No position is slow enough");
   // What the file's owner found by trial rules.
-  const own = "work: { materials: [brass], cuttingSpeeds: [{ material: brass, operation: tapping, speed: [10, 12] }] }\n";
+  const own =
+    "work: { materials: [brass], cuttingSpeeds: [{ material: brass, operation: tapping, speed: [10, 12] }] }\n";
   expect(asked(findingsOf(`${machineText("drill", "", reversing)}${own}`))).toEqual([475]);
 });
 
