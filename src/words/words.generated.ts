@@ -88,6 +88,7 @@ export type Gaps = {
   "belt card.begin with": "position";
   "belt card.begin": "position";
   "belt card.drawn": "position";
+  "belt card.one belt": "stages";
   "belt card.sign": "sign" | "name";
   "belt card.blank": never;
   "belt card.omitted": "positions";
@@ -1816,6 +1817,7 @@ const en: Readonly<Record<Key, Text>> = {
   "belt card.begin with": "Begin with {position}, as drawn.",
   "belt card.begin": "Begin with {position}.",
   "belt card.drawn": "Drawn: {position}.",
+  "belt card.one belt": "One belt does not fit all steps: {stages}. Measure again.",
   "belt card.sign": "{sign} = {name}",
   "belt card.blank": "Blank: take another row for this material.",
   "belt card.omitted": "Nearly the same speed, so either: {positions}.",
@@ -3541,6 +3543,7 @@ const de: Readonly<Record<Key, Text>> = {
   "belt card.begin with": "Anfangen mit {position}, wie gezeichnet.",
   "belt card.begin": "Anfangen mit {position}.",
   "belt card.drawn": "Gezeichnet: {position}.",
+  "belt card.one belt": "Ein Riemen passt nicht auf alle Stufen: {stages}. Nachmessen.",
   "belt card.sign": "{sign} = {name}",
   "belt card.blank": "Leer: für diesen Werkstoff eine andere Zeile nehmen.",
   "belt card.omitted": "Fast dieselbe Drehzahl, also eine von beiden: {positions}.",

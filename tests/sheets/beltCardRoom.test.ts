@@ -96,6 +96,43 @@ work: { materials: [mild steel] }
   });
 });
 
+/** A hand-sized cover in inches, screwed where it is said. */
+const screwed = (holes: string, more = "") =>
+  findingsOf(`name: Shed lathe
+units: in
+limits: { chuck: 1500 rpm }
+drive:
+  motor: { speed: 1425 rpm }
+  cover: { width: 6, height: 4.5, holes: [${holes}] }
+  stages:
+    - { name: countershaft, steps: [{ label: 1, driver: 2, driven: 5 }, { label: 2, driver: 3, driven: 4 }] }
+    - { name: spindle belt, steps: [{ label: A, driver: 4, driven: 2 }, { label: B, driver: 3, driven: 3 }, { label: C, driver: 2, driven: 4 }] }
+    - { name: back gear, steps: [{ label: open }, { label: geared, teeth: [[20, 60], [20, 60]] }] }
+${more}work: { materials: [mild steel, brass, aluminium, grey cast iron] }
+`);
+const wordsOfCards = (findings: ReturnType<typeof findingsOf>) => {
+  const print = printOf(findings, "belt-card");
+  return print.pages.map((page) => wordsOf({ ...print, pages: [page] }));
+};
+
+test("what is drawn is a position of its own card, and which one begins with stands on the card of its row", () => {
+  const cards = wordsOfCards(screwed("[0.4, 2.2, 0.25]"));
+  expect(cards).toHaveLength(2);
+  expect(cards[0]).toContain("Drawn: 1 C open.");
+  expect(cards[0]).not.toContain("geared.");
+  expect(cards[1]).toContain("Begin with 1 C geared.");
+  expect(cards[1]).not.toContain("Drawn");
+});
+
+test("pulleys that one belt does not fit are told beside the hand that lays it", () => {
+  const odd = drill(
+    "mild steel",
+    "    - { name: counter belt, steps: [{ driver: 80, driven: 80 }, { driver: 60, driven: 70 }] }\n",
+  );
+  expect(textsOf(odd, "belt-card")).toContain("One belt does not fit all steps: counter belt. Measure again.");
+  expect(textsOf(drill(), "belt-card")).not.toContain("does not fit");
+});
+
 /** With so many tables that the drilling card goes on to a second page. */
 const quill = `handwheels:
   - { name: Quill, reads: travel, travel: 80, feed: { rack: { module: 1.5, teeth: 14 } } }

@@ -1,5 +1,8 @@
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { group } from "../../drawing/shapes.js";
+import { textWidth } from "../../drawing/text.js";
+import type { SpeedFinding } from "../../drive/finding.js";
+import { unfitBelts } from "../../findings/beltSums.js";
 import type { Findings } from "../../findings/findings.js";
 import { beginWith } from "../../findings/nearlyAlike.js";
 import { speedDoubt } from "../../findings/speedDoubt.js";
@@ -51,31 +54,27 @@ export function beltCards(
     (also ? [false, true] : [false]).map((below) => beltTableOf(card, room.width, { turned, below, density })),
   );
   const begin = beginWith(findings.drive?.speeds ?? [], findings.machine.limits);
-  const position = begin && positionName(begin, drive.stages);
-  /** Where its row is, and where the pulleys are, for which it is drawn. */
-  const beginning = (row: boolean, drawn: boolean): string[] => {
-    if (position === undefined || !(row || drawn)) return [];
-    return [
-      row && drawn
-        ? say("belt card.begin with", { position })
-        : row
-          ? say("belt card.begin", { position })
-          : say("belt card.drawn", { position }),
-    ];
+  const nameOf = (speed: SpeedFinding) => positionName(speed, drive.stages);
+  const drawn = begin === undefined ? [] : [say("belt card.begin with", { position: nameOf(begin) })];
+  const stages = unfitBelts(drive).map(({ name }) => name);
+  const unfit = stages.length === 0 ? [] : [say("belt card.one belt", { stages: stages.join(", ") })];
+  /** What one begins with where its row is; where the pulleys are they are drawn so, or as some row of that card says. */
+  const beginning = (shown: readonly number[], pictured: boolean): string[] => {
+    if (begin !== undefined && card.begin !== undefined && shown.includes(card.begin))
+      return pictured ? drawn : [say("belt card.begin", { position: nameOf(begin) })];
+    const own = pictured ? card.beginOf(shown) : undefined;
+    if (own === undefined) return [];
+    const words = say("belt card.drawn", { position: nameOf(own) });
+    // A longer name than was planned for: the picture says it too.
+    return longer(words, drawn[0] ?? "") ? [] : [words];
   };
-  const drawn = beginning(true, true);
   const head = headOf(findings, room);
-  const foot = (
-    { columns, rows: [from, to] }: Share,
-    first: boolean,
-    left: number,
-    width: number,
-    pictured = first,
-  ): Drawing => {
-    const shown = Array.from({ length: to - from }, (_, at) => from + at);
+  const foot = (share: Share, first: boolean, left: number, width: number, pictured = first): Drawing => {
+    const shown = rowsOf(share);
     const words = [
-      ...card.notes(shown, columns),
-      ...beginning(card.begin !== undefined && shown.includes(card.begin), pictured),
+      ...card.notes(shown, share.columns),
+      ...beginning(shown, pictured),
+      ...(first ? unfit : []),
       ...(left > 0 ? [say("belt card.further")] : []),
     ];
     return stacked(
@@ -90,7 +89,7 @@ export function beltCards(
   const all: Share = { columns: [...card.columns.keys()], rows: [0, card.rows.length] };
   // With pulleys on a card of their own.
   const words = stacked(
-    [...said(drawn.join(" "), room.width), ...said(key.words, room.width, { size: key.size, gap: 0.8 })],
+    [...said([...drawn, ...unfit].join(" "), room.width), ...said(key.words, room.width, { size: key.size, gap: 0.8 })],
     room.width,
   );
   const own = room.height - head.height - words.height - gap;
@@ -130,8 +129,10 @@ export function beltCards(
     return foretold ? found : undefined;
   }
   const { table } = plan;
+  const [onFirst] = plan.shares;
+  const chosen = plan.place === "apart" || onFirst === undefined ? begin : card.beginOf(rowsOf(onFirst));
   const picture = (width: number, height: number, across: boolean) =>
-    drivePicture(drive, begin?.position.steps, { width, height }, across);
+    drivePicture(drive, chosen?.position.steps, { width, height }, across);
 
   const drawings = plan.shares.map((share, index): Drawing => {
     const first = index === 0;
@@ -194,6 +195,11 @@ export function beltCards(
 /** Where there is nothing to say no line is left free for it. */
 const said = (words: string, width: number, style: Partial<Parameters<typeof paragraph>[2]> = {}): Run[] =>
   words === "" ? [] : paragraph(words, width, { size: size.text, ...style });
+
+const rowsOf = ({ rows: [from, to] }: Share): number[] => Array.from({ length: to - from }, (_, at) => from + at);
+
+const longer = (words: string, other: string): boolean =>
+  textWidth(words, size.text, "regular") > textWidth(other, size.text, "regular");
 
 /** Where a way of the drive ends, nearest to the middle of all rows. */
 function middleWay(rows: BeltTable["rows"]): number | undefined {

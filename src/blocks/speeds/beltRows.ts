@@ -2,7 +2,7 @@ import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { circle, group, line, rectangle, text } from "../../drawing/shapes.js";
 import { textWidth } from "../../drawing/text.js";
 import { say } from "../../words/say.js";
-import { fewLines } from "../shared/shortened.js";
+import { shortened } from "../shared/shortened.js";
 import { objectLine, rowLine, size } from "../shared/style.js";
 import {
   type BeltRow,
@@ -119,17 +119,14 @@ function headingMarks(table: BeltTable, shown: readonly number[], places: readon
   ];
 }
 
-/** What stands in brackets at its end gives way before a number in it is cut in two. */
+/** What stands in brackets at its end gives way before a number in it is cut in two; then it ends with a whole word. */
 function fitting(words: string, room: number): string {
-  const short = words.replace(/ \([^()]*\)$/, "");
-  const [told = ""] = fewLines(
-    textWidth(words, size.text, "regular") <= room ? words : short,
-    1,
-    room,
-    size.text,
-    "regular",
-  );
-  return told;
+  const wide = (told: string) => textWidth(told, size.text, "regular");
+  if (wide(words) <= room) return words;
+  const all = words.replace(/ \([^()]*\)$/, "").split(" ");
+  const shorter = all.map((_, left) => all.slice(0, all.length - left).join(" "));
+  const ways = shorter.map((told, left) => (left === 0 ? told : `${told.replace(/[,:]$/, "")} …`));
+  return ways.find((told) => wide(told) <= room) ?? shortened(all[0] ?? "", room, size.text, "regular");
 }
 
 /** Begins over the first material, or ends over the last where it is longer than they are wide. */
