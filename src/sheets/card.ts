@@ -58,22 +58,28 @@ export function cardSizes(card: Card, fixed: boolean, body: Box): Card[] {
   return sizes.at(-1)?.height === page.height ? sizes : [...sizes, { ...card, ...page }];
 }
 
-/** What of a card blocks may fill, and where it says whose it is: clear of its edge, of rounded corners and of screws. */
-export function insideOf(box: Box, { holes = [], corner }: Card): { inside: Box; foot: Box } {
+/** What of a card blocks may fill, and where it says whose it is: clear of its edge, of rounded corners and of screws. Beside screws or
+ *  below them, where that differs: a table wants width before height, pulleys may want height. */
+export function insidesOf(box: Box, { holes = [], corner }: Card): { inside: Box; foot: Box }[] {
   // Along the slant of a rounded corner.
   const edge = Math.max(padding, corner * (1 - Math.SQRT1_2) + 1);
   const inner = { left: edge, top: edge, width: box.width - 2 * edge, height: box.height - 2 * edge };
   const foot = { ...inner, top: inner.top + inner.height - footRoom, height: footRoom };
   const at = (part: Box): Box => ({ ...part, left: box.left + part.left, top: box.top + part.top });
-  const upper = clearOf(holes, { ...inner, height: inner.height - footRoom });
-  return { inside: at(upper), foot: at(clearOf(holes, foot, true)) };
+  const upper = { ...inner, height: inner.height - footRoom };
+  const [wide, tall] = [clearOf(holes, upper, wideFirst), clearOf(holes, upper, tallFirst)];
+  const level = at(clearOf(holes, foot, wideFirst, true));
+  const ways = wide.width === tall.width && wide.height === tall.height ? [wide] : [wide, tall];
+  return ways.map((inside) => ({ inside: at(inside), foot: level }));
 }
+
+type Worth = (box: Pick<Box, "width" | "height">) => number;
+const wideFirst: Worth = ({ width, height }) => Math.max(0, width) ** 2 * Math.max(0, height);
+const tallFirst: Worth = ({ width, height }) => Math.max(0, width) * Math.max(0, height) ** 2;
 
 /** The largest part of a box with no hole in it: of each hole one side is kept. `level`: a line of text, which only gives way left or
  *  right. */
-function clearOf(holes: readonly Hole[], whole: Box, level = false): Box {
-  // A table wants width before height.
-  const worth = ({ width, height }: Box) => Math.max(0, width) ** 2 * Math.max(0, height);
+function clearOf(holes: readonly Hole[], whole: Box, worth: Worth, level = false): Box {
   let kept = whole;
   for (const { x, y, diameter } of holes) {
     const { left, top, width, height } = kept;

@@ -71,6 +71,7 @@ export type Gaps = {
   "belt card.turn diameters": "unit" | "most";
   "belt card.drill diameters": "unit" | "most";
   "belt card.other diameters": "operation" | "unit" | "most";
+  "belt card.diameters": "unit";
   "belt card.unit mm": never;
   "belt card.unit in": never;
   "belt card.all": never;
@@ -89,6 +90,7 @@ export type Gaps = {
   "belt card.begin": "position";
   "belt card.drawn": "position";
   "belt card.one belt": "stages";
+  "belt card.no pulleys": never;
   "belt card.sign": "sign" | "name";
   "belt card.blank": never;
   "belt card.omitted": "positions";
@@ -1800,6 +1802,7 @@ const en: Readonly<Record<Key, Text>> = {
   "belt card.turn diameters": "turning: diameters in {unit} by speed (up to {most})",
   "belt card.drill diameters": "drills in {unit} by speed (up to {most})",
   "belt card.other diameters": "{operation}: diameters in {unit} by speed (up to {most})",
+  "belt card.diameters": "diameters in {unit}",
   "belt card.unit mm": "mm",
   "belt card.unit in": "inches",
   "belt card.all": "all",
@@ -1818,6 +1821,7 @@ const en: Readonly<Record<Key, Text>> = {
   "belt card.begin": "Begin with {position}.",
   "belt card.drawn": "Drawn: {position}.",
   "belt card.one belt": "One belt does not fit all steps: {stages}. Measure again.",
+  "belt card.no pulleys": "No room for a picture of the pulleys.",
   "belt card.sign": "{sign} = {name}",
   "belt card.blank": "Blank: take another row for this material.",
   "belt card.omitted": "Nearly the same speed, so either: {positions}.",
@@ -3526,6 +3530,7 @@ const de: Readonly<Record<Key, Text>> = {
   "belt card.turn diameters": "Drehen: Durchmesser in {unit} je Drehzahl (bis {most})",
   "belt card.drill diameters": "Bohrer in {unit} je Drehzahl (bis {most})",
   "belt card.other diameters": "{operation}: Durchmesser in {unit} je Drehzahl (bis {most})",
+  "belt card.diameters": "Durchmesser in {unit}",
   "belt card.unit mm": "mm",
   "belt card.unit in": "Zoll",
   "belt card.all": "alle",
@@ -3544,6 +3549,7 @@ const de: Readonly<Record<Key, Text>> = {
   "belt card.begin": "Anfangen mit {position}.",
   "belt card.drawn": "Gezeichnet: {position}.",
   "belt card.one belt": "Ein Riemen passt nicht auf alle Stufen: {stages}. Nachmessen.",
+  "belt card.no pulleys": "Kein Platz für ein Bild der Scheiben.",
   "belt card.sign": "{sign} = {name}",
   "belt card.blank": "Leer: für diesen Werkstoff eine andere Zeile nehmen.",
   "belt card.omitted": "Fast dieselbe Drehzahl, also eine von beiden: {positions}.",

@@ -124,6 +124,32 @@ test("what is drawn is a position of its own card, and which one begins with sta
   expect(cards[1]).not.toContain("Drawn");
 });
 
+test("a screw costs no card its pulleys that have room beside it; where they have none that is said", () => {
+  for (const holes of ["", "[0.5, 0.5, 0.2]", "[0.4, 2.2, 0.25]", "[5.5, 0.5, 0.2]"]) {
+    const findings = screwed(holes);
+    const cards = wordsOfCards(findings);
+    expect(cards, holes).toHaveLength(2);
+    expect(cards[0], holes).toContain("countershaft");
+    expect(cards[0], holes).not.toContain("No room");
+    expect(measureSheets(findings, ["belt-card"]).faults).toEqual([]);
+  }
+  const narrow = wordsOfCards(
+    findingsOf(`name: N
+drive:
+  motor: { speed: 1425 rpm }
+  cover: { width: 68.6, height: 127 }
+  stages:
+    - { name: motor belt, steps: ${cone([55, 90], "AB")} }
+    - { name: spindle belt, steps: ${cone([110, 82, 55], "123")} }
+    - { name: back gear, steps: [{ label: open }, { label: geared, teeth: [[20, 60], [25, 65]] }] }
+work: { materials: [brass] }
+`),
+  );
+  // Its title keeps the unit.
+  expect(narrow[0]).toMatch(/diameters in mm (by speed )?brass/);
+  expect(narrow[0]).toContain("No room for a picture of the pulleys.");
+});
+
 test("pulleys that one belt does not fit are told beside the hand that lays it", () => {
   const odd = drill(
     "mild steel",
@@ -261,7 +287,7 @@ kind: drill
 limits: { chuck: 3000 rpm }
 drive:
   motor: { speed: 1400 rpm }
-  cover: { width: 150, height: 110, holes: [[8, 8, 5], [142, 8, 5]] }
+  cover: { width: 210, height: 110, holes: [[8, 8, 5], [202, 8, 5]] }
   stages:
     - { name: motor belt, steps: ${four("1234")} }
     - { name: spindle belt, steps: ${four("ABCD")} }

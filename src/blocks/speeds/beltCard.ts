@@ -23,6 +23,7 @@ export type BeltCard = {
   readonly columns: readonly BeltColumn[];
   /** Over the materials. */
   readonly title: string;
+  readonly shortTitle: string;
   /** The row that one begins with, of all or of those of one card. */
   readonly begin?: number;
   readonly beginOf: (rows: readonly number[]) => SpeedFinding | undefined;
@@ -86,6 +87,7 @@ export function beltCardsOf(
     rows,
     columns,
     title: titleOf(operation, findings),
+    shortTitle: say("belt card.diameters", { unit: say(`belt card.unit ${machine.units}`) }),
     ...(first && { begin: speeds.indexOf(first) }),
     beginOf: (shown) => {
       const own = new Set(shown.map((index) => speeds[index]));

@@ -28,6 +28,13 @@ export type CardRoom = {
   readonly use: Use;
 };
 
+/** What a plan has no room for: so many materials, the pulleys. */
+type Lacks = Pick<Plan, "left" | "bare">;
+
+/** What the picture's marks are called: by it a card with pulleys is known. */
+export const PULLEYS = "pulleys";
+const pulleys = { name: PULLEYS };
+
 /** Between what stands below one another. */
 const gap = 2;
 const widestPicture = 44;
@@ -69,13 +76,14 @@ export function beltCards(
     return longer(words, drawn[0] ?? "") ? [] : [words];
   };
   const head = headOf(findings, room);
-  const foot = (share: Share, first: boolean, left: number, width: number, pictured = first): Drawing => {
+  const foot = (share: Share, first: boolean, lacks: Lacks, width: number, pictured = first): Drawing => {
     const shown = rowsOf(share);
     const words = [
       ...card.notes(shown, share.columns),
       ...beginning(shown, pictured),
       ...(first ? unfit : []),
-      ...(left > 0 ? [say("belt card.further")] : []),
+      ...(lacks.left > 0 ? [say("belt card.further")] : []),
+      ...(first && lacks.bare ? [say("belt card.no pulleys")] : []),
     ];
     return stacked(
       [
@@ -96,21 +104,31 @@ export function beltCards(
   const least = pictureRoom(drive, false);
   const right = room.width - least.width - beside;
   const whole = room.height - head.height;
-  const bodyWith = (share: Share, first: boolean, left: number, width = room.width) =>
-    whole - foot(share, first, left, width).height - gap;
-  const planWith = (left: number, onFirst = all, onOthers = all) =>
+  const bodyWith = (share: Share, first: boolean, lacks: Lacks, width = room.width) =>
+    whole - foot(share, first, lacks, width).height - gap;
+  const planWith = (lacks: Lacks, onFirst = all, onOthers = all) =>
     planned(tables, drive, {
       ...room,
       height: {
-        first: bodyWith(onFirst, true, left),
-        narrow: bodyWith(onFirst, true, left, Math.max(1, right)),
-        other: bodyWith(onOthers, false, left),
+        first: bodyWith(onFirst, true, lacks),
+        narrow: bodyWith(onFirst, true, lacks, Math.max(1, right)),
+        other: bodyWith(onOthers, false, lacks),
         pulleys: own,
         whole,
       },
     });
-  let plan = planWith(0);
-  if (plan.left > 0) plan = planWith(plan.left);
+  let lacks: Lacks = { left: 0, bare: false };
+  let plan = planWith(lacks);
+  if (plan.left > 0) {
+    lacks = { ...lacks, left: plan.left };
+    plan = planWith(lacks);
+  }
+  if (plan.bare) {
+    // Said where that costs neither a card nor a material.
+    const told = { left: plan.left, bare: true };
+    const found = unlessNoRoom(() => planWith(told));
+    if (found?.left === plan.left && found.count === plan.count) [plan, lacks] = [found, told];
+  }
   if (plan.broken > 0 || plan.left > 0) plan = inHalves(plan) ?? plan;
   /** A card for each half that the ways of the drive part: each has no notes but its own, which leaves more room for its rows. */
   function inHalves({ left, broken }: Plan): Plan | undefined {
@@ -120,7 +138,7 @@ export function beltCards(
       { ...all, rows: [0, at] },
       { ...all, rows: [at, card.rows.length] },
     ];
-    const found = unlessNoRoom(() => planWith(0, ...halves));
+    const found = unlessNoRoom(() => planWith({ ...lacks, left: 0 }, ...halves));
     if (found === undefined || found.left > 0 || found.shares.length !== halves.length) return undefined;
     if (left === 0 && found.broken >= broken) return undefined;
     const foretold = found.shares.every(
@@ -129,6 +147,7 @@ export function beltCards(
     return foretold ? found : undefined;
   }
   const { table } = plan;
+  const shownLack: Lacks = { left: plan.left, bare: plan.bare && lacks.bare };
   const [onFirst] = plan.shares;
   const chosen = plan.place === "apart" || onFirst === undefined ? begin : card.beginOf(rowsOf(onFirst));
   const picture = (width: number, height: number, across: boolean) =>
@@ -139,7 +158,7 @@ export function beltCards(
     const place = first ? plan.place : "none";
     const pictured = first && plan.place !== "apart" && plan.place !== "none";
     const own = place === "side" ? right : room.width;
-    const notes = foot(share, first && plan.place !== "apart", plan.left, own, pictured);
+    const notes = foot(share, first && plan.place !== "apart", shownLack, own, pictured);
     const body = whole - notes.height - gap;
     const parts: Mark[] = [...head.marks];
     let y = head.height;
@@ -148,7 +167,7 @@ export function beltCards(
     let tall = 0;
     if (place === "top") {
       const above = picture(room.width, Math.min(body, topHeight(table, share, drive, room.width, body)), true);
-      parts.push(group({ x: (room.width - above.width) / 2, y }, above.marks));
+      parts.push(group({ x: (room.width - above.width) / 2, y }, above.marks, pulleys));
       y += above.height + below;
       height -= above.height + below;
     }
@@ -158,13 +177,13 @@ export function beltCards(
     if (place === "left") {
       const own = Math.min(widestPicture, room.width - rows.width - beside);
       const left = picture(own, Math.max(least.height, rows.height), false);
-      parts.push(group({ x: 0, y: y + Math.max(0, (rows.height - left.height) / 2) }, left.marks));
+      parts.push(group({ x: 0, y: y + Math.max(0, (rows.height - left.height) / 2) }, left.marks, pulleys));
       x = own + beside;
       tall = left.height;
     }
     if (place === "side") {
       const left = picture(least.width, Math.max(least.height, stands - y), false);
-      parts.push(group({ x: 0, y }, left.marks), group({ x: least.width + beside, y }, rows.marks));
+      parts.push(group({ x: 0, y }, left.marks, pulleys), group({ x: least.width + beside, y }, rows.marks));
       y += rows.height + gap / 2;
       parts.push(group({ x: least.width + beside, y }, notes.marks));
       return { width: room.width, height: Math.max(stands, head.height + left.height), marks: parts };
@@ -180,16 +199,16 @@ export function beltCards(
   const across = least.height > own || least.width > room.width;
   const apart = picture(room.width, own, across);
   const y = head.height + apart.height + gap;
-  const pulleys: Drawing = {
+  const last: Drawing = {
     width: room.width,
     height: y + words.height,
     marks: [
       ...head.marks,
-      group({ x: across ? (room.width - apart.width) / 2 : 0, y: head.height }, apart.marks),
+      group({ x: across ? (room.width - apart.width) / 2 : 0, y: head.height }, apart.marks, pulleys),
       group({ x: 0, y }, words.marks),
     ],
   };
-  return { drawings: [...drawings, pulleys], left, count, bare, broken, uneven };
+  return { drawings: [...drawings, last], left, count, bare, broken, uneven };
 }
 
 /** Where there is nothing to say no line is left free for it. */

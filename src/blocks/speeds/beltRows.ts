@@ -103,8 +103,8 @@ function headingMarks(table: BeltTable, shown: readonly number[], places: readon
     ...(corner === undefined && first && end
       ? [
           text(
-            fitting(table.title, end.right),
-            { x: titleEnd(table.title, first.left, end.right), y: last - lines * step },
+            titleIn(table, end.right),
+            { x: titleEnd(titleIn(table, end.right), first.left, end.right), y: last - lines * step },
             { size: size.text, anchor: "end" },
           ),
         ]
@@ -119,14 +119,13 @@ function headingMarks(table: BeltTable, shown: readonly number[], places: readon
   ];
 }
 
-/** What stands in brackets at its end gives way before a number in it is cut in two; then it ends with a whole word. */
-function fitting(words: string, room: number): string {
-  const wide = (told: string) => textWidth(told, size.text, "regular");
-  if (wide(words) <= room) return words;
-  const all = words.replace(/ \([^()]*\)$/, "").split(" ");
-  const shorter = all.map((_, left) => all.slice(0, all.length - left).join(" "));
-  const ways = shorter.map((told, left) => (left === 0 ? told : `${told.replace(/[,:]$/, "")} …`));
-  return ways.find((told) => wide(told) <= room) ?? shortened(all[0] ?? "", room, size.text, "regular");
+/** What stands in brackets at its end gives way before a number in it is cut in two; of the rest the unit stays longest. */
+function titleIn({ title, shortTitle }: BeltTable, room: number): string {
+  const ways = [title, title.replace(/ \([^()]*\)$/, ""), shortTitle];
+  return (
+    ways.find((words) => textWidth(words, size.text, "regular") <= room) ??
+    shortened(shortTitle, room, size.text, "regular")
+  );
 }
 
 /** Begins over the first material, or ends over the last where it is longer than they are wide. */
