@@ -15,7 +15,7 @@ import { liesAcross } from "../paper/printerCorrection.js";
 import { TURN } from "../quantity/angle.js";
 import { trimmed } from "../quantity/format.js";
 import { say, translated, withinSentence } from "../words/say.js";
-import { cardMarks, cardSizes, cardsOn, insidesOf, largestCard } from "./card.js";
+import { cardMarks, cardSizes, cardsOn, insidesOf, joinedAt, largestCard } from "./card.js";
 import { flow } from "./flow.js";
 import {
   barRoom,
@@ -74,7 +74,9 @@ export function arrange(findings: Findings, template: Template): Arranged {
       const which =
         filled.length < 2 ? "" : say("page.card of", { card: index * perPage + place + 1, cards: filled.length });
       const all = [
-        ...(box === undefined || card === undefined ? [] : cardMarks(machine, box, foot, card, which)),
+        ...(box === undefined || card === undefined
+          ? []
+          : cardMarks(machine, box, foot, card, which, joinedAt(cards, place, parts.length))),
         group({ x: inside.left, y: inside.top }, marks ?? []),
       ];
       return turned && on ? [group({ x: on.left, y: on.top + on.height }, all, { turn: -TURN / 4 })] : all;
@@ -249,7 +251,8 @@ function filledCards(findings: Findings, template: Template, here: readonly Use[
     // Where a card is too wide for the page this lies across, and where it is too high for that the card does.
     const ways = [false, true].flatMap((turned) =>
       [upright, other].flatMap((way) => {
-        const cards = way ? cardsOn(way.body, turned ? { ...one, width: one.height, height: one.width } : one) : [];
+        const lying = turned ? { width: one.height, height: one.width } : one;
+        const cards = way ? cardsOn(way.body, lying, turned) : [];
         return way && cards.length > 0 ? [{ ...way, cards, turned }] : [];
       }),
     );

@@ -1,4 +1,4 @@
-import { cornerCuts, cornerMarks, type Hole, holeCuts, markRoom } from "../blocks/shared/cut.js";
+import { cornerCuts, cornerMarks, type Hole, holeCuts, type Joined, markRoom } from "../blocks/shared/cut.js";
 import { nameLines, shortened } from "../blocks/shared/shortened.js";
 import { rowLine, size } from "../blocks/shared/style.js";
 import type { Mark, Point } from "../drawing/drawing.js";
@@ -32,18 +32,30 @@ export const largestCard = (body: Box): { width: number; height: number } => ({
   height: body.height - 2 * markRoom + 1,
 });
 
-/** Where cards are cut out of a page, mm; empty where the page does not hold one. */
-export function cardsOn(body: Box, { width, height }: Card): Box[] {
+/** Where cards are cut out of a page, mm; empty where the page does not hold one. Where it holds more of them so, they lie edge to edge
+ *  with one cut for two; not if `apart`. */
+export function cardsOn(body: Box, { width, height }: Pick<Card, "width" | "height">, apart: boolean): Box[] {
   const left = body.left + (body.width - width) / 2;
   const top = body.top + markRoom - 1;
   if (left < body.left + markSpare - 1e-9) return [];
-  const count = Math.floor((body.top + body.height - markRoom - top + between) / (height + between) + 1e-9);
-  return Array.from({ length: Math.max(0, count) }, (_, index) => ({
+  const room = body.top + body.height - markRoom - top;
+  const countWith = (gap: number) => Math.max(0, Math.floor((room + gap) / (height + gap) + 1e-9));
+  const gap = !apart && countWith(0) > countWith(between) ? 0 : between;
+  return Array.from({ length: countWith(gap) }, (_, index) => ({
     left,
-    top: top + index * (height + between),
+    top: top + index * (height + gap),
     width,
     height,
   }));
+}
+
+/** How the card at a place is joined to those drawn with it, `count` in all. */
+export function joinedAt(cards: readonly Box[], place: number, count: number): Joined {
+  const touch = (upper: number) => {
+    const [one, next] = [cards[upper], cards[upper + 1]];
+    return one !== undefined && next !== undefined && upper + 1 < count && next.top - one.top - one.height < 1e-9;
+  };
+  return { above: touch(place - 1), below: touch(place) };
 }
 
 /** Sizes that a card may have, the one that is wished first: as its cover, or as its template says, higher where it may be, and at
@@ -108,6 +120,7 @@ export function cardMarks(
   foot: Box,
   { holes = [], corner }: Pick<Card, "holes" | "corner">,
   which: string,
+  joined: Joined,
 ): Mark[] {
   const right = foot.left + foot.width;
   const limit = limitWords(machine.limits);
@@ -129,7 +142,7 @@ export function cardMarks(
     which === "" ? [] : [text(which, { x: right, y: base - 0.8 }, { size: size.text, anchor: "end", weight: "bold" })];
   const whichWidth = which === "" ? 0 : textWidth(which, size.text, "bold") + 4;
   return [
-    cornerMarks({ x: box.left, y: box.top }, box.width, box.height),
+    cornerMarks({ x: box.left, y: box.top }, box.width, box.height, joined),
     ...cornerCuts({ x: box.left, y: box.top }, box.width, box.height, corner),
     // Within the card, whose own cut is the outer one.
     group({ x: 0, y: 0 }, holeCuts({ x: box.left, y: box.top }, holes), { name: "screws" }),

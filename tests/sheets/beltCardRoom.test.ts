@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import type { Mark } from "../../src/drawing/drawing.js";
 import { arrange } from "../../src/sheets/arrange.js";
 import { readTemplate } from "../../src/sheets/readTemplate.js";
 import { measureSheets } from "../support/measureSheets.js";
@@ -110,10 +111,20 @@ drive:
     - { name: back gear, steps: [{ label: open }, { label: geared, teeth: [[20, 60], [20, 60]] }] }
 ${more}work: { materials: [mild steel, brass, aluminium, grey cast iron] }
 `);
-const wordsOfCards = (findings: ReturnType<typeof findingsOf>) => {
-  const print = printOf(findings, "belt-card");
-  return print.pages.map((page) => wordsOf({ ...print, pages: [page] }));
-};
+type Line = { y: number; toY: number };
+/** Straight marks of groups of that name. */
+function linesIn(marks: readonly Mark[], name: string, within = false, top = 0): Line[] {
+  return marks.flatMap((mark): Line[] => {
+    if (mark.kind === "group") return linesIn(mark.marks, name, within || mark.name === name, top + mark.at.y);
+    if (!within || mark.kind !== "path") return [];
+    const [from, to] = mark.segments;
+    if (from?.to !== "move" || to?.to !== "line") return [];
+    return [{ y: top + from.y, toY: top + to.y }];
+  });
+}
+/** What each says from its strip on. */
+const wordsOfCards = (findings: ReturnType<typeof findingsOf>) =>
+  textsOf(findings, "belt-card").split("PLUG OUT").slice(1);
 
 test("what is drawn is a position of its own card, and which one begins with stands on the card of its row", () => {
   const cards = wordsOfCards(screwed("[0.4, 2.2, 0.25]"));
@@ -148,6 +159,31 @@ work: { materials: [brass] }
   // Its title keeps the unit.
   expect(narrow[0]).toMatch(/diameters in mm (by speed )?brass/);
   expect(narrow[0]).toContain("No room for a picture of the pulleys.");
+});
+
+test("two cards of the usual size share a Letter page, edge to edge, and no mark lies on either", () => {
+  const stood = (size: string) =>
+    findingsOf(`name: Stood
+kind: lathe stood on end
+paper: { size: ${size} }
+drive: { motor: { speed: 1425 rpm }, stages: [{ name: spindle belt, steps: ${cone([100, 75, 50], "ABC")} }] }
+`);
+  for (const size of ["A4", "Letter"]) {
+    const { pages } = printOf(stood(size), "belt-card");
+    expect(pages, size).toHaveLength(1);
+    const level: number[] = [];
+    const upright: { from: number; to: number }[] = [];
+    const [marks = []] = pages.map(({ drawing }) => drawing.marks);
+    for (const { y, toY } of linesIn(marks, "cut"))
+      if (y === toY) level.push(y);
+      else upright.push({ from: Math.min(y, toY), to: Math.max(y, toY) });
+    const edges = [...new Set(level)].sort((one, other) => one - other);
+    const ends = size === "A4" ? [edges.slice(0, 2), edges.slice(2)] : [edges.slice(0, 2), edges.slice(1)];
+    for (const [top = 0, bottom = 0] of ends) {
+      expect(bottom - top).toBeCloseTo(110, 9);
+      for (const { from, to } of upright) expect(to <= top || from >= bottom).toBe(true);
+    }
+  }
 });
 
 test("pulleys that one belt does not fit are told beside the hand that lays it", () => {
