@@ -3,7 +3,7 @@ import type { Block, Run } from "../blocks/shared/block.js";
 import { cautionRuns } from "../blocks/shared/cautions.js";
 import { materialCautions } from "../blocks/shared/materialCautions.js";
 import { NoRoom, unlessNoRoom } from "../blocks/shared/noRoom.js";
-import { PULLEYS } from "../blocks/speeds/beltCards.js";
+import { PULLEYS } from "../blocks/shared/stepPulleys.js";
 import type { Mark } from "../drawing/drawing.js";
 import type { Page, Print } from "../drawing/page.js";
 import { group } from "../drawing/shapes.js";

@@ -257,10 +257,12 @@ export type Gaps = {
   "hand feed.minutes": "length";
   "hand feed.turn in": "counts";
   "hand feed.turns in": "parts" | "counts";
+  "hand feed.minutes in": "minutes";
   "hand feed.quarter in": "counts";
   "hand feed.divisions in": "parts" | "counts";
   "hand feed.too fast": never;
   "hand feed.sign turn": never;
+  "hand feed.sign minutes": never;
   "hand feed.sign turns": never;
   "hand feed.sign quarter": never;
   "hand feed.sign division": never;
@@ -1688,6 +1690,7 @@ export type Gaps = {
   "no room.card row": "wants" | "has";
   "no room.too many cards": "positions" | "cards";
   "no room.single row": never;
+  "no room.shorter labels": "else";
   "no room.larger cover": never;
   "no room.bars": never;
   "no room.words of bars": never;
@@ -1988,10 +1991,12 @@ const en: Readonly<Record<Key, Text>> = {
   "hand feed.minutes": "Minutes for {length}",
   "hand feed.turn in": "{counts} s",
   "hand feed.turns in": "{parts} : {counts} s",
+  "hand feed.minutes in": "{minutes} min",
   "hand feed.quarter in": "¼ : {counts} s",
   "hand feed.divisions in": "{parts} div : {counts} s",
   "hand feed.too fast": "–",
   "hand feed.sign turn": "4 s: one turn of the wheel takes 4 seconds.",
+  "hand feed.sign minutes": "2 min: so long for one turn, hardly a feed by hand.",
   "hand feed.sign turns": "3 : 2 s: three turns take 2 seconds.",
   "hand feed.sign quarter": "¼ : 9 s: a quarter turn takes 9 seconds.",
   "hand feed.sign division": "5 div : 1 s: five divisions of its dial pass each second.",
@@ -3419,6 +3424,7 @@ const en: Readonly<Record<Key, Text>> = {
   "no room.card row": "a row of the belt card needs {wants} mm across and has {has}",
   "no room.too many cards": "{positions} positions need more than {cards} belt cards of this size",
   "no room.single row": "the belt card is too small for a single row beneath its cautions",
+  "no room.shorter labels": "give the steps short labels, as A or 1 (each card explains the long ones); or {else}",
   "no room.larger cover": "name fewer materials (positions: { materials: 4 } in a template of your own), or give it more room: drive: cover: in the machine file, card: in a template of your own, or larger paper",
   "no room.bars": "the bars of the printer check have no room",
   "no room.words of bars": "the words of the printer check have no room between its bars",
@@ -3716,10 +3722,12 @@ const de: Readonly<Record<Key, Text>> = {
   "hand feed.minutes": "Minuten für {length}",
   "hand feed.turn in": "{counts} s",
   "hand feed.turns in": "{parts} : {counts} s",
+  "hand feed.minutes in": "{minutes} min",
   "hand feed.quarter in": "¼ : {counts} s",
   "hand feed.divisions in": "{parts} Skt : {counts} s",
   "hand feed.too fast": "–",
   "hand feed.sign turn": "4 s: eine Umdrehung des Rades dauert 4 Sekunden.",
+  "hand feed.sign minutes": "2 min: so lange für eine Umdrehung, von Hand kaum ein Vorschub.",
   "hand feed.sign turns": "3 : 2 s: drei Umdrehungen in 2 Sekunden.",
   "hand feed.sign quarter": "¼ : 9 s: eine Viertelumdrehung in 9 Sekunden.",
   "hand feed.sign division": "5 Skt : 1 s: fünf Skalenteile des Skalenrings in 1 Sekunde.",
@@ -5147,6 +5155,7 @@ const de: Readonly<Record<Key, Text>> = {
   "no room.card row": "eine Zeile der Riemenkarte braucht {wants} mm in der Breite und hat {has}",
   "no room.too many cards": "{positions} Stellungen brauchen mehr als {cards} Riemenkarten dieser Größe",
   "no room.single row": "die Riemenkarte ist zu klein für eine einzige Zeile unter den Warnungen",
+  "no room.shorter labels": "den Stufen kurze Namen geben, wie A oder 1 (lange erklärt jede Karte); oder {else}",
   "no room.larger cover": "weniger Werkstoffe nennen (positions: { materials: 4 } in einer eigenen Vorlage) oder mehr Platz geben: drive: cover: in der Maschinendatei, card: in einer eigenen Vorlage, oder größeres Papier",
   "no room.bars": "die Balken der Druckerprobe haben keinen Platz",
   "no room.words of bars": "die Wörter der Druckerprobe haben zwischen den Balken keinen Platz",

@@ -31,10 +31,6 @@ export type CardRoom = {
 /** What a plan has no room for: so many materials, the pulleys. */
 type Lacks = Pick<Plan, "left" | "bare">;
 
-/** What the picture's marks are called: by it a card with pulleys is known. */
-export const PULLEYS = "pulleys";
-const pulleys = { name: PULLEYS };
-
 /** Between what stands below one another. */
 const gap = 2;
 const widestPicture = 44;
@@ -167,7 +163,7 @@ export function beltCards(
     let tall = 0;
     if (place === "top") {
       const above = picture(room.width, Math.min(body, topHeight(table, share, drive, room.width, body)), true);
-      parts.push(group({ x: (room.width - above.width) / 2, y }, above.marks, pulleys));
+      parts.push(group({ x: (room.width - above.width) / 2, y }, above.marks));
       y += above.height + below;
       height -= above.height + below;
     }
@@ -177,13 +173,13 @@ export function beltCards(
     if (place === "left") {
       const own = Math.min(widestPicture, room.width - rows.width - beside);
       const left = picture(own, Math.max(least.height, rows.height), false);
-      parts.push(group({ x: 0, y: y + Math.max(0, (rows.height - left.height) / 2) }, left.marks, pulleys));
+      parts.push(group({ x: 0, y: y + Math.max(0, (rows.height - left.height) / 2) }, left.marks));
       x = own + beside;
       tall = left.height;
     }
     if (place === "side") {
       const left = picture(least.width, Math.max(least.height, stands - y), false);
-      parts.push(group({ x: 0, y }, left.marks, pulleys), group({ x: least.width + beside, y }, rows.marks));
+      parts.push(group({ x: 0, y }, left.marks), group({ x: least.width + beside, y }, rows.marks));
       y += rows.height + gap / 2;
       parts.push(group({ x: least.width + beside, y }, notes.marks));
       return { width: room.width, height: Math.max(stands, head.height + left.height), marks: parts };
@@ -204,7 +200,7 @@ export function beltCards(
     height: y + words.height,
     marks: [
       ...head.marks,
-      group({ x: across ? (room.width - apart.width) / 2 : 0, y: head.height }, apart.marks, pulleys),
+      group({ x: across ? (room.width - apart.width) / 2 : 0, y: head.height }, apart.marks),
       group({ x: 0, y }, words.marks),
     ],
   };
