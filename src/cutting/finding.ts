@@ -50,7 +50,8 @@ export type SpeedChoice = {
   readonly diameter: number;
   readonly band: CuttingSpeed;
   readonly verdict: Verdict;
-  /** Which limit holds it, where one does. `hand`: faster, the hand would feed too finely for chips that burn. */
+  /** Which limit holds it, where one does. `hand`: faster, the hand would feed too finely for chips that burn, or
+   *  reverse a tap too late. */
   readonly heldBy?: "chuck" | "spindle" | "hand";
   /** Absent when none can be recommended. */
   readonly speed?: SpeedFinding;

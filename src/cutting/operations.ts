@@ -42,6 +42,9 @@ export const operationWords: readonly string[] = operations.flatMap(({ name, ali
 export const BY_USE = "by use";
 export const operationChoices: readonly string[] = [BY_USE, ...operationWords];
 
+/** Its tool cannot leave the work but by turning back. */
+export const isThreaded = (operation: string): boolean => operation === "tapping" || operation === "threading by die";
+
 /** What it is called on paper. */
 export const operationName = (name: string): string => translated(name);
 

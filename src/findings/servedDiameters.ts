@@ -1,6 +1,7 @@
 import { cuttingSpeeds, publishedFeeds } from "../cutting/data.js";
 import type { SpeedChoice } from "../cutting/finding.js";
 import { fastestFedRpm } from "../cutting/handFeed.js";
+import { fastestThreadedRpm } from "../cutting/powerTapping.js";
 import { diameterFor } from "../cutting/rates.js";
 import type { SpeedFinding } from "../drive/finding.js";
 import { limitRpm } from "../machine/limits.js";
@@ -134,14 +135,14 @@ function spanOf(material: string, operation: string, findings: Findings, from: n
     return { to, known: band !== undefined, points: fed ? looks(from, to) : [], chosenAt: asked };
   const speeds = drive?.speeds ?? [];
   const limit = limitRpm(machine.limits);
-  const hand = fed && fastestFedRpm(fed.feed, fed.perTurn);
-  const limits = [limit, ...(hand === undefined ? [] : [Math.min(hand, limit)])].filter(Number.isFinite);
+  const hand = fed ? fastestFedRpm(fed.feed, fed.perTurn) : fastestThreadedRpm(band);
+  const limits = [limit, Math.min(hand, limit)].filter(Number.isFinite);
   const rpms = speeds.flatMap(({ rpm, slowestRpm, highestRpm }) => [
     rpm,
     slowestRpm,
     ...limits.map((one) => (one * rpm) / highestRpm),
   ]);
-  const points = [...rpms, ...(hand === undefined ? [] : [hand])].map((rpm) => diameterFor(band.most, rpm));
+  const points = [...rpms, hand].filter(Number.isFinite).map((rpm) => diameterFor(band.most, rpm));
   return {
     to,
     known: true,

@@ -3,6 +3,8 @@ import { cuttingSpeed } from "../cutting/cuttingSpeeds.js";
 import { feedPerRevolution } from "../cutting/feeds.js";
 import type { CuttingSpeed, SpeedChoice } from "../cutting/finding.js";
 import { fastestFedRpm } from "../cutting/handFeed.js";
+import { isThreaded } from "../cutting/operations.js";
+import { fastestThreadedRpm } from "../cutting/powerTapping.js";
 import type { Limits } from "../machine/machine.js";
 import { burns } from "./chipFire.js";
 import type { Findings } from "./findings.js";
@@ -28,13 +30,36 @@ export function speedFor(cut: Cut, findings: Findings): SpeedChoice | undefined 
   return band && speedInBand(cut.diameter, band, findings);
 }
 
-/** The same where the band is known already: of positions of nearly the same speed the one that a card tells. */
+/** The same where the band is known already: of positions of nearly the same speed the one that a card tells. A tap goes no faster
+ *  than a hand can reverse it. */
 export function speedInBand(
   diameter: number,
   band: CuttingSpeed,
-  { machine: { limits }, drive }: Pick<Findings, "machine" | "drive">,
+  findings: Pick<Findings, "machine" | "drive">,
 ): SpeedChoice | undefined {
-  return drive && chooseSpeed(diameter, band, withoutAlike(drive.speeds, limits).speeds, limits);
+  return choicesOf(diameter, band, findings)?.heldTo(fastestThreadedRpm(band));
+}
+
+/** The choice by the machine's own limits, and where a hand must keep up with so many rpm: nothing beyond that is chosen. */
+type Choices = { readonly free: SpeedChoice; readonly heldTo: (handRpm: number) => SpeedChoice };
+
+function choicesOf(
+  diameter: number,
+  band: CuttingSpeed,
+  { machine: { limits }, drive }: Pick<Findings, "machine" | "drive">,
+): Choices | undefined {
+  if (drive === undefined) return undefined;
+  // Which stands for which goes by the machine's own limits, not by the hand's.
+  const { speeds } = withoutAlike(drive.speeds, limits);
+  const within = (own: Limits) => chooseSpeed(diameter, band, speeds, own);
+  const free = within(limits);
+  const heldTo = (handRpm: number): SpeedChoice => {
+    if (free.rpm === undefined || free.rpm <= handRpm) return free;
+    // A limit like the spindle's, of its own name.
+    const held = within({ ...limits, spindleRpm: Math.min(handRpm, limits.spindleRpm ?? handRpm) });
+    return { ...held, verdict: "held by a limit", heldBy: "hand" };
+  };
+  return { free, heldTo };
 }
 
 /** The position to drill at: where fine chips burn and a wheel feeds the drill, none at which the hand lags behind the least feed
@@ -44,10 +69,13 @@ export function speedForHole(cut: Cut, findings: Findings): SpeedChoice | undefi
   return fed === undefined ? speedFor(cut, findings) : speedToFeed(cut, fed, findings);
 }
 
-/** What a hand must feed at least into that hole, and by which wheel; undefined where fine chips do no harm. */
+/** What a hand must feed at least into that hole, and by which wheel; undefined where fine chips do no harm, or the thread feeds. */
 export function leastFed(cut: Cut, { handwheels }: Findings): Fed | undefined {
   const perTurn = drillingWheel(handwheels)?.feed?.perTurn;
-  const feed = burns(cut.material) ? feedPerRevolution(cut.material, "drilling", cut.diameter)?.from : undefined;
+  const feed =
+    burns(cut.material) && !isThreaded(cut.operation)
+      ? feedPerRevolution(cut.material, "drilling", cut.diameter)?.from
+      : undefined;
   return perTurn === undefined || feed === undefined ? undefined : { feed, perTurn };
 }
 
@@ -60,18 +88,11 @@ type Fed = { readonly feed: number; readonly perTurn: number };
 export function speedToFeed(
   cut: Cut,
   { feed, perTurn }: Fed,
-  { machine, drive }: Pick<Findings, "machine" | "drive">,
+  findings: Pick<Findings, "machine" | "drive">,
 ): SpeedChoice | undefined {
-  const band = bandFor(cut, { machine });
-  if (band === undefined || drive === undefined) return undefined;
-  // Which stands for which goes by the machine's own limits, not by the hand's.
-  const { speeds } = withoutAlike(drive.speeds, machine.limits);
-  const within = (limits: Limits) => chooseSpeed(cut.diameter, band, speeds, limits);
-  const free = within(machine.limits);
-  const handRpm = fastestFedRpm(feed, perTurn);
-  if (free.rpm === undefined || free.rpm <= handRpm) return free;
-  // A limit like the spindle's, of its own name.
-  const held = within({ ...machine.limits, spindleRpm: Math.min(handRpm, machine.limits.spindleRpm ?? handRpm) });
-  if (held.speed === undefined && !burns(cut.material)) return free;
-  return { ...held, verdict: "held by a limit", heldBy: "hand" };
+  const band = bandFor(cut, findings);
+  const choices = band && choicesOf(cut.diameter, band, findings);
+  if (choices === undefined) return undefined;
+  const held = choices.heldTo(fastestFedRpm(feed, perTurn));
+  return held.speed === undefined && !burns(cut.material) ? choices.free : held;
 }

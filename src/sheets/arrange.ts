@@ -3,6 +3,7 @@ import type { Block, Run } from "../blocks/shared/block.js";
 import { cautionRuns } from "../blocks/shared/cautions.js";
 import { materialCautions } from "../blocks/shared/materialCautions.js";
 import { NoRoom, unlessNoRoom } from "../blocks/shared/noRoom.js";
+import { PULLEYS } from "../blocks/shared/stepPulleys.js";
 import type { Mark } from "../drawing/drawing.js";
 import type { Page, Print } from "../drawing/page.js";
 import { group } from "../drawing/shapes.js";
@@ -14,7 +15,7 @@ import { liesAcross } from "../paper/printerCorrection.js";
 import { TURN } from "../quantity/angle.js";
 import { trimmed } from "../quantity/format.js";
 import { say, translated, withinSentence } from "../words/say.js";
-import { cardMarks, cardSizes, cardsOn, insideOf, largestCard } from "./card.js";
+import { cardMarks, cardSizes, cardsOn, insidesOf, joinedAt, largestCard } from "./card.js";
 import { flow } from "./flow.js";
 import {
   barRoom,
@@ -55,7 +56,7 @@ export function arrange(findings: Findings, template: Template): Arranged {
   const { paper, frame, body, cards, card, turned, filled } = made;
   // One that is turned is drawn as it will be held, then laid on the page.
   const own = cards.map((box) => (turned && card ? { ...card, left: 0, top: 0 } : box));
-  const insides = card === undefined ? [] : own.map((box) => insideOf(box, card));
+  const insides = card === undefined ? [] : own.flatMap((box) => insidesOf(box, card)[made.inside ?? 0] ?? []);
 
   // Of cards several lie on a page.
   const perPage = Math.max(1, cards.length);
@@ -73,7 +74,9 @@ export function arrange(findings: Findings, template: Template): Arranged {
       const which =
         filled.length < 2 ? "" : say("page.card of", { card: index * perPage + place + 1, cards: filled.length });
       const all = [
-        ...(box === undefined || card === undefined ? [] : cardMarks(machine, box, foot, card, which)),
+        ...(box === undefined || card === undefined
+          ? []
+          : cardMarks(machine, box, foot, card, which, joinedAt(cards, place, parts.length))),
         group({ x: inside.left, y: inside.top }, marks ?? []),
       ];
       return turned && on ? [group({ x: on.left, y: on.top + on.height }, all, { turn: -TURN / 4 })] : all;
@@ -219,6 +222,8 @@ type Laid = { readonly paper: ReturnType<typeof paperSize>; readonly frame: Box;
 type Made = Laid & {
   readonly card?: Card;
   readonly cards: readonly Box[];
+  /** Which of the ways round a card's screws. */
+  readonly inside?: number;
   /** Cards lie a quarter turned on their page, the head at its left. */
   readonly turned?: boolean;
   readonly filled: readonly Filled[];
@@ -247,7 +252,8 @@ function filledCards(findings: Findings, template: Template, here: readonly Use[
     // Where a card is too wide for the page this lies across, and where it is too high for that the card does.
     const ways = [false, true].flatMap((turned) =>
       [upright, other].flatMap((way) => {
-        const cards = way ? cardsOn(way.body, turned ? { ...one, width: one.height, height: one.width } : one) : [];
+        const lying = turned ? { width: one.height, height: one.width } : one;
+        const cards = way ? cardsOn(way.body, lying, turned) : [];
         return way && cards.length > 0 ? [{ ...way, cards, turned }] : [];
       }),
     );
@@ -256,14 +262,18 @@ function filledCards(findings: Findings, template: Template, here: readonly Use[
       missing = tooLarge(one, size, upright.body);
       continue;
     }
-    const { inside } = insideOf({ ...one, left: 0, top: 0 }, one);
-    const filled = filledOn(findings, template, here, inside, laid.paper);
-    if ("missing" in filled) {
-      if (index === 0 || best === undefined) missing = filled.missing;
-      continue;
+    for (const [way, { inside }] of insidesOf({ ...one, left: 0, top: 0 }, one).entries()) {
+      const filled = filledOn(findings, template, here, inside, laid.paper);
+      if ("missing" in filled) {
+        if ((index === 0 && way === 0) || best === undefined) missing = filled.missing;
+        continue;
+      }
+      if (best === undefined || isBetterCard(filled.filled, best.filled))
+        best = { ...laid, card: one, inside: way, ...filled };
+      // As good as can be.
+      if (best.filled.length <= usesOf(machine).length && pictures(best.filled) > 0) break;
     }
-    if (best === undefined || filled.filled.length < best.filled.length) best = { ...laid, card: one, ...filled };
-    if (best.filled.length <= usesOf(machine).length) break;
+    if (best && best.filled.length <= usesOf(machine).length) break;
   }
   return best ?? { missing };
 }
@@ -280,6 +290,13 @@ function isBetter(one: readonly Filled[], other: readonly Filled[]): boolean {
     pages.reduce((sum, { marks = [] }) => sum + countOf(marks, "caption"), 0);
   return pieces(one) - pieces(other) < 0 || (pieces(one) === pieces(other) && one.length < other.length);
 }
+
+/** Fewer cards, or as many that show the pulleys more often. */
+const isBetterCard = (one: readonly Filled[], other: readonly Filled[]): boolean =>
+  one.length - other.length < 0 || (one.length === other.length && pictures(one) > pictures(other));
+
+const pictures = (cards: readonly Filled[]): number =>
+  cards.reduce((sum, { marks = [] }) => sum + countOf(marks, PULLEYS), 0);
 
 /** Every piece has its words beneath it. */
 const countOf = (marks: readonly Mark[], name: string): number =>

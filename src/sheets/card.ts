@@ -1,4 +1,4 @@
-import { cornerCuts, cornerMarks, type Hole, holeCuts, markRoom } from "../blocks/shared/cut.js";
+import { cornerCuts, cornerMarks, type Hole, holeCuts, type Joined, markRoom } from "../blocks/shared/cut.js";
 import { nameLines, shortened } from "../blocks/shared/shortened.js";
 import { rowLine, size } from "../blocks/shared/style.js";
 import type { Mark, Point } from "../drawing/drawing.js";
@@ -32,18 +32,30 @@ export const largestCard = (body: Box): { width: number; height: number } => ({
   height: body.height - 2 * markRoom + 1,
 });
 
-/** Where cards are cut out of a page, mm; empty where the page does not hold one. */
-export function cardsOn(body: Box, { width, height }: Card): Box[] {
+/** Where cards are cut out of a page, mm; empty where the page does not hold one. Where it holds more of them so, they lie edge to edge
+ *  with one cut for two; not if `apart`. */
+export function cardsOn(body: Box, { width, height }: Pick<Card, "width" | "height">, apart: boolean): Box[] {
   const left = body.left + (body.width - width) / 2;
   const top = body.top + markRoom - 1;
   if (left < body.left + markSpare - 1e-9) return [];
-  const count = Math.floor((body.top + body.height - markRoom - top + between) / (height + between) + 1e-9);
-  return Array.from({ length: Math.max(0, count) }, (_, index) => ({
+  const room = body.top + body.height - markRoom - top;
+  const countWith = (gap: number) => Math.max(0, Math.floor((room + gap) / (height + gap) + 1e-9));
+  const gap = !apart && countWith(0) > countWith(between) ? 0 : between;
+  return Array.from({ length: countWith(gap) }, (_, index) => ({
     left,
-    top: top + index * (height + between),
+    top: top + index * (height + gap),
     width,
     height,
   }));
+}
+
+/** How the card at a place is joined to those drawn with it, `count` in all. */
+export function joinedAt(cards: readonly Box[], place: number, count: number): Joined {
+  const touch = (upper: number) => {
+    const [one, next] = [cards[upper], cards[upper + 1]];
+    return one !== undefined && next !== undefined && upper + 1 < count && next.top - one.top - one.height < 1e-9;
+  };
+  return { above: touch(place - 1), below: touch(place) };
 }
 
 /** Sizes that a card may have, the one that is wished first: as its cover, or as its template says, higher where it may be, and at
@@ -58,22 +70,28 @@ export function cardSizes(card: Card, fixed: boolean, body: Box): Card[] {
   return sizes.at(-1)?.height === page.height ? sizes : [...sizes, { ...card, ...page }];
 }
 
-/** What of a card blocks may fill, and where it says whose it is: clear of its edge, of rounded corners and of screws. */
-export function insideOf(box: Box, { holes = [], corner }: Card): { inside: Box; foot: Box } {
+/** What of a card blocks may fill, and where it says whose it is: clear of its edge, of rounded corners and of screws. Beside screws or
+ *  below them, where that differs: a table wants width before height, pulleys may want height. */
+export function insidesOf(box: Box, { holes = [], corner }: Card): { inside: Box; foot: Box }[] {
   // Along the slant of a rounded corner.
   const edge = Math.max(padding, corner * (1 - Math.SQRT1_2) + 1);
   const inner = { left: edge, top: edge, width: box.width - 2 * edge, height: box.height - 2 * edge };
   const foot = { ...inner, top: inner.top + inner.height - footRoom, height: footRoom };
   const at = (part: Box): Box => ({ ...part, left: box.left + part.left, top: box.top + part.top });
-  const upper = clearOf(holes, { ...inner, height: inner.height - footRoom });
-  return { inside: at(upper), foot: at(clearOf(holes, foot, true)) };
+  const upper = { ...inner, height: inner.height - footRoom };
+  const [wide, tall] = [clearOf(holes, upper, wideFirst), clearOf(holes, upper, tallFirst)];
+  const level = at(clearOf(holes, foot, wideFirst, true));
+  const ways = wide.width === tall.width && wide.height === tall.height ? [wide] : [wide, tall];
+  return ways.map((inside) => ({ inside: at(inside), foot: level }));
 }
+
+type Worth = (box: Pick<Box, "width" | "height">) => number;
+const wideFirst: Worth = ({ width, height }) => Math.max(0, width) ** 2 * Math.max(0, height);
+const tallFirst: Worth = ({ width, height }) => Math.max(0, width) * Math.max(0, height) ** 2;
 
 /** The largest part of a box with no hole in it: of each hole one side is kept. `level`: a line of text, which only gives way left or
  *  right. */
-function clearOf(holes: readonly Hole[], whole: Box, level = false): Box {
-  // A table wants width before height.
-  const worth = ({ width, height }: Box) => Math.max(0, width) ** 2 * Math.max(0, height);
+function clearOf(holes: readonly Hole[], whole: Box, worth: Worth, level = false): Box {
   let kept = whole;
   for (const { x, y, diameter } of holes) {
     const { left, top, width, height } = kept;
@@ -102,6 +120,7 @@ export function cardMarks(
   foot: Box,
   { holes = [], corner }: Pick<Card, "holes" | "corner">,
   which: string,
+  joined: Joined,
 ): Mark[] {
   const right = foot.left + foot.width;
   const limit = limitWords(machine.limits);
@@ -123,7 +142,7 @@ export function cardMarks(
     which === "" ? [] : [text(which, { x: right, y: base - 0.8 }, { size: size.text, anchor: "end", weight: "bold" })];
   const whichWidth = which === "" ? 0 : textWidth(which, size.text, "bold") + 4;
   return [
-    cornerMarks({ x: box.left, y: box.top }, box.width, box.height),
+    cornerMarks({ x: box.left, y: box.top }, box.width, box.height, joined),
     ...cornerCuts({ x: box.left, y: box.top }, box.width, box.height, corner),
     // Within the card, whose own cut is the outer one.
     group({ x: 0, y: 0 }, holeCuts({ x: box.left, y: box.top }, holes), { name: "screws" }),

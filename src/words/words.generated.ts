@@ -71,6 +71,7 @@ export type Gaps = {
   "belt card.turn diameters": "unit" | "most";
   "belt card.drill diameters": "unit" | "most";
   "belt card.other diameters": "operation" | "unit" | "most";
+  "belt card.diameters": "unit";
   "belt card.unit mm": never;
   "belt card.unit in": never;
   "belt card.all": never;
@@ -88,6 +89,8 @@ export type Gaps = {
   "belt card.begin with": "position";
   "belt card.begin": "position";
   "belt card.drawn": "position";
+  "belt card.one belt": "stages";
+  "belt card.no pulleys": never;
   "belt card.sign": "sign" | "name";
   "belt card.blank": never;
   "belt card.omitted": "positions";
@@ -185,6 +188,7 @@ export type Gaps = {
   "drilling card.by diameter": "operation" | "tool" | "unit";
   "drilling card.by thread": "operation" | "tool";
   "drilling card.by hand": "operations";
+  "drilling card.by hand, too fast": "operations";
   "drilling card.no speed": never;
   "drilling card.no drills": never;
   "drilling card.no figures": "materials";
@@ -192,6 +196,8 @@ export type Gaps = {
   "drilling card.too fast": never;
   "drilling card.tap by hand": never;
   "drilling card.only position": never;
+  "drilling card.sizes at a cut": never;
+  "drilling card.at a cut": never;
   "drilling card.on a cut": never;
   "drilling card.set": never;
   "drilling card.by ratio": never;
@@ -199,7 +205,7 @@ export type Gaps = {
   "drilling card.reading doubtful": never;
   "drilling card.black": never;
   "drilling card.more speed": never;
-  "drilling card.tap stop": never;
+  "drilling card.tap stop": "rpm";
   "drilling card.no barrel": never;
   "drilling card.depth": "wheel";
   "drilling card.whole turns": never;
@@ -251,10 +257,12 @@ export type Gaps = {
   "hand feed.minutes": "length";
   "hand feed.turn in": "counts";
   "hand feed.turns in": "parts" | "counts";
+  "hand feed.minutes in": "minutes";
   "hand feed.quarter in": "counts";
   "hand feed.divisions in": "parts" | "counts";
   "hand feed.too fast": never;
   "hand feed.sign turn": never;
+  "hand feed.sign minutes": never;
   "hand feed.sign turns": never;
   "hand feed.sign quarter": never;
   "hand feed.sign division": never;
@@ -1682,6 +1690,7 @@ export type Gaps = {
   "no room.card row": "wants" | "has";
   "no room.too many cards": "positions" | "cards";
   "no room.single row": never;
+  "no room.shorter labels": "else";
   "no room.larger cover": never;
   "no room.bars": never;
   "no room.words of bars": never;
@@ -1796,6 +1805,7 @@ const en: Readonly<Record<Key, Text>> = {
   "belt card.turn diameters": "turning: diameters in {unit} by speed (up to {most})",
   "belt card.drill diameters": "drills in {unit} by speed (up to {most})",
   "belt card.other diameters": "{operation}: diameters in {unit} by speed (up to {most})",
+  "belt card.diameters": "diameters in {unit}",
   "belt card.unit mm": "mm",
   "belt card.unit in": "inches",
   "belt card.all": "all",
@@ -1813,6 +1823,8 @@ const en: Readonly<Record<Key, Text>> = {
   "belt card.begin with": "Begin with {position}, as drawn.",
   "belt card.begin": "Begin with {position}.",
   "belt card.drawn": "Drawn: {position}.",
+  "belt card.one belt": "One belt does not fit all steps: {stages}. Measure again.",
+  "belt card.no pulleys": "No room for a picture of the pulleys.",
   "belt card.sign": "{sign} = {name}",
   "belt card.blank": "Blank: take another row for this material.",
   "belt card.omitted": "Nearly the same speed, so either: {positions}.",
@@ -1910,6 +1922,7 @@ const en: Readonly<Record<Key, Text>> = {
   "drilling card.by diameter": "{operation}, {tool}: belt and rpm by diameter, {unit}",
   "drilling card.by thread": "{operation}, {tool}: belt and rpm by thread",
   "drilling card.by hand": "Turn the spindle by hand, plug out: {operations}. The file gives neither a reversing motor nor a clutch; without one a tool that binds in its hole breaks.",
+  "drilling card.by hand, too fast": "Turn the spindle by hand, plug out: {operations}. No position is slow enough to stop and reverse in time.",
   "drilling card.no speed": "None: no speed of this machine is known.",
   "drilling card.no drills": "None of the drills is within the largest that the file allows (limits: drill:).",
   "drilling card.no figures": "No figures for {materials}.",
@@ -1917,14 +1930,16 @@ const en: Readonly<Record<Key, Text>> = {
   "drilling card.too fast": "too fast",
   "drilling card.tap by hand": "by hand",
   "drilling card.only position": "only one",
-  "drilling card.on a cut": "Under a cut: the last size before it | the diameter at the cut | the first size behind it. A size that is just at a cut takes the position to its left.",
+  "drilling card.sizes at a cut": "Under a cut: the last size before it | the diameter at the cut | the first size behind it.",
+  "drilling card.at a cut": "Under a cut: the diameter at it.",
+  "drilling card.on a cut": "A size that is just at a cut takes the position to its left.",
   "drilling card.set": "Two speeds in a piece: what to set the motor to, from its smaller end to its larger.",
   "drilling card.by ratio": "~ by ratio, not measured.",
   "drilling card.measure first": "! measure first: near the limit.",
   "drilling card.reading doubtful": "? measure again: a reading of it cannot be right.",
   "drilling card.black": "Black: even the slowest position is too fast, or beyond a limit.",
   "drilling card.more speed": "Small drills would bear more speed than there is.",
-  "drilling card.tap stop": "Taps driven by the machine; by hand they need no speed. A thread is cut in a second or two: set the depth stop, and reverse, or let the clutch slip, before the bottom of the hole.",
+  "drilling card.tap stop": "Taps driven by the machine; by hand they need no speed. A hand reverses in time at no more than {rpm} rpm: set the depth stop, and reverse, or let the clutch slip, before the bottom of the hole.",
   "drilling card.no barrel": "Depth per turn: the machine's file gives no tailstock barrel or quill with its feed; add it there.",
   "drilling card.depth": "Depth by turns of the {wheel}",
   "drilling card.whole turns": "whole turns",
@@ -1976,10 +1991,12 @@ const en: Readonly<Record<Key, Text>> = {
   "hand feed.minutes": "Minutes for {length}",
   "hand feed.turn in": "{counts} s",
   "hand feed.turns in": "{parts} : {counts} s",
+  "hand feed.minutes in": "{minutes} min",
   "hand feed.quarter in": "¼ : {counts} s",
   "hand feed.divisions in": "{parts} div : {counts} s",
   "hand feed.too fast": "–",
   "hand feed.sign turn": "4 s: one turn of the wheel takes 4 seconds.",
+  "hand feed.sign minutes": "2 min: so long for one turn, hardly a feed by hand.",
   "hand feed.sign turns": "3 : 2 s: three turns take 2 seconds.",
   "hand feed.sign quarter": "¼ : 9 s: a quarter turn takes 9 seconds.",
   "hand feed.sign division": "5 div : 1 s: five divisions of its dial pass each second.",
@@ -3407,6 +3424,7 @@ const en: Readonly<Record<Key, Text>> = {
   "no room.card row": "a row of the belt card needs {wants} mm across and has {has}",
   "no room.too many cards": "{positions} positions need more than {cards} belt cards of this size",
   "no room.single row": "the belt card is too small for a single row beneath its cautions",
+  "no room.shorter labels": "give the steps short labels, as A or 1 (each card explains the long ones); or {else}",
   "no room.larger cover": "name fewer materials (positions: { materials: 4 } in a template of your own), or give it more room: drive: cover: in the machine file, card: in a template of your own, or larger paper",
   "no room.bars": "the bars of the printer check have no room",
   "no room.words of bars": "the words of the printer check have no room between its bars",
@@ -3518,6 +3536,7 @@ const de: Readonly<Record<Key, Text>> = {
   "belt card.turn diameters": "Drehen: Durchmesser in {unit} je Drehzahl (bis {most})",
   "belt card.drill diameters": "Bohrer in {unit} je Drehzahl (bis {most})",
   "belt card.other diameters": "{operation}: Durchmesser in {unit} je Drehzahl (bis {most})",
+  "belt card.diameters": "Durchmesser in {unit}",
   "belt card.unit mm": "mm",
   "belt card.unit in": "Zoll",
   "belt card.all": "alle",
@@ -3535,6 +3554,8 @@ const de: Readonly<Record<Key, Text>> = {
   "belt card.begin with": "Anfangen mit {position}, wie gezeichnet.",
   "belt card.begin": "Anfangen mit {position}.",
   "belt card.drawn": "Gezeichnet: {position}.",
+  "belt card.one belt": "Ein Riemen passt nicht auf alle Stufen: {stages}. Nachmessen.",
+  "belt card.no pulleys": "Kein Platz für ein Bild der Scheiben.",
   "belt card.sign": "{sign} = {name}",
   "belt card.blank": "Leer: für diesen Werkstoff eine andere Zeile nehmen.",
   "belt card.omitted": "Fast dieselbe Drehzahl, also eine von beiden: {positions}.",
@@ -3632,6 +3653,7 @@ const de: Readonly<Record<Key, Text>> = {
   "drilling card.by diameter": "{operation}, {tool}: Riemenstellung und U/min nach Durchmesser in {unit}",
   "drilling card.by thread": "{operation}, {tool}: Riemenstellung und U/min nach Gewinde",
   "drilling card.by hand": "Spindel von Hand drehen, Stecker gezogen: {operations}. Weder Rechts-/Linkslauf noch Rutschkupplung sind bekannt; ohne sie bricht ein Werkzeug, das im Loch klemmt.",
+  "drilling card.by hand, too fast": "Spindel von Hand drehen, Stecker gezogen: {operations}. Keine Stellung ist langsam genug, um rechtzeitig anzuhalten und umzusteuern.",
   "drilling card.no speed": "Keine: keine Drehzahl dieser Maschine ist bekannt.",
   "drilling card.no drills": "Keiner der Bohrer ist so klein, wie es die Datei verlangt (limits: drill:).",
   "drilling card.no figures": "Keine Schnittwerte für {materials}.",
@@ -3639,14 +3661,16 @@ const de: Readonly<Record<Key, Text>> = {
   "drilling card.too fast": "zu schnell",
   "drilling card.tap by hand": "von Hand",
   "drilling card.only position": "einzige",
-  "drilling card.on a cut": "Unter einem Trennstrich: die letzte Größe davor | der Durchmesser am Strich | die erste Größe dahinter. Eine Größe genau am Strich: die Stellung links davon.",
+  "drilling card.sizes at a cut": "Unter einem Trennstrich: die letzte Größe davor | der Durchmesser am Strich | die erste Größe dahinter.",
+  "drilling card.at a cut": "Unter einem Trennstrich: der Durchmesser dort.",
+  "drilling card.on a cut": "Eine Größe genau an einem Trennstrich: die Stellung links davon.",
   "drilling card.set": "Zwei Drehzahlen in einem Feld: was am Motor einzustellen ist, vom kleineren zum größeren Durchmesser.",
   "drilling card.by ratio": "~ gerechnet, nicht gemessen.",
   "drilling card.measure first": "! erst messen: nahe an der Grenze.",
   "drilling card.reading doubtful": "? noch einmal messen: ein Messwert davon kann nicht stimmen.",
   "drilling card.black": "Schwarz: auch die langsamste Stellung ist zu schnell oder über einer Grenze.",
   "drilling card.more speed": "Kleine Bohrer vertrügen mehr Drehzahl, als da ist.",
-  "drilling card.tap stop": "Maschinengewindebohrer; von Hand braucht es keine Drehzahl. Ein Gewinde ist in ein, zwei Sekunden geschnitten: Tiefenanschlag setzen und umsteuern, oder die Kupplung rutschen lassen, bevor der Grund erreicht ist.",
+  "drilling card.tap stop": "Maschinengewindebohrer; von Hand braucht es keine Drehzahl. Bis {rpm} U/min steuert die Hand rechtzeitig um: Tiefenanschlag setzen und umsteuern, oder die Kupplung rutschen lassen, bevor der Grund erreicht ist.",
   "drilling card.no barrel": "Tiefe je Umdrehung: kein Handrad einer Pinole ist bekannt, oder nicht sein Weg je Umdrehung; in der Maschinendatei angeben.",
   "drilling card.depth": "Tiefe nach Umdrehungen: {wheel}",
   "drilling card.whole turns": "ganze Umdr.",
@@ -3698,10 +3722,12 @@ const de: Readonly<Record<Key, Text>> = {
   "hand feed.minutes": "Minuten für {length}",
   "hand feed.turn in": "{counts} s",
   "hand feed.turns in": "{parts} : {counts} s",
+  "hand feed.minutes in": "{minutes} min",
   "hand feed.quarter in": "¼ : {counts} s",
   "hand feed.divisions in": "{parts} Skt : {counts} s",
   "hand feed.too fast": "–",
   "hand feed.sign turn": "4 s: eine Umdrehung des Rades dauert 4 Sekunden.",
+  "hand feed.sign minutes": "2 min: so lange für eine Umdrehung, von Hand kaum ein Vorschub.",
   "hand feed.sign turns": "3 : 2 s: drei Umdrehungen in 2 Sekunden.",
   "hand feed.sign quarter": "¼ : 9 s: eine Viertelumdrehung in 9 Sekunden.",
   "hand feed.sign division": "5 Skt : 1 s: fünf Skalenteile des Skalenrings in 1 Sekunde.",
@@ -5129,6 +5155,7 @@ const de: Readonly<Record<Key, Text>> = {
   "no room.card row": "eine Zeile der Riemenkarte braucht {wants} mm in der Breite und hat {has}",
   "no room.too many cards": "{positions} Stellungen brauchen mehr als {cards} Riemenkarten dieser Größe",
   "no room.single row": "die Riemenkarte ist zu klein für eine einzige Zeile unter den Warnungen",
+  "no room.shorter labels": "den Stufen kurze Namen geben, wie A oder 1 (lange erklärt jede Karte); oder {else}",
   "no room.larger cover": "weniger Werkstoffe nennen (positions: { materials: 4 } in einer eigenen Vorlage) oder mehr Platz geben: drive: cover: in der Maschinendatei, card: in einer eigenen Vorlage, oder größeres Papier",
   "no room.bars": "die Balken der Druckerprobe haben keinen Platz",
   "no room.words of bars": "die Wörter der Druckerprobe haben zwischen den Balken keinen Platz",

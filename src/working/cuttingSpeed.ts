@@ -1,6 +1,8 @@
 import { inward } from "../cutting/choose.js";
-import type { CuttingSpeed } from "../cutting/finding.js";
+import type { CuttingSpeed, SpeedChoice } from "../cutting/finding.js";
 import { hazardsOf, mind } from "../cutting/hazards.js";
+import { isThreaded } from "../cutting/operations.js";
+import { handReversesRpm } from "../cutting/powerTapping.js";
 import { figureWords } from "../cutting/published/source.js";
 import { cuttingSpeedUnit, rpmFor } from "../cutting/rates.js";
 import { sourceTitle } from "../cutting/sources.js";
@@ -89,13 +91,19 @@ function explainOne(findings: Findings, operation: string, row: number, column: 
             `it runs at ${trimmed(choice.rpm, 0)} rpm, which cuts at ${trimmed(choice.metresPerMinute / speed.metresPerMinute, 1)} ${speed.name}`,
           ]),
       ...alikeNotes(told),
-      choice.heldBy === undefined ? choice.verdict : `${choice.verdict}: the ${choice.heldBy}'s`,
+      verdictWords(choice),
       ...(operation === "facing" || operation === "parting" ? inwardNotes(diameter, band, told, machine) : []),
       ...rowNotes(band, machine.units),
       // The sentence's own full stop is set where notes are printed.
       ...hazardsOf([material]).map(({ caution }) => caution.replace(/\.$/, "")),
     ],
   };
+}
+
+function verdictWords({ verdict, heldBy, band }: SpeedChoice): string {
+  if (heldBy === "hand" && isThreaded(band.operation))
+    return `no faster than ${trimmed(handReversesRpm, 0)} rpm, at which a hand still reverses a tap in time`;
+  return heldBy === undefined ? verdict : `${verdict}: the ${heldBy}'s`;
 }
 
 /** How much of the published range is used. */

@@ -98,6 +98,36 @@ describe("ranges of diameters are the choice of a speed asked the other way roun
     expect(compared).toBeGreaterThan(1000);
   });
 
+  test("a range that there is is told, however coarsely its neighbours are", () => {
+    let thin = 0;
+    const shares = fc.array(fc.double({ min: 0.2, max: 0.98, noNaN: true }), { minLength: 3, maxLength: 9 });
+    fc.assert(
+      fc.property(shares, fc.constantFrom("mm", "in"), fc.constantFrom("turning", "drilling"), (falls, units, use) => {
+        const findings = findingsOf(
+          `name: N\nunits: ${units}\ndrive: { motor: { speed: 1425 }, stages: [{ name: b, steps: [${falls.map((_, at) => `{ driver: ${150 - 12 * at} mm, driven: ${60 + 10 * at} mm }`)}] }] }\n`,
+        );
+        const speeds = [...(findings.drive?.speeds ?? [])].sort((one, other) => other.rpm - one.rpm);
+        const most = largestDiameter(use, findings);
+        const ends = falls.map((_, at) => most * falls.slice(at + 1).reduce((product, one) => product * one, 1));
+        const pieces = ends.flatMap((to, at) => {
+          const speed = speeds[at];
+          return speed === undefined ? [] : [{ from: ends[at - 1] ?? 0, to, speed }];
+        });
+        const told = rangesTold(pieces, use, findings);
+        for (const [index, { served }] of told.entries())
+          if (index > 0) expect(served.from).toBe(told[index - 1]?.served.to);
+        for (const { from, to, speed } of pieces) {
+          if (to - from < 0.06) continue;
+          const words = told.find(({ served }) => served.speed === speed)?.words;
+          expect(words, `${from} to ${to}`).toMatch(/\d/);
+          if (to - from < 0.5) thin++;
+        }
+      }),
+      { numRuns: 120, seed: 3 },
+    );
+    expect(thin).toBeGreaterThan(100);
+  });
+
   test("the figures to set of a variable motor are those chosen at the two ends", () => {
     const findings = findingsOf(
       "name: V\nlimits: { chuck: 2000 }\ndrive: { motor: { speed: [300, 3000] }, stages: [{ name: b, steps: [{ driver: 60, driven: 60 }] }] }\n",

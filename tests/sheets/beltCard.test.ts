@@ -197,6 +197,20 @@ work:
     });
   });
 
+  test("where long names of its steps take the room, shorter ones are the first remedy", () => {
+    const long = (step: string) => `${step}, as it is written on the pulley of this old lathe in the shed`;
+    const named = (steps: string) =>
+      [...steps]
+        .map((one, at) => `{ label: "${long(one)}", driver: ${100 - 8 * at}, driven: ${60 + 8 * at} }`)
+        .join(", ");
+    const findings = findingsOf(
+      `name: L\ndrive:\n  motor: { speed: 1425 }\n  cover: { width: 120, height: 80 }\n  stages: [{ name: motor belt, steps: [${named("123")}] }, { name: spindle belt, steps: [${named("ABCDE")}] }]\n`,
+    );
+    expect(arrange(findings, template("belt-card"))).toEqual({
+      missing: expect.stringMatching(/; give the steps short labels, .*; or name fewer materials/),
+    });
+  });
+
   test("on machines at random nothing lies over anything, and nothing is lost but for want of room", () => {
     let cards = 0;
     fc.assert(

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import type { Mark } from "../../src/drawing/drawing.js";
 import { arrange } from "../../src/sheets/arrange.js";
 import { readTemplate } from "../../src/sheets/readTemplate.js";
 import { measureSheets } from "../support/measureSheets.js";
@@ -94,6 +95,104 @@ work: { materials: [mild steel] }
 `);
     expect(textsOf(lone, "belt-card")).not.toContain("two rows");
   });
+});
+
+/** A hand-sized cover in inches, screwed where it is said. */
+const screwed = (holes: string, more = "") =>
+  findingsOf(`name: Shed lathe
+units: in
+limits: { chuck: 1500 rpm }
+drive:
+  motor: { speed: 1425 rpm }
+  cover: { width: 6, height: 4.5, holes: [${holes}] }
+  stages:
+    - { name: countershaft, steps: [{ label: 1, driver: 2, driven: 5 }, { label: 2, driver: 3, driven: 4 }] }
+    - { name: spindle belt, steps: [{ label: A, driver: 4, driven: 2 }, { label: B, driver: 3, driven: 3 }, { label: C, driver: 2, driven: 4 }] }
+    - { name: back gear, steps: [{ label: open }, { label: geared, teeth: [[20, 60], [20, 60]] }] }
+${more}work: { materials: [mild steel, brass, aluminium, grey cast iron] }
+`);
+type Line = { y: number; toY: number };
+/** Straight marks of groups of that name. */
+function linesIn(marks: readonly Mark[], name: string, within = false, top = 0): Line[] {
+  return marks.flatMap((mark): Line[] => {
+    if (mark.kind === "group") return linesIn(mark.marks, name, within || mark.name === name, top + mark.at.y);
+    if (!within || mark.kind !== "path") return [];
+    const [from, to] = mark.segments;
+    if (from?.to !== "move" || to?.to !== "line") return [];
+    return [{ y: top + from.y, toY: top + to.y }];
+  });
+}
+/** What each says from its strip on. */
+const wordsOfCards = (findings: ReturnType<typeof findingsOf>) =>
+  textsOf(findings, "belt-card").split("PLUG OUT").slice(1);
+
+test("what is drawn is a position of its own card, and which one begins with stands on the card of its row", () => {
+  const cards = wordsOfCards(screwed("[0.4, 2.2, 0.25]"));
+  expect(cards).toHaveLength(2);
+  expect(cards[0]).toContain("Drawn: 1 C open.");
+  expect(cards[0]).not.toContain("geared.");
+  expect(cards[1]).toContain("Begin with 1 C geared.");
+  expect(cards[1]).not.toContain("Drawn");
+});
+
+test("a screw costs no card its pulleys that have room beside it; where they have none that is said", () => {
+  for (const holes of ["", "[0.5, 0.5, 0.2]", "[0.4, 2.2, 0.25]", "[5.5, 0.5, 0.2]"]) {
+    const findings = screwed(holes);
+    const cards = wordsOfCards(findings);
+    expect(cards, holes).toHaveLength(2);
+    expect(cards[0], holes).toContain("countershaft");
+    expect(cards[0], holes).not.toContain("No room");
+    expect(measureSheets(findings, ["belt-card"]).faults).toEqual([]);
+  }
+  const narrow = wordsOfCards(
+    findingsOf(`name: N
+drive:
+  motor: { speed: 1425 rpm }
+  cover: { width: 68.6, height: 127 }
+  stages:
+    - { name: motor belt, steps: ${cone([55, 90], "AB")} }
+    - { name: spindle belt, steps: ${cone([110, 82, 55], "123")} }
+    - { name: back gear, steps: [{ label: open }, { label: geared, teeth: [[20, 60], [25, 65]] }] }
+work: { materials: [brass] }
+`),
+  );
+  // Its title keeps the unit.
+  expect(narrow[0]).toMatch(/diameters in mm (by speed )?brass/);
+  expect(narrow[0]).toContain("No room for a picture of the pulleys.");
+});
+
+test("two cards of the usual size share a Letter page, edge to edge, and no mark lies on either", () => {
+  const stood = (size: string) =>
+    findingsOf(`name: Stood
+kind: lathe stood on end
+paper: { size: ${size} }
+drive: { motor: { speed: 1425 rpm }, stages: [{ name: spindle belt, steps: ${cone([100, 75, 50], "ABC")} }] }
+`);
+  for (const size of ["A4", "Letter"]) {
+    const { pages } = printOf(stood(size), "belt-card");
+    expect(pages, size).toHaveLength(1);
+    const level: number[] = [];
+    const upright: { from: number; to: number }[] = [];
+    const [marks = []] = pages.map(({ drawing }) => drawing.marks);
+    for (const { y, toY } of linesIn(marks, "cut"))
+      if (y === toY) level.push(y);
+      else upright.push({ from: Math.min(y, toY), to: Math.max(y, toY) });
+    const edges = [...new Set(level)].sort((one, other) => one - other);
+    const ends = size === "A4" ? [edges.slice(0, 2), edges.slice(2)] : [edges.slice(0, 2), edges.slice(1)];
+    for (const [top = 0, bottom = 0] of ends) {
+      expect(bottom - top).toBeCloseTo(110, 9);
+      for (const { from, to } of upright) expect(to <= top || from >= bottom).toBe(true);
+    }
+  }
+});
+
+test("pulleys that one belt does not fit are told beside the hand that lays it", () => {
+  const odd = drill(
+    "mild steel",
+    "    - { name: counter belt, steps: [{ driver: 80, driven: 80 }, { driver: 60, driven: 70 }] }\n",
+  );
+  expect(textsOf(odd, "belt-card")).toContain("One belt does not fit all steps: counter belt. Measure again.");
+  expect(textsOf(drill(), "belt-card")).not.toContain("does not fit");
 });
 
 /** With so many tables that the drilling card goes on to a second page. */
@@ -224,7 +323,7 @@ kind: drill
 limits: { chuck: 3000 rpm }
 drive:
   motor: { speed: 1400 rpm }
-  cover: { width: 150, height: 110, holes: [[8, 8, 5], [142, 8, 5]] }
+  cover: { width: 210, height: 110, holes: [[8, 8, 5], [202, 8, 5]] }
   stages:
     - { name: motor belt, steps: ${four("1234")} }
     - { name: spindle belt, steps: ${four("ABCD")} }

@@ -265,6 +265,26 @@ work: { materials: [mild steel, aluminium, brass, grey cast iron, stainless stee
   for (const sign of signsOf("ABPQ", "1234")) expect(sign).toMatch(/^[^abpq\d]$/);
 });
 
+test("what stands under the cuts is explained, and nothing that does not", () => {
+  const wordsOf = (drills: string, steps: string) =>
+    textsOf(
+      findingsOf(
+        `name: D\nkind: drill\ndrive: { motor: { speed: 1400 rpm }, stages: [{ name: belt, steps: [${steps}] }] }\nwork: { materials: [mild steel], drills: [${drills}] }\n`,
+      ),
+      "drilling-card",
+    ).split("Depth per turn")[0] ?? "";
+  const few = [80, 60].map((driver) => `{ driver: ${driver}, driven: ${160 - driver} }`).join(", ");
+  const roomy = wordsOf("2, 4, 6, 8, 10, 12", few);
+  expect(roomy).toMatch(/\d \| [\d.]+ \| \d/);
+  expect(roomy).toContain("the last size before it | the diameter at the cut");
+  const many = Array.from({ length: 26 }, (_, at) => `{ driver: ${40 + 3 * at}, driven: ${140 - 3 * at} }`).join(", ");
+  const tight = wordsOf("2, 13", many);
+  expect(tight).not.toMatch(/ \| /);
+  expect(tight).toContain("Under a cut: the diameter at it.");
+  const none = wordsOf("2, 4", "{ driver: 60, driven: 100 }");
+  expect(none).not.toContain("a cut");
+});
+
 test("drills stand by size, however the file lists them", () => {
   const findings = findingsOf(`name: D
 kind: drill

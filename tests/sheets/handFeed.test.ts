@@ -23,6 +23,24 @@ handwheels: [{ name: Leadscrew, travel: 300, feed: 3 }]
   expect(key).toBeLessThan(words.indexOf("Leadscrew"));
 });
 
+test("a turn of minutes is told as minutes, and no second of it", () => {
+  const words = textsOf(
+    findingsOf(`name: L
+drive:
+  motor: { speed: 50 rpm }
+  stages: [{ name: belt, steps: [{ label: A, driver: 80, driven: 80 }, { label: B, driver: 40, driven: 120 }] }]
+handwheels: [{ name: Carriage, moves: along, travel: 300, feed: 72 }]
+`),
+    "hand-feed",
+  );
+  // 72 mm at 0.05 mm and 50 / 3 rpm: 5184 s; at 0.2 mm and 50 rpm 432 s.
+  expect(words).toMatch(/\b86 min\b/);
+  expect(words).toMatch(/\b7 min\b/);
+  expect(words).not.toMatch(/\d{3,} s\b/);
+  expect(words).toContain("2 min: so long for one turn");
+  expect(words).not.toContain("4 s:");
+});
+
 test("every cell tells seconds for one turn: no cell counts otherwise, and names of all wheels are of one size", () => {
   const findings = findingsOf(`name: L
 drive:

@@ -25,6 +25,9 @@ handwheels:
 stops: [{ name: blind hole, handwheel: Quill, length: 12, parts: 10 }]
 tapers: [{ name: plug, large: 12, small: 10, length: 20 }]
 `;
+/** The same where one position is slow enough for a tap. */
+const slowMachine = (kind: Kind, drive: string) =>
+  findingsOf(machineText(kind, "", drive).replace("driven: 120", "driven: 400"));
 const machine = (kind: Kind, more?: string, drive?: string) => findingsOf(machineText(kind, more, drive));
 /** A card of one's own with the drills that the file names. */
 const barsOf = (findings: ReturnType<typeof findingsOf>): string =>
@@ -146,7 +149,7 @@ describe("reaming and tapping by power", () => {
     ["reverses: true", "  reverses: true\n", false],
     ["clutch: true", "  clutch: true\n", false],
   ])("%s: by hand, plug out, or a table", (_, drive, byHand) => {
-    const findings = machine("lathe", "", drive);
+    const findings = slowMachine("lathe", drive);
     expect(byHandOnly("tapping", findings.machine)).toBe(byHand);
     for (const word of ["tap", "ream", "die"]) expect(byHandOnly(word, findings.machine), word).toBe(byHand);
     expect(byHandOnly("drilling", findings.machine)).toBe(false);
@@ -237,10 +240,30 @@ describe("what a hand or a machine cannot do", () => {
   });
 
   test("taps are told by their threads", () => {
-    const words = textsOf(machine("drill", "", "  reverses: true\n"), "drilling-card");
+    const words = textsOf(slowMachine("drill", "  reverses: true\n"), "drilling-card");
     expect(words).toMatch(/M3 .*M4 .*M6 .*M8 .*M10/);
     expect(words).toContain("reverse, or let the clutch slip, before the bottom of the hole");
   });
+});
+
+test("a tap goes by power no faster than a hand reverses it, and by hand where there is no such position", () => {
+  const reversing = "  reverses: true\n";
+  const asked = (findings: ReturnType<typeof findingsOf>) => {
+    const words = textsOf(findings, "drilling-card").split("Tapping,")[1] ?? "";
+    return [...words.matchAll(/\b[AB] (\d{2,4}) ~/g)].map(([, rpm]) => Number(rpm));
+  };
+  // 1425 × 40 / 400 = 142.5 rpm: a thread of nine turns lasts nearly four seconds.
+  const slow = asked(slowMachine("drill", reversing));
+  expect(slow.length).toBeGreaterThan(0);
+  for (const rpm of slow) expect((60 * 9) / rpm).toBeGreaterThanOrEqual(3);
+  // 475 and 1425 rpm, though published tapping speeds bear the first up to M10.
+  const fast = textsOf(machine("drill", "", reversing), "drilling-card");
+  expect(fast).not.toContain("Tapping,");
+  expect(fast).toContain("plug out: tapping. No position is slow enough");
+  // What the file's owner found by trial rules.
+  const own =
+    "work: { materials: [brass], cuttingSpeeds: [{ material: brass, operation: tapping, speed: [10, 12] }] }\n";
+  expect(asked(findingsOf(`${machineText("drill", "", reversing)}${own}`))).toEqual([475]);
 });
 
 test("a student's sheet of a machine without drive and feed would hold nothing of it", () => {

@@ -8,19 +8,21 @@ const long = 4;
 /** What corner marks take outside a piece. */
 export const markRoom = away + long;
 
+export type Joined = { readonly above?: boolean; readonly below?: boolean };
+
 export type Hole = { readonly x: number; readonly y: number; readonly diameter: number };
 
 /** Where a straight-sided piece is cut out: eight marks outside its corners, never a line along an edge. A knife laid from mark to
- *  mark cuts it. `sides`: of those that are cut. */
-export function cornerMarks(at: { x: number; y: number }, width: number, height: number): Mark {
+ *  mark cuts it. `joined`: to a piece like it above or below, with one cut for both, which the upper one marks. */
+export function cornerMarks(at: { x: number; y: number }, width: number, height: number, joined: Joined = {}): Mark {
   const [right, bottom] = [at.x + width, at.y + height];
   const marks = ([at.x, right] as const).flatMap((x) =>
     ([at.y, bottom] as const).flatMap((y) => {
       const [outX, outY] = [x === at.x ? -1 : 1, y === at.y ? -1 : 1];
-      return [
-        line({ x: x + outX * away, y }, { x: x + outX * (away + long), y }, axisLine),
-        line({ x, y: y + outY * away }, { x, y: y + outY * (away + long) }, axisLine),
-      ];
+      const level = line({ x: x + outX * away, y }, { x: x + outX * (away + long), y }, axisLine);
+      const upright = line({ x, y: y + outY * away }, { x, y: y + outY * (away + long) }, axisLine);
+      if (outY < 0) return joined.above ? [] : [level, upright];
+      return joined.below ? [level] : [level, upright];
     }),
   );
   return group({ x: 0, y: 0 }, marks, { name: "cut" });

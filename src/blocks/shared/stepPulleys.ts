@@ -11,6 +11,9 @@ export type Room = { readonly width: number; readonly height: number };
 /** Names of the two shafts of a stage. */
 export type Shafts = { readonly driver: string; readonly driven: string };
 
+/** What a pair's marks are called: by it a card with pulleys is known. */
+export const PULLEYS = "pulleys";
+
 /** Beyond the steps the shaft is seen, mm at each end. */
 const shaftEnd = 2;
 /** What a step is wide at most, mm: wider ones look like drums. */
@@ -104,7 +107,7 @@ export function stepPulleys(stage: Stage, chosen: Step | undefined, room: Room, 
     const bottom = lower + (drivers / 2) * scale;
     marks.push(name(shafts.driven, top - 1.3), name(shafts.driver, bottom + size.text));
   }
-  return { ...room, marks: [group({ x: 0, y: 0 }, marks, { name: "pulleys" })] };
+  return { ...room, marks: [group({ x: 0, y: 0 }, marks, { name: PULLEYS })] };
 }
 
 /** The largest em at which every letter fits across its step and on the smallest pulley; undefined where none does. */

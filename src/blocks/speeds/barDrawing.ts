@@ -219,45 +219,61 @@ const noneWords = (none: None): string =>
       ? say("drilling card.no figures here")
       : say("drilling card.tap by hand");
 
+/** What stands under a cut, and where its middle is. */
+type CutNumber = { readonly words: string; readonly x: number; readonly cut: number; readonly withSizes: boolean };
+
 /** Under each cut its diameter, with the last drill before it and the first behind it where there is room for those; where two cuts are too
- *  close for their numbers these are pushed apart, each with a line up to its cut. */
-function cutMarks({ cuts }: Bar, { place, width, sizes }: Axis, bottom: number): { marks: Mark[]; height: number } {
-  const wide = (words: string) => textWidth(words, size.text, "regular");
-  const number = (told: string, x: number, y: number) =>
-    text(told, { x, y: y + size.text * 1.05 }, { size: size.text, anchor: "middle" });
+ *  close for their numbers these are pushed apart. */
+function cutNumbers({ cuts }: Bar, { place, width, sizes }: Axis): { numbers: CutNumber[]; pushed: boolean } {
   const most = largestOf(cuts.map(({ words }) => wide(words)));
   const onBar = (x: number, own: number) => Math.min(width - own / 2, Math.max(own / 2, x));
   const places = cuts.map(({ at, words }) => onBar(place(at), wide(words)));
-  const tight = places.some((x, index) => index > 0 && x - (places[index - 1] ?? 0) < most + gap);
-  if (tight) {
+  if (places.some((x, index) => index > 0 && x - (places[index - 1] ?? 0) < most + gap)) {
     // More of them than the bar is long for: every second, every third.
     const every = Math.ceil((cuts.length * (most + gap)) / width);
     const shown = cuts.filter((_, index) => index % every === 0);
     const at = shown.map((cut) => place(cut.at));
     const below = apart(at, most + gap, most / 2, width - most / 2);
-    const marks = shown.flatMap(({ words }, index): Mark[] => {
-      const [from, x] = [at[index] as number, below[index] as number];
-      return [line({ x: from, y: bottom }, { x, y: bottom + leader }, axisLine), number(words, x, bottom + leader)];
-    });
-    return { marks, height: leader + numberRow };
+    const numbers = shown.map(({ words }, index) => ({
+      ...{ words, x: below[index] as number, cut: at[index] as number, withSizes: false },
+    }));
+    return { numbers, pushed: true };
   }
   let free = 0;
-  const marks = cuts.map(({ at, words }, index): Mark => {
+  const numbers = cuts.map(({ at, words }, index): CutNumber => {
     const [left, right] = [
       sizes.findLast(({ diameter }) => diameter <= at + 1e-9),
       sizes.find(({ diameter }) => diameter > at + 1e-9),
     ];
     const next = cuts[index + 1];
     const end = next === undefined ? width : place(next.at) - wide(next.words) / 2 - gap;
-    const span = (told: string) => {
-      const own = wide(told);
-      const x = onBar(place(at), own);
-      return { told, x, from: x - own / 2, to: x + own / 2 };
-    };
-    const between = left && right ? span(`${left.name} | ${words} | ${right.name}`) : undefined;
-    const one = between && between.from >= free && between.to <= end ? between : span(words);
-    free = one.to + gap;
-    return number(one.told, one.x, bottom);
+    const all = left && right && `${left.name} | ${words} | ${right.name}`;
+    const half = wide(all ?? "") / 2;
+    const x = onBar(place(at), 2 * half);
+    const withSizes = all !== undefined && x - half >= free && x + half <= end;
+    const own = withSizes ? { words: all, x } : { words, x: onBar(place(at), wide(words)) };
+    free = own.x + wide(own.words) / 2 + gap;
+    return { ...own, cut: place(at), withSizes };
   });
-  return { marks, height: cuts.length > 0 ? numberRow : 0 };
+  return { numbers, pushed: false };
+}
+
+const wide = (words: string): number => textWidth(words, size.text, "regular");
+
+/** Whether the bars have cuts, and whether under any the sizes beside it are told. */
+export function cutsShown(bars: readonly Bar[], axis: Axis): { any: boolean; withSizes: boolean } {
+  const numbers = bars.flatMap((bar) => cutNumbers(bar, axis).numbers);
+  return { any: numbers.length > 0, withSizes: numbers.some(({ withSizes }) => withSizes) };
+}
+
+/** Numbers that are pushed apart have a line each up to their cut. */
+function cutMarks(bar: Bar, axis: Axis, bottom: number): { marks: Mark[]; height: number } {
+  const { numbers, pushed } = cutNumbers(bar, axis);
+  if (numbers.length === 0) return { marks: [], height: 0 };
+  const below = pushed ? leader : 0;
+  const marks = numbers.flatMap(({ words, x, cut }): Mark[] => [
+    ...(pushed ? [line({ x: cut, y: bottom }, { x, y: bottom + leader }, axisLine)] : []),
+    text(words, { x, y: bottom + below + size.text * 1.05 }, { size: size.text, anchor: "middle" }),
+  ]);
+  return { marks, height: below + numberRow };
 }

@@ -1,4 +1,5 @@
 import type { CuttingSpeed } from "../../cutting/finding.js";
+import { isThreaded } from "../../cutting/operations.js";
 import type { SpeedFinding } from "../../drive/finding.js";
 import { rpmWords } from "../../drive/rpmWords.js";
 import { burns } from "../../findings/chipFire.js";
@@ -60,7 +61,7 @@ export function barOf(material: string, operation: string, axis: Axis, findings:
     pieces,
     cuts: cutsOf(within, findings),
     ...(band && { band }),
-    slow: verdict === "slower than the band",
+    slow: verdict === "slower than the band" && !isThreaded(operation),
     set: pieces.some(({ rpm = "" }) => rpm.includes("–")),
   };
 }
@@ -70,7 +71,8 @@ function pieceOf(served: Served, material: string, operation: string, findings: 
   const rpmAt = (diameter: number) => speedForHole({ material, operation, diameter }, findings)?.rpm;
   if (speed === undefined) {
     const known = bandFor({ material, operation, diameter: Math.sqrt(from * to) }, findings) !== undefined;
-    return { from, to, sign: "", none: known ? "too fast" : "no figures" };
+    const tooFast = isThreaded(operation) ? "by hand" : "too fast";
+    return { from, to, sign: "", none: known ? tooFast : "no figures" };
   }
   const [at, end] = [from * (1 + 1e-9), to].map((diameter) => formatFixed(rpmAt(diameter) ?? speed.rpm, 0));
   return {

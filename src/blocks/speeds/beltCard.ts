@@ -23,8 +23,10 @@ export type BeltCard = {
   readonly columns: readonly BeltColumn[];
   /** Over the materials. */
   readonly title: string;
-  /** The row that one begins with. */
+  readonly shortTitle: string;
+  /** The row that one begins with, of all or of those of one card. */
   readonly begin?: number;
+  readonly beginOf: (rows: readonly number[]) => SpeedFinding | undefined;
   /** What the card explains of these rows and columns at its foot. */
   readonly notes: (rows: readonly number[], columns: readonly number[]) => string[];
 };
@@ -85,7 +87,13 @@ export function beltCardsOf(
     rows,
     columns,
     title: titleOf(operation, findings),
+    shortTitle: say("belt card.diameters", { unit: say(`belt card.unit ${machine.units}`) }),
     ...(first && { begin: speeds.indexOf(first) }),
+    beginOf: (shown) => {
+      const own = new Set(shown.map((index) => speeds[index]));
+      // From the slowest on.
+      return beginWith(drive?.speeds.filter((speed) => own.has(speed)) ?? [], machine.limits);
+    },
     notes: (shown, across) => {
       const signs = new Set(shown.map((index) => rows[index]?.sign));
       const unknown = shown.some((index) => rows[index]?.rpm === undefined);

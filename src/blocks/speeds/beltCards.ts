@@ -1,5 +1,8 @@
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { group } from "../../drawing/shapes.js";
+import { textWidth } from "../../drawing/text.js";
+import type { SpeedFinding } from "../../drive/finding.js";
+import { unfitBelts } from "../../findings/beltSums.js";
 import type { Findings } from "../../findings/findings.js";
 import { beginWith } from "../../findings/nearlyAlike.js";
 import { speedDoubt } from "../../findings/speedDoubt.js";
@@ -24,6 +27,9 @@ export type CardRoom = {
   readonly caution: string;
   readonly use: Use;
 };
+
+/** What a plan has no room for: so many materials, the pulleys. */
+type Lacks = Pick<Plan, "left" | "bare">;
 
 /** Between what stands below one another. */
 const gap = 2;
@@ -51,32 +57,29 @@ export function beltCards(
     (also ? [false, true] : [false]).map((below) => beltTableOf(card, room.width, { turned, below, density })),
   );
   const begin = beginWith(findings.drive?.speeds ?? [], findings.machine.limits);
-  const position = begin && positionName(begin, drive.stages);
-  /** Where its row is, and where the pulleys are, for which it is drawn. */
-  const beginning = (row: boolean, drawn: boolean): string[] => {
-    if (position === undefined || !(row || drawn)) return [];
-    return [
-      row && drawn
-        ? say("belt card.begin with", { position })
-        : row
-          ? say("belt card.begin", { position })
-          : say("belt card.drawn", { position }),
-    ];
+  const nameOf = (speed: SpeedFinding) => positionName(speed, drive.stages);
+  const drawn = begin === undefined ? [] : [say("belt card.begin with", { position: nameOf(begin) })];
+  const stages = unfitBelts(drive).map(({ name }) => name);
+  const unfit = stages.length === 0 ? [] : [say("belt card.one belt", { stages: stages.join(", ") })];
+  /** What one begins with where its row is; where the pulleys are they are drawn so, or as some row of that card says. */
+  const beginning = (shown: readonly number[], pictured: boolean): string[] => {
+    if (begin !== undefined && card.begin !== undefined && shown.includes(card.begin))
+      return pictured ? drawn : [say("belt card.begin", { position: nameOf(begin) })];
+    const own = pictured ? card.beginOf(shown) : undefined;
+    if (own === undefined) return [];
+    const words = say("belt card.drawn", { position: nameOf(own) });
+    // A longer name than was planned for: the picture says it too.
+    return longer(words, drawn[0] ?? "") ? [] : [words];
   };
-  const drawn = beginning(true, true);
   const head = headOf(findings, room);
-  const foot = (
-    { columns, rows: [from, to] }: Share,
-    first: boolean,
-    left: number,
-    width: number,
-    pictured = first,
-  ): Drawing => {
-    const shown = Array.from({ length: to - from }, (_, at) => from + at);
+  const foot = (share: Share, first: boolean, lacks: Lacks, width: number, pictured = first): Drawing => {
+    const shown = rowsOf(share);
     const words = [
-      ...card.notes(shown, columns),
-      ...beginning(card.begin !== undefined && shown.includes(card.begin), pictured),
-      ...(left > 0 ? [say("belt card.further")] : []),
+      ...card.notes(shown, share.columns),
+      ...beginning(shown, pictured),
+      ...(first ? unfit : []),
+      ...(lacks.left > 0 ? [say("belt card.further")] : []),
+      ...(first && lacks.bare ? [say("belt card.no pulleys")] : []),
     ];
     return stacked(
       [
@@ -90,28 +93,38 @@ export function beltCards(
   const all: Share = { columns: [...card.columns.keys()], rows: [0, card.rows.length] };
   // With pulleys on a card of their own.
   const words = stacked(
-    [...said(drawn.join(" "), room.width), ...said(key.words, room.width, { size: key.size, gap: 0.8 })],
+    [...said([...drawn, ...unfit].join(" "), room.width), ...said(key.words, room.width, { size: key.size, gap: 0.8 })],
     room.width,
   );
   const own = room.height - head.height - words.height - gap;
   const least = pictureRoom(drive, false);
   const right = room.width - least.width - beside;
   const whole = room.height - head.height;
-  const bodyWith = (share: Share, first: boolean, left: number, width = room.width) =>
-    whole - foot(share, first, left, width).height - gap;
-  const planWith = (left: number, onFirst = all, onOthers = all) =>
+  const bodyWith = (share: Share, first: boolean, lacks: Lacks, width = room.width) =>
+    whole - foot(share, first, lacks, width).height - gap;
+  const planWith = (lacks: Lacks, onFirst = all, onOthers = all) =>
     planned(tables, drive, {
       ...room,
       height: {
-        first: bodyWith(onFirst, true, left),
-        narrow: bodyWith(onFirst, true, left, Math.max(1, right)),
-        other: bodyWith(onOthers, false, left),
+        first: bodyWith(onFirst, true, lacks),
+        narrow: bodyWith(onFirst, true, lacks, Math.max(1, right)),
+        other: bodyWith(onOthers, false, lacks),
         pulleys: own,
         whole,
       },
     });
-  let plan = planWith(0);
-  if (plan.left > 0) plan = planWith(plan.left);
+  let lacks: Lacks = { left: 0, bare: false };
+  let plan = planWith(lacks);
+  if (plan.left > 0) {
+    lacks = { ...lacks, left: plan.left };
+    plan = planWith(lacks);
+  }
+  if (plan.bare) {
+    // Said where that costs neither a card nor a material.
+    const told = { left: plan.left, bare: true };
+    const found = unlessNoRoom(() => planWith(told));
+    if (found?.left === plan.left && found.count === plan.count) [plan, lacks] = [found, told];
+  }
   if (plan.broken > 0 || plan.left > 0) plan = inHalves(plan) ?? plan;
   /** A card for each half that the ways of the drive part: each has no notes but its own, which leaves more room for its rows. */
   function inHalves({ left, broken }: Plan): Plan | undefined {
@@ -121,7 +134,7 @@ export function beltCards(
       { ...all, rows: [0, at] },
       { ...all, rows: [at, card.rows.length] },
     ];
-    const found = unlessNoRoom(() => planWith(0, ...halves));
+    const found = unlessNoRoom(() => planWith({ ...lacks, left: 0 }, ...halves));
     if (found === undefined || found.left > 0 || found.shares.length !== halves.length) return undefined;
     if (left === 0 && found.broken >= broken) return undefined;
     const foretold = found.shares.every(
@@ -130,15 +143,18 @@ export function beltCards(
     return foretold ? found : undefined;
   }
   const { table } = plan;
+  const shownLack: Lacks = { left: plan.left, bare: plan.bare && lacks.bare };
+  const [onFirst] = plan.shares;
+  const chosen = plan.place === "apart" || onFirst === undefined ? begin : card.beginOf(rowsOf(onFirst));
   const picture = (width: number, height: number, across: boolean) =>
-    drivePicture(drive, begin?.position.steps, { width, height }, across);
+    drivePicture(drive, chosen?.position.steps, { width, height }, across);
 
   const drawings = plan.shares.map((share, index): Drawing => {
     const first = index === 0;
     const place = first ? plan.place : "none";
     const pictured = first && plan.place !== "apart" && plan.place !== "none";
     const own = place === "side" ? right : room.width;
-    const notes = foot(share, first && plan.place !== "apart", plan.left, own, pictured);
+    const notes = foot(share, first && plan.place !== "apart", shownLack, own, pictured);
     const body = whole - notes.height - gap;
     const parts: Mark[] = [...head.marks];
     let y = head.height;
@@ -179,7 +195,7 @@ export function beltCards(
   const across = least.height > own || least.width > room.width;
   const apart = picture(room.width, own, across);
   const y = head.height + apart.height + gap;
-  const pulleys: Drawing = {
+  const last: Drawing = {
     width: room.width,
     height: y + words.height,
     marks: [
@@ -188,12 +204,17 @@ export function beltCards(
       group({ x: 0, y }, words.marks),
     ],
   };
-  return { drawings: [...drawings, pulleys], left, count, bare, broken, uneven };
+  return { drawings: [...drawings, last], left, count, bare, broken, uneven };
 }
 
 /** Where there is nothing to say no line is left free for it. */
 const said = (words: string, width: number, style: Partial<Parameters<typeof paragraph>[2]> = {}): Run[] =>
   words === "" ? [] : paragraph(words, width, { size: size.text, ...style });
+
+const rowsOf = ({ rows: [from, to] }: Share): number[] => Array.from({ length: to - from }, (_, at) => from + at);
+
+const longer = (words: string, other: string): boolean =>
+  textWidth(words, size.text, "regular") > textWidth(other, size.text, "regular");
 
 /** Where a way of the drive ends, nearest to the middle of all rows. */
 function middleWay(rows: BeltTable["rows"]): number | undefined {

@@ -75,6 +75,8 @@ export type BeltTable = {
   /** Least of each, but for the words of a bar. */
   readonly heights: readonly number[];
   readonly title: string;
+  /** Where that has no room. */
+  readonly shortTitle: string;
   readonly density: Density;
   /** What ways of the drive take that stand upright beside their rows; 0 where each row names its own. */
   readonly wayWidth: number;
@@ -83,7 +85,7 @@ export type BeltTable = {
 /** The table's columns and rows measured, on a card so wide. `title`: over the materials. `turned`: the ways of the drive stand upright
  *  beside the rows of each, which leaves room for a material more, as does what gives nearly the same speed `below` and not beside. */
 export function beltTableOf(
-  { rows, columns, title }: Pick<BeltTable, "rows" | "columns" | "title">,
+  { rows, columns, title, shortTitle }: Pick<BeltTable, "rows" | "columns" | "title" | "shortTitle">,
   card: number,
   { turned, below, density }: { readonly turned: boolean; readonly below: boolean; readonly density: Density },
 ): BeltTable {
@@ -106,7 +108,7 @@ export function beltTableOf(
   };
   const signs = rows.map(({ sign }) => (sign === "" ? 0 : textWidth(sign, signEm(sign, density), "bold") + 0.5));
   return {
-    ...{ rows, columns, names, title, density },
+    ...{ rows, columns, names, title, shortTitle, density },
     wayWidth,
     nameWidth: Math.max(
       textWidth(say("belt card.belt"), density.head, "bold") - wayWidth,

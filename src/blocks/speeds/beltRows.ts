@@ -2,7 +2,7 @@ import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { circle, group, line, rectangle, text } from "../../drawing/shapes.js";
 import { textWidth } from "../../drawing/text.js";
 import { say } from "../../words/say.js";
-import { fewLines } from "../shared/shortened.js";
+import { shortened } from "../shared/shortened.js";
 import { objectLine, rowLine, size } from "../shared/style.js";
 import {
   type BeltRow,
@@ -103,8 +103,8 @@ function headingMarks(table: BeltTable, shown: readonly number[], places: readon
     ...(corner === undefined && first && end
       ? [
           text(
-            fitting(table.title, end.right),
-            { x: titleEnd(table.title, first.left, end.right), y: last - lines * step },
+            titleIn(table, end.right),
+            { x: titleEnd(titleIn(table, end.right), first.left, end.right), y: last - lines * step },
             { size: size.text, anchor: "end" },
           ),
         ]
@@ -119,17 +119,13 @@ function headingMarks(table: BeltTable, shown: readonly number[], places: readon
   ];
 }
 
-/** What stands in brackets at its end gives way before a number in it is cut in two. */
-function fitting(words: string, room: number): string {
-  const short = words.replace(/ \([^()]*\)$/, "");
-  const [told = ""] = fewLines(
-    textWidth(words, size.text, "regular") <= room ? words : short,
-    1,
-    room,
-    size.text,
-    "regular",
+/** What stands in brackets at its end gives way before a number in it is cut in two; of the rest the unit stays longest. */
+function titleIn({ title, shortTitle }: BeltTable, room: number): string {
+  const ways = [title, title.replace(/ \([^()]*\)$/, ""), shortTitle];
+  return (
+    ways.find((words) => textWidth(words, size.text, "regular") <= room) ??
+    shortened(shortTitle, room, size.text, "regular")
   );
-  return told;
 }
 
 /** Begins over the first material, or ends over the last where it is longer than they are wide. */

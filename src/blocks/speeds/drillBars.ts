@@ -1,6 +1,7 @@
 import { type DrillSystem, drillSizes, drillSystems } from "../../cutting/drillSizes.js";
 import { coolant, materialName } from "../../cutting/materials.js";
-import { findOperation, operationName, operationWords } from "../../cutting/operations.js";
+import { findOperation, isThreaded, operationName, operationWords } from "../../cutting/operations.js";
+import { handReversesRpm } from "../../cutting/powerTapping.js";
 import { toolName } from "../../cutting/tools.js";
 import type { Drawing } from "../../drawing/drawing.js";
 import { group, text } from "../../drawing/shapes.js";
@@ -8,13 +9,13 @@ import { textWidth, wrapText } from "../../drawing/text.js";
 import { rpmWords } from "../../drive/rpmWords.js";
 import type { Findings } from "../../findings/findings.js";
 import { sameSpeed, withoutNearlyAlike } from "../../findings/nearlyAlike.js";
-import { largestDiameter } from "../../findings/servedDiameters.js";
+import { largestDiameter, servedDiameters } from "../../findings/servedDiameters.js";
 import { sizeName } from "../../findings/sizeName.js";
 import { speedDoubt } from "../../findings/speedDoubt.js";
 import { byHandOnly, drillsOf, largestDrill } from "../../findings/uses.js";
 import { usualThreads } from "../../findings/usualThreads.js";
 import type { Machine } from "../../machine/machine.js";
-import { capital, sizeFigure, unitName } from "../../quantity/format.js";
+import { capital, formatFixed, sizeFigure, unitName } from "../../quantity/format.js";
 import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
@@ -22,7 +23,7 @@ import { accompanying, heading, heightOf, lowered, together, whole } from "../sh
 import { leading, size } from "../shared/style.js";
 import { bandNotes, bandText } from "./bandNotes.js";
 import { type Axis, axisDrawing, axisOf, type Sized } from "./barAxis.js";
-import { barDrawing, disc, discRadius, type Keys, keysOf } from "./barDrawing.js";
+import { barDrawing, cutsShown, disc, discRadius, type Keys, keysOf } from "./barDrawing.js";
 import { type Bar, barOf, signOf } from "./barPieces.js";
 
 /** A bar for each material over the diameters of the drills, cut where the belt changes, for each operation in turn. `sizes`: the file's
@@ -37,8 +38,9 @@ export const drillBars = block(
     const { findings, alike } = withoutNearlyAlike(all);
     const asked = settings.operations.map((word) => findOperation(word)?.name ?? word);
     const byHand = asked.filter((operation) => byHandOnly(operation, machine));
+    const tooFast = asked.filter((operation) => !byHand.includes(operation) && tooFastToReverse(operation, findings));
     const doubt = speedDoubt(findings).flatMap((line) => paragraph(line, width, { weight: "bold", gap: 0.5 }));
-    const powered = asked.filter((operation) => !byHand.includes(operation));
+    const powered = asked.filter((operation) => ![...byHand, ...tooFast].includes(operation));
     const drawn = powered.flatMap((operation, index) =>
       lowered(
         whole(
@@ -48,7 +50,11 @@ export const drillBars = block(
         index === 0 ? 0 : 5,
       ),
     );
-    const operations = byHand.map(operationName).join(", ");
+    const namesOf = (operations: readonly string[]) => operations.map(operationName).join(", ");
+    const told = [
+      ...(byHand.length === 0 ? [] : [say("drilling card.by hand", { operations: namesOf(byHand) })]),
+      ...(tooFast.length === 0 ? [] : [say("drilling card.by hand, too fast", { operations: namesOf(tooFast) })]),
+    ];
     const positions = sameSpeed(alike)
       .map((own) => own.map(({ position }) => position.name).join(" / "))
       .join(", ");
@@ -57,11 +63,7 @@ export const drillBars = block(
       ...(alike.length === 0 || drawn.length === 0
         ? []
         : accompanying(together(paragraph(say("belt card.omitted", { positions }), width, { gap: 1.4 })))),
-      ...(byHand.length === 0
-        ? []
-        : accompanying(
-            together(paragraph(say("drilling card.by hand", { operations }), width, { weight: "bold", gap: 2.5 })),
-          )),
+      ...told.flatMap((words) => accompanying(together(paragraph(words, width, { weight: "bold", gap: 2.5 })))),
     ];
   },
   { operations: operationWords, sizes: ["work", "drills", ...drillSystems] },
@@ -80,7 +82,13 @@ type Settings = {
 /** Of a page's height. */
 const MOST_KEYS = 0.3;
 
-const isThreaded = (operation: string): boolean => operation === "tapping" || operation === "threading by die";
+/** Of a tap or a die: no position is slow enough for any material of which something is known. */
+function tooFastToReverse(operation: string, findings: Findings): boolean {
+  const { machine, drive } = findings;
+  if (!isThreaded(operation) || drive?.astray) return false;
+  const served = machine.work.materials.flatMap((material) => servedDiameters(material, operation, findings) ?? []);
+  return served.length > 0 && served.every(({ speed }) => speed === undefined);
+}
 
 /** `doubt`: what is to be known of the speeds before one trusts them. */
 function section(settings: Settings, findings: Findings, doubt: readonly Run[], width: number, height: number): Run[] {
@@ -165,10 +173,12 @@ function aboutOf({ material, band }: Bar, settings: Settings, { units }: Machine
 function signWords(bars: readonly Bar[], axis: Axis, settings: Settings): string[] {
   const pieces = bars.flatMap((bar) => bar.pieces);
   const has = (sign: string) => pieces.some((piece) => piece.sign === sign);
+  const cuts = cutsShown(bars, axis);
   const cautions =
     settings.coolant && settings.first ? bars.flatMap(({ material }) => coolant(material)?.caution ?? []) : [];
   return [
-    ...(bars.some(({ cuts }) => cuts.length > 0) ? [say("drilling card.on a cut")] : []),
+    ...(cuts.any ? [say(cuts.withSizes ? "drilling card.sizes at a cut" : "drilling card.at a cut")] : []),
+    ...(cuts.any ? [say("drilling card.on a cut")] : []),
     ...(bars.some(({ set }) => set) ? [say("drilling card.set")] : []),
     ...(has("~") ? [say("drilling card.by ratio")] : []),
     ...(has("!") ? [say("drilling card.measure first")] : []),
@@ -176,7 +186,9 @@ function signWords(bars: readonly Bar[], axis: Axis, settings: Settings): string
     ...(pieces.some(({ none }) => none === "too fast") ? [say("drilling card.black")] : []),
     ...(bars.some(({ slow }) => slow) && axis.sizes.length > 1 ? [say("drilling card.more speed")] : []),
     ...new Set(cautions),
-    ...(settings.operation === "tapping" ? [say("drilling card.tap stop")] : []),
+    ...(settings.operation === "tapping"
+      ? [say("drilling card.tap stop", { rpm: formatFixed(handReversesRpm, 0) })]
+      : []),
   ];
 }
 

@@ -1,6 +1,7 @@
 import { BY_USE, operationChoices } from "../../cutting/operations.js";
 import type { Drawing } from "../../drawing/drawing.js";
 import type { Findings } from "../../findings/findings.js";
+import { say } from "../../words/say.js";
 import { block, giving, type Run } from "../shared/block.js";
 import { cautionPlaces } from "../shared/cautions.js";
 import { NoRoom } from "../shared/noRoom.js";
@@ -33,7 +34,8 @@ export const positionTable = giving(
             cards.flatMap((card) => keys.map((one) => () => beltCards(card, own, room, { density, key: one }))),
           );
         });
-      return bestOf([() => waysOf(false), () => waysOf(true)], settings.cards).map(
+      const groups = [() => waysOf(false), () => waysOf(true)];
+      return (signed ? withoutLongLabels(() => bestOf(groups, settings.cards)) : bestOf(groups, settings.cards)).map(
         (drawing, index): Run => ({
           drawing,
           ...(index > 0 && { startsPage: "always" }),
@@ -52,6 +54,16 @@ export const namedOnCards = (
   findings.machine.work.materials
     .slice(0, materials as number)
     .filter((material) => hasFigures(material, operation as string, findings));
+
+/** What signs stand for takes room on every card: where that is wanting, shorter labels are the first remedy. */
+function withoutLongLabels<T>(make: () => T): T {
+  try {
+    return make();
+  } catch (fault) {
+    if (!(fault instanceof NoRoom) || fault.remedy === undefined) throw fault;
+    throw new NoRoom(fault.message, say("no room.shorter labels", { else: fault.remedy }));
+  }
+}
 
 /** Of several ways to lay cards out the best, of equals the first, which is in the largest type. Later `groups` only where
  *  no way of those before has all on one card.

@@ -30,6 +30,9 @@ const drills = [
   { below: Number.POSITIVE_INFINITY, step: 0.5 },
 ];
 
+/** Finer ones in turn, for a range that else would vanish: a caliper's, a micrometer's. */
+const finer = { mm: [0.1, 0.01], in: [0.01, 0.001] } as const;
+
 /** The ranges in words, each at its position. */
 export function rangesTold(pieces: readonly Served[], operation: string, findings: Findings): Range[] {
   const { units } = findings.machine;
@@ -37,21 +40,36 @@ export function rangesTold(pieces: readonly Served[], operation: string, finding
   const most = largestDiameter(operation, findings);
   const fractions = holes && units === "in";
   const steps = holes && units === "mm" ? drills : work[units];
+  // How often each end was made finer.
+  const fineness = new Map<number, number>();
   const rounded = (diameter: number, round: (value: number) => number, slack: number) => {
     const value = fromMm(diameter, units);
-    const step = fractions ? 1 / 64 : (steps.find(({ below }) => value < below)?.step ?? 1);
+    const coarse = fractions ? 1 / 64 : (steps.find(({ below }) => value < below)?.step ?? 1);
+    const step = Math.min(coarse, finer[units][(fineness.get(diameter) ?? 0) - 1] ?? coarse);
     return inMm(round(value / step + slack) * step, units);
   };
-  const told = roundedServed(
-    pieces,
-    // An end that only the last digit of a double keeps from its step is on it.
-    (diameter) => rounded(diameter, Math.floor, 1e-9),
-    (diameter) => rounded(diameter, Math.ceil, -1e-9),
-  );
+  const toldNow = () =>
+    roundedServed(
+      pieces,
+      // An end that only the last digit of a double keeps from its step is on it.
+      (diameter) => rounded(diameter, Math.floor, 1e-9),
+      (diameter) => rounded(diameter, Math.ceil, -1e-9),
+    );
+  const lostEnds = () => {
+    const kept = new Set(told.map(({ speed }) => speed));
+    const lost = pieces.filter(({ speed }) => speed !== undefined && !kept.has(speed));
+    const ends = new Set(lost.flatMap(({ from, to }) => [from, to]));
+    return [...ends].filter((end) => (fineness.get(end) ?? 0) < finer[units].length);
+  };
+  let told = toldNow();
+  for (let ends = lostEnds(); ends.length > 0; ends = lostEnds()) {
+    for (const end of ends) fineness.set(end, (fineness.get(end) ?? 0) + 1);
+    told = toldNow();
+  }
   const figure = (diameter: number) =>
     (fractions ? drillSizes("fraction", diameter - 1e-6, diameter + 1e-6)[0]?.name : undefined) ??
     // As inch drawings have it: without the nought before the point.
-    trimmed(fromMm(diameter, units), units === "mm" ? 1 : 3).replace(/^0(?=\.)/, "");
+    trimmed(fromMm(diameter, units), units === "mm" ? 2 : 3).replace(/^0(?=\.)/, "");
   return told.map((served) => {
     const { from, to } = served;
     const [first, last] = [from <= 0, to >= most - 1e-9];

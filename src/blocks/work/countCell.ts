@@ -2,10 +2,18 @@ import type { HandFeed } from "../../cutting/handFeed.js";
 import { formatFixed } from "../../quantity/format.js";
 import { say } from "../../words/say.js";
 
+/** From so many seconds a turn on nobody counts: told in minutes. */
+const LONG = 120;
+const isLong = ({ secondsPerTurn }: HandFeed): boolean => secondsPerTurn >= LONG;
+const minutesSign = ({ secondsPerTurn }: HandFeed): string =>
+  say("hand feed.minutes in", { minutes: formatFixed(Math.floor(secondsPerTurn / 60 + 1e-9), 0) });
+
 /** What to count, as short as a cell wants it: "4 s", one turn takes 4 seconds; "3 : 2 s", three take 2; "¼ : 9 s", a quarter turn takes 9. */
-export function countSign({ counting, secondsPerTurn }: HandFeed): string {
+export function countSign(fed: HandFeed): string {
+  const { counting, secondsPerTurn } = fed;
   if (counting === "too fast") return say("hand feed.too fast");
   // No dial to count by: seconds of a clock.
+  if (counting === "too slow" && isLong(fed)) return minutesSign(fed);
   if (counting === "too slow") return say("hand feed.quarter in", { counts: Math.round(secondsPerTurn / 4) });
   const { of, parts, counts } = counting;
   switch (of) {
@@ -19,8 +27,10 @@ export function countSign({ counting, secondsPerTurn }: HandFeed): string {
 }
 
 /** Seconds for one turn, the same in every cell: to a tenth where a tenth matters. `least`: never told slower than it is. */
-export function secondsSign({ counting, secondsPerTurn }: HandFeed, least: boolean): string {
+export function secondsSign(fed: HandFeed, least: boolean): string {
+  const { counting, secondsPerTurn } = fed;
   if (counting === "too fast") return say("hand feed.too fast");
+  if (isLong(fed)) return minutesSign(fed);
   const places = secondsPerTurn < 9.95 ? 1 : 0;
   const shown = least ? Math.floor(secondsPerTurn * 10 ** places + 1e-9) / 10 ** places : secondsPerTurn;
   return say("hand feed.turn in", { counts: formatFixed(shown, places) });
@@ -28,13 +38,15 @@ export function secondsSign({ counting, secondsPerTurn }: HandFeed, least: boole
 
 /** What that means: of the signs that there are. */
 export const secondsWords = (fed: readonly HandFeed[]): string[] => [
-  ...(fed.some(({ counting }) => counting !== "too fast") ? [say("hand feed.sign turn")] : []),
+  ...(fed.some((one) => one.counting !== "too fast" && !isLong(one)) ? [say("hand feed.sign turn")] : []),
+  ...(fed.some(isLong) ? [say("hand feed.sign minutes")] : []),
   ...(fed.some(({ counting }) => counting === "too fast") ? [say("hand feed.sign too fast")] : []),
 ];
 
 /** What these mean: of the signs that there are. */
 export function countWords(fed: readonly HandFeed[]): string[] {
-  const of = (is: (one: HandFeed["counting"]) => boolean) => fed.some(({ counting }) => is(counting));
+  const inMinutes = (one: HandFeed) => one.counting === "too slow" && isLong(one);
+  const of = (is: (one: HandFeed["counting"]) => boolean) => fed.some((one) => !inMinutes(one) && is(one.counting));
   const kind = (one: HandFeed["counting"]) => (typeof one === "string" ? one : one.of);
   return [
     ...(of((one) => typeof one !== "string" && one.of === "turn" && one.parts === 1)
@@ -44,6 +56,7 @@ export function countWords(fed: readonly HandFeed[]): string[] {
       ? [say("hand feed.sign turns")]
       : []),
     ...(of((one) => kind(one) === "quarter" || one === "too slow") ? [say("hand feed.sign quarter")] : []),
+    ...(fed.some(inMinutes) ? [say("hand feed.sign minutes")] : []),
     ...(of((one) => kind(one) === "division") ? [say("hand feed.sign division")] : []),
     ...(of((one) => one === "too fast") ? [say("hand feed.sign too fast")] : []),
   ];

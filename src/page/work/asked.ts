@@ -1,6 +1,6 @@
 import { hazardOf } from "../../cutting/hazards.js";
 import { namedMaterials } from "../../cutting/materials.js";
-import { operations } from "../../cutting/operations.js";
+import { isThreaded, operations } from "../../cutting/operations.js";
 import { cuttingSpeedUnit } from "../../cutting/rates.js";
 import { sourceTitle } from "../../cutting/sources.js";
 import { rpmWords } from "../../drive/rpmWords.js";
@@ -94,6 +94,8 @@ export function speedAnswer(
   if (choice === undefined)
     return nothing(`No cutting speed is known for ${operation} ${material} with ${machine.work.tool}.`, ...minded);
   const { speed, rpm, band, verdict } = choice;
+  if (speed === undefined && isThreaded(operation))
+    return nothing(`${BY_HAND}: no position is slow enough to reverse a tap in time.`, ...minded);
   const limit = speed && limitWords(speed, machine.limits);
   const unit = cuttingSpeedUnit[units];
   const speedIn = (metresPerMinute: number) => formatFixed(metresPerMinute / unit.metresPerMinute, 0);
