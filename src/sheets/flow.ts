@@ -29,14 +29,14 @@ type List = {
 /** A page that is emptier says that its sheet was not arranged: its rows would stand with the others. */
 const LEAST_FILLED = 0.29;
 /** What follows a full page looks left over where it is emptier. */
-const WELL_FILLED = 0.45;
+const WELL_FILLED = 0.5;
 /** Fewer rows of a list or a broken table on a page than these look lost. */
 const LEAST_ROWS = 3;
 const STEP = 2.5;
 
 /** Stacks runs into pages of one height: the marks of each page. `head`: kept free on
  *  the pages where it stands. What begins a page goes on the last one instead where it fits there
- *  wholly; each page is a quarter full at least and nearly half where that can be, at the cost of the one before it. A page is undefined
+ *  wholly; each page is a quarter full at least and half where that can be, at the cost of the one before it. A page is undefined
  *  where a single run is higher than a whole page and so cannot be shown. */
 export function flow(runs: readonly Run[], height: number, head?: Head): (readonly Mark[] | undefined)[] {
   const least = LEAST_FILLED * height;
