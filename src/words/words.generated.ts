@@ -111,7 +111,7 @@ export type Gaps = {
   "speed diagram.rpm": never;
   "speed diagram.position": never;
   "speed diagram.lines left": "speeds";
-  "speed diagram.materials left": "materials";
+  "speed diagram.out of sight": "speeds";
   "speed diagram.in full": "names";
   "speed diagram.work": "unit";
   "speed diagram.drill": "unit";
@@ -1836,7 +1836,7 @@ const en: Readonly<Record<Key, Text>> = {
   "speed diagram.rpm": "rpm",
   "speed diagram.position": "belt",
   "speed diagram.lines left": "Lines left out for want of room: {speeds} rpm.",
-  "speed diagram.materials left": "Bars left out for want of room: {materials}.",
+  "speed diagram.out of sight": "Without a line, slower or faster than this work asks for: {speeds} rpm.",
   "speed diagram.in full": "Names in full: {names}.",
   "speed diagram.work": "diameter of the work, {unit}",
   "speed diagram.drill": "diameter of the drill, {unit}",
@@ -3558,7 +3558,7 @@ const de: Readonly<Record<Key, Text>> = {
   "speed diagram.rpm": "U/min",
   "speed diagram.position": "Riemen",
   "speed diagram.lines left": "Linien ohne Platz, nur in der Liste: {speeds} U/min.",
-  "speed diagram.materials left": "Balken ohne Platz: {materials}.",
+  "speed diagram.out of sight": "Ohne Linie, weil langsamer oder schneller, als diese Arbeit verlangt: {speeds} U/min.",
   "speed diagram.in full": "Namen ausgeschrieben: {names}.",
   "speed diagram.work": "Durchmesser des Werkstücks, {unit}",
   "speed diagram.drill": "Durchmesser des Bohrers, {unit}",
