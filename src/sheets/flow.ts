@@ -30,8 +30,9 @@ type List = {
 const LEAST_FILLED = 0.29;
 /** What follows a full page looks left over where it is emptier. */
 const WELL_FILLED = 0.5;
-/** Fewer rows of a list or a broken table on a page than these look lost. */
+/** Fewer rows of a list, or of a broken table, on a page than these look lost. */
 const LEAST_ROWS = 3;
+const LEAST_OF_TABLE = 4;
 const STEP = 2.5;
 
 /** Stacks runs into pages of one height: the marks of each page. `head`: kept free on
@@ -161,13 +162,15 @@ function wanting(pages: readonly (Filled | undefined)[], room: Room): number {
   return 3 * pages.length * lonely(pages, room) + thin + torn;
 }
 
+const BADLY = 2;
+
 /** How badly what stands on two pages is torn: a table once, between the lines of a paragraph or with fewer rows of a table on a page
  *  than look like one twice. */
 function tornBetween(before: readonly Run[] = [], [first, ...more]: readonly Run[] = []): number {
   if (before.length === 0 || first === undefined || first.list !== undefined) return 0;
-  if (first.heading === undefined) return (first.gap ?? 0) > 0 ? 0 : 2;
+  if (first.heading === undefined) return (first.gap ?? 0) > 0 ? 0 : BADLY;
   const fewest = 1 + Math.min(rowsIn(more), rowsIn([...before].reverse()));
-  return fewest < LEAST_ROWS ? 2 : 1;
+  return fewest < LEAST_OF_TABLE ? BADLY : 1;
 }
 
 /** Rows that go on a table, before anything else comes. */
@@ -186,7 +189,7 @@ function loosened(item: Item): Item[] {
   return [runs.slice(0, ENDS), ...middle, runs.slice(-ENDS)].map((chain) => ({ kind: "chain", runs: chain }));
 }
 
-/** Pages filled one after the other, with so much less on those before a lonely or a thin one that it is none, where that helps. */
+/** Pages filled one after the other, with so much less on those before a lonely, a thin or a torn one that it is none, where that helps. */
 function evened(items: readonly Item[], room: Room, first: First): (Filled | undefined)[] {
   const { height, least } = room;
   const limits = new Map([[0, first.height]]);
@@ -196,11 +199,15 @@ function evened(items: readonly Item[], room: Room, first: First): (Filled | und
   for (let index = 1; index < pages.length; index++) {
     const before = pages[index - 1];
     const here = pages[index];
-    if (before === undefined || here === undefined || !isWanting(here, room)) continue;
+    if (before === undefined || here === undefined) continue;
+    if (!isWanting(here, room) && tornBetween(before.runs, here.runs) < BADLY) continue;
     let best: number | undefined;
     for (let limit = reach(before) - STEP; limit > least; limit -= STEP) {
       const other = filled(index - 1, limit);
       if (other.length !== pages.length) break;
+      // What is on the page only changes below what it reaches down to.
+      const left = other[index - 1];
+      if (left !== undefined) limit = Math.min(limit, reach(left));
       if (wanting(other, room) >= wanting(pages, room)) continue;
       best = limit;
       pages = other;

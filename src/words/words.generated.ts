@@ -432,7 +432,7 @@ export type Gaps = {
   "start readings.turn": never;
   "start readings.begins at": never;
   "start readings.rows": "rows" | "division" | "cost" | "asked";
-  "start readings.no rows": never;
+  "start readings.no rows": "column";
   "start readings.rows exact": never;
   "start readings.rows out": "each" | "over" | "travel";
   "start readings.come round": "division";
@@ -2157,7 +2157,7 @@ const en: Readonly<Record<Key, Text>> = {
   "start readings.turn": "turn",
   "start readings.begins at": "begins at",
   "start readings.rows": "{rows} rows of {division}, one a turn, run on: {cost}. To have them: closure: rows, divisions: {asked}.",
-  "start readings.no rows": "No round division comes out whole in rows of up to six turns: keep to the figures under “begins at”.",
+  "start readings.no rows": "No round division comes out whole in rows of up to six turns: keep to the figures under “{column}”.",
   "start readings.rows exact": "they close exactly",
   "start readings.rows out": "{each} out a turn, {over} over {travel}",
   "start readings.come round": "Divisions of {division} come round",
@@ -3879,7 +3879,7 @@ const de: Readonly<Record<Key, Text>> = {
   "start readings.turn": "Umdr.",
   "start readings.begins at": "beginnt bei",
   "start readings.rows": "{rows} Reihen zu {division}, eine je Umdrehung, laufen weiter: {cost}. Dazu: closure: rows, divisions: {asked}.",
-  "start readings.no rows": "Keine runde Teilung geht in bis zu sechs Reihen auf: bei den Werten unter „beginnt bei“ bleiben.",
+  "start readings.no rows": "Keine runde Teilung geht in bis zu sechs Reihen auf: bei den Werten unter „{column}“ bleiben.",
   "start readings.rows exact": "sie gehen genau auf",
   "start readings.rows out": "{each} falsch je Umdrehung, {over} auf {travel}",
   "start readings.come round": "Skalenteile zu {division} gehen auf",

@@ -103,9 +103,18 @@ describe("no page is nearly empty", () => {
     const heading = run("heading", 5).drawing;
     expect(pages([...rows(10, { gap: 0 }), run("a", 30, { gap: 1 })]).map((page) => page.length)).toEqual([10, 1]);
     expect(pages(rows(13, { gap: 0.1 })).map((page) => page.length)).toEqual([8, 5]);
-    const tabled = (count: number) => rows(count).map((row, at) => (at === 0 ? row : { ...row, heading }));
+    const tabled = (count: number) =>
+      rows(count).map((row, at) => ({ ...row, ...(at === 0 ? { gap: 1 } : { heading }) }));
     expect(pages([...tabled(10), run("a", 30, { gap: 1 })]).map((page) => page.length)).toEqual([10, 1]);
-    expect(pages([run("b", 50), ...tabled(8)]).map((page) => page.length)).toEqual([4, 6]);
+    expect(pages([run("b", 40), ...tabled(9)]).map((page) => page.length)).toEqual([5, 6]);
+  });
+
+  test("of a table no three rows or fewer stand alone at the foot of a page or the head of the next", () => {
+    const heading = run("heading", 5).drawing;
+    const tabled = (count: number) =>
+      rows(count).map((row, at) => ({ ...row, ...(at === 0 ? { gap: 1 } : { heading }) }));
+    expect(pages([run("b", 75), ...tabled(9)]).map((page) => page.length)).toEqual([1, 9]);
+    expect(pages([run("b", 20), ...tabled(10), run("c", 50, { gap: 1 })]).map((page) => page.length)).toEqual([7, 6]);
   });
 
   test("nor is one in the middle, where what follows it wants a page to itself", () => {
