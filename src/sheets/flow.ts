@@ -4,11 +4,17 @@ import { group } from "../drawing/shapes.js";
 
 /** What stands at the head of a page over certain marks, and how high it is, mm. */
 export type Head = { readonly height: number; readonly over: (marks: readonly Mark[]) => boolean };
-/** Of a page, mm: what it holds, what it holds at least so as not to look empty, and what runs ask for at its head. */
-type Room = { readonly height: number; readonly least: number; readonly headOf: (runs: readonly Run[]) => number };
+/** Of a page, mm: what it holds, what it holds at least so as not to look empty, what it gets where the page before has that to give, and
+ *  what runs ask for at its head. */
+type Room = {
+  readonly height: number;
+  readonly least: number;
+  readonly wanted: number;
+  readonly headOf: (runs: readonly Run[]) => number;
+};
 /** What has been put on one page, how far down it reaches, and what it leaves free for its head, mm; `subject`: more than words that
  *  accompany what is on another. */
-type Filled = { readonly marks: Mark[]; used: number; head: number; subject: boolean };
+type Filled = { readonly marks: Mark[]; readonly runs: Run[]; used: number; head: number; subject: boolean };
 /** Runs that share a page, or the rows of a list that goes down one column and on to the next. */
 type Item = { readonly kind: "chain"; readonly runs: readonly Run[] } | List;
 type List = {
@@ -22,17 +28,21 @@ type List = {
 
 /** A page that is emptier says that its sheet was not arranged: its rows would stand with the others. */
 const LEAST_FILLED = 0.29;
-/** Fewer rows of a list on a page than these look lost. */
+/** What follows a full page looks left over where it is emptier. */
+const WELL_FILLED = 0.5;
+/** Fewer rows of a list, or of a broken table, on a page than these look lost. */
 const LEAST_ROWS = 3;
+const LEAST_OF_TABLE = 4;
 const STEP = 2.5;
 
 /** Stacks runs into pages of one height: the marks of each page. `head`: kept free on
  *  the pages where it stands. What begins a page goes on the last one instead where it fits there
- *  wholly; each page is a quarter full at least, at the cost of the one before it. A page is undefined
+ *  wholly; each page is a quarter full at least and half where that can be, at the cost of the one before it. A page is undefined
  *  where a single run is higher than a whole page and so cannot be shown. */
 export function flow(runs: readonly Run[], height: number, head?: Head): (readonly Mark[] | undefined)[] {
   const least = LEAST_FILLED * height;
-  const room = { height, least, headOf: headOf(head) };
+  const wanted = WELL_FILLED * height;
+  const room = { height, least, wanted, headOf: headOf(head) };
   const pages: (Page | undefined)[] = [];
   for (const { runs: part, always } of parts(runs)) {
     const items = itemsOf(part);
@@ -57,13 +67,16 @@ export function flow(runs: readonly Run[], height: number, head?: Head): (readon
       only !== undefined &&
       own.length === 1 &&
       !always &&
-      reach(only) < least &&
+      reach(only) < wanted &&
       last &&
       moved &&
       last.parts.length > 1
     ) {
       const left = last.used - moved.gap - moved.used;
-      if (left >= least && moved.used + gap + only.used + Math.max(moved.head, only.head) <= height) {
+      if (
+        left >= (reach(only) < least ? least : wanted) &&
+        moved.used + gap + only.used + Math.max(moved.head, only.head) <= height
+      ) {
         const [first, ...others] = last.parts.slice(0, -1) as [Part, ...Part[]];
         pages[pages.length - 1] = others.reduce(add, pageOf(first));
         pages.push(add(pageOf(moved), { ...only, gap }));
@@ -96,11 +109,12 @@ type Page = Filled & { readonly parts: Part[] };
 
 function pageOf<F extends Filled | undefined>(filled: F): F extends undefined ? undefined : Page;
 function pageOf(filled: Filled | undefined): Page | undefined {
-  return filled && { ...filled, marks: [...filled.marks], parts: [{ ...filled, gap: 0 }] };
+  return filled && { ...filled, marks: [...filled.marks], runs: [...filled.runs], parts: [{ ...filled, gap: 0 }] };
 }
 
 function add(page: Page, part: Part): Page {
   page.marks.push(group({ x: 0, y: page.used + part.gap }, part.marks));
+  page.runs.push(...part.runs);
   page.used += part.gap + part.used;
   page.head = Math.max(page.head, part.head);
   page.subject ||= part.subject;
@@ -138,7 +152,32 @@ const lonely = (pages: readonly (Filled | undefined)[], { least }: Room): number
   pages.length < 2
     ? 0
     : pages.reduce((sum, page) => sum + (page === undefined ? 0 : reach(page) < least ? 2 : page.subject ? 0 : 1), 0);
-const isLonely = (page: Filled, least: number): boolean => reach(page) < least || !page.subject;
+const isWanting = (page: Filled, { wanted }: Room): boolean => reach(page) < wanted || !page.subject;
+
+/** Thin pages, and what was torn; a nearly empty page is worse than any number of these. */
+function wanting(pages: readonly (Filled | undefined)[], room: Room): number {
+  if (pages.length < 2) return 0;
+  const thin = pages.filter((page) => page !== undefined && reach(page) < room.wanted).length;
+  const torn = pages.reduce((sum, page, index) => sum + tornBetween(pages[index - 1]?.runs, page?.runs), 0);
+  return 3 * pages.length * lonely(pages, room) + thin + torn;
+}
+
+const BADLY = 2;
+
+/** How badly what stands on two pages is torn: a table once, between the lines of a paragraph or with fewer rows of a table on a page
+ *  than look like one twice. */
+function tornBetween(before: readonly Run[] = [], [first, ...more]: readonly Run[] = []): number {
+  if (before.length === 0 || first === undefined || first.list !== undefined) return 0;
+  if (first.heading === undefined) return (first.gap ?? 0) > 0 ? 0 : BADLY;
+  const fewest = 1 + Math.min(rowsIn(more), rowsIn([...before].reverse()));
+  return fewest < LEAST_OF_TABLE ? BADLY : 1;
+}
+
+/** Rows that go on a table, before anything else comes. */
+function rowsIn(runs: readonly Run[]): number {
+  const end = runs.findIndex(({ heading }) => heading === undefined);
+  return end < 0 ? runs.length : end;
+}
 
 /** Runs at either end of a chain that stay together when it is torn. */
 const ENDS = 3;
@@ -150,7 +189,7 @@ function loosened(item: Item): Item[] {
   return [runs.slice(0, ENDS), ...middle, runs.slice(-ENDS)].map((chain) => ({ kind: "chain", runs: chain }));
 }
 
-/** Pages filled one after the other, with so much less on those before a lonely one that it is none, where that helps. */
+/** Pages filled one after the other, with so much less on those before a lonely, a thin or a torn one that it is none, where that helps. */
 function evened(items: readonly Item[], room: Room, first: First): (Filled | undefined)[] {
   const { height, least } = room;
   const limits = new Map([[0, first.height]]);
@@ -160,16 +199,20 @@ function evened(items: readonly Item[], room: Room, first: First): (Filled | und
   for (let index = 1; index < pages.length; index++) {
     const before = pages[index - 1];
     const here = pages[index];
-    if (before === undefined || here === undefined || !isLonely(here, least)) continue;
+    if (before === undefined || here === undefined) continue;
+    if (!isWanting(here, room) && tornBetween(before.runs, here.runs) < BADLY) continue;
+    let best: number | undefined;
     for (let limit = reach(before) - STEP; limit > least; limit -= STEP) {
       const other = filled(index - 1, limit);
       if (other.length !== pages.length) break;
-      if (lonely(other, room) < lonely(pages, room)) {
-        limits.set(index - 1, limit);
-        pages = other;
-        break;
-      }
+      // What is on the page only changes below what it reaches down to.
+      const left = other[index - 1];
+      if (left !== undefined) limit = Math.min(limit, reach(left));
+      if (wanting(other, room) >= wanting(pages, room)) continue;
+      best = limit;
+      pages = other;
     }
+    if (best !== undefined) limits.set(index - 1, best);
   }
   return pages;
 }
@@ -181,11 +224,11 @@ function fill(
   limitOf: (page: number) => number,
 ): (Filled | undefined)[] {
   const pages: (Filled | undefined)[] = [];
-  let page: Filled = { marks: [], used: 0, head, subject: false };
+  let page: Filled = { marks: [], runs: [], used: 0, head, subject: false };
   const limit = (runs: readonly Run[]) => limitOf(pages.length) - Math.max(page.head, headOf(runs));
   const turn = () => {
     if (page.marks.length > 0) pages.push(page);
-    page = { marks: [], used: 0, head: 0, subject: false };
+    page = { marks: [], runs: [], used: 0, head: 0, subject: false };
   };
   const open = (over: Drawing | undefined) => {
     if (over === undefined) return;
@@ -196,6 +239,7 @@ function fill(
     if (page.marks.length > 0) page.used += run.gap ?? 0;
     else [run.goesOn, run.heading].forEach(open);
     page.marks.push(group({ x: 0, y: page.used }, run.drawing.marks));
+    page.runs.push(run);
     page.used += run.drawing.height;
     page.head = Math.max(page.head, headOf([run]));
     page.subject ||= run.accompanies !== true;
@@ -243,6 +287,7 @@ function fill(
           const below = headed ? (run.heading?.height ?? 0) : 0;
           page.marks.push(group({ x: index * step, y: top + y + below }, run.drawing.marks));
         }
+      page.runs.push(...rest.slice(0, set.taken));
       page.used = top + set.height;
       page.head = Math.max(page.head, headOf(rest.slice(0, set.taken)));
       page.subject = true;

@@ -2,10 +2,10 @@ import { type BlockName, blocks } from "../blocks/registry.js";
 import type { Block, Run } from "../blocks/shared/block.js";
 import { strip } from "../blocks/shared/cautions.js";
 import { paragraph } from "../blocks/shared/paragraph.js";
-import { heading } from "../blocks/shared/runs.js";
-import { shortened } from "../blocks/shared/shortened.js";
-import { size } from "../blocks/shared/style.js";
-import type { Mark } from "../drawing/drawing.js";
+import { heading, together } from "../blocks/shared/runs.js";
+import { fewLines } from "../blocks/shared/shortened.js";
+import { leading, size } from "../blocks/shared/style.js";
+import type { Drawing } from "../drawing/drawing.js";
 import type { Page, Section } from "../drawing/page.js";
 import { group, text } from "../drawing/shapes.js";
 import { textWidth } from "../drawing/text.js";
@@ -57,13 +57,10 @@ export function frontPages(
     ...under(say("front.handwheels"), drawn("handwheel list", width), 3),
     ...under(
       say("binder.contents by page"),
-      sections.map(({ title, page }) => ({
-        drawing: { width: column, height: 4.5, marks: entry(title, page - front + 1, column) },
-        list,
-      })),
+      sections.map(({ title, page }) => ({ drawing: entry(title, page - front + 1, column), list })),
       3,
     ),
-    ...paragraph(`${say("binder.print")} ${say("binder.keep")}`, width, { size: size.text, gap: 2 }),
+    ...together(paragraph(`${say("binder.print")} ${say("binder.keep")}`, width, { size: size.text, gap: 2 })),
     ...under(
       say("front.cautions"),
       drawn("all cautions", column).map(({ drawing }) => ({ drawing, list })),
@@ -99,17 +96,23 @@ function notMade(absent: readonly { title: string; why: string }[], width: numbe
   return [...paragraph(say("binder.not made"), width, { size: size.text, weight: "bold", gap: 2 }), ...lines];
 }
 
-/** A title and its page, with dots between to lead the eye. */
-function entry(title: string, page: number, width: number): Mark[] {
+/** A title, in two lines where it is long, and its page, with dots between to lead the eye. */
+function entry(title: string, page: number, width: number): Drawing {
   const number = String(page);
   const wide = textWidth(number, size.text, "bold");
-  const shown = shortened(title, width - wide - 6, size.text, "regular");
+  const lines = fewLines(title, 2, width - wide - 6, size.text, "regular");
   const dot = textWidth(" .", size.text, "regular");
-  const room = width - textWidth(shown, size.text, "regular") - wide - 3;
+  const room = width - textWidth(lines.at(-1) ?? "", size.text, "regular") - wide - 3;
   const dots = " .".repeat(Math.max(0, Math.floor(room / dot)));
-  return [
-    text(shown, { x: 0, y: 3.6 }, { size: size.text }),
-    text(dots, { x: width - wide - 1.5, y: 3.6 }, { size: size.text, anchor: "end", ink: "grey" }),
-    text(number, { x: width, y: 3.6 }, { size: size.text, weight: "bold", anchor: "end" }),
-  ];
+  const step = size.text * leading;
+  const below = step * (lines.length - 1) + 3.6;
+  return {
+    width,
+    height: below + 0.9,
+    marks: [
+      ...lines.map((words, row) => text(words, { x: 0, y: 3.6 + row * step }, { size: size.text })),
+      text(dots, { x: width - wide - 1.5, y: below }, { size: size.text, anchor: "end", ink: "grey" }),
+      text(number, { x: width, y: below }, { size: size.text, weight: "bold", anchor: "end" }),
+    ],
+  };
 }

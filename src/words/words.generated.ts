@@ -114,7 +114,7 @@ export type Gaps = {
   "speed diagram.rpm": never;
   "speed diagram.position": never;
   "speed diagram.lines left": "speeds";
-  "speed diagram.materials left": "materials";
+  "speed diagram.out of sight": "speeds";
   "speed diagram.in full": "names";
   "speed diagram.work": "unit";
   "speed diagram.drill": "unit";
@@ -440,7 +440,7 @@ export type Gaps = {
   "start readings.turn": never;
   "start readings.begins at": never;
   "start readings.rows": "rows" | "division" | "cost" | "asked";
-  "start readings.no rows": never;
+  "start readings.no rows": "column";
   "start readings.rows exact": never;
   "start readings.rows out": "each" | "over" | "travel";
   "start readings.come round": "division";
@@ -1848,7 +1848,7 @@ const en: Readonly<Record<Key, Text>> = {
   "speed diagram.rpm": "rpm",
   "speed diagram.position": "belt",
   "speed diagram.lines left": "Lines left out for want of room: {speeds} rpm.",
-  "speed diagram.materials left": "Bars left out for want of room: {materials}.",
+  "speed diagram.out of sight": "Without a line, slower or faster than this work asks for: {speeds} rpm.",
   "speed diagram.in full": "Names in full: {names}.",
   "speed diagram.work": "diameter of the work, {unit}",
   "speed diagram.drill": "diameter of the drill, {unit}",
@@ -2174,7 +2174,7 @@ const en: Readonly<Record<Key, Text>> = {
   "start readings.turn": "turn",
   "start readings.begins at": "begins at",
   "start readings.rows": "{rows} rows of {division}, one a turn, run on: {cost}. To have them: closure: rows, divisions: {asked}.",
-  "start readings.no rows": "No round division comes out whole in rows of up to six turns: keep to the figures under “begins at”.",
+  "start readings.no rows": "No round division comes out whole in rows of up to six turns: keep to the figures under “{column}”.",
   "start readings.rows exact": "they close exactly",
   "start readings.rows out": "{each} out a turn, {over} over {travel}",
   "start readings.come round": "Divisions of {division} come round",
@@ -3579,7 +3579,7 @@ const de: Readonly<Record<Key, Text>> = {
   "speed diagram.rpm": "U/min",
   "speed diagram.position": "Riemen",
   "speed diagram.lines left": "Linien ohne Platz, nur in der Liste: {speeds} U/min.",
-  "speed diagram.materials left": "Balken ohne Platz: {materials}.",
+  "speed diagram.out of sight": "Ohne Linie, weil langsamer oder schneller, als diese Arbeit verlangt: {speeds} U/min.",
   "speed diagram.in full": "Namen ausgeschrieben: {names}.",
   "speed diagram.work": "Durchmesser des Werkstücks, {unit}",
   "speed diagram.drill": "Durchmesser des Bohrers, {unit}",
@@ -3905,7 +3905,7 @@ const de: Readonly<Record<Key, Text>> = {
   "start readings.turn": "Umdr.",
   "start readings.begins at": "beginnt bei",
   "start readings.rows": "{rows} Reihen zu {division}, eine je Umdrehung, laufen weiter: {cost}. Dazu: closure: rows, divisions: {asked}.",
-  "start readings.no rows": "Keine runde Teilung geht in bis zu sechs Reihen auf: bei den Werten unter „beginnt bei“ bleiben.",
+  "start readings.no rows": "Keine runde Teilung geht in bis zu sechs Reihen auf: bei den Werten unter „{column}“ bleiben.",
   "start readings.rows exact": "sie gehen genau auf",
   "start readings.rows out": "{each} falsch je Umdrehung, {over} auf {travel}",
   "start readings.come round": "Skalenteile zu {division} gehen auf",

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { compute } from "../../src/findings/compute.js";
 import { arrange } from "../../src/sheets/arrange.js";
 import { bind, placeInBinder } from "../../src/sheets/binder.js";
 import { inLanguage } from "../../src/words/language.js";
@@ -64,6 +65,50 @@ describe("the binder", () => {
     const { job: _, ...bare } = findings;
     expect(arrange(bare, template("plan"))).toEqual({ missing: "no job was given: name a job file with --job" });
   });
+
+  test("its front lists many speeds side by side, one beyond the limit too", () => {
+    const steps = (labels: string) =>
+      [...labels]
+        .map((label, at) => `{ label: "${label}", driver: ${60 + 11 * at}, driven: ${120 - 7 * at} }`)
+        .join(", ");
+    const many = findingsOf(`name: M
+limits: { chuck: 2500 rpm }
+drive: { motor: { speed: 1425 rpm }, stages: [{ name: a, steps: [${steps("123456")}] }, { name: b, steps: [${steps("ABCDEF")}] }] }
+`);
+    const { pages } = bind(many, [], []);
+    expect(pages).toHaveLength(1);
+    expect(wordsOf(bind(many, [], []))).toContain(say("hand feed.beyond"));
+  });
+
+  test("on small paper no title of its contents is cut, nor is how to print torn over two pages", () =>
+    inLanguage("de", () => {
+      const { machine } = findings;
+      const small = compute({ ...machine, paper: { ...machine.paper, size: "A5" } });
+      const bound = bind(
+        small,
+        [
+          "student",
+          "speed-tree",
+          "dial",
+          "vernier",
+          "turns",
+          "stops",
+          "tapers",
+          "threads",
+          "belt-card",
+          "hand-feed",
+          "speed-diagram",
+          "drilling-card",
+          "measured-report",
+        ].map((sheet) => printOf(small, sheet)),
+        [],
+      );
+      const fronts = bound.pages
+        .slice(0, bound.sections?.[0]?.page)
+        .map((page) => wordsOf({ ...bound, pages: [page] }));
+      expect(fronts.join(" ")).toContain("Anschläge und gleiche Längen");
+      expect(fronts.filter((words) => words.includes(`${say("binder.print")} ${say("binder.keep")}`))).toHaveLength(1);
+    }));
 
   test("its list of handwheels has a column only of what is known of one of them", () => {
     const listed = (wheel: string) =>

@@ -68,7 +68,7 @@ describe("what stands at the head of the pages that name something", () => {
     flow(runs, HEIGHT, { height: 30, over }).map((marks) => seenOn(marks ?? []).map(({ name }) => name));
 
   test("takes its room there, and leaves the other pages whole", () => {
-    expect(headed([run("a", 50), run("b", 50), run("wood", 40), run("c", 30), run("d", 30)])).toEqual([
+    expect(headed([run("a", 50), run("b", 50), run("wood", 40), run("c", 30), run("d", 50)])).toEqual([
       ["a", "b"],
       ["wood", "c"],
       ["d"],
@@ -78,7 +78,7 @@ describe("what stands at the head of the pages that name something", () => {
   });
 
   test("counts for a page that would else be nearly empty", () => {
-    expect(headed([...rows(10), run("wood", 10)])).toEqual([
+    expect(headed([...rows(10), run("wood", 20)])).toEqual([
       ["0", "1", "2", "3", "4", "5", "6", "7", "8", "9"],
       ["wood"],
     ]);
@@ -92,16 +92,34 @@ describe("what stands at the head of the pages that name something", () => {
 });
 
 describe("no page is nearly empty", () => {
-  test("the last page is a quarter full at least, at the cost of the one before it", () => {
+  test("the last page is half full, at the cost of the one before it", () => {
     expect(names(rows(11))).toEqual([
-      ["0", "1", "2", "3", "4", "5", "6", "7"],
-      ["8", "9", "10"],
+      ["0", "1", "2", "3", "4", "5"],
+      ["6", "7", "8", "9", "10"],
     ]);
+  });
+
+  test("what follows a full page is half full, unless that would tear a table or a paragraph", () => {
+    const heading = run("heading", 5).drawing;
+    expect(pages([...rows(10, { gap: 0 }), run("a", 30, { gap: 1 })]).map((page) => page.length)).toEqual([10, 1]);
+    expect(pages(rows(13, { gap: 0.1 })).map((page) => page.length)).toEqual([8, 5]);
+    const tabled = (count: number) =>
+      rows(count).map((row, at) => ({ ...row, ...(at === 0 ? { gap: 1 } : { heading }) }));
+    expect(pages([...tabled(10), run("a", 30, { gap: 1 })]).map((page) => page.length)).toEqual([10, 1]);
+    expect(pages([run("b", 40), ...tabled(9)]).map((page) => page.length)).toEqual([5, 6]);
+  });
+
+  test("of a table no three rows or fewer stand alone at the foot of a page or the head of the next", () => {
+    const heading = run("heading", 5).drawing;
+    const tabled = (count: number) =>
+      rows(count).map((row, at) => ({ ...row, ...(at === 0 ? { gap: 1 } : { heading }) }));
+    expect(pages([run("b", 75), ...tabled(9)]).map((page) => page.length)).toEqual([1, 9]);
+    expect(pages([run("b", 20), ...tabled(10), run("c", 50, { gap: 1 })]).map((page) => page.length)).toEqual([7, 6]);
   });
 
   test("nor is one in the middle, where what follows it wants a page to itself", () => {
     const sheet = pages([...rows(11), run("large", 95)]);
-    expect(sheet.map((page) => page.length)).toEqual([8, 3, 1]);
+    expect(sheet.map((page) => page.length)).toEqual([6, 5, 1]);
   });
 
   test("whatever is on it", () => {
@@ -189,7 +207,7 @@ describe("a list", () => {
   });
 
   test("does not begin with a row or two at the foot of a page, nor does its heading stand there alone", () => {
-    const [first, second] = names([...rows(8), run("heading", 5, { keepWithNext: true }), ...rows(9, { list })]);
+    const [first, second] = names([...rows(8), run("heading", 5, { keepWithNext: true }), ...rows(14, { list })]);
     expect(first).toHaveLength(8);
     expect(second?.[0]).toBe("heading");
   });

@@ -2,6 +2,8 @@ import { describe, expect, test } from "vitest";
 import { chooseSpeed } from "../../src/cutting/choose.js";
 import { cuttingSpeed } from "../../src/cutting/cuttingSpeeds.js";
 import { metresPerMinuteAt } from "../../src/cutting/rates.js";
+import type { Mark } from "../../src/drawing/drawing.js";
+import type { Page } from "../../src/drawing/page.js";
 import { measureSheets } from "../support/measureSheets.js";
 import { pdfOf } from "../support/pdfOf.js";
 import { type LineRead, type PageRead, readPdf } from "../support/readPdf.js";
@@ -174,7 +176,7 @@ work: { materials: [${materials}] }
   });
 });
 
-test("where there is no room to say every speed, those lines are left out and told; and so are bars that would take the diagram", () => {
+test("where there is no room to say every speed, those lines are left out and told", () => {
   const steps = (driver: number, labels: string) =>
     [...labels]
       .map((label, at) => `{ label: "${label}", driver: ${driver + 7 * at}, driven: ${100 - 6 * at} }`)
@@ -200,4 +202,64 @@ paper: { size: A5 }
   const labelled = (many.drive?.speeds ?? []).filter(({ rpm }) => said(rpm.toFixed(0)) > 1).length;
   expect(labelled).toBeGreaterThanOrEqual(lines);
   expect(measureSheets(many, ["speed-diagram"]).faults.filter(({ kind }) => kind !== "page nearly empty")).toEqual([]);
+});
+
+test("a speed whose line is out of sight is told", () => {
+  const words = textsOf(demoFindings(), "speed-diagram");
+  expect(words).toMatch(/Without a line[^:]*: 34, 51 rpm/);
+});
+
+test("on small paper the diagram, its list and what is told below share a page", () => {
+  const { machine, ...rest } = demoFindings();
+  const pages = printOf(
+    { ...rest, machine: { ...machine, paper: { ...machine.paper, size: "A5" } } },
+    "speed-diagram",
+  ).pages;
+  expect(pages).toHaveLength(1);
+});
+
+describe("32 speeds and 20 materials", () => {
+  const materials =
+    "mild steel, free-cutting steel, grey cast iron, tool steel, brass, bronze, stainless steel, aluminium, plastics, acetal, acrylic, rigid PVC, polystyrene, free-cutting stainless steel, nylon, zinc alloy, medium-carbon steel, high-carbon steel, alloy steel, copper";
+  const stage = (name: string, labels: string, driver: number) =>
+    `{ name: ${name}, steps: [${[...labels].map((label, at) => `{ label: "${label}", driver: ${driver + 13 * at}, driven: ${120 - 11 * at} }`).join(", ")}] }`;
+  const many = findingsOf(`name: M
+drive:
+  motor: { speed: 1425 rpm }
+  stages: [${stage("motor belt", "1234", 60)}, ${stage("spindle belt", "ABCD", 55)}, { name: back gear, steps: [{ label: open }, { label: geared, teeth: [[20, 60], [20, 50]] }] }]
+work: { materials: [${materials}], diameters: [3, 6, 10, 16, 25, 40] }
+`);
+  const print = printOf(many, "speed-diagram");
+  const { pages } = print;
+  const wordsOn = (page: Page) => wordsOf({ ...print, pages: [page] });
+  const bars = (marks: readonly Mark[]): number =>
+    marks.reduce((sum, mark) => {
+      if (mark.kind === "group") return sum + bars(mark.marks);
+      return sum + (mark.kind === "path" && mark.fill === "white" ? 1 : 0);
+    }, 0);
+
+  test("are on diagrams with few bars each, on which every material is once", () => {
+    expect(pages.length).toBeGreaterThan(1);
+    const each = pages.map(({ drawing }) => bars(drawing.marks));
+    expect(Math.max(...each)).toBeLessThanOrEqual(8);
+    const words = pages.map((page) => wordsOn(page)).join(" ");
+    for (const material of materials.split(", ")) expect(words).toContain(material);
+    expect(words).not.toContain("…");
+  });
+
+  test("and no speed is said to be left out that is there", () => {
+    for (const page of pages) {
+      const words = wordsOn(page);
+      const [, told = ""] = /Lines left out for want of room: ([\d, ]+) rpm\./.exec(words) ?? [];
+      // In the list, and where it is told.
+      for (const speed of told.split(", ").filter((one) => one !== ""))
+        expect(
+          words
+            .replace(/[,.]/g, "")
+            .split(" ")
+            .filter((word) => word === speed),
+          speed,
+        ).toHaveLength(2);
+    }
+  });
 });

@@ -181,3 +181,15 @@ describe("a wheel whose whole travel is less than one turn", () => {
     expect(JSON.stringify(runs)).toContain("Nothing to show");
   });
 });
+
+describe("what is named", () => {
+  test("what the foot says of start readings names the column that stands there", () => {
+    expect(textsOf(demoFindings(), "turns")).toContain("figures under “dial 0 is”");
+    expect(textsOf(demoFindings(), "start-readings")).toContain("figures under “begins at”");
+  });
+
+  test("the old dial's table that goes on overleaf says again which it is", () => {
+    const [, second] = printOf(demoFindings(), "turns").pages;
+    expect(second && placed(second).map(({ text }) => text)).toContain("The same on the old dial");
+  });
+});

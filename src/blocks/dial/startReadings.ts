@@ -28,7 +28,7 @@ export const startReadingTables = block({ most: 400 }, ({ handwheels, findings, 
         ...kept(paragraph(say("start readings.add"), width, { size: size.text })),
         ...turnList(startReadings(reading.perTurn, travel, settings.most), units, width),
         ...comesRound(finding, units, width),
-        ...rowsInstead(finding, machine, width),
+        ...rowsInstead(finding, machine, say("start readings.begins at"), width),
         ...gearsInstead(finding, machine, width),
       ];
       return goingOn(runs, handwheel.name, width).map((run, place) =>

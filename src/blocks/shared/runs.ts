@@ -31,12 +31,21 @@ export const lowered = (runs: readonly Run[], gap: number): Run[] =>
 export const heading = (words: string, width: number, gap: number, em: number = size.card): Run[] =>
   kept(paragraph(words, width, { size: em, weight: "bold", gap }));
 
-/** Under the words of its first run: each page that they go on to says so at its head. */
+/** A table whose name stands over its rows again on each page that they go on to. */
+export function titledAgain(runs: readonly Run[], name: string, width: number): Run[] {
+  const goesOn = joined(heading(name, width, 0, size.text), width);
+  return runs.map((run) => (run.heading === undefined ? run : { ...run, goesOn }));
+}
+
+/** Under the words of its first run: each page that they go on to says so at its head, over what else stands there. */
 export function goingOn(runs: readonly Run[], name: string, width: number): Run[] {
   const em = width < SMALL ? size.text : size.card;
   const own = joined(paragraph(say("page.goes on", { name }), width, { size: em, weight: "bold" }), width);
   const goesOn = { ...own, height: own.height + 1 };
-  return runs.map((run, index) => (index === 0 ? run : { ...run, goesOn }));
+  return runs.map((run, index) => {
+    if (index === 0) return run;
+    return { ...run, goesOn: run.goesOn ? joined([{ drawing: goesOn }, { drawing: run.goesOn }], width) : goesOn };
+  });
 }
 
 /** A card's width, mm: what goes on there is told small. */

@@ -11,13 +11,14 @@ import { heading, kept } from "./runs.js";
 import { size } from "./style.js";
 import { type Cell, type Column, table } from "./table.js";
 
-/** Rows that would do without start readings, on a wheel whose turn is no round number; nothing for one that needs none. */
-export const rowsInstead = ({ dial }: HandwheelFinding, { units }: Machine, width: number): Run[] =>
-  dial?.chosen.beginsAgain ? paragraph(rowsWords(dial, units), width, { size: size.text, gap: 1.5 }) : [];
+/** Rows that would do without start readings, on a wheel whose turn is no round number; nothing for one that needs none. `column`: over
+ *  the start readings of its sheet. */
+export const rowsInstead = ({ dial }: HandwheelFinding, { units }: Machine, column: string, width: number): Run[] =>
+  dial?.chosen.beginsAgain ? paragraph(rowsWords(dial, units, column), width, { size: size.text, gap: 1.5 }) : [];
 
-function rowsWords({ choices }: DialFinding, units: Units): string {
+function rowsWords({ choices }: DialFinding, units: Units, column: string): string {
   const rows = choices.find(({ closure, rows }) => closure === "rows" && rows > 1);
-  if (rows === undefined) return say("start readings.no rows");
+  if (rows === undefined) return say("start readings.no rows", { column });
   const cost =
     rows.errorPerTurn === 0
       ? say("start readings.rows exact")

@@ -17,34 +17,33 @@ const dashes: readonly (readonly number[] | undefined)[] = [
   [5, 1.5],
 ];
 
-/** Across one band's bar; where there are many they are as narrow as the least letters allow. */
-export const barWidth = (count: number): number => (count <= 5 ? 5.8 : count <= 8 ? 5 : 4.2);
+/** Across one band's bar: two lines of its name. */
+export const barWidth = 5.8;
 
 /** A bar for each material in a column of its own, left of the frame, its name inside it or in the free part of its column (no shade behind it,
  *  which a printer of one ink makes into dots); its edges
  *  go on across the frame in dashes of their own. */
 export function bandMarks(bands: readonly Band[], y: Scale, left: number, frame: Frame): Mark[] {
-  const wide = barWidth(bands.length);
-  const em = wide < 5 ? size.source : size.text;
   return bands.flatMap((band, index): Mark[] => {
     const edge = pen(weight.axis, "black", dashes[index % dashes.length]);
-    const at = left + index * wide;
+    const at = left + index * barWidth;
     const [top, bottom] = [y(band.most), y(band.least)];
     const levels = band.least === band.most ? [top] : [top, bottom];
     return [
       ...levels.map((level) => line({ x: frame.left, y: level }, { x: frame.right, y: level }, edge)),
-      rectangle({ x: at + 0.3, y: top }, wide - 0.6, Math.max(0.4, bottom - top), { pen: objectLine, fill: "white" }),
-      ...nameMarks(at + wide / 2, top, bottom, placed(band.material, top, bottom, frame, em, wide)),
+      rectangle({ x: at + 0.3, y: top }, barWidth - 0.6, Math.max(0.4, bottom - top), {
+        pen: objectLine,
+        fill: "white",
+      }),
+      ...nameMarks(at + barWidth / 2, top, bottom, placed(band.material, top, bottom, frame)),
     ];
   });
 }
 
 /** The names of which only the beginning has room at their bars. */
 export function cutNames(bands: readonly Band[], y: Scale, frame: Frame): string[] {
-  const wide = barWidth(bands.length);
-  const em = wide < 5 ? size.source : size.text;
   return bands.flatMap(({ material, least, most }) =>
-    placed(material, y(most), y(least), frame, em, wide).cut ? [material] : [],
+    placed(material, y(most), y(least), frame).cut ? [material] : [],
   );
 }
 
@@ -58,11 +57,11 @@ type Placed = {
 
 /** Inside the bar where it fits, else in the larger free part of its column, smaller or in two lines; of a name that is longer than
  *  that the beginning. */
-function placed(name: string, top: number, bottom: number, frame: Frame, em: number, wide: number): Placed {
+function placed(name: string, top: number, bottom: number, frame: Frame): Placed {
   const [above, below] = [top - frame.top - 1.5, frame.bottom - bottom - 1.5];
   const where = above >= below ? "above" : "below";
   const room = Math.max(above, below);
-  for (const own of em > size.source ? [em, size.source] : [em]) {
+  for (const own of [size.text, size.source]) {
     const long = textWidth(name, own, "regular");
     if (long + 3 <= bottom - top) return { lines: [name], em: own, where: "inside" };
     if (long <= room) return { lines: [name], em: own, where };
@@ -70,8 +69,7 @@ function placed(name: string, top: number, bottom: number, frame: Frame, em: num
   const small = size.source;
   const widest = (lines: readonly string[]) => largestOf(lines.map((part) => textWidth(part, small, "regular")));
   const [first = "", ...more] = wrapText(name, room, small, "regular");
-  if (more.length === 1 && (1 + LINE) * small <= wide && widest([first, ...more]) <= room)
-    return { lines: [first, ...more], em: small, where };
+  if (more.length === 1 && widest([first, ...more]) <= room) return { lines: [first, ...more], em: small, where };
   const [begun = ""] = wrapText(name, Math.max(1, room - textWidth("…", small, "regular")), small, "regular");
   return { lines: [`${begun.replace(/,$/, "")}…`], em: small, where, cut: true };
 }

@@ -39,27 +39,30 @@ export function speedLines(speeds: readonly SpeedFinding[], limits: Limits): Spe
 /** How far numbers stand out of the frame. */
 export const labelRoom = 4;
 
+/** `share`: cutting speed over diameter × rpm, in the units of the scales. */
+type Scales = { readonly across: Range; readonly up: Range; readonly share: number };
+
+/** The diameters over which a speed's line is in sight; undefined where it is not, or in a corner alone. */
+export function spanOf(rpm: number, { across, up, share }: Scales): Range | undefined {
+  const from = Math.max(across[0], up[0] / (share * rpm));
+  const to = Math.min(across[1], up[1] / (share * rpm));
+  return to > from * 1.02 ? [from, to] : undefined;
+}
+
 /** The lines, and each one's speed at the frame where it leaves it, clear of every line; and those `left` out, since a line that does not
- *  say its speed is none to go by. `share`: cutting speed over diameter × rpm, in the units of the scales; `keep`: the
- *  speed of the line that the example goes by. */
+ *  say its speed is none to go by. `keep`: the speed of the line that the example goes by. */
 export function lineMarks(
   lines: readonly SpeedLine[],
   x: Scale,
   y: Scale,
-  {
-    across,
-    up,
-    share,
-    keep,
-  }: { readonly across: Range; readonly up: Range; readonly share: number; readonly keep: number | undefined },
+  { keep, ...scales }: Scales & { readonly keep: number | undefined },
   frame: Frame,
 ): { readonly marks: readonly Mark[]; readonly left: readonly string[] } {
   const all = lines.flatMap(({ rpm, held }) => {
-    const from = Math.max(across[0], up[0] / (share * rpm));
-    const to = Math.min(across[1], up[1] / (share * rpm));
-    if (!(to > from * 1.02)) return [];
-    const spot = (d: number) => ({ x: x(d), y: y(share * d * rpm) });
-    return [{ words: formatFixed(rpm, 0), rpm, held, from: spot(from), to: spot(to) }];
+    const span = spanOf(rpm, scales);
+    if (span === undefined) return [];
+    const spot = (d: number) => ({ x: x(d), y: y(scales.share * d * rpm) });
+    return [{ words: formatFixed(rpm, 0), rpm, held, from: spot(span[0]), to: spot(span[1]) }];
   });
   const isKept = ({ rpm }: { readonly rpm: number }) => keep !== undefined && Math.abs(rpm / keep - 1) < 1e-3;
   const sideRow = size.text * 1.15;

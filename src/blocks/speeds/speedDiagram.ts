@@ -24,7 +24,7 @@ import { table } from "../shared/table.js";
 import { useHeading } from "../shared/useHeading.js";
 import { bandNotes } from "./bandNotes.js";
 import { type Band, bandMarks, barWidth, cutNames } from "./diagramBands.js";
-import { labelRoom, lineMarks, type SpeedLine, speedLines } from "./diagramLines.js";
+import { labelRoom, lineMarks, type SpeedLine, spanOf, speedLines } from "./diagramLines.js";
 import { around, grid } from "./diagramScales.js";
 
 /** Narrower paper has the list of speeds below the diagram, unless it takes no more than this share of the width. */
@@ -36,8 +36,8 @@ const speedsWide = 16;
 /** Left of the bars: the numbers of the scale and what it is of. */
 const numbersWide = 15;
 
-/** Diameter against cutting speed, both by ratio: a line for every speed, a bar for every material, one example drawn. `leave`: kept
- *  free below it for what follows. */
+/** Diameter against cutting speed, both by ratio: a line for every speed, a bar for every material, one example drawn. More materials
+ *  than one is read with have several, the slow ones first. `leave`: kept free below it for what follows. */
 export const speedDiagram = block(
   { operation: BY_USE as string, leave: 16 },
   ({ findings: plain, settings, use, width, height }): Run[] => {
@@ -48,62 +48,81 @@ export const speedDiagram = block(
     const head = useHeading(machine, use, width);
     const bands = bandsOf(findings, operation);
     const lines = speedLines(drive.speeds, machine.limits);
-    const example = exampleOf(findings, operation, bands);
+    const groups = inGroups(bands, Math.floor((MOST_BARS * width) / barWidth));
+    const drawn = groups.map((some) => drawingOf(findings, operation, lines, some));
+    const shown = new Set(drawn.flatMap(({ inSight }) => inSight));
+    const unseen = lines.filter((line) => !shown.has(line)).map(({ rpm }) => formatFixed(rpm, 0));
     const notes = bandNotes(
       bands.map(({ band }) => band),
       machine.work,
       machine.units,
     );
-    const below = ({ cut, left, further }: Unshown) => [
-      ...paragraph(key, width, { gap: 2 }),
-      ...(cut.length === 0
-        ? []
-        : paragraph(say("speed diagram.in full", { names: cut.join("; ") }), width, { gap: 2 })),
-      ...(left.length === 0
-        ? []
-        : paragraph(say("speed diagram.lines left", { speeds: left.join(", ") }), width, { gap: 2 })),
-      ...(further.length === 0
-        ? []
-        : paragraph(say("speed diagram.materials left", { materials: further.join(", ") }), width, { gap: 2 })),
-      ...(lines.some(({ held }) => held) ? paragraph(say("hand feed.beyond"), width, { gap: 2 }) : []),
-      ...paragraph(say("speed diagram.how to read"), width, { gap: 2 }),
-      ...(example === undefined ? [] : paragraph(example.words, width, { gap: 0.6 })),
-      ...paragraph(notes.join(" "), width, { size: size.source, gap: 1 }),
-    ];
-    const alone = height - heightOf(head) - 2;
-    const drawnWith = (unshown: Unshown) => {
-      const words = heightOf(below(unshown));
-      const { tall, beside, list } = placed(lines, width, alone, alone + 2 - settings.leave - words, words);
-      const plot = { width: beside === 0 ? width : width - beside - 6, height: tall };
-      return { tall, beside, list, ...diagram(findings, operation, lines, bands, example, plot) };
-    };
-    // What is told below takes of the diagram's height, so that there is room for fewer names and lines in it yet.
-    let told: Unshown = { cut: [], left: [], further: [] };
-    let drawn = drawnWith(told);
-    while (countOf(drawn) > countOf(told)) {
-      told = drawn;
-      drawn = drawnWith(told);
-    }
-    const { tall, beside, list, marks: own } = drawn;
-    const marks = beside === 0 ? own : [...own, group({ x: width - beside, y: 0 }, stacked(list))];
-    return [...head, { drawing: { width, height: tall, marks } }, ...(beside === 0 ? list : []), ...below(told)];
+    return drawn.flatMap(({ draw, example, inSight }, at) => {
+      const listed = drawn.length === 1 ? lines : inSight;
+      const last = at === drawn.length - 1;
+      const said = (words: string, names: readonly string[], gap = 2) =>
+        names.length === 0 ? [] : paragraph(words, width, { gap });
+      const below = ({ cut, left }: Unshown) => [
+        ...paragraph(key, width, { gap: 2 }),
+        ...said(say("speed diagram.in full", { names: cut.join("; ") }), cut),
+        ...said(say("speed diagram.lines left", { speeds: left.join(", ") }), left),
+        ...(last ? said(say("speed diagram.out of sight", { speeds: unseen.join(", ") }), unseen) : []),
+        ...(listed.some(({ held }) => held) ? paragraph(say("hand feed.beyond"), width, { gap: 2 }) : []),
+        ...paragraph(say("speed diagram.how to read"), width, { gap: 2 }),
+        ...(example === undefined ? [] : paragraph(example.words, width, { gap: 0.6 })),
+        ...(last ? paragraph(notes.join(" "), width, { size: size.source, gap: 1 }) : []),
+      ];
+      const alone = height - heightOf(head) - 2;
+      const drawnWith = (unshown: Unshown) => {
+        const words = heightOf(below(unshown));
+        const free = last ? settings.leave : 0;
+        const { tall, beside, list } = placed(listed, width, alone, alone + 2 - free - words, words);
+        const plot = { width: beside === 0 ? width : width - beside - 6, height: tall };
+        return { tall, beside, list, ...draw(plot) };
+      };
+      // What is told below takes of the diagram's height, so that there is room for fewer names and lines in it yet.
+      let told: Unshown = { cut: [], left: [] };
+      let made = drawnWith(told);
+      while (countOf(made) > countOf(told)) {
+        told = made;
+        made = drawnWith(told);
+      }
+      const { tall, beside, list, marks: own } = made;
+      const marks = beside === 0 ? own : [...own, group({ x: width - beside, y: 0 }, stacked(list))];
+      const first: Run = { drawing: { width, height: tall, marks }, ...(at > 0 && { startsPage: "always" as const }) };
+      return [...(at === 0 ? head : []), first, ...(beside === 0 ? list : []), ...below(made)];
+    });
   },
   { operation: operationChoices },
 );
 
-/** Names that it shows in part, speeds and materials for which it has no room. */
-type Unshown = {
-  readonly cut: readonly string[];
-  readonly left: readonly string[];
-  readonly further: readonly string[];
-};
-const countOf = ({ cut, left, further }: Unshown): number => cut.length + left.length + further.length;
+/** Names that it shows in part, and speeds for which it has no room. */
+type Unshown = { readonly cut: readonly string[]; readonly left: readonly string[] };
+const countOf = ({ cut, left }: Unshown): number => cut.length + left.length;
 
 /** Of the diagram's width, for the bars. */
 const MOST_BARS = 0.3;
+/** Bars that are still told apart on one diagram. */
+const MOST_TOGETHER = 8;
+
+type Banded = { readonly material: string; readonly band: CuttingSpeed };
+
+/** As they stand in the file where one diagram holds so many; else by speed, evenly over as many diagrams as that takes. */
+function inGroups(bands: readonly Banded[], most: number): (readonly Banded[])[] {
+  const bars = asBars(bands);
+  const diagrams = Math.ceil(bars.length / Math.max(5, Math.min(MOST_TOGETHER, most)));
+  if (diagrams <= 1) return [bands];
+  const middle = ([first]: readonly Banded[]) => (first === undefined ? 0 : first.band.slowest * first.band.most);
+  const sorted = [...bars].sort((a, b) => middle(a) - middle(b));
+  return Array.from({ length: diagrams }, (_, at) =>
+    sorted.slice(Math.round((at * bars.length) / diagrams), Math.round(((at + 1) * bars.length) / diagrams)).flat(),
+  );
+}
 
 /** Lower than this a diagram is not read off, mm. */
 const LOWEST = 52;
+/** So low it is read off, but not well, mm. */
+const LOW = 75;
 
 /** How high the diagram is, and the list beside it, so wide, or below it (0). `alone`, `room`: what the page has for both without the
  *  words below and with them, mm. */
@@ -119,13 +138,17 @@ function placed(
   const narrow = listOf(lines, own, false);
   const mayStandBeside = width >= WIDE || own <= SHARE * width;
   const beside = (tall: number) => ({ tall, beside: own, list: narrow });
-  if (mayStandBeside && room >= LOWEST && heightOf(narrow) <= room) return beside(room);
   const list = listOf(lines, width, true);
   const below = (tall: number) => ({ tall, beside: 0, list });
+  // Of a diagram that is higher than wide the lines would stand too close to say their speeds.
+  const tooNarrow = width < WIDE && width - own < room && room - listHeight(list) >= LOWEST;
+  if (mayStandBeside && !tooNarrow && room >= LOWEST && heightOf(narrow) <= room) return beside(room);
   if (room - listHeight(list) >= LOWEST) return below(room - listHeight(list));
   // Words that fill a page of their own leave this one to diagram and list; of fewer the list keeps them company.
   if (mayStandBeside && words >= OWN_PAGE * alone && heightOf(narrow) <= alone) return beside(alone);
-  return below(Math.max(LOWEST, alone - listHeight(list)));
+  // On low paper list and words have the next page, and the diagram this one.
+  const left = alone - listHeight(list);
+  return below(left < LOW && words + listHeight(list) >= OWN_PAGE * alone ? alone : Math.max(LOWEST, left));
 }
 
 /** Of a page, for words without the list. */
@@ -169,7 +192,7 @@ function stacked(runs: readonly Run[]): Mark[] {
 }
 
 /** Ranges that go by cutting speed, for a diameter in the middle of the file's. */
-function bandsOf(findings: Findings, operation: string): { material: string; band: CuttingSpeed }[] {
+function bandsOf(findings: Findings, operation: string): Banded[] {
   const diameters = diametersFor(operation, findings.machine);
   const { materials } = findings.machine.work;
   const usual = Math.sqrt(smallestOf(diameters) * largestOf(diameters));
@@ -182,17 +205,14 @@ function bandsOf(findings: Findings, operation: string): { material: string; ban
 type Example = { readonly diameter: number; readonly rpm: number; readonly words: string };
 
 /** One way through the diagram: a diameter of the file near the middle whose position lies in the material's band. */
-function exampleOf(
-  findings: Findings,
-  operation: string,
-  bands: readonly { readonly band: CuttingSpeed }[],
-): Example | undefined {
+function exampleOf(findings: Findings, operation: string, bands: readonly Banded[]): Example | undefined {
   const { machine } = findings;
+  const shown = bands.map(({ material }) => material);
   const diameters = [...diametersFor(operation, machine)].sort((a, b) => a - b);
   const middle = (diameters.length - 1) / 2;
   const places = diameters.map((_, index) => index).sort((a, b) => Math.abs(a - middle) - Math.abs(b - middle));
   for (const place of places)
-    for (const material of machine.work.materials) {
+    for (const material of shown) {
       const diameter = diameters[place] as number;
       const choice = speedFor({ operation, material, diameter }, findings);
       if (choice?.verdict !== "in the band" || choice.speed === undefined || choice.rpm === undefined) continue;
@@ -212,67 +232,76 @@ function exampleOf(
   return undefined;
 }
 
-function diagram(
+/** What a diagram of these materials is of, whatever its size. */
+function drawingOf(
   findings: Findings,
   operation: string,
   lines: readonly SpeedLine[],
-  materials: readonly { material: string; band: CuttingSpeed }[],
-  example: Example | undefined,
-  { width, height }: Omit<Drawing, "marks">,
-): { readonly marks: readonly Mark[] } & Unshown {
+  materials: readonly Banded[],
+): {
+  readonly example: Example | undefined;
+  readonly inSight: readonly SpeedLine[];
+  readonly draw: (plot: Omit<Drawing, "marks">) => { readonly marks: readonly Mark[] } & Unshown;
+} {
   const { machine } = findings;
   const speedUnit = cuttingSpeedUnit[machine.units];
-  const all = merged(
-    materials.map(({ material, band }) => ({
-      material: materialName(material),
-      least: band.slowest / speedUnit.metresPerMinute,
-      most: band.most / speedUnit.metresPerMinute,
-    })),
-  );
-  const bands = all.slice(0, Math.max(5, Math.floor((MOST_BARS * width) / barWidth(all.length))));
-  const further = all.slice(bands.length).map(({ material }) => material);
+  const bands = asBars(materials).map((some): Band => {
+    const { slowest, most } = (some[0] as Banded).band;
+    return {
+      material: some.map(({ material }) => materialName(material)).join(", "),
+      least: slowest / speedUnit.metresPerMinute,
+      most: most / speedUnit.metresPerMinute,
+    };
+  });
   const unit = mmPer[machine.units];
   const across = around(
     diametersFor(operation, machine).map((mm) => mm / unit),
     1.25,
   );
   const up = around(bands.length > 0 ? bands.flatMap(({ least, most }) => [least, most]) : [10, 100], 1.25);
-  const bars = bands.length * barWidth(bands.length) + (bands.length > 0 ? 1 : 0);
-  const frame = { left: numbersWide + bars, right: width - labelRoom - 9, top: labelRoom + 4, bottom: height - 11 };
-  const x = scaleLog().domain(across).range([frame.left, frame.right]);
-  const y = scaleLog().domain(up).range([frame.bottom, frame.top]);
   // Cutting speed is π · d · n.
   const share = (unit * Math.PI) / 1000 / speedUnit.metresPerMinute;
-  const middle = (frame.top + frame.bottom) / 2;
-  const diameterWords = say(makesHoles(operation) ? "speed diagram.drill" : "speed diagram.work", {
-    unit: unitName(machine.units),
-  });
-  const ways = lineMarks(lines, x, y, { across, up, share, keep: example?.rpm }, frame);
-  const marks = [
-    group({ x: 0, y: 0 }, grid(x, y, { across, up, inches: machine.units === "in" }, frame, numbersWide), {
-      name: "grid",
-    }),
-    ...bandMarks(bands, y, numbersWide + 0.5, frame),
-    ...ways.marks,
-    ...(example === undefined ? [] : wayThrough(example, x, y, unit, share, frame.bottom)),
-    rectangle({ x: frame.left, y: frame.top }, frame.right - frame.left, frame.bottom - frame.top, { pen: objectLine }),
-    text(
-      diameterWords,
-      { x: (frame.left + frame.right) / 2, y: frame.bottom + 9 },
-      { size: size.text, anchor: "middle", weight: "bold" },
-    ),
-    text(
-      shortened(
-        say("speed diagram.cutting speed", { unit: speedUnit.name }),
-        2 * Math.min(middle, height - middle),
-        size.text,
-        "bold",
+  const scales = { across, up, share };
+  const example = exampleOf(findings, operation, materials);
+  const draw = ({ width, height }: Omit<Drawing, "marks">) => {
+    const bars = bands.length * barWidth + (bands.length > 0 ? 1 : 0);
+    const frame = { left: numbersWide + bars, right: width - labelRoom - 9, top: labelRoom + 4, bottom: height - 11 };
+    const x = scaleLog().domain(across).range([frame.left, frame.right]);
+    const y = scaleLog().domain(up).range([frame.bottom, frame.top]);
+    const middle = (frame.top + frame.bottom) / 2;
+    const diameterWords = say(makesHoles(operation) ? "speed diagram.drill" : "speed diagram.work", {
+      unit: unitName(machine.units),
+    });
+    const ways = lineMarks(lines, x, y, { ...scales, keep: example?.rpm }, frame);
+    const marks = [
+      group({ x: 0, y: 0 }, grid(x, y, { across, up, inches: machine.units === "in" }, frame, numbersWide), {
+        name: "grid",
+      }),
+      ...bandMarks(bands, y, numbersWide + 0.5, frame),
+      ...ways.marks,
+      ...(example === undefined ? [] : wayThrough(example, x, y, unit, share, frame.bottom)),
+      rectangle({ x: frame.left, y: frame.top }, frame.right - frame.left, frame.bottom - frame.top, {
+        pen: objectLine,
+      }),
+      text(
+        diameterWords,
+        { x: (frame.left + frame.right) / 2, y: frame.bottom + 9 },
+        { size: size.text, anchor: "middle", weight: "bold" },
       ),
-      { x: 3, y: middle },
-      { size: size.text, anchor: "middle", weight: "bold", turn: -Math.PI / 2 },
-    ),
-  ];
-  return { marks, cut: cutNames(bands, y, frame), left: ways.left, further };
+      text(
+        shortened(
+          say("speed diagram.cutting speed", { unit: speedUnit.name }),
+          2 * Math.min(middle, height - middle),
+          size.text,
+          "bold",
+        ),
+        { x: 3, y: middle },
+        { size: size.text, anchor: "middle", weight: "bold", turn: -Math.PI / 2 },
+      ),
+    ];
+    return { marks, cut: cutNames(bands, y, frame), left: ways.left };
+  };
+  return { example, inSight: lines.filter(({ rpm }) => spanOf(rpm, scales) !== undefined), draw };
 }
 
 /** Up from the diameter to the line of the speed. */
@@ -299,12 +328,11 @@ function wayThrough(
 }
 
 /** Materials of one and the same band share a bar. */
-function merged(bands: readonly Band[]): Band[] {
-  const found = new Map<string, Band>();
-  for (const band of bands) {
-    const key = `${band.least} ${band.most}`;
-    const known = found.get(key);
-    found.set(key, known === undefined ? band : { ...known, material: `${known.material}, ${band.material}` });
+function asBars(materials: readonly Banded[]): (readonly Banded[])[] {
+  const found = new Map<string, Banded[]>();
+  for (const one of materials) {
+    const key = `${one.band.slowest} ${one.band.most}`;
+    found.set(key, [...(found.get(key) ?? []), one]);
   }
   return [...found.values()];
 }

@@ -7,6 +7,8 @@ import { textWidth, wrapText } from "../../drawing/text.js";
 import type { Use } from "../../findings/uses.js";
 import { unitName } from "../../quantity/format.js";
 import { say } from "../../words/say.js";
+import type { Run } from "../shared/block.js";
+import { together } from "../shared/runs.js";
 import { leading, objectLine, rowLine, size } from "../shared/style.js";
 
 /** Em size of what a student reads, mm. */
@@ -44,21 +46,20 @@ export function ideas(
   return { width, height: y, marks };
 }
 
-/** A numbered heading over its contents. */
-export function panel(title: string, contents: readonly Drawing[], width: number): Drawing {
-  const stacked = stack(contents, width, 1.4);
+/** A numbered heading over its contents, which stay together where a page has the room for them. */
+export function panel(title: string, contents: readonly Drawing[], width: number): Run[] {
   const lines = wrapText(title, width, size.card, "bold");
   const step = size.card * 1.2;
   const below = 4.2 + step * (lines.length - 1) + 1.6;
-  return {
+  const head: Drawing = {
     width,
-    height: below + 2 + stacked.height,
+    height: below,
     marks: [
       ...lines.map((part, row) => text(part, { x: 0, y: 4.2 + row * step }, { size: size.card, weight: "bold" })),
       line({ x: 0, y: below }, { x: width, y: below }, objectLine),
-      group({ x: 0, y: below + 1.8 }, stacked.marks),
     ],
   };
+  return together([{ drawing: head }, ...contents.map((drawing, at) => ({ drawing, gap: at === 0 ? 1.8 : 1.4 }))]);
 }
 
 export function stack(drawings: readonly Drawing[], width: number, gap: number): Drawing {

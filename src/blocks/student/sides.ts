@@ -18,7 +18,7 @@ import { askLines, lostMotionLines, never } from "../../student/words.js";
 import { say, withinSentence } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { unlessNoRoom } from "../shared/noRoom.js";
-import { heightOf } from "../shared/runs.js";
+import { accompanying, heightOf, joined, lowered } from "../shared/runs.js";
 import { objectLine, rowLine, size } from "../shared/style.js";
 import { type Cell, table } from "../shared/table.js";
 import { useHeading } from "../shared/useHeading.js";
@@ -38,8 +38,11 @@ export const studentSide = block({ materials: 4 }, ({ findings, settings, use, w
   const crossed = [nevers.slice(0, half), nevers.slice(half)].map((lines) => ideas(lines, column, "cross"));
   const lower = stack(
     [
-      panel(say("student.panel never"), [beside(crossed[0] as Drawing, crossed[1] as Drawing, width)], width),
-      askPanel(width),
+      joined(
+        panel(say("student.panel never"), [beside(crossed[0] as Drawing, crossed[1] as Drawing, width)], width),
+        width,
+      ),
+      joined(askPanel(width), width),
     ],
     width,
     3,
@@ -48,7 +51,8 @@ export const studentSide = block({ materials: 4 }, ({ findings, settings, use, w
   const upper = [0, 1].map((at) => {
     const grownTo = (grown: number) => {
       const all = panels(findings, use, settings.materials, column, grown);
-      return stack(all.slice(2 * at, 2 * at + 2), column, panelGap);
+      const own = all.slice(2 * at, 2 * at + 2).map((panel) => joined(panel, column));
+      return stack(own, column, panelGap);
     };
     // A table may be too wide for half the page.
     return unlessNoRoom(() => largest(grownTo, ({ height }) => height + panelGap + lower.height <= room));
@@ -59,19 +63,23 @@ export const studentSide = block({ materials: 4 }, ({ findings, settings, use, w
     return [...head, { drawing: { ...side, height: room } }];
   }
   // On small paper one below the other, over as many pages as it takes.
-  const allGrown = (grown: number): Drawing[] => [
+  const allGrown = (grown: number): Run[][] => [
     ...panels(findings, use, settings.materials, width, grown),
+    panel(say("student.panel never"), [ideas(nevers, width, "cross")], width),
     // Whom to ask is no page of its own.
-    stack([panel(say("student.panel never"), [ideas(nevers, width, "cross")], width), askPanel(width)], width, 4),
+    accompanying(askPanel(width)),
   ];
-  const fewest = pagesOf(allGrown(1), room, height);
-  const all = largest(allGrown, (panels) => pagesOf(panels, room, height) <= fewest) ?? allGrown(1);
-  return [...head, ...all.map((drawing): Run => ({ drawing, gap: panelGap }))];
+  const fewest = pagesOf(allGrown(LEAST_GROWN), room, height);
+  const all = largest(allGrown, (panels) => pagesOf(panels, room, height) <= fewest) ?? allGrown(LEAST_GROWN);
+  return [...head, ...all.flatMap((panel) => lowered(panel, panelGap))];
 });
+
+/** Of their usual size, pictures that still are read. */
+const LEAST_GROWN = 0.9;
 
 /** What is made with the largest pictures that are well, of their usual size; undefined where none are. */
 function largest<T>(made: (grown: number) => T, well: (made: T) => boolean): T | undefined {
-  for (const grown of [1.6, 1.45, 1.3, 1.15, 1, 0.9]) {
+  for (const grown of [1.6, 1.45, 1.3, 1.15, 1, LEAST_GROWN]) {
     const tried = made(grown);
     if (well(tried)) return tried;
   }
@@ -79,9 +87,10 @@ function largest<T>(made: (grown: number) => T, well: (made: T) => boolean): T |
 }
 
 /** How many pages panels below one another fill, the first of them with so much room. */
-function pagesOf(panels: readonly Drawing[], first: number, others: number): number {
+function pagesOf(panels: readonly (readonly Run[])[], first: number, others: number): number {
   let [pages, left] = [1, first];
-  for (const { height } of panels) {
+  for (const panel of panels) {
+    const height = heightOf(panel);
     const needed = height + (left === first && pages === 1 ? 0 : panelGap);
     if (needed > left) [pages, left] = [pages + 1, others - height];
     else left -= needed;
@@ -89,7 +98,7 @@ function pagesOf(panels: readonly Drawing[], first: number, others: number): num
   return pages;
 }
 
-const askPanel = (width: number): Drawing =>
+const askPanel = (width: number): Run[] =>
   panel(say("student.panel ask"), [ideas(askLines(), width), blank(say("student.I ask"), width)], width);
 
 function panels(
@@ -98,7 +107,7 @@ function panels(
   materials: number,
   width: number,
   grown: number,
-): [Drawing, Drawing, Drawing, Drawing] {
+): [Run[], Run[], Run[], Run[]] {
   const wheel = wheelToLearnOn(findings.handwheels, use);
   const dial =
     wheel === undefined ? [ideas([say("student.ask how far")], width)] : dialPanel(wheel, findings, width, grown);
@@ -143,7 +152,8 @@ export const studentExercises = block(
     const needed = [title, ...questions, ...(upside ? [answers] : [])].reduce((sum, part) => sum + part.height, 12);
     const between = Math.min(12, (height - needed) / Math.max(1, questions.length));
     // On small paper the exercises go on over the page.
-    if (between < 0) return [{ drawing: title }, ...questions.map((drawing): Run => ({ drawing, gap: 3 })), apart];
+    if (between < 0)
+      return [{ drawing: title, keepWithNext: true }, ...questions.map((drawing): Run => ({ drawing, gap: 3 })), apart];
     const stacked = stack(questions, width, between);
     const side: Run = {
       drawing: {

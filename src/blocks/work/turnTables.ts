@@ -6,7 +6,7 @@ import { inMm } from "../../quantity/length.js";
 import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
-import { goingOn, heading, heightOf, kept, lowered, together } from "../shared/runs.js";
+import { goingOn, heading, heightOf, kept, lowered, titledAgain, together } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { gearsInstead, rowsInstead } from "../shared/withoutStartReadings.js";
 import { correctedTable } from "./corrected.js";
@@ -95,7 +95,7 @@ function wheelRuns(finding: HandwheelFinding, machine: Machine, settings: Settin
   const foreign = shows("distances") && settings.both ? within(other) : [];
   const all = [...new Set([...own, ...round])].sort((a, b) => a - b);
   const part = (words: string, runs: readonly Run[]): Run[] =>
-    runs.length === 0 ? [] : [...heading(words, width, 4, size.text), ...runs];
+    runs.length === 0 ? [] : [...heading(words, width, 4, size.text), ...titledAgain(runs, words, width)];
   const rounds = [
     { distances: round, sizes: { units } },
     { distances: foreign, sizes: { units: other } },
@@ -124,7 +124,7 @@ function wheelRuns(finding: HandwheelFinding, machine: Machine, settings: Settin
     ...part(say("turns.old dial"), oldDialStrip(finding, all, machine, width)),
     ...(three || !turns ? [] : part(say("turns.whole turns"), [...kept(add), ...listed(turns, width)])),
     ...(shows("start readings")
-      ? [...rowsInstead(finding, machine, width), ...gearsInstead(finding, machine, width)]
+      ? [...rowsInstead(finding, machine, say("turns.zero is"), width), ...gearsInstead(finding, machine, width)]
       : []),
     ...correctedTable(finding, all, machine, width),
     ...(low ? together(lowered(about, 1.5)) : []),
