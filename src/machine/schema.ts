@@ -32,6 +32,7 @@ const readings = z.union([
     gauge: optional(length, "Smallest graduation of the gauge"),
     gaugeError: optional(length, "How far the gauge itself may be wrong over its reach, as its maker says"),
     temperature: optional(z.number(), "°C while measuring; lengths are true at 20"),
+    zeroAt: optional(words, "Where the slide stood at turn 0: line on the ways, or slide flush with its end"),
     turns: optional(listOf(turns, MOST.readings), "Handwheel turns at each reading"),
     travel: optional(
       listOf(reading, MOST.readings),

@@ -528,6 +528,7 @@ export type Gaps = {
   "turns.counted": "unit";
   "turns.counted bare": never;
   "turns.begun": "turn";
+  "turns.from turn 0": "distance";
   "turns.on row": "turns" | "figure" | "row";
   "turns.turns alone": "turns";
   "turns.no whole turn, then": "figure" | "unit";
@@ -855,6 +856,7 @@ export type Gaps = {
   "plan.corrected": never;
   "plan.corrected movement": "distance" | "wheel";
   "plan.column starts at turn": never;
+  "plan.column from turn 0": never;
   "plan.column so that it reads": never;
   "plan.column and": never;
   "plan.set by measuring": never;
@@ -1298,6 +1300,7 @@ export type Gaps = {
   "measuring form.gauge": never;
   "measuring form.graduation": never;
   "measuring form.error limit": never;
+  "measuring form.line": never;
   "measuring form.turns": never;
   "measuring form.about": never;
   "measuring form.run": "run";
@@ -1482,6 +1485,8 @@ export type Gaps = {
   "remarks.wild readings": "n" | "wheel";
   "remarks.far from nominal": "times";
   "remarks.readings beyond travel": never;
+  "remarks.turn 0": "where";
+  "remarks.turn 0 not told": never;
   "remarks.whole turns only": never;
   "remarks.lost motion questioned": "turn";
   "remarks.lost motion unknown": never;
@@ -2253,6 +2258,7 @@ const en: Readonly<Record<Key, Text>> = {
   "turns.counted": "Turns + what the dial then reads, {unit}; begun at this turn of the readings. – ends beyond what was measured.",
   "turns.counted bare": "Turns; begun at this turn of the readings. – ends beyond what was measured.",
   "turns.begun": "begun at turn {turn}",
+  "turns.from turn 0": "{distance} from turn 0",
   "turns.on row": "{turns} + {figure}, row {row}",
   "turns.turns alone": "{turns} turns",
   "turns.no whole turn, then": "no whole turn, then the dial reads {figure} {unit}",
@@ -2306,7 +2312,7 @@ const en: Readonly<Record<Key, Text>> = {
   "stops.measure each means": "“?”: whether this slide holds the tolerance was not measured. Measure each part.",
   "stops.beyond means": "Beyond travel: set the stop in two steps or move the work.",
   "stops.corrected": "Corrected over the stretch that was measured: {wheel}",
-  "stops.begun": "from turn {turn} of the readings",
+  "stops.begun": "from turn {turn}",
   "stops.turns and reading": "Turns + what the dial then reads.",
   "stops.between": "between",
   "stops.blocks": "A gauge block or drill shank between stop and slide",
@@ -2580,6 +2586,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.corrected": "Corrected over the stretch that was measured, by the turn of the readings at which the slide starts.",
   "plan.corrected movement": "{distance} by the {wheel}",
   "plan.column starts at turn": "starts at turn",
+  "plan.column from turn 0": "which is from turn 0",
   "plan.column so that it reads": "so that it reads",
   "plan.column and": "and",
   "plan.set by measuring": "set by measuring",
@@ -3000,11 +3007,11 @@ const en: Readonly<Record<Key, Text>> = {
   "measuring form.lost motion": "lost motion",
   "measuring form.step plug": "Plug out. Adjust and oil the slide as it is to be used; lock the others.",
   "measuring form.step take up": "Take up the lost motion: from the very end of the travel, move the slide {enough} or more, one way.",
-  "measuring form.step zero": "Dial on its mark, gauge on 0. It should reach {travel}; if not, move it on with gauge blocks.",
+  "measuring form.step zero": "Dial on its mark, gauge on 0; scribe a line across slide and ways. Gauge short of {travel}: move it on with blocks.",
   "measuring form.step out": "Go one way only: at each mark write down the gauge. Gone too far? Back a whole turn, and come up again.",
   "measuring form.step end": "After the last mark run past the end by {enough} or more.",
   "measuring form.step return": "Come back: write at the same marks, from the bottom row up.",
-  "measuring form.step again": "Run past zero, then all of it again as run 2: it shows whether the slide repeats.",
+  "measuring form.step again": "Run past zero, then again as run 2: it shows whether the slide repeats.",
   "measuring form.handwheel": "Handwheel:",
   "measuring form.one turn": "One turn {turn}.",
   "measuring form.made for": "Travel {travel}, gauge {gauge}.",
@@ -3023,6 +3030,7 @@ const en: Readonly<Record<Key, Text>> = {
   "measuring form.gauge": "Gauge",
   "measuring form.graduation": "reads to",
   "measuring form.error limit": "its error limit",
+  "measuring form.line": "line on the ways",
   "measuring form.turns": "turns",
   "measuring form.about": "about",
   "measuring form.run": "run {run}",
@@ -3207,6 +3215,8 @@ const en: Readonly<Record<Key, Text>> = {
   "remarks.wild readings": {"one":"{wheel}: one reading lies off the others; it counts in the feed and its ± until it is taken again.","other":"{wheel}: {n} readings lie off the others; they count in the feed and its ± until they are taken again."},
   "remarks.far from nominal": "its feed is {times} times what the maker meant",
   "remarks.readings beyond travel": "its readings reach farther than it travels",
+  "remarks.turn 0": "Turn 0 of the readings: {where}. Lay a rule there to see how far from it the slide stands.",
+  "remarks.turn 0 not told": "The file does not say where the slide stood at turn 0 of the readings: without that place, hold to the readings that are not corrected, and their ±.",
   "remarks.whole turns only": "read at whole turns only: an error within the turn was not measured",
   "remarks.lost motion questioned": "lost motion of {turn} of a turn looks wrong: a very loose nut, or the two ways counted from different turns",
   "remarks.lost motion unknown": "lost motion not known: its readings contradict each other",
@@ -3975,6 +3985,7 @@ const de: Readonly<Record<Key, Text>> = {
   "turns.counted": "Umdrehungen + was die Skala dann zeigt, {unit}; begonnen bei dieser Umdrehung der Ablesungen. – endet jenseits des Gemessenen.",
   "turns.counted bare": "Umdrehungen; begonnen bei dieser Umdrehung der Ablesungen. – endet jenseits des Gemessenen.",
   "turns.begun": "begonnen bei {turn}",
+  "turns.from turn 0": "{distance} ab Umdrehung 0",
   "turns.on row": "{turns} + {figure}, Reihe {row}",
   "turns.turns alone": "{turns} Umdrehungen",
   "turns.no whole turn, then": "keine ganze Umdrehung, dann zeigt die Skala {figure} {unit}",
@@ -4028,7 +4039,7 @@ const de: Readonly<Record<Key, Text>> = {
   "stops.measure each means": "„?“: ob dieser Schlitten die Toleranz hält, wurde nicht gemessen. Jedes Teil messen.",
   "stops.beyond means": "Über den Weg hinaus: den Anschlag in zwei Schritten setzen oder das Werkstück umsetzen.",
   "stops.corrected": "Berichtigt über die gemessene Strecke: {wheel}",
-  "stops.begun": "ab Umdrehung {turn} der Ablesungen",
+  "stops.begun": "ab Umdrehung {turn}",
   "stops.turns and reading": "Umdrehungen + was die Skala dann zeigt.",
   "stops.between": "dazwischen",
   "stops.blocks": "Endmaß oder Bohrerschaft zwischen Anschlag und Schlitten",
@@ -4302,6 +4313,7 @@ const de: Readonly<Record<Key, Text>> = {
   "plan.corrected": "Berichtigt über die gemessene Strecke, je nach der Umdrehung der Ablesungen, bei der der Schlitten beginnt.",
   "plan.corrected movement": "{distance} mit {wheel}",
   "plan.column starts at turn": "ab Umdrehung",
+  "plan.column from turn 0": "entfernt von Umdrehung 0",
   "plan.column so that it reads": "bis sie zeigt",
   "plan.column and": "und",
   "plan.set by measuring": "nach Messen",
@@ -4721,12 +4733,12 @@ const de: Readonly<Record<Key, Text>> = {
   "measuring form.gauge stands": "steht fest",
   "measuring form.lost motion": "Umkehrspiel",
   "measuring form.step plug": "Stecker ziehen. Schlitten nachstellen und ölen; die anderen klemmen.",
-  "measuring form.step take up": "Umkehrspiel wegdrehen: vom Ende des Wegs {enough} oder mehr, in einer Richtung.",
-  "measuring form.step zero": "Skala auf ihren Strich, Messuhr auf 0. Sie soll {travel} reichen; sonst mit Endmaßen versetzen.",
+  "measuring form.step take up": "Umkehrspiel wegdrehen: vom Ende des Wegs aus {enough} oder mehr vor.",
+  "measuring form.step zero": "Skala auf ihren Strich, Messuhr auf 0; Schlitten und Führung anreißen. Messuhr kürzer als {travel}: mit Endmaßen versetzen.",
   "measuring form.step out": "Nur in einer Richtung: an jedem Strich ablesen. Zu weit? Eine ganze Umdrehung zurück, neu anfahren.",
   "measuring form.step end": "Nach dem letzten Strich {enough} oder mehr darüber hinaus.",
   "measuring form.step return": "Zurück: an denselben Strichen ablesen, von der untersten Zeile nach oben.",
-  "measuring form.step again": "Über null hinaus, dann alles noch einmal als Lauf 2: er zeigt, ob es sich wiederholt.",
+  "measuring form.step again": "Über null hinaus, dann noch einmal als Lauf 2: er zeigt, ob es sich wiederholt.",
   "measuring form.handwheel": "Handrad:",
   "measuring form.one turn": "Eine Umdrehung {turn}.",
   "measuring form.made for": "Weg {travel}, Messuhr {gauge}.",
@@ -4745,6 +4757,7 @@ const de: Readonly<Record<Key, Text>> = {
   "measuring form.gauge": "Messuhr",
   "measuring form.graduation": "Ablesung auf",
   "measuring form.error limit": "Fehlergrenze",
+  "measuring form.line": "Anriss",
   "measuring form.turns": "Umdr.",
   "measuring form.about": "etwa",
   "measuring form.run": "Lauf {run}",
@@ -4929,6 +4942,8 @@ const de: Readonly<Record<Key, Text>> = {
   "remarks.wild readings": {"one":"{wheel}: eine Ablesung liegt neben den anderen; sie zählt im Weg je Umdrehung und seinem ± mit, bis sie wiederholt ist.","other":"{wheel}: {n} Ablesungen liegen neben den anderen; sie zählen im Weg je Umdrehung und seinem ± mit, bis sie wiederholt sind."},
   "remarks.far from nominal": "der Weg je Umdrehung ist das {times}-Fache des Nennwerts",
   "remarks.readings beyond travel": "die Ablesungen reichen weiter, als der Schlitten fährt",
+  "remarks.turn 0": "Umdrehung 0 der Ablesungen: {where}. Dort einen Maßstab anlegen: er zeigt, wie weit der Schlitten davon steht.",
+  "remarks.turn 0 not told": "Die Datei sagt nicht, wo der Schlitten bei Umdrehung 0 der Ablesungen stand: ohne diese Stelle gelten die unberichtigten Werte und ihr ±.",
   "remarks.whole turns only": "nur bei ganzen Umdrehungen abgelesen: ein Fehler innerhalb der Umdrehung wurde nicht gemessen",
   "remarks.lost motion questioned": "Umkehrspiel von {turn} Umdrehung zweifelhaft: eine sehr lose Mutter, oder Hin- und Rückweg wurden von verschiedenen Umdrehungen gezählt",
   "remarks.lost motion unknown": "Umkehrspiel nicht bekannt: seine Ablesungen widersprechen sich",
