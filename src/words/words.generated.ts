@@ -846,6 +846,8 @@ export type Gaps = {
   "plan.promised length": "size";
   "plan.promised depth": "size";
   "plan.more than the tolerance": never;
+  "plan.worst adds": "touch" | "gauge";
+  "plan.worst adds, depth": "entered";
   "plan.parts alike to": "to";
   "plan.feed by": "wheel" | "count";
   "plan.minutes": "n";
@@ -2576,6 +2578,8 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.promised length": "length {size}",
   "plan.promised depth": "depth {size}",
   "plan.more than the tolerance": "more than the tolerance: measure again before the last cut",
+  "plan.worst adds": "“Comes out” and “alike” add up at the worst: what is in doubt of feed and slide, each reading to a tenth of a division, and by common practice {touch} for each light touch of the tool, {gauge} for a micrometer.",
+  "plan.worst adds, depth": "A depth adds {entered} for the eye that sees the full diameter enter.",
   "plan.parts alike to": "parts alike to {to}",
   "plan.feed by": "Feed by the {wheel}: {count}.",
   "plan.minutes": {"one":"{n} minute","other":"{n} minutes"},
@@ -4303,6 +4307,8 @@ const de: Readonly<Record<Key, Text>> = {
   "plan.promised length": "Länge {size}",
   "plan.promised depth": "Tiefe {size}",
   "plan.more than the tolerance": "mehr als die Toleranz: vor dem letzten Schnitt noch einmal messen",
+  "plan.worst adds": "„Ergibt“ und „untereinander gleich“ zählen im schlechtesten Fall zusammen: was an Weg je Umdrehung und Schlitten unsicher ist, jede Ablesung auf ein Zehntel Teilstrich, dazu nach Werkstattbrauch {touch} je Antasten mit dem Werkzeug, {gauge} für die Messschraube.",
+  "plan.worst adds, depth": "Eine Tiefe dazu {entered} für das Auge, das den vollen Durchmesser eintreten sieht.",
   "plan.parts alike to": "Teile untereinander gleich auf {to}",
   "plan.feed by": "Vorschub mit {wheel}: {count}.",
   "plan.minutes": {"one":"{n} Minute","other":"{n} Minuten"},

@@ -34,6 +34,15 @@ test("a stop: turns × feed is the length again", () => {
   expect(Number(result.value) * (perTurn ?? 0)).toBeCloseTo(length ?? Number.NaN, 9);
 });
 
+test("a stop: how alike parts come says from what, and what is not in it", () => {
+  const again = findingsOf(
+    "name: L\nhandwheels: [{ name: Bed, feed: { readings: { gauge: 0.01, turns: [0, 2, 4, 6, 0, 2, 4, 6], travel: [0, 4, 8.01, 12, 0.01, 4, 8, 12.01] } }, dial: { shape: drum, diameter: 40, width: 9 } }]\nstops: [{ name: end, handwheel: Bed, length: 5 }]\n",
+  );
+  const notes = workingOf(explainStop(again), "end").notes?.join(" ");
+  expect(notes).toMatch(/alike to ± 0\.\d+ mm against the stop \(by the same places read again\)/);
+  expect(notes).toContain("what a touch of the tool or of the stop adds is not in it");
+});
+
 test("a stop on a handwheel without a feed says what is missing", () => {
   const findings = findingsOf(
     "name: L\nhandwheels: [{ name: Bed }]\nstops: [{ name: end, handwheel: Bed, length: 5 }]\n",

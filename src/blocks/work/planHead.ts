@@ -5,11 +5,14 @@ import { textWidth, wrapText } from "../../drawing/text.js";
 import { aimWords } from "../../findings/aimWords.js";
 import { travelWords } from "../../findings/travelWords.js";
 import type { Job } from "../../job/job.js";
+import type { Units } from "../../machine/machine.js";
+import { MEASURED, TOUCHED } from "../../plan/doubt.js";
 import type { Finding } from "../../plan/finding.js";
+import { ENTERED } from "../../plan/holes.js";
 import { isRefused, type Plan } from "../../plan/plan.js";
 import { beforeTheFirstChip, beltSlip } from "../../plan/start.js";
 import { type Show, showIn } from "../../plan/words.js";
-import { capital } from "../../quantity/format.js";
+import { capital, trimmedSize } from "../../quantity/format.js";
 import { say } from "../../words/say.js";
 import { block, type Run, warning } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
@@ -49,6 +52,7 @@ export const planHead = warning(
           })
         : []),
       ...paragraph(howToRead(plan), width, { gap: 1 }),
+      ...worstWords(plan, machine.units).flatMap((words) => paragraph(words, width, { gap: 1 })),
       ...sumRules([...wheels]).flatMap((words) => paragraph(words, width, { gap: 1, weight: "bold" })),
       ...against(plan, width),
       ...(steps.some(({ speed }) => speed?.band.nearest !== undefined)
@@ -159,6 +163,19 @@ function howToRead({ steps, beltChanges }: Plan): string {
       ? [say("plan.set below nothing")]
       : []),
   ].join(" ");
+}
+
+/** What every “comes out” and “alike” of the steps adds up, and what of it was measured by nobody; empty where no step promises. */
+function worstWords({ steps }: Plan, units: Units): string[] {
+  const promised = steps.flatMap(({ sizes }) => sizes.filter(({ doubt }) => doubt !== undefined));
+  if (promised.length === 0) return [];
+  const words = [
+    say("plan.worst adds", { touch: trimmedSize(TOUCHED, units, 3), gauge: trimmedSize(MEASURED[units], units, 3) }),
+    ...(promised.some(({ what }) => what === "depth")
+      ? [say("plan.worst adds, depth", { entered: trimmedSize(ENTERED, units, 3) })]
+      : []),
+  ];
+  return [words.join(" ")];
 }
 
 /** What several steps say alike, by its letter. */
