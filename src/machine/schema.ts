@@ -219,7 +219,7 @@ const work = z.strictObject({
   diameters: optional(listOf(length, MOST.diameters, 1), "Diameters on the speed charts"),
   deepest: optional(
     length,
-    "Deepest cut on the radius that it bears; 1 mm on a light machine, 2 mm on a firm one when left out",
+    "Deepest cut on the radius that it bears; 1 mm (0.04 in) on a light machine, 2 mm (0.08 in) on a firm one when left out",
   ),
   firmness: optional(
     z.enum(["light", "firm"]),
