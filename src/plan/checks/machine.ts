@@ -96,7 +96,7 @@ function holdsTolerance(planned: PlannedStep, job: Job, { machine: { units } }: 
       return [
         takeCare(
           "finer-than-the-slide",
-          say("plan findings.finer than the dial", { tolerance: show(2 * margin), gives: show(2 * doubt, 3) }),
+          say("plan findings.finer than the dial", { tolerance: show(2 * margin, 4), gives: show(2 * doubt, 3) }),
           say("plan findings.finer than the dial remedy"),
         ),
       ];
@@ -107,7 +107,7 @@ function holdsTolerance(planned: PlannedStep, job: Job, { machine: { units } }: 
       return [
         takeCare(
           "finer-than-the-slide",
-          say("plan findings.finer than the slide", { tolerance: show(2 * margin), holds: show(holds, 3) }),
+          say("plan findings.finer than the slide", { tolerance: show(2 * margin, 4), holds: show(holds, 3) }),
           byHandWords(job),
         ),
       ];
@@ -127,7 +127,7 @@ function corrected(
 ): StepFinding[] {
   const off = doubt ?? measuredAtBest(wheel, units);
   if (off <= margin + 1e-9) return [];
-  const sides = { doubt: show(off, 3), margin: show(margin) };
+  const sides = { doubt: show(off, 3), margin: show(margin, 4) };
   return [
     takeCare(
       "finer-than-the-reading",
