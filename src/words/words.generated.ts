@@ -1547,7 +1547,7 @@ export type Gaps = {
   "binder.contents": never;
   "binder.contents by page": never;
   "binder.print": never;
-  "binder.not made": never;
+  "binder.not made": "sheets";
   "binder.keep": never;
   "binder.page": "page";
   "binder.missing turning": "kind";
@@ -2232,7 +2232,7 @@ const en: Readonly<Record<Key, Text>> = {
   "turns.maker": "the maker meant {length}",
   "turns.old dial travel": "1 turn of the old dial shows {length} of travel",
   "turns.old dial diameter": "1 turn of the old dial shows {length} of diameter",
-  "turns.old dial unknown": "what the old dial reads is not given (oldDial:), so it is not corrected",
+  "turns.old dial unknown": "what the old dial reads is not given, so it is not corrected",
   "turns.holds": "± (95 %) holds {parts}.",
   "turns.holds feed": "the feed",
   "turns.holds scatter": "the scatter of a position",
@@ -2578,7 +2578,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.promised length": "length {size}",
   "plan.promised depth": "depth {size}",
   "plan.more than the tolerance": "more than the tolerance: measure again before the last cut",
-  "plan.worst adds": "“Comes out” and “alike” add up at the worst: what is in doubt of feed and slide, each reading to a tenth of a division, and by common practice {touch} for each light touch of the tool, {gauge} for a micrometer.",
+  "plan.worst adds": "“Comes out” and “alike” add up at the worst: what feed and slide may be off by, each reading to a tenth of a division, and by common practice {touch} for each light touch of the tool, {gauge} for a micrometer.",
   "plan.worst adds, depth": "A depth adds {entered} for the eye that sees the full diameter enter.",
   "plan.parts alike to": "parts alike to {to}",
   "plan.feed by": "Feed by the {wheel}: {count}.",
@@ -2664,7 +2664,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.length zeros fresh": "each stands out a little differently: touch its raw end and set the length zero again on every part, or hold it against a stop",
   "plan.bar drawn out": "Bar through the spindle: draw it out by the same length each time, against a block or a stop that is then taken away. Without one {fresh}.",
   "plan.blanks against stop": "Push each blank against the stop in the spindle and close the chuck the same way: the length zeros hold for every part.",
-  "plan.blanks without stop": "Blanks without a stop in the spindle (spindleStop: true): {fresh}.",
+  "plan.blanks without stop": "Blanks without a stop in the spindle: {fresh}.",
   "plan.turned round, stop": "Turned round, set the stop once more; then these length zeros hold for every part as well.",
   "plan.turned round, same": "Turned round, the same holds for the other end.",
   "plan.between centres lengths": "Between centres each part lies as deep as its centre holes are: touch its face and set the length zero again on every part, whatever stop there is.",
@@ -3279,7 +3279,7 @@ const en: Readonly<Record<Key, Text>> = {
   "binder.contents": "Contents",
   "binder.contents by page": "Contents, by binder page",
   "binder.print": "Print at 100 %, never “fit to page”, and lay a steel rule on a page's check bar. Punch upright pages at the left, pages that lie across at the top.",
-  "binder.not made": "Not made, and what is missing in the file",
+  "binder.not made": "Not in this binder: {sheets}.",
   "binder.keep": "A sheet of an older revision than the machine's is waste paper.",
   "binder.page": "binder {page}",
   "binder.missing turning": "it is for turning, and the file says kind: {kind}",
@@ -3961,7 +3961,7 @@ const de: Readonly<Record<Key, Text>> = {
   "turns.maker": "Nennwert {length}",
   "turns.old dial travel": "1 Umdrehung der alten Skala zeigt {length} Weg",
   "turns.old dial diameter": "1 Umdrehung der alten Skala zeigt {length} Durchmesser",
-  "turns.old dial unknown": "was die alte Skala zeigt, ist nicht angegeben (oldDial:); sie wird nicht berichtigt",
+  "turns.old dial unknown": "was die alte Skala zeigt, ist nicht angegeben; sie wird nicht berichtigt",
   "turns.holds": "± (95 %) umfasst {parts}.",
   "turns.holds feed": "den Weg je Umdrehung",
   "turns.holds scatter": "die Streuung einer Stelle",
@@ -4393,7 +4393,7 @@ const de: Readonly<Record<Key, Text>> = {
   "plan.length zeros fresh": "jedes steht etwas anders heraus: an jedem Teil das rohe Ende antasten und die Längen-Null neu setzen, oder gegen einen Anschlag spannen",
   "plan.bar drawn out": "Stange durch die Spindel: jedes Mal um dieselbe Länge herausziehen, gegen einen Klotz oder Anschlag, der dann weggenommen wird. Ohne ihn gilt: {fresh}.",
   "plan.blanks against stop": "Jeden Rohling gegen den Anschlag in der Spindel schieben und das Futter gleich schließen: die Längen-Nullen gelten für alle Teile.",
-  "plan.blanks without stop": "Rohlinge ohne Anschlag in der Spindel (spindleStop: true): {fresh}.",
+  "plan.blanks without stop": "Rohlinge ohne Anschlag in der Spindel: {fresh}.",
   "plan.turned round, stop": "Umgespannt wird der Anschlag einmal neu gestellt; dann gelten auch diese Längen-Nullen für alle Teile.",
   "plan.turned round, same": "Umgespannt gilt dasselbe für das andere Ende.",
   "plan.between centres lengths": "Zwischen Spitzen liegt jedes Teil so tief, wie seine Zentrierbohrungen sind: an jedem Teil die Planfläche antasten und die Längen-Null neu setzen, welchen Anschlag es auch gibt.",
@@ -5008,7 +5008,7 @@ const de: Readonly<Record<Key, Text>> = {
   "binder.contents": "Inhalt",
   "binder.contents by page": "Inhalt nach Mappenseiten",
   "binder.print": "Auf 100 % drucken, nie „an Seite anpassen“, und einen Stahlmaßstab an die Prüfstrecke einer Seite legen. Hochformat links lochen, Querformat oben.",
-  "binder.not made": "Nicht gedruckt, und was dafür in der Datei fehlt",
+  "binder.not made": "Nicht in dieser Mappe: {sheets}.",
   "binder.keep": "Ein Blatt mit älterem Stand als dem der Maschine ist Altpapier.",
   "binder.page": "Mappe {page}",
   "binder.missing turning": "es ist zum Drehen, und in der Datei steht kind: {kind}",

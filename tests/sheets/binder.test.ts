@@ -12,7 +12,7 @@ describe("the binder", () => {
   const findings = demoFindings();
   const sheets = ["turns", "belt-card", "threads", "dial"];
   const prints = sheets.map((sheet) => printOf(findings, sheet));
-  const binder = bind(findings, prints, [{ title: "Plan", why: "no job was given" }]);
+  const binder = bind(findings, prints, [{ title: "Plan" }]);
 
   test("holds a contents page and every page of every sheet, in the order of work, numbered through", async () => {
     expect(binder.pages).toHaveLength(1 + prints.reduce((sum, { pages }) => sum + pages.length, 0));
@@ -29,7 +29,7 @@ describe("the binder", () => {
       expect(texts(0)).toContain(String(page));
       expect(texts(page)).toContain(`binder ${page}`);
     }
-    expect(texts(0).join(" ")).toContain("Plan: no job was given");
+    expect(texts(0).join(" ")).toContain("Not in this binder: Plan.");
     const bookmarks = outline as { title: string; items: { title: string }[] }[];
     expect(bookmarks.map(({ title }) => title)).toEqual(binder.sections?.map(({ title }) => title));
     expect(bookmarks[2]?.items).toHaveLength(binder.sections?.[2]?.pages ?? 0);
@@ -44,7 +44,7 @@ describe("the binder", () => {
         const bound = bind(
           findings,
           pack.split(" ").map((sheet) => printOf(findings, sheet)),
-          [{ title: say("titles.plan"), why: say("binder.missing job") }],
+          [{ title: say("titles.plan") }],
         );
         const [front, second] = bound.pages.map((page) => wordsOf({ ...bound, pages: [page] }));
         for (const key of ["front.speeds", "front.handwheels", "binder.contents by page", "front.cautions"] as const)
@@ -63,6 +63,17 @@ describe("the binder", () => {
   test("a sheet without its data says what is missing", () => {
     const { job: _, ...bare } = findings;
     expect(arrange(bare, template("plan"))).toEqual({ missing: "no job was given: name a job file with --job" });
+  });
+
+  test("its first page names the sheets that are not in it, and tells a class no options and no lines of a file", () => {
+    const bare = findingsOf("name: L\nhandwheels: [{ name: Carriage, feed: 2 mm }]\n");
+    const lacking = sheetNames().flatMap((sheet) => {
+      const made = arrange(bare, template(sheet));
+      return "missing" in made ? [{ title: template(sheet).title }] : [];
+    });
+    const front = wordsOf(bind(bare, [], lacking));
+    expect(front).toContain(`Not in this binder: ${lacking[0]?.title}, `);
+    expect(front).not.toMatch(/ --\w|\w+: \d|\w+: true/);
   });
 
   test("its list of handwheels has a column only of what is known of one of them", () => {
