@@ -896,7 +896,6 @@ export type Gaps = {
   "plan.last hole drawn": never;
   "plan.readings are": never;
   "plan.belt moved sign": never;
-  "plan.set below nothing": never;
   "plan.for several steps": never;
   "plan.see first page": "signs";
   "plan.step of the file": "inFile";
@@ -2564,12 +2563,12 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.from begin": "where the cut begins",
   "plan.from tip": "where the tip touches",
   "plan.wind back": "It goes on by {by} of its {travel}: wind it well back before you touch.",
-  "plan.other diameter written": "Not {size}? Take {size} − measured off what you write down.",
-  "plan.other diameter written, reckoned": "Not {size}? Take ({size} − measured) {times} = ________ {counted} off what you write down.",
-  "plan.other diameter set": "Not {size}? Set {size} − measured instead of 0.",
-  "plan.other diameter set, reckoned": "Not {size}? Set ({size} − measured) {times} = ________ {counted} instead of 0.",
-  "plan.other diameter, turns": "Not {size}? Every count of turns from here is more by (measured − {size}) {times} = ________ {counted}, or less where that is below 0.",
-  "plan.other bore, turns": "Not {size}? Every count of turns back from here is more by ({size} − measured) {times} = ________ {counted}, or less where that is below 0.",
+  "plan.other diameter written": "Not {size}? Measured less: take the difference off what you write down. Measured more: add it.",
+  "plan.other diameter written, reckoned": "Not {size}? The difference {times} = ________ {counted}. Measured less: take it off what you write down. Measured more: add it.",
+  "plan.other diameter set": "Not {size}? Measured less: set the difference instead of 0. Measured more: set the dial that much short of 0.",
+  "plan.other diameter set, reckoned": "Not {size}? The difference {times} = ________ {counted}. Measured less: set it instead of 0. Measured more: set the dial that much short of 0.",
+  "plan.other diameter, turns": "Not {size}? The difference {times} = ________ {counted}. Measured more: every count of turns from here is more by that. Measured less: less.",
+  "plan.other bore, turns": "Not {size}? The difference {times} = ________ {counted}. Measured less: every count of turns back from here is more by that. Measured more: less.",
   "plan.back": "back {turns}",
   "plan.no dial": "no dial",
   "plan.sums on fixed dials": "Dials that cannot be set to 0: at the touch write down what the dial reads (S1, S2 …). For a reading count a whole turn each time the dial comes round to that figure again, then go on to the sum. One whole turn is: {turns}. A sum of more than a turn is read less one turn, one below 0 plus one turn.",
@@ -2628,7 +2627,6 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.last hole drawn": "Of the holes beside each other the last is drawn; every step has its own picture.",
   "plan.readings are": "Large figures: what the dial shows, the one printed for this machine and stuck on before you begin. Turns: whole ones from the zero. A count in feeding is one second, “one and two and”.",
   "plan.belt moved sign": "White on black: the belt is moved before this step, plug out.",
-  "plan.set below nothing": "By a measured diameter: where the figure to set is below 0, set the dial that much short of 0.",
   "plan.for several steps": "For several steps",
   "plan.see first page": "Notes on the first page: {signs}.",
   "plan.step of the file": "step {inFile} of the file",
@@ -4293,12 +4291,12 @@ const de: Readonly<Record<Key, Text>> = {
   "plan.from begin": "dem Beginn des Schnitts",
   "plan.from tip": "dem Antasten der Spitze",
   "plan.wind back": "Der Schlitten fährt {by} von {travel}: vor dem Antasten weit zurückdrehen.",
-  "plan.other diameter written": "Nicht {size}? {size} − gemessen vom Aufgeschriebenen abziehen.",
-  "plan.other diameter written, reckoned": "Nicht {size}? Vom Aufgeschriebenen abziehen: ({size} − gemessen) {times} = ________ {counted}.",
-  "plan.other diameter set": "Nicht {size}? Statt 0 einstellen: {size} − gemessen.",
-  "plan.other diameter set, reckoned": "Nicht {size}? Statt 0 einstellen: ({size} − gemessen) {times} = ________ {counted}.",
-  "plan.other diameter, turns": "Nicht {size}? Ab hier jedes Mal (gemessen − {size}) {times} = ________ {counted} mehr, oder weniger, wenn das unter 0 liegt.",
-  "plan.other bore, turns": "Nicht {size}? Ab hier jedes Mal ({size} − gemessen) {times} = ________ {counted} mehr zurück, oder weniger, wenn das unter 0 liegt.",
+  "plan.other diameter written": "Nicht {size}? Weniger gemessen: den Unterschied vom Aufgeschriebenen abziehen. Mehr gemessen: dazuzählen.",
+  "plan.other diameter written, reckoned": "Nicht {size}? Der Unterschied {times} = ________ {counted}. Weniger gemessen: vom Aufgeschriebenen abziehen. Mehr gemessen: dazuzählen.",
+  "plan.other diameter set": "Nicht {size}? Weniger gemessen: den Unterschied statt 0 einstellen. Mehr gemessen: die Skala um so viel vor 0 stellen.",
+  "plan.other diameter set, reckoned": "Nicht {size}? Der Unterschied {times} = ________ {counted}. Weniger gemessen: das statt 0 einstellen. Mehr gemessen: die Skala um so viel vor 0 stellen.",
+  "plan.other diameter, turns": "Nicht {size}? Der Unterschied {times} = ________ {counted}. Mehr gemessen: ab hier jedes Mal um so viel mehr. Weniger gemessen: weniger.",
+  "plan.other bore, turns": "Nicht {size}? Der Unterschied {times} = ________ {counted}. Weniger gemessen: ab hier jedes Mal zurück um so viel mehr. Mehr gemessen: weniger.",
   "plan.back": "zurück {turns}",
   "plan.no dial": "ohne Skala",
   "plan.sums on fixed dials": "Skalenringe, die sich nicht auf 0 stellen lassen: beim Antasten aufschreiben, was der Ring zeigt (S1, S2 …). Für einen Skalenwert jedes Mal eine ganze Umdrehung zählen, wenn der Ring wieder auf diese Zahl kommt, dann weiter bis zur Summe. Eine ganze Umdrehung ist: {turns}. Von einer Summe über einer Umdrehung eine Umdrehung abziehen, zu einer unter 0 eine dazuzählen.",
@@ -4357,7 +4355,6 @@ const de: Readonly<Record<Key, Text>> = {
   "plan.last hole drawn": "Von den Löchern nebeneinander ist das letzte gezeichnet; jeder Schritt hat sein eigenes Bild.",
   "plan.readings are": "Große Zahlen: was die Skala zeigt, und zwar die für diese Maschine gedruckte, aufgeklebt, bevor es losgeht. Umdr.: ganze, ab der Null. Ein Takt dauert beim Vorschub eine Sekunde: „einundzwanzig, zweiundzwanzig“.",
   "plan.belt moved sign": "Weiß auf schwarz: vor diesem Schritt den Riemen umlegen, Stecker gezogen.",
-  "plan.set below nothing": "Nach gemessenem Durchmesser: Liegt der einzustellende Wert unter 0, die Skala um so viel vor 0 stellen.",
   "plan.for several steps": "Für mehrere Schritte",
   "plan.see first page": "Hinweise auf der ersten Seite: {signs}.",
   "plan.step of the file": "Schritt {inFile} der Datei",

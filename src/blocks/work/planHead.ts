@@ -19,7 +19,7 @@ import { paragraph } from "../shared/paragraph.js";
 import { heading, kept } from "../shared/runs.js";
 import { leading, objectLine, size } from "../shared/style.js";
 import { partDrawing } from "./partDrawing.js";
-import { isFixed, sumRules } from "./planWords.js";
+import { sumRules } from "./planWords.js";
 import { sharedNotes } from "./sharedNotes.js";
 import { thePlan } from "./thePlan.js";
 
@@ -154,16 +154,8 @@ function against(plan: Plan, width: number): Run[] {
 }
 
 /** The signs of a step, once for all of them. */
-function howToRead({ steps, beltChanges }: Plan): string {
-  const zeros = steps.flatMap(({ zeros }) => zeros);
-  return [
-    say("plan.readings are"),
-    ...(beltChanges > 0 ? [say("plan.belt moved sign")] : []),
-    ...(zeros.some(({ wheel, of }) => ["diameter", "bore"].includes(of) && wheel.dial !== undefined && !isFixed(wheel))
-      ? [say("plan.set below nothing")]
-      : []),
-  ].join(" ");
-}
+const howToRead = ({ beltChanges }: Plan): string =>
+  [say("plan.readings are"), ...(beltChanges > 0 ? [say("plan.belt moved sign")] : [])].join(" ");
 
 /** What every “comes out” and “alike” of the steps adds up, and what of it was measured by nobody; empty where no step promises. */
 function worstWords({ steps }: Plan, units: Units): string[] {
