@@ -20,9 +20,9 @@ export function wantedWords({ aim, least, most, words }: Wanted, show: Show): st
     : say("plan.size with limits", { size: asOnPaper(words), least: show(least, LIMITS), most: show(most, LIMITS) });
 }
 
-/** How far a size may be off on its narrower side, mm; undefined where no tolerance was given. */
-export const marginOf = ({ aim, least, most }: PlannedSize): number | undefined =>
-  least === undefined || most === undefined ? undefined : Math.min(aim - least, most - aim);
+/** How far a size may be off either way, mm: what is aimed at lies in the middle. Undefined where no tolerance was given. */
+export const marginOf = ({ least, most }: PlannedSize): number | undefined =>
+  least === undefined || most === undefined ? undefined : (most - least) / 2;
 
 /** A size reached by measuring before the last cut: the gauge, then both readings and the slide over what was left. Where nothing is
  *  left to measure, as one that is fed in to at once. */

@@ -35,8 +35,7 @@ export const USUAL_ENGAGEMENT = 0.75;
 
 /** A hole that leaves more than this is hard on a tap turned by hand. Common practice. */
 export const TIGHT_ENGAGEMENT = 0.8;
-export const isTight = ({ publishedEngagement = 0 }: Pick<Thread, "publishedEngagement">): boolean =>
-  publishedEngagement > TIGHT_ENGAGEMENT + 5e-4;
+export const isTight = (engagement = 0): boolean => engagement > TIGHT_ENGAGEMENT + 5e-4;
 
 /** Hole for a tap, mm: major − engagement · depth · pitch; engagement as a fraction of full depth. */
 export const tappingHole = (

@@ -36,7 +36,7 @@ function working(thread: Thread, units: Units): Working {
     thread.publishedDrill === undefined || thread.publishedEngagement === undefined
       ? []
       : [
-          `the published drill, ${trimmedSize(thread.publishedDrill, units)}${thread.drillName ? ` (${thread.drillName})` : ""}, leaves ${formatFixed(thread.publishedEngagement * 100, 0)} %${isTight(thread) ? `: over ${TIGHT_ENGAGEMENT * 100} % is hard on a tap turned by hand (common practice); rather the hole above` : ""}`,
+          `the published drill, ${trimmedSize(thread.publishedDrill, units)}${thread.drillName ? ` (${thread.drillName})` : ""}, leaves ${formatFixed(thread.publishedEngagement * 100, 0)} %${isTight(thread.publishedEngagement) ? `: over ${TIGHT_ENGAGEMENT * 100} % is hard on a tap turned by hand (common practice); rather the hole above` : ""}`,
         ];
   const reach = units === "mm" ? 10 : inMm(0.5, units);
   return {
