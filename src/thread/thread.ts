@@ -1,3 +1,4 @@
+import type { LengthUnit } from "../quantity/length.js";
 import { pitchOf } from "../quantity/thread.js";
 import { type PublishedThread, type ThreadSystem, threads } from "./data.js";
 
@@ -118,3 +119,7 @@ function complete(row: PublishedThread): Thread {
     fromMemory: row.memory === true,
   };
 }
+
+/** Whether the published drill is in the shop's box: on an inch machine one of millimetres is there for metric threads alone. */
+export const isSold = ({ system, drillName }: Pick<Thread, "system" | "drillName">, units: LengthUnit): boolean =>
+  units === "mm" || drillName !== undefined || system.startsWith("metric");

@@ -9,6 +9,7 @@ import { threadSource } from "../../thread/sources.js";
 import {
   dieBlank,
   engagementOf,
+  isSold,
   isTight,
   type Thread,
   TIGHT_ENGAGEMENT,
@@ -155,10 +156,6 @@ function drilled(thread: Thread, share: number, units: Units): Drilled {
   const engaged = usual && engagementOf(thread, usual.diameter);
   return { ...thread, hole, share, drill: usual?.diameter, stamped: stampedOn(usual?.name ?? ""), engaged };
 }
-
-/** Whether the published drill is in the shop's box: on an inch machine one of millimetres is there for metric threads alone. */
-const isSold = ({ system, drillName }: Thread, units: Units): boolean =>
-  units === "mm" || drillName !== undefined || system.startsWith("metric");
 
 function seriesOf(rows: readonly Drilled[], depth: number, units: Units): Series {
   const { system, share } = rows[0] as Drilled;
