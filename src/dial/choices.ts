@@ -8,7 +8,7 @@ import { type DivisionValue, divisionValues, inUnit, leadingDigits, namedDivisio
 import type { DialChoice } from "./finding.js";
 import { blurs } from "./legibility.js";
 import { FARTHEST_TOLD, LEAST_SPACING, penalty, ROWS_SHARE_OF_DOUBT, USUAL_TRAVEL, WIDEST_SPACING } from "./penalty.js";
-import { readingOf } from "./reading.js";
+import { readingOf, withinATurn } from "./reading.js";
 import { divisionLabel, remarksOn } from "./remarks.js";
 import { bandWidth, spacing } from "./strip.js";
 
@@ -163,7 +163,8 @@ function choose(
     beginsAgain,
   };
   // Where the slide is at its end before the dial is, nobody counts turns or reads the short division.
-  const onceRound = blank.travel !== undefined && blank.travel <= blank.feed.perTurn + 1e-9;
+  const { travel, feed } = blank;
+  const onceRound = withinATurn({ perTurn: feed.perTurn, ...(travel !== undefined && { overTravel: travel }) });
   const shortGap = beginsAgain ? { shortGap: spacing(blank.stripLength, blank.turn, division.leftOver) } : {};
   const against = penalty({
     ...facts,

@@ -23,7 +23,7 @@ export function readingOf(
 }
 
 /** Whether the whole travel is less than a turn, so that there are none to count. */
-export const withinATurn = (reading: Reading | undefined): boolean =>
+export const withinATurn = (reading: Pick<Reading, "perTurn" | "overTravel"> | undefined): boolean =>
   reading?.overTravel !== undefined && reading.overTravel < reading.perTurn * (1 - 1e-9);
 
 /** Where each whole turn of a dial that begins again at zero stands: add it to what the dial shows. Up to `travel` as the dial

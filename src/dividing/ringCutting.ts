@@ -61,7 +61,7 @@ export function positionsOf(move: Move, count: number): Move[] {
 export const readingError = (crankTurns: number, ratio: number, turn: number): number => (crankTurns / ratio) * turn;
 
 /** Exactly the same movement written in lowest terms: "10/23 of a turn". */
-export const turnsWritten = (ratio: number, divisions: number): string => {
+export const movementWritten = (ratio: number, divisions: number): string => {
   const { numerator, denominator } = fraction(ratio, divisions);
   return denominator === 1
     ? String(numerator)

@@ -1,5 +1,5 @@
 import { missingGlyphs } from "../drawing/text.js";
-import type { Machine } from "../machine/machine.js";
+import type { Machine, Readings } from "../machine/machine.js";
 import type { Path, Remark } from "../machine/problem.js";
 
 /** Words of the file with letters that the font of the sheets lacks: an empty box would stand in their place. */
@@ -8,7 +8,11 @@ export const missingLetters = (machine: Machine): Remark[] => inValue(machine, [
 function inValue(value: unknown, path: Path): Remark[] {
   if (typeof value === "string") return inWords(value, path);
   if (typeof value !== "object" || value === null) return [];
-  if (path.at(-1) === "feed") return []; // no words, but perhaps a million readings
+  if (path.at(-1) === "feed") {
+    // Perhaps a million readings, and words at one place alone.
+    const { zeroAt } = value as Partial<Readings>;
+    return zeroAt === undefined ? [] : inWords(zeroAt, [...path, "readings", "zeroAt"]);
+  }
   return Object.entries(value).flatMap(([key, inner]) =>
     inValue(inner, [...path, Array.isArray(value) ? Number(key) : key]),
   );

@@ -45,6 +45,7 @@ function ofReadings({ handwheel, feed, study }: HandwheelFinding, index: number,
   const { alongTravel, oncePerTurn } = study.shape;
   const { fit } = feed ?? {};
   // Of a feed that is not told no curve is either: the slip makes one.
+  const placeUnknown = handwheel.feed?.from === "readings" && handwheel.feed.zeroAt === undefined;
   const stopped = study.miscounted ?? study.jump;
   return [
     ...(fit && fit.degreesOfFreedom < 1
@@ -100,7 +101,7 @@ function ofReadings({ handwheel, feed, study }: HandwheelFinding, index: number,
             "uneven-travel",
             [...path, "travel"],
             `the feed of "${handwheel.name}" is not the same along the travel: ${zoneWords(alongTravel.found, units)}`,
-            "one dial serves all of it only on average: the sheets hold the difference in their doubt, turns and plan have corrected distances, measured-report each zone",
+            `one dial serves all of it only on average: the sheets hold the difference in their doubt, turns and plan have corrected distances, measured-report each zone${placeUnknown ? "; say with zeroAt: where the slide stood at turn 0, or nobody finds the place where these begin" : ""}`,
           ),
         ]
       : []),

@@ -20,7 +20,7 @@ export function returnRemarks(name: string, { back }: FeedStudy, path: Path, uni
           warn(
             "miscounted",
             [miscounted.index],
-            `on the way back ${plural(Math.abs(miscounted.turns), "turn")} too ${miscounted.turns > 0 ? "many" : "few"} seem to have been made between this reading and the one before (${name})`,
+            `on the way back ${plural(Math.abs(miscounted.turns), "turn")} too ${miscounted.turns > 0 ? "many" : "few"} ${Math.abs(miscounted.turns) === 1 ? "seems" : "seem"} to have been made between this reading and the one before (${name})`,
             "take the return readings again; lost motion is told from all of them",
           ),
         ]

@@ -1,5 +1,6 @@
 import type { DialFinding } from "../dial/finding.js";
 import { readsPerTurn, type Setting } from "../dial/setting.js";
+import type { Units } from "../machine/machine.js";
 import { formatFixed, placesOf, unitName } from "../quantity/format.js";
 import { mmPer } from "../quantity/length.js";
 import { say } from "../words/say.js";
@@ -14,6 +15,9 @@ export function figureUnit({ dial }: Pick<HandwheelFinding, "dial">): string {
   if (dial === undefined) return "";
   return dial.labelUnit?.startsWith("1 = ") ? dial.labelUnit.replace("1 =", "×") : unitName(dial.chosen.unit);
 }
+
+/** What is read at a wheel: the unit of its dial, or of the file where it has none. */
+export const unitsAt = ({ dial }: Pick<HandwheelFinding, "dial">, units: Units): Units => dial?.chosen.unit ?? units;
 
 /** What the dial shows at a setting, as it is printed on it; undefined without a dial. `outwards`: the wheel is turned backwards. */
 export function shownAt(wheel: HandwheelFinding, setting: Setting, outwards = false): Shown | undefined {

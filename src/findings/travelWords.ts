@@ -103,3 +103,13 @@ export function startsOver(finding: HandwheelFinding, back = false): number[] {
     ),
   ];
 }
+
+/** Where turn 0 of the readings is, from which it is told where on the slide corrected distances begin. */
+export function zeroWords({ handwheel: { feed } }: HandwheelFinding): string {
+  const where = feed?.from === "readings" ? feed.zeroAt : undefined;
+  return where === undefined ? say("remarks.turn 0 not told") : say("remarks.turn 0", { where });
+}
+
+/** How far the slide has gone from turn 0 of its readings to another of them, as a rule laid to it tells. */
+export const fromZero = ({ feed }: HandwheelFinding, turn: number, units: Units): string =>
+  formatLength(turn * (feed?.perTurn ?? 0), units, units === "mm" ? 1 : 2);

@@ -8,7 +8,6 @@ import { closest } from "../machine/closest.js";
 import type { OwnCuttingSpeed, Units, Work } from "../machine/machine.js";
 import type { Remark } from "../machine/problem.js";
 import { trimmed } from "../quantity/format.js";
-import { MM_PER_FOOT } from "../quantity/length.js";
 
 /** Tools and operations that the cutting-speed data does not know. */
 export function workRemarks(work: Work, units: Units): Remark[] {
@@ -40,24 +39,33 @@ export function workRemarks(work: Work, units: Units): Remark[] {
           },
         ],
   );
-  return [...tool, ...unknown, ...own.flatMap(tooFast), ...own.flatMap((row, index) => unlikely(row, index, units))];
+  return [
+    ...tool,
+    ...unknown,
+    ...own.flatMap((row, index) => tooFast(row, index, units)),
+    ...own.flatMap((row, index) => unlikely(row, index, units)),
+  ];
 }
 
 /** Above the speed at which chips of that material are the likelier to burn. */
-function tooFast({ material, fastest }: OwnCuttingSpeed, index: number): Remark[] {
+function tooFast({ material, fastest }: OwnCuttingSpeed, index: number, units: Units): Remark[] {
   const hazard = hazardOf(material);
   if (hazard?.fastest === undefined || fastest <= hazard.fastest * (1 + 1e-9)) return [];
-  const limit = `${trimmed(hazard.fastest, 0)} m/min (${trimmed((hazard.fastest * 1000) / MM_PER_FOOT, 0)} ft/min)`;
+  const limit = speedWords(hazard.fastest, units, 0);
   return [
     {
       severity: "warning",
       code: "may-burn",
       path: ["work", "cuttingSpeeds", index, "speed"],
-      what: `${JSON.stringify(material)} is cut at up to ${trimmed(fastest, 0)} m/min, and above ${limit} its chips are the likelier to catch fire`,
+      what: `${JSON.stringify(material)} is cut at up to ${speedWords(fastest, units, 0)}, and above ${limit} its chips are the likelier to catch fire`,
       remedy: `${limit} is taken as its most; mind the unit`,
     },
   ];
 }
+
+/** In the unit of the file's reader. */
+const speedWords = (speed: number, units: Units, places: number): string =>
+  `${trimmed(speed / cuttingSpeedUnit[units].metresPerMinute, places)} ${cuttingSpeedUnit[units].name}`;
 
 /** Own speeds as many times those that are published, or as much less, are the other unit's more often than a trial's. Own
  *  choice: a foot is 0.3048 m. */
@@ -75,9 +83,8 @@ function unlikely(
   if (published === undefined || published.rpm) return [];
   const times = Math.sqrt((slowest * fastest) / (published.slowest * published.fastest));
   if (times < UNLIKELY && times > 1 / UNLIKELY) return [];
-  const { name, metresPerMinute } = cuttingSpeedUnit[units];
   const range = (from: number, to: number) =>
-    `${trimmed(from / metresPerMinute, 1)} to ${trimmed(to / metresPerMinute, 1)} ${name}`;
+    `${trimmed(from / cuttingSpeedUnit[units].metresPerMinute, 1)} to ${speedWords(to, units, 1)}`;
   return [
     {
       severity: "warning",

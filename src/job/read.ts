@@ -5,7 +5,7 @@ import type { LengthText } from "../machine/fields.js";
 import type { Path, Problem, Remark } from "../machine/problem.js";
 import { asGiven, writtenAs } from "../machine/written.js";
 import { type DrillName, drillNameIn } from "../quantity/drill.js";
-import { inMm } from "../quantity/length.js";
+import { inMm, roundIn } from "../quantity/length.js";
 import { type Bar, isHoleStep, type Job } from "./job.js";
 import { withPilots } from "./pilots.js";
 import { type JobFile, jobFile } from "./schema.js";
@@ -33,7 +33,7 @@ export function readJob(text: string): JobReading {
 }
 
 /** Tools keep so far from what turns with the work, mm. Common practice. */
-const usualClear = 2;
+const usualClear = roundIn(2, 0.08);
 
 function assemble(file: JobFile, report: (remark: Remark) => void): Job {
   const units = file.units ?? "mm";
@@ -71,7 +71,7 @@ function assemble(file: JobFile, report: (remark: Remark) => void): Job {
       `"${file.steps[turning]?.do}" is done on a bar, and the job does not say what bar`,
       "add bar: { diameter: 16, out: 45 }, its diameter and how far it stands out of the chuck",
     );
-  const context = { bar, mm, said, error };
+  const context = { bar, units, mm, said, error };
   const steps = file.steps.map((raw, index) => readStep(raw, ["steps", index], context));
 
   function readBar({ diameter, out, supported, held, length, bore }: NonNullable<JobFile["bar"]>): Bar {
@@ -117,7 +117,7 @@ function assemble(file: JobFile, report: (remark: Remark) => void): Job {
     ...(bar && { bar }),
     parts: file.parts ?? 1,
     batch: file.batch ?? "part",
-    clear: file.clear ? mm(file.clear) : usualClear,
+    clear: file.clear ? mm(file.clear) : usualClear[units],
     spindleStop: file.spindleStop ?? false,
     steps: withPilots(steps, units),
   };

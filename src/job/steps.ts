@@ -1,7 +1,9 @@
 import { closest } from "../machine/closest.js";
 import type { LengthText } from "../machine/fields.js";
+import type { Units } from "../machine/machine.js";
 import type { Path } from "../machine/problem.js";
 import { fitDeviations, isHoleFit, KNOWN_FITS } from "../part/fits.js";
+import { roundIn } from "../quantity/length.js";
 import { halfAngleOfRatio } from "../taper/ratio.js";
 import { halfAngle } from "../taper/taper.js";
 import { threads } from "../thread/data.js";
@@ -13,6 +15,7 @@ import { type RawStep, type StepKey, stepKeys } from "./stepKeys.js";
 /** What reading a step takes from the whole file. */
 export type StepContext = {
   readonly bar: Bar | undefined;
+  readonly units: Units;
   mm(length: LengthText): number;
   /** A size in the file's own words. */
   said(size: number): string;
@@ -26,12 +29,12 @@ const named: Partial<Record<StepKey, string>> = {
   out: "free length",
 };
 
-export const usualCut = 0.5;
-export const usualFinish = 0.1;
+const usualCut = roundIn(0.5, 0.02);
+const usualFinish = roundIn(0.1, 0.004);
 
 /** Reads one step; where it is faulty, something of its kind stands in, since the file is refused in any case. */
 export function readStep(raw: RawStep, path: Path, context: StepContext): JobStep {
-  const { bar, mm, said, error } = context;
+  const { bar, units, mm, said, error } = context;
   const { needs, may } = stepKeys[raw.do];
   for (const key of needs)
     if (raw[key] === undefined)
@@ -40,8 +43,8 @@ export function readStep(raw: RawStep, path: Path, context: StepContext): JobSte
     if (key !== "do" && raw[key] !== undefined && !needs.includes(key) && !may.includes(key))
       error([...path, key], "not-here", `"${raw.do}" has no ${key}`, `it takes ${[...needs, ...may].join(", ")}`);
   const lengthOf = (key: LengthKey, usual = 1) => (raw[key] === undefined ? usual : mm(raw[key]));
-  const cut = lengthOf("cut", usualCut);
-  const finish = lengthOf("finish", usualFinish);
+  const cut = lengthOf("cut", usualCut[units]);
+  const finish = lengthOf("finish", usualFinish[units]);
   const at = lengthOf("at", 0);
   if (at < 0 && [...needs, ...may].includes("at"))
     error(

@@ -249,12 +249,13 @@ function assembleReadings(raw: RawReadings, path: Path, context: Context): Readi
         ? `if it is in Fahrenheit, write ${trimmed(((temperature - 32) * 5) / 9, 0)}`
         : "give degrees Celsius, from -20 to 60",
     );
-  const gauge = {
+  const told = {
     ...(about.gauge && { gauge: mm(about.gauge) }),
     ...(about.gaugeError && { gaugeError: mm(about.gaugeError) }),
     ...(about.temperature !== undefined && { temperature: about.temperature }),
+    ...(about.zeroAt && { zeroAt: about.zeroAt }),
   };
-  return sound ? { ...gauge, ...read, ...(units === "in" && { unit: MM_PER_INCH }) } : undefined;
+  return sound ? { ...told, ...read, ...(units === "in" && { unit: MM_PER_INCH }) } : undefined;
 }
 
 /** Whole numbers alone look like decimals that their commas cut in two. */

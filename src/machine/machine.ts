@@ -216,6 +216,8 @@ export type Readings = {
   readonly gaugeError?: number;
   /** °C while measuring. */
   readonly temperature?: number;
+  /** Where the slide stood at turn 0, in the user's words. */
+  readonly zeroAt?: string;
   readonly turns: readonly number[];
   /** The place of each in the file's lists, where some of those were left empty. */
   readonly places?: readonly number[];

@@ -32,6 +32,7 @@ const readings = z.union([
     gauge: optional(length, "Smallest graduation of the gauge"),
     gaugeError: optional(length, "How far the gauge itself may be wrong over its reach, as its maker says"),
     temperature: optional(z.number(), "°C while measuring; lengths are true at 20"),
+    zeroAt: optional(words, "Where the slide stood at turn 0: line on the ways, or slide flush with its end"),
     turns: optional(listOf(turns, MOST.readings), "Handwheel turns at each reading"),
     travel: optional(
       listOf(reading, MOST.readings),
@@ -218,7 +219,7 @@ const work = z.strictObject({
   diameters: optional(listOf(length, MOST.diameters, 1), "Diameters on the speed charts"),
   deepest: optional(
     length,
-    "Deepest cut on the radius that it bears; 1 mm on a light machine, 2 mm on a firm one when left out",
+    "Deepest cut on the radius that it bears; 1 mm (0.04 in) on a light machine, 2 mm (0.08 in) on a firm one when left out",
   ),
   firmness: optional(
     z.enum(["light", "firm"]),

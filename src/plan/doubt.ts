@@ -2,13 +2,13 @@ import { boundOver } from "../feed/doubtOver.js";
 import type { HandwheelFinding } from "../findings/findings.js";
 import { farthestTold, tenthOfDivision } from "../findings/settings.js";
 import type { Units } from "../machine/machine.js";
-import { inMm } from "../quantity/length.js";
+import { roundIn } from "../quantity/length.js";
 
 /** A light touch with the tool is felt to this, mm, either way. Common practice. */
 export const TOUCHED = 0.03;
 
 /** A micrometer read by hand is right to this, mm, either way. Common practice. */
-export const MEASURED = { mm: 0.01, in: inMm(0.0005, "in") } as const;
+export const MEASURED = roundIn(0.01, 0.0005);
 
 /** By how much a slide may be off after so much travel, mm, half-width: doubt of the feed at 95 %, both readings to a tenth of a
  *  division, worn or wavy travel and what each end strays by, all added, since parts must fit at the worst. Undefined where

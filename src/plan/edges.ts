@@ -1,6 +1,7 @@
 import { largestDrill } from "../findings/uses.js";
 import type { JobStep } from "../job/job.js";
 import { boreOver, outsideOver } from "../part/workpiece.js";
+import { roundIn } from "../quantity/length.js";
 import { say } from "../words/say.js";
 import { begun, fedStep, type Making, placeAlong, type Step } from "./making.js";
 import type { Zero } from "./zero.js";
@@ -9,7 +10,7 @@ import type { Zero } from "./zero.js";
 const LARGEST_COUNTERSINK = 13;
 
 /** A broken edge wider than this, mm, is cut in several goes: the whole slant is in the metal at once. Common practice. */
-const WIDE_EDGE = 0.5;
+const WIDE_EDGE = roundIn(0.5, 0.02);
 
 export function chamfered(making: Making<Extract<JobStep, { do: "chamfer" }>>): Step {
   const { stage, step, wheels, show } = making;
@@ -23,7 +24,7 @@ export function chamfered(making: Making<Extract<JobStep, { do: "chamfer" }>>): 
   const { fed, chips } = fedStep(making, { operation: bore ? "countersinking" : "turning", diameter }, wheel);
   const sense = to > step.at + 1e-9 ? 1 : -1;
   const zero: Zero | undefined = wheel && { wheel, of: "corner", at: step.at };
-  const goes = Math.max(1, Math.ceil(step.size / WIDE_EDGE - 1e-9));
+  const goes = Math.max(1, Math.ceil(step.size / WIDE_EDGE[making.job.units] - 1e-9));
   const edge = step.at === 0 ? say("plan.edge at the end") : say("plan.edge at", { at: show(step.at) });
   return {
     made: {

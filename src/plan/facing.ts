@@ -1,6 +1,7 @@
 import { onDial } from "../findings/onDial.js";
 import type { JobStep } from "../job/job.js";
 import { endsOf, outsideOver } from "../part/workpiece.js";
+import { roundIn } from "../quantity/length.js";
 import { say } from "../words/say.js";
 import { lastCut } from "./chips.js";
 import { atMost, MEASURED } from "./doubt.js";
@@ -12,7 +13,7 @@ import { knife } from "./toolPost.js";
 import type { Zero } from "./zero.js";
 
 /** Cuts of a face leave this much for the last, mm. Common practice. */
-const lastFacingCut = 0.1;
+const lastFacingCut = roundIn(0.1, 0.004);
 
 export function faced(making: Making<Extract<JobStep, { do: "face" }>>): Step {
   const { stage, step, wheels, job, show } = making;
@@ -31,7 +32,7 @@ export function faced(making: Making<Extract<JobStep, { do: "face" }>>): Step {
   const diameter = step.diameter ?? outsideOver(before, start, to);
   const { fed, chips } = fedStep(making, { operation: "facing", diameter, fed: "finishing" }, across);
   const cuts = { from: start - (zero?.at ?? start), to: to - (zero?.at ?? start), cut: step.cut };
-  const made = passes({ ...cuts, finish: lastCut(lastFacingCut, job), spring: false }, facing);
+  const made = passes({ ...cuts, finish: lastCut(lastFacingCut[job.units], job), spring: false }, facing);
   // With the slide of the depth locked where it stands, the other's zero is this face.
   const lengths: Zero | undefined = parted && along ? { wheel: along, of: "end", at: to } : zero;
   const held = parted ? bench.along : undefined;

@@ -5,19 +5,24 @@ import { say } from "../words/say.js";
 import { alike, atMost, MEASURED, TOUCHED } from "./doubt.js";
 import type { Making } from "./making.js";
 import type { PlannedSize, SizedPass } from "./plannedStep.js";
+import type { Show } from "./words.js";
 import type { Zero } from "./zero.js";
 
+/** Places of a millimetre: a limit that follows from a fit has as many as its table in millimetres, and one more in inches would be
+ *  what nobody measures. */
+const LIMITS = 4;
+
 /** "12 h7 (11.982 to 12)": as the drawing has it, and the limits. */
-export function wantedWords({ aim, least, most, words }: Wanted, show: (mm: number) => string): string {
+export function wantedWords({ aim, least, most, words }: Wanted, show: Show): string {
   if (least === undefined || most === undefined) return show(aim);
   return words === undefined
     ? show(aim)
-    : say("plan.size with limits", { size: asOnPaper(words), least: show(least), most: show(most) });
+    : say("plan.size with limits", { size: asOnPaper(words), least: show(least, LIMITS), most: show(most, LIMITS) });
 }
 
-/** How far a size may be off on its narrower side, mm; undefined where no tolerance was given. */
-export const marginOf = ({ aim, least, most }: PlannedSize): number | undefined =>
-  least === undefined || most === undefined ? undefined : Math.min(aim - least, most - aim);
+/** How far a size may be off either way, mm: what is aimed at lies in the middle. Undefined where no tolerance was given. */
+export const marginOf = ({ least, most }: PlannedSize): number | undefined =>
+  least === undefined || most === undefined ? undefined : (most - least) / 2;
 
 /** A size reached by measuring before the last cut: the gauge, then both readings and the slide over what was left. Where nothing is
  *  left to measure, as one that is fed in to at once. */

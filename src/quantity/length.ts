@@ -48,3 +48,9 @@ export function inMm(value: number, unit: LengthUnit): number {
 export function fromMm(mm: number, unit: LengthUnit): number {
   return mm / mmPer[unit];
 }
+
+/** A usual length, mm, in round figures of whichever unit is worked in: nobody sets 0.0394 in. */
+export const roundIn = (mm: number, inches: number): Readonly<Record<LengthUnit, number>> => ({
+  mm,
+  in: inMm(inches, "in"),
+});

@@ -37,13 +37,8 @@ export const placeInBinder = (sheet: string): number => {
   return place < 0 ? order.length : place;
 };
 
-/** Every sheet in one print: contents first, then the sheets, each page numbered through. `absent`: sheets that could not be made,
- *  and what is missing in the file. */
-export function bind(
-  findings: Findings,
-  prints: readonly Print[],
-  absent: readonly { title: string; why: string }[],
-): Print {
+/** Every sheet in one print: contents first, then the sheets, each page numbered through. `absent`: sheets that could not be made. */
+export function bind(findings: Findings, prints: readonly Print[], absent: readonly { title: string }[]): Print {
   const { machine } = findings;
   const sorted = [...prints]
     .filter(({ outlines, uncorrected }) => !outlines && !uncorrected)

@@ -21,12 +21,12 @@ import { type Box, frameOn } from "./margins.js";
 const between = 8;
 
 /** What stands in front of a binder: the speeds, the handwheels, where every sheet is, how to print it, and the cautions in full. `front`: how many
- *  pages it takes itself. `absent`: sheets that could not be made, and what is missing in the file. */
+ *  pages it takes itself. `absent`: sheets that could not be made. */
 export function frontPages(
   findings: Findings,
   sections: readonly Section[],
   front: number,
-  absent: readonly { title: string; why: string }[],
+  absent: readonly { title: string }[],
 ): Page[] {
   const { machine } = findings;
   const paper = paperSize(machine.paper.size, "portrait");
@@ -87,13 +87,11 @@ export function frontPages(
   );
 }
 
-/** Small, since it is for whoever keeps the file. */
-function notMade(absent: readonly { title: string; why: string }[], width: number): Run[] {
+/** Small, and without the reasons: what to write in the file is said to whoever prints, not to a class. */
+function notMade(absent: readonly { title: string }[], width: number): Run[] {
   if (absent.length === 0) return [];
-  const lines = absent.flatMap(({ title, why }) =>
-    paragraph(`${title}: ${why}.`, width, { size: size.source, gap: 0.5 }),
-  );
-  return [...paragraph(say("binder.not made"), width, { size: size.text, weight: "bold", gap: 2 }), ...lines];
+  const sheets = absent.map(({ title }) => title).join(", ");
+  return paragraph(say("binder.not made", { sheets }), width, { size: size.source, gap: 2 });
 }
 
 /** A title, in two lines where it is long, and its page, with dots between to lead the eye. */

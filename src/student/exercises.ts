@@ -6,7 +6,7 @@ import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import { choiceDoubt } from "../findings/limits.js";
 import { drillingWheel, isAcross, wheelFor, wheelToLearnOn } from "../findings/roles.js";
 import { doubtToRead, settingToRead } from "../findings/settings.js";
-import { shownAt } from "../findings/settingWords.js";
+import { shownAt, unitsAt } from "../findings/settingWords.js";
 import { sizeWords } from "../findings/sizeName.js";
 import { speedFor } from "../findings/speedChoice.js";
 import type { Use } from "../findings/uses.js";
@@ -56,7 +56,7 @@ const shownTo = (units: Units): number => inMm(0.5 * 10 ** -placesShown(units), 
 function dialExercises(wheel: HandwheelFinding, use: Use, { machine }: Findings, throws: Dice): Exercise[] {
   const { handwheel, reading, dial } = wheel;
   if (reading === undefined) return [];
-  const { units } = machine;
+  const units = unitsAt(wheel, machine.units);
   const show = (mm: number, places = placesShown(units)) => formatLength(mm, units, places);
   // Nothing is asked that the slide cannot do: turns of its whole travel.
   const farthest = (handwheel.travel ?? Number.POSITIVE_INFINITY) / (reading.perTurn / reading.factor) + 1e-9;
@@ -71,7 +71,7 @@ function dialExercises(wheel: HandwheelFinding, use: Use, { machine }: Findings,
   const whole: Exercise = {
     question: turns < 1 ? say("student.turn half", asked) : say("student.turn whole", { n: turns, ...asked }),
     answer: show(moved),
-    wanted: wantedLength(moved, Math.min(toldTo, reading.perTurn / 4), { of: "turn", worth: reading.perTurn }),
+    wanted: wantedLength(moved, units, Math.min(toldTo, reading.perTurn / 4), { of: "turn", worth: reading.perTurn }),
   };
   const wholes = Math.max(turns, 0.5) <= farthest ? [whole] : [];
   if (dial === undefined) return wholes;
@@ -101,7 +101,7 @@ function dialExercises(wheel: HandwheelFinding, use: Use, { machine }: Findings,
       lines: read,
       dial,
       wanted: {
-        ...wantedLength(read * worth, shownTo(units), { of: "line", worth }),
+        ...wantedLength(read * worth, units, shownTo(units), { of: "line", worth }),
         shownBy: { wheel: handwheel.name, turns: read * division },
       },
     },
@@ -151,7 +151,7 @@ function settingAnswer(wheel: HandwheelFinding, setting: Setting): string {
 
 function lengthExercise(wheel: HandwheelFinding, { machine }: Findings, throws: Dice): Exercise[] {
   const { handwheel } = wheel;
-  const { units } = machine;
+  const units = unitsAt(wheel, machine.units);
   const length = inMm(throws.whole(4, 12) / (units === "mm" ? 1 : 32), units);
   const setting = settingToRead(wheel, length);
   if (setting === undefined) return [];
@@ -181,7 +181,7 @@ const trimmedLength = (mm: number, units: Units): string => `${trimmed(fromMm(mm
 function depthExercise(wheel: HandwheelFinding, { machine }: Findings, throws: Dice): Exercise[] {
   const { feed, handwheel } = wheel;
   if (feed === undefined) return [];
-  const { units } = machine;
+  const units = unitsAt(wheel, machine.units);
   const deepest = handwheel.travel ?? 4 * feed.perTurn;
   const step = inMm(units === "mm" ? 1 : 1 / 16, units);
   const most = Math.min(Math.floor(deepest / step), 30);

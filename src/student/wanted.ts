@@ -3,7 +3,7 @@ import { nearlySame } from "../drive/alike.js";
 import type { SpeedFinding } from "../drive/finding.js";
 import type { HandwheelFinding } from "../findings/findings.js";
 import { choiceDoubt, heldByLimit } from "../findings/limits.js";
-import type { Limits } from "../machine/machine.js";
+import type { Limits, Units } from "../machine/machine.js";
 
 /** What a right answer to an exercise comes to: a wheel turned to a place, a number, or a position of the belt. */
 export type Wanted = WantedSetting | WantedNumber | WantedPosition;
@@ -20,11 +20,12 @@ export type WantedSetting = {
   readonly from: number;
 };
 
-/** A length is in mm. */
+/** A length is in mm; `units`: in which it is asked for. */
 export type WantedNumber = {
   readonly by: "number";
   readonly of: "length" | "lines" | "turns";
   readonly value: number;
+  readonly units?: Units;
   readonly within: number;
   /** What is counted to come to it, so that an answer can be told to be one of them off. */
   readonly step?: Step;
@@ -41,8 +42,8 @@ export type WantedPosition = {
   readonly positions: readonly { readonly name: string; readonly rpm: number }[];
 };
 
-export const wantedLength = (value: number, within: number, step: Step): WantedNumber => ({
-  ...{ by: "number", of: "length", value, step },
+export const wantedLength = (value: number, units: Units, within: number, step: Step): WantedNumber => ({
+  ...{ by: "number", of: "length", value, units, step },
   // An answer that was rounded as it is printed is on the very edge.
   within: within * (1 + 1e-6),
 });

@@ -1,3 +1,4 @@
+import type { LengthUnit } from "../quantity/length.js";
 import { pitchOf } from "../quantity/thread.js";
 import { type PublishedThread, type ThreadSystem, threads } from "./data.js";
 
@@ -35,8 +36,7 @@ export const USUAL_ENGAGEMENT = 0.75;
 
 /** A hole that leaves more than this is hard on a tap turned by hand. Common practice. */
 export const TIGHT_ENGAGEMENT = 0.8;
-export const isTight = ({ publishedEngagement = 0 }: Pick<Thread, "publishedEngagement">): boolean =>
-  publishedEngagement > TIGHT_ENGAGEMENT + 5e-4;
+export const isTight = (engagement = 0): boolean => engagement > TIGHT_ENGAGEMENT + 5e-4;
 
 /** Hole for a tap, mm: major − engagement · depth · pitch; engagement as a fraction of full depth. */
 export const tappingHole = (
@@ -122,3 +122,7 @@ function complete(row: PublishedThread): Thread {
     fromMemory: row.memory === true,
   };
 }
+
+/** Whether the published drill is in the shop's box: on an inch machine one of millimetres is there for metric threads alone. */
+export const isSold = ({ system, drillName }: Pick<Thread, "system" | "drillName">, units: LengthUnit): boolean =>
+  units === "mm" || drillName !== undefined || system.startsWith("metric");

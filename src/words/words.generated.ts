@@ -536,6 +536,7 @@ export type Gaps = {
   "turns.counted": "unit";
   "turns.counted bare": never;
   "turns.begun": "turn";
+  "turns.from turn 0": "distance";
   "turns.on row": "turns" | "figure" | "row";
   "turns.turns alone": "turns";
   "turns.no whole turn, then": "figure" | "unit";
@@ -853,6 +854,8 @@ export type Gaps = {
   "plan.promised length": "size";
   "plan.promised depth": "size";
   "plan.more than the tolerance": never;
+  "plan.worst adds": "touch" | "gauge";
+  "plan.worst adds, depth": "entered";
   "plan.parts alike to": "to";
   "plan.feed by": "wheel" | "count";
   "plan.minutes": "n";
@@ -863,6 +866,7 @@ export type Gaps = {
   "plan.corrected": never;
   "plan.corrected movement": "distance" | "wheel";
   "plan.column starts at turn": never;
+  "plan.column from turn 0": never;
   "plan.column so that it reads": never;
   "plan.column and": never;
   "plan.set by measuring": never;
@@ -900,7 +904,6 @@ export type Gaps = {
   "plan.last hole drawn": never;
   "plan.readings are": never;
   "plan.belt moved sign": never;
-  "plan.set below nothing": never;
   "plan.for several steps": never;
   "plan.see first page": "signs";
   "plan.step of the file": "inFile";
@@ -1306,6 +1309,7 @@ export type Gaps = {
   "measuring form.gauge": never;
   "measuring form.graduation": never;
   "measuring form.error limit": never;
+  "measuring form.line": never;
   "measuring form.turns": never;
   "measuring form.about": never;
   "measuring form.run": "run";
@@ -1490,6 +1494,8 @@ export type Gaps = {
   "remarks.wild readings": "n" | "wheel";
   "remarks.far from nominal": "times";
   "remarks.readings beyond travel": never;
+  "remarks.turn 0": "where";
+  "remarks.turn 0 not told": never;
   "remarks.whole turns only": never;
   "remarks.lost motion questioned": "turn";
   "remarks.lost motion unknown": never;
@@ -1548,7 +1554,7 @@ export type Gaps = {
   "binder.contents": never;
   "binder.contents by page": never;
   "binder.print": never;
-  "binder.not made": never;
+  "binder.not made": "sheets";
   "binder.keep": never;
   "binder.page": "page";
   "binder.missing turning": "kind";
@@ -2242,7 +2248,7 @@ const en: Readonly<Record<Key, Text>> = {
   "turns.maker": "the maker meant {length}",
   "turns.old dial travel": "1 turn of the old dial shows {length} of travel",
   "turns.old dial diameter": "1 turn of the old dial shows {length} of diameter",
-  "turns.old dial unknown": "what the old dial reads is not given (oldDial:), so it is not corrected",
+  "turns.old dial unknown": "what the old dial reads is not given, so it is not corrected",
   "turns.holds": "± (95 %) holds {parts}.",
   "turns.holds feed": "the feed",
   "turns.holds scatter": "the scatter of a position",
@@ -2270,6 +2276,7 @@ const en: Readonly<Record<Key, Text>> = {
   "turns.counted": "Turns + what the dial then reads, {unit}; begun at this turn of the readings. – ends beyond what was measured.",
   "turns.counted bare": "Turns; begun at this turn of the readings. – ends beyond what was measured.",
   "turns.begun": "begun at turn {turn}",
+  "turns.from turn 0": "{distance} from turn 0",
   "turns.on row": "{turns} + {figure}, row {row}",
   "turns.turns alone": "{turns} turns",
   "turns.no whole turn, then": "no whole turn, then the dial reads {figure} {unit}",
@@ -2323,7 +2330,7 @@ const en: Readonly<Record<Key, Text>> = {
   "stops.measure each means": "“?”: whether this slide holds the tolerance was not measured. Measure each part.",
   "stops.beyond means": "Beyond travel: set the stop in two steps or move the work.",
   "stops.corrected": "Corrected over the stretch that was measured: {wheel}",
-  "stops.begun": "from turn {turn} of the readings",
+  "stops.begun": "from turn {turn}",
   "stops.turns and reading": "Turns + what the dial then reads.",
   "stops.between": "between",
   "stops.blocks": "A gauge block or drill shank between stop and slide",
@@ -2573,12 +2580,12 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.from begin": "where the cut begins",
   "plan.from tip": "where the tip touches",
   "plan.wind back": "It goes on by {by} of its {travel}: wind it well back before you touch.",
-  "plan.other diameter written": "Not {size}? Take {size} − measured off what you write down.",
-  "plan.other diameter written, reckoned": "Not {size}? Take ({size} − measured) {times} = ________ {counted} off what you write down.",
-  "plan.other diameter set": "Not {size}? Set {size} − measured instead of 0.",
-  "plan.other diameter set, reckoned": "Not {size}? Set ({size} − measured) {times} = ________ {counted} instead of 0.",
-  "plan.other diameter, turns": "Not {size}? Every count of turns from here is more by (measured − {size}) {times} = ________ {counted}, or less where that is below 0.",
-  "plan.other bore, turns": "Not {size}? Every count of turns back from here is more by ({size} − measured) {times} = ________ {counted}, or less where that is below 0.",
+  "plan.other diameter written": "Not {size}? Measured less: take the difference off what you write down. Measured more: add it.",
+  "plan.other diameter written, reckoned": "Not {size}? The difference {times} = ________ {counted}. Measured less: take it off what you write down. Measured more: add it.",
+  "plan.other diameter set": "Not {size}? Measured less: set the difference instead of 0. Measured more: set the dial that much short of 0.",
+  "plan.other diameter set, reckoned": "Not {size}? The difference {times} = ________ {counted}. Measured less: set it instead of 0. Measured more: set the dial that much short of 0.",
+  "plan.other diameter, turns": "Not {size}? The difference {times} = ________ {counted}. Measured more: every count of turns from here is more by that. Measured less: less.",
+  "plan.other bore, turns": "Not {size}? The difference {times} = ________ {counted}. Measured less: every count of turns back from here is more by that. Measured more: less.",
   "plan.back": "back {turns}",
   "plan.no dial": "no dial",
   "plan.sums on fixed dials": "Dials that cannot be set to 0: at the touch write down what the dial reads (S1, S2 …). For a reading count a whole turn each time the dial comes round to that figure again, then go on to the sum. One whole turn is: {turns}. A sum of more than a turn is read less one turn, one below 0 plus one turn.",
@@ -2587,6 +2594,8 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.promised length": "length {size}",
   "plan.promised depth": "depth {size}",
   "plan.more than the tolerance": "more than the tolerance: measure again before the last cut",
+  "plan.worst adds": "“Comes out” and “alike” add up at the worst: what feed and slide may be off by, each reading to a tenth of a division, and by common practice {touch} for each light touch of the tool, {gauge} for a micrometer.",
+  "plan.worst adds, depth": "A depth adds {entered} for the eye that sees the full diameter enter.",
   "plan.parts alike to": "parts alike to {to}",
   "plan.feed by": "Feed by the {wheel}: {count}.",
   "plan.minutes": {"one":"{n} minute","other":"{n} minutes"},
@@ -2597,6 +2606,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.corrected": "Corrected over the stretch that was measured, by the turn of the readings at which the slide starts.",
   "plan.corrected movement": "{distance} by the {wheel}",
   "plan.column starts at turn": "starts at turn",
+  "plan.column from turn 0": "which is from turn 0",
   "plan.column so that it reads": "so that it reads",
   "plan.column and": "and",
   "plan.set by measuring": "set by measuring",
@@ -2634,7 +2644,6 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.last hole drawn": "Of the holes beside each other the last is drawn; every step has its own picture.",
   "plan.readings are": "Large figures: what the dial shows, the one printed for this machine and stuck on before you begin. Turns: whole ones from the zero. A count in feeding is one second, “one and two and”.",
   "plan.belt moved sign": "White on black: the belt is moved before this step, plug out.",
-  "plan.set below nothing": "By a measured diameter: where the figure to set is below 0, set the dial that much short of 0.",
   "plan.for several steps": "For several steps",
   "plan.see first page": "Notes on the first page: {signs}.",
   "plan.step of the file": "step {inFile} of the file",
@@ -2670,7 +2679,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.length zeros fresh": "each stands out a little differently: touch its raw end and set the length zero again on every part, or hold it against a stop",
   "plan.bar drawn out": "Bar through the spindle: draw it out by the same length each time, against a block or a stop that is then taken away. Without one {fresh}.",
   "plan.blanks against stop": "Push each blank against the stop in the spindle and close the chuck the same way: the length zeros hold for every part.",
-  "plan.blanks without stop": "Blanks without a stop in the spindle (spindleStop: true): {fresh}.",
+  "plan.blanks without stop": "Blanks without a stop in the spindle: {fresh}.",
   "plan.turned round, stop": "Turned round, set the stop once more; then these length zeros hold for every part as well.",
   "plan.turned round, same": "Turned round, the same holds for the other end.",
   "plan.between centres lengths": "Between centres each part lies as deep as its centre holes are: touch its face and set the length zero again on every part, whatever stop there is.",
@@ -3017,11 +3026,11 @@ const en: Readonly<Record<Key, Text>> = {
   "measuring form.lost motion": "lost motion",
   "measuring form.step plug": "Plug out. Adjust and oil the slide as it is to be used; lock the others.",
   "measuring form.step take up": "Take up the lost motion: from the very end of the travel, move the slide {enough} or more, one way.",
-  "measuring form.step zero": "Dial on its mark, gauge on 0. It should reach {travel}; if not, move it on with gauge blocks.",
+  "measuring form.step zero": "Dial on its mark, gauge on 0; scribe a line across slide and ways. Gauge short of {travel}: move it on with blocks.",
   "measuring form.step out": "Go one way only: at each mark write down the gauge. Gone too far? Back a whole turn, and come up again.",
   "measuring form.step end": "After the last mark run past the end by {enough} or more.",
   "measuring form.step return": "Come back: write at the same marks, from the bottom row up.",
-  "measuring form.step again": "Run past zero, then all of it again as run 2: it shows whether the slide repeats.",
+  "measuring form.step again": "Run past zero, then again as run 2: it shows whether the slide repeats.",
   "measuring form.handwheel": "Handwheel:",
   "measuring form.one turn": "One turn {turn}.",
   "measuring form.made for": "Travel {travel}, gauge {gauge}.",
@@ -3040,6 +3049,7 @@ const en: Readonly<Record<Key, Text>> = {
   "measuring form.gauge": "Gauge",
   "measuring form.graduation": "reads to",
   "measuring form.error limit": "its error limit",
+  "measuring form.line": "line on the ways",
   "measuring form.turns": "turns",
   "measuring form.about": "about",
   "measuring form.run": "run {run}",
@@ -3224,6 +3234,8 @@ const en: Readonly<Record<Key, Text>> = {
   "remarks.wild readings": {"one":"{wheel}: one reading lies off the others; it counts in the feed and its ± until it is taken again.","other":"{wheel}: {n} readings lie off the others; they count in the feed and its ± until they are taken again."},
   "remarks.far from nominal": "its feed is {times} times what the maker meant",
   "remarks.readings beyond travel": "its readings reach farther than it travels",
+  "remarks.turn 0": "Turn 0 of the readings: {where}. Lay a rule there to see how far from it the slide stands.",
+  "remarks.turn 0 not told": "The file does not say where the slide stood at turn 0 of the readings: without that place, hold to the readings that are not corrected, and their ±.",
   "remarks.whole turns only": "read at whole turns only: an error within the turn was not measured",
   "remarks.lost motion questioned": "lost motion of {turn} of a turn looks wrong: a very loose nut, or the two ways counted from different turns",
   "remarks.lost motion unknown": "lost motion not known: its readings contradict each other",
@@ -3282,7 +3294,7 @@ const en: Readonly<Record<Key, Text>> = {
   "binder.contents": "Contents",
   "binder.contents by page": "Contents, by binder page",
   "binder.print": "Print at 100 %, never “fit to page”, and lay a steel rule on a page's check bar. Punch upright pages at the left, pages that lie across at the top.",
-  "binder.not made": "Not made, and what is missing in the file",
+  "binder.not made": "Not in this binder: {sheets}.",
   "binder.keep": "A sheet of an older revision than the machine's is waste paper.",
   "binder.page": "binder {page}",
   "binder.missing turning": "it is for turning, and the file says kind: {kind}",
@@ -3973,7 +3985,7 @@ const de: Readonly<Record<Key, Text>> = {
   "turns.maker": "Nennwert {length}",
   "turns.old dial travel": "1 Umdrehung der alten Skala zeigt {length} Weg",
   "turns.old dial diameter": "1 Umdrehung der alten Skala zeigt {length} Durchmesser",
-  "turns.old dial unknown": "was die alte Skala zeigt, ist nicht angegeben (oldDial:); sie wird nicht berichtigt",
+  "turns.old dial unknown": "was die alte Skala zeigt, ist nicht angegeben; sie wird nicht berichtigt",
   "turns.holds": "± (95 %) umfasst {parts}.",
   "turns.holds feed": "den Weg je Umdrehung",
   "turns.holds scatter": "die Streuung einer Stelle",
@@ -4001,6 +4013,7 @@ const de: Readonly<Record<Key, Text>> = {
   "turns.counted": "Umdrehungen + was die Skala dann zeigt, {unit}; begonnen bei dieser Umdrehung der Ablesungen. – endet jenseits des Gemessenen.",
   "turns.counted bare": "Umdrehungen; begonnen bei dieser Umdrehung der Ablesungen. – endet jenseits des Gemessenen.",
   "turns.begun": "begonnen bei {turn}",
+  "turns.from turn 0": "{distance} ab Umdrehung 0",
   "turns.on row": "{turns} + {figure}, Reihe {row}",
   "turns.turns alone": "{turns} Umdrehungen",
   "turns.no whole turn, then": "keine ganze Umdrehung, dann zeigt die Skala {figure} {unit}",
@@ -4054,7 +4067,7 @@ const de: Readonly<Record<Key, Text>> = {
   "stops.measure each means": "„?“: ob dieser Schlitten die Toleranz hält, wurde nicht gemessen. Jedes Teil messen.",
   "stops.beyond means": "Über den Weg hinaus: den Anschlag in zwei Schritten setzen oder das Werkstück umsetzen.",
   "stops.corrected": "Berichtigt über die gemessene Strecke: {wheel}",
-  "stops.begun": "ab Umdrehung {turn} der Ablesungen",
+  "stops.begun": "ab Umdrehung {turn}",
   "stops.turns and reading": "Umdrehungen + was die Skala dann zeigt.",
   "stops.between": "dazwischen",
   "stops.blocks": "Endmaß oder Bohrerschaft zwischen Anschlag und Schlitten",
@@ -4304,12 +4317,12 @@ const de: Readonly<Record<Key, Text>> = {
   "plan.from begin": "dem Beginn des Schnitts",
   "plan.from tip": "dem Antasten der Spitze",
   "plan.wind back": "Der Schlitten fährt {by} von {travel}: vor dem Antasten weit zurückdrehen.",
-  "plan.other diameter written": "Nicht {size}? {size} − gemessen vom Aufgeschriebenen abziehen.",
-  "plan.other diameter written, reckoned": "Nicht {size}? Vom Aufgeschriebenen abziehen: ({size} − gemessen) {times} = ________ {counted}.",
-  "plan.other diameter set": "Nicht {size}? Statt 0 einstellen: {size} − gemessen.",
-  "plan.other diameter set, reckoned": "Nicht {size}? Statt 0 einstellen: ({size} − gemessen) {times} = ________ {counted}.",
-  "plan.other diameter, turns": "Nicht {size}? Ab hier jedes Mal (gemessen − {size}) {times} = ________ {counted} mehr, oder weniger, wenn das unter 0 liegt.",
-  "plan.other bore, turns": "Nicht {size}? Ab hier jedes Mal ({size} − gemessen) {times} = ________ {counted} mehr zurück, oder weniger, wenn das unter 0 liegt.",
+  "plan.other diameter written": "Nicht {size}? Weniger gemessen: den Unterschied vom Aufgeschriebenen abziehen. Mehr gemessen: dazuzählen.",
+  "plan.other diameter written, reckoned": "Nicht {size}? Der Unterschied {times} = ________ {counted}. Weniger gemessen: vom Aufgeschriebenen abziehen. Mehr gemessen: dazuzählen.",
+  "plan.other diameter set": "Nicht {size}? Weniger gemessen: den Unterschied statt 0 einstellen. Mehr gemessen: die Skala um so viel vor 0 stellen.",
+  "plan.other diameter set, reckoned": "Nicht {size}? Der Unterschied {times} = ________ {counted}. Weniger gemessen: das statt 0 einstellen. Mehr gemessen: die Skala um so viel vor 0 stellen.",
+  "plan.other diameter, turns": "Nicht {size}? Der Unterschied {times} = ________ {counted}. Mehr gemessen: ab hier jedes Mal um so viel mehr. Weniger gemessen: weniger.",
+  "plan.other bore, turns": "Nicht {size}? Der Unterschied {times} = ________ {counted}. Weniger gemessen: ab hier jedes Mal zurück um so viel mehr. Mehr gemessen: weniger.",
   "plan.back": "zurück {turns}",
   "plan.no dial": "ohne Skala",
   "plan.sums on fixed dials": "Skalenringe, die sich nicht auf 0 stellen lassen: beim Antasten aufschreiben, was der Ring zeigt (S1, S2 …). Für einen Skalenwert jedes Mal eine ganze Umdrehung zählen, wenn der Ring wieder auf diese Zahl kommt, dann weiter bis zur Summe. Eine ganze Umdrehung ist: {turns}. Von einer Summe über einer Umdrehung eine Umdrehung abziehen, zu einer unter 0 eine dazuzählen.",
@@ -4318,6 +4331,8 @@ const de: Readonly<Record<Key, Text>> = {
   "plan.promised length": "Länge {size}",
   "plan.promised depth": "Tiefe {size}",
   "plan.more than the tolerance": "mehr als die Toleranz: vor dem letzten Schnitt noch einmal messen",
+  "plan.worst adds": "„Ergibt“ und „untereinander gleich“ zählen im schlechtesten Fall zusammen: was an Weg je Umdrehung und Schlitten unsicher ist, jede Ablesung auf ein Zehntel Teilstrich, dazu nach Werkstattbrauch {touch} je Antasten mit dem Werkzeug, {gauge} für die Messschraube.",
+  "plan.worst adds, depth": "Eine Tiefe dazu {entered} für das Auge, das den vollen Durchmesser eintreten sieht.",
   "plan.parts alike to": "Teile untereinander gleich auf {to}",
   "plan.feed by": "Vorschub mit {wheel}: {count}.",
   "plan.minutes": {"one":"{n} Minute","other":"{n} Minuten"},
@@ -4328,6 +4343,7 @@ const de: Readonly<Record<Key, Text>> = {
   "plan.corrected": "Berichtigt über die gemessene Strecke, je nach der Umdrehung der Ablesungen, bei der der Schlitten beginnt.",
   "plan.corrected movement": "{distance} mit {wheel}",
   "plan.column starts at turn": "ab Umdrehung",
+  "plan.column from turn 0": "entfernt von Umdrehung 0",
   "plan.column so that it reads": "bis sie zeigt",
   "plan.column and": "und",
   "plan.set by measuring": "nach Messen",
@@ -4365,7 +4381,6 @@ const de: Readonly<Record<Key, Text>> = {
   "plan.last hole drawn": "Von den Löchern nebeneinander ist das letzte gezeichnet; jeder Schritt hat sein eigenes Bild.",
   "plan.readings are": "Große Zahlen: was die Skala zeigt, und zwar die für diese Maschine gedruckte, aufgeklebt, bevor es losgeht. Umdr.: ganze, ab der Null. Ein Takt dauert beim Vorschub eine Sekunde: „einundzwanzig, zweiundzwanzig“.",
   "plan.belt moved sign": "Weiß auf schwarz: vor diesem Schritt den Riemen umlegen, Stecker gezogen.",
-  "plan.set below nothing": "Nach gemessenem Durchmesser: Liegt der einzustellende Wert unter 0, die Skala um so viel vor 0 stellen.",
   "plan.for several steps": "Für mehrere Schritte",
   "plan.see first page": "Hinweise auf der ersten Seite: {signs}.",
   "plan.step of the file": "Schritt {inFile} der Datei",
@@ -4401,7 +4416,7 @@ const de: Readonly<Record<Key, Text>> = {
   "plan.length zeros fresh": "jedes steht etwas anders heraus: an jedem Teil das rohe Ende antasten und die Längen-Null neu setzen, oder gegen einen Anschlag spannen",
   "plan.bar drawn out": "Stange durch die Spindel: jedes Mal um dieselbe Länge herausziehen, gegen einen Klotz oder Anschlag, der dann weggenommen wird. Ohne ihn gilt: {fresh}.",
   "plan.blanks against stop": "Jeden Rohling gegen den Anschlag in der Spindel schieben und das Futter gleich schließen: die Längen-Nullen gelten für alle Teile.",
-  "plan.blanks without stop": "Rohlinge ohne Anschlag in der Spindel (spindleStop: true): {fresh}.",
+  "plan.blanks without stop": "Rohlinge ohne Anschlag in der Spindel: {fresh}.",
   "plan.turned round, stop": "Umgespannt wird der Anschlag einmal neu gestellt; dann gelten auch diese Längen-Nullen für alle Teile.",
   "plan.turned round, same": "Umgespannt gilt dasselbe für das andere Ende.",
   "plan.between centres lengths": "Zwischen Spitzen liegt jedes Teil so tief, wie seine Zentrierbohrungen sind: an jedem Teil die Planfläche antasten und die Längen-Null neu setzen, welchen Anschlag es auch gibt.",
@@ -4747,12 +4762,12 @@ const de: Readonly<Record<Key, Text>> = {
   "measuring form.gauge stands": "steht fest",
   "measuring form.lost motion": "Umkehrspiel",
   "measuring form.step plug": "Stecker ziehen. Schlitten nachstellen und ölen; die anderen klemmen.",
-  "measuring form.step take up": "Umkehrspiel wegdrehen: vom Ende des Wegs {enough} oder mehr, in einer Richtung.",
-  "measuring form.step zero": "Skala auf ihren Strich, Messuhr auf 0. Sie soll {travel} reichen; sonst mit Endmaßen versetzen.",
+  "measuring form.step take up": "Umkehrspiel wegdrehen: vom Ende des Wegs aus {enough} oder mehr vor.",
+  "measuring form.step zero": "Skala auf ihren Strich, Messuhr auf 0; Schlitten und Führung anreißen. Messuhr kürzer als {travel}: mit Endmaßen versetzen.",
   "measuring form.step out": "Nur in einer Richtung: an jedem Strich ablesen. Zu weit? Eine ganze Umdrehung zurück, neu anfahren.",
   "measuring form.step end": "Nach dem letzten Strich {enough} oder mehr darüber hinaus.",
   "measuring form.step return": "Zurück: an denselben Strichen ablesen, von der untersten Zeile nach oben.",
-  "measuring form.step again": "Über null hinaus, dann alles noch einmal als Lauf 2: er zeigt, ob es sich wiederholt.",
+  "measuring form.step again": "Über null hinaus, dann noch einmal als Lauf 2: er zeigt, ob es sich wiederholt.",
   "measuring form.handwheel": "Handrad:",
   "measuring form.one turn": "Eine Umdrehung {turn}.",
   "measuring form.made for": "Weg {travel}, Messuhr {gauge}.",
@@ -4771,6 +4786,7 @@ const de: Readonly<Record<Key, Text>> = {
   "measuring form.gauge": "Messuhr",
   "measuring form.graduation": "Ablesung auf",
   "measuring form.error limit": "Fehlergrenze",
+  "measuring form.line": "Anriss",
   "measuring form.turns": "Umdr.",
   "measuring form.about": "etwa",
   "measuring form.run": "Lauf {run}",
@@ -4955,6 +4971,8 @@ const de: Readonly<Record<Key, Text>> = {
   "remarks.wild readings": {"one":"{wheel}: eine Ablesung liegt neben den anderen; sie zählt im Weg je Umdrehung und seinem ± mit, bis sie wiederholt ist.","other":"{wheel}: {n} Ablesungen liegen neben den anderen; sie zählen im Weg je Umdrehung und seinem ± mit, bis sie wiederholt sind."},
   "remarks.far from nominal": "der Weg je Umdrehung ist das {times}-Fache des Nennwerts",
   "remarks.readings beyond travel": "die Ablesungen reichen weiter, als der Schlitten fährt",
+  "remarks.turn 0": "Umdrehung 0 der Ablesungen: {where}. Dort einen Maßstab anlegen: er zeigt, wie weit der Schlitten davon steht.",
+  "remarks.turn 0 not told": "Die Datei sagt nicht, wo der Schlitten bei Umdrehung 0 der Ablesungen stand: ohne diese Stelle gelten die unberichtigten Werte und ihr ±.",
   "remarks.whole turns only": "nur bei ganzen Umdrehungen abgelesen: ein Fehler innerhalb der Umdrehung wurde nicht gemessen",
   "remarks.lost motion questioned": "Umkehrspiel von {turn} Umdrehung zweifelhaft: eine sehr lose Mutter, oder Hin- und Rückweg wurden von verschiedenen Umdrehungen gezählt",
   "remarks.lost motion unknown": "Umkehrspiel nicht bekannt: seine Ablesungen widersprechen sich",
@@ -5013,7 +5031,7 @@ const de: Readonly<Record<Key, Text>> = {
   "binder.contents": "Inhalt",
   "binder.contents by page": "Inhalt nach Mappenseiten",
   "binder.print": "Auf 100 % drucken, nie „an Seite anpassen“, und einen Stahlmaßstab an die Prüfstrecke einer Seite legen. Hochformat links lochen, Querformat oben.",
-  "binder.not made": "Nicht gedruckt, und was dafür in der Datei fehlt",
+  "binder.not made": "Nicht in dieser Mappe: {sheets}.",
   "binder.keep": "Ein Blatt mit älterem Stand als dem der Maschine ist Altpapier.",
   "binder.page": "Mappe {page}",
   "binder.missing turning": "es ist zum Drehen, und in der Datei steht kind: {kind}",

@@ -39,7 +39,7 @@ export function explainStop(findings: Findings): Subject[] {
             : [`that is ${settingWords(wheel, setting)}, ${leftWords(setting.error, units)}`]),
           repeat.byStop === undefined
             ? "how alike parts come was not measured: no place was read twice"
-            : `parts come out alike to ± ${formatBound(repeat.byStop, units)} against the stop${repeat.byDial === undefined ? "" : `, ± ${formatBound(repeat.byDial, units)} by the dial`}`,
+            : `parts come out alike to ± ${formatBound(repeat.byStop, units)} against the stop (by the same places read again)${repeat.byDial === undefined ? "" : `, ± ${formatBound(repeat.byDial, units)} by the dial (and a tenth of a division by eye)`}; what a touch of the tool or of the stop adds is not in it`,
           ...(repeat.lengthDoubt === undefined
             ? []
             : [`the length itself is in doubt by ${formatBound(repeat.lengthDoubt, units)} until a part is measured`]),

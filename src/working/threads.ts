@@ -8,6 +8,7 @@ import {
   depthOnDiameter,
   designationOf,
   dieBlank,
+  isSold,
   isTight,
   type Thread,
   TIGHT_ENGAGEMENT,
@@ -33,10 +34,10 @@ function working(thread: Thread, units: Units): Working {
     ? { from: "assumed", why: "size from memory, not seen in print: measure the tap" }
     : { from: "looked up", source: thread.sources.map(threadSource).join("; ") };
   const published =
-    thread.publishedDrill === undefined || thread.publishedEngagement === undefined
+    thread.publishedDrill === undefined || thread.publishedEngagement === undefined || !isSold(thread, units)
       ? []
       : [
-          `the published drill, ${trimmedSize(thread.publishedDrill, units)}${thread.drillName ? ` (${thread.drillName})` : ""}, leaves ${formatFixed(thread.publishedEngagement * 100, 0)} %${isTight(thread) ? `: over ${TIGHT_ENGAGEMENT * 100} % is hard on a tap turned by hand (common practice); rather the hole above` : ""}`,
+          `the published drill, ${trimmedSize(thread.publishedDrill, units)}${thread.drillName ? ` (${thread.drillName})` : ""}, leaves ${formatFixed(thread.publishedEngagement * 100, 0)} %${isTight(thread.publishedEngagement) ? `: over ${TIGHT_ENGAGEMENT * 100} % is hard on a tap turned by hand (common practice); rather the hole above` : ""}`,
         ];
   const reach = units === "mm" ? 10 : inMm(0.5, units);
   return {

@@ -4,7 +4,7 @@ import { doubtToRead, oldSettingToRead, settingToRead } from "../findings/settin
 import { settingWords } from "../findings/settingWords.js";
 import type { Machine } from "../machine/machine.js";
 import { asGiven } from "../machine/written.js";
-import { formatLength } from "../quantity/format.js";
+import { formatLength, plural } from "../quantity/format.js";
 import { inMm } from "../quantity/length.js";
 import { feedSource } from "./feed.js";
 import { leftWords } from "./left.js";
@@ -67,7 +67,7 @@ function working(
       ...(old === undefined
         ? []
         : [
-            `on the old dial: ${old.wholeTurns} whole turns, then its reading of ${formatLength(old.reading, handwheel.oldDial?.unit ?? units)}`,
+            `on the old dial: ${plural(old.wholeTurns, "whole turn")}, then its reading of ${formatLength(old.reading, handwheel.oldDial?.unit ?? units)}`,
           ]),
     ],
   };

@@ -6,6 +6,10 @@ import { planOf } from "../../src/plan/plan.js";
 import { showIn } from "../../src/plan/words.js";
 import { findingsOf, textsOf } from "../support/sheets.js";
 
+/** The row of a corrected reading: where it starts, how far from turn 0 that is (2 mm a turn), what is to be dialled. */
+const rowOf = ({ starts, shown }: ReturnType<typeof correctedReadings>[number]): string =>
+  `${starts.join(", ")} ${starts.map((turn) => `${2 * turn}.0 mm`).join(", ")} ${shown.turns} ${shown.figure}`;
+
 const worn = (fixed: boolean) => {
   const turns = Array.from({ length: 25 }, (_, i) => i);
   const travel = turns.map((turn) => (turn * 2 + 0.12 * Math.exp(-(((turn - 12) / 5) ** 2))).toFixed(3));
@@ -42,8 +46,8 @@ describe("on a worn slide", () => {
     // Over hardly any way a worn slide is as good as an even one.
     expect(correctedReadings({ wheel, travel: 0.025 })).toEqual([]);
     const plan = textsOf({ ...findings, job }, "plan");
-    expect(plan).toContain("starts at turn turns dial 14.00 mm by the Cross slide");
-    for (const { starts, shown } of told) expect(plan).toContain(`${starts.join(", ")} ${shown.turns} ${shown.figure}`);
+    expect(plan).toContain("starts at turn which is from turn 0 turns dial 14.00 mm by the Cross slide");
+    for (const one of told) expect(plan).toContain(rowOf(one));
   });
 
   test("on a dial that cannot be set to 0 it is told as what the dial goes on by", () => {
@@ -74,8 +78,9 @@ describe("on a worn slide", () => {
       (fixed) => {
         const { perTurn, words, ways } = told(fixed);
         expect(ways.length).toBeGreaterThan(1);
-        for (const { starts, shown } of ways) {
-          expect(words).toContain(`${starts.join(", ")} ${shown.turns} ${shown.figure}`);
+        for (const one of ways) {
+          const { starts, shown } = one;
+          expect(words).toContain(rowOf(one));
           const turns = Number(/^back (\d)$/.exec(shown.turns)?.[1]);
           // One that cannot be set to 0 is told what is taken off it.
           const part = fixed ? Number(/^− (\d\.\d+)$/.exec(shown.figure)?.[1]) : perTurn - Number(shown.figure);

@@ -10,7 +10,7 @@ import { planOf } from "../../src/plan/plan.js";
 import { inLanguage } from "../../src/words/language.js";
 import { jobOf, lathe } from "../support/job.js";
 import { walk } from "../support/marks.js";
-import { findingsOf, printOf } from "../support/sheets.js";
+import { findingsOf, printOf, textsOf } from "../support/sheets.js";
 
 const read = (path: string): string => readFileSync(path, "utf8");
 const demo = findingsOf(read("templates/machines/boathouse.yaml"));
@@ -173,4 +173,23 @@ test("a long step whose readings stand below its words goes on overleaf rather t
   // Of the words on a page, how far down they go without the foot, which begins 40 mm above the edge.
   const filled = printed.map(({ texts }) => Math.max(...texts.map(({ y }) => y).filter((y) => y < 257)) / 257);
   for (const [index, share] of filled.slice(0, -1).entries()) expect(share, `page ${index + 1}`).toBeGreaterThan(0.8);
+});
+
+describe("what “comes out” and “alike” hold", () => {
+  const words = (findings: Findings, job: Job) => textsOf({ ...findings, job }, "plan");
+  test("is said once, with what a touch and a micrometer add that nobody measured", () => {
+    const told = words(demo, pin).match(/“Comes out” and “alike” add up[^”]*?micrometer\./g);
+    expect(told).toHaveLength(1);
+    expect(told?.[0]).toContain("0.03 mm for each light touch");
+    expect(told?.[0]).toContain("by common practice");
+  });
+  test("is not said where no step promises a size", () => {
+    const bare = findingsOf("name: L\nhandwheels: [{ name: Cross slide, feed: 2 }, { name: Carriage }]\n");
+    expect(
+      planOf(pin, bare)
+        .steps.flatMap(({ sizes }) => sizes)
+        .some(({ doubt }) => doubt !== undefined),
+    ).toBe(false);
+    expect(words(bare, pin)).not.toContain("“Comes out”");
+  });
 });

@@ -41,6 +41,13 @@ test.each(["magnesium", "magnesium AZ31"])(
       most: expect.closeTo(213.36, 9),
     });
     expect(remarks(wild)).toMatchObject([{ severity: "warning", code: "may-burn" }]);
+    // In the unit of the file's reader alone.
+    const inches = findingsOf(
+      `name: L\nunits: in\nwork: { materials: [${material}], cuttingSpeeds: [{ material: ${material}, speed: [600, 1000] }] }\n`,
+    );
+    expect(remarks(inches)).toMatchObject([
+      { code: "may-burn", what: expect.stringMatching(/up to 1000 ft\/min, and above 700 ft\/min/) },
+    ]);
     expect(remarks(found("[150, 213]"))).toEqual([]);
   },
 );

@@ -4,7 +4,7 @@ import { choicesFor } from "../../src/dial/choices.js";
 import { graduations } from "../../src/dial/graduations.js";
 import { differentials } from "../../src/dividing/differential.js";
 import { usualPlates } from "../../src/dividing/plates.js";
-import { positionsOf, readingError, ringIndexing, turnsWritten } from "../../src/dividing/ringCutting.js";
+import { movementWritten, positionsOf, readingError, ringIndexing } from "../../src/dividing/ringCutting.js";
 import { drum } from "../dial/dials.js";
 
 const head = { ratio: 40, plates: usualPlates };
@@ -28,7 +28,7 @@ test("100 divisions: 2/5 of a turn on circles of 15 and 20, and the hundredth mo
   positions.slice(0, 100).forEach(({ turns, holes, circle }, index) => {
     expect(turns + holes / circle).toBeCloseTo(((marks[index]?.angle ?? 0) / (2 * Math.PI)) * 40, 9);
   });
-  expect(turnsWritten(40, 100)).toBe("2/5 (0.400000)");
+  expect(movementWritten(40, 100)).toBe("2/5 (0.400000)");
 });
 
 test("127 divisions have no circle: each mark goes to its nearest hole, and no error gathers", () => {

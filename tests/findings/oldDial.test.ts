@@ -37,7 +37,7 @@ describe("the old dial says what it reads", () => {
   test("where nobody says what it reads, it is not corrected, and the sheet says why", () => {
     const findings = wheel("reads: diameter, feed: { perTurn: 2.1, nominal: 2 }");
     expect(settingOf(findings, 6)).toBeUndefined();
-    expect(textsOf(findings, "turns")).toContain("what the old dial reads is not given (oldDial:)");
+    expect(textsOf(findings, "turns")).toContain("what the old dial reads is not given, so");
   });
 });
 

@@ -71,20 +71,29 @@ handwheels:
 
 test("an inch plan on a dial of millimetres takes every sum on to what that dial shows", () => {
   const words = planWords(drum("0.02 mm"));
-  expect(words).toContain("Set (1.0000 − measured) × 25.4 =");
+  expect(words).toContain("Not 1.0000? The difference × 25.4 =");
   expect(words.match(/Go on by that × 25\.4 =/g)).toHaveLength(2);
-  expect(words).toContain("on the dial (mm) instead of 0");
+  // An oversize bar is told the way it works, not by a figure below nothing.
+  expect(words).toContain(
+    "on the dial (mm). Measured less: set it instead of 0. Measured more: set the dial that much short of 0.",
+  );
   expect(words).not.toContain("Go on by that.");
 });
 
 test("on one that cannot be set to 0 too", () => {
-  expect(planWords(drum("0.02 mm, fixed: true"))).toContain("Take (1.0000 − measured) × 25.4 =");
+  expect(planWords(drum("0.02 mm, fixed: true"))).toMatch(
+    /Not 1\.0000\? The difference × 25\.4 =[^.]*\. Measured less: take it off what you write down\. Measured more: add it\./,
+  );
 });
 
 test("without a dial nothing is to be set: sums end in turns", () => {
   const words = planWords("");
-  expect(words).toContain("more by (measured − 1.0000) ÷ 0.2 =");
-  expect(words).toContain("more by (0.4000 − measured) ÷ 0.2 =");
+  expect(words).toMatch(
+    /Not 1\.0000\? The difference ÷ 0\.2 =[^.]*\. Measured more: every count of turns from here is more/,
+  );
+  expect(words).toMatch(
+    /Not 0\.4000\? The difference ÷ 0\.2 =[^.]*\. Measured less: every count of turns back from here is more/,
+  );
   expect(words.match(/Go on by that ÷ 0\.2 =/g)).toHaveLength(2);
   expect(words).not.toMatch(/instead of 0|set the dial/);
 });
@@ -95,6 +104,8 @@ test("a dial whose 25 stands for 0.025 in is told in its own numbers", () => {
 
 test("where dial and sheet count alike nothing is reckoned", () => {
   const words = planWords(drum("0.02 mm"), "mm");
-  expect(words).toContain("Set 25.40 − measured instead of 0.");
+  expect(words).toContain(
+    "Not 25.40? Measured less: set the difference instead of 0. Measured more: set the dial that much short of 0.",
+  );
   expect(words.match(/Go on by that\./g)).toHaveLength(2);
 });

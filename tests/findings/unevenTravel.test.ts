@@ -11,14 +11,19 @@ const job = readJob(
 ).job;
 
 /** A carriage whose way out was read at these turns, where it truly stands. */
-function carriage(turns: readonly number[], travelAt: (turn: number) => number, dial = "", wheel = "travel: 50") {
+function carriage(
+  turns: readonly number[],
+  travelAt: (turn: number) => number,
+  dial = "",
+  { wheel = "travel: 50", told = "" } = {},
+) {
   const random = seeded(9);
   const travel = turns.map((turn) => rounded(travelAt(turn) + 0.002 * normal(random), 0.01).toFixed(2));
   const found = findingsOf(`name: L
 handwheels:
   - name: Carriage
     ${wheel}
-    feed: { readings: { gauge: 0.01, turns: [${turns.join(", ")}], travel: [${travel.join(", ")}] } }
+    feed: { readings: { gauge: 0.01, ${told}turns: [${turns.join(", ")}], travel: [${travel.join(", ")}] } }
     dial: { shape: drum, diameter: 38, width: 9${dial} }
 stops: [{ name: shoulder, handwheel: Carriage, length: 18 }]
 `);
@@ -57,6 +62,28 @@ describe("a worn slide", () => {
   });
 });
 
+describe("where on the slide a corrected distance begins", () => {
+  const worn = (told: string) => carriage(whole, wornAt, ", divisions: 0.05 mm", { told });
+  const line = "the line on slide and ways";
+  test.each(["turns", "stops", "plan"])("the %s sheet tells by turn 0, and how far from there for a rule", (sheet) => {
+    const told = textsOf(worn(`zeroAt: ${line}, `), sheet);
+    expect(told).toContain(`Turn 0 of the readings: ${line}.`);
+    // The feed is 2 mm: turn 6 stands twelve from it.
+    expect(told).toMatch(sheet === "plan" ? /\b0\.0 mm(, [\d.]+ mm)*, 12\.0 mm|\b12\.0 mm/ : /12\.0 mm from turn 0/);
+  });
+  test("where the file does not say, the sheets send back to the readings that are not corrected, and check asks", () => {
+    for (const sheet of ["turns", "stops", "plan", "measured-report"])
+      expect(textsOf(worn(""), sheet)).toContain("does not say where the slide stood at turn 0");
+    const asked = (told: string) => remarks(worn(told)).find(({ code }) => code === "uneven-travel")?.remedy;
+    expect(asked("")).toContain("zeroAt:");
+    expect(asked(`zeroAt: ${line}, `)).not.toContain("zeroAt:");
+  });
+  test("its words are looked through for letters that the font lacks", () =>
+    expect(remarks(worn("zeroAt: 線, ")).find(({ code }) => code === "missing-letter")?.path).toEqual([
+      ...["handwheels", 0, "feed", "readings", "zeroAt"],
+    ]));
+});
+
 describe("a wavy slide", () => {
   test("says so, and counts it at half turns, not at whole ones", () => {
     const wavy = carriage(quarters, wavyAt, ", divisions: 0.2 mm");
@@ -74,12 +101,9 @@ describe("a wavy slide", () => {
 });
 
 describe("a turn miscounted", () => {
-  const found = carriage(
-    whole,
-    (turn) => 2 * (turn + (turn > 9 ? 1 : 0)),
-    ", divisions: 0.05 mm, closure: even",
-    "travel: 50",
-  );
+  const found = carriage(whole, (turn) => 2 * (turn + (turn > 9 ? 1 : 0)), ", divisions: 0.05 mm, closure: even", {
+    wheel: "travel: 50",
+  });
   test("leaves no feed, no dial even where one is forced, and no turns to set by", () => {
     const [wheel] = found.handwheels;
     expect(wheel?.feed).toBeUndefined();
@@ -164,7 +188,9 @@ describe("a screw whose errors follow a curve that no bend of few terms is", () 
   // As read on a screw that is stretched in its middle.
   const places = Array.from({ length: 13 }, (_, i) => i * 3);
   const read = [0, 5.99, 11.98, 17.96, 23.95, 29.97, 35.99, 42.01, 48, 53.98, 59.97, 65.96, 71.94];
-  const curved = carriage(places, (turn) => read[turn / 3] ?? Number.NaN, ", divisions: 0.05 mm", "travel: 72");
+  const curved = carriage(places, (turn) => read[turn / 3] ?? Number.NaN, ", divisions: 0.05 mm", {
+    wheel: "travel: 72",
+  });
   test("is one", () => {
     const [wheel] = curved.handwheels;
     expect(wheel?.feed?.measured?.uneven).toBeUndefined();

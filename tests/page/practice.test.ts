@@ -42,6 +42,17 @@ describe("exercises in the page", () => {
     expect(await ask("mark", files("name: [1"), { at: 0, given: { words: "1" } })).toMatchObject({ right: false });
   });
 
+  test("a length is answered in the unit of the dial that is turned, whatever that of the file", async () => {
+    const inches = files(
+      "name: L\nunits: in\nhandwheels: [{ name: Cross slide, travel: 4, feed: 0.1, dial: { shape: drum, diameter: 2, width: 3/8, divisions: 0.02 mm } }]\n",
+    );
+    const seen = await ask("exercises", inches, {});
+    const at = seen.findIndex(({ question }) => question.includes("What is that in mm?"));
+    expect(seen[at]?.unit).toBe("mm");
+    const answer = /([\d.]+) mm/.exec(await ask("solve", inches, { at }))?.[1] ?? "";
+    expect(await ask("mark", inches, { at, given: { words: answer } })).toMatchObject({ right: true });
+  });
+
   test("a wrong answer is told by how much", async () => {
     const seen = await ask("exercises", files(demo), {});
     const mark = async (at: number, given: Given) => {

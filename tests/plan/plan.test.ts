@@ -17,6 +17,18 @@ const wheelOf = (feed: string, reads: string, extra = ""): HandwheelFinding => {
   return wheel;
 };
 
+test("limits of a fit and what they leave bear no more figures in inches than anyone measures", () => {
+  const head = "units: in\nbar: { diameter: 1/2, out: 1.5 }";
+  const { steps, findings } = planFor(
+    ["do: centre drill", "do: drill, diameter: 19/64, depth: 0.5", "do: bore, to: 5/16 H7, depth: 0.5"],
+    head,
+  );
+  const inches = [steps.at(-1)?.title ?? "", ...findings.map(({ what }) => what)].join(" ").matchAll(/\.(\d+) in\b/g);
+  const places = [...inches].map(([, figures = ""]) => figures.length);
+  expect(places.length).toBeGreaterThan(2);
+  expect(Math.max(...places)).toBeLessThanOrEqual(5);
+});
+
 describe("a row of cuts", () => {
   test("none is deeper than the step allows, as the dial can be set; the last reaches the depth to a twentieth of a division", () => {
     const length = (min: number, max: number) =>

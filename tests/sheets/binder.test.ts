@@ -13,7 +13,7 @@ describe("the binder", () => {
   const findings = demoFindings();
   const sheets = ["turns", "belt-card", "threads", "dial"];
   const prints = sheets.map((sheet) => printOf(findings, sheet));
-  const binder = bind(findings, prints, [{ title: "Plan", why: "no job was given" }]);
+  const binder = bind(findings, prints, [{ title: "Plan" }]);
 
   test("holds a contents page and every page of every sheet, in the order of work, numbered through", async () => {
     expect(binder.pages).toHaveLength(1 + prints.reduce((sum, { pages }) => sum + pages.length, 0));
@@ -30,7 +30,7 @@ describe("the binder", () => {
       expect(texts(0)).toContain(String(page));
       expect(texts(page)).toContain(`binder ${page}`);
     }
-    expect(texts(0).join(" ")).toContain("Plan: no job was given");
+    expect(texts(0).join(" ")).toContain("Not in this binder: Plan.");
     const bookmarks = outline as { title: string; items: { title: string }[] }[];
     expect(bookmarks.map(({ title }) => title)).toEqual(binder.sections?.map(({ title }) => title));
     expect(bookmarks[2]?.items).toHaveLength(binder.sections?.[2]?.pages ?? 0);
@@ -45,7 +45,7 @@ describe("the binder", () => {
         const bound = bind(
           findings,
           pack.split(" ").map((sheet) => printOf(findings, sheet)),
-          [{ title: say("titles.plan"), why: say("binder.missing job") }],
+          [{ title: say("titles.plan") }],
         );
         const [front, second] = bound.pages.map((page) => wordsOf({ ...bound, pages: [page] }));
         for (const key of ["front.speeds", "front.handwheels", "binder.contents by page", "front.cautions"] as const)
@@ -109,6 +109,17 @@ drive: { motor: { speed: 1425 rpm }, stages: [{ name: a, steps: [${steps("123456
       expect(fronts.join(" ")).toContain("Anschläge und gleiche Längen");
       expect(fronts.filter((words) => words.includes(`${say("binder.print")} ${say("binder.keep")}`))).toHaveLength(1);
     }));
+
+  test("its first page names the sheets that are not in it, and tells a class no options and no lines of a file", () => {
+    const bare = findingsOf("name: L\nhandwheels: [{ name: Carriage, feed: 2 mm }]\n");
+    const lacking = sheetNames().flatMap((sheet) => {
+      const made = arrange(bare, template(sheet));
+      return "missing" in made ? [{ title: template(sheet).title }] : [];
+    });
+    const front = wordsOf(bind(bare, [], lacking));
+    expect(front).toContain(`Not in this binder: ${lacking[0]?.title}, `);
+    expect(front).not.toMatch(/ --\w|\w+: \d|\w+: true/);
+  });
 
   test("its list of handwheels has a column only of what is known of one of them", () => {
     const listed = (wheel: string) =>

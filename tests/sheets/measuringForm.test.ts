@@ -184,7 +184,12 @@ describe("what the form says to write is what the file reads", async () => {
     const entry = readingsEntry(0.01, { turns: "0, 1, 2, 3", travel: "0, 2, 4, 6", back: "0.1, 2.1, 4.1, 6.1" });
     const { machine, problems } = readMachine(`name: Test\nhandwheels: [{ name: Slide, ${entry} }]\n`);
     expect(problems).toEqual([]);
-    expect(machine?.handwheels[0]?.feed).toMatchObject({ from: "readings", gauge: 0.01, back: [0.1, 2.1, 4.1, 6.1] });
+    expect(machine?.handwheels[0]?.feed).toMatchObject({
+      ...{ from: "readings", gauge: 0.01, back: [0.1, 2.1, 4.1, 6.1] },
+      // The line that the third step has drawn.
+      zeroAt: "line on the ways",
+    });
+    expect(said).toContain("gauge on 0; scribe a line across slide and ways.");
   });
 
   test.each(["drum", "face", "bevel"] as const)("a %s", (shape) => {

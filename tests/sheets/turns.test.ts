@@ -34,6 +34,18 @@ describe("distances", () => {
   const findings = machine([wheel("Slide", `travel: 60, feed: { perTurn: 2, uncertainty: 0.001 }, ${drum}`)]);
   const words = placed(printOf(findings, "turns").pages[0] as Page);
 
+  test("less than a division is no distance of the list: it is estimated, not set", () => {
+    const coarse = machine([
+      wheel(
+        "Slide",
+        "travel: 60, feed: { perTurn: 2, uncertainty: 0.001 }, dial: { shape: drum, diameter: 40, width: 9, closure: even, divisions: 0.2 mm }",
+      ),
+    ]);
+    const rows = placed(printOf(coarse, "turns").pages[0] as Page).map(({ text }) => text);
+    for (const less of ["0.05", "0.1", "0.001", "0.005"]) expect(rows).not.toContain(less);
+    for (const enough of ["0.2", "0.5", "0.01"]) expect(rows).toContain(enough);
+  });
+
   test("what the hand needs, whole turns and reading, is larger and bold; ± is neither", () => {
     // 15 mm: 7 turns and 1 mm; no other row reads so.
     const row = words.filter(({ y }) => Math.abs(y - (words.find(({ text }) => text === "15")?.y ?? 0)) < 0.01);

@@ -44,6 +44,31 @@ describe("exercises", () => {
     expect(exercises(revised("4"), "turning")).not.toEqual(exercises(revised("3"), "turning"));
   });
 
+  test.each([
+    ["in", "mm", "0.02 mm"],
+    ["mm", "in", "0.001 in"],
+  ] as const)(
+    "on a lathe in %s with dials in %s all of a dial is asked and told in what it shows",
+    (units, shown, one) => {
+      const wheel = (name: string, more: string) =>
+        `{ name: ${name}, travel: ${units === "in" ? 4 : 100}, feed: 2.54 mm, ${more}dial: { shape: drum, diameter: 50 mm, width: 10 mm, divisions: ${one} } }`;
+      const findings = findingsOf(
+        `name: L\nunits: ${units}\nhandwheels: [${wheel("Cross slide", "reads: diameter, ")}, ${wheel("Carriage", "")}]\n`,
+      );
+      // A thread has its own unit.
+      const told = exercises(findings, "turning").filter(({ question }) => !/thread/.test(question));
+      expect(told.length).toBeGreaterThan(4);
+      const words = told.flatMap(({ question, answer }) => [question, answer]).join(" ");
+      expect(words).toMatch(shown === "mm" ? /\d mm\b/ : /\d in\b/);
+      expect(words).not.toMatch(shown === "mm" ? /\d in\b|in inches/ : /\d mm\b|in mm/);
+      expect(textsOf(findings, "student")).toMatch(
+        new RegExp(`One turn of the cross slide is [\\d.]+ ${shown} on the dial`),
+      );
+      for (const { wanted } of told)
+        if (wanted?.by === "number" && wanted.of === "length") expect(wanted.units).toBe(shown);
+    },
+  );
+
   test("answers are right, whatever the revision: turns by the measured feed, lines by the dial's own worth", () => {
     const [cross] = demo.handwheels;
     const perTurn = 2 * (cross?.feed?.perTurn ?? Number.NaN);

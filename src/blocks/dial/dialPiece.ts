@@ -137,7 +137,7 @@ function dearest({ dial, essentials }: DialPlan, style: DialStyle): Inscription[
     return [{ words, band: index === 0 ? dial.rows.length - 1 : bandsOf(dial).length - 1 }];
   });
   const dear = style.legend > 0 ? [] : essentials.filter(({ dear }) => dear);
-  return [...turnNames(dial), ...counted, ...dear.map(({ words }) => ({ words, band: 0, dear: true as const }))];
+  return [...turnNames(dial), ...counted, ...dear.map((one) => ({ ...one, band: 0 }))];
 }
 
 /** Down to where words among numbers may reach. */

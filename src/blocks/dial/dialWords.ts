@@ -68,7 +68,7 @@ const readsWrong = (error: number, travel: string, units: Units): string =>
  *  numbers count always has a place among them. */
 export function dialEssentials({ handwheel }: HandwheelFinding, machine: Machine): Inscription[] {
   return [
-    ...(handwheel.reads === "diameter" ? [{ words: say("dials.on diameter"), dear: true } as const] : []),
+    ...(handwheel.reads === "diameter" ? [{ words: say("dials.on diameter"), dear: { short: "ø" } }] : []),
     ...revisionAndName(handwheel.name, machine).map((words) => ({ words })),
   ];
 }

@@ -1,6 +1,6 @@
 import { gatheredError } from "../../dividing/compound.js";
 import { writeDegrees } from "../../dividing/degrees.js";
-import { type RingIndexing, readingError, turnsWritten } from "../../dividing/ringCutting.js";
+import { movementWritten, type RingIndexing, readingError } from "../../dividing/ringCutting.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import type { Machine } from "../../machine/machine.js";
 import { TURN } from "../../quantity/angle.js";
@@ -34,7 +34,7 @@ function byCrank(
   const { simple, compound, differential, nearest } = indexing;
   const said: string[] = [];
   if (equal !== undefined) {
-    const turns = inDecimals(turnsWritten(ratio, equal));
+    const turns = inDecimals(movementWritten(ratio, equal));
     said.push(
       simple.length > 0
         ? say("ring cutting.simple", { ratio, turns, ways: simple.map(holesWords).join(say("ring cutting.or")) })

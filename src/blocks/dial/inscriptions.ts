@@ -5,12 +5,13 @@ import { size } from "../shared/style.js";
 import { digitHeight } from "./scaleMarks.js";
 
 /** Words that a dial must carry, and of which of its two scales they speak, or of which band; without either, of the whole dial.
- *  `dear`: numbers stand farther apart to make room for them. */
+ *  `dear`: numbers of the band stand farther apart to make room for them; any other band is better than none, and a short sign
+ *  better than nothing. */
 export type Inscription = {
   readonly words: string;
   readonly scale?: 0 | 1;
   readonly band?: number;
-  readonly dear?: true;
+  readonly dear?: { readonly short: string };
 };
 
 /** One band of a dial's marks. `marks`: in growing angle. `perRadian`: mm of paper along its numbers for one radian.
@@ -65,22 +66,33 @@ export function inscribe(
   const lines = bands.map((band) => standing(band, from, to, whole));
   const placed: { band: number; angle: number; words: string }[] = [];
   const left: string[] = [];
-  for (const { words, scale, band: only } of inscriptions) {
-    const half = textWidth(words, em, "regular") / 2;
-    const places = bands.flatMap((band, index) =>
-      band.number > 0 &&
-      (band.tails === undefined || tailOf(words) <= band.tails + 1e-9) &&
-      !CROWNED.test(words) &&
-      (scale === undefined || band.scale === scale) &&
-      (only === undefined || only === index)
-        ? placesIn(lines[index] ?? [], half + clearOf(words), index)
-        : [],
-    );
-    const [place] = places.sort((a, b) => b.band - a.band || b.spare - a.spare);
-    if (place === undefined) {
-      left.push(words);
+  const placeFor = (words: string, scale: 0 | 1 | undefined, only: number | undefined): Place | undefined =>
+    bands
+      .flatMap((band, index) =>
+        band.number > 0 &&
+        (band.tails === undefined || tailOf(words) <= band.tails + 1e-9) &&
+        !CROWNED.test(words) &&
+        (scale === undefined || band.scale === scale) &&
+        (only === undefined || only === index)
+          ? placesIn(lines[index] ?? [], textWidth(words, em, "regular") / 2 + clearOf(words), index)
+          : [],
+      )
+      .sort((a, b) => b.band - a.band || b.spare - a.spare)[0];
+  for (const { words: inFull, scale, band: own, dear } of inscriptions) {
+    const ways = [
+      { words: inFull, only: own },
+      ...(dear === undefined ? [] : [inFull, dear.short].map((words) => ({ words, only: undefined }))),
+    ];
+    const found = ways.flatMap(({ words, only }) => {
+      const place = placeFor(words, scale, only);
+      return place === undefined ? [] : [{ words, place }];
+    })[0];
+    if (found === undefined) {
+      left.push(inFull);
       continue;
     }
+    const { words, place } = found;
+    const half = textWidth(words, em, "regular") / 2;
     const { band, at } = place;
     placed.push({ band, angle: from + at / (bands[band] as Band).perRadian, words });
     const length = (to - from) * (bands[band] as Band).perRadian;

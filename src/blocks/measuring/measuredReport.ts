@@ -1,4 +1,5 @@
 import type { HandwheelFinding } from "../../findings/findings.js";
+import { zeroWords } from "../../findings/travelWords.js";
 import type { Units } from "../../machine/machine.js";
 import { formatDoubted } from "../../quantity/format.js";
 import { say } from "../../words/say.js";
@@ -38,7 +39,13 @@ export const measuredReport = block(
         ...together([...facts, ...reportPlots(finding, units, width, settings.plotHeight)]),
         ...(study.budget ? lowered(together(budgetTable(study.budget, feed.fit.runs > 1, units, width)), 4) : []),
         ...(study.shape.alongTravel?.real
-          ? lowered(together(zoneTable(study.shape.alongTravel.found, units, width)), 4)
+          ? lowered(
+              together([
+                ...zoneTable(study.shape.alongTravel.found, units, width),
+                ...paragraph(zeroWords(finding), width, { gap: 1 }),
+              ]),
+              4,
+            )
           : []),
         ...readingsList(finding, units, width, settings.readings),
       ];

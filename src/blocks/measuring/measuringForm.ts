@@ -253,7 +253,7 @@ function whyWords(plan: ReadingsPlan, within: number, travel: number, units: Uni
 
 /** What to write under the handwheel, lists left open. `gauge` in the file's unit. */
 export const readingsEntry = (gauge: number, lists: { turns: string; travel: string; back: string }): string =>
-  `feed: { readings: { gauge: ${fileNumber(gauge)}, turns: [${lists.turns}], travel: [${lists.travel}], return: [${lists.back}] } }`;
+  `feed: { readings: { gauge: ${fileNumber(gauge)}, zeroAt: ${say("measuring form.line")}, turns: [${lists.turns}], travel: [${lists.travel}], return: [${lists.back}] } }`;
 
 function heldWords(feed: FeedFinding, units: Units, measured: string | undefined): string {
   const turn = formatDoubted(feed.perTurn, feed.uncertainty, units);

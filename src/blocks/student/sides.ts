@@ -6,6 +6,7 @@ import { textWidth, wrapText } from "../../drawing/text.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { choiceDoubt } from "../../findings/limits.js";
 import { isAcross, wheelToLearnOn } from "../../findings/roles.js";
+import { unitsAt } from "../../findings/settingWords.js";
 import { sizeWords } from "../../findings/sizeName.js";
 import { speedFor } from "../../findings/speedChoice.js";
 import { speedDoubt } from "../../findings/speedDoubt.js";
@@ -183,9 +184,10 @@ const blank = (words: string, width: number): Drawing => ({
 
 function dialPanel(wheel: HandwheelFinding, { machine }: Findings, width: number, grown: number): Drawing[] {
   const { handwheel, reading, dial } = wheel;
-  const uneven = plainTravelWords(wheel, machine.units);
+  const units = unitsAt(wheel, machine.units);
+  const uneven = plainTravelWords(wheel, units);
   if (reading === undefined) return [];
-  const show = (mm: number) => formatLength(mm, machine.units, machine.units === "mm" ? 2 : 4);
+  const show = (mm: number) => formatLength(mm, units, units === "mm" ? 2 : 4);
   const named = { wheel: withinSentence(handwheel.name) };
   const turn = say(handwheel.reads === "diameter" ? "student.one turn on the dial" : "student.one turn", {
     ...named,
@@ -214,7 +216,8 @@ function dialPanel(wheel: HandwheelFinding, { machine }: Findings, width: number
 function lostWords(wheel: HandwheelFinding | undefined, { machine }: Findings): string[] {
   const lost = wheel?.feed?.lostMotion;
   if (wheel === undefined || lost === undefined || lost.turn <= 0) return [];
-  const much = formatLength(lost.travel, machine.units, machine.units === "mm" ? 2 : 3);
+  const units = unitsAt(wheel, machine.units);
+  const much = formatLength(lost.travel, units, units === "mm" ? 2 : 3);
   return [say("student.loses", { wheel: withinSentence(wheel.handwheel.name), much })];
 }
 

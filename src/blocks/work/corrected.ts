@@ -2,7 +2,7 @@ import type { Setting } from "../../dial/setting.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { correctedSetting } from "../../findings/settings.js";
 import { figureUnit, shownAt } from "../../findings/settingWords.js";
-import { startsOver } from "../../findings/travelWords.js";
+import { fromZero, startsOver, zeroWords } from "../../findings/travelWords.js";
 import { formatFixed, unitName } from "../../quantity/format.js";
 import { say } from "../../words/say.js";
 import type { Run } from "../shared/block.js";
@@ -40,7 +40,10 @@ export function correctedTable(
     { heading: [say(`turns.of ${handwheel.reads}`), unitName(units)], align: units === "in" ? "end" : "decimal" },
     ...starts.map(
       (from): Column => ({
-        heading: [say("turns.begun", { turn: formatFixed(from, 0) })],
+        heading: [
+          say("turns.begun", { turn: formatFixed(from, 0) }),
+          say("turns.from turn 0", { distance: fromZero(finding, from, units) }),
+        ],
         align: "middle",
       }),
     ),
@@ -48,7 +51,7 @@ export function correctedTable(
   const counted = dial ? say("turns.counted", { unit: figureUnit(finding) }) : say("turns.counted bare");
   return [
     ...heading(say("turns.corrected"), width, 4, size.text),
-    ...kept(paragraph(counted, width, { size: size.text, gap: 0.5 })),
+    ...kept(paragraph(`${counted} ${zeroWords(finding)}`, width, { size: size.text, gap: 0.5 })),
     ...table(columns, rows, { width }),
   ];
 }

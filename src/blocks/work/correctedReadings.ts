@@ -1,6 +1,6 @@
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { correctedSetting } from "../../findings/settings.js";
-import { startsOver } from "../../findings/travelWords.js";
+import { fromZero, startsOver, zeroWords } from "../../findings/travelWords.js";
 import type { Units } from "../../machine/machine.js";
 import { type Reading, readingAt } from "../../plan/zero.js";
 import { formatFixed, formatLength, MINUS } from "../../quantity/format.js";
@@ -64,21 +64,24 @@ export function correctedStep(movements: readonly Movement[], units: Units, widt
     found.push(...corrected.map((one) => ({ ...one, wheel })));
   }
   if (found.length === 0) return [];
+  const zeros = new Set(found.map(({ wheel }) => zeroWords(wheel)));
   const inRows = found.some(({ shown }) => shown.row !== "");
   const columns: Column[] = [
     { heading: [say("plan.column starts at turn")], align: "start", key: true },
+    { heading: [say("plan.column from turn 0")], align: "start" },
     { heading: [say("plan.column turns")], align: "end" },
     { heading: [say("plan.column dial")], align: "decimal" },
     ...(inRows ? [{ heading: [""], align: "start" } as const] : []),
   ];
-  const rows = found.map(({ starts, shown }): Cell[] => [
+  const rows = found.map(({ starts, shown, wheel }): Cell[] => [
     { text: starts.map((turn) => formatFixed(turn, 0)).join(", ") },
+    { text: starts.map((turn) => fromZero(wheel, turn, units)).join(", ") },
     { text: shown.turns, weight: "bold" },
     { text: shown.figure, weight: "bold" },
     ...(inRows ? [{ text: shown.row }] : []),
   ]);
   return [
-    ...kept(paragraph(say("plan.corrected"), width, { gap: 0.7 })),
+    ...kept(paragraph([say("plan.corrected"), ...zeros].join(" "), width, { gap: 0.7 })),
     ...table(columns, rows, { width, size: size.text, titles }),
   ];
 }

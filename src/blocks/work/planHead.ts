@@ -5,18 +5,21 @@ import { textWidth, wrapText } from "../../drawing/text.js";
 import { aimWords } from "../../findings/aimWords.js";
 import { travelWords } from "../../findings/travelWords.js";
 import type { Job } from "../../job/job.js";
+import type { Units } from "../../machine/machine.js";
+import { MEASURED, TOUCHED } from "../../plan/doubt.js";
 import type { Finding } from "../../plan/finding.js";
+import { ENTERED } from "../../plan/holes.js";
 import { isRefused, type Plan } from "../../plan/plan.js";
 import { beforeTheFirstChip, beltSlip } from "../../plan/start.js";
 import { type Show, showIn } from "../../plan/words.js";
-import { capital } from "../../quantity/format.js";
+import { capital, trimmedSize } from "../../quantity/format.js";
 import { say } from "../../words/say.js";
 import { block, type Run, warning } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
 import { heading, kept } from "../shared/runs.js";
 import { leading, objectLine, size } from "../shared/style.js";
 import { partDrawing } from "./partDrawing.js";
-import { isFixed, sumRules } from "./planWords.js";
+import { sumRules } from "./planWords.js";
 import { sharedNotes } from "./sharedNotes.js";
 import { thePlan } from "./thePlan.js";
 
@@ -49,6 +52,7 @@ export const planHead = warning(
           })
         : []),
       ...paragraph(howToRead(plan), width, { gap: 1 }),
+      ...worstWords(plan, machine.units).flatMap((words) => paragraph(words, width, { gap: 1 })),
       ...sumRules([...wheels]).flatMap((words) => paragraph(words, width, { gap: 1, weight: "bold" })),
       ...against(plan, width),
       ...(steps.some(({ speed }) => speed?.band.nearest !== undefined)
@@ -150,15 +154,20 @@ function against(plan: Plan, width: number): Run[] {
 }
 
 /** The signs of a step, once for all of them. */
-function howToRead({ steps, beltChanges }: Plan): string {
-  const zeros = steps.flatMap(({ zeros }) => zeros);
-  return [
-    say("plan.readings are"),
-    ...(beltChanges > 0 ? [say("plan.belt moved sign")] : []),
-    ...(zeros.some(({ wheel, of }) => ["diameter", "bore"].includes(of) && wheel.dial !== undefined && !isFixed(wheel))
-      ? [say("plan.set below nothing")]
+const howToRead = ({ beltChanges }: Plan): string =>
+  [say("plan.readings are"), ...(beltChanges > 0 ? [say("plan.belt moved sign")] : [])].join(" ");
+
+/** What every “comes out” and “alike” of the steps adds up, and what of it was measured by nobody; empty where no step promises. */
+function worstWords({ steps }: Plan, units: Units): string[] {
+  const promised = steps.flatMap(({ sizes }) => sizes.filter(({ doubt }) => doubt !== undefined));
+  if (promised.length === 0) return [];
+  const words = [
+    say("plan.worst adds", { touch: trimmedSize(TOUCHED, units, 3), gauge: trimmedSize(MEASURED[units], units, 3) }),
+    ...(promised.some(({ what }) => what === "depth")
+      ? [say("plan.worst adds, depth", { entered: trimmedSize(ENTERED, units, 3) })]
       : []),
-  ].join(" ");
+  ];
+  return [words.join(" ")];
 }
 
 /** What several steps say alike, by its letter. */

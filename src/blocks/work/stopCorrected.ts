@@ -1,6 +1,6 @@
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { correctedSetting } from "../../findings/settings.js";
-import { startsOver } from "../../findings/travelWords.js";
+import { fromZero, startsOver, zeroWords } from "../../findings/travelWords.js";
 import type { Machine } from "../../machine/machine.js";
 import { figureWithin, unitName } from "../../quantity/format.js";
 import { say } from "../../words/say.js";
@@ -37,7 +37,16 @@ function ofWheel(wheel: HandwheelFinding, stops: readonly SetStop[], { units }: 
   const columns: Column[] = [
     { heading: [say("stops.stop")], align: "start", key: true },
     { heading: [say("stops.length"), unitName(units)], align: "decimal" },
-    ...starts.map((turn): Column => ({ heading: [say("stops.begun", { turn }), counts], align: "middle" })),
+    ...starts.map(
+      (turn): Column => ({
+        heading: [
+          say("stops.begun", { turn }),
+          say("turns.from turn 0", { distance: fromZero(wheel, turn, units) }),
+          counts,
+        ],
+        align: "middle",
+      }),
+    ),
   ];
   const rows = told.map(({ stop }): Cell[] => [
     { text: stop.name, weight: "bold" },
@@ -46,7 +55,7 @@ function ofWheel(wheel: HandwheelFinding, stops: readonly SetStop[], { units }: 
   ]);
   return [
     ...heading(say("stops.corrected", { wheel: wheel.handwheel.name }), width, 5),
-    ...(wheel.dial ? kept(paragraph(say("stops.turns and reading"), width)) : []),
+    ...kept(paragraph([...(wheel.dial ? [say("stops.turns and reading")] : []), zeroWords(wheel)].join(" "), width)),
     ...table(columns, rows, { width }),
   ];
 }

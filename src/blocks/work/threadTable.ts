@@ -9,6 +9,7 @@ import { threadSource } from "../../thread/sources.js";
 import {
   dieBlank,
   engagementOf,
+  isSold,
   isTight,
   type Thread,
   TIGHT_ENGAGEMENT,
@@ -156,12 +157,6 @@ function drilled(thread: Thread, share: number, units: Units): Drilled {
   return { ...thread, hole, share, drill: usual?.diameter, stamped: stampedOn(usual?.name ?? ""), engaged };
 }
 
-/** Whether the published drill is in the shop's box: on an inch machine one of millimetres is there for metric threads alone. */
-const isSold = ({ system, drillName }: Thread, units: Units): boolean =>
-  units === "mm" || drillName !== undefined || system.startsWith("metric");
-
-const isTightly = ({ engaged }: Drilled): boolean => engaged !== undefined && isTight({ publishedEngagement: engaged });
-
 function seriesOf(rows: readonly Drilled[], depth: number, units: Units): Series {
   const { system, share } = rows[0] as Drilled;
   const figure = (mm: number) => formatFixed(fromMm(mm, units), places[units]);
@@ -229,7 +224,7 @@ function seriesOf(rows: readonly Drilled[], depth: number, units: Units): Series
 /** With a sign behind it where the hole is tight or the drill is not a published one; the notes below say what they mean. */
 function signed(text: string, thread: Drilled): Cell {
   if (text === "") return { text };
-  if (isTightly(thread)) return { text: `${text}!`, weight: "bold" };
+  if (isTight(thread.engaged)) return { text: `${text}!`, weight: "bold" };
   return { text: thread.publishedDrill === undefined ? `${text}+` : text };
 }
 
@@ -250,7 +245,9 @@ function notes(threads: readonly Drilled[], engagement: number, units: Units, wi
   const percent = trimmed(engagement, 1);
   const sources = [...new Set(threads.flatMap(({ sources }) => sources))];
   const signs = [
-    ...(threads.some(isTightly) ? [say("threads.tight", { percent, most: trimmed(TIGHT_ENGAGEMENT * 100, 0) })] : []),
+    ...(threads.some(({ engaged }) => isTight(engaged))
+      ? [say("threads.tight", { percent, most: trimmed(TIGHT_ENGAGEMENT * 100, 0) })]
+      : []),
     ...(threads.some(({ publishedDrill }) => publishedDrill === undefined)
       ? [say("threads.next drill", { percent })]
       : []),

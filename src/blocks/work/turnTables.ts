@@ -84,10 +84,12 @@ function wheelRuns(finding: HandwheelFinding, machine: Machine, settings: Settin
   const { handwheel, reading } = finding;
   const { units } = machine;
   const reach = reading?.overTravel ?? Number.POSITIVE_INFINITY;
+  // Less than a division is estimated, not set.
+  const least = (finding.dial?.divisionWorth ?? 0) - 1e-9;
   const within = (unit: Units) =>
     settings[unit]
       .map((value) => inMm(value, unit))
-      .filter((mm) => mm <= reach + 1e-9 && mm > (doubtToRead(finding, mm) ?? 0));
+      .filter((mm) => mm <= reach + 1e-9 && mm >= least && mm > (doubtToRead(finding, mm) ?? 0));
   const other: Units = units === "mm" ? "in" : "mm";
   const shows = (one: (typeof tables)[number]) => settings.tables.includes(one);
   const own = shows("distances") ? (handwheel.distances ?? []) : [];

@@ -2,6 +2,7 @@ import { useComputed } from "@preact/signals";
 import { useEffect, useMemo } from "preact/hooks";
 import { parseTurns } from "../../quantity/number.js";
 import type { Way } from "../file/edit.js";
+import type { Plain } from "../file/yamlText.js";
 import { schemaAt } from "../schema.js";
 import type { ReadingsAsked, ReadingsSoFar } from "../work/protocol.js";
 import type { Desk } from "./desk.js";
@@ -146,30 +147,31 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
             take the last row out
           </button>
         )}
-        {["gaugeError", "temperature"].map((key) =>
+        {Object.entries(further).map(([key, { label, first }]) =>
           nodes.value.value([...way, key]) === undefined ? (
             <button
               type="button"
               key={key}
               title={record(key).description}
-              onClick={() => put(form, [...way, key], key === "temperature" ? 20 : 0.01)}
+              onClick={() => put(form, [...way, key], first)}
             >
-              + {key === "temperature" ? "temperature" : "gauge error"}
+              + {label.toLowerCase()}
             </button>
           ) : (
-            <TextField
-              key={key}
-              form={form}
-              way={[...way, key]}
-              schema={record(key)}
-              label={key === "temperature" ? "Temperature" : "Gauge error"}
-            />
+            <TextField key={key} form={form} way={[...way, key]} schema={record(key)} label={label} />
           ),
         )}
       </p>
     </fieldset>
   );
 }
+
+/** What may be said of readings beside their lists, and what stands there to begin with. */
+const further: Readonly<Record<string, { label: string; first: Plain }>> = {
+  gaugeError: { label: "Gauge error", first: 0.01 },
+  temperature: { label: "Temperature", first: 20 },
+  zeroAt: { label: "Place of turn 0", first: "line on the ways" },
+};
 
 const cellId = (way: Way, column: string, row: number): string => `${idOf(way)}-${column}-${row}`;
 

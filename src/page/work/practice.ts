@@ -47,7 +47,7 @@ function seen(wanted: WantedSetting | WantedNumber | WantedPosition, findings: F
   if (wanted.by === "number") {
     const { shownBy } = wanted;
     return {
-      ...{ by: wanted.by, unit: unitAsked(wanted, findings.machine.units) },
+      ...{ by: wanted.by, unit: unitAsked(wanted, unitsOf(wanted, findings)) },
       ...(shownBy && { wheel: shownBy.wheel, from: shownBy.turns }),
     } as const;
   }
@@ -58,6 +58,8 @@ function seen(wanted: WantedSetting | WantedNumber | WantedPosition, findings: F
 
 /** Turns that are asked for in eighths may be written in either. */
 const byEighths = ({ of, step }: WantedNumber): boolean => of === "turns" && step?.of === "eighth";
+
+const unitsOf = ({ units }: WantedNumber, { machine }: Findings): Units => units ?? machine.units;
 
 function unitAsked(wanted: WantedNumber, units: Units): string {
   if (wanted.of === "length") return unitName(units);
@@ -86,7 +88,7 @@ export function marked(findings: Findings | undefined, at: number, given: Given)
     if (wanted === undefined) return { right: false, said: say("practice.not marked") };
     if (wanted.by === "turning") return turnedMark(wanted, given);
     if (wanted.by === "position") return positionMark(wanted, given);
-    return numberMark(wanted, given, findings.machine.units);
+    return numberMark(wanted, given, unitsOf(wanted, findings));
   });
 }
 

@@ -1,5 +1,6 @@
 import { least } from "../../part/outline.js";
 import { boreOver, depthOfHole, endsOf, openOver } from "../../part/workpiece.js";
+import { roundIn } from "../../quantity/length.js";
 import { say } from "../../words/say.js";
 import { type Checked, refused, type StepFinding, takeCare } from "../finding.js";
 import { SAME } from "./same.js";
@@ -8,7 +9,7 @@ import { SAME } from "./same.js";
  *  times as much its flutes jam (own figure). Its lead wants so much room below, mm (own figure). */
 const REAMER = { share: 0.03, least: 0.3, jams: 3, lead: 1.5 } as const;
 /** A drill up to this, mm, starts well enough on a faced end. Common practice. */
-const PUNCHED = 3;
+const PUNCHED = roundIn(3, 1 / 8);
 
 /** A drill that comes out behind a blank meets whatever is there: a stop, a jaw, the spindle. */
 export function throughTheBack({ stage: { step, before, openEnded, shaping }, job, show }: Checked): StepFinding[] {
@@ -43,7 +44,7 @@ export function holes({ stage: { step, before }, job, show }: Checked): StepFind
             say("plan findings.drill wider than work remedy"),
           ),
         ];
-      return job.bar !== undefined && widest() === 0 && size > PUNCHED
+      return job.bar !== undefined && widest() === 0 && size > PUNCHED[job.units] + SAME
         ? [takeCare("no-start", say("plan findings.no start"), say("plan findings.no start remedy"))]
         : [];
     case "bore": {

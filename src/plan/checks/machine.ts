@@ -25,7 +25,7 @@ export function machineCheck(planned: PlannedStep, job: Job, findings: Findings,
   return [
     ...wheelsReach(planned, findings, show),
     ...holdsTolerance(planned, job, findings, show),
-    ...bears(planned, findings, show),
+    ...bears(planned, job, findings, show),
     ...(planned.byHand ? [] : speedCheck(planned, job, findings, show)),
   ];
 }
@@ -96,7 +96,7 @@ function holdsTolerance(planned: PlannedStep, job: Job, { machine: { units } }: 
       return [
         takeCare(
           "finer-than-the-slide",
-          say("plan findings.finer than the dial", { tolerance: show(2 * margin), gives: show(2 * doubt, 3) }),
+          say("plan findings.finer than the dial", { tolerance: show(2 * margin, 4), gives: show(2 * doubt, 3) }),
           say("plan findings.finer than the dial remedy"),
         ),
       ];
@@ -107,7 +107,7 @@ function holdsTolerance(planned: PlannedStep, job: Job, { machine: { units } }: 
       return [
         takeCare(
           "finer-than-the-slide",
-          say("plan findings.finer than the slide", { tolerance: show(2 * margin), holds: show(holds, 3) }),
+          say("plan findings.finer than the slide", { tolerance: show(2 * margin, 4), holds: show(holds, 3) }),
           byHandWords(job),
         ),
       ];
@@ -127,7 +127,7 @@ function corrected(
 ): StepFinding[] {
   const off = doubt ?? measuredAtBest(wheel, units);
   if (off <= margin + 1e-9) return [];
-  const sides = { doubt: show(off, 3), margin: show(margin) };
+  const sides = { doubt: show(off, 3), margin: show(margin, 4) };
   return [
     takeCare(
       "finer-than-the-reading",
@@ -149,7 +149,7 @@ function atBestWords(
     : say("plan findings.finer than the reading, worn and no dial", sides);
 }
 
-function bears({ stage: { step } }: PlannedStep, { machine }: Findings, show: Show): StepFinding[] {
+function bears({ stage: { step } }: PlannedStep, { units }: Job, { machine }: Findings, show: Show): StepFinding[] {
   if ((step.do === "drill" || step.do === "ream") && step.diameter > largestDrill(machine.limits) + 1e-9)
     return [
       refused(
@@ -171,11 +171,11 @@ function bears({ stage: { step } }: PlannedStep, { machine }: Findings, show: Sh
         say("plan findings.headstock does not swivel remedy"),
       ),
     ];
-  if ((step.do === "part" || step.do === "groove") && step.blade > widestBlade(machine.work) + 1e-9)
+  if ((step.do === "part" || step.do === "groove") && step.blade > widestBlade(machine.work, units) + 1e-9)
     return [
       takeCare(
         "wide-blade",
-        say("plan findings.wide blade", { blade: show(step.blade), most: show(widestBlade(machine.work)) }),
+        say("plan findings.wide blade", { blade: show(step.blade), most: show(widestBlade(machine.work, units)) }),
         say("plan findings.wide blade remedy"),
       ),
     ];
@@ -183,7 +183,7 @@ function bears({ stage: { step } }: PlannedStep, { machine }: Findings, show: Sh
 }
 
 /** A blade wider than this, mm, wants more force than such a machine has. Common practice: three times the deepest cut. */
-const widestBlade = (work: Parameters<typeof firmnessOf>[0]): number => 3 * firmnessOf(work).deepest;
+const widestBlade = (...of: Parameters<typeof firmnessOf>): number => 3 * firmnessOf(...of).deepest;
 
 function speedCheck(
   { speed, aboveAim, stage }: PlannedStep,

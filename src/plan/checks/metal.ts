@@ -2,6 +2,7 @@ import { burns } from "../../findings/chipFire.js";
 import { isHolding, type JobStep } from "../../job/job.js";
 import { diameterAt, least } from "../../part/outline.js";
 import { boreOver, openOver, outsideOver, thinnestWall } from "../../part/workpiece.js";
+import { roundIn } from "../../quantity/length.js";
 import { say } from "../../words/say.js";
 import { type Check, type Checked, refused, type StepFinding, takeCare } from "../finding.js";
 import { firmnessOf } from "../firmness.js";
@@ -9,7 +10,7 @@ import { holes, throughTheBack } from "./holes.js";
 import { SAME } from "./same.js";
 
 /** Thinner metal than this, mm, is spoilt by the next cut or by the jaws; below the second figure it wants care. Common practice. */
-const WALL = { least: 0.3, thin: 1 } as const;
+const WALL = { least: roundIn(0.3, 0.012), thin: roundIn(1, 0.04) } as const;
 /** A blade further out of its holder than so many of its widths wanders and breaks. Common practice. */
 const BLADE_OUT = 10;
 
@@ -17,7 +18,7 @@ const BLADE_OUT = 10;
 const A_TOLERANCE = 0.1;
 
 /** Thinner than this, mm, a hand-ground tool rubs. Common practice. */
-const THINNEST = 0.02;
+const THINNEST = roundIn(0.02, 0.001);
 
 /** Is the metal there that a step is to take off, and enough of it afterwards? */
 export const metalCheck: Check = (checked) => {
@@ -197,7 +198,7 @@ function edges({ stage: { step, before }, show }: Checked): StepFinding[] {
 /** Cuts as deep as such a machine bears, and no deeper. */
 function deepEnough({ stage: { step }, findings, job, show }: Checked): StepFinding[] {
   if (!("cut" in step)) return [];
-  const { deepest, why } = firmnessOf(findings.machine.work);
+  const { deepest, why } = firmnessOf(findings.machine.work, job.units);
   return [
     ...(step.cut > deepest + 1e-9
       ? [
@@ -208,19 +209,19 @@ function deepEnough({ stage: { step }, findings, job, show }: Checked): StepFind
           ),
         ]
       : []),
-    ...("finish" in step && step.finish < THINNEST && !burns(job.material)
+    ...("finish" in step && step.finish < THINNEST[job.units] - 1e-9 && !burns(job.material)
       ? [
           takeCare(
             "rubs",
             say("plan findings.rubs", { finish: show(step.finish) }),
-            say("plan findings.rubs remedy", { least: show(THINNEST) }),
+            say("plan findings.rubs remedy", { least: show(THINNEST[job.units]) }),
           ),
         ]
       : []),
   ];
 }
 
-function wall({ stage: { step, before, after }, show }: Checked): StepFinding[] {
+function wall({ stage: { step, before, after }, job: { units }, show }: Checked): StepFinding[] {
   if (step.do === "part" || step.do === "face" || step.do === "chamfer" || step.do === "centre drill") return [];
   const now = thinnestWall(after);
   const was = thinnestWall(before);
@@ -229,7 +230,9 @@ function wall({ stage: { step, before, after }, show }: Checked): StepFinding[] 
     now.wall <= 0
       ? say("plan findings.through the wall", { at: show(now.at, 2) })
       : say("plan findings.thin wall", { wall: show(now.wall, 2), at: show(now.at, 2) });
-  if (now.wall < WALL.least - SAME)
-    return [refused("thin-wall", words, say("plan findings.thin wall refused", { least: show(WALL.least) }))];
-  return now.wall < WALL.thin - SAME ? [takeCare("thin-wall", words, say("plan findings.thin wall remedy"))] : [];
+  if (now.wall < WALL.least[units] - SAME)
+    return [refused("thin-wall", words, say("plan findings.thin wall refused", { least: show(WALL.least[units]) }))];
+  return now.wall < WALL.thin[units] - SAME
+    ? [takeCare("thin-wall", words, say("plan findings.thin wall remedy"))]
+    : [];
 }

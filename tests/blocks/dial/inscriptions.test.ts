@@ -86,3 +86,22 @@ test("a number that counts hundredths says so in its own scale", () => {
     [1, "1 = 0.001 in"],
   ]);
 });
+
+test("what is dear takes any band rather than none, and its sign rather than nothing, before the name has a place", () => {
+  const marks = (count: number) =>
+    Array.from({ length: count }, (_, k) => ({
+      angle: (k / count) * TURN,
+      rank: 1 as const,
+      value: k,
+      label: String(k),
+    }));
+  const bands = (...counts: readonly number[]) =>
+    counts.map((count): Band => ({ scale: 0, perRadian: 20, number: 1.8, marks: marks(count) }));
+  const placed = (on: readonly Band[]) =>
+    inscribe(on, [{ words: "on diameter", band: 0, dear: { short: "ø" } }, { words: "Slide" }], {
+      ...{ from: 0, to: TURN, whole: true },
+    }).placed.map(({ band, words }) => `${words} ${band}`);
+  expect(placed(bands(4, 4))).toEqual(["on diameter 0", "Slide 1"]);
+  expect(placed(bands(30, 4))).toEqual(["on diameter 1", "Slide 1"]);
+  expect(placed(bands(12, 12))).toEqual(["ø 1", "Slide 1"]);
+});

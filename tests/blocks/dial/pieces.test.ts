@@ -161,7 +161,7 @@ test("a bevel's seam is moved within its division rather than cost a number", ()
   );
 });
 
-test("numbers come before “on diameter” where both cannot be on a small drum", () => {
+test("numbers come before “on diameter” in words where both cannot be on a small drum: then its sign is there", () => {
   const small = findingsOf(
     "name: T\nhandwheels: [{ name: Top slide, reads: diameter, feed: 1 mm, dial: { shape: drum, diameter: 12, width: 5, divisions: 0.05 mm, closure: even } }]\n",
   );
@@ -170,7 +170,10 @@ test("numbers come before “on diameter” where both cannot be on a small drum
   const [piece] = (plan && piecesOf(plan, { width: 200, height: 150 })) ?? [];
   if (piece === undefined) throw new Error("no dial");
   expect(words(piece)).toEqual(expect.arrayContaining(["0", "0.5", "1", "1.5"]));
-  expect(piece.left).toContain("on diameter");
+  expect(piece.left).not.toContain("on diameter");
+  // Its sign has room, before the name.
+  expect(words(piece)).toContain("ø");
+  expect(piece.left).toContain("Top slide");
 });
 
 test("nothing on the pieces' sheet is red alone: a print of black dots would break its letters up", () => {
