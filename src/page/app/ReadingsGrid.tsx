@@ -5,7 +5,7 @@ import type { Way } from "../file/edit.js";
 import { schemaAt } from "../schema.js";
 import type { ReadingsAsked, ReadingsSoFar } from "../work/protocol.js";
 import type { Desk } from "./desk.js";
-import { Notes, TextField } from "./form/Field.js";
+import { isBad, Notes, notesId, TextField } from "./form/Field.js";
 import { type Form, idOf, keyOf, put, takeOut } from "./form/form.js";
 import { AT_ONCE, Between, pieceOf, show } from "./form/Pieces.js";
 import { newest } from "./worker.js";
@@ -108,6 +108,10 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
                         autocomplete="off"
                         aria-label={`${heads[column]}, reading ${row + 1}`}
                         placeholder={row === count && column === "turns" ? nextTurn(rows.value) : ""}
+                        aria-invalid={isBad(form, [...way, column, row])}
+                        aria-describedby={
+                          form.told.value.has(keyOf([...way, column, row])) ? notesId([...way, column, row]) : undefined
+                        }
                         value={nodes.value.words([...way, column, row])}
                         onKeyDown={(event) => onKey(event, at, row)}
                         onInput={(event) => type(column, row, event.currentTarget.value)}

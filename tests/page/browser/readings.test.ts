@@ -173,6 +173,20 @@ describe.runIf(hasBrowser)("readings typed by the keyboard alone", () => {
     });
   }, 60_000);
 
+  test("what is no number is marked in its cell, with what is told of it", async () => {
+    const { page, cell } = await start(machine);
+    await cell("travel", 2).fill("15.O6");
+    const at = page.locator(".grid input[aria-invalid=true]");
+    await expect.poll(() => at.count()).toBe(1);
+    expect(await at.inputValue()).toBe("15.O6");
+    const notes = await at.getAttribute("aria-describedby");
+    expect(await page.locator(`[id="${notes}"]`).textContent()).toContain("15.O6");
+    const line = (one: ReturnType<typeof cell>) => one.evaluate((input) => getComputedStyle(input).borderBottomColor);
+    expect(await line(at)).not.toBe(await line(cell("travel", 1)));
+    await cell("travel", 2).fill("15.96");
+    await expect.poll(() => at.count()).toBe(0);
+  }, 60_000);
+
   test("places still empty are counted, and a way back that is taken out again is none", async () => {
     const { page, cell, read } = await start(machine);
     await cell("return", 3).focus();

@@ -6,12 +6,18 @@ import { inForm } from "./inForm.js";
 import { bareUnit, inFileUnits } from "./units.js";
 import { usualWords } from "./usual.js";
 
+export const notesId = (way: Way): string => `${idOf(way)}-notes`;
+
+/** Whether what stands at a place is refused. */
+export const isBad = (form: Form, way: Way): boolean =>
+  (form.told.value.get(keyOf(way)) ?? []).some(({ severity }) => severity === "error");
+
 /** What is told of a place, beneath it. */
 export function Notes({ form, way }: { readonly form: Form; readonly way: Way }) {
   const told = form.told.value.get(keyOf(way)) ?? [];
   if (told.length === 0) return null;
   return (
-    <div class="notes" id={`${idOf(way)}-notes`}>
+    <div class="notes" id={notesId(way)}>
       {told.map(({ severity, what, remedy }) => (
         <p class={severity} key={what}>
           <b>{severity === "error" ? "✗ " : "! "}</b>
@@ -37,10 +43,8 @@ export function Unit({ form, way, schema }: Pick<PartProps, "form" | "way" | "sc
 type Labelled = PartProps & { readonly children: ComponentChildren };
 
 function Labelled({ form, way, schema, label, children }: Labelled) {
-  const notes = form.told.value.get(keyOf(way)) ?? [];
-  const bad = notes.some(({ severity }) => severity === "error");
   return (
-    <div class={bad ? "field bad" : "field"} data-way={keyOf(way)}>
+    <div class={isBad(form, way) ? "field bad" : "field"} data-way={keyOf(way)}>
       <label for={idOf(way)}>
         {label}
         <Unit form={form} way={way} schema={schema} />
@@ -57,16 +61,14 @@ function Labelled({ form, way, schema, label, children }: Labelled) {
 }
 
 const described = (form: Form, way: Way, description: string | undefined): string | undefined =>
-  [
-    ...(form.told.value.has(keyOf(way)) ? [`${idOf(way)}-notes`] : []),
-    ...(description ? [`${idOf(way)}-about`] : []),
-  ].join(" ") || undefined;
+  [...(form.told.value.has(keyOf(way)) ? [notesId(way)] : []), ...(description ? [`${idOf(way)}-about`] : [])].join(
+    " ",
+  ) || undefined;
 
 export function TextField(props: PartProps) {
   const { form, way, schema } = props;
   const wheels = form.handwheels.value;
   const isWheel = way.at(-1) === "handwheel" && wheels.length > 0;
-  const errors = (form.told.value.get(keyOf(way)) ?? []).some(({ severity }) => severity === "error");
   return (
     <Labelled {...props}>
       <input
@@ -77,7 +79,7 @@ export function TextField(props: PartProps) {
         list={isWheel ? "wheels" : undefined}
         value={form.nodes.value.words(way)}
         placeholder={usualWords(form, way)}
-        aria-invalid={errors}
+        aria-invalid={isBad(form, way)}
         aria-describedby={described(form, way, schema.description)}
         onInput={(event) => put(form, way, event.currentTarget.value)}
       />

@@ -1,7 +1,7 @@
 import { useSignal } from "@preact/signals";
 import type { Way } from "../../file/edit.js";
 import { itemOf, kindFor, kindOf, scalar } from "../../schema.js";
-import { Notes, Unit } from "./Field.js";
+import { isBad, Notes, notesId, Unit } from "./Field.js";
 import { Fields } from "./Fields.js";
 import { type Form, idOf, keyOf, type PartProps, put, takeOut } from "./form.js";
 import { AT_ONCE, Pieces, show } from "./Pieces.js";
@@ -86,6 +86,8 @@ function Single({ form, way, label, onOut }: SingleProps) {
         // As wide as what it holds: a name cut short is another name.
         size={Math.max(6, words.length)}
         value={words}
+        aria-invalid={isBad(form, way)}
+        aria-describedby={form.told.value.has(keyOf(way)) ? notesId(way) : undefined}
         onInput={(event) => put(form, way, event.currentTarget.value, true)}
       />
       <button type="button" aria-label={`Take out ${label}`} onClick={onOut}>
