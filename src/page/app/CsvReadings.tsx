@@ -47,7 +47,7 @@ export function CsvReadings({ form, way, desk }: { readonly form: Form; readonly
       named === way
         ? withValue(text, way, lists)
         : Object.entries(lists).reduce((so, [key, list]) => withValue(so, [...way, key], list), without(text, named));
-    form.document.write(brought, true);
+    form.document.write(brought);
   };
   return (
     <fieldset class="readings" data-way={keyOf(way)} id={named === way ? undefined : idOf(way)}>

@@ -6,7 +6,7 @@ import { schemaAt } from "../schema.js";
 import type { ReadingsAsked, ReadingsSoFar } from "../work/protocol.js";
 import type { Desk } from "./desk.js";
 import { isBad, Notes, notesId, TextField } from "./form/Field.js";
-import { type Form, idOf, keyOf, put, takeOut } from "./form/form.js";
+import { type Form, idOf, keyOf, put, takeOut, type } from "./form/form.js";
 import { AT_ONCE, Between, pieceOf, show } from "./form/Pieces.js";
 import { newest } from "./worker.js";
 
@@ -36,16 +36,16 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
   const shown = count + 1;
   const list = [...way, "turns"];
   const piece = pieceOf(form, list, shown, AT_ONCE.rows);
-  const type = (column: (typeof columns)[number], row: number, words: string): void => {
+  const typed = (column: (typeof columns)[number], row: number, words: string): void => {
     // A row begins with its turn: one step on from the last two.
-    if (row === count && column !== "turns") put(form, [...way, "turns", row], nextTurn(rows.value), true);
+    if (row === count && column !== "turns") type(form, [...way, "turns", row], nextTurn(rows.value), true);
     const others = rows.value.some((one, at) => at !== row && one[column] !== "");
     // Who changes his mind about the way back has taken none.
-    if (column === "return" && words === "" && !others) takeOut(form, [...way, column]);
-    else put(form, [...way, column, row], words, true);
+    if (column === "return" && words === "" && !others) type(form, [...way, column], "");
+    else type(form, [...way, column, row], words, true);
     // A turn whose reading is still to come has an empty one.
     if (column === "turns" && nodes.peek().value([...way, "travel", row]) === undefined)
-      put(form, [...way, "travel", row], "", true);
+      type(form, [...way, "travel", row], "", true);
   };
   const places = columns.flatMap((column) => rows.value.map((row, at) => ({ column, at, typed: row[column] !== "" })));
   const begun = new Set(places.filter(({ typed }) => typed).map(({ column }) => column));
@@ -114,7 +114,7 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
                         }
                         value={nodes.value.words([...way, column, row])}
                         onKeyDown={(event) => onKey(event, at, row)}
-                        onInput={(event) => type(column, row, event.currentTarget.value)}
+                        onInput={(event) => typed(column, row, event.currentTarget.value)}
                       />
                     )}
                   </td>
@@ -141,12 +141,7 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
         ))}
       <p class="more">
         {count > 0 && (
-          <button
-            type="button"
-            onClick={() => {
-              for (const column of columns) takeOut(form, [...way, column, count - 1]);
-            }}
-          >
+          <button type="button" onClick={() => takeOut(form, ...columns.map((column) => [...way, column, count - 1]))}>
             take the last row out
           </button>
         )}

@@ -114,7 +114,7 @@ export function add(desk: Desk, kind: DocumentKind, name: string, text: string):
   const now = desk.documents.peek();
   const same = now.find((one) => one.kind === kind && (kind === "machine" || one.name.peek() === name));
   if (same) {
-    same.write(text, true, name);
+    same.write(text, name);
     return same;
   }
   const document = new FileDocument(kind, name, text);
@@ -169,7 +169,7 @@ export function asItCame(desk: Desk, brought: Kept): void {
 /** Puts a value into the machine's file, to be undone alone. @throws Error where its text is no YAML */
 export function putValue(desk: Desk, way: Way, value: Plain): void {
   const machine = desk.machine.peek();
-  machine.write(withValue(machine.text.peek(), way, value, Object.keys(machineSchema.properties ?? {})), true);
+  machine.write(withValue(machine.text.peek(), way, value, Object.keys(machineSchema.properties ?? {})));
 }
 
 export const keptOf = (desk: Desk): Kept =>

@@ -173,6 +173,44 @@ describe.runIf(hasBrowser)("readings typed by the keyboard alone", () => {
     });
   }, 60_000);
 
+  test("one undo takes back one cell, whole, however fast or slowly it was typed", async () => {
+    const { page, cell, read } = await start(machine);
+    await cell("return", 4).focus();
+    await page.keyboard.type("32.0");
+    await page.waitForTimeout(700);
+    await page.keyboard.type("1");
+    for (const words of ["24.03", "16.06"]) {
+      await page.keyboard.press("Enter");
+      await page.keyboard.type(words);
+    }
+    const back = async () => [
+      await cell("return", 4).inputValue(),
+      await cell("return", 3).inputValue(),
+      await cell("return", 2).inputValue(),
+    ];
+    await page.keyboard.press("Control+z");
+    await expect.poll(back).toEqual(["32.01", "24.03", ""]);
+    // What is typed after that is undone by itself.
+    await page.keyboard.type("16.07");
+    await page.getByRole("button", { name: "undo", exact: true }).click();
+    await expect.poll(back).toEqual(["32.01", "24.03", ""]);
+    await page.getByRole("button", { name: "undo", exact: true }).click();
+    await expect.poll(back).toEqual(["32.01", "", ""]);
+    await cell("return", 4).focus();
+    await page.keyboard.press("Control+Shift+Z");
+    await expect.poll(back).toEqual(["32.01", "24.03", ""]);
+    for (const _ of [1, 2]) await page.keyboard.press("Control+z");
+    await expect.poll(back).toEqual(["", "", ""]);
+    // A new row with its turn, and a row taken out, are each one step.
+    await cell("travel", 5).fill("39.89");
+    await page.getByRole("button", { name: "take the last row out" }).first().click();
+    await expect.poll(() => cell("turns", 5).inputValue()).toBe("");
+    await page.getByRole("button", { name: "undo", exact: true }).click();
+    await expect.poll(() => cell("turns", 5).inputValue()).toBe("20");
+    await page.getByRole("button", { name: "undo", exact: true }).click();
+    expect((await read()).handwheels[0].feed.readings).toEqual(machine.handwheels[0]?.feed.readings);
+  }, 60_000);
+
   test("what is no number is marked in its cell, with what is told of it", async () => {
     const { page, cell } = await start(machine);
     await cell("travel", 2).fill("15.O6");

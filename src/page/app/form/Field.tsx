@@ -1,7 +1,7 @@
 import type { ComponentChildren } from "preact";
 import type { Way } from "../../file/edit.js";
 import { inWords } from "../../schema.js";
-import { type Form, idOf, keyOf, type PartProps, put, takeOut } from "./form.js";
+import { type Form, idOf, keyOf, type PartProps, put, takeOut, type } from "./form.js";
 import { inForm } from "./inForm.js";
 import { bareUnit, inFileUnits } from "./units.js";
 import { usualWords } from "./usual.js";
@@ -81,7 +81,7 @@ export function TextField(props: PartProps) {
         placeholder={usualWords(form, way)}
         aria-invalid={isBad(form, way)}
         aria-describedby={described(form, way, schema.description)}
-        onInput={(event) => put(form, way, event.currentTarget.value)}
+        onInput={(event) => type(form, way, event.currentTarget.value)}
       />
     </Labelled>
   );

@@ -3,7 +3,7 @@ import type { Way } from "../../file/edit.js";
 import { itemOf, kindFor, kindOf, scalar } from "../../schema.js";
 import { isBad, Notes, notesId, Unit } from "./Field.js";
 import { Fields } from "./Fields.js";
-import { type Form, idOf, keyOf, type PartProps, put, takeOut } from "./form.js";
+import { type Form, idOf, keyOf, type PartProps, takeOut, type } from "./form.js";
 import { AT_ONCE, Pieces, show } from "./Pieces.js";
 import { focusOn } from "./places.js";
 import { nameAt, singular } from "./placeWords.js";
@@ -88,7 +88,7 @@ function Single({ form, way, label, onOut }: SingleProps) {
         value={words}
         aria-invalid={isBad(form, way)}
         aria-describedby={form.told.value.has(keyOf(way)) ? notesId(way) : undefined}
-        onInput={(event) => put(form, way, event.currentTarget.value, true)}
+        onInput={(event) => type(form, way, event.currentTarget.value, true)}
       />
       <button type="button" aria-label={`Take out ${label}`} onClick={onOut}>
         ×

@@ -43,24 +43,25 @@ export type PartProps = {
 export const keyOf = (way: Way): string => way.join("\u0000");
 export const idOf = (way: Way): string => `at-${way.map((step) => String(step).replace(/[^\w]/g, "_")).join("-")}`;
 
-/** Puts a value at a place; words of nothing take it out, save where they stay as an empty place in a list. */
-export function put(form: Form, way: Way, value: Plain, stays = false): void {
-  const { document, root } = form;
-  const text = document.text.peek();
+/** Puts a value at a place, as a choice does; words of nothing take it out. */
+export const put = (form: Form, way: Way, value: Plain): void =>
+  change(form, "write", (text) => withOrWithout(form, text, way, value));
+
+/** Puts there what stands in a field now. `stays`: words of nothing are an empty place in a list. */
+export const type = (form: Form, way: Way, words: string, stays = false): void =>
+  change(form, "type", (text) => withOrWithout(form, text, way, words, stays));
+
+export const takeOut = (form: Form, ...ways: readonly Way[]): void =>
+  change(form, "write", (text) => ways.reduce(without, text));
+
+const withOrWithout = ({ root }: Form, text: string, way: Way, value: Plain, stays = false): string =>
+  value === "" && !stays ? without(text, way) : withValue(text, way, value, Object.keys(root.properties ?? {}));
+
+function change({ document }: Form, how: "write" | "type", change: (text: string) => string): void {
   try {
-    const next =
-      value === "" && !stays ? without(text, way) : withValue(text, way, value, Object.keys(root.properties ?? {}));
-    document.write(next);
+    document[how](change(document.text.peek()));
   } catch (fault) {
     // The text is no YAML at the moment; the form says so, and takes nothing until it is.
-    console.warn(fault);
-  }
-}
-
-export function takeOut(form: Form, way: Way): void {
-  try {
-    form.document.write(without(form.document.text.peek(), way));
-  } catch (fault) {
     console.warn(fault);
   }
 }
