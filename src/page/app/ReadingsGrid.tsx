@@ -14,8 +14,8 @@ const columns = ["turns", "travel", "return"] as const;
 const heads = { turns: "turns", travel: "out", return: "back" } as const;
 type Row = Readonly<Record<(typeof columns)[number], string>>;
 
-/** Readings, typed at the machine: Enter goes on to the next reading as it is taken, down on the way out and up on the way back; what
- *  they say so far stands beside them. */
+/** Readings, typed at the machine: Enter goes on to what is read next, from a turn to its reading, down on the way out and up on the way
+ *  back; what they say so far stands beside them. */
 export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonly way: Way; readonly desk: Desk }) {
   const nodes = form.nodes;
   const rows = useComputed(() => rowsOf(form, way));
@@ -51,13 +51,16 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
   const begun = new Set(places.filter(({ typed }) => typed).map(({ column }) => column));
   const open = places.filter(({ column, typed }) => !typed && begun.has(column));
   const onKey = (event: KeyboardEvent, column: number, row: number): void => {
-    const on = columns[column] === "return" ? -1 : 1;
-    const by = { Enter: on, ArrowDown: 1, ArrowUp: -1 }[event.key];
-    if (by === undefined) return;
+    const to = {
+      Enter: () => readNext(rows.value, columns[column] ?? "turns", row),
+      ArrowDown: () => ({ column: columns[column], row: row + 1 }),
+      ArrowUp: () => ({ column: columns[column], row: row - 1 }),
+    }[event.key]?.();
+    if (to === undefined) return;
     event.preventDefault();
-    const next = Math.max(0, row + by);
+    const next = Math.max(0, to.row);
     const focus = () => {
-      const cell = document.getElementById(cellId(way, columns[column] ?? "turns", next));
+      const cell = document.getElementById(cellId(way, to.column ?? "turns", next));
       if (!(cell instanceof HTMLInputElement)) return;
       cell.focus();
       // What is typed next takes the place of what stands there.
@@ -131,6 +134,14 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
           {[...new Set(open.map(({ column }) => heads[column]))].join("”, “")}”.
         </p>
       )}
+      {turnedBack(rows.value).map((words) => (
+        <div class="notes" key={words}>
+          <p class="warning">
+            <b>! </b>
+            {words}
+          </p>
+        </div>
+      ))}
       {[
         ...columns.map((column) => [...way, column]),
         ...places.filter(({ typed }) => typed).map(({ column, at }) => [...way, column, at]),
@@ -168,6 +179,34 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
       </p>
     </fieldset>
   );
+}
+
+type Place = { readonly column: (typeof columns)[number]; readonly row: number };
+
+/** What is read after a place: its turn's reading; where the step from turn to turn is not told by two of them yet, the next turn. */
+function readNext(rows: readonly Row[], column: Place["column"], row: number): Place {
+  if (column === "return") return { column, row: row - 1 };
+  if (column === "turns" && (rows[row]?.travel ?? "") === "") return { column: "travel", row };
+  const asksTurn = column === "travel" && row === 0 && (rows[1]?.turns ?? "") === "";
+  return { column: asksTurn ? "turns" : column, row: row + 1 };
+}
+
+/** Where a turn goes back behind the one before it, as a slip of the pen does; back at the first one a new run begins. */
+function turnedBack(rows: readonly Row[]): string[] {
+  const turns = rows.flatMap(({ turns: words }, row) => {
+    const turn = parseTurns(words);
+    return turn === undefined ? [] : [{ turn, words, row }];
+  });
+  const [first] = turns;
+  if (first === undefined) return [];
+  const sense = Math.sign((turns.find(({ turn }) => turn !== first.turn)?.turn ?? first.turn) - first.turn);
+  return turns.flatMap(({ turn, words, row }, at) => {
+    const before = turns[at - 1];
+    if (before === undefined || turn === first.turn || (turn - before.turn) * sense >= 0) return [];
+    return [
+      `Turns go ${sense > 0 ? "up" : "down"}, but row ${row + 1} goes from ${before.words} back to ${words}: a slip of the pen, or the wheel was turned back, and what is lost in turning back is in the reading.`,
+    ];
+  });
 }
 
 const cellId = (way: Way, column: string, row: number): string => `${idOf(way)}-${column}-${row}`;
