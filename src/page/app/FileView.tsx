@@ -68,7 +68,7 @@ export function FileView({ desk, view, document, root, keys, children }: FileVie
       </div>
       <ToldList
         {...{ told, document, view, keys }}
-        sound={desk.sound}
+        desk={desk}
         asText={asText.value}
         onText={(one) => caretAt(document, one)}
       />

@@ -33,7 +33,7 @@ export type Told = {
   readonly what: string;
   readonly remedy: string;
   /** What is not made while it stands: nothing where it is left out. */
-  readonly stops?: "every sheet" | "its own";
+  readonly stops?: "every sheet" | "what needs it" | "its own";
 };
 
 export type SheetNamed = {

@@ -1,4 +1,4 @@
-import { mkdtempSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
@@ -52,6 +52,17 @@ describe.runIf(hasBrowser)("what is told of a file", () => {
     await told.waitFor({ state: "detached" });
     expect(await marked.count()).toBe(0);
     expect(faults).toEqual([]);
+  }, 60_000);
+
+  test("of one handwheel stops what needs it, and names what goes on", async () => {
+    const text = readFileSync("templates/machines/boathouse.yaml", "utf8").replace("diameter: 38", "diameter: wide");
+    const { page } = await open(await written(fileOf("wide.yaml", text)), await context());
+    const stops = page.locator(".stops");
+    await expect.poll(() => stops.textContent()).toContain("only what does not need it is made: ");
+    await expect.poll(() => stops.textContent(), { timeout: 20_000 }).toContain("Belt card");
+    expect(await stops.textContent()).not.toContain("Student");
+    await page.locator("#sheet").selectOption("belt-card");
+    await page.locator(".sheet svg").first().waitFor();
   }, 60_000);
 
   test("of a job stops its plan alone", async () => {
