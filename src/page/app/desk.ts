@@ -104,11 +104,6 @@ const documentsOf = (kept: Kept): FileDocument[] => {
     : [new FileDocument("machine", "lathe.yaml", ""), ...documents];
 };
 
-/** Puts other files in the place of all. */
-export function lay(desk: Desk, kept: Kept): void {
-  desk.documents.value = documentsOf(kept);
-}
-
 /** Adds a file, or puts it in the place of one of its kind and name; a machine's file takes the place of the machine's. */
 export function add(desk: Desk, kind: DocumentKind, name: string, text: string): FileDocument {
   const now = desk.documents.peek();
@@ -151,20 +146,25 @@ export function beginAnew(desk: Desk): void {
   add(desk, "machine", freeName(desk, "lathe.yaml"), "");
   const stay = others.map(({ name }) => `“${name.peek()}”`).join(", ");
   desk.refused.value = [
-    `A new machine: “undo” beside its name brings “${old}” back.`,
+    `A new machine: until this page is closed, “undo” beside its name brings “${old}” back.`,
     ...(stay === ""
       ? []
       : [`From before there lie still on the desk ${stay}: take off what is none of the new machine’s.`]),
   ];
 }
 
-/** The files as they came, in the place of what was made of them; each way back is there: undo, and what was taken off. */
-export function asItCame(desk: Desk, brought: Kept): void {
+/** Puts other files in the place of all; each way back is there: undo, and what was taken off. */
+export function layInstead(desk: Desk, files: Kept): void {
+  const isAmong = ({ kind, name }: FileDocument): boolean =>
+    files.some((one) => one.kind === kind && one.name === name.peek());
+  // One that was taken off is on the desk again, not a second time.
+  for (const document of desk.takenOff.peek().filter(isAmong)) if (isFree(desk, document)) putBack(desk, document);
   for (const document of desk.documents.peek())
-    if (document.kind !== "machine" && !brought.some(({ name }) => name === document.name.peek()))
-      remove(desk, document);
-  for (const { kind, name, text } of brought) add(desk, kind, name, text);
+    if (document.kind !== "machine" && !isAmong(document)) remove(desk, document);
+  for (const { kind, name, text } of files) add(desk, kind, name, text);
 }
+
+const isFree = (desk: Desk, { name }: FileDocument): boolean => freeName(desk, name.peek()) === name.peek();
 
 /** Puts a value into the machine's file, to be undone alone. @throws Error where its text is no YAML */
 export function putValue(desk: Desk, way: Way, value: Plain): void {
