@@ -166,10 +166,11 @@ export function layInstead(desk: Desk, files: Kept): void {
 
 const isFree = (desk: Desk, { name }: FileDocument): boolean => freeName(desk, name.peek()) === name.peek();
 
-/** Puts a value into the machine's file, to be undone alone. @throws Error where its text is no YAML */
-export function putValue(desk: Desk, way: Way, value: Plain): void {
+/** Puts values into the machine's file, to be undone together. @throws Error where its text is no YAML */
+export function putValues(desk: Desk, ...values: readonly (readonly [Way, Plain])[]): void {
   const machine = desk.machine.peek();
-  machine.write(withValue(machine.text.peek(), way, value, Object.keys(machineSchema.properties ?? {})));
+  const order = Object.keys(machineSchema.properties ?? {});
+  machine.write(values.reduce((so, [way, value]) => withValue(so, way, value, order), machine.text.peek()));
 }
 
 export const keptOf = (desk: Desk): Kept =>

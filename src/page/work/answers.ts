@@ -17,7 +17,7 @@ import { builtIn } from "../../sheets/builtIn.generated.js";
 import { isAboutJob, type NamedJob } from "../../sheets/pack.js";
 import { readTemplate } from "../../sheets/readTemplate.js";
 import type { Template } from "../../sheets/template.js";
-import { explainableNow, measuresNow, supposedAnswer, verifiedLines, wishesNow, workingsNow } from "./asCommanded.js";
+import { explainableNow, measuresNow, supposedAnswer, verifiedNow, wishesNow, workingsNow } from "./asCommanded.js";
 import { type AsIf, alikeFrom, asIfMended } from "./asIf.js";
 import { choices, distanceAnswer, speedAnswer } from "./asked.js";
 import { dialSeen, standing } from "./inHand.js";
@@ -113,7 +113,7 @@ export function answersWith(tools: Tools): Answers {
     explainable: (files) => explainableNow(know(files).findings),
     explain: (files, asked) => workingsNow(know(files).findings, know(files).places, asked),
     measures: (files) => measuresNow(know(files).findings),
-    verify: (files, asked) => verifiedLines(know(files).findings, asked),
+    verify: (files, asked) => verifiedNow(know(files).findings, asked),
     blocks: () => ({ lines: everySetting(), schema: sheetSchema() }),
     wishes: (files) => wishesNow(know(files).findings),
     suppose: (files, asked) => supposedAnswer(know(files).findings, asked),
