@@ -141,13 +141,14 @@ function formOf(desk: Desk, document: FileDocument, root: Schema, told: Readonly
     units: computed(() => (nodes.value.words(["units"]) === "in" ? "in" : "mm")),
     told: computed(() => byPlace(told.value, document)),
     takes: (way) => (document.kind === "job" ? takenByStep(way, nodes.value) : takenByDial(way, nodes.value)),
-    // A drill has no other steps than those that make holes.
+    // One word for each sense of turning; a drill has no other steps than those that make holes.
     offers: (way, word) =>
-      document.kind !== "job" ||
-      way[0] !== "steps" ||
-      way.at(-1) !== "do" ||
-      desk.machine.value.nodes.value.words(["kind"]) !== "drill" ||
-      isHoleStep({ do: word }),
+      word !== "counterclockwise" &&
+      (document.kind !== "job" ||
+        way[0] !== "steps" ||
+        way.at(-1) !== "do" ||
+        desk.machine.value.nodes.value.words(["kind"]) !== "drill" ||
+        isHoleStep({ do: word })),
     asksFor: (way) => isOfWheel(way, "feed") || isOfWheel(way, "dial"),
     handwheels: desk.handwheels,
     pieces: signal(new Map()),

@@ -5,6 +5,7 @@ import type { DocumentKind, Kept } from "../inside.js";
 import { machineSchema } from "../schema.js";
 import type { Files, Named, SheetNamed, SheetState, Told } from "../work/protocol.js";
 import { FileDocument } from "./document.js";
+import { inForm } from "./form/inForm.js";
 import { inPage } from "./inPage.js";
 import { type Asker, newest } from "./worker.js";
 
@@ -55,7 +56,7 @@ export function deskOf(kept: Kept, asker: Asker): Desk {
     sheets: computed(() =>
       sheets.value.map((one) => {
         const why = lacking.value === undefined ? "not looked at yet" : lacking.value.get(one.name);
-        return { ...one, ...(why !== undefined && { why: inPage(why) }) };
+        return { ...one, ...(why !== undefined && { why: inForm(inPage(why)) }) };
       }),
     ),
   };

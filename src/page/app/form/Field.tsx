@@ -52,7 +52,7 @@ function Labelled({ form, way, schema, label, children }: Labelled) {
       {children}
       {schema.description && (
         <p class="about" id={`${idOf(way)}-about`}>
-          {inFileUnits(schema.description, form.units.value)}
+          {inFileUnits(inForm(schema.description), form.units.value)}
         </p>
       )}
       <Notes form={form} way={way} />

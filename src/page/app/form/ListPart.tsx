@@ -4,6 +4,7 @@ import { itemOf, kindFor, kindOf, scalar } from "../../schema.js";
 import { isBad, Notes, notesId, Unit } from "./Field.js";
 import { Fields } from "./Fields.js";
 import { type Form, idOf, keyOf, type PartProps, takeOut, type } from "./form.js";
+import { inForm } from "./inForm.js";
 import { AT_ONCE, Pieces, show } from "./Pieces.js";
 import { focusOn } from "./places.js";
 import { nameAt, singular } from "./placeWords.js";
@@ -26,7 +27,7 @@ export function ListPart({ form, way, schema, label }: PartProps) {
         {label}
         {single && <Unit form={form} way={[...way, 0]} schema={itemOf(schema, 0)} />}
       </legend>
-      {schema.description && <p class="about">{schema.description}</p>}
+      {schema.description && <p class="about">{inForm(schema.description)}</p>}
       <Notes form={form} way={way} />
       <Pieces form={form} way={way} count={shown} size={single ? AT_ONCE.values : AT_ONCE.records}>
         {(index) => {
