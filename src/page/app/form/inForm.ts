@@ -18,7 +18,10 @@ export function inForm(words: string): string {
       // Lists in a list are rows of fields.
       .replace(/\[(\[[\d, ]+\](?:, \[[\d, ]+\])*)\]/g, (_, lists) => lists.slice(1, -1).replaceAll("], [", " and "))
       .replace(/\b([a-z]\w*):(?=$|[;,.]| (?:and|is|both)\b)/g, (_, key) => `“${inWords(key)}”`)
-      .replace(/(?<![\w“".])[a-z]+(?:[A-Z][a-z]+)+(: )?/g, (words) => `“${inWords(words.replace(": ", ""))}”${words.endsWith(" ") ? " " : ""}`)
+      .replace(
+        /(?<![\w“".])[a-z]+(?:[A-Z][a-z]+)+(: )?/g,
+        (words) => `“${inWords(words.replace(": ", ""))}”${words.endsWith(" ") ? " " : ""}`,
+      )
   );
 }
 
