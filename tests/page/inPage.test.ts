@@ -61,6 +61,7 @@ test.each([
   ],
   ["stages is missing; add it", "“stages” is not filled in yet"],
   ["shape is missing; it is one of drum, face", "“shape” is not filled in yet; it is one of drum, face"],
+  ["add  units: in  to the job, or  units: mm", "add “units” in to the job, or “units” mm"],
   ["the file has no angleScales", "the file has no “angle scales”"],
   ["write smallDiameter: 30", "write “small diameter” 30"],
   [

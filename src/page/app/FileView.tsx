@@ -139,6 +139,12 @@ function formOf(desk: Desk, document: FileDocument, root: Schema, told: Readonly
   return {
     ...{ document, root, nodes },
     units: computed(() => (nodes.value.words(["units"]) === "in" ? "in" : "mm")),
+    unitsOpen: computed(
+      () =>
+        document.kind === "job" &&
+        nodes.value.words(["units"]) === "" &&
+        desk.machine.value.nodes.value.words(["units"]) === "in",
+    ),
     told: computed(() => byPlace(told.value, document)),
     takes: (way) => (document.kind === "job" ? takenByStep(way, nodes.value) : takenByDial(way, nodes.value)),
     // One word for each sense of turning; a drill has no other steps than those that make holes.
@@ -149,7 +155,8 @@ function formOf(desk: Desk, document: FileDocument, root: Schema, told: Readonly
         way.at(-1) !== "do" ||
         desk.machine.value.nodes.value.words(["kind"]) !== "drill" ||
         isHoleStep({ do: word })),
-    asksFor: (way) => isOfWheel(way, "feed") || isOfWheel(way, "dial"),
+    asksFor: (way) =>
+      isOfWheel(way, "feed") || isOfWheel(way, "dial") || (document.kind === "job" && keyOf(way) === "units"),
     handwheels: desk.handwheels,
     pieces: signal(new Map()),
     Part,

@@ -194,7 +194,12 @@ function jobTold(job: Job, file: string, findings: Findings): Told[] {
     file,
     severity: kind === "refused" ? "error" : "warning",
     ...((step === undefined ? undefined : job.stepsAt?.[step]) ?? { line: 1, column: 1 }),
-    ...(step !== undefined && { way: ["steps", step] }),
+    ...(step !== undefined
+      ? { way: ["steps", step] }
+      : // Nothing else stands against a whole job that it could put right itself.
+        job.unitsLeftOpen && foreign.length > 0 && { way: ["units"] }),
+    // The command makes nothing of it, not with --anyway either.
+    ...(foreign.length > 0 && { stops: "its own" as const }),
     ...{ what, remedy },
   }));
 }

@@ -32,6 +32,13 @@ export function Notes({ form, way }: { readonly form: Form; readonly way: Way })
 export function Unit({ form, way, schema }: Pick<PartProps, "form" | "way" | "schema">) {
   const unit = bareUnit(way, schema, form.units.value);
   if (unit === undefined) return null;
+  if (unit === form.units.value && form.unitsOpen.value)
+    return (
+      <span class="unit" title="the job does not say its units yet">
+        {" "}
+        in or mm?
+      </span>
+    );
   return (
     <span class="unit" title={`a bare number is in ${unit}`}>
       {" "}

@@ -14,6 +14,8 @@ export type Form = {
   readonly root: Schema;
   readonly nodes: ReadonlySignal<Nodes>;
   readonly units: ReadonlySignal<"mm" | "in">;
+  /** Whether the file must say its units, and does not yet: a bare length is then in neither. */
+  readonly unitsOpen: ReadonlySignal<boolean>;
   /** What is told of each place, by its key. */
   readonly told: ReadonlySignal<ReadonlyMap<string, readonly Told[]>>;
   /** Which keys a record takes as it stands, and which of them it needs; undefined where its schema says all. */

@@ -15,6 +15,8 @@ export function inForm(words: string): string {
       .replace(/^(\w+) is missing(?:; add it$|(?=;))/, (_, key) => `“${inWords(key)}” is not filled in yet`)
       .replace("; it must be keys and values", "; it is filled in part by part")
       .replace(/\badd (\w+):(?=$|[;,.]| and\b)/g, (_, key) => `fill in “${inWords(key)}”`)
+      // Two blanks part what is the file's from the sentence.
+      .replace(/ {2}(\w+): (\w+)( {2})?/g, (_, key, value, on) => ` “${inWords(key)}” ${value}${on ? " " : ""}`)
       // Lists in a list are rows of fields.
       .replace(/\[(\[[\d, ]+\](?:, \[[\d, ]+\])*)\]/g, (_, lists) => lists.slice(1, -1).replaceAll("], [", " and "))
       .replace(/\b([a-z]\w*):(?=$|[;,.]| (?:and|is|both)\b)/g, (_, key) => `“${inWords(key)}”`)
