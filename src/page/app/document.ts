@@ -43,6 +43,9 @@ export class FileDocument {
   readonly nodes: ReadonlySignal<Nodes>;
   /** Whether the last change was not taken, since it would have made the file larger than any is. */
   readonly tooLarge = signal(false);
+  /** Frames of the form, by the keys of their places, that were opened though nothing of them is in the file: they stay so while one
+   *  looks elsewhere. */
+  readonly opened = signal<ReadonlySet<string>>(new Set());
   /** Whether a field is being typed into. */
   private typing = false;
   /** The editor that shows it, while one does. */

@@ -45,6 +45,14 @@ export type PartProps = {
 export const keyOf = (way: Way): string => way.join("\u0000");
 export const idOf = (way: Way): string => `at-${way.map((step) => String(step).replace(/[^\w]/g, "_")).join("-")}`;
 
+export const isOpened = ({ document }: Form, way: Way): boolean => document.opened.value.has(keyOf(way));
+
+/** Opens a frame, or shuts it. */
+export function setOpened({ document: { opened } }: Form, way: Way, open: boolean): void {
+  const others = [...opened.peek()].filter((key) => key !== keyOf(way));
+  opened.value = new Set(open ? [...others, keyOf(way)] : others);
+}
+
 /** Puts a value at a place, as a choice does; words of nothing take it out. */
 export const put = (form: Form, way: Way, value: Plain): void =>
   change(form, "write", (text) => withOrWithout(form, text, way, value));
