@@ -236,7 +236,7 @@ function nextTurn(rows: readonly Row[]): string {
 const [WIDTH, HEIGHT] = [320, 150];
 
 /** What is left over of each reading beside the line through all of them. */
-function Leftover({ so }: { readonly so: ReadingsSoFar | undefined }) {
+export function Leftover({ so }: { readonly so: ReadingsSoFar | undefined }) {
   if (so === undefined || so.places.length === 0) return <p class="so">Three readings make a line.</p>;
   const turns = so.places.map(({ turn }) => turn);
   const [from, to] = [Math.min(...turns), Math.max(...turns)];
