@@ -82,7 +82,8 @@ function speedLines({ columns = [], rows, after: below = [] }: Laid): string[] {
 const changeLines = ({ rows }: Laid): string[] =>
   rows.map(({ cells: [name, was, is], same }) => `  ${name}: ${same ? `${was}, as before` : `${was} → ${is}`}`);
 
-const origin = {
+/** Where a speed is known from. */
+export const origin = {
   measured: "measured, unchanged",
   slip: "by ratio, less slip",
   ratio: "by ratio alone",

@@ -22,11 +22,23 @@ export type Measured = {
   readonly by?: string | undefined;
 };
 
+/** A side of a printer's entry, and the bar that it is to say, as "199.5 of 200". */
+export type MendedSide = { readonly side: "across" | "down"; readonly bar: string };
+
+/** What is to be put into the file: one side where the length lay level on the dials sheet, the other where it lay upright. `unnamed`: the
+ *  paper names no printer yet. */
+export type Mend = {
+  readonly printer: string;
+  readonly unnamed: boolean;
+  readonly level: MendedSide;
+  readonly upright: MendedSide;
+};
+
 /** Whether a printed dial, as a caliper finds it, is good enough, what it would cost, and what would mend it. @throws Unanswered */
 export function verified(
   findings: Findings,
   { handwheel: name, measured: measuredText, by }: Measured,
-): { readonly good: boolean; readonly lines: readonly string[] } {
+): { readonly good: boolean; readonly lines: readonly string[]; readonly mend?: Mend } {
   const { machine, handwheels } = findings;
   const named = wheelNamed(
     name,
@@ -53,14 +65,11 @@ export function verified(
   ];
   if (Math.abs(verdict.ratio - 1) > MOST_OFF)
     return { good: false, lines: [...lines, scaledWords(measuredText, measure, units)] };
-  return {
-    good,
-    lines: [
-      ...lines,
-      costWords(finding, measure, verdict.turns, units),
-      ...(!good || Math.abs(off) > 0.05 ? [mendWords(measure, verdict.ratio, machine, page?.across)] : []),
-    ],
-  };
+  const judged = [...lines, costWords(finding, measure, verdict.turns, units)];
+  if (good && Math.abs(off) <= 0.05) return { good, lines: judged };
+  return measure.by === "arc"
+    ? { good, lines: [...judged, BENT] }
+    : { good, lines: judged, mend: mendOf(verdict.ratio, machine, page?.across) };
 }
 
 const said = (mm: number, units: Units): string => formatSize(mm, units);
@@ -141,22 +150,34 @@ function costWords({ reading, dial }: HandwheelFinding, { by }: Measure, turns: 
     : `Stuck on as it is, a reading just before the zero comes round would be out by ${perTurn}, ${divisions} of a division. It does not add up over the travel: each turn begins at the zero line again.`;
 }
 
-/** The bar that corrects what lies level on the dials sheet; along a bent edge both sides of the sheet mix. */
-function mendWords({ by }: Measure, ratio: number, { paper, printers, units }: Machine, across = true): string {
-  if (by === "arc")
-    return "To mend it, print the printer-check page and put its figures into the file: along a bent edge no single one can be told.";
+/** Along a bent edge both sides of the sheet mix. */
+const BENT =
+  "To mend it, print the printer-check page and put its figures into the file: along a bent edge no single one can be told.";
+
+/** The bar that corrects what lies level on the dials sheet, and the one for what lies upright. */
+function mendOf(ratio: number, { paper, printers, units }: Machine, across = true): Mend {
   const name = paper.printer ?? "my printer";
   const printer = printers[name];
-  const entry = (side: "across" | "down") => {
+  const barOf = (side: "across" | "down") => {
     const bar = mendedBar(printer, side, ratio, units);
     // In inches, unless the file gives this bar in millimetres, whose diagonals then are too.
     const halves = (2 * bar.nominal) / MM_PER_INCH;
     if (units === "in" && Math.abs(halves - Math.round(halves)) < 1e-6)
-      return `${side}: ${formatFixed(bar.measured / MM_PER_INCH, 3)} of ${trimmed(bar.nominal / MM_PER_INCH, 3)} in`;
-    return `${side}: ${formatFixed(bar.measured, 2)} of ${trimmed(bar.nominal, 3)}${units === "in" ? " mm" : ""}`;
+      return `${formatFixed(bar.measured / MM_PER_INCH, 3)} of ${trimmed(bar.nominal / MM_PER_INCH, 3)} in`;
+    return `${formatFixed(bar.measured, 2)} of ${trimmed(bar.nominal, 3)}${units === "in" ? " mm" : ""}`;
   };
   const [level, upright] = across ? (["down", "across"] as const) : (["across", "down"] as const);
-  const key = /^[\w ]+$/.test(name) ? name : JSON.stringify(name);
-  const use = paper.printer === undefined ? ` and  paper: { printer: ${key} }` : "";
-  return `To mend it, print again with  printers: { ${key}: { ${entry(level)} } }${use}; keep the other bars of that entry as they are. That is for a length that lay level on the dials sheet, which is ${level} its sheet of paper; if it lay the other way, ${entry(upright)} instead.`;
+  return {
+    printer: name,
+    unnamed: paper.printer === undefined,
+    level: { side: level, bar: barOf(level) },
+    upright: { side: upright, bar: barOf(upright) },
+  };
+}
+
+/** How it is put into the file, for who writes it there. */
+export function mendWords({ printer, unnamed, level, upright }: Mend): string {
+  const key = /^[\w ]+$/.test(printer) ? printer : JSON.stringify(printer);
+  const use = unnamed ? ` and  paper: { printer: ${key} }` : "";
+  return `To mend it, print again with  printers: { ${key}: { ${level.side}: ${level.bar} } }${use}; keep the other bars of that entry as they are. That is for a length that lay level on the dials sheet, which is ${level.side} its sheet of paper; if it lay the other way, ${upright.side}: ${upright.bar} instead.`;
 }

@@ -1,4 +1,4 @@
-import { type Measured, verified } from "../answers/verified.js";
+import { type Measured, mendWords, verified } from "../answers/verified.js";
 import { answered } from "./answered.js";
 import type { Io } from "./io.js";
 import { load } from "./load.js";
@@ -9,7 +9,7 @@ export async function verify(path: string, measured: Measured, io: Io): Promise<
   const { findings, problems } = await load(path);
   report(problems, path, io);
   if (findings === undefined) return 1;
-  const { good, lines } = answered(path, () => verified(findings, measured));
-  for (const line of lines) io.out(line);
+  const { good, lines, mend } = answered(path, () => verified(findings, measured));
+  for (const line of [...lines, ...(mend ? [mendWords(mend)] : [])]) io.out(line);
   return good ? 0 : 1;
 }

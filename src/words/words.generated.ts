@@ -1717,6 +1717,7 @@ export type Gaps = {
   "practice.short": "counted";
   "practice.too much": "length";
   "practice.too little": "length";
+  "practice.far too much": never;
   "practice.too much or far": "much" | "counted";
   "practice.and also": "one" | "other";
   "practice.waits too": "off";
@@ -3457,6 +3458,7 @@ const en: Readonly<Record<Key, Text>> = {
   "practice.short": "{counted} short",
   "practice.too much": "{length} too much",
   "practice.too little": "{length} too little",
+  "practice.far too much": "Far too much: read once more what is asked, and in which unit.",
   "practice.too much or far": "{much}: {counted}",
   "practice.and also": "{one}, and {other}",
   "practice.waits too": "{off}; and you came back to it, and the slide waits: go back by more than the lost motion and come on.",
@@ -5194,6 +5196,7 @@ const de: Readonly<Record<Key, Text>> = {
   "practice.short": "{counted} zu kurz",
   "practice.too much": "{length} zu viel",
   "practice.too little": "{length} zu wenig",
+  "practice.far too much": "Viel zu viel: noch einmal lesen, wonach gefragt ist und in welcher Einheit.",
   "practice.too much or far": "{much}: {counted}",
   "practice.and also": "{one} und {other}",
   "practice.waits too": "{off}; und du bist zurückgekommen, der Schlitten wartet: dreh weiter zurück als das Umkehrspiel und komm neu heran.",

@@ -36,7 +36,7 @@ export function explainStop(findings: Findings): Subject[] {
         notes: [
           ...(setting.divisions === undefined
             ? []
-            : [`that is ${settingWords(wheel, setting)}, ${leftWords(setting.error, units)}`]),
+            : [`that is ${settingWords(wheel, setting)}, ${leftWords(setting.error, units, repeat.lengthDoubt)}`]),
           repeat.byStop === undefined
             ? "how alike parts come was not measured: no place was read twice"
             : `parts come out alike to ± ${formatBound(repeat.byStop, units)} against the stop (by the same places read again)${repeat.byDial === undefined ? "" : `, ± ${formatBound(repeat.byDial, units)} by the dial (and a tenth of a division by eye)`}; what a touch of the tool or of the stop adds is not in it`,

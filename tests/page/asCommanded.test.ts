@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { explainedLines } from "../../src/answers/explained.js";
 import { supposedLines } from "../../src/answers/supposed.js";
+import { mendWords } from "../../src/answers/verified.js";
 import { answersWith } from "../../src/page/work/answers.js";
 import type { Files } from "../../src/page/work/protocol.js";
 import { file, witnessmark } from "../support/command.js";
@@ -57,10 +58,10 @@ handwheels:
     ["Bevel", "100", "arc"],
     ["Bevel", "60", "chord"],
   ] as const) {
-    const { lines, refused } = await ask("verify", filesOf(text), { handwheel, measured, by });
+    const { lines, mend, refused } = await ask("verify", filesOf(text), { handwheel, measured, by });
     const asked = ["--handwheel", handwheel, "--measured", measured, ...(by ? ["--by", by] : [])];
     const { out, err } = await witnessmark("verify", path, ...asked);
-    expect(out.trimEnd(), measured).toBe(lines.join("\n"));
+    expect(out.trimEnd(), measured).toBe([...lines, ...(mend ? [mendWords(mend)] : [])].join("\n"));
     if (refused !== undefined) expect(err).toContain(refused);
     expect(lines.length > 0 || refused !== undefined).toBe(true);
   }

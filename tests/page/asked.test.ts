@@ -32,3 +32,24 @@ test("a drill is asked for drilling first, and an inch machine answers in feet a
   expect(working[1]).toContain("863 rpm: 85 ft/min");
   expect(from).toEqual([{ quantity: "speed", of: "only" }]);
 });
+
+test("an answer says how its speed is known, what it may be at most, and what would serve", () => {
+  const asked = { material: "mild steel", operation: "drilling", diameter: "3/8" };
+  const { said } = speedAnswer(drill, asked);
+  expect(said[0]).toMatch(/863 rpm$/);
+  expect(said[1]).toMatch(/^by ratio alone, not measured: up to \d+ rpm$/);
+  expect(Number(/\d+/.exec(said[1] ?? "")?.[0])).toBeGreaterThan(863);
+  const [, from, to] = /^drilling mild steel: (\d+) to (\d+) rpm serves$/.exec(said[2] ?? "") ?? [];
+  const { working } = speedAnswer(drill, asked);
+  const [, slowest, most] = /^(\d+) to (\d+) ft\/min/.exec(working[0] ?? "") ?? [];
+  for (const [rpm, speed] of [
+    [from, slowest],
+    [to, most],
+  ])
+    expect((Number(rpm) * Math.PI * 0.375) / 12).toBeCloseTo(Number(speed), -0.5);
+  const measured = findingsOf(
+    "name: D\nkind: drill\ndrive: { motor: { speed: 1725 }, stages: [{ name: belt, steps: [{ label: A, driver: 50, driven: 100 }, { label: B, driver: 100, driven: 50 }] }], tachometer: [{ position: [A], speed: 840 }] }\n",
+  );
+  expect(speedAnswer(measured, { ...asked, diameter: "10" }).said).toContain("measured with a tachometer");
+  expect(speedAnswer(drill, { ...asked, diameter: "wide" }).said[0]).toContain("a bare number is in inches.");
+});

@@ -59,6 +59,15 @@ test.each([
     "the bracket { is opened and not closed; close it with }",
     "the bracket { is opened and not closed; close it with }",
   ],
+  ["stages is missing; add it", "“stages” is not filled in yet"],
+  ["shape is missing; it is one of drum, face", "“shape” is not filled in yet; it is one of drum, face"],
+  ["add  units: in  to the job, or  units: mm", "add “units” in to the job, or “units” mm"],
+  ["the file has no angleScales", "the file has no “angle scales”"],
+  ["write smallDiameter: 30", "write “small diameter” 30"],
+  [
+    "Gear pairs, driver first: [[20, 60], [18, 54]]; idlers: [[20, 35, 60]]",
+    "Gear pairs, driver first: 20, 60 and 18, 54; idlers: 20, 35, 60",
+  ],
   ["write it as 12 or [11.98, 12.00]", "write it as 12 or [11.98, 12.00]"],
 ])("how something is written into the file, as one fills it in: %s", (words, filledIn) => {
   expect(inForm(words)).toBe(filledIn);

@@ -70,6 +70,8 @@ describe("exercises in the page", () => {
     if (lines?.by !== "number") throw new Error("no number");
     expect(await mark(arrow, { words: (lines.value + line).toFixed(3) })).toBe("- 0.05 mm too much: 1 line too many.");
     expect(await mark(arrow, { words: `${lines.value.toFixed(2).replace(".", ",")} mm` })).toBe("+ Right.");
+    // Nobody reads how many lines that would be.
+    expect(await mark(arrow, { words: "999" })).toMatch(/^- Far too much: [^\d]*$/);
     expect(await mark(arrow, { words: "two" })).toBe("? Write a length, as 2.5.");
     expect(await mark(arrow, { words: "" })).toBe("? Write a length, as 2.5.");
 

@@ -36,10 +36,8 @@ test("a template that says landscape has it", () => {
 });
 
 test("verify knows the ring whole, and which bar of the printer mends it", () => {
-  const { lines } = verified(ring(100), { handwheel: "Leadscrew", measured: "99" });
+  const { lines, mend } = verified(ring(100), { handwheel: "Leadscrew", measured: "99" });
   expect(lines.join(" ")).not.toContain("pieces");
-  expect(lines.join(" ")).toContain("which is across its sheet of paper");
-  expect(verified(strip, { handwheel: "Cross slide", measured: "149" }).lines.join(" ")).toContain(
-    "which is down its sheet of paper",
-  );
+  expect(mend?.level.side).toBe("across");
+  expect(verified(strip, { handwheel: "Cross slide", measured: "149" }).mend?.level.side).toBe("down");
 });

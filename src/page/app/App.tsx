@@ -4,7 +4,7 @@ import { placesOf } from "../file/nodes.js";
 import { machineSchema, schemaAt } from "../schema.js";
 import { AskView } from "./AskView.js";
 import { Beginning } from "./begin/Beginning.js";
-import { asItCame, beginAnew, type Desk, lay, putBack } from "./desk.js";
+import { beginAnew, type Desk, layInstead, putBack } from "./desk.js";
 import { DialInHand } from "./dial/DialInHand.js";
 import { FileView } from "./FileView.js";
 import { Fields, Unknown } from "./form/Fields.js";
@@ -129,7 +129,7 @@ function Notices({ desk, keeping, view }: AppProps) {
       <Unused desk={desk} view={view} />
       {desk.takenOff.value.map((document) => (
         <p key={document.name.value}>
-          “{document.name.value}” was taken off the desk.{" "}
+          “{document.name.value}” was taken off the desk, and waits beside it until this page is closed.{" "}
           <button type="button" onClick={() => putBack(desk, document)}>
             put it back
           </button>
@@ -142,7 +142,7 @@ function Notices({ desk, keeping, view }: AppProps) {
             type="button"
             onClick={() => {
               again.value = false;
-              asItCame(desk, keeping.brought);
+              layInstead(desk, keeping.brought);
             }}
           >
             back to the file as it came
@@ -157,24 +157,20 @@ function Notices({ desk, keeping, view }: AppProps) {
       )}
       {keeping.elsewhere.value !== undefined && (
         <p>
-          Another tab has changed these files.{" "}
+          Another tab has changed these files. Until you choose which of the two goes on, nothing that is typed here is
+          kept in this browser.{" "}
           <button
             type="button"
             onClick={() => {
               const theirs = keeping.elsewhere.peek();
               keeping.elsewhere.value = undefined;
-              if (theirs) lay(desk, theirs);
+              if (theirs) layInstead(desk, theirs);
             }}
           >
             take what it has
           </button>{" "}
-          <button
-            type="button"
-            onClick={() => {
-              keeping.elsewhere.value = undefined;
-            }}
-          >
-            keep what is here
+          <button type="button" onClick={keeping.keepOurs}>
+            keep what is here, in place of the other
           </button>
         </p>
       )}

@@ -1,5 +1,5 @@
 import { useComputed } from "@preact/signals";
-import { useEffect, useMemo } from "preact/hooks";
+import { useMemo } from "preact/hooks";
 import { type Way, without, withValue } from "../file/edit.js";
 import type { Nodes } from "../file/nodes.js";
 import type { Plain } from "../file/yamlText.js";
@@ -8,7 +8,8 @@ import type { Desk } from "./desk.js";
 import { Notes, TextField } from "./form/Field.js";
 import { type Form, idOf, keyOf, takeOut } from "./form/form.js";
 import { AT_ONCE, Between, pieceOf } from "./form/Pieces.js";
-import { newest } from "./worker.js";
+import { Leftover } from "./ReadingsGrid.js";
+import { newest, useStopped } from "./worker.js";
 
 /** Where the name of a CSV stands that readings are taken from; undefined where none is. */
 export function csvAt({ value }: Pick<Nodes, "value">, way: Way): Way | undefined {
@@ -21,18 +22,26 @@ export function CsvReadings({ form, way, desk }: { readonly form: Form; readonly
   const nodes = form.nodes.value;
   const named = csvAt(nodes, way) ?? way;
   const name = useComputed(() => form.nodes.value.words(csvAt(form.nodes.value, way) ?? way));
-  const { answer, stop } = useMemo(
-    () =>
-      newest(desk.asker, "table", () => ({
-        files: desk.files.value,
-        asked: { name: name.value, units: form.units.value },
-      })),
-    [desk],
-  );
-  useEffect(() => stop, [stop]);
+  const asking = useMemo(() => {
+    const table = newest(desk.asker, "table", () => ({
+      files: desk.files.value,
+      asked: { name: name.value, units: form.units.value },
+    }));
+    const words = (key: string) => form.nodes.value.words([...way, key]);
+    const so = newest(desk.asker, "readings", () => ({
+      files: desk.files.peek(),
+      asked: {
+        ...{ units: form.units.value, gauge: words("gauge") },
+        ...{ gaugeError: words("gaugeError"), temperature: words("temperature") },
+        rows: (table.answer.value?.rows ?? []).map(({ turns, travel, return: back = "" }) => ({ turns, travel, back })),
+      },
+    }));
+    return { table, so };
+  }, [desk]);
+  useStopped(asking);
   // It has no view of its own: what is wrong in it is told where it is used.
   const faults = useComputed(() => desk.told.value.filter(({ file }) => file === name.value));
-  const { there = true, rows = [] } = answer.value ?? {};
+  const { there = true, rows = [] } = asking.table.answer.value ?? {};
   const record = (key: string) => schemaAt(form.root, [...way, key], () => ({})) ?? {};
   const piece = pieceOf(form, way, rows.length, AT_ONCE.rows);
   const bringIn = (): void => {
@@ -47,7 +56,7 @@ export function CsvReadings({ form, way, desk }: { readonly form: Form; readonly
       named === way
         ? withValue(text, way, lists)
         : Object.entries(lists).reduce((so, [key, list]) => withValue(so, [...way, key], list), without(text, named));
-    form.document.write(brought, true);
+    form.document.write(brought);
   };
   return (
     <fieldset class="readings" data-way={keyOf(way)} id={named === way ? undefined : idOf(way)}>
@@ -88,6 +97,7 @@ export function CsvReadings({ form, way, desk }: { readonly form: Form; readonly
                 ))}
               </tbody>
             </table>
+            <Leftover so={asking.so.answer.value} />
           </div>
         </>
       )}

@@ -22,7 +22,7 @@ import { givenName } from "./opening.js";
 import { ReadingsGrid } from "./ReadingsGrid.js";
 import { TextView } from "./TextView.js";
 import { ToldList } from "./Told.js";
-import { Undoing } from "./Undoing.js";
+import { Undoing, useSteps } from "./Undoing.js";
 import type { View } from "./view.js";
 
 type FileViewProps = {
@@ -40,6 +40,7 @@ export function FileView({ desk, view, document, root, keys, children }: FileVie
   const asText = useSignal(root === undefined);
   const told = useComputed(() => desk.told.value.filter(({ file }) => file === document.name.value));
   const form = useMemo(() => root && formOf(desk, document, root, told), [document, root]);
+  const steps = useSteps(document);
   const { fault, tooMuch } = document.nodes.value;
   useSignalEffect(() => {
     const way = view.wanted.value?.document === document ? view.wanted.value.way : undefined;
@@ -63,11 +64,11 @@ export function FileView({ desk, view, document, root, keys, children }: FileVie
           </fieldset>
         )}
         <FileName desk={desk} document={document} />
-        <Undoing document={document} view={view} />
+        <Undoing document={document} view={view} steps={steps} />
       </div>
       <ToldList
         {...{ told, document, view, keys }}
-        sound={desk.sound}
+        desk={desk}
         asText={asText.value}
         onText={(one) => caretAt(document, one)}
       />
@@ -93,7 +94,9 @@ export function FileView({ desk, view, document, root, keys, children }: FileVie
           Line {fault.line} of the text cannot be read: {fault.words}. Put it right under “text”; then the form goes on.
         </p>
       ) : (
-        <div class="form">{children(form)}</div>
+        <div class="form" ref={steps.heed}>
+          {children(form)}
+        </div>
       )}
     </div>
   );
@@ -136,16 +139,24 @@ function formOf(desk: Desk, document: FileDocument, root: Schema, told: Readonly
   return {
     ...{ document, root, nodes },
     units: computed(() => (nodes.value.words(["units"]) === "in" ? "in" : "mm")),
+    unitsOpen: computed(
+      () =>
+        document.kind === "job" &&
+        nodes.value.words(["units"]) === "" &&
+        desk.machine.value.nodes.value.words(["units"]) === "in",
+    ),
     told: computed(() => byPlace(told.value, document)),
     takes: (way) => (document.kind === "job" ? takenByStep(way, nodes.value) : takenByDial(way, nodes.value)),
-    // A drill has no other steps than those that make holes.
+    // One word for each sense of turning; a drill has no other steps than those that make holes.
     offers: (way, word) =>
-      document.kind !== "job" ||
-      way[0] !== "steps" ||
-      way.at(-1) !== "do" ||
-      desk.machine.value.nodes.value.words(["kind"]) !== "drill" ||
-      isHoleStep({ do: word }),
-    asksFor: (way) => isOfWheel(way, "feed") || isOfWheel(way, "dial"),
+      word !== "counterclockwise" &&
+      (document.kind !== "job" ||
+        way[0] !== "steps" ||
+        way.at(-1) !== "do" ||
+        desk.machine.value.nodes.value.words(["kind"]) !== "drill" ||
+        isHoleStep({ do: word })),
+    asksFor: (way) =>
+      isOfWheel(way, "feed") || isOfWheel(way, "dial") || (document.kind === "job" && keyOf(way) === "units"),
     handwheels: desk.handwheels,
     pieces: signal(new Map()),
     Part,

@@ -3,6 +3,7 @@ import { useComputed, useSignal } from "@preact/signals";
 import { useEffect, useMemo, useRef } from "preact/hooks";
 import type { DrawnPage } from "../work/protocol.js";
 import { type Desk, isBeginning } from "./desk.js";
+import { inForm } from "./form/inForm.js";
 import { inPage } from "./inPage.js";
 import { newest } from "./worker.js";
 
@@ -53,7 +54,8 @@ export function Paper({ desk, sheet, pixelsPerMm }: PaperProps) {
       </div>
       {answer.value?.why !== undefined && (
         <p class="lacking" role="status">
-          Not yet: {isBeginning(desk.machine.value.text.value) ? "the machine has no name" : inPage(answer.value.why)}.
+          Not yet:{" "}
+          {isBeginning(desk.machine.value.text.value) ? "the machine has no name" : inForm(inPage(answer.value.why))}.
         </p>
       )}
       {near.value === "true" && (

@@ -6,8 +6,8 @@ import type { Plain } from "../file/yamlText.js";
 import { schemaAt } from "../schema.js";
 import type { ReadingsAsked, ReadingsSoFar } from "../work/protocol.js";
 import type { Desk } from "./desk.js";
-import { Notes, TextField } from "./form/Field.js";
-import { type Form, idOf, keyOf, put, takeOut } from "./form/form.js";
+import { isBad, Notes, notesId, TextField } from "./form/Field.js";
+import { type Form, idOf, keyOf, put, takeOut, type } from "./form/form.js";
 import { AT_ONCE, Between, pieceOf, show } from "./form/Pieces.js";
 import { newest } from "./worker.js";
 
@@ -15,8 +15,8 @@ const columns = ["turns", "travel", "return"] as const;
 const heads = { turns: "turns", travel: "out", return: "back" } as const;
 type Row = Readonly<Record<(typeof columns)[number], string>>;
 
-/** Readings, typed at the machine: Enter goes on to the next reading as it is taken, down on the way out and up on the way back; what
- *  they say so far stands beside them. */
+/** Readings, typed at the machine: Enter goes on to what is read next, from a turn to its reading, down on the way out and up on the way
+ *  back; what they say so far stands beside them. */
 export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonly way: Way; readonly desk: Desk }) {
   const nodes = form.nodes;
   const rows = useComputed(() => rowsOf(form, way));
@@ -37,28 +37,33 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
   const shown = count + 1;
   const list = [...way, "turns"];
   const piece = pieceOf(form, list, shown, AT_ONCE.rows);
-  const type = (column: (typeof columns)[number], row: number, words: string): void => {
+  const typed = (column: (typeof columns)[number], row: number, words: string): void => {
     // A row begins with its turn: one step on from the last two.
-    if (row === count && column !== "turns") put(form, [...way, "turns", row], nextTurn(rows.value), true);
+    if (row === count && column !== "turns") type(form, [...way, "turns", row], nextTurn(rows.value), true);
     const others = rows.value.some((one, at) => at !== row && one[column] !== "");
     // Who changes his mind about the way back has taken none.
-    if (column === "return" && words === "" && !others) takeOut(form, [...way, column]);
-    else put(form, [...way, column, row], words, true);
+    if (column === "return" && words === "" && !others) type(form, [...way, column], "");
+    else type(form, [...way, column, row], words, true);
     // A turn whose reading is still to come has an empty one.
     if (column === "turns" && nodes.peek().value([...way, "travel", row]) === undefined)
-      put(form, [...way, "travel", row], "", true);
+      type(form, [...way, "travel", row], "", true);
   };
   const places = columns.flatMap((column) => rows.value.map((row, at) => ({ column, at, typed: row[column] !== "" })));
   const begun = new Set(places.filter(({ typed }) => typed).map(({ column }) => column));
   const open = places.filter(({ column, typed }) => !typed && begun.has(column));
   const onKey = (event: KeyboardEvent, column: number, row: number): void => {
-    const on = columns[column] === "return" ? -1 : 1;
-    const by = { Enter: on, ArrowDown: 1, ArrowUp: -1 }[event.key];
-    if (by === undefined) return;
+    const own = columns[column] ?? "turns";
+    const goes: Readonly<Record<string, () => Place>> = {
+      Enter: () => readNext(rows.value, own, row),
+      ArrowDown: () => ({ column: own, row: row + 1 }),
+      ArrowUp: () => ({ column: own, row: row - 1 }),
+    };
+    const to = goes[event.key]?.();
+    if (to === undefined) return;
     event.preventDefault();
-    const next = Math.max(0, row + by);
+    const next = Math.max(0, to.row);
     const focus = () => {
-      const cell = document.getElementById(cellId(way, columns[column] ?? "turns", next));
+      const cell = document.getElementById(cellId(way, to.column, next));
       if (!(cell instanceof HTMLInputElement)) return;
       cell.focus();
       // What is typed next takes the place of what stands there.
@@ -109,9 +114,13 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
                         autocomplete="off"
                         aria-label={`${heads[column]}, reading ${row + 1}`}
                         placeholder={row === count && column === "turns" ? nextTurn(rows.value) : ""}
+                        aria-invalid={isBad(form, [...way, column, row])}
+                        aria-describedby={
+                          form.told.value.has(keyOf([...way, column, row])) ? notesId([...way, column, row]) : undefined
+                        }
                         value={nodes.value.words([...way, column, row])}
                         onKeyDown={(event) => onKey(event, at, row)}
-                        onInput={(event) => type(column, row, event.currentTarget.value)}
+                        onInput={(event) => typed(column, row, event.currentTarget.value)}
                       />
                     )}
                   </td>
@@ -128,6 +137,14 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
           {[...new Set(open.map(({ column }) => heads[column]))].join("”, “")}”.
         </p>
       )}
+      {turnedBack(rows.value).map((words) => (
+        <div class="notes" key={words}>
+          <p class="warning">
+            <b>! </b>
+            {words}
+          </p>
+        </div>
+      ))}
       {[
         ...columns.map((column) => [...way, column]),
         ...places.filter(({ typed }) => typed).map(({ column, at }) => [...way, column, at]),
@@ -138,12 +155,7 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
         ))}
       <p class="more">
         {count > 0 && (
-          <button
-            type="button"
-            onClick={() => {
-              for (const column of columns) takeOut(form, [...way, column, count - 1]);
-            }}
-          >
+          <button type="button" onClick={() => takeOut(form, ...columns.map((column) => [...way, column, count - 1]))}>
             take the last row out
           </button>
         )}
@@ -173,6 +185,34 @@ const further: Readonly<Record<string, { label: string; first: Plain }>> = {
   zeroAt: { label: "Place of turn 0", first: "line on the ways" },
 };
 
+type Place = { readonly column: (typeof columns)[number]; readonly row: number };
+
+/** What is read after a place: its turn's reading; where the step from turn to turn is not told by two of them yet, the next turn. */
+function readNext(rows: readonly Row[], column: Place["column"], row: number): Place {
+  if (column === "return") return { column, row: row - 1 };
+  if (column === "turns" && (rows[row]?.travel ?? "") === "") return { column: "travel", row };
+  const asksTurn = column === "travel" && row === 0 && (rows[1]?.turns ?? "") === "";
+  return { column: asksTurn ? "turns" : column, row: row + 1 };
+}
+
+/** Where a turn goes back behind the one before it, as a slip of the pen does; back at the first one a new run begins. */
+function turnedBack(rows: readonly Row[]): string[] {
+  const turns = rows.flatMap(({ turns: words }, row) => {
+    const turn = parseTurns(words);
+    return turn === undefined ? [] : [{ turn, words, row }];
+  });
+  const [first] = turns;
+  if (first === undefined) return [];
+  const sense = Math.sign((turns.find(({ turn }) => turn !== first.turn)?.turn ?? first.turn) - first.turn);
+  return turns.flatMap(({ turn, words, row }, at) => {
+    const before = turns[at - 1];
+    if (before === undefined || turn === first.turn || (turn - before.turn) * sense >= 0) return [];
+    return [
+      `Turns go ${sense > 0 ? "up" : "down"}, but row ${row + 1} goes from ${before.words} back to ${words}: a slip of the pen, or the wheel was turned back, and what is lost in turning back is in the reading.`,
+    ];
+  });
+}
+
 const cellId = (way: Way, column: string, row: number): string => `${idOf(way)}-${column}-${row}`;
 
 function rowsOf(form: Form, way: Way): Row[] {
@@ -200,7 +240,7 @@ function nextTurn(rows: readonly Row[]): string {
 const [WIDTH, HEIGHT] = [320, 150];
 
 /** What is left over of each reading beside the line through all of them. */
-function Leftover({ so }: { readonly so: ReadingsSoFar | undefined }) {
+export function Leftover({ so }: { readonly so: ReadingsSoFar | undefined }) {
   if (so === undefined || so.places.length === 0) return <p class="so">Three readings make a line.</p>;
   const turns = so.places.map(({ turn }) => turn);
   const [from, to] = [Math.min(...turns), Math.max(...turns)];

@@ -1,6 +1,7 @@
 import type { ReadonlySignal } from "@preact/signals";
 import { placesOf } from "../file/nodes.js";
 import type { Told } from "../work/protocol.js";
+import type { Desk } from "./desk.js";
 import type { FileDocument } from "./document.js";
 import { inForm } from "./form/inForm.js";
 import { placeWords } from "./form/placeWords.js";
@@ -9,8 +10,7 @@ import type { View } from "./view.js";
 
 type ToldListProps = {
   readonly told: ReadonlySignal<readonly Told[]>;
-  /** Whether the machine's file is, which every sheet is made of. */
-  readonly sound: ReadonlySignal<boolean>;
+  readonly desk: Pick<Desk, "sound" | "sheets">;
   readonly document: FileDocument;
   readonly view: View;
   readonly asText: boolean;
@@ -20,7 +20,7 @@ type ToldListProps = {
 };
 
 /** What is wrong or lacking here, each with the way to where it is put right; what it stops; and where else something is told. */
-export function ToldList({ told, sound, document, view, asText, keys, onText }: ToldListProps) {
+export function ToldList({ told, desk, document, view, asText, keys, onText }: ToldListProps) {
   if (told.value.length === 0) return null;
   const station = view.at.value;
   const all = told.value.map((one) => ({ one, way: placesOf(one, document.nodes.value) }));
@@ -50,16 +50,24 @@ export function ToldList({ told, sound, document, view, asText, keys, onText }: 
           ))}
         </p>
       )}
-      <p class="stops">{stopsWords(told.value, document.kind, sound.value)}</p>
+      <p class="stops">{stopsWords(told.value, document.kind, desk)}</p>
     </section>
   );
 }
 
 /** Which sheets wait until it is mended, and which go on. */
-function stopsWords(told: readonly Told[], kind: FileDocument["kind"], sound: boolean): string {
+function stopsWords(
+  told: readonly Told[],
+  kind: FileDocument["kind"],
+  { sound, sheets }: ToldListProps["desk"],
+): string {
   const own = kind === "job" ? "no plan is made of this job" : "this sheet is not made";
   if (told.some(({ stops }) => stops === "every sheet")) return "Until what bears ✗ is mended, no sheet is made.";
-  if (!sound) return "No sheet is made now: the machine’s file has something to mend first.";
+  const ready = sheets.value.filter(({ why, onRequest }) => why === undefined && !onRequest).map(({ title }) => title);
+  if (told.some(({ stops }) => stops === "what needs it"))
+    return `Until what bears ✗ is mended, only what does not need it is made: ${ready.join(", ") || "no sheet"}.`;
+  if (!sound.value)
+    return `The machine’s file has something to mend first; what does not need it is made: ${ready.join(", ") || "no sheet"}.`;
   if (told.some(({ stops }) => stops === "its own"))
     return `Until what bears ✗ is mended, ${own}; every other sheet goes on.`;
   if (told.some(({ severity }) => severity === "error"))

@@ -1,17 +1,32 @@
 import { redo, redoDepth, undo, undoDepth } from "@codemirror/commands";
 import type { EditorState, Transaction } from "@codemirror/state";
-import { useSignal } from "@preact/signals";
+import { type ReadonlySignal, type Signal, useSignal } from "@preact/signals";
+import { useMemo } from "preact/hooks";
 import type { Way } from "../file/edit.js";
 import { nodesOf } from "../file/nodes.js";
 import type { FileDocument } from "./document.js";
 import { placeWords } from "./form/placeWords.js";
 import type { View } from "./view.js";
 
-/** Undo and redo, and what was undone: most of it lies where one does not look just now. */
-export function Undoing({ document, view }: { readonly document: FileDocument; readonly view: View }) {
-  const done = useSignal<{ readonly words: string; readonly way: Way; readonly text: string } | undefined>(undefined);
-  const state = document.state.value;
-  const step = (how: typeof undo, verb: string) =>
+type Done = { readonly words: string; readonly way: Way; readonly text: string };
+
+/** Ways back and on in one file. */
+export type Steps = {
+  readonly done: ReadonlySignal<Done | undefined>;
+  readonly undo: () => void;
+  readonly redo: () => void;
+  /** Takes over, in a form, the browser's own way back, which knows nothing of the file and leaves half numbers. */
+  readonly heed: (form: HTMLElement | null) => void;
+};
+
+export function useSteps(document: FileDocument): Steps {
+  const done = useSignal<Done | undefined>(undefined);
+  return useMemo(() => stepsIn(document, done), [document]);
+}
+
+function stepsIn(document: FileDocument, done: Signal<Done | undefined>): Steps {
+  const step = (how: typeof undo, verb: string): void => {
+    document.rest();
     how({
       state: document.state.peek(),
       dispatch(transaction) {
@@ -23,6 +38,28 @@ export function Undoing({ document, view }: { readonly document: FileDocument; r
         done.value = { words: `${verb}: ${what}`, way, text: document.text.peek() };
       },
     });
+  };
+  const steps = { undo: () => step(undo, "undone"), redo: () => step(redo, "redone") };
+  return {
+    ...{ done, ...steps },
+    heed(form) {
+      form?.addEventListener("focusout", () => document.rest());
+      form?.addEventListener("keydown", (event) => {
+        const key = event.key.toLowerCase();
+        if (!(event.ctrlKey || event.metaKey) || event.altKey || (key !== "z" && key !== "y")) return;
+        event.preventDefault();
+        if (key === "y" || event.shiftKey) steps.redo();
+        else steps.undo();
+      });
+    },
+  };
+}
+
+type UndoingProps = { readonly document: FileDocument; readonly view: View; readonly steps: Steps };
+
+/** Undo and redo, and what was undone: most of it lies where one does not look just now. */
+export function Undoing({ document, view, steps: { done, undo, redo } }: UndoingProps) {
+  const state = document.state.value;
   const said = done.value?.text === document.text.value ? done.value : undefined;
   return (
     <span class="undo">
@@ -33,10 +70,10 @@ export function Undoing({ document, view }: { readonly document: FileDocument; r
           </button>
         )}
       </span>
-      <button type="button" disabled={undoDepth(state) === 0} onClick={() => step(undo, "undone")}>
+      <button type="button" disabled={undoDepth(state) === 0} onClick={undo}>
         undo
       </button>
-      <button type="button" disabled={redoDepth(state) === 0} onClick={() => step(redo, "redone")}>
+      <button type="button" disabled={redoDepth(state) === 0} onClick={redo}>
         redo
       </button>
     </span>

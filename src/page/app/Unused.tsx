@@ -1,4 +1,4 @@
-import { type Desk, putValue, remove } from "./desk.js";
+import { type Desk, putValues, remove } from "./desk.js";
 import type { View } from "./view.js";
 
 /** Tables of readings that no handwheel uses yet: each is put to use by a button. */
@@ -16,7 +16,7 @@ export function Unused({ desk, view }: { readonly desk: Desk; readonly view: Vie
   const use = (name: string, wheel: number): void => {
     const feed = ["handwheels", wheel, "feed"];
     const parts = typeof value(feed) === "object";
-    putValue(desk, parts ? [...feed, "readings"] : feed, parts ? name : { readings: name });
+    putValues(desk, parts ? [[...feed, "readings"], name] : [feed, { readings: name }]);
     view.to(machine, [...feed, "readings"]);
   };
   return (

@@ -5,6 +5,7 @@ import type { DocumentKind, Kept } from "../inside.js";
 import { machineSchema } from "../schema.js";
 import type { Files, Named, SheetNamed, SheetState, Told } from "../work/protocol.js";
 import { FileDocument } from "./document.js";
+import { inForm } from "./form/inForm.js";
 import { inPage } from "./inPage.js";
 import { type Asker, newest } from "./worker.js";
 
@@ -55,7 +56,7 @@ export function deskOf(kept: Kept, asker: Asker): Desk {
     sheets: computed(() =>
       sheets.value.map((one) => {
         const why = lacking.value === undefined ? "not looked at yet" : lacking.value.get(one.name);
-        return { ...one, ...(why !== undefined && { why: inPage(why) }) };
+        return { ...one, ...(why !== undefined && { why: inForm(inPage(why)) }) };
       }),
     ),
   };
@@ -104,17 +105,12 @@ const documentsOf = (kept: Kept): FileDocument[] => {
     : [new FileDocument("machine", "lathe.yaml", ""), ...documents];
 };
 
-/** Puts other files in the place of all. */
-export function lay(desk: Desk, kept: Kept): void {
-  desk.documents.value = documentsOf(kept);
-}
-
 /** Adds a file, or puts it in the place of one of its kind and name; a machine's file takes the place of the machine's. */
 export function add(desk: Desk, kind: DocumentKind, name: string, text: string): FileDocument {
   const now = desk.documents.peek();
   const same = now.find((one) => one.kind === kind && (kind === "machine" || one.name.peek() === name));
   if (same) {
-    same.write(text, true, name);
+    same.write(text, name);
     return same;
   }
   const document = new FileDocument(kind, name, text);
@@ -151,25 +147,31 @@ export function beginAnew(desk: Desk): void {
   add(desk, "machine", freeName(desk, "lathe.yaml"), "");
   const stay = others.map(({ name }) => `“${name.peek()}”`).join(", ");
   desk.refused.value = [
-    `A new machine: “undo” beside its name brings “${old}” back.`,
+    `A new machine: until this page is closed, “undo” beside its name brings “${old}” back.`,
     ...(stay === ""
       ? []
       : [`From before there lie still on the desk ${stay}: take off what is none of the new machine’s.`]),
   ];
 }
 
-/** The files as they came, in the place of what was made of them; each way back is there: undo, and what was taken off. */
-export function asItCame(desk: Desk, brought: Kept): void {
+/** Puts other files in the place of all; each way back is there: undo, and what was taken off. */
+export function layInstead(desk: Desk, files: Kept): void {
+  const isAmong = ({ kind, name }: FileDocument): boolean =>
+    files.some((one) => one.kind === kind && one.name === name.peek());
+  // One that was taken off is on the desk again, not a second time.
+  for (const document of desk.takenOff.peek().filter(isAmong)) if (isFree(desk, document)) putBack(desk, document);
   for (const document of desk.documents.peek())
-    if (document.kind !== "machine" && !brought.some(({ name }) => name === document.name.peek()))
-      remove(desk, document);
-  for (const { kind, name, text } of brought) add(desk, kind, name, text);
+    if (document.kind !== "machine" && !isAmong(document)) remove(desk, document);
+  for (const { kind, name, text } of files) add(desk, kind, name, text);
 }
 
-/** Puts a value into the machine's file, to be undone alone. @throws Error where its text is no YAML */
-export function putValue(desk: Desk, way: Way, value: Plain): void {
+const isFree = (desk: Desk, { name }: FileDocument): boolean => freeName(desk, name.peek()) === name.peek();
+
+/** Puts values into the machine's file, to be undone together. @throws Error where its text is no YAML */
+export function putValues(desk: Desk, ...values: readonly (readonly [Way, Plain])[]): void {
   const machine = desk.machine.peek();
-  machine.write(withValue(machine.text.peek(), way, value, Object.keys(machineSchema.properties ?? {})), true);
+  const order = Object.keys(machineSchema.properties ?? {});
+  machine.write(values.reduce((so, [way, value]) => withValue(so, way, value, order), machine.text.peek()));
 }
 
 export const keptOf = (desk: Desk): Kept =>

@@ -1,5 +1,12 @@
 import { history, invertedEffects, isolateHistory } from "@codemirror/commands";
-import { EditorState, StateEffect, StateField, Transaction, type TransactionSpec } from "@codemirror/state";
+import {
+  type Annotation,
+  EditorState,
+  StateEffect,
+  StateField,
+  Transaction,
+  type TransactionSpec,
+} from "@codemirror/state";
 import type { EditorView } from "@codemirror/view";
 import { computed, type ReadonlySignal, type Signal, signal } from "@preact/signals";
 import { type Nodes, nodesOf } from "../file/nodes.js";
@@ -36,6 +43,11 @@ export class FileDocument {
   readonly nodes: ReadonlySignal<Nodes>;
   /** Whether the last change was not taken, since it would have made the file larger than any is. */
   readonly tooLarge = signal(false);
+  /** Frames of the form, by the keys of their places, that were opened though nothing of them is in the file: they stay so while one
+   *  looks elsewhere. */
+  readonly opened = signal<ReadonlySet<string>>(new Set());
+  /** Whether a field is being typed into. */
+  private typing = false;
   /** The editor that shows it, while one does. */
   view: EditorView | undefined;
 
@@ -69,12 +81,31 @@ export class FileDocument {
   }
 
   rename(name: string): void {
-    this.write(this.text.peek(), true, name);
+    this.write(this.text.peek(), name);
   }
 
-  /** Puts another text in its place: only the part that differs changes, so that the cursor and the history stay sensible. `apart`: it
-   *  is undone alone, not with what was typed just before. `name`: under which it came, which is undone with it. */
-  write(next: string, apart = false, name = this.name.peek()): void {
+  /** Puts another text in its place, to be undone alone. `name`: under which it came, which is undone with it. */
+  write(next: string, name = this.name.peek()): void {
+    this.replace(next, name, [Transaction.userEvent.of("input"), isolateHistory.of("full")]);
+    this.rest();
+  }
+
+  /** Puts in its place what a letter more in a field makes of it: all that is typed into a field, however slowly, is undone together, and
+   *  nothing of another's with it. */
+  type(next: string): void {
+    // What composes a letter joins, for the history, the change before.
+    const event = Transaction.userEvent.of(this.typing ? "input.type.compose" : "input.type");
+    this.replace(next, this.name.peek(), this.typing ? [event] : [event, isolateHistory.of("before")]);
+    this.typing = true;
+  }
+
+  /** The field was left, or something was undone: what is typed next is undone by itself. */
+  rest(): void {
+    this.typing = false;
+  }
+
+  /** Only the part that differs changes, so that the cursor and the history stay sensible. */
+  private replace(next: string, name: string, annotations: readonly Annotation<unknown>[]): void {
     const now = this.text.peek();
     const renamed = name !== this.name.peek();
     if (next === now && !renamed) return;
@@ -85,7 +116,7 @@ export class FileDocument {
     this.dispatch({
       ...(next !== now && { changes: { from, to: now.length - end, insert: next.slice(from, next.length - end) } }),
       ...(renamed && { effects: named.of(name) }),
-      annotations: [Transaction.userEvent.of("input.type"), ...(apart ? [isolateHistory.of("full")] : [])],
+      annotations,
     });
   }
 }

@@ -5,8 +5,10 @@ import { type Desk, keptOf } from "./desk.js";
 export type Keeping = {
   /** Why what is typed cannot be kept in this browser; undefined while it is. */
   readonly refused: Signal<string | undefined>;
-  /** What another tab has written over ours. */
+  /** What another tab has written over ours; while it is not decided which of the two goes on, nothing typed here is kept. */
   readonly elsewhere: Signal<Kept | undefined>;
+  /** What lies here goes on, and is written over the other tab's. */
+  readonly keepOurs: () => void;
   /** Whether anything was typed since it was last taken away as files. */
   readonly unsaved: Signal<boolean>;
   readonly takenAway: () => void;
@@ -68,6 +70,11 @@ export function keep(desk: Desk, key: string, brought: Kept): Keeping {
   });
   return {
     ...{ refused, elsewhere, unsaved, brought, another },
+    keepOurs() {
+      elsewhere.value = undefined;
+      written = "";
+      write();
+    },
     takenAway() {
       away = JSON.stringify(keptOf(desk));
       unsaved.value = false;

@@ -7,6 +7,7 @@ import type { View } from "./view.js";
 export async function open(desk: Desk, view: View, files: FileList | null | undefined): Promise<void> {
   const said: string[] = [];
   const kinds = new Set<DocumentKind>();
+  let machine: string | undefined;
   for (const file of [...(files ?? [])]) {
     const name = safeName(file.name);
     const shown = plainName(file.name);
@@ -16,11 +17,13 @@ export async function open(desk: Desk, view: View, files: FileList | null | unde
     else if (text === undefined)
       said.push(`“${shown}” is no text: open a machine’s file, a job, or a CSV with readings.`);
     else {
-      const why = notOurs(kindOfFile(name, text), text);
+      const kind = kindOfFile(name, text);
+      const why = notOurs(kind, text) ?? (kind === "machine" && machine !== undefined ? second(machine) : undefined);
       if (why !== undefined) said.push(`“${shown}” was not taken: ${why}.`);
       else {
         said.push(...taken(desk, name, text));
-        kinds.add(kindOfFile(name, text));
+        kinds.add(kind);
+        if (kind === "machine") machine = shown;
       }
     }
   }
@@ -28,6 +31,9 @@ export async function open(desk: Desk, view: View, files: FileList | null | unde
   // Who opens a job alone wants to see it.
   if (kinds.size === 1 && kinds.has("job")) view.go("Job");
 }
+
+const second = (machine: string): string =>
+  `one machine lies on the desk at a time, and “${machine}” was opened with it and came first; to go over to this one, open it alone`;
 
 /** Lays a file on the desk; what is to be said of that. */
 function taken(desk: Desk, name: string, text: string): string[] {
@@ -40,7 +46,9 @@ function taken(desk: Desk, name: string, text: string): string[] {
   return [
     ...(oldText.trim() === "" || oldText === text
       ? []
-      : [`“${name}” stands in the place of “${oldName}”: “undo” beside its name brings back what stood there.`]),
+      : [
+          `“${name}” stands in the place of “${oldName}”: until this page is closed, “undo” beside its name brings back what stood there.`,
+        ]),
   ];
 }
 

@@ -17,7 +17,8 @@ import { builtIn } from "../../sheets/builtIn.generated.js";
 import { isAboutJob, type NamedJob } from "../../sheets/pack.js";
 import { readTemplate } from "../../sheets/readTemplate.js";
 import type { Template } from "../../sheets/template.js";
-import { explainableNow, measuresNow, supposedAnswer, verifiedLines, wishesNow, workingsNow } from "./asCommanded.js";
+import { explainableNow, measuresNow, supposedAnswer, verifiedNow, wishesNow, workingsNow } from "./asCommanded.js";
+import { type AsIf, alikeFrom, asIfMended } from "./asIf.js";
 import { choices, distanceAnswer, speedAnswer } from "./asked.js";
 import { dialSeen, standing } from "./inHand.js";
 import { pagesAsSeen } from "./pagesAsSeen.js";
@@ -30,6 +31,8 @@ import { tableRead } from "./tableRead.js";
 /** What is known of the files, kept until one of them changes. */
 type Known = {
   readonly findings?: Findings;
+  /** Of what sheets are made: of the findings, or, where there are none, of what stands in for them. */
+  readonly asIf: AsIf;
   /** Lines of the machine's file. */
   readonly places: Places;
   readonly told: readonly Told[];
@@ -41,7 +44,7 @@ type Known = {
   /** Names of the reader's own, those too that cannot be read. */
   readonly own: readonly string[];
   /** Sheets that were laid out already, by name. */
-  readonly laid: Map<string, Prints>;
+  readonly laid: Map<string, Prints | { readonly why: string }>;
 };
 
 export type Answers = <N extends WorkName>(name: N, files: Files, asked: Asked<N>) => Promise<AnswerTo<N>>;
@@ -74,20 +77,27 @@ export function answersWith(tools: Tools): Answers {
       return { pages: prints.flatMap((print) => pagesAsSeen(print, machine)), ...whyOf(absent[0]) };
     },
     print: async (files, { sheets, bound = false, format, handwheels, language }) => {
-      const { findings, jobs, templates, foreign } = know(files);
-      if (findings === undefined) return { files: [], why: [unsound] };
+      const known = know(files);
+      const { jobs, templates, foreign } = known;
+      const [machine] = known.asIf.machines;
+      if (machine === undefined) return { files: [], why: [unsound] };
       const wanted = templates.filter(({ name, onRequest }) =>
         sheets === undefined ? !onRequest : sheets.includes(name),
       );
-      const { prints, absent, binder } = printsOf(findings, { templates: wanted, jobs, handwheels, language });
+      const waiting = wanted.filter(({ name }) => known.asIf.waiting.length > 0 && "why" in laidOut(known, name));
+      const made = wanted.filter((one) => !waiting.includes(one));
+      const { prints, absent, binder } = printsOf(machine, { templates: made, jobs, handwheels, language });
       const how = { stem: stemOf(files.machine.name), format, tools };
       return {
-        files: await filesOf(bound ? [binder()] : prints, findings.machine, how),
-        why: absent.map(({ name, why }) => {
-          const template = wanted.find((one) => one.name === name);
-          const against = jobs.length === 0 && template && isAboutJob(template) ? foreign[0] : undefined;
-          return `${name}: ${against ?? why}`;
-        }),
+        files: await filesOf(bound ? [binder()] : prints, machine.machine, how),
+        why: [
+          ...waiting.map(({ name }) => `${name}: ${waits(known.asIf)}`),
+          ...absent.map(({ name, why }) => {
+            const template = wanted.find((one) => one.name === name);
+            const against = jobs.length === 0 && template && isAboutJob(template) ? foreign[0] : undefined;
+            return `${name}: ${against ?? why}`;
+          }),
+        ],
       };
     },
     readings: (_, asked) => readingsSoFar(asked),
@@ -103,7 +113,7 @@ export function answersWith(tools: Tools): Answers {
     explainable: (files) => explainableNow(know(files).findings),
     explain: (files, asked) => workingsNow(know(files).findings, know(files).places, asked),
     measures: (files) => measuresNow(know(files).findings),
-    verify: (files, asked) => verifiedLines(know(files).findings, asked),
+    verify: (files, asked) => verifiedNow(know(files).findings, asked),
     blocks: () => ({ lines: everySetting(), schema: sheetSchema() }),
     wishes: (files) => wishesNow(know(files).findings),
     suppose: (files, asked) => supposedAnswer(know(files).findings, asked),
@@ -112,6 +122,7 @@ export function answersWith(tools: Tools): Answers {
 }
 
 const unsound = "the file has something to mend first";
+const waits = ({ waiting }: AsIf): string => `it needs ${waiting.join(" and ")}, where something is to be mended first`;
 const faulty = "its template has something to mend first";
 
 function read({ machine, jobs, readings, sheets }: Files): Known {
@@ -125,16 +136,23 @@ function read({ machine, jobs, readings, sheets }: Files): Known {
     csv.set(name, one.readings);
   }
   const loaded = ofText(machine.text, { files: csv, problems });
+  const asIf = loaded.findings
+    ? { machines: [loaded.findings], waiting: [] }
+    : asIfMended(machine.text, { files: csv, problems }, loaded.problems);
   const readJobs = jobs.map(({ name, text }) => ({ name, ...readJob(text) }));
   const ownSheets = sheets.map(({ name, text }) => ({ file: name, ...readTemplate(text, stemOf(name)) }));
   const own = ownSheets.flatMap(({ template }) => template ?? []);
   const named = readJobs.flatMap(({ name, job }) => (job ? [{ file: name, name: stemOf(name), job }] : []));
-  const againstJob = ({ job }: NamedJob) => (loaded.findings ? foreignFindings(job, loaded.findings.machine) : []);
+  const againstJob = ({ job }: NamedJob) =>
+    asIf.machines.slice(0, 1).flatMap((one) => foreignFindings(job, one.machine));
   return {
     ...(loaded.findings && { findings: loaded.findings }),
+    asIf,
     places: loaded.places,
     told: [
-      ...loaded.problems.map((problem) => toldOf(problem, machine.name, "every sheet")),
+      ...loaded.problems.map((problem) =>
+        toldOf(problem, machine.name, asIf.machines.length === 0 ? "every sheet" : "what needs it"),
+      ),
       ...unused.map((problem) => toldOf(problem, machine.name, "its own")),
       ...readJobs.flatMap(({ name, problems }) => problems.map((problem) => toldOf(problem, name, "its own"))),
       ...readJobs.flatMap(({ name, job }) => (job && loaded.findings ? jobTold(job, name, loaded.findings) : [])),
@@ -176,7 +194,12 @@ function jobTold(job: Job, file: string, findings: Findings): Told[] {
     file,
     severity: kind === "refused" ? "error" : "warning",
     ...((step === undefined ? undefined : job.stepsAt?.[step]) ?? { line: 1, column: 1 }),
-    ...(step !== undefined && { way: ["steps", step] }),
+    ...(step !== undefined
+      ? { way: ["steps", step] }
+      : // Nothing else stands against a whole job that it could put right itself.
+        job.unitsLeftOpen && foreign.length > 0 && { way: ["units"] }),
+    // The command makes nothing of it, not with --anyway either.
+    ...(foreign.length > 0 && { stops: "its own" as const }),
     ...{ what, remedy },
   }));
 }
@@ -215,17 +238,18 @@ function sheetStates({ templates, own }: Known): SheetState[] {
 
 /** A sheet's pages, or why it has none. */
 function laidOut(
-  { findings, jobs, foreign, templates, laid, own }: Known,
+  { asIf, jobs, foreign, templates, laid, own }: Known,
   sheet: string,
 ): (Prints & { readonly machine: Machine }) | { readonly why: string } {
   const template = templates.find(({ name }) => name === sheet);
   if (template === undefined) return { why: own.includes(sheet) ? faulty : `there is no sheet "${sheet}"` };
-  if (findings === undefined) return { why: unsound };
+  const [first] = asIf.machines;
+  if (first === undefined) return { why: unsound };
   const [against] = foreign;
   if (against !== undefined && jobs.length === 0 && isAboutJob(template)) return { why: against };
-  const made = laid.get(sheet) ?? printsOf(findings, { templates: [template], jobs });
+  const made = laid.get(sheet) ?? alikeFrom(asIf.machines, { templates: [template], jobs }) ?? { why: waits(asIf) };
   laid.set(sheet, made);
-  return { ...made, machine: findings.machine };
+  return "why" in made ? made : { ...made, machine: first.machine };
 }
 
 const whyOf = (absent: { readonly why: string } | undefined) => (absent ? { why: absent.why } : {});

@@ -7,7 +7,7 @@ import { wishesFor } from "../../answers/wishes.js";
 import type { Findings } from "../../findings/findings.js";
 import type { Places } from "../../machine/problem.js";
 import { measuresOf } from "../../paper/measuredPiece.js";
-import type { AnsweredLines, AnsweredParts, Asked, WheelMeasures } from "./protocol.js";
+import type { AnsweredParts, AnswerTo, Asked, WheelMeasures } from "./protocol.js";
 
 /** What the command line answers to explain, verify and suppose: the same, and the same words where it refuses. */
 
@@ -17,8 +17,10 @@ export const workingsNow = (
   { quantity, of }: Asked<"explain">,
 ): AnsweredParts => inParts(findings, (found) => workings(found, places, quantity, of));
 
-export const verifiedLines = (findings: Findings | undefined, asked: Asked<"verify">): AnsweredLines =>
-  inLines(findings, (found) => verified(found, asked).lines);
+export function verifiedNow(findings: Findings | undefined, asked: Asked<"verify">): AnswerTo<"verify"> {
+  const { given, refused } = answered(findings, (found) => verified(found, asked));
+  return { lines: [], ...given, ...(refused !== undefined && { refused }) };
+}
 
 export const supposedAnswer = (findings: Findings | undefined, { wishes }: Asked<"suppose">): AnsweredParts =>
   inParts(findings, (found) => supposedLaid(found, supposed(found, wishes)));
@@ -40,12 +42,6 @@ export const measuresNow = (findings: Findings | undefined): WheelMeasures[] =>
           },
         ],
   );
-
-/** An empty line before the first is a terminal's, to part it from the command. */
-const inLines = (findings: Findings | undefined, answer: (found: Findings) => readonly string[]): AnsweredLines => {
-  const { given = [], refused } = answered(findings, answer);
-  return { lines: given.slice(given.findIndex((line) => line !== "")), ...(refused !== undefined && { refused }) };
-};
 
 const inParts = (findings: Findings | undefined, answer: (found: Findings) => readonly Laid[]): AnsweredParts => {
   const { given = [], refused } = answered(findings, answer);

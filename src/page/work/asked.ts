@@ -1,8 +1,11 @@
+import { origin } from "../../answers/supposed.js";
+import type { CuttingSpeed } from "../../cutting/finding.js";
 import { hazardOf } from "../../cutting/hazards.js";
 import { namedMaterials } from "../../cutting/materials.js";
 import { isThreaded, operations } from "../../cutting/operations.js";
-import { cuttingSpeedUnit } from "../../cutting/rates.js";
+import { cuttingSpeedUnit, rpmFor } from "../../cutting/rates.js";
 import { sourceTitle } from "../../cutting/sources.js";
+import type { SpeedFinding } from "../../drive/finding.js";
 import { rpmWords } from "../../drive/rpmWords.js";
 import { beyondTravel } from "../../findings/beyondTravel.js";
 import type { Findings } from "../../findings/findings.js";
@@ -13,7 +16,7 @@ import { speedFor, speedForHole } from "../../findings/speedChoice.js";
 import { BY_HAND, byHandOnly, makesHoles, usesOf } from "../../findings/uses.js";
 import { drillNamed } from "../../quantity/drill.js";
 import { formatBound, formatFixed, formatSize } from "../../quantity/format.js";
-import { parseLength } from "../../quantity/length.js";
+import { inWords, parseLength } from "../../quantity/length.js";
 import { wheelNamed } from "./inHand.js";
 import type { Answered, AnswerTo, Asked } from "./protocol.js";
 
@@ -31,7 +34,7 @@ export function distanceAnswer(
   const mm = parseLength(distance, units);
   if (found === undefined) return nothing("Choose a handwheel.");
   if (mm === undefined || mm < 0)
-    return nothing(`Write a distance, as ${units === "mm" ? "12.5" : "1/2"}; a bare number is in ${units}.`);
+    return nothing(`Write a distance, as ${units === "mm" ? "12.5" : "1/2"}; a bare number is in ${inWords[units]}.`);
   const setting = settingToRead(found, mm);
   const { reading } = found;
   if (setting === undefined || reading === undefined) return nothing(`The feed of ${wheel} is not known yet.`);
@@ -71,6 +74,19 @@ function byUse(findings: Findings | undefined) {
   return [...done.filter(({ name }) => name === use), ...done.filter(({ name }) => name !== use)];
 }
 
+/** How a speed is known; what it may be at most where nobody measured it. */
+const knownWords = ({ from, rpm, highestRpm }: SpeedFinding): string => {
+  if (from === "measured") return "measured with a tachometer";
+  const most = formatFixed(highestRpm, 0);
+  return `${origin[from]}, not measured${most === formatFixed(rpm, 0) ? "" : `: up to ${most} rpm`}`;
+};
+
+/** What the material asks for, as the belt is asked for. */
+function bandWords({ slowest, most, rpm }: CuttingSpeed, diameter: number): string {
+  const [from, to] = rpm ? [rpm.slowest, rpm.most] : [rpmFor(slowest, diameter), rpmFor(most, diameter)];
+  return `${formatFixed(from, 0)} to ${formatFixed(to, 0)}`;
+}
+
 /** Where the belt goes for a cut. */
 export function speedAnswer(
   findings: Findings | undefined,
@@ -83,7 +99,7 @@ export function speedAnswer(
   const mm = (holes ? drillNamed(diameter) : undefined) ?? parseLength(diameter, units);
   if (mm === undefined || !(mm > 0))
     return nothing(
-      `Write a diameter, as ${units === "mm" ? "16" : "5/8"}${holes ? ", or a drill’s name, as no. 21 or letter F" : ""}; a bare number is in ${units}.`,
+      `Write a diameter, as ${units === "mm" ? "16" : "5/8"}${holes ? ", or a drill’s name, as no. 21 or letter F" : ""}; a bare number is in ${inWords[units]}.`,
     );
   if (drive === undefined) return nothing("The file has no belts yet.");
   if (byHandOnly(operation, machine)) return nothing(`${BY_HAND}.`);
@@ -104,6 +120,8 @@ export function speedAnswer(
       speed === undefined || rpm === undefined
         ? `No position: ${verdict}.`
         : `Belt on ${speed.position.name}: ${rpmWords({ ...speed, rpm, slowestRpm: rpm })} rpm`,
+      ...(speed === undefined ? [] : [knownWords(speed)]),
+      `${band.operation} ${material}: ${bandWords(band, mm)} rpm serves`,
       ...(speed === undefined || verdict === "in the band" ? [] : [verdict]),
       ...(limit ? [limit] : []),
       ...minded,

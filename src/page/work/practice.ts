@@ -114,6 +114,9 @@ function turnedMark(wanted: WantedSetting, given: Given): Marked {
 const many = (words: string): string => say("practice.too many", { counted: words });
 const few = (words: string): string => say("practice.too few", { counted: words });
 
+/** By how much, in what is asked for, an answer is so far off that nobody reads how far. Own choice. */
+const FAR = { much: 100, times: 10 } as const;
+
 function numberMark(wanted: WantedNumber, given: Given, units: Units): Marked {
   const words = "words" in given ? given.words : "";
   // A whole number alone might be either, and be marked as what was not meant.
@@ -122,6 +125,7 @@ function numberMark(wanted: WantedNumber, given: Given, units: Units): Marked {
   if (value === undefined) return { said: say("practice.write", { example: exampleOf(wanted.of, units) }) };
   const { right, off, steps } = markNumber(wanted, value);
   if (right) return isRight();
+  if (off > FAR.much && off > FAR.times * wanted.value) return { right, said: say("practice.far too much") };
   const length = lengthOf(off, units);
   const much = off > 0 ? say("practice.too much", { length }) : say("practice.too little", { length });
   const numbered = (count: number, of: Counted) => (off > 0 ? many : few)(counted(count, of));

@@ -1,6 +1,6 @@
 import type { Explainable } from "../../answers/explained.js";
 import type { Laid } from "../../answers/laid.js";
-import type { Measured } from "../../answers/verified.js";
+import type { Measured, Mend } from "../../answers/verified.js";
 import type { Use } from "../../findings/uses.js";
 import type { Format } from "../../output/formats.js";
 import type { Affine } from "../../paper/printerCorrection.js";
@@ -33,7 +33,7 @@ export type Told = {
   readonly what: string;
   readonly remedy: string;
   /** What is not made while it stands: nothing where it is left out. */
-  readonly stops?: "every sheet" | "its own";
+  readonly stops?: "every sheet" | "what needs it" | "its own";
 };
 
 export type SheetNamed = {
@@ -132,7 +132,7 @@ export type Work = {
   /** Of each wheel that has a dial, what a caliper can be laid on. */
   readonly measures: { readonly asked: Record<never, never>; readonly answer: readonly WheelMeasures[] };
   /** Whether a printed dial is good enough. */
-  readonly verify: { readonly asked: Measured; readonly answer: AnsweredLines };
+  readonly verify: { readonly asked: Measured; readonly answer: Judged };
   /** A CSV's readings, in words of the machine's file; `there`: it lies on the desk. */
   readonly table: {
     readonly asked: { readonly name: string; readonly units: "mm" | "in" };
@@ -226,10 +226,11 @@ export type Answered = {
   readonly from?: readonly { readonly quantity: string; readonly of: string }[];
 };
 
-/** Lines as the command prints them; or, where the question has no answer as it is put, what is wrong and what would be right. */
-export type AnsweredLines = { readonly lines: readonly string[]; readonly refused?: string };
+/** Lines as the command prints them, and what would mend it; or, where the question has no answer as it is put, what is wrong and what
+ *  would be right. */
+export type Judged = { readonly lines: readonly string[]; readonly mend?: Mend; readonly refused?: string };
 
-/** The same in parts, to be set as tables. */
+/** An answer in parts, to be set as tables, or why there is none. */
 export type AnsweredParts = { readonly parts: readonly Laid[]; readonly refused?: string };
 
 /** What a caliper can be laid on of a wheel's dial. */

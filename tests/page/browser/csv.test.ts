@@ -23,6 +23,9 @@ describe.runIf(hasBrowser)("readings in a CSV", () => {
       const row = page.locator(".readings tbody tr");
       await expect.poll(() => row.count()).toBe(4);
       expect(await row.nth(1).locator("td").allTextContents()).toEqual(["1", "2.54", "2.7"]);
+      // With what they say, as beside readings that are typed.
+      await expect.poll(() => page.locator(".so [role=status]").textContent()).toMatch(/1 turn = 2\.54\d* /);
+      await expect.poll(() => page.locator(".so svg .dot").count()).toBe(4);
       await page.getByRole("button", { name: "bring them into" }).click();
       await expect.poll(() => page.locator("#at-handwheels-0-feed-readings-travel-1").inputValue()).toBe("2.54");
       await page.locator("#at-handwheels-0-feed-readings-travel-1").fill("2.55");

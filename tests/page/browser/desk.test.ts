@@ -80,6 +80,41 @@ describe.runIf(hasBrowser)("what lies on the desk", () => {
     await expect.poll(() => page.locator("#at-name").inputValue()).toBe("Changed");
   }, 60_000);
 
+  test("as it came, a file that was taken off lies there once", async () => {
+    const came = await written("templates/machines/boathouse.yaml", "--job", "templates/jobs/deck-pin.yaml");
+    const shared = await context();
+    const { page: before } = await open(came, shared);
+    await goTo(before, "Machine");
+    await before.locator("#at-name").fill("Changed");
+    await before.waitForTimeout(400);
+    await before.close();
+    const { page } = await open(came, shared);
+    await goTo(page, "Job");
+    await page.getByRole("button", { name: "take deck-pin.yaml off the desk" }).click();
+    await page.getByText("waits beside it until this page is closed").waitFor();
+    await page.getByRole("button", { name: "back to the file as it came" }).click();
+    expect(await page.getByRole("button", { name: "put it back" }).count()).toBe(0);
+    await expect.poll(() => page.locator("#at-name").inputValue()).toContain("Deck pin");
+  }, 60_000);
+
+  test("two tabs: it is said that nothing more is kept, and what goes on is what one chooses, with the way back", async () => {
+    const shared = await context();
+    const both = await written("templates/machines/boathouse.yaml");
+    const [{ page: one }, { page: two }] = [await open(both, shared), await open(both, shared)];
+    const kept = () => one.evaluate(() => JSON.stringify({ ...localStorage }));
+    await two.locator("#at-name").fill("Typed in the second");
+    await one.getByText("nothing that is typed here is kept").waitFor();
+    await one.locator("#at-name").fill("Typed in the first");
+    await one.waitForTimeout(400);
+    expect(await kept()).not.toContain("Typed in the first");
+    await one.getByRole("button", { name: "keep what is here" }).click();
+    await expect.poll(kept).toContain("Typed in the first");
+    await two.getByRole("button", { name: "take what it has" }).click();
+    await expect.poll(() => two.locator("#at-name").inputValue()).toBe("Typed in the first");
+    await two.getByRole("button", { name: "undo", exact: true }).click();
+    await expect.poll(() => two.locator("#at-name").inputValue()).toBe("Typed in the second");
+  }, 60_000);
+
   test("a name that turns the writing about turns none of the page's words", async () => {
     const { page } = await open(await written(), await context());
     await page.locator("#at-name").fill("Lathe \u202egnp");

@@ -1,3 +1,6 @@
+import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
 import { readJob } from "../../../src/job/read.js";
@@ -67,6 +70,24 @@ describe.runIf(hasBrowser)("a job from nothing", () => {
     );
     expect(faults).toEqual([]);
   }, 120_000);
+
+  test("without its units on an inch machine: asked at their field, and no length wears one of them", async () => {
+    const folder = mkdtempSync(join(tmpdir(), "witnessmark-job-"));
+    const job = join(folder, "pin.yaml");
+    writeFileSync(job, readFileSync("tests/job/inch-pin.yaml", "utf8").replace("units: in\n", ""));
+    const { page } = await open(await written("tests/machine/sound/inch-lathe.yaml", "--job", job), await context());
+    await goTo(page, "Job");
+    await page.locator(".messages").getByRole("button", { name: "units" }).click();
+    await page.locator("#at-units:focus").waitFor();
+    expect(await page.locator(".stops").textContent()).toContain("no plan is made of this job");
+    const units = page.locator(".form label .unit");
+    const all = async () => new Set((await units.allTextContents()).map((words) => words.trim()));
+    expect((await all()).has("in or mm?")).toBe(true);
+    expect((await all()).has("mm")).toBe(false);
+    await page.locator("#at-units").selectOption("in");
+    await expect.poll(async () => (await all()).has("in")).toBe(true);
+    expect((await all()).has("in or mm?")).toBe(false);
+  }, 60_000);
 
   test("of several one lies open, and what is typed goes into that one", async () => {
     const { page, faults } = await open(

@@ -2,6 +2,26 @@ import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
 import { goTo, hasBrowser, inBrowser, taken } from "./browser.js";
 
+describe.runIf(hasBrowser)("frames that were opened", () => {
+  const { written, context, open } = inBrowser();
+
+  test("stand open still when one comes back from another station, and say whose part each adds", async () => {
+    const { page } = await open(await written("templates/machines/boathouse.yaml"), await context());
+    await goTo(page, "Belts and gears");
+    expect(await page.getByText("Motor belt may also say:").count()).toBe(1);
+    const adds = (await page.locator(".form .more button").all()).map((one) => one.getAttribute("aria-label"));
+    const names = (await Promise.all(adds)).flatMap((one) => one ?? []);
+    expect(names).toContain("+ belt of motor belt");
+    expect(new Set(names).size).toBe(names.length);
+    const frame = page.locator("#at-drive-stages-0-belt");
+    await page.getByRole("button", { name: "+ belt of motor belt" }).click();
+    await frame.waitFor();
+    await goTo(page, "Handwheels");
+    await goTo(page, "Belts and gears");
+    await frame.waitFor();
+  }, 60_000);
+});
+
 describe.runIf(hasBrowser)("a new entry of a list", () => {
   const { written, context, open } = inBrowser();
   const empty = async () => open(await written(), await context());

@@ -87,6 +87,19 @@ describe.runIf(hasBrowser)("files that are opened", () => {
     expect(faults).toEqual([]);
   }, 60_000);
 
+  test("two machines at once: the first is opened, and what became of the other is said", async () => {
+    const { page } = await open(await written(), await context());
+    await page.locator("#at-name").fill("Typed");
+    await page
+      .locator('input[type="file"]')
+      .setInputFiles([file("one.yaml", yaml), file("two.yaml", "name: The other\n")]);
+    await page.getByText("“two.yaml” was not taken: one machine lies on the desk at a time, and “one.yaml”").waitFor();
+    await page.getByText("until this page is closed, “undo” beside its name brings back").waitFor();
+    expect(await page.locator("header h1").textContent()).toContain("Opened");
+    await page.locator('input[type="file"]').setInputFiles(file("two.yaml", "name: The other\n"));
+    await expect.poll(() => page.locator("header h1").textContent()).toContain("The other");
+  }, 60_000);
+
   test("under names that lead elsewhere, or are no names: they come back under plain ones", async () => {
     const { page, faults } = await open(await written(), await context());
     await page

@@ -56,13 +56,16 @@ describe.runIf(hasBrowser)("who reaches the page", () => {
         small: [...document.querySelectorAll("button, select, input, .open, label:has(input)")].flatMap((one) => {
           const within = one.closest("label") ?? one;
           const { width, height } = within.getBoundingClientRect();
-          return width > 0 && (height < 43.5 || width < 24)
+          return width > 0 && (height < 43.5 || width < (one.matches("button, .open") ? 43.5 : 24))
             ? [`${one.outerHTML.slice(0, 80)} ${width} × ${height}`]
             : [];
         }),
       }));
       expect(wide, name).toBeLessThanOrEqual(360);
       expect(small, name).toEqual([]);
+      // One row at the head: the work begins above half of the screen.
+      const { height } = (await page.locator("header").boundingBox()) ?? { height: 999 };
+      expect(height, name).toBeLessThanOrEqual(70);
     }
   }, 60_000);
 

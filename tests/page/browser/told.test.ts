@@ -1,4 +1,4 @@
-import { mkdtempSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
@@ -42,6 +42,8 @@ describe.runIf(hasBrowser)("what is told of a file", () => {
     const [list, form] = [await told.boundingBox(), await page.locator(".form").boundingBox()];
     expect((list?.y ?? 0) + (list?.height ?? 0)).toBeLessThanOrEqual(form?.y ?? 0);
     expect(await page.locator(".stops").textContent()).toContain("no sheet is made");
+    const senses = page.locator("#at-handwheels-0-dial-increases option");
+    expect(await senses.allTextContents()).toEqual(["left out", "both", "clockwise", "anticlockwise"]);
     await page.locator("#at-handwheels-0-dial-increases").selectOption("clockwise");
     await page.getByRole("button", { name: "take “fed” out" }).click();
     await told.getByText("Nothing here, but at").waitFor();
@@ -52,6 +54,17 @@ describe.runIf(hasBrowser)("what is told of a file", () => {
     await told.waitFor({ state: "detached" });
     expect(await marked.count()).toBe(0);
     expect(faults).toEqual([]);
+  }, 60_000);
+
+  test("of one handwheel stops what needs it, and names what goes on", async () => {
+    const text = readFileSync("templates/machines/boathouse.yaml", "utf8").replace("diameter: 38", "diameter: wide");
+    const { page } = await open(await written(fileOf("wide.yaml", text)), await context());
+    const stops = page.locator(".stops");
+    await expect.poll(() => stops.textContent()).toContain("only what does not need it is made: ");
+    await expect.poll(() => stops.textContent(), { timeout: 20_000 }).toContain("Belt card");
+    expect(await stops.textContent()).not.toContain("Student");
+    await page.locator("#sheet").selectOption("belt-card");
+    await page.locator(".sheet svg").first().waitFor();
   }, 60_000);
 
   test("of a job stops its plan alone", async () => {

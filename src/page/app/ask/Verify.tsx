@@ -1,6 +1,7 @@
 import { useSignal } from "@preact/signals";
 import { useMemo } from "preact/hooks";
-import type { Desk } from "../desk.js";
+import type { Mend, MendedSide } from "../../../answers/verified.js";
+import { type Desk, putValues } from "../desk.js";
 import { newest, useStopped } from "../worker.js";
 import { Choice, chosenOf, Typed } from "./fields.js";
 
@@ -9,6 +10,7 @@ export function Verify({ desk }: { readonly desk: Desk }) {
   const wheel = useSignal("");
   const measured = useSignal("");
   const by = useSignal("");
+  const put = useSignal<string | undefined>(undefined);
   const asking = useMemo(() => {
     const dials = newest(desk.asker, "measures", () => ({ files: desk.files.value, asked: {} }));
     const verdict = newest(desk.asker, "verify", () => {
@@ -21,6 +23,12 @@ export function Verify({ desk }: { readonly desk: Desk }) {
     return { dials, verdict };
   }, [desk]);
   useStopped(asking);
+  const mend = ({ printer, unnamed }: Mend, { side, bar }: MendedSide): void => {
+    putValues(desk, [["printers", printer, side], bar], ...(unnamed ? [[["paper", "printer"], printer] as const] : []));
+    // It was measured on paper that was printed without: by that it would be mended twice.
+    measured.value = "";
+    put.value = `“${side} ${bar}” of “${printer}” is in the file now. Print the dial again, cut it out, and measure anew.`;
+  };
   const dials = asking.dials.answer.value ?? [];
   const named = dials.find((one) => one.wheel === chosenOf(wheel.value, desk.handwheels.value));
   const measures = named?.measures ?? [];
@@ -54,9 +62,33 @@ export function Verify({ desk }: { readonly desk: Desk }) {
               {line}
             </p>
           ))}
+          {answer.mend && <Mending mend={answer.mend} onMend={mend} />}
         </div>
       )}
+      {measured.value === "" && put.value !== undefined && <p role="status">{put.value}</p>}
     </section>
+  );
+}
+
+type MendingProps = { readonly mend: Mend; readonly onMend: (mend: Mend, lay: MendedSide) => void };
+
+/** The printer's bar, put right in the file by how the piece lay when it was printed. */
+function Mending({ mend, onMend }: MendingProps) {
+  const button = (words: string, lay: MendedSide) => (
+    <button type="button" onClick={() => onMend(mend, lay)}>
+      {words}: put “{lay.side} {lay.bar}” in the file
+    </button>
+  );
+  return (
+    <>
+      <p>
+        To mend it, what “{mend.printer}” makes of a bar is put in the file, and the dial printed again. How did the
+        measured length lie on the dials sheet?
+      </p>
+      <p class="ways">
+        {button("level", mend.level)} {button("upright", mend.upright)}
+      </p>
+    </>
   );
 }
 

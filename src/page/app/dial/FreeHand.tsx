@@ -1,5 +1,5 @@
 import { useSignal } from "@preact/signals";
-import { useEffect, useMemo } from "preact/hooks";
+import { useEffect, useMemo, useRef } from "preact/hooks";
 import type { DialSeen, WheelStanding } from "../../work/protocol.js";
 import type { Desk } from "../desk.js";
 import { newest, useStopped } from "../worker.js";
@@ -16,6 +16,8 @@ type FreeHandProps = {
 /** What the wheel in hand shows and how far its slide has gone; a distance typed turns it there. */
 export function FreeHand({ desk, hand, wheel, dial, standing }: FreeHandProps) {
   const distance = useSignal("");
+  /** Where the wheel stood before anything was typed. */
+  const before = useRef(hand.turned.peek());
   const asking = useMemo(
     () => ({
       distance: newest(desk.asker, "distance", () =>
@@ -29,8 +31,10 @@ export function FreeHand({ desk, hand, wheel, dial, standing }: FreeHandProps) {
   const target = told?.turns;
   const refused = told !== undefined && target === undefined;
   useEffect(() => {
-    // What cannot be read is refused whole: it does not stand at the 1 that 1e9 began with.
-    if (distance.value !== "" && (target !== undefined || refused)) stand(hand, target ?? 0);
+    // What cannot be read is refused whole: it does not stand at the 1 that 1e9 began with, but where it stood before.
+    if (distance.value === "") return;
+    if (target !== undefined) stand(hand, target);
+    else if (refused) hand.turned.value = before.current;
   }, [target, refused]);
   return (
     <section class="free" aria-label="How it stands">
@@ -63,6 +67,7 @@ export function FreeHand({ desk, hand, wheel, dial, standing }: FreeHandProps) {
             autocomplete="off"
             value={distance.value}
             onInput={(event) => {
+              if (distance.peek() === "") before.current = hand.turned.peek();
               distance.value = event.currentTarget.value;
             }}
           />

@@ -52,7 +52,7 @@ export function FeedPart({ form, way }: { readonly form: Form; readonly way: Way
       const before = kept.get(keyOf([...way, key]));
       if (before !== undefined) text = withValue(text, [...way, key], before);
     }
-    form.document.write(text, true);
+    form.document.write(text);
   };
   const { Part } = form;
   const Readings = form.special([...way, "readings"]);

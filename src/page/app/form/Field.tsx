@@ -1,17 +1,23 @@
 import type { ComponentChildren } from "preact";
 import type { Way } from "../../file/edit.js";
 import { inWords } from "../../schema.js";
-import { type Form, idOf, keyOf, type PartProps, put, takeOut } from "./form.js";
+import { type Form, idOf, keyOf, type PartProps, put, takeOut, type } from "./form.js";
 import { inForm } from "./inForm.js";
 import { bareUnit, inFileUnits } from "./units.js";
 import { usualWords } from "./usual.js";
+
+export const notesId = (way: Way): string => `${idOf(way)}-notes`;
+
+/** Whether what stands at a place is refused. */
+export const isBad = (form: Form, way: Way): boolean =>
+  (form.told.value.get(keyOf(way)) ?? []).some(({ severity }) => severity === "error");
 
 /** What is told of a place, beneath it. */
 export function Notes({ form, way }: { readonly form: Form; readonly way: Way }) {
   const told = form.told.value.get(keyOf(way)) ?? [];
   if (told.length === 0) return null;
   return (
-    <div class="notes" id={`${idOf(way)}-notes`}>
+    <div class="notes" id={notesId(way)}>
       {told.map(({ severity, what, remedy }) => (
         <p class={severity} key={what}>
           <b>{severity === "error" ? "✗ " : "! "}</b>
@@ -26,6 +32,13 @@ export function Notes({ form, way }: { readonly form: Form; readonly way: Way })
 export function Unit({ form, way, schema }: Pick<PartProps, "form" | "way" | "schema">) {
   const unit = bareUnit(way, schema, form.units.value);
   if (unit === undefined) return null;
+  if (unit === form.units.value && form.unitsOpen.value)
+    return (
+      <span class="unit" title="the job does not say its units yet">
+        {" "}
+        in or mm?
+      </span>
+    );
   return (
     <span class="unit" title={`a bare number is in ${unit}`}>
       {" "}
@@ -37,10 +50,8 @@ export function Unit({ form, way, schema }: Pick<PartProps, "form" | "way" | "sc
 type Labelled = PartProps & { readonly children: ComponentChildren };
 
 function Labelled({ form, way, schema, label, children }: Labelled) {
-  const notes = form.told.value.get(keyOf(way)) ?? [];
-  const bad = notes.some(({ severity }) => severity === "error");
   return (
-    <div class={bad ? "field bad" : "field"} data-way={keyOf(way)}>
+    <div class={isBad(form, way) ? "field bad" : "field"} data-way={keyOf(way)}>
       <label for={idOf(way)}>
         {label}
         <Unit form={form} way={way} schema={schema} />
@@ -48,7 +59,7 @@ function Labelled({ form, way, schema, label, children }: Labelled) {
       {children}
       {schema.description && (
         <p class="about" id={`${idOf(way)}-about`}>
-          {inFileUnits(schema.description, form.units.value)}
+          {inFileUnits(inForm(schema.description), form.units.value)}
         </p>
       )}
       <Notes form={form} way={way} />
@@ -57,16 +68,14 @@ function Labelled({ form, way, schema, label, children }: Labelled) {
 }
 
 const described = (form: Form, way: Way, description: string | undefined): string | undefined =>
-  [
-    ...(form.told.value.has(keyOf(way)) ? [`${idOf(way)}-notes`] : []),
-    ...(description ? [`${idOf(way)}-about`] : []),
-  ].join(" ") || undefined;
+  [...(form.told.value.has(keyOf(way)) ? [notesId(way)] : []), ...(description ? [`${idOf(way)}-about`] : [])].join(
+    " ",
+  ) || undefined;
 
 export function TextField(props: PartProps) {
   const { form, way, schema } = props;
   const wheels = form.handwheels.value;
   const isWheel = way.at(-1) === "handwheel" && wheels.length > 0;
-  const errors = (form.told.value.get(keyOf(way)) ?? []).some(({ severity }) => severity === "error");
   return (
     <Labelled {...props}>
       <input
@@ -77,9 +86,9 @@ export function TextField(props: PartProps) {
         list={isWheel ? "wheels" : undefined}
         value={form.nodes.value.words(way)}
         placeholder={usualWords(form, way)}
-        aria-invalid={errors}
+        aria-invalid={isBad(form, way)}
         aria-describedby={described(form, way, schema.description)}
-        onInput={(event) => put(form, way, event.currentTarget.value)}
+        onInput={(event) => type(form, way, event.currentTarget.value)}
       />
     </Labelled>
   );

@@ -1,9 +1,9 @@
-import { useSignal } from "@preact/signals";
 import type { Way } from "../../file/edit.js";
 import type { Schema } from "../../schema.js";
 import { labelOf, Notes } from "./Field.js";
-import { type Form, keyOf, takeOut } from "./form.js";
+import { type Form, isOpened, keyOf, setOpened, takeOut } from "./form.js";
 import { focusOn } from "./places.js";
+import { placeWords } from "./placeWords.js";
 
 type FieldsProps = {
   readonly form: Form;
@@ -17,7 +17,6 @@ type FieldsProps = {
 
 /** Every part of a record: what must be there or is there, then what may be added, each behind its name. */
 export function Fields({ form, way, schema, only, closed = false }: FieldsProps) {
-  const opened = useSignal<readonly string[]>([]);
   const nodes = form.nodes.value;
   const takes = form.takes(way);
   const told = (key: string): boolean => form.told.value.has(keyOf([...way, key]));
@@ -32,7 +31,7 @@ export function Fields({ form, way, schema, only, closed = false }: FieldsProps)
       (entries.length <= MANY && !closed) ||
       (takes?.needs ?? schema.required)?.includes(key) ||
       told(key) ||
-      opened.value.includes(key) ||
+      isOpened(form, [...way, key]) ||
       form.asksFor([...way, key]) ||
       nodes.value([...way, key]) !== undefined,
   );
@@ -49,7 +48,7 @@ export function Fields({ form, way, schema, only, closed = false }: FieldsProps)
             way={[...way, key]}
             schema={one}
             label={labelOf(key)}
-            open={opened.value.includes(key) || form.asksFor([...way, key])}
+            open={form.asksFor([...way, key])}
             key={key}
           />
         );
@@ -57,14 +56,15 @@ export function Fields({ form, way, schema, only, closed = false }: FieldsProps)
       {only === undefined && <Unknown form={form} way={way} schema={schema} />}
       {hidden.length > 0 && (
         <p class="more">
-          <span>May also say:</span>{" "}
+          <span>{way.length === 0 ? "May" : `${capital(placeWords(way, nodes))} may`} also say:</span>{" "}
           {hidden.map(([key, one]) => (
             <button
               type="button"
               key={key}
               title={one.description}
+              aria-label={way.length === 0 ? undefined : `+ ${labelOf(key).toLowerCase()} of ${placeWords(way, nodes)}`}
               onClick={() => {
-                opened.value = [...opened.value, key];
+                setOpened(form, [...way, key], true);
                 // What was asked for is where one goes on typing.
                 requestAnimationFrame(() => focusOn([...way, key]));
               }}
@@ -99,6 +99,8 @@ export function Unknown({ form, way, schema }: Omit<FieldsProps, "only" | "close
     </>
   );
 }
+
+const capital = (words: string): string => words.replace(/^./, (letter) => letter.toUpperCase());
 
 /** With so few parts all of them stand open. */
 const MANY = 5;

@@ -1,9 +1,10 @@
 import { useSignal } from "@preact/signals";
 import type { Way } from "../../file/edit.js";
 import { itemOf, kindFor, kindOf, scalar } from "../../schema.js";
-import { Notes, Unit } from "./Field.js";
+import { isBad, Notes, notesId, Unit } from "./Field.js";
 import { Fields } from "./Fields.js";
-import { type Form, idOf, keyOf, type PartProps, put, takeOut } from "./form.js";
+import { type Form, idOf, keyOf, type PartProps, takeOut, type } from "./form.js";
+import { inForm } from "./inForm.js";
 import { AT_ONCE, Pieces, show } from "./Pieces.js";
 import { focusOn } from "./places.js";
 import { nameAt, singular } from "./placeWords.js";
@@ -26,7 +27,7 @@ export function ListPart({ form, way, schema, label }: PartProps) {
         {label}
         {single && <Unit form={form} way={[...way, 0]} schema={itemOf(schema, 0)} />}
       </legend>
-      {schema.description && <p class="about">{schema.description}</p>}
+      {schema.description && <p class="about">{inForm(schema.description)}</p>}
       <Notes form={form} way={way} />
       <Pieces form={form} way={way} count={shown} size={single ? AT_ONCE.values : AT_ONCE.records}>
         {(index) => {
@@ -86,7 +87,9 @@ function Single({ form, way, label, onOut }: SingleProps) {
         // As wide as what it holds: a name cut short is another name.
         size={Math.max(6, words.length)}
         value={words}
-        onInput={(event) => put(form, way, event.currentTarget.value, true)}
+        aria-invalid={isBad(form, way)}
+        aria-describedby={form.told.value.has(keyOf(way)) ? notesId(way) : undefined}
+        onInput={(event) => type(form, way, event.currentTarget.value, true)}
       />
       <button type="button" aria-label={`Take out ${label}`} onClick={onOut}>
         ×

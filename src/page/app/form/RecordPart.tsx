@@ -1,24 +1,22 @@
-import { useSignal } from "@preact/signals";
 import { Notes } from "./Field.js";
 import { Fields } from "./Fields.js";
-import { idOf, keyOf, type PartProps, takeOut } from "./form.js";
+import { idOf, isOpened, keyOf, type PartProps, setOpened, takeOut } from "./form.js";
 import { focusOn } from "./places.js";
 
 /** Named parts of one thing, in a frame; not there until one of them is filled in. */
 export function RecordPart({ form, way, schema, label, open = false }: PartProps) {
   const there = form.nodes.value.value(way) !== undefined;
-  const opened = useSignal(open);
   const required = (schema.required ?? []).length > 0;
   // What is told of a part that is not there yet is told where it is filled in.
   const told = form.told.value.has(keyOf(way));
-  if (!there && !told && !opened.value && (way.length > 1 || required))
+  if (!there && !told && !open && !isOpened(form, way) && (way.length > 1 || required))
     return (
       <button
         type="button"
         class="opener"
         data-way={keyOf(way)}
         onClick={() => {
-          opened.value = true;
+          setOpened(form, way, true);
           // What was asked for is where one goes on typing.
           requestAnimationFrame(() => requestAnimationFrame(() => focusOn(way)));
         }}
@@ -38,7 +36,7 @@ export function RecordPart({ form, way, schema, label, open = false }: PartProps
         class="out"
         aria-label={`Take out ${label}`}
         onClick={() => {
-          opened.value = false;
+          setOpened(form, way, false);
           takeOut(form, way);
         }}
       >

@@ -14,6 +14,8 @@ export type Form = {
   readonly root: Schema;
   readonly nodes: ReadonlySignal<Nodes>;
   readonly units: ReadonlySignal<"mm" | "in">;
+  /** Whether the file must say its units, and does not yet: a bare length is then in neither. */
+  readonly unitsOpen: ReadonlySignal<boolean>;
   /** What is told of each place, by its key. */
   readonly told: ReadonlySignal<ReadonlyMap<string, readonly Told[]>>;
   /** Which keys a record takes as it stands, and which of them it needs; undefined where its schema says all. */
@@ -43,24 +45,33 @@ export type PartProps = {
 export const keyOf = (way: Way): string => way.join("\u0000");
 export const idOf = (way: Way): string => `at-${way.map((step) => String(step).replace(/[^\w]/g, "_")).join("-")}`;
 
-/** Puts a value at a place; words of nothing take it out, save where they stay as an empty place in a list. */
-export function put(form: Form, way: Way, value: Plain, stays = false): void {
-  const { document, root } = form;
-  const text = document.text.peek();
-  try {
-    const next =
-      value === "" && !stays ? without(text, way) : withValue(text, way, value, Object.keys(root.properties ?? {}));
-    document.write(next);
-  } catch (fault) {
-    // The text is no YAML at the moment; the form says so, and takes nothing until it is.
-    console.warn(fault);
-  }
+export const isOpened = ({ document }: Form, way: Way): boolean => document.opened.value.has(keyOf(way));
+
+/** Opens a frame, or shuts it. */
+export function setOpened({ document: { opened } }: Form, way: Way, open: boolean): void {
+  const others = [...opened.peek()].filter((key) => key !== keyOf(way));
+  opened.value = new Set(open ? [...others, keyOf(way)] : others);
 }
 
-export function takeOut(form: Form, way: Way): void {
+/** Puts a value at a place, as a choice does; words of nothing take it out. */
+export const put = (form: Form, way: Way, value: Plain): void =>
+  change(form, "write", (text) => withOrWithout(form, text, way, value));
+
+/** Puts there what stands in a field now. `stays`: words of nothing are an empty place in a list. */
+export const type = (form: Form, way: Way, words: string, stays = false): void =>
+  change(form, "type", (text) => withOrWithout(form, text, way, words, stays));
+
+export const takeOut = (form: Form, ...ways: readonly Way[]): void =>
+  change(form, "write", (text) => ways.reduce(without, text));
+
+const withOrWithout = ({ root }: Form, text: string, way: Way, value: Plain, stays = false): string =>
+  value === "" && !stays ? without(text, way) : withValue(text, way, value, Object.keys(root.properties ?? {}));
+
+function change({ document }: Form, how: "write" | "type", change: (text: string) => string): void {
   try {
-    form.document.write(without(form.document.text.peek(), way));
+    document[how](change(document.text.peek()));
   } catch (fault) {
+    // The text is no YAML at the moment; the form says so, and takes nothing until it is.
     console.warn(fault);
   }
 }
