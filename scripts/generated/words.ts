@@ -55,11 +55,14 @@ export const codes = (folder = "templates/words"): string[] => [
     .sort(),
 ];
 
+/** Lines of a language's texts, one for each English key. */
+const inOrder = (english: Record<string, Text>, own: Record<string, Text>): string[] =>
+  Object.keys(english).map((key) => `  ${JSON.stringify(own[key] ?? 0)},`);
+
 /** Printed words as data, from path to text. */
 export function words(): Readonly<Record<string, string>> {
   const english = readWords("en");
-  const lines = (texts: Record<string, Text>) =>
-    Object.entries(texts).map(([key, value]) => `  ${JSON.stringify(key)}: ${JSON.stringify(value)},`);
+  const others = codes().filter((code) => code !== "en");
   const gaps = Object.entries(english).map(
     ([key, value]) =>
       `  ${JSON.stringify(key)}: ${
@@ -87,11 +90,23 @@ export type Key = keyof Gaps;
 /** One text, or one for each form of the plural. */
 export type Text = string | { readonly [form in Intl.LDMLPluralRule]?: string } & { readonly other: string };
 
-${codes()
-  .map(
-    (code) => `const ${code}: Readonly<Record<Key, Text>> = {
-${lines(code === "en" ? english : readWords(code)).join("\n")}
+const en: Readonly<Record<Key, Text>> = {
+${Object.entries(english)
+  .map(([key, value]) => `  ${JSON.stringify(key)}: ${JSON.stringify(value)},`)
+  .join("\n")}
 };
+
+/** Another language has its texts in the order of the English keys, which are long and stand here once; 0 where it has none. */
+const keyed = (own: readonly (Text | 0)[]): Readonly<Record<Key, Text>> =>
+  Object.fromEntries(
+    Object.entries(en).map(([key, text], index) => [key, own[index] || text]),
+  ) as Readonly<Record<Key, Text>>;
+
+${others
+  .map(
+    (code) => `const ${code} = keyed([
+${inOrder(english, readWords(code)).join("\n")}
+]);
 `,
   )
   .join("\n")}
