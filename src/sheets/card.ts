@@ -163,7 +163,7 @@ function nameMarks(name: string, at: Point, room: number): Mark[] {
   const { lines, em } = nameLines(name, room, [size.text, size.source], "bold");
   // Between a rule above and a row below: what rises or hangs touches neither.
   const step = em * 1.2;
-  const first = at.y - (lines.length > 1 ? 1.7 : 0);
+  const first = at.y - (lines.length > 1 ? 2 : 0);
   return lines.map((words, index) => text(words, { x: at.x, y: first + index * step }, { size: em, weight: "bold" }));
 }
 

@@ -75,7 +75,7 @@ function placed(name: string, top: number, bottom: number, frame: Frame): Placed
 }
 
 /** From one line of a name to the next, in ems: what hangs below the one is clear of what rises from the other. */
-const LINE = 1.1;
+const LINE = 1.2;
 
 function nameMarks(middle: number, top: number, bottom: number, { lines, em, where }: Placed): Mark[] {
   const style = { size: em, turn: -Math.PI / 2 } as const;
