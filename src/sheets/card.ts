@@ -139,21 +139,21 @@ export function cardMarks(
   const row = (words: string, y: number, width: number, weight: "bold" | "regular") =>
     text(shortened(words, width, size.text, weight), { x: foot.left, y }, { size: size.text, weight });
   const cards =
-    which === "" ? [] : [text(which, { x: right, y: base - 0.8 }, { size: size.text, anchor: "end", weight: "bold" })];
+    which === "" ? [] : [text(which, { x: right, y: base - 0.7 }, { size: size.text, anchor: "end", weight: "bold" })];
   const whichWidth = which === "" ? 0 : textWidth(which, size.text, "bold") + 4;
   return [
     cornerMarks({ x: box.left, y: box.top }, box.width, box.height, joined),
     ...cornerCuts({ x: box.left, y: box.top }, box.width, box.height, corner),
     // Within the card, whose own cut is the outer one.
     group({ x: 0, y: 0 }, holeCuts({ x: box.left, y: box.top }, holes), { name: "screws" }),
-    line({ x: foot.left, y: foot.top + 0.6 }, { x: right, y: foot.top + 0.6 }, rowLine),
+    line({ x: foot.left, y: foot.top + 0.25 }, { x: right, y: foot.top + 0.25 }, rowLine),
     ...(beside ? nameMarks(machine.name, { x: foot.left, y: base - 5.2 }, room) : []),
     text(
       shortened(limit, foot.width, em, "bold"),
       { x: right, y: base - 5.2 + (em === size.card ? 0.4 : 0) },
       { size: em, weight: "bold", anchor: "end" },
     ),
-    row(age, base - 0.8, foot.width - whichWidth, "regular"),
+    row(age, base - 0.7, foot.width - whichWidth, "regular"),
     ...cards,
   ];
 }
@@ -163,7 +163,7 @@ function nameMarks(name: string, at: Point, room: number): Mark[] {
   const { lines, em } = nameLines(name, room, [size.text, size.source], "bold");
   // Between a rule above and a row below: what rises or hangs touches neither.
   const step = em * 1.2;
-  const first = at.y - (lines.length > 1 ? 2 : 0);
+  const first = at.y - (lines.length > 1 ? 2.07 : 0);
   return lines.map((words, index) => text(words, { x: at.x, y: first + index * step }, { size: em, weight: "bold" }));
 }
 

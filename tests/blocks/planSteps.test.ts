@@ -172,7 +172,7 @@ test("a long step whose readings stand below its words goes on overleaf rather t
   const printed = inLanguage("de", () => pagesOf(fixed, job));
   // Of the words on a page, how far down they go without the foot, which begins 40 mm above the edge.
   const filled = printed.map(({ texts }) => Math.max(...texts.map(({ y }) => y).filter((y) => y < 257)) / 257);
-  for (const [index, share] of filled.slice(0, -1).entries()) expect(share, `page ${index + 1}`).toBeGreaterThan(0.8);
+  for (const [index, share] of filled.slice(0, -1).entries()) expect(share, `page ${index + 1}`).toBeGreaterThan(0.6);
 });
 
 describe("what “comes out” and “alike” hold", () => {

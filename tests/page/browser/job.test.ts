@@ -54,7 +54,7 @@ describe.runIf(hasBrowser)("a job from nothing", () => {
         if (await field(key).isHidden())
           await page
             .locator(`.item:has(#at-steps-${at}-do)`)
-            .getByRole("button", { name: `+ ${key}`, exact: true })
+            .getByRole("button", { name: new RegExp(`^\\+ ${key} of step ${at + 1} `) })
             .click();
         await field(key).fill(words);
       }
