@@ -102,15 +102,22 @@ const keyed = (own: readonly (Text | 0)[]): Readonly<Record<Key, Text>> =>
     Object.entries(en).map(([key, text], index) => [key, own[index] || text]),
   ) as Readonly<Record<Key, Text>>;
 
+${others.map((code) => `let ${code}: Readonly<Record<Key, Text>> | undefined;`).join("\n")}
+
+/** Those of another language are laid beside the English ones when they are first asked for: most runs need none. */
+export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> = {
+  en,
 ${others
   .map(
-    (code) => `const ${code} = keyed([
+    (code) => `  get ${code}() {
+    ${code} ??= keyed([
 ${inOrder(english, readWords(code)).join("\n")}
-]);
-`,
+    ]);
+    return ${code};
+  },`,
   )
   .join("\n")}
-export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> = { ${codes().join(", ")} };
+};
 `,
   };
 }

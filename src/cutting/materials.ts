@@ -4,15 +4,19 @@ import { type Coolant, type Material, materials } from "./published/materials.js
 
 const withSpeeds = materials.filter(({ withoutSpeeds }) => !withoutSpeeds);
 const names = materials.map(({ name }) => name);
-const otherNames = materials.flatMap(({ name, otherNames = [] }) => [...otherNames, ...otherTongues(name)]);
-const byAnyName: ReadonlyMap<string, Material> = new Map(
-  materials.flatMap((material) =>
-    [material.name, ...otherTongues(material.name), ...(material.otherNames ?? [])].map(
-      (name) => [name.toLowerCase(), material] as const,
-    ),
-  ),
-);
-const find = (name: string): Material | undefined => byAnyName.get(name.trim().toLowerCase());
+const namesOf = (own: (material: Material) => readonly string[]): ReadonlyMap<string, Material> =>
+  new Map(materials.flatMap((material) => own(material).map((name) => [name.toLowerCase(), material] as const)));
+const byName = namesOf(({ name, otherNames = [] }) => [name, ...otherNames]);
+/** Only who writes in another language waits for its words. */
+let byOtherTongue: ReadonlyMap<string, Material> | undefined;
+const inOtherTongues = (): ReadonlyMap<string, Material> => {
+  byOtherTongue ??= namesOf(({ name }) => otherTongues(name));
+  return byOtherTongue;
+};
+const find = (name: string): Material | undefined => {
+  const written = name.trim().toLowerCase();
+  return byName.get(written) ?? inOtherTongues().get(written);
+};
 
 /** Those with a published cutting speed. */
 export const knownMaterials = (): string[] => withSpeeds.map(({ name }) => name);
@@ -41,7 +45,11 @@ const forShort: Readonly<Record<string, string>> = {
 const short = (word: string): string | undefined => (Object.hasOwn(forShort, word) ? forShort[word] : undefined);
 
 export const nearestMaterial = (name: string): string | undefined =>
-  short(name.trim().toLowerCase()) ?? closest(name.toLowerCase(), [...names, ...otherNames]);
+  short(name.trim().toLowerCase()) ??
+  closest(
+    name.toLowerCase(),
+    materials.flatMap((one) => [one.name, ...(one.otherNames ?? []), ...otherTongues(one.name)]),
+  );
 
 /** What to wet the cut with; undefined for a material that is not known. */
 export function coolant(material: string): Coolant | undefined {

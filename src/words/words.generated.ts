@@ -3487,7 +3487,13 @@ const keyed = (own: readonly (Text | 0)[]): Readonly<Record<Key, Text>> =>
     Object.entries(en).map(([key, text], index) => [key, own[index] || text]),
   ) as Readonly<Record<Key, Text>>;
 
-const de = keyed([
+let de: Readonly<Record<Key, Text>> | undefined;
+
+/** Those of another language are laid beside the English ones when they are first asked for: most runs need none. */
+export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> = {
+  en,
+  get de() {
+    de ??= keyed([
   ",",
   "capital",
   "mm",
@@ -5223,6 +5229,7 @@ const de = keyed([
   "{part} eines Teilstrichs",
   "{part} eines Achtels",
   {"one":"{n} Stellung","other":"{n} Stellungen"},
-]);
-
-export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> = { en, de };
+    ]);
+    return de;
+  },
+};
