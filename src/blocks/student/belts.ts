@@ -1,4 +1,4 @@
-import type { Drawing, Mark } from "../../drawing/drawing.js";
+import type { Drawing, Mark, Weight } from "../../drawing/drawing.js";
 import { group, text } from "../../drawing/shapes.js";
 import { textWidth, wrapText } from "../../drawing/text.js";
 import type { Findings } from "../../findings/findings.js";
@@ -7,14 +7,17 @@ import { beltSteps } from "../../student/words.js";
 import { say, translated } from "../../words/say.js";
 import { type Part, pictureParts, shaftsOf } from "../shared/drivePicture.js";
 import { gearPairs } from "../shared/gearPairs.js";
-import { shortened } from "../shared/shortened.js";
+import { fewLines } from "../shared/shortened.js";
 import { stepPulleys } from "../shared/stepPulleys.js";
+import { withSigns } from "../shared/stepSigns.js";
 import { size } from "../shared/style.js";
 import { ideas, plugOut, stack } from "./parts.js";
 
 /** Between two pictures side by side, and between a picture and its name, mm. */
 const between = 5;
 const nameHeight = 4.4;
+const NAME_LINES = 2;
+const nameStep = size.source * 1.25;
 /** A belt's picture at its least, and how much wider than that it may get. */
 const LEAST = 30;
 const WIDER = 1.7;
@@ -24,12 +27,21 @@ const besidePlug = 3;
 
 /** Every belt and the gears, with the shafts between motor and spindle by name, as they lie at the slowest speed; then the plug
  *  beside what is done one after the other. `grown`: how much larger than at their least. */
-export function beltPanel({ drive, machine }: Findings, width: number, grown: number): Drawing[] {
-  const slowest = drive?.astray ? undefined : drive?.speeds[0];
-  const picture = machine.drive && everyStage(machine.drive, slowest?.position.steps, width, LEAST * grown);
+export function beltPanel(findings: Findings, width: number, grown: number): Drawing[] {
+  const slowest = findings.drive?.astray ? undefined : findings.drive?.speeds[0];
+  // Names that have no room on a pulley are called there as on the belt card, and told below.
+  const { findings: signed, key } = withSigns(findings) ?? { findings, key: "" };
+  const { drive } = signed.machine;
+  const chosen = slowest && signed.drive?.speeds[0]?.position.steps;
+  const picture = drive && everyStage(drive, chosen, width, LEAST * grown);
   const said =
     slowest === undefined || picture === undefined ? "" : say("student.slowest", { position: slowest.position.name });
-  return [...(picture ? [picture] : []), ...(said === "" ? [] : [boldLines(said, width)]), plugAndSteps(width)];
+  return [
+    ...(picture ? [picture] : []),
+    ...(key === "" || picture === undefined ? [] : [middleLines(key, width, "regular")]),
+    ...(said === "" ? [] : [middleLines(said, width, "bold")]),
+    plugAndSteps(width),
+  ];
 }
 
 /** As many side by side as there is width for, the spindle's end first. */
@@ -46,6 +58,7 @@ function everyStage(
     const room = width - between * (row.length - 1);
     const wider = Math.min(WIDER, room / least);
     let x = (width - least * wider - between * (row.length - 1)) / 2;
+    let lines = 1;
     const marks = row.flatMap(({ stage, index, belt, least }): Mark[] => {
       const own = { width: least.width * wider, height };
       const drawing = belt ? stepPulleys(stage, chosen?.[index], own, shaftsOf(drive, index)) : gearPairs(stage, own);
@@ -53,15 +66,22 @@ function everyStage(
       x += own.width + between;
       if (drawing === undefined) return [];
       // Gears say themselves what they are.
-      const name = belt ? shortened(translated(stage.name), own.width + between - 1, size.source, "regular") : "";
+      const name = belt
+        ? fewLines(translated(stage.name), NAME_LINES, own.width + between - 1, size.source, "regular")
+        : [];
+      lines = Math.max(lines, name.length);
       return [
         group({ x: at, y: 0 }, drawing.marks),
-        ...(name === ""
-          ? []
-          : [text(name, { x: at + own.width / 2, y: height + 3 }, { size: size.source, anchor: "middle" })]),
+        ...name.map((words, line) =>
+          text(
+            words,
+            { x: at + own.width / 2, y: height + 3 + line * nameStep },
+            { size: size.source, anchor: "middle" },
+          ),
+        ),
       ];
     });
-    return { width, height: height + nameHeight, marks };
+    return { width, height: height + nameHeight + (lines - 1) * nameStep, marks };
   });
   return stack(drawn, width, 1);
 }
@@ -115,14 +135,14 @@ function plugAndSteps(width: number): Drawing {
   };
 }
 
-function boldLines(words: string, width: number): Drawing {
+function middleLines(words: string, width: number, weight: Weight): Drawing {
   const step = size.text * 1.25;
-  const lines = wrapText(words, width, size.text, "bold");
+  const lines = wrapText(words, width, size.text, weight);
   return {
     width,
     height: lines.length * step,
     marks: lines.map((part, row) =>
-      text(part, { x: width / 2, y: (row + 0.9) * step }, { size: size.text, weight: "bold", anchor: "middle" }),
+      text(part, { x: width / 2, y: (row + 0.9) * step }, { size: size.text, weight, anchor: "middle" }),
     ),
   };
 }
