@@ -15,7 +15,7 @@ export default defineConfig({
   test: {
     include: tests.filter((path) => !leftOut(path)),
     setupFiles: ["tests/support/seed.ts"],
-    testTimeout: 60_000,
+    testTimeout: 180_000,
     isolate: false,
   },
 });
