@@ -38,12 +38,15 @@ export function dialFinding(
     ...(handwheel.travel !== undefined && { travel: handwheel.travel }),
     ...(flat && { leastRow: leastRow(flat), round: flat.kind === "ring" }),
   };
-  const choices = choicesFor(feed, handwheel.reads, wish, options);
+  const choices = vernierFirst(choicesFor(feed, handwheel.reads, wish, options), wish);
   const [chosen] = choices;
   if (chosen === undefined) return undefined;
   const strip = stripLength(wish, layers);
+  // It would meet the marks of the first row in every turn.
   const beside =
-    wish.vernier === undefined ? undefined : dialVernier(chosen.divisionValue, chosen.spacing, wish.vernier, circle);
+    wish.vernier === undefined || chosen.rows > 1
+      ? undefined
+      : dialVernier(chosen.divisionValue, chosen.spacing, wish.vernier, circle);
   const reading = readingOf(feed, handwheel).perTurn;
   const second = wish.second === undefined ? undefined : choiceOfSecond(wish.second);
   return {
@@ -93,6 +96,12 @@ export function workingDoubt(
   const doubt = feedDoubtOver(travel / feed.perTurn, feed);
   return doubt === undefined ? undefined : { doubt: doubt * (reads === "diameter" ? 2 : 1), travel };
 }
+
+/** Where a vernier is asked for and no closure is, dials of one row before those of several, which it cannot read. */
+const vernierFirst = (choices: readonly DialChoice[], { vernier, closure }: DialWish): readonly DialChoice[] =>
+  vernier === undefined || closure !== undefined
+    ? choices
+    : [...choices.filter(({ rows }) => rows === 1), ...choices.filter(({ rows }) => rows > 1)];
 
 /** True where that is more than a division: such a dial shows figures that nobody can trust. */
 export const coarserThanItsDoubt = (chosen: DialChoice, handwheel: Handwheel, feed: FeedFinding): boolean =>

@@ -118,10 +118,15 @@ function doubtRemedy(feed: HandwheelFinding["feed"]): string {
 }
 
 function noVernier(name: string, parts: number, { chosen }: DialFinding, path: Remark["path"]): Remark {
+  const remark = { severity: "warning", code: "no-vernier", path: [...path, "vernier"] } as const;
+  if (chosen.rows > 1)
+    return {
+      ...remark,
+      what: `no vernier is made for "${name}": it reads one row of marks, and this dial has ${chosen.rows}, in turn`,
+      remedy: "closure: even or closure: true makes one row; or leave the vernier out",
+    };
   return {
-    severity: "warning",
-    code: "no-vernier",
-    path: [...path, "vernier"],
+    ...remark,
     what: `a vernier of ${parts} spans ${parts - 1} divisions of ${chosen.divisionLabel}, more than there is room for beside "${name}"`,
     remedy: "take fewer parts, or a finer division",
   };

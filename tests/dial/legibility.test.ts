@@ -60,6 +60,23 @@ test("a blank ring is printed where the sheet asks for one", async () => {
   expect(JSON.stringify(result)).toContain("blank, to try the fit first");
 });
 
+test("a vernier, which reads one row, gets a dial of one row; on one of several rows that the file asks for none is made", () => {
+  const inches = (dial: string) =>
+    findingsOf(`name: L\nunits: in\nhandwheels: [{ name: Top, feed: 16 tpi, travel: 2.5, dial: ${dial} }]\n`);
+  const size = "shape: bevel, diameter: 1.5, smallDiameter: 1.2, width: 0.4";
+  expect(inches(`{ ${size} }`).handwheels[0]?.dial?.rows).toHaveLength(2);
+  const single = inches(`{ ${size}, vernier: 5 }`);
+  expect(single.handwheels[0]?.dial?.rows).toHaveLength(1);
+  expect(single.handwheels[0]?.dial?.vernier).toBeDefined();
+  const asked = inches(`{ ${size}, vernier: 5, divisions: 0.001, closure: rows }`);
+  expect(asked.handwheels[0]?.dial?.rows).toHaveLength(2);
+  expect(asked.handwheels[0]?.dial?.vernier).toBeUndefined();
+  expect(remarks(asked).map(({ code, what }) => [code, what])).toContainEqual([
+    "no-vernier",
+    expect.stringContaining("has 2, in turn"),
+  ]);
+});
+
 test("a vernier longer than half the dial is not made, and the file is told why", () => {
   const coarse = wheel("{ shape: drum, diameter: 40, width: 9, divisions: 0.1 mm, closure: even, vernier: 25 }");
   expect(coarse.handwheels[0]?.dial?.vernier).toBeUndefined();
