@@ -1,8 +1,9 @@
-/** A machine file under the bound of letters with every list as long as it may be, a job of as many steps as it may have. */
+/** A machine file just under the bound of letters: every wheel, plate, circle, gear, diameter, stop, taper and scale that it may hold, a
+ *  drive of nearly as many positions, and readings and distances as many as there are letters left for. */
 const list = (count, make) => Array.from({ length: count }, (_, index) => make(index));
 const rows = (count, make) => list(count, (index) => `  - ${make(index)}`).join("\n");
 
-/** `most`: the bounds of src/machine/bounds.ts. Readings are as many as the bound of letters leaves. */
+/** `most`: the bounds of src/machine/bounds.ts. */
 export function machineAtBounds(most) {
   const wave = (index) => 0.004 * Math.sin(index * 12.9898);
   const readings = (wheel, count) =>
@@ -29,7 +30,7 @@ ${rows(most.tapers, (index) => `{ name: taper ${index}, large: ${20 + index}, sm
 scales:
 ${rows(most.scales, (index) => `{ name: Scale ${index}, length: ${40 + index}, width: 7, divisions: 1 mm }`)}
 gears: [${list(most.gears, (index) => 20 + index).join(", ")}]
-dividing: { ratio: 40, plates: [${list(most.plates, (plate) => `[${list(most.circles / most.plates, (at) => 15 + 5 * plate + at)}]`).join(", ")}] }
+dividing: { ratio: 40, plates: [${list(most.plates, (plate) => `[${list(most.circles, (at) => 15 + 5 * plate + 7 * at)}]`).join(", ")}] }
 handwheels:
 ${rows(most.handwheels, wheel(count))}
 `;

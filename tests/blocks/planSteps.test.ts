@@ -156,6 +156,7 @@ describe("what a reading counts from", () => {
 });
 
 test("a long step whose readings stand below its words goes on overleaf rather than leave half a page empty before it", () => {
+  // Pages before the last give of their steps to a last one that would look left over, as far as to two thirds.
   const job = jobOf(
     [
       "do: face, depth: 0.5",
