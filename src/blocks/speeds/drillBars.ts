@@ -207,7 +207,7 @@ function sizesOf({ operation, sizes, least, most }: Settings, machine: Machine):
   if (sizes === "work" && work.drills !== undefined)
     return drillsOf(machine).map((diameter) => {
       const name = sizeName(operation, diameter, machine);
-      return { name, diameter, ...(!isNumber(name) && { decimals: decimalsOf(diameter, machine) }) };
+      return { name, diameter, owned: true, ...(!isNumber(name) && { decimals: decimalsOf(diameter, machine) }) };
     });
   const own: DrillSystem = units === "mm" ? "metric" : "fraction";
   const system = drillSystems.find((one) => one === sizes) ?? own;
