@@ -54,10 +54,9 @@ function choicesOf(
   const within = (own: Limits) => chooseSpeed(diameter, band, speeds, own);
   const free = within(limits);
   const heldTo = (handRpm: number): SpeedChoice => {
-    if (free.rpm === undefined || free.rpm <= handRpm) return free;
-    // A limit like the spindle's, of its own name.
+    // A limit like the spindle's, of its own name: what may truly turn faster than it says stays as much below it.
     const held = within({ ...limits, spindleRpm: Math.min(handRpm, limits.spindleRpm ?? handRpm) });
-    return { ...held, verdict: "held by a limit", heldBy: "hand" };
+    return held.rpm === free.rpm ? free : { ...held, verdict: "held by a limit", heldBy: "hand" };
   };
   return { free, heldTo };
 }

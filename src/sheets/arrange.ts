@@ -15,7 +15,7 @@ import { liesAcross } from "../paper/printerCorrection.js";
 import { TURN } from "../quantity/angle.js";
 import { trimmed } from "../quantity/format.js";
 import { say, translated, withinSentence } from "../words/say.js";
-import { cardMarks, cardSizes, cardsOn, insidesOf, joinedAt, largestCard } from "./card.js";
+import { cardMarks, cardSizes, cardsOn, footIn, insidesOf, joinedAt, largestCard } from "./card.js";
 import { flow } from "./flow.js";
 import {
   barRoom,
@@ -70,7 +70,7 @@ export function arrange(findings: Findings, template: Template): Arranged {
     const title = parts[0]?.title ?? about;
     const contents = parts.flatMap(({ marks }, place): Mark[] => {
       const [box, on] = [own[place], cards[place]];
-      const { inside, foot } = insides[place] ?? { inside: body, foot: body };
+      const { inside, foot } = insides[place] ?? { inside: body, foot: footIn(body) };
       const which =
         filled.length < 2 ? "" : say("page.card of", { card: index * perPage + place + 1, cards: filled.length });
       const all = [

@@ -72,7 +72,7 @@ export function cardSizes(card: Card, fixed: boolean, body: Box): Card[] {
 
 /** What of a card blocks may fill, and where it says whose it is: clear of its edge, of rounded corners and of screws. Beside screws or
  *  below them, where that differs: a table wants width before height, pulleys may want height. */
-export function insidesOf(box: Box, { holes = [], corner }: Card): { inside: Box; foot: Box }[] {
+export function insidesOf(box: Box, { holes = [], corner }: Card): { inside: Box; foot: Foot }[] {
   // Along the slant of a rounded corner.
   const edge = Math.max(padding, corner * (1 - Math.SQRT1_2) + 1);
   const inner = { left: edge, top: edge, width: box.width - 2 * edge, height: box.height - 2 * edge };
@@ -80,7 +80,8 @@ export function insidesOf(box: Box, { holes = [], corner }: Card): { inside: Box
   const at = (part: Box): Box => ({ ...part, left: box.left + part.left, top: box.top + part.top });
   const upper = { ...inner, height: inner.height - footRoom };
   const [wide, tall] = [clearOf(holes, upper, wideFirst), clearOf(holes, upper, tallFirst)];
-  const level = at(clearOf(holes, foot, wideFirst, true));
+  const { left, right } = footClearOf(holes, foot);
+  const level = left === right ? footIn(at(left)) : { left: at(left), right: at(right) };
   const ways = wide.width === tall.width && wide.height === tall.height ? [wide] : [wide, tall];
   return ways.map((inside) => ({ inside: at(inside), foot: level }));
 }
@@ -89,27 +90,53 @@ type Worth = (box: Pick<Box, "width" | "height">) => number;
 const wideFirst: Worth = ({ width, height }) => Math.max(0, width) ** 2 * Math.max(0, height);
 const tallFirst: Worth = ({ width, height }) => Math.max(0, width) * Math.max(0, height) ** 2;
 
-/** The largest part of a box with no hole in it: of each hole one side is kept. `level`: a line of text, which only gives way left or
- *  right. */
-function clearOf(holes: readonly Hole[], whole: Box, worth: Worth, level = false): Box {
+/** What a hole takes with what is to stay clear about it, where that reaches into a box. */
+function takenIn({ left, top, width, height }: Box, { x, y, diameter }: Hole) {
+  const reach = diameter / 2 + Math.min(clear.most, Math.max(clear.least, diameter / 2));
+  const [from, to, above, below] = [x - reach, x + reach, y - reach, y + reach];
+  const off = to <= left || from >= left + width || below <= top || above >= top + height;
+  return off ? undefined : { from, to, above, below };
+}
+
+/** The largest part of a box with no hole in it: of each hole one side is kept. */
+function clearOf(holes: readonly Hole[], whole: Box, worth: Worth): Box {
   let kept = whole;
-  for (const { x, y, diameter } of holes) {
+  for (const hole of holes) {
+    const taken = takenIn(kept, hole);
+    if (taken === undefined) continue;
     const { left, top, width, height } = kept;
-    const reach = diameter / 2 + Math.min(clear.most, Math.max(clear.least, diameter / 2));
-    const [from, to, above, below] = [x - reach, x + reach, y - reach, y + reach];
-    const [right, bottom] = [left + width, top + height];
-    if (to <= left || from >= right || below <= top || above >= bottom) continue;
-    const beside: Box[] = [
-      { left: to, top, width: right - to, height },
-      { left, top, width: from - left, height },
+    const sides: Box[] = [
+      { left: taken.to, top, width: left + width - taken.to, height },
+      { left, top, width: taken.from - left, height },
+      { left, top: taken.below, width, height: top + height - taken.below },
+      { left, top, width, height: taken.above - top },
     ];
-    const over: Box[] = [
-      { left, top: below, width, height: bottom - below },
-      { left, top, width, height: above - top },
-    ];
-    kept = [...beside, ...(level ? [] : over)].reduce((best, side) => (worth(side) > worth(best) ? side : best));
+    kept = sides.reduce((best, side) => (worth(side) > worth(best) ? side : best));
   }
   return kept;
+}
+
+/** Where a card says whose it is and how old, and where its limits: one and the same, or, where a hole parts it in about halves, one
+ *  each. */
+export type Foot = { readonly left: Box; readonly right: Box };
+export const footIn = (box: Box): Foot => ({ left: box, right: box });
+
+/** Of two parts the narrower is used with the other where it is at least so much of it. */
+const HALF = 0.6;
+
+/** What holes leave of the foot, which gives way left and right alone. */
+function footClearOf(holes: readonly Hole[], whole: Box): Foot {
+  const taken = holes.flatMap((hole) => takenIn(whole, hole) ?? []).sort((one, other) => one.from - other.from);
+  const end = { from: whole.left + whole.width, to: 0 };
+  let left = whole.left;
+  const parts = [...taken, end].flatMap(({ from, to }): Box[] => {
+    const part = { ...whole, left, width: from - left };
+    left = Math.max(left, to);
+    return part.width > 0 ? [part] : [];
+  });
+  const [first = whole, second] = [...parts].sort((one, other) => other.width - one.width);
+  if (second === undefined || second.width < HALF * first.width) return footIn(first);
+  return first.left < second.left ? { left: first, right: second } : { left: second, right: first };
 }
 
 /** Where it is cut, and what it says of itself when the rest of the page is gone: whose it is, the limits, how old. `which`: of
@@ -117,17 +144,18 @@ function clearOf(holes: readonly Hole[], whole: Box, worth: Worth, level = false
 export function cardMarks(
   machine: Machine,
   box: Box,
-  foot: Box,
+  { left: foot, right: end }: Foot,
   { holes = [], corner }: Pick<Card, "holes" | "corner">,
   which: string,
   joined: Joined,
 ): Mark[] {
-  const right = foot.left + foot.width;
+  const parted = foot !== end;
+  const right = end.left + end.width;
   const limit = limitWords(machine.limits);
   const name = Math.min(textWidth(machine.name, size.text, "bold"), foot.width * 0.4);
-  const em = textWidth(limit, size.card, "bold") <= foot.width - name - 4 ? size.card : size.text;
-  const limitWidth = Math.min(foot.width, textWidth(limit, em, "bold"));
-  const room = foot.width - limitWidth - 4;
+  const em = textWidth(limit, size.card, "bold") <= end.width - (parted ? 0 : name + 4) ? size.card : size.text;
+  const limitWidth = Math.min(end.width, textWidth(limit, em, "bold"));
+  const room = parted ? foot.width : foot.width - limitWidth - 4;
   // The limit takes what it needs; the name then goes before what follows below.
   const beside = room >= Math.min(leastName, textWidth(machine.name, size.text, "bold"));
   const age = [
@@ -140,16 +168,18 @@ export function cardMarks(
     text(shortened(words, width, size.text, weight), { x: foot.left, y }, { size: size.text, weight });
   const cards =
     which === "" ? [] : [text(which, { x: right, y: base - 0.7 }, { size: size.text, anchor: "end", weight: "bold" })];
-  const whichWidth = which === "" ? 0 : textWidth(which, size.text, "bold") + 4;
+  const whichWidth = which === "" || parted ? 0 : textWidth(which, size.text, "bold") + 4;
   return [
     cornerMarks({ x: box.left, y: box.top }, box.width, box.height, joined),
     ...cornerCuts({ x: box.left, y: box.top }, box.width, box.height, corner),
     // Within the card, whose own cut is the outer one.
     group({ x: 0, y: 0 }, holeCuts({ x: box.left, y: box.top }, holes), { name: "screws" }),
-    line({ x: foot.left, y: foot.top + 0.25 }, { x: right, y: foot.top + 0.25 }, rowLine),
+    ...(parted ? [foot, end] : [foot]).map(({ left, top, width }) =>
+      line({ x: left, y: top + 0.25 }, { x: left + width, y: top + 0.25 }, rowLine),
+    ),
     ...(beside ? nameMarks(machine.name, { x: foot.left, y: base - 5.2 }, room) : []),
     text(
-      shortened(limit, foot.width, em, "bold"),
+      shortened(limit, end.width, em, "bold"),
       { x: right, y: base - 5.2 + (em === size.card ? 0.4 : 0) },
       { size: em, weight: "bold", anchor: "end" },
     ),

@@ -205,7 +205,9 @@ export type Gaps = {
   "drilling card.reading doubtful": never;
   "drilling card.black": never;
   "drilling card.more speed": never;
-  "drilling card.tap stop": "rpm";
+  "drilling card.tap stop": never;
+  "drilling card.tap reversed": "rpm";
+  "drilling card.tap by own speed": never;
   "drilling card.no barrel": never;
   "drilling card.depth": "wheel";
   "drilling card.whole turns": never;
@@ -1844,7 +1846,7 @@ const en: Readonly<Record<Key, Text>> = {
   "belt card.unknown": "speed not known: measure first.",
   "belt card.do not use": "beyond the limit, do not use",
   "belt card.may reach": "may reach {rpm}, do not use",
-  "belt card.in two rows": "A size in two rows: the slower one.",
+  "belt card.in two rows": "A size in two rows: the one up to it.",
   "belt card.more speed": "Small work bears more speed.",
   "belt card.larger too fast": "Larger than listed: too fast here.",
   "belt card.too fast": "Even the slowest is too fast for {materials}.",
@@ -1946,7 +1948,9 @@ const en: Readonly<Record<Key, Text>> = {
   "drilling card.reading doubtful": "? measure again: a reading of it cannot be right.",
   "drilling card.black": "Black: even the slowest position is too fast, or beyond a limit.",
   "drilling card.more speed": "Small drills would bear more speed than there is.",
-  "drilling card.tap stop": "Taps driven by the machine; by hand they need no speed. A hand reverses in time at no more than {rpm} rpm: set the depth stop, and reverse, or let the clutch slip, before the bottom of the hole.",
+  "drilling card.tap stop": "Taps driven by the machine; by hand they need no speed. Set the depth stop, and reverse, or let the clutch slip, before the bottom of the hole.",
+  "drilling card.tap reversed": "A hand reverses in time at no more than {rpm} rpm.",
+  "drilling card.tap by own speed": "The file's own speeds are told as they stand there.",
   "drilling card.no barrel": "Depth per turn: the machine's file gives no tailstock barrel or quill with its feed; add it there.",
   "drilling card.depth": "Depth by turns of the {wheel}",
   "drilling card.whole turns": "whole turns",
@@ -3594,7 +3598,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Drehzahl unbekannt: erst messen.",
   "über der Grenze, nicht benutzen",
   "kann {rpm} erreichen, nicht benutzen",
-  "Ein Maß in zwei Zeilen: die langsamere.",
+  "Ein Maß in zwei Zeilen: die bis zu ihm.",
   "Dünne Werkstücke vertragen mehr.",
   "Größer als angegeben: hier zu schnell.",
   "Auch die langsamste Stellung ist zu schnell für {materials}.",
@@ -3696,7 +3700,9 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "? noch einmal messen: ein Messwert davon kann nicht stimmen.",
   "Schwarz: auch die langsamste Stellung ist zu schnell oder über einer Grenze.",
   "Kleine Bohrer vertrügen mehr Drehzahl, als da ist.",
-  "Maschinengewindebohrer; von Hand braucht es keine Drehzahl. Bis {rpm} U/min steuert die Hand rechtzeitig um: Tiefenanschlag setzen und umsteuern, oder die Kupplung rutschen lassen, bevor der Grund erreicht ist.",
+  "Maschinengewindebohrer; von Hand braucht es keine Drehzahl. Tiefenanschlag setzen und umsteuern, oder die Kupplung rutschen lassen, bevor der Grund erreicht ist.",
+  "Bis {rpm} U/min steuert die Hand rechtzeitig um.",
+  "Was die Datei selbst an Schnittgeschwindigkeit angibt, gilt, wie es dort steht.",
   "Tiefe je Umdrehung: kein Handrad einer Pinole ist bekannt, oder nicht sein Weg je Umdrehung; in der Maschinendatei angeben.",
   "Tiefe nach Umdrehungen: {wheel}",
   "ganze Umdr.",

@@ -1,11 +1,12 @@
 import { expect, test } from "vitest";
 import { supposed, supposedLaid } from "../../src/answers/supposed.js";
+import { rangesTold } from "../../src/blocks/speeds/rangeWords.js";
 import { servedDiameters } from "../../src/findings/servedDiameters.js";
 import { speedFor } from "../../src/findings/speedChoice.js";
 import { planOf } from "../../src/plan/plan.js";
 import { explainCuttingSpeed } from "../../src/working/cuttingSpeed.js";
 import { jobOf } from "../support/job.js";
-import { findingsOf, textsOf } from "../support/sheets.js";
+import { demoFindings, findingsOf, textsOf } from "../support/sheets.js";
 
 /** Low B is measured at 482, and High C comes to 506 by its ratio: nearly the same, so that a card has one row for both. */
 const lathe = findingsOf(`name: L
@@ -37,6 +38,20 @@ test("card, plan, student and the choice of a speed name the same belt for the s
   const student = textsOf(lathe, "student");
   expect(student).toContain("Low B");
   expect(student).not.toContain("High C");
+});
+
+test("a size at which two rows of the card meet is served by the row up to it, as plan, student and choice have it", () => {
+  let ends = 0;
+  for (const findings of [lathe, demoFindings()])
+    for (const material of findings.machine.work.materials) {
+      const told = rangesTold(servedDiameters(material, "turning", findings) ?? [], "turning", findings);
+      for (const { served, words } of told.slice(0, -1)) {
+        const cut = { operation: "turning", material, diameter: served.to };
+        expect(speedFor(cut, findings)?.speed?.position.name, words).toBe(served.speed?.position.name);
+        ends++;
+      }
+    }
+  expect(ends).toBeGreaterThan(10);
 });
 
 test("on the card the row of that belt is the one that holds the work", () => {

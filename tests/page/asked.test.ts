@@ -53,3 +53,32 @@ test("an answer says how its speed is known, what it may be at most, and what wo
   expect(speedAnswer(measured, { ...asked, diameter: "10" }).said).toContain("measured with a tachometer");
   expect(speedAnswer(drill, { ...asked, diameter: "wide" }).said[0]).toContain("a bare number is in inches.");
 });
+
+/** A drill that reverses, with one position, of so many rpm by ratio. */
+const reversing = (rpm: number) =>
+  findingsOf(
+    `name: D\nkind: drill\ndrive: { motor: { speed: 1400 }, reverses: true, stages: [{ name: belt, steps: [{ label: A, driver: ${rpm / 10}, driven: 140 }, { label: B, driver: 80, driven: 140 }] }] }\n`,
+  );
+
+test("a tap is told no speed at which a hand does not reverse in time", () => {
+  const tapped = (material: string, diameter: string, rpm: number) =>
+    speedAnswer(reversing(rpm), { material, operation: "tapping", diameter }).said.join("\n");
+  for (const diameter of ["3", "6", "12"]) {
+    const said = tapped("mild steel", diameter, 150);
+    expect(said).toContain("Belt on A: 150 rpm");
+    expect(said).toContain("tapping mild steel: no faster than 180 rpm");
+    expect(said).not.toMatch(/\d rpm serves/);
+  }
+  expect(tapped("mild steel", "3", 400)).toMatch(/reverse a tap in time/);
+});
+
+test("a thread that is too large for the slowest position is said to be so", () => {
+  const { said } = speedAnswer(reversing(150), {
+    material: "stainless steel",
+    operation: "tapping",
+    diameter: "40",
+  });
+  expect(said[0]).toMatch(/slowest is too fast\.$/);
+  expect(said.join("\n")).not.toContain("reverse a tap in time");
+  expect(said[1]).toMatch(/^tapping stainless steel: \d+ to \d+ rpm serves$/);
+});

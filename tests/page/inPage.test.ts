@@ -68,6 +68,12 @@ test.each([
     "Gear pairs, driver first: [[20, 60], [18, 54]]; idlers: [[20, 35, 60]]",
     "Gear pairs, driver first: 20, 60 and 18, 54; idlers: 20, 35, 60",
   ],
+  [
+    'it needs "my oldDial" and "bar: { out: 4 }", where something is to be mended first',
+    'it needs "my oldDial" and "bar: { out: 4 }", where something is to be mended first',
+  ],
+  ["my topSlide has a feed; crossSlide.csv is not there", "my topSlide has a feed; crossSlide.csv is not there"],
+  ["oldDial.csv is not there; fill in oldDial: again", "oldDial.csv is not there; fill in “old dial” again"],
   ["write it as 12 or [11.98, 12.00]", "write it as 12 or [11.98, 12.00]"],
 ])("how something is written into the file, as one fills it in: %s", (words, filledIn) => {
   expect(inForm(words)).toBe(filledIn);

@@ -102,6 +102,17 @@ describe("exercises in the page", () => {
     expect(await mark(thread, { words: "0" })).toMatch(/^- [\d.]+ turns too few\.$/);
   });
 
+  test("what is far too much goes by the unit that is asked for", async () => {
+    const inches = files(
+      "name: L\nunits: in\nhandwheels: [{ name: Cross slide, travel: 4, feed: 0.1, dial: { shape: drum, diameter: 2, width: 3/8, divisions: 0.001 } }]\n",
+    );
+    const seen = await ask("exercises", inches, {});
+    const at = seen.findIndex(({ question }) => question.includes("turn to the arrow"));
+    expect(seen[at]?.unit).toBe("in");
+    expect((await ask("mark", inches, { at, given: { words: "6" } })).said).toMatch(/\d in too much/);
+    expect((await ask("mark", inches, { at, given: { words: "106" } })).said).toMatch(/^Far too much/);
+  });
+
   test("one that begins too far on says which line was meant, and takes no going back to it", async () => {
     const seen = await ask("exercises", files(demo), {});
     const at = seen.findIndex(({ question }) => question.includes("too far"));

@@ -95,6 +95,16 @@ describe("the card fits its cover", () => {
       ).toBe(true);
   });
 
+  test("a screw in the middle of its lower edge leaves a card its machine, age and limits", async () => {
+    const [page] = await read(covered({ ...usual, holes: [{ x: 75, y: 102, diameter: 7 }] }));
+    const words = (page?.texts ?? []).map(({ text }) => text);
+    for (const whole of [/^Boathouse bench lathe$/, /^revision 3 · measured [\d-]{10}$/, /chuck.*2000/])
+      expect(
+        words.some((text) => whole.test(text)),
+        String(whole),
+      ).toBe(true);
+  });
+
   test("six positions and five materials are one card of 150 × 110 mm, with or without screws", () => {
     for (const findings of [
       covered(usual),

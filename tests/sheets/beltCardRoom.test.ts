@@ -87,8 +87,8 @@ work: { materials: [${materials}] }
       );
   });
 
-  test("and a size at which two of its ranges meet is told to be the slower one's", () => {
-    expect(textsOf(inches("mild steel"), "belt-card")).toContain("A size in two rows: the slower one.");
+  test("and a size at which two of its ranges meet is told to be that of the row up to it", () => {
+    expect(textsOf(inches("mild steel"), "belt-card")).toContain("A size in two rows: the one up to it.");
     const lone = findingsOf(`name: L
 drive: { motor: { speed: 900 rpm }, stages: [{ name: b, steps: [{ label: A, driver: 60, driven: 60 }] }] }
 work: { materials: [mild steel] }

@@ -311,3 +311,18 @@ work: { materials: [brass], diameters: [0.257, 1], drills: [1/8, "#21", letter F
   inLanguage("de", () => expect(sizeName("drilling", drills[1] ?? 0, machine)).toBe("Nr. 21"));
   expect(textsOf(findings, "drilling-card")).toMatch(/no\. 21\b.*\bF\b/s);
 });
+
+test("each drill that the file names is named on the axis, beside its neighbour where it has no room of its own", () => {
+  const drills = ["1/16", "1/8", "no. 21", "no. 7", "letter F", "1/4", "3/8", "1/2"];
+  const findings = findingsOf(
+    `name: I\nunits: in\ndrive: { motor: { speed: 1725 rpm }, stages: [{ name: belt, steps: [{ label: A, driver: 2, driven: 3 }, { label: B, driver: 3, driven: 2 }] }] }\nwork: { materials: [mild steel], drills: [${drills}] }\n`,
+  );
+  const marks: { text: string; x: number }[] = [];
+  walk(printOf(findings, "drilling-card").pages[0]?.drawing.marks ?? [], (mark, toPage) => {
+    if (mark.kind === "text" && mark.turn === -Math.PI / 2) marks.push({ text: mark.text, x: toPage(mark.at).x });
+  });
+  const xOf = (text: string) => marks.find((mark) => mark.text === text)?.x;
+  for (const drill of drills) expect(xOf(drill.replace("letter ", "")), drill).toBeDefined();
+  expect(xOf("F")).toBe(xOf("1/4"));
+  expect(xOf("0.2500")).toBe(xOf("1/4"));
+});

@@ -260,10 +260,19 @@ test("a tap goes by power no faster than a hand reverses it, and by hand where t
   const fast = textsOf(machine("drill", "", reversing), "drilling-card");
   expect(fast).not.toContain("Tapping,");
   expect(fast).toContain("plug out: tapping. No position is slow enough");
+  // 176 rpm by its ratio may truly be more than a hand reverses: it serves no thread, whatever the size.
+  const near = findingsOf(machineText("drill", "", reversing).replace("driven: 120", "driven: 324"));
+  const position = near.drive?.speeds[0];
+  expect(position?.rpm).toBeLessThan(180);
+  expect(position?.highestRpm).toBeGreaterThan(180);
+  expect(textsOf(near, "drilling-card")).not.toContain("Tapping,");
   // What the file's owner found by trial rules.
   const own =
     "work: { materials: [brass], cuttingSpeeds: [{ material: brass, operation: tapping, speed: [10, 12] }] }\n";
-  expect(asked(findingsOf(`${machineText("drill", "", reversing)}${own}`))).toEqual([475]);
+  const trusted = findingsOf(`${machineText("drill", "", reversing)}${own}`);
+  expect(asked(trusted)).toEqual([475]);
+  expect(textsOf(trusted, "drilling-card")).not.toContain("180 rpm");
+  expect(textsOf(slowMachine("drill", reversing), "drilling-card")).toContain("at no more than 180 rpm");
 });
 
 test("a student's sheet of a machine without drive and feed would hold nothing of it", () => {

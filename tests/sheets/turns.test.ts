@@ -46,6 +46,17 @@ describe("distances", () => {
     for (const enough of ["0.2", "0.5", "0.01"]) expect(rows).toContain(enough);
   });
 
+  test("a part of a division that a vernier shows is set, not estimated", () => {
+    const rowsWith = (vernier: string) => {
+      const dial = `dial: { shape: drum, diameter: 60, width: 9, divisions: 0.1 mm${vernier} }`;
+      const fine = machine([wheel("Slide", `travel: 60, feed: { perTurn: 2, uncertainty: 0.0001 }, ${dial}`)]);
+      expect(fine.handwheels[0]?.dial?.vernier?.parts).toBe(vernier === "" ? undefined : 10);
+      return placed(printOf(fine, "turns").pages[0] as Page).map(({ text }) => text);
+    };
+    expect(rowsWith("")).not.toContain("0.05");
+    expect(rowsWith(", vernier: 10")).toContain("0.05");
+  });
+
   test("what the hand needs, whole turns and reading, is larger and bold; ± is neither", () => {
     // 15 mm: 7 turns and 1 mm; no other row reads so.
     const row = words.filter(({ y }) => Math.abs(y - (words.find(({ text }) => text === "15")?.y ?? 0)) < 0.01);

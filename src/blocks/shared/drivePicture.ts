@@ -54,7 +54,7 @@ export function pictureRoom(drive: Drive, across: boolean): Room {
     : { width: most(({ width }) => width), height: sum(({ height }) => height, partGap) };
 }
 
-/** Every cone pulley once, every shaft named (a countershaft in either picture: it bears another cone in each, where another belt lies), belts on the steps of `chosen` (one step a stage, motor end first). Spindle above or
+/** Every cone pulley once, every shaft named (a countershaft in either picture: it bears another cone in each, where another belt lies), belts on the steps of `chosen`, and gears in mesh where they are (one step a stage, motor end first). Spindle above or
  *  left, motor below or right. */
 export function drivePicture(drive: Drive, chosen: readonly Step[] | undefined, room: Room, across: boolean): Drawing {
   const parts = pictureParts(drive);
@@ -67,7 +67,8 @@ export function drivePicture(drive: Drive, chosen: readonly Step[] | undefined, 
     const size: Room = across
       ? { width: own.width, height: belt ? Math.min(MOST, room.height) : own.height }
       : { width: room.width, height: Math.min(MOST, own.height + more) };
-    const drawing = belt ? stepPulleys(stage, chosen?.[index], size, shaftsOf(drive, index)) : gearPairs(stage, size);
+    const step = chosen?.[index];
+    const drawing = belt ? stepPulleys(stage, step, size, shaftsOf(drive, index)) : gearPairs(stage, step, size);
     if (drawing === undefined) continue;
     marks.push(group({ x, y }, drawing.marks));
     [width, height] = [Math.max(width, x + size.width), Math.max(height, y + size.height)];

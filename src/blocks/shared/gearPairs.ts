@@ -13,6 +13,8 @@ type GearStep = Extract<Step, { kind: "gears" }>;
 const thick = 4;
 const apart = 3;
 const shaftEnd = 2;
+/** Between the wheels of a pair that do not mesh, mm. */
+const clear = 1.5;
 /** More pairs than these are no picture on a card. */
 const MOST_PAIRS = 6;
 const nameHeight = size.text * 1.25;
@@ -30,8 +32,9 @@ export function gearRoom(stage: Stage): Room | undefined {
 }
 
 /** Gears seen from the side, wheel over wheel: the power goes up one pair and down the next, as through a back gear. The wheels of a
- *  pair are in proportion to their teeth. Above stands what they are, below which way each is. */
-export function gearPairs(stage: Stage, room: Room): Drawing | undefined {
+ *  pair are in proportion to their teeth, and stand clear of each other where another step is `chosen`. Above stands what they are,
+ *  below which way each is, or the way past them that is chosen. */
+export function gearPairs(stage: Stage, chosen: Step | undefined, room: Room): Drawing | undefined {
   const steps = gearSteps(stage);
   const least = gearRoom(stage);
   if (least === undefined) return undefined;
@@ -53,10 +56,12 @@ export function gearPairs(stage: Stage, room: Room): Drawing | undefined {
   let column = 0;
   for (const step of steps) {
     const from = left + column * (thick + apart);
+    const meshed = chosen === undefined || chosen === step;
+    const reach = meshed ? distance : distance - clear;
     for (const [index, { driver, driven }] of step.pairs.entries()) {
       const x = left + column * (thick + apart);
-      const below = (distance * (index % 2 === 0 ? driver : driven)) / (driver + driven);
-      marks.push(...wheel(x, lower, below), ...wheel(x, upper, distance - below));
+      const below = (reach * (index % 2 === 0 ? driver : driven)) / (driver + driven);
+      marks.push(...wheel(x, lower, below), ...wheel(x, upper, reach - below));
       column++;
     }
     const to = left + (column - 1) * (thick + apart) + thick;
@@ -67,7 +72,8 @@ export function gearPairs(stage: Stage, room: Room): Drawing | undefined {
         marks.push(line({ x: gap, y }, { x: gap + apart, y }, rowLine));
     }
     const own = steps.length === 1 ? room.width : to - from + apart;
-    marks.push(words(step.label, { x: (from + to) / 2, y: nameHeight + down + size.text }, own));
+    const { label } = steps.length === 1 && chosen ? chosen : step;
+    marks.push(words(label, { x: (from + to) / 2, y: nameHeight + down + size.text }, own));
   }
   marks.push(words(translated(stage.name), { x: room.width / 2, y: size.text * 0.85 }, room.width));
   return { ...room, marks: [group({ x: 0, y: 0 }, marks, { name: "gears" })] };

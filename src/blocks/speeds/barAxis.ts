@@ -5,7 +5,13 @@ import { largestOf, smallestOf } from "../../quantity/extremes.js";
 import { axisLine, objectLine, rowLine, size } from "../shared/style.js";
 
 /** A drill, reamer or thread on the axis: what is stamped on it, beside it the decimals where that is no number, and its diameter, mm. */
-export type Sized = { readonly name: string; readonly decimals?: string; readonly diameter: number };
+export type Sized = {
+  readonly name: string;
+  readonly decimals?: string;
+  readonly diameter: number;
+  /** One of the file's drills: named beside its neighbour where it has no room of its own. */
+  readonly owned?: boolean;
+};
 
 /** Diameters by ratio, so that positions evenly spread by ratio are equally long. */
 export type Axis = {
@@ -35,7 +41,7 @@ const tick = 1.4;
 const leader = 2.6;
 
 /** What is stamped on the drills, over the line that the bars hang from, each exactly over its own tick: whoever looks straight down from
- *  it must meet its belt. Where they do not stand level they stand upright; where not even so, the rounder sizes are named. */
+ *  it must meet its belt. Where they do not stand level they stand upright; where not even so, the rounder sizes are named, each of the file's own in line with the nearest of them. */
 export function axisDrawing({ width, sizes, place }: Axis): Drawing {
   const lines = (one: Sized) => (one.decimals === undefined ? [one.name] : [one.name, one.decimals]);
   const wide = (words: string) => textWidth(words, size.text, "bold");
@@ -44,14 +50,19 @@ export function axisDrawing({ width, sizes, place }: Axis): Drawing {
   const roomOf = level ? levelRoom : () => upright;
   const named = inPlace(sizes, place, width, roomOf);
   const rows = largestOf(named.map((one) => lines(one).length));
+  const joined = joinedTo(named, sizes, place);
+  const standing = (one: Sized) => {
+    const [also] = joined.filter(([to]) => to === one).map(([, other]) => other.name);
+    return also === undefined ? lines(one) : [...lines(one), "·", also];
+  };
   const tall = level
     ? rows * size.text * 1.15
-    : Math.max(...named.map((one) => lines(one).reduce((sum, words) => sum + wide(words) + between, 0)));
+    : Math.max(...named.map((one) => standing(one).reduce((sum, words) => sum + wide(words) + between, 0)));
   const y = tall + leader + tick + 0.4;
   const labels = named.flatMap((one): Mark[] => {
     const x = within(place(one.diameter), roomOf(one), width);
-    const words = lines(one);
-    if (level)
+    if (level) {
+      const words = lines(one);
       return words.map((part, row) =>
         text(
           part,
@@ -59,14 +70,14 @@ export function axisDrawing({ width, sizes, place }: Axis): Drawing {
           { size: size.text, anchor: "middle", weight: row === 0 ? "bold" : "regular" },
         ),
       );
-    const at = x + size.text * 0.36;
-    const [name = "", decimals] = words;
-    return [
-      text(name, { x: at, y: tall - 0.4 }, { size: size.text, weight: "bold", turn: -Math.PI / 2 }),
-      ...(decimals === undefined
-        ? []
-        : [text(decimals, { x: at, y: tall - 0.4 - wide(name) - between }, { size: size.text, turn: -Math.PI / 2 })]),
-    ];
+    }
+    let y = tall - 0.4;
+    return standing(one).map((words) => {
+      const weight = words === one.decimals ? "regular" : "bold";
+      const mark = text(words, { x: x + size.text * 0.36, y }, { size: size.text, weight, turn: -Math.PI / 2 });
+      y -= wide(words) + between;
+      return mark;
+    });
   });
   const leaders = named.map((one) => {
     const at = place(one.diameter);
@@ -97,7 +108,7 @@ function inPlace(
   room: (one: Sized) => number,
 ): readonly Sized[] {
   const ends = [sizes.at(-1), sizes[0]];
-  const byRoundness = [...sizes].sort((a, b) => roughness(a.name) - roughness(b.name));
+  const byRoundness = [...sizes].sort((a, b) => roughness(a) - roughness(b));
   const kept: Sized[] = [];
   for (const one of new Set([...ends.flatMap((end) => end ?? []), ...byRoundness])) {
     const at = within(place(one.diameter), room(one), width);
@@ -112,12 +123,30 @@ function inPlace(
   return sizes.filter((one) => kept.includes(one));
 }
 
+/** For each of the file's drills that has no room for its name the nearest named one that bears no other yet. */
+function joinedTo(named: readonly Sized[], sizes: readonly Sized[], place: Axis["place"]): (readonly [Sized, Sized])[] {
+  const joined: (readonly [Sized, Sized])[] = [];
+  for (const one of sizes.filter(({ owned }) => owned)) {
+    if (named.includes(one)) continue;
+    const off = (other: Sized) => Math.abs(place(other.diameter) - place(one.diameter));
+    const [nearest] = named
+      .filter((other) => off(other) < upright && !joined.some(([to]) => to === other))
+      .sort((a, b) => off(a) - off(b));
+    if (nearest !== undefined) joined.push([nearest, one]);
+  }
+  return joined;
+}
+
 /** The middle of a label at a place, moved in from an end of the axis where it would stand out over it. */
 const within = (at: number, room: number, width: number): number =>
   Math.max((room - between) / 2, Math.min(width - (room - between) / 2, at));
 
-/** 0 of a whole number, 1 of halves or a single decimal, more of 64ths or further decimals. */
-function roughness(name: string): number {
+/** More than any fraction or decimals come to. */
+const STAMPED = 10;
+
+/** 0 of a whole number, 1 of halves or a single decimal, more of 64ths or further decimals, most of a drill's number or letter. */
+function roughness({ name, decimals: stamped }: Sized): number {
+  if (stamped !== undefined && !/^\d/.test(name)) return STAMPED;
   const [, below] = /\/(\d+)$/.exec(name) ?? [];
   if (below !== undefined) return Math.log2(Number(below));
   const [, decimals = ""] = /[.,](\d+)$/.exec(name) ?? [];

@@ -102,7 +102,7 @@ export function beltCardsOf(
         (row) =>
           rows[row]?.forbidden === undefined && across.some((column) => columns[column]?.cells[row]?.words === ""),
       );
-      // Where one range ends the next begins; the slower is never too fast.
+      // Where one range ends the next begins: an end is rounded so that the row up to it serves it, as every other sheet says.
       const ranges = (column: number) =>
         shown.filter((row) => rows[row]?.forbidden === undefined && columns[column]?.cells[row]?.words !== "");
       const meeting = across.some((column) => ranges(column).length > 1);

@@ -1,7 +1,7 @@
 import { type DrillSystem, drillSizes, drillSystems } from "../../cutting/drillSizes.js";
 import { coolant, materialName } from "../../cutting/materials.js";
 import { findOperation, isThreaded, operationName, operationWords } from "../../cutting/operations.js";
-import { handReversesRpm } from "../../cutting/powerTapping.js";
+import { fastestThreadedRpm, handReversesRpm } from "../../cutting/powerTapping.js";
 import { toolName } from "../../cutting/tools.js";
 import type { Drawing } from "../../drawing/drawing.js";
 import { group, text } from "../../drawing/shapes.js";
@@ -186,9 +186,18 @@ function signWords(bars: readonly Bar[], axis: Axis, settings: Settings): string
     ...(pieces.some(({ none }) => none === "too fast") ? [say("drilling card.black")] : []),
     ...(bars.some(({ slow }) => slow) && axis.sizes.length > 1 ? [say("drilling card.more speed")] : []),
     ...new Set(cautions),
-    ...(settings.operation === "tapping"
-      ? [say("drilling card.tap stop", { rpm: formatFixed(handReversesRpm, 0) })]
-      : []),
+    ...(settings.operation === "tapping" ? tapWords(bars) : []),
+  ];
+}
+
+/** A hand that must reverse in time is told of where a bar is held to it: the file's own speeds are not. */
+function tapWords(bars: readonly Bar[]): string[] {
+  const bands = bars.flatMap(({ band }) => band ?? []);
+  const held = bands.filter((band) => Number.isFinite(fastestThreadedRpm(band)));
+  return [
+    say("drilling card.tap stop"),
+    ...(held.length === 0 ? [] : [say("drilling card.tap reversed", { rpm: formatFixed(handReversesRpm, 0) })]),
+    ...(held.length === 0 || held.length === bands.length ? [] : [say("drilling card.tap by own speed")]),
   ];
 }
 
@@ -198,7 +207,7 @@ function sizesOf({ operation, sizes, least, most }: Settings, machine: Machine):
   if (sizes === "work" && work.drills !== undefined)
     return drillsOf(machine).map((diameter) => {
       const name = sizeName(operation, diameter, machine);
-      return { name, diameter, ...(!isNumber(name) && { decimals: decimalsOf(diameter, machine) }) };
+      return { name, diameter, owned: true, ...(!isNumber(name) && { decimals: decimalsOf(diameter, machine) }) };
     });
   const own: DrillSystem = units === "mm" ? "metric" : "fraction";
   const system = drillSystems.find((one) => one === sizes) ?? own;

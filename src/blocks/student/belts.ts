@@ -61,7 +61,8 @@ function everyStage(
     let lines = 1;
     const marks = row.flatMap(({ stage, index, belt, least }): Mark[] => {
       const own = { width: least.width * wider, height };
-      const drawing = belt ? stepPulleys(stage, chosen?.[index], own, shaftsOf(drive, index)) : gearPairs(stage, own);
+      const step = chosen?.[index];
+      const drawing = belt ? stepPulleys(stage, step, own, shaftsOf(drive, index)) : gearPairs(stage, step, own);
       const at = x;
       x += own.width + between;
       if (drawing === undefined) return [];

@@ -1,12 +1,17 @@
 import type { HandFeed } from "../../cutting/handFeed.js";
-import { formatFixed } from "../../quantity/format.js";
+import { formatFixed, trimmed } from "../../quantity/format.js";
 import { say } from "../../words/say.js";
 
-/** From so many seconds a turn on nobody counts: told in minutes. */
-const LONG = 120;
+/** From so many seconds a turn on nobody counts: told in half minutes, which from here on are within a tenth, and from ten minutes on
+ *  in whole ones. */
+const LONG = 150;
 const isLong = ({ secondsPerTurn }: HandFeed): boolean => secondsPerTurn >= LONG;
-const minutesSign = ({ secondsPerTurn }: HandFeed): string =>
-  say("hand feed.minutes in", { minutes: formatFixed(Math.floor(secondsPerTurn / 60 + 1e-9), 0) });
+const minutesSign = ({ secondsPerTurn }: HandFeed, least = false): string => {
+  const step = secondsPerTurn < 600 ? 0.5 : 1;
+  const steps = secondsPerTurn / 60 / step;
+  const minutes = step * (least ? Math.floor(steps + 1e-9) : Math.round(steps));
+  return say("hand feed.minutes in", { minutes: trimmed(minutes, 1) });
+};
 
 /** What to count, as short as a cell wants it: "4 s", one turn takes 4 seconds; "3 : 2 s", three take 2; "¼ : 9 s", a quarter turn takes 9. */
 export function countSign(fed: HandFeed): string {
@@ -30,7 +35,7 @@ export function countSign(fed: HandFeed): string {
 export function secondsSign(fed: HandFeed, least: boolean): string {
   const { counting, secondsPerTurn } = fed;
   if (counting === "too fast") return say("hand feed.too fast");
-  if (isLong(fed)) return minutesSign(fed);
+  if (isLong(fed)) return minutesSign(fed, least);
   const places = secondsPerTurn < 9.95 ? 1 : 0;
   const shown = least ? Math.floor(secondsPerTurn * 10 ** places + 1e-9) / 10 ** places : secondsPerTurn;
   return say("hand feed.turn in", { counts: formatFixed(shown, places) });

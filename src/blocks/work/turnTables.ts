@@ -84,8 +84,9 @@ function wheelRuns(finding: HandwheelFinding, machine: Machine, settings: Settin
   const { handwheel, reading } = finding;
   const { units } = machine;
   const reach = reading?.overTravel ?? Number.POSITIVE_INFINITY;
-  // Less than a division is estimated, not set.
-  const least = (finding.dial?.divisionWorth ?? 0) - 1e-9;
+  // Less than a division, or a vernier's part of one, is estimated, not set.
+  const { divisionWorth = 0, vernier } = finding.dial ?? {};
+  const least = divisionWorth / (vernier?.parts ?? 1) - 1e-9;
   const within = (unit: Units) =>
     settings[unit]
       .map((value) => inMm(value, unit))

@@ -94,7 +94,7 @@ export function FileView({ desk, view, document, root, keys, children }: FileVie
           Line {fault.line} of the text cannot be read: {fault.words}. Put it right under “text”; then the form goes on.
         </p>
       ) : (
-        <div class="form" ref={steps.heed}>
+        <div class="form" {...steps.heeded}>
           {children(form)}
         </div>
       )}

@@ -35,7 +35,7 @@ export function JobView({ desk, view }: { readonly desk: Desk; readonly view: Vi
         </fieldset>
       )}
       {open && (
-        <section key={jobs.indexOf(open)}>
+        <section key={open}>
           <FileView desk={desk} view={view} document={open} root={jobSchema}>
             {(form) => <Fields form={form} way={[]} schema={jobSchema} />}
           </FileView>

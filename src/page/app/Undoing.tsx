@@ -15,8 +15,11 @@ export type Steps = {
   readonly done: ReadonlySignal<Done | undefined>;
   readonly undo: () => void;
   readonly redo: () => void;
-  /** Takes over, in a form, the browser's own way back, which knows nothing of the file and leaves half numbers. */
-  readonly heed: (form: HTMLElement | null) => void;
+  /** What a form gives heed to: it takes over the browser's own way back, which knows nothing of the file and leaves half numbers. */
+  readonly heeded: {
+    readonly onFocusOut: () => void;
+    readonly onKeyDown: (event: KeyboardEvent) => void;
+  };
 };
 
 export function useSteps(document: FileDocument): Steps {
@@ -42,15 +45,15 @@ function stepsIn(document: FileDocument, done: Signal<Done | undefined>): Steps 
   const steps = { undo: () => step(undo, "undone"), redo: () => step(redo, "redone") };
   return {
     ...{ done, ...steps },
-    heed(form) {
-      form?.addEventListener("focusout", () => document.rest());
-      form?.addEventListener("keydown", (event) => {
+    heeded: {
+      onFocusOut: () => document.rest(),
+      onKeyDown(event) {
         const key = event.key.toLowerCase();
         if (!(event.ctrlKey || event.metaKey) || event.altKey || (key !== "z" && key !== "y")) return;
         event.preventDefault();
         if (key === "y" || event.shiftKey) steps.redo();
         else steps.undo();
-      });
+      },
     },
   };
 }

@@ -122,7 +122,8 @@ export function answersWith(tools: Tools): Answers {
 }
 
 const unsound = "the file has something to mend first";
-const waits = ({ waiting }: AsIf): string => `it needs ${waiting.join(" and ")}, where something is to be mended first`;
+const waits = ({ waiting }: AsIf): string =>
+  `it needs ${waiting.map((name) => `"${name}"`).join(" and ")}, where something is to be mended first`;
 const faulty = "its template has something to mend first";
 
 function read({ machine, jobs, readings, sheets }: Files): Known {

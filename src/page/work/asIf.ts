@@ -23,26 +23,40 @@ const measured = {
   dial: { shape: "drum", diameter: "40 mm", width: "10 mm" },
   travel: "24 mm",
 };
+/** The feeds lie as far apart as those of wheels that move so: by them a hand keeps up with other speeds of the spindle. */
 const standIns: readonly Readonly<Record<string, Plain>>[] = [
-  { feed: "1 mm" },
+  {},
   { ...measured, moves: "along" },
   { ...measured, moves: "across" },
+  { ...measured, moves: "angled" },
+  { feed: "0.1 mm", moves: "barrel" },
+  { feed: "10 mm", moves: "quill" },
 ];
 
+/** What the file says of a wheel beside what it moves and what it is called: faults there leave both as they are said. */
+const besides = new Set<unknown>(["travel", "feed", "dial", "oldDial", "distances"]);
+
 export function asIfMended(text: string, csv: CsvRead, problems: readonly Problem[]): AsIf {
-  const errors = problems.filter(({ severity }) => severity === "error");
-  const wheels = [
-    ...new Set(errors.map(({ path: [part, wheel] = [] }) => (part === "handwheels" ? wheel : undefined))),
-  ];
+  const errors = problems.filter(({ severity }) => severity === "error").map(({ path = [] }) => path);
+  const wheels = [...new Set(errors.map(([part, wheel]) => (part === "handwheels" ? wheel : undefined)))];
   if (!wheels.every((wheel) => typeof wheel === "number") || csv.problems.length > 0)
     return { machines: [], waiting: [] };
   const { words } = nodesOf(text);
-  const named = wheels.map((at) => ({ at, name: words(["handwheels", at, "name"]) || `handwheel ${at + 1}` }));
-  const machines = standIns.flatMap((one) => {
-    const stood = named.reduce((so, { at, name }) => withValue(so, ["handwheels", at], { name, ...one }), text);
-    return ofText(stood, csv).findings ?? [];
+  const named = wheels.map((at) => {
+    const of = (key: string) => words(["handwheels", at, key]);
+    const name = of("name") || `handwheel ${at + 1}`;
+    const sure = errors.every(([, wheel, key]) => wheel !== at || besides.has(key));
+    const said = ["moves", "reads"].flatMap((key) => (of(key) === "" ? [] : [[key, of(key)]]));
+    return { at, name, ...(sure && { said: Object.fromEntries(said) as Record<string, Plain> }) };
   });
-  return machines.length < standIns.length
+  const stood = standIns.map(({ moves, ...sizes }) =>
+    named.reduce((so, { at, name, said = moves === undefined ? {} : { moves } }) => {
+      return withValue(so, ["handwheels", at], { name, ...said, ...sizes });
+    }, text),
+  );
+  const asked = [...new Set(stood)];
+  const machines = asked.flatMap((one) => ofText(one, csv).findings ?? []);
+  return machines.length < asked.length
     ? { machines: [], waiting: [] }
     : { machines, waiting: named.map(({ name }) => name) };
 }

@@ -3,6 +3,7 @@ import type { CuttingSpeed } from "../../cutting/finding.js";
 import { hazardOf } from "../../cutting/hazards.js";
 import { namedMaterials } from "../../cutting/materials.js";
 import { isThreaded, operations } from "../../cutting/operations.js";
+import { fastestThreadedRpm } from "../../cutting/powerTapping.js";
 import { cuttingSpeedUnit, rpmFor } from "../../cutting/rates.js";
 import { sourceTitle } from "../../cutting/sources.js";
 import type { SpeedFinding } from "../../drive/finding.js";
@@ -82,9 +83,14 @@ const knownWords = ({ from, rpm, highestRpm }: SpeedFinding): string => {
 };
 
 /** What the material asks for, as the belt is asked for. */
-function bandWords({ slowest, most, rpm }: CuttingSpeed, diameter: number): string {
+function bandWords(band: CuttingSpeed, diameter: number): string {
+  const { slowest, most, rpm } = band;
   const [from, to] = rpm ? [rpm.slowest, rpm.most] : [rpmFor(slowest, diameter), rpmFor(most, diameter)];
-  return `${formatFixed(from, 0)} to ${formatFixed(to, 0)}`;
+  // A published tapping speed is for a machine that reverses by itself.
+  const hand = fastestThreadedRpm(band);
+  return to > hand
+    ? `no faster than ${formatFixed(hand, 0)} rpm, at which a hand still reverses in time`
+    : `${formatFixed(from, 0)} to ${formatFixed(to, 0)} rpm serves`;
 }
 
 /** Where the belt goes for a cut. */
@@ -109,8 +115,9 @@ export function speedAnswer(
   const minded = hazard === undefined ? [] : [hazard.caution];
   if (choice === undefined)
     return nothing(`No cutting speed is known for ${operation} ${material} with ${machine.work.tool}.`, ...minded);
-  const { speed, rpm, band, verdict } = choice;
-  if (speed === undefined && isThreaded(operation))
+  const { speed, rpm, band, verdict, heldBy } = choice;
+  const threaded = isThreaded(operation);
+  if (speed === undefined && threaded && heldBy === "hand")
     return nothing(`${BY_HAND}: no position is slow enough to reverse a tap in time.`, ...minded);
   const limit = speed && limitWords(speed, machine.limits);
   const unit = cuttingSpeedUnit[units];
@@ -118,10 +125,10 @@ export function speedAnswer(
   return {
     said: [
       speed === undefined || rpm === undefined
-        ? `No position: ${verdict}.`
+        ? `${threaded ? BY_HAND : "No position"}: ${verdict}.`
         : `Belt on ${speed.position.name}: ${rpmWords({ ...speed, rpm, slowestRpm: rpm })} rpm`,
       ...(speed === undefined ? [] : [knownWords(speed)]),
-      `${band.operation} ${material}: ${bandWords(band, mm)} rpm serves`,
+      `${band.operation} ${material}: ${bandWords(band, mm)}`,
       ...(speed === undefined || verdict === "in the band" ? [] : [verdict]),
       ...(limit ? [limit] : []),
       ...minded,

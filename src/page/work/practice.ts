@@ -5,7 +5,7 @@ import { figureUnit, shownAt } from "../../findings/settingWords.js";
 import { type Use, usesOf } from "../../findings/uses.js";
 import type { Units } from "../../machine/machine.js";
 import { formatLength, unitName } from "../../quantity/format.js";
-import { parseLength } from "../../quantity/length.js";
+import { fromMm, parseLength } from "../../quantity/length.js";
 import { splitUnit } from "../../quantity/number.js";
 import { type Exercise, exercises } from "../../student/exercises.js";
 import { markNumber, markPosition, markSetting } from "../../student/marking.js";
@@ -125,7 +125,8 @@ function numberMark(wanted: WantedNumber, given: Given, units: Units): Marked {
   if (value === undefined) return { said: say("practice.write", { example: exampleOf(wanted.of, units) }) };
   const { right, off, steps } = markNumber(wanted, value);
   if (right) return isRight();
-  if (off > FAR.much && off > FAR.times * wanted.value) return { right, said: say("practice.far too much") };
+  const asked = wanted.of === "length" ? fromMm(off, units) : off;
+  if (asked > FAR.much && off > FAR.times * wanted.value) return { right, said: say("practice.far too much") };
   const length = lengthOf(off, units);
   const much = off > 0 ? say("practice.too much", { length }) : say("practice.too little", { length });
   const numbered = (count: number, of: Counted) => (off > 0 ? many : few)(counted(count, of));

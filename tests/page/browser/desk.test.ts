@@ -51,6 +51,24 @@ describe.runIf(hasBrowser)("what lies on the desk", () => {
     expect(faults).toEqual([]);
   }, 60_000);
 
+  test("keys undo in the file that lies open, never in one that lay there before", async () => {
+    const { page, faults } = await open(await written("templates/machines/boathouse.yaml"), await context());
+    await goTo(page, "Job");
+    for (const _ of ["job-1.yaml", "job-2.yaml"])
+      await page.getByRole("button", { name: "+ job", exact: true }).click();
+    const name = page.locator("#at-name");
+    await page.getByRole("button", { name: "job-1.yaml", exact: true }).click();
+    await name.fill("Pin A");
+    await page.getByRole("button", { name: "take job-1.yaml off the desk" }).click();
+    await name.fill("Pin B");
+    await name.press("Control+z");
+    await expect.poll(() => name.inputValue()).toBe("");
+    await page.getByRole("button", { name: "put it back" }).click();
+    await page.getByRole("button", { name: "job-1.yaml", exact: true }).click();
+    expect(await name.inputValue()).toBe("Pin A");
+    expect(faults).toEqual([]);
+  }, 60_000);
+
   test("a new machine begins empty, keeps the jobs and says so, and is undone", async () => {
     const { page, faults } = await open(await written("templates/machines/boathouse.yaml"), await context());
     await goTo(page, "Job");
