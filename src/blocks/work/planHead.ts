@@ -7,6 +7,7 @@ import { travelWords } from "../../findings/travelWords.js";
 import type { Job } from "../../job/job.js";
 import type { Units } from "../../machine/machine.js";
 import { MEASURED, TOUCHED } from "../../plan/doubt.js";
+import { isDrawnOut } from "../../plan/drawnOut.js";
 import type { Finding } from "../../plan/finding.js";
 import { ENTERED } from "../../plan/holes.js";
 import { isRefused, type Plan } from "../../plan/plan.js";
@@ -99,7 +100,8 @@ function drawn({ job, steps }: Plan, show: Show, width: number, height: number):
   ];
 }
 
-function jobWords({ bar, parts, material, tool, spindleStop }: Job, show: Show): string {
+function jobWords(job: Job, show: Show): string {
+  const { bar, parts, material, tool } = job;
   const held = bar && [
     bar.bore === undefined
       ? say("plan.bar", { diameter: show(bar.diameter) })
@@ -107,9 +109,16 @@ function jobWords({ bar, parts, material, tool, spindleStop }: Job, show: Show):
     ...(bar.length === undefined ? [] : [say("plan.bar long", { length: show(bar.length) })]),
     say("plan.bar out", { out: show(bar.out) }),
     ...(bar.held === "chuck" ? [] : [say(`plan.bar held ${bar.held}`)]),
-    ...(spindleStop ? [say("plan.bar against a stop")] : []),
+    ...stopWords(job),
   ];
   return `${[say("plan.parts", { n: parts }), materialName(material), ...(held ?? [])].join(", ")}; ${toolName(tool)}.`;
+}
+
+/** What rests against the stop in the spindle: the work from the beginning, or what was parted off a bar. */
+function stopWords(job: Job): string[] {
+  if (!job.spindleStop) return [];
+  if (!isDrawnOut(job)) return [say("plan.bar against a stop")];
+  return job.steps.some(({ do: verb }) => verb === "turn round") ? [say("plan.bar turned against a stop")] : [];
 }
 
 /** "step 3", "steps 3, 4 and 7". */
