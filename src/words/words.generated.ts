@@ -979,6 +979,11 @@ export type Gaps = {
   "plan.drawing knurl": "pitch";
   "plan.drawing centre": "pilot";
   "plan.drawing more": "count";
+  "plan.drawing face": never;
+  "plan.drawing face to": "length";
+  "plan.drawing parted": "length";
+  "plan.drawing at the other end": never;
+  "plan.drawing from end to end": "length";
   "plan.drawing from first": "length";
   "plan.drawing from other": "length";
   "plan.drawing scale": "ratio";
@@ -2724,6 +2729,11 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.drawing knurl": "knurl {pitch}",
   "plan.drawing centre": "centre ø{pilot}",
   "plan.drawing more": "and {count} more: see the steps",
+  "plan.drawing face": "faced",
+  "plan.drawing face to": "faced to {length} long",
+  "plan.drawing parted": "parted off at {length}",
+  "plan.drawing at the other end": "at the other end",
+  "plan.drawing from end to end": "{length} long in all",
   "plan.drawing from first": "{length} from the free end",
   "plan.drawing from other": "{length} from the other end",
   "plan.drawing scale": "scale {ratio}",
@@ -4478,6 +4488,11 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Rändel {pitch}",
   "Zentrierung ø{pilot}",
   "und {count} weitere: siehe die Schritte",
+  "plangedreht",
+  "plangedreht auf {length} Länge",
+  "abgestochen bei {length}",
+  "am anderen Ende",
+  "{length} lang im Ganzen",
   "{length} vom freien Ende",
   "{length} vom anderen Ende",
   "Maßstab {ratio}",

@@ -41,6 +41,13 @@ describe("a stop in the spindle", () => {
   });
 });
 
+test("the table of the parts asks for the length that they have in the end, not for that at which they were parted off", () => {
+  const words = sheet(TURNED, "bar: { diameter: 16, out: 40 }\nparts: 3");
+  const table = words.slice(words.indexOf("Measured part"));
+  expect(table).toContain("step 5 27.5 mm");
+  expect(table).not.toContain("28 mm");
+});
+
 test("what is swung is done on all blanks in one go, on a bar for each part anew", () => {
   const blanks = sheet(TAPERED, "bar: { diameter: 16, out: 40, length: 60 }\nparts: 3");
   expect(blanks).toContain("for step 2 and set back takes every zero along: do it on all parts in one go");

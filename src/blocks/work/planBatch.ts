@@ -154,12 +154,15 @@ const mostRows = 40;
 
 /** A row for each part: what was measured, and a box when it is done. */
 function partRows({ job, steps }: Plan, units: Units, width: number, height: number): Run[] {
-  const sizes = steps
-    .flatMap(({ number, sizes, stage }) =>
-      sizes
-        .filter(({ what }) => what === "diameter" || ["face", "part"].includes(stage.step.do))
-        .map((one) => ({ ...one, number })),
-    )
+  const all = steps.flatMap(({ number, sizes, stage }) =>
+    sizes
+      .filter(({ what }) => what === "diameter" || ["face", "part"].includes(stage.step.do))
+      .map((one) => ({ ...one, number })),
+  );
+  // What is parted off and then faced to length is measured once, when it is as long as it stays.
+  const length = all.findLast(({ what }) => what === "length");
+  const sizes = all
+    .filter((one) => one.what !== "length" || one === length)
     // Those with limits first, in the order of work.
     .sort((a, b) => Number(a.least === undefined) - Number(b.least === undefined) || a.number - b.number)
     .slice(0, mostColumns)

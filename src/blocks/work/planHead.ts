@@ -93,7 +93,7 @@ function drawn({ job, steps }: Plan, show: Show, width: number, height: number):
         show: (mm, places) => show(mm, places).replace(/ \(.*\)$/, ""),
         unit: job.units,
         width,
-        height: height * 0.46,
+        height: height * 0.52,
       }),
       gap: 3,
     },
