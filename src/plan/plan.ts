@@ -14,6 +14,7 @@ import { faced } from "./facing.js";
 import { type Finding, refused, takeCare } from "./finding.js";
 import { heldAnew } from "./heldAnew.js";
 import { centred, holed } from "./holes.js";
+import { withKeptBelts } from "./keptBelts.js";
 import { knurled } from "./knurling.js";
 import type { Making, Step } from "./making.js";
 import { type Minutes, minutesOf } from "./minutes.js";
@@ -52,7 +53,8 @@ export function planOf(job: Job, findings: Findings): Plan {
   const positions = new Map(asGiven.map((step) => [step.stage.index, positionOf(step)]));
   const order = workingOrder(job, findings, (index) => positions.get(index));
   const reordered = order.some((index, place) => index !== place);
-  const steps = reordered ? plannedSteps(job, findings, stagesOf(job, order)) : asGiven;
+  const ordered = reordered ? plannedSteps(job, findings, stagesOf(job, order)) : asGiven;
+  const steps = withKeptBelts(ordered, job);
   const show = showIn(findings.machine, job);
   const found: Finding[] = [
     ...batchFindings(job),

@@ -53,6 +53,8 @@ export type PlannedStep = {
   /** The spindle is turned by hand. */
   readonly byHand: boolean;
   readonly speed?: SpeedChoice;
+  /** The step beside it at whose belt it goes, more slowly than it would bear. */
+  readonly beltOf?: number;
   /** See `Fed`. */
   readonly aboveAim?: true;
   /** Feed per revolution in print. */

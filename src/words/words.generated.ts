@@ -884,6 +884,7 @@ export type Gaps = {
   "plan.no speed known": never;
   "plan.do not run": never;
   "plan.as fast as a hand": never;
+  "plan.belt kept": "step";
   "plan.slower than it bears": never;
   "plan.held by a limit": never;
   "plan.locked, written down": "wheel" | "label";
@@ -2634,6 +2635,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.no speed known": "no speed known",
   "plan.do not run": "do not run",
   "plan.as fast as a hand": "as fast as a hand can feed it",
+  "plan.belt kept": "at the belt of step {step}: not moved for so little",
   "plan.slower than it bears": "slower than the material would take",
   "plan.held by a limit": "held by a limit",
   "plan.locked, written down": "{wheel}, locked where it stands: write down what its dial reads: {label} = __________, turn 0. Lengths count from this face.",
@@ -4393,6 +4395,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Drehzahl unbekannt",
   "nicht laufen lassen",
   "so schnell, wie eine Hand vorschieben kann",
+  "mit dem Riemen von Schritt {step}: für so wenig nicht umgelegt",
   "langsamer, als der Werkstoff vertrüge",
   "durch eine Grenze gehalten",
   "{wheel}, geklemmt, wo es steht: aufschreiben, was die Skala zeigt: {label} = __________, Umdrehung 0. Längen zählen von dieser Planfläche.",

@@ -149,6 +149,36 @@ describe("what is counted", () => {
   });
 });
 
+describe("an edge is broken at the belt that lies there", () => {
+  const speeds = (steps: readonly string[], material?: string) =>
+    planned(steps, 1, material).steps.map((one) => [one.speed?.rpm, one.beltOf]);
+  const KNIFE = "do: turn, to: 14, length: 30";
+  const CHAMFER = "do: chamfer, size: 0.5";
+
+  test("of the step before it or after it, whichever saves a change and is faster, and no faster than it bears", () => {
+    // By itself an edge of 4 mm bears 1425 rpm.
+    expect(speeds([KNIFE, "do: shoulder, to: 4, length: 10", CHAMFER]).at(-1)).toEqual([475, 2]);
+    const edgeFirst = [CHAMFER, "do: groove, at: 8, width: 2, to: 3, blade: 2"];
+    const thin = "bar: { diameter: 4, out: 20 }";
+    expect(planned(edgeFirst.slice(0, 1), 1, "mild steel", thin).steps[0]?.speed?.rpm).toBe(1425);
+    const first = planned(edgeFirst, 1, "mild steel", thin);
+    expect(first.steps.map(({ speed, beltOf }) => [speed?.rpm, beltOf])).toEqual([
+      [475, 2],
+      [475, undefined],
+    ]);
+    expect(first.beltChanges).toBe(0);
+    const steps = [KNIFE, "do: shoulder, to: 4, length: 10", CHAMFER];
+    expect(speeds(steps, "magnesium").every(([, kept]) => kept === undefined)).toBe(true);
+  });
+
+  test("not where that saves nothing", () =>
+    expect(speeds([KNIFE, CHAMFER, "do: drill, diameter: 3, depth: 5"]).map(([, kept]) => kept)).toEqual([
+      undefined,
+      undefined,
+      undefined,
+    ]));
+});
+
 describe("slower, to save going under the cover", () => {
   test("is offered where it loses less than the belt changes take", () => {
     // 3 mm at 475 instead of 1425 rpm: (3 × 1.5) / 0.0254 × (1/475 − 1/1425) = 0.25 minutes, for two changes of 3.
