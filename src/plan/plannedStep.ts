@@ -33,7 +33,14 @@ export type PlannedSize = {
 
 /** One drill of several that come after each other; mm. */
 /** `name`: as it is found in its box. */
-export type DrillStage = { readonly diameter: number; readonly depth: number; readonly name: string };
+export type DrillStage = {
+  readonly diameter: number;
+  readonly depth: number;
+  readonly name: string;
+  /** Its own feed in print, and by the handwheel: a thin drill bears less than a thick one. */
+  readonly published?: FeedRange;
+  readonly feed?: HandFeed;
+};
 
 /** Which zeros are touched off anew on every part after the first. */
 export type TouchedAnew = {

@@ -857,6 +857,7 @@ export type Gaps = {
   "plan.worst adds": "touch" | "gauge";
   "plan.worst adds, depth": "entered";
   "plan.parts alike to": "to";
+  "plan.feed of a drill": "drill" | "count";
   "plan.feed by": "wheel" | "count";
   "plan.minutes": "n";
   "plan.hours": "hours";
@@ -2608,6 +2609,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.worst adds": "“Comes out” and “alike” add up at the worst: what feed and slide may be off by, each reading to a tenth of a division, and by common practice {touch} for each light touch of the tool, {gauge} for a micrometer.",
   "plan.worst adds, depth": "A depth adds {entered} for the eye that sees the full diameter enter.",
   "plan.parts alike to": "parts alike to {to}",
+  "plan.feed of a drill": "{drill}: {count}",
   "plan.feed by": "Feed by the {wheel}: {count}.",
   "plan.minutes": {"one":"{n} minute","other":"{n} minutes"},
   "plan.hours": "{hours} hours",
@@ -4368,6 +4370,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "„Ergibt“ und „untereinander gleich“ zählen im schlechtesten Fall zusammen: was an Weg je Umdrehung und Schlitten unsicher ist, jede Ablesung auf ein Zehntel Teilstrich, dazu nach Werkstattbrauch {touch} je Antasten mit dem Werkzeug, {gauge} für die Messschraube.",
   "Eine Tiefe dazu {entered} für das Auge, das den vollen Durchmesser eintreten sieht.",
   "Teile untereinander gleich auf {to}",
+  "{drill}: {count}",
   "Vorschub mit {wheel}: {count}.",
   {"one":"{n} Minute","other":"{n} Minuten"},
   "{hours} Stunden",
