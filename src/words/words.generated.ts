@@ -876,6 +876,7 @@ export type Gaps = {
   "plan.place begin": never;
   "plan.place stop": never;
   "plan.place plunge": never;
+  "plan.each time in to": never;
   "plan.place depth": never;
   "plan.drill to": "diameter" | "depth";
   "plan.rough cut": "number";
@@ -924,6 +925,7 @@ export type Gaps = {
   "plan.bar against a stop": never;
   "plan.bar turned against a stop": never;
   "plan.parts": "n";
+  "plan.step goes on": never;
   "plan.steps": "n" | "steps";
   "plan.reordered": never;
   "plan.nothing against": never;
@@ -2628,6 +2630,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.place begin": "begin at",
   "plan.place stop": "stop at",
   "plan.place plunge": "feed in at",
+  "plan.each time in to": "each time in to",
   "plan.place depth": "in to",
   "plan.drill to": "drill {diameter}, to {depth}",
   "plan.rough cut": "rough {number}",
@@ -2676,6 +2679,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.bar against a stop": "against a stop in the spindle",
   "plan.bar turned against a stop": "turned round: against a stop in the spindle",
   "plan.parts": {"one":"{n} part","other":"{n} parts"},
+  "plan.step goes on": "The step goes on: read to its end before you cut.",
   "plan.steps": {"one":"step {steps}","other":"steps {steps}"},
   "plan.reordered": "Some steps are done in another order than the job's file has them: so the belt is moved less often, and nothing else changes.",
   "plan.nothing against": "Nothing stands against this job, as far as the files say.",
@@ -4389,6 +4393,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Beginn bei",
   "Anschlag bei",
   "einstechen bei",
+  "jedes Mal bis",
   "hinein bis",
   "Bohrer {diameter}, bis {depth}",
   "Schruppen {number}",
@@ -4437,6 +4442,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "gegen einen Anschlag in der Spindel",
   "umgespannt gegen einen Anschlag in der Spindel",
   {"one":"{n} Teil","other":"{n} Teile"},
+  "Der Schritt geht weiter: bis zum Ende lesen, bevor geschnitten wird.",
   {"one":"Schritt {steps}","other":"Schritte {steps}"},
   "Einige Schritte stehen in anderer Reihenfolge als in der Auftragsdatei: so wird der Riemen seltener umgelegt, sonst ändert sich nichts.",
   "Gegen diesen Auftrag spricht nichts, soweit die Dateien es sagen.",
