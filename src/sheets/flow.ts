@@ -288,8 +288,9 @@ function fill(
       const room = Math.max(0, limit(rest) - top);
       let set = columnsWithin(rest, columns, room);
       const left = rest.length - set.taken;
-      if (left > 0 && left < LEAST_ROWS && set.taken > 2 * LEAST_ROWS)
-        set = columnsWithin(rest.slice(0, -LEAST_ROWS), columns, room);
+      // In every column, where there are as many more.
+      const fewest = [LEAST_ROWS * columns, LEAST_ROWS].find((few) => set.taken > 2 * few);
+      if (fewest !== undefined && left > 0 && left < fewest) set = columnsWithin(rest.slice(0, -fewest), columns, room);
       if (set.taken === 0) {
         if (!fresh) {
           turn();

@@ -71,10 +71,12 @@ describe("what comes in parts", () => {
     ]));
 });
 
-test("of a list no one or two rows are left for another page", () => {
+test("of a list no fewer than three rows in each column are left for another page", () => {
   const list = { columns: 2, step: 50 };
-  const sheet = pages([...rows(21, { list }), run("foot", 40)]);
-  expect(sheet.map((page) => page.length)).toEqual([18, 4]);
+  const lengths = (count: number, foot: number) =>
+    pages([...rows(count, { list }), run("foot", foot)]).map((page) => page.length);
+  for (const count of [21, 24]) expect(lengths(count, 40)).toEqual([count - 6, 7]);
+  expect(lengths(27, 40)).toEqual([20, 8]);
 });
 
 test("words that accompany what stands before them take some of it with them to their page", () => {
