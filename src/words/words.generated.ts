@@ -922,6 +922,7 @@ export type Gaps = {
   "plan.bar out": "out";
   "plan.bar held chuck and centre": never;
   "plan.bar held between centres": never;
+  "plan.belts called": "key";
   "plan.bar against a stop": never;
   "plan.bar turned against a stop": never;
   "plan.parts": "n";
@@ -2676,6 +2677,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.bar out": "{out} out",
   "plan.bar held chuck and centre": "its end held by a centre",
   "plan.bar held between centres": "between centres",
+  "plan.belts called": "Belts as on the belt card: {key}.",
   "plan.bar against a stop": "against a stop in the spindle",
   "plan.bar turned against a stop": "turned round: against a stop in the spindle",
   "plan.parts": {"one":"{n} part","other":"{n} parts"},
@@ -4439,6 +4441,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "{out} herausstehend",
   "das Ende auf einer Spitze",
   "zwischen Spitzen",
+  "Riemen wie auf der Riemenkarte: {key}.",
   "gegen einen Anschlag in der Spindel",
   "umgespannt gegen einen Anschlag in der Spindel",
   {"one":"{n} Teil","other":"{n} Teile"},

@@ -22,7 +22,7 @@ import { leading, objectLine, size } from "../shared/style.js";
 import { partDrawing } from "./partDrawing.js";
 import { sumRules } from "./planWords.js";
 import { sharedNotes } from "./sharedNotes.js";
-import { thePlan } from "./thePlan.js";
+import { beltKeyOf, thePlan } from "./thePlan.js";
 
 /** What is made of what, what stands against it, the part drawn to scale, and what is seen to before the first chip. */
 export const planHead = warning(
@@ -52,7 +52,7 @@ export const planHead = warning(
             gap: 1,
           })
         : []),
-      ...paragraph(howToRead(plan), width, { gap: 1 }),
+      ...paragraph(howToRead(plan, beltKeyOf(findings)), width, { gap: 1 }),
       ...worstWords(plan, machine.units).flatMap((words) => paragraph(words, width, { gap: 1 })),
       ...sumRules([...wheels]).flatMap((words) => paragraph(words, width, { gap: 1, weight: "bold" })),
       ...against(plan, width),
@@ -163,8 +163,12 @@ function against(plan: Plan, width: number): Run[] {
 }
 
 /** The signs of a step, once for all of them. */
-const howToRead = ({ beltChanges }: Plan): string =>
-  [say("plan.readings are"), ...(beltChanges > 0 ? [say("plan.belt moved sign")] : [])].join(" ");
+const howToRead = ({ beltChanges }: Plan, beltKey: string): string =>
+  [
+    say("plan.readings are"),
+    ...(beltChanges > 0 ? [say("plan.belt moved sign")] : []),
+    ...(beltKey === "" ? [] : [say("plan.belts called", { key: beltKey })]),
+  ].join(" ");
 
 /** What every “comes out” and “alike” of the steps adds up, and what of it was measured by nobody; empty where no step promises. */
 function worstWords({ steps }: Plan, units: Units): string[] {
