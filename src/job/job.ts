@@ -23,7 +23,7 @@ export type Job = {
   readonly batch: Batch;
   /** How far every tool keeps from jaws, driver and centre. */
   readonly clear: number;
-  /** A stop inside the spindle brings every blank out by the same length. */
+  /** A stop inside the spindle brings every blank out by the same length; what is parted off a bar once it is turned round. */
   readonly spindleStop: boolean;
   readonly steps: readonly JobStep[];
   /** Where each step stands in the job's file, for messages. */

@@ -78,7 +78,10 @@ export const jobFile = z.strictObject({
     "operation: each step on all parts; part: each part from first to last; part when left out",
   ),
   clear: optional(length, "How far tools keep from jaws, driver and centre; 2 mm (0.08 in) when left out"),
-  spindleStop: optional(z.boolean(), "true where a stop in the spindle brings every blank out alike"),
+  spindleStop: optional(
+    z.boolean(),
+    "true where a stop in the spindle brings every blank out alike; of a bar those that were parted off it, turned round",
+  ),
   steps: needed(listOf(step, MOST.jobSteps, 1), "In the order of work"),
 });
 

@@ -50,10 +50,34 @@ export function speedAndFeed(
     ...(published && { published }),
   };
   if (published === undefined || speed?.rpm === undefined || wheel === undefined || perTurn === undefined) return known;
-  const feed = burns(material)
-    ? handFeedAtLeast(published.from, speed.rpm, perTurn)
-    : handFeed(published.from, speed.rpm, perTurn, wheel.dial?.chosen.divisionsPerTurn);
-  return { ...known, feed, feedWheel: wheel.handwheel.name };
+  const feed = counted(published, speed.rpm, wheel, material);
+  return { ...known, ...(feed && { feed, feedWheel: wheel.handwheel.name }) };
+}
+
+/** The lightest of a published feed, counted at that handwheel. */
+function counted(
+  { from }: FeedRange,
+  rpm: number,
+  { feed, dial }: HandwheelFinding,
+  material: string,
+): HandFeed | undefined {
+  if (feed === undefined) return undefined;
+  return burns(material)
+    ? handFeedAtLeast(from, rpm, feed.perTurn)
+    : handFeed(from, rpm, feed.perTurn, dial?.chosen.divisionsPerTurn);
+}
+
+/** The feed of one drill of several, at the speed of the step. */
+export function drillFeed(
+  diameter: number,
+  { speed, feed: ofStep }: Fed,
+  wheel: HandwheelFinding | undefined,
+  { material }: Pick<Job, "material">,
+): Pick<Fed, "published" | "feed"> {
+  const published = feedRange("drilling", material, diameter);
+  if (published === undefined) return {};
+  const feed = ofStep && wheel && speed?.rpm !== undefined ? counted(published, speed.rpm, wheel, material) : undefined;
+  return { published, ...(feed && { feed }) };
 }
 
 /** A steel without figures of its own is fed like mild steel. */

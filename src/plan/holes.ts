@@ -11,6 +11,7 @@ import { say } from "../words/say.js";
 import { wetWords } from "./chips.js";
 import { alike, atMost } from "./doubt.js";
 import { drillWords } from "./drillWords.js";
+import { drillFeed } from "./feed.js";
 import { begun, fedStep, type Making, type Step } from "./making.js";
 import type { Made, PlannedSize } from "./plannedStep.js";
 import { wantedWords } from "./reached.js";
@@ -94,6 +95,7 @@ export function holed(making: Making<Extract<JobStep, { do: "drill" | "ream" }>>
         diameter: stageOf,
         depth,
         name: named(stageOf),
+        ...drillFeed(stageOf, fed, wheels.barrel, job),
       }))
     : [];
   const deep = depthBy(wheels.barrel, depth, from);

@@ -28,13 +28,18 @@ const PECKING = 1.5;
 
 /** Minutes under the tool for one part; undefined where a step under power has no speed or no feed in print. */
 export function cuttingMinutes(
-  { passes, stroke, speed, published, byHand, stage }: PlannedStep,
+  { passes, stroke, speed, published, byHand, stage, drills }: PlannedStep,
   rpm = speed?.rpm,
 ): number | undefined {
   if (byHand || stroke === 0) return 0;
   if (rpm === undefined || published === undefined) return undefined;
+  if (drills.length > 0)
+    return drills.reduce(
+      (sum, { depth, published: own = published }) => sum + PECKING * cutMinutes(depth, own.from, rpm),
+      0,
+    );
   const once = cutMinutes(stroke, published.from, rpm);
-  if (stage.step.do === "drill" || stage.step.do === "ream" || stage.step.do === "centre drill") return once * PECKING;
+  if (stage.step.do === "ream" || stage.step.do === "centre drill") return once * PECKING;
   return once * Math.max(1, passes.length);
 }
 

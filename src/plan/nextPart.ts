@@ -1,5 +1,6 @@
 import type { Job } from "../job/job.js";
 import { TOUCHED } from "./doubt.js";
+import { isDrawnOut } from "./drawnOut.js";
 import { endsOfWork } from "./endsOfWork.js";
 import type { PlannedSize, PlannedStep, TouchedAnew } from "./plannedStep.js";
 import { setsThePost } from "./toolPost.js";
@@ -15,7 +16,7 @@ export const withNextPart = (
       job.parts > 1 && job.batch === "part" && (tools.size > 1 || end.some(({ first }) => first.length > 0));
     return end.map((step): PlannedStep => {
       const { holding } = step.stage;
-      const drawnOut = job.bar?.length === undefined && holding.end === "first";
+      const drawnOut = isDrawnOut(job) && holding.end === "first";
       const stands = job.spindleStop && !drawnOut && holding.held !== "between centres";
       const along = across || (job.parts > 1 && job.bar !== undefined && !stands);
       return {

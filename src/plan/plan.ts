@@ -7,12 +7,14 @@ import { type Compromise, compromises, positionOf } from "./belts.js";
 import { type Bench, EMPTY_BENCH, wheelsOf } from "./bench.js";
 import { machineCheck } from "./checks/machine.js";
 import { stepFindings } from "./checks/steps.js";
+import { isDrawnOut } from "./drawnOut.js";
 import { chamfered } from "./edges.js";
 import { endsOfWork } from "./endsOfWork.js";
 import { faced } from "./facing.js";
-import { type Finding, refused } from "./finding.js";
+import { type Finding, refused, takeCare } from "./finding.js";
 import { heldAnew } from "./heldAnew.js";
 import { centred, holed } from "./holes.js";
+import { withKeptBelts } from "./keptBelts.js";
 import { knurled } from "./knurling.js";
 import type { Making, Step } from "./making.js";
 import { type Minutes, minutesOf } from "./minutes.js";
@@ -51,7 +53,8 @@ export function planOf(job: Job, findings: Findings): Plan {
   const positions = new Map(asGiven.map((step) => [step.stage.index, positionOf(step)]));
   const order = workingOrder(job, findings, (index) => positions.get(index));
   const reordered = order.some((index, place) => index !== place);
-  const steps = reordered ? plannedSteps(job, findings, stagesOf(job, order)) : asGiven;
+  const ordered = reordered ? plannedSteps(job, findings, stagesOf(job, order)) : asGiven;
+  const steps = withKeptBelts(ordered, job);
   const show = showIn(findings.machine, job);
   const found: Finding[] = [
     ...batchFindings(job),
@@ -83,11 +86,18 @@ export function planOf(job: Job, findings: Findings): Plan {
 }
 
 /** Whether the parts can be worked in the way that the job wants. */
-function batchFindings({ bar, batch, parts, steps }: Job): Finding[] {
-  const blanks = bar === undefined || bar.length !== undefined;
-  return parts < 2 || batch === "part" || blanks || !steps.some(({ do: verb }) => verb === "part")
-    ? []
-    : [refused("no-blanks", say("plan findings.no blanks"), say("plan findings.no blanks remedy"))];
+function batchFindings(job: Job): Finding[] {
+  const { batch, spindleStop, steps } = job;
+  const does = (wanted: JobStep["do"]) => steps.some(({ do: verb }) => verb === wanted);
+  if (!isDrawnOut(job) || !does("part")) return [];
+  return [
+    ...(batch === "operation"
+      ? [refused("no-blanks", say("plan findings.no blanks"), say("plan findings.no blanks remedy"))]
+      : []),
+    ...(spindleStop && !does("turn round")
+      ? [takeCare("no-stop-behind", say("plan findings.no stop behind"), say("plan findings.no stop behind remedy"))]
+      : []),
+  ];
 }
 
 /** What lies in the machine's file and not in a step is said at the first step that meets it. */

@@ -33,7 +33,14 @@ export type PlannedSize = {
 
 /** One drill of several that come after each other; mm. */
 /** `name`: as it is found in its box. */
-export type DrillStage = { readonly diameter: number; readonly depth: number; readonly name: string };
+export type DrillStage = {
+  readonly diameter: number;
+  readonly depth: number;
+  readonly name: string;
+  /** Its own feed in print, and by the handwheel: a thin drill bears less than a thick one. */
+  readonly published?: FeedRange;
+  readonly feed?: HandFeed;
+};
 
 /** Which zeros are touched off anew on every part after the first. */
 export type TouchedAnew = {
@@ -53,6 +60,8 @@ export type PlannedStep = {
   /** The spindle is turned by hand. */
   readonly byHand: boolean;
   readonly speed?: SpeedChoice;
+  /** The step beside it at whose belt it goes, more slowly than it would bear. */
+  readonly beltOf?: number;
   /** See `Fed`. */
   readonly aboveAim?: true;
   /** Feed per revolution in print. */

@@ -30,6 +30,8 @@ type List = {
 const LEAST_FILLED = 0.29;
 /** What follows a full page looks left over where it is emptier. */
 const WELL_FILLED = 0.5;
+/** What comes in parts is broken where it would leave more of a page empty. */
+const MOST_EMPTY = 1 / 3;
 /** Fewer rows of a list, or of a broken table, on a page than these look lost. */
 const LEAST_ROWS = 3;
 const LEAST_OF_TABLE = 4;
@@ -245,8 +247,23 @@ function fill(
     page.subject ||= run.accompanies !== true;
   };
   const overflows = (runs: readonly Run[], wanted: number) => wanted > limit(runs) + 1e-9;
+  /** False where not even the first has room here. */
+  const putParts = (parts: readonly Run[]): boolean => {
+    const hasRoom = (part: Run) => !overflows([part], page.used + stackedHeight([part], true));
+    const [first] = parts;
+    if (first === undefined || !hasRoom(first)) return false;
+    for (const part of parts) {
+      if (page.marks.length > 0 && !hasRoom(part)) turn();
+      put(part);
+    }
+    return true;
+  };
   const putChain = (runs: readonly Run[]) => {
-    if (page.marks.length > 0 && overflows(runs, page.used + stackedHeight(runs, true))) turn();
+    if (page.marks.length > 0 && overflows(runs, page.used + stackedHeight(runs, true))) {
+      const parts = runs.length === 1 ? runs[0]?.parts : undefined;
+      if (parts !== undefined && height - reach(page) > MOST_EMPTY * height && putParts(parts)) return;
+      turn();
+    }
     // The limit of a page that is filled less than it could be is no limit of the paper.
     if (stackedHeight(runs, false) <= height - headOf(runs) + 1e-9) {
       runs.forEach(put);
@@ -271,8 +288,9 @@ function fill(
       const room = Math.max(0, limit(rest) - top);
       let set = columnsWithin(rest, columns, room);
       const left = rest.length - set.taken;
-      if (left > 0 && left < LEAST_ROWS && set.taken > 2 * LEAST_ROWS)
-        set = columnsWithin(rest.slice(0, -LEAST_ROWS), columns, room);
+      // In every column, where there are as many more.
+      const fewest = [LEAST_ROWS * columns, LEAST_ROWS].find((few) => set.taken > 2 * few);
+      if (fewest !== undefined && left > 0 && left < fewest) set = columnsWithin(rest.slice(0, -fewest), columns, room);
       if (set.taken === 0) {
         if (!fresh) {
           turn();

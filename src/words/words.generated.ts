@@ -859,6 +859,7 @@ export type Gaps = {
   "plan.worst adds": "touch" | "gauge";
   "plan.worst adds, depth": "entered";
   "plan.parts alike to": "to";
+  "plan.feed of a drill": "drill" | "count";
   "plan.feed by": "wheel" | "count";
   "plan.minutes": "n";
   "plan.hours": "hours";
@@ -877,6 +878,7 @@ export type Gaps = {
   "plan.place begin": never;
   "plan.place stop": never;
   "plan.place plunge": never;
+  "plan.each time in to": never;
   "plan.place depth": never;
   "plan.drill to": "diameter" | "depth";
   "plan.rough cut": "number";
@@ -886,6 +888,7 @@ export type Gaps = {
   "plan.no speed known": never;
   "plan.do not run": never;
   "plan.as fast as a hand": never;
+  "plan.belt kept": "step";
   "plan.slower than it bears": never;
   "plan.held by a limit": never;
   "plan.locked, written down": "wheel" | "label";
@@ -921,8 +924,11 @@ export type Gaps = {
   "plan.bar out": "out";
   "plan.bar held chuck and centre": never;
   "plan.bar held between centres": never;
+  "plan.belts called": "key";
   "plan.bar against a stop": never;
+  "plan.bar turned against a stop": never;
   "plan.parts": "n";
+  "plan.step goes on": never;
   "plan.steps": "n" | "steps";
   "plan.reordered": never;
   "plan.nothing against": never;
@@ -930,6 +936,7 @@ export type Gaps = {
   "plan.take care": never;
   "plan.tools in the post": "count" | "tools";
   "plan.one tool": never;
+  "plan.swung on a bar": "steps";
   "plan.swung": "steps";
   "plan.others touched anew": never;
   "plan.others straight": never;
@@ -979,6 +986,11 @@ export type Gaps = {
   "plan.drawing knurl": "pitch";
   "plan.drawing centre": "pilot";
   "plan.drawing more": "count";
+  "plan.drawing face": never;
+  "plan.drawing face to": "length";
+  "plan.drawing parted": "length";
+  "plan.drawing at the other end": never;
+  "plan.drawing from end to end": "length";
   "plan.drawing from first": "length";
   "plan.drawing from other": "length";
   "plan.drawing scale": "ratio";
@@ -989,6 +1001,8 @@ export type Gaps = {
   "plan findings.usually bears": "firmness";
   "plan findings.light": never;
   "plan findings.firm": never;
+  "plan findings.no stop behind": never;
+  "plan findings.no stop behind remedy": never;
   "plan findings.no blanks": never;
   "plan findings.no blanks remedy": never;
   "plan findings.loose": never;
@@ -2602,6 +2616,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.worst adds": "“Comes out” and “alike” add up at the worst: what feed and slide may be off by, each reading to a tenth of a division, and by common practice {touch} for each light touch of the tool, {gauge} for a micrometer.",
   "plan.worst adds, depth": "A depth adds {entered} for the eye that sees the full diameter enter.",
   "plan.parts alike to": "parts alike to {to}",
+  "plan.feed of a drill": "{drill}: {count}",
   "plan.feed by": "Feed by the {wheel}: {count}.",
   "plan.minutes": {"one":"{n} minute","other":"{n} minutes"},
   "plan.hours": "{hours} hours",
@@ -2620,6 +2635,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.place begin": "begin at",
   "plan.place stop": "stop at",
   "plan.place plunge": "feed in at",
+  "plan.each time in to": "each time in to",
   "plan.place depth": "in to",
   "plan.drill to": "drill {diameter}, to {depth}",
   "plan.rough cut": "rough {number}",
@@ -2629,6 +2645,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.no speed known": "no speed known",
   "plan.do not run": "do not run",
   "plan.as fast as a hand": "as fast as a hand can feed it",
+  "plan.belt kept": "at the belt of step {step}: not moved for so little",
   "plan.slower than it bears": "slower than the material would take",
   "plan.held by a limit": "held by a limit",
   "plan.locked, written down": "{wheel}, locked where it stands: write down what its dial reads: {label} = __________, turn 0. Lengths count from this face.",
@@ -2664,8 +2681,11 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.bar out": "{out} out",
   "plan.bar held chuck and centre": "its end held by a centre",
   "plan.bar held between centres": "between centres",
+  "plan.belts called": "Belts as on the belt card: {key}.",
   "plan.bar against a stop": "against a stop in the spindle",
+  "plan.bar turned against a stop": "turned round: against a stop in the spindle",
   "plan.parts": {"one":"{n} part","other":"{n} parts"},
+  "plan.step goes on": "The step goes on: read to its end before you cut.",
   "plan.steps": {"one":"step {steps}","other":"steps {steps}"},
   "plan.reordered": "Some steps are done in another order than the job's file has them: so the belt is moved less often, and nothing else changes.",
   "plan.nothing against": "Nothing stands against this job, as far as the files say.",
@@ -2673,6 +2693,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.take care": "Take care",
   "plan.tools in the post": "{count} tools follow each other in the post ({tools}). A tool that is taken out and put back is touched off again, unless its holder comes back to just the same place.",
   "plan.one tool": "One tool does it all: as long as it is not moved, nothing is touched off again. Every part gets the same readings.",
+  "plan.swung on a bar": "What is swung for {steps} and set back takes every zero along: touch off again for each part; of a bar the next one is not there before the last is parted off.",
   "plan.swung": "What is swung for {steps} and set back takes every zero along: do it on all parts in one go, or touch off again for each part.",
   "plan.others touched anew": "Where a tool is touched off again measure before the last cut on every part. What keeps its zero goes to the readings that the first part taught: measure the first, the third, then one in ten.",
   "plan.others straight": "From the second part on no cut is measured half way: go to the readings that the first part taught. Measure the first, the third, then one in ten, and whenever a tool was touched.",
@@ -2681,10 +2702,10 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.batch part by part": "Part by part: each from the first step to the last, so that its surfaces run true to each other.",
   "plan.parts alike": "{count} parts alike",
   "plan.clamp against stops": "Clamp each part against the same stops.",
-  "plan.length zeros fresh": "each stands out a little differently: touch its raw end and set the length zero again on every part, or hold it against a stop",
-  "plan.bar drawn out": "Bar through the spindle: draw it out by the same length each time, against a block or a stop that is then taken away. Without one {fresh}.",
+  "plan.length zeros fresh": "each stands out a little differently: touch its raw end and set the length zero again on every part",
+  "plan.bar drawn out": "Bar through the spindle: with every part it gets shorter, and no stop behind it serves. Draw it out each time until its end meets a stop ahead of it that always stands in the same place (in the tailstock, or a block), and take that away. Without one {fresh}.",
   "plan.blanks against stop": "Push each blank against the stop in the spindle and close the chuck the same way: the length zeros hold for every part.",
-  "plan.blanks without stop": "Blanks without a stop in the spindle: {fresh}.",
+  "plan.blanks without stop": "Blanks without a stop in the spindle: {fresh}, or hold it against a stop.",
   "plan.turned round, stop": "Turned round, set the stop once more; then these length zeros hold for every part as well.",
   "plan.turned round, same": "Turned round, the same holds for the other end.",
   "plan.between centres lengths": "Between centres each part lies as deep as its centre holes are: touch its face and set the length zero again on every part, whatever stop there is.",
@@ -2722,6 +2743,11 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.drawing knurl": "knurl {pitch}",
   "plan.drawing centre": "centre ø{pilot}",
   "plan.drawing more": "and {count} more: see the steps",
+  "plan.drawing face": "faced",
+  "plan.drawing face to": "faced to {length} long",
+  "plan.drawing parted": "parted off at {length}",
+  "plan.drawing at the other end": "at the other end",
+  "plan.drawing from end to end": "{length} long in all",
   "plan.drawing from first": "{length} from the free end",
   "plan.drawing from other": "{length} from the other end",
   "plan.drawing scale": "scale {ratio}",
@@ -2732,6 +2758,8 @@ const en: Readonly<Record<Key, Text>> = {
   "plan findings.usually bears": "what a {firmness} one usually bears, common practice",
   "plan findings.light": "light",
   "plan findings.firm": "firm",
+  "plan findings.no stop behind": "a bar that is parted off gets shorter with every part and does not reach a stop in the spindle: it is left out of account",
+  "plan findings.no stop behind remedy": "draw the bar out to a stop that its end meets and leave spindleStop: out, or saw blanks and give bar: length:",
   "plan findings.no blanks": "works by operation on a bar that goes through the spindle: the second part is not there before the first is parted off",
   "plan findings.no blanks remedy": "saw blanks and give bar: length:, or batch: part",
   "plan findings.loose": "comes after parting off: nothing holds the part",
@@ -4354,6 +4382,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "„Ergibt“ und „untereinander gleich“ zählen im schlechtesten Fall zusammen: was an Weg je Umdrehung und Schlitten unsicher ist, jede Ablesung auf ein Zehntel Teilstrich, dazu nach Werkstattbrauch {touch} je Antasten mit dem Werkzeug, {gauge} für die Messschraube.",
   "Eine Tiefe dazu {entered} für das Auge, das den vollen Durchmesser eintreten sieht.",
   "Teile untereinander gleich auf {to}",
+  "{drill}: {count}",
   "Vorschub mit {wheel}: {count}.",
   {"one":"{n} Minute","other":"{n} Minuten"},
   "{hours} Stunden",
@@ -4372,6 +4401,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Beginn bei",
   "Anschlag bei",
   "einstechen bei",
+  "jedes Mal bis",
   "hinein bis",
   "Bohrer {diameter}, bis {depth}",
   "Schruppen {number}",
@@ -4381,6 +4411,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Drehzahl unbekannt",
   "nicht laufen lassen",
   "so schnell, wie eine Hand vorschieben kann",
+  "mit dem Riemen von Schritt {step}: für so wenig nicht umgelegt",
   "langsamer, als der Werkstoff vertrüge",
   "durch eine Grenze gehalten",
   "{wheel}, geklemmt, wo es steht: aufschreiben, was die Skala zeigt: {label} = __________, Umdrehung 0. Längen zählen von dieser Planfläche.",
@@ -4416,8 +4447,11 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "{out} herausstehend",
   "das Ende auf einer Spitze",
   "zwischen Spitzen",
+  "Riemen wie auf der Riemenkarte: {key}.",
   "gegen einen Anschlag in der Spindel",
+  "umgespannt gegen einen Anschlag in der Spindel",
   {"one":"{n} Teil","other":"{n} Teile"},
+  "Der Schritt geht weiter: bis zum Ende lesen, bevor geschnitten wird.",
   {"one":"Schritt {steps}","other":"Schritte {steps}"},
   "Einige Schritte stehen in anderer Reihenfolge als in der Auftragsdatei: so wird der Riemen seltener umgelegt, sonst ändert sich nichts.",
   "Gegen diesen Auftrag spricht nichts, soweit die Dateien es sagen.",
@@ -4425,6 +4459,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Achtung",
   "{count} Werkzeuge folgen einander im Stahlhalter ({tools}). Ein Werkzeug, das herausgenommen und wieder eingesetzt wird, wird neu angetastet, außer sein Halter kommt genau an dieselbe Stelle zurück.",
   "Ein Werkzeug macht alles: solange es nicht bewegt wird, wird nichts neu angetastet. Jedes Teil bekommt dieselben Skalenwerte.",
+  "Was für {steps} geschwenkt und zurückgestellt wird, nimmt jede Null mit: für jedes Teil neu antasten; von einer Stange ist das nächste Teil nicht da, bevor das letzte abgestochen ist.",
   "Was für {steps} geschwenkt und zurückgestellt wird, nimmt jede Null mit: an allen Teilen in einem Zug machen, oder für jedes Teil neu antasten.",
   "Wo ein Werkzeug neu angetastet wird, bei jedem Teil vor dem letzten Schnitt messen. Was seine Null behält, wird auf die Skalenwerte gestellt, die das erste Teil ergeben hat: das erste und das dritte messen, dann jedes zehnte.",
   "Vom zweiten Teil an wird kein Schnitt zwischendurch gemessen: auf die Skalenwerte stellen, die das erste Teil ergeben hat. Das erste und das dritte messen, dann jedes zehnte, und immer, wenn ein Werkzeug angefasst wurde.",
@@ -4433,10 +4468,10 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Stück für Stück: jedes vom ersten Schritt bis zum letzten, damit seine Flächen zueinander rund laufen.",
   "{count} gleiche Teile",
   "Jedes Teil gegen dieselben Anschläge spannen.",
-  "jedes steht etwas anders heraus: an jedem Teil das rohe Ende antasten und die Längen-Null neu setzen, oder gegen einen Anschlag spannen",
-  "Stange durch die Spindel: jedes Mal um dieselbe Länge herausziehen, gegen einen Klotz oder Anschlag, der dann weggenommen wird. Ohne ihn gilt: {fresh}.",
+  "jedes steht etwas anders heraus: an jedem Teil das rohe Ende antasten und die Längen-Null neu setzen",
+  "Stange durch die Spindel: mit jedem Teil wird sie kürzer, ein Anschlag hinter ihr nützt nichts. Jedes Mal herausziehen, bis ihr Ende an einen Anschlag vor ihr kommt, der immer an derselben Stelle steht (im Reitstock, oder ein Klotz), und diesen wegnehmen. Ohne ihn gilt: {fresh}.",
   "Jeden Rohling gegen den Anschlag in der Spindel schieben und das Futter gleich schließen: die Längen-Nullen gelten für alle Teile.",
-  "Rohlinge ohne Anschlag in der Spindel: {fresh}.",
+  "Rohlinge ohne Anschlag in der Spindel: {fresh}, oder gegen einen Anschlag spannen.",
   "Umgespannt wird der Anschlag einmal neu gestellt; dann gelten auch diese Längen-Nullen für alle Teile.",
   "Umgespannt gilt dasselbe für das andere Ende.",
   "Zwischen Spitzen liegt jedes Teil so tief, wie seine Zentrierbohrungen sind: an jedem Teil die Planfläche antasten und die Längen-Null neu setzen, welchen Anschlag es auch gibt.",
@@ -4474,6 +4509,11 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Rändel {pitch}",
   "Zentrierung ø{pilot}",
   "und {count} weitere: siehe die Schritte",
+  "plangedreht",
+  "plangedreht auf {length} Länge",
+  "abgestochen bei {length}",
+  "am anderen Ende",
+  "{length} lang im Ganzen",
   "{length} vom freien Ende",
   "{length} vom anderen Ende",
   "Maßstab {ratio}",
@@ -4484,6 +4524,8 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "was eine {firmness} Maschine üblicherweise verträgt, Werkstattbrauch",
   "leichte",
   "kräftige",
+  "eine Stange, von der abgestochen wird, wird mit jedem Teil kürzer und reicht nicht an einen Anschlag in der Spindel: er wird nicht gerechnet",
+  "die Stange gegen einen Anschlag vor ihrem Ende herausziehen und spindleStop: weglassen, oder Rohlinge sägen und bar: length: angeben",
   "arbeitet nach Arbeitsgängen an einer Stange durch die Spindel: das zweite Teil ist nicht da, bevor das erste abgestochen ist",
   "Rohlinge sägen und bar: length: angeben, oder batch: part",
   "kommt nach dem Abstechen: nichts hält das Teil",

@@ -362,6 +362,33 @@ describe("the drawing of a part", () => {
     expect(words).toContain("2");
   });
 
+  test("every number of a step has words, a bore of the other end says so in the list, and the whole length its line", () => {
+    const steps: JobStep[] = [
+      { do: "face", depth: 0.5, cut: 0.5 },
+      ...[36, 30, 24, 18, 12, 6].map((length, index) => shoulder(18 - 2 * index, length)),
+      { do: "part", length: 36.5, blade: 2 },
+      { do: "turn round", out: 12, held: "chuck" },
+      { do: "face", length: 35.5, cut: 0.5 },
+      { do: "drill", diameter: 7, depth: 9 },
+      { do: "bore", to: to(8), at: 0, length: 8, cut: 0.5, finish: 0.1 },
+    ];
+    for (const height of [130, 108, 60]) {
+      const drawing = drawn(stagesOf({ bar: bar(), steps }), "mm", { width: 128, height });
+      const words = wordsOf(drawing);
+      expect(words).toContain("parted off at 36.5");
+      expect(words.filter((word) => /^faced/.test(word))).toEqual(
+        expect.arrayContaining(["faced", "faced to 35.5 long"]),
+      );
+      expect(words).toContain(height > 100 ? "35.5" : "35.5 long in all");
+      const listed = words.find((word) => word.startsWith("ø8, 8 deep"));
+      expect(listed).toMatch(/^ø8, 8 deep(, at the other end)?$/);
+      // What no step's number stands before begins a line of its own.
+      const rows = marksOf(drawing).texts.filter(({ mark }) => / from the free end$/.test(mark.text));
+      const parted = marksOf(drawing).texts.filter(({ mark }) => mark.text === "parted off at 36.5");
+      for (const { box } of rows) expect(box.top).toBeGreaterThan(parted[0]?.box.bottom ?? 0);
+    }
+  });
+
   test("gives every shoulder of a stepped part once, on the drawing or in the list below it", () =>
     fc.assert(
       fc.property(
@@ -380,7 +407,8 @@ describe("the drawing of a part", () => {
             expect(words.filter((word) => word.split(",")[0] === `ø${diameter}`)).toHaveLength(1);
           for (const length of [...lengths, 130.5]) {
             const figure = shows.mm(length).replace(" mm", "");
-            expect(words.filter((word) => word === figure || word === `${figure} from the free end`)).toHaveLength(1);
+            const told = [figure, `${figure} from the free end`, `${figure} long in all`];
+            expect(words.filter((word) => told.includes(word))).toHaveLength(1);
           }
         },
       ),

@@ -155,6 +155,41 @@ describe("what a reading counts from", () => {
   });
 });
 
+test("tall steps break between their parts rather than leave more than a third of a page empty", () => {
+  const inch = findingsOf(
+    `name: L
+units: in
+paper: { size: Letter }
+drive:
+  motor: { speed: 1725 rpm }
+  stages: [{ name: belt, steps: [{ label: A, driver: 2, driven: 12 }, { label: B, driver: 2, driven: 6 }] }]
+handwheels:
+  - { name: Cross slide, reads: diameter, travel: 3.4, feed: { perTurn: 0.1, uncertainty: 0.0002 }, dial: { shape: drum, diameter: 1.75, width: 0.375, divisions: 0.002 } }
+  - { name: Top slide, travel: 2.5, feed: 16 tpi, dial: { shape: drum, diameter: 1.5, width: 0.375 } }
+  - { name: Leadscrew handwheel, travel: 18, feed: 8 tpi, dial: { shape: drum, diameter: 3, width: 0.375 } }
+`,
+  );
+  const cuts = [0.93, 0.81, 0.69, 0.57, 0.45].map(
+    (to, index) => `do: shoulder, to: ${to} ± 0.002, length: ${2.2 - 0.3 * index}, cut: 0.01, finish: 0.005`,
+  );
+  const job = jobOf(
+    ["do: face, depth: 0.02", ...cuts],
+    "units: in\nbar: { diameter: 1, out: 2.8 }\nparts: 4",
+    "mild steel",
+  );
+  const pages = pagesOf(inch, job);
+  const lowest = pages.map(({ texts }) =>
+    Math.max(...texts.filter(({ mark, y }) => mark.size >= size.text && y < 245).map(({ y }) => y)),
+  );
+  const onward = pages.filter(({ texts }) => texts.some(({ mark }) => /^Step \d, continued$/.test(mark.text)));
+  expect(onward.length).toBeGreaterThan(0);
+  const said = pages.flatMap(({ texts }) => texts.filter(({ mark }) => mark.text.startsWith("The step goes on")));
+  expect(said).toHaveLength(onward.length);
+  // Between head and foot of a page; after the last steps the batch begins a page of its own.
+  const [top, bottom] = [24, 250];
+  for (const reach of lowest.slice(0, -2)) expect(reach).toBeGreaterThan(bottom - (bottom - top) / 3 - 1);
+});
+
 test("a long step whose readings stand below its words goes on overleaf rather than leave half a page empty before it", () => {
   // Pages before the last give of their steps to a last one that would look left over, as far as to two thirds.
   const job = jobOf(

@@ -1,11 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { feedPerRevolution } from "../../src/cutting/feeds.js";
 import { beltChanges } from "../../src/plan/beltChanges.js";
 import { compromises, positionOf } from "../../src/plan/belts.js";
 import { cuttingMinutes, HANDLING, handlingMinutes, toolChanges } from "../../src/plan/minutes.js";
 import { planOf } from "../../src/plan/plan.js";
 import { beforeTheFirstChip } from "../../src/plan/start.js";
 import { jobOf, lathe } from "../support/job.js";
+import { textsOf } from "../support/sheets.js";
 
 const planned = (
   steps: readonly string[],
@@ -86,8 +88,30 @@ describe("what is counted", () => {
     const count = several?.drills.length ?? 0;
     expect(count).toBeGreaterThan(1);
     expect(handlingMinutes(several as never)).toBe(count);
-    const rate = (several?.speed?.rpm ?? 0) * (several?.published?.from ?? 0);
-    expect(cuttingMinutes(several as never)).toBeCloseTo((1.5 * 20 * count) / rate, 9);
+    const rpm = several?.speed?.rpm ?? Number.NaN;
+    const each = several?.drills.map(({ published }) => (1.5 * 20) / (rpm * (published?.from ?? Number.NaN))) ?? [];
+    expect(cuttingMinutes(several as never)).toBeCloseTo(
+      each.reduce((sum, one) => sum + one, 0),
+      9,
+    );
+  });
+
+  test("each of several drills is fed by its own figure in print, to a tenth, and the plan names both", () => {
+    const findings = lathe();
+    const job = jobOf(["do: centre drill", "do: drill, diameter: 11, depth: 20"], undefined, "mild steel");
+    const [, drilled] = planOf(job, findings).steps;
+    const perTurn = findings.handwheels.find(({ handwheel }) => handwheel.name === drilled?.feedWheel)?.feed?.perTurn;
+    expect(drilled?.drills.length).toBeGreaterThan(1);
+    for (const { diameter, feed } of drilled?.drills ?? []) {
+      const { from, to } = feedPerRevolution("mild steel", "drilling", diameter) ?? { from: 0, to: 0 };
+      const counting = feed?.counting;
+      if (typeof counting !== "object" || counting.of !== "turn") throw new Error("is no count of turns");
+      const fed = ((counting.parts / counting.counts) * 60 * (perTurn ?? 0)) / (drilled?.speed?.rpm ?? 0);
+      expect(fed).toBeGreaterThan(0.9 * from);
+      expect(fed).toBeLessThan(to);
+    }
+    const words = textsOf({ ...findings, job }, "plan").replace(/\s+/g, " ");
+    for (const { name, feed } of drilled?.drills ?? []) expect(words).toContain(`${name}: ${feed?.count}`);
   });
 
   test("a knife that stays in the post is set once for the whole batch", () => {
@@ -147,6 +171,36 @@ describe("what is counted", () => {
     expect(minutes.part.uncounted).toBe(1);
     expect(minutes.part.cutting).toBe(0);
   });
+});
+
+describe("an edge is broken at the belt that lies there", () => {
+  const speeds = (steps: readonly string[], material?: string) =>
+    planned(steps, 1, material).steps.map((one) => [one.speed?.rpm, one.beltOf]);
+  const KNIFE = "do: turn, to: 14, length: 30";
+  const CHAMFER = "do: chamfer, size: 0.5";
+
+  test("of the step before it or after it, whichever saves a change and is faster, and no faster than it bears", () => {
+    // By itself an edge of 4 mm bears 1425 rpm.
+    expect(speeds([KNIFE, "do: shoulder, to: 4, length: 10", CHAMFER]).at(-1)).toEqual([475, 2]);
+    const edgeFirst = [CHAMFER, "do: groove, at: 8, width: 2, to: 3, blade: 2"];
+    const thin = "bar: { diameter: 4, out: 20 }";
+    expect(planned(edgeFirst.slice(0, 1), 1, "mild steel", thin).steps[0]?.speed?.rpm).toBe(1425);
+    const first = planned(edgeFirst, 1, "mild steel", thin);
+    expect(first.steps.map(({ speed, beltOf }) => [speed?.rpm, beltOf])).toEqual([
+      [475, 2],
+      [475, undefined],
+    ]);
+    expect(first.beltChanges).toBe(0);
+    const steps = [KNIFE, "do: shoulder, to: 4, length: 10", CHAMFER];
+    expect(speeds(steps, "magnesium").every(([, kept]) => kept === undefined)).toBe(true);
+  });
+
+  test("not where that saves nothing", () =>
+    expect(speeds([KNIFE, CHAMFER, "do: drill, diameter: 3, depth: 5"]).map(([, kept]) => kept)).toEqual([
+      undefined,
+      undefined,
+      undefined,
+    ]));
 });
 
 describe("slower, to save going under the cover", () => {

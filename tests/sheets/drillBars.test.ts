@@ -176,7 +176,7 @@ describe("as drawn", () => {
       }
   });
   test("a name that has no room is listed by its sign", () => {
-    const narrow = fast(demo.replace("label: open", 'label: "open, without the back gear between"'));
+    const narrow = fast(demo.replace("label: open", 'label: "open, no gear"'));
     const words = textsIn(printOf(narrow, "drilling-card").pages[0]?.drawing.marks ?? []);
     // White on black.
     const signs: string[] = [];
@@ -186,7 +186,7 @@ describe("as drawn", () => {
     expect(signs.length).toBeGreaterThan(1);
     for (const sign of new Set(signs)) {
       const first = words.indexOf(sign);
-      expect(words[first + 1]).toMatch(/open, without the back gear between/);
+      expect(words[first + 1]).toMatch(/open, no gear/);
     }
   });
   test("a speed that nobody measured bears its sign, explained once", () => {

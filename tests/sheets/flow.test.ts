@@ -43,10 +43,40 @@ test("a page says at its head whose rows go on there, over their heading, and a 
   expect(second?.filter(({ name }) => name === "heading").map(({ bottom }) => bottom)).toEqual([11, 11]);
 });
 
-test("of a list no one or two rows are left for another page", () => {
+describe("what comes in parts", () => {
+  const goesOn = run("whose", 6).drawing;
+  const parts = [run("first", 30), run("then", 15, { goesOn }), run("last", 10, { goesOn })];
+  const whole = run("whole", 60, { parts });
+
+  test("stands whole where it has room, or leaves no more than a third of the page before it empty", () => {
+    expect(names([run("a", 40), whole])).toEqual([["a", "whole"]]);
+    expect(names([run("a", 68), whole, run("b", 35)])).toEqual([["a"], ["whole", "b"]]);
+  });
+
+  test("else its first part stands there, what has no room beside it overleaf under its name", () => {
+    expect(names([run("a", 62), whole, run("b", 50)])).toEqual([
+      ["a", "first"],
+      ["whose", "then", "last", "b"],
+    ]);
+    expect(names([run("a", 50), whole, run("b", 50)])).toEqual([
+      ["a", "first", "then"],
+      ["whose", "last", "b"],
+    ]);
+  });
+
+  test("begins a page where not even its first part has room", () =>
+    expect(names([run("a", 60), run("tall", 60, { parts: [run("first", 45), run("then", 10)] })])).toEqual([
+      ["a"],
+      ["tall"],
+    ]));
+});
+
+test("of a list no fewer than three rows in each column are left for another page", () => {
   const list = { columns: 2, step: 50 };
-  const sheet = pages([...rows(21, { list }), run("foot", 40)]);
-  expect(sheet.map((page) => page.length)).toEqual([18, 4]);
+  const lengths = (count: number, foot: number) =>
+    pages([...rows(count, { list }), run("foot", foot)]).map((page) => page.length);
+  for (const count of [21, 24]) expect(lengths(count, 40)).toEqual([count - 6, 7]);
+  expect(lengths(27, 40)).toEqual([20, 8]);
 });
 
 test("words that accompany what stands before them take some of it with them to their page", () => {

@@ -34,6 +34,26 @@ describe("distances", () => {
   const findings = machine([wheel("Slide", `travel: 60, feed: { perTurn: 2, uncertainty: 0.001 }, ${drum}`)]);
   const words = placed(printOf(findings, "turns").pages[0] as Page);
 
+  test("of the file's own stand once, not again in the list below them", () => {
+    const own = machine(
+      [
+        wheel(
+          "Slide",
+          "travel: 3, feed: 0.1, distances: [1/4, 0.125, 3 mm], dial: { shape: drum, diameter: 1.6, width: 0.4 }",
+        ),
+      ],
+      "units: in",
+    );
+    const sizes = placed(printOf(own, "turns").pages[0] as Page).filter(
+      ({ bold, size: em }) => bold && em === size.text,
+    );
+    const count = (text: string) => sizes.filter((one) => one.text === text).length;
+    // Those of the file, and one of them on the column of whole turns.
+    expect(["1/4", "1/8", "3 mm", "3/8", "1/2"].map(count)).toEqual([1, 1, 1, 1, 1]);
+    const millimetres = sizes.filter(({ text }) => text === "3" || text === "4");
+    expect(new Set(millimetres.filter(({ x }) => x > 60 && x < 140).map(({ text }) => text))).toEqual(new Set(["4"]));
+  });
+
   test("less than a division is no distance of the list: it is estimated, not set", () => {
     const coarse = machine([
       wheel(
@@ -213,6 +233,6 @@ describe("what is named", () => {
 
   test("the old dial's table that goes on overleaf says again which it is", () => {
     const [, second] = printOf(demoFindings(), "turns").pages;
-    expect(second && placed(second).map(({ text }) => text)).toContain("The same on the old dial");
+    expect(second && placed(second).map(({ text }) => text)).toContain("The same on the old dial, continued");
   });
 });

@@ -17,6 +17,8 @@ export type Run = {
   readonly startsPage?: "unless it fits" | "always";
   /** Runs with the same list stand in so many columns, `step` from one left edge to the next, mm: down a column, then on to the next. */
   readonly list?: { readonly columns: number; readonly step: number };
+  /** The same in parts, of which the first ones stand on a page that would else stay too empty; the others go on overleaf. */
+  readonly parts?: readonly Run[];
   /** Drawn again above this run when it comes first on a page (the heading of a broken table). */
   readonly heading?: Drawing;
   /** Drawn above that heading, or the run itself, when it comes first on a page: whose table or form goes on here. */

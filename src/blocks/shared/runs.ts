@@ -31,9 +31,9 @@ export const lowered = (runs: readonly Run[], gap: number): Run[] =>
 export const heading = (words: string, width: number, gap: number, em: number = size.card): Run[] =>
   kept(paragraph(words, width, { size: em, weight: "bold", gap }));
 
-/** A table whose name stands over its rows again on each page that they go on to. */
+/** A table whose name stands over its rows on each page that they go on to. */
 export function titledAgain(runs: readonly Run[], name: string, width: number): Run[] {
-  const goesOn = joined(heading(name, width, 0, size.text), width);
+  const goesOn = joined(heading(say("page.goes on", { name }), width, 0, size.text), width);
   return runs.map((run) => (run.heading === undefined ? run : { ...run, goesOn }));
 }
 

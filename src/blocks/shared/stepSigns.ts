@@ -49,6 +49,10 @@ export function withSigns(findings: Findings): Signed | undefined {
   };
 }
 
+/** The longest name of a position in lines and tables of text, mm: longer ones are called as on the belt card, at which they are then
+ *  looked for. */
+export const LONG_POSITION = 32;
+
 /** The machine with signs where a position's name is longer than so much in text, else as it is; and what the signs stand for. */
 export function signedBeyond(findings: Findings, room: number): Signed {
   const long = findings.drive?.speeds.some(({ position }) => textWidth(position.name, size.text, "bold") > room);

@@ -20,6 +20,7 @@ import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
 import { accompanying, heading, heightOf, lowered, together, whole } from "../shared/runs.js";
+import { LONG_POSITION, signedBeyond } from "../shared/stepSigns.js";
 import { leading, size } from "../shared/style.js";
 import { bandNotes, bandText } from "./bandNotes.js";
 import { type Axis, axisDrawing, axisOf, type Sized } from "./barAxis.js";
@@ -31,7 +32,8 @@ import { type Bar, barOf, signOf } from "./barPieces.js";
  *  system of drills; from `least` to `most` mm. A tap's are its threads. What goes by hand alone is said in one line. */
 export const drillBars = block(
   { operations: ["drilling"], sizes: "work", least: 1, most: 13, coolant: false },
-  ({ findings: all, settings, width, height }): Run[] => {
+  ({ findings: plain, settings, width, height }): Run[] => {
+    const { findings: all, key: beltKey } = signedBeyond(plain, LONG_POSITION);
     const { machine, drive } = all;
     if (drive === undefined) return [];
     // Of speeds that are nearly one, two would leave a sliver of a bar.
@@ -60,6 +62,7 @@ export const drillBars = block(
       .join(", ");
     return [
       ...drawn,
+      ...(beltKey === "" || drawn.length === 0 ? [] : accompanying(together(paragraph(beltKey, width, { gap: 1.4 })))),
       ...(alike.length === 0 || drawn.length === 0
         ? []
         : accompanying(together(paragraph(say("belt card.omitted", { positions }), width, { gap: 1.4 })))),

@@ -14,6 +14,7 @@ import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
 import { heightOf, kept } from "../shared/runs.js";
+import { LONG_POSITION, signedBeyond } from "../shared/stepSigns.js";
 import { size } from "../shared/style.js";
 import type { Cell, Column } from "../shared/table.js";
 import { secondsSign, secondsWords } from "./countCell.js";
@@ -29,7 +30,8 @@ const names = () => [say("hand feed.fine"), say("hand feed.medium"), say("hand f
  *  `mm` and `in`: the feeds, by the file's unit; `length`: of the cut. */
 export const handFeedTables = block(
   { mm: [0.05, 0.1, 0.2], in: [0.002, 0.004, 0.008], lengthMm: 50, lengthIn: 2 },
-  ({ handwheels, findings, settings, width, height }): Run[] => {
+  ({ handwheels, findings: plain, settings, width, height }): Run[] => {
+    const { findings, key: beltKey } = signedBeyond(plain, LONG_POSITION);
     const { drive, machine } = findings;
     if (drive === undefined) return [];
     const { units, limits } = machine;
@@ -80,6 +82,7 @@ export const handFeedTables = block(
     const notes = kept([
       ...paragraph([...secondsWords(all), say("hand feed.count aloud")].join(" "), width, { gap: 1.5 }),
       ...paragraph(signWords(known, limits).join(" "), width, { gap: 0.5 }),
+      ...(beltKey === "" ? [] : paragraph(beltKey, width, { gap: 0.5, weight: "bold" })),
     ]);
     const room = { width, height, gap: 2.5, before: heightOf([...above, ...notes]) };
     return [...above, ...notes, ...sideBySide(key, [...groups, minutes], room)];

@@ -61,9 +61,15 @@ export function arranged(
 ): Upper {
   let callouts = aimed(part, numbers, view, end);
   const pointed = new Set(callouts.map(({ feature }) => nameOf(feature)));
-  const list: ListRow[] = numbered(part, numbers)
-    .filter(({ feature }) => !pointed.has(nameOf(feature)) && feature.words !== "")
-    .map(({ feature, number }) => ({ ...(number !== undefined && { number }), words: featureRow(feature) }));
+  const list: ListRow[] = [
+    ...numbered(part, numbers)
+      .filter(({ feature }) => !pointed.has(nameOf(feature)) && feature.words !== "")
+      .map(({ feature, number }) => ({ ...(number !== undefined && { number }), words: featureRow(feature) })),
+    ...part.gone.flatMap(({ stage, words }) => {
+      const number = numbers[stage];
+      return number === undefined ? [] : [{ number, words }];
+    }),
+  ];
   for (;;) {
     const places = placeLabels(callouts.map(labelOf), width, limit);
     if (places !== undefined) return { callouts: straightened(callouts, places), places, list };

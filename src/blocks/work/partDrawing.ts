@@ -63,6 +63,9 @@ const SCALE_COST = 3;
 /** What a length costs that stands in the list and not at its place, where it is looked for: more than the next smaller scale. */
 const LENGTH_COST = 4;
 
+/** What the whole length costs there: it is the part's first size. */
+const WHOLE_COST = 12;
+
 /** A turned part as its drawing: to scale, its free end on the right, the stock around it, every size once, and the number of the step
  *  that makes each surface. What finds no room in it stands in a list below. */
 export function partDrawing({ stages, numbers, show, unit, width, height }: PartDrawing): Drawing {
@@ -104,8 +107,7 @@ function largest(
       for (const levels of levelsToTry(part.lengths.length)) {
         const sheet = sheetOf(part, laid, upper, levels, width, longest);
         if (lowest === undefined || sheet.height < lowest.height - 1e-9) lowest = sheet;
-        const unlaid = part.lengths.length - sheet.lines.filter((laid) => laid !== undefined).length;
-        const cost = sheet.rows.length + (LENGTH_COST - 1) * unlaid + SCALE_COST * smaller;
+        const cost = sheet.rows.length + costOfListed(part, sheet.lines) + SCALE_COST * smaller;
         if (sheet.height <= height + 1e-9 && (best === undefined || cost < best.cost))
           best = { sheet, cost, smaller: smaller - widest };
         if (sheet.height <= height + 1e-9) break;
@@ -114,6 +116,13 @@ function largest(
   }
   return best ?? (lowest === undefined ? {} : { sheet: lowest });
 }
+
+const unlaid = ({ lengths }: Part, lines: Sheet["lines"]): Length[] =>
+  lengths.filter((_, index) => lines[index] === undefined);
+
+/** Of lengths, beyond their rows in the list. */
+const costOfListed = (part: Part, lines: Sheet["lines"]): number =>
+  unlaid(part, lines).reduce((sum, { from }) => sum + (from === "end to end" ? WHOLE_COST : LENGTH_COST) - 1, 0);
 
 /** All numbers of levels, the most first; where there are many lengths only some of them. */
 function levelsToTry(lengths: number): readonly number[] {
@@ -153,11 +162,17 @@ function sheetOf(part: Part, laid: Layout, upper: Upper, levels: number, width: 
   const lines = layLengths(spans.slice(0, 2 * MOST_LEVELS), width, levels);
   const used = Math.max(-1, largestOf(lines.map((found) => found?.level ?? -1)));
   const bottom = axis + radius + (used < 0 ? JAW.height + 1 : FIRST_LEVEL + used * LEVEL + 1.5);
-  const without = part.lengths.filter((_, index) => lines[index] === undefined);
-  const rows = shortened([...list, ...without.map((length): ListRow => ({ words: lengthRow(length) }))], longest);
+  const steps = [...list].sort((a, b) => (a.number ?? NO_STEP) - (b.number ?? NO_STEP));
+  const rows = shortened(
+    [...steps, ...unlaid(part, lines).map((length): ListRow => ({ words: lengthRow(length) }))],
+    longest,
+  );
   const height = bottom + FOOT + (rows.length === 0 ? 0 : listMarks(rows, 0, width).height + 1);
   return { laid, upper, lines, rows, fan: { from, to }, axis, bottom, height };
 }
+
+/** Behind all steps. */
+const NO_STEP = Number.MAX_SAFE_INTEGER;
 
 /** A list so long that it would push the drawing off its page says how much it leaves out: every size stands at its step. */
 const shortened = (rows: readonly ListRow[], longest: number): readonly ListRow[] =>
@@ -230,14 +245,15 @@ function footNote(scale: number, unit: LengthUnit | undefined): string {
 /** Between two sizes of a list that stand in one line. */
 const BETWEEN = 5;
 
-/** As many in a line as it holds. */
+/** As many in a line as it holds; what has no step of its own begins another, or it would read as words of the step before it. */
 function listMarks(rows: readonly ListRow[], top: number, width: number): { height: number; marks: Mark[] } {
   const marks: Mark[] = [];
   let [x, y] = [0, top];
-  for (const { number, words } of rows) {
+  for (const [index, { number, words }] of rows.entries()) {
     const indent = number === undefined ? 0 : 2 * ringOf(number) + 1;
     const room = indent + textWidth(words, FIGURE, "regular");
-    if (x > 0 && x + room > width) [x, y] = [0, y + ROW];
+    const another = number === undefined && rows[index - 1]?.number !== undefined;
+    if (x > 0 && (another || x + room > width)) [x, y] = [0, y + ROW];
     if (number !== undefined) marks.push(...numberMarks(number, { x: x + ringOf(number) + 0.1, y: y + ROW / 2 }));
     for (const [index, row] of wrapText(words, width - indent, FIGURE, "regular").entries()) {
       if (index > 0) y += ROW;

@@ -22,7 +22,7 @@ export type Feature = {
   /** Where it can be pointed at; a face has both alike. */
   readonly from: number;
   readonly to: number;
-  /** Its size; empty for a face. */
+  /** Its size, or what is done to a face. */
   readonly words: string;
   /** Where it lies, for a list where nothing points at it. */
   readonly where: string;
@@ -33,8 +33,11 @@ export type Length = {
   readonly origin: number;
   readonly place: number;
   readonly words: string;
-  readonly from: "first" | "other";
+  readonly from: "first" | "other" | "end to end";
 };
+
+/** What a step makes that the finished part no longer shows. */
+export type Gone = { readonly stage: number; readonly words: string };
 
 /** A part with all that its drawing says. */
 export type Part = {
@@ -45,6 +48,7 @@ export type Part = {
   /** Nothing is known of the outside: a job of holes. */
   readonly block: boolean;
   readonly features: readonly Feature[];
+  readonly gone: readonly Gone[];
   readonly lengths: readonly Length[];
 };
 
@@ -58,7 +62,7 @@ export function partOf(stages: readonly Stage[], words: Words): Part {
   const [first, last] = [stages[0], stages.at(-1)];
   const nothing: Workpiece = { outside: [], bore: [], surfaces: [] };
   if (first === undefined || last === undefined)
-    return { finished: nothing, stock: nothing, bounded: true, block: false, features: [], lengths: [] };
+    return { finished: nothing, stock: nothing, bounded: true, block: false, features: [], gone: [], lengths: [] };
   const frameOf = (index: number): Frame => frames[index] ?? { sign: 1, offset: 0 };
   const stock = workIn(frameOf(0), first.before);
   const block = isBlock(stock);
@@ -72,6 +76,11 @@ export function partOf(stages: readonly Stage[], words: Words): Part {
     bounded,
     block,
     features: [...made, ...(block ? [] : untouched(stock, finished, bounded, words))],
+    gone: stages.flatMap(({ step }, index) =>
+      step.do === "part" && made.every(({ stage }) => stage !== index)
+        ? [{ stage: index, words: say("plan.drawing parted", { length: words(step.length) }) }]
+        : [],
+    ),
     lengths: block ? [] : lengthsOf(stages, frames, finished, bounded, words),
   };
 }
@@ -161,13 +170,19 @@ function featureOf(
 ): Feature[] {
   const { step } = stage;
   const ends = endsOf(finished);
-  const face = (z: number): Feature[] => {
+  const face = (z: number, named: string): Feature[] => {
     const at = placeIn(frame, z);
     const there = Math.abs(at - ends.from) < NEAR || (bounded && Math.abs(at - ends.to) < NEAR);
-    return there ? [{ stage: index, kind: "face", from: at, to: at, words: "", where: "" }] : [];
+    return there ? [{ stage: index, kind: "face", from: at, to: at, words: named, where: "" }] : [];
   };
-  if (step.do === "face") return stage.shaping.removed > 0 ? face(stage.shaping.to) : [];
-  if (step.do === "part") return face(step.length);
+  if (step.do === "face") {
+    const named =
+      step.length === undefined
+        ? say("plan.drawing face")
+        : say("plan.drawing face to", { length: words(step.length) });
+    return stage.shaping.removed > 0 ? face(stage.shaping.to, named) : [];
+  }
+  if (step.do === "part") return face(step.length, say("plan.drawing parted", { length: words(step.length) }));
   const side =
     step.do === "tap" || (stage.shaping.inside.length > 0 && stage.shaping.outside.length === 0) ? "inside" : "outside";
   const marks = step.do === "tap" || step.do === "die" || step.do === "knurl";
@@ -177,7 +192,7 @@ function featureOf(
   const target = longest(plain) ?? longest(all);
   if (target === undefined) return [];
   const threaded = !marks && plain.length === 0;
-  return [{ stage: index, kind: side, ...target, ...said(step, stage, finished, bounded, threaded, words) }];
+  return [{ stage: index, kind: side, ...target, ...said(step, stage, frame, finished, bounded, threaded, words) }];
 }
 
 function markedOver({ step }: Stage, frame: Frame, finished: Workpiece): Piece[] {
@@ -212,6 +227,7 @@ function withoutThreads(piece: Piece, { surfaces }: Workpiece, side: "outside" |
 function said(
   step: JobStep,
   stage: Stage,
+  frame: Frame,
   finished: Workpiece,
   bounded: boolean,
   threaded: boolean,
@@ -224,6 +240,8 @@ function said(
     bounded && depth >= to - from - NEAR
       ? say("plan.drawing through")
       : say("plan.drawing deep", { depth: words(depth) });
+  // A hole's depth counts from its mouth, which may be at the other end.
+  const mouth = frame.sign === 1 ? "" : say("plan.drawing at the other end");
   switch (step.do) {
     case "turn":
     case "shoulder":
@@ -236,7 +254,7 @@ function said(
         step.at > 0
           ? say("plan.drawing from to", { from: words(step.at), to: words(ending(step.at, step.length)) })
           : deep(step.length);
-      return { words: `${wordsOfSize(step.to.aim, step.to, words)}, ${depth}`, where: "" };
+      return { words: `${wordsOfSize(step.to.aim, step.to, words)}, ${depth}`, where: mouth };
     }
     case "groove":
       return {
@@ -255,16 +273,16 @@ function said(
     case "die":
       return { words: threadWords(step.thread), where: over(0, step.depth) };
     case "tap":
-      return { words: `${threadWords(step.thread)}, ${deep(step.depth)}`, where: "" };
+      return { words: `${threadWords(step.thread)}, ${deep(step.depth)}`, where: mouth };
     case "drill":
     case "ream":
       return {
         words: `${wordsOfSize(step.diameter, step.wanted?.words ? step.wanted : undefined, words)}, ${deep(step.depth)}`,
-        where: "",
+        where: mouth,
       };
     case "centre drill": {
       const pilot = step.pilot ?? stage.shaping.inside.at(-1)?.start ?? 0;
-      return { words: say("plan.drawing centre", { pilot: words(pilot, TOOL_PLACES) }), where: "" };
+      return { words: say("plan.drawing centre", { pilot: words(pilot, TOOL_PLACES) }), where: mouth };
     }
     default:
       return { words: "", where: "" };
@@ -338,5 +356,5 @@ function lengthsOf(
       (step.do === "part" || step.do === "face") && step.length !== undefined ? [step.length] : [],
     )
     .find((length) => Math.abs(length - whole) < NEAR);
-  return [...found, { origin: ends.from, place: ends.to, words: words(given ?? whole), from: "first" }];
+  return [...found, { origin: ends.from, place: ends.to, words: words(given ?? whole), from: "end to end" }];
 }

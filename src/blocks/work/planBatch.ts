@@ -1,5 +1,6 @@
 import type { Units } from "../../machine/machine.js";
 import type { Compromise } from "../../plan/belts.js";
+import { isDrawnOut } from "../../plan/drawnOut.js";
 import { HANDLING, type Minutes } from "../../plan/minutes.js";
 import type { Plan } from "../../plan/plan.js";
 import { setsThePost } from "../../plan/toolPost.js";
@@ -31,7 +32,6 @@ const small = { size: size.text, gap: 0.6 };
 function nextPart({ job, steps }: Plan, width: number): Run[] {
   const posted = steps.filter(setsThePost);
   const tools = [...new Set(posted.map(({ tool }) => tool))];
-  const swung = steps.filter(({ first }) => first.length > 0).map(({ number }) => number);
   const lines = [
     ...lengthLines(job, steps),
     ...(tools.length > 1
@@ -39,7 +39,7 @@ function nextPart({ job, steps }: Plan, width: number): Run[] {
       : tools.length === 1
         ? [say("plan.one tool")]
         : []),
-    ...(swung.length > 0 ? [say("plan.swung", { steps: stepsWords(swung) })] : []),
+    ...swungLines(job, steps),
     steps.some(({ anew }) => anew.across) ? say("plan.others touched anew") : say("plan.others straight"),
     ...(job.batch === "operation"
       ? [say("plan.batch by operation")]
@@ -53,15 +53,27 @@ function nextPart({ job, steps }: Plan, width: number): Run[] {
   ];
 }
 
+/** What a slide that was swung does to the other parts' zeros. Of a bar the next part is not there before the last is parted off. */
+function swungLines(job: Plan["job"], steps: Plan["steps"]): string[] {
+  const swung = steps.filter(({ first }) => first.length > 0);
+  const ofBar = swung.filter(({ stage }) => isDrawnOut(job) && stage.holding.end === "first");
+  const ofBlanks = swung.filter((step) => !ofBar.includes(step));
+  const told = (these: Plan["steps"]) => stepsWords(these.map(({ number }) => number));
+  return [
+    ...(ofBar.length > 0 ? [say("plan.swung on a bar", { steps: told(ofBar) })] : []),
+    ...(ofBlanks.length > 0 ? [say("plan.swung", { steps: told(ofBlanks) })] : []),
+  ];
+}
+
 /** What becomes of the length zeros from part to part, in each holding. */
-function lengthLines({ bar, spindleStop }: Plan["job"], steps: Plan["steps"]): string[] {
+function lengthLines(job: Plan["job"], steps: Plan["steps"]): string[] {
+  const { bar, spindleStop } = job;
   if (bar === undefined) return [say("plan.clamp against stops")];
   const centred = steps.some(({ stage }) => stage.holding.held === "between centres");
   const fresh = say("plan.length zeros fresh");
-  const lines =
-    bar.length === undefined
-      ? [say("plan.bar drawn out", { fresh })]
-      : [spindleStop ? say("plan.blanks against stop") : say("plan.blanks without stop", { fresh })];
+  const lines = isDrawnOut(job)
+    ? [say("plan.bar drawn out", { fresh })]
+    : [spindleStop ? say("plan.blanks against stop") : say("plan.blanks without stop", { fresh })];
   if (steps.some(({ stage }) => stage.step.do === "turn round"))
     lines.push(spindleStop ? say("plan.turned round, stop") : say("plan.turned round, same"));
   if (centred) lines.push(say("plan.between centres lengths"));
@@ -142,12 +154,15 @@ const mostRows = 40;
 
 /** A row for each part: what was measured, and a box when it is done. */
 function partRows({ job, steps }: Plan, units: Units, width: number, height: number): Run[] {
-  const sizes = steps
-    .flatMap(({ number, sizes, stage }) =>
-      sizes
-        .filter(({ what }) => what === "diameter" || ["face", "part"].includes(stage.step.do))
-        .map((one) => ({ ...one, number })),
-    )
+  const all = steps.flatMap(({ number, sizes, stage }) =>
+    sizes
+      .filter(({ what }) => what === "diameter" || ["face", "part"].includes(stage.step.do))
+      .map((one) => ({ ...one, number })),
+  );
+  // What is parted off and then faced to length is measured once, when it is as long as it stays.
+  const length = all.findLast(({ what }) => what === "length");
+  const sizes = all
+    .filter((one) => one.what !== "length" || one === length)
     // Those with limits first, in the order of work.
     .sort((a, b) => Number(a.least === undefined) - Number(b.least === undefined) || a.number - b.number)
     .slice(0, mostColumns)

@@ -7,6 +7,7 @@ import { travelWords } from "../../findings/travelWords.js";
 import type { Job } from "../../job/job.js";
 import type { Units } from "../../machine/machine.js";
 import { MEASURED, TOUCHED } from "../../plan/doubt.js";
+import { isDrawnOut } from "../../plan/drawnOut.js";
 import type { Finding } from "../../plan/finding.js";
 import { ENTERED } from "../../plan/holes.js";
 import { isRefused, type Plan } from "../../plan/plan.js";
@@ -21,7 +22,7 @@ import { leading, objectLine, size } from "../shared/style.js";
 import { partDrawing } from "./partDrawing.js";
 import { sumRules } from "./planWords.js";
 import { sharedNotes } from "./sharedNotes.js";
-import { thePlan } from "./thePlan.js";
+import { beltKeyOf, thePlan } from "./thePlan.js";
 
 /** What is made of what, what stands against it, the part drawn to scale, and what is seen to before the first chip. */
 export const planHead = warning(
@@ -51,7 +52,7 @@ export const planHead = warning(
             gap: 1,
           })
         : []),
-      ...paragraph(howToRead(plan), width, { gap: 1 }),
+      ...paragraph(howToRead(plan, beltKeyOf(findings)), width, { gap: 1 }),
       ...worstWords(plan, machine.units).flatMap((words) => paragraph(words, width, { gap: 1 })),
       ...sumRules([...wheels]).flatMap((words) => paragraph(words, width, { gap: 1, weight: "bold" })),
       ...against(plan, width),
@@ -92,14 +93,15 @@ function drawn({ job, steps }: Plan, show: Show, width: number, height: number):
         show: (mm, places) => show(mm, places).replace(/ \(.*\)$/, ""),
         unit: job.units,
         width,
-        height: height * 0.46,
+        height: height * 0.52,
       }),
       gap: 3,
     },
   ];
 }
 
-function jobWords({ bar, parts, material, tool, spindleStop }: Job, show: Show): string {
+function jobWords(job: Job, show: Show): string {
+  const { bar, parts, material, tool } = job;
   const held = bar && [
     bar.bore === undefined
       ? say("plan.bar", { diameter: show(bar.diameter) })
@@ -107,9 +109,16 @@ function jobWords({ bar, parts, material, tool, spindleStop }: Job, show: Show):
     ...(bar.length === undefined ? [] : [say("plan.bar long", { length: show(bar.length) })]),
     say("plan.bar out", { out: show(bar.out) }),
     ...(bar.held === "chuck" ? [] : [say(`plan.bar held ${bar.held}`)]),
-    ...(spindleStop ? [say("plan.bar against a stop")] : []),
+    ...stopWords(job),
   ];
   return `${[say("plan.parts", { n: parts }), materialName(material), ...(held ?? [])].join(", ")}; ${toolName(tool)}.`;
+}
+
+/** What rests against the stop in the spindle: the work from the beginning, or what was parted off a bar. */
+function stopWords(job: Job): string[] {
+  if (!job.spindleStop) return [];
+  if (!isDrawnOut(job)) return [say("plan.bar against a stop")];
+  return job.steps.some(({ do: verb }) => verb === "turn round") ? [say("plan.bar turned against a stop")] : [];
 }
 
 /** "step 3", "steps 3, 4 and 7". */
@@ -154,8 +163,12 @@ function against(plan: Plan, width: number): Run[] {
 }
 
 /** The signs of a step, once for all of them. */
-const howToRead = ({ beltChanges }: Plan): string =>
-  [say("plan.readings are"), ...(beltChanges > 0 ? [say("plan.belt moved sign")] : [])].join(" ");
+const howToRead = ({ beltChanges }: Plan, beltKey: string): string =>
+  [
+    say("plan.readings are"),
+    ...(beltChanges > 0 ? [say("plan.belt moved sign")] : []),
+    ...(beltKey === "" ? [] : [say("plan.belts called", { key: beltKey })]),
+  ].join(" ");
 
 /** What every “comes out” and “alike” of the steps adds up, and what of it was measured by nobody; empty where no step promises. */
 function worstWords({ steps }: Plan, units: Units): string[] {

@@ -124,8 +124,8 @@ function rowsOf(planned: PlannedStep, units: Units, show: Show): Row[] {
       })),
     );
   // A groove wider than its blade is fed in to the same depth at every place.
-  const around = plunges > 1 ? first.flatMap((one) => [place(one), ...last.map(place)]) : [...first.map(place)];
-  return [...around, ...passRows(planned, units), ...(plunges > 1 ? [] : last.map(place))];
+  const depth = (one: Place): Row => (plunges > 1 ? { ...place(one), what: say("plan.each time in to") } : place(one));
+  return [...first.map(place), ...passRows(planned, units), ...last.map(depth)];
 }
 
 /** Whether a reading has a corrected one below the table, which is to be dialled instead. */

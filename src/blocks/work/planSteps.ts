@@ -7,8 +7,11 @@ import type { PlannedStep } from "../../plan/plannedStep.js";
 import { showIn } from "../../plan/words.js";
 import type { Zero } from "../../plan/zero.js";
 import { largestOf } from "../../quantity/extremes.js";
+import { capital } from "../../quantity/format.js";
+import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
-import { heightOf, joined, kept, lowered } from "../shared/runs.js";
+import { paragraph } from "../shared/paragraph.js";
+import { goingOn, heightOf, joined, kept, lowered } from "../shared/runs.js";
 import { type Readings, readings, readingsTable, readingsWidth } from "./planReadings.js";
 import { isFixed, type ZeroInForce } from "./planWords.js";
 import { type SharedNote, sharedNotes } from "./sharedNotes.js";
@@ -116,18 +119,40 @@ function stepRuns(step: PlannedStep, table: Readings | undefined, sheet: Sheet):
   const { machine, moved, width, height, column } = sheet;
   const title = stepTitle(step, machine.limits, moved, width);
   const fits = table === undefined || readingsWidth(table) <= column + 1e-6;
-  const whole = fits && column > 0 ? beside(step, table, sheet, title) : undefined;
+  const whole = fits && column > 0 ? beside(step, table, sheet, title, "whole") : undefined;
   return whole !== undefined && whole.height <= WHOLE * height
-    ? [{ drawing: whole, gap }]
+    ? [{ drawing: whole, gap, parts: inParts(step, table, sheet, title) }]
     : below(step, table, sheet, title);
+}
+
+/** What is done and read; then, on a page on which it goes on, what is summed up, and what comes out. */
+function inParts(step: PlannedStep, table: Readings | undefined, sheet: Sheet, title: StepTitle): Run[] {
+  const { plan, machine, labels, width } = sheet;
+  const inner = width - gutter;
+  const after = [
+    stepSums(step, plan, labels.zerosAfter, machine.units, inner),
+    stepOutcome(step, machine.units, inner),
+    batchBoxes(plan, inner),
+  ]
+    .filter((runs) => runs.length > 0)
+    .map((runs): Run => ({ drawing: joined(runs, inner), gap: 1.5 }));
+  if (after.length === 0) return [];
+  const first: Run = { drawing: beside(step, table, sheet, title, "first part"), gap };
+  return goingOn([first, ...inset(after, width)], capital(say("plan.steps", { n: 1, steps: step.number })), width);
 }
 
 /** Columns of a step beside each other, and what stands under both. */
 type Body = { readonly left: Drawing; readonly right: Drawing; readonly under: Drawing };
 
 /** What comes first at the left, readings at the right; what is minded, the sums, the outcome and the picture where they make the
- *  step lowest. */
-function beside(step: PlannedStep, table: Readings | undefined, sheet: Sheet, title: StepTitle): Drawing {
+ *  step lowest. Its first part is without sums and outcome. */
+function beside(
+  step: PlannedStep,
+  table: Readings | undefined,
+  sheet: Sheet,
+  title: StepTitle,
+  extent: "whole" | "first part",
+): Drawing {
   const { plan, machine, shared, labels, width, column } = sheet;
   const { units } = machine;
   const inner = width - gutter;
@@ -136,13 +161,16 @@ function beside(step: PlannedStep, table: Readings | undefined, sheet: Sheet, ti
   const seen: Run = { drawing: stepPicture(step.stage, look), gap: 1.5 };
   const told = (own: number) => ({
     words: stepWords(step, labels.zeros, shared, units, own),
-    outcome: lowered(stepOutcome(step, units, own), 1.2),
-    sums: stepSums(step, plan, labels.zerosAfter, units, own),
+    outcome: extent === "whole" ? lowered(stepOutcome(step, units, own), 1.2) : [],
+    sums: extent === "whole" ? stepSums(step, plan, labels.zerosAfter, units, own) : [],
   });
   const [left, right, whole] = [told(wide), told(column), told(inner)];
   const rows = table ? readingsTable(table, column) : [];
   const seenBeside = table && besideReadings(step, rows, readingsWidth(table), column);
-  const boxes = batchBoxes(plan, inner);
+  const boxes =
+    extent === "whole"
+      ? batchBoxes(plan, inner)
+      : paragraph(say("plan.step goes on"), inner, { weight: "bold", gap: 1 });
   const bottom = (body: Body) => Math.max(title.left + body.left.height, title.height + body.right.height) + 1;
   const heightOfAll = (body: Body) => bottom(body) + body.under.height;
   let best: Body | undefined;

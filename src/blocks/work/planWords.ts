@@ -184,10 +184,16 @@ function sizeWords(size: PlannedSize, show: Show, units: Units): string {
   ].join(", ");
 }
 
-export const feedWords = ({ feed, feedWheel, byHand }: PlannedStep): string | undefined =>
-  feed === undefined || feedWheel === undefined || byHand
-    ? undefined
-    : say("plan.feed by", { wheel: feedWheel, count: feed.count });
+/** Of several drills each with its own, where they differ. */
+export function feedWords({ feed, feedWheel, byHand, drills }: PlannedStep): string | undefined {
+  if (feed === undefined || feedWheel === undefined || byHand) return undefined;
+  const counts = drills.map(({ name, feed: own = feed }) => ({ name, count: own.count }));
+  const count = new Set(counts.map((one) => one.count)).size > 1 ? undefined : (counts[0]?.count ?? feed.count);
+  return say("plan.feed by", {
+    wheel: feedWheel,
+    count: count ?? counts.map((one) => say("plan.feed of a drill", { drill: one.name, count: one.count })).join("; "),
+  });
+}
 
 /** Minutes as one speaks of them. */
 export const minutesWords = (minutes: number): string =>

@@ -101,7 +101,8 @@ function sideLines(step: PlannedStep, limits: Limits, widest: number): SideLine[
   return [...named, ...below.map((part): SideLine => ({ pieces: [{ words: part, em, weight }] }))];
 }
 
-function verdict({ speed }: PlannedStep): string {
+function verdict({ speed, beltOf }: PlannedStep): string {
+  if (beltOf !== undefined) return say("plan.belt kept", { step: beltOf });
   if (speed?.heldBy === "hand") return say("plan.as fast as a hand");
   if (speed?.verdict === "slower than the band") return say("plan.slower than it bears");
   return speed?.verdict === "held by a limit" ? say("plan.held by a limit") : "";

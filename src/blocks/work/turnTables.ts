@@ -94,9 +94,12 @@ function wheelRuns(finding: HandwheelFinding, machine: Machine, settings: Settin
   const other: Units = units === "mm" ? "in" : "mm";
   const shows = (one: (typeof tables)[number]) => settings.tables.includes(one);
   const own = shows("distances") ? (handwheel.distances ?? []) : [];
-  const round = shows("distances") ? within(units) : [];
-  const foreign = shows("distances") && settings.both ? within(other) : [];
-  const all = [...new Set([...own, ...round])].sort((a, b) => a - b);
+  const inFile = shows("distances") ? within(units) : [];
+  const all = [...new Set([...own, ...inFile])].sort((a, b) => a - b);
+  // What stands among the file's own distances is not told again right below them.
+  const isNew = (mm: number) => own.every((one) => Math.abs(one - mm) > 1e-6);
+  const round = inFile.filter(isNew);
+  const foreign = shows("distances") && settings.both ? within(other).filter(isNew) : [];
   const part = (words: string, runs: readonly Run[]): Run[] =>
     runs.length === 0 ? [] : [...heading(words, width, 4, size.text), ...titledAgain(runs, words, width)];
   const rounds = [
