@@ -1,7 +1,6 @@
 import { FARTHEST_TOLD } from "../dial/penalty.js";
 import { oldDialSetting, readsPerTurn, type Setting, settingFor } from "../dial/setting.js";
 import { doubtOver } from "../feed/doubtOver.js";
-import { correctedTurns } from "../feed/uneven.js";
 import type { Units } from "../machine/machine.js";
 import { inMm } from "../quantity/length.js";
 import type { HandwheelFinding } from "./findings.js";
@@ -73,12 +72,16 @@ export function doubtToRead(wheel: HandwheelFinding, distance: number): number |
   return doubt === undefined ? undefined : doubt * reading.factor;
 }
 
-/** How to turn a wheel whose travel was found uneven until its slide has gone `distance`, mm of what its dial reads, begun at turn
- *  `from` of its readings; backwards where that is less than 0, as a bore is enlarged. Undefined where it ends beyond what was
- *  measured, or the travel is even. */
-export function correctedSetting(wheel: HandwheelFinding, distance: number, from: number): Setting | undefined {
-  const { feed, reading } = wheel;
-  if (feed?.measured?.uneven === undefined || reading === undefined) return undefined;
-  const turns = correctedTurns(distance / reading.factor, from, feed.perTurn, feed.measured);
-  return turns === undefined ? undefined : settingToRead(wheel, Math.abs(turns) * reading.perTurn);
+/** By how much a movement of so much travel, mm, may be off that was set by its place on a worn slide, half-width, mm of the slide:
+ *  as `doubtToRead`, without the wear. */
+export function doubtCorrected(wheel: HandwheelFinding, travel: number): number | undefined {
+  const { feed } = wheel;
+  const { measured } = feed ?? {};
+  if (feed === undefined || measured === undefined) return undefined;
+  const { sway = 0 } = measured.uneven ?? {};
+  return doubtOver(
+    travel / feed.perTurn,
+    { ...feed, measured: { ...measured, uneven: { sway } } },
+    tenthOfDivision(wheel),
+  );
 }
