@@ -18,16 +18,15 @@ const leastToRead: Readonly<Record<Units, number>> = { mm: 0.001, in: inMm(0.000
 
 /** The same distance on the dial that the handwheel had; undefined where the file does not say what that reads. `distance` is
  *  what the new dial reads; what is told is what the old one reads, which may be the slide's travel where the other shows the
- *  diameter. */
+ *  diameter. `outBy`: what the old one then shows too much, mm of what the new one reads. */
 export function oldSettingToRead({ handwheel: { oldDial }, feed, reading }: HandwheelFinding, distance: number) {
   if (oldDial === undefined || feed === undefined || reading === undefined) return undefined;
   const factor = oldDial.reads === "diameter" ? 2 : 1;
-  return oldDialSetting(
-    (distance / reading.factor) * factor,
-    feed.perTurn * factor,
-    oldDial.perTurn,
-    leastToRead[oldDial.unit],
-  );
+  const perTurn = feed.perTurn * factor;
+  return {
+    ...oldDialSetting((distance / reading.factor) * factor, perTurn, oldDial.perTurn, leastToRead[oldDial.unit]),
+    outBy: distance * (oldDial.perTurn / perTurn - 1),
+  };
 }
 
 /** What an eye can split of a division, as travel of the slide; 0 without a dial. */

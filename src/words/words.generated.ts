@@ -531,6 +531,8 @@ export type Gaps = {
   "turns.zero is": never;
   "turns.add": never;
   "turns.maker out": never;
+  "turns.out by travel": never;
+  "turns.out by diameter": never;
   "turns.on diameter": never;
   "turns.corrected": never;
   "turns.counted": "unit";
@@ -1273,6 +1275,7 @@ export type Gaps = {
   "student.dial shows travel across": never;
   "student.rows": "rows";
   "student.loses": "wheel" | "much";
+  "student.loses, lines": "n" | "wheel" | "much";
   "student.slowest": "position";
   "student.ask": never;
   "student.material": never;
@@ -2280,6 +2283,8 @@ const en: Readonly<Record<Key, Text>> = {
   "turns.zero is": "dial 0 is",
   "turns.add": "The dial starts again at zero each turn: count whole turns, and add the figure under “dial 0 is” to what the dial shows.",
   "turns.maker out": "maker's out by",
+  "turns.out by travel": "Out by: what that dial shows more (−: less) than the slide truly goes.",
+  "turns.out by diameter": "Out by: what that dial shows more (−: less) than truly comes off, on diameter.",
   "turns.on diameter": "± on diameter",
   "turns.corrected": "Corrected over the stretch that was measured",
   "turns.counted": "Dial these, not the figures above, where a rule tells how far the slide stands from turn 0 as the movement begins: a figure is right in all of its column, to the ± of its row, and nothing is reckoned between two. Turns + what the dial then reads, {unit}. Beyond what was measured nothing here holds (–). What is not here: as above.",
@@ -3022,6 +3027,7 @@ const en: Readonly<Record<Key, Text>> = {
   "student.dial shows travel across": "The dial shows how far the slide moves. A round part gets thinner by twice that.",
   "student.rows": "It has {rows} rows. Use the next row after each turn.",
   "student.loses": "Here the {wheel} loses about {much}.",
+  "student.loses, lines": {"one":"Here the {wheel} loses about {much} on the dial: {n} line.","other":"Here the {wheel} loses about {much} on the dial: {n} lines."},
   "student.slowest": "slowest: {position}",
   "student.ask": "ask",
   "student.material": "material",
@@ -4038,6 +4044,8 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Skala 0 ist",
   "Die Skala beginnt jede Umdrehung wieder bei null: ganze Umdrehungen zählen und den Wert unter „Skala 0 ist“ zum Skalenwert addieren.",
   "Nennwert falsch um",
+  "Falsch um: was diese Skala mehr (−: weniger) zeigt, als der Schlitten wirklich zurücklegt.",
+  "Falsch um: was diese Skala im Durchmesser mehr (−: weniger) zeigt, als wirklich abgenommen wird.",
   "± im Ø",
   "Berichtigt über die gemessene Strecke",
   "Diese einstellen statt der Werte oben, wenn ein Maßstab zeigt, wie weit der Schlitten am Anfang der Bewegung von Umdrehung 0 steht: ein Wert stimmt in seiner ganzen Spalte auf das ± seiner Zeile, zwischen zwei wird nichts gerechnet. Umdrehungen + was die Skala dann zeigt, {unit}. Jenseits des Gemessenen gilt hier nichts (–). Was hier fehlt: wie oben.",
@@ -4780,6 +4788,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Die Skala zeigt, wie weit der Schlitten fährt. Ein rundes Teil wird um das Doppelte dünner.",
   "Sie hat {rows} Reihen. Nimm nach jeder Umdrehung die nächste Reihe.",
   "Hier verliert das Handrad „{wheel}“ etwa {much}.",
+  {"one":"Hier verliert das Handrad „{wheel}“ etwa {much} an der Skala: {n} Strich.","other":"Hier verliert das Handrad „{wheel}“ etwa {much} an der Skala: {n} Striche."},
   "langsamste: {position}",
   "fragen",
   "Werkstoff",
