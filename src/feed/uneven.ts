@@ -32,7 +32,7 @@ export function correctedTurns(travel: number, from: number, perTurn: number, me
   if (from < measured.from || from > measured.to || gone(measured.to) < travel || gone(measured.from) > travel)
     return undefined;
   let [low, high] = travel < 0 ? [measured.from, from] : [from, measured.to];
-  for (let halving = 0; halving < 60; halving++) {
+  for (let halving = 0; halving < 45; halving++) {
     const middle = (low + high) / 2;
     if (gone(middle) < travel) low = middle;
     else high = middle;
@@ -44,6 +44,7 @@ function aheadAt(turn: number, { from, to, uneven }: Measured): number {
   const { ahead = [] } = uneven ?? {};
   const at = Math.max(0, ((turn - from) / (to - from)) * (ahead.length - 1));
   const before = Math.min(Math.floor(at), ahead.length - 1);
-  const [low = 0, high = low] = ahead.slice(Math.max(0, before), before + 2);
+  const low = ahead[Math.max(0, before)] ?? 0;
+  const high = ahead[before + 1] ?? low;
   return low + (high - low) * Math.min(1, at - before);
 }

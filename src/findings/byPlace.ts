@@ -49,10 +49,13 @@ export function settingsByPlace(
     const doubt = doubtCorrected(wheel, travel);
     const even = settingToMove(wheel, Math.abs(travel))?.turns;
     if (doubt === undefined || even === undefined) return [];
-    const at = marks.map((mark) => READ.flatMap((off) => Math.abs(turnsFrom(travel, mark + off) ?? Number.NaN) || []));
-    const way: Way = { travel, doubt, at };
+    const way: Way = {
+      travel,
+      doubt,
+      at: marks.map((mark) => rangeAt(READ.map((off) => turnsFrom(travel, mark + off)))),
+    };
     const worn = endsOfStretches([way], FINEST / perTurn).some(([first, last]) => {
-      const { least, most } = spreadOf(at.slice(first, last + 1)) ?? { least: even, most: even };
+      const { least, most } = rangeOver(way, first, last) ?? { least: even, most: even };
       return Math.abs((least + most) / 2 - even) * perTurn > FINEST * doubt;
     });
     return worn ? [way] : [];
@@ -63,46 +66,65 @@ export function settingsByPlace(
     const ends = endsOfStretches(ways, share / perTurn);
     if (ends.length > most) continue;
     const stretches = ends.map(([first, last]) => ({ from: marks[first] ?? 0, to: marks[last] ?? 0 }));
-    const placed = ways.map(({ travel, doubt, at }): Placed => {
-      const spreads = ends.map(([first, last]) => spreadOf(at.slice(first, last + 1)));
-      const widest = largestOf(spreads.map((spread) => (spread ? spread.most - spread.least : 0)));
+    const placed = ways.map((way): Placed => {
+      const ranges = ends.map(([first, last]) => rangeOver(way, first, last));
+      const widest = largestOf(ranges.map((range) => (range ? range.most - range.least : 0)));
       return {
-        travel,
-        settings: spreads.map((one) => one && settingToMove(wheel, ((one.least + one.most) / 2) * perTurn)),
-        within: doubt + (widest / 2) * perTurn + tenthOfDivision(wheel) / 2,
+        travel: way.travel,
+        settings: ranges.map((one) => one && settingToMove(wheel, ((one.least + one.most) / 2) * perTurn)),
+        within: way.doubt + (widest / 2) * perTurn + tenthOfDivision(wheel) / 2,
       };
     });
     return { stretches, placed };
   }
 }
 
-/** `at`: for every mark the turns that are right there as the rule may have been read, nothing where they end beyond what was measured. */
-type Way = { readonly travel: number; readonly doubt: number; readonly at: readonly (readonly number[])[] };
+/** Turns that are right where the rule may have been read; `whole`: all of that lies within what was measured. */
+type Range = { readonly least: number; readonly most: number; readonly whole: boolean };
+/** `at`: for every mark, nothing where the movement ends beyond what was measured. */
+type Way = { readonly travel: number; readonly doubt: number; readonly at: readonly (Range | undefined)[] };
+
+function rangeAt(turns: readonly (number | undefined)[]): Range | undefined {
+  const known = turns.flatMap((one) => (one === undefined ? [] : [Math.abs(one)]));
+  return known.length === 0
+    ? undefined
+    : { least: smallestOf(known), most: largestOf(known), whole: known.length === turns.length };
+}
+
+const both = (one: Range | undefined, other: Range | undefined): Range | undefined =>
+  one && other
+    ? { least: Math.min(one.least, other.least), most: Math.max(one.most, other.most), whole: one.whole && other.whole }
+    : (one ?? other);
+
+const rangeOver = ({ at }: Way, first: number, last: number): Range | undefined =>
+  at.slice(first, last + 1).reduce(both, undefined);
 
 /** First and last mark of each stretch; on none what is right strays by more than its doubt times `share`, turns for mm, unless from one
  *  mark to the next. They lie where some movement can be made from all places that the rule may mean. */
 function endsOfStretches(ways: readonly Way[], share: number): (readonly [first: number, last: number])[] {
-  const serves = (first: number, last: number): boolean =>
-    ways.every(({ at, doubt }) => {
-      const spread = spreadOf(at.slice(first, last + 1));
-      return spread === undefined || spread.most - spread.least <= 2 * share * doubt;
-    });
-  const marks = ways[0]?.at.keys() ?? [];
-  const used = [...marks].filter((mark) => ways.some(({ at }) => at[mark]?.length === READ.length));
   const found: (readonly [number, number])[] = [];
+  const used = [...(ways[0]?.at.keys() ?? [])].filter((mark) => ways.some(({ at }) => at[mark]?.whole));
   let first = used[0] ?? 0;
+  let ranges = ways.map(({ at }) => at[first]);
   for (const [index, mark] of used.entries()) {
     const next = used[index + 1];
-    if (mark === first || (next !== undefined && serves(first, next))) continue;
+    if (next === undefined) {
+      if (mark !== first) found.push([first, mark]);
+      break;
+    }
+    const longer = ways.map(({ at }, way) => both(ranges[way], at[next]));
+    const serves = longer.every(
+      (one, way) => one === undefined || one.most - one.least <= 2 * share * (ways[way]?.doubt ?? 0),
+    );
+    if (mark === first || serves) {
+      ranges = longer;
+      continue;
+    }
     found.push([first, mark]);
     first = mark;
+    ranges = ways.map(({ at }) => both(at[mark], at[next]));
   }
   return found;
-}
-
-function spreadOf(at: readonly (readonly number[])[]): { readonly least: number; readonly most: number } | undefined {
-  const all = at.flat();
-  return all.length === 0 ? undefined : { least: smallestOf(all), most: largestOf(all) };
 }
 
 function marksOver(from: number, to: number, mark: number): number[] {
