@@ -48,7 +48,7 @@ export function settingsByPlace(
   const ways = movements.flatMap((travel): Way[] => {
     const doubt = doubtCorrected(wheel, travel);
     const even = settingToMove(wheel, Math.abs(travel))?.turns;
-    if (doubt === undefined || even === undefined) return [];
+    if (!doubt || even === undefined) return [];
     const way: Way = {
       travel,
       doubt,
