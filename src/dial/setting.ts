@@ -50,18 +50,14 @@ export const divisionWorth = (dial: DialChoice, perTurn: number): number =>
 export const readsPerTurn = (dial: DialChoice, perTurn: number): number =>
   dial.closure === "true" ? perTurn : (dial.divisions * dial.divisionValue) / dial.rows;
 
-/** What an old dial must be turned to, that shows `shows` in a turn of `perTurn`: whole turns, then its own reading to `least`, and
- *  what it would have been wrong by, had it been believed. mm, of what the old dial reads. */
+/** What an old dial must be turned to, that shows `shows` in a turn of `perTurn`: whole turns, then its own reading to `least`. mm, of
+ *  what the old dial reads. */
 export function oldDialSetting(
   distance: number,
   perTurn: number,
   shows: number,
   least: number,
-): { wholeTurns: number; reading: number; wrongBy: number } {
+): { wholeTurns: number; reading: number } {
   const [wholeTurns, steps] = nearest((distance / perTurn) * shows, shows, least);
-  return {
-    wholeTurns,
-    reading: steps * least,
-    wrongBy: distance * (perTurn / shows - 1),
-  };
+  return { wholeTurns, reading: steps * least };
 }

@@ -36,8 +36,8 @@ export type Uneven = {
   readonly most?: readonly number[];
   /** Half the sway of the once-per-turn error with its doubt, at its crest; only the doubt where the dial has it built in. */
   readonly sway?: number;
-  /** The same wave, to compute with: mm, part of a turn. Absent where the dial has it built in. */
-  readonly wave?: { readonly amplitude: number; readonly crest: number };
+  /** There is such a wave, and the dial has it not built in. */
+  readonly wave?: true;
 };
 
 /** Least squares, travel = intercept + slope · turns. */

@@ -10,7 +10,7 @@ export function unevenOf({ alongTravel, ahead, oncePerTurn }: Shape, builtIn: bo
   return {
     ...(worn && { ahead: worn, most: mostOver(worn) }),
     ...(wave && { sway: (builtIn ? 0 : wave.amplitude) + wave.uncertainty }),
-    ...(wave && !builtIn && { wave: { amplitude: wave.amplitude, crest: wave.crest } }),
+    ...(wave && !builtIn && { wave: true }),
   };
 }
 
@@ -24,15 +24,15 @@ function mostOver(ahead: readonly number[]): number[] {
   });
 }
 
-/** How many turns move the slide by `travel` when begun at turn `from` of the readings, by the curve that was measured; both less
+/** How many turns move the slide by `travel` when begun at turn `from` of the readings, by the wear that was measured; both less
  *  than 0 where it goes back. Undefined where that ends beyond what was measured. `perTurn` and `travel` mm. By halving: the curve
- *  rises. */
+ *  rises. A wave in every turn is left out: no rule tells where in a turn a movement begins. */
 export function correctedTurns(travel: number, from: number, perTurn: number, measured: Measured): number | undefined {
   const gone = (turn: number) => perTurn * (turn - from) + aheadAt(turn, measured) - aheadAt(from, measured);
   if (from < measured.from || from > measured.to || gone(measured.to) < travel || gone(measured.from) > travel)
     return undefined;
   let [low, high] = travel < 0 ? [measured.from, from] : [from, measured.to];
-  for (let halving = 0; halving < 60; halving++) {
+  for (let halving = 0; halving < 45; halving++) {
     const middle = (low + high) / 2;
     if (gone(middle) < travel) low = middle;
     else high = middle;
@@ -41,10 +41,10 @@ export function correctedTurns(travel: number, from: number, perTurn: number, me
 }
 
 function aheadAt(turn: number, { from, to, uneven }: Measured): number {
-  const { ahead = [], wave } = uneven ?? {};
+  const { ahead = [] } = uneven ?? {};
   const at = Math.max(0, ((turn - from) / (to - from)) * (ahead.length - 1));
   const before = Math.min(Math.floor(at), ahead.length - 1);
-  const [low = 0, high = low] = ahead.slice(Math.max(0, before), before + 2);
-  const swayed = wave === undefined ? 0 : wave.amplitude * Math.cos(2 * Math.PI * (turn - wave.crest));
-  return low + (high - low) * Math.min(1, at - before) + swayed;
+  const low = ahead[Math.max(0, before)] ?? 0;
+  const high = ahead[before + 1] ?? low;
+  return low + (high - low) * Math.min(1, at - before);
 }

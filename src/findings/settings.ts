@@ -1,7 +1,6 @@
 import { FARTHEST_TOLD } from "../dial/penalty.js";
 import { oldDialSetting, readsPerTurn, type Setting, settingFor } from "../dial/setting.js";
 import { doubtOver } from "../feed/doubtOver.js";
-import { correctedTurns } from "../feed/uneven.js";
 import type { Units } from "../machine/machine.js";
 import { inMm } from "../quantity/length.js";
 import type { HandwheelFinding } from "./findings.js";
@@ -19,16 +18,15 @@ const leastToRead: Readonly<Record<Units, number>> = { mm: 0.001, in: inMm(0.000
 
 /** The same distance on the dial that the handwheel had; undefined where the file does not say what that reads. `distance` is
  *  what the new dial reads; what is told is what the old one reads, which may be the slide's travel where the other shows the
- *  diameter. */
+ *  diameter. `outBy`: what the old one then shows too much, mm of what the new one reads. */
 export function oldSettingToRead({ handwheel: { oldDial }, feed, reading }: HandwheelFinding, distance: number) {
   if (oldDial === undefined || feed === undefined || reading === undefined) return undefined;
   const factor = oldDial.reads === "diameter" ? 2 : 1;
-  return oldDialSetting(
-    (distance / reading.factor) * factor,
-    feed.perTurn * factor,
-    oldDial.perTurn,
-    leastToRead[oldDial.unit],
-  );
+  const perTurn = feed.perTurn * factor;
+  return {
+    ...oldDialSetting((distance / reading.factor) * factor, perTurn, oldDial.perTurn, leastToRead[oldDial.unit]),
+    outBy: distance * (oldDial.perTurn / perTurn - 1),
+  };
 }
 
 /** What an eye can split of a division, as travel of the slide; 0 without a dial. */
@@ -73,12 +71,16 @@ export function doubtToRead(wheel: HandwheelFinding, distance: number): number |
   return doubt === undefined ? undefined : doubt * reading.factor;
 }
 
-/** How to turn a wheel whose travel was found uneven until its slide has gone `distance`, mm of what its dial reads, begun at turn
- *  `from` of its readings; backwards where that is less than 0, as a bore is enlarged. Undefined where it ends beyond what was
- *  measured, or the travel is even. */
-export function correctedSetting(wheel: HandwheelFinding, distance: number, from: number): Setting | undefined {
-  const { feed, reading } = wheel;
-  if (feed?.measured?.uneven === undefined || reading === undefined) return undefined;
-  const turns = correctedTurns(distance / reading.factor, from, feed.perTurn, feed.measured);
-  return turns === undefined ? undefined : settingToRead(wheel, Math.abs(turns) * reading.perTurn);
+/** By how much a movement of so much travel, mm, may be off that was set by its place on a worn slide, half-width, mm of the slide:
+ *  as `doubtToRead`, without the wear. */
+export function doubtCorrected(wheel: HandwheelFinding, travel: number): number | undefined {
+  const { feed } = wheel;
+  const { measured } = feed ?? {};
+  if (feed === undefined || measured === undefined) return undefined;
+  const { sway = 0 } = measured.uneven ?? {};
+  return doubtOver(
+    travel / feed.perTurn,
+    { ...feed, measured: { ...measured, uneven: { sway } } },
+    tenthOfDivision(wheel),
+  );
 }

@@ -91,25 +91,16 @@ export function plainTravelWords(
     : undefined;
 }
 
-/** Turns of the readings at which a stretch may begin, for the corrected distances: four, whole, spread over what was measured.
- *  `back`: it goes towards the first of them. */
-export function startsOver(finding: HandwheelFinding, back = false): number[] {
-  const { measured } = finding.feed ?? {};
-  if (measured?.uneven === undefined) return [];
-  const span = measured.to - measured.from;
-  return [
-    ...new Set(
-      (back ? [0.25, 0.5, 0.75, 1] : [0, 0.25, 0.5, 0.75]).map((part) => Math.round(measured.from + part * span)),
-    ),
-  ];
-}
+/** The place at which a slide stood at turn 0 of its readings, in the file's words; undefined where it does not say. */
+export const placeOfTurn0 = ({ handwheel: { feed } }: HandwheelFinding): string | undefined =>
+  feed?.from === "readings" ? feed.zeroAt : undefined;
 
-/** Where turn 0 of the readings is, from which it is told where on the slide corrected distances begin. */
-export function zeroWords({ handwheel: { feed } }: HandwheelFinding): string {
-  const where = feed?.from === "readings" ? feed.zeroAt : undefined;
+/** Where turn 0 of the readings is, for a rule; or that nobody said so, and nothing is corrected. */
+export function zeroWords(wheel: HandwheelFinding): string {
+  const where = placeOfTurn0(wheel);
   return where === undefined ? say("remarks.turn 0 not told") : say("remarks.turn 0", { where });
 }
 
-/** How far the slide has gone from turn 0 of its readings to another of them, as a rule laid to it tells. */
-export const fromZero = ({ feed }: HandwheelFinding, turn: number, units: Units): string =>
-  formatLength(turn * (feed?.perTurn ?? 0), units, units === "mm" ? 1 : 2);
+/** That the figures of a slide are not corrected though it was found worn; undefined where they are, or it was not. */
+export const notCorrectedWords = (wheel: HandwheelFinding): string | undefined =>
+  wheel.feed?.measured?.uneven?.ahead !== undefined && placeOfTurn0(wheel) === undefined ? zeroWords(wheel) : undefined;

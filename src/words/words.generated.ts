@@ -533,12 +533,14 @@ export type Gaps = {
   "turns.zero is": never;
   "turns.add": never;
   "turns.maker out": never;
+  "turns.out by travel": never;
+  "turns.out by diameter": never;
   "turns.on diameter": never;
   "turns.corrected": never;
   "turns.counted": "unit";
   "turns.counted bare": never;
-  "turns.begun": "turn";
-  "turns.from turn 0": "distance";
+  "turns.begun": never;
+  "turns.rule from to": "from" | "to";
   "turns.on row": "turns" | "figure" | "row";
   "turns.turns alone": "turns";
   "turns.no whole turn, then": "figure" | "unit";
@@ -592,7 +594,8 @@ export type Gaps = {
   "stops.measure each means": never;
   "stops.beyond means": never;
   "stops.corrected": "wheel";
-  "stops.begun": "turn";
+  "stops.begun": never;
+  "stops.by the rule": never;
   "stops.turns and reading": never;
   "stops.between": never;
   "stops.blocks": never;
@@ -816,6 +819,7 @@ export type Gaps = {
   "plan.zero written down": "label";
   "plan.zero marked": never;
   "plan.zero set": never;
+  "plan.lay the rule": "wheel" | "unit" | "where";
   "plan.touch diameter": "size";
   "plan.touch bore": "size";
   "plan.touch face": never;
@@ -867,9 +871,12 @@ export type Gaps = {
   "plan.column done": never;
   "plan.column measured": never;
   "plan.corrected": never;
-  "plan.corrected movement": "distance" | "wheel";
-  "plan.column starts at turn": never;
-  "plan.column from turn 0": never;
+  "plan.corrected, last cut": never;
+  "plan.corrected movement": "distance" | "wheel" | "within";
+  "plan.corrected movement, step": "distance" | "wheel" | "within" | "number";
+  "plan.column rule": never;
+  "plan.elsewhere": never;
+  "plan.by the rule": never;
   "plan.column so that it reads": never;
   "plan.column and": never;
   "plan.set by measuring": never;
@@ -904,6 +911,9 @@ export type Gaps = {
   "plan.mend sum": never;
   "plan.mend zero": "reading";
   "plan.mend zero, others too": "reading";
+  "plan.mend zero, by the rule": never;
+  "plan.mend zero, worn": "reading";
+  "plan.others go straight": never;
   "plan.done on part": never;
   "plan.done on part, more": "from" | "to";
   "plan.last hole drawn": never;
@@ -1281,6 +1291,7 @@ export type Gaps = {
   "student.dial shows travel across": never;
   "student.rows": "rows";
   "student.loses": "wheel" | "much";
+  "student.loses, lines": "n" | "wheel" | "much";
   "student.slowest": "position";
   "student.ask": never;
   "student.material": never;
@@ -2290,12 +2301,14 @@ const en: Readonly<Record<Key, Text>> = {
   "turns.zero is": "dial 0 is",
   "turns.add": "The dial starts again at zero each turn: count whole turns, and add the figure under “dial 0 is” to what the dial shows.",
   "turns.maker out": "maker's out by",
+  "turns.out by travel": "Out by: what that dial shows more (−: less) than the slide truly goes.",
+  "turns.out by diameter": "Out by: what that dial shows more (−: less) than truly comes off, on diameter.",
   "turns.on diameter": "± on diameter",
   "turns.corrected": "Corrected over the stretch that was measured",
-  "turns.counted": "Turns + what the dial then reads, {unit}; begun at this turn of the readings. – ends beyond what was measured.",
-  "turns.counted bare": "Turns; begun at this turn of the readings. – ends beyond what was measured.",
-  "turns.begun": "begun at turn {turn}",
-  "turns.from turn 0": "{distance} from turn 0",
+  "turns.counted": "Dial these, not the figures above, where a rule tells how far the slide stands from turn 0 as the movement begins: a figure is right in all of its column, to the ± of its row, and nothing is reckoned between two. Turns + what the dial then reads, {unit}. Beyond what was measured nothing here holds (–). What is not here: as above.",
+  "turns.counted bare": "Turn these, not the figures above, where a rule tells how far the slide stands from turn 0 as the movement begins: a figure is right in all of its column, to the ± of its row, and nothing is reckoned between two. Beyond what was measured nothing here holds (–). What is not here: as above.",
+  "turns.begun": "rule at",
+  "turns.rule from to": "{from} to {to}",
   "turns.on row": "{turns} + {figure}, row {row}",
   "turns.turns alone": "{turns} turns",
   "turns.no whole turn, then": "no whole turn, then the dial reads {figure} {unit}",
@@ -2349,7 +2362,8 @@ const en: Readonly<Record<Key, Text>> = {
   "stops.measure each means": "“?”: whether this slide holds the tolerance was not measured. Measure each part.",
   "stops.beyond means": "Beyond travel: set the stop in two steps or move the work.",
   "stops.corrected": "Corrected over the stretch that was measured: {wheel}",
-  "stops.begun": "from turn {turn}",
+  "stops.begun": "rule at",
+  "stops.by the rule": "Where a rule tells how far the slide stands from turn 0 as the movement begins: a figure is right in all of its column, to the ± of its row, and nothing is reckoned between two. Beyond what was measured nothing here holds (–). Stops that are not here: as above.",
   "stops.turns and reading": "Turns + what the dial then reads.",
   "stops.between": "between",
   "stops.blocks": "A gauge block or drill shank between stop and slide",
@@ -2573,6 +2587,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.zero written down": "leave its dial alone and write down what it reads: {label} = __________, turn 0",
   "plan.zero marked": "mark where the handwheel stands: turns count from there",
   "plan.zero set": "set its dial to 0",
+  "plan.lay the rule": "The {wheel} is worn: lay a rule now, and whenever this is touched again, before it moves on. It stands ________ {unit} from where it stood at turn 0 of its readings ({where}).",
   "plan.touch diameter": "Touch the {size} diameter lightly, coming inward",
   "plan.touch bore": "Touch the bore of {size} lightly, coming outward",
   "plan.touch face": "Touch the finished face lightly",
@@ -2623,10 +2638,13 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.within": "{least} to {most}",
   "plan.column done": "done",
   "plan.column measured": "measured",
-  "plan.corrected": "Corrected over the stretch that was measured, by the turn of the readings at which the slide starts.",
-  "plan.corrected movement": "{distance} by the {wheel}",
-  "plan.column starts at turn": "starts at turn",
-  "plan.column from turn 0": "which is from turn 0",
+  "plan.corrected": "Worn slide: dial the row in which the rule stood at the touch, nothing between two rows; elsewhere it is not corrected. ± counts from the touch.",
+  "plan.corrected, last cut": "Worn slide: dial the row in which the rule stood at the touch, nothing between two rows; elsewhere it is not corrected. ± counts from the touch. Measured before the last cut? Go on by what is left alone: “Comes out” says how good that is.",
+  "plan.corrected movement": "{distance} by the {wheel}, ± {within}",
+  "plan.corrected movement, step": "{distance} by the {wheel}, ± {within}; touched in step {number}",
+  "plan.column rule": "rule at the touch",
+  "plan.elsewhere": "elsewhere",
+  "plan.by the rule": "by the rule",
   "plan.column so that it reads": "so that it reads",
   "plan.column and": "and",
   "plan.set by measuring": "set by measuring",
@@ -2661,6 +2679,9 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.mend sum": "After the last cut measure again. If the size is right: what the dial reads less the sum above is ________ (mind its sign); add that to every later sum of this tool.",
   "plan.mend zero": "After the last cut measure again. If the size is right, set the dial to what stands above ({reading}) without moving the slide: every later reading of this tool is then true.",
   "plan.mend zero, others too": "After the last cut measure again. If the size is right, set the dial to what stands above ({reading}) without moving the slide: every later reading of this tool is then true; the other parts go straight to that, without measuring half way.",
+  "plan.mend zero, by the rule": "After the last cut measure again. If the size is right, set the dial to your row's figure without moving the slide: your rows in later steps of this tool are then true, to their ±.",
+  "plan.mend zero, worn": "After the last cut measure again. If the size is right, set the dial to what stands above ({reading}) without moving the slide: later readings of this tool then count from a true size. Over a longer way on the worn slide measure again.",
+  "plan.others go straight": "The other parts go straight to that, without measuring half way.",
   "plan.done on part": "Done on part",
   "plan.done on part, more": "Done on part, {from} to {to} on another sheet",
   "plan.last hole drawn": "Of the holes beside each other the last is drawn; every step has its own picture.",
@@ -3038,6 +3059,7 @@ const en: Readonly<Record<Key, Text>> = {
   "student.dial shows travel across": "The dial shows how far the slide moves. A round part gets thinner by twice that.",
   "student.rows": "It has {rows} rows. Use the next row after each turn.",
   "student.loses": "Here the {wheel} loses about {much}.",
+  "student.loses, lines": {"one":"Here the {wheel} loses about {much} on the dial: {n} line.","other":"Here the {wheel} loses about {much} on the dial: {n} lines."},
   "student.slowest": "slowest: {position}",
   "student.ask": "ask",
   "student.material": "material",
@@ -3268,7 +3290,7 @@ const en: Readonly<Record<Key, Text>> = {
   "remarks.far from nominal": "its feed is {times} times what the maker meant",
   "remarks.readings beyond travel": "its readings reach farther than it travels",
   "remarks.turn 0": "Turn 0 of the readings: {where}. Lay a rule there to see how far from it the slide stands.",
-  "remarks.turn 0 not told": "The file does not say where the slide stood at turn 0 of the readings: without that place, hold to the readings that are not corrected, and their ±.",
+  "remarks.turn 0 not told": "The file does not say where the slide stood at turn 0 of the readings (zeroAt:): without that place nothing is corrected, and every ± holds the wear.",
   "remarks.whole turns only": "read at whole turns only: an error within the turn was not measured",
   "remarks.lost motion questioned": "lost motion of {turn} of a turn looks wrong: a very loose nut, or the two ways counted from different turns",
   "remarks.lost motion unknown": "lost motion not known: its readings contradict each other",
@@ -4056,12 +4078,14 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Skala 0 ist",
   "Die Skala beginnt jede Umdrehung wieder bei null: ganze Umdrehungen zählen und den Wert unter „Skala 0 ist“ zum Skalenwert addieren.",
   "Nennwert falsch um",
+  "Falsch um: was diese Skala mehr (−: weniger) zeigt, als der Schlitten wirklich zurücklegt.",
+  "Falsch um: was diese Skala im Durchmesser mehr (−: weniger) zeigt, als wirklich abgenommen wird.",
   "± im Ø",
   "Berichtigt über die gemessene Strecke",
-  "Umdrehungen + was die Skala dann zeigt, {unit}; begonnen bei dieser Umdrehung der Ablesungen. – endet jenseits des Gemessenen.",
-  "Umdrehungen; begonnen bei dieser Umdrehung der Ablesungen. – endet jenseits des Gemessenen.",
-  "begonnen bei {turn}",
-  "{distance} ab Umdrehung 0",
+  "Diese einstellen statt der Werte oben, wenn ein Maßstab zeigt, wie weit der Schlitten am Anfang der Bewegung von Umdrehung 0 steht: ein Wert stimmt in seiner ganzen Spalte auf das ± seiner Zeile, zwischen zwei wird nichts gerechnet. Umdrehungen + was die Skala dann zeigt, {unit}. Jenseits des Gemessenen gilt hier nichts (–). Was hier fehlt: wie oben.",
+  "Diese drehen statt der Werte oben, wenn ein Maßstab zeigt, wie weit der Schlitten am Anfang der Bewegung von Umdrehung 0 steht: ein Wert stimmt in seiner ganzen Spalte auf das ± seiner Zeile, zwischen zwei wird nichts gerechnet. Jenseits des Gemessenen gilt hier nichts (–). Was hier fehlt: wie oben.",
+  "Maßstab bei",
+  "{from} bis {to}",
   "{turns} + {figure}, Reihe {row}",
   "{turns} Umdrehungen",
   "keine ganze Umdrehung, dann zeigt die Skala {figure} {unit}",
@@ -4115,7 +4139,8 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "„?“: ob dieser Schlitten die Toleranz hält, wurde nicht gemessen. Jedes Teil messen.",
   "Über den Weg hinaus: den Anschlag in zwei Schritten setzen oder das Werkstück umsetzen.",
   "Berichtigt über die gemessene Strecke: {wheel}",
-  "ab Umdrehung {turn}",
+  "Maßstab bei",
+  "Wenn ein Maßstab zeigt, wie weit der Schlitten am Anfang der Bewegung von Umdrehung 0 steht: ein Wert stimmt in seiner ganzen Spalte auf das ± seiner Zeile, zwischen zwei wird nichts gerechnet. Jenseits des Gemessenen gilt hier nichts (–). Anschläge, die hier fehlen: wie oben.",
   "Umdrehungen + was die Skala dann zeigt.",
   "dazwischen",
   "Endmaß oder Bohrerschaft zwischen Anschlag und Schlitten",
@@ -4339,6 +4364,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "den Skalenring nicht anfassen und aufschreiben, was er zeigt: {label} = __________, Umdrehung 0",
   "anzeichnen, wo das Handrad steht: von dort zählen die Umdrehungen",
   "Skalenring auf 0 stellen",
+  "{wheel} ist abgenutzt: jetzt, und sooft hier wieder angetastet wird, einen Maßstab anlegen, ehe es weitergeht. Der Schlitten steht ________ {unit} von seiner Stelle bei Umdrehung 0 der Ablesungen ({where}).",
   "Durchmesser {size} leicht antasten, von außen kommend",
   "Bohrung {size} leicht antasten, von innen kommend",
   "Die fertige Planfläche leicht antasten",
@@ -4389,10 +4415,13 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "{least} bis {most}",
   "erledigt",
   "gemessen",
-  "Berichtigt über die gemessene Strecke, je nach der Umdrehung der Ablesungen, bei der der Schlitten beginnt.",
-  "{distance} mit {wheel}",
-  "ab Umdrehung",
-  "entfernt von Umdrehung 0",
+  "Abgenutzter Schlitten: die Zeile einstellen, in der der Maßstab beim Antasten stand, nichts zwischen zwei Zeilen; sonst ist es unberichtigt. ± zählt vom Antasten.",
+  "Abgenutzter Schlitten: die Zeile einstellen, in der der Maßstab beim Antasten stand, nichts zwischen zwei Zeilen; sonst ist es unberichtigt. ± zählt vom Antasten. Vor dem letzten Schnitt gemessen? Nur um den Rest weiter: wie gut das ist, sagt „Ergibt“.",
+  "{distance} mit {wheel}, ± {within}",
+  "{distance} mit {wheel}, ± {within}; angetastet in Schritt {number}",
+  "Maßstab beim Antasten",
+  "sonst",
+  "nach Maßstab",
   "bis sie zeigt",
   "und",
   "nach Messen",
@@ -4427,6 +4456,9 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Nach dem letzten Schnitt noch einmal messen. Stimmt das Maß: was die Skala zeigt, weniger die Summe oben, ist ________ (auf das Vorzeichen achten); das zu jeder weiteren Summe dieses Meißels dazuzählen.",
   "Nach dem letzten Schnitt noch einmal messen. Stimmt das Maß, den Skalenring auf den Wert oben stellen ({reading}), ohne den Schlitten zu bewegen: jeder weitere Skalenwert dieses Meißels stimmt dann.",
   "Nach dem letzten Schnitt noch einmal messen. Stimmt das Maß, den Skalenring auf den Wert oben stellen ({reading}), ohne den Schlitten zu bewegen: jeder weitere Skalenwert dieses Meißels stimmt dann; die weiteren Teile gehen ohne Zwischenmessung direkt darauf.",
+  "Nach dem letzten Schnitt noch einmal messen. Stimmt das Maß, den Skalenring auf den Wert der eigenen Zeile stellen, ohne den Schlitten zu bewegen: die eigenen Zeilen späterer Schritte stimmen dann für diesen Meißel, auf ihr ±.",
+  "Nach dem letzten Schnitt noch einmal messen. Stimmt das Maß, den Skalenring auf den Wert oben stellen ({reading}), ohne den Schlitten zu bewegen: weitere Skalenwerte dieses Meißels zählen dann von einem wahren Maß. Nach längerem Weg auf dem abgenutzten Schlitten wieder messen.",
+  "Die weiteren Teile gehen ohne Zwischenmessung direkt darauf.",
   "Erledigt an Teil",
   "Erledigt an Teil, {from} bis {to} auf einem weiteren Blatt",
   "Von den Löchern nebeneinander ist das letzte gezeichnet; jeder Schritt hat sein eigenes Bild.",
@@ -4804,6 +4836,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Die Skala zeigt, wie weit der Schlitten fährt. Ein rundes Teil wird um das Doppelte dünner.",
   "Sie hat {rows} Reihen. Nimm nach jeder Umdrehung die nächste Reihe.",
   "Hier verliert das Handrad „{wheel}“ etwa {much}.",
+  {"one":"Hier verliert das Handrad „{wheel}“ etwa {much} an der Skala: {n} Strich.","other":"Hier verliert das Handrad „{wheel}“ etwa {much} an der Skala: {n} Striche."},
   "langsamste: {position}",
   "fragen",
   "Werkstoff",
@@ -5034,7 +5067,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "der Weg je Umdrehung ist das {times}-Fache des Nennwerts",
   "die Ablesungen reichen weiter, als der Schlitten fährt",
   "Umdrehung 0 der Ablesungen: {where}. Dort einen Maßstab anlegen: er zeigt, wie weit der Schlitten davon steht.",
-  "Die Datei sagt nicht, wo der Schlitten bei Umdrehung 0 der Ablesungen stand: ohne diese Stelle gelten die unberichtigten Werte und ihr ±.",
+  "Die Datei sagt nicht, wo der Schlitten bei Umdrehung 0 der Ablesungen stand (zeroAt:): ohne diese Stelle ist nichts berichtigt, und jedes ± hält den Verschleiß mit.",
   "nur bei ganzen Umdrehungen abgelesen: ein Fehler innerhalb der Umdrehung wurde nicht gemessen",
   "Umkehrspiel von {turn} Umdrehung zweifelhaft: eine sehr lose Mutter, oder Hin- und Rückweg wurden von verschiedenen Umdrehungen gezählt",
   "Umkehrspiel nicht bekannt: seine Ablesungen widersprechen sich",

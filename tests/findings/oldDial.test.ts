@@ -15,7 +15,8 @@ describe("the old dial says what it reads", () => {
     // 6 mm of diameter are 3 mm of slide: at a true 2.1 mm a turn one turn and 0.9 ÷ 2.1 of what it shows.
     const old = settingOf(wheel("reads: diameter, feed: 2.1 mm, oldDial: { reads: travel, perTurn: 2 }"), 6);
     expect(old).toMatchObject({ wholeTurns: 1, reading: expect.closeTo((0.9 / 2.1) * 2, 3) });
-    expect(old?.wrongBy).toBeCloseTo(3 * (2.1 / 2 - 1), 9);
+    // 3 ÷ 2.1 turns of it show 2.857 of travel: taken for 5.714 on diameter, when 6 have come off.
+    expect(old?.outBy).toBeCloseTo((2 * 3 * 2) / 2.1 - 6, 9);
   });
 
   test("diameter: what its maker meant is doubled where the file gives that alone", () => {
@@ -28,8 +29,8 @@ describe("the old dial says what it reads", () => {
     expect(findings.handwheels[0]?.handwheel.oldDial?.unit).toBe("in");
     expect(textsOf(findings, "turns")).toContain("1 turn of the old dial shows 0.1250 in of travel");
     // 5.08 mm are just two turns of 2.54; on the old dial its zero, in inches of travel.
-    expect(textsOf(findings, "turns")).toContain("travel it shows in uncorrected, out by in");
-    expect(textsOf(findings, "turns")).toContain(" 5.08 2 0.0000 −0.0400 ");
+    expect(textsOf(findings, "turns")).toContain("travel it shows in uncorrected, out by mm");
+    expect(textsOf(findings, "turns")).toContain(" 5.08 2 0.0000 1.270 ");
     const byScrew = wheel("feed: { perTurn: 2.1, nominal: 12 tpi }, oldDial: { reads: travel }");
     expect(byScrew.handwheels[0]?.handwheel.oldDial?.unit).toBe("in");
   });
@@ -40,6 +41,23 @@ describe("the old dial says what it reads", () => {
     expect(textsOf(findings, "turns")).toContain("what the old dial reads is not given, so");
   });
 });
+
+test.each(["travel", "diameter"])(
+  "on one sheet the old dial and the maker's figure are out by the same, in one measure, with one sign: %s",
+  (reads) => {
+    // Ten turns of a slide that the maker meant to go 1 in, and that goes 0.99875: on diameter 1.9975, which its dial calls 2.
+    const turns = textsOf(
+      wheel(
+        `reads: diameter, travel: 3.4, feed: { perTurn: 0.099875, nominal: 10 tpi }, oldDial: { reads: ${reads} }, distances: [1.9975]`,
+        "in",
+      ),
+      "turns",
+    );
+    expect(turns).toMatch(/ 1\.9975 10 0\.0000 0\.0025 /);
+    expect(turns).toMatch(/ 10 0\.9988 1\.9975 0\.0025 /);
+    expect(turns).toContain("Out by: what that dial shows more (−: less) than truly comes off, on diameter.");
+  },
+);
 
 test("a dial made for the maker's feed is wrong by twice as much on diameter, wherever that is told", () => {
   const rows = (reads: string) => textsOf(wheel(`reads: ${reads}, feed: { perTurn: 2.1, nominal: 2 }`), "turns");

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { dialLegend } from "../../src/blocks/dial/dialWords.js";
 import { remarks } from "../../src/findings/remarks.js";
-import { correctedSetting, doubtToRead } from "../../src/findings/settings.js";
+import { doubtToRead } from "../../src/findings/settings.js";
 import { readJob } from "../../src/job/read.js";
 import { normal, rounded, seeded } from "../feed/screws.js";
 import { findingsOf, printOf, textsOf } from "../support/sheets.js";
@@ -48,32 +48,23 @@ describe("a worn slide", () => {
     if (wheel === undefined || even === undefined) throw new Error("no wheel");
     expect(doubtToRead(wheel, 30)).toBeGreaterThan((doubtToRead(even, 30) ?? 1) + 0.06);
   });
-  test("turns, stops and plan offer the corrected distance, which is true to the curve", () => {
-    for (const sheet of ["turns", "stops", "plan"])
-      expect(textsOf(worn, sheet)).toContain("Corrected over the stretch");
-    const [wheel] = worn.handwheels;
-    for (const from of [0, 6, 12]) {
-      const setting = wheel && correctedSetting(wheel, 18, from);
-      expect(Math.abs(wornAt(from + (setting?.turns ?? 0)) - wornAt(from) - 18)).toBeLessThan(0.015);
-    }
-    // By the mean feed it is out by more.
-    expect(Math.abs(wornAt(12 + 18 / (wheel?.feed?.perTurn ?? 0)) - wornAt(12) - 18)).toBeGreaterThan(0.05);
-    expect(wheel && correctedSetting(wheel, 18, 18)).toBeUndefined();
-  });
 });
 
 describe("where on the slide a corrected distance begins", () => {
   const worn = (told: string) => carriage(whole, wornAt, ", divisions: 0.05 mm", { told });
   const line = "the line on slide and ways";
-  test.each(["turns", "stops", "plan"])("the %s sheet tells by turn 0, and how far from there for a rule", (sheet) => {
+  test.each(["turns", "stops", "plan"])("the %s sheet tells by a rule from turn 0", (sheet) => {
     const told = textsOf(worn(`zeroAt: ${line}, `), sheet);
-    expect(told).toContain(`Turn 0 of the readings: ${line}.`);
-    // The feed is 2 mm: turn 6 stands twelve from it.
-    expect(told).toMatch(sheet === "plan" ? /\b12\.0 mm/ : /12\.0 mm from turn 0/);
+    if (sheet === "plan") {
+      expect(told).toContain(`turn 0 of its readings (${line})`);
+      expect(told).toMatch(/elsewhere \d+ \d\.\d+/);
+    } else expect(told).toMatch(new RegExp(`Turn 0 of the readings: ${line}\\. .*rule at 0 to \\d+ `));
   });
-  test("where the file does not say, the sheets send back to the readings that are not corrected, and check asks", () => {
+  test("where the file does not say, nothing is corrected, the sheets say why, and check asks", () => {
     for (const sheet of ["turns", "stops", "plan", "measured-report"])
       expect(textsOf(worn(""), sheet)).toContain("does not say where the slide stood at turn 0");
+    for (const sheet of ["turns", "stops", "plan"])
+      expect(textsOf(worn(""), sheet)).not.toMatch(/Corrected over the stretch|by the rule|rule at/);
     const asked = (told: string) => remarks(worn(told)).find(({ code }) => code === "uneven-travel")?.remedy;
     expect(asked("")).toContain("zeroAt:");
     expect(asked(`zeroAt: ${line}, `)).not.toContain("zeroAt:");

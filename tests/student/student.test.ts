@@ -249,3 +249,16 @@ work:
   expect(words).toContain("bearingshellbronzecasting");
   expect(measureSheets(findings, ["student"]).faults).toEqual([]);
 });
+
+test("lost motion is told as the dial counts it, with its lines", () => {
+  const words = (reads: string) =>
+    textsOf(
+      findingsOf(
+        `name: L\nunits: in\nhandwheels:\n  - name: Cross slide\n    reads: ${reads}\n    travel: 1\n    feed: { readings: { gauge: 0.0005, turns: [0, 2, 4, 6, 8], travel: [0, 0.2, 0.4, 0.6, 0.8], return: [0.006, 0.206, 0.406, 0.606, 0.806] } }\n    dial: { shape: drum, diameter: 1.75, width: 0.375, divisions: 0.002 }\n`,
+      ),
+      "student",
+    );
+  // 0.006 in of the slide are twice that on diameter.
+  expect(words("diameter")).toContain("Here the cross slide loses about 0.012 in on the dial: 6 lines.");
+  expect(words("travel")).toContain("Here the cross slide loses about 0.006 in on the dial: 3 lines.");
+});

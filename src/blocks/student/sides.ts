@@ -217,8 +217,14 @@ function lostWords(wheel: HandwheelFinding | undefined, { machine }: Findings): 
   const lost = wheel?.feed?.lostMotion;
   if (wheel === undefined || lost === undefined || lost.turn <= 0) return [];
   const units = unitsAt(wheel, machine.units);
-  const much = formatLength(lost.travel, units, units === "mm" ? 2 : 3);
-  return [say("student.loses", { wheel: withinSentence(wheel.handwheel.name), much })];
+  // As the dial counts it: on diameter twice what the slide does.
+  const read = lost.travel * (wheel.reading?.factor ?? 1);
+  const told = {
+    wheel: withinSentence(wheel.handwheel.name),
+    much: formatLength(read, units, units === "mm" ? 2 : 3),
+  };
+  const n = Math.round(read / (wheel.dial?.divisionWorth ?? Number.POSITIVE_INFINITY));
+  return [n === 0 ? say("student.loses", told) : say("student.loses, lines", { ...told, n })];
 }
 
 function speeds(findings: Findings, use: Use, most: number, width: number): Drawing[] {

@@ -1,8 +1,8 @@
 import type { Setting } from "../../dial/setting.js";
+import { settingsByPlace } from "../../findings/byPlace.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
-import { correctedSetting } from "../../findings/settings.js";
 import { figureUnit, shownAt } from "../../findings/settingWords.js";
-import { fromZero, startsOver, zeroWords } from "../../findings/travelWords.js";
+import { notCorrectedWords, zeroWords } from "../../findings/travelWords.js";
 import { formatFixed, unitName } from "../../quantity/format.js";
 import { say } from "../../words/say.js";
 import type { Run } from "../shared/block.js";
@@ -10,10 +10,11 @@ import { paragraph } from "../shared/paragraph.js";
 import { heading, kept } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, table } from "../shared/table.js";
-import { type Sizes, sizeText } from "./turnFigures.js";
+import { MOST_COLUMNS, onTheRule } from "./onTheRule.js";
+import { type Sizes, showDoubt, sizeText } from "./turnFigures.js";
 
-/** What to turn on a slide that was found worn or wavy, by the curve that was measured: a row for each distance, mm of what the dial
- *  reads, a column for each place at which the movement begins. Nothing where the travel is even. */
+/** What to turn on a slide that was found worn: a row for each distance, mm of what the dial reads, a column for each stretch on which
+ *  the movement begins. Nothing where the travel is even. */
 export function correctedTable(
   finding: HandwheelFinding,
   distances: readonly number[],
@@ -21,32 +22,29 @@ export function correctedTable(
   width: number,
 ): Run[] {
   const { units } = sizes;
-  const starts = startsOver(finding);
-  const { dial, handwheel } = finding;
-  const rows = [...distances]
-    .sort((a, b) => a - b)
-    .flatMap((distance): Cell[][] => {
-      const settings = starts.map((from) => correctedSetting(finding, distance, from));
-      if (settings.every((setting) => setting === undefined)) return [];
-      return [
-        [
-          { text: sizeText(distance, sizes), weight: "bold" },
-          ...settings.map((setting): Cell => ({ text: setting === undefined ? "–" : figures(finding, setting) })),
-        ],
-      ];
-    });
-  if (rows.length === 0) return [];
+  const { dial, handwheel, reading } = finding;
+  const factor = reading?.factor ?? 1;
+  const travels = [...distances].sort((a, b) => a - b).map((distance) => distance / factor);
+  const corrected = settingsByPlace(finding, travels, { units, most: MOST_COLUMNS });
+  if (corrected === undefined)
+    return [notCorrectedWords(finding) ?? []]
+      .flat()
+      .flatMap((words) => paragraph(words, width, { size: size.text, gap: 2 }));
+  const rows = corrected.placed.map(({ travel, settings, within }): Cell[] => [
+    { text: sizeText(travel * factor, sizes), weight: "bold" },
+    ...settings.map((setting): Cell => ({ text: setting === undefined ? "–" : figures(finding, setting) })),
+    { text: showDoubt(within * factor, units) },
+  ]);
   const columns: Column[] = [
-    { heading: [say(`turns.of ${handwheel.reads}`), unitName(units)], align: units === "in" ? "end" : "decimal" },
-    ...starts.map(
-      (from): Column => ({
-        heading: [
-          say("turns.begun", { turn: formatFixed(from, 0) }),
-          say("turns.from turn 0", { distance: fromZero(finding, from, units) }),
-        ],
-        align: "middle",
-      }),
+    {
+      heading: [say(`turns.of ${handwheel.reads}`), unitName(units)],
+      align: units === "in" ? "end" : "decimal",
+      key: true,
+    },
+    ...corrected.stretches.map(
+      (stretch): Column => ({ heading: [say("turns.begun"), onTheRule(stretch, units)], align: "middle" }),
     ),
+    { heading: ["±", unitName(units)], align: "decimal" },
   ];
   const counted = dial ? say("turns.counted", { unit: figureUnit(finding) }) : say("turns.counted bare");
   return [

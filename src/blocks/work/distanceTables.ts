@@ -62,7 +62,7 @@ export function oldDialStrip(
     },
     { heading: [say("turns.turns")], align: "decimal" },
     { heading: [say(`turns.reads in ${oldDial.reads}`), unit], align: "decimal" },
-    { heading: [say("turns.uncorrected"), unit], align: "decimal", optional: true },
+    { heading: [say("turns.uncorrected"), unitName(sizes.units)], align: "decimal", optional: true },
   ];
   const rows = distances.flatMap((distance): Cell[][] => {
     const old = oldSettingToRead(finding, distance);
@@ -72,7 +72,7 @@ export function oldDialStrip(
         { text: sizeText(distance, sizes) },
         { text: String(old.wholeTurns), weight: "bold" },
         { text: show(old.reading, oldDial.unit), weight: "bold" },
-        { text: show(old.wrongBy, oldDial.unit) },
+        { text: show(old.outBy, sizes.units) },
       ],
     ];
   });

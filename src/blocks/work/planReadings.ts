@@ -10,10 +10,7 @@ import type { Run } from "../shared/block.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, table, tableWidth } from "../shared/table.js";
 import { correctedReadings } from "./correctedReadings.js";
-import { isFixed, readingsOf, readingWords, type ZeroInForce } from "./planWords.js";
-
-/** What a wheel's readings count from, or are added to. */
-export type ZeroOf = (wheel: HandwheelFinding) => ZeroInForce | undefined;
+import { isFixed, readingsOf, readingWords, type ZeroOf } from "./planWords.js";
 
 type Row = {
   readonly what: string;
@@ -22,7 +19,7 @@ type Row = {
   readonly reading: Reading | undefined;
   /** At the reading of the row before it. */
   readonly again?: boolean;
-  /** On a slide that is not even: told below what is to be dialled instead. */
+  /** On a worn slide: what is dialled stands below, by the place where the zero was touched. */
   readonly corrected?: boolean;
   readonly measured: boolean;
 };
@@ -55,13 +52,13 @@ export function readings(planned: PlannedStep, units: Units, show: Show, zeroOf:
     ...(measured ? [{ heading: [say("plan.column measured")], align: "middle" } as const] : []),
   ];
   const cells = rows.map((row, index): Cell[] => {
-    const { turns = "", figure = "", row: on = "" } = told[index] ?? {};
+    const { turns = "", figure = "", row: on = "" } = row.corrected ? {} : (told[index] ?? {});
     return [
       { text: "", drawn: "box" },
       { text: row.what },
       { text: row.size },
       { text: turns, weight: row.reading?.back ? "bold" : "regular" },
-      { text: figure, weight: row.corrected ? "regular" : "bold", size: size.card },
+      row.corrected ? { text: say("plan.by the rule") } : { text: figure, weight: "bold", size: size.card },
       ...(inRows ? [{ text: on }] : []),
       ...(sums ? [summed[index] ?? { text: "" }] : []),
       ...(measured ? [row.measured ? ({ text: "", drawn: "line" } as const) : { text: "" }] : []),
@@ -90,9 +87,10 @@ export const readingsWidth = (readings: Readings | undefined): number =>
   readings === undefined ? 0 : tableWidth(readings.columns, readings.cells, set(1e6));
 
 /** "S1 + 2.40 = ____": the sum is written out at the machine. */
-function sumCell({ wheel, reading, again }: Row, zeroOf: ZeroOf, figure: string): Cell {
+function sumCell({ wheel, reading, again, corrected }: Row, zeroOf: ZeroOf, figure: string): Cell {
   if (wheel === undefined || reading === undefined || again || !isFixed(wheel)) return { text: "" };
-  return { text: `${zeroOf(wheel)?.label ?? ""} ${reading.back ? "−" : "+"} ${figure} =`, drawn: "line" };
+  const added = corrected ? "…" : figure;
+  return { text: `${zeroOf(wheel)?.label ?? ""} ${reading.back ? "−" : "+"} ${added} =`, drawn: "line" };
 }
 
 function rowsOf(planned: PlannedStep, units: Units, show: Show): Row[] {
@@ -112,7 +110,7 @@ function rowsOf(planned: PlannedStep, units: Units, show: Show): Row[] {
     size: figure(at, units),
     wheel,
     reading,
-    corrected: isCorrected(wheel, reading.travel),
+    corrected: isCorrected(wheel, reading.travel, units),
     measured: false,
   });
   if (drills.length > 1)
@@ -128,9 +126,9 @@ function rowsOf(planned: PlannedStep, units: Units, show: Show): Row[] {
   return [...first.map(place), ...passRows(planned, units), ...last.map(depth)];
 }
 
-/** Whether a reading has a corrected one below the table, which is to be dialled instead. */
-const isCorrected = (wheel: HandwheelFinding, travel: number): boolean =>
-  correctedReadings({ wheel, travel }).length > 0;
+/** Whether corrected readings stand below the table, one of which is to be dialled. */
+const isCorrected = (wheel: HandwheelFinding, travel: number, units: Units): boolean =>
+  correctedReadings({ wheel, travel }, units) !== undefined;
 
 const figure = (mm: number, units: Units): string => formatFixed(fromMm(mm, units), usualPlaces[units]);
 const usualPlaces: Readonly<Record<Units, number>> = { mm: 2, in: 4 };
@@ -153,7 +151,7 @@ function passRows({ passes, depthWheel, sizes }: PlannedStep, units: Units): Row
       size: formatFixed(fromMm(pass.size, units), places),
       wheel: depthWheel,
       reading: pass.reading,
-      corrected: index >= last && depthWheel !== undefined && isCorrected(depthWheel, pass.travel),
+      corrected: index >= last && depthWheel !== undefined && isCorrected(depthWheel, pass.travel, units),
       ...(spring && { again: true }),
       measured: index === last - 1 || index >= last,
     };

@@ -1,6 +1,6 @@
 import type { Drawing } from "../../drawing/drawing.js";
 import { group } from "../../drawing/shapes.js";
-import type { Machine } from "../../machine/machine.js";
+import type { Machine, Units } from "../../machine/machine.js";
 import { positionOf } from "../../plan/belts.js";
 import type { Plan } from "../../plan/plan.js";
 import type { PlannedStep } from "../../plan/plannedStep.js";
@@ -12,8 +12,9 @@ import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
 import { goingOn, heightOf, joined, kept, lowered } from "../shared/runs.js";
+import { correctedReadings, movementsOf } from "./correctedReadings.js";
 import { type Readings, readings, readingsTable, readingsWidth } from "./planReadings.js";
-import { isFixed, type ZeroInForce } from "./planWords.js";
+import { isFixed, type Labels, type ZeroInForce, type ZeroOf } from "./planWords.js";
 import { type SharedNote, sharedNotes } from "./sharedNotes.js";
 import { stepPicture } from "./stepPicture.js";
 import { batchBoxes, stepSums } from "./stepSums.js";
@@ -44,11 +45,9 @@ export const planSteps = block({}, ({ findings, width, height }): Run[] => {
   if (plan === undefined) return [];
   const { machine } = findings;
   const show = showIn(machine, plan.job);
-  const labels = blankLabels(plan);
+  const labels = labelsOf(plan, machine.units);
   const shared = sharedNotes(plan);
-  const tables = plan.steps.map((step, place) =>
-    readings(step, machine.units, show, (wheel) => labels[place]?.now.get(wheel.handwheel.name)),
-  );
+  const tables = plan.steps.map((step, place) => readings(step, machine.units, show, zeroOf(labels[place] as Labels)));
   const room = width - gutter - between - leastWords;
   // Two widths, that with room to write and that without, so that readings stand below each other.
   const widths = [true, false].map((written) =>
@@ -78,13 +77,6 @@ export const planSteps = block({}, ({ findings, width, height }): Run[] => {
 const isWritten = (table: Readings | undefined): boolean =>
   table?.cells.some((row) => row.some(({ drawn }) => drawn === "line")) === true;
 
-/** Of each zero of a step the letter of its blank, and of each wheel the zero in force. */
-type Labels = {
-  readonly zeros: readonly string[];
-  readonly zerosAfter: readonly string[];
-  readonly now: ReadonlyMap<string, ZeroInForce>;
-};
-
 type Sheet = {
   readonly plan: Plan;
   readonly machine: Machine;
@@ -99,7 +91,8 @@ type Sheet = {
 };
 
 /** Blanks are numbered through the whole plan, so that a sum says which one it is made from. */
-function blankLabels({ steps }: Plan): Labels[] {
+function labelsOf({ steps }: Plan, units: Units): Labels[] {
+  const ruled = new Set<Zero>();
   const current = new Map<string, ZeroInForce>();
   let count = 0;
   const named = (zeros: readonly Zero[], since: PlannedStep) =>
@@ -111,9 +104,18 @@ function blankLabels({ steps }: Plan): Labels[] {
   return steps.map((step) => {
     const before = named(step.zeros, step);
     const now = new Map(current);
-    return { zeros: before, zerosAfter: named(step.zerosAfter, step), now };
+    for (const movement of movementsOf(step)) {
+      const since = now.get(movement.wheel.handwheel.name);
+      if (since && correctedReadings(movement, units)) ruled.add(since.zero);
+    }
+    return { zeros: before, zerosAfter: named(step.zerosAfter, step), now, ruled };
   });
 }
+
+const zeroOf =
+  ({ now }: Labels): ZeroOf =>
+  (wheel) =>
+    now.get(wheel.handwheel.name);
 
 function stepRuns(step: PlannedStep, table: Readings | undefined, sheet: Sheet): Run[] {
   const { machine, moved, width, height, column } = sheet;
@@ -130,8 +132,8 @@ function inParts(step: PlannedStep, table: Readings | undefined, sheet: Sheet, t
   const { plan, machine, labels, width } = sheet;
   const inner = width - gutter;
   const after = [
-    stepSums(step, plan, labels.zerosAfter, machine.units, inner),
-    stepOutcome(step, machine.units, inner),
+    stepSums(step, plan, labels, machine.units, inner),
+    stepOutcome(step, zeroOf(labels), machine.units, inner),
     batchBoxes(plan, inner),
   ]
     .filter((runs) => runs.length > 0)
@@ -160,9 +162,9 @@ function beside(
   const look = { ...picture, width: Math.min(picture.width, wide, column) };
   const seen: Run = { drawing: stepPicture(step.stage, look), gap: 1.5 };
   const told = (own: number) => ({
-    words: stepWords(step, labels.zeros, shared, units, own),
-    outcome: extent === "whole" ? lowered(stepOutcome(step, units, own), 1.2) : [],
-    sums: extent === "whole" ? stepSums(step, plan, labels.zerosAfter, units, own) : [],
+    words: stepWords(step, labels, shared, units, own),
+    outcome: extent === "whole" ? lowered(stepOutcome(step, zeroOf(labels), units, own), 1.2) : [],
+    sums: extent === "whole" ? stepSums(step, plan, labels, units, own) : [],
   });
   const [left, right, whole] = [told(wide), told(column), told(inner)];
   const rows = table ? readingsTable(table, column) : [];
@@ -240,7 +242,7 @@ function below(step: PlannedStep, table: Readings | undefined, sheet: Sheet, tit
   const inner = width - gutter;
   const room = { ...picture, width: Math.min(picture.width, inner / 3) };
   const wide = inner - room.width - 4;
-  const words = joined(allWords(stepWords(step, labels.zeros, shared, units, wide)), wide);
+  const words = joined(allWords(stepWords(step, labels, shared, units, wide)), wide);
   const head: Drawing = {
     width,
     height: Math.max(leastHeight, title.height + Math.max(words.height, room.height)),
@@ -255,13 +257,13 @@ function below(step: PlannedStep, table: Readings | undefined, sheet: Sheet, tit
       ? [{ drawing: head, gap }]
       : [
           { drawing: { ...title, height: Math.max(leastHeight, title.height) }, gap },
-          ...inset(allWords(stepWords(step, labels.zeros, shared, units, inner)), width),
+          ...inset(allWords(stepWords(step, labels, shared, units, inner)), width),
         ];
   const rows = inset(lowered(table ? readingsTable(table, inner) : [], 1.5), width);
   const after = inset(
     [
-      ...stepSums(step, plan, labels.zerosAfter, units, inner),
-      ...stepOutcome(step, units, inner),
+      ...stepSums(step, plan, labels, units, inner),
+      ...stepOutcome(step, zeroOf(labels), units, inner),
       ...batchBoxes(plan, inner),
     ],
     width,

@@ -2,6 +2,7 @@ import type { HandwheelFinding } from "../../findings/findings.js";
 import { onDial } from "../../findings/onDial.js";
 import { dialGain, dialTurn } from "../../findings/settings.js";
 import { figureOf, figureUnit, shownAt } from "../../findings/settingWords.js";
+import { notCorrectedWords, placeOfTurn0 } from "../../findings/travelWords.js";
 import type { Units } from "../../machine/machine.js";
 import type { PlannedSize, PlannedStep } from "../../plan/plannedStep.js";
 import { marginOf } from "../../plan/reached.js";
@@ -56,6 +57,25 @@ function touchWords({ of, at }: Zero, { stage: { step } }: PlannedStep, units: U
 
 /** A wheel's zero that holds at a step: of which blank, where its dial cannot be set to 0, and in which step it was touched. */
 export type ZeroInForce = { readonly zero: Zero; readonly label: string; readonly since: PlannedStep };
+
+/** What a wheel's readings count from, or are added to. */
+export type ZeroOf = (wheel: HandwheelFinding) => ZeroInForce | undefined;
+
+/** At a step: of each of its zeros the letter of its blank, and of each wheel the zero in force. */
+export type Labels = {
+  readonly zeros: readonly string[];
+  readonly zerosAfter: readonly string[];
+  readonly now: ReadonlyMap<string, ZeroInForce>;
+  /** Zeros of the whole plan at which a rule is laid to a worn slide. */
+  readonly ruled: ReadonlySet<Zero>;
+};
+
+/** Where the slide stands at a zero, for all that is dialled from it by that place; or that nobody can tell. */
+export function ruleWords(zero: Zero, ruled: ReadonlySet<Zero>, units: Units): string[] {
+  const { wheel } = zero;
+  const told = { wheel: wheel.handwheel.name, where: placeOfTurn0(wheel) ?? "", unit: unitName(units) };
+  return ruled.has(zero) ? [say("plan.lay the rule", told)] : [notCorrectedWords(wheel) ?? []].flat();
+}
 
 /** The heading of a wheel's readings: which wheel, in which unit, and from which zero. */
 export function readingsOf(
@@ -137,7 +157,10 @@ export type ReadingWords = { readonly turns: string; readonly figure: string; re
 
 /** A reading in cells: whole turns from the zero, what the dial then reads, and in which row; on a dial that cannot be set to 0, what
  *  it has gone on by beyond the whole turns. */
-export function readingWords(wheel: HandwheelFinding, { setting, back }: Reading): ReadingWords {
+export function readingWords(
+  wheel: HandwheelFinding,
+  { setting, back }: Pick<Reading, "setting" | "back">,
+): ReadingWords {
   const { dial, reading } = wheel;
   const sensed = (turns: string) => (back ? say("plan.back", { turns }) : turns);
   if (dial === undefined || reading === undefined)

@@ -11,23 +11,28 @@ import { paragraph } from "../shared/paragraph.js";
 import { joined, kept } from "../shared/runs.js";
 import { objectLine, rowLine, size } from "../shared/style.js";
 import { fillIn } from "./blanks.js";
-import { isFixed, readingWords, within } from "./planWords.js";
+import { correctedReadings } from "./correctedReadings.js";
+import { isFixed, type Labels, readingWords, ruleWords, within } from "./planWords.js";
 
 /** What is measured, summed up and set after a step's readings: on the paper, with lines to write on. `labels`: of the blanks for
  *  zeros set after it. */
-export function stepSums(step: PlannedStep, plan: Plan, labels: readonly string[], units: Units, width: number): Run[] {
+export function stepSums(step: PlannedStep, plan: Plan, labels: Labels, units: Units, width: number): Run[] {
   return [
     ...measuredSum(step, plan, units, width),
-    ...mendedZero(step, plan, width),
-    ...step.zerosAfter.flatMap((zero, index) =>
-      fillIn(
+    ...mendedZero(step, plan, units, width),
+    ...step.zerosAfter.flatMap((zero, index) => [
+      ...fillIn(
         isFixed(zero.wheel)
-          ? say("plan.locked, written down", { wheel: zero.wheel.handwheel.name, label: labels[index] ?? "" })
+          ? say("plan.locked, written down", {
+              wheel: zero.wheel.handwheel.name,
+              label: labels.zerosAfter[index] ?? "",
+            })
           : say("plan.locked, set", { wheel: zero.wheel.handwheel.name }),
         width,
         { gap: 1, weight: "bold" },
       ),
-    ),
+      ...ruleWords(zero, labels.ruled, units).flatMap((words) => fillIn(words, width, { gap: 0.7 })),
+    ]),
   ];
 }
 
@@ -76,18 +81,25 @@ function provesZero({ depthZero, depthWheel, passes, stage: { step }, number }: 
 }
 
 /** From the first measured cut on the readings of a tool are true, or by how much they are not is known. */
-function mendedZero(step: PlannedStep, plan: Plan, width: number): Run[] {
-  const reading = step.passes.findLast(({ kind }) => kind === "finish")?.reading;
+function mendedZero(step: PlannedStep, plan: Plan, units: Units, width: number): Run[] {
+  const finish = step.passes.findLast(({ kind }) => kind === "finish");
   const { depthWheel, anew } = step;
-  if (reading === undefined || depthWheel === undefined || !provesZero(step, plan)) return [];
+  if (finish?.reading === undefined || depthWheel === undefined || !provesZero(step, plan)) return [];
+  const { reading, travel } = finish;
   const { turns, figure, row } = readingWords(depthWheel, reading);
   const straight = plan.job.parts > 1 && !anew.across;
   // Backwards the figure is where the dial comes to stand, and nothing to be added.
   const told = { reading: [reading.back ? `${turns}, ${figure}` : `${turns} + ${figure}`, row].join(" ").trimEnd() };
-  const words = isFixed(depthWheel)
-    ? say("plan.mend sum")
-    : say(straight ? "plan.mend zero, others too" : "plan.mend zero", told);
-  return fillIn(words, width, { gap: 0.8 });
+  const mended = (): string => {
+    if (isFixed(depthWheel)) return say("plan.mend sum");
+    if (depthWheel.feed?.measured?.uneven?.ahead === undefined)
+      return say(straight ? "plan.mend zero, others too" : "plan.mend zero", told);
+    const worn = correctedReadings({ wheel: depthWheel, travel }, units)
+      ? say("plan.mend zero, by the rule")
+      : say("plan.mend zero, worn", told);
+    return straight ? `${worn} ${say("plan.others go straight")}` : worn;
+  };
+  return fillIn(mended(), width, { gap: 0.8 });
 }
 
 /** More parts than these are counted on another sheet. */

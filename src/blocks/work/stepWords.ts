@@ -7,7 +7,7 @@ import { paragraph } from "../shared/paragraph.js";
 import { size } from "../shared/style.js";
 import { fillIn } from "./blanks.js";
 import { correctedStep } from "./correctedReadings.js";
-import { feedWords, promiseWords, zeroWords } from "./planWords.js";
+import { feedWords, type Labels, promiseWords, ruleWords, type ZeroOf, zeroWords } from "./planWords.js";
 import type { SharedNote } from "./sharedNotes.js";
 
 const gap = 0.7;
@@ -18,7 +18,7 @@ export type StepWords = { readonly before: readonly Run[]; readonly mind: readon
 
 export function stepWords(
   step: PlannedStep,
-  labels: readonly string[],
+  { zeros, ruled }: Labels,
   shared: readonly SharedNote[],
   units: Units,
   width: number,
@@ -32,7 +32,11 @@ export function stepWords(
       ...(step.tool === say("plan.no tool") ? [] : paragraph(capital(step.tool), width, { weight: "bold", gap })),
       ...(feed === undefined ? [] : paragraph(feed, width, { gap })),
       ...step.first.flatMap((words) => paragraph(words, width, { gap, weight: "bold" })),
-      ...step.zeros.flatMap((zero, index) => fillIn(zeroWords(zero, step, labels[index] ?? "", units), width, { gap })),
+      ...step.zeros.flatMap((zero, index) =>
+        [zeroWords(zero, step, zeros[index] ?? "", units), ...ruleWords(zero, ruled, units)].flatMap((words) =>
+          fillIn(words, width, { gap }),
+        ),
+      ),
     ],
     mind: [
       ...own.map((note) => paragraph(note, width, { gap })),
@@ -48,17 +52,12 @@ export function stepWords(
 
 export const allWords = ({ before, mind }: StepWords): Run[] => [...before, ...mind.flat()];
 
-/** What the sizes will be, and what to turn on slides that are not even. */
-export function stepOutcome(step: PlannedStep, units: Units, width: number): Run[] {
+/** What the sizes will be, and what to turn on worn slides. */
+export function stepOutcome(step: PlannedStep, zeroOf: ZeroOf, units: Units, width: number): Run[] {
   const show = (mm: number) => `${figureWithin(mm, undefined, units)} ${unitName(units)}`;
   const promise = promiseWords(step, show, units);
-  const last = step.passes.at(-1);
-  const movements = [
-    ...(step.depthWheel && last?.reading ? [{ wheel: step.depthWheel, travel: last.travel }] : []),
-    ...step.places.map(({ wheel, reading }) => ({ wheel, travel: reading.travel })),
-  ];
   return [
     ...(promise === undefined ? [] : paragraph(promise, width, { gap })),
-    ...correctedStep(movements, units, width),
+    ...correctedStep(step, zeroOf, units, width),
   ];
 }

@@ -56,10 +56,11 @@ function besides({ handwheel, feed, study }: HandwheelFinding, units: Units): st
   ];
 }
 
-/** Beneath the tables: what ± holds and how far it is told. None where nothing says how good the feed is. */
+/** Beneath the tables: what a dial made for another feed is out by, what ± holds and how far it is told. Nothing where neither stands in them. */
 export function whatDoubtHolds(finding: HandwheelFinding, units: Units, width: number): Run[] {
-  const { feed, dial } = finding;
+  const { feed, dial, handwheel } = finding;
   const said = [
+    ...(feed?.nominal === undefined && handwheel.oldDial === undefined ? [] : [say(`turns.out by ${handwheel.reads}`)]),
     ...(feed?.uncertainty === undefined
       ? []
       : [
