@@ -153,7 +153,8 @@ function withWords<T>(
   return undefined;
 }
 
-const less = (one: readonly number[], other: readonly number[]): boolean => {
+/** Of costs the first that differs decides. */
+export const less = (one: readonly number[], other: readonly number[]): boolean => {
   const at = one.findIndex((value, index) => Math.abs(value - (other[index] ?? 0)) > 1e-9);
   return at >= 0 && (one[at] ?? 0) < (other[at] ?? 0);
 };

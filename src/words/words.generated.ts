@@ -412,7 +412,9 @@ export type Gaps = {
   "scales.from mark to end": never;
   "angle scales.called swivel": "name";
   "angle scales.called plate": "name";
-  "angle scales.too large": never;
+  "angle scales.too large": "remedy";
+  "angle scales.smaller plate": never;
+  "angle scales.smaller scale": never;
   "angle scales.way clockwise": never;
   "angle scales.way anticlockwise": never;
   "angle scales.small at chuck end": never;
@@ -1563,6 +1565,7 @@ export type Gaps = {
   "binder.missing room on few cards": "cards";
   "binder.missing room in margins": "paper";
   "binder.larger paper": "paper";
+  "binder.without": "name" | "remedy";
   "binder.missing everything": never;
   "binder.missing room": "paper";
   "binder.missing drive": never;
@@ -1690,6 +1693,7 @@ export type Gaps = {
   "materials and hazards.none for alloy steel": never;
   "materials and hazards.source own file": never;
   "no room.unnamed": never;
+  "no room.pieces": "names";
   "no room.table": "table" | "wants" | "has";
   "no room.wider": "table" | "has";
   "no room.card key": "wants" | "has";
@@ -2153,7 +2157,9 @@ const en: Readonly<Record<Key, Text>> = {
   "scales.from mark to end": "from its first mark to its end",
   "angle scales.called swivel": "{name} (swivel scale)",
   "angle scales.called plate": "{name} (degree plate)",
-  "angle scales.too large": "It is larger than the paper: choose a smaller range or larger paper.",
+  "angle scales.too large": "It is larger than the paper: {remedy}.",
+  "angle scales.smaller plate": "choose a smaller radius or larger paper",
+  "angle scales.smaller scale": "choose a smaller radius, a smaller range or larger paper",
   "angle scales.way clockwise": "clockwise",
   "angle scales.way anticlockwise": "anticlockwise",
   "angle scales.small at chuck end": "chuck end small",
@@ -3304,6 +3310,7 @@ const en: Readonly<Record<Key, Text>> = {
   "binder.missing room on few cards": "it would take {cards} cards; give them more room (card: in the template, drive: cover: in the machine file), or show less on them",
   "binder.missing room in margins": "its margins leave no room on {paper}; make them smaller, or choose larger paper",
   "binder.larger paper": "choose larger paper than {paper}",
+  "binder.without": "without {name}, which is larger than the paper; {remedy}",
   "binder.missing everything": "the file holds nothing that this sheet shows",
   "binder.missing room": "a part is larger than the page; choose larger paper than {paper}",
   "binder.missing drive": "the file has no drive: give it a motor and stages",
@@ -3431,6 +3438,7 @@ const en: Readonly<Record<Key, Text>> = {
   "materials and hazards.none for alloy steel": "none was found for alloy steel",
   "materials and hazards.source own file": "the machine file",
   "no room.unnamed": "unnamed",
+  "no room.pieces": "larger than the paper: {names}",
   "no room.table": "the table “{table}” needs {wants} mm across and has {has}",
   "no room.wider": "the table “{table}” is wider than {has} mm",
   "no room.card key": "the positions on the belt card need {wants} mm across and have {has}",
@@ -3903,7 +3911,9 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "vom ersten Strich bis ans Ende",
   "{name} (Gradskala)",
   "{name} (Gradscheibe)",
-  "Sie ist größer als das Papier: einen kleineren Bereich oder größeres Papier wählen.",
+  "Sie ist größer als das Papier: {remedy}.",
+  "einen kleineren Radius oder größeres Papier wählen",
+  "einen kleineren Radius, einen kleineren Bereich oder größeres Papier wählen",
   "im Uhrzeigersinn",
   "gegen den Uhrzeigersinn",
   "am Futter dünn",
@@ -5054,6 +5064,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "es wären {cards} Karten; größere Karten geben (card: in der Vorlage, drive: cover: in der Maschinendatei) oder weniger darauf zeigen",
   "seine Ränder lassen auf {paper} keinen Platz; schmalere Ränder oder größeres Papier wählen",
   "größeres Papier als {paper} wählen",
+  "ohne {name}, was größer als das Papier ist; {remedy}",
   "die Datei enthält nichts, was dieses Blatt zeigt",
   "ein Teil ist größer als die Seite; größeres Papier als {paper} wählen",
   "die Datei hat keinen Antrieb: Motor und Stufen angeben",
@@ -5181,6 +5192,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "für legierten Stahl wurde keiner gefunden",
   "die Maschinendatei",
   "ohne Namen",
+  "größer als das Papier: {names}",
   "die Tabelle „{table}“ braucht {wants} mm in der Breite und hat {has}",
   "die Tabelle „{table}“ ist breiter als {has} mm",
   "die Stellungen auf der Riemenkarte brauchen {wants} mm in der Breite und haben {has}",

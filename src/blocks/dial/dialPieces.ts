@@ -4,7 +4,8 @@ import { angleScalesOf, scalesOf } from "../../findings/ofWheels.js";
 import type { AngleScale, LinearScale, Machine } from "../../machine/machine.js";
 import { trimmedSize, unitName } from "../../quantity/format.js";
 import { say } from "../../words/say.js";
-import { block, type Run } from "../shared/block.js";
+import { block, type LeftOut, type Run } from "../shared/block.js";
+import { NoRoom } from "../shared/noRoom.js";
 import { paragraph } from "../shared/paragraph.js";
 import { heightOf, joined, kept, together } from "../shared/runs.js";
 import { angleSet } from "./angleScales.js";
@@ -117,8 +118,19 @@ function setRuns({ findings, handwheels, width, height }: Context, wanted: Wante
       dials.some(({ pieces = [] }) => pieces.some(({ drawing }) => drawing.marks.some(isArrow))),
   };
   if (cut.length === 0 && notes.length === 0) return [];
-  return withWords(cut, room, (measure) => foot(notes, cut.length > 0, { width: measure, height }, common));
+  const leftOut = notes.flatMap((note) => note.leftOut ?? []);
+  if (notes.length > 0 && leftOut.length === notes.length && cut.length === 0) throw noRoomFor(leftOut);
+  const [first, ...more] = withWords(cut, room, (measure) =>
+    foot(notes, cut.length > 0, { width: measure, height }, common),
+  );
+  return first === undefined ? [] : [leftOut.length > 0 ? { ...first, leftOut } : first, ...more];
 }
+
+const noRoomFor = (leftOut: readonly LeftOut[]): NoRoom => {
+  const remedies = [...new Set(leftOut.flatMap(({ remedy }) => remedy ?? []))];
+  const message = say("no room.pieces", { names: leftOut.map(({ name }) => name).join(", ") });
+  return new NoRoom(message, remedies.length > 0 ? remedies.join("; ") : undefined);
+};
 
 /** Pieces with what is said of them in lines of some length: below them or beside them on one of their pages, else on a page more. */
 function withWords(cut: readonly CutOut[], room: Room, said: (measure: number) => Run[]): Run[] {

@@ -21,7 +21,12 @@ export type Run = {
   readonly heading?: Drawing;
   /** Drawn above that heading, or the run itself, when it comes first on a page: whose table or form goes on here. */
   readonly goesOn?: Drawing;
+  /** What is larger than this page and so stands on none. */
+  readonly leftOut?: readonly LeftOut[];
 };
+
+/** A piece that the paper has no room for, and what to do about it; the usual: larger paper. */
+export type LeftOut = { readonly name: string; readonly remedy?: string };
 
 export type BlockContext<S> = {
   readonly findings: Findings;
