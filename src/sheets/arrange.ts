@@ -10,7 +10,7 @@ import { group } from "../drawing/shapes.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import { type Use, usesOf } from "../findings/uses.js";
 import type { Machine, PaperSize } from "../machine/machine.js";
-import { less } from "../paper/pages.js";
+import { less } from "../paper/gathered.js";
 import { type Orientation, paperSize } from "../paper/paperSize.js";
 import { liesAcross } from "../paper/printerCorrection.js";
 import { TURN } from "../quantity/angle.js";

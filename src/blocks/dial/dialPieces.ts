@@ -90,7 +90,11 @@ function setRuns({ findings, handwheels, width, height }: Context, wanted: Wante
   const cut = [
     ...(settings ? dials.flatMap((set) => dialCutOuts(set, settings, units, width)) : []),
     ...(settings?.places ? places(dials, width) : []),
-    ...scales.flatMap((one, index) => Array.from({ length: copies }, () => of(`scale ${index}`, one.cut)).flat()),
+    ...scales.flatMap((one, index) =>
+      Array.from({ length: copies }, (_, copy) =>
+        of(`scale ${index}`, one.cut).map((cut) => ({ ...cut, set: `copy ${copy + 1}` })),
+      ).flat(),
+    ),
     ...swivels.flatMap((one, index) => of(`swivel ${index}`, one.cut)),
   ];
   const notes = [
@@ -229,6 +233,7 @@ function places(dials: readonly DialSet[], most: number): CutOut[] {
     drawing: picture,
     name: "place",
     caption: cellFoot({ title: placeTitle(names), numbers: [] }, picture.width, most),
+    explains: { aside: cellFoot({ title: placeTitle(names), numbers: [] }, 0, most) },
   }));
 }
 
