@@ -1279,7 +1279,8 @@ export type Gaps = {
   "student.wheel back drilling": never;
   "student.wheel on again": never;
   "student.count lines": "counted";
-  "student.numbers in": "unit";
+  "student.numbers in mm": never;
+  "student.numbers in in": never;
   "student.lines are": "n" | "value";
   "measuring form.out": never;
   "measuring form.return": never;
@@ -2071,7 +2072,7 @@ const en: Readonly<Record<Key, Text>> = {
   "dials.cramped": {"one":"Its {n} row is only {height} high, too low for numbers: a wider ring or strip has room for them.","other":"Its {n} rows are only {height} high each, too low for numbers: a wider ring or strip, fewer rows or one scale has room for them."},
   "dials.read from": "Its figures are read well from up to {far}; a wider ring or strip has room for larger ones.",
   "dials.cutting": "Cut from mark to mark, through the graduations that run over the edge; the arrow points to the edge at the index. Inside circles and hollow edges first, the ends last.",
-  "dials.round": "A round edge that carries graduations runs evenly {over} inside their ends: turn the paper into the scissors, not the scissors round it; the corners about a whole ring are those of the square that it just touches.",
+  "dials.round": "A round edge that carries graduations runs evenly inside their ends, by {over}: turn the paper into the scissors, not the scissors round it; the corners about a whole ring are those of the square that it just touches.",
   "dials.centre": "Centre a ring by its cross before you cut it out.",
   "dials.measure": "If a piece does not measure what stands beneath it, print it again with the printer's correction.",
   "dials.no room": "What stands under “no room on it for”: write it beside the piece.",
@@ -2396,7 +2397,7 @@ const en: Readonly<Record<Key, Text>> = {
   "tapers.top slide, swing anticlockwise": "top slide: swing anticlockwise",
   "tapers.headstock, swing clockwise": "headstock: swing clockwise",
   "tapers.headstock, swing anticlockwise": "headstock: swing anticlockwise",
-  "threads.left out": {"one":"One larger thread is left out: its tapping drill is over the {largest} of this machine.","other":"{n} larger threads are left out: their tapping drills are over the {largest} of this machine."},
+  "threads.left out": {"one":"One larger thread is left out: its tapping drill is over {largest}, the largest of this machine.","other":"{n} larger threads are left out: their tapping drills are over {largest}, the largest of this machine."},
   "threads.number drill": "#{number}",
   "threads.series metric coarse": "Metric coarse",
   "threads.series metric fine": "Metric fine",
@@ -3024,7 +3025,8 @@ const en: Readonly<Record<Key, Text>> = {
   "student.wheel back drilling": "back a little",
   "student.wheel on again": "on again: right",
   "student.count lines": "count the lines from 0; {counted}",
-  "student.numbers in": "numbers in {unit}",
+  "student.numbers in mm": "numbers in mm",
+  "student.numbers in in": "numbers in inches",
   "student.lines are": {"one":"{n} line = {value}","other":"{n} lines = {value}"},
   "measuring form.out": "out",
   "measuring form.return": "return",
@@ -3825,7 +3827,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   {"one":"Seine {n} Reihe ist nur {height} hoch, zu niedrig für Zahlen: auf einem breiteren Ring oder Streifen haben sie Platz.","other":"Seine {n} Reihen sind nur je {height} hoch, zu niedrig für Zahlen: auf einem breiteren Ring oder Streifen, mit weniger Reihen oder einer einzigen Skala haben sie Platz."},
   "Seine Ziffern sind bis {far} gut zu lesen; ein breiterer Ring oder Streifen hat Platz für größere.",
   "Von Marke zu Marke schneiden, mitten durch die Striche, die über die Kante laufen; der Pfeil zeigt zur Kante an der Ablesemarke. Innenkreise und hohle Kanten zuerst, die Enden zuletzt.",
-  "Eine runde Kante mit Strichen verläuft gleichmäßig {over} innerhalb der Strichenden: das Papier in die Schere drehen, nicht die Schere um das Papier; die Ecken um einen ganzen Ring sind die des Quadrats, das er gerade berührt.",
+  "Eine runde Kante mit Strichen verläuft gleichmäßig innerhalb der Strichenden, um {over}: das Papier in die Schere drehen, nicht die Schere um das Papier; die Ecken um einen ganzen Ring sind die des Quadrats, das er gerade berührt.",
   "Einen Ring vor dem Ausschneiden nach seinem Kreuz zentrieren.",
   "Hat ein Teil nicht das Maß, das darunter steht: mit der Korrektur des Druckers neu drucken.",
   "Was als „nicht aufgedruckt“ angegeben ist, fand keinen Platz: daneben anschreiben.",
@@ -4150,7 +4152,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Oberschlitten: gegen den Uhrzeigersinn schwenken",
   "Spindelstock: im Uhrzeigersinn schwenken",
   "Spindelstock: gegen den Uhrzeigersinn schwenken",
-  {"one":"Ein größeres Gewinde fehlt hier: sein Kernlochbohrer ist über den {largest} dieser Maschine.","other":"{n} größere Gewinde fehlen hier: ihre Kernlochbohrer sind über den {largest} dieser Maschine."},
+  {"one":"Ein größeres Gewinde fehlt hier: sein Kernlochbohrer ist größer als {largest}, der größte dieser Maschine.","other":"{n} größere Gewinde fehlen hier: ihre Kernlochbohrer sind größer als {largest}, der größte dieser Maschine."},
   "Nr. {number}",
   "Metrisches Regelgewinde",
   "Metrisches Feingewinde",
@@ -4778,7 +4780,8 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "etwas zurück",
   "wieder heran: richtig",
   "Teilstriche von 0 an zählen; {counted}",
-  "Zahlen in {unit}",
+  "Zahlen in mm",
+  "Zahlen in Zoll",
   {"one":"{n} Teilstrich = {value}","other":"{n} Teilstriche = {value}"},
   "hin",
   "zurück",

@@ -17,6 +17,7 @@ export const faultKinds = [
   "too pale",
   "stroke too thin",
   "nonsense",
+  "unit twice",
   "page nearly empty",
   "cautions alone",
   "throws",
@@ -72,6 +73,7 @@ export function measureFlat(drawing: Drawing, flat: Flat, engraved: boolean): Fa
     const says = quoted(text);
     edges(own, page, (kind) => add(kind, whole, says));
     if (/undefined|NaN|Infinity|\[object/.test(mark.text)) add("nonsense", whole, says);
+    if (/\b(mm|in|Zoll) \1\b/.test(mark.text)) add("unit twice", whole, says);
     const least = engraved || onNarrowPiece(text, flat.cuts) ? LEAST_ON_PIECE : LEAST;
     if (mark.size < least - ROUNDING) {
       const key = `${(mark.size / POINT).toFixed(1)} pt where ${(least / POINT).toFixed(0)} are the least`;

@@ -2,7 +2,7 @@ import type { Drawing, Mark } from "../../drawing/drawing.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { angleScalesOf, scalesOf } from "../../findings/ofWheels.js";
 import type { AngleScale, LinearScale, Machine } from "../../machine/machine.js";
-import { trimmedSize, unitName } from "../../quantity/format.js";
+import { trimmedSize } from "../../quantity/format.js";
 import { say } from "../../words/say.js";
 import { block, type LeftOut, type Run } from "../shared/block.js";
 import { NoRoom } from "../shared/noRoom.js";
@@ -105,7 +105,7 @@ function setRuns({ findings, handwheels, width, height }: Context, wanted: Wante
   const dialsRound = dials.filter(({ plan, pieces }) => plan.flat.kind === "ring" && pieces !== undefined);
   const flatAngles = degrees.filter(({ shape }) => shape === "face");
   const common = {
-    over: `${trimmedSize(bleed, units)} ${unitName(units)}`,
+    over: trimmedSize(bleed, units),
     rings: dialsRound.length + flatAngles.length > 0,
     wholeRings:
       dialsRound.some(({ dial }) => dial.shape === "face") || flatAngles.some(({ part }) => part === "spindle"),

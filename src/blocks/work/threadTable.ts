@@ -66,7 +66,7 @@ export const threadTable = block(
         : paragraph(
             say("threads.left out", {
               n: left,
-              largest: `${trimmedSize(largestDrill(limits), units)} ${unitName(units)}`,
+              largest: trimmedSize(largestDrill(limits), units),
             }),
             width,
           );
