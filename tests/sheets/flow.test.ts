@@ -43,6 +43,31 @@ test("a page says at its head whose rows go on there, over their heading, and a 
   expect(second?.filter(({ name }) => name === "heading").map(({ bottom }) => bottom)).toEqual([11, 11]);
 });
 
+describe("what signs mean", () => {
+  const [first, second] = [run("! tight", 8).drawing, run("? unknown", 8).drawing];
+
+  test("stands once below each page that has them, and takes its room there", () => {
+    const signed = rows(16).map((row, index) => (index === 2 || index === 4 ? { ...row, keys: [first] } : row));
+    const last = run("16", 10, { keys: [second, first] });
+    const sheet = pages([...signed, last]);
+    expect(sheet.map((page) => page.map(({ name }) => name))).toEqual([
+      ["0", "1", "2", "3", "4", "5", "6", "7", "8", "! tight"],
+      ["9", "10", "11", "12", "13", "14", "15", "16", "? unknown", "! tight"],
+    ]);
+    for (const { bottom } of sheet.flat()) expect(bottom).toBeLessThanOrEqual(HEIGHT);
+  });
+
+  test("stands below all that shares a page, and of a list on each of its pages", () => {
+    const sections = [run("a", 30, { keys: [first] }), run("b", 30, { startsPage: "unless it fits", keys: [first] })];
+    expect(names(sections)).toEqual([["a", "b", "! tight"]]);
+    const list = { columns: 2, step: 50 };
+    for (const page of pages(rows(30, { list, keys: [first] }))) {
+      expect(page.at(-1)?.name).toBe("! tight");
+      expect(page.at(-1)?.bottom).toBeLessThanOrEqual(HEIGHT);
+    }
+  });
+});
+
 test("of a list no one or two rows are left for another page", () => {
   const list = { columns: 2, step: 50 };
   const sheet = pages([...rows(21, { list }), run("foot", 40)]);

@@ -21,6 +21,8 @@ export type Run = {
   readonly heading?: Drawing;
   /** Drawn above that heading, or the run itself, when it comes first on a page: whose table or form goes on here. */
   readonly goesOn?: Drawing;
+  /** What its signs mean: each once, at the foot of every page with some run that has it. */
+  readonly keys?: readonly Drawing[];
   /** What is larger than this page and so stands on none. */
   readonly leftOut?: readonly LeftOut[];
 };
