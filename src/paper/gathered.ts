@@ -7,8 +7,12 @@ export const less = (one: readonly number[], other: readonly number[]): boolean 
 };
 
 /** The groups that lie on more than one page, each as often as there are further pages with some of it. */
-export function scattered<T>(pages: readonly FilledPage<T>[]): string[] {
-  const seen = pages.flatMap(({ placed }) => [...new Set(placed.flatMap(({ besides }) => besides ?? []))]);
+export const scattered = <T>(pages: readonly FilledPage<T>[]): string[] => onFurther(pages, () => true);
+
+function onFurther<T>(pages: readonly FilledPage<T>[], counts: (piece: Put<T>) => boolean): string[] {
+  const seen = pages.flatMap(({ placed }) => [
+    ...new Set(placed.flatMap((piece) => (counts(piece) ? (piece.besides ?? []) : []))),
+  ]);
   return seen.filter((kind, index) => seen.indexOf(kind) !== index);
 }
 
@@ -21,9 +25,10 @@ const misleads = <T>(piece: Put<T>, { placed }: FilledPage<T>): boolean =>
 const isAlone = <T>(piece: Put<T>, placed: readonly Put<T>[]): boolean =>
   placed.every((one) => one === piece || one.besides !== piece.besides);
 
-/** How far pieces are from where they belong. */
+/** How far pieces are from where they belong; that copies lie on several pages is as bad as a picture that misleads. */
 export const astray = <T>(pages: readonly FilledPage<T>[]): number =>
   scattered(pages).length +
+  onFurther(pages, ({ set }) => set !== undefined).length +
   pages.reduce((sum, page) => sum + page.placed.filter((piece) => misleads(piece, page)).length, 0);
 
 /** Pages on which single pieces were brought to others of their word, those that explain first, where a page holds them, or holds them
