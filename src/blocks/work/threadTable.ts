@@ -116,20 +116,27 @@ function fitted(series: Series, width: number): { readonly series: Series; reado
     const own = widthOf(measure(columns, rows, Number.POSITIVE_INFINITY, size.text));
     return Math.max(1, Math.floor((width + listGap) / (own + listGap)));
   };
-  const kept = series.columns.flatMap(({ optional }, index) => (optional ? [] : [index]));
-  const lean: Series = {
-    ...series,
-    columns: kept.map((index) => series.columns[index] as Column),
-    rows: series.rows.map((row) => kept.map((index) => row[index] as Cell)),
+  const without = (gone: ReadonlySet<number>): Series => {
+    const stays = (_: unknown, index: number) => !gone.has(index);
+    return { ...series, columns: series.columns.filter(stays), rows: series.rows.map((row) => row.filter(stays)) };
   };
-  const [all, fewer] = [beside(series), beside(lean)];
-  return fewer > all ? { series: lean, count: fewer } : { series, count: all };
+  const optional = series.columns.flatMap((column, index) => (column.optional ? [index] : []));
+  const [all, fewer] = [beside(series), beside(without(new Set(optional)))];
+  if (fewer <= all) return { series, count: all };
+  // Of the optional ones as many as there is width for all the same, the last first.
+  const gone = new Set(optional);
+  for (const index of [...optional].reverse()) {
+    gone.delete(index);
+    if (beside(without(gone)) < fewer) gone.add(index);
+  }
+  return { series: without(gone), count: fewer };
 }
 
-/** Its title, head and first rows never part, nor its last rows; title and head come again at the top of the next column. */
+/** Its title, head and first rows never part, nor its last rows; title and head come again at the top of the next column, which says that it goes on. */
 function listed(series: Series, width: number): Run[] {
   const runs = keyedTable(series, width);
   const titled = heading(series.title, width, 0);
+  const again = heading(say("page.goes on", { name: series.title }), width, 0);
   const keysIn = (some: readonly Run[]) => some.flatMap(({ keys = [] }) => keys);
   const [first, rest] = [runs.slice(0, LEAST_ROWS), runs.slice(LEAST_ROWS)];
   const last = rest.splice(-LEAST_ROWS);
@@ -141,7 +148,7 @@ function listed(series: Series, width: number): Run[] {
     { drawing: joined([...titled, ...first], width), gap: above, keys: keysIn(first) },
     ...below.map((run) => ({
       ...run,
-      ...(run.heading && { heading: joined([...titled, { drawing: run.heading }], width) }),
+      ...(run.heading && { heading: joined([...again, { drawing: run.heading }], width) }),
     })),
   ];
 }
