@@ -7,7 +7,7 @@ import type { Print } from "../drawing/page.js";
 import type { Findings } from "../findings/findings.js";
 import type { Format } from "../output/formats.js";
 import type { Tools } from "../output/render.js";
-import { absentInEnglish, printsOf, withHandwheels } from "../printing/prints.js";
+import { absentInEnglish, leftOutInEnglish, printsOf, withHandwheels } from "../printing/prints.js";
 import type { NamedJob } from "../sheets/pack.js";
 import type { LanguageCode } from "../words/languages.generated.js";
 import { answered } from "./answered.js";
@@ -92,6 +92,8 @@ async function makePages(
     if (request.asked) throw new Refusal(`${path}: sheet ${name} cannot be made: ${why}`);
     io.err(`${path}: no ${name} sheet: ${why}`);
   }
+  for (const { sheet, leftOut = [] } of leftOutInEnglish(findings, wish, made))
+    for (const words of leftOut) io.err(`${path}: the ${sheet} sheet is printed ${words}`);
   const outputs = await outputsOf(prints, chosen, path, request);
   const record = recorded(prints, chosen, path, { ...request, language }, io.err);
   if (!request.all) return { outputs, record };

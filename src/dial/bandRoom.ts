@@ -16,6 +16,8 @@ export const LEAST_MARK = 0.6;
 export const TIGHT = 0.15;
 /** Clear between numbers and what lies below them, at least. */
 export const BELOW = 0.15;
+/** From figures to the middle of the line between two rows, where marks need not be shorter than the least for it. */
+export const TO_RULE = 0.33;
 /** Clear between figures and a straight edge that a knife cuts along a rule, and between all ink and a hollow one that scissors follow. */
 const TO_EDGE = 0.5;
 const TO_HOLLOW = 0.8;

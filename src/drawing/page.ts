@@ -23,6 +23,8 @@ export type Print = {
   readonly outlines?: boolean;
   /** As the printer makes it: the page on which the printer itself is measured. */
   readonly uncorrected?: boolean;
+  /** What of the file stands on none of its pages, and what to do about it. */
+  readonly leftOut?: readonly string[];
 };
 
 /** A part of a bound print: where it begins (page index from 0) and how many pages it has. */

@@ -43,6 +43,14 @@ export function absentInEnglish(findings: Findings, wish: Wish, { absent, langua
   return absent.map((own) => english.find(({ name, of }) => name === own.name && of === own.of) ?? own);
 }
 
+/** What single sheets were made without, in English, in which the terminal speaks. */
+export function leftOutInEnglish(findings: Findings, wish: Wish, { prints, language }: Prints) {
+  const lacking = prints.filter(({ leftOut }) => leftOut !== undefined);
+  if (lacking.length === 0 || language === "en") return lacking;
+  const templates = wish.templates.filter(({ name }) => lacking.some(({ sheet }) => sheet === name));
+  return printsOf(findings, { ...wish, templates, language: "en" }).prints;
+}
+
 /** Only of the handwheels named, whatever their case; all of them where none are. */
 export function withHandwheels(findings: Findings, names: readonly string[] | undefined): Findings {
   if (names === undefined) return findings;

@@ -1,5 +1,5 @@
 import { type BlockName, blocks } from "../blocks/registry.js";
-import type { Block, Run } from "../blocks/shared/block.js";
+import type { Block, LeftOut, Run } from "../blocks/shared/block.js";
 import { cautionRuns } from "../blocks/shared/cautions.js";
 import { materialCautions } from "../blocks/shared/materialCautions.js";
 import { NoRoom, unlessNoRoom } from "../blocks/shared/noRoom.js";
@@ -10,6 +10,7 @@ import { group } from "../drawing/shapes.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import { type Use, usesOf } from "../findings/uses.js";
 import type { Machine, PaperSize } from "../machine/machine.js";
+import { less } from "../paper/gathered.js";
 import { type Orientation, paperSize } from "../paper/paperSize.js";
 import { liesAcross } from "../paper/printerCorrection.js";
 import { TURN } from "../quantity/angle.js";
@@ -103,6 +104,11 @@ export function arrange(findings: Findings, template: Template): Arranged {
       ...(!template.bare && { correctionNote: correctionNote(machine, frame) }),
     };
   });
+  const leftOut = filled
+    .flatMap(leftOutOf)
+    .map(({ name, remedy }) =>
+      say("binder.without", { name, remedy: remedy ?? say("binder.larger paper", { paper: machine.paper.size }) }),
+    );
   return {
     print: {
       sheet: template.name,
@@ -114,6 +120,7 @@ export function arrange(findings: Findings, template: Template): Arranged {
       pages: finished,
       ...(template.bare && { outlines: true }),
       ...(template.uncorrected && { uncorrected: true }),
+      ...(leftOut.length > 0 && { leftOut }),
     },
   };
 }
@@ -135,7 +142,14 @@ function bodyOf(machine: Machine, frame: Box, template: Template): Box {
 
 type Subject = { readonly title: string; readonly handwheels: readonly HandwheelFinding[] };
 /** A page's or a card's marks; undefined where a part is larger than it. */
-type Filled = { readonly title: string; readonly marks: readonly Mark[] | undefined };
+type Filled = {
+  readonly title: string;
+  readonly marks: readonly Mark[] | undefined;
+  /** Of all pages of its subject, on the first of them. */
+  readonly leftOut?: readonly LeftOut[];
+};
+
+const leftOutOf = (page: Filled): readonly LeftOut[] => page.leftOut ?? [];
 
 function fill(
   findings: Findings,
@@ -190,9 +204,11 @@ function fill(
       if (fewer !== undefined && fewer.length < pages.length) pages = fewer;
       if (pages.length === 1) break;
     }
-  return pages.map((marks) => ({
+  const leftOut = drawn.flatMap(({ runs }) => runs.flatMap((run) => run.leftOut ?? []));
+  return pages.map((marks, index) => ({
     title,
     marks: marks && over(marks) ? [...head, group({ x: 0, y: taken }, marks)] : marks,
+    ...(index === 0 && { leftOut }),
   }));
 }
 
@@ -284,11 +300,14 @@ const orientationsOf = ({ orientation, card }: Template): readonly [Orientation,
     ? ["portrait", "landscape"]
     : ["landscape", "portrait"];
 
-/** Fewer pieces to cut, as more of them stay whole, or as many on fewer pages. */
+/** Less that is left out; with as much fewer pieces to cut, as more of them stay whole; with as many fewer pages. */
 function isBetter(one: readonly Filled[], other: readonly Filled[]): boolean {
-  const pieces = (pages: readonly Filled[]) =>
-    pages.reduce((sum, { marks = [] }) => sum + countOf(marks, "caption"), 0);
-  return pieces(one) - pieces(other) < 0 || (pieces(one) === pieces(other) && one.length < other.length);
+  const cost = (pages: readonly Filled[]): readonly number[] => [
+    pages.flatMap(leftOutOf).length,
+    pages.reduce((sum, { marks = [] }) => sum + countOf(marks, "caption"), 0),
+    pages.length,
+  ];
+  return less(cost(one), cost(other));
 }
 
 /** Fewer cards, or as many that show the pulleys more often. */

@@ -5,16 +5,16 @@ import { group } from "../drawing/shapes.js";
 /** What stands at the head of a page over certain marks, and how high it is, mm. */
 export type Head = { readonly height: number; readonly over: (marks: readonly Mark[]) => boolean };
 /** Of a page, mm: what it holds, what it holds at least so as not to look empty, what it gets where the page before has that to give, and
- *  what runs ask for at its head. */
+ *  what runs ask for at its head and its foot. */
 type Room = {
   readonly height: number;
   readonly least: number;
   readonly wanted: number;
-  readonly headOf: (runs: readonly Run[]) => number;
+  readonly around: (runs: readonly Run[]) => number;
 };
-/** What has been put on one page, how far down it reaches, and what it leaves free for its head, mm; `subject`: more than words that
- *  accompany what is on another. */
-type Filled = { readonly marks: Mark[]; readonly runs: Run[]; used: number; head: number; subject: boolean };
+/** What has been put on one page, how far down it reaches, and what it leaves free at its head and foot, mm; `subject`: more than words
+ *  that accompany what is on another. */
+type Filled = { readonly marks: Mark[]; readonly runs: Run[]; used: number; around: number; subject: boolean };
 /** Runs that share a page, or the rows of a list that goes down one column and on to the next. */
 type Item = { readonly kind: "chain"; readonly runs: readonly Run[] } | List;
 type List = {
@@ -44,7 +44,8 @@ const STEP = 2.5;
 export function flow(runs: readonly Run[], height: number, head?: Head): (readonly Mark[] | undefined)[] {
   const least = LEAST_FILLED * height;
   const wanted = WELL_FILLED * height;
-  const room = { height, least, wanted, headOf: headOf(head) };
+  const around = aroundOf(head);
+  const room = { height, least, wanted, around };
   const pages: (Page | undefined)[] = [];
   for (const { runs: part, always } of parts(runs)) {
     const items = itemsOf(part);
@@ -52,16 +53,16 @@ export function flow(runs: readonly Run[], height: number, head?: Head): (readon
     const last = pages.at(-1);
     const from = last === undefined ? 0 : last.used + gap;
     if (last !== undefined && !always) {
-      const [rest, ...more] = balanced(items, room, { height: height - from, head: last.head });
+      const [rest, ...more] = balanced(items, room, { height: height - from, runs: last.runs });
       const fits = rest !== undefined && reach(rest) <= height - from + 1e-9;
       // A page that would else stay nearly empty takes the beginning alone.
       if (fits && (more.length === 0 || reach(last) < least)) {
-        add(last, { ...rest, gap });
+        add(last, { ...rest, gap }, around);
         pages.push(...more.map(pageOf));
         continue;
       }
     }
-    const own = balanced(items, room, { height, head: 0 });
+    const own = balanced(items, room, { height, runs: [] });
     const [only] = own;
     const moved = last?.parts.at(-1);
     // Where it would stand nearly alone, what stands before it comes along.
@@ -77,23 +78,42 @@ export function flow(runs: readonly Run[], height: number, head?: Head): (readon
       const left = last.used - moved.gap - moved.used;
       if (
         left >= (reach(only) < least ? least : wanted) &&
-        moved.used + gap + only.used + Math.max(moved.head, only.head) <= height
+        moved.used + gap + only.used + around([...moved.runs, ...only.runs]) <= height
       ) {
         const [first, ...others] = last.parts.slice(0, -1) as [Part, ...Part[]];
-        pages[pages.length - 1] = others.reduce(add, pageOf(first));
-        pages.push(add(pageOf(moved), { ...only, gap }));
+        pages[pages.length - 1] = others.reduce((page, part) => add(page, part, around), pageOf(first));
+        pages.push(add(pageOf(moved), { ...only, gap }, around));
         continue;
       }
     }
     pages.push(...own.map(pageOf));
   }
-  return pages.map((page) => page?.marks);
+  return pages.map((page) => page && [...page.marks, ...keyMarks(page)]);
 }
 
-const reach = ({ used, head }: Filled): number => used + head;
+const reach = ({ used, around }: Filled): number => used + around;
+
+/** Above what is said at the foot, mm. */
+const KEY_GAP = 2;
+const keysOf = (runs: readonly Run[]): Drawing[] => [...new Set(runs.flatMap(({ keys = [] }) => keys))];
+const keysHeight = (runs: readonly Run[]): number =>
+  keysOf(runs).reduce((sum, { height }) => sum + height, runs.some(({ keys = [] }) => keys.length > 0) ? KEY_GAP : 0);
+
+function keyMarks({ runs, used }: Filled): Mark[] {
+  let y = used + KEY_GAP;
+  return keysOf(runs).map(({ marks, height }) => {
+    y += height;
+    return group({ x: 0, y: y - height }, marks);
+  });
+}
+
+const aroundOf = (head: Head | undefined): Room["around"] => {
+  const above = headOf(head);
+  return (runs) => above(runs) + keysHeight(runs);
+};
 
 /** With their own headings, which stand over them where they begin a page. */
-function headOf(head: Head | undefined): Room["headOf"] {
+function headOf(head: Head | undefined): Room["around"] {
   if (head === undefined) return () => 0;
   const known = new Map<Run, boolean>();
   const isUnder = (run: Run): boolean => {
@@ -114,11 +134,11 @@ function pageOf(filled: Filled | undefined): Page | undefined {
   return filled && { ...filled, marks: [...filled.marks], runs: [...filled.runs], parts: [{ ...filled, gap: 0 }] };
 }
 
-function add(page: Page, part: Part): Page {
+function add(page: Page, part: Part, around: Room["around"]): Page {
   page.marks.push(group({ x: 0, y: page.used + part.gap }, part.marks));
   page.runs.push(...part.runs);
   page.used += part.gap + part.used;
-  page.head = Math.max(page.head, part.head);
+  page.around = around(page.runs);
   page.subject ||= part.subject;
   page.parts.push(part);
   return page;
@@ -136,8 +156,8 @@ function parts(runs: readonly Run[]): { runs: Run[]; always: boolean }[] {
   return found;
 }
 
-/** What is left of a page, and what it keeps free at its head already, mm. */
-type First = { readonly height: number; readonly head: number };
+/** What is left of a page, mm, and what stands on it already. */
+type First = { readonly height: number; readonly runs: readonly Run[] };
 
 /** `first`: what is left of the first page. What belongs together is torn, in its middle, only where a page would else stay nearly
  *  empty. */
@@ -196,7 +216,7 @@ function evened(items: readonly Item[], room: Room, first: First): (Filled | und
   const { height, least } = room;
   const limits = new Map([[0, first.height]]);
   const filled = (page?: number, limit?: number) =>
-    fill(items, room, first.head, (at) => (at === page && limit !== undefined ? limit : (limits.get(at) ?? height)));
+    fill(items, room, first.runs, (at) => (at === page && limit !== undefined ? limit : (limits.get(at) ?? height)));
   let pages = filled();
   for (let index = 1; index < pages.length; index++) {
     const before = pages[index - 1];
@@ -221,16 +241,19 @@ function evened(items: readonly Item[], room: Room, first: First): (Filled | und
 
 function fill(
   items: readonly Item[],
-  { height, headOf }: Room,
-  head: number,
+  { height, around }: Room,
+  before: readonly Run[],
   limitOf: (page: number) => number,
 ): (Filled | undefined)[] {
   const pages: (Filled | undefined)[] = [];
-  let page: Filled = { marks: [], runs: [], used: 0, head, subject: false };
-  const limit = (runs: readonly Run[]) => limitOf(pages.length) - Math.max(page.head, headOf(runs));
+  const empty = (): Filled => ({ marks: [], runs: [], used: 0, around: 0, subject: false });
+  let page = { ...empty(), around: around(before) };
+  const onPage = () => (pages.length === 0 ? [...before, ...page.runs] : page.runs);
+  const aroundWith = (more: readonly Run[]) => (around(more) === 0 ? page.around : around([...onPage(), ...more]));
+  const limit = (runs: readonly Run[]) => limitOf(pages.length) - aroundWith(runs);
   const turn = () => {
     if (page.marks.length > 0) pages.push(page);
-    page = { marks: [], runs: [], used: 0, head: 0, subject: false };
+    page = empty();
   };
   const open = (over: Drawing | undefined) => {
     if (over === undefined) return;
@@ -241,9 +264,9 @@ function fill(
     if (page.marks.length > 0) page.used += run.gap ?? 0;
     else [run.goesOn, run.heading].forEach(open);
     page.marks.push(group({ x: 0, y: page.used }, run.drawing.marks));
+    page.around = aroundWith([run]);
     page.runs.push(run);
     page.used += run.drawing.height;
-    page.head = Math.max(page.head, headOf([run]));
     page.subject ||= run.accompanies !== true;
   };
   const overflows = (runs: readonly Run[], wanted: number) => wanted > limit(runs) + 1e-9;
@@ -265,14 +288,14 @@ function fill(
       turn();
     }
     // The limit of a page that is filled less than it could be is no limit of the paper.
-    if (stackedHeight(runs, false) <= height - headOf(runs) + 1e-9) {
+    if (stackedHeight(runs, false) <= height - around(runs) + 1e-9) {
       runs.forEach(put);
       return;
     }
     // Larger than a page: it breaks between its runs after all.
     for (const run of runs) {
       if (page.marks.length > 0 && overflows([run], page.used + stackedHeight([run], true))) turn();
-      if (stackedHeight([run], false) > height - headOf([run]) + 1e-9) pages.push(undefined);
+      if (stackedHeight([run], false) > height - around([run]) + 1e-9) pages.push(undefined);
       put(run);
     }
   };
@@ -305,9 +328,9 @@ function fill(
           const below = headed ? (run.heading?.height ?? 0) : 0;
           page.marks.push(group({ x: index * step, y: top + y + below }, run.drawing.marks));
         }
+      page.around = aroundWith(rest.slice(0, set.taken));
       page.runs.push(...rest.slice(0, set.taken));
       page.used = top + set.height;
-      page.head = Math.max(page.head, headOf(rest.slice(0, set.taken)));
       page.subject = true;
       rest = rest.slice(set.taken);
       if (rest.length > 0) turn();

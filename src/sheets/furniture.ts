@@ -116,24 +116,34 @@ function noteLines(machine: Machine, trueSize: boolean, width: number): string[]
   );
 }
 
-/** What the foot takes of a page, mm: the title block, these lines, one for the printer's correction, and the room to the body. */
+/** What the foot takes of a page, mm: the title block, these lines, those of the printer's correction, and the room to the body. */
 export const footHeight = (machine: Machine, trueSize: boolean, width: number): number =>
-  blockHeight + 1 + noteStep * Math.max(3, linesAbove(machine, noteLines(machine, trueSize, width)));
+  blockHeight + 1 + noteStep * Math.max(3, lineCount(machine, trueSize, width));
 
 /** Where no printer is named, a third line takes the place of its correction: longer words of another language cost a page nothing. */
-const linesAbove = ({ paper }: Machine, { length }: readonly string[]): number =>
-  paper.printer === undefined && length > 2 ? length : length + 1;
-
-export function pageNotes(machine: Machine, trueSize: boolean, box: Box): Mark[] {
-  const words = noteLines(machine, trueSize, box.width);
-  const above = linesAbove(machine, words) - 1;
-  return words.map((one, index) =>
-    text(one, { x: box.left, y: noteBaseline(box) - noteStep * (above - index) }, { size: size.source }),
-  );
+function lineCount(machine: Machine, trueSize: boolean, width: number): number {
+  const own = noteLines(machine, trueSize, width).length;
+  return own + Math.max(own > 2 ? 0 : 1, correctionLines(machine, width).length);
 }
 
+export function pageNotes(machine: Machine, trueSize: boolean, box: Box): Mark[] {
+  const count = lineCount(machine, trueSize, box.width);
+  return noteMarks(noteLines(machine, trueSize, box.width), count, box);
+}
+
+/** The first of so many lines down to the lowest. */
+const noteMarks = (lines: readonly string[], count: number, box: Box): Mark[] =>
+  lines.map((one, index) =>
+    text(one, { x: box.left, y: noteBaseline(box) - noteStep * (count - 1 - index) }, { size: size.source }),
+  );
+
 /** For which printer a page is corrected, and by what: for whoever holds the paper of another printer. */
-export function correctionNote({ paper, printers }: Machine, box: Box): Mark[] {
+export function correctionNote(machine: Machine, box: Box): Mark[] {
+  const lines = correctionLines(machine, box.width);
+  return noteMarks(lines, lines.length, box);
+}
+
+function correctionLines({ paper, printers }: Machine, width: number): string[] {
   const printer = paper.printer === undefined ? undefined : printers[paper.printer];
   if (paper.printer === undefined || printer === undefined) return [];
   const [across, , skew, down] = printerCorrection(printer);
@@ -142,10 +152,8 @@ export function correctionNote({ paper, printers }: Machine, box: Box): Mark[] {
     say("page.down factor", { factor: formatFixed(down, 4) }),
     ...(printer.diagonals ? [say("page.skew", { skew: formatFixed(skew, 4) })] : []),
   ].join(", ");
-  const by = say("page.corrected by", { factors });
-  const room = box.width - textWidth(by, size.source, "regular");
-  const words = shortened(say("page.corrected", { printer: paper.printer }), room, size.source, "regular") + by;
-  return [text(words, { x: box.left, y: noteBaseline(box) }, { size: size.source })];
+  const words = say("page.corrected", { printer: paper.printer }) + say("page.corrected by", { factors });
+  return wrapText(words, width, size.source, "regular");
 }
 
 /** One bar across and one down; a steel rule laid on them tells whether the page is true. Each says along which side of the

@@ -414,7 +414,9 @@ export type Gaps = {
   "scales.from mark to end": never;
   "angle scales.called swivel": "name";
   "angle scales.called plate": "name";
-  "angle scales.too large": never;
+  "angle scales.too large": "remedy";
+  "angle scales.smaller plate": never;
+  "angle scales.smaller scale": never;
   "angle scales.way clockwise": never;
   "angle scales.way anticlockwise": never;
   "angle scales.small at chuck end": never;
@@ -1304,7 +1306,8 @@ export type Gaps = {
   "student.wheel back drilling": never;
   "student.wheel on again": never;
   "student.count lines": "counted";
-  "student.numbers in": "unit";
+  "student.numbers in mm": never;
+  "student.numbers in in": never;
   "student.lines are": "n" | "value";
   "measuring form.out": never;
   "measuring form.return": never;
@@ -1590,6 +1593,7 @@ export type Gaps = {
   "binder.missing room on few cards": "cards";
   "binder.missing room in margins": "paper";
   "binder.larger paper": "paper";
+  "binder.without": "name" | "remedy";
   "binder.missing everything": never;
   "binder.missing room": "paper";
   "binder.missing drive": never;
@@ -1717,6 +1721,7 @@ export type Gaps = {
   "materials and hazards.none for alloy steel": never;
   "materials and hazards.source own file": never;
   "no room.unnamed": never;
+  "no room.pieces": "names";
   "no room.table": "table" | "wants" | "has";
   "no room.wider": "table" | "has";
   "no room.card key": "wants" | "has";
@@ -1797,7 +1802,7 @@ const en: Readonly<Record<Key, Text>> = {
   "page.goes on": "{name}, continued",
   "page.not corrected": "Not corrected for any printer.",
   "page.corrected": "Corrected for the printer {printer}",
-  "page.corrected by": ": {factors}, down being the sheet's long side.",
+  "page.corrected by": ": {factors}; down is the sheet's long side.",
   "page.across factor": "across × {factor}",
   "page.down factor": "down × {factor}",
   "page.skew": "skew {skew}",
@@ -2096,7 +2101,7 @@ const en: Readonly<Record<Key, Text>> = {
   "dials.cramped": {"one":"Its {n} row is only {height} high, too low for numbers: a wider ring or strip has room for them.","other":"Its {n} rows are only {height} high each, too low for numbers: a wider ring or strip, fewer rows or one scale has room for them."},
   "dials.read from": "Its figures are read well from up to {far}; a wider ring or strip has room for larger ones.",
   "dials.cutting": "Cut from mark to mark, through the graduations that run over the edge; the arrow points to the edge at the index. Inside circles and hollow edges first, the ends last.",
-  "dials.round": "A round edge that carries graduations runs evenly {over} inside their ends: turn the paper into the scissors, not the scissors round it; the corners about a whole ring are those of the square that it just touches.",
+  "dials.round": "A round edge that carries graduations runs evenly inside their ends, by {over}: turn the paper into the scissors, not the scissors round it; the corners about a whole ring are those of the square that it just touches.",
   "dials.centre": "Centre a ring by its cross before you cut it out.",
   "dials.measure": "If a piece does not measure what stands beneath it, print it again with the printer's correction.",
   "dials.no room": "What stands under “no room on it for”: write it beside the piece.",
@@ -2182,7 +2187,9 @@ const en: Readonly<Record<Key, Text>> = {
   "scales.from mark to end": "from its first mark to its end",
   "angle scales.called swivel": "{name} (swivel scale)",
   "angle scales.called plate": "{name} (degree plate)",
-  "angle scales.too large": "It is larger than the paper: choose a smaller range or larger paper.",
+  "angle scales.too large": "It is larger than the paper: {remedy}.",
+  "angle scales.smaller plate": "choose a smaller radius or larger paper",
+  "angle scales.smaller scale": "choose a smaller radius, a smaller range or larger paper",
   "angle scales.way clockwise": "clockwise",
   "angle scales.way anticlockwise": "anticlockwise",
   "angle scales.small at chuck end": "chuck end small",
@@ -2422,7 +2429,7 @@ const en: Readonly<Record<Key, Text>> = {
   "tapers.top slide, swing anticlockwise": "top slide: swing anticlockwise",
   "tapers.headstock, swing clockwise": "headstock: swing clockwise",
   "tapers.headstock, swing anticlockwise": "headstock: swing anticlockwise",
-  "threads.left out": {"one":"One larger thread is left out: its tapping drill is over the {largest} of this machine.","other":"{n} larger threads are left out: their tapping drills are over the {largest} of this machine."},
+  "threads.left out": {"one":"One larger thread is left out: its tapping drill is over {largest}, the largest of this machine.","other":"{n} larger threads are left out: their tapping drills are over {largest}, the largest of this machine."},
   "threads.number drill": "#{number}",
   "threads.series metric coarse": "Metric coarse",
   "threads.series metric fine": "Metric fine",
@@ -3072,7 +3079,8 @@ const en: Readonly<Record<Key, Text>> = {
   "student.wheel back drilling": "back a little",
   "student.wheel on again": "on again: right",
   "student.count lines": "count the lines from 0; {counted}",
-  "student.numbers in": "numbers in {unit}",
+  "student.numbers in mm": "numbers in mm",
+  "student.numbers in in": "numbers in inches",
   "student.lines are": {"one":"{n} line = {value}","other":"{n} lines = {value}"},
   "measuring form.out": "out",
   "measuring form.return": "return",
@@ -3358,6 +3366,7 @@ const en: Readonly<Record<Key, Text>> = {
   "binder.missing room on few cards": "it would take {cards} cards; give them more room (card: in the template, drive: cover: in the machine file), or show less on them",
   "binder.missing room in margins": "its margins leave no room on {paper}; make them smaller, or choose larger paper",
   "binder.larger paper": "choose larger paper than {paper}",
+  "binder.without": "without {name}, which is larger than the paper; {remedy}",
   "binder.missing everything": "the file holds nothing that this sheet shows",
   "binder.missing room": "a part is larger than the page; choose larger paper than {paper}",
   "binder.missing drive": "the file has no drive: give it a motor and stages",
@@ -3485,6 +3494,7 @@ const en: Readonly<Record<Key, Text>> = {
   "materials and hazards.none for alloy steel": "none was found for alloy steel",
   "materials and hazards.source own file": "the machine file",
   "no room.unnamed": "unnamed",
+  "no room.pieces": "larger than the paper: {names}",
   "no room.table": "the table “{table}” needs {wants} mm across and has {has}",
   "no room.wider": "the table “{table}” is wider than {has} mm",
   "no room.card key": "the positions on the belt card need {wants} mm across and have {has}",
@@ -3565,7 +3575,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Seite",
   "{page} von {pages}",
   "ohne Angabe",
-  "Betriebsanleitung, örtliche Vorschriften und eine fachkundige Aufsicht gehen diesem Blatt vor.",
+  "Betriebsanleitung, örtliche Vorschriften und fachkundige Aufsicht gehen diesem Blatt vor.",
   "Futter: nie über {rpm} U/min",
   "Futter: siehe Aufschrift",
   "nie über: Futter {chuck}, Spindel {spindle} U/min",
@@ -3873,7 +3883,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   {"one":"Seine {n} Reihe ist nur {height} hoch, zu niedrig für Zahlen: auf einem breiteren Ring oder Streifen haben sie Platz.","other":"Seine {n} Reihen sind nur je {height} hoch, zu niedrig für Zahlen: auf einem breiteren Ring oder Streifen, mit weniger Reihen oder einer einzigen Skala haben sie Platz."},
   "Seine Ziffern sind bis {far} gut zu lesen; ein breiterer Ring oder Streifen hat Platz für größere.",
   "Von Marke zu Marke schneiden, mitten durch die Striche, die über die Kante laufen; der Pfeil zeigt zur Kante an der Ablesemarke. Innenkreise und hohle Kanten zuerst, die Enden zuletzt.",
-  "Eine runde Kante mit Strichen verläuft gleichmäßig {over} innerhalb der Strichenden: das Papier in die Schere drehen, nicht die Schere um das Papier; die Ecken um einen ganzen Ring sind die des Quadrats, das er gerade berührt.",
+  "Eine runde Kante mit Strichen verläuft gleichmäßig innerhalb der Strichenden, um {over}: das Papier in die Schere drehen, nicht die Schere um das Papier; die Ecken um einen ganzen Ring sind die des Quadrats, das er gerade berührt.",
   "Einen Ring vor dem Ausschneiden nach seinem Kreuz zentrieren.",
   "Hat ein Teil nicht das Maß, das darunter steht: mit der Korrektur des Druckers neu drucken.",
   "Was als „nicht aufgedruckt“ angegeben ist, fand keinen Platz: daneben anschreiben.",
@@ -3959,7 +3969,9 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "vom ersten Strich bis ans Ende",
   "{name} (Gradskala)",
   "{name} (Gradscheibe)",
-  "Sie ist größer als das Papier: einen kleineren Bereich oder größeres Papier wählen.",
+  "Sie ist größer als das Papier: {remedy}.",
+  "einen kleineren Radius oder größeres Papier wählen",
+  "einen kleineren Radius, einen kleineren Bereich oder größeres Papier wählen",
   "im Uhrzeigersinn",
   "gegen den Uhrzeigersinn",
   "am Futter dünn",
@@ -4199,7 +4211,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Oberschlitten: gegen den Uhrzeigersinn schwenken",
   "Spindelstock: im Uhrzeigersinn schwenken",
   "Spindelstock: gegen den Uhrzeigersinn schwenken",
-  {"one":"Ein größeres Gewinde fehlt hier: sein Kernlochbohrer ist über den {largest} dieser Maschine.","other":"{n} größere Gewinde fehlen hier: ihre Kernlochbohrer sind über den {largest} dieser Maschine."},
+  {"one":"Ein größeres Gewinde fehlt hier: sein Kernlochbohrer ist größer als {largest}, der größte dieser Maschine.","other":"{n} größere Gewinde fehlen hier: ihre Kernlochbohrer sind größer als {largest}, der größte dieser Maschine."},
   "Nr. {number}",
   "Metrisches Regelgewinde",
   "Metrisches Feingewinde",
@@ -4849,7 +4861,8 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "etwas zurück",
   "wieder heran: richtig",
   "Teilstriche von 0 an zählen; {counted}",
-  "Zahlen in {unit}",
+  "Zahlen in mm",
+  "Zahlen in Zoll",
   {"one":"{n} Teilstrich = {value}","other":"{n} Teilstriche = {value}"},
   "hin",
   "zurück",
@@ -5135,6 +5148,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "es wären {cards} Karten; größere Karten geben (card: in der Vorlage, drive: cover: in der Maschinendatei) oder weniger darauf zeigen",
   "seine Ränder lassen auf {paper} keinen Platz; schmalere Ränder oder größeres Papier wählen",
   "größeres Papier als {paper} wählen",
+  "ohne {name}, was größer als das Papier ist; {remedy}",
   "die Datei enthält nichts, was dieses Blatt zeigt",
   "ein Teil ist größer als die Seite; größeres Papier als {paper} wählen",
   "die Datei hat keinen Antrieb: Motor und Stufen angeben",
@@ -5262,6 +5276,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "für legierten Stahl wurde keiner gefunden",
   "die Maschinendatei",
   "ohne Namen",
+  "größer als das Papier: {names}",
   "die Tabelle „{table}“ braucht {wants} mm in der Breite und hat {has}",
   "die Tabelle „{table}“ ist breiter als {has} mm",
   "die Stellungen auf der Riemenkarte brauchen {wants} mm in der Breite und haben {has}",

@@ -132,7 +132,7 @@ describe("a page says that it is corrected, and for what", () => {
     return pages.map(({ texts }) => texts.map(({ text }) => text).filter((text) => text.startsWith("Corrected")));
   };
   const note =
-    "Corrected for the printer laser: across × 1.0035, down × 0.9984, skew −0.0016, down being the sheet's long side.";
+    "Corrected for the printer laser: across × 1.0035, down × 0.9984, skew −0.0016; down is the sheet's long side.";
 
   test("every page of a binder, of either orientation, once", async () => {
     const findings = machine(printer);

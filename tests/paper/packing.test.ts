@@ -58,12 +58,19 @@ const grouped = fc.array(
     width: side,
     height: fc.double({ min: 3, max: 150, noNaN: true }),
     besides: fc.constantFrom("a", "b", undefined),
+    explains: fc.option(fc.record({ width: side, height: side }), { nil: undefined, freq: 6 }),
   }),
   { minLength: 1, maxLength: 25 },
 );
 const room150 = { width: 190, height: 150 };
-const given = (all: readonly { width: number; height: number; besides: string | undefined }[]) =>
-  all.map(({ besides, ...size }, item) => ({ ...size, item, ...(besides && { besides }) }));
+type Size = { readonly width: number; readonly height: number };
+const given = (all: readonly (Size & { besides: string | undefined; explains?: Size | undefined })[]) =>
+  all.map(({ besides, explains, ...size }, item) => ({
+    ...size,
+    item,
+    ...(besides && { besides }),
+    ...(explains && { explains: true as const, or: { ...explains, item } }),
+  }));
 
 test("property: on pages every piece is placed once, on the paper, and a gap away from all others", () => {
   fc.assert(
@@ -178,6 +185,38 @@ test("words take the first of their shapes that has room, on the last page rathe
     ["two", 0, 0, 120],
     ["words", 124, 0, 60],
   ]);
+});
+
+test("a picture lies with what it explains, in another shape where that takes no more pages", () => {
+  const strips = [1, 2].map((copy) => ({ width: 180, height: 90, besides: "strip", item: `strip ${copy}` }));
+  const rings = [1, 2].map((copy) => ({ width: 110, height: 140, besides: "ring", item: `ring ${copy}` }));
+  const pictures = ["strip", "ring"].map((besides) => ({
+    width: 60,
+    height: 60,
+    besides,
+    item: `picture of ${besides}`,
+    explains: true as const,
+    or: { width: 110, height: 40, item: `flat picture of ${besides}` },
+  }));
+  const pages = packedOnPages([...strips, ...rings, ...pictures], room150, 4);
+  expect(pages).toHaveLength(4);
+  const of = (item: string) => pages.find(({ placed }) => placed.some((one) => one.item === item))?.placed;
+  expect(of("flat picture of strip")?.map(({ besides }) => besides)).toEqual(["strip", "strip"]);
+  expect(of("picture of ring")?.map(({ besides }) => besides)).toEqual(["ring", "ring"]);
+});
+
+test("of a scale the first part comes before the second, though that is the larger", () => {
+  const parts = [90, 120].map((width, at) => ({ width, height: 40, besides: "scale", set: "copy 1", item: at + 1 }));
+  const others = [
+    { width: 30, height: 80, item: 3 },
+    { width: 110, height: 60, item: 4 },
+  ];
+  const pages = packedOnPages([...others, ...parts], room150, 4);
+  const places = pages.flatMap(({ placed }, page) =>
+    placed.map((one) => ({ ...one, place: 1e6 * page + 1e3 * one.y + one.x })),
+  );
+  const [first, second] = [1, 2].map((item) => places.find((one) => one.item === item)?.place ?? Number.NaN);
+  expect(first).toBeLessThan(second as number);
 });
 
 test("of as many pages those that scatter the pieces of a kind over the fewest", () => {

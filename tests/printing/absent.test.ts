@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { absentInEnglish, printsOf } from "../../src/printing/prints.js";
+import { absentInEnglish, leftOutInEnglish, printsOf } from "../../src/printing/prints.js";
 import { languages } from "../../src/words/languages.generated.js";
 import { anyMachine, sound } from "../support/anyMachine.js";
 import { templates } from "../support/measureSheets.js";
@@ -36,6 +36,20 @@ printers: { office: { across: 199.3 of 200, down: 250.4 of 250 } }
 
 test("where no printer is named the longer words of a foot take its line, and no room from the card", () => {
   expect(asked(drill("paper: { size: A5 }\n"), "de")).toEqual({ prints: 1, absent: [] });
+});
+
+test("what a sheet is made without is told in English, whatever its language", () => {
+  const findings = findingsOf(`name: L
+language: de
+handwheels: [{ name: Planschlitten, travel: 60, feed: 2, dial: { shape: drum, diameter: 40, width: 9 } }]
+angleScales: [{ name: Teilscheibe, part: spindle, radius: 140 }]
+`);
+  const wish = { templates: [template("dial"), template("threads")] };
+  const made = printsOf(findings, wish);
+  expect(made.prints.map(({ sheet }) => sheet)).toEqual(["dial", "threads"]);
+  expect(leftOutInEnglish(findings, wish, made).map(({ sheet, leftOut }) => [sheet, leftOut])).toEqual([
+    ["dial", ["without Teilscheibe, which is larger than the paper; choose a smaller radius or larger paper"]],
+  ]);
 });
 
 test("whatever the machine and the language, each sheet is made or its absence told with a reason", () => {

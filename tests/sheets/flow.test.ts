@@ -71,6 +71,31 @@ describe("what comes in parts", () => {
     ]));
 });
 
+describe("what signs mean", () => {
+  const [first, second] = [run("! tight", 8).drawing, run("? unknown", 8).drawing];
+
+  test("stands once below each page that has them, and takes its room there", () => {
+    const signed = rows(16).map((row, index) => (index === 2 || index === 4 ? { ...row, keys: [first] } : row));
+    const last = run("16", 10, { keys: [second, first] });
+    const sheet = pages([...signed, last]);
+    expect(sheet.map((page) => page.map(({ name }) => name))).toEqual([
+      ["0", "1", "2", "3", "4", "5", "6", "7", "8", "! tight"],
+      ["9", "10", "11", "12", "13", "14", "15", "16", "? unknown", "! tight"],
+    ]);
+    for (const { bottom } of sheet.flat()) expect(bottom).toBeLessThanOrEqual(HEIGHT);
+  });
+
+  test("stands below all that shares a page, and of a list on each of its pages", () => {
+    const sections = [run("a", 30, { keys: [first] }), run("b", 30, { startsPage: "unless it fits", keys: [first] })];
+    expect(names(sections)).toEqual([["a", "b", "! tight"]]);
+    const list = { columns: 2, step: 50 };
+    for (const page of pages(rows(30, { list, keys: [first] }))) {
+      expect(page.at(-1)?.name).toBe("! tight");
+      expect(page.at(-1)?.bottom).toBeLessThanOrEqual(HEIGHT);
+    }
+  });
+});
+
 test("of a list no fewer than three rows in each column are left for another page", () => {
   const list = { columns: 2, step: 50 };
   const lengths = (count: number, foot: number) =>

@@ -126,6 +126,8 @@ describe("each fault is found, and what only comes near it is not", () => {
     ["a stroke of 0.07 mm", ["stroke too thin"], [line(at(20, 20), at(60, 20), { width: 0.07, ink: "black" })]],
     ["a stroke of 0.1 mm", [], [line(at(20, 20), at(60, 20), { width: 0.1, ink: "black" })]],
     ["nonsense", ["nonsense"], [words("undefined mm", 20, 20)]],
+    ["a unit twice", ["unit twice"], [words("over the 13 mm mm", 20, 20)]],
+    ["one unit beside the other", [], [words("5 mm in 3 turns, 2 in into", 20, 20)]],
   ])("%s", (_, expected, marks) => expect(kindsOf(...marks)).toEqual(expected));
 });
 

@@ -4,6 +4,7 @@ import { cuttingSpeed } from "../../src/cutting/cuttingSpeeds.js";
 import { metresPerMinuteAt } from "../../src/cutting/rates.js";
 import type { Mark } from "../../src/drawing/drawing.js";
 import type { Page } from "../../src/drawing/page.js";
+import { walk } from "../support/marks.js";
 import { measureSheets } from "../support/measureSheets.js";
 import { pdfOf } from "../support/pdfOf.js";
 import { type LineRead, type PageRead, readPdf } from "../support/readPdf.js";
@@ -262,4 +263,16 @@ work: { materials: [${materials}], diameters: [3, 6, 10, 16, 25, 40] }
         ).toHaveLength(2);
     }
   });
+});
+
+test("the drawn example goes up in round dots, which are no dashes of a pen", () => {
+  const dots: { readonly x: number; readonly y: number }[] = [];
+  walk(printOf(demoFindings(), "speed-diagram").pages[0]?.drawing.marks ?? [], (mark, toPage, names) => {
+    if (mark.kind !== "path" || !names.includes("example")) return;
+    expect(mark.pen).toBeUndefined();
+    const [arc] = mark.segments;
+    if (arc?.to === "arc") dots.push(toPage(arc.centre));
+  });
+  expect(dots.length).toBeGreaterThan(5);
+  expect(new Set(dots.map(({ x }) => x.toFixed(6))).size).toBe(1);
 });

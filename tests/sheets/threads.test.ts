@@ -202,5 +202,13 @@ test("no tapping hole is told that the machine's largest drill does not make, an
   // M7 is drilled 6, M8 6.8.
   expect(words).toMatch(/\bM6\b/);
   expect(words).not.toMatch(/\bM(8|10|12)\b/);
-  expect(words).toMatch(/\d+ larger threads are left out: their tapping drills are over the 6 mm/);
+  expect(words).toMatch(/\d+ larger threads are left out: their tapping drills are over 6 mm, the largest/);
+});
+
+test("a series that runs on in the next column says there that it goes on, and has what columns there is width for", () => {
+  const sheet = textsOf(findingsOf("name: T\nunits: in\npaper: { size: Letter }\n"), "threads");
+  expect(sheet.match(/Unified fine, UNF(?!, continued)/g)).toHaveLength(1);
+  expect(sheet.match(/Unified fine, UNF, continued/g)).toHaveLength(1);
+  // Metric threads in two columns have the turns beside.
+  expect(sheet).toMatch(/Metric coarse[^M]*turns/);
 });

@@ -19,6 +19,15 @@ export const corners = ({ x, y, along, across, turn }: Box): Point[] => {
   ].map(([u = 0, v = 0]) => ({ x: x + u * cos - v * sin, y: y + u * sin + v * cos }));
 };
 
+/** How far apart two boxes are that do not overlap, at least, mm; 0 where they do. */
+export const apart = (a: Box, b: Box): number =>
+  Math.max(
+    0,
+    ...[a.turn, a.turn + Math.PI / 2, b.turn, b.turn + Math.PI / 2].map(
+      (turn) => Math.abs((b.x - a.x) * Math.cos(turn) + (b.y - a.y) * Math.sin(turn)) - reach(a, turn) - reach(b, turn),
+    ),
+  );
+
 /** How deep two boxes lie in each other: by so much one would have to be moved to come clear. Zero or less: they are clear. */
 export function depth(a: Box, b: Box): number {
   let least = Number.POSITIVE_INFINITY;

@@ -20,6 +20,7 @@ export type FlatText = Placed & {
   readonly whole: Box;
   readonly letters: () => readonly Box[];
   readonly extent: Extent;
+  readonly names: readonly string[];
 };
 export type Stroke = Placed & {
   readonly box: Box;
@@ -108,7 +109,15 @@ export function flatten(drawing: Drawing): Flat {
       if (mark.kind === "path") path(mark, frame);
       else if (mark.kind === "text") {
         const ink = inkOfText(mark, frame.place, frame.turn);
-        if (ink) texts.push({ order: order++, body: frame.body, mark, ...ink, extent: extent(corners(ink.whole)) });
+        if (ink)
+          texts.push({
+            order: order++,
+            body: frame.body,
+            mark,
+            names: frame.names,
+            ...ink,
+            extent: extent(corners(ink.whole)),
+          });
       } else visit(mark.marks, within(frame, mark, top, cuts), false);
     }
   };

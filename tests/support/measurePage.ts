@@ -1,12 +1,13 @@
 import type { Drawing, Ink, Point } from "../../src/drawing/drawing.js";
 import { inkRgb } from "../../src/output/inks.js";
-import { type Box, corners, depth, type Extent, extent, inside, Squares, strokeBox } from "./boxes.js";
+import { apart, type Box, corners, depth, type Extent, extent, inside, Squares, strokeBox } from "./boxes.js";
 import { type Cut, type Fill, type Flat, type FlatText, flatten, type Stroke } from "./flatMarks.js";
 
 /** Everything wrong with a page that can be measured. */
 export const faultKinds = [
   "text over text",
   "mark through text",
+  "ink at a row's line",
   "text over a cut",
   "cut line along marks",
   "text hidden",
@@ -17,6 +18,7 @@ export const faultKinds = [
   "too pale",
   "stroke too thin",
   "nonsense",
+  "unit twice",
   "page nearly empty",
   "cautions alone",
   "throws",
@@ -34,6 +36,8 @@ const LEAST_PEN = 0.1;
 const UNPRINTABLE = 5;
 /** Contrast of small text to its ground that is read without effort (WCAG 2.1, 1.4.3). */
 const LEAST_CONTRAST = 4.5;
+/** Clear between a dial's figures or words and the line between two of its rows, mm. */
+const CLEAR_OF_ROW = 0.2;
 /** By so much, mm, may ink lie in other ink before the eye sees it. */
 const UNSEEN = 0.05;
 const ROUNDING = 1e-3;
@@ -56,6 +60,9 @@ export function measureFlat(drawing: Drawing, flat: Flat, engraved: boolean): Fa
     // Where a line lies: what a printer reaches is not known to half of a line's width.
     edges(extent([stroke.from, stroke.to]), page, (kind) => add(kind, stroke.from, `a line${named(stroke)}`));
   }
+  for (const stroke of flat.strokes)
+    if (stroke.names.includes("legend") && nearRule(strokes, stroke.extent, [stroke.box]))
+      add("ink at a row's line", stroke.from, "a bracket");
   const fills = new Squares<Fill>();
   for (const fill of flat.fills) {
     fills.add(fill, fill.extent);
@@ -72,6 +79,7 @@ export function measureFlat(drawing: Drawing, flat: Flat, engraved: boolean): Fa
     const says = quoted(text);
     edges(own, page, (kind) => add(kind, whole, says));
     if (/undefined|NaN|Infinity|\[object/.test(mark.text)) add("nonsense", whole, says);
+    if (/\b(mm|in|Zoll) \1\b/.test(mark.text)) add("unit twice", whole, says);
     const least = engraved || onNarrowPiece(text, flat.cuts) ? LEAST_ON_PIECE : LEAST;
     if (mark.size < least - ROUNDING) {
       const key = `${(mark.size / POINT).toFixed(1)} pt where ${(least / POINT).toFixed(0)} are the least`;
@@ -85,6 +93,8 @@ export function measureFlat(drawing: Drawing, flat: Flat, engraved: boolean): Fa
     const struck = throughText(text, strokes.near(own), near);
     if (struck !== undefined)
       add("mark through text", whole, `${says}: a ${struck.ink} line of ${struck.width} mm${named(struck)}`);
+    if (text.names.some((name) => name === "numbers" || name === "legend") && nearRule(strokes, own, text.letters()))
+      add("ink at a row's line", whole, says);
     if (overCut(text, cutEdges.near(own))) add("text over a cut", whole, says);
     if (outsideCard(text, flat.cuts)) add("text outside the card", whole, says);
   }
@@ -97,6 +107,18 @@ export function measureFlat(drawing: Drawing, flat: Flat, engraved: boolean): Fa
   }
   return found;
 }
+
+/** Whether ink comes too near to the line between two rows of a dial. */
+const nearRule = (strokes: Squares<Stroke>, own: Extent, ink: readonly Box[]): boolean =>
+  [...strokes.near(grown(own, CLEAR_OF_ROW))].some(
+    ({ names, box }) => names.includes("rules") && ink.some((one) => apart(box, one) < CLEAR_OF_ROW - ROUNDING),
+  );
+const grown = ({ left, right, top, bottom }: Extent, by: number): Extent => ({
+  left: left - by,
+  right: right + by,
+  top: top - by,
+  bottom: bottom + by,
+});
 
 /** A graduation that begins or ends on a cut which is drawn as a line. */
 const marksAlong = ({ drawn }: Cut, strokes: Squares<Stroke>): Stroke | undefined => {

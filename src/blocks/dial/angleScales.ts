@@ -33,9 +33,14 @@ export function angleSet(
   const surface = angleSurface(scale);
   const { piece, missing } = scaleCutOut(scale, surface, units, room.width);
   const large = piece.drawing.width > room.width || cellHeight(piece) > room.height;
-  const words = [scaleWords(scale, units), ...(large ? [say("angle scales.too large")] : [])].join(" ");
-  const note = { about: scale.name, words, warnings: [] };
-  if (large) return { cut: [], note, missing: false };
+  const about = { about: scale.name, warnings: [] };
+  if (large) {
+    // A plate goes all the way round.
+    const remedy = say(`angle scales.smaller ${scale.part === "spindle" ? "plate" : "scale"}`);
+    const words = `${scaleWords(scale, units)} ${say("angle scales.too large", { remedy })}`;
+    return { cut: [], note: { ...about, words, leftOut: { name: scale.name, remedy } }, missing: false };
+  }
+  const note = { ...about, words: scaleWords(scale, units) };
   const pieces = Array.from({ length: Math.max(1, copies) }, () => piece);
   return { cut: [...pieces, indexCutOut(scale, room.width)], note, missing };
 }

@@ -2,7 +2,8 @@ import type { Drawing } from "../../drawing/drawing.js";
 import { group, text } from "../../drawing/shapes.js";
 import { textWidth, wrapText } from "../../drawing/text.js";
 import { type Piece, type Placed, type Shelf, shelves } from "../../paper/packing.js";
-import { type Grouped, packedOnPages } from "../../paper/pages.js";
+import { packedOnPages } from "../../paper/pages.js";
+import type { Grouped } from "../../paper/placing.js";
 import type { Run } from "../shared/block.js";
 import { leading, size } from "../shared/style.js";
 
@@ -15,6 +16,8 @@ export type CutOut = {
   readonly besides?: string;
   /** Of those, what makes one whole: the pieces of one copy. */
   readonly set?: string;
+  /** It tells of the others of its word; with these words at its right it is less high, where that brings it to them. */
+  readonly explains?: { readonly aside: Drawing };
 };
 
 const gap = 3;
@@ -75,7 +78,7 @@ const EMPTY: Drawing = { width: 0, height: 0, marks: [] };
 const boxed =
   (width: number) =>
   (cut: CutOut): Grouped<Cell> => {
-    const { drawing, name, besides, set } = cut;
+    const { drawing, name, besides, set, explains } = cut;
     const caption = captionOf(cut, width);
     return {
       width: Math.max(drawing.width, caption.width),
@@ -83,18 +86,28 @@ const boxed =
       item: { drawing, name, caption },
       ...(besides && { besides }),
       ...(set && { set }),
+      ...(explains && { explains: true, or: withAside(cut, explains.aside) }),
     };
   };
+
+const withAside = ({ drawing, name }: CutOut, aside: Drawing): Piece<Cell> => ({
+  width: drawing.width + gap + aside.width,
+  height: Math.max(drawing.height, aside.height),
+  item: { drawing, name, caption: aside, beside: true },
+});
 
 const runOf = ({ placed, height }: Shelf<Cell>, width: number): Run => ({
   gap,
   drawing: {
     width,
     height,
-    marks: placed.flatMap(({ x, y, item: { drawing, name, caption } }) => [
-      group({ x, y }, drawing.marks, { name }),
-      ...(caption === EMPTY ? [] : [group({ x, y: y + drawing.height }, caption.marks, { name: "caption" })]),
-    ]),
+    marks: placed.flatMap(({ x, y, item: { drawing, name, caption, beside } }) => {
+      const at = beside ? { x: x + drawing.width + gap, y } : { x, y: y + drawing.height };
+      return [
+        group({ x, y }, drawing.marks, { name }),
+        ...(caption === EMPTY ? [] : [group(at, caption.marks, { name: "caption" })]),
+      ];
+    }),
   },
 });
 
@@ -119,7 +132,13 @@ function bandsOf(placed: readonly Placed<Cell>[]): Shelf<Cell>[] {
 
 const hasWords = ({ placed }: Shelf<Cell>): number => (placed.some(({ item }) => item.name === "note") ? 1 : 0);
 
-type Cell = { readonly drawing: Drawing; readonly name: string; readonly caption: Drawing };
+type Cell = {
+  readonly drawing: Drawing;
+  readonly name: string;
+  readonly caption: Drawing;
+  /** Not below: at its right. */
+  readonly beside?: true;
+};
 
 function captionOf({ drawing, caption }: CutOut, width: number): Drawing {
   if (typeof caption !== "string") return caption;

@@ -5,13 +5,19 @@ import type { Units } from "../../machine/machine.js";
 import { formatSize } from "../../quantity/format.js";
 import { fromMm, inMm } from "../../quantity/length.js";
 import { say } from "../../words/say.js";
+import type { LeftOut } from "../shared/block.js";
 import type { DialSet } from "./dialCutOuts.js";
 import { bandsOf, dialStyle, leastNumberedBand } from "./dialStyle.js";
 import { dialWords } from "./dialWords.js";
 import { digitHeight } from "./scaleMarks.js";
 
-/** What must be known of one dial before it is stuck on. `warnings`: what its travel lacks. */
-export type Note = { readonly about: string; readonly words: string; readonly warnings: readonly string[] };
+/** What must be known of one dial before it is stuck on. `warnings`: what its travel lacks. `leftOut`: it is larger than the paper. */
+export type Note = {
+  readonly about: string;
+  readonly words: string;
+  readonly warnings: readonly string[];
+  readonly leftOut?: LeftOut;
+};
 
 export function dialNote(set: DialSet, units: Units): Note {
   const { finding, dial, pieces } = set;
@@ -31,6 +37,7 @@ export function dialNote(set: DialSet, units: Units): Note {
       .filter(Boolean)
       .join(" "),
     warnings: travelWords(finding, units),
+    ...(pieces === undefined && { leftOut: { name } }),
   };
 }
 

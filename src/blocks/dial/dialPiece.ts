@@ -1,4 +1,4 @@
-import { toEdge } from "../../dial/bandRoom.js";
+import { TO_RULE, toEdge } from "../../dial/bandRoom.js";
 import { bandOf, type Development, paperPerRadian } from "../../dial/development.js";
 import type { DialFinding, Graduation } from "../../dial/finding.js";
 import { growthOf } from "../../dial/growth.js";
@@ -140,8 +140,9 @@ function dearest({ dial, essentials }: DialPlan, style: DialStyle): Inscription[
   return [...turnNames(dial), ...counted, ...dear.map((one) => ({ ...one, band: 0 }))];
 }
 
-/** Down to where words among numbers may reach. */
-const footOf = (flat: Development): number => bandOf(flat) - (flat.kind === "ring" ? toEdge(true) - 0.12 : 0.2);
+/** Down to where words among numbers may reach: the next band's line, or the cut. */
+const downTo = (next: ScaleStyle | undefined, flat: Development): number =>
+  next ? next.across - TO_RULE : bandOf(flat) - (flat.kind === "ring" ? toEdge(true) : 0.32);
 
 /** Paper there, against that at the reading edge: less on the inner circles of a ring. */
 const acrossPart = (flat: Development, across: number): number =>
@@ -173,7 +174,7 @@ function draw(
       marks: here,
       number: own.number,
       perRadian: along,
-      tails: tailRoom(own, style.words, style.bands[index + 1]?.across ?? footOf(flat)),
+      tails: tailRoom(own, style.words, downTo(style.bands[index + 1], flat)),
       ...(own.tall !== undefined && { tall: own.tall }),
       ...(hung && { fixed: [hung], unit: { words: hung.words, along: hung.angle } }),
     };
@@ -346,7 +347,7 @@ function brackets(
 ): Mark[] {
   const perLength = (to - from) / surface.length(across);
   const half = textWidth(words, em, "regular") / 2 + BRACKET;
-  const high = (em * digitHeight) / 2;
+  const high = (em * digitHeight - rowLine.width) / 2;
   return [-1, 1].map((side) => {
     const at = (along: number, up: number) => surface.at(angle + side * along * perLength, across + up);
     return {

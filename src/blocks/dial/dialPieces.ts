@@ -2,9 +2,10 @@ import type { Drawing, Mark } from "../../drawing/drawing.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { angleScalesOf, scalesOf } from "../../findings/ofWheels.js";
 import type { AngleScale, LinearScale, Machine } from "../../machine/machine.js";
-import { trimmedSize, unitName } from "../../quantity/format.js";
+import { trimmedSize } from "../../quantity/format.js";
 import { say } from "../../words/say.js";
-import { block, type Run } from "../shared/block.js";
+import { block, type LeftOut, type Run } from "../shared/block.js";
+import { NoRoom } from "../shared/noRoom.js";
 import { paragraph } from "../shared/paragraph.js";
 import { heightOf, joined, kept, together } from "../shared/runs.js";
 import { angleSet } from "./angleScales.js";
@@ -89,7 +90,11 @@ function setRuns({ findings, handwheels, width, height }: Context, wanted: Wante
   const cut = [
     ...(settings ? dials.flatMap((set) => dialCutOuts(set, settings, units, width)) : []),
     ...(settings?.places ? places(dials, width) : []),
-    ...scales.flatMap((one, index) => Array.from({ length: copies }, () => of(`scale ${index}`, one.cut)).flat()),
+    ...scales.flatMap((one, index) =>
+      Array.from({ length: copies }, (_, copy) =>
+        of(`scale ${index}`, one.cut).map((cut) => ({ ...cut, set: `copy ${copy + 1}` })),
+      ).flat(),
+    ),
     ...swivels.flatMap((one, index) => of(`swivel ${index}`, one.cut)),
   ];
   const notes = [
@@ -100,7 +105,7 @@ function setRuns({ findings, handwheels, width, height }: Context, wanted: Wante
   const dialsRound = dials.filter(({ plan, pieces }) => plan.flat.kind === "ring" && pieces !== undefined);
   const flatAngles = degrees.filter(({ shape }) => shape === "face");
   const common = {
-    over: `${trimmedSize(bleed, units)} ${unitName(units)}`,
+    over: trimmedSize(bleed, units),
     rings: dialsRound.length + flatAngles.length > 0,
     wholeRings:
       dialsRound.some(({ dial }) => dial.shape === "face") || flatAngles.some(({ part }) => part === "spindle"),
@@ -117,8 +122,19 @@ function setRuns({ findings, handwheels, width, height }: Context, wanted: Wante
       dials.some(({ pieces = [] }) => pieces.some(({ drawing }) => drawing.marks.some(isArrow))),
   };
   if (cut.length === 0 && notes.length === 0) return [];
-  return withWords(cut, room, (measure) => foot(notes, cut.length > 0, { width: measure, height }, common));
+  const leftOut = notes.flatMap((note) => note.leftOut ?? []);
+  if (notes.length > 0 && leftOut.length === notes.length && cut.length === 0) throw noRoomFor(leftOut);
+  const [first, ...more] = withWords(cut, room, (measure) =>
+    foot(notes, cut.length > 0, { width: measure, height }, common),
+  );
+  return first === undefined ? [] : [leftOut.length > 0 ? { ...first, leftOut } : first, ...more];
 }
+
+const noRoomFor = (leftOut: readonly LeftOut[]): NoRoom => {
+  const remedies = [...new Set(leftOut.flatMap(({ remedy }) => remedy ?? []))];
+  const message = say("no room.pieces", { names: leftOut.map(({ name }) => name).join(", ") });
+  return new NoRoom(message, remedies.length > 0 ? remedies.join("; ") : undefined);
+};
 
 /** Pieces with what is said of them in lines of some length: below them or beside them on one of their pages, else on a page more. */
 function withWords(cut: readonly CutOut[], room: Room, said: (measure: number) => Run[]): Run[] {
@@ -217,6 +233,7 @@ function places(dials: readonly DialSet[], most: number): CutOut[] {
     drawing: picture,
     name: "place",
     caption: cellFoot({ title: placeTitle(names), numbers: [] }, picture.width, most),
+    explains: { aside: cellFoot({ title: placeTitle(names), numbers: [] }, 0, most) },
   }));
 }
 

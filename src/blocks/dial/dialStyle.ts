@@ -9,6 +9,7 @@ import {
   sharedBand,
   TAIL,
   TIGHT,
+  TO_RULE,
   toEdge,
   widestOf,
   wordsOn,
@@ -47,10 +48,10 @@ export const wordsAcross = (style: ScaleStyle): number => numbersAcross(style) -
 const raised = ({ tight = false }: Pick<ScaleStyle, "tight">): number => (tight ? 0 : RAISED);
 
 /** How far words of such an em may reach below their line, as a part of it, and clear what lies below a band's numbers: a rule, or the
- *  cut. `next`: where that is, mm from the reading edge. */
-export function tailRoom({ number, ...style }: ScaleStyle, em: number, next: number): number {
+ *  cut. `down`: to where, mm from the reading edge; as far as the figures they always do. */
+export function tailRoom({ number, ...style }: ScaleStyle, em: number, down: number): number {
   const low = numbersAcross({ number, ...style }) + (em * digitHeight) / 2;
-  return (next - 0.12 - low + raised(style)) / em;
+  return Math.max(0, down - low + raised(style)) / em;
 }
 
 /** What a line of words takes along the edge that carries no marks, mm. */
@@ -99,7 +100,10 @@ export function bandStyles(
     sizes.find((em, index) => each >= wanted(em, index === 0 ? 4 : index === 1 ? 1.2 : LEAST_MARK) - 1e-9) ?? 0;
   const roomy = each - wanted(number, WELL_BELOW - BELOW, numbersAbove);
   const tight = number > 0 && roomy < 1;
-  const longest = Math.min(LONGEST, number === 0 ? each * 0.9 : tight ? each - wanted(number, 0) : roomy);
+  // Marks give some of their length that figures stand clear of the line below them.
+  const shared = each - wanted(number, 0);
+  const clear = count > 1 ? Math.max(0, Math.min(TO_RULE - BELOW, shared - LEAST_MARK)) : 0;
+  const longest = Math.min(LONGEST, number === 0 ? each * 0.9 : tight ? shared - clear : roomy);
   return Array.from({ length: count }, (_, index) => ({
     across: index * each,
     marks: markLengths(longest),

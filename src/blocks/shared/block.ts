@@ -23,7 +23,14 @@ export type Run = {
   readonly heading?: Drawing;
   /** Drawn above that heading, or the run itself, when it comes first on a page: whose table or form goes on here. */
   readonly goesOn?: Drawing;
+  /** What its signs mean: each once, at the foot of every page with some run that has it. */
+  readonly keys?: readonly Drawing[];
+  /** What is larger than this page and so stands on none. */
+  readonly leftOut?: readonly LeftOut[];
 };
+
+/** A piece that the paper has no room for, and what to do about it; the usual: larger paper. */
+export type LeftOut = { readonly name: string; readonly remedy?: string };
 
 export type BlockContext<S> = {
   readonly findings: Findings;

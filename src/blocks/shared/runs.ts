@@ -31,6 +31,13 @@ export const lowered = (runs: readonly Run[], gap: number): Run[] =>
 export const heading = (words: string, width: number, gap: number, em: number = size.card): Run[] =>
   kept(paragraph(words, width, { size: em, weight: "bold", gap }));
 
+/** What a sign means, for the foot of the pages that have it. */
+export const keyOf = (words: string, width: number): Drawing => joined(paragraph(words, width), width);
+
+/** Rows with the meanings of their signs. `of`: those of a row. */
+export const keyed = (rows: readonly Run[], of: (row: number) => readonly Drawing[]): Run[] =>
+  rows.map((run, row) => ({ ...run, keys: of(row) }));
+
 /** A table whose name stands over its rows on each page that they go on to. */
 export function titledAgain(runs: readonly Run[], name: string, width: number): Run[] {
   const goesOn = joined(heading(say("page.goes on", { name }), width, 0, size.text), width);

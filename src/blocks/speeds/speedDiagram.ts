@@ -4,7 +4,7 @@ import { materialName } from "../../cutting/materials.js";
 import { BY_USE, operationChoices } from "../../cutting/operations.js";
 import { cuttingSpeedUnit, metresPerMinuteAt } from "../../cutting/rates.js";
 import type { Drawing, Mark } from "../../drawing/drawing.js";
-import { circle, group, line, rectangle, text } from "../../drawing/shapes.js";
+import { circle, group, rectangle, text } from "../../drawing/shapes.js";
 import { textWidth } from "../../drawing/text.js";
 import type { Findings } from "../../findings/findings.js";
 import { sizeWords } from "../../findings/sizeName.js";
@@ -19,7 +19,7 @@ import { paragraph } from "../shared/paragraph.js";
 import { heightOf } from "../shared/runs.js";
 import { shortened } from "../shared/shortened.js";
 import { signedBeyond } from "../shared/stepSigns.js";
-import { objectLine, pen, size, weight } from "../shared/style.js";
+import { objectLine, size } from "../shared/style.js";
 import { table } from "../shared/table.js";
 import { useHeading } from "../shared/useHeading.js";
 import { bandNotes } from "./bandNotes.js";
@@ -304,6 +304,14 @@ function drawingOf(
   return { example, inSight: lines.filter(({ rpm }) => spanOf(rpm, scales) !== undefined), draw };
 }
 
+/** Radius of a dot, and from one to the next, mm. */
+const DOT = 0.42;
+const DOT_STEP = 1.7;
+
+/** Round in every format, as no dash of a pen is. */
+const dotsUp = (x: number, bottom: number, top: number) =>
+  Array.from({ length: Math.ceil((bottom - top) / DOT_STEP) }, (_, at) => ({ x, y: bottom - at * DOT_STEP }));
+
 /** Up from the diameter to the line of the speed. */
 function wayThrough(
   { diameter, rpm }: Example,
@@ -319,7 +327,7 @@ function wayThrough(
     group(
       { x: 0, y: 0 },
       [
-        line({ x: at.x, y: bottom }, at, pen(2.4 * weight.object, "black", [0.1, 1.6])),
+        ...dotsUp(at.x, bottom, at.y).map((dot) => circle(dot, DOT, { fill: "black" })),
         circle(at, 1.6, { fill: "black" }),
       ],
       { name: "example" },

@@ -5,7 +5,6 @@ import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { circle, group, line, polyline, rectangle, text } from "../../drawing/shapes.js";
 import { textWidth, wrapText } from "../../drawing/text.js";
 import type { Use } from "../../findings/uses.js";
-import { unitName } from "../../quantity/format.js";
 import { say } from "../../words/say.js";
 import type { Run } from "../shared/block.js";
 import { together } from "../shared/runs.js";
@@ -141,8 +140,7 @@ export function dialWindow(
 const clear = (x: number, half: number, width: number): number => Math.max(half, Math.min(x, width - half));
 
 /** What the numbers mean where they count something else than whole units. */
-const counted = (dial: DialFinding): string =>
-  countedAs(dial) ?? say("student.numbers in", { unit: unitName(dial.chosen.unit) });
+const counted = (dial: DialFinding): string => countedAs(dial) ?? say(`student.numbers in ${dial.chosen.unit}`);
 
 /** Three handwheels: on to the line, past it, and back well before it to come on again. `grown`: how much larger than at their
  *  least. */

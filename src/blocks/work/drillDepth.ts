@@ -15,7 +15,7 @@ import { fromMm } from "../../quantity/length.js";
 import { say, withinSentence } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
-import { accompanying, heading, whole } from "../shared/runs.js";
+import { accompanying, heading, keyed, keyOf, whole } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, table } from "../shared/table.js";
 import { countSign, countWords } from "./countCell.js";
@@ -116,6 +116,7 @@ function drillFeed(findings: Findings, { handwheel }: HandwheelFinding, perTurn:
       align: "middle",
     },
   ];
+  const counting = keyOf(countWords(counted).join(" "), width);
   const from = { sources: sources.map(sourceTitle).join("; ") };
   return [
     ...heading(
@@ -123,8 +124,7 @@ function drillFeed(findings: Findings, { handwheel }: HandwheelFinding, perTurn:
       width,
       4,
     ),
-    ...table(columns, rows, { width, list: true }),
-    ...paragraph(countWords(counted).join(" "), width, { gap: 1 }),
+    ...keyed(table(columns, rows, { width, list: true }), () => [counting]),
     ...paragraph(
       burns(material) ? say("drilling card.feeds that burn", from) : say("drilling card.feeds", from),
       width,

@@ -8,6 +8,7 @@ import { fromMm } from "../../quantity/length.js";
 import { say } from "../../words/say.js";
 import type { Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
+import { keyed, keyOf, lowered } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, table } from "../shared/table.js";
 
@@ -123,15 +124,12 @@ export function stopTable(machine: Machine, stops: readonly SetStop[], width: nu
   const verdicts = new Set(
     all.flatMap(({ stop, wheel, repeat }) => (stop.tolerance === undefined ? [] : holding(repeat, wheel).holds)),
   );
-  const unmeasured = some(
-    ({ repeat }) => (alike && repeat.byStop === undefined) || (play && repeat.lostMotion === undefined),
-  );
+  const unknown = keyOf(say("stops.unknown means"), width);
   const remarks = [
     ...(dials && some(({ wheel }) => wheel.dial === undefined) ? [say("stops.no dial means")] : []),
     alike ? say("stops.alike means") : say("stops.alike unknown"),
     play ? say("stops.lost motion means") : say("stops.lost motion unknown"),
     ...(some(({ repeat }) => repeat.lengthDoubt !== undefined) ? [say("stops.first part means")] : []),
-    ...(unmeasured ? [say("stops.unknown means")] : []),
     ...(wanted ? [say("stops.wanted means")] : []),
     ...(judged ? [say("stops.held by means")] : []),
     ...(verdicts.has("stop") ? [say("stops.stop alone means")] : []),
@@ -141,12 +139,15 @@ export function stopTable(machine: Machine, stops: readonly SetStop[], width: nu
     ...(verdicts.has("unknown") ? [say(judged ? "stops.measure each means" : "stops.measure each")] : []),
     ...(some(({ repeat }) => repeat.beyondTravel) ? [say("stops.beyond means")] : []),
   ];
+  const drawn = table(
+    shown.map(({ column }) => column),
+    rows,
+    { width, ruled: true },
+  );
   return [
-    ...table(
-      shown.map(({ column }) => column),
-      rows,
-      { width, ruled: true },
-    ).map((run, index) => (index === 0 ? { ...run, gap: 5 } : run)),
+    ...keyed(lowered(drawn, 5), (row) =>
+      rows[row % rows.length]?.some(({ text }) => text === UNKNOWN) ? [unknown] : [],
+    ),
     ...paragraph(remarks.join(" "), width, { gap: 1.5 }),
     ...warnings.flatMap((words) => paragraph(words, width, { weight: "bold" })),
   ];

@@ -1,3 +1,4 @@
+import type { Drawing } from "../../drawing/drawing.js";
 import { largestDrill } from "../../findings/uses.js";
 import type { Units } from "../../machine/machine.js";
 import { formatFixed, trimmed, trimmedSize, unitName } from "../../quantity/format.js";
@@ -21,7 +22,7 @@ import {
 import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
-import { heading, joined } from "../shared/runs.js";
+import { heading, joined, keyed, keyOf } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, table } from "../shared/table.js";
 import { measure, widthOf } from "../shared/tableWidths.js";
@@ -38,7 +39,13 @@ const above = 6;
 const LEAST_ROWS = 5;
 
 /** A series as a table that may stand beside others. */
-type Series = { readonly title: string; readonly columns: readonly Column[]; readonly rows: readonly Cell[][] };
+type Series = {
+  readonly title: string;
+  readonly columns: readonly Column[];
+  readonly rows: readonly Cell[][];
+  /** Of each row. */
+  readonly keys: readonly (readonly Drawing[])[];
+};
 
 /** A column, and its cell for each thread. */
 type Part = { readonly shown?: boolean; readonly column: Column; readonly cell: (thread: Drilled) => Cell };
@@ -66,12 +73,13 @@ export const threadTable = block(
         : paragraph(
             say("threads.left out", {
               n: left,
-              largest: `${trimmedSize(largestDrill(limits), units)} ${unitName(units)}`,
+              largest: trimmedSize(largestDrill(limits), units),
             }),
             width,
           );
-    const series = threads.filter((rows) => rows.length > 0).map((rows) => seriesOf(rows, depth, units));
-    return [...told, ...sideBySide(series, width), ...notes(threads.flat(), settings.engagement, units, width)];
+    const signs = signKeys(settings.engagement, width);
+    const series = threads.filter((rows) => rows.length > 0).map((rows) => seriesOf(rows, depth, units, signs));
+    return [...told, ...sideBySide(series, width), ...origins(threads.flat(), settings.engagement, units, width)];
   },
   { systems },
 );
@@ -93,7 +101,7 @@ function sideBySide(all: readonly Series[], width: number): Run[] {
     return list === undefined
       ? [
           ...heading(series.title, width, above),
-          ...table(series.columns, series.rows, { width }).map((run, index) =>
+          ...keyedTable(series, width).map((run, index) =>
             index < LEAST_ROWS - 1 ? { ...run, keepWithNext: true } : run,
           ),
         ]
@@ -108,31 +116,45 @@ function fitted(series: Series, width: number): { readonly series: Series; reado
     const own = widthOf(measure(columns, rows, Number.POSITIVE_INFINITY, size.text));
     return Math.max(1, Math.floor((width + listGap) / (own + listGap)));
   };
-  const kept = series.columns.flatMap(({ optional }, index) => (optional ? [] : [index]));
-  const lean: Series = {
-    ...series,
-    columns: kept.map((index) => series.columns[index] as Column),
-    rows: series.rows.map((row) => kept.map((index) => row[index] as Cell)),
+  const without = (gone: ReadonlySet<number>): Series => {
+    const stays = (_: unknown, index: number) => !gone.has(index);
+    return { ...series, columns: series.columns.filter(stays), rows: series.rows.map((row) => row.filter(stays)) };
   };
-  const [all, fewer] = [beside(series), beside(lean)];
-  return fewer > all ? { series: lean, count: fewer } : { series, count: all };
+  const optional = series.columns.flatMap((column, index) => (column.optional ? [index] : []));
+  const [all, fewer] = [beside(series), beside(without(new Set(optional)))];
+  if (fewer <= all) return { series, count: all };
+  // Of the optional ones as many as there is width for all the same, the last first.
+  const gone = new Set(optional);
+  for (const index of [...optional].reverse()) {
+    gone.delete(index);
+    if (beside(without(gone)) < fewer) gone.add(index);
+  }
+  return { series: without(gone), count: fewer };
 }
 
-/** Its title, head and first rows never part, nor its last rows; title and head come again at the top of the next column. */
-function listed({ title, columns, rows }: Series, width: number): Run[] {
-  const runs = table(columns, rows, { width });
-  const titled = heading(title, width, 0);
+/** Its title, head and first rows never part, nor its last rows; title and head come again at the top of the next column, which says that it goes on. */
+function listed(series: Series, width: number): Run[] {
+  const runs = keyedTable(series, width);
+  const titled = heading(series.title, width, 0);
+  const again = heading(say("page.goes on", { name: series.title }), width, 0);
+  const keysIn = (some: readonly Run[]) => some.flatMap(({ keys = [] }) => keys);
   const [first, rest] = [runs.slice(0, LEAST_ROWS), runs.slice(LEAST_ROWS)];
   const last = rest.splice(-LEAST_ROWS);
-  const below = [...rest, ...(last.length > 0 ? [{ ...last[0], drawing: joined(last, width) }] : [])];
+  const below = [
+    ...rest,
+    ...(last.length > 0 ? [{ ...last[0], drawing: joined(last, width), keys: keysIn(last) }] : []),
+  ];
   return [
-    { drawing: joined([...titled, ...first], width), gap: above },
+    { drawing: joined([...titled, ...first], width), gap: above, keys: keysIn(first) },
     ...below.map((run) => ({
       ...run,
-      ...(run.heading && { heading: joined([...titled, { drawing: run.heading }], width) }),
+      ...(run.heading && { heading: joined([...again, { drawing: run.heading }], width) }),
     })),
   ];
 }
+
+const keyedTable = ({ columns, rows, keys }: Series, width: number): Run[] =>
+  keyed(table(columns, rows, { width }), (row) => keys[row % rows.length] ?? []);
 
 /** A thread with the hole that is asked for, and the drill: the published one, on an inch machine the nearest to it that is sold in
  *  inches; where none is published the next usual one above that hole. */
@@ -157,7 +179,7 @@ function drilled(thread: Thread, share: number, units: Units): Drilled {
   return { ...thread, hole, share, drill: usual?.diameter, stamped: stampedOn(usual?.name ?? ""), engaged };
 }
 
-function seriesOf(rows: readonly Drilled[], depth: number, units: Units): Series {
+function seriesOf(rows: readonly Drilled[], depth: number, units: Units, signs: readonly SignKey[]): Series {
   const { system, share } = rows[0] as Drilled;
   const figure = (mm: number) => formatFixed(fromMm(mm, units), places[units]);
   const unit = unitName(units);
@@ -218,10 +240,11 @@ function seriesOf(rows: readonly Drilled[], depth: number, units: Units): Series
   const shown = all.filter(({ shown = true }) => shown);
   const columns = shown.map(({ column }) => column);
   const cells = rows.map((thread) => shown.map(({ cell }) => cell(thread)));
-  return { title: say(`threads.series ${system}`), columns, rows: cells };
+  const keys = rows.map((thread) => signs.flatMap(({ borne, key }) => (borne(thread) ? [key] : [])));
+  return { title: say(`threads.series ${system}`), columns, rows: cells, keys };
 }
 
-/** With a sign behind it where the hole is tight or the drill is not a published one; the notes below say what they mean. */
+/** With a sign behind it where the hole is tight or the drill is not a published one; the page's foot says what they mean. */
 function signed(text: string, thread: Drilled): Cell {
   if (text === "") return { text };
   if (isTight(thread.engaged)) return { text: `${text}!`, weight: "bold" };
@@ -240,28 +263,35 @@ function stampedOn(name: string): string {
   return number === undefined ? name.replace(/ in$/, "") : say("threads.number drill", { number });
 }
 
-/** The signs, then where the numbers come from. */
-function notes(threads: readonly Drilled[], engagement: number, units: Units, width: number): Run[] {
+/** What a sign means, and which threads bear it. */
+type SignKey = { readonly borne: (thread: Drilled) => boolean; readonly key: Drawing };
+
+function signKeys(engagement: number, width: number): SignKey[] {
+  const percent = trimmed(engagement, 1);
+  const key = (words: string) => keyOf(words, width);
+  return [
+    {
+      borne: ({ engaged }) => isTight(engaged),
+      key: key(say("threads.tight", { percent, most: trimmed(TIGHT_ENGAGEMENT * 100, 0) })),
+    },
+    {
+      borne: ({ publishedDrill, engaged }) => publishedDrill === undefined && !isTight(engaged),
+      key: key(say("threads.next drill", { percent })),
+    },
+    { borne: ({ fromMemory }) => fromMemory === true, key: key(say("threads.from memory")) },
+  ];
+}
+
+/** Where the numbers come from. */
+function origins(threads: readonly Drilled[], engagement: number, units: Units, width: number): Run[] {
   const percent = trimmed(engagement, 1);
   const sources = [...new Set(threads.flatMap(({ sources }) => sources))];
-  const signs = [
-    ...(threads.some(({ engaged }) => isTight(engaged))
-      ? [say("threads.tight", { percent, most: trimmed(TIGHT_ENGAGEMENT * 100, 0) })]
-      : []),
-    ...(threads.some(({ publishedDrill }) => publishedDrill === undefined)
-      ? [say("threads.next drill", { percent })]
-      : []),
-    ...(threads.some(({ fromMemory }) => fromMemory) ? [say("threads.from memory")] : []),
-  ];
-  const origins = [
+  const words = [
     say("threads.how", { percent, share: trimmed(engagement / 100, 3) }),
     ...(threads.some((thread) => thread.publishedDrill !== undefined && !isSold(thread, units))
       ? [say("threads.nearest in inches")]
       : []),
     say("threads.sources", { sources: sources.map(threadSource).join("; ") }),
   ];
-  return [
-    ...signs.flatMap((sign, index) => paragraph(sign, width, { gap: index === 0 ? 3 : 0 })),
-    ...origins.flatMap((words, index) => paragraph(words, width, { size: size.source, gap: index === 0 ? 2 : 0 })),
-  ];
+  return words.flatMap((one, index) => paragraph(one, width, { size: size.source, gap: index === 0 ? 2 : 0 }));
 }
