@@ -65,7 +65,7 @@ describe("the table of stops", () => {
     expect(fine.match(/Leave a little, measure each part, finish by hand\./g)).toHaveLength(1);
     const unknown = sheet("  - { name: s, handwheel: Top slide, length: 18, tolerance: 0.5 }\n");
     expect(
-      unknown.match(/Whether this slide holds the tolerance was not measured\. Measure each part\./g),
+      unknown.match(/Whether the tolerance is held was not measured\. Measure each part\./g),
     ).toHaveLength(1);
   });
 
