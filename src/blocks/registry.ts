@@ -12,13 +12,13 @@ import { driveForm } from "./measuring/driveForm.js";
 import { measuredFooting, measuredReport } from "./measuring/measuredReport.js";
 import { handwheelForm } from "./measuring/measuringForm.js";
 import { printerCheck } from "./measuring/printerCheck.js";
-import { naming, trueSized } from "./shared/block.js";
+import { naming, trueSized, yielding } from "./shared/block.js";
 import { cautionLines } from "./shared/cautions.js";
 import { wordLines } from "./shared/wordLines.js";
 import { beltTable } from "./speeds/beltTable.js";
 import { drillBars } from "./speeds/drillBars.js";
 import { driveNotes } from "./speeds/driveNotes.js";
-import { namedOnCards, positionTable } from "./speeds/positions.js";
+import { namedOnCards, positionTable, withoutLastCaution } from "./speeds/positions.js";
 import { speedDiagram } from "./speeds/speedDiagram.js";
 import { speedTree } from "./speeds/speedTree.js";
 import { studentExercises, studentSide } from "./student/sides.js";
@@ -40,7 +40,7 @@ const jobMaterial = ({ job }: Findings): readonly string[] => (job === undefined
 
 /** Every block that a sheet template may name. */
 export const blocks = {
-  positions: naming(positionTable, namedOnCards),
+  positions: yielding(naming(positionTable, namedOnCards), withoutLastCaution),
   "speed diagram": naming(speedDiagram),
   "speed tree": speedTree,
   belts: beltTable,

@@ -108,7 +108,7 @@ export type Gaps = {
   "belt card.larger too fast": never;
   "belt card.too fast": "materials";
   "belt card.no figures": "materials";
-  "belt card.others": "numbers";
+  "belt card.caution elsewhere": "materials";
   "belt card.further": never;
   "speed diagram.slowest": "position";
   "speed diagram.rpm": never;
@@ -1860,7 +1860,7 @@ const en: Readonly<Record<Key, Text>> = {
   "belt card.larger too fast": "Larger than listed: too fast here.",
   "belt card.too fast": "Even the slowest is too fast for {materials}.",
   "belt card.no figures": "No figures for {materials}.",
-  "belt card.others": "No figures for no. {numbers} of the file's materials.",
+  "belt card.caution elsewhere": "No figures for {materials}; caution on the drilling card.",
   "belt card.further": "Further materials: speed diagram.",
   "speed diagram.slowest": "{position}, turned down",
   "speed diagram.rpm": "rpm",
@@ -3621,7 +3621,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Größer als angegeben: hier zu schnell.",
   "Auch die langsamste Stellung ist zu schnell für {materials}.",
   "Keine Schnittwerte für {materials}.",
-  "Keine Schnittwerte für Nr. {numbers} der Werkstoffe in der Datei.",
+  "Keine Schnittwerte für {materials}; Warnung auf der Bohrkarte.",
   "Weitere Werkstoffe: Drehzahlschaubild.",
   "{position}, heruntergeregelt",
   "U/min",
