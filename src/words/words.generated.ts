@@ -199,6 +199,7 @@ export type Gaps = {
   "drilling card.sizes at a cut": never;
   "drilling card.at a cut": never;
   "drilling card.on a cut": never;
+  "drilling card.cut alone": never;
   "drilling card.set": never;
   "drilling card.by ratio": never;
   "drilling card.measure first": never;
@@ -1951,6 +1952,7 @@ const en: Readonly<Record<Key, Text>> = {
   "drilling card.sizes at a cut": "Under a cut: the last size before it | the diameter at the cut | the first size behind it.",
   "drilling card.at a cut": "Under a cut: the diameter at it.",
   "drilling card.on a cut": "A size that is just at a cut takes the position to its left.",
+  "drilling card.cut alone": "A cut without a figure has no room for one: go straight down from the drill.",
   "drilling card.set": "Two speeds in a piece: what to set the motor to, from its smaller end to its larger.",
   "drilling card.by ratio": "~ by ratio, not measured.",
   "drilling card.measure first": "! measure first: near the limit.",
@@ -3712,6 +3714,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Unter einem Trennstrich: die letzte Größe davor | der Durchmesser am Strich | die erste Größe dahinter.",
   "Unter einem Trennstrich: der Durchmesser dort.",
   "Eine Größe genau an einem Trennstrich: die Stellung links davon.",
+  "Ein Trennstrich ohne Zahl hat keinen Platz für eine: vom Bohrer gerade hinabgehen.",
   "Zwei Drehzahlen in einem Feld: was am Motor einzustellen ist, vom kleineren zum größeren Durchmesser.",
   "~ gerechnet, nicht gemessen.",
   "! erst messen: nahe an der Grenze.",

@@ -179,6 +179,7 @@ function signWords(bars: readonly Bar[], axis: Axis, settings: Settings): string
   return [
     ...(cuts.any ? [say(cuts.withSizes ? "drilling card.sizes at a cut" : "drilling card.at a cut")] : []),
     ...(cuts.any ? [say("drilling card.on a cut")] : []),
+    ...(cuts.without ? [say("drilling card.cut alone")] : []),
     ...(bars.some(({ set }) => set) ? [say("drilling card.set")] : []),
     ...(has("~") ? [say("drilling card.by ratio")] : []),
     ...(has("!") ? [say("drilling card.measure first")] : []),
