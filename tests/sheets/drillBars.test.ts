@@ -130,12 +130,14 @@ paper: { size: A5 }\nwork: { materials: [mild steel], drills: [1, 2, 4, 6, 8, 10
   const bar = barOf("mild steel", "drilling", axis, findings);
   if (bar === undefined) throw new Error("no bar");
   const told: string[] = [];
-  walk(barDrawing(bar, "", axis, keysOf([bar], axis, [])).marks, (mark) => {
+  walk(barDrawing(bar, "", axis, keysOf([bar], axis, ["S1"])).marks, (mark) => {
     if (mark.kind !== "text" || !/^\d+(\.\d)?$/.test(mark.text)) return;
-    const cut = bar.cuts.find(({ words }) => words === mark.text);
-    if (cut === undefined) return;
+    const off = bar.cuts
+      .filter(({ words }) => words === mark.text)
+      .map(({ at }) => Math.abs(mark.at.x - axis.place(at)));
+    if (off.length === 0) return;
     told.push(mark.text);
-    expect(Math.abs(mark.at.x - axis.place(cut.at)), mark.text).toBeLessThanOrEqual(4);
+    expect(Math.min(...off), mark.text).toBeLessThanOrEqual(4);
   });
   expect(told.length).toBeGreaterThan(3);
   expect(told.length).toBeLessThan(bar.cuts.length);
