@@ -117,13 +117,16 @@ test("every cut has its number under it, clear of those beside it, and a drill o
 });
 
 test("where cuts are too many for numbers under them some have none, which is told, and none has another's", () => {
-  const steps = Array.from({ length: 20 }, (_, at) => `{ label: "S${at + 1}", driver: ${100 - 4 * at}, driven: 60 }`);
+  const steps = Array.from(
+    { length: 20 },
+    (_, at) => `{ label: "S${at + 1}", driver: ${(100 / 1.07 ** at).toFixed(2)}, driven: 60 }`,
+  );
   const findings = findingsOf(
     `name: T\ndrive: { motor: { speed: 2000 rpm }, stages: [{ name: belt, steps: [${steps.join(", ")}] }] }
-paper: { size: A5 }\nwork: { materials: [mild steel], drills: [1, 2, 4, 6, 8, 10, 13] }\n`,
+paper: { size: A5 }\nwork: { materials: [mild steel], drills: [0.3, 1, 2, 4, 6, 8, 10, 13] }\n`,
   );
   const axis = axisOf(
-    [1, 13].map((diameter) => ({ name: String(diameter), diameter })),
+    [0.3, 13].map((diameter) => ({ name: String(diameter), diameter })),
     13,
     118,
   );
