@@ -209,7 +209,7 @@ describe("as drawn", () => {
       }
   });
   test("a name that has no room is listed by its sign", () => {
-    const narrow = fast(demo.replace("label: open", 'label: "open, without the back gear between"'));
+    const narrow = fast(demo.replace("label: open", 'label: "open, no gears"'));
     const words = textsIn(printOf(narrow, "drilling-card").pages[0]?.drawing.marks ?? []);
     // White on black.
     const signs: string[] = [];
@@ -219,8 +219,16 @@ describe("as drawn", () => {
     expect(signs.length).toBeGreaterThan(1);
     for (const sign of new Set(signs)) {
       const first = words.indexOf(sign);
-      expect(words[first + 1]).toMatch(/open, without the back gear between/);
+      expect(words[first + 1]).toMatch(/open, no gears|geared/);
     }
+  });
+  test("a drive with long names is called by the belt card's signs", () => {
+    const long = demo.replace("label: open", 'label: "open, without the back gear between"');
+    const ofCards = ["belt-card", "drilling-card"].map((sheet) =>
+      [...textsOf(fast(long), sheet).matchAll(/(\S+) = open, without the back gear between/g)].map(([, sign]) => sign),
+    );
+    expect(ofCards[1]?.[0]).toBeDefined();
+    expect(ofCards[1]?.[0]).toBe(ofCards[0]?.[0]);
   });
   test("a speed that nobody measured bears its sign, explained once", () => {
     const words = textsIn(

@@ -49,6 +49,13 @@ export function withSigns(findings: Findings): Signed | undefined {
   };
 }
 
+/** The whole name of a position that is called by a card's signs; what is none stays as it is. */
+export function calledInFull(name: string, findings: Findings): string {
+  const signed = withSigns(findings)?.findings.drive?.speeds ?? [];
+  const at = signed.findIndex(({ position }) => position.name.toLowerCase() === name.toLowerCase());
+  return findings.drive?.speeds[at]?.position.name ?? name;
+}
+
 /** The machine with signs where a position's name is longer than so much in text, else as it is; and what the signs stand for. */
 export function signedBeyond(findings: Findings, room: number): Signed {
   const long = findings.drive?.speeds.some(({ position }) => textWidth(position.name, size.text, "bold") > room);

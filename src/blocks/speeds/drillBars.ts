@@ -20,6 +20,7 @@ import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
 import { accompanying, heading, heightOf, lowered, together, whole } from "../shared/runs.js";
+import { signedBeyond } from "../shared/stepSigns.js";
 import { leading, size } from "../shared/style.js";
 import { bandNotes, bandText } from "./bandNotes.js";
 import { type Axis, axisDrawing, axisOf, type Sized } from "./barAxis.js";
@@ -31,7 +32,8 @@ import { type Bar, barOf, signOf } from "./barPieces.js";
  *  system of drills; from `least` to `most` mm. A tap's are its threads. What goes by hand alone is said in one line. */
 export const drillBars = block(
   { operations: ["drilling"], sizes: "work", least: 1, most: 13, coolant: false },
-  ({ findings: all, settings, width, height }): Run[] => {
+  ({ findings: plain, settings, width, height }): Run[] => {
+    const { findings: all, key } = signedBeyond(plain, NAMES * width);
     const { machine, drive } = all;
     if (drive === undefined) return [];
     // Of speeds that are nearly one, two would leave a sliver of a bar.
@@ -44,7 +46,13 @@ export const drillBars = block(
     const drawn = powered.flatMap((operation, index) =>
       lowered(
         whole(
-          section({ ...settings, operation, first: index === 0 }, findings, index === 0 ? doubt : [], width, height),
+          section(
+            { ...settings, operation, first: index === 0, key },
+            findings,
+            index === 0 ? doubt : [],
+            width,
+            height,
+          ),
           height,
         ),
         index === 0 ? 0 : 5,
@@ -75,10 +83,14 @@ type Settings = {
   readonly least: number;
   readonly most: number;
   readonly coolant: boolean;
+  /** What signs in the names of positions stand for. */
+  readonly key: string;
   /** Says what holds for the others too. */
   readonly first: boolean;
 };
 
+/** Longer names of positions, of the width, have signs in them, as on the other cards. */
+const NAMES = 0.3;
 /** Of a page's height. */
 const MOST_KEYS = 0.3;
 
@@ -120,7 +132,7 @@ function section(settings: Settings, findings: Findings, doubt: readonly Run[], 
   if (bars.length === 0) return [...head, ...lacking];
   const labels = machine.drive?.stages.flatMap(({ steps }) => steps.map(({ label }) => label)) ?? [];
   const keys = keysOf(bars, axis, labels);
-  const list = keyList(keys, findings, width);
+  const list = [...paragraph(settings.key, width, { gap: 0.6 }), ...keyList(keys, findings, width)];
   // At the head of every page, unless that would leave little of it for the bars.
   const repeated = heightOf(list) <= MOST_KEYS * height;
   const top = stacked(repeated ? list : [], axisDrawing(axis));
