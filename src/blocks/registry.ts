@@ -19,7 +19,7 @@ import { beltTable } from "./speeds/beltTable.js";
 import { drillBars } from "./speeds/drillBars.js";
 import { driveNotes } from "./speeds/driveNotes.js";
 import { namedOnCards, positionTable, withoutLastCaution } from "./speeds/positions.js";
-import { speedDiagram } from "./speeds/speedDiagram.js";
+import { namedOnDiagram, speedDiagram } from "./speeds/speedDiagram.js";
 import { speedTree } from "./speeds/speedTree.js";
 import { studentExercises, studentSide } from "./student/sides.js";
 import { angleGauges } from "./work/angleGauges.js";
@@ -41,7 +41,7 @@ const jobMaterial = ({ job }: Findings): readonly string[] => (job === undefined
 /** Every block that a sheet template may name. */
 export const blocks = {
   positions: yielding(naming(positionTable, namedOnCards), withoutLastCaution),
-  "speed diagram": naming(speedDiagram),
+  "speed diagram": naming(speedDiagram, namedOnDiagram),
   "speed tree": speedTree,
   belts: beltTable,
   "hand feed": naming(handFeedTables),
