@@ -497,6 +497,7 @@ export type Gaps = {
   "engraving.no diameter": never;
   "turns.within a turn": never;
   "turns.nothing": never;
+  "turns.not here": "wheel" | "why";
   "turns.feed readings": "feed";
   "turns.feed stated": "feed";
   "turns.feed screw": "feed";
@@ -2250,6 +2251,7 @@ const en: Readonly<Record<Key, Text>> = {
   "engraving.no diameter": "No dial in the file has a bare diameter: a wrap measured in paper says nothing of the metal.",
   "turns.within a turn": "The whole travel is less than one turn: the reading alone tells it.",
   "turns.nothing": "Nothing to show here: the travel holds no whole turn, and no round distance larger than its ±.",
+  "turns.not here": "Not on this sheet: {wheel}. {why}",
   "turns.feed readings": "1 turn = {feed}, measured",
   "turns.feed stated": "1 turn = {feed}, as the file says",
   "turns.feed screw": "1 turn = {feed} by its nominal screw, not measured",
@@ -4012,6 +4014,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Kein Skalenring der Datei hat einen blanken Durchmesser: ein um Papier gemessener Umfang sagt nichts über das Metall.",
   "Der ganze Weg ist weniger als eine Umdrehung: der Skalenwert allein gibt ihn an.",
   "Hier ist nichts anzugeben: der Weg hat keine ganze Umdrehung und kein rundes Maß, das größer ist als sein ±.",
+  "Nicht auf diesem Blatt: {wheel}. {why}",
   "1 Umdrehung = {feed}, gemessen",
   "1 Umdrehung = {feed}, wie in der Datei angegeben",
   "1 Umdrehung = {feed} nach dem Nennmaß der Gewindespindel, nicht gemessen",

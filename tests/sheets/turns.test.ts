@@ -77,6 +77,13 @@ test("whole turns go over the entire travel, every one where a dial begins again
   expect(said).toContain("count whole turns, and add the figure under “dial 0 is”");
 });
 
+test("a wheel whose turns cannot be told is named at the foot, with why", () => {
+  const known = wheel("Slide", `travel: 20, feed: 2 mm, ${drum}`);
+  const said = textsOf(machine([known, wheel("Top slide", "travel: 50")]), "turns");
+  expect(said).toMatch(/Not on this sheet: Top slide\. [^.]*feed[^.]*\./);
+  expect(textsOf(machine([known]), "turns")).not.toContain("Not on this sheet");
+});
+
 describe("a dial that begins again at zero", () => {
   const carriage = wheel(
     "Carriage",
