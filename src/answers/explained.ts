@@ -1,3 +1,4 @@
+import { calledInFull } from "../blocks/shared/stepSigns.js";
 import { cuttingSpeedUnit } from "../cutting/rates.js";
 import type { Findings } from "../findings/findings.js";
 import { closest } from "../machine/closest.js";
@@ -30,8 +31,8 @@ export function explainable(findings: Findings): string[] {
   ];
 }
 
-/** How a number came about: formula, what was put in, where each came from, the result. `of` picks one subject by its name, or all
- *  that have these words in theirs. `places`: lines of the file. @throws Unanswered */
+/** How a number came about: formula, what was put in, where each came from, the result. `of` picks one subject by its name, a belt
+ *  position also by the signs that cards call it by, or all that have these words in theirs. `places`: lines of the file. @throws Unanswered */
 export function workings(findings: Findings, places: Places, quantity: string, of: string | undefined): Laid[] {
   const known = Object.keys(quantities);
   if (!known.includes(quantity)) {
@@ -41,7 +42,7 @@ export function workings(findings: Findings, places: Places, quantity: string, o
     );
   }
   const all = quantities[quantity as QuantityName].subjects(findings);
-  const wanted = of?.toLowerCase();
+  const wanted = of && calledInFull(of, findings).toLowerCase();
   // A whole name is meant alone, though it may be a part of others.
   const same = all.filter(({ name }) => name.toLowerCase() === wanted);
   const subjects =

@@ -12,14 +12,14 @@ import { driveForm } from "./measuring/driveForm.js";
 import { measuredFooting, measuredReport } from "./measuring/measuredReport.js";
 import { handwheelForm } from "./measuring/measuringForm.js";
 import { printerCheck } from "./measuring/printerCheck.js";
-import { naming, trueSized } from "./shared/block.js";
+import { naming, trueSized, yielding } from "./shared/block.js";
 import { cautionLines } from "./shared/cautions.js";
 import { wordLines } from "./shared/wordLines.js";
 import { beltTable } from "./speeds/beltTable.js";
 import { drillBars } from "./speeds/drillBars.js";
 import { driveNotes } from "./speeds/driveNotes.js";
-import { namedOnCards, positionTable } from "./speeds/positions.js";
-import { speedDiagram } from "./speeds/speedDiagram.js";
+import { namedOnCards, positionTable, withoutLastCaution } from "./speeds/positions.js";
+import { namedOnDiagram, speedDiagram } from "./speeds/speedDiagram.js";
 import { speedTree } from "./speeds/speedTree.js";
 import { studentExercises, studentSide } from "./student/sides.js";
 import { angleGauges } from "./work/angleGauges.js";
@@ -40,8 +40,8 @@ const jobMaterial = ({ job }: Findings): readonly string[] => (job === undefined
 
 /** Every block that a sheet template may name. */
 export const blocks = {
-  positions: naming(positionTable, namedOnCards),
-  "speed diagram": naming(speedDiagram),
+  positions: yielding(naming(positionTable, namedOnCards), withoutLastCaution),
+  "speed diagram": naming(speedDiagram, namedOnDiagram),
   "speed tree": speedTree,
   belts: beltTable,
   "hand feed": naming(handFeedTables),

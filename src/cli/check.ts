@@ -6,7 +6,7 @@ import { choiceLines } from "./choiceLines.js";
 import { fitted } from "./inColumns.js";
 import { type Io, Refusal } from "./io.js";
 import { load } from "./load.js";
-import { overview } from "./overview.js";
+import { overview, positionsFit } from "./overview.js";
 import { packageVersion } from "./packageFiles.js";
 import type { OutOfDate } from "./printed.js";
 import { mayDiffer, readRecord, recordPath, upToDate } from "./record.js";
@@ -48,7 +48,7 @@ export async function check(path: string, options: CheckOptions, io: Io): Promis
   } else {
     report(problems, path, io);
     const lines = [
-      ...(findings ? overview(findings) : []),
+      ...(findings ? await overviewOf(findings) : []),
       ...(findings && options.choices ? choiceLines(findings) : []),
       ...(findings && !options.choices && findings.handwheels.some(({ feed }) => feed) ? choicesWords : []),
       ...(stale?.lines ?? []),
@@ -58,6 +58,13 @@ export async function check(path: string, options: CheckOptions, io: Io): Promis
     for (const line of lines.flatMap(fitted)) io.out(line);
   }
   return findings && jobs.every(({ refused }) => !refused) ? 0 : 1;
+}
+
+/** Positions whose names have no room are called as on the cards. */
+async function overviewOf(findings: Findings): Promise<string[]> {
+  if (positionsFit(findings)) return overview(findings);
+  const { withSigns } = await import("../blocks/shared/stepSigns.js");
+  return overview(findings, withSigns(findings));
 }
 
 async function supposedOf(findings: Findings, wishes: readonly string[], path: string): Promise<Supposed> {

@@ -26,11 +26,18 @@ export function fitted(line: string): string[] {
 /** Fewer letters of a name tell nobody which it is. */
 const leastName = 12;
 
+/** Whether the table shows every name whole. */
+export const namesFit = (rows: readonly Row[]): boolean => longest(rows, 0) <= roomBeside(rows);
+
+const longest = (rows: readonly Row[], at: 0 | 1): number =>
+  rows.reduce((most, row) => Math.max(most, row[at].length), 0);
+
+/** For names beside what is said of them. */
+const roomBeside = (rows: readonly Row[]): number => Math.max(leastName, across - 4 - longest(rows, 1));
+
 /** One line for each row: where a name leaves no room for what is said of it, letters are left out of its middle. */
 export function inTable(rows: readonly Row[]): string[] {
-  const longest = (at: 0 | 1) => rows.reduce((most, row) => Math.max(most, row[at].length), 0);
-  const room = Math.max(leastName, across - 4 - longest(1));
-  const width = Math.min(longest(0), room);
+  const width = Math.min(longest(rows, 0), roomBeside(rows));
   const names = shortened(
     rows.map(([name]) => name.replace(/\s+/g, " ")),
     width,

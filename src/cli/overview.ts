@@ -1,3 +1,4 @@
+import type { Signed } from "../blocks/shared/stepSigns.js";
 import type { SpeedFinding } from "../drive/finding.js";
 import { rpmWords } from "../drive/rpmWords.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
@@ -7,26 +8,23 @@ import { travelWords } from "../findings/travelWords.js";
 import { unknownDoubt } from "../findings/unknownDoubt.js";
 import type { Limits, Units } from "../machine/machine.js";
 import { formatDoubted, formatFixed, plural } from "../quantity/format.js";
-import { fitted, inTable, type Row } from "./inColumns.js";
+import { fitted, inTable, namesFit, type Row } from "./inColumns.js";
 import { toAdd } from "./toAdd.js";
 
-/** What `check` shows of a sound file: a line for each position and each handwheel, what the file could say next. */
-export function overview(findings: Findings): string[] {
+/** Whether the name of every position has room beside its speed. */
+export const positionsFit = ({ drive, machine }: Findings): boolean =>
+  drive === undefined || namesFit(speedRows(drive.speeds, machine.limits));
+
+/** What `check` shows of a sound file: a line for each position and each handwheel, what the file could say next. `signed`: by which the
+ *  positions are called, where their names have no room. */
+export function overview(findings: Findings, signed?: Signed): string[] {
   const { machine, drive, handwheels } = findings;
   const lines = [`${machine.name}${machine.revision ? `, revision ${machine.revision}` : ""}`];
   if (drive) {
     lines.push("", "Spindle speeds, slowest first");
-    const speeds = drive.speeds.map((speed) => ({ speed, rpm: rpmWords(speed) }));
-    const width = speeds.reduce((most, { rpm }) => Math.max(most, rpm.length), 4);
     lines.push(
-      ...inTable(
-        speeds.map(
-          ({ speed, rpm }): Row => [
-            speed.position.name,
-            `${rpm.padStart(width)} rpm  ${origin(speed)}${beyond(speed, machine.limits)}`,
-          ],
-        ),
-      ),
+      ...inTable(speedRows(signed?.findings.drive?.speeds ?? drive.speeds, machine.limits)),
+      ...(signed ? [`  ${signed.key}`] : []),
       ...speedDoubt(findings).map((words) => `  ${words}`),
     );
     if (drive.slip !== undefined) lines.push(`  mean slip ${formatFixed(drive.slip * 100, 1)} %`);
@@ -37,6 +35,15 @@ export function overview(findings: Findings): string[] {
   if (remarks.length > 0) lines.push("", ...remarks);
   lines.push(...toAdd(findings));
   return lines.flatMap((line) => fitted(line));
+}
+
+function speedRows(speeds: readonly SpeedFinding[], limits: Limits): Row[] {
+  const told = speeds.map((speed) => rpmWords(speed));
+  const width = told.reduce((most, rpm) => Math.max(most, rpm.length), 4);
+  return speeds.map((speed, index) => [
+    speed.position.name,
+    `${(told[index] ?? "").padStart(width)} rpm  ${origin(speed)}${beyond(speed, limits)}`,
+  ]);
 }
 
 /** Positions that the limits forbid, or allow only turned down. */

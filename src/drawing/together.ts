@@ -1,4 +1,4 @@
-/** What stands on one line: a figure and its unit, a whole number and its fraction, a sign and what it belongs to, the letters and
+/** What stands on one line: a figure and its unit, a whole number and its fraction, a sign and what it belongs to or stands for, a number and its "no.", the letters and
  *  numerals that name a position of the belts. */
 
 /** Units in every language of the paper; what follows one without a letter ("mm/turn", "mm,") belongs to it. */
@@ -13,9 +13,15 @@ const between = /^[×:]$/;
 const label = /^[(“„]?(?:[IVX]+|[A-Z])$/;
 const labelAfter = /^(?:[IVX]+|[A-Z]|\d+)(?![\p{L}\d])/u;
 
+/** "no. 3", "Nr. 41". */
+const numbered = /^(no|nr)\.$/i;
+
 /** Whether a line may not end between two words. */
 function belong(one: string, next: string): boolean {
   if (between.test(next)) return true;
+  // What a sign stands for.
+  if (next === "=" || one === "=") return true;
+  if (numbered.test(one)) return /^\d/.test(next);
   if (label.test(one) && labelAfter.test(next)) return true;
   if (before.test(one)) return /^[\d(]/.test(next);
   return figure.test(one) && (fraction.test(next) || unit.test(next));

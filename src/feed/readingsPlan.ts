@@ -26,6 +26,8 @@ export type ReadingsPlan = {
   /** How often to go through them, out and back: twice, which tells how alike a place comes again. More runs make the feed
    *  no better known, since what is wrong at a place comes again with each. */
   readonly runs: number;
+  /** A whole turn, or the part of one at whose multiples is read. */
+  readonly unit: number;
   /** Turns from one reading to the next. */
   readonly every: number;
   /** Half-width at 95 % that the feed will have over the working travel. */
@@ -96,6 +98,7 @@ export function readingsPlan(wish: PlanWish): ReadingsPlan {
     turns,
     runs: RUNS,
     ...(shown !== undefined && { wearShown: shown }),
+    unit,
     every: second - first,
     doubtOverTravel,
     enough: doubtOverTravel <= wish.within,

@@ -1,6 +1,6 @@
 import type { Moves } from "../machine/machine.js";
-import type { HandwheelFinding } from "./findings.js";
-import type { Use } from "./uses.js";
+import type { Findings, HandwheelFinding } from "./findings.js";
+import { isDrill, type Use } from "./uses.js";
 import { movesByName } from "./wheelNames.js";
 
 /** What a handwheel does in a job. `swivelled`: the slide that feeds a taper. */
@@ -66,6 +66,15 @@ export const wheelToLearnOn = (handwheels: Wheels, use: Use): HandwheelFinding |
 
 /** The wheel that feeds a drill: a barrel or a quill. */
 export const drillingWheel = (handwheels: Wheels): HandwheelFinding | undefined => wheelFor("barrel", handwheels);
+
+/** True of a wheel that moves a quill, as the file says or by its name; on a drill the one that feeds it. */
+export const movesQuill = (
+  finding: Pick<HandwheelFinding, "handwheel">,
+  { machine, handwheels }: Pick<Findings, "machine" | "handwheels">,
+): boolean => {
+  const { moves, name } = finding.handwheel;
+  return (moves ?? movesByName(name)) === "quill" || (isDrill(machine) && finding === drillingWheel(handwheels));
+};
 
 export const wheelNamed = (name: string | undefined, handwheels: Wheels): HandwheelFinding | undefined =>
   handwheels.find(({ handwheel }) => handwheel.name === name);

@@ -15,6 +15,8 @@ const usesOfKind: Readonly<Record<Kind, readonly [Use, ...Use[]]>> = {
 /** The first is what it is above all. */
 export const usesOf = ({ kind }: Pick<Machine, "kind">): readonly [Use, ...Use[]] => usesOfKind[kind];
 
+export const isDrill = (machine: Pick<Machine, "kind">): boolean => usesOf(machine)[0] === "drilling";
+
 /** Drills of everyday work on a small machine, mm and in. Common practice. */
 const usualDrills = {
   mm: [2, 4, 6, 8, 10, 12],

@@ -1,6 +1,6 @@
 import { burns } from "../findings/chipFire.js";
 import type { HandwheelFinding } from "../findings/findings.js";
-import { byHandOnly, drillsOf, usesOf } from "../findings/uses.js";
+import { byHandOnly, drillsOf, isDrill } from "../findings/uses.js";
 import type { JobStep } from "../job/job.js";
 import type { Machine } from "../machine/machine.js";
 import { centreHole } from "../part/centreHole.js";
@@ -19,8 +19,6 @@ import { pilotOf } from "./shape.js";
 import { readingAt, type Zero } from "./zero.js";
 
 export const clamped = (): string => say("plan.clamped");
-
-export const isDrill = (machine: Machine): boolean => usesOf(machine)[0] === "drilling";
 
 /** By eye a drill's full diameter is seen to enter to this, mm, either way. Common practice. */
 export const ENTERED = 0.2;

@@ -1,8 +1,8 @@
 import { coolant } from "../cutting/materials.js";
 import type { Findings } from "../findings/findings.js";
+import { isDrill } from "../findings/uses.js";
 import type { Job } from "../job/job.js";
 import { say } from "../words/say.js";
-import { isDrill } from "./holes.js";
 import type { PlannedStep } from "./plannedStep.js";
 import { setsThePost } from "./toolPost.js";
 

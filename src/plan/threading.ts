@@ -1,3 +1,4 @@
+import { isDrill } from "../findings/uses.js";
 import type { JobStep } from "../job/job.js";
 import { between } from "../part/outline.js";
 import { endsOf, openOver, outsideOver } from "../part/workpiece.js";
@@ -16,7 +17,7 @@ import { BOTTOMING_LEAD } from "../thread/threadEnds.js";
 import { say } from "../words/say.js";
 import { wetWords } from "./chips.js";
 import { drillWords } from "./drillWords.js";
-import { clamped, depthBy, isDrill } from "./holes.js";
+import { clamped, depthBy } from "./holes.js";
 import { begun, type Making, type Step } from "./making.js";
 import { threadBegins } from "./shape.js";
 
@@ -99,7 +100,7 @@ export function threaded(making: Making<Extract<JobStep, { do: "tap" | "die" }>>
         ...(turns === undefined || thread === undefined
           ? []
           : [
-              say("plan.thread how", {
+              say(drilling ? "plan.thread how drill" : "plan.thread how", {
                 begun: turned,
                 halfTurns,
                 half: show(halfTurns * thread.pitch, 2),

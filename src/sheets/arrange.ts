@@ -52,7 +52,7 @@ export function arrange(findings: Findings, template: Template): Arranged {
   if (missing !== undefined) return { missing };
   const stray = unknownWheel(template, machine);
   if (stray !== undefined) return stray;
-  const made = filledCards(findings, template, here);
+  const made = filledYielding(findings, template, here);
   if ("missing" in made) return made;
   const { paper, frame, body, cards, card, turned, filled } = made;
   // One that is turned is drawn as it will be held, then laid on the page.
@@ -245,6 +245,30 @@ type Made = Laid & {
   readonly filled: readonly Filled[];
 };
 type Card = NonNullable<Template["card"]>;
+
+/** As it is wished; of cards that cautions leave no room on, with as many materials as there is room for. */
+function filledYielding(findings: Findings, template: Template, here: readonly Use[]): Made | { missing: string } {
+  const wished = filledCards(findings, template, here);
+  let [made, fewer] = [wished, yielded(template, findings)];
+  while ("missing" in made && fewer !== undefined) {
+    made = filledCards(findings, fewer, here);
+    fewer = yielded(fewer, findings);
+  }
+  return "missing" in made ? wished : made;
+}
+
+/** A card's template with one caution of a material less; undefined where it has none to give up. */
+function yielded(template: Template, findings: Findings): Template | undefined {
+  if (template.card === undefined) return undefined;
+  const fewer = template.blocks.map((one) =>
+    (blocks[one.block] as Block).fewer?.(findings, settingsFor(one, findings.machine)),
+  );
+  if (fewer.every((settings) => settings === undefined)) return undefined;
+  return {
+    ...template,
+    blocks: template.blocks.map((one, index) => ({ ...one, settings: fewer[index] ?? one.settings })),
+  };
+}
 
 /** Pages, or cards of the size with which they are fewest. */
 function filledCards(findings: Findings, template: Template, here: readonly Use[]): Made | { missing: string } {

@@ -108,7 +108,7 @@ export type Gaps = {
   "belt card.larger too fast": never;
   "belt card.too fast": "materials";
   "belt card.no figures": "materials";
-  "belt card.others": "numbers";
+  "belt card.caution elsewhere": "materials";
   "belt card.further": never;
   "speed diagram.slowest": "position";
   "speed diagram.rpm": never;
@@ -199,6 +199,7 @@ export type Gaps = {
   "drilling card.sizes at a cut": never;
   "drilling card.at a cut": never;
   "drilling card.on a cut": never;
+  "drilling card.cut alone": never;
   "drilling card.set": never;
   "drilling card.by ratio": never;
   "drilling card.measure first": never;
@@ -500,6 +501,7 @@ export type Gaps = {
   "engraving.no diameter": never;
   "turns.within a turn": never;
   "turns.nothing": never;
+  "turns.not here": "wheel" | "why";
   "turns.feed readings": "feed";
   "turns.feed stated": "feed";
   "turns.feed screw": "feed";
@@ -556,6 +558,7 @@ export type Gaps = {
   "stops.zero or mark": never;
   "stops.wind": never;
   "stops.lock": never;
+  "stops.lock drill": never;
   "stops.next part": never;
   "stops.first one": never;
   "stops.none": never;
@@ -781,6 +784,7 @@ export type Gaps = {
   "plan.thread turns behind": "turns" | "length" | "begins";
   "plan.thread turns": "turns" | "length";
   "plan.thread how": "begun" | "halfTurns" | "half" | "wet";
+  "plan.thread how drill": "begun" | "halfTurns" | "half" | "wet";
   "plan.tap binds": never;
   "plan.die binds": never;
   "plan.in the chuck": never;
@@ -1290,6 +1294,7 @@ export type Gaps = {
   "student.no dial": "wheel";
   "student.one line": "division";
   "student.dial shows travel": never;
+  "student.dial shows depth": never;
   "student.dial shows travel across": never;
   "student.rows": "rows";
   "student.loses": "wheel" | "much";
@@ -1312,12 +1317,19 @@ export type Gaps = {
   "measuring form.out": never;
   "measuring form.return": never;
   "measuring form.slide": never;
+  "measuring form.quill": never;
+  "measuring form.quill goes": never;
   "measuring form.gauge stands": never;
   "measuring form.lost motion": never;
   "measuring form.step plug": never;
+  "measuring form.step plug quill": never;
   "measuring form.step take up": "enough";
+  "measuring form.step take up quill": "enough";
   "measuring form.step zero": "travel";
+  "measuring form.step zero quill": "travel";
+  "measuring form.rim": "parts";
   "measuring form.step out": never;
+  "measuring form.step out parts": "enough";
   "measuring form.step end": "enough";
   "measuring form.step return": never;
   "measuring form.step again": never;
@@ -1340,6 +1352,7 @@ export type Gaps = {
   "measuring form.graduation": never;
   "measuring form.error limit": never;
   "measuring form.line": never;
+  "measuring form.line on quill": never;
   "measuring form.turns": never;
   "measuring form.about": never;
   "measuring form.run": "run";
@@ -1881,7 +1894,7 @@ const en: Readonly<Record<Key, Text>> = {
   "belt card.larger too fast": "Larger than listed: too fast here.",
   "belt card.too fast": "Even the slowest is too fast for {materials}.",
   "belt card.no figures": "No figures for {materials}.",
-  "belt card.others": "No figures for no. {numbers} of the file's materials.",
+  "belt card.caution elsewhere": "No figures for {materials}; caution on the drilling card.",
   "belt card.further": "Further materials: speed diagram.",
   "speed diagram.slowest": "{position}, turned down",
   "speed diagram.rpm": "rpm",
@@ -1972,6 +1985,7 @@ const en: Readonly<Record<Key, Text>> = {
   "drilling card.sizes at a cut": "Under a cut: the last size before it | the diameter at the cut | the first size behind it.",
   "drilling card.at a cut": "Under a cut: the diameter at it.",
   "drilling card.on a cut": "A size that is just at a cut takes the position to its left.",
+  "drilling card.cut alone": "A cut without a figure has no room for one: go straight down from the drill.",
   "drilling card.set": "Two speeds in a piece: what to set the motor to, from its smaller end to its larger.",
   "drilling card.by ratio": "~ by ratio, not measured.",
   "drilling card.measure first": "! measure first: near the limit.",
@@ -2273,6 +2287,7 @@ const en: Readonly<Record<Key, Text>> = {
   "engraving.no diameter": "No dial in the file has a bare diameter: a wrap measured in paper says nothing of the metal.",
   "turns.within a turn": "The whole travel is less than one turn: the reading alone tells it.",
   "turns.nothing": "Nothing to show here: the travel holds no whole turn, and no round distance larger than its ±.",
+  "turns.not here": "Not on this sheet: {wheel}. {why}",
   "turns.feed readings": "1 turn = {feed}, measured",
   "turns.feed stated": "1 turn = {feed}, as the file says",
   "turns.feed screw": "1 turn = {feed} by its nominal screw, not measured",
@@ -2329,6 +2344,7 @@ const en: Readonly<Record<Key, Text>> = {
   "stops.zero or mark": "Dial to 0; without a dial, mark the wheel.",
   "stops.wind": "Go on by the turns and to the reading of the table.",
   "stops.lock": "Bring the stop up to the slide without moving it. Clamp the stop.",
+  "stops.lock drill": "Bring the stop up without moving the drill. Clamp the stop.",
   "stops.next part": "Back by more than the lost motion, then to the stop with the same light hand: solid, and the dial as it stood.",
   "stops.first one": "Make one part, measure it, move the stop by the difference (a feeler or the dial tells how much), then make the rest.",
   "stops.none": "No stops in the file: take the turns from the sheet of turns and distances.",
@@ -2364,17 +2380,17 @@ const en: Readonly<Record<Key, Text>> = {
   "stops.wanted means": "Wanted within: from the shortest part to the longest.",
   "stops.held by means": "Held by: which of the two keeps the parts within that.",
   "stops.stop alone means": "Stop alone: the dial alone does not hold it, use the stop.",
-  "stops.neither means": "Neither: this slide does not hold it as measured. Leave a little, measure each part, finish by hand.",
-  "stops.measure each": "Whether this slide holds the tolerance was not measured. Measure each part.",
-  "stops.measure each means": "“?”: whether this slide holds the tolerance was not measured. Measure each part.",
+  "stops.neither means": "Neither: as measured, the tolerance is not held. Leave a little, measure each part, finish by hand.",
+  "stops.measure each": "Whether the tolerance is held was not measured. Measure each part.",
+  "stops.measure each means": "“?”: whether the tolerance is held was not measured. Measure each part.",
   "stops.beyond means": "Beyond travel: set the stop in two steps or move the work.",
   "stops.corrected": "Corrected over the stretch that was measured: {wheel}",
   "stops.begun": "rule at",
   "stops.by the rule": "Where a rule tells how far the slide stands from turn 0 as the movement begins: a figure is right in all of its column, to the ± of its row, and nothing is reckoned between two. Beyond what was measured nothing here holds (–). Stops that are not here: as above.",
   "stops.turns and reading": "Turns + what the dial then reads.",
   "stops.between": "between",
-  "stops.blocks": "A gauge block or drill shank between stop and slide",
-  "stops.blocks how": "Measure the shank, do not trust its name. Take it out and the slide goes on by just its size: two lengths or depths from one stop. Turns + what the dial then reads:",
+  "stops.blocks": "A gauge block or drill shank at the stop",
+  "stops.blocks how": "Measure the shank, do not trust its name. Take it out and the travel is longer by just its size: two lengths or depths from one stop. Turns + what the dial then reads:",
   "stops.spindle": "Repeat parts from bar, with a stop inside the spindle",
   "stops.spindle 1": "Plug out. Lock the stop in the bore so that it cannot creep: a plug with a drawbolt, or a rod held at the far end.",
   "stops.spindle 2": "Push the blank against it, close the chuck or collet, and tighten: jaws that draw in pull it off the stop, by about the same if closed the same way.",
@@ -2554,6 +2570,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.thread turns behind": "{turns} turns for {length}: the thread begins {begins} behind the face, where the narrow hole does.",
   "plan.thread turns": "{turns} turns for {length}.",
   "plan.thread how": "{begun} Press lightly behind it for the first two turns, then it draws itself in and the barrel only follows. Half a turn on, a quarter back to break the chip; after {halfTurns} turns ({half}) back out and clear it.{wet}",
+  "plan.thread how drill": "{begun} Press lightly behind it for the first two turns, then it draws itself in and the quill only follows. Half a turn on, a quarter back to break the chip; after {halfTurns} turns ({half}) back out and clear it.{wet}",
   "plan.tap binds": "If it binds: do not force it. Turn back at once, clear the chips, try again lightly; if it still binds the hole is too small or the tap has reached its floor.",
   "plan.die binds": "If it binds: do not force it. Turn back at once, clear the chips, try again lightly; if it still binds the rod is too thick or the die stands askew.",
   "plan.in the chuck": "in the chuck",
@@ -2975,7 +2992,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan findings.slender shape in chuck": "{length} stands out at {diameter} diameter, as stiff as a bar {ratio} times as long as thick, with nothing at its free end",
   "plan findings.slender shape between": "{length} is free between what holds it, at {diameter} diameter, as stiff as a bar {ratio} times as long as thick",
   "student.dial not proved": "Nobody has proved this dial. Ask before you trust it.",
-  "student.slide not even": "This slide is not even: it can be out by {most}. Measure the part.",
+  "student.slide not even": "This does not move evenly: it can be out by {most}. Measure the part.",
   "student.slide out over": "Over {travel} the dial can be out by {most}. Measure the part.",
   "student.never key in chuck": "Never leave the key in the chuck.",
   "student.never gloves": "Never wear gloves, rings or loose sleeves.",
@@ -3063,6 +3080,7 @@ const en: Readonly<Record<Key, Text>> = {
   "student.no dial": "The {wheel} has no dial. Count the turns.",
   "student.one line": "From line to line: {division}.",
   "student.dial shows travel": "The dial shows how far the slide moves.",
+  "student.dial shows depth": "The dial shows how deep the drill goes.",
   "student.dial shows travel across": "The dial shows how far the slide moves. A round part gets thinner by twice that.",
   "student.rows": "It has {rows} rows. Use the next row after each turn.",
   "student.loses": "Here the {wheel} loses about {much}.",
@@ -3085,15 +3103,22 @@ const en: Readonly<Record<Key, Text>> = {
   "measuring form.out": "out",
   "measuring form.return": "return",
   "measuring form.slide": "slide",
+  "measuring form.quill": "quill",
+  "measuring form.quill goes": "down",
   "measuring form.gauge stands": "stands still",
   "measuring form.lost motion": "lost motion",
   "measuring form.step plug": "Plug out. Adjust and oil the slide as it is to be used; lock the others.",
+  "measuring form.step plug quill": "Plug out. Clamp table and column; adjust and oil the quill as it is to be used.",
   "measuring form.step take up": "Take up the lost motion: from the very end of the travel, move the slide {enough} or more, one way.",
+  "measuring form.step take up quill": "Take up the lost motion: from its very top, move the quill {enough} or more down.",
   "measuring form.step zero": "Dial on its mark, gauge on 0; scribe a line across slide and ways. Gauge short of {travel}: move it on with blocks.",
+  "measuring form.step zero quill": "Wheel on its mark, gauge on 0; scribe a line on the quill where it leaves the head. Gauge short of {travel}: move it on with blocks.",
+  "measuring form.rim": "No dial yet? Lay a strip of paper once round the rim, cut it where it meets, fold it in {parts} and stick it on: its creases are the marks.",
   "measuring form.step out": "Go one way only: at each mark write down the gauge. Gone too far? Back a whole turn, and come up again.",
+  "measuring form.step out parts": "Go one way only: at each mark write down the gauge. Gone too far? Back by {enough} or more, and come up again.",
   "measuring form.step end": "After the last mark run past the end by {enough} or more.",
   "measuring form.step return": "Come back: write at the same marks, from the bottom row up.",
-  "measuring form.step again": "Run past zero, then again as run 2: it shows whether the slide repeats.",
+  "measuring form.step again": "Run past zero, then again as run 2: it shows whether the readings repeat.",
   "measuring form.handwheel": "Handwheel:",
   "measuring form.one turn": "One turn {turn}.",
   "measuring form.made for": "Travel {travel}, gauge {gauge}.",
@@ -3113,6 +3138,7 @@ const en: Readonly<Record<Key, Text>> = {
   "measuring form.graduation": "reads to",
   "measuring form.error limit": "its error limit",
   "measuring form.line": "line on the ways",
+  "measuring form.line on quill": "line on the quill",
   "measuring form.turns": "turns",
   "measuring form.about": "about",
   "measuring form.run": "run {run}",
@@ -3138,7 +3164,7 @@ const en: Readonly<Record<Key, Text>> = {
   "measuring form.why parts of a turn": "One turn goes so far that parts of a turn are read.",
   "measuring form.why ends free": "The ends of the travel are kept free to take up the lost motion in.",
   "measuring form.why short gauge": "The gauge does not reach over the whole travel: what lies beyond it stays unmeasured.",
-  "measuring form.why more runs": "More runs only show how well the slide repeats.",
+  "measuring form.why more runs": "More runs only show how well the readings repeat.",
   "measuring form.drive": "Pulleys, centres and speeds",
   "measuring form.motor held": "Motor in the file: {rpm} rpm.",
   "measuring form.belt held": "Belt in the file: {belt}.",
@@ -3337,7 +3363,7 @@ const en: Readonly<Record<Key, Text>> = {
   "front.only position": "only one",
   "front.by ratio": "~ by ratio, not measured",
   "front.handwheel": "handwheel",
-  "front.a turn": "one turn moves the slide",
+  "front.a turn": "travel of one turn",
   "front.division": "one division",
   "front.dial reads": "dial reads",
   "front.numbers grow": "numbers grow",
@@ -3663,7 +3689,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Größer als angegeben: hier zu schnell.",
   "Auch die langsamste Stellung ist zu schnell für {materials}.",
   "Keine Schnittwerte für {materials}.",
-  "Keine Schnittwerte für Nr. {numbers} der Werkstoffe in der Datei.",
+  "Keine Schnittwerte für {materials}; Warnung auf der Bohrkarte.",
   "Weitere Werkstoffe: Drehzahlschaubild.",
   "{position}, heruntergeregelt",
   "U/min",
@@ -3754,6 +3780,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Unter einem Trennstrich: die letzte Größe davor | der Durchmesser am Strich | die erste Größe dahinter.",
   "Unter einem Trennstrich: der Durchmesser dort.",
   "Eine Größe genau an einem Trennstrich: die Stellung links davon.",
+  "Ein Trennstrich ohne Zahl hat keinen Platz für eine: vom Bohrer gerade hinabgehen.",
   "Zwei Drehzahlen in einem Feld: was am Motor einzustellen ist, vom kleineren zum größeren Durchmesser.",
   "~ gerechnet, nicht gemessen.",
   "! erst messen: nahe an der Grenze.",
@@ -4055,6 +4082,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Kein Skalenring der Datei hat einen blanken Durchmesser: ein um Papier gemessener Umfang sagt nichts über das Metall.",
   "Der ganze Weg ist weniger als eine Umdrehung: der Skalenwert allein gibt ihn an.",
   "Hier ist nichts anzugeben: der Weg hat keine ganze Umdrehung und kein rundes Maß, das größer ist als sein ±.",
+  "Nicht auf diesem Blatt: {wheel}. {why}",
   "1 Umdrehung = {feed}, gemessen",
   "1 Umdrehung = {feed}, wie in der Datei angegeben",
   "1 Umdrehung = {feed} nach dem Nennmaß der Gewindespindel, nicht gemessen",
@@ -4111,6 +4139,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Skala auf 0; ohne Skala das Rad anzeichnen.",
   "Weiter um die Umdrehungen und bis zum Skalenwert der Tabelle.",
   "Den Anschlag an den Schlitten legen, ohne ihn zu verschieben. Den Anschlag klemmen.",
+  "Den Anschlag anlegen, ohne den Bohrer zu verschieben. Den Anschlag klemmen.",
   "Weiter zurück als das Umkehrspiel, dann mit derselben leichten Hand an den Anschlag: fest, und die Skala wie zuvor.",
   "Ein Teil fertigen, messen, den Anschlag um den Unterschied versetzen (Fühllehre oder Skala sagt, um wie viel), dann die übrigen.",
   "Keine Anschläge in der Datei: die Umdrehungen stehen auf dem Blatt der Umdrehungen und Wege.",
@@ -4146,17 +4175,17 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Verlangt auf: vom kürzesten Teil zum längsten.",
   "Das hält: was von beiden die Teile darin hält.",
   "Nur Anschlag: die Skala allein hält es nicht, den Anschlag nehmen.",
-  "Keines: dieser Schlitten hält es nicht, so wie gemessen. Etwas stehen lassen, jedes Teil messen, von Hand fertig machen.",
-  "Ob dieser Schlitten die Toleranz hält, wurde nicht gemessen. Jedes Teil messen.",
-  "„?“: ob dieser Schlitten die Toleranz hält, wurde nicht gemessen. Jedes Teil messen.",
+  "Keines: so wie gemessen wird die Toleranz nicht gehalten. Etwas stehen lassen, jedes Teil messen, von Hand fertig machen.",
+  "Ob die Toleranz gehalten wird, wurde nicht gemessen. Jedes Teil messen.",
+  "„?“: ob die Toleranz gehalten wird, wurde nicht gemessen. Jedes Teil messen.",
   "Über den Weg hinaus: den Anschlag in zwei Schritten setzen oder das Werkstück umsetzen.",
   "Berichtigt über die gemessene Strecke: {wheel}",
   "Maßstab bei",
   "Wenn ein Maßstab zeigt, wie weit der Schlitten am Anfang der Bewegung von Umdrehung 0 steht: ein Wert stimmt in seiner ganzen Spalte auf das ± seiner Zeile, zwischen zwei wird nichts gerechnet. Jenseits des Gemessenen gilt hier nichts (–). Anschläge, die hier fehlen: wie oben.",
   "Umdrehungen + was die Skala dann zeigt.",
   "dazwischen",
-  "Endmaß oder Bohrerschaft zwischen Anschlag und Schlitten",
-  "Den Schaft messen, nicht seinem Namen glauben. Herausgenommen geht der Schlitten um genau sein Maß weiter: zwei Längen oder Tiefen an einem Anschlag. Umdrehungen + was die Skala dann zeigt:",
+  "Endmaß oder Bohrerschaft am Anschlag",
+  "Den Schaft messen, nicht seinem Namen glauben. Herausgenommen ist der Weg um genau sein Maß länger: zwei Längen oder Tiefen an einem Anschlag. Umdrehungen + was die Skala dann zeigt:",
   "Gleiche Teile von der Stange, mit Anschlag in der Spindel",
   "Stecker ziehen. Den Anschlag in der Spindelbohrung klemmen, dass er nicht wandert: ein Pfropfen mit Zugschraube, oder ein am hinteren Ende gehaltener Stab.",
   "Den Rohling dagegen schieben, Futter oder Spannzange schließen und anziehen: Backen, die ziehen, rücken ihn vom Anschlag ab, um etwa gleich viel, wenn man sie gleich schließt.",
@@ -4335,6 +4364,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Strom aus, Stecker gezogen, Riemen ab oder lose: die Spindel von Hand am Futter oder an der Scheibe drehen. Nie mit Motor.",
   "{turns} Umdrehungen für {length}: das Gewinde beginnt {begins} hinter der Planfläche, wo auch das enge Loch beginnt.",
   "{turns} Umdrehungen für {length}.",
+  "{begun} Für die ersten zwei Umdrehungen leicht nachdrücken, dann zieht es sich selbst hinein und die Pinole folgt nur. Eine halbe Umdrehung vor, eine viertel zurück, um den Span zu brechen; nach {halfTurns} Umdrehungen ({half}) herausdrehen und ausräumen.{wet}",
   "{begun} Für die ersten zwei Umdrehungen leicht nachdrücken, dann zieht es sich selbst hinein und die Pinole folgt nur. Eine halbe Umdrehung vor, eine viertel zurück, um den Span zu brechen; nach {halfTurns} Umdrehungen ({half}) herausdrehen und ausräumen.{wet}",
   "Klemmt es: keine Gewalt. Sofort zurückdrehen, Späne ausräumen, leicht neu versuchen; klemmt es noch, ist das Loch zu eng oder der Gewindebohrer am Grund.",
   "Klemmt es: keine Gewalt. Sofort zurückdrehen, Späne ausräumen, leicht neu versuchen; klemmt es noch, ist der Bolzen zu dick oder das Schneideisen sitzt schief.",
@@ -4757,7 +4787,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "{length} stehen heraus bei Durchmesser {diameter}, so steif wie eine Stange {ratio}-mal so lang wie dick, am freien Ende durch nichts gehalten",
   "{length} sind frei zwischen dem, was hält, bei Durchmesser {diameter}, so steif wie eine Stange {ratio}-mal so lang wie dick",
   "Diesen Skalenring hat niemand geprüft. Frag, bevor du dich auf ihn verlässt.",
-  "Dieser Schlitten läuft nicht gleichmäßig: er kann um {most} danebenliegen. Miss das Teil.",
+  "Das läuft nicht gleichmäßig: es kann um {most} danebenliegen. Miss das Teil.",
   "Auf {travel} kann die Skala um {most} falsch gehen. Miss das Teil nach.",
   "Nie den Schlüssel im Futter stecken lassen.",
   "Nie Handschuhe, Ringe oder lose Ärmel tragen.",
@@ -4845,6 +4875,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Das Handrad „{wheel}“ hat keine Skala. Zähl die Umdrehungen.",
   "Von Strich zu Strich: {division}.",
   "Die Skala zeigt, wie weit der Schlitten fährt.",
+  "Die Skala zeigt, wie tief der Bohrer geht.",
   "Die Skala zeigt, wie weit der Schlitten fährt. Ein rundes Teil wird um das Doppelte dünner.",
   "Sie hat {rows} Reihen. Nimm nach jeder Umdrehung die nächste Reihe.",
   "Hier verliert das Handrad „{wheel}“ etwa {much}.",
@@ -4867,12 +4898,19 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "hin",
   "zurück",
   "Schlitten",
+  "Pinole",
+  "abwärts",
   "steht fest",
   "Umkehrspiel",
   "Stecker ziehen. Schlitten nachstellen und ölen; die anderen klemmen.",
+  "Stecker ziehen. Tisch und Säule klemmen; Pinole nachstellen und ölen.",
   "Umkehrspiel wegdrehen: vom Ende des Wegs aus {enough} oder mehr vor.",
+  "Umkehrspiel aufheben: die Pinole von ganz oben {enough} oder mehr nach unten bewegen.",
   "Skala auf ihren Strich, Messuhr auf 0; Schlitten und Führung anreißen. Messuhr kürzer als {travel}: mit Endmaßen versetzen.",
+  "Rad auf seinen Strich, Messuhr auf 0; die Pinole am Rand des Bohrkopfs anreißen. Messuhr kürzer als {travel}: mit Endmaßen versetzen.",
+  "Noch keine Skala? Einen Papierstreifen einmal um den Radkranz legen, am Stoß abschneiden, in {parts} falten und aufkleben: die Falze sind die Striche.",
   "Nur in einer Richtung: an jedem Strich ablesen. Zu weit? Eine ganze Umdrehung zurück, neu anfahren.",
+  "Nur in einer Richtung: an jedem Strich ablesen. Zu weit? {enough} oder mehr zurück, neu anfahren.",
   "Nach dem letzten Strich {enough} oder mehr darüber hinaus.",
   "Zurück: an denselben Strichen ablesen, von der untersten Zeile nach oben.",
   "Über null hinaus, dann noch einmal als Lauf 2: er zeigt, ob es sich wiederholt.",
@@ -4895,6 +4933,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Ablesung auf",
   "Fehlergrenze",
   "Anriss",
+  "Strich an der Pinole",
   "Umdr.",
   "etwa",
   "Lauf {run}",
@@ -4920,7 +4959,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Eine Umdrehung geht so weit, dass Teile davon abgelesen werden.",
   "Die Enden des Wegs bleiben frei, um das Umkehrspiel wegzudrehen.",
   "Die Messuhr reicht nicht über den ganzen Weg: was darüber liegt, bleibt ungeprüft.",
-  "Mehr Läufe zeigen nur, wie gut der Schlitten wiederkehrt.",
+  "Mehr Läufe zeigen nur, wie gut sich die Ablesungen wiederholen.",
   "Riemenscheiben, Achsabstände und Drehzahlen",
   "Motor in der Datei: {rpm} U/min.",
   "Riemen in der Datei: {belt}.",
@@ -5119,7 +5158,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "einzige",
   "~ gerechnet, nicht gemessen",
   "Handrad",
-  "eine Umdrehung bewegt den Schlitten um",
+  "Weg einer Umdrehung",
   "ein Skalenteil",
   "Skala zeigt",
   "Zahlen wachsen",

@@ -17,6 +17,21 @@ test("a whole name is meant alone, a part of a name all that have it", () => {
   expect(titles("slid")).toHaveLength(2);
 });
 
+test("a belt position is known by the signs that the cards call it by", () => {
+  const steps = (...names: string[]) =>
+    names.map((name, at) => `{ label: ${name}, driver: ${60 + 20 * at}, driven: 90 }`);
+  const read = ofText(
+    `name: L\ndrive: { motor: { speed: 1400 }, stages: [{ name: belt, steps: [${steps("the small step at the wall", "the large step by the hand")}] }] }\n`,
+    { files: new Map(), problems: [] },
+  );
+  if (read.findings === undefined) throw new Error("the file is not sound");
+  const [whole, signed] = ["the large step by the hand", "b"].map(
+    (of) => read.findings && explained(read.findings, read.places, "speed", of),
+  );
+  expect(whole?.[1]).toContain("the large step by the hand");
+  expect(signed).toEqual(whole);
+});
+
 test("what the file leaves out is told as usual, not as stated", () => {
   const text = [
     "name: L",

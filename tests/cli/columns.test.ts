@@ -33,6 +33,9 @@ test("names of sixty letters, ten handwheels and thirty positions: a line for ea
   expect(tooLong(out)).toEqual([]);
   const lines = out.split("\n");
   expect(lines.filter((line) => / rpm /.test(line))).toHaveLength(30);
+  // By the signs of the cards, which are told.
+  expect(lines.filter((line) => /^ {2}\d [A-Z] +\d+ rpm /.test(line))).toHaveLength(30);
+  expect(lines.some((line) => /A = Wheel for the slide/.test(line))).toBe(true);
   const wheels = lines.filter((line) => /2\.11255 ± 0\.00027 mm .*169 × 0\.05 mm Ø, 2 rows$/.test(line));
   expect(wheels).toHaveLength(10);
   // Which is which can still be told.

@@ -58,3 +58,11 @@ describe("what belongs together stands on one line", () => {
       expect(textWidth(line, 3, "regular")).toBeLessThanOrEqual(5);
   });
 });
+
+test("a sign stays with what it stands for, and a number with its no.", () => {
+  const lines = (words: string, width: number) => wrapText(words, width, 3.2, "regular");
+  for (let width = 24; width < 60; width += 0.5) {
+    for (const line of lines("A = large step · 1 = main drive slow", width)) expect(line).not.toMatch(/^=|=$/);
+    for (const line of lines("School bench drill No. 3", width)) expect(line).not.toMatch(/No\.$/);
+  }
+});

@@ -203,11 +203,29 @@ const quill = `handwheels:
 describe("a caution takes no room where its material is not named", () => {
   const wooden = drill("mild steel, aluminium, brass, acrylic, hard wood", quill);
 
-  test("a material without figures has neither a caution on the card nor its name", () => {
+  test("of a material without figures the card says where its caution stands, and there it does", () => {
     const words = textsOf(wooden, "belt-card");
-    expect(words).not.toMatch(/wood/i);
-    expect(words).toContain("No figures for no. 5 of the file's materials.");
+    expect(words).not.toContain("Wood dust");
+    expect(words).toContain("No figures for hard wood; caution on the drilling card.");
+    expect(textsOf(wooden, "drilling-card")).toContain("Wood dust harms");
     expect(cardsOf(wooden)).toBe(1);
+  });
+
+  test("materials whose cautions leave the rows no room are left out before the card is refused, and said to be elsewhere", () => {
+    const hazardous = ["PVC", "magnesium", "titanium", "zirconium", "beryllium copper", "PTFE"];
+    const own = hazardous.map(
+      (material) => `{ material: ${material}, operation: drilling, speed: [20 m/min, 30 m/min] }`,
+    );
+    const plain = drill().machine;
+    const { machine } = findingsOf(
+      `name: Mixed\ndrive: { motor: { speed: 1400 }, stages: [{ name: belt, steps: [{ driver: 50, driven: 90 }] }] }
+work: { materials: [mild steel, brass, ${hazardous.join(", ")}], cuttingSpeeds: [${own.join(", ")}] }
+`,
+    );
+    const words = textsOf({ ...drill(), machine: { ...plain, work: machine.work } }, "belt-card");
+    expect(words).toContain("mild steel");
+    expect(words).not.toContain("PTFE");
+    expect(words).toContain("Further materials: speed diagram.");
   });
 
   test("a page that does not name it stands without its caution, the page that does has it", () => {

@@ -84,7 +84,7 @@ test("what is written at a cut sends no diameter to a position that is too fast 
   );
 });
 
-test("every cut has its number, clear of the next one, and a drill of just its size the position to its left", () => {
+test("every cut has its number under it, clear of those beside it, and a drill of just its size the position to its left", () => {
   const steps = [2.5, 2.8, 3.1, 3.5, 4].map((driver, at) => `{ label: "${at + 1}", driver: ${driver}, driven: 5 }`);
   const findings = findingsOf(
     `name: T\nunits: in\ndrive: { motor: { speed: 1725 rpm }, stages: [{ name: belt, centres: 14, steps: [${steps.join(", ")}] }] }\n`,
@@ -97,21 +97,54 @@ test("every cut has its number, clear of the next one, and a drill of just its s
   const bar = barOf("mild steel", "drilling", axis, findings);
   if (bar === undefined) throw new Error("no bar");
   expect(bar.cuts.length).toBeGreaterThan(2);
-  const numbers: { from: number; to: number; text: string }[] = [];
+  const numbers: { from: number; to: number; y: number; text: string }[] = [];
   walk(barDrawing(bar, "", axis, keysOf([bar], axis, [])).marks, (mark) => {
     if (mark.kind !== "text" || !/^0\.\d+$/.test(mark.text)) return;
     const half = textWidth(mark.text, mark.size, "regular") / 2;
-    numbers.push({ from: mark.at.x - half, to: mark.at.x + half, text: mark.text });
+    numbers.push({ from: mark.at.x - half, to: mark.at.x + half, y: mark.at.y, text: mark.text });
   });
   expect(numbers.map(({ text }) => text)).toEqual(bar.cuts.map(({ words }) => words));
-  for (const [index, { from, to }] of numbers.entries()) {
-    expect(from).toBeGreaterThan(numbers[index - 1]?.to ?? -1e-9);
+  for (const [index, { from, to, y }] of numbers.entries()) {
+    const beside = numbers.slice(0, index).findLast((one) => Math.abs(one.y - y) < 1);
+    expect(from).toBeGreaterThan(beside?.to ?? -1e-9);
     expect(to).toBeLessThan(90 + 1e-9);
+    expect(Math.abs((from + to) / 2 - axis.place(bar.cuts[index]?.at ?? 0))).toBeLessThanOrEqual(4);
   }
   for (const { to, position } of bar.pieces) {
     const chosen = speedForHole({ material: "mild steel", operation: "drilling", diameter: to }, findings);
     expect(chosen?.speed?.position.name).toBe(position);
   }
+});
+
+test("where cuts are too many for numbers under them some have none, which is told, and none has another's", () => {
+  const steps = Array.from(
+    { length: 20 },
+    (_, at) => `{ label: "S${at + 1}", driver: ${(100 / 1.07 ** at).toFixed(2)}, driven: 60 }`,
+  );
+  const findings = findingsOf(
+    `name: T\ndrive: { motor: { speed: 2000 rpm }, stages: [{ name: belt, steps: [${steps.join(", ")}] }] }
+paper: { size: A5 }\nwork: { materials: [mild steel], drills: [0.3, 1, 2, 4, 6, 8, 10, 13] }\n`,
+  );
+  const axis = axisOf(
+    [0.3, 13].map((diameter) => ({ name: String(diameter), diameter })),
+    13,
+    118,
+  );
+  const bar = barOf("mild steel", "drilling", axis, findings);
+  if (bar === undefined) throw new Error("no bar");
+  const told: string[] = [];
+  walk(barDrawing(bar, "", axis, keysOf([bar], axis, ["S1"])).marks, (mark) => {
+    if (mark.kind !== "text" || !/^\d+(\.\d)?$/.test(mark.text)) return;
+    const off = bar.cuts
+      .filter(({ words }) => words === mark.text)
+      .map(({ at }) => Math.abs(mark.at.x - axis.place(at)));
+    if (off.length === 0) return;
+    told.push(mark.text);
+    expect(Math.min(...off), mark.text).toBeLessThanOrEqual(4);
+  });
+  expect(told.length).toBeGreaterThan(3);
+  expect(told.length).toBeLessThan(bar.cuts.length);
+  expect(textsOf(findings, "drilling-card")).toContain("A cut without a figure");
 });
 
 /** Groups of that name with where they lie from the left of the page. */
@@ -188,6 +221,14 @@ describe("as drawn", () => {
       const first = words.indexOf(sign);
       expect(words[first + 1]).toMatch(/open, no gear/);
     }
+  });
+  test("a drive with long names is called by the belt card's signs", () => {
+    const long = demo.replace("label: open", 'label: "open, without the back gear between"');
+    const ofCards = ["belt-card", "drilling-card"].map((sheet) =>
+      [...textsOf(fast(long), sheet).matchAll(/(\S+) = open, without the back gear between/g)].map(([, sign]) => sign),
+    );
+    expect(ofCards[1]?.[0]).toBeDefined();
+    expect(ofCards[1]?.[0]).toBe(ofCards[0]?.[0]);
   });
   test("a speed that nobody measured bears its sign, explained once", () => {
     const words = textsIn(

@@ -59,6 +59,23 @@ describe("a drill is not a lathe", () => {
     expect(made("lathe")).toEqual(expect.arrayContaining(["hand-feed", "tapers"]));
   });
 
+  test("what its wheel moves is called a quill or a drill, never a slide or a barrel", () => {
+    const quillAlone = findingsOf(
+      machineText("drill")
+        .replace(/ {2}- \{ name: Cross.*\n/, "")
+        .replace("feed: 40 mm", "feed: 75 mm"),
+    );
+    for (const sheet of ["measuring-form", "student", "stops"]) {
+      const words = textsOf(quillAlone, sheet);
+      expect(words, sheet).not.toMatch(/\bslides?\b|\bbarrel\b|slide and ways|lock the others/i);
+      expect(words, sheet).toMatch(/quill|drill/i);
+    }
+    // Where the travel holds no whole turn none is asked for, and the marks of the parts are told how to be made.
+    const form = textsOf(quillAlone, "measuring-form").replace(/\s+/g, " ");
+    expect(form).not.toContain("whole turn");
+    expect(form).toContain("fold it in 16");
+  });
+
   test("its cautions stand where the hand is: clamp the work", () => {
     for (const sheet of ["belt-card", "drilling-card", "stops"])
       expect(textsOf(machine("drill"), sheet), sheet).toContain("Clamp the work");

@@ -219,6 +219,27 @@ test("on small paper the diagram, its list and what is told below share a page",
   expect(pages).toHaveLength(1);
 });
 
+test("no page bears the caution of a material that the diagram does not name, nor leaves its room free", () => {
+  const drill = (materials: string) =>
+    printOf(
+      findingsOf(`name: Bench drill
+kind: drill
+paper: { size: A5 }
+drive:
+  motor: { speed: 1400 rpm }
+  stages:
+    - { name: motor belt, steps: [${[50, 65, 80, 95].map((driver, at) => `{ label: "${at + 1}", driver: ${driver}, driven: ${160 - driver} }`).join(", ")}] }
+    - { name: spindle belt, steps: [${[50, 70, 90, 110].map((driver, at) => `{ label: ${"ABCD"[at]}, driver: ${driver}, driven: ${160 - driver} }`).join(", ")}] }
+work: { materials: [${materials}] }
+`),
+      "speed-diagram",
+    );
+  const plain = "mild steel, brass, aluminium, grey cast iron, acrylic";
+  const wooden = drill(`${plain}, hard wood`);
+  expect(wordsOf(wooden)).not.toMatch(/wood/i);
+  expect(wooden).toEqual(drill(plain));
+});
+
 describe("32 speeds and 20 materials", () => {
   const materials =
     "mild steel, free-cutting steel, grey cast iron, tool steel, brass, bronze, stainless steel, aluminium, plastics, acetal, acrylic, rigid PVC, polystyrene, free-cutting stainless steel, nylon, zinc alloy, medium-carbon steel, high-carbon steel, alloy steel, copper";

@@ -64,9 +64,7 @@ describe("the table of stops", () => {
     expect(fine.match(/0\.02 mm neither/g)).toHaveLength(2);
     expect(fine.match(/Leave a little, measure each part, finish by hand\./g)).toHaveLength(1);
     const unknown = sheet("  - { name: s, handwheel: Top slide, length: 18, tolerance: 0.5 }\n");
-    expect(
-      unknown.match(/Whether this slide holds the tolerance was not measured\. Measure each part\./g),
-    ).toHaveLength(1);
+    expect(unknown.match(/Whether the tolerance is held was not measured\. Measure each part\./g)).toHaveLength(1);
   });
 
   test("marks what lies beyond the travel, and says what to do", () => {

@@ -3,9 +3,10 @@ import { size } from "../../src/blocks/shared/style.js";
 import { table, tableWidth } from "../../src/blocks/shared/table.js";
 import { turnTables } from "../../src/blocks/work/turnTables.js";
 import type { Page } from "../../src/drawing/page.js";
+import { arrange } from "../../src/sheets/arrange.js";
 import { walk } from "../support/marks.js";
 import { emptyPages } from "../support/measureSheets.js";
-import { demoFindings, findingsOf, printOf, textsOf } from "../support/sheets.js";
+import { demoFindings, findingsOf, printOf, template, textsOf } from "../support/sheets.js";
 
 type Placed = {
   readonly text: string;
@@ -105,6 +106,13 @@ test("whole turns go over the entire travel, every one where a dial begins again
   for (const turn of [1, 37, 61, 93]) expect(said).toContain(` ${turn} ${(turn * 1.587).toFixed(3)} `);
   expect(said).not.toContain(` 95 ${(95 * 1.587).toFixed(3)} `);
   expect(said).toContain("count whole turns, and add the figure under “dial 0 is”");
+});
+
+test("a wheel whose turns cannot be told is named at the foot, with why", () => {
+  const known = wheel("Slide", `travel: 20, feed: 2 mm, ${drum}`);
+  const said = textsOf(machine([known, wheel("Top slide", "travel: 50")]), "turns");
+  expect(said).toMatch(/Not on this sheet: Top slide\. [^.]*feed[^.]*\./);
+  expect(textsOf(machine([known]), "turns")).not.toContain("Not on this sheet");
 });
 
 describe("a dial that begins again at zero", () => {
@@ -210,6 +218,18 @@ describe("a wheel whose whole travel is less than one turn", () => {
         .some(({ text }) => text === "turns"),
     ).toBe(true);
     expect(textsOf(two, "turns")).not.toContain("less than one turn");
+  });
+
+  test("speaks of no start readings, rows or gears: the dial never completes a turn", () => {
+    const racked = machine([
+      wheel(
+        "Quill",
+        "travel: 60, feed: { rack: { module: 1.5, teeth: 16 } }, dial: { shape: drum, diameter: 46, width: 12 }",
+      ),
+    ]);
+    expect(racked.handwheels[0]?.dial?.chosen.beginsAgain).toBe(true);
+    expect(textsOf(racked, "turns")).not.toMatch(/dial 0 is|gears|rows of/);
+    expect(arrange(racked, template("start-readings"))).toHaveProperty("missing");
   });
 
   test("a block of its whole turns alone says that there is nothing to show", () => {

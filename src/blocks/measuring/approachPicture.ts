@@ -15,9 +15,12 @@ const back = 34;
 /** Radius of the turn at either end. */
 const bend = (back - out) / 2;
 
-/** How a slide is measured, numbers as in the words beside it: from before the first mark out past the last, round, and back over the same
- *  marks, which the slide reaches later by the lost motion. Not to scale. */
-export function approachPicture(width: number): Drawing {
+/** What is measured. */
+export type Moved = "slide" | "quill";
+
+/** How a slide or quill is measured, numbers as in the words beside it: from before the first mark out past the last, round, and back over the same
+ *  marks, which it reaches later by the lost motion. Not to scale. */
+export function approachPicture(moved: Moved, width: number): Drawing {
   const words = Math.max(...[say("measuring form.out"), say("measuring form.return")].map(bold));
   const begin = words + 8;
   const first = begin + 15;
@@ -29,7 +32,7 @@ export function approachPicture(width: number): Drawing {
     width,
     height: HEIGHT,
     marks: [
-      ...slide(first, last, width),
+      ...(moved === "quill" ? quill : slide)(faceOf(first, last), width),
       group({ x: 0, y: 0 }, path(begin, first, last, end), { name: "way of the slide" }),
       ...marks.flatMap((x, index) => stop(x, lag, index, marks.length)),
       text(say("measuring form.out"), { x: 0, y: out + 1.1 }, { size: size.text, weight: "bold" }),
@@ -61,8 +64,7 @@ const LONG = 30;
 const faceOf = (first: number, last: number): number => first + (last - first) * 0.42;
 
 /** The slide on its ways, its handwheel on the left, and a gauge that stands still on the right. */
-function slide(first: number, last: number, width: number): Mark[] {
-  const face = faceOf(first, last);
+function slide(face: number, width: number): Mark[] {
   const left = face - LONG;
   const gauge = { x: Math.min(width - 8, face + 44), y: screw };
   return [
@@ -90,6 +92,51 @@ function slide(first: number, last: number, width: number): Mark[] {
     line(gauge, { x: gauge.x + 2.2, y: gauge.y - 2.9 }, rowLine),
     line({ x: gauge.x, y: gauge.y + 5.6 }, { x: gauge.x, y: ways - 1.6 }, objectLine),
     rectangle({ x: gauge.x - 4, y: ways - 2 }, 8, 2, { pen: objectLine, fill: "white" }),
+    ...between(say("measuring form.gauge stands"), face + 3, gauge.x - 14),
+  ];
+}
+
+/** A drill's head and quill, which goes down to the right; the gauge stands on the table. */
+function quill(face: number, width: number): Mark[] {
+  const [left, nose] = [face - LONG, face - 5];
+  const gauge = { x: Math.min(width - 13, face + 42), y: screw };
+  const wheel = { x: 9, y: screw };
+  const top = { x: gauge.x + 9, y: 0.6 };
+  return [
+    rectangle({ x: left + 4, y: screw - 3.4 }, nose - left - 4, 6.8, { pen: objectLine, fill: "white" }),
+    polyline(
+      [
+        { x: nose, y: screw - 2.6 },
+        { x: face, y: screw - 1.2 },
+        { x: face, y: screw + 1.2 },
+        { x: nose, y: screw + 2.6 },
+      ],
+      { pen: objectLine, fill: "white" },
+      true,
+    ),
+    rectangle({ x: 1, y: 1.4 }, left + 7, screw + 4.4, { pen: objectLine, fill: "white" }, 0.8),
+    ...[0, 1, 2, 3].map((quarter) => {
+      const angle = ((quarter + 0.5) * Math.PI) / 2;
+      return line(wheel, { x: wheel.x + 5 * Math.cos(angle), y: wheel.y + 5 * Math.sin(angle) }, rowLine);
+    }),
+    circle(wheel, 5, { pen: objectLine }),
+    circle(wheel, 1.4, { pen: objectLine, fill: "white" }),
+    text(
+      say("measuring form.quill"),
+      { x: (left + 8 + nose) / 2, y: screw + 1.2 },
+      { size: size.text, anchor: "middle" },
+    ),
+    ...way({ x: left + 10, y: screw + 6.4 }, { x: face, y: screw + 6.4 }, objectLine),
+    text(say("measuring form.quill goes"), { x: face + 2, y: screw + 7.5 }, { size: size.text }),
+    // Plunger along the travel, dial, and the table that does not move.
+    line({ x: face + 1, y: screw }, { x: gauge.x - 12, y: screw }, objectLine),
+    circle({ x: face + 0.9, y: screw }, 0.9, { fill: "black" }),
+    rectangle({ x: gauge.x - 13, y: screw - 1.1 }, 8, 2.2, { pen: rowLine, fill: "white" }),
+    line({ x: gauge.x + 5.6, y: screw }, { x: top.x, y: screw }, objectLine),
+    circle(gauge, 5.6, { pen: objectLine, fill: "white" }),
+    circle(gauge, 4.4, { pen: axisLine }),
+    line(gauge, { x: gauge.x + 2.2, y: gauge.y - 2.9 }, rowLine),
+    rectangle(top, 3, 2 * (screw - top.y), { pen: objectLine, fill: "white" }),
     ...between(say("measuring form.gauge stands"), face + 3, gauge.x - 14),
   ];
 }

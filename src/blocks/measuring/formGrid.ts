@@ -53,14 +53,16 @@ function edgesOf(columns: readonly FormColumn[], rows: readonly (readonly string
       ...rows.map((cells) => widestWord(cells[index] ?? "", size.text, "regular") + BESIDE),
     ),
   );
-  const shares = columns.map(({ share }) => share);
+  const wanted = least.reduce((sum, one) => sum + one, 0);
+  // Where there is not room for it all give way alike.
+  const shares = columns.map(({ share }, index) => (wanted > width ? (least[index] ?? 0) : share));
   // Columns that their share leaves too narrow get what they need; the others share the rest.
   const narrow = new Set<number>();
   const unit = (): number => {
     const rest = width - [...narrow].reduce((sum, index) => sum + (least[index] ?? 0), 0);
     return rest / shares.reduce((sum, share, index) => (narrow.has(index) ? sum : sum + share), 0);
   };
-  if (least.reduce((sum, one) => sum + one, 0) <= width)
+  if (wanted <= width)
     for (let found = true; found; ) {
       const each = unit();
       found = false;

@@ -1,6 +1,7 @@
 import type { FeedFinding } from "../../feed/finding.js";
 import { type ReadingsPlan, readingsPlan } from "../../feed/readingsPlan.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
+import { movesQuill } from "../../findings/roles.js";
 import type { Units } from "../../machine/machine.js";
 import { formatBound, formatDoubted, formatFixed, formatLength, trimmed, unitName } from "../../quantity/format.js";
 import { fromMm, inMm } from "../../quantity/length.js";
@@ -9,7 +10,7 @@ import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
 import { goingOn, heightOf, lowered, together } from "../shared/runs.js";
 import { size } from "../shared/style.js";
-import { approachPicture } from "./approachPicture.js";
+import { approachPicture, type Moved } from "./approachPicture.js";
 import { blanks } from "./blanks.js";
 import { dialBlank, dialEntry } from "./dialBlank.js";
 import { fileNumber } from "./fileText.js";
@@ -30,7 +31,10 @@ export const handwheelForm = block<Settings>(
   ({ handwheels, findings, settings, width, height }): Run[] => {
     const { units, measured } = findings.machine;
     const about = handwheels.length > 0 ? handwheels : [undefined];
-    return about.flatMap((finding) => page(finding, settings, units, measured, width, height));
+    return about.flatMap((finding) => {
+      const moved = finding !== undefined && movesQuill(finding, findings) ? "quill" : "slide";
+      return page(finding, moved, settings, units, measured, width, height);
+    });
   },
 );
 
@@ -90,6 +94,7 @@ const leastGrid = 108;
 
 function page(
   finding: HandwheelFinding | undefined,
+  moved: Moved,
   settings: Settings,
   units: Units,
   measured: string | undefined,
@@ -99,9 +104,9 @@ function page(
   const basis = formBasis(finding, settings, units);
   const { wish, plan } = basis;
   const top = headOf(finding, basis, units, measured, width);
-  const words = steps(wish.travel, wish.ends / 2, units);
+  const words = steps(moved, plan, wish.travel, wish.ends / 2, units);
   const dial = finding?.handwheel.dial;
-  const foot = (across: number) => footOf(plan, wish, dial?.shape ?? "drum", units, across);
+  const foot = (across: number) => footOf(moved, plan, wish, dial?.shape ?? "drum", units, across);
   const rows = plan.turns.map((turns) => [
     trimmed(turns, 4),
     formatFixed(fromMm(turns * wish.feed, units), fine(units)),
@@ -110,7 +115,7 @@ function page(
 
   const left = Math.min(mostGrid, width - ALLEY - leastBeside);
   const right = width - ALLEY - left;
-  const shown: Run = { drawing: approachPicture(left) };
+  const shown: Run = { drawing: approachPicture(moved, left) };
   const side = [...dialBlank(dial, units, right), { drawing: numbered(words, right), gap: 4 }];
   // Where the rows are many, what is at the foot stands beside them too.
   for (const [beside, below] of [
@@ -130,7 +135,7 @@ function page(
   const long = grid(width, leastRow + 0.4);
   const runs = [
     ...top,
-    { drawing: approachPicture(width), gap: GAP },
+    { drawing: approachPicture(moved, width), gap: GAP },
     { drawing: numbered(words, width, width >= 150 ? 2 : 1), gap: 2 },
     ...lowered(dialBlank(dial, units, width), 2),
     ...long.slice(0, -LAST),
@@ -205,13 +210,19 @@ function headOf(
 }
 
 /** As numbered in the picture. `free`: kept free at either end, mm. */
-function steps(travel: number, free: number, units: Units): string[] {
+function steps(moved: Moved, plan: ReadingsPlan, travel: number, free: number, units: Units): string[] {
+  const quill = moved === "quill";
   const enough = formatLength(free, units, units === "mm" ? 1 : 2);
   return [
-    say("measuring form.step plug"),
-    say("measuring form.step take up", { enough }),
-    say("measuring form.step zero", { travel: formatLength(travel, units, units === "mm" ? 0 : 2) }),
-    say("measuring form.step out"),
+    say(quill ? "measuring form.step plug quill" : "measuring form.step plug"),
+    say(quill ? "measuring form.step take up quill" : "measuring form.step take up", { enough }),
+    [
+      say(quill ? "measuring form.step zero quill" : "measuring form.step zero", {
+        travel: formatLength(travel, units, units === "mm" ? 0 : 2),
+      }),
+      ...(plan.unit === 1 ? [] : [say("measuring form.rim", { parts: Math.round(1 / plan.unit) })]),
+    ].join(" "),
+    plan.unit === 1 ? say("measuring form.step out") : say("measuring form.step out parts", { enough }),
     say("measuring form.step end", { enough }),
     say("measuring form.step return"),
     say("measuring form.step again"),
@@ -220,13 +231,14 @@ function steps(travel: number, free: number, units: Units): string[] {
 
 /** How many readings and why just so many, where that comes from; and the lines of the file. */
 function footOf(
+  moved: Moved,
   plan: ReadingsPlan,
   wish: Basis["wish"],
   shape: Parameters<typeof dialEntry>[0],
   units: Units,
   width: number,
 ): Run[] {
-  const entry = readingsEntry(fromMm(wish.gauge, units), { turns: "0, …", travel: "…", back: "…" });
+  const entry = readingsEntry(fromMm(wish.gauge, units), { turns: "0, …", travel: "…", back: "…" }, moved);
   return [
     ...paragraph(whyWords(plan, wish.within, wish.travel, units), width, { size: size.source, gap: 2 }),
     ...paragraph(say("measuring form.into the file"), width, { gap: 1 }),
@@ -252,8 +264,12 @@ function whyWords(plan: ReadingsPlan, within: number, travel: number, units: Uni
 }
 
 /** What to write under the handwheel, lists left open. `gauge` in the file's unit. */
-export const readingsEntry = (gauge: number, lists: { turns: string; travel: string; back: string }): string =>
-  `feed: { readings: { gauge: ${fileNumber(gauge)}, zeroAt: ${say("measuring form.line")}, turns: [${lists.turns}], travel: [${lists.travel}], return: [${lists.back}] } }`;
+export const readingsEntry = (
+  gauge: number,
+  lists: { turns: string; travel: string; back: string },
+  moved: Moved = "slide",
+): string =>
+  `feed: { readings: { gauge: ${fileNumber(gauge)}, zeroAt: ${say(moved === "quill" ? "measuring form.line on quill" : "measuring form.line")}, turns: [${lists.turns}], travel: [${lists.travel}], return: [${lists.back}] } }`;
 
 function heldWords(feed: FeedFinding, units: Units, measured: string | undefined): string {
   const turn = formatDoubted(feed.perTurn, feed.uncertainty, units);

@@ -55,6 +55,8 @@ export type Block<S extends Readonly<Record<string, unknown>> = Readonly<Record<
   draw(context: BlockContext<S>): readonly Run[];
   /** The materials that it names: what burns or poisons in them stands at the head of its sheet, whatever template it is in. */
   materials?(findings: Findings, settings: S): readonly string[];
+  /** Settings with which it names one material less that has a caution: for a card that cautions leave no room on. */
+  fewer?(findings: Findings, settings: S): S | undefined;
   /** Its rows stand as far apart as its height allows: where others stand on the same page or card, it does with less. */
   readonly gives?: true;
   /** Draws pieces whose lengths count on paper: its sheet carries check bars. */
@@ -68,6 +70,9 @@ export const block = <S extends Readonly<Record<string, unknown>>>(
   draw: Block<S>["draw"],
   allowed: Block<S>["allowed"] = {},
 ): Block<S> => ({ defaults, allowed, draw });
+
+/** A block that can name fewer materials, where cautions take its card. */
+export const yielding = <B extends Block>(block: B, fewer: NonNullable<Block["fewer"]>): B => ({ ...block, fewer });
 
 /** A block that does with less height where others share its page. */
 export const giving = <B extends Block>(block: B): B => ({ ...block, gives: true });

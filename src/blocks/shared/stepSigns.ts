@@ -49,6 +49,13 @@ export function withSigns(findings: Findings): Signed | undefined {
   };
 }
 
+/** The whole name of a position that is called by a card's signs; what is none stays as it is. */
+export function calledInFull(name: string, findings: Findings): string {
+  const signed = withSigns(findings)?.findings.drive?.speeds ?? [];
+  const at = signed.findIndex(({ position }) => position.name.toLowerCase() === name.toLowerCase());
+  return findings.drive?.speeds[at]?.position.name ?? name;
+}
+
 /** The longest name of a position in lines and tables of text, mm: longer ones are called as on the belt card, at which they are then
  *  looked for. */
 export const LONG_POSITION = 32;

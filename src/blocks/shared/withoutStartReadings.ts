@@ -1,4 +1,5 @@
 import type { DialFinding } from "../../dial/finding.js";
+import { withinATurn } from "../../dial/reading.js";
 import { dialGears, lowestTerms } from "../../dial/reductionGears.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import type { Machine, Units } from "../../machine/machine.js";
@@ -11,10 +12,16 @@ import { heading, kept } from "./runs.js";
 import { size } from "./style.js";
 import { type Cell, type Column, table } from "./table.js";
 
+/** Whether each turn of a wheel begins at a reading of its own: none does where the travel holds no whole turn. */
+export const hasStartReadings = ({ dial, reading }: HandwheelFinding): boolean =>
+  dial?.chosen.beginsAgain === true && !withinATurn(reading);
+
 /** Rows that would do without start readings, on a wheel whose turn is no round number; nothing for one that needs none. `column`: over
  *  the start readings of its sheet. */
-export const rowsInstead = ({ dial }: HandwheelFinding, { units }: Machine, column: string, width: number): Run[] =>
-  dial?.chosen.beginsAgain ? paragraph(rowsWords(dial, units, column), width, { size: size.text, gap: 1.5 }) : [];
+export const rowsInstead = (finding: HandwheelFinding, { units }: Machine, column: string, width: number): Run[] =>
+  finding.dial && hasStartReadings(finding)
+    ? paragraph(rowsWords(finding.dial, units, column), width, { size: size.text, gap: 1.5 })
+    : [];
 
 function rowsWords({ choices }: DialFinding, units: Units, column: string): string {
   const rows = choices.find(({ closure, rows }) => closure === "rows" && rows > 1);
@@ -37,12 +44,9 @@ function rowsWords({ choices }: DialFinding, units: Units, column: string): stri
 }
 
 /** Gears that would do the same with a dial on a shaft of its own; a pair that is out by less than the feed may be stands behind "~". */
-export function gearsInstead(
-  { feed, reading, dial }: HandwheelFinding,
-  { gears: teeth, units }: Machine,
-  width: number,
-): Run[] {
-  if (!dial?.chosen.beginsAgain) return [];
+export function gearsInstead(finding: HandwheelFinding, { gears: teeth, units }: Machine, width: number): Run[] {
+  if (!hasStartReadings(finding)) return [];
+  const { feed, reading } = finding;
   if (teeth === undefined) return paragraph(say("start readings.no gears"), width, { size: size.text, gap: 1.5 });
   if (feed === undefined || reading === undefined) return [];
   const { factor } = reading;

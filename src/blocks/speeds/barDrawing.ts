@@ -2,7 +2,7 @@ import { materialName } from "../../cutting/materials.js";
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { circle, group, line, polyline, rectangle, text } from "../../drawing/shapes.js";
 import { textWidth, wrapText } from "../../drawing/text.js";
-import { largestOf } from "../../quantity/extremes.js";
+import { largestOf, smallestOf } from "../../quantity/extremes.js";
 import { say } from "../../words/say.js";
 import { axisLine, leading, objectLine, rowLine, size } from "../shared/style.js";
 import { apart } from "./apart.js";
@@ -219,25 +219,47 @@ const noneWords = (none: None): string =>
       ? say("drilling card.no figures here")
       : say("drilling card.tap by hand");
 
-/** What stands under a cut, and where its middle is. */
-type CutNumber = { readonly words: string; readonly x: number; readonly cut: number; readonly withSizes: boolean };
+/** What stands under a cut, where its middle is, and in which row. */
+type CutNumber = {
+  readonly words: string;
+  readonly x: number;
+  readonly cut: number;
+  readonly row: 0 | 1;
+  readonly withSizes: boolean;
+};
+
+/** A number stands no farther beside its cut, mm: whoever looks straight down must not meet another's. */
+const farthest = 4;
 
 /** Under each cut its diameter, with the last drill before it and the first behind it where there is room for those; where two cuts are too
- *  close for their numbers these are pushed apart. */
-function cutNumbers({ cuts }: Bar, { place, width, sizes }: Axis): { numbers: CutNumber[]; pushed: boolean } {
+ *  close for their numbers these stand in two rows, and where even so one would stand far from its cut, cuts have none. */
+function cutNumbers({ cuts }: Bar, { place, width, sizes }: Axis): { numbers: CutNumber[]; led: boolean } {
   const most = largestOf(cuts.map(({ words }) => wide(words)));
   const onBar = (x: number, own: number) => Math.min(width - own / 2, Math.max(own / 2, x));
   const places = cuts.map(({ at, words }) => onBar(place(at), wide(words)));
   if (places.some((x, index) => index > 0 && x - (places[index - 1] ?? 0) < most + gap)) {
-    // More of them than the bar is long for: every second, every third.
-    const every = Math.ceil((cuts.length * (most + gap)) / width);
-    const shown = cuts.filter((_, index) => index % every === 0);
-    const at = shown.map((cut) => place(cut.at));
-    const below = apart(at, most + gap, most / 2, width - most / 2);
-    const numbers = shown.map(({ words }, index) => ({
-      ...{ words, x: below[index] as number, cut: at[index] as number, withSizes: false },
-    }));
-    return { numbers, pushed: true };
+    let shown = cuts.map(({ at, words }) => ({ words, cut: place(at) }));
+    // Each row's own numbers are clear of one another, and of the lines to those below them.
+    const below = () =>
+      apart(
+        shown.map(({ cut }) => cut),
+        (most + gap) / 2,
+        most / 2,
+        width - most / 2,
+      );
+    for (
+      let at = below();
+      shown.some(({ cut }, index) => Math.abs((at[index] as number) - cut) > farthest);
+      at = below()
+    )
+      shown = withoutTightest(shown);
+    const numbers: CutNumber[] = [];
+    for (const [index, x] of below().entries()) {
+      const last = numbers.at(-1);
+      const row = last?.row === 0 && x - last.x < most + gap ? 1 : 0;
+      numbers.push({ ...(shown[index] as (typeof shown)[number]), x, row, withSizes: false });
+    }
+    return { numbers, led: true };
   }
   let free = 0;
   const numbers = cuts.map(({ at, words }, index): CutNumber => {
@@ -253,27 +275,46 @@ function cutNumbers({ cuts }: Bar, { place, width, sizes }: Axis): { numbers: Cu
     const withSizes = all !== undefined && x - half >= free && x + half <= end;
     const own = withSizes ? { words: all, x } : { words, x: onBar(place(at), wide(words)) };
     free = own.x + wide(own.words) / 2 + gap;
-    return { ...own, cut: place(at), withSizes };
+    return { ...own, cut: place(at), row: 0, withSizes };
   });
-  return { numbers, pushed: false };
+  return { numbers, led: false };
+}
+
+/** Without the cut that has the least room between its neighbours. */
+function withoutTightest<T extends { readonly cut: number }>(cuts: readonly T[]): T[] {
+  const room = (index: number) =>
+    (cuts[index + 1]?.cut ?? Number.POSITIVE_INFINITY) - (cuts[index - 1]?.cut ?? Number.NEGATIVE_INFINITY);
+  const rooms = cuts.map((_, index) => room(index));
+  const tightest = rooms.indexOf(smallestOf(rooms));
+  return cuts.filter((_, index) => index !== tightest);
 }
 
 const wide = (words: string): number => textWidth(words, size.text, "regular");
 
-/** Whether the bars have cuts, and whether under any the sizes beside it are told. */
-export function cutsShown(bars: readonly Bar[], axis: Axis): { any: boolean; withSizes: boolean } {
+/** Whether the bars have cuts, whether under any the sizes beside it are told, and whether any has no number. */
+export function cutsShown(bars: readonly Bar[], axis: Axis): { any: boolean; withSizes: boolean; without: boolean } {
   const numbers = bars.flatMap((bar) => cutNumbers(bar, axis).numbers);
-  return { any: numbers.length > 0, withSizes: numbers.some(({ withSizes }) => withSizes) };
+  const cuts = bars.reduce((sum, bar) => sum + bar.cuts.length, 0);
+  return {
+    any: numbers.length > 0,
+    withSizes: numbers.some(({ withSizes }) => withSizes),
+    without: numbers.length < cuts,
+  };
 }
 
-/** Numbers that are pushed apart have a line each up to their cut. */
+/** Numbers that are close have a line each up to their cut. */
 function cutMarks(bar: Bar, axis: Axis, bottom: number): { marks: Mark[]; height: number } {
-  const { numbers, pushed } = cutNumbers(bar, axis);
+  const { numbers, led } = cutNumbers(bar, axis);
   if (numbers.length === 0) return { marks: [], height: 0 };
-  const below = pushed ? leader : 0;
-  const marks = numbers.flatMap(({ words, x, cut }): Mark[] => [
-    ...(pushed ? [line({ x: cut, y: bottom }, { x, y: bottom + leader }, axisLine)] : []),
-    text(words, { x, y: bottom + below + size.text * 1.05 }, { size: size.text, anchor: "middle" }),
-  ]);
-  return { marks, height: below + numberRow };
+  const below = led ? leader : 0;
+  const marks = numbers.flatMap(({ words, x, cut, row }): Mark[] => {
+    const top = bottom + below + row * numberRow;
+    const down = [{ x: cut, y: bottom }, { x, y: bottom + leader }, ...(row === 0 ? [] : [{ x, y: top + 0.4 }])];
+    return [
+      ...(led ? [polyline(down, { pen: axisLine })] : []),
+      text(words, { x, y: top + size.text * 1.05 }, { size: size.text, anchor: "middle" }),
+    ];
+  });
+  const rows = 1 + largestOf(numbers.map(({ row }) => row));
+  return { marks, height: below + rows * numberRow };
 }

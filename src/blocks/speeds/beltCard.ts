@@ -27,6 +27,8 @@ export type BeltCard = {
   /** The row that one begins with, of all or of those of one card. */
   readonly begin?: number;
   readonly beginOf: (rows: readonly number[]) => SpeedFinding | undefined;
+  /** Whether the file has materials that were not asked for. */
+  readonly further: boolean;
   /** What the card explains of these rows and columns at its foot. */
   readonly notes: (rows: readonly number[], columns: readonly number[]) => string[];
 };
@@ -67,9 +69,8 @@ export function beltCardsOf(
     found.filter(({ told }) => of(told)).map(({ material }) => materialName(material));
   const figureless = found.filter(({ told }) => told === undefined).map(({ material }) => material);
   const without = figureless.filter((material) => hazardOf(material) === undefined).map(materialName);
-  // By their place in the file: with a name goes its caution, which would take the card.
-  const unnamed = figureless.filter((material) => hazardOf(material) !== undefined);
-  const others = unnamed.map((material) => machine.work.materials.indexOf(material) + 1).join(", ");
+  // Its caution would take the card, which has nothing to cut it by: the card names a sheet that has it.
+  const hazardous = figureless.filter((material) => hazardOf(material) !== undefined).map(materialName);
   const tooFast = listed((told) => told?.every(({ served }) => served.speed === undefined) === true);
   const nameIn = (speed: SpeedFinding) => positionName(speed, machine.drive?.stages ?? []);
   const first = beginWith(drive?.speeds ?? [], machine.limits);
@@ -88,6 +89,7 @@ export function beltCardsOf(
     columns,
     title: titleOf(operation, findings),
     shortTitle: say("belt card.diameters", { unit: say(`belt card.unit ${machine.units}`) }),
+    further: machine.work.materials.length > settings.materials,
     ...(first && { begin: speeds.indexOf(first) }),
     beginOf: (shown) => {
       const own = new Set(shown.map((index) => speeds[index]));
@@ -122,7 +124,7 @@ export function beltCardsOf(
           ? [say("belt card.larger too fast")]
           : []),
         ...(without.length > 0 ? [say("belt card.no figures", { materials: without.join(", ") })] : []),
-        ...(others === "" ? [] : [say("belt card.others", { numbers: others })]),
+        ...(hazardous.length > 0 ? [say("belt card.caution elsewhere", { materials: hazardous.join(", ") })] : []),
         ...(tooFast.length > 0 ? [say("belt card.too fast", { materials: tooFast.join(", ") })] : []),
       ];
     },

@@ -78,7 +78,7 @@ export function beltCards(
       ...card.notes(shown, share.columns),
       ...beginning(shown, pictured),
       ...(first ? unfit : []),
-      ...(lacks.left > 0 ? [say("belt card.further")] : []),
+      ...(card.further || lacks.left > 0 ? [say("belt card.further")] : []),
       ...(first && lacks.bare ? [say("belt card.no pulleys")] : []),
     ];
     return stacked(

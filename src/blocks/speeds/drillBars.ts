@@ -33,7 +33,7 @@ import { type Bar, barOf, signOf } from "./barPieces.js";
 export const drillBars = block(
   { operations: ["drilling"], sizes: "work", least: 1, most: 13, coolant: false },
   ({ findings: plain, settings, width, height }): Run[] => {
-    const { findings: all, key: beltKey } = signedBeyond(plain, LONG_POSITION);
+    const { findings: all, key } = signedBeyond(plain, LONG_POSITION);
     const { machine, drive } = all;
     if (drive === undefined) return [];
     // Of speeds that are nearly one, two would leave a sliver of a bar.
@@ -46,7 +46,13 @@ export const drillBars = block(
     const drawn = powered.flatMap((operation, index) =>
       lowered(
         whole(
-          section({ ...settings, operation, first: index === 0 }, findings, index === 0 ? doubt : [], width, height),
+          section(
+            { ...settings, operation, first: index === 0, key },
+            findings,
+            index === 0 ? doubt : [],
+            width,
+            height,
+          ),
           height,
         ),
         index === 0 ? 0 : 5,
@@ -62,7 +68,6 @@ export const drillBars = block(
       .join(", ");
     return [
       ...drawn,
-      ...(beltKey === "" || drawn.length === 0 ? [] : accompanying(together(paragraph(beltKey, width, { gap: 1.4 })))),
       ...(alike.length === 0 || drawn.length === 0
         ? []
         : accompanying(together(paragraph(say("belt card.omitted", { positions }), width, { gap: 1.4 })))),
@@ -78,6 +83,8 @@ type Settings = {
   readonly least: number;
   readonly most: number;
   readonly coolant: boolean;
+  /** What signs in the names of positions stand for. */
+  readonly key: string;
   /** Says what holds for the others too. */
   readonly first: boolean;
 };
@@ -123,7 +130,7 @@ function section(settings: Settings, findings: Findings, doubt: readonly Run[], 
   if (bars.length === 0) return [...head, ...lacking];
   const labels = machine.drive?.stages.flatMap(({ steps }) => steps.map(({ label }) => label)) ?? [];
   const keys = keysOf(bars, axis, labels);
-  const list = keyList(keys, findings, width);
+  const list = [...paragraph(settings.key, width, { gap: 0.6 }), ...keyList(keys, findings, width)];
   // At the head of every page, unless that would leave little of it for the bars.
   const repeated = heightOf(list) <= MOST_KEYS * height;
   const top = stacked(repeated ? list : [], axisDrawing(axis));
@@ -182,6 +189,7 @@ function signWords(bars: readonly Bar[], axis: Axis, settings: Settings): string
   return [
     ...(cuts.any ? [say(cuts.withSizes ? "drilling card.sizes at a cut" : "drilling card.at a cut")] : []),
     ...(cuts.any ? [say("drilling card.on a cut")] : []),
+    ...(cuts.without ? [say("drilling card.cut alone")] : []),
     ...(bars.some(({ set }) => set) ? [say("drilling card.set")] : []),
     ...(has("~") ? [say("drilling card.by ratio")] : []),
     ...(has("!") ? [say("drilling card.measure first")] : []),

@@ -1,3 +1,4 @@
+import { hazardOf } from "../../cutting/hazards.js";
 import { BY_USE, operationChoices } from "../../cutting/operations.js";
 import type { Drawing } from "../../drawing/drawing.js";
 import type { Findings } from "../../findings/findings.js";
@@ -46,7 +47,7 @@ export const positionTable = giving(
   ),
 );
 
-/** Materials without figures have no column: one that burns or poisons is not named either, as its caution would take the card. */
+/** Materials without figures have no column, and of one that burns or poisons the card names the sheet that has its caution. */
 export const namedOnCards = (
   findings: Findings,
   { operation, materials }: Readonly<Record<string, unknown>>,
@@ -54,6 +55,17 @@ export const namedOnCards = (
   findings.machine.work.materials
     .slice(0, materials as number)
     .filter((material) => hasFigures(material, operation as string, findings));
+
+/** As many of the first materials as leave out the last whose caution takes room from the rows; undefined where none does, or it is the
+ *  first. */
+export function withoutLastCaution<S extends Readonly<Record<string, unknown>>>(
+  findings: Findings,
+  settings: S,
+): S | undefined {
+  const named = namedOnCards(findings, settings).filter((material) => hazardOf(material) !== undefined);
+  const last = findings.machine.work.materials.indexOf(named.at(-1) ?? "");
+  return last > 0 ? { ...settings, materials: last } : undefined;
+}
 
 /** What signs stand for takes room on every card: where that is wanting, shorter labels are the first remedy. */
 function withoutLongLabels<T>(make: () => T): T {

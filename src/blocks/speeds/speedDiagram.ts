@@ -16,7 +16,7 @@ import { mmPer } from "../../quantity/length.js";
 import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
-import { heightOf } from "../shared/runs.js";
+import { heightOf, together } from "../shared/runs.js";
 import { shortened } from "../shared/shortened.js";
 import { signedBeyond } from "../shared/stepSigns.js";
 import { objectLine, size } from "../shared/style.js";
@@ -90,7 +90,10 @@ export const speedDiagram = block(
       const { tall, beside, list, marks: own } = made;
       const marks = beside === 0 ? own : [...own, group({ x: width - beside, y: 0 }, stacked(list))];
       const first: Run = { drawing: { width, height: tall, marks }, ...(at > 0 && { startsPage: "always" as const }) };
-      return [...(at === 0 ? head : []), first, ...(beside === 0 ? list : []), ...below(made)];
+      // Without the list a speed names no belt.
+      const withList = beside === 0 ? [first, ...list] : [first];
+      const onOne = tall + listHeight(list) <= alone + 1e-9;
+      return [...(at === 0 ? head : []), ...(onOne ? together(withList) : withList), ...below(made)];
     });
   },
   { operation: operationChoices },
@@ -121,8 +124,6 @@ function inGroups(bands: readonly Banded[], most: number): (readonly Banded[])[]
 
 /** Lower than this a diagram is not read off, mm. */
 const LOWEST = 52;
-/** So low it is read off, but not well, mm. */
-const LOW = 75;
 
 /** How high the diagram is, and the list beside it, so wide, or below it (0). `alone`, `room`: what the page has for both without the
  *  words below and with them, mm. */
@@ -146,9 +147,9 @@ function placed(
   if (room - listHeight(list) >= LOWEST) return below(room - listHeight(list));
   // Words that fill a page of their own leave this one to diagram and list; of fewer the list keeps them company.
   if (mayStandBeside && words >= OWN_PAGE * alone && heightOf(narrow) <= alone) return beside(alone);
-  // On low paper list and words have the next page, and the diagram this one.
+  // The list keeps the diagram company, which is read off by it; on the lowest paper list and words have the next page.
   const left = alone - listHeight(list);
-  return below(left < LOW && words + listHeight(list) >= OWN_PAGE * alone ? alone : Math.max(LOWEST, left));
+  return below(left < LOWEST && words + listHeight(list) >= OWN_PAGE * alone ? alone : Math.max(LOWEST, left));
 }
 
 /** Of a page, for words without the list. */
@@ -201,6 +202,12 @@ function bandsOf(findings: Findings, operation: string): Banded[] {
     return band === undefined || band.rpm ? [] : [{ material, band }];
   });
 }
+
+/** A material without figures is not named on it. */
+export const namedOnDiagram = (
+  findings: Findings,
+  { operation }: Readonly<Record<string, unknown>>,
+): readonly string[] => bandsOf(findings, operation as string).map(({ material }) => material);
 
 type Example = { readonly diameter: number; readonly rpm: number; readonly words: string };
 

@@ -111,7 +111,7 @@ function panels(
 ): [Run[], Run[], Run[], Run[]] {
   const wheel = wheelToLearnOn(findings.handwheels, use);
   const dial =
-    wheel === undefined ? [ideas([say("student.ask how far")], width)] : dialPanel(wheel, findings, width, grown);
+    wheel === undefined ? [ideas([say("student.ask how far")], width)] : dialPanel(wheel, findings, use, width, grown);
   const lost = [comingOn(use, width, grown), ideas([...lostWords(wheel, findings), ...lostMotionLines(use)], width)];
   return [
     panel(say("student.panel dial"), dial, width),
@@ -182,7 +182,13 @@ const blank = (words: string, width: number): Drawing => ({
   ],
 });
 
-function dialPanel(wheel: HandwheelFinding, { machine }: Findings, width: number, grown: number): Drawing[] {
+/** What a dial that reads travel shows. */
+function showsWords(handwheel: HandwheelFinding["handwheel"], use: Use): string {
+  if (use === "drilling") return say("student.dial shows depth");
+  return say(isAcross({ handwheel }) ? "student.dial shows travel across" : "student.dial shows travel");
+}
+
+function dialPanel(wheel: HandwheelFinding, { machine }: Findings, use: Use, width: number, grown: number): Drawing[] {
   const { handwheel, reading, dial } = wheel;
   const units = unitsAt(wheel, machine.units);
   const uneven = plainTravelWords(wheel, units);
@@ -201,9 +207,7 @@ function dialPanel(wheel: HandwheelFinding, { machine }: Findings, width: number
       [
         say("student.one line", { division: dial.chosen.divisionLabel }),
         turn,
-        handwheel.reads === "diameter"
-          ? say("student.dial shows thinner")
-          : say(isAcross({ handwheel }) ? "student.dial shows travel across" : "student.dial shows travel"),
+        handwheel.reads === "diameter" ? say("student.dial shows thinner") : showsWords(handwheel, use),
         ...(dial.chosen.rows > 1 ? [say("student.rows", { rows: dial.chosen.rows })] : []),
         ...(uneven ? [uneven] : []),
         say(handwheel.dial?.fixed ? "student.touch and count on" : "student.touch and count"),

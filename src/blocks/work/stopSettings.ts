@@ -49,7 +49,7 @@ function steps(use: Use, wheels: readonly HandwheelFinding[], width: number): Ru
   const words: Readonly<Record<StopStep, string>> = {
     "touch off": say("stops.touch off", { zero }),
     wind: say("stops.wind"),
-    lock: say("stops.lock"),
+    lock: say(use === "drilling" ? "stops.lock drill" : "stops.lock"),
     "next part": say("stops.next part"),
   };
   const cells = stopSteps.map((step, index) => cell(String(index + 1), words[step], draw(step), each));

@@ -4,7 +4,7 @@ import { wrapText } from "../../drawing/text.js";
 import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
-import { kept } from "../shared/runs.js";
+import { kept, together } from "../shared/runs.js";
 import { arrowHead } from "../shared/sectionMarks.js";
 import { axisLine, leading, objectLine, pen, size, weight } from "../shared/style.js";
 
@@ -37,11 +37,14 @@ export const taperSwing = block({ height: 40 }, ({ width, settings }): Run[] => 
   );
   return [
     ...kept(paragraph(say("tapers.seen from above"), width, { gap: 2.5 })),
-    ...rows.map((row): Run => {
-      const height = Math.max(...row.map((one) => one.height));
-      const marks = row.map((one, index) => group({ x: index * (each + gap), y: 0 }, one.marks));
-      return { drawing: { width, height, marks }, gap: 3 };
-    }),
+    // Which one is meant is seen by the others.
+    ...together(
+      rows.map((row): Run => {
+        const height = Math.max(...row.map((one) => one.height));
+        const marks = row.map((one, index) => group({ x: index * (each + gap), y: 0 }, one.marks));
+        return { drawing: { width, height, marks }, gap: 3 };
+      }),
+    ),
   ];
 });
 

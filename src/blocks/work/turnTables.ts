@@ -1,12 +1,13 @@
 import { withinATurn } from "../../dial/reading.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { doubtToRead } from "../../findings/settings.js";
+import { noFeedWords } from "../../findings/travelWords.js";
 import type { Machine, Units } from "../../machine/machine.js";
 import { inMm } from "../../quantity/length.js";
 import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
-import { goingOn, heading, heightOf, kept, lowered, titledAgain, together } from "../shared/runs.js";
+import { accompanying, goingOn, heading, heightOf, kept, lowered, titledAgain, together } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { gearsInstead, rowsInstead } from "../shared/withoutStartReadings.js";
 import { correctedTable } from "./corrected.js";
@@ -60,8 +61,8 @@ const LEAST_LEFT = 0.3;
  *  the same on the old dial; whole turns to distances, and where a dial begins again each turn what would do without. A wheel that has no room below the last begins a page. */
 export const turnTables = block(
   defaults,
-  ({ handwheels, findings, settings, width, height }) =>
-    handwheels
+  ({ handwheels, findings, settings, width, height }) => {
+    const told = handwheels
       .filter(({ reading }) => reading !== undefined)
       .flatMap((finding, index) =>
         overleaf(
@@ -72,9 +73,26 @@ export const turnTables = block(
           finding.handwheel.name,
           { width, height },
         ).map((run, place): Run => (place === 0 && index > 0 ? { ...run, startsPage: "unless it fits" } : run)),
-      ),
+      );
+    return told.length === 0 ? [] : [...told, ...notHere(handwheels, width)];
+  },
   { tables },
 );
+
+/** Wheels of which no turn can be told, and why. */
+const notHere = (handwheels: readonly HandwheelFinding[], width: number): Run[] =>
+  accompanying(
+    together(
+      handwheels
+        .filter(({ reading }) => reading === undefined)
+        .flatMap((finding, index) =>
+          paragraph(say("turns.not here", { wheel: finding.handwheel.name, why: noFeedWords(finding) }), width, {
+            size: size.text,
+            gap: index === 0 ? 3 : 0.5,
+          }),
+        ),
+    ),
+  );
 
 /** `page`: what an empty page or card holds, mm. */
 type WheelRoom = Room & { readonly page: number };
