@@ -1994,7 +1994,7 @@ const en: Readonly<Record<Key, Text>> = {
   "drilling card.more speed": "Small drills would bear more speed than there is.",
   "drilling card.tap stop": "Taps driven by the machine; by hand they need no speed. Set the depth stop, and reverse, or let the clutch slip, before the bottom of the hole.",
   "drilling card.tap reversed": "A hand reverses in time at no more than {rpm} rpm.",
-  "drilling card.tap by own speed": "The file's own speeds are told as they stand there.",
+  "drilling card.tap by own speed": "The file's own speeds stand as it gives them.",
   "drilling card.no barrel": "Depth per turn: the machine's file gives no tailstock barrel or quill with its feed; add it there.",
   "drilling card.depth": "Depth by turns of the {wheel}",
   "drilling card.whole turns": "whole turns",

@@ -44,7 +44,7 @@ test("a stop on a handwheel without a dial: turns alone, and no tolerance by a d
   expect(repeat?.byDial).toBeUndefined();
   expect(repeat?.byStop).toBeUndefined();
   expect(repeat?.stopServes).toBeUndefined();
-  expect(textsOf(findings, "stops")).toContain("Whether this slide holds the tolerance was not measured");
+  expect(textsOf(findings, "stops")).toContain("Whether the tolerance is held was not measured");
 });
 
 test.each([

@@ -41,7 +41,7 @@ describe("a worn slide", () => {
     expect(textsOf(worn, sheet)).toMatch(/Carriage is worn: .* up to 0\.0[78]\d* mm/);
   });
   test("says so to a student in plain words", () =>
-    expect(textsOf(worn, "student")).toMatch(/not even: it can be out by 0\.0[78] mm/));
+    expect(textsOf(worn, "student")).toMatch(/does not move evenly: it can be out by 0\.0[78] mm/));
   test("holds the bound in the doubt of every distance; an even one does not", () => {
     const [even] = carriage(whole, (turn) => 2 * turn).handwheels;
     const [wheel] = worn.handwheels;
@@ -194,7 +194,7 @@ describe("a screw whose errors follow a curve that no bend of few terms is", () 
     },
   );
   test("is told to a student in plain words", () => {
-    expect(textsOf(curved, "student")).toMatch(/not even: it can be out by 0\.0\d mm/);
+    expect(textsOf(curved, "student")).toMatch(/does not move evenly: it can be out by 0\.0\d mm/);
   });
   test("is not told of an even one", () => {
     const even = carriage(places, (turn) => 2 * turn, ", divisions: 0.05 mm");
