@@ -298,6 +298,7 @@ export type Gaps = {
   "dials.division": "division";
   "dials.upper lower": "upper" | "lower";
   "dials.on diameter": never;
+  "dials.on travel": never;
   "dials.revision": "revision";
   "dials.a turn": "feed";
   "dials.off over": "doubt" | "travel";
@@ -2039,6 +2040,7 @@ const en: Readonly<Record<Key, Text>> = {
   "dials.division": "1 div {division}",
   "dials.upper lower": "upper {upper}, lower {lower}",
   "dials.on diameter": "on diameter",
+  "dials.on travel": "on travel",
   "dials.revision": "rev {revision}",
   "dials.a turn": "1 turn = {feed}",
   "dials.off over": "may be off by {doubt} over {travel}",
@@ -3789,6 +3791,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "1 Skt {division}",
   "oben {upper}, unten {lower}",
   "im Durchmesser",
+  "als Weg",
   "Stand {revision}",
   "1 Umdr. = {feed}",
   "kann um {doubt} auf {travel} falsch sein",

@@ -2,9 +2,11 @@ import { EditorView } from "@codemirror/view";
 import { computed, type ReadonlySignal, signal, useComputed, useSignal, useSignalEffect } from "@preact/signals";
 import type { ComponentChildren } from "preact";
 import { useMemo } from "preact/hooks";
+import { isAcross } from "../../findings/roles.js";
 import { isHoleStep } from "../../job/job.js";
 import { stepKeys } from "../../job/stepKeys.js";
 import { dialKeys, dialSizes } from "../../machine/dialKeys.js";
+import type { Moves } from "../../machine/machine.js";
 import type { Way } from "../file/edit.js";
 import { type Nodes, placesOf } from "../file/nodes.js";
 import { LARGEST, sizeWords } from "../inside.js";
@@ -156,7 +158,10 @@ function formOf(desk: Desk, document: FileDocument, root: Schema, told: Readonly
         desk.machine.value.nodes.value.words(["kind"]) !== "drill" ||
         isHoleStep({ do: word })),
     asksFor: (way) =>
-      isOfWheel(way, "feed") || isOfWheel(way, "dial") || (document.kind === "job" && keyOf(way) === "units"),
+      isOfWheel(way, "feed") ||
+      isOfWheel(way, "dial") ||
+      isAskedAcross(way, nodes.value) ||
+      (document.kind === "job" && keyOf(way) === "units"),
     handwheels: desk.handwheels,
     pieces: signal(new Map()),
     Part,
@@ -166,6 +171,22 @@ function formOf(desk: Desk, document: FileDocument, root: Schema, told: Readonly
 }
 
 const isOfWheel = (way: Way, key: string): boolean => way.length === 3 && way[0] === "handwheels" && way[2] === key;
+
+/** Of a wheel that makes round work thinner, what its dial shows and which way its numbers grow: taken for the usual where nothing is
+ *  said, and the parts come out wrong where it is not so. */
+function isAskedAcross(way: Way, { words }: Nodes): boolean {
+  const [part, wheel, ...rest] = way;
+  if (part !== "handwheels" || wheel === undefined || !["reads", "dial.increases"].includes(rest.join("."))) return false;
+  const said = (key: string) => words([part, wheel, key]);
+  const moves = said("moves");
+  return isAcross({
+    handwheel: {
+      name: said("name"),
+      reads: said("reads") === "diameter" ? "diameter" : "travel",
+      ...(moves !== "" && { moves: moves as Moves }),
+    },
+  });
+}
 
 /** A dial takes the sizes of its shape; before it has one, none. */
 function takenByDial(way: Way, { words }: Nodes): ReturnType<Form["takes"]> {

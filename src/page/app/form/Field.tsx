@@ -1,6 +1,7 @@
 import type { ComponentChildren } from "preact";
 import type { Way } from "../../file/edit.js";
 import { inWords } from "../../schema.js";
+import { choiceWords } from "./choices.js";
 import { type Form, idOf, keyOf, type PartProps, put, takeOut, type } from "./form.js";
 import { inForm } from "./inForm.js";
 import { bareUnit, inFileUnits } from "./units.js";
@@ -106,11 +107,11 @@ export function ChoiceField(props: PartProps) {
         aria-describedby={described(form, way, schema.description)}
         onChange={(event) => put(form, way, event.currentTarget.value)}
       >
-        <option value="">left out</option>
+        <option value="">{choiceWords(way, "")}</option>
         {now !== "" && !words.includes(now) && <option value={now}>{now}</option>}
         {words.map((word) => (
           <option value={word} key={word}>
-            {word}
+            {choiceWords(way, word)}
           </option>
         ))}
       </select>
