@@ -57,10 +57,11 @@ export function wheelFor(role: Role, handwheels: Wheels): HandwheelFinding | und
 }
 
 /** True of a wheel that makes round work thinner: as the file says, else by its name, or because its dial reads diameter. */
-export const isAcross = ({ handwheel: { moves, name, reads } }: {
+export const isAcross = ({
+  handwheel: { moves, name, reads },
+}: {
   readonly handwheel: Pick<Handwheel, "moves" | "name" | "reads">;
-}): boolean =>
-  moves === undefined ? movesByName(name) === "across" || reads === "diameter" : moves === "across";
+}): boolean => (moves === undefined ? movesByName(name) === "across" || reads === "diameter" : moves === "across");
 
 /** The wheel that one learns to read a dial on: the one across, or that feeds the drill; else the first with a feed. */
 export const wheelToLearnOn = (handwheels: Wheels, use: Use): HandwheelFinding | undefined =>

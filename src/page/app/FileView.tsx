@@ -176,7 +176,8 @@ const isOfWheel = (way: Way, key: string): boolean => way.length === 3 && way[0]
  *  said, and the parts come out wrong where it is not so. */
 function isAskedAcross(way: Way, { words }: Nodes): boolean {
   const [part, wheel, ...rest] = way;
-  if (part !== "handwheels" || wheel === undefined || !["reads", "dial.increases"].includes(rest.join("."))) return false;
+  if (part !== "handwheels" || wheel === undefined || !["reads", "dial.increases"].includes(rest.join(".")))
+    return false;
   const said = (key: string) => words([part, wheel, key]);
   const moves = said("moves");
   return isAcross({

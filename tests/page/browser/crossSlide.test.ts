@@ -9,7 +9,9 @@ describe.runIf(hasBrowser)("a wheel that moves across", () => {
     await page.locator("#at-name").fill("L");
     await goTo(page, "Handwheels");
     await page.getByRole("button", { name: "+ handwheel", exact: true }).click();
-    const [reads, increases] = ["#at-handwheels-0-reads", "#at-handwheels-0-dial-increases"].map((id) => page.locator(id));
+    const [reads, increases] = ["#at-handwheels-0-reads", "#at-handwheels-0-dial-increases"].map((id) =>
+      page.locator(id),
+    );
     await page.locator("#at-handwheels-0-name").fill("Carriage");
     await page.locator("#at-handwheels-0-dial-shape").waitFor();
     expect(await reads?.count()).toBe(0);
