@@ -19,6 +19,7 @@ import { FeedPart } from "./form/FeedPart.js";
 import { type Form, keyOf } from "./form/form.js";
 import { Part } from "./form/Part.js";
 import { show } from "./form/Pieces.js";
+import { PositionPart } from "./form/PositionPart.js";
 import { focusOn } from "./form/places.js";
 import { givenName } from "./opening.js";
 import { ReadingsGrid } from "./ReadingsGrid.js";
@@ -166,7 +167,13 @@ function formOf(desk: Desk, document: FileDocument, root: Schema, told: Readonly
     pieces: signal(new Map()),
     Part,
     special: (way) =>
-      isOfWheel(way, "feed") ? FeedPart : way.at(-1) === "readings" && way.at(-2) === "feed" ? Grid : undefined,
+      isOfWheel(way, "feed")
+        ? FeedPart
+        : way.at(-1) === "readings" && way.at(-2) === "feed"
+          ? Grid
+          : way[1] === "tachometer" && way.at(-1) === "position"
+            ? PositionPart
+            : undefined,
   };
 }
 

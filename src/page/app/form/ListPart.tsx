@@ -8,6 +8,7 @@ import { inForm } from "./inForm.js";
 import { AT_ONCE, Pieces, show } from "./Pieces.js";
 import { focusOn } from "./places.js";
 import { nameAt, singular } from "./placeWords.js";
+import { entryWords } from "./saying.js";
 
 /** A list: single values side by side, records one below the other, each to be taken out again. */
 export function ListPart({ form, way, schema, label }: PartProps) {
@@ -37,7 +38,17 @@ export function ListPart({ form, way, schema, label }: PartProps) {
             begun.value = undefined;
             if (index < count) takeOut(form, at);
           };
-          if (single) return <Single form={form} way={at} key={index} label={`${label} ${index + 1}`} onOut={out} />;
+          if (single)
+            return (
+              <Single
+                form={form}
+                way={at}
+                key={index}
+                label={`${label} ${index + 1}`}
+                words={fixed === undefined ? undefined : entryWords(way, index)}
+                onOut={fixed ? undefined : out}
+              />
+            );
           return (
             <section class="item" key={index} data-way={keyOf(at)}>
               <h3>
@@ -56,6 +67,11 @@ export function ListPart({ form, way, schema, label }: PartProps) {
           );
         }}
       </Pieces>
+      {fixed !== undefined && single && count > 0 && (
+        <button type="button" class="out" aria-label={`Take out ${label}`} onClick={() => takeOut(form, way)}>
+          take out
+        </button>
+      )}
       {fixed === undefined && (
         <button
           type="button"
@@ -73,16 +89,25 @@ export function ListPart({ form, way, schema, label }: PartProps) {
   );
 }
 
-type SingleProps = { readonly form: Form; readonly way: Way; readonly label: string; readonly onOut: () => void };
+type SingleProps = {
+  readonly form: Form;
+  readonly way: Way;
+  readonly label: string;
+  /** What stands beside it. */
+  readonly words: string | undefined;
+  /** None where it cannot go without the others. */
+  readonly onOut: (() => void) | undefined;
+};
 
-function Single({ form, way, label, onOut }: SingleProps) {
+function Single({ form, way, label, words: beside, onOut }: SingleProps) {
   const words = form.nodes.value.words(way);
   return (
     <span class="single" data-way={keyOf(way)}>
+      {beside && <label for={idOf(way)}>{beside}</label>}
       <input
         type="text"
         id={idOf(way)}
-        aria-label={label}
+        aria-label={beside ? undefined : label}
         autocomplete="off"
         // As wide as what it holds: a name cut short is another name.
         size={Math.max(6, words.length)}
@@ -91,9 +116,11 @@ function Single({ form, way, label, onOut }: SingleProps) {
         aria-describedby={form.told.value.has(keyOf(way)) ? notesId(way) : undefined}
         onInput={(event) => type(form, way, event.currentTarget.value, true)}
       />
-      <button type="button" aria-label={`Take out ${label}`} onClick={onOut}>
-        ×
-      </button>
+      {onOut && (
+        <button type="button" aria-label={`Take out ${label}`} onClick={onOut}>
+          ×
+        </button>
+      )}
       <Notes form={form} way={way} />
     </span>
   );
