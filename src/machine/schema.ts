@@ -122,7 +122,10 @@ const handwheel = z.strictObject({
   ),
   travel: optional(length, "Working travel of the slide"),
   feed: optional(handwheelFeed, "True travel for one turn of the handwheel"),
-  reads: optional(z.enum(["travel", "diameter"]), "What its dial shows; travel when left out"),
+  reads: optional(
+    z.enum(["travel", "diameter"]),
+    "What its dial shows: how far the slide moves, or what comes off round work; travel when left out",
+  ),
   dial: optional(dial, "The part that the dial is stuck on"),
   oldDial: optional(oldDial, "The dial that is on it now, for the turns sheet to correct"),
   distances: optional(listOf(length, MOST.distances), "Distances of your own for its turn table: [6.35, 3/8 in]"),

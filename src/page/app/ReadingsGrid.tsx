@@ -38,15 +38,16 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
   const list = [...way, "turns"];
   const piece = pieceOf(form, list, shown, AT_ONCE.rows);
   const typed = (column: (typeof columns)[number], row: number, words: string): void => {
+    const own = [...way, column, row];
     // A row begins with its turn: one step on from the last two.
-    if (row === count && column !== "turns") type(form, [...way, "turns", row], nextTurn(rows.value), true);
+    if (row === count && column !== "turns") type(form, [...way, "turns", row], nextTurn(rows.value), true, own);
     const others = rows.value.some((one, at) => at !== row && one[column] !== "");
     // Who changes his mind about the way back has taken none.
-    if (column === "return" && words === "" && !others) type(form, [...way, column], "");
-    else type(form, [...way, column, row], words, true);
+    if (column === "return" && words === "" && !others) type(form, [...way, column], "", false, own);
+    else type(form, own, words, true);
     // A turn whose reading is still to come has an empty one.
     if (column === "turns" && nodes.peek().value([...way, "travel", row]) === undefined)
-      type(form, [...way, "travel", row], "", true);
+      type(form, [...way, "travel", row], "", true, own);
   };
   const places = columns.flatMap((column) => rows.value.map((row, at) => ({ column, at, typed: row[column] !== "" })));
   const begun = new Set(places.filter(({ typed }) => typed).map(({ column }) => column));

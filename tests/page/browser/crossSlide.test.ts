@@ -17,13 +17,11 @@ describe.runIf(hasBrowser)("a wheel that moves across", () => {
     expect(await reads?.count()).toBe(0);
     await page.locator("#at-handwheels-0-name").fill("Cross slide");
     expect(await reads?.locator("option").allTextContents()).toEqual([
-      "left out: travel, how far the slide goes",
-      "travel: how far the slide goes",
-      "diameter: what comes off round work, twice the travel",
+      "left out: travel",
+      "travel: how far it moves",
+      "diameter: twice how far it moves",
     ]);
-    expect(await increases?.locator("option").allTextContents()).toContain(
-      "anticlockwise: turned anticlockwise, the dial counts up",
-    );
+    expect(await increases?.locator("option").allTextContents()).toContain("anticlockwise counts up");
     const top = (one: typeof reads) => one?.boundingBox().then((box) => box?.y ?? Number.NaN);
     expect(await top(reads)).toBeLessThan((await top(page.locator("#at-handwheels-0-dial-shape"))) ?? 0);
     await reads?.selectOption("diameter");

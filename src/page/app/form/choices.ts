@@ -4,14 +4,14 @@ import type { Way } from "../../file/edit.js";
  *  holds where none is chosen. */
 const doing: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   "handwheels.reads": {
-    "": "left out: travel, how far the slide goes",
-    travel: "travel: how far the slide goes",
-    diameter: "diameter: what comes off round work, twice the travel",
+    "": "left out: travel",
+    travel: "travel: how far it moves",
+    diameter: "diameter: twice how far it moves",
   },
   "handwheels.dial.increases": {
     "": "left out: clockwise",
-    clockwise: "clockwise: turned clockwise, the dial counts up",
-    anticlockwise: "anticlockwise: turned anticlockwise, the dial counts up",
+    clockwise: "clockwise counts up",
+    anticlockwise: "anticlockwise counts up",
   },
 };
 
