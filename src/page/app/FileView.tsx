@@ -162,7 +162,9 @@ function formOf(desk: Desk, document: FileDocument, root: Schema, told: Readonly
       isOfWheel(way, "feed") ||
       isOfWheel(way, "dial") ||
       isAskedAcross(way, nodes.value) ||
-      (document.kind === "job" && keyOf(way) === "units"),
+      (document.kind === "job" &&
+        (keyOf(way) === "units" ||
+          (keyOf(way) === "bar" && desk.machine.value.nodes.value.words(["kind"]) !== "drill"))),
     handwheels: desk.handwheels,
     pieces: signal(new Map()),
     Part,

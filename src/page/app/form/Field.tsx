@@ -76,7 +76,8 @@ const described = (form: Form, way: Way, description: string | undefined): strin
 export function TextField(props: PartProps) {
   const { form, way, schema } = props;
   const wheels = form.handwheels.value;
-  const isWheel = way.at(-1) === "handwheel" && wheels.length > 0;
+  const key = way.at(-1);
+  const list = key === "material" ? "materials" : key === "handwheel" && wheels.length > 0 ? "wheels" : undefined;
   return (
     <Labelled {...props}>
       <input
@@ -84,7 +85,7 @@ export function TextField(props: PartProps) {
         type="text"
         autocomplete="off"
         spellcheck={false}
-        list={isWheel ? "wheels" : undefined}
+        list={list}
         value={form.nodes.value.words(way)}
         placeholder={usualWords(form, way)}
         aria-invalid={isBad(form, way)}

@@ -1,10 +1,12 @@
 import { useSignal } from "@preact/signals";
 import type { Way } from "../../file/edit.js";
 import { itemOf, kindFor, kindOf, scalar } from "../../schema.js";
+import { forgetAside } from "./aside.js";
 import { isBad, Notes, notesId, Unit } from "./Field.js";
 import { Fields } from "./Fields.js";
 import { type Form, idOf, keyOf, type PartProps, takeOut, type } from "./form.js";
 import { inForm } from "./inForm.js";
+import { isOrdered, Order } from "./Order.js";
 import { AT_ONCE, Pieces, show } from "./Pieces.js";
 import { focusOn } from "./places.js";
 import { nameAt, singular } from "./placeWords.js";
@@ -37,6 +39,7 @@ export function ListPart({ form, way, schema, label }: PartProps) {
           const out = () => {
             begun.value = undefined;
             if (index < count) takeOut(form, at);
+            if (!single) forgetAside(form.document);
           };
           if (single)
             return (
@@ -54,6 +57,9 @@ export function ListPart({ form, way, schema, label }: PartProps) {
               <h3>
                 {index + 1} {nameAt(nodes, at)}
               </h3>
+              {isOrdered(way) && index < count && (
+                <Order form={form} list={way} index={index} count={count} one={one} />
+              )}
               <Notes form={form} way={at} />
               {kindOf(kindFor(item, nodes.value(at))) === "record" ? (
                 <Fields form={form} way={at} schema={kindFor(item, nodes.value(at))} />

@@ -13,6 +13,11 @@ export function asideOf(document: FileDocument): Map<string, Plain> {
   return store;
 }
 
+/** Places of a list mean others now: what waits beside them would come back to the wrong ones. */
+export const forgetAside = (document: FileDocument): void => {
+  stores.delete(document);
+};
+
 /** What stands at a place, in the words in which it was typed. */
 export function plainAt(nodes: Nodes, way: Way): Plain {
   const there = nodes.value(way);

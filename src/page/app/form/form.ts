@@ -1,7 +1,7 @@
 import type { ReadonlySignal, Signal } from "@preact/signals";
 import type { JSX } from "preact";
 import type { Way } from "../../file/edit.js";
-import { without, withValue } from "../../file/edit.js";
+import { withEntry, without, withSwapped, withValue } from "../../file/edit.js";
 import type { Nodes } from "../../file/nodes.js";
 import type { Plain } from "../../file/yamlText.js";
 import type { Schema } from "../../schema.js";
@@ -64,6 +64,14 @@ export const type = (form: Form, way: Way, words: string, stays = false, field =
 
 export const takeOut = (form: Form, ...ways: readonly Way[]): void =>
   change(form, (text) => form.document.write(ways.reduce(without, text)));
+
+/** Puts an empty entry of a list before the one that stands there. */
+export const putBefore = (form: Form, list: Way, index: number): void =>
+  change(form, (text) => form.document.write(withEntry(text, list, index, {})));
+
+/** Lets two neighbours of a list change places. `index`: of the first of them. */
+export const swap = (form: Form, list: Way, index: number): void =>
+  change(form, (text) => form.document.write(withSwapped(text, list, index)));
 
 const withOrWithout = ({ root }: Form, text: string, way: Way, value: Plain, stays = false): string =>
   value === "" && !stays ? without(text, way) : withValue(text, way, value, Object.keys(root.properties ?? {}));
