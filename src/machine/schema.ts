@@ -90,7 +90,7 @@ const dial = z.strictObject({
     z.enum(["clockwise", "anticlockwise", "counterclockwise"]),
     "Sense of turning in which numbers grow, seen by the operator; clockwise when left out",
   ),
-  divisions: optional(length, "What one division must be worth, in what the dial reads: 0.02 mm"),
+  divisions: optional(length, "What one division must be worth, in what the dial reads: 0.02 mm or 0.001 in"),
   oncePerTurn: optional(
     z.boolean(),
     "true builds a measured once-per-turn error into the marks, which are then unevenly spaced on purpose",

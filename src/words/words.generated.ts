@@ -1210,6 +1210,8 @@ export type Gaps = {
   "student.turn whole": "n" | "wheel" | "moved";
   "student.turn to arrow mm": never;
   "student.turn to arrow in": never;
+  "student.turn to arrow mm, diameter": never;
+  "student.turn to arrow in, diameter": never;
   "student.lines make": "n" | "distance";
   "student.on the dial": "distance";
   "student.on the dial, which row": "distance";
@@ -2952,6 +2954,8 @@ const en: Readonly<Record<Key, Text>> = {
   "student.turn whole": {"one":"Turn the {wheel} {n} whole turn. {moved}","other":"Turn the {wheel} {n} whole turns. {moved}"},
   "student.turn to arrow mm": "You start at 0 and turn to the arrow. What is that in mm?",
   "student.turn to arrow in": "You start at 0 and turn to the arrow. What is that in inches?",
+  "student.turn to arrow mm, diameter": "You start at 0 and turn to the arrow. What is that in mm on diameter?",
+  "student.turn to arrow in, diameter": "You start at 0 and turn to the arrow. What is that in inches on diameter?",
   "student.lines make": {"one":"{n} line: {distance}","other":"{n} lines: {distance}"},
   "student.on the dial": "You want {distance} on the dial. How many turns? Then what does the dial say?",
   "student.on the dial, which row": "You want {distance} on the dial. How many turns? Then what does the dial say, and on which row?",
@@ -4703,6 +4707,8 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   {"one":"Dreh das Handrad „{wheel}“ {n} ganze Umdrehung. {moved}","other":"Dreh das Handrad „{wheel}“ {n} ganze Umdrehungen. {moved}"},
   "Du fängst bei 0 an und drehst bis zum Pfeil. Wie viel ist das in mm?",
   "Du fängst bei 0 an und drehst bis zum Pfeil. Wie viel ist das in Zoll?",
+  "Du fängst bei 0 an und drehst bis zum Pfeil. Wie viel ist das in mm im Durchmesser?",
+  "Du fängst bei 0 an und drehst bis zum Pfeil. Wie viel ist das in Zoll im Durchmesser?",
   {"one":"{n} Teilstrich: {distance}","other":"{n} Teilstriche: {distance}"},
   "Du willst {distance} an der Skala. Wie viele Umdrehungen? Was zeigt die Skala dann?",
   "Du willst {distance} an der Skala. Wie viele Umdrehungen? Was zeigt die Skala dann, und in welcher Reihe?",

@@ -94,7 +94,8 @@ export function FileView({ desk, view, document, root, keys, children }: FileVie
         </p>
       ) : fault ? (
         <p class="lacking" role="alert">
-          Line {fault.line} of the text cannot be read: {fault.words}. Put it right under “text”; then the form goes on.
+          Line {fault.line} of the text cannot be read{unread(told.value)}. Put it right under “text”; then the form
+          goes on.
         </p>
       ) : (
         <div class="form" ref={steps.heed}>
@@ -104,6 +105,9 @@ export function FileView({ desk, view, document, root, keys, children }: FileVie
     </div>
   );
 }
+
+/** Why a text cannot be read, in the words of the text's own view, once they are known. */
+const unread = ([first]: readonly Told[]): string => (first ? `: ${first.what}; ${first.remedy}` : "");
 
 /** The file's name, to be changed: under it the file is taken away. */
 function FileName({ desk, document }: { readonly desk: Desk; readonly document: FileDocument }) {
