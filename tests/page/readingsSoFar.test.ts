@@ -41,7 +41,5 @@ test("lost motion is told while the way back is still being read, and why it is 
   expect(so(out.map((travel, row) => (row < 7 ? undefined : travel + 0.5)) as number[]).words.join()).not.toMatch(
     /lost/,
   );
-  expect(so(out.map((travel) => travel + 5)).words.join("; ")).toMatch(
-    /lost motion of "this wheel" would be 5\.0* mm/,
-  );
+  expect(so(out.map((travel) => travel + 5)).words.join("; ")).toMatch(/lost motion of "this wheel" would be 5\.0* mm/);
 });

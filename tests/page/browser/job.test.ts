@@ -102,7 +102,7 @@ describe.runIf(hasBrowser)("a job from nothing", () => {
     await page.keyboard.press("Enter");
     const now = async () => (await steps()).map((words) => words?.replace(/^\d+ ?/, ""));
     await expect.poll(now).toEqual([second, third, first, ...others]);
-    await page.getByRole("button", { name: "+ step before step 2" }).click();
+    await page.getByRole("button", { name: "+ step before this 2" }).click();
     await page.locator("#at-steps-1-do:focus").waitFor();
     await page.locator("#at-steps-1-do").selectOption("face");
     await expect.poll(now).toEqual([second, "face", third, first, ...others].slice(0, 10));

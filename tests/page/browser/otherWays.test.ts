@@ -16,6 +16,7 @@ describe.runIf(hasBrowser)("what may be said in several ways", () => {
   };
   const textOf = async (page: Page): Promise<string> => {
     await page.getByRole("button", { name: "text", exact: true }).click();
+    await page.locator(".cm-line", { hasText: /\S/ }).first().waitFor();
     const words = (await page.locator(".cm-line").allTextContents()).join("\n");
     await page.getByRole("button", { name: "form", exact: true }).click();
     return words;

@@ -3,8 +3,9 @@ import type { Way } from "../../file/edit.js";
 import { inWords } from "../../schema.js";
 import { choiceWords } from "./choices.js";
 import { type Form, idOf, keyOf, type PartProps, put, takeOut, type } from "./form.js";
+import { hint } from "./hint.js";
 import { inForm } from "./inForm.js";
-import { bareUnit, inFileUnits } from "./units.js";
+import { bareUnit } from "./units.js";
 import { usualWords } from "./usual.js";
 
 export const notesId = (way: Way): string => `${idOf(way)}-notes`;
@@ -60,7 +61,7 @@ function Labelled({ form, way, schema, label, children }: Labelled) {
       {children}
       {schema.description && (
         <p class="about" id={`${idOf(way)}-about`}>
-          {inFileUnits(inForm(schema.description), form.units.value)}
+          {hint(schema.description, form.units.value)}
         </p>
       )}
       <Notes form={form} way={way} />

@@ -5,7 +5,7 @@ import { forgetAside } from "./aside.js";
 import { isBad, Notes, notesId, Unit } from "./Field.js";
 import { Fields } from "./Fields.js";
 import { type Form, idOf, keyOf, type PartProps, takeOut, type } from "./form.js";
-import { inForm } from "./inForm.js";
+import { hint } from "./hint.js";
 import { isOrdered, Order } from "./Order.js";
 import { AT_ONCE, Pieces, show } from "./Pieces.js";
 import { focusOn } from "./places.js";
@@ -30,7 +30,7 @@ export function ListPart({ form, way, schema, label }: PartProps) {
         {label}
         {single && <Unit form={form} way={[...way, 0]} schema={itemOf(schema, 0)} />}
       </legend>
-      {schema.description && <p class="about">{inForm(schema.description)}</p>}
+      {schema.description && <p class="about">{hint(schema.description, form.units.value)}</p>}
       <Notes form={form} way={way} />
       <Pieces form={form} way={way} count={shown} size={single ? AT_ONCE.values : AT_ONCE.records}>
         {(index) => {

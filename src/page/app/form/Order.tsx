@@ -43,7 +43,7 @@ export function Order({ form, list, index, count, one }: OrderProps) {
       {button("up", index - 1)} {button("down", index + 1)}{" "}
       <button
         type="button"
-        aria-label={`+ ${one} before ${one} ${index + 1}`}
+        aria-label={`+ ${one} before this ${index + 1}`}
         onClick={() => {
           putBefore(form, list, index);
           shown([...list, index], () => focusOn([...list, index]));
