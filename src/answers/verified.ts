@@ -66,7 +66,7 @@ export function verified(
   if (Math.abs(verdict.ratio - 1) > MOST_OFF)
     return { good: false, lines: [...lines, scaledWords(measuredText, measure, units)] };
   const judged = [...lines, costWords(finding, measure, verdict.turns, units)];
-  if (good && Math.abs(off) <= 0.05) return { good, lines: judged };
+  if (good) return { good, lines: judged };
   return measure.by === "arc"
     ? { good, lines: [...judged, BENT] }
     : { good, lines: judged, mend: mendOf(verdict.ratio, machine, page?.across) };

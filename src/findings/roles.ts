@@ -1,4 +1,4 @@
-import type { Moves } from "../machine/machine.js";
+import type { Handwheel, Moves } from "../machine/machine.js";
 import type { Findings, HandwheelFinding } from "./findings.js";
 import { isDrill, type Use } from "./uses.js";
 import { movesByName } from "./wheelNames.js";
@@ -57,8 +57,11 @@ export function wheelFor(role: Role, handwheels: Wheels): HandwheelFinding | und
 }
 
 /** True of a wheel that makes round work thinner: as the file says, else by its name, or because its dial reads diameter. */
-export const isAcross = ({ handwheel: { moves, name, reads } }: Pick<HandwheelFinding, "handwheel">): boolean =>
-  moves === undefined ? movesByName(name) === "across" || reads === "diameter" : moves === "across";
+export const isAcross = ({
+  handwheel: { moves, name, reads },
+}: {
+  readonly handwheel: Pick<Handwheel, "moves" | "name" | "reads">;
+}): boolean => (moves === undefined ? movesByName(name) === "across" || reads === "diameter" : moves === "across");
 
 /** The wheel that one learns to read a dial on: the one across, or that feeds the drill; else the first with a feed. */
 export const wheelToLearnOn = (handwheels: Wheels, use: Use): HandwheelFinding | undefined =>

@@ -28,7 +28,7 @@ const step = z.strictObject({
   do: needed(z.enum(verbs), "What is done"),
   at: optional(anyLength, "Where it begins, from the finished face of the free end; 0 when left out"),
   from: optional(length, "Diameter before; what stands there when left out"),
-  to: optional(size, 'Diameter after, as the drawing gives it: 12, "12 h7", "12 ± 0.02", [11.98, 12.00]'),
+  to: optional(size, "Diameter after, as the drawing gives it: 12, 12 h7, 12 ± 0.02, 11.98 to 12.00"),
   length: optional(length, "Along the work; of face, how long the work is then"),
   depth: optional(length, "Depth of a hole or thread, or how much to face off"),
   diameter: optional(size, "Of drill, reamer (8 H7), pilot of a centre drill, or the work at the blade"),

@@ -9,7 +9,9 @@ import {
   tooLong,
 } from "../machine/fields.js";
 import { drillNamed } from "../quantity/drill.js";
-import { splitUnit } from "../quantity/number.js";
+import { withoutDiameterSign } from "../quantity/length.js";
+import { fractionsInFigures, splitUnit } from "../quantity/number.js";
+import { rangeIn } from "../quantity/range.js";
 
 /** A diameter as a drawing gives it: nominal, and how far it may differ. `text`: as it was written, where that is more than a number. */
 export type SizeText = {
@@ -24,8 +26,8 @@ export type SizeText = {
 };
 
 const EXAMPLES = inEither(
-  '12, "12 h7", "12 ± 0.02", "12 +0.01 -0.02" or [11.98, 12.00]',
-  '.375, ".375 ± .002", ".375 +.000 -.001" or [.374, .375]',
+  "12, 12 h7, 12 ± 0.02, 12 +0.01 -0.02 or 11.98 to 12.00",
+  ".375, .375 ± .002, .375 +.000 -.001 or .374 to .375",
 );
 
 /** Longer than any size that is written on a drawing. */
@@ -40,8 +42,7 @@ const DEVIATIONS = new RegExp(String.raw`^(${BASE})\s+(${DEVIATION})(?:\s*/?\s*(
 /** Undefined where it is no size. */
 export function parseSize(given: string): SizeText | undefined {
   if (given.length > LONGEST) return undefined;
-  const text = given
-    .trim()
+  const text = fractionsInFigures(withoutDiameterSign(given))
     .replaceAll("−", "-")
     .replace(/\+\s*\/?\s*-(?=\s*[\d.])/, "±");
   const plain = parseFileLength(text);
@@ -55,13 +56,23 @@ export function parseSize(given: string): SizeText | undefined {
   }
   const [, middle, either] = /^([^±]+)±([^±]+)$/.exec(text) ?? [];
   if (middle !== undefined && either !== undefined) return differing(middle, either, `-${either.trim()}`, given);
-  const [, from, to] = /^(\S.*?)\s+to\s+(\S.*)$/i.exec(text) ?? [];
-  if (from !== undefined && to !== undefined) return withinLimits(from, to, given);
+  const range = rangeIn(text) ?? hyphened(text);
+  if (range !== undefined) return withinLimits(...range, given);
   const [, base, first, second] = DEVIATIONS.exec(text) ?? [];
   if (base === undefined || first === undefined) return undefined;
   // "12 0" is a slip of the keyboard; a lone deviation has 0 on its other side.
   return first === "0" && second === undefined ? undefined : differing(base, first, second ?? "0", given);
 }
+
+/** From where to where, with a hyphen between: it is a minus where what stands behind it may be a deviation. */
+function hyphened(text: string): readonly [from: string, to: string] | undefined {
+  const [, from = "", to = ""] = /^(\S.*?)\s+-\s+(\S.*)$/.exec(text) ?? [];
+  const [low, high] = lengths(from, to) ?? [];
+  return low !== undefined && high !== undefined && mayBeHalf(high.value, low.value) ? [from, to] : undefined;
+}
+
+/** No size may differ by half of itself: so much behind it is another size. */
+const mayBeHalf = (difference: number, size: number): boolean => 2 * Math.abs(difference) >= size;
 
 /** Units that a whole drawing may be in. */
 const drawn = /^(?:mm|millimet(?:re|er)s?|in\.?|inch(?:es)?|["″])$/i;

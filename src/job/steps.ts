@@ -7,7 +7,7 @@ import { roundIn } from "../quantity/length.js";
 import { halfAngleOfRatio } from "../taper/ratio.js";
 import { halfAngle } from "../taper/taper.js";
 import { threads } from "../thread/data.js";
-import { designationOf, threadsMeant } from "../thread/thread.js";
+import { designationOf, threadsMeant, threadsOfSize } from "../thread/thread.js";
 import type { Bar, Held, JobStep, TaperStep, Wanted } from "./job.js";
 import type { SizeText } from "./sizeText.js";
 import { type RawStep, type StepKey, stepKeys } from "./stepKeys.js";
@@ -311,12 +311,18 @@ function threadName(name: string, path: Path, { error }: StepContext): string {
       `write ${[found, ...others].join(" or ")}, whichever the tap or die is marked`,
     );
   if (found === undefined && name !== "") {
+    // The size was meant: another one's pitch is no help, however alike it is spelt.
+    const ofSize = threadsOfSize(name);
     const nearest = closest(name, threads.map(designationOf));
     error(
       path,
       "unknown-thread",
       `there is no thread "${name}" in the tables`,
-      nearest ? `did you mean "${nearest}"?` : "write it as M6, M8x1, 2BA, 1/4-20 UNC",
+      ofSize.length > 0
+        ? `of this size they hold ${ofSize.join(", ")}`
+        : nearest
+          ? `did you mean "${nearest}"?`
+          : "write it as M6, M8x1, 2BA, 1/4-20 UNC",
     );
   }
   return found ?? name;

@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import { MOST } from "./bounds.js";
-import { anyLength, count, length, listOf, rpm, words } from "./fields.js";
+import { anyLength, count, length, listOf, rpm, rpmOrRange, words } from "./fields.js";
 import { needed, optional } from "./keys.js";
 
 /** What was measured at a pulley: its effective diameter, or whatever can be reached. */
@@ -28,7 +28,7 @@ const step = z.strictObject({
 });
 
 const motor = z.strictObject({
-  speed: optional(z.union([rpm, z.tuple([rpm, rpm])]), "1425 rpm, or [300, 3000] for a variable motor"),
+  speed: optional(z.union([rpmOrRange, z.tuple([rpm, rpm])]), "1425 rpm, or 300 to 3000 for a variable motor"),
   speeds: optional(listOf(rpm, MOST.motorSpeeds, 2), "Of a motor with several: [710, 1425]"),
   mains: optional(
     z.union([z.literal(50), z.literal(60), z.enum(["50 Hz", "60 Hz"])]),

@@ -2,9 +2,10 @@ import * as z from "zod/mini";
 import { parseAngle } from "../quantity/angle.js";
 import { drillNamed } from "../quantity/drill.js";
 import { parseDiametralPitch } from "../quantity/gear.js";
-import { type LengthUnit, parseLength } from "../quantity/length.js";
-import { parseNumber, parseTurns, splitUnit } from "../quantity/number.js";
+import { type LengthUnit, parseLength, withoutDiameterSign } from "../quantity/length.js";
+import { fractionsInFigures, parseNumber, parseTurns, splitUnit } from "../quantity/number.js";
 import { parsePair } from "../quantity/pair.js";
+import { rangeIn } from "../quantity/range.js";
 import { parseSpeed } from "../quantity/speed.js";
 import { parseThreadsPerInch } from "../quantity/thread.js";
 import { defOf, partsOf } from "./schemaPath.js";
@@ -72,8 +73,9 @@ const quantity = <T>(
   });
 
 export function parseFileLength(text: string): LengthText | undefined {
-  const parts = splitUnit(text);
-  if (parts?.unit === "") return { value: parts.number, unit: "file", ...(text.includes("/") && { text }) };
+  const parts = splitUnit(withoutDiameterSign(text));
+  if (parts?.unit === "")
+    return { value: parts.number, unit: "file", ...(fractionsInFigures(text).includes("/") && { text }) };
   const mm = parseLength(text, "mm");
   return mm === undefined ? undefined : { value: mm, unit: "mm", text };
 }
@@ -159,10 +161,24 @@ export const rackPitch = quantity(
 export const angle = quantity("an angle", "5 deg, 5.5° or 5 deg 30 min", parseAngle);
 /** Inches on diameter in a foot of length. */
 export const perFoot = quantity("a taper per foot", "0.75 or 3/4", parseNumber);
-export const rpm = quantity("a speed", "1425 rpm", parseSpeed, (value) =>
+const unlikeSpeed = (value: number): Fault | undefined =>
   value > 0 && value <= 100_000
     ? undefined
-    : [`${value} rpm is not a speed that a shaft can have`, "give it in turns per minute, more than zero"],
+    : [`${value} rpm is not a speed that a shaft can have`, "give it in turns per minute, more than zero"];
+export const rpm = quantity("a speed", "1425 rpm", parseSpeed, unlikeSpeed);
+
+/** One speed, or the slowest and the fastest in the same words. */
+function parseSpeeds(text: string): number | [number, number] | undefined {
+  // Of a speed there is no fraction, and none is negative: a hyphen leads to the faster one.
+  const [, slow, fast] = /^(\d[^-]*)-([^-]*)$/.exec(text) ?? [];
+  const [from, to] = (rangeIn(text) ?? [slow, fast]).map((end) => parseSpeed(end ?? ""));
+  return from === undefined || to === undefined ? parseSpeed(text) : [from, to];
+}
+export const rpmOrRange = quantity("a speed", "1425 rpm, or 300 to 3000", parseSpeeds, (value) =>
+  [value]
+    .flat()
+    .map(unlikeSpeed)
+    .find((fault) => fault !== undefined),
 );
 export const cuttingSpeed = quantity("a cutting speed", "25 m/min or 80 ft/min", parseCuttingSpeed, ({ value }) =>
   value > 0 && value <= 5000

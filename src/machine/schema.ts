@@ -90,7 +90,7 @@ const dial = z.strictObject({
     z.enum(["clockwise", "anticlockwise", "counterclockwise"]),
     "Sense of turning in which numbers grow, seen by the operator; clockwise when left out",
   ),
-  divisions: optional(length, "What one division must be worth, in what the dial reads: 0.02 mm"),
+  divisions: optional(length, "What one division must be worth, in what the dial reads: 0.02 mm or 0.001 in"),
   oncePerTurn: optional(
     z.boolean(),
     "true builds a measured once-per-turn error into the marks, which are then unevenly spaced on purpose",
@@ -120,9 +120,12 @@ const handwheel = z.strictObject({
     z.enum(["across", "along", "angled", "barrel", "quill"]),
     "What it moves; guessed from its name when left out. across: the slide square to the bed; along: the carriage; angled: the top slide, which swivels; barrel: of the tailstock; quill: the drill spindle's",
   ),
-  reads: optional(z.enum(["travel", "diameter"]), "What its dial shows; travel when left out"),
   travel: optional(length, "Working travel of the slide"),
   feed: optional(handwheelFeed, "True travel for one turn of the handwheel"),
+  reads: optional(
+    z.enum(["travel", "diameter"]),
+    "What its dial shows: how far the slide moves, or what comes off round work; travel when left out",
+  ),
   dial: optional(dial, "The part that the dial is stuck on"),
   oldDial: optional(oldDial, "The dial that is on it now, for the turns sheet to correct"),
   distances: optional(listOf(length, MOST.distances), "Distances of your own for its turn table: [6.35, 3/8 in]"),

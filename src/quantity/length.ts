@@ -29,11 +29,14 @@ function named(names: readonly string[], toMm: (size: number) => number): [strin
   return names.map((name) => [name, toMm]);
 }
 
+/** Without the sign for a diameter that a drawing puts before a size: Ø16. */
+export const withoutDiameterSign = (text: string): string => text.trim().replace(/^[Øø⌀]\s*/, "");
+
 /** `1.27 mm`, `0.050 in`, `50 thou`, `1-1/2 in` in mm; a bare number is in `units`. Undefined where it is no length.
  *  The sign is kept: readings may be negative.
  *  @example parseLength("50 thou", "mm")   // 1.27 */
 export function parseLength(text: string, units: LengthUnit): number | undefined {
-  const parts = splitUnit(text);
+  const parts = splitUnit(withoutDiameterSign(text));
   if (parts === undefined) return undefined;
   if (parts.unit === "") return inMm(parts.number, units);
   return UNITS.get(parts.unit.toLowerCase())?.(parts.number);

@@ -96,7 +96,7 @@ function dialExercises(wheel: HandwheelFinding, use: Use, { machine }: Findings,
   if (read < 1 || distance < step) return wholes;
   return [
     {
-      question: say(`student.turn to arrow ${units}`),
+      question: say(`student.turn to arrow ${units}${handwheel.reads === "diameter" ? ", diameter" : ""}`),
       answer: say("student.lines make", { n: read, distance: show(read * worth) }),
       lines: read,
       dial,

@@ -81,12 +81,25 @@ const plain = (text: string): string =>
 /** Size and system, where they leave no doubt: 1/4 BSF. */
 const bySize = ({ name, system }: PublishedThread): string => plain(name.split("-")[0] + system);
 
+/** A coarse thread with its pitch, which its name leaves out and drawings often do not: M10x1.5. */
+const writtenOut = ({ name, system, pitch }: PublishedThread): string[] =>
+  system === "metric coarse" ? [plain(`${name}x${pitch}`)] : [];
+
 /** Designations of the threads that a name written by hand may mean, whatever its case and spaces; its system may stand
  *  behind it. Several where it does not tell them apart. */
 export const threadsMeant = (text: string): string[] =>
   threads
-    .filter((row) => [plain(row.name), plain(row.name + row.system), bySize(row)].includes(plain(text)))
+    .filter((row) =>
+      [plain(row.name), plain(row.name + row.system), bySize(row), ...writtenOut(row)].includes(plain(text)),
+    )
     .map(designationOf);
+
+/** What a name says before its pitch or its threads to the inch. */
+const sizeIn = (text: string): string => plain(text).replace(/(?<=\d)[x-].*$/, "");
+
+/** Designations of all threads of the size that a name written by hand begins with. */
+export const threadsOfSize = (text: string): string[] =>
+  threads.filter(({ name }) => sizeIn(name) === sizeIn(text)).map(designationOf);
 
 let rows: ReadonlyMap<string, PublishedThread> | undefined;
 

@@ -301,6 +301,7 @@ export type Gaps = {
   "dials.division": "division";
   "dials.upper lower": "upper" | "lower";
   "dials.on diameter": never;
+  "dials.on travel": never;
   "dials.revision": "revision";
   "dials.a turn": "feed";
   "dials.off over": "doubt" | "travel";
@@ -1241,6 +1242,8 @@ export type Gaps = {
   "student.turn whole": "n" | "wheel" | "moved";
   "student.turn to arrow mm": never;
   "student.turn to arrow in": never;
+  "student.turn to arrow mm, diameter": never;
+  "student.turn to arrow in, diameter": never;
   "student.lines make": "n" | "distance";
   "student.on the dial": "distance";
   "student.on the dial, which row": "distance";
@@ -2087,6 +2090,7 @@ const en: Readonly<Record<Key, Text>> = {
   "dials.division": "1 div {division}",
   "dials.upper lower": "upper {upper}, lower {lower}",
   "dials.on diameter": "on diameter",
+  "dials.on travel": "on travel",
   "dials.revision": "rev {revision}",
   "dials.a turn": "1 turn = {feed}",
   "dials.off over": "may be off by {doubt} over {travel}",
@@ -3027,6 +3031,8 @@ const en: Readonly<Record<Key, Text>> = {
   "student.turn whole": {"one":"Turn the {wheel} {n} whole turn. {moved}","other":"Turn the {wheel} {n} whole turns. {moved}"},
   "student.turn to arrow mm": "You start at 0 and turn to the arrow. What is that in mm?",
   "student.turn to arrow in": "You start at 0 and turn to the arrow. What is that in inches?",
+  "student.turn to arrow mm, diameter": "You start at 0 and turn to the arrow. What is that in mm on diameter?",
+  "student.turn to arrow in, diameter": "You start at 0 and turn to the arrow. What is that in inches on diameter?",
   "student.lines make": {"one":"{n} line: {distance}","other":"{n} lines: {distance}"},
   "student.on the dial": "You want {distance} on the dial. How many turns? Then what does the dial say?",
   "student.on the dial, which row": "You want {distance} on the dial. How many turns? Then what does the dial say, and on which row?",
@@ -3882,6 +3888,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "1 Skt {division}",
   "oben {upper}, unten {lower}",
   "im Durchmesser",
+  "als Weg",
   "Stand {revision}",
   "1 Umdr. = {feed}",
   "kann um {doubt} auf {travel} falsch sein",
@@ -4822,6 +4829,8 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   {"one":"Dreh das Handrad „{wheel}“ {n} ganze Umdrehung. {moved}","other":"Dreh das Handrad „{wheel}“ {n} ganze Umdrehungen. {moved}"},
   "Du fängst bei 0 an und drehst bis zum Pfeil. Wie viel ist das in mm?",
   "Du fängst bei 0 an und drehst bis zum Pfeil. Wie viel ist das in Zoll?",
+  "Du fängst bei 0 an und drehst bis zum Pfeil. Wie viel ist das in mm im Durchmesser?",
+  "Du fängst bei 0 an und drehst bis zum Pfeil. Wie viel ist das in Zoll im Durchmesser?",
   {"one":"{n} Teilstrich: {distance}","other":"{n} Teilstriche: {distance}"},
   "Du willst {distance} an der Skala. Wie viele Umdrehungen? Was zeigt die Skala dann?",
   "Du willst {distance} an der Skala. Wie viele Umdrehungen? Was zeigt die Skala dann, und in welcher Reihe?",

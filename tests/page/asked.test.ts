@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { choices, speedAnswer } from "../../src/page/work/asked.js";
+import { choices, distanceAnswer, speedAnswer } from "../../src/page/work/asked.js";
 import { findingsOf } from "../support/sheets.js";
 
 const drill = findingsOf(
@@ -81,4 +81,15 @@ test("a thread that is too large for the slowest position is said to be so", () 
   expect(said[0]).toMatch(/slowest is too fast\.$/);
   expect(said.join("\n")).not.toContain("reverse a tap in time");
   expect(said[1]).toMatch(/^tapping stainless steel: \d+ to \d+ rpm serves$/);
+});
+
+test("a distance between two tenths of a division is said to lie between its lines; one on a line is not", () => {
+  const quill = findingsOf(
+    "name: D\nkind: drill\nunits: in\nhandwheels: [{ name: Quill, travel: 4, feed: 3.1, dial: { shape: drum, diameter: 3, width: 0.4 } }]\n",
+  );
+  const said = (distance: string) => distanceAnswer(quill, { wheel: "Quill", distance }).said.join("; ");
+  expect(said("1 1/8")).toContain(
+    "1.126 in; that is to the nearest tenth of a division: 1.125 in lies between the lines 1.120 and 1.140",
+  );
+  for (const distance of ["1.12", "1.126"]) expect(said(distance)).not.toContain("between the lines");
 });

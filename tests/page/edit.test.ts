@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { parse, stringify } from "yaml";
-import { type Way, without, withValue } from "../../src/page/file/edit.js";
+import { type Way, withEntry, without, withSwapped, withValue } from "../../src/page/file/edit.js";
 import { type Plain, scalarText } from "../../src/page/file/yamlText.js";
 
 type Value = unknown;
@@ -273,3 +273,67 @@ function passable(data: Value, way: Way): boolean {
   }
   return true;
 }
+
+describe("entries of a list change places, and others come between", () => {
+  const job = `name: Pin
+steps:
+  # first of all
+  - { do: face, depth: 0.5 } # clean
+  # then
+
+  - do: turn
+    to: 12
+  - do: part
+# the end
+`;
+  test("with the remarks above them, save what heads the list, and behind them; and back, to the letter", () => {
+    const swapped = withSwapped(job, ["steps"], 0);
+    expect(swapped).toBe(`name: Pin
+steps:
+  # first of all
+  # then
+
+  - do: turn
+    to: 12
+  - { do: face, depth: 0.5 } # clean
+  - do: part
+# the end
+`);
+    expect(withSwapped(withSwapped(job, ["steps"], 1), ["steps"], 1)).toBe(job);
+  });
+  test.each([0, 1, 2])("an empty one before entry %i", (index) => {
+    const steps = parse(withEntry(job, ["steps"], index, {})).steps;
+    expect(steps[index]).toEqual({});
+    expect(steps.filter((_: unknown, at: number) => at !== index)).toEqual(parse(job).steps);
+    expect(withEntry(job, ["steps"], index, {})).toContain("# first of all");
+  });
+  test("in brackets, on one line, and at the end of a text without a last line's end", () => {
+    expect(withSwapped("steps: [{ do: a }, { do: b }, c] # so", ["steps"], 0)).toBe(
+      "steps: [{ do: b }, { do: a }, c] # so",
+    );
+    expect(withEntry("steps: [a, b]", ["steps"], 1, {})).toBe("steps: [a, {}, b]");
+    expect(withSwapped("steps:\n- a\n- b", ["steps"], 0)).toBe("steps:\n- b\n- a");
+    expect(parse(withSwapped("x:\n  - - a\n    - b\n", ["x", 0], 0))).toEqual({ x: [["b", "a"]] });
+    expect(parse(withEntry("x:\n  - - a\n    - b\n", ["x", 0], 0, "n"))).toEqual({ x: [["n", "a", "b"]] });
+  });
+  const entry = fc.oneof(
+    fc.record({ do: fc.constantFrom("turn", "face"), to: fc.integer({ min: 1, max: 99 }) }),
+    fc.array(fc.integer({ min: 0, max: 9 }), { maxLength: 3 }),
+    fc.constantFrom("a", "b c"),
+  );
+  test("whatever they are, and in whatever they lie", () => {
+    fc.assert(
+      fc.property(fc.array(entry, { minLength: 2, maxLength: 5 }), fc.nat(), fc.boolean(), (list, at, block) => {
+        const index = at % (list.length - 1);
+        const text = stringify({ name: "n", steps: list, last: 1 }, { collectionStyle: block ? "block" : "any" });
+        const expected = list.map((one, i) => (i === index ? list[index + 1] : i === index + 1 ? list[index] : one));
+        expect(parse(withSwapped(text, ["steps"], index))).toEqual({ name: "n", steps: expected, last: 1 });
+        expect(parse(withEntry(text, ["steps"], index, {}))).toEqual({
+          name: "n",
+          steps: [...list.slice(0, index), {}, ...list.slice(index)],
+          last: 1,
+        });
+      }),
+    );
+  });
+});

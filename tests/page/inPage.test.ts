@@ -78,3 +78,15 @@ test.each([
 ])("how something is written into the file, as one fills it in: %s", (words, filledIn) => {
   expect(inForm(words)).toBe(filledIn);
 });
+
+test.each([
+  [
+    "no dial in the file asks for a vernier: give one vernier: 10",
+    "fill in “Vernier” of a dial at the station Handwheels, as 10",
+  ],
+  ["it is for turning, and the file says kind: drill", "“Kind” at the station Machine says drill"],
+  ["the file has no drive: give it a motor and stages", "fill them in at the station Belts and gears"],
+  ['entry 9 of travel: "x" is not a length', 'row 9, “out”: "x" is not a length'],
+])("what is said of the file is said of its fields: %s", (words, here) => {
+  expect(inPage(words)).toContain(here);
+});

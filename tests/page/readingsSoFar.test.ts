@@ -34,3 +34,12 @@ test("a lost motion of more than half a turn is none", () => {
   const { words } = so(out.map((travel) => travel + 5));
   expect(words).toContain("lost motion: not told by these readings");
 });
+
+test("lost motion is told while the way back is still being read, and why it is not told where it cannot be", () => {
+  const half = out.map((travel, row) => (row < 4 ? undefined : travel + 0.5)) as number[];
+  expect(so(half).words.join("; ")).toMatch(/lost motion 0\.50* /);
+  expect(so(out.map((travel, row) => (row < 7 ? undefined : travel + 0.5)) as number[]).words.join()).not.toMatch(
+    /lost/,
+  );
+  expect(so(out.map((travel) => travel + 5)).words.join("; ")).toMatch(/lost motion of "this wheel" would be 5\.0* mm/);
+});

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { threadOnPaper } from "../../src/thread/onPaper.js";
-import { threadNamed, threadsMeant, threadsOf } from "../../src/thread/thread.js";
+import { threadNamed, threadsMeant, threadsOf, threadsOfSize } from "../../src/thread/thread.js";
 import { inLanguage } from "../../src/words/language.js";
 
 test.each([
@@ -15,6 +15,28 @@ test.each([
   ["M6", "M6"],
 ])('"%s" is meant for %s', (text, designation) => {
   expect(threadsMeant(text)).toEqual([designation]);
+});
+
+test.each([
+  ["M10x1.5", "M10"],
+  ["M10 x 1,5", "M10"],
+  ["M8 × 1.25", "M8"],
+  ["M6x1", "M6"],
+  ["M6x1.0", "M6"],
+  ["M2.5x0.45", "M2.5"],
+])('"%s" is the coarse thread, its pitch written out', (text, designation) => {
+  expect(threadsMeant(text)).toEqual([designation]);
+});
+
+test("every coarse thread is meant by its size with its pitch, and by no fine one's", () => {
+  for (const { designation, pitch } of threadsOf("metric coarse"))
+    expect(threadsMeant(`${designation}x${pitch}`)).toEqual([designation]);
+  for (const { designation } of threadsOf("metric fine")) expect(threadsMeant(designation).length).toBe(1);
+});
+
+test("what is held of a size is found by a name whose pitch is wrong", () => {
+  expect(threadsOfSize("M10 x 1.4")).toEqual(["M10", "M10x0.75", "M10x1.0", "M10x1.25"]);
+  expect(threadsOfSize("M66")).toEqual([]);
 });
 
 test("1/4 BSF leaves no doubt, 1/4-20 does", () => {

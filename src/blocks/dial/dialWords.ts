@@ -4,7 +4,9 @@ import { countedAs } from "../../dial/labelling.js";
 import { blurs, strains } from "../../dial/legibility.js";
 import { vernierWrongFrom } from "../../dial/vernier.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
+import { isAcross } from "../../findings/roles.js";
 import { withinTurnWords } from "../../findings/travelWords.js";
+import { usesOf } from "../../findings/uses.js";
 import type { Handwheel, Machine, Units } from "../../machine/machine.js";
 import {
   capital,
@@ -53,6 +55,10 @@ export function dialLegend(
       : "",
     then,
     ...revisionAndName(handwheel.name, machine),
+    // A slide that makes round work thinner is met with either dial; the one that reads diameter says so itself.
+    handwheel.reads === "travel" && usesOf(machine).includes("turning") && isAcross({ handwheel })
+      ? say("dials.on travel")
+      : "",
     reading && say("dials.a turn", { feed: formatLength(reading.perTurn, unit, unit === "mm" ? 3 : 4) }),
   ]
     .filter(Boolean)

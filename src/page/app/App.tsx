@@ -76,7 +76,13 @@ function Head({ desk, view }: { readonly desk: Desk; readonly view: View }) {
         witnessmark <span>{withoutTurns(desk.machine.value.nodes.value.words(["name"]))}</span>
       </h1>
       {desk.machine.value.text.value.trim() !== "" && (
-        <button type="button" onClick={() => beginAnew(desk)}>
+        <button
+          type="button"
+          onClick={() => {
+            beginAnew(desk);
+            view.go("Machine");
+          }}
+        >
           new machine
         </button>
       )}

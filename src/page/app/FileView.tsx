@@ -2,9 +2,11 @@ import { EditorView } from "@codemirror/view";
 import { computed, type ReadonlySignal, signal, useComputed, useSignal, useSignalEffect } from "@preact/signals";
 import type { ComponentChildren } from "preact";
 import { useMemo } from "preact/hooks";
+import { isAcross } from "../../findings/roles.js";
 import { isHoleStep } from "../../job/job.js";
 import { stepKeys } from "../../job/stepKeys.js";
 import { dialKeys, dialSizes } from "../../machine/dialKeys.js";
+import type { Moves } from "../../machine/machine.js";
 import type { Way } from "../file/edit.js";
 import { type Nodes, placesOf } from "../file/nodes.js";
 import { LARGEST, sizeWords } from "../inside.js";
@@ -17,6 +19,7 @@ import { FeedPart } from "./form/FeedPart.js";
 import { type Form, keyOf } from "./form/form.js";
 import { Part } from "./form/Part.js";
 import { show } from "./form/Pieces.js";
+import { PositionPart } from "./form/PositionPart.js";
 import { focusOn } from "./form/places.js";
 import { givenName } from "./opening.js";
 import { ReadingsGrid } from "./ReadingsGrid.js";
@@ -91,7 +94,8 @@ export function FileView({ desk, view, document, root, keys, children }: FileVie
         </p>
       ) : fault ? (
         <p class="lacking" role="alert">
-          Line {fault.line} of the text cannot be read: {fault.words}. Put it right under “text”; then the form goes on.
+          Line {fault.line} of the text cannot be read{unread(told.value)}. Put it right under “text”; then the form
+          goes on.
         </p>
       ) : (
         <div class="form" {...steps.heeded}>
@@ -101,6 +105,9 @@ export function FileView({ desk, view, document, root, keys, children }: FileVie
     </div>
   );
 }
+
+/** Why a text cannot be read, in the words of the text's own view, once they are known. */
+const unread = ([first]: readonly Told[]): string => (first ? `: ${first.what}; ${first.remedy}` : "");
 
 /** The file's name, to be changed: under it the file is taken away. */
 function FileName({ desk, document }: { readonly desk: Desk; readonly document: FileDocument }) {
@@ -156,16 +163,44 @@ function formOf(desk: Desk, document: FileDocument, root: Schema, told: Readonly
         desk.machine.value.nodes.value.words(["kind"]) !== "drill" ||
         isHoleStep({ do: word })),
     asksFor: (way) =>
-      isOfWheel(way, "feed") || isOfWheel(way, "dial") || (document.kind === "job" && keyOf(way) === "units"),
+      isOfWheel(way, "feed") ||
+      isOfWheel(way, "dial") ||
+      isAskedAcross(way, nodes.value) ||
+      (document.kind === "job" &&
+        (keyOf(way) === "units" ||
+          (keyOf(way) === "bar" && desk.machine.value.nodes.value.words(["kind"]) !== "drill"))),
     handwheels: desk.handwheels,
     pieces: signal(new Map()),
     Part,
     special: (way) =>
-      isOfWheel(way, "feed") ? FeedPart : way.at(-1) === "readings" && way.at(-2) === "feed" ? Grid : undefined,
+      isOfWheel(way, "feed")
+        ? FeedPart
+        : way.at(-1) === "readings" && way.at(-2) === "feed"
+          ? Grid
+          : way[1] === "tachometer" && way.at(-1) === "position"
+            ? PositionPart
+            : undefined,
   };
 }
 
 const isOfWheel = (way: Way, key: string): boolean => way.length === 3 && way[0] === "handwheels" && way[2] === key;
+
+/** Of a wheel that makes round work thinner, what its dial shows and which way its numbers grow: taken for the usual where nothing is
+ *  said, and the parts come out wrong where it is not so. */
+function isAskedAcross(way: Way, { words }: Nodes): boolean {
+  const [part, wheel, ...rest] = way;
+  if (part !== "handwheels" || wheel === undefined || !["reads", "dial.increases"].includes(rest.join(".")))
+    return false;
+  const said = (key: string) => words([part, wheel, key]);
+  const moves = said("moves");
+  return isAcross({
+    handwheel: {
+      name: said("name"),
+      reads: said("reads") === "diameter" ? "diameter" : "travel",
+      ...(moves !== "" && { moves: moves as Moves }),
+    },
+  });
+}
 
 /** A dial takes the sizes of its shape; before it has one, none. */
 function takenByDial(way: Way, { words }: Nodes): ReturnType<Form["takes"]> {

@@ -1,4 +1,5 @@
 import { useSignal } from "@preact/signals";
+import { useMemo } from "preact/hooks";
 import { jobSchema } from "../schema.js";
 import { beginnings } from "./begin/texts.js";
 import { add, type Desk, freeName, remove } from "./desk.js";
@@ -6,6 +7,7 @@ import type { FileDocument } from "./document.js";
 import { FileView } from "./FileView.js";
 import { Fields } from "./form/Fields.js";
 import type { View } from "./view.js";
+import { newest, useStopped } from "./worker.js";
 
 /** Jobs of this machine, each a file of its own; one of them lies open. */
 export function JobView({ desk, view }: { readonly desk: Desk; readonly view: View }) {
@@ -18,8 +20,18 @@ export function JobView({ desk, view }: { readonly desk: Desk; readonly view: Vi
   };
   // What one leaves out is millimetres: on an inch machine that is to be said.
   const units = desk.machine.value.nodes.value.words(["units"]) === "in" ? "units: in\n" : "";
+  const asking = useMemo(
+    () => ({ choices: newest(desk.asker, "choices", () => ({ files: desk.files.value, asked: {} })) }),
+    [desk],
+  );
+  useStopped(asking);
   return (
     <>
+      <datalist id="materials">
+        {asking.choices.answer.value?.materials.map((name) => (
+          <option key={name} value={name} />
+        ))}
+      </datalist>
       {jobs.length > 1 && (
         <fieldset class="bare" aria-label="Which job lies open">
           {jobs.map((document) => (

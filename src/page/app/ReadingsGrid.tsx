@@ -9,10 +9,10 @@ import type { Desk } from "./desk.js";
 import { isBad, Notes, notesId, TextField } from "./form/Field.js";
 import { type Form, idOf, keyOf, put, takeOut, type } from "./form/form.js";
 import { AT_ONCE, Between, pieceOf, show } from "./form/Pieces.js";
+import { readingHeads as heads } from "./form/readingHeads.js";
 import { newest } from "./worker.js";
 
 const columns = ["turns", "travel", "return"] as const;
-const heads = { turns: "turns", travel: "out", return: "back" } as const;
 type Row = Readonly<Record<(typeof columns)[number], string>>;
 
 /** Readings, typed at the machine: Enter goes on to what is read next, from a turn to its reading, down on the way out and up on the way
@@ -32,21 +32,22 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
     [desk],
   );
   useEffect(() => stop, [stop]);
-  const record = (key: string) => schemaAt(form.root, [...way, key], nodes.value.value) ?? {};
+  const record = (key: string) => schemaAt(form.root, [...way, key], () => ({})) ?? {};
   const count = rows.value.length;
   const shown = count + 1;
   const list = [...way, "turns"];
   const piece = pieceOf(form, list, shown, AT_ONCE.rows);
   const typed = (column: (typeof columns)[number], row: number, words: string): void => {
+    const own = [...way, column, row];
     // A row begins with its turn: one step on from the last two.
-    if (row === count && column !== "turns") type(form, [...way, "turns", row], nextTurn(rows.value), true);
+    if (row === count && column !== "turns") type(form, [...way, "turns", row], nextTurn(rows.value), true, own);
     const others = rows.value.some((one, at) => at !== row && one[column] !== "");
     // Who changes his mind about the way back has taken none.
-    if (column === "return" && words === "" && !others) type(form, [...way, column], "");
-    else type(form, [...way, column, row], words, true);
+    if (column === "return" && words === "" && !others) type(form, [...way, column], "", false, own);
+    else type(form, own, words, true);
     // A turn whose reading is still to come has an empty one.
     if (column === "turns" && nodes.peek().value([...way, "travel", row]) === undefined)
-      type(form, [...way, "travel", row], "", true);
+      type(form, [...way, "travel", row], "", true, own);
   };
   const places = columns.flatMap((column) => rows.value.map((row, at) => ({ column, at, typed: row[column] !== "" })));
   const begun = new Set(places.filter(({ typed }) => typed).map(({ column }) => column));
@@ -119,6 +120,7 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
                           form.told.value.has(keyOf([...way, column, row])) ? notesId([...way, column, row]) : undefined
                         }
                         value={nodes.value.words([...way, column, row])}
+                        onMouseDown={takenWhole}
                         onKeyDown={(event) => onKey(event, at, row)}
                         onInput={(event) => typed(column, row, event.currentTarget.value)}
                       />
@@ -176,6 +178,15 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
       </p>
     </fieldset>
   );
+}
+
+/** What is typed into a cell that was clicked takes the place of what stands there; a second click sets the caret. */
+function takenWhole(event: MouseEvent & { readonly currentTarget: HTMLInputElement }): void {
+  const cell = event.currentTarget;
+  if (document.activeElement === cell) return;
+  event.preventDefault();
+  cell.focus();
+  cell.select();
 }
 
 /** What may be said of readings beside their lists, and what stands there to begin with. */

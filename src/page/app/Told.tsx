@@ -63,7 +63,7 @@ function stopsWords(
 ): string {
   const own = kind === "job" ? "no plan is made of this job" : "this sheet is not made";
   if (told.some(({ stops }) => stops === "every sheet")) return "Until what bears ✗ is mended, no sheet is made.";
-  const ready = sheets.value.filter(({ why, onRequest }) => why === undefined && !onRequest).map(({ title }) => title);
+  const ready = sheets.value.filter(({ why }) => why === undefined).map(({ title }) => title);
   if (told.some(({ stops }) => stops === "what needs it"))
     return `Until what bears ✗ is mended, only what does not need it is made: ${ready.join(", ") || "no sheet"}.`;
   if (!sound.value)

@@ -174,5 +174,9 @@ export function putValues(desk: Desk, ...values: readonly (readonly [Way, Plain]
   machine.write(values.reduce((so, [way, value]) => withValue(so, way, value, order), machine.text.peek()));
 }
 
+/** What a bare length is in. */
+export const unitOf = ({ machine }: Pick<Desk, "machine">): "mm" | "in" =>
+  machine.value.nodes.value.words(["units"]) === "in" ? "in" : "mm";
+
 export const keptOf = (desk: Desk): Kept =>
   desk.documents.value.map(({ kind, name, text }) => ({ kind, name: name.value, text: text.value }));

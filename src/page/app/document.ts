@@ -23,6 +23,9 @@ const roots: Readonly<Record<DocumentKind, (() => Schema) | undefined>> = {
   readings: undefined,
 };
 
+/** After so long a pause one has begun anew, ms. */
+const PAUSE = 3000;
+
 /** The file's name lies in the editor's state, so that what undoes a text undoes its name with it: an old text under another file's
  *  name would be saved over that one. */
 const named = StateEffect.define<string>();
@@ -46,8 +49,8 @@ export class FileDocument {
   /** Frames of the form, by the keys of their places, that were opened though nothing of them is in the file: they stay so while one
    *  looks elsewhere. */
   readonly opened = signal<ReadonlySet<string>>(new Set());
-  /** Whether a field is being typed into. */
-  private typing = false;
+  /** The field that is being typed into, and when it last was. */
+  private typing: { readonly field: string; readonly at: number } | undefined;
   /** The editor that shows it, while one does. */
   view: EditorView | undefined;
 
@@ -90,18 +93,20 @@ export class FileDocument {
     this.rest();
   }
 
-  /** Puts in its place what a letter more in a field makes of it: all that is typed into a field, however slowly, is undone together, and
+  /** Puts in its place what a letter more in a field makes of it: what is typed into a field without a pause is undone together, and
    *  nothing of another's with it. */
-  type(next: string): void {
+  type(next: string, field: string): void {
+    const now = performance.now();
+    const joins = this.typing?.field === field && now - this.typing.at < PAUSE;
     // What composes a letter joins, for the history, the change before.
-    const event = Transaction.userEvent.of(this.typing ? "input.type.compose" : "input.type");
-    this.replace(next, this.name.peek(), this.typing ? [event] : [event, isolateHistory.of("before")]);
-    this.typing = true;
+    const event = Transaction.userEvent.of(joins ? "input.type.compose" : "input.type");
+    this.replace(next, this.name.peek(), joins ? [event] : [event, isolateHistory.of("before")]);
+    this.typing = { field, at: now };
   }
 
   /** The field was left, or something was undone: what is typed next is undone by itself. */
   rest(): void {
-    this.typing = false;
+    this.typing = undefined;
   }
 
   /** Only the part that differs changes, so that the cursor and the history stay sensible. */

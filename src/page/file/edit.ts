@@ -45,6 +45,58 @@ export function without(text: string, way: Way): string {
   return parent.flow ? text.slice(0, startOf(parent)) + text.slice(endOf(parent)) : outOfBlock(text, parent, last);
 }
 
+/** With an entry of a list before the one that stands there now. @throws Error where no list with such an entry is there */
+export function withEntry(text: string, list: Way, index: number, value: Plain): string {
+  const seq = listAt(text, list);
+  const { from } = entryAt(text, seq, index);
+  if (seq.flow) return `${text.slice(0, from)}${flowText(value)}, ${text.slice(from)}`;
+  const item = seq.items[index] as Node;
+  const indent = columnOf(text, dashBefore(text, item));
+  const written = `-${blockText(value, indent, "dash")}\n`;
+  return inLine(text, from)
+    ? `${text.slice(0, from)}${written}${" ".repeat(indent)}${text.slice(from)}`
+    : `${text.slice(0, from)}${" ".repeat(indent)}${written}${text.slice(from)}`;
+}
+
+/** With two neighbours of a list in each other's place, each with the remarks above it and behind it. `index`: of the first of them.
+ *  @throws Error where no list with both is there */
+export function withSwapped(text: string, list: Way, index: number): string {
+  const seq = listAt(text, list);
+  const [one, other] = [entryAt(text, seq, index), entryAt(text, seq, index + 1)];
+  const part = ({ from, to }: Span) => text.slice(from, to);
+  // The file's last line may end without a sign for it.
+  const [first, second] = [part(one), part(other)].map((words) => words.replace(/\n$/, ""));
+  const end = part(other).endsWith("\n") ? "\n" : "";
+  const between = seq.flow ? text.slice(one.to, other.from) : "\n";
+  // Behind the dash of a list around it the first entry has no line of its own.
+  const indent = !seq.flow && inLine(text, one.from) ? columnOf(text, one.from) : 0;
+  const [up, down] = indent === 0 ? [second, first] : [second?.trimStart(), `${" ".repeat(indent)}${first}`];
+  return `${text.slice(0, one.from)}${up}${between}${down}${end}${text.slice(other.to)}`;
+}
+
+type Span = { readonly from: number; readonly to: number };
+
+function listAt(text: string, way: Way): YAMLSeq {
+  const root = rootOf(text);
+  const found = way.reduce<Node | undefined>((at, step) => at && childOf(at, step), root);
+  if (!isSeq(found)) throw new Error("no list stands there");
+  return found;
+}
+
+/** An entry's own text; of one on lines of its own all of them, with those of remarks above it: above the first they head
+ *  the list. */
+function entryAt(text: string, list: YAMLSeq, index: number): Span {
+  const [before, item] = [list.items[index - 1], list.items[index]] as (Node | undefined)[];
+  if (item === undefined) throw new Error("the list has no such entry");
+  if (list.flow) return { from: startOf(item), to: endOf(item) };
+  const dash = dashBefore(text, item);
+  const from = before ? lineEndOf(text, before) + 1 : inLine(text, dash) ? dash : lineStart(text, dash);
+  return { from, to: Math.min(text.length, lineEndOf(text, item) + 1) };
+}
+
+/** Whether something stands before it in its line. */
+const inLine = (text: string, at: number): boolean => text.slice(lineStart(text, at), at).trim() !== "";
+
 function rootOf(text: string): Node | undefined {
   const document = parseDocument(text, { logLevel: "silent", keepSourceTokens: false });
   const [error] = document.errors;

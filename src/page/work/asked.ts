@@ -6,17 +6,18 @@ import { isThreaded, operations } from "../../cutting/operations.js";
 import { fastestThreadedRpm } from "../../cutting/powerTapping.js";
 import { cuttingSpeedUnit, rpmFor } from "../../cutting/rates.js";
 import { sourceTitle } from "../../cutting/sources.js";
+import type { Setting } from "../../dial/setting.js";
 import type { SpeedFinding } from "../../drive/finding.js";
 import { rpmWords } from "../../drive/rpmWords.js";
 import { beyondTravel } from "../../findings/beyondTravel.js";
-import type { Findings } from "../../findings/findings.js";
+import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { limitWords } from "../../findings/limits.js";
-import { doubtToRead, settingToRead } from "../../findings/settings.js";
-import { settingWords } from "../../findings/settingWords.js";
+import { dialReading, doubtToRead, settingToRead } from "../../findings/settings.js";
+import { figureOf, settingWords } from "../../findings/settingWords.js";
 import { speedFor, speedForHole } from "../../findings/speedChoice.js";
 import { BY_HAND, byHandOnly, makesHoles, usesOf } from "../../findings/uses.js";
 import { drillNamed } from "../../quantity/drill.js";
-import { formatBound, formatFixed, formatSize } from "../../quantity/format.js";
+import { formatBound, formatFixed, formatSize, trimmedSize } from "../../quantity/format.js";
 import { inWords, parseLength } from "../../quantity/length.js";
 import { wheelNamed } from "./inHand.js";
 import type { Answered, AnswerTo, Asked } from "./protocol.js";
@@ -44,6 +45,7 @@ export function distanceAnswer(
   return {
     said: [
       settingWords(found, setting),
+      ...betweenLines(found, setting),
       ...(doubt === undefined
         ? ["how well the feed is known nothing tells: measure the part"]
         : [`± ${formatBound(doubt, units)}, come to from one side`]),
@@ -59,6 +61,23 @@ export function distanceAnswer(
     from: [{ quantity: "feed", of: wheel }, ...(found.dial ? [{ quantity: "dial", of: wheel }] : [])],
   };
 }
+
+/** Where a distance lies that no tenth of a division is, and what was told is the nearest one. */
+function betweenLines(wheel: HandwheelFinding, setting: Setting): string[] {
+  const { dial } = wheel;
+  const told = dialReading(wheel, setting, false);
+  if (dial === undefined || told === undefined) return [];
+  const { divisionValue, unit } = dial.chosen;
+  const divisions = told / divisionValue - setting.error / dial.divisionWorth;
+  if (Math.abs(setting.error) < LEAST_BESIDE * dial.divisionWorth || divisions < 0) return [];
+  const line = Math.floor(divisions);
+  const [low, high] = [line, line + 1].map((one) => figureOf(dial, one * divisionValue));
+  const exact = trimmedSize(divisions * divisionValue, unit, 4);
+  return [`that is to the nearest tenth of a division: ${exact} lies between the lines ${low} and ${high}`];
+}
+
+/** Parts of a division that an eye may wonder about. */
+const LEAST_BESIDE = 0.03;
 
 export const choices = (findings: Findings | undefined): AnswerTo<"choices"> => ({
   materials: [...new Set([...(findings?.machine.work.materials ?? []), ...namedMaterials()])],

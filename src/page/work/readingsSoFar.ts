@@ -2,6 +2,7 @@ import { feedPerTurn } from "../../feed/feedPerTurn.js";
 import { readingsToHalve } from "../../feed/halving.js";
 import { study } from "../../feed/study.js";
 import { lostMotionDoubted } from "../../findings/compute.js";
+import { returnRemarks } from "../../findings/returnRemarks.js";
 import { unknownDoubt } from "../../findings/unknownDoubt.js";
 import { largestOf } from "../../quantity/extremes.js";
 import { formatDoubted, formatSize } from "../../quantity/format.js";
@@ -31,8 +32,10 @@ export function readingsSoFar({ units, gauge, gaugeError, temperature, rows }: R
   const found = feedPerTurn(feed);
   if ("tooFew" in found || found.fit === undefined || found.measured === undefined)
     return { places: [], most: "", words: [] };
-  const { fit, perTurn, uncertainty, lostMotion } = found;
+  const { fit, perTurn, uncertainty } = found;
   const beyond = study(fit, found.measured.shape, readings);
+  const back = backs.length === whole.length ? { ...found, beyond } : wayBackSoFar(whole, readings);
+  const contradicted = back?.beyond ? returnRemarks("this wheel", back.beyond, [], units) : [];
   const doubted = new Set([
     ...beyond.wild.map(({ index }) => index),
     ...(beyond.miscounted ? [beyond.miscounted.index] : []),
@@ -56,11 +59,11 @@ export function readingsSoFar({ units, gauge, gaugeError, temperature, rows }: R
     words: [
       `1 turn = ${formatDoubted(perTurn, uncertainty, units, units === "mm" ? 4 : 5)}`,
       ...(unknown === undefined ? [] : [unknown]),
-      ...(lostMotion === undefined
+      ...(back?.lostMotion === undefined
         ? []
-        : lostMotionDoubted(beyond)
-          ? ["lost motion: not told by these readings"]
-          : [`lost motion ${formatDoubted(lostMotion.travel, lostMotion.uncertainty, units, 3)}`]),
+        : lostMotionDoubted(back.beyond)
+          ? ["lost motion: not told by these readings", ...contradicted.map(({ what }) => what).slice(0, 1)]
+          : [`lost motion ${formatDoubted(back.lostMotion.travel, back.lostMotion.uncertainty, units, 3)}`]),
       ...(doubted.size + wrongBack.size > 0
         ? ["the marked readings do not belong to the others: read them again"]
         : halve === undefined
@@ -68,4 +71,21 @@ export function readingsSoFar({ units, gauge, gaugeError, temperature, rows }: R
           : [`${halve} more readings like these would halve the ±`]),
     ],
   };
+}
+
+type Whole = { readonly turn: number; readonly out: number; readonly back: number | undefined };
+
+/** What the way back says before it was read to its end: from the turns that were read both ways. */
+function wayBackSoFar(whole: readonly Whole[], { gauge }: { readonly gauge?: number }) {
+  const both = whole.flatMap(({ turn, out, back }) => (back === undefined ? [] : [{ turn, out, back }]));
+  const feed = {
+    from: "readings" as const,
+    turns: both.map(({ turn }) => turn),
+    travel: both.map(({ out }) => out),
+    back: both.map(({ back }) => back),
+    ...(gauge !== undefined && { gauge }),
+  };
+  const found = feedPerTurn(feed);
+  if ("tooFew" in found || found.fit === undefined || found.measured === undefined) return undefined;
+  return { lostMotion: found.lostMotion, beyond: study(found.fit, found.measured.shape, feed) };
 }

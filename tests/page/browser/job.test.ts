@@ -37,7 +37,6 @@ describe.runIf(hasBrowser)("a job from nothing", () => {
     await page.getByRole("button", { name: "+ job", exact: true }).click();
     await page.locator("#at-name").fill("All of it");
     await page.locator("#at-material").fill("mild steel");
-    await page.getByRole("button", { name: "+ bar" }).click();
     await page.locator("#at-bar-diameter").fill("16");
     await page.locator("#at-bar-out").fill("45");
     const kinds = Object.entries(stepKeys);
@@ -87,6 +86,32 @@ describe.runIf(hasBrowser)("a job from nothing", () => {
     await page.locator("#at-units").selectOption("in");
     await expect.poll(async () => (await all()).has("in")).toBe(true);
     expect((await all()).has("in or mm?")).toBe(false);
+  }, 60_000);
+
+  test("steps are moved and put in between; the bar is asked for at once, and the material is one of those known", async () => {
+    const { page, faults } = await open(
+      await written("templates/machines/boathouse.yaml", "--job", "templates/jobs/deck-pin.yaml"),
+      await context(),
+    );
+    await goTo(page, "Job");
+    const steps = async () =>
+      page.locator('.item[data-way^="steps"] > h3').evaluateAll((all) => all.map((one) => one.textContent?.trim()));
+    const [first, second, third, ...others] = (await steps()).map((words) => words?.replace(/^\d+ /, ""));
+    await page.getByRole("button", { name: "Move step 1 down" }).click();
+    await page.locator("#at-steps-1-down:focus").waitFor();
+    await page.keyboard.press("Enter");
+    const now = async () => (await steps()).map((words) => words?.replace(/^\d+ ?/, ""));
+    await expect.poll(now).toEqual([second, third, first, ...others]);
+    await page.getByRole("button", { name: "+ step before this 2" }).click();
+    await page.locator("#at-steps-1-do:focus").waitFor();
+    await page.locator("#at-steps-1-do").selectOption("face");
+    await expect.poll(now).toEqual([second, "face", third, first, ...others].slice(0, 10));
+    expect(await page.getByRole("button", { name: "Move step 1 up" }).isDisabled()).toBe(true);
+    await page.getByRole("button", { name: "+ job", exact: true }).click();
+    await page.locator("#at-bar-diameter").waitFor();
+    expect(await page.locator("#at-material").getAttribute("list")).toBe("materials");
+    await expect.poll(() => page.locator("#materials option").count()).toBeGreaterThan(5);
+    expect(faults).toEqual([]);
   }, 60_000);
 
   test("of several one lies open, and what is typed goes into that one", async () => {

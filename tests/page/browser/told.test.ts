@@ -43,7 +43,12 @@ describe.runIf(hasBrowser)("what is told of a file", () => {
     expect((list?.y ?? 0) + (list?.height ?? 0)).toBeLessThanOrEqual(form?.y ?? 0);
     expect(await page.locator(".stops").textContent()).toContain("no sheet is made");
     const senses = page.locator("#at-handwheels-0-dial-increases option");
-    expect(await senses.allTextContents()).toEqual(["left out", "both", "clockwise", "anticlockwise"]);
+    expect(await senses.allTextContents()).toEqual([
+      "left out: clockwise",
+      "both",
+      "clockwise counts up",
+      "anticlockwise counts up",
+    ]);
     await page.locator("#at-handwheels-0-dial-increases").selectOption("clockwise");
     await page.getByRole("button", { name: "take “fed” out" }).click();
     await told.getByText("Nothing here, but at").waitFor();

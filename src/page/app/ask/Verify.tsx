@@ -1,7 +1,7 @@
 import { useSignal } from "@preact/signals";
 import { useMemo } from "preact/hooks";
 import type { Mend, MendedSide } from "../../../answers/verified.js";
-import { type Desk, putValues } from "../desk.js";
+import { type Desk, putValues, unitOf } from "../desk.js";
 import { newest, useStopped } from "../worker.js";
 import { Choice, chosenOf, Typed } from "./fields.js";
 
@@ -32,7 +32,6 @@ export function Verify({ desk }: { readonly desk: Desk }) {
   const dials = asking.dials.answer.value ?? [];
   const named = dials.find((one) => one.wheel === chosenOf(wheel.value, desk.handwheels.value));
   const measures = named?.measures ?? [];
-  const units = desk.machine.value.nodes.value.words(["units"]) === "in" ? "in" : "mm";
   const answer = measured.value === "" ? undefined : asking.verdict.answer.value;
   return (
     <section class="card" aria-labelledby="right">
@@ -51,7 +50,7 @@ export function Verify({ desk }: { readonly desk: Desk }) {
         id="measured"
         label="The caliper says"
         value={measured}
-        unit={units}
+        unit={unitOf(desk)}
         about={measures.length === 1 ? `Of ${measures[0]?.what}` : undefined}
         refused={answer?.refused}
       />
@@ -62,7 +61,7 @@ export function Verify({ desk }: { readonly desk: Desk }) {
               {line}
             </p>
           ))}
-          {answer.mend && <Mending mend={answer.mend} onMend={mend} />}
+          {answer.mend && <Mending mend={answer.mend} onMend={mend} sheet={titleOf(desk, "dial")} />}
         </div>
       )}
       {measured.value === "" && put.value !== undefined && <p role="status">{put.value}</p>}
@@ -70,23 +69,27 @@ export function Verify({ desk }: { readonly desk: Desk }) {
   );
 }
 
-type MendingProps = { readonly mend: Mend; readonly onMend: (mend: Mend, lay: MendedSide) => void };
+type MendingProps = {
+  readonly mend: Mend;
+  readonly onMend: (mend: Mend, lay: MendedSide) => void;
+  readonly sheet: string;
+};
 
 /** The printer's bar, put right in the file by how the piece lay when it was printed. */
-function Mending({ mend, onMend }: MendingProps) {
-  const button = (words: string, lay: MendedSide) => (
+function Mending({ mend, onMend, sheet }: MendingProps) {
+  const button = (lay: MendedSide) => (
     <button type="button" onClick={() => onMend(mend, lay)}>
-      {words}: put “{lay.side} {lay.bar}” in the file
+      {lay.side}: put “{lay.side} {lay.bar}” in the file
     </button>
   );
   return (
     <>
       <p>
         To mend it, what “{mend.printer}” makes of a bar is put in the file, and the dial printed again. How did the
-        measured length lie on the dials sheet?
+        measured length lie on the sheet “{sheet}”? Its margins say which way is across and which is down.
       </p>
       <p class="ways">
-        {button("level", mend.level)} {button("upright", mend.upright)}
+        {button(mend.level)} {button(mend.upright)}
       </p>
     </>
   );
@@ -96,3 +99,6 @@ const waysOf = (
   dials: readonly { readonly wheel: string; readonly measures: readonly { readonly by: string }[] }[],
   wheel: string,
 ): string[] => dials.find((one) => one.wheel === wheel)?.measures.map(({ by }) => by) ?? [];
+
+const titleOf = ({ sheets }: Desk, sheet: string): string =>
+  sheets.value.find(({ name }) => name === sheet)?.title ?? sheet;

@@ -1,6 +1,6 @@
 import { useSignal } from "@preact/signals";
 import { useMemo } from "preact/hooks";
-import type { Desk } from "../desk.js";
+import { type Desk, unitOf } from "../desk.js";
 import { newest, useStopped } from "../worker.js";
 import type { Explaining } from "./Explain.js";
 import { Choice, chosenOf, Typed } from "./fields.js";
@@ -35,6 +35,7 @@ export function WhereBelt({ desk, explaining }: { readonly desk: Desk; readonly 
       <Typed
         id="diameter"
         label="Diameter"
+        unit={unitOf(desk)}
         value={diameter}
         words={offered?.holes.includes(chosenOf(operation.value, offered.operations)) ?? false}
       />

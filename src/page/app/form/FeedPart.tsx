@@ -1,9 +1,7 @@
 import { useSignal } from "@preact/signals";
 import { type Way, without, withValue } from "../../file/edit.js";
-import type { Nodes } from "../../file/nodes.js";
-import type { Plain } from "../../file/yamlText.js";
 import { kindFor, kindOf, schemaAt } from "../../schema.js";
-import type { FileDocument } from "../document.js";
+import { asideOf, plainAt } from "./aside.js";
 import { Notes, TextField } from "./Field.js";
 import { Fields, Unknown } from "./Fields.js";
 import { type Form, idOf, keyOf, put } from "./form.js";
@@ -21,10 +19,6 @@ const all = Object.keys(ways) as Known[];
 /** What is said of a turn that is known goes with it. */
 const keysOf = (way: Known): readonly string[] => (way === "perTurn" ? [way, "uncertainty"] : [way]);
 
-/** What was filled in of the ways that do not stand in the file just now: a file takes one of them, and who looks at another
- *  loses none. */
-const aside = new WeakMap<FileDocument, Map<string, Plain>>();
-
 export function FeedPart({ form, way }: { readonly form: Form; readonly way: Way }) {
   const { value } = form.nodes.value;
   const wanted = useSignal<Known | undefined>(undefined);
@@ -39,8 +33,7 @@ export function FeedPart({ form, way }: { readonly form: Form; readonly way: Way
   const parts = kindFor(feed, {});
   const choose = (next: Known): void => {
     wanted.value = next;
-    const kept = aside.get(form.document) ?? new Map<string, Plain>();
-    aside.set(form.document, kept);
+    const kept = asideOf(form.document);
     let text = form.document.text.peek();
     for (const key of inFile.flatMap(keysOf)) {
       const at = record ? [...way, key] : way;
@@ -115,13 +108,4 @@ export function FeedPart({ form, way }: { readonly form: Form; readonly way: Way
       <Unknown form={form} way={way} schema={parts} />
     </fieldset>
   );
-}
-
-/** What stands at a place, in the words in which it was typed. */
-function plainAt(nodes: Nodes, way: Way): Plain {
-  const there = nodes.value(way);
-  if (Array.isArray(there)) return there.map((_, at) => plainAt(nodes, [...way, at]));
-  if (typeof there === "object" && there !== null)
-    return Object.fromEntries(Object.keys(there).map((key) => [key, plainAt(nodes, [...way, key])]));
-  return typeof there === "boolean" ? there : nodes.words(way);
 }

@@ -1,9 +1,11 @@
 import type { ComponentChildren } from "preact";
 import type { Way } from "../../file/edit.js";
 import { inWords } from "../../schema.js";
+import { choiceWords } from "./choices.js";
 import { type Form, idOf, keyOf, type PartProps, put, takeOut, type } from "./form.js";
+import { hint } from "./hint.js";
 import { inForm } from "./inForm.js";
-import { bareUnit, inFileUnits } from "./units.js";
+import { bareUnit } from "./units.js";
 import { usualWords } from "./usual.js";
 
 export const notesId = (way: Way): string => `${idOf(way)}-notes`;
@@ -59,7 +61,7 @@ function Labelled({ form, way, schema, label, children }: Labelled) {
       {children}
       {schema.description && (
         <p class="about" id={`${idOf(way)}-about`}>
-          {inFileUnits(inForm(schema.description), form.units.value)}
+          {hint(schema.description, form.units.value)}
         </p>
       )}
       <Notes form={form} way={way} />
@@ -75,7 +77,8 @@ const described = (form: Form, way: Way, description: string | undefined): strin
 export function TextField(props: PartProps) {
   const { form, way, schema } = props;
   const wheels = form.handwheels.value;
-  const isWheel = way.at(-1) === "handwheel" && wheels.length > 0;
+  const key = way.at(-1);
+  const list = key === "material" ? "materials" : key === "handwheel" && wheels.length > 0 ? "wheels" : undefined;
   return (
     <Labelled {...props}>
       <input
@@ -83,7 +86,7 @@ export function TextField(props: PartProps) {
         type="text"
         autocomplete="off"
         spellcheck={false}
-        list={isWheel ? "wheels" : undefined}
+        list={list}
         value={form.nodes.value.words(way)}
         placeholder={usualWords(form, way)}
         aria-invalid={isBad(form, way)}
@@ -106,11 +109,11 @@ export function ChoiceField(props: PartProps) {
         aria-describedby={described(form, way, schema.description)}
         onChange={(event) => put(form, way, event.currentTarget.value)}
       >
-        <option value="">left out</option>
+        <option value="">{choiceWords(way, "")}</option>
         {now !== "" && !words.includes(now) && <option value={now}>{now}</option>}
         {words.map((word) => (
           <option value={word} key={word}>
-            {word}
+            {choiceWords(way, word)}
           </option>
         ))}
       </select>

@@ -1,13 +1,16 @@
 import { useSignal } from "@preact/signals";
 import type { Way } from "../../file/edit.js";
 import { itemOf, kindFor, kindOf, scalar } from "../../schema.js";
+import { forgetAside } from "./aside.js";
 import { isBad, Notes, notesId, Unit } from "./Field.js";
 import { Fields } from "./Fields.js";
 import { type Form, idOf, keyOf, type PartProps, takeOut, type } from "./form.js";
-import { inForm } from "./inForm.js";
+import { hint } from "./hint.js";
+import { isOrdered, Order } from "./Order.js";
 import { AT_ONCE, Pieces, show } from "./Pieces.js";
 import { focusOn } from "./places.js";
 import { nameAt, singular } from "./placeWords.js";
+import { entryWords } from "./saying.js";
 
 /** A list: single values side by side, records one below the other, each to be taken out again. */
 export function ListPart({ form, way, schema, label }: PartProps) {
@@ -27,7 +30,7 @@ export function ListPart({ form, way, schema, label }: PartProps) {
         {label}
         {single && <Unit form={form} way={[...way, 0]} schema={itemOf(schema, 0)} />}
       </legend>
-      {schema.description && <p class="about">{inForm(schema.description)}</p>}
+      {schema.description && <p class="about">{hint(schema.description, form.units.value)}</p>}
       <Notes form={form} way={way} />
       <Pieces form={form} way={way} count={shown} size={single ? AT_ONCE.values : AT_ONCE.records}>
         {(index) => {
@@ -36,13 +39,27 @@ export function ListPart({ form, way, schema, label }: PartProps) {
           const out = () => {
             begun.value = undefined;
             if (index < count) takeOut(form, at);
+            if (!single) forgetAside(form.document);
           };
-          if (single) return <Single form={form} way={at} key={index} label={`${label} ${index + 1}`} onOut={out} />;
+          if (single)
+            return (
+              <Single
+                form={form}
+                way={at}
+                key={index}
+                label={`${label} ${index + 1}`}
+                words={fixed === undefined ? undefined : entryWords(way, index)}
+                onOut={fixed ? undefined : out}
+              />
+            );
           return (
             <section class="item" key={index} data-way={keyOf(at)}>
               <h3>
                 {index + 1} {nameAt(nodes, at)}
               </h3>
+              {isOrdered(way) && index < count && (
+                <Order form={form} list={way} index={index} count={count} one={one} />
+              )}
               <Notes form={form} way={at} />
               {kindOf(kindFor(item, nodes.value(at))) === "record" ? (
                 <Fields form={form} way={at} schema={kindFor(item, nodes.value(at))} />
@@ -56,6 +73,11 @@ export function ListPart({ form, way, schema, label }: PartProps) {
           );
         }}
       </Pieces>
+      {fixed !== undefined && single && count > 0 && (
+        <button type="button" class="out" aria-label={`Take out ${label}`} onClick={() => takeOut(form, way)}>
+          take out
+        </button>
+      )}
       {fixed === undefined && (
         <button
           type="button"
@@ -73,16 +95,25 @@ export function ListPart({ form, way, schema, label }: PartProps) {
   );
 }
 
-type SingleProps = { readonly form: Form; readonly way: Way; readonly label: string; readonly onOut: () => void };
+type SingleProps = {
+  readonly form: Form;
+  readonly way: Way;
+  readonly label: string;
+  /** What stands beside it. */
+  readonly words: string | undefined;
+  /** None where it cannot go without the others. */
+  readonly onOut: (() => void) | undefined;
+};
 
-function Single({ form, way, label, onOut }: SingleProps) {
+function Single({ form, way, label, words: beside, onOut }: SingleProps) {
   const words = form.nodes.value.words(way);
   return (
     <span class="single" data-way={keyOf(way)}>
+      {beside && <label for={idOf(way)}>{beside}</label>}
       <input
         type="text"
         id={idOf(way)}
-        aria-label={label}
+        aria-label={beside ? undefined : label}
         autocomplete="off"
         // As wide as what it holds: a name cut short is another name.
         size={Math.max(6, words.length)}
@@ -91,9 +122,11 @@ function Single({ form, way, label, onOut }: SingleProps) {
         aria-describedby={form.told.value.has(keyOf(way)) ? notesId(way) : undefined}
         onInput={(event) => type(form, way, event.currentTarget.value, true)}
       />
-      <button type="button" aria-label={`Take out ${label}`} onClick={onOut}>
-        ×
-      </button>
+      {onOut && (
+        <button type="button" aria-label={`Take out ${label}`} onClick={onOut}>
+          ×
+        </button>
+      )}
       <Notes form={form} way={way} />
     </span>
   );

@@ -1,6 +1,9 @@
 import { useSignal } from "@preact/signals";
 import { type Kind, kindOf, type Schema, scalar } from "../../schema.js";
-import { idOf, keyOf, type PartProps, takeOut } from "./form.js";
+import { asideOf, plainAt } from "./aside.js";
+import { idOf, keyOf, type PartProps, put, takeOut } from "./form.js";
+import { wayWords } from "./saying.js";
+import { turned } from "./turned.js";
 
 /** What may be said in several ways: one value, or more about it. */
 export function SeveralKinds({ form, way, schema, label, now }: PartProps & { readonly now: Schema }) {
@@ -11,21 +14,23 @@ export function SeveralKinds({ form, way, schema, label, now }: PartProps & { re
   const standing = there || wanted.value === undefined ? groupOf(now) : wanted.value;
   const chosen = options.find(({ kind }) => kind === standing) ?? options[0];
   if (chosen === undefined) return null;
+  const say = (kind: Kind): void => {
+    const aside = asideOf(form.document);
+    const [from, to] = [standing, kind].map((one) => keyOf([...way, one]));
+    const said = there ? plainAt(form.nodes.peek(), way) : undefined;
+    if (said !== undefined) aside.set(from ?? "", said);
+    const next = turned(said, kind, aside.get(to ?? ""));
+    if (next === undefined) takeOut(form, way);
+    else put(form, way, next);
+    wanted.value = kind;
+  };
   return (
     <div class="kinds" data-way={keyOf(way)}>
       <fieldset class="which bare" aria-label={`${label}: how it is said`}>
         {options.map(({ kind }) => (
           <label key={kind}>
-            <input
-              type="radio"
-              name={`${idOf(way)}-kind`}
-              checked={kind === standing}
-              onChange={() => {
-                takeOut(form, way);
-                wanted.value = kind;
-              }}
-            />
-            {label.toLowerCase()} {kindWords[kind]}
+            <input type="radio" name={`${idOf(way)}-kind`} checked={kind === standing} onChange={() => say(kind)} />
+            {wayWords(way, kind)}
           </label>
         ))}
       </fieldset>
@@ -34,21 +39,13 @@ export function SeveralKinds({ form, way, schema, label, now }: PartProps & { re
         way={way}
         schema={{ ...chosen.schema, ...(schema.description && { description: schema.description }) }}
         label={label}
+        // What was chosen just now is to be filled in.
+        open={!there && wanted.value === chosen.kind}
         key={chosen.kind}
       />
     </div>
   );
 }
-
-const kindWords: Readonly<Record<Kind, string>> = {
-  field: "as one value",
-  choice: "as one value",
-  tick: "yes or no",
-  record: "in parts",
-  named: "by name",
-  list: "as a list",
-  "several kinds": "otherwise",
-};
 
 const groupOf = (schema: Schema): Kind => (scalar(schema) ? "field" : kindOf(schema));
 

@@ -1,7 +1,7 @@
 import type { ReadonlySignal, Signal } from "@preact/signals";
 import type { JSX } from "preact";
 import type { Way } from "../../file/edit.js";
-import { without, withValue } from "../../file/edit.js";
+import { withEntry, without, withSwapped, withValue } from "../../file/edit.js";
 import type { Nodes } from "../../file/nodes.js";
 import type { Plain } from "../../file/yamlText.js";
 import type { Schema } from "../../schema.js";
@@ -55,21 +55,30 @@ export function setOpened({ document: { opened } }: Form, way: Way, open: boolea
 
 /** Puts a value at a place, as a choice does; words of nothing take it out. */
 export const put = (form: Form, way: Way, value: Plain): void =>
-  change(form, "write", (text) => withOrWithout(form, text, way, value));
+  change(form, (text) => form.document.write(withOrWithout(form, text, way, value)));
 
-/** Puts there what stands in a field now. `stays`: words of nothing are an empty place in a list. */
-export const type = (form: Form, way: Way, words: string, stays = false): void =>
-  change(form, "type", (text) => withOrWithout(form, text, way, words, stays));
+/** Puts there what stands in a field now. `stays`: words of nothing are an empty place in a list. `field`: into which it was typed,
+ *  where this is another's place that goes with it. */
+export const type = (form: Form, way: Way, words: string, stays = false, field = way): void =>
+  change(form, (text) => form.document.type(withOrWithout(form, text, way, words, stays), keyOf(field)));
 
 export const takeOut = (form: Form, ...ways: readonly Way[]): void =>
-  change(form, "write", (text) => ways.reduce(without, text));
+  change(form, (text) => form.document.write(ways.reduce(without, text)));
+
+/** Puts an empty entry of a list before the one that stands there. */
+export const putBefore = (form: Form, list: Way, index: number): void =>
+  change(form, (text) => form.document.write(withEntry(text, list, index, {})));
+
+/** Lets two neighbours of a list change places. `index`: of the first of them. */
+export const swap = (form: Form, list: Way, index: number): void =>
+  change(form, (text) => form.document.write(withSwapped(text, list, index)));
 
 const withOrWithout = ({ root }: Form, text: string, way: Way, value: Plain, stays = false): string =>
   value === "" && !stays ? without(text, way) : withValue(text, way, value, Object.keys(root.properties ?? {}));
 
-function change({ document }: Form, how: "write" | "type", change: (text: string) => string): void {
+function change({ document }: Form, change: (text: string) => void): void {
   try {
-    document[how](change(document.text.peek()));
+    change(document.text.peek());
   } catch (fault) {
     // The text is no YAML at the moment; the form says so, and takes nothing until it is.
     console.warn(fault);

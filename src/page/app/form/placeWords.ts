@@ -1,6 +1,7 @@
 import type { Way } from "../../file/edit.js";
 import type { Nodes } from "../../file/nodes.js";
 import { inWords } from "../../schema.js";
+import { readingHead } from "./readingHeads.js";
 
 /** What an entry of a list is called: by its owner, else by what is done in it. */
 export const nameAt = ({ words }: Pick<Nodes, "words">, way: Way): string =>
@@ -17,7 +18,8 @@ export function placeWords(way: Way, nodes: Pick<Nodes, "words">): string {
       continue;
     }
     const at = way.slice(0, depth + 1);
-    const one = `${singular(String(way[depth - 1] ?? "entry"))} ${step + 1}`;
+    const head = way[depth - 2] === "readings" ? readingHead(way[depth - 1]) : undefined;
+    const one = head ? `row ${step + 1}, “${head}”,` : `${singular(String(way[depth - 1] ?? "entry"))} ${step + 1}`;
     const name = nodes.words([...at, "name"]);
     const called = nameAt(nodes, at);
     parts.unshift(name || (called && called !== name ? `${one} (${called})` : one));

@@ -15,7 +15,7 @@ export function bareUnit(way: Way, schema: Schema, units: "mm" | "in"): string |
   // Where the file is in inches, the size of a bar tells which of the two it was measured in.
   if (way[0] === "printers") return units === "in" ? undefined : "mm";
   if (key === "travel" && within === "readings") return undefined;
-  if (key === "measured" || key === "divisions" || !scalar(schema)) return undefined;
+  if (key === "measured" || (key === "divisions" && within !== "dial") || !scalar(schema)) return undefined;
   // Lengths are numbers first, and words where a unit or a fraction is written; names are words first.
   return Array.isArray(schema.type) && schema.type[0] === "number" ? units : undefined;
 }
