@@ -4,8 +4,8 @@ import type { Limits, Machine } from "../machine/machine.js";
 import type { Remark } from "../machine/problem.js";
 import { asGiven } from "../machine/written.js";
 import { trimmed } from "../quantity/format.js";
+import { drillsOf, largestDrill } from "./drills.js";
 import { heldByLimit } from "./limits.js";
-import { drillsOf, largestDrill } from "./uses.js";
 
 /** Limits, rpm, between which those of small machines and their chucks lie. Own choice, wide: chucks of bench lathes are marked
  *  with some thousands, engraving spindles reach 20 000. */

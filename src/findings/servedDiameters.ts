@@ -6,9 +6,9 @@ import { diameterFor } from "../cutting/rates.js";
 import type { SpeedFinding } from "../drive/finding.js";
 import { limitRpm } from "../machine/limits.js";
 import { fromMm, inMm } from "../quantity/length.js";
+import { diametersFor, largestDrill, makesHoles } from "./drills.js";
 import type { Findings } from "./findings.js";
 import { bandFor, leastFed, speedFor, speedForHole, speedInBand } from "./speedChoice.js";
-import { diametersFor, largestDrill, makesHoles } from "./uses.js";
 
 /** Diameters over `from`, up to and with `to`, mm, at which one position is chosen; without one where even the slowest is too fast,
  *  or beyond a limit. */

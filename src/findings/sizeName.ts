@@ -4,7 +4,7 @@ import { figureAsGiven } from "../machine/written.js";
 import type { DrillName } from "../quantity/drill.js";
 import { unitName } from "../quantity/format.js";
 import { say } from "../words/say.js";
-import { makesHoles } from "./uses.js";
+import { makesHoles } from "./drills.js";
 
 /** A diameter that an operation is told for, without its unit: as the file gives it, by number or letter too; a drill of an inch machine that the file does
  *  not give by the fraction that is stamped on it. */

@@ -1,4 +1,4 @@
-import { largestDrill } from "../findings/uses.js";
+import { largestDrill } from "../findings/drills.js";
 import type { JobStep } from "../job/job.js";
 import { boreOver, outsideOver } from "../part/workpiece.js";
 import { roundIn } from "../quantity/length.js";

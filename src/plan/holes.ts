@@ -1,6 +1,7 @@
 import { burns } from "../findings/chipFire.js";
+import { byHandOnly, drillsOf } from "../findings/drills.js";
 import type { HandwheelFinding } from "../findings/findings.js";
-import { byHandOnly, drillsOf, isDrill } from "../findings/uses.js";
+import { isDrill } from "../findings/uses.js";
 import type { JobStep } from "../job/job.js";
 import type { Machine } from "../machine/machine.js";
 import { centreHole } from "../part/centreHole.js";

@@ -1,4 +1,5 @@
-import { diametersFor, type Use } from "../findings/uses.js";
+import { diametersFor } from "../findings/drills.js";
+import type { Use } from "../findings/uses.js";
 import type { Machine } from "../machine/machine.js";
 
 /** Sizes for which a student's sheet tells the belt, mm: a small one, a middling one and the largest. What is asked is of these, so

@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { rangesTold } from "../../src/blocks/speeds/rangeWords.js";
+import { makesHoles } from "../../src/findings/drills.js";
 import type { Findings } from "../../src/findings/findings.js";
 import { LEAST, largestDiameter, servedDiameters } from "../../src/findings/servedDiameters.js";
 import { speedFor, speedForHole } from "../../src/findings/speedChoice.js";
-import { makesHoles } from "../../src/findings/uses.js";
 import { findingsOf } from "../support/sheets.js";
 
 const materials = ["mild steel", "brass", "aluminium", "magnesium", "stainless steel", "hard wood", "grey cast iron"];

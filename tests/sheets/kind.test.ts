@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
+import { byHandOnly, drillsOf } from "../../src/findings/drills.js";
 import { remarks } from "../../src/findings/remarks.js";
-import { byHandOnly, drillsOf } from "../../src/findings/uses.js";
 import { readJob } from "../../src/job/read.js";
 import { planOf } from "../../src/plan/plan.js";
 import { arrange } from "../../src/sheets/arrange.js";

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
+import { diametersFor } from "../../src/findings/drills.js";
 import { settingToRead } from "../../src/findings/settings.js";
-import { diametersFor } from "../../src/findings/uses.js";
 import { exercises } from "../../src/student/exercises.js";
 import { learntSizes } from "../../src/student/learntSizes.js";
 import { findingsOf, textsOf } from "../support/sheets.js";

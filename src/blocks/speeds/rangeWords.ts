@@ -1,7 +1,7 @@
 import { drillSizes } from "../../cutting/drillSizes.js";
+import { makesHoles } from "../../findings/drills.js";
 import type { Findings } from "../../findings/findings.js";
 import { largestDiameter, roundedServed, type Served } from "../../findings/servedDiameters.js";
-import { makesHoles } from "../../findings/uses.js";
 import { trimmed } from "../../quantity/format.js";
 import { fromMm, inMm } from "../../quantity/length.js";
 import { say } from "../../words/say.js";

@@ -3,12 +3,12 @@ import { type HandFeed, handFeed, handFeedAtLeast } from "../../cutting/handFeed
 import { materialName } from "../../cutting/materials.js";
 import { sourceTitle } from "../../cutting/sources.js";
 import { burning, burns, drillToTheEnd } from "../../findings/chipFire.js";
+import { drillsOf } from "../../findings/drills.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { withoutNearlyAlike } from "../../findings/nearlyAlike.js";
 import { drillingWheel, wheelNamed } from "../../findings/roles.js";
 import { sizeName } from "../../findings/sizeName.js";
 import { speedToFeed } from "../../findings/speedChoice.js";
-import { drillsOf } from "../../findings/uses.js";
 import type { Units } from "../../machine/machine.js";
 import { formatFixed, sizeFigure, unitName } from "../../quantity/format.js";
 import { fromMm } from "../../quantity/length.js";

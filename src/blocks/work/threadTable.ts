@@ -1,5 +1,5 @@
 import type { Drawing } from "../../drawing/drawing.js";
-import { largestDrill } from "../../findings/uses.js";
+import { largestDrill } from "../../findings/drills.js";
 import type { Units } from "../../machine/machine.js";
 import { formatFixed, trimmed, trimmedSize, unitName } from "../../quantity/format.js";
 import { fromMm, inMm } from "../../quantity/length.js";

@@ -1,11 +1,11 @@
 import { materialName } from "../../cutting/materials.js";
 import { rpmFor } from "../../cutting/rates.js";
 import { toolName } from "../../cutting/tools.js";
+import { largestDrill } from "../../findings/drills.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { wheelFor } from "../../findings/roles.js";
 import { tenthOfDivision } from "../../findings/settings.js";
 import { noFeedWords } from "../../findings/travelWords.js";
-import { largestDrill } from "../../findings/uses.js";
 import type { Job, JobStep } from "../../job/job.js";
 import { limitRpm } from "../../machine/limits.js";
 import type { Units } from "../../machine/machine.js";
