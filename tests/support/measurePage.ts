@@ -36,8 +36,8 @@ const LEAST_PEN = 0.1;
 const UNPRINTABLE = 5;
 /** Contrast of small text to its ground that is read without effort (WCAG 2.1, 1.4.3). */
 const LEAST_CONTRAST = 4.5;
-/** Clear between a dial's figures or words and the line between two of its rows, mm. */
-const CLEAR_OF_ROW = 0.2;
+/** Clear between a dial's figures or words and the line between two of its rows, mm: what a row of the least height has; others have twice it. */
+const CLEAR_OF_ROW = 0.1;
 /** By so much, mm, may ink lie in other ink before the eye sees it. */
 const UNSEEN = 0.05;
 const ROUNDING = 1e-3;
