@@ -41,23 +41,29 @@ describe("German paper", () => {
     expect(textsOf(demoFindings(), "turns")).toContain("revision 3"));
 });
 
-/** Faults of every sheet of the demo and of machines at random; a nearly empty page is none here, since words of any length may end on one. */
+/** Faults of every sheet of the demo and of machines at random; a nearly empty page is none here, since words of any length may end on one,
+ *  nor is a unit that words said twice have twice. */
 function faultsIn(language: Language | "de", numRuns = 24): string[] {
   const machines = fc.sample(anyMachine, { numRuns, seed: 77 });
   return inLanguage(language, () =>
     [demoFindings(), ...machines.map((machine) => sound(machine) as Findings)].flatMap((findings) =>
       measureSheets(findings)
-        .faults.filter(({ kind }) => kind !== "page nearly empty" && kind !== "cautions alone")
+        .faults.filter(
+          ({ kind }) =>
+            kind !== "page nearly empty" &&
+            kind !== "cautions alone" &&
+            (kind !== "unit twice" || language !== doubled),
+        )
         .map(faultLine),
     ),
   );
 }
 
-test("the layout holds in German", () => expect(faultsIn("de")).toEqual([]), 60_000);
+test("the layout holds in German", () => expect(faultsIn("de")).toEqual([]), 120_000);
 
-test("with twice as many words", () => expect(faultsIn(doubled)).toEqual([]), 60_000);
+test("with twice as many words", () => expect(faultsIn(doubled)).toEqual([]), 120_000);
 
-test("and with words twice as long", () => expect(faultsIn(longWorded, 12)).toEqual([]), 60_000);
+test("and with words twice as long", () => expect(faultsIn(longWorded, 12)).toEqual([]), 120_000);
 
 test.each([
   ["German", "de" as const],
