@@ -55,8 +55,8 @@ test("property: angle scales of any radius and range stay on the paper, or say t
   fc.assert(
     fc.property(scale, (made) => {
       const fits = check({ angleScales: [{ name: "Swivel", ...made }] }, "angle-scale");
-      // The whole circle of twice the radius would have room on upright A4.
-      if (made.radius < 60) expect(fits).toBe(true);
+      // Its whole circle would have room on upright A4.
+      if (made.shape === "face" && made.radius < 60) expect(fits).toBe(true);
       if (fits) drawn++;
     }),
     { numRuns: 40 },
