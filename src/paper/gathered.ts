@@ -31,6 +31,10 @@ export const astray = <T>(pages: readonly FilledPage<T>[]): number =>
   onFurther(pages, ({ set }) => set !== undefined).length +
   pages.reduce((sum, page) => sum + page.placed.filter((piece) => misleads(piece, page)).length, 0);
 
+/** Pages that are laid out anew to see whether they hold a piece more. A set that wants more has so many wheels that nobody looks for a
+ *  picture on the page of its strip. */
+const MOST_TRIES = 300;
+
 /** Pages on which single pieces were brought to others of their word, those that explain first, where a page holds them, or holds them
  *  when something else changes places; the same pages where none was. */
 export function gathered<T>(
@@ -41,9 +45,12 @@ export function gathered<T>(
 ): readonly FilledPage<T>[] {
   const numberOf = numbered(pieces);
   const area = ({ width, height }: Room) => (width + gap) * (height + gap);
-  /** Undefined where they do not fit on one. */
+  let tries = 0;
+  /** Undefined where they do not fit on one, or where enough was tried. */
   const onOne = (placed: readonly Grouped<T>[]): FilledPage<T> | undefined => {
+    if (tries >= MOST_TRIES) return undefined;
     if (placed.reduce((sum, one) => sum + area(one), 0) > area(room)) return undefined;
+    tries++;
     const inOrder = [...placed].sort((one, other) => numberOf(one) - numberOf(other));
     for (const way of ways) {
       const [page, ...more] = placedIn(inOrder, way, new Set(), room, gap);
@@ -97,6 +104,6 @@ export function gathered<T>(
     return undefined;
   };
   let now = pages;
-  for (let next = nearer(now); next !== undefined; next = nearer(now)) now = next;
+  for (let next = nearer(now); tries < MOST_TRIES && next !== undefined; next = nearer(now)) now = next;
   return now;
 }
