@@ -73,6 +73,8 @@ describe.runIf(hasBrowser)("a newcomer at an empty page", () => {
     await type("#at-handwheels-0-dial-width", "9");
     await page.locator(".sheet svg").first().waitFor();
     await press(".rule li:last-child button");
+    // What each sheet lacks is looked at once typing rests.
+    await page.locator('.sheets input[value="dial"]:enabled').waitFor();
     await tabTo('.sheets input[value="dial"]');
     await page.keyboard.press("Space");
     await tabTo("#format");
