@@ -1,6 +1,7 @@
 import { nearlySame } from "../drive/alike.js";
 import type { SpeedFinding } from "../drive/finding.js";
 import type { Limits } from "../machine/machine.js";
+import { grouped } from "../quantity/grouped.js";
 import type { Findings } from "./findings.js";
 import { heldByLimit, measureFirst } from "./limits.js";
 
@@ -37,15 +38,8 @@ export function nearlyAlike(speeds: readonly SpeedFinding[], limits: Limits): Al
 }
 
 /** Each that stands for others, and those after it. */
-export function sameSpeed(alike: readonly Alike[]): (readonly SpeedFinding[])[] {
-  const groups = new Map<SpeedFinding, SpeedFinding[]>();
-  for (const { speed, as } of alike) {
-    const own = groups.get(as);
-    if (own) own.push(speed);
-    else groups.set(as, [as, speed]);
-  }
-  return [...groups.values()];
-}
+export const sameSpeed = (alike: readonly Alike[]): (readonly SpeedFinding[])[] =>
+  [...grouped(alike, ({ as }) => as)].map(([as, others]) => [as, ...others.map(({ speed }) => speed)]);
 
 /** The same machine without them, and which they are. */
 export function withoutNearlyAlike(findings: Findings): { findings: Findings; alike: readonly Alike[] } {

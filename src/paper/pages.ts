@@ -1,3 +1,4 @@
+import { grouped } from "../quantity/grouped.js";
 import { astray, gathered, less, scattered } from "./gathered.js";
 import type { Piece } from "./packing.js";
 import {
@@ -177,14 +178,13 @@ function inOrder<T>(
 /** Pieces that are alike change places, so that the first named lies first. */
 function namedInOrder<T>(pages: readonly FilledPage<T>[], pieces: readonly Grouped<T>[]): FilledPage<T>[] {
   const numberOf = numbered(pieces);
-  const alike = new Map<string, Put<T>[]>();
-  const keyOf = ({ besides, width, height }: Put<T>) => `${thousandths(width)} ${thousandths(height)} ${besides}`;
-  for (const { placed } of pages)
-    for (const place of [...placed].sort((one, other) => thousandths(one.y - other.y) || one.x - other.x)) {
-      const own = alike.get(keyOf(place));
-      if (own) own.push(place);
-      else alike.set(keyOf(place), [place]);
-    }
+  const downwards = pages.flatMap(({ placed }) =>
+    [...placed].sort((one, other) => thousandths(one.y - other.y) || one.x - other.x),
+  );
+  const alike = grouped(
+    downwards,
+    ({ besides, width, height }) => `${thousandths(width)} ${thousandths(height)} ${besides}`,
+  );
   const takes = new Map<Put<T>, Put<T>>();
   for (const places of alike.values()) {
     const byName = [...places].sort((one, other) => numberOf(one) - numberOf(other));

@@ -1,3 +1,4 @@
+import { grouped } from "../quantity/grouped.js";
 import type { Piece } from "./packing.js";
 
 /** A piece, and the word that it shares with those which should lie on one page with it; where those do not fit on one, `set` parts them, as
@@ -114,13 +115,9 @@ export function placedIn<T>(
     place(alike.length < group.length ? alike : [first]);
     place(alike.length < group.length ? group.filter((piece) => !sameSize(piece, first)) : others);
   };
-  const groups = new Map<string | number, Grouped<T>[]>();
-  for (const [index, piece] of pieces.entries()) {
-    const key = piece.besides !== undefined && whole.has(piece.besides) ? piece.besides : index;
-    const group = groups.get(key);
-    if (group) group.push(piece);
-    else groups.set(key, [piece]);
-  }
+  const groups = grouped(pieces, (piece) =>
+    piece.besides !== undefined && whole.has(piece.besides) ? piece.besides : piece,
+  );
   const largest = (group: readonly Grouped<T>[]) => thousandths(Math.max(...group.map(way.first)));
   const ordered = [...groups.values()].map((group) => ({
     group: group.length < 2 ? group : [...group].sort((one, other) => largest([other]) - largest([one])),

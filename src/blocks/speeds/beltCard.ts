@@ -12,6 +12,7 @@ import { speedFor } from "../../findings/speedChoice.js";
 import type { Limits, Machine, Stage } from "../../machine/machine.js";
 import { smallestOf } from "../../quantity/extremes.js";
 import { formatFixed, trimmed } from "../../quantity/format.js";
+import { grouped } from "../../quantity/grouped.js";
 import { fromMm } from "../../quantity/length.js";
 import { say } from "../../words/say.js";
 import type { BeltCell, BeltColumn, BeltRow, Labels } from "./beltMeasure.js";
@@ -135,11 +136,7 @@ export function beltCardsOf(
 
 /** Neighbours or not, materials that every position serves alike share a column. */
 function alike(columns: readonly BeltColumn[]): BeltColumn[] {
-  const groups = new Map<string, BeltColumn[]>();
-  for (const column of columns) {
-    const key = JSON.stringify([column.cells, column.bearsMore, column.endsAt]);
-    groups.set(key, [...(groups.get(key) ?? []), column]);
-  }
+  const groups = grouped(columns, ({ cells, bearsMore, endsAt }) => JSON.stringify([cells, bearsMore, endsAt]));
   return [...groups.values()].map((group) => ({
     ...(group[0] as BeltColumn),
     name: group.map(({ name }) => name).join(", "),
@@ -161,11 +158,7 @@ function labelsOf({ position }: SpeedFinding, stages: readonly Stage[]): Labels 
 }
 
 function inOrder(speeds: readonly SpeedFinding[], stages: readonly Stage[]): SpeedFinding[] {
-  const groups = new Map<string, SpeedFinding[]>();
-  for (const speed of speeds) {
-    const { way } = labelsOf(speed, stages);
-    groups.set(way, [...(groups.get(way) ?? []), speed]);
-  }
+  const groups = grouped(speeds, (speed) => labelsOf(speed, stages).way);
   const faster = (a: SpeedFinding, b: SpeedFinding) => b.rpm - a.rpm;
   return [...groups.values()]
     .map((group) => [...group].sort(faster))

@@ -12,6 +12,7 @@ import { sizeWords } from "../../findings/sizeName.js";
 import { bandFor, speedFor } from "../../findings/speedChoice.js";
 import { largestOf, smallestOf } from "../../quantity/extremes.js";
 import { formatFixed, unitName } from "../../quantity/format.js";
+import { grouped } from "../../quantity/grouped.js";
 import { mmPer } from "../../quantity/length.js";
 import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
@@ -343,11 +344,6 @@ function wayThrough(
 }
 
 /** Materials of one and the same band share a bar. */
-function asBars(materials: readonly Banded[]): (readonly Banded[])[] {
-  const found = new Map<string, Banded[]>();
-  for (const one of materials) {
-    const key = `${one.band.slowest} ${one.band.most}`;
-    found.set(key, [...(found.get(key) ?? []), one]);
-  }
-  return [...found.values()];
-}
+const asBars = (materials: readonly Banded[]): (readonly Banded[])[] => [
+  ...grouped(materials, ({ band }) => `${band.slowest} ${band.most}`).values(),
+];

@@ -7,6 +7,7 @@ import { isHoleStep } from "../../job/job.js";
 import { stepKeys } from "../../job/stepKeys.js";
 import { dialKeys, dialSizes } from "../../machine/dialKeys.js";
 import type { Moves } from "../../machine/machine.js";
+import { grouped } from "../../quantity/grouped.js";
 import type { Way } from "../file/edit.js";
 import { type Nodes, placesOf } from "../file/nodes.js";
 import { LARGEST, sizeWords } from "../inside.js";
@@ -225,11 +226,5 @@ function takenByStep(way: Way, { words }: Nodes): ReturnType<Form["takes"]> {
   return { needs: ["do", ...needs], may };
 }
 
-function byPlace(told: readonly Told[], document: FileDocument): Map<string, Told[]> {
-  const found = new Map<string, Told[]>();
-  for (const one of told) {
-    const key = keyOf(placesOf(one, document.nodes.value));
-    found.set(key, [...(found.get(key) ?? []), one]);
-  }
-  return found;
-}
+const byPlace = (told: readonly Told[], document: FileDocument): Map<string, Told[]> =>
+  grouped(told, (one) => keyOf(placesOf(one, document.nodes.value)));
