@@ -2,7 +2,7 @@
  *  them, and a file at any of them is checked within two seconds and 300 MB. Ratios and sizes have theirs with their kind of value. */
 export const MOST = {
   /** Letters of a machine, job or template file. */
-  letters: 1_000_000,
+  letters: 300_000,
   /** Bytes of a CSV file. */
   csvBytes: 4_000_000,
   /** Of one handwheel. */
