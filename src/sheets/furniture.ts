@@ -152,8 +152,12 @@ function correctionLines({ paper, printers }: Machine, width: number): string[] 
     say("page.down factor", { factor: formatFixed(down, 4) }),
     ...(printer.diagonals ? [say("page.skew", { skew: formatFixed(skew, 4) })] : []),
   ].join(", ");
-  const words = say("page.corrected", { printer: paper.printer }) + say("page.corrected by", { factors });
-  return wrapText(words, width, size.source, "regular");
+  const linesOf = (by: string) =>
+    wrapText(say("page.corrected", { printer: paper.printer }) + by, width, size.source, "regular");
+  const full = linesOf(say("page.corrected by", { factors }));
+  const bare = linesOf(say("page.corrected by alone", { factors }));
+  // A line more may leave a card no room: which side is the long one goes before that.
+  return bare.length < full.length ? bare : full;
 }
 
 /** One bar across and one down; a steel rule laid on them tells whether the page is true. Each says along which side of the
