@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import { MOST } from "../machine/bounds.js";
-import { angle, anyLength, count, length, listOf, words } from "../machine/fields.js";
+import { angle, anyLength, count, length, listOf, name, words } from "../machine/fields.js";
 import { needed, optional } from "../machine/keys.js";
 import { holds, swivels } from "./job.js";
 import { size } from "./sizeText.js";
@@ -64,12 +64,12 @@ const bar = z.strictObject({
 
 /** The job file as users write it; one definition serves the reader and the published JSON Schema. */
 export const jobFile = z.strictObject({
-  name: needed(words, "What is made"),
+  name: needed(name, "What is made"),
   units: optional(
     z.enum(["mm", "in"]),
     "Unit of bare numbers; mm when left out, but beside a machine in inches it must be said",
   ),
-  material: needed(words, "As on the speed charts"),
+  material: needed(name, "As on the speed charts"),
   tool: optional(words, "high-speed steel when left out"),
   bar: optional(bar, "What it is turned from; not needed where it is drilled, reamed and tapped alone"),
   parts: optional(count(1, 10_000), "How many alike"),

@@ -40,7 +40,6 @@ export function assemble(file: MachineFile, report: Report, csv: CsvFiles): Mach
     error: (path, code, what, remedy) => report({ severity: "error", path, code, what, remedy }),
     warn: (path, code, what, remedy) => report({ severity: "warning", path, code, what, remedy }),
   };
-  if (file.name.trim() === "") context.error(["name"], "missing", "name is empty", "say what you call the machine");
   if (file.measured !== undefined && !isDay(file.measured))
     context.error(
       ["measured"],

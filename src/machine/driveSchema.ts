@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import { MOST } from "./bounds.js";
-import { anyLength, count, length, listOf, rpm, rpmOrRange, words } from "./fields.js";
+import { anyLength, count, length, listOf, name, rpm, rpmOrRange, words } from "./fields.js";
 import { needed, optional } from "./keys.js";
 
 /** What was measured at a pulley: its effective diameter, or whatever can be reached. */
@@ -38,7 +38,7 @@ const motor = z.strictObject({
 });
 
 const stage = z.strictObject({
-  name: needed(words, "What you call this belt or gear pair"),
+  name: needed(name, "What you call this belt or gear pair"),
   centres: optional(length, "Distance between the two shafts"),
   belt: optional(z.string(), "Its own belt, where it differs from the drive's"),
   crossed: optional(z.boolean(), "true: the belt is crossed, and turns the driven shaft the other way"),

@@ -211,7 +211,15 @@ export const turnsFault = (value: number): Fault | undefined =>
 export const turns = quantity("a count of turns", "1.25, 1,25 or 1 1/4", parseTurns, turnsFault);
 
 const wordsAsRead = z.union([z.string(), z.number()]);
-export const words = z.pipe(wordsAsRead, z.transform(String));
+/** Words that reach paper or name a part: of blanks alone an empty place would be left there. */
+const wordsOr = (remedy: string) =>
+  readAs(wordsAsRead, (input, refuse): string =>
+    String(input).trim() === "" ? refuse("nothing stands there", remedy) : String(input),
+  );
+/** Words that may be left out with their key. */
+export const words = wordsOr("write it in words, or leave the key out");
+/** Words that cannot be left out. */
+export const name = wordsOr("write it in words");
 
 /** Whether a schema, or one that it is made of, is that of words: figures then stand as they were written. */
 export const takesWords = (schema: z.core.$ZodType): boolean =>

@@ -12,6 +12,7 @@ import {
   length,
   listOf,
   measuredOf,
+  name,
   perFoot,
   rackPitch,
   reading,
@@ -115,7 +116,7 @@ const oldDial = z.strictObject({
 });
 
 const handwheel = z.strictObject({
-  name: needed(words, "Cross slide, top slide, tailstock barrel…"),
+  name: needed(name, "Cross slide, top slide, tailstock barrel…"),
   moves: optional(
     z.enum(["across", "along", "angled", "barrel", "quill"]),
     "What it moves; guessed from its name when left out. across: the slide square to the bed; along: the carriage; angled: the top slide, which swivels; barrel: of the tailstock; quill: the drill spindle's",
@@ -132,15 +133,15 @@ const handwheel = z.strictObject({
 });
 
 const stop = z.strictObject({
-  name: needed(words, "What the stop is for"),
-  handwheel: needed(words, "Which handwheel runs up to it, by name"),
+  name: needed(name, "What the stop is for"),
+  handwheel: needed(name, "Which handwheel runs up to it, by name"),
   length: needed(length, "How far from the zero that you touch off at, in what its dial reads"),
   tolerance: optional(length, "How much the parts may differ"),
   parts: optional(count(1, 10_000), "How many alike"),
 });
 
 const taper = z.strictObject({
-  name: needed(words, "What the taper is for"),
+  name: needed(name, "What the taper is for"),
   large: optional(length, "Larger diameter"),
   small: optional(anyLength, "Smaller diameter"),
   length: optional(length, "Length between the two"),
@@ -151,7 +152,7 @@ const taper = z.strictObject({
 });
 
 const scale = z.strictObject({
-  name: needed(words, "What it is for: tailstock barrel, quill, bed, depth stop"),
+  name: needed(name, "What it is for: tailstock barrel, quill, bed, depth stop"),
   length: needed(length, "How long the scale is"),
   width: optional(length, "Width of the strip; 8 mm when left out"),
   divisions: optional(length, "True lengths: 1 mm, 0.5 mm or 1/16 in"),
@@ -161,7 +162,7 @@ const scale = z.strictObject({
 });
 
 const angleScale = z.strictObject({
-  name: needed(words, "What swivels"),
+  name: needed(name, "What swivels"),
   part: needed(
     z.enum(["headstock", "top slide", "vice", "spindle"]),
     "Tells which end of the work comes out small; spindle: a degree plate for its nose",
@@ -206,7 +207,7 @@ const paper = z.strictObject({
 });
 
 const cuttingSpeed = z.strictObject({
-  material: needed(words, "A known material, or one of your own"),
+  material: needed(name, "A known material, or one of your own"),
   tool: optional(words, "high-speed steel when left out"),
   operation: optional(words, "turning when left out"),
   speed: needed(
@@ -249,7 +250,7 @@ const limits = z.strictObject({
 });
 
 export const machineFile = z.strictObject({
-  name: needed(words, "What you call the machine"),
+  name: needed(name, "What you call the machine"),
   revision: optional(words, "Count it up whenever you measure again; it stands on every sheet"),
   measured: optional(words, "Day of measurement, year first: 2026-11-01"),
   kind: optional(

@@ -144,16 +144,21 @@ export function correctionNote(machine: Machine, box: Box): Mark[] {
 }
 
 function correctionLines({ paper, printers }: Machine, width: number): string[] {
-  const printer = paper.printer === undefined ? undefined : printers[paper.printer];
-  if (paper.printer === undefined || printer === undefined) return [];
+  const name = paper.printer;
+  const printer = name === undefined ? undefined : printers[name];
+  if (name === undefined || printer === undefined) return [];
   const [across, , skew, down] = printerCorrection(printer);
   const factors = [
     say("page.across factor", { factor: formatFixed(across, 4) }),
     say("page.down factor", { factor: formatFixed(down, 4) }),
     ...(printer.diagonals ? [say("page.skew", { skew: formatFixed(skew, 4) })] : []),
   ].join(", ");
-  const words = say("page.corrected", { printer: paper.printer }) + say("page.corrected by", { factors });
-  return wrapText(words, width, size.source, "regular");
+  const linesOf = (by: string) =>
+    wrapText(say("page.corrected", { printer: name }) + by, width, size.source, "regular");
+  const full = linesOf(say("page.corrected by", { factors }));
+  const bare = linesOf(say("page.corrected by alone", { factors }));
+  // A line more may leave a card no room: which side is the long one goes before that.
+  return bare.length < full.length ? bare : full;
 }
 
 /** One bar across and one down; a steel rule laid on them tells whether the page is true. Each says along which side of the

@@ -30,6 +30,7 @@ export type Gaps = {
   "page.not corrected": never;
   "page.corrected": "printer";
   "page.corrected by": "factors";
+  "page.corrected by alone": "factors";
   "page.across factor": "factor";
   "page.down factor": "factor";
   "page.skew": "skew";
@@ -1819,6 +1820,7 @@ const en: Readonly<Record<Key, Text>> = {
   "page.not corrected": "Not corrected for any printer.",
   "page.corrected": "Corrected for the printer {printer}",
   "page.corrected by": ": {factors}; down is the sheet's long side.",
+  "page.corrected by alone": ": {factors}.",
   "page.across factor": "across × {factor}",
   "page.down factor": "down × {factor}",
   "page.skew": "skew {skew}",
@@ -3616,7 +3618,8 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "{name}, Fortsetzung",
   "Für keinen Drucker berichtigt.",
   "Berichtigt für den Drucker {printer}",
-  ": {factors}; längs ist die lange Seite des Bogens.",
+  ": {factors}; längs: lange Bogenseite.",
+  ": {factors}.",
   "quer × {factor}",
   "längs × {factor}",
   "Schiefe {skew}",

@@ -31,3 +31,26 @@ describe("on small paper", () => {
     expect(footOf("office").lines).toHaveLength(1);
   });
 });
+
+describe("a card as large as small paper holds", () => {
+  const names = ["office", "Laserdrucker in der Werkstatt"];
+  test.each(names.flatMap((name) => ["en", "de"].map((language) => [name, language])))(
+    "the printer %s in %s leaves it room",
+    (name, language) => {
+      const findings = findingsOf(`name: D
+kind: drill
+language: ${language}
+drive:
+  motor: { speed: 1425 rpm }
+  cover: { width: 150, height: 110 }
+  stages: [{ name: belt, steps: [{ driver: 50, driven: 100 }, { driver: 100, driven: 50 }] }]
+paper: { size: A5, printer: ${name} }
+printers: { ${name}: { across: 199.3 of 200, down: 250.4 of 250 } }
+`);
+      const { pages } = printOf(findings, "belt-card");
+      expect(pages).toHaveLength(1);
+      for (const { drawing, correctionNote = [] } of pages)
+        expect(measurePage({ ...drawing, marks: [...drawing.marks, ...correctionNote] })).toEqual([]);
+    },
+  );
+});
