@@ -1,13 +1,19 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 
-/** Licences of the packages of which the bundles hold anything, as their metafiles list them. Throws where one has none. */
+/** Licences of the packages of which the bundles hold anything, as their metafiles list them: a text that several bear
+ *  stands once, under all of them. Throws where one has none. */
 export function notices(metafiles) {
   const outputs = metafiles.flatMap((metafile) => Object.values(metafile.outputs));
   const held = outputs.flatMap(({ inputs }) => Object.entries(inputs));
   const files = held.filter(([, { bytesInOutput }]) => bytesInOutput > 0).map(([file]) => file);
   const folders = new Set(files.map(packageFolder).filter(Boolean));
-  return [...folders].sort().map(notice).join("\n\n----------\n\n");
+  const bearing = new Map();
+  for (const folder of [...folders].sort()) {
+    const text = licenceText(folder);
+    bearing.set(text, [...(bearing.get(text) ?? []), titleOf(folder)]);
+  }
+  return [...bearing].map(([text, titles]) => `${titles.join("\n")}\n\n${text}`).join("\n\n----------\n\n");
 }
 
 function packageFolder(file) {
@@ -19,9 +25,13 @@ function packageFolder(file) {
 
 const readPackage = (folder) => JSON.parse(readFileSync(join(folder, "package.json"), "utf8"));
 
-function notice(folder) {
+function titleOf(folder) {
   const { name, version, license } = readPackage(folder);
+  return `${name} ${version} (${license})`;
+}
+
+function licenceText(folder) {
   const file = readdirSync(folder).find((entry) => /^(licen[cs]e|copying)/i.test(entry));
-  if (file === undefined) throw new Error(`${name} is bundled and brings no licence text`);
-  return `${name} ${version} (${license})\n\n${readFileSync(join(folder, file), "utf8").trim()}`;
+  if (file === undefined) throw new Error(`${readPackage(folder).name} is bundled and brings no licence text`);
+  return readFileSync(join(folder, file), "utf8").replaceAll("\r\n", "\n").trim();
 }

@@ -21,19 +21,6 @@ const browser = {
   legalComments: "none",
 };
 
-/** As in the command's bundle, but with pdf-lib's deflate: the browser brings none that makes the same bytes. */
-const withDeflate = {
-  name: "with-deflate",
-  setup(builder) {
-    lean.setup({
-      ...builder,
-      resolve: builder.resolve.bind(builder),
-      onResolve: ({ filter }, found) =>
-        builder.onResolve({ filter }, (about) => (about.path === "pako" ? undefined : found(about))),
-    });
-  },
-};
-
 /** Both programs read YAML: the library stands once in the page, as a script before each. */
 const yamlShared = {
   name: "yaml-shared",
@@ -74,12 +61,12 @@ export async function buildPage(file, fontFiles) {
   const worker = await build({
     ...browser,
     entryPoints: ["src/page/work/worker.ts"],
-    plugins: [yamlShared, withDeflate],
+    plugins: [yamlShared, lean],
   });
   const app = await build({
     ...browser,
     entryPoints: ["src/page/app/main.tsx"],
-    plugins: [yamlShared, withDeflate],
+    plugins: [yamlShared, lean],
     jsx: "automatic",
     jsxImportSource: "preact",
     loader: { ".css": "text" },

@@ -1,20 +1,41 @@
+import { readFile } from "node:fs/promises";
 import { fileURLToPath } from "node:url";
 
 const here = (file) => fileURLToPath(new URL(file, import.meta.url));
+const inPdfLib = /[\\/]pdf-lib[\\/]|^pdf-lib$/;
+
+/** A source without the texts that its schemas' keys bear for editors: the published schemas hold them, and no program reads them.
+ *  Throws where a key would keep its own. */
+function withoutTexts(path, source) {
+  const keys = source.match(/\b(?:needed|optional)\(/g)?.length ?? 0;
+  let texts = 0;
+  const without = source.replace(/,\s*(?:"(?:[^"\\]|\\.)*"|`[^`]*`),?\s*\)/g, () => {
+    texts++;
+    return ")";
+  });
+  if (texts !== keys) throw new Error(`${path}: ${keys} keys, but ${texts} texts are their last argument`);
+  return without;
+}
 
 /** Leaves out of the bundle what its libraries bring and no command ever reaches. What they do is the same. */
 export const lean = {
   name: "lean",
   setup(build) {
-    // pdf-lib fetches its own deflate and the tables of fourteen fonts that we never embed.
-    build.onResolve({ filter: /^(pako|@pdf-lib\/standard-fonts)$/ }, () => ({ path: here("neverCalled.mjs") }));
+    // pdf-lib fetches its own deflate, besides the one that we hand in, and the tables of fourteen fonts that we never embed.
+    build.onResolve({ filter: /^(pako|@pdf-lib\/standard-fonts)$/ }, ({ importer }) =>
+      inPdfLib.test(importer) ? { path: here("neverCalled.mjs") } : undefined,
+    );
+    build.onLoad({ filter: /[\\/]src[\\/](machine|job)[\\/]\w*[sS]chema\.ts$/ }, async ({ path }) => ({
+      contents: withoutTexts(path, await readFile(path, "utf8")),
+      loader: "ts",
+    }));
     // Scales here are of numbers: d3-interpolate asks for colours only where it is handed one.
     build.onResolve({ filter: /^d3-color$/ }, () => ({ path: here("noColours.mjs") }));
     // The help's words are Latin: no tables of wide letters and emoji.
     build.onResolve({ filter: /^string-width$/ }, () => ({ path: here("latinWidth.mjs") }));
     // pdf-lib does not declare that its files do nothing by themselves, so that all of them would come along with one.
     build.onResolve({ filter: /./ }, async ({ path, pluginData, ...about }) => {
-      if (pluginData === lean || !/[\\/]pdf-lib[\\/]|^pdf-lib$/.test(`${about.importer} ${path}`)) return undefined;
+      if (pluginData === lean || !inPdfLib.test(`${about.importer} ${path}`)) return undefined;
       const found = await build.resolve(path, { ...about, pluginData: lean });
       return { ...found, sideEffects: false };
     });

@@ -14,13 +14,11 @@ const pulley = z.union([
     teeth: optional(count(6, 500), "Teeth, for a toothed belt"),
   }),
 ]);
-const pulleyText = (which: string) =>
-  `Effective diameter of the ${which} pulley, where the belt runs; or one of its measures`;
 
 const step = z.strictObject({
   label: optional(words, "What you call this step; A, B, C… when left out"),
-  driver: optional(pulley, pulleyText("driving")),
-  driven: optional(pulley, pulleyText("driven")),
+  driver: optional(pulley, "Effective diameter of the driving pulley, where the belt runs; or one of its measures"),
+  driven: optional(pulley, "Effective diameter of the driven pulley, where the belt runs; or one of its measures"),
   teeth: optional(
     listOf(listOf(count(5, 500), MOST.idlers + 2, 2), MOST.gearPairs, 1),
     "Gear pairs, driver first: [[20, 60], [18, 54]]; wheels between the two are idlers: [[20, 35, 60]]",
