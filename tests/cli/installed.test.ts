@@ -37,7 +37,7 @@ test("what is shipped needs no other package", () => {
 
 test("the notices name every package of which the bundle holds anything, each with its licence", () => {
   const notices = readFileSync(join(installed, "dist/NOTICES.txt"), "utf8");
-  for (const name of ["pdf-lib", "yaml", "zod", "yargs", "d3-scale", "@tarikjabiri/dxf", "papaparse"])
+  for (const name of ["pdf-lib", "yaml", "zod", "yargs", "d3-scale", "d3-shape", "@tarikjabiri/dxf", "papaparse"])
     expect(notices).toMatch(new RegExp(`^${name} \\d+\\.\\d+\\.\\d+ \\(`, "m"));
   expect(notices.match(/permission/gi)?.length).toBeGreaterThanOrEqual(8);
   expect(readFileSync(join(installed, "dist/fonts/LICENSE"), "utf8")).toContain("SIL OPEN FONT LICENSE");

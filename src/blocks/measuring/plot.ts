@@ -1,5 +1,7 @@
 import { scaleLinear } from "d3-scale";
-import type { Drawing, Mark } from "../../drawing/drawing.js";
+import { line } from "d3-shape";
+import type { Drawing, Mark, Point, Segment } from "../../drawing/drawing.js";
+import { segmentPen } from "../../drawing/pen.js";
 import { circle, group, polyline, rectangle, line as stroke, text } from "../../drawing/shapes.js";
 import { textWidth } from "../../drawing/text.js";
 import { trimmed } from "../../quantity/format.js";
@@ -69,8 +71,7 @@ export function plotDrawing(plot: Plot, width: number, height: number): Drawing 
       group(
         { x: 0, y: 0 },
         [
-          // A thin line in the order of x, to lead the eye.
-          polyline(path, { pen: axisLine }),
+          { kind: "path", segments: joined(path), pen: axisLine },
           ...dots.map(({ label, ...at }) =>
             circle(at, label ? 1 : 0.6, label ? { pen: objectLine, fill: "white" } : { fill: "black" }),
           ),
@@ -120,4 +121,14 @@ function legend(words: string, from: number, width: number): Mark[] {
     rectangle({ x: x - 7.5, y: 1 }, 6, 2.6, { pen: axisLine, fill: "pale" }),
     text(words, { x, y: 3.2 }, { size: size.source }),
   ];
+}
+
+/** A thin line through the points in the order of x, to lead the eye. */
+function joined(points: readonly Point[]): readonly Segment[] {
+  const pen = segmentPen();
+  line<Point>()
+    .x(({ x }) => x)
+    .y(({ y }) => y)
+    .context(pen.context as never)(points as Point[]);
+  return pen.segments;
 }
