@@ -2,7 +2,7 @@ import { fewLines, nameLines, shortened } from "../blocks/shared/shortened.js";
 import { axisLine, objectLine, pen, size } from "../blocks/shared/style.js";
 import type { Mark, Weight } from "../drawing/drawing.js";
 import { group, line, text } from "../drawing/shapes.js";
-import { textWidth, widestWord, wrapText } from "../drawing/text.js";
+import { textWidth, wrapText } from "../drawing/text.js";
 import type { Machine, Units } from "../machine/machine.js";
 import { printerCorrection } from "../paper/printerCorrection.js";
 import { formatFixed, formatLength } from "../quantity/format.js";
@@ -20,21 +20,16 @@ const bars: Readonly<Record<Units, { step: number; most: number; places: number 
   in: { step: inMm(0.5, "in"), most: inMm(4, "in"), places: 2 },
 };
 
-/** Before a name is cut short: what stands at its end tells two machines apart. */
-const mostLines = 3;
-
-/** What the page shows. A long title gets smaller, then two lines, then three: the rule comes nearer to the body then. */
+/** What the page shows. A long title gets smaller, then two lines. */
 export function pageHead(title: string, { left, top, width }: Box): Mark[] {
   const bold = { weight: "bold" } as const;
   const em = [size.card, size.text].find((own) => textWidth(title, own, "bold") <= width);
   const small = [size.text, size.source].find((own) => wrapText(title, width, own, "bold").length <= 2) ?? size.source;
-  const [lines, own] = em === undefined ? [fewLines(title, mostLines, width, small, "bold"), small] : [[title], em];
-  const step = small * 1.05;
-  const rule = lines.length > 2 ? 8.8 : 6.6;
-  const first = lines.length === 1 ? 4.4 : rule - 1.1 - (lines.length - 1) * step;
+  const [lines, own] = em === undefined ? [fewLines(title, 2, width, small, "bold"), small] : [[title], em];
+  const first = lines.length === 1 ? 4.4 : 5.5 - small * 1.05;
   return [
-    ...lines.map((words, at) => text(words, { x: left, y: top + first + at * step }, { size: own, ...bold })),
-    line({ x: left, y: top + rule }, { x: left + width, y: top + rule }, objectLine),
+    ...lines.map((words, at) => text(words, { x: left, y: top + first + at * small * 1.05 }, { size: own, ...bold })),
+    line({ x: left, y: top + 6.6 }, { x: left + width, y: top + 6.6 }, objectLine),
   ];
 }
 
@@ -55,7 +50,7 @@ export function pageFoot(machine: Machine, sheet: string, page: number, pages: n
   const rest = box.width - taken;
   const label = say("page.label sheet");
   const wanted = Math.max(textWidth(sheet, size.text, "bold"), textWidth(label, size.source, "regular")) + 2 * inset;
-  const own = ownWidth(sheet, machine.name, Math.min(wanted, 0.55 * rest), rest);
+  const own = Math.min(wanted, 0.55 * rest);
   const cells = [
     { label, value: sheet, width: own },
     { label: say("page.label machine"), value: machine.name, width: rest - own },
@@ -68,8 +63,8 @@ export function pageFoot(machine: Machine, sheet: string, page: number, pages: n
     const start = x + (index === 0 ? 0 : inset);
     const room = width - (index === 0 ? inset : 2 * inset) + 0.01;
     if (index > 0) marks.push(line({ x, y: top + 1 }, { x, y: bottom }, axisLine));
-    const { lines, em } = nameLines(value, room, [size.text, size.source], weight, mostLines);
-    const step = em * (lines.length > 2 ? 1.1 : 1.3);
+    const { lines, em } = nameLines(value, room, [size.text, size.source], weight);
+    const step = em * 1.3;
     // A name in two lines needs none to tell what it is.
     const labelled = lines.length > 1 ? [] : [shortened(label, room, size.source, "regular")];
     marks.push(
@@ -81,16 +76,6 @@ export function pageFoot(machine: Machine, sheet: string, page: number, pages: n
     x += width;
   }
   return marks;
-}
-
-/** Of a sheet's name beside a machine's, mm: `wanted`, or less where the one in several lines leaves the other whole. */
-function ownWidth(sheet: string, machine: string, wanted: number, rest: number): number {
-  const whole = (words: string, room: number, weight: Weight) =>
-    wrapText(words, room, size.source, weight).length <= mostLines;
-  const least = widestWord(sheet, size.source, "bold") + 2 * inset;
-  const shares = [1, 0.85, 0.7, 0.55, 0.4].map((share) => Math.max(Math.min(wanted, least), share * wanted));
-  const fits = (own: number) => whole(sheet, own - inset, "bold") && whole(machine, rest - own - 2 * inset, "regular");
-  return shares.find(fits) ?? wanted;
 }
 
 const given = (value: string | number | undefined): string =>

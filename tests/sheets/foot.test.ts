@@ -1,15 +1,7 @@
 import { describe, expect, test } from "vitest";
-import type { Mark } from "../../src/drawing/drawing.js";
-import { headHeight, pageHead } from "../../src/sheets/furniture.js";
 import { walk } from "../support/marks.js";
 import { measurePage } from "../support/measurePage.js";
 import { findingsOf, printOf } from "../support/sheets.js";
-
-function wordsIn(marks: readonly Mark[]): string[] {
-  const words: string[] = [];
-  walk(marks, (mark) => void (mark.kind === "text" && words.push(mark.text)));
-  return words;
-}
 
 /** Lines of the foot of an upright page on small paper, its correction with them. */
 function footOf(name: string, language = "en") {
@@ -20,7 +12,9 @@ printers: { ${name}: { across: 199.3 of 200, down: 250.4 of 250 } }
 `);
   const page = printOf(findings, "threads").pages[0];
   const marks = [...(page?.drawing.marks ?? []), ...(page?.correctionNote ?? [])];
-  return { lines: wordsIn(page?.correctionNote ?? []), faults: page ? measurePage({ ...page.drawing, marks }) : [] };
+  const lines: string[] = [];
+  walk(page?.correctionNote ?? [], (mark) => void (mark.kind === "text" && lines.push(mark.text)));
+  return { lines, faults: page ? measurePage({ ...page.drawing, marks }) : [] };
 }
 
 describe("on small paper", () => {
@@ -59,31 +53,4 @@ printers: { ${name}: { across: 199.3 of 200, down: 250.4 of 250 } }
         expect(measurePage({ ...drawing, marks: [...drawing.marks, ...correctionNote] })).toEqual([]);
     },
   );
-});
-
-describe("of a very long name on small paper", () => {
-  const machine = "Kleine Tischdrehbank aus der Werkstatt am alten Hafenbecken, Spindelstock erneuert, Nr. 17";
-  const findings = findingsOf(`name: "${machine}"
-paper: { size: A5 }
-handwheels: [{ name: Oberschlitten, feed: 1 mm, travel: 60 }]
-`);
-
-  test.each(["turns", "threads"])("the foot of %s tells what stands at its end", (sheet) => {
-    const [first] = printOf(findings, sheet).pages;
-    expect(wordsIn(first?.drawing.marks ?? []).join(" ")).toContain("Nr. 17");
-    expect(first && measurePage(first.drawing)).toEqual([]);
-  });
-
-  test("the head tells it too, above its rule, which stays clear of the body", () => {
-    const frame = { left: 20, top: 10, width: 118, height: 190 };
-    const marks = pageHead(`${machine}: ${machine}, ${machine.slice(0, -6)}Nr. 18`, frame);
-    const lines = wordsIn(marks);
-    expect(lines).toHaveLength(3);
-    expect(lines.join(" ")).toMatch(/Nr\. 18$/);
-    const drawing = { width: 148, height: 210, marks };
-    expect(measurePage(drawing).filter(({ kind }) => kind !== "page nearly empty")).toEqual([]);
-    const rule = marks.flatMap((mark) => (mark.kind === "path" ? mark.segments : []));
-    expect(rule).toHaveLength(2);
-    for (const end of rule) expect("y" in end ? end.y : Number.NaN).toBeLessThan(frame.top + headHeight - 1);
-  });
 });

@@ -21,19 +21,18 @@ export function fewLines(words: string, most: number, room: number, em: number, 
   return [...lines.slice(0, most - 1), shortened(lines.slice(most - 1).join(" "), room, em, weight)];
 }
 
-/** A name in one line of the first of these sizes that holds it, else in several of the last, `most` at most: what stands at its end
- *  tells two machines apart. Cut short only where those are too few. */
+/** A name in one line of the first of these sizes that holds it, else in two of the last: what stands at its end tells two machines
+ *  apart. Cut short only where two lines are too few. */
 export function nameLines(
   words: string,
   room: number,
   sizes: readonly [number, ...number[]],
   weight: Weight,
-  most = 2,
 ): { readonly lines: readonly string[]; readonly em: number } {
   const em = sizes.find((own) => textWidth(words, own, weight) <= room);
   if (em !== undefined) return { lines: [words], em };
   const least = sizes.at(-1) ?? sizes[0];
-  return { lines: fewLines(words, most, room, least, weight), em: least };
+  return { lines: fewLines(words, 2, room, least, weight), em: least };
 }
 
 /** True of letters that neither reach below the line nor bear anything above. */
