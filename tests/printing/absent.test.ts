@@ -24,11 +24,13 @@ const asked = (findings: ReturnType<typeof findingsOf>, language: "en" | "de") =
   return { prints: made.prints.length, absent: absentInEnglish(findings, wish, made) };
 };
 
-test("a sheet that only longer words leave no room for is not left out without a word", () => {
-  const corrected = drill(`paper: { size: A5, printer: office }
-printers: { office: { across: 199.3 of 200, down: 250.4 of 250 } }
+test("a sheet that long words in its foot leave no room for is not left out without a word", () => {
+  const named = (printer: string) =>
+    drill(`paper: { size: A5, printer: ${printer} }
+printers: { ${printer}: { across: 199.3 of 200, down: 250.4 of 250 } }
 `);
-  expect(asked(corrected, "en")).toEqual({ prints: 1, absent: [] });
+  expect(asked(named("office"), "de")).toEqual({ prints: 1, absent: [] });
+  const corrected = named("p".repeat(40));
   const german = asked(corrected, "de");
   expect(german.prints).toBe(0);
   expect(german.absent.map(({ why }) => why)).toEqual([expect.stringMatching(/150 × 110 mm.*A5.*;/)]);
