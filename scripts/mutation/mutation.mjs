@@ -1,6 +1,6 @@
 /** `npm run mutation [folder…] [--lines n] [--seed s]`: changes the sources in small ways, a line here and there of each folder that
  *  computes, and looks whether a test notes it. What none notes is listed in out/mutation, to be killed by a test or explained. Takes
- *  an hour for all of them, so that it is no part of the check. */
+ *  far longer than the check, so that it is no part of it. */
 import { spawnSync } from "node:child_process";
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";

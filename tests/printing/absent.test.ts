@@ -29,7 +29,8 @@ test("a sheet that long words in its foot leave no room for is not left out with
     drill(`paper: { size: A5, printer: ${printer} }
 printers: { ${printer}: { across: 199.3 of 200, down: 250.4 of 250 } }
 `);
-  expect(asked(named("office"), "de")).toEqual({ prints: 1, absent: [] });
+  for (const language of ["en", "de"] as const)
+    expect(asked(named("office"), language)).toEqual({ prints: 1, absent: [] });
   const corrected = named("p".repeat(40));
   const german = asked(corrected, "de");
   expect(german.prints).toBe(0);
