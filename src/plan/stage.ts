@@ -103,10 +103,11 @@ export function stagesOf(
   });
 }
 
-/** A centre hole, or a drill no larger than the hole that is there. */
+/** A centre hole, or a drill after a tap, or one no larger than the hole that is there. */
 const beginsAnother = (step: JobStep, work: Workpiece): boolean =>
   step.do === "centre drill" ||
-  (step.do === "drill" && step.diameter <= boreOver(work, endsOf(work).from, endsOf(work).to));
+  (step.do === "drill" &&
+    (work.surfaces.length > 0 || step.diameter <= boreOver(work, endsOf(work).from, endsOf(work).to)));
 
 const lengthOf = (work: Workpiece): number => endsOf(work).to - endsOf(work).from;
 

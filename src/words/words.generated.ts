@@ -1181,6 +1181,10 @@ export type Gaps = {
   "plan findings.thin wall refused": "least";
   "plan findings.thin wall remedy": never;
   "plan findings.tap deeper than hole": "depth";
+  "plan findings.the thread": "name";
+  "plan findings.the knurl": never;
+  "plan findings.spoils": "made";
+  "plan findings.spoils remedy": "made";
   "plan findings.tap, no hole": "least" | "most";
   "plan findings.tap, no hole remedy": never;
   "plan findings.tap, wrong hole": "least" | "most" | "hole";
@@ -2971,6 +2975,10 @@ const en: Readonly<Record<Key, Text>> = {
   "plan findings.thin wall refused": "mind both diameters: less than {least} does not stand the cut",
   "plan findings.thin wall remedy": "take light cuts last, and mind that jaws press it out of round",
   "plan findings.tap deeper than hole": "taps {depth} deep, and the hole is not so deep",
+  "plan findings.the thread": "the thread {name}",
+  "plan findings.the knurl": "the knurl",
+  "plan findings.spoils": "takes {made} away, which an earlier step made",
+  "plan findings.spoils remedy": "make this cut before {made}, or make it smaller or shorter",
   "plan findings.tap, no hole": "wants a hole from {least} (full thread) to less than {most}; none was made",
   "plan findings.tap, no hole remedy": "drill first, to the tapping size and deeper than the thread",
   "plan findings.tap, wrong hole": "wants a hole from {least} (full thread) to less than {most}; the last one is {hole}",
@@ -4719,7 +4727,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "bei {at} ist kein Werkstoff",
   "Längen zählen von der fertigen Planfläche des freien Endes",
   "ein Rändel von {wheel} Breite zeichnet mehr als {length}",
-  "ein schmaleres Rändel nehmen, oder die Rändelung so breit machen",
+  "ein schmaleres Rändel nehmen, oder der Rändel so breit machen",
   "läuft über mehr als einen Durchmesser",
   "nur einen Zylinder rändeln",
   "gibt {said} am Stechmeißel an, und das Werkstück hat dort {there}",
@@ -4770,6 +4778,10 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "auf beide Durchmesser achten: weniger als {least} hält den Schnitt nicht aus",
   "zuletzt leichte Schnitte, und bedenken, dass die Backen es unrund drücken",
   "schneidet {depth} tief Gewinde, und das Loch ist nicht so tief",
+  "das Gewinde {name}",
+  "der Rändel",
+  "{made} aus einem früheren Schritt geht dabei verloren",
+  "zuerst dieser Schnitt, dann {made}; oder kleiner, oder kürzer",
   "braucht ein Loch von {least} (volles Gewinde) bis unter {most}; es wurde keines gemacht",
   "vorher bohren, auf Kernlochmaß und tiefer als das Gewinde",
   "braucht ein Loch von {least} (volles Gewinde) bis unter {most}; das letzte hat {hole}",

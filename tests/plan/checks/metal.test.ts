@@ -308,6 +308,48 @@ describe("holes", () => {
   ])("$name", judged);
 });
 
+describe("what an earlier step made", () => {
+  const tapped = [...drilled(6.8, 25), "do: tap, thread: M8, depth: 15"];
+  const threaded = [turn(9.9, 20), "do: die, thread: M10, length: 15"];
+  test.each<Row>([
+    {
+      name: "a larger drill down a thread",
+      steps: [...tapped, "do: drill, diameter: 10, depth: 20"],
+      found: ["refused: spoils-a-thread at 4"],
+      says: /takes the thread M8 away, which an earlier step made; make this cut before the thread M8, or make it smaller or shorter/,
+    },
+    {
+      name: "a bore through it",
+      steps: [...tapped, "do: bore, to: 9, depth: 20"],
+      found: ["refused: spoils-a-thread at 4"],
+    },
+    { name: "a counterbore at its mouth", steps: [...tapped, "do: drill, diameter: 10, depth: 4"] },
+    {
+      name: "a counterbore over most of it",
+      steps: [...tapped, "do: drill, diameter: 10, depth: 7"],
+      found: ["refused: spoils-a-thread at 4"],
+    },
+    { name: "a chamfer at its mouth", steps: [...tapped, "do: chamfer, side: bore, size: 1"] },
+    {
+      name: "a rod turned down where its thread is",
+      steps: [...threaded, turn(8, 15)],
+      found: ["refused: spoils-a-thread at 3"],
+    },
+    { name: "its end turned down", steps: [...threaded, turn(8, 4)] },
+    { name: "a groove in it", steps: [...threaded, "do: groove, at: 12, width: 2, blade: 2, to: 8"] },
+    {
+      name: "a knurl turned away",
+      steps: ["do: knurl, length: 20, pitch: 0.8, pinched: true", turn(12, 20)],
+      found: ["refused: spoils-a-thread at 2"],
+      says: /takes the knurl away/,
+    },
+    {
+      name: "the end of a knurl turned down",
+      steps: ["do: knurl, length: 20, pitch: 0.8, pinched: true", turn(12, 8)],
+    },
+  ])("$name", judged);
+});
+
 describe("edges and blades", () => {
   test.each<Row>([
     {
