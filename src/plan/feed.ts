@@ -13,6 +13,8 @@ export type FedCut = {
   readonly operation: string;
   readonly diameter: number;
   readonly fed?: "finishing" | "drilling" | "parting";
+  /** Whose feed is taken, mm, where that is not the widest place that cuts: the thin tip of a centre drill breaks first. */
+  readonly fedAs?: number;
 };
 
 export type Fed = {
@@ -28,7 +30,7 @@ export type Fed = {
 
 /** The speed of a cut and its lightest published feed, counted at this handwheel; each absent where it is not known. */
 export function speedAndFeed(
-  { operation, diameter, fed }: FedCut,
+  { operation, diameter, fed, fedAs = diameter }: FedCut,
   wheel: HandwheelFinding | undefined,
   { material, tool }: Pick<Job, "material" | "tool">,
   findings: Findings,
@@ -36,7 +38,7 @@ export function speedAndFeed(
   // Where nothing stands, as in a job that is refused, no speed is right.
   if (!(diameter > 0)) return {};
   const cut = { operation, diameter, material, tool };
-  const published = fed && feedRange(fed, material, diameter);
+  const published = fed && feedRange(fed, material, fedAs);
   const perTurn = wheel?.feed?.perTurn;
   const chosen =
     published && perTurn !== undefined

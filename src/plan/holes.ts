@@ -51,8 +51,9 @@ export function centred(making: Making<Extract<JobStep, { do: "centre drill" }>>
   const pilot = pilotOf(step, stage.before, job.units);
   const tip = drillWords(pilot, { job, machine: findings.machine }, show);
   const { depth, mouth } = centreHole(pilot);
-  // By the widest place that cuts; the feed is that of the thin tip.
-  const { fed, chips } = fedStep(making, { operation: "drilling", diameter: mouth, fed: "drilling" }, wheels.barrel);
+  // The speed by the widest place that cuts, the feed by the thin tip.
+  const cut = { operation: "drilling", diameter: mouth, fed: "drilling", fedAs: pilot } as const;
+  const { fed, chips } = fedStep(making, cut, wheels.barrel);
   const zero: Zero | undefined = wheels.barrel && { wheel: wheels.barrel, of: "tip", at: 0 };
   const reading = wheels.barrel && readingAt(wheels.barrel, depth);
   return {

@@ -114,6 +114,13 @@ describe("judged", () => {
     ));
 });
 
+test("a centre drill is fed as a drill of its tip, at the speed of its mouth", () => {
+  const [centred, drilled] = plan(["do: centre drill, diameter: 2", "do: drill, diameter: 2, depth: 6"]).steps;
+  expect(centred?.published?.from).toBeGreaterThan(0);
+  expect(centred?.published).toEqual(drilled?.published);
+  expect(centred?.speed?.diameter).toBeGreaterThan(2);
+});
+
 describe("parts alike", () => {
   const steps = [
     "do: face, depth: 0.5",
