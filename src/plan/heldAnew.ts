@@ -1,6 +1,6 @@
 import type { JobStep } from "../job/job.js";
-import { diameterAt } from "../part/outline.js";
 import { say } from "../words/say.js";
+import { gripOf } from "./grip.js";
 import { begun, type Making, type Step } from "./making.js";
 
 type Hold = Extract<JobStep, { do: "hold" | "turn round" }>;
@@ -10,7 +10,7 @@ export function heldAnew(making: Making<Hold>): Step {
   const { stage, step, bench, job, findings, show } = making;
   const { before, holding } = stage;
   const round = step.do === "turn round";
-  const gripped = diameterAt(before.outside, holding.jaws, 1);
+  const gripped = gripOf(before, holding.jaws)?.diameter ?? 0;
   const inChuck = gripped > 0 ? say("plan.in the chuck by", { size: show(gripped) }) : say("plan.in the chuck");
   const by = {
     chuck: inChuck,

@@ -1031,6 +1031,7 @@ export type Gaps = {
   "plan findings.less out": never;
   "plan findings.jaws on a step": "diameter" | "length" | "thicker";
   "plan findings.more out or other end": never;
+  "plan findings.sound grip": "out" | "diameter" | "length";
   "plan findings.jaws before a step": "diameter" | "length" | "thicker";
   "plan findings.jaws clear inside": never;
   "plan findings.jaws hold too little": "length" | "diameter";
@@ -2825,6 +2826,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan findings.less out": "let less stand out",
   "plan findings.jaws on a step": "the jaws would close on {diameter} for {length} alone, with {thicker} behind it: they do not hold it, or do not go over it",
   "plan findings.more out or other end": "let more stand out, or hold the other end",
+  "plan findings.sound grip": "let {out} stand out, where the jaws close on {diameter} for {length}; or hold the other end",
   "plan findings.jaws before a step": "the jaws close on {diameter} for {length}, and {thicker} follows behind it",
   "plan findings.jaws clear inside": "see that their inner ends stay clear of the thicker part",
   "plan findings.jaws hold too little": "the jaws hold only {length} of {diameter} diameter: it flies out at the first cut",
@@ -4628,6 +4630,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "weniger herausstehen lassen",
   "die Backen schlössen auf {diameter} nur über {length}, und {thicker} liegt dahinter: sie halten nicht oder gehen nicht darüber",
   "mehr herausstehen lassen, oder das andere Ende spannen",
+  "{out} herausstehen lassen: dort schließen die Backen auf {diameter} über {length}; oder das andere Ende spannen",
   "die Backen schließen auf {diameter} über {length}, und {thicker} folgt dahinter",
   "darauf achten, dass ihre inneren Enden vom dickeren Teil frei bleiben",
   "die Backen halten nur {length} von Durchmesser {diameter}: es fliegt beim ersten Schnitt heraus",

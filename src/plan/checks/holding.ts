@@ -1,11 +1,12 @@
 import { isHolding, type JobStep } from "../../job/job.js";
-import { between, diameterAt } from "../../part/outline.js";
-import { endsOf, outsideOver } from "../../part/workpiece.js";
+import { diameterAt } from "../../part/outline.js";
+import { endsOf, outsideOver, type Surface } from "../../part/workpiece.js";
 import { smallestOf } from "../../quantity/extremes.js";
 import { formatFixed } from "../../quantity/format.js";
 import { threadOnPaper } from "../../thread/onPaper.js";
 import { say } from "../../words/say.js";
 import { type Check, refused, type StepFinding, takeCare } from "../finding.js";
+import { type Grip, gripOf, LEAST_GRIP, LEVER, soundGrip } from "../grip.js";
 import { slenderness } from "../slenderness.js";
 import type { Holding, Stage } from "../stage.js";
 import type { Show } from "../words.js";
@@ -14,15 +15,8 @@ import type { Show } from "../words.js";
  *  centre. Twice as far, it whips or climbs over the tool. Common practice; textbooks give 3 to 5, and 10 to 12. */
 const SLENDER = { chuck: 4, centre: 12 } as const;
 
-/** Jaws hold by at least this share of the diameter. Common practice. */
-const LEAST_GRIP = 0.5;
-
-/** Less than this share is no grip at all, and neither is one with so many times its length standing out. Own figures. */
+/** Less than this share of the diameter is no grip at all. Own figure. */
 const NO_GRIP = 0.25;
-const LEVER = 5;
-
-/** A groove or a broken edge at the mouth of the jaws up to this share of the diameter behind it is bridged. Own figure. */
-const BRIDGED = 0.25;
 
 /** Held over so many diameters before something thicker, the jaws may end before it. Own figure: nobody said how long they are. */
 const LONG_GRIP = 1;
@@ -67,91 +61,93 @@ function heldAnew(stage: Stage, last: Stage | undefined, blankKnown: boolean, sh
 }
 
 /** What the jaws close on. */
-function gripped({ holding, before }: Stage, show: Show): StepFinding[] {
-  if (holding.held === "between centres") return [];
+function gripped({ holding: { held, jaws }, before }: Stage, show: Show): StepFinding[] {
+  if (held === "between centres") return [];
   const { from, to } = endsOf(before);
-  if (to - holding.jaws <= 1e-6)
+  const out = jaws - from;
+  const better = soundGrip(before, jaws, held === "chuck");
+  const instead = (otherwise: string) =>
+    better === undefined
+      ? otherwise
+      : say("plan findings.sound grip", {
+          ...{ out: show(better.out, 2), diameter: show(better.grip.diameter), length: show(better.grip.length, 2) },
+        });
+  const grip = gripOf(before, jaws);
+  if (grip === undefined)
     return [
       refused(
         "no-grip",
-        say("plan findings.nothing in the jaws", { out: show(holding.jaws - from), long: show(to - from) }),
-        say("plan findings.less out"),
+        say("plan findings.nothing in the jaws", { out: show(out), long: show(to - from) }),
+        instead(say("plan findings.less out")),
       ),
     ];
-  // Jaws lie on the first cylinder behind their mouth; what is thinner further in does not touch them, and a narrow groove or a
-  // broken edge at their mouth is bridged.
-  const behind = between(before.outside, holding.jaws, to);
-  const thickest = outsideOver(before, holding.jaws, to);
-  const reached = behind.find(({ start, end }) => Math.max(start, end) > thickest - 1e-6);
-  const bridged = reached !== undefined && reached.from - holding.jaws <= BRIDGED * thickest;
-  const first = bridged ? reached : behind[0];
-  if (first === undefined) return [];
-  const diameter = first.start;
-  const held = Math.abs(first.start - first.end) < 1e-6 ? first.to - first.from : 0;
-  const thicker = thickest > diameter + 1e-6;
-  const surface = before.surfaces.find(
-    (one) => one.side === "outside" && one.to > first.from + 1e-6 && one.from < first.from + held - 1e-6,
-  );
-  return [
-    ...(thicker
+  return [...enough(grip, out, held === "chuck", instead, show), ...spoilt(before.surfaces, grip)];
+}
+
+/** Do they hold it? `instead`: what holds, or the words given where nothing does. */
+function enough(
+  { diameter, length, thicker }: Grip,
+  out: number,
+  alone: boolean,
+  instead: (otherwise: string) => string,
+  show: Show,
+): StepFinding[] {
+  if (thicker !== undefined) {
+    const told = { diameter: show(diameter), length: show(length), thicker: show(thicker) };
+    return length < LONG_GRIP * diameter
       ? [
-          held < LONG_GRIP * diameter
-            ? refused(
-                "uneven-grip",
-                say("plan findings.jaws on a step", {
-                  diameter: show(diameter),
-                  length: show(held),
-                  thicker: show(thickest),
-                }),
-                say("plan findings.more out or other end"),
-              )
-            : takeCare(
-                "uneven-grip",
-                say("plan findings.jaws before a step", {
-                  diameter: show(diameter),
-                  length: show(held),
-                  thicker: show(thickest),
-                }),
-                say("plan findings.jaws clear inside"),
-              ),
-        ]
-      : held > 0 && held < NO_GRIP * diameter - 1e-6
-        ? [
-            refused(
-              "no-grip",
-              say("plan findings.jaws hold too little", { length: show(held, 2), diameter: show(diameter, 2) }),
-              say("plan findings.less out or other end"),
-            ),
-          ]
-        : held < LEAST_GRIP * diameter ||
-            (holding.held === "chuck" && held < diameter && holding.jaws - from > LEVER * held)
-          ? [
-              takeCare(
-                "little-grip",
-                held >= LEAST_GRIP * diameter
-                  ? say("plan findings.long lever", { length: show(held, 2), out: show(holding.jaws - from, 2) })
-                  : held === 0
-                    ? say("plan findings.jaws on a cone", { diameter: show(diameter) })
-                    : say("plan findings.little grip", {
-                        length: show(held),
-                        diameter: show(diameter),
-                        least: show(LEAST_GRIP * diameter),
-                      }),
-                say("plan findings.little grip remedy"),
-              ),
-            ]
-          : []),
-    ...(surface
-      ? [
-          takeCare(
-            "spoilt-surface",
-            surface.kind === "thread"
-              ? say("plan findings.jaws on thread", { thread: threadOnPaper(surface.name) })
-              : say("plan findings.jaws on knurl"),
-            say("plan findings.jaws on surface remedy"),
+          refused(
+            "uneven-grip",
+            say("plan findings.jaws on a step", told),
+            instead(say("plan findings.more out or other end")),
           ),
         ]
-      : []),
+      : [
+          takeCare(
+            "uneven-grip",
+            say("plan findings.jaws before a step", told),
+            say("plan findings.jaws clear inside"),
+          ),
+        ];
+  }
+  if (length > 0 && length < NO_GRIP * diameter - 1e-6)
+    return [
+      refused(
+        "no-grip",
+        say("plan findings.jaws hold too little", { length: show(length, 2), diameter: show(diameter, 2) }),
+        instead(say("plan findings.less out or other end")),
+      ),
+    ];
+  const remedy = say("plan findings.little grip remedy");
+  if (length === 0)
+    return [takeCare("little-grip", say("plan findings.jaws on a cone", { diameter: show(diameter) }), remedy)];
+  if (length < LEAST_GRIP * diameter)
+    return [
+      takeCare(
+        "little-grip",
+        say("plan findings.little grip", {
+          ...{ length: show(length), diameter: show(diameter), least: show(LEAST_GRIP * diameter) },
+        }),
+        remedy,
+      ),
+    ];
+  return alone && length < diameter && out > LEVER * length
+    ? [takeCare("little-grip", say("plan findings.long lever", { length: show(length, 2), out: show(out, 2) }), remedy)]
+    : [];
+}
+
+/** Threads and knurls under the jaws. */
+function spoilt(surfaces: readonly Surface[], { from, to }: Grip): StepFinding[] {
+  const surface = surfaces.find((one) => one.side === "outside" && one.to > from + 1e-6 && one.from < to - 1e-6);
+  if (surface === undefined) return [];
+  return [
+    takeCare(
+      "spoilt-surface",
+      surface.kind === "thread"
+        ? say("plan findings.jaws on thread", { thread: threadOnPaper(surface.name) })
+        : say("plan findings.jaws on knurl"),
+      say("plan findings.jaws on surface remedy"),
+    ),
   ];
 }
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { planOf } from "../../../src/plan/plan.js";
-import { jobOf, lathe, type Row, verdicts } from "../../support/job.js";
+import { jobOf, lathe, planFor, type Row, verdicts } from "../../support/job.js";
 import { judged } from "./judged.js";
 
 const face = "do: face, depth: 0.5";
@@ -267,6 +267,25 @@ describe("held anew", () => {
       says: /would close on 12 mm for 8 mm alone, with 16 mm behind it/,
     },
     {
+      name: "the jaws over a narrow groove close on its shoulder, and not on its floor, whatever is thicker behind",
+      head: "bar: { diameter: 16, out: 45, length: 80 }",
+      steps: ["do: turn, to: 14, length: 40", "do: groove, at: 12, width: 3, to: 11, blade: 3", "do: hold, out: 13"],
+      found: ["take care: uneven-grip at 3"],
+      says: /close on 14 mm for 25 mm, and 16 mm follows behind it/,
+    },
+    {
+      name: "where nothing holds there, the nearest place is named that does",
+      head: "bar: { diameter: 16, out: 45, length: 80 }",
+      steps: ["do: turn, to: 12, length: 38", "do: hold, out: 30"],
+      found: ["refused: uneven-grip at 2"],
+      says: /close on 12 mm for 8 mm alone, with 16 mm behind it.*; let 38 mm stand out, where the jaws close on 16 mm for 42 mm; or hold the other end/,
+    },
+    {
+      name: "a groove further in does not end the grip",
+      head: blank(40, 60),
+      steps: ["do: groove, at: 33, width: 3, to: 11, blade: 3", "do: hold, out: 30"],
+    },
+    {
       name: "a taper in the jaws",
       head: short,
       steps: [
@@ -404,4 +423,13 @@ test("nothing is said of a job that is centred, drawn out to a centre, and pushe
     "bar: { diameter: 16, out: 30 }",
   );
   expect(verdicts(planOf(job, lathe()))).toEqual([]);
+});
+
+test("the plan names the diameter that the jaws close on, not the floor of a groove at their mouth", () => {
+  const plan = planFor(
+    ["do: groove, at: 30, width: 2, to: 12, blade: 2", "do: hold, out: 30"],
+    "bar: { diameter: 16, out: 40, length: 60 }",
+  );
+  expect(plan.steps.at(-1)?.title).toMatch(/16 mm/);
+  expect(plan.steps.at(-1)?.title).not.toMatch(/12 mm/);
 });

@@ -1,0 +1,77 @@
+import { between, type Stretch } from "../part/outline.js";
+import { endsOf, type Workpiece } from "../part/workpiece.js";
+import { largestOf } from "../quantity/extremes.js";
+
+/** A groove or a broken edge up to this share of the diameter behind it is bridged by the jaws. Own figure. */
+const BRIDGED = 0.25;
+
+/** Jaws hold by at least this share of the diameter. Common practice. */
+export const LEAST_GRIP = 0.5;
+/** Work of which so many times what the jaws hold stands out of a chuck alone levers itself out. Own figure. */
+export const LEVER = 5;
+
+const NEAR = 1e-6;
+
+/** What straight jaws close on. All mm. */
+export type Grip = {
+  /** Where they touch first: at their mouth, or behind what they bridge. */
+  readonly from: number;
+  readonly to: number;
+  readonly diameter: number;
+  /** How much of a cylinder they touch; 0 on a cone. */
+  readonly length: number;
+  /** The thickest that follows behind it, where that is thicker. */
+  readonly thicker?: number;
+};
+
+const thick = ({ start, end }: Stretch): number => Math.max(start, end);
+const isCylinder = ({ start, end }: Stretch): boolean => Math.abs(start - end) < NEAR;
+
+/** What jaws whose mouth is there close on; undefined where there is nothing. How long they are nobody said: they lie on the first
+ *  cylinder, and over what is narrow and short in it. */
+export function gripOf(work: Workpiece, jaws: number): Grip | undefined {
+  const behind = between(work.outside, jaws, endsOf(work).to);
+  const first = behind.reduce<Stretch | undefined>((held, next) => {
+    if (held === undefined) return next;
+    const wider = thick(next) > thick(held) + NEAR;
+    const straight = isCylinder(next) && !isCylinder(held) && thick(next) > thick(held) - NEAR;
+    return (wider || straight) && next.from - jaws <= BRIDGED * thick(next) + NEAR ? next : held;
+  }, undefined);
+  if (first === undefined) return undefined;
+  const diameter = first.start;
+  const after = behind.slice(behind.indexOf(first));
+  const thicker = largestOf(after.map(thick));
+  let [to, length] = [first.from, 0];
+  for (const stretch of isCylinder(first) ? after : []) {
+    if (thick(stretch) > diameter + NEAR) break;
+    if (stretch.from - to > BRIDGED * diameter + NEAR) break;
+    if (!isCylinder(stretch) || stretch.start < diameter - NEAR) continue;
+    length += stretch.to - stretch.from;
+    to = stretch.to;
+  }
+  return { from: first.from, to, diameter, length, ...(thicker > diameter + NEAR && { thicker }) };
+}
+
+/** How far to let the work stand out so that the jaws hold it well, nearest to what was asked; undefined where nothing does. */
+export function soundGrip(
+  work: Workpiece,
+  jaws: number,
+  alone: boolean,
+): { readonly out: number; readonly grip: Grip } | undefined {
+  const { from } = endsOf(work);
+  const [best] = work.outside
+    .flatMap((stretch) => [stretch.from, ...[1, LEAST_GRIP].map((share) => stretch.to - share * thick(stretch))])
+    .filter((mouth) => mouth > from + NEAR)
+    .flatMap((mouth) => {
+      const grip = gripOf(work, mouth);
+      return grip !== undefined && holdsWell(grip, mouth - from, alone) ? [{ mouth, grip }] : [];
+    })
+    .sort((one, other) => Math.abs(one.mouth - jaws) - Math.abs(other.mouth - jaws));
+  return best && { out: best.mouth - from, grip: best.grip };
+}
+
+/** `alone`: nothing but the chuck holds it. */
+const holdsWell = ({ diameter, length, thicker }: Grip, out: number, alone: boolean): boolean =>
+  thicker === undefined &&
+  length >= LEAST_GRIP * diameter - NEAR &&
+  (!alone || length >= diameter - NEAR || out <= LEVER * length + NEAR);
