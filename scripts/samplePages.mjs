@@ -1,6 +1,6 @@
 /** The demo's pages as pictures for README: as any printer is handed them, so without the correction for the demo's own. */
 import { execFileSync } from "node:child_process";
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { copyFileSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 
@@ -12,6 +12,18 @@ needs: dial
 blocks:
   - dial pieces: { handwheel: Cross slide, copies: 1, index: false, places: false }
 `;
+
+/** Sheets that are printed on request alone: of each the first page, of one handwheel where it would be many. */
+const onRequest = [
+  ["measuring-form"],
+  ["printer-check"],
+  ["dial-choices", "--handwheel", "Cross slide"],
+  ["start-readings"],
+  ["ring-cutting", "--handwheel", "Cross slide"],
+  ["engraving", "--handwheel", "Cross slide"],
+  ["scales"],
+  ["angle-scale"],
+];
 
 /** Of a page, mm: what README shows enlarged. */
 const card = { left: 32, top: 18, width: 160, height: 122 };
@@ -25,12 +37,19 @@ export function demoForAnyPrinter(folder) {
   return file;
 }
 
-/** Writes every page of the demo and its job, and the details, into a folder. */
+/** Writes every page of the demo and its job, the first of each sheet on request, and the details, into a folder. */
 export function writeSamples(out) {
   const folder = mkdtempSync(join(tmpdir(), "witnessmark-"));
   const file = demoForAnyPrinter(folder);
   const args = ["print", file, "--job", "templates/jobs/deck-pin.yaml", "--format", "svg", "--out", out, "--replace"];
   execFileSync(process.execPath, ["dist/witnessmark.cjs", ...args], { stdio: "pipe" });
+  for (const [sheet, ...more] of onRequest) {
+    const wanted = ["print", file, "--sheet", sheet, ...more, "--format", "svg", "--out", folder];
+    execFileSync(process.execPath, ["dist/witnessmark.cjs", ...wanted], { stdio: "pipe" });
+    const [page] = readdirSync(folder).filter((name) => new RegExp(`^boathouse-${sheet}\\b.*-1\\.svg$`).test(name));
+    if (page === undefined) throw new Error(`${sheet} left no page`);
+    copyFileSync(join(folder, page), join(out, `boathouse-${sheet}-1.svg`));
+  }
   const own = join(folder, "strip.yaml");
   writeFileSync(own, strip);
   const alone = ["print", file, "--sheet", own, "--format", "svg", "--out", folder];
