@@ -53,8 +53,8 @@ export function gathered<T>(
     tries++;
     const inOrder = [...placed].sort((one, other) => numberOf(one) - numberOf(other));
     for (const way of ways) {
-      const [page, ...more] = placedIn(inOrder, way, new Set(), room, gap);
-      if (page !== undefined && more.length === 0 && page.height <= room.height + 1e-9) return page;
+      const [page] = placedIn(inOrder, way, new Set(), room, gap, 1) ?? [];
+      if (page !== undefined && page.height <= room.height + 1e-9) return page;
     }
     return undefined;
   };

@@ -38,9 +38,9 @@ export function packedOnPages<T>(
     const before = best;
     for (const way of ways) {
       if (perfect()) break;
-      const found = placedIn(pieces, way, whole, room, gap);
-      // More pages than are known to do: whatever their order.
-      if (found.length > (best?.pages.length ?? Number.POSITIVE_INFINITY)) continue;
+      // No more pages than are known to do, whatever their order.
+      const found = placedIn(pieces, way, whole, room, gap, best?.pages.length ?? Number.POSITIVE_INFINITY);
+      if (found === undefined) continue;
       for (const layout of layouts(found, task)) if (best === undefined || less(layout.cost, best.cost)) best = layout;
     }
     return best !== before;

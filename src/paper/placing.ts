@@ -67,14 +67,16 @@ export const thousandths = (length: number): number => Math.round(1e3 * length);
 const sameSize = (one: Room, other: Room): boolean =>
   Math.abs(one.width - other.width) < 1e-6 && Math.abs(one.height - other.height) < 1e-6;
 
-/** `whole`: the groups that go on a page together or not at all, where a page holds them. */
+/** `whole`: the groups that go on a page together or not at all, where a page holds them. Undefined where it takes more pages than
+ *  `most`. */
 export function placedIn<T>(
   pieces: readonly Grouped<T>[],
   way: Way,
   whole: ReadonlySet<string>,
   { width, height }: Room,
   gap: number,
-): FilledPage<T>[] {
+  most: number,
+): FilledPage<T>[] | undefined {
   const pages: OpenPage<T>[] = [];
   const emptyPage = (): OpenPage<T> => ({
     free: [{ x: 0, y: 0, width: width + gap, height: height + gap }],
@@ -123,7 +125,10 @@ export function placedIn<T>(
     group: group.length < 2 ? group : [...group].sort((one, other) => largest([other]) - largest([one])),
     largest: largest(group),
   }));
-  for (const { group } of ordered.sort((one, other) => other.largest - one.largest)) place(group);
+  for (const { group } of ordered.sort((one, other) => other.largest - one.largest)) {
+    place(group);
+    if (pages.length > most) return undefined;
+  }
   return pages.map(({ placed }) => filledWith(placed));
 }
 
