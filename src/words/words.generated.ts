@@ -516,6 +516,8 @@ export type Gaps = {
   "turns.maker": "length";
   "turns.old dial travel": "length";
   "turns.old dial diameter": "length";
+  "turns.unit of the old dial travel": "unit";
+  "turns.unit of the old dial diameter": "unit";
   "turns.old dial unknown": never;
   "turns.holds": "parts";
   "turns.holds feed": never;
@@ -926,6 +928,7 @@ export type Gaps = {
   "plan.done on part, more": "from" | "to";
   "plan.last hole drawn": never;
   "plan.readings are": never;
+  "plan.readings on old dials": never;
   "plan.belt moved sign": never;
   "plan.for several steps": never;
   "plan.see first page": "signs";
@@ -2306,6 +2309,8 @@ const en: Readonly<Record<Key, Text>> = {
   "turns.maker": "the maker meant {length}",
   "turns.old dial travel": "1 turn of the old dial shows {length} of travel",
   "turns.old dial diameter": "1 turn of the old dial shows {length} of diameter",
+  "turns.unit of the old dial travel": "{unit} of travel, old dial",
+  "turns.unit of the old dial diameter": "{unit} of diameter, old dial",
   "turns.old dial unknown": "what the old dial reads is not given, so it is not corrected",
   "turns.holds": "± (95 %) holds {parts}.",
   "turns.holds feed": "the feed",
@@ -2716,6 +2721,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.done on part, more": "Done on part, {from} to {to} on another sheet",
   "plan.last hole drawn": "Of the holes beside each other the last is drawn; every step has its own picture.",
   "plan.readings are": "Large figures: what the dial shows, the one printed for this machine and stuck on before you begin. Turns: whole ones from the zero. A count in feeding is one second, “one and two and”.",
+  "plan.readings on old dials": "Where it says old dial: what the dial that is on the wheel shows; what it is out by is reckoned with, to the feed of the file.",
   "plan.belt moved sign": "White on black: the belt is moved before this step, plug out.",
   "plan.for several steps": "For several steps",
   "plan.see first page": "Notes on the first page: {signs}.",
@@ -4105,6 +4111,8 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Nennwert {length}",
   "1 Umdrehung der alten Skala zeigt {length} Weg",
   "1 Umdrehung der alten Skala zeigt {length} Durchmesser",
+  "{unit} Weg, alte Skala",
+  "{unit} Durchmesser, alte Skala",
   "was die alte Skala zeigt, ist nicht angegeben; sie wird nicht berichtigt",
   "± (95 %) umfasst {parts}.",
   "den Weg je Umdrehung",
@@ -4515,6 +4523,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Erledigt an Teil, {from} bis {to} auf einem weiteren Blatt",
   "Von den Löchern nebeneinander ist das letzte gezeichnet; jeder Schritt hat sein eigenes Bild.",
   "Große Zahlen: was die Skala zeigt, und zwar die für diese Maschine gedruckte, aufgeklebt, bevor es losgeht. Umdr.: ganze, ab der Null. Ein Takt dauert beim Vorschub eine Sekunde: „einundzwanzig, zweiundzwanzig“.",
+  "Wo „alte Skala“ steht: was die Skala zeigt, die auf dem Handrad sitzt; ihr Fehler ist eingerechnet, nach dem Weg je Umdrehung der Datei.",
   "Weiß auf schwarz: vor diesem Schritt den Riemen umlegen, Stecker gezogen.",
   "Für mehrere Schritte",
   "Hinweise auf der ersten Seite: {signs}.",
