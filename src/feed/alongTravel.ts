@@ -44,6 +44,9 @@ export type Shape = {
   readonly oncePerTurn?: Judged<OncePerTurn>;
   /** How far the slide stands ahead of turns × slope, at `STEPS` equal steps of the travel; with `alongTravel`. */
   readonly ahead?: readonly number[];
+  /** How far what `ahead` gains from one place to another may be off, half-width at 95 %, mm: no curve is better known than what was read at
+   *  both. */
+  readonly aheadDoubt?: number;
   /** Scatter that is left when line, bend and wave are taken off; absent where they could not be fitted. */
   readonly left?: { readonly deviation: number; readonly degreesOfFreedom: number };
 };
@@ -137,7 +140,7 @@ export function shape(readings: Readings, slope: number): Shape {
   const single =
     scatter === undefined ? deviation : Math.max(scatter, roundingDeviation(readings.gauge ?? 0), NO_SCATTER);
 
-  const alongTravel = (): Pick<Shape, "alongTravel" | "ahead"> => {
+  const alongTravel = (): Pick<Shape, "alongTravel" | "ahead" | "aheadDoubt"> => {
     const chance = judge(fitOf(...line, ...wave), bends);
     const weights = (turn: number) => [...[...line, ...bend].map((term) => term(turn)), ...wave.map(() => 0)];
     const smooth = (turn: number) => value(weights(turn));
@@ -169,7 +172,7 @@ export function shape(readings: Readings, slope: number): Shape {
       const gone = (2 * half * k) / STEPS;
       return smooth(first + gone) + beside(first + gone) - smooth(first) - beside(first) - Math.abs(slope) * gone;
     });
-    return { alongTravel: { chance, real: chance < REAL_BELOW, found }, ahead };
+    return { alongTravel: { chance, real: chance < REAL_BELOW, found }, ahead, aheadDoubt: ends };
   };
   const oncePerTurn = (): Judged<OncePerTurn> => {
     const chance = judge(fitOf(...line, ...bend), 2);

@@ -75,15 +75,16 @@ export function doubtToRead(wheel: HandwheelFinding, distance: number): number |
 }
 
 /** By how much a movement of so much travel, mm, may be off that was set by its place on a worn slide, half-width, mm of the slide:
- *  as `doubtToRead`, without the wear. */
+ *  as `doubtToRead`, and in place of the wear what is in doubt of its curve. */
 export function doubtCorrected(wheel: HandwheelFinding, travel: number): number | undefined {
   const { feed } = wheel;
   const { measured } = feed ?? {};
   if (feed === undefined || measured === undefined) return undefined;
-  const { sway = 0 } = measured.uneven ?? {};
-  return doubtOver(
+  const { sway = 0, aheadDoubt = 0 } = measured.uneven ?? {};
+  const even = doubtOver(
     travel / feed.perTurn,
     { ...feed, measured: { ...measured, uneven: { sway } } },
     tenthOfDivision(wheel),
   );
+  return even === undefined ? undefined : Math.hypot(even, aheadDoubt);
 }
