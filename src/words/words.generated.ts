@@ -311,6 +311,7 @@ export type Gaps = {
   "dials.upper scale": "scale";
   "dials.lower scale": "scale";
   "dials.last short": "last";
+  "dials.last long": "last";
   "dials.rows": "rows";
   "dials.nothing adds up": never;
   "dials.closes exactly": never;
@@ -362,6 +363,7 @@ export type Gaps = {
   "dials.blank": "name";
   "dials.closes within doubt": "error";
   "dials.short division": "short" | "division" | "width";
+  "dials.long division": "last" | "division";
   "dials.starts again": "turn";
   "dials.short division blurs": never;
   "dials.rows close exactly": "n" | "divisions";
@@ -388,6 +390,7 @@ export type Gaps = {
   "dial choices.closes": never;
   "dial choices.closes within": never;
   "dial choices.begins again": "size";
+  "dial choices.begins again, long": "size";
   "dial choices.each turn": "out";
   "dial choices.over travel": "out" | "travel";
   "dial choices.apart": "size";
@@ -2104,6 +2107,7 @@ const en: Readonly<Record<Key, Text>> = {
   "dials.upper scale": "Upper scale: {scale}",
   "dials.lower scale": "Lower scale: {scale}",
   "dials.last short": "its last division is only {last}: count whole turns, and begin each from its start reading",
+  "dials.last long": "its last division is {last}: count whole turns, and begin each from its start reading",
   "dials.rows": "{rows} rows, read in order, one row a turn, then over again",
   "dials.nothing adds up": "begins again each turn, so that nothing adds up, but does not run on past zero",
   "dials.closes exactly": "closes exactly",
@@ -2155,8 +2159,9 @@ const en: Readonly<Record<Key, Text>> = {
   "dials.blank": "{name}: blank, to try the fit first",
   "dials.closes within doubt": "closes as well as the feed is known: {error}",
   "dials.short division": "the last division is short: {short} instead of {division}, {width} wide on paper",
+  "dials.long division": "the last division is long: {last} instead of {division}, a mark before it would print as one with the zero",
   "dials.starts again": "starts again at zero each turn: count whole turns, each worth {turn}",
-  "dials.short division blurs": "its mark would print as one with the zero, and is left out",
+  "dials.short division blurs": "its mark prints as one with the zero",
   "dials.rows close exactly": "{n} rows, one for each of {n} turns: closes exactly after {divisions} divisions",
   "dials.rows close within doubt": "{n} rows, one for each of {n} turns: closes as well as the feed is known; {error}",
   "dials.rows do not close": "does not close in {most} rows or fewer; with {n} rows it {error}",
@@ -2181,6 +2186,7 @@ const en: Readonly<Record<Key, Text>> = {
   "dial choices.closes": "closes exactly",
   "dial choices.closes within": "closes within the feed's ±",
   "dial choices.begins again": "begins again each turn, the last division only {size}",
+  "dial choices.begins again, long": "begins again each turn, the last division {size}",
   "dial choices.each turn": "{out} each turn",
   "dial choices.over travel": "{out} over {travel}",
   "dial choices.apart": "marks {size} apart",
@@ -3906,6 +3912,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Obere Skala: {scale}",
   "Untere Skala: {scale}",
   "der letzte Skalenteil ist nur {last}: ganze Umdrehungen zählen und jede mit ihrem Anfangswert beginnen",
+  "der letzte Skalenteil ist {last}: ganze Umdrehungen zählen und jede mit ihrem Anfangswert beginnen",
   "{rows} Reihen, der Reihe nach abzulesen, je Umdrehung eine, dann wieder von vorn",
   "beginnt mit jeder Umdrehung neu, sodass sich nichts aufsummiert, läuft aber nicht über die Null weiter",
   "geht genau auf",
@@ -3957,8 +3964,9 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "{name}: unbedruckt, zum Anpassen",
   "geht so gut auf, wie der Weg je Umdrehung bekannt ist: {error}",
   "der letzte Skalenteil ist kurz: {short} statt {division}, {width} breit auf dem Papier",
+  "der letzte Skalenteil ist lang: {last} statt {division}, ein Strich davor liefe mit der Nullmarke zusammen",
   "beginnt jede Umdrehung neu bei null: ganze Umdrehungen zählen, jede {turn}",
-  "sein Strich liefe mit der Nullmarke zusammen und fehlt deshalb",
+  "sein Strich läuft mit der Nullmarke zusammen",
   "{n} Reihen, eine für jede von {n} Umdrehungen: geht nach {divisions} Skalenteilen genau auf",
   "{n} Reihen, eine für jede von {n} Umdrehungen: geht so gut auf, wie der Weg je Umdrehung bekannt ist; {error}",
   "geht in höchstens {most} Reihen nicht auf; mit {n} Reihen: {error}",
@@ -3983,6 +3991,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "geht genau auf",
   "geht innerhalb der ± des Wegs je Umdrehung auf",
   "beginnt jede Umdrehung neu, der letzte Skalenteil nur {size}",
+  "beginnt jede Umdrehung neu, der letzte Skalenteil {size}",
   "{out} je Umdrehung",
   "{out} auf {travel}",
   "Strichabstand {size}",

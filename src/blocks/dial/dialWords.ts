@@ -1,7 +1,7 @@
 import { workingDoubt } from "../../dial/dialFinding.js";
 import type { DialChoice, DialFinding } from "../../dial/finding.js";
 import { countedAs } from "../../dial/labelling.js";
-import { blurs, strains } from "../../dial/legibility.js";
+import { blurs, isLong, strains } from "../../dial/legibility.js";
 import { vernierWrongFrom } from "../../dial/vernier.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { isAcross } from "../../findings/roles.js";
@@ -142,7 +142,13 @@ function scaleWords({ chosen }: Scale, { reads }: Handwheel, units: Units): stri
   const doubt = chosen.doubtOverTravel;
   return [
     ...(closure === "rows" && rows > 1 ? [say("dials.rows", { rows })] : []),
-    ...(chosen.beginsAgain ? [say("dials.last short", { last: amount(chosen.leftOver, chosen.unit) })] : []),
+    ...(chosen.beginsAgain
+      ? [
+          say(isLong(chosen) ? "dials.last long" : "dials.last short", {
+            last: amount(chosen.last ?? chosen.leftOver, chosen.unit),
+          }),
+        ]
+      : []),
     ...(chosen.beginsAgain || chosen.errorPerTurn === 0 || chosen.closes ? [] : [costWords(chosen, units)]),
     ...(doubt === undefined
       ? []
