@@ -81,6 +81,7 @@ function dialLines(
 
 /** What a choice costs, as long as the dial is read as printed. */
 function cost(choice: DialChoice, show: Show): string {
+  if (choice.beginsAgain && choice.onceRound) return "exact: the travel ends before the dial has gone once round";
   if (choice.closure === "true" && Math.abs(choice.leftOver) > 1e-6)
     return `exact, last division ${isLong(choice) ? "long" : "short"} (${show(choice.last ?? choice.leftOver, 1)}): count whole turns`;
   if (Math.abs(choice.errorPerTurn) < 1e-6) return "closes exactly";

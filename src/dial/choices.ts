@@ -157,6 +157,9 @@ function choose(
   const leftOut =
     closure === "true" && distance > 2 * LEAST_SHORT_GAP && (shortGap.shortGap ?? distance) < LEAST_SHORT_GAP;
   const divisions = division.divisions - (leftOut ? 1 : 0);
+  // Where the slide is at its end before the dial is, nobody counts turns or reads the short division.
+  const { travel, feed } = blank;
+  const onceRound = withinATurn({ perTurn: feed.perTurn, ...(travel !== undefined && { overTravel: travel }) });
   const facts = {
     closure,
     divisionValue: value,
@@ -175,10 +178,8 @@ function choose(
     spacing: distance,
     closes: closes(blank, division, closure),
     beginsAgain,
+    ...(onceRound && { onceRound }),
   };
-  // Where the slide is at its end before the dial is, nobody counts turns or reads the short division.
-  const { travel, feed } = blank;
-  const onceRound = withinATurn({ perTurn: feed.perTurn, ...(travel !== undefined && { overTravel: travel }) });
   const against = penalty({
     ...facts,
     doubtOverTravel: doubtOverTravel ?? 0,

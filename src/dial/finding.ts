@@ -35,6 +35,8 @@ export type DialChoice = {
   readonly closes?: boolean;
   /** True of true marks whose last division is short: the dial begins again at zero each turn, and whole turns are counted. */
   readonly beginsAgain: boolean;
+  /** The slide is at its end before the dial has gone once round: no turns are counted, and nothing begins again. */
+  readonly onceRound?: true;
   /** Distance between neighbouring marks on the paper, mm (the least one, the short division apart). */
   readonly spacing: number;
   /** Lower is better; `penalty` adds it up. */

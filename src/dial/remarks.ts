@@ -46,6 +46,7 @@ function evenClosing(blank: DialBlank, facts: Facts): string {
 
 function trueClosing(blank: DialBlank, facts: Facts): string[] {
   if (facts.shortGap === undefined) return [say("remarks.closes exactly", { n: facts.divisions })];
+  if (facts.onceRound) return [say("dials.once round")];
   const [last, division] = [fine(facts.last ?? facts.leftOver, facts.unit), facts.divisionLabel];
   const long = isLong(facts);
   return [

@@ -36,6 +36,7 @@ export function choiceLines(
 }
 
 function cost(choice: DialChoice, units: Units): string[] {
+  if (choice.beginsAgain && choice.onceRound) return [say("dials.once round")];
   if (choice.beginsAgain)
     return [
       say(isLong(choice) ? "dial choices.begins again, long" : "dial choices.begins again", {

@@ -123,7 +123,7 @@ const overWords = ({ overTravel }: Scale["chosen"], units: Units): string => tra
 
 /** Beneath a piece: what its reading is off over the travel; of two scales both. */
 export function errorNumber(scales: readonly DialChoice[], units: Units): CellNumber {
-  const begins = scales.every(({ beginsAgain }) => beginsAgain);
+  const begins = scales.every(({ beginsAgain, onceRound }) => beginsAgain && !onceRound);
   const value = scales
     .map(({ errorOverTravel, beginsAgain }) => {
       if (beginsAgain || errorOverTravel === 0) return "0";
@@ -142,7 +142,7 @@ function scaleWords({ chosen }: Scale, { reads }: Handwheel, units: Units): stri
   const doubt = chosen.doubtOverTravel;
   return [
     ...(closure === "rows" && rows > 1 ? [say("dials.rows", { rows })] : []),
-    ...(chosen.beginsAgain
+    ...(chosen.beginsAgain && !chosen.onceRound
       ? [
           say(isLong(chosen) ? "dials.last long" : "dials.last short", {
             last: amount(chosen.last ?? chosen.leftOver, chosen.unit),
