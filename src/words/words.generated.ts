@@ -313,6 +313,7 @@ export type Gaps = {
   "dials.last short": "last";
   "dials.last long": "last";
   "dials.rows": "rows";
+  "dials.sense assumed": never;
   "dials.once round": never;
   "dials.nothing adds up": never;
   "dials.closes exactly": never;
@@ -2110,6 +2111,7 @@ const en: Readonly<Record<Key, Text>> = {
   "dials.last short": "its last division is only {last}: count whole turns, and begin each from its start reading",
   "dials.last long": "its last division is {last}: count whole turns, and begin each from its start reading",
   "dials.rows": "{rows} rows, read in order, one row a turn, then over again",
+  "dials.sense assumed": "Which way the numbers grow the file does not say (increases:): clockwise is taken",
   "dials.once round": "the travel ends before the dial has gone once round: no turns are counted",
   "dials.nothing adds up": "begins again each turn, so that nothing adds up, but does not run on past zero",
   "dials.closes exactly": "closes exactly",
@@ -3916,6 +3918,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "der letzte Skalenteil ist nur {last}: ganze Umdrehungen zählen und jede mit ihrem Anfangswert beginnen",
   "der letzte Skalenteil ist {last}: ganze Umdrehungen zählen und jede mit ihrem Anfangswert beginnen",
   "{rows} Reihen, der Reihe nach abzulesen, je Umdrehung eine, dann wieder von vorn",
+  "In welchem Sinn die Zahlen wachsen, sagt die Datei nicht (increases:): angenommen ist im Uhrzeigersinn",
   "der Weg endet, bevor die Skala einmal herum ist: keine Umdrehungen zählen",
   "beginnt mit jeder Umdrehung neu, sodass sich nichts aufsummiert, läuft aber nicht über die Null weiter",
   "geht genau auf",

@@ -103,6 +103,7 @@ export function dialWords(finding: HandwheelFinding, dial: DialFinding, units: U
         ]),
     dial.vernier && vernierWords(dial, units),
     within && capital(within),
+    finding.handwheel.dial?.senseAssumed && say("dials.sense assumed"),
   ]
     .flatMap((words) => (words ? [`${words}.`] : []))
     .concat(sightWords(dial, units) || [], dial.wave ? say("dials.wave") : [])
