@@ -1,5 +1,6 @@
 import { closingWords } from "../dial/closing.js";
 import type { DialChoice, DialFinding } from "../dial/finding.js";
+import { isLong } from "../dial/legibility.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import { lostMotionWords } from "../findings/travelWords.js";
 import type { Units } from "../machine/machine.js";
@@ -80,8 +81,9 @@ function dialLines(
 
 /** What a choice costs, as long as the dial is read as printed. */
 function cost(choice: DialChoice, show: Show): string {
+  if (choice.beginsAgain && choice.onceRound) return "exact: the travel ends before the dial has gone once round";
   if (choice.closure === "true" && Math.abs(choice.leftOver) > 1e-6)
-    return `exact, last division short (${show(Math.abs(choice.leftOver), 1)}): count whole turns`;
+    return `exact, last division ${isLong(choice) ? "long" : "short"} (${show(choice.last ?? choice.leftOver, 1)}): count whole turns`;
   if (Math.abs(choice.errorPerTurn) < 1e-6) return "closes exactly";
   const { errorPerTurn, errorOverTravel, overTravel } = choice;
   return `reads ${wrong(errorPerTurn, (mm) => show(mm, 1))} each turn, ${show(Math.abs(errorOverTravel))} over ${show(overTravel, -2)}${choice.measuredOnly ? ", as far as was measured" : ""}`;

@@ -31,7 +31,7 @@ export function overview(findings: Findings, signed?: Signed): string[] {
   }
   if (handwheels.length > 0)
     lines.push("", "Handwheels: feed a turn, and the dial chosen", ...handwheelLines(findings));
-  const remarks = handwheels.flatMap((finding) => remarksOf(finding, machine.units));
+  const remarks = [...handwheels.flatMap((finding) => remarksOf(finding, machine.units)), ...senseAssumed(findings)];
   if (remarks.length > 0) lines.push("", ...remarks);
   lines.push(...toAdd(findings));
   return lines.flatMap((line) => fitted(line));
@@ -92,6 +92,16 @@ function dialWords({ handwheel, dial, doubtful }: HandwheelFinding): string {
   if (!dial) return "";
   const { divisions, divisionLabel, closure, rows } = dial.chosen;
   return `${divisions} × ${divisionLabel}${handwheel.reads === "diameter" ? " Ø" : ""}, ${rows > 1 ? plural(rows, "row") : closure}`;
+}
+
+/** Which way the numbers of a dial grow is chosen, where the file does not say it. */
+function senseAssumed({ handwheels }: Findings): string[] {
+  const names = handwheels.flatMap(({ handwheel, dial }) =>
+    dial && handwheel.dial?.senseAssumed ? [handwheel.name] : [],
+  );
+  return names.length === 0
+    ? []
+    : [`  ${names.join(", ")}: numbers grow clockwise, since the file does not say which way (dial: increases:)`];
 }
 
 /** What is wrong with a handwheel, whole and with its name. */

@@ -7,7 +7,15 @@ import { type Division, divideEvenly, divideInRows, divideTruly } from "./divisi
 import { type DivisionValue, divisionValues, inUnit, leadingDigits, namedDivisionValue } from "./divisionValue.js";
 import type { DialChoice } from "./finding.js";
 import { blurs } from "./legibility.js";
-import { FARTHEST_TOLD, LEAST_SPACING, penalty, ROWS_SHARE_OF_DOUBT, USUAL_TRAVEL, WIDEST_SPACING } from "./penalty.js";
+import {
+  FARTHEST_TOLD,
+  LEAST_SHORT_GAP,
+  LEAST_SPACING,
+  penalty,
+  ROWS_SHARE_OF_DOUBT,
+  USUAL_TRAVEL,
+  WIDEST_SPACING,
+} from "./penalty.js";
 import { readingOf, withinATurn } from "./reading.js";
 import { divisionLabel, remarksOn } from "./remarks.js";
 import { bandWidth, spacing } from "./strip.js";
@@ -144,15 +152,24 @@ function choose(
   const step = closure === "true" ? Math.min(value, blank.turn) : (division.rows * blank.turn) / division.divisions;
   const distance = spacing(blank.stripLength, blank.turn, step);
   const beginsAgain = closure === "true" && !division.exact;
+  const shortGap = beginsAgain ? { shortGap: spacing(blank.stripLength, blank.turn, division.leftOver) } : {};
+  // The last mark would print as one with the zero, where others do not: the zero stands for it.
+  const leftOut =
+    closure === "true" && distance > 2 * LEAST_SHORT_GAP && (shortGap.shortGap ?? distance) < LEAST_SHORT_GAP;
+  const divisions = division.divisions - (leftOut ? 1 : 0);
+  // Where the slide is at its end before the dial is, nobody counts turns or reads the short division.
+  const { travel, feed } = blank;
+  const onceRound = withinATurn({ perTurn: feed.perTurn, ...(travel !== undefined && { overTravel: travel }) });
   const facts = {
     closure,
     divisionValue: value,
     divisionLabel: divisionLabel(named),
     unit,
-    divisions: division.divisions,
+    divisions,
     rows: division.rows,
-    divisionsPerTurn: division.divisions / division.rows,
+    divisionsPerTurn: divisions / division.rows,
     leftOver: division.leftOver,
+    ...(beginsAgain && { last: division.leftOver + (leftOut ? value : 0) }),
     errorPerTurn: division.errorPerTurn,
     errorOverTravel,
     ...(doubtOverTravel !== undefined && { doubtOverTravel }),
@@ -161,11 +178,8 @@ function choose(
     spacing: distance,
     closes: closes(blank, division, closure),
     beginsAgain,
+    ...(onceRound && { onceRound }),
   };
-  // Where the slide is at its end before the dial is, nobody counts turns or reads the short division.
-  const { travel, feed } = blank;
-  const onceRound = withinATurn({ perTurn: feed.perTurn, ...(travel !== undefined && { overTravel: travel }) });
-  const shortGap = beginsAgain ? { shortGap: spacing(blank.stripLength, blank.turn, division.leftOver) } : {};
   const against = penalty({
     ...facts,
     doubtOverTravel: doubtOverTravel ?? 0,

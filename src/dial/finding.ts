@@ -12,13 +12,16 @@ export type DialChoice = {
   readonly divisionLabel: string;
   /** Unit of the numbers on this dial. */
   readonly unit: "mm" | "in";
-  /** Divisions in one turn (`even`, `true`: the short one included) or in all rows together (`rows`). */
+  /** Divisions in one turn as they are marked (`even`, `true`: the last one included) or in all rows together (`rows`). */
   readonly divisions: number;
   readonly rows: number;
   /** Divisions once round: a fraction where the rows share them out unevenly. */
   readonly divisionsPerTurn: number;
   /** What is left over in one turn: feed − whole divisions · division value, in what the dial reads. Signed. */
   readonly leftOver: number;
+  /** Of true marks that begin again each turn: the last division, in what the dial reads. It is what is left over, or where a mark before that
+   *  would print as one with the zero and is left out, that and a whole division. */
+  readonly last?: number;
   /** Error of the reading that one turn adds, if the dial is read as printed. Signed, in what the dial reads. */
   readonly errorPerTurn: number;
   /** The same over `overTravel`. */
@@ -32,6 +35,8 @@ export type DialChoice = {
   readonly closes?: boolean;
   /** True of true marks whose last division is short: the dial begins again at zero each turn, and whole turns are counted. */
   readonly beginsAgain: boolean;
+  /** The slide is at its end before the dial has gone once round: no turns are counted, and nothing begins again. */
+  readonly onceRound?: true;
   /** Distance between neighbouring marks on the paper, mm (the least one, the short division apart). */
   readonly spacing: number;
   /** Lower is better; `penalty` adds it up. */

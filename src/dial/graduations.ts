@@ -1,7 +1,7 @@
 import { TURN } from "../quantity/angle.js";
 import type { DialChoice, Graduation } from "./finding.js";
 import { type Labelling, labelling } from "./labelling.js";
-import { LEAST_SHORT_GAP, MOST_MARKS } from "./penalty.js";
+import { MOST_MARKS } from "./penalty.js";
 
 /** The marks of a dial, one list for each row, angles growing with the reading from the zero mark. `turn`, mm, is what
  *  the dial reads in one turn; `known`: the dial's labelling, where it is at hand.
@@ -9,7 +9,7 @@ import { LEAST_SHORT_GAP, MOST_MARKS } from "./penalty.js";
  *  Even marks part the circle equally, the last gap too. True marks stand at value / turn, so that what is left over
  *  shows as a short last division. Row r of k holds the marks from r · turn to (r + 1) · turn, at equal steps of k turns
  *  shared among all, so that the last row closes on the first; numbers run on through the rows.
- *  A true mark so near to the zero that both would print as one is left out: the zero stands for it.
+ *  A true mark so near to the zero that both would print as one is none of the choice's divisions: the zero stands for it.
  *  No rows at all where there are more marks than can be drawn (`MOST_MARKS`); a remark of the choice says so. */
 export function graduations(choice: DialChoice, turn: number, known?: Labelling): Graduation[][] {
   if (choice.divisions > MOST_MARKS) return [];
@@ -25,8 +25,7 @@ export function graduations(choice: DialChoice, turn: number, known?: Labelling)
     });
   }
   const circle = circleOf(choice, turn);
-  const apart = rows.map((row) => (blursIntoZero(row, choice, circle) ? row.slice(0, -1) : row));
-  return apart.map((row) => clearOfFirst(row, (numbers.room / circle) * TURN));
+  return rows.map((row) => clearOfFirst(row, (numbers.room / circle) * TURN));
 }
 
 /** Whole numbers as long as may be: no sum of many small angles, so nothing gathers towards the last mark. */
@@ -49,12 +48,6 @@ function circleOf(choice: DialChoice, turn: number): number {
   if (choice.closure === "true") return (choice.spacing * turn) / Math.min(choice.divisionValue, turn);
   return (choice.spacing * choice.divisions) / choice.rows;
 }
-
-/** The short last division of true marks is so narrow that its mark would print as one with the zero, where others do not. */
-const blursIntoZero = (row: readonly Graduation[], { closure, spacing }: DialChoice, circle: number): boolean =>
-  closure === "true" &&
-  spacing > 2 * LEAST_SHORT_GAP &&
-  (TURN - (row.at(-1)?.angle ?? 0)) * (circle / TURN) < LEAST_SHORT_GAP;
 
 /** Where a turn does not end on a numbered mark, its last number can run into the first one, once round: drop it. */
 function clearOfFirst(row: Graduation[], room: number): Graduation[] {

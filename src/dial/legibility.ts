@@ -1,3 +1,4 @@
+import type { DialChoice } from "./finding.js";
 import { COMFORTABLE_FROM, LEAST_SPACING } from "./penalty.js";
 
 /** Least height of figures, as a part of the distance that they are read from: 15 minutes of arc (NUREG-0700, 11.4.1.5,
@@ -19,3 +20,7 @@ export const strains = (spacing: number): boolean => !blurs(spacing) && spacing 
 /** Width of a mark's line, mm: as wished, but no more than half the distance of neighbouring marks (ASME B89.1.7-2009, 4.6,
  *  for steel tapes). */
 export const lineWidth = (wished: number, spacing: number): number => Math.min(wished, spacing / 2);
+
+/** Whether the last division of true marks is longer than the others, the mark so near to the zero being left out. */
+export const isLong = ({ last = 0, divisionValue }: Pick<DialChoice, "last" | "divisionValue">): boolean =>
+  last > divisionValue;

@@ -10,11 +10,14 @@ export type Reading = {
   readonly overTravel?: number;
 };
 
+/** What a dial shows for each mm of slide. */
+export const factorOf = (reads: Handwheel["reads"]): 1 | 2 => (reads === "diameter" ? 2 : 1);
+
 export function readingOf(
   { perTurn }: Pick<FeedFinding, "perTurn">,
   { reads, travel }: Pick<Handwheel, "reads" | "travel">,
 ): Reading {
-  const factor = reads === "diameter" ? 2 : 1;
+  const factor = factorOf(reads);
   return {
     factor,
     perTurn: perTurn * factor,

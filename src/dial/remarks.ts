@@ -6,7 +6,7 @@ import type { DialBlank } from "./blank.js";
 import { MOST_ROWS } from "./division.js";
 import { type DivisionValue, inUnit } from "./divisionValue.js";
 import type { DialChoice } from "./finding.js";
-import { blurs, strains } from "./legibility.js";
+import { blurs, isLong, strains } from "./legibility.js";
 import { LEAST_ROW_HEIGHT, LEAST_SHORT_GAP, MOST_MARKS } from "./penalty.js";
 
 type Facts = Omit<DialChoice, "penalty" | "remarks"> & {
@@ -46,15 +46,15 @@ function evenClosing(blank: DialBlank, facts: Facts): string {
 
 function trueClosing(blank: DialBlank, facts: Facts): string[] {
   if (facts.shortGap === undefined) return [say("remarks.closes exactly", { n: facts.divisions })];
-  const short = fine(facts.leftOver, facts.unit);
+  if (facts.onceRound) return [say("dials.once round")];
+  const [last, division] = [fine(facts.last ?? facts.leftOver, facts.unit), facts.divisionLabel];
+  const long = isLong(facts);
   return [
-    say("dials.short division", {
-      short,
-      division: facts.divisionLabel,
-      width: trimmedSize(facts.shortGap, blank.units),
-    }),
+    long
+      ? say("dials.long division", { last, division })
+      : say("dials.short division", { short: last, division, width: trimmedSize(facts.shortGap, blank.units) }),
     say("dials.starts again", { turn: `${fine(blank.turn, blank.units)}${diameter(blank)}` }),
-    ...(facts.shortGap < LEAST_SHORT_GAP ? [say("dials.short division blurs")] : []),
+    ...(!long && facts.shortGap < LEAST_SHORT_GAP ? [say("dials.short division blurs")] : []),
   ];
 }
 

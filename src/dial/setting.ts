@@ -16,10 +16,14 @@ export type Setting = {
   readonly error: number;
 };
 
+/** What of a way to divide a turn says how a dial is read; of an old dial, whose divisions nobody counted, their number may be a
+ *  fraction. */
+export type Scale = Pick<DialChoice, "closure" | "divisionValue" | "divisions" | "rows" | "unit">;
+
 /** A hair under a whole turn (0.9999999) is that whole turn. */
 const hair = 1e-9;
 
-export function settingFor(distance: number, perTurn: number, dial: DialChoice | undefined): Setting {
+export function settingFor(distance: number, perTurn: number, dial: Scale | undefined): Setting {
   const turns = distance / perTurn;
   if (dial === undefined) return { turns, wholeTurns: Math.floor(turns + hair), error: 0 };
   // Rows are read on from the first through the last, so that what is set to a tenth is the reading within one round of them.
@@ -43,21 +47,9 @@ function nearest(distance: number, round: number, step: number): readonly [round
 }
 
 /** What one printed division truly moves: its own worth on true marks; others share their round of turns out equally. */
-export const divisionWorth = (dial: DialChoice, perTurn: number): number =>
+export const divisionWorth = (dial: Scale, perTurn: number): number =>
   dial.closure === "true" ? dial.divisionValue : (dial.rows * perTurn) / dial.divisions;
 
 /** What the dial's own numbers go on by in one turn, whatever the slide truly moves meanwhile. */
-export const readsPerTurn = (dial: DialChoice, perTurn: number): number =>
+export const readsPerTurn = (dial: Scale, perTurn: number): number =>
   dial.closure === "true" ? perTurn : (dial.divisions * dial.divisionValue) / dial.rows;
-
-/** What an old dial must be turned to, that shows `shows` in a turn of `perTurn`: whole turns, then its own reading to `least`. mm, of
- *  what the old dial reads. */
-export function oldDialSetting(
-  distance: number,
-  perTurn: number,
-  shows: number,
-  least: number,
-): { wholeTurns: number; reading: number } {
-  const [wholeTurns, steps] = nearest((distance / perTurn) * shows, shows, least);
-  return { wholeTurns, reading: steps * least };
-}

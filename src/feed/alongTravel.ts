@@ -1,6 +1,6 @@
 import type { Readings } from "../machine/machine.js";
 import { chanceOfRatio, type Effect, powerOf, sizeShown } from "./chance.js";
-import { NO_SCATTER, roundingDeviation } from "./gauge.js";
+import { gaugeErrorOver95, NO_SCATTER, roundingDeviation } from "./gauge.js";
 import { lessMeans, levelsOf, meansOf } from "./levels.js";
 import { type Regression, regress } from "./regress.js";
 import { studentT95 } from "./studentT.js";
@@ -16,7 +16,7 @@ export type Zone = {
   /** Travel per turn in this stretch, and its half-width at 95 %. */
   readonly perTurn: number;
   readonly uncertainty: number;
-  /** How far the slide stands ahead of (turns × mean feed) at the end of the stretch, counted from the first turn. */
+  /** How far the slide stands ahead of (turns × the feed that is stated) at the end of the stretch, counted from the first turn; as it was read. */
   readonly aheadAtEnd: number;
   readonly aheadUncertainty: number;
 };
@@ -44,6 +44,9 @@ export type Shape = {
   readonly oncePerTurn?: Judged<OncePerTurn>;
   /** How far the slide stands ahead of turns × slope, at `STEPS` equal steps of the travel; with `alongTravel`. */
   readonly ahead?: readonly number[];
+  /** How far what `ahead` gains from one place to another may be off, half-width at 95 %, mm: no curve is better known than what was read at
+   *  both. */
+  readonly aheadDoubt?: number;
   /** Scatter that is left when line, bend and wave are taken off; absent where they could not be fitted. */
   readonly left?: { readonly deviation: number; readonly degreesOfFreedom: number };
 };
@@ -126,19 +129,30 @@ export function shape(readings: Readings, slope: number): Shape {
           added,
           whole.degreesOfFreedom,
         );
-  const t = studentT95(whole.degreesOfFreedom) * deviation;
+  const t95 = studentT95(whole.degreesOfFreedom);
+  const t = t95 * deviation;
 
   const value = (w: readonly number[]) => w.reduce((sum, part, k) => sum + part * (whole.coefficients[k] ?? 0), 0);
   const fitted = (turn: number) => value([...line, ...bend, ...wave].map((term) => term(turn)));
-  const { beside, scatter } = besideCurve(turns, (turn, i) => (travel[i] ?? 0) - fitted(turn), whole.deviation);
+  const { beside, read, scatter } = besideCurve(turns, (turn, i) => (travel[i] ?? 0) - fitted(turn), whole.deviation);
 
-  const alongTravel = (): Pick<Shape, "alongTravel" | "ahead"> => {
+  // What a reading strays by is told by its neighbours, where the curve does not follow them.
+  const single =
+    scatter === undefined ? deviation : Math.max(scatter, roundingDeviation(readings.gauge ?? 0), NO_SCATTER);
+
+  const alongTravel = (): Pick<Shape, "alongTravel" | "ahead" | "aheadDoubt"> => {
     const chance = judge(fitOf(...line, ...wave), bends);
     const weights = (turn: number) => [...[...line, ...bend].map((term) => term(turn)), ...wave.map(() => 0)];
+    const smooth = (turn: number) => value(weights(turn));
+    // A stretch is told by what was read at its two ends: the curve through all readings is out where a hollow has edges that it does
+    // not follow, and no scatter about it tells by how much. Each end strays as a reading does.
+    const ends = Math.hypot(Math.SQRT2 * t95 * single, gaugeErrorOver95(readings.gaugeError ?? 0));
     const between = (from: number, to: number) => {
-      const ends = [weights(from), weights(to)] as const;
-      const w = ends[1].map((part, k) => part - (ends[0][k] ?? 0));
-      return { travel: value(w) + beside(to) - beside(from), doubt: t * Math.sqrt(whole.spreadOf(w)) };
+      const [one, other] = [read(from), read(to)];
+      return {
+        travel: smooth(to) + other.off - smooth(from) - one.off,
+        doubt: ends + one.bent + other.bent,
+      };
     };
     const step = (2 * half) / ZONES;
     const found = Array.from({ length: ZONES }, (_, k): Zone => {
@@ -156,9 +170,9 @@ export function shape(readings: Readings, slope: number): Shape {
     });
     const ahead = Array.from({ length: STEPS + 1 }, (_, k) => {
       const gone = (2 * half * k) / STEPS;
-      return between(first, first + gone).travel - Math.abs(slope) * gone;
+      return smooth(first + gone) + beside(first + gone) - smooth(first) - beside(first) - Math.abs(slope) * gone;
     });
-    return { alongTravel: { chance, real: chance < REAL_BELOW, found }, ahead };
+    return { alongTravel: { chance, real: chance < REAL_BELOW, found }, ahead, aheadDoubt: ends };
   };
   const oncePerTurn = (): Judged<OncePerTurn> => {
     const chance = judge(fitOf(...line, ...bend), 2);
@@ -176,12 +190,7 @@ export function shape(readings: Readings, slope: number): Shape {
   return {
     ...(bends > 0 && alongTravel()),
     ...(waves && { oncePerTurn: oncePerTurn() }),
-    // What a reading strays by is told by its neighbours, where the curve does not follow them.
-    left: {
-      deviation:
-        scatter === undefined ? deviation : Math.max(scatter, roundingDeviation(readings.gauge ?? 0), NO_SCATTER),
-      degreesOfFreedom: whole.degreesOfFreedom,
-    },
+    left: { deviation: single, degreesOfFreedom: whole.degreesOfFreedom },
   };
 }
 
@@ -191,27 +200,35 @@ export function shape(readings: Readings, slope: number): Shape {
  *  drawn, of normal scatter). Own choice. */
 const FOLLOWS = 0.55;
 
-/** What the readings lie beside their curve at a turn, straight on from reading to reading, where they do so in a pattern: a hollow
- *  with edges is no smooth curve, and one laid through it errs most near the ends. Nothing where chance scatters them.
- *  `scatter`: of one reading, by its neighbours. */
+/** What the readings lie beside their curve at a turn, straight on from reading to reading. `beside`: the same where they do so in a
+ *  pattern, a hollow with edges being no smooth curve, and one laid through it errs most near the ends; nothing where chance scatters them.
+ *  `bent`: by what it bends from reading to reading there, so much may be missed between two. `scatter`: of one reading, by its
+ *  neighbours, where there is a pattern. */
 function besideCurve(
   turns: readonly number[],
   offAt: (turn: number, index: number) => number,
   deviation: number,
-): { readonly beside: (turn: number) => number; readonly scatter?: number } {
+): {
+  readonly beside: (turn: number) => number;
+  readonly read: (turn: number) => { readonly off: number; readonly bent: number };
+  readonly scatter?: number;
+} {
   const places = turns.map((turn, i) => ({ turn, off: offAt(turn, i) })).sort((one, other) => one.turn - other.turn);
   const steps = places.slice(1).map(({ off }, i) => off - (places[i]?.off ?? 0));
   const neighbours = steps.reduce((sum, one) => sum + one ** 2, 0) / 2 / steps.length;
-  if (!(neighbours < FOLLOWS * deviation ** 2)) return { beside: () => 0 };
-  const beside = (turn: number): number => {
-    const after = places.findIndex((place) => place.turn >= turn - 1e-9);
-    const to = places[after < 0 ? places.length - 1 : after];
-    const from = places[Math.max(0, (after < 0 ? places.length : after) - 1)];
-    if (to === undefined || from === undefined || to.turn - from.turn < 1e-9) return to?.off ?? 0;
+  const read = (turn: number) => {
+    const found = places.findIndex((place) => place.turn >= turn - 1e-9);
+    const after = Math.max(1, found < 0 ? places.length - 1 : found);
+    const [from, to] = [places[after - 1], places[after]];
+    if (from === undefined || to === undefined || to.turn - from.turn < 1e-9) return { off: to?.off ?? 0, bent: 0 };
     const part = Math.min(1, Math.max(0, (turn - from.turn) / (to.turn - from.turn)));
-    return from.off + part * (to.off - from.off);
+    const step = (at: number) => steps[at] ?? steps[after - 1] ?? 0;
+    const bend = Math.max(Math.abs(step(after) - step(after - 1)), Math.abs(step(after - 1) - step(after - 2)));
+    // A parabola through three readings stands off its chord by so much of their second difference.
+    return { off: from.off + part * (to.off - from.off), bent: (part * (1 - part) * bend) / 2 };
   };
-  return { beside, scatter: Math.sqrt(neighbours) };
+  if (!(neighbours < FOLLOWS * deviation ** 2)) return { beside: () => 0, read };
+  return { beside: (turn) => read(turn).off, read, scatter: Math.sqrt(neighbours) };
 }
 
 /** The same where the mean feed turned out `steeper`, mm a turn: what lies ahead of it does so by less. */

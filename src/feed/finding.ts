@@ -32,6 +32,8 @@ export type Measured = {
 export type Uneven = {
   /** At equal steps from `from` to `to`; absent where no stretch is worn. */
   readonly ahead?: readonly number[];
+  /** What is in doubt of that from one place to another, half-width at 95 %; with `ahead`. */
+  readonly aheadDoubt?: number;
   /** The most by which a movement over 0, 1, 2 … of those steps can differ from turns × feed, wherever it begins. */
   readonly most?: readonly number[];
   /** Half the sway of the once-per-turn error with its doubt, at its crest; only the doubt where the dial has it built in. */

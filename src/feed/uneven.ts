@@ -3,12 +3,12 @@ import type { Measured, Uneven } from "./finding.js";
 
 /** What is worn or wavy beyond chance, as every sheet reckons with it; undefined where nothing is. `builtIn`: the dial has
  *  the wave in its marks, so that only the wave's doubt is left. */
-export function unevenOf({ alongTravel, ahead, oncePerTurn }: Shape, builtIn: boolean): Uneven | undefined {
+export function unevenOf({ alongTravel, ahead, aheadDoubt, oncePerTurn }: Shape, builtIn: boolean): Uneven | undefined {
   const worn = alongTravel?.real ? ahead : undefined;
   const wave = oncePerTurn?.real ? oncePerTurn.found : undefined;
   if (worn === undefined && wave === undefined) return undefined;
   return {
-    ...(worn && { ahead: worn, most: mostOver(worn) }),
+    ...(worn && { ahead: worn, aheadDoubt, most: mostOver(worn) }),
     ...(wave && { sway: (builtIn ? 0 : wave.amplitude) + wave.uncertainty }),
     ...(wave && !builtIn && { wave: true }),
   };

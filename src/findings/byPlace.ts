@@ -4,7 +4,7 @@ import type { Units } from "../machine/machine.js";
 import { largestOf, smallestOf } from "../quantity/extremes.js";
 import { inMm } from "../quantity/length.js";
 import type { HandwheelFinding } from "./findings.js";
-import { doubtCorrected, settingToMove, tenthOfDivision } from "./settings.js";
+import { doubtCorrected, doubtToRead, settingToMove, tenthOfDivision } from "./settings.js";
 import { placeOfTurn0 } from "./travelWords.js";
 
 /** Where on a worn slide movements begin, mm from turn 0 of its readings as a rule tells. */
@@ -31,7 +31,7 @@ const FINEST = 0.5;
 
 /** What to turn on a slide that was found worn, by the stretch on which the movement begins: all that is right for the places of a stretch
  *  differs by less than is in doubt anyhow, or where that would be more stretches than `most`, by as little as so many allow; so one
- *  setting serves a stretch, and nothing is reckoned between two. Without the movements that an even slide makes as well; undefined
+ *  setting serves a stretch, and nothing is reckoned between two. Without the movements that an even slide makes as well, and those that come out no better by their place; undefined
  *  where none is left, or where nobody said at which place turn 0 is. */
 export function settingsByPlace(
   wheel: HandwheelFinding,
@@ -75,9 +75,21 @@ export function settingsByPlace(
         within: way.doubt + (widest / 2) * perTurn + tenthOfDivision(wheel) / 2,
       };
     });
-    return { stretches, placed };
+    // Not by its place where that is no better known than by the plain figure: what is told of the rest then needs no heed of it.
+    const better = placed.filter(({ travel, within }) => within < doubtPlain(wheel, travel));
+    return better.length === placed.length
+      ? { stretches, placed }
+      : settingsByPlace(
+          wheel,
+          better.map(({ travel }) => travel),
+          { units, most },
+        );
   }
 }
+
+/** What a movement set by the plain figure may be off by, half-width, mm of the slide. */
+const doubtPlain = (wheel: HandwheelFinding, travel: number): number =>
+  (doubtToRead(wheel, Math.abs(travel) * (wheel.reading?.factor ?? 1)) ?? 0) / (wheel.reading?.factor ?? 1);
 
 /** Turns that are right where the rule may have been read; `whole`: all of that lies within what was measured. */
 type Range = { readonly least: number; readonly most: number; readonly whole: boolean };

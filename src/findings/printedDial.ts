@@ -1,3 +1,4 @@
+import type { DialFinding } from "../dial/finding.js";
 import { readsPerTurn } from "../dial/setting.js";
 import type { Units } from "../machine/machine.js";
 import { formatFixed, formatSize } from "../quantity/format.js";
@@ -20,28 +21,37 @@ export type DialFacts = {
 /** Of a handwheel with a dial; undefined of others. */
 export function dialFacts({ handwheel, reading, dial }: HandwheelFinding): DialFacts | undefined {
   if (reading === undefined || dial === undefined) return undefined;
-  const { chosen, second, increases, flat, vernier, wave } = dial;
-  const divided = [chosen, ...(second ? [second.chosen] : [])].map(
-    ({ divisions, divisionLabel, closure, rows }) =>
-      `${divisions} × ${divisionLabel}, ${closure}${rows > 1 ? ` in ${rows} rows` : ""}`,
-  );
+  const { chosen, flat } = dial;
   return {
     wheel: handwheel.name,
-    marks: [
-      ...divided,
-      `growing ${increases}`,
-      ...(vernier ? [`vernier of ${vernier.parts}`] : []),
-      ...(wave
-        ? [
-            `once-per-turn error of ${formatFixed(wave.share * 100, 3)} % of a turn from ${formatFixed(wave.crest, 3)} built in`,
-          ]
-        : []),
-    ].join("; "),
+    marks: marksOf(dial),
     perTurn: reading.perTurn,
     readsPerTurn: readsPerTurn(chosen, reading.perTurn),
     length: flat === undefined ? null : flat.kind === "strip" ? flat.length : flat.outer * flat.sweep,
   };
 }
+
+/** How a dial is divided. `more`: divisions that true marks are said to have besides. */
+function marksOf({ chosen, second, increases, vernier, wave }: DialFinding, more = 0): string {
+  const divided = [chosen, ...(second ? [second.chosen] : [])].map(
+    ({ divisions, divisionLabel, closure, rows }) =>
+      `${divisions + (closure === "true" ? more : 0)} × ${divisionLabel}, ${closure}${rows > 1 ? ` in ${rows} rows` : ""}`,
+  );
+  return [
+    ...divided,
+    `growing ${increases}`,
+    ...(vernier ? [`vernier of ${vernier.parts}`] : []),
+    ...(wave
+      ? [
+          `once-per-turn error of ${formatFixed(wave.share * 100, 3)} % of a turn from ${formatFixed(wave.crest, 3)} built in`,
+        ]
+      : []),
+  ].join("; ");
+}
+
+/** Whether a dial bears the marks that were recorded. Of true marks the last stands wherever the turn ends, is left out where it would print
+ *  as one with the zero, and was once counted even so: one more or less is no other dial. */
+const sameMarks = (was: string, now: DialFinding): boolean => [0, 1, -1].some((more) => was === marksOf(now, more));
 
 /** As a dial's marks are recorded, which stays the same for what was printed before; here as one would say it. */
 const marksInWords = (marks: string): string =>
@@ -68,7 +78,7 @@ export function dialChange(
           : "no dial can be made for it as the file now stands: take off the one that is on it",
     };
   const size = (mm: number) => formatSize(mm, units);
-  if (was.marks !== is.marks)
+  if (now.dial && !sameMarks(was.marks, now.dial))
     return { replace: true, why: `it is divided ${marksInWords(was.marks)}; it should be ${marksInWords(is.marks)}` };
   const off = Math.abs((was.length ?? 0) - (is.length ?? 0));
   if (was.length !== null && is.length !== null && off > LEAST_LENGTH) {

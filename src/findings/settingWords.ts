@@ -1,27 +1,31 @@
-import type { DialFinding } from "../dial/finding.js";
-import { readsPerTurn, type Setting } from "../dial/setting.js";
+import { readsPerTurn, type Scale, type Setting } from "../dial/setting.js";
 import type { Units } from "../machine/machine.js";
 import { formatFixed, placesOf, unitName } from "../quantity/format.js";
 import { mmPer } from "../quantity/length.js";
 import { say } from "../words/say.js";
+import { type DialToRead, dialToRead } from "./dialToRead.js";
 import type { HandwheelFinding } from "./findings.js";
 import { dialReading } from "./settings.js";
 
 /** What is read off a dial: the figure to a tenth of a division by its own numbers, and the row that it is read on. */
 export type Shown = { readonly figure: string; readonly row?: number };
 
-/** What the numbers of a wheel's dial count, for a heading or behind a figure: "mm", or "× 0.001 in" where 25 stands for 0.025 in. */
-export function figureUnit({ dial }: Pick<HandwheelFinding, "dial">): string {
+/** What the numbers of a wheel's dial count, for a heading or behind a figure: "mm", or "× 0.001 in" where 25 stands for 0.025 in; of
+ *  an old dial also what they are of. */
+export function figureUnit(wheel: HandwheelFinding): string {
+  const dial = dialToRead(wheel);
   if (dial === undefined) return "";
+  if (dial.old) return say(`turns.unit of the old dial ${dial.old}`, { unit: unitName(dial.chosen.unit) });
   return dial.labelUnit?.startsWith("1 = ") ? dial.labelUnit.replace("1 =", "×") : unitName(dial.chosen.unit);
 }
 
-/** What is read at a wheel: the unit of its dial, or of the file where it has none. */
+/** What is read at a wheel: the unit of its new dial, or of the file where it has none. */
 export const unitsAt = ({ dial }: Pick<HandwheelFinding, "dial">, units: Units): Units => dial?.chosen.unit ?? units;
 
 /** What the dial shows at a setting, as it is printed on it; undefined without a dial. `outwards`: the wheel is turned backwards. */
 export function shownAt(wheel: HandwheelFinding, setting: Setting, outwards = false): Shown | undefined {
-  const { dial, reading } = wheel;
+  const { reading } = wheel;
+  const dial = dialToRead(wheel);
   const value = dialReading(wheel, setting, outwards);
   if (value === undefined || dial === undefined || reading === undefined) return undefined;
   const { rows } = dial.chosen;
@@ -32,7 +36,10 @@ export function shownAt(wheel: HandwheelFinding, setting: Setting, outwards = fa
 }
 
 /** So many mm of a dial's own numbers, as they are printed on it, to a tenth of a division. */
-export function figureOf({ labelWorth, chosen }: DialFinding, mm: number): string {
+export function figureOf(
+  { labelWorth, chosen }: Pick<DialToRead, "labelWorth"> & { readonly chosen: Pick<Scale, "unit" | "divisionValue"> },
+  mm: number,
+): string {
   const worth = labelWorth ?? mmPer[chosen.unit];
   return formatFixed(mm / worth, 1 + placesOf(chosen.divisionValue / worth, 6));
 }

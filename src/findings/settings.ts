@@ -1,31 +1,32 @@
 import { FARTHEST_TOLD } from "../dial/penalty.js";
-import { oldDialSetting, readsPerTurn, type Setting, settingFor } from "../dial/setting.js";
+import { factorOf } from "../dial/reading.js";
+import { readsPerTurn, type Setting, settingFor } from "../dial/setting.js";
 import { doubtOver } from "../feed/doubtOver.js";
-import type { Units } from "../machine/machine.js";
-import { inMm } from "../quantity/length.js";
+import { dialToRead, oldDialToRead } from "./dialToRead.js";
 import type { HandwheelFinding } from "./findings.js";
 
 /** How to turn a wheel until its dial has gone on by `distance`, mm of what it reads; undefined where the wheel has no feed. */
-export const settingToRead = ({ reading, dial }: HandwheelFinding, distance: number): Setting | undefined =>
-  reading && settingFor(distance, reading.perTurn, dial?.chosen);
+export const settingToRead = (wheel: HandwheelFinding, distance: number): Setting | undefined =>
+  wheel.reading && settingFor(distance, wheel.reading.perTurn, dialToRead(wheel)?.chosen);
 
 /** How to move the slide by `travel`, mm. */
 export const settingToMove = (wheel: HandwheelFinding, travel: number): Setting | undefined =>
   wheel.reading && settingToRead(wheel, travel * wheel.reading.factor);
 
-/** To as much are readings of an old dial told, mm: as fine as they are printed. */
-const leastToRead: Readonly<Record<Units, number>> = { mm: 0.001, in: inMm(0.0001, "in") };
-
 /** The same distance on the dial that the handwheel had; undefined where the file does not say what that reads. `distance` is
  *  what the new dial reads; what is told is what the old one reads, which may be the slide's travel where the other shows the
  *  diameter. `outBy`: what the old one then shows too much, mm of what the new one reads. */
-export function oldSettingToRead({ handwheel: { oldDial }, feed, reading }: HandwheelFinding, distance: number) {
-  if (oldDial === undefined || feed === undefined || reading === undefined) return undefined;
-  const factor = oldDial.reads === "diameter" ? 2 : 1;
-  const perTurn = feed.perTurn * factor;
+export function oldSettingToRead(wheel: HandwheelFinding, distance: number) {
+  const { reading } = wheel;
+  const old = oldDialToRead(wheel);
+  if (old?.old === undefined || reading === undefined) return undefined;
+  const { wholeTurns, divisions = 0 } = settingFor(distance, reading.perTurn, old.chosen);
+  // What the old one shows in a turn, in what the new one reads.
+  const shows = (readsPerTurn(old.chosen, reading.perTurn) / factorOf(old.old)) * reading.factor;
   return {
-    ...oldDialSetting((distance / reading.factor) * factor, perTurn, oldDial.perTurn, leastToRead[oldDial.unit]),
-    outBy: distance * (oldDial.perTurn / perTurn - 1),
+    wholeTurns,
+    reading: divisions * old.chosen.divisionValue,
+    outBy: distance * (shows / reading.perTurn - 1),
   };
 }
 
@@ -35,11 +36,9 @@ export const tenthOfDivision = ({ reading, dial }: HandwheelFinding): number =>
 
 /** What the dial's own numbers say at a setting, mm; undefined without a dial. A tool that feeds outwards (boring) runs the
  *  dial backwards from its zero. */
-export function dialReading(
-  { reading, dial }: HandwheelFinding,
-  setting: Setting,
-  outwards: boolean,
-): number | undefined {
+export function dialReading(wheel: HandwheelFinding, setting: Setting, outwards: boolean): number | undefined {
+  const { reading } = wheel;
+  const dial = dialToRead(wheel);
   if (reading === undefined || dial === undefined || setting.divisions === undefined) return undefined;
   const { divisionValue, rows } = dial.chosen;
   const round = readsPerTurn(dial.chosen, reading.perTurn) * rows;
@@ -49,12 +48,16 @@ export function dialReading(
 
 /** By how much the dial's own numbers have gone on beyond the whole turns of a setting, mm: to be added to wherever a dial stood
  *  that cannot be set to 0. Undefined without a dial. */
-export const dialGain = ({ dial }: HandwheelFinding, { divisions }: Setting): number | undefined =>
-  dial === undefined || divisions === undefined ? undefined : divisions * dial.chosen.divisionValue;
+export function dialGain(wheel: HandwheelFinding, { divisions }: Setting): number | undefined {
+  const dial = dialToRead(wheel);
+  return dial === undefined || divisions === undefined ? undefined : divisions * dial.chosen.divisionValue;
+}
 
 /** What the dial's own numbers go on by in a whole turn, mm; undefined without a dial. */
-export const dialTurn = ({ reading, dial }: HandwheelFinding): number | undefined =>
-  reading && dial && readsPerTurn(dial.chosen, reading.perTurn);
+export function dialTurn(wheel: HandwheelFinding): number | undefined {
+  const dial = dialToRead(wheel);
+  return wheel.reading && dial && readsPerTurn(dial.chosen, wheel.reading.perTurn);
+}
 
 /** How far along the slide, mm, its error and doubt may be told: not far beyond what was measured. */
 export const farthestTold = ({ feed }: Pick<HandwheelFinding, "feed">): number =>
@@ -72,15 +75,16 @@ export function doubtToRead(wheel: HandwheelFinding, distance: number): number |
 }
 
 /** By how much a movement of so much travel, mm, may be off that was set by its place on a worn slide, half-width, mm of the slide:
- *  as `doubtToRead`, without the wear. */
+ *  as `doubtToRead`, and in place of the wear what is in doubt of its curve. */
 export function doubtCorrected(wheel: HandwheelFinding, travel: number): number | undefined {
   const { feed } = wheel;
   const { measured } = feed ?? {};
   if (feed === undefined || measured === undefined) return undefined;
-  const { sway = 0 } = measured.uneven ?? {};
-  return doubtOver(
+  const { sway = 0, aheadDoubt = 0 } = measured.uneven ?? {};
+  const even = doubtOver(
     travel / feed.perTurn,
     { ...feed, measured: { ...measured, uneven: { sway } } },
     tenthOfDivision(wheel),
   );
+  return even === undefined ? undefined : Math.hypot(even, aheadDoubt);
 }

@@ -25,6 +25,7 @@ export function assembleDial(
   const wish = {
     ...plain,
     increases: plain.increases === undefined || plain.increases === "clockwise" ? "clockwise" : "anticlockwise",
+    ...(plain.increases === undefined && { senseAssumed: true as const }),
   } as const;
   if (shape === "face" && dial.lap !== undefined)
     error([...path, "lap"], "not-this-shape", "a face dial is a whole ring and has no joint to lap", "leave lap out");

@@ -238,7 +238,12 @@ type DialSize = "shape" | "diameter" | "wrap" | "width" | "outside" | "inside" |
 export type DialWish = DialShape &
   Part<
     Omit<NonNullable<RawHandwheel["dial"]>, DialSize>,
-    { readonly increases: "clockwise" | "anticlockwise"; readonly closure?: Closure }
+    {
+      readonly increases: "clockwise" | "anticlockwise";
+      /** The file does not say which way its numbers grow. */
+      readonly senseAssumed?: true;
+      readonly closure?: Closure;
+    }
   >;
 
 export type DialShape =

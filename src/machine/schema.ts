@@ -128,7 +128,10 @@ const handwheel = z.strictObject({
     "What its dial shows: how far the slide moves, or what comes off round work; travel when left out",
   ),
   dial: optional(dial, "The part that the dial is stuck on"),
-  oldDial: optional(oldDial, "The dial that is on it now, for the turns sheet to correct"),
+  oldDial: optional(
+    oldDial,
+    "The dial that is on it now: the turns sheet tells what to read on it; plans and stops do where no new one is made",
+  ),
   distances: optional(listOf(length, MOST.distances), "Distances of your own for its turn table: [6.35, 3/8 in]"),
 });
 

@@ -141,7 +141,8 @@ function dialExercises(wheel: HandwheelFinding, use: Use, { machine }: Findings,
 
 /** Whole turns, then what stands on the dial. */
 function settingAnswer(wheel: HandwheelFinding, setting: Setting): string {
-  const shown = shownAt(wheel, setting);
+  // What a beginner reads is the new dial; without it he counts turns.
+  const shown = wheel.dial && shownAt(wheel, setting);
   if (shown === undefined) return say("turns.turns alone", { turns: formatFixed(setting.turns, 2) });
   const { figure, row } = shown;
   const says = row === undefined ? say("student.dial says", { figure }) : say("student.row says", { row, figure });

@@ -311,7 +311,10 @@ export type Gaps = {
   "dials.upper scale": "scale";
   "dials.lower scale": "scale";
   "dials.last short": "last";
+  "dials.last long": "last";
   "dials.rows": "rows";
+  "dials.sense assumed": never;
+  "dials.once round": never;
   "dials.nothing adds up": never;
   "dials.closes exactly": never;
   "dials.closes within": never;
@@ -362,6 +365,7 @@ export type Gaps = {
   "dials.blank": "name";
   "dials.closes within doubt": "error";
   "dials.short division": "short" | "division" | "width";
+  "dials.long division": "last" | "division";
   "dials.starts again": "turn";
   "dials.short division blurs": never;
   "dials.rows close exactly": "n" | "divisions";
@@ -388,6 +392,7 @@ export type Gaps = {
   "dial choices.closes": never;
   "dial choices.closes within": never;
   "dial choices.begins again": "size";
+  "dial choices.begins again, long": "size";
   "dial choices.each turn": "out";
   "dial choices.over travel": "out" | "travel";
   "dial choices.apart": "size";
@@ -516,6 +521,8 @@ export type Gaps = {
   "turns.maker": "length";
   "turns.old dial travel": "length";
   "turns.old dial diameter": "length";
+  "turns.unit of the old dial travel": "unit";
+  "turns.unit of the old dial diameter": "unit";
   "turns.old dial unknown": never;
   "turns.holds": "parts";
   "turns.holds feed": never;
@@ -926,6 +933,7 @@ export type Gaps = {
   "plan.done on part, more": "from" | "to";
   "plan.last hole drawn": never;
   "plan.readings are": never;
+  "plan.readings on old dials": never;
   "plan.belt moved sign": never;
   "plan.for several steps": never;
   "plan.see first page": "signs";
@@ -2106,7 +2114,10 @@ const en: Readonly<Record<Key, Text>> = {
   "dials.upper scale": "Upper scale: {scale}",
   "dials.lower scale": "Lower scale: {scale}",
   "dials.last short": "its last division is only {last}: count whole turns, and begin each from its start reading",
+  "dials.last long": "its last division is {last}: count whole turns, and begin each from its start reading",
   "dials.rows": "{rows} rows, read in order, one row a turn, then over again",
+  "dials.sense assumed": "Which way the numbers grow the file does not say (increases:): clockwise is taken",
+  "dials.once round": "the travel ends before the dial has gone once round: no turns are counted",
   "dials.nothing adds up": "begins again each turn, so that nothing adds up, but does not run on past zero",
   "dials.closes exactly": "closes exactly",
   "dials.closes within": "closes as well as the feed is known",
@@ -2157,8 +2168,9 @@ const en: Readonly<Record<Key, Text>> = {
   "dials.blank": "{name}: blank, to try the fit first",
   "dials.closes within doubt": "closes as well as the feed is known: {error}",
   "dials.short division": "the last division is short: {short} instead of {division}, {width} wide on paper",
+  "dials.long division": "the last division is long: {last} instead of {division}, a mark before it would print as one with the zero",
   "dials.starts again": "starts again at zero each turn: count whole turns, each worth {turn}",
-  "dials.short division blurs": "its mark would print as one with the zero, and is left out",
+  "dials.short division blurs": "its mark prints as one with the zero",
   "dials.rows close exactly": "{n} rows, one for each of {n} turns: closes exactly after {divisions} divisions",
   "dials.rows close within doubt": "{n} rows, one for each of {n} turns: closes as well as the feed is known; {error}",
   "dials.rows do not close": "does not close in {most} rows or fewer; with {n} rows it {error}",
@@ -2183,6 +2195,7 @@ const en: Readonly<Record<Key, Text>> = {
   "dial choices.closes": "closes exactly",
   "dial choices.closes within": "closes within the feed's ±",
   "dial choices.begins again": "begins again each turn, the last division only {size}",
+  "dial choices.begins again, long": "begins again each turn, the last division {size}",
   "dial choices.each turn": "{out} each turn",
   "dial choices.over travel": "{out} over {travel}",
   "dial choices.apart": "marks {size} apart",
@@ -2311,6 +2324,8 @@ const en: Readonly<Record<Key, Text>> = {
   "turns.maker": "the maker meant {length}",
   "turns.old dial travel": "1 turn of the old dial shows {length} of travel",
   "turns.old dial diameter": "1 turn of the old dial shows {length} of diameter",
+  "turns.unit of the old dial travel": "{unit} of travel, old dial",
+  "turns.unit of the old dial diameter": "{unit} of diameter, old dial",
   "turns.old dial unknown": "what the old dial reads is not given, so it is not corrected",
   "turns.holds": "± (95 %) holds {parts}.",
   "turns.holds feed": "the feed",
@@ -2721,6 +2736,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.done on part, more": "Done on part, {from} to {to} on another sheet",
   "plan.last hole drawn": "Of the holes beside each other the last is drawn; every step has its own picture.",
   "plan.readings are": "Large figures: what the dial shows, the one printed for this machine and stuck on before you begin. Turns: whole ones from the zero. A count in feeding is one second, “one and two and”.",
+  "plan.readings on old dials": "Where it says old dial: what the dial that is on the wheel shows; what it is out by is reckoned with, to the feed of the file.",
   "plan.belt moved sign": "White on black: the belt is moved before this step, plug out.",
   "plan.for several steps": "For several steps",
   "plan.see first page": "Notes on the first page: {signs}.",
@@ -3910,7 +3926,10 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Obere Skala: {scale}",
   "Untere Skala: {scale}",
   "der letzte Skalenteil ist nur {last}: ganze Umdrehungen zählen und jede mit ihrem Anfangswert beginnen",
+  "der letzte Skalenteil ist {last}: ganze Umdrehungen zählen und jede mit ihrem Anfangswert beginnen",
   "{rows} Reihen, der Reihe nach abzulesen, je Umdrehung eine, dann wieder von vorn",
+  "In welchem Sinn die Zahlen wachsen, sagt die Datei nicht (increases:): angenommen ist im Uhrzeigersinn",
+  "der Weg endet, bevor die Skala einmal herum ist: keine Umdrehungen zählen",
   "beginnt mit jeder Umdrehung neu, sodass sich nichts aufsummiert, läuft aber nicht über die Null weiter",
   "geht genau auf",
   "geht auf, so genau der Weg je Umdrehung bekannt ist",
@@ -3961,8 +3980,9 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "{name}: unbedruckt, zum Anpassen",
   "geht so gut auf, wie der Weg je Umdrehung bekannt ist: {error}",
   "der letzte Skalenteil ist kurz: {short} statt {division}, {width} breit auf dem Papier",
+  "der letzte Skalenteil ist lang: {last} statt {division}, ein Strich davor liefe mit der Nullmarke zusammen",
   "beginnt jede Umdrehung neu bei null: ganze Umdrehungen zählen, jede {turn}",
-  "sein Strich liefe mit der Nullmarke zusammen und fehlt deshalb",
+  "sein Strich läuft mit der Nullmarke zusammen",
   "{n} Reihen, eine für jede von {n} Umdrehungen: geht nach {divisions} Skalenteilen genau auf",
   "{n} Reihen, eine für jede von {n} Umdrehungen: geht so gut auf, wie der Weg je Umdrehung bekannt ist; {error}",
   "geht in höchstens {most} Reihen nicht auf; mit {n} Reihen: {error}",
@@ -3987,6 +4007,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "geht genau auf",
   "geht innerhalb der ± des Wegs je Umdrehung auf",
   "beginnt jede Umdrehung neu, der letzte Skalenteil nur {size}",
+  "beginnt jede Umdrehung neu, der letzte Skalenteil {size}",
   "{out} je Umdrehung",
   "{out} auf {travel}",
   "Strichabstand {size}",
@@ -4115,6 +4136,8 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Nennwert {length}",
   "1 Umdrehung der alten Skala zeigt {length} Weg",
   "1 Umdrehung der alten Skala zeigt {length} Durchmesser",
+  "{unit} Weg, alte Skala",
+  "{unit} Durchmesser, alte Skala",
   "was die alte Skala zeigt, ist nicht angegeben; sie wird nicht berichtigt",
   "± (95 %) umfasst {parts}.",
   "den Weg je Umdrehung",
@@ -4525,6 +4548,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Erledigt an Teil, {from} bis {to} auf einem weiteren Blatt",
   "Von den Löchern nebeneinander ist das letzte gezeichnet; jeder Schritt hat sein eigenes Bild.",
   "Große Zahlen: was die Skala zeigt, und zwar die für diese Maschine gedruckte, aufgeklebt, bevor es losgeht. Umdr.: ganze, ab der Null. Ein Takt dauert beim Vorschub eine Sekunde: „einundzwanzig, zweiundzwanzig“.",
+  "Wo „alte Skala“ steht: was die Skala zeigt, die auf dem Handrad sitzt; ihr Fehler ist eingerechnet, nach dem Weg je Umdrehung der Datei.",
   "Weiß auf schwarz: vor diesem Schritt den Riemen umlegen, Stecker gezogen.",
   "Für mehrere Schritte",
   "Hinweise auf der ersten Seite: {signs}.",

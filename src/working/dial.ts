@@ -96,7 +96,7 @@ function furtherNotes({ chosen, closings, second, vernier }: DialFinding, units:
 
 const closureFormula = {
   even: "N = the whole number nearest p ÷ u, all divisions equal; error per turn = N u − p",
-  true: "marks at every whole u, the last division of a turn short by what p ÷ u leaves over",
+  true: "marks at every whole u; the last division of a turn is what p ÷ u leaves over, or where a mark before so little would print as one with the zero, a whole u more",
   rows: "k rows for k turns, k the least whole number for which k p ÷ u is whole",
 } as const;
 

@@ -146,11 +146,11 @@ test("an error too small for the figures shown is never a bare nought", () => {
 });
 
 test("a metric screw under a file in inches gets inches where true marks come near to closing", () => {
-  // 60 × 0.001 in is over by 0.00006 in: the last division hardly looks short.
+  // 59 × 0.001 in leave 0.00006 in, whose mark would print as one with the zero: the last division hardly looks long.
   const [chosen] = choicesFor({ perTurn: 1.5, from: "stated" }, "travel", drum(45), {
     ...{ stripLength: 141, units: "in", travel: 70 },
   });
-  expect(said(chosen)).toBe("true 0.001 in, 60 in 1");
+  expect(said(chosen)).toBe("true 0.001 in, 59 in 1");
 });
 
 test("even marks asked for under a file in inches are inches, unless others close and they do not", () => {

@@ -1,11 +1,13 @@
 import fc from "fast-check";
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
+import { choiceLines } from "../../src/cli/choiceLines.js";
 import { choicesFor } from "../../src/dial/choices.js";
 import type { DialChoice } from "../../src/dial/finding.js";
 import { graduations } from "../../src/dial/graduations.js";
 import { labelling } from "../../src/dial/labelling.js";
 import { LEAST_SHORT_GAP } from "../../src/dial/penalty.js";
 import type { Closure } from "../../src/machine/machine.js";
+import { findingsOf, textsOf } from "../support/sheets.js";
 import { diameters, drum, feeds, values } from "./dials.js";
 
 const TURN = 2 * Math.PI;
@@ -145,4 +147,46 @@ test("the last number gives way to zero where they would run together", () => {
   const [row = []] = graduations(forced(1.01, 0.01, "even", 101), 1.01);
   expect(row[90]?.label).toBeDefined();
   expect(row[100]?.label).toBeUndefined();
+});
+
+test("the divisions that are counted are those that are marked, and the last one is as long as its gap on the paper", () => {
+  fc.assert(
+    fc.property(feeds, values, (perTurn, value) => {
+      const choice = forced(perTurn, value, "true");
+      const [row = []] = graduations(choice, perTurn);
+      expect(row).toHaveLength(choice.divisions);
+      const gap = ((TURN - (row.at(-1)?.angle ?? 0)) / TURN) * perTurn;
+      expect(gap).toBeCloseTo(choice.last ?? value, 9);
+    }),
+    { numRuns: 200 },
+  );
+});
+
+describe("a screw of 2.50396 mm a turn in divisions of 0.05: the mark 0.004 mm before the zero is left out", () => {
+  const findings = findingsOf(
+    "name: L\nhandwheels: [{ name: Slide, travel: 60, feed: 2.50396, dial: { shape: drum, diameter: 40, width: 9, divisions: 0.05, closure: true } }]\n",
+  );
+
+  test("so there are 50 and the last is 0.054, in the choice and in its reasons", () => {
+    const { chosen } = findings.handwheels[0]?.dial ?? {};
+    expect(chosen).toMatchObject({ divisions: 50, last: expect.closeTo(0.05396, 9) });
+    expect(chosen?.remarks.join("; ")).toContain("the last division is long: 0.054 mm instead of 0.05 mm");
+  });
+
+  test.each<[string, RegExp]>([
+    ["dial", /one of 50 divisions.*Its last division is 0\.0540 mm/],
+    ["ring-cutting", /\b50 marks/],
+    ["dial-choices", /50 × 0\.05 mm.*the last division 0\.0540 mm/],
+  ])("on the %s sheet", (sheet, words) => {
+    const told = textsOf(findings, sheet);
+    expect(told).toMatch(words);
+    expect(told).not.toMatch(/\b51 (×|marks|divisions)/);
+    expect(told).not.toContain("only 0.00");
+  });
+
+  test("on the command line", () => {
+    const lines = choiceLines(findings).join("\n");
+    expect(lines).toContain("50 × 0.05 mm");
+    expect(lines).toMatch(/last division long \(0\.0540 mm\)/);
+  });
 });

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { DialChoice } from "../../src/dial/finding.js";
-import { divisionWorth, oldDialSetting, readsPerTurn, settingFor } from "../../src/dial/setting.js";
+import { divisionWorth, readsPerTurn, settingFor } from "../../src/dial/setting.js";
 
 const dial = (closure: DialChoice["closure"], divisionValue: number, divisions: number): DialChoice => ({
   closure,
@@ -20,6 +20,13 @@ const dial = (closure: DialChoice["closure"], divisionValue: number, divisions: 
   penalty: 0,
   remarks: [],
 });
+
+/** What an old dial reads that shows `shows` in a turn, told to `least`: its divisions, ten times that, need not close. */
+function onOldDial(distance: number, perTurn: number, shows: number, least: number) {
+  const value = 10 * least;
+  const { wholeTurns, divisions = Number.NaN } = settingFor(distance, perTurn, dial("even", value, shows / value));
+  return { wholeTurns, reading: divisions * value };
+}
 
 describe("a distance in turns and divisions", () => {
   test("10 mm on a 2.5 mm screw is 4 turns, not 3 and a hair", () => {
@@ -49,7 +56,7 @@ describe("a distance in turns and divisions", () => {
 });
 
 test("the old dial, made for 2 mm a turn on a true 1.995: 10 mm is 5 turns and 0.0251 mm on it", () => {
-  const { wholeTurns, reading } = oldDialSetting(10, 1.995, 2, 0.0001);
+  const { wholeTurns, reading } = onOldDial(10, 1.995, 2, 0.0001);
   expect(wholeTurns).toBe(5);
   expect(Math.abs(reading - (10 / 1.995 - 5) * 2)).toBeLessThanOrEqual(0.00005);
 });
@@ -58,7 +65,7 @@ describe("rounding carries", () => {
   test("a hair under five turns is five turns and nothing, not four and 200.0 divisions", () => {
     expect(settingFor(9.9998, 2, dial("even", 0.01, 200))).toMatchObject({ wholeTurns: 5, divisions: 0 });
     expect(settingFor(9.9998, 2, dial("even", 0.01, 200)).error).toBeCloseTo(0.0002, 12);
-    expect(oldDialSetting(9.9998, 2, 2, 0.001)).toMatchObject({ wholeTurns: 5, reading: 0 });
+    expect(onOldDial(9.9998, 2, 2, 0.001)).toMatchObject({ wholeTurns: 5, reading: 0 });
   });
 
   const size = (min: number, max: number) => fc.double({ min, max, noNaN: true });
@@ -96,7 +103,7 @@ describe("rounding carries", () => {
   test("an old dial is never told to read its whole turn", () => {
     fc.assert(
       fc.property(size(0.3, 10), size(0.3, 10), size(0.001, 300), (perTurn, shows, distance) => {
-        const { reading } = oldDialSetting(distance, perTurn, shows, 0.001);
+        const { reading } = onOldDial(distance, perTurn, shows, 0.001);
         expect(Number(reading.toFixed(3))).toBeLessThan(shows + 1e-9);
       }),
       { numRuns: 1000 },

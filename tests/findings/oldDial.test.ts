@@ -1,7 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { choiceLines } from "../../src/cli/choiceLines.js";
+import { dialToRead } from "../../src/findings/dialToRead.js";
+import { onDial } from "../../src/findings/onDial.js";
 import { oldSettingToRead } from "../../src/findings/settings.js";
-import { findingsOf, textsOf } from "../support/sheets.js";
+import { jobOf } from "../support/job.js";
+import { findingsOf, printOf, textsOf } from "../support/sheets.js";
+import { wordsOf } from "../support/words.js";
 
 const wheel = (rest: string, units = "mm") =>
   findingsOf(`name: L\nunits: ${units}\nhandwheels: [{ name: Cross slide, ${rest} }]\n`);
@@ -70,4 +74,73 @@ test("a dial made for the maker's feed is wrong by twice as much on diameter, wh
     );
   expect(said("diameter").join()).toContain("0.2000 mm too little on diameter each turn");
   expect(said("travel").join()).toContain("0.1000 mm too little each turn");
+});
+
+describe("a wheel for which no dial is made is read by the dial that it had", () => {
+  const findings = (old: string, doubt = "") =>
+    findingsOf(`
+name: L
+units: mm
+limits: { chuck: 2000 rpm }
+drive:
+  motor: { speed: 1425 rpm }
+  stages: [{ name: belt, steps: [{ label: A, driver: 40 mm, driven: 120 mm }, { label: B, driver: 80 mm, driven: 80 mm }] }]
+handwheels:
+  - { name: Cross slide, reads: diameter, travel: 60, feed: { perTurn: 2.1, nominal: 2${doubt} }${old} }
+  - { name: Carriage, travel: 120, feed: 18 }
+stops: [{ name: Shoulder, handwheel: Cross slide, length: 6 }]
+`);
+  const old = ", oldDial: { reads: travel }";
+  const planWords = (rest: string, doubt = ""): string => {
+    const job = jobOf([`do: turn, to: 15, length: 10`], "bar: { diameter: 16, out: 40 }");
+    return wordsOf(printOf({ ...findings(rest, doubt), job }, "plan")).replace(/\s+/g, " ");
+  };
+
+  test("a new dial goes before it; with neither, turns are all there is", () => {
+    const read = (rest: string) => {
+      const [wheel] = findings(rest).handwheels;
+      return wheel && dialToRead(wheel);
+    };
+    const made = read(`${old}, dial: { shape: drum, diameter: 40, width: 9, divisions: 0.02, closure: even }`);
+    expect(made).toMatchObject({ chosen: { divisionValue: 0.02 }, fixed: false });
+    expect(made?.old).toBeUndefined();
+    expect(read(old)).toMatchObject({ old: "travel", fixed: true });
+    expect(read("")).toBeUndefined();
+  });
+
+  test("stops: whole turns and its reading, in its own measure", () => {
+    // 6 mm of diameter are 3 mm of slide: at a true 2.1 one turn and 0.9, of which it shows 2 ÷ 2.1.
+    const words = wordsOf(printOf(findings(old), "stops"));
+    expect(words).toMatch(/Cross slide 1 0\.857 mm of travel, old dial/);
+    expect(words).not.toContain("no dial");
+    expect(wordsOf(printOf(findings(""), "stops"))).toMatch(/Cross slide 1\.429/);
+  });
+
+  test("a plan: sums that can be written out, whether it can be set to 0 or not", () => {
+    const words = planWords(old);
+    // 1 mm off the diameter is 0.5 of slide: on the old dial 0.476.
+    expect(words).toMatch(/S1 \+ 0\.476 =/);
+    expect(words).toContain("Cross slide, mm of travel, old dial");
+    expect(words).toMatch(/One whole turn is: Cross slide 2\.000 mm of travel, old dial/);
+    // A diameter's difference is half of that in slide, and that half shows as 1 ÷ 2.1 of it.
+    expect(words).toContain("Go on by that ÷ 2.1");
+    // The carriage alone is counted in turns.
+    expect(words).toMatch(/no dial/);
+    expect(words).toContain("Where it says old dial:");
+  });
+
+  test("where a new dial was asked for and is not made, its feed being in doubt: the old one, else no sum to write out", () => {
+    const wish = ", dial: { shape: drum, diameter: 40, width: 9, fixed: true }";
+    expect(findings(wish, ", uncertainty: 0.05").handwheels[0]?.doubtful).toBeDefined();
+    expect(planWords(wish, ", uncertainty: 0.05")).not.toContain("S1");
+    expect(planWords(`${old}${wish}`, ", uncertainty: 0.05")).toMatch(/S1 \+ 0\.476 =/);
+  });
+
+  test("onDial works out what the old dial goes on by", () => {
+    const [wheel] = findings(old).handwheels;
+    const told = wheel && onDial(wheel, "diameter", "mm");
+    const [sign, by] = (told?.times ?? "").split(" ");
+    const gone = sign === "×" ? 6 * Number(by) : 6 / Number(by);
+    expect(gone).toBeCloseTo(2 + 0.857, 2);
+  });
 });

@@ -62,3 +62,21 @@ test("nothing is said where nothing changed, and a vernier, a second scale or th
     expect(facts && dialChange(facts, wheel(feed, `divisions: 0.05 mm, ${other}`), "mm")?.replace, other).toBe(true);
   }
 });
+
+test("a last mark that is left out beside the zero, or was counted and not drawn, makes no other dial", () => {
+  const dial = "divisions: 0.05, closure: true";
+  const more = "travel: 60, reads: travel";
+  // 0.004 mm beyond 50 divisions are 0.25 mm of paper; 0.02 are a mark of its own.
+  const now = wheel("{ perTurn: 2.50396, uncertainty: 0.0005 }", dial, more);
+  const facts = dialFacts(now);
+  expect(facts?.marks).toMatch(/^50 × 0\.05 mm, true/);
+  if (facts === undefined) throw new Error("no dial");
+  const before = { ...facts, marks: facts.marks.replace("50 ×", "51 ×") };
+  expect(dialChange(before, now, "mm")).toBeUndefined();
+  const off = change("{ perTurn: 2.50396, uncertainty: 0.01 }", "{ perTurn: 2.52, uncertainty: 0.01 }", dial, more);
+  expect(off?.why).not.toContain("it is divided");
+  // Another division is another dial all the same.
+  expect(dialChange({ ...facts, marks: facts.marks.replace("0.05", "0.02") }, now, "mm")).toMatchObject({
+    replace: true,
+  });
+});

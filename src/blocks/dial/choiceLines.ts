@@ -1,6 +1,6 @@
 import { bandOf } from "../../dial/development.js";
 import type { DialChoice } from "../../dial/finding.js";
-import { blurs, strains } from "../../dial/legibility.js";
+import { blurs, isLong, strains } from "../../dial/legibility.js";
 import { LEAST_ROW_HEIGHT, MOST_MARKS } from "../../dial/penalty.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import type { Units } from "../../machine/machine.js";
@@ -36,7 +36,13 @@ export function choiceLines(
 }
 
 function cost(choice: DialChoice, units: Units): string[] {
-  if (choice.beginsAgain) return [say("dial choices.begins again", { size: sizeAmount(choice.leftOver, choice.unit) })];
+  if (choice.beginsAgain && choice.onceRound) return [say("dials.once round")];
+  if (choice.beginsAgain)
+    return [
+      say(isLong(choice) ? "dial choices.begins again, long" : "dial choices.begins again", {
+        size: sizeAmount(choice.last ?? choice.leftOver, choice.unit),
+      }),
+    ];
   if (choice.errorPerTurn === 0) return [say("dial choices.closes")];
   return [
     ...(choice.closes ? [say("dial choices.closes within")] : []),

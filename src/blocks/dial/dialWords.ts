@@ -1,7 +1,7 @@
 import { workingDoubt } from "../../dial/dialFinding.js";
 import type { DialChoice, DialFinding } from "../../dial/finding.js";
 import { countedAs } from "../../dial/labelling.js";
-import { blurs, strains } from "../../dial/legibility.js";
+import { blurs, isLong, strains } from "../../dial/legibility.js";
 import { vernierWrongFrom } from "../../dial/vernier.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { isAcross } from "../../findings/roles.js";
@@ -103,6 +103,7 @@ export function dialWords(finding: HandwheelFinding, dial: DialFinding, units: U
         ]),
     dial.vernier && vernierWords(dial, units),
     within && capital(within),
+    finding.handwheel.dial?.senseAssumed && say("dials.sense assumed"),
   ]
     .flatMap((words) => (words ? [`${words}.`] : []))
     .concat(sightWords(dial, units) || [], dial.wave ? say("dials.wave") : [])
@@ -123,7 +124,7 @@ const overWords = ({ overTravel }: Scale["chosen"], units: Units): string => tra
 
 /** Beneath a piece: what its reading is off over the travel; of two scales both. */
 export function errorNumber(scales: readonly DialChoice[], units: Units): CellNumber {
-  const begins = scales.every(({ beginsAgain }) => beginsAgain);
+  const begins = scales.every(({ beginsAgain, onceRound }) => beginsAgain && !onceRound);
   const value = scales
     .map(({ errorOverTravel, beginsAgain }) => {
       if (beginsAgain || errorOverTravel === 0) return "0";
@@ -142,7 +143,13 @@ function scaleWords({ chosen }: Scale, { reads }: Handwheel, units: Units): stri
   const doubt = chosen.doubtOverTravel;
   return [
     ...(closure === "rows" && rows > 1 ? [say("dials.rows", { rows })] : []),
-    ...(chosen.beginsAgain ? [say("dials.last short", { last: amount(chosen.leftOver, chosen.unit) })] : []),
+    ...(chosen.beginsAgain && !chosen.onceRound
+      ? [
+          say(isLong(chosen) ? "dials.last long" : "dials.last short", {
+            last: amount(chosen.last ?? chosen.leftOver, chosen.unit),
+          }),
+        ]
+      : []),
     ...(chosen.beginsAgain || chosen.errorPerTurn === 0 || chosen.closes ? [] : [costWords(chosen, units)]),
     ...(doubt === undefined
       ? []

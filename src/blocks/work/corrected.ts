@@ -1,5 +1,6 @@
 import type { Setting } from "../../dial/setting.js";
 import { settingsByPlace } from "../../findings/byPlace.js";
+import { dialToRead } from "../../findings/dialToRead.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { figureUnit, shownAt } from "../../findings/settingWords.js";
 import { notCorrectedWords, zeroWords } from "../../findings/travelWords.js";
@@ -22,7 +23,7 @@ export function correctedTable(
   width: number,
 ): Run[] {
   const { units } = sizes;
-  const { dial, handwheel, reading } = finding;
+  const { handwheel, reading } = finding;
   const factor = reading?.factor ?? 1;
   const travels = [...distances].sort((a, b) => a - b).map((distance) => distance / factor);
   const corrected = settingsByPlace(finding, travels, { units, most: MOST_COLUMNS });
@@ -46,7 +47,7 @@ export function correctedTable(
     ),
     { heading: ["±", unitName(units)], align: "decimal" },
   ];
-  const counted = dial ? say("turns.counted", { unit: figureUnit(finding) }) : say("turns.counted bare");
+  const counted = dialToRead(finding) ? say("turns.counted", { unit: figureUnit(finding) }) : say("turns.counted bare");
   return [
     ...heading(say("turns.corrected"), width, 4, size.text),
     ...kept(paragraph(`${counted} ${zeroWords(finding)}`, width, { size: size.text, gap: 0.5 })),

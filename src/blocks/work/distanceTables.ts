@@ -28,7 +28,8 @@ export function distanceTable(finding: HandwheelFinding, distances: readonly num
   const rows = distances.map((distance): Cell[] => {
     const setting = settingToRead(finding, distance);
     if (setting === undefined || reading === undefined) return [];
-    const shown = shownAt(finding, setting);
+    // The old dial has a table of its own.
+    const shown = dial && shownAt(finding, setting);
     const doubt = doubtToRead(finding, distance);
     const told = distance / reading.factor <= farthestTold(finding);
     const hand = (text: string): Cell => ({ text, weight: "bold", size: size.card });

@@ -3,6 +3,8 @@ import { toolName } from "../../cutting/tools.js";
 import { rectangle, text } from "../../drawing/shapes.js";
 import { textWidth, wrapText } from "../../drawing/text.js";
 import { aimWords } from "../../findings/aimWords.js";
+import { dialToRead } from "../../findings/dialToRead.js";
+import type { HandwheelFinding } from "../../findings/findings.js";
 import { travelWords } from "../../findings/travelWords.js";
 import type { Job } from "../../job/job.js";
 import type { Units } from "../../machine/machine.js";
@@ -52,7 +54,7 @@ export const planHead = warning(
             gap: 1,
           })
         : []),
-      ...paragraph(howToRead(plan, beltKeyOf(findings)), width, { gap: 1 }),
+      ...paragraph(howToRead(plan, [...wheels], beltKeyOf(findings)), width, { gap: 1 }),
       ...worstWords(plan, machine.units).flatMap((words) => paragraph(words, width, { gap: 1 })),
       ...sumRules([...wheels]).flatMap((words) => paragraph(words, width, { gap: 1, weight: "bold" })),
       ...against(plan, width),
@@ -163,9 +165,10 @@ function against(plan: Plan, width: number): Run[] {
 }
 
 /** The signs of a step, once for all of them. */
-const howToRead = ({ beltChanges }: Plan, beltKey: string): string =>
+const howToRead = ({ beltChanges }: Plan, wheels: readonly HandwheelFinding[], beltKey: string): string =>
   [
     say("plan.readings are"),
+    ...(wheels.some((wheel) => dialToRead(wheel)?.old) ? [say("plan.readings on old dials")] : []),
     ...(beltChanges > 0 ? [say("plan.belt moved sign")] : []),
     ...(beltKey === "" ? [] : [say("plan.belts called", { key: beltKey })]),
   ].join(" ");

@@ -1,3 +1,4 @@
+import { dialToRead } from "../../findings/dialToRead.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { onDial } from "../../findings/onDial.js";
 import { dialGain, dialTurn } from "../../findings/settings.js";
@@ -19,7 +20,7 @@ export function zeroWords(zero: Zero, step: PlannedStep, label: string, units: U
   const touch = touchWords(zero, step, units);
   const set = isFixed(wheel)
     ? say("plan.zero written down", { label })
-    : wheel.dial === undefined
+    : dialToRead(wheel) === undefined
       ? say("plan.zero marked")
       : say("plan.zero set");
   return [
@@ -141,7 +142,7 @@ function otherDiameter({ wheel, of, at }: Zero, units: Units): string[] {
   if (of !== "diameter" && of !== "bore") return [];
   const size = figureWithin(at, undefined, units);
   const reckoned = onDial(wheel, "diameter", units);
-  if (wheel.dial === undefined) return reckoned ? [say(`plan.other ${of}, turns`, { size, ...reckoned })] : [];
+  if (dialToRead(wheel) === undefined) return reckoned ? [say(`plan.other ${of}, turns`, { size, ...reckoned })] : [];
   const how = isFixed(wheel) ? "written" : "set";
   return [
     reckoned === undefined
@@ -150,7 +151,8 @@ function otherDiameter({ wheel, of, at }: Zero, units: Units): string[] {
   ];
 }
 
-export const isFixed = ({ handwheel: { dial } }: HandwheelFinding): boolean => dial?.fixed === true;
+/** Whether what a dial reads is added to what it read at the touch: not where there is none to read. */
+export const isFixed = (wheel: HandwheelFinding): boolean => dialToRead(wheel)?.fixed === true;
 
 /** `row`: which row of the dial it stands in, or why it has none. */
 export type ReadingWords = { readonly turns: string; readonly figure: string; readonly row?: string };
@@ -161,7 +163,8 @@ export function readingWords(
   wheel: HandwheelFinding,
   { setting, back }: Pick<Reading, "setting" | "back">,
 ): ReadingWords {
-  const { dial, reading } = wheel;
+  const { reading } = wheel;
+  const dial = dialToRead(wheel);
   const sensed = (turns: string) => (back ? say("plan.back", { turns }) : turns);
   if (dial === undefined || reading === undefined)
     return { turns: sensed(formatFixed(setting.turns, 2)), figure: "", row: say("plan.no dial") };
@@ -175,11 +178,11 @@ export function readingWords(
 /** How sums on dials that cannot be set to 0 are made, with one turn of each such wheel; nothing where all can be set. */
 export function sumRules(wheels: readonly HandwheelFinding[]): string[] {
   const turns = wheels.filter(isFixed).flatMap((wheel) => {
-    const { handwheel, dial } = wheel;
+    const dial = dialToRead(wheel);
     const turn = dialTurn(wheel);
     return dial === undefined || turn === undefined
       ? []
-      : [`${handwheel.name} ${figureOf(dial, turn)} ${figureUnit(wheel)}`];
+      : [`${wheel.handwheel.name} ${figureOf(dial, turn)} ${figureUnit(wheel)}`];
   });
   if (turns.length === 0) return [];
   return [say("plan.sums on fixed dials", { turns: turns.join("; ") })];

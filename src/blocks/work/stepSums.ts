@@ -1,5 +1,6 @@
 import type { Mark } from "../../drawing/drawing.js";
 import { rectangle, text } from "../../drawing/shapes.js";
+import { dialToRead } from "../../findings/dialToRead.js";
 import { onDial } from "../../findings/onDial.js";
 import type { Units } from "../../machine/machine.js";
 import type { Plan } from "../../plan/plan.js";
@@ -52,7 +53,7 @@ function measuredSum(planned: PlannedStep, plan: Plan, units: Units, width: numb
     reckoned === undefined ? say("plan.go on") : say("plan.go on, reckoned", reckoned),
   ].join(" ");
   const others =
-    plan.job.parts < 2 || depthWheel?.dial === undefined
+    plan.job.parts < 2 || depthWheel === undefined || dialToRead(depthWheel) === undefined
       ? []
       : anew.across
         ? [say("plan.measure the others too")]
@@ -74,7 +75,13 @@ function measuredSum(planned: PlannedStep, plan: Plan, units: Units, width: numb
 
 /** Whether a step is the first measured cut from its zero, and so tells how true that is. */
 function provesZero({ depthZero, depthWheel, passes, stage: { step }, number }: PlannedStep, { steps }: Plan): boolean {
-  if (depthZero === undefined || depthWheel?.dial === undefined || step.do === "face" || step.do === "taper")
+  if (
+    depthZero === undefined ||
+    depthWheel === undefined ||
+    dialToRead(depthWheel) === undefined ||
+    step.do === "face" ||
+    step.do === "taper"
+  )
     return false;
   const measured = steps.find((one) => one.depthZero === depthZero && one.passes.some(({ kind }) => kind === "rough"));
   return measured?.number === number && passes.some(({ kind }) => kind === "finish");

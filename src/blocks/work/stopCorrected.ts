@@ -1,4 +1,5 @@
 import { settingsByPlace } from "../../findings/byPlace.js";
+import { dialToRead } from "../../findings/dialToRead.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { notCorrectedWords, zeroWords } from "../../findings/travelWords.js";
 import type { Machine } from "../../machine/machine.js";
@@ -56,7 +57,11 @@ function ofWheel(wheel: HandwheelFinding, stops: readonly SetStop[], { units }: 
       ],
     ];
   });
-  const words = [say("stops.by the rule"), ...(wheel.dial ? [say("stops.turns and reading")] : []), zeroWords(wheel)];
+  const words = [
+    say("stops.by the rule"),
+    ...(dialToRead(wheel) ? [say("stops.turns and reading")] : []),
+    zeroWords(wheel),
+  ];
   return [
     ...heading(say("stops.corrected", { wheel: wheel.handwheel.name }), width, 5),
     ...kept(paragraph(words.join(" "), width)),

@@ -1,3 +1,4 @@
+import { dialToRead } from "../../findings/dialToRead.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { figureUnit, shownAt } from "../../findings/settingWords.js";
 import type { Repeat } from "../../findings/stops.js";
@@ -39,7 +40,7 @@ export function stopTable(machine: Machine, stops: readonly SetStop[], width: nu
   const bound = (mm: number | undefined): Cell => ({
     text: mm === undefined ? UNKNOWN : formatUncertain(0, fromMm(mm, units)).uncertainty,
   });
-  const dials = some(({ wheel }) => wheel.dial !== undefined);
+  const dials = some(({ wheel }) => dialToRead(wheel) !== undefined);
   const wanted = some(({ stop }) => stop.tolerance !== undefined);
   // A column that says "?" in every row tells nothing: one sentence below does.
   const alike = some(({ repeat }) => repeat.byStop !== undefined);
@@ -72,7 +73,7 @@ export function stopTable(machine: Machine, stops: readonly SetStop[], width: nu
     {
       column: { heading: [say("stops.turns")], align: "decimal" },
       cell: (wheel, { setting }) => ({
-        text: wheel.dial ? formatFixed(setting.wholeTurns, 0) : formatFixed(setting.turns, 3),
+        text: dialToRead(wheel) ? formatFixed(setting.wholeTurns, 0) : formatFixed(setting.turns, 3),
         size: size.card,
         weight: "bold",
       }),
@@ -94,7 +95,7 @@ export function stopTable(machine: Machine, stops: readonly SetStop[], width: nu
       cell: (_, { byStop }) => bound(byStop),
     },
     {
-      shown: alike && dials,
+      shown: alike && some(({ wheel }) => wheel.dial !== undefined),
       column: { heading: [say("stops.by dial"), `± ${unit}`], align: "decimal" },
       cell: (wheel, { byDial }) => (wheel.dial === undefined ? { text: "–" } : bound(byDial)),
     },
@@ -126,7 +127,7 @@ export function stopTable(machine: Machine, stops: readonly SetStop[], width: nu
   );
   const unknown = keyOf(say("stops.unknown means"), width);
   const remarks = [
-    ...(dials && some(({ wheel }) => wheel.dial === undefined) ? [say("stops.no dial means")] : []),
+    ...(dials && some(({ wheel }) => dialToRead(wheel) === undefined) ? [say("stops.no dial means")] : []),
     alike ? say("stops.alike means") : say("stops.alike unknown"),
     play ? say("stops.lost motion means") : say("stops.lost motion unknown"),
     ...(some(({ repeat }) => repeat.lengthDoubt !== undefined) ? [say("stops.first part means")] : []),

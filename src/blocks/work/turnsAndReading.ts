@@ -1,5 +1,6 @@
 import { withinATurn } from "../../dial/reading.js";
 import type { Setting } from "../../dial/setting.js";
+import { dialToRead } from "../../findings/dialToRead.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { figureUnit, shownAt } from "../../findings/settingWords.js";
 import { formatFixed } from "../../quantity/format.js";
@@ -19,4 +20,4 @@ export function turnsAndReading(wheel: HandwheelFinding, setting: Setting): stri
 /** What the column counts: the unit of the dial's own numbers, in a word less than behind a figure, or turns. A unit that wraps
  *  would leave "in" to be read as the word. */
 export const headingOf = (wheel: HandwheelFinding): string =>
-  wheel.dial ? figureUnit(wheel).replace("× ", "") : say("stops.turns");
+  dialToRead(wheel) ? figureUnit(wheel).replace("× ", "") : say("stops.turns");
