@@ -1,4 +1,6 @@
 import { describe, expect, test } from "vitest";
+import { size } from "../../src/blocks/shared/style.js";
+import { lineMarks } from "../../src/blocks/speeds/diagramLines.js";
 import { chooseSpeed } from "../../src/cutting/choose.js";
 import { cuttingSpeed } from "../../src/cutting/cuttingSpeeds.js";
 import { metresPerMinuteAt } from "../../src/cutting/rates.js";
@@ -203,6 +205,43 @@ paper: { size: A5 }
   const labelled = (many.drive?.speeds ?? []).filter(({ rpm }) => said(rpm.toFixed(0)) > 1).length;
   expect(labelled).toBeGreaterThanOrEqual(lines);
   expect(measureSheets(many, ["speed-diagram"]).faults.filter(({ kind }) => kind !== "page nearly empty")).toEqual([]);
+});
+
+describe("of more lines than can say their speeds", () => {
+  const frame = { left: 0, right: 100, top: 0, bottom: 100 };
+  const plain = (value: number) => 10 * value;
+  /** All leave the frame at its side, where so many numbers have room below one another. */
+  const drawn = (count: number, keep?: number) => {
+    const lines = Array.from({ length: count }, (_, at) => ({ name: "", rpm: 100 + at, held: false }));
+    const scales = { across: [1, 10] as [number, number], up: [0.001, 1e6] as [number, number], share: 1 };
+    const { marks, left } = lineMarks(lines, plain, (value) => 100 - value / 1000, { ...scales, keep }, frame);
+    return { left, ways: marks.filter((mark) => mark.kind === "group").length };
+  };
+  const room = Math.floor(97.5 / (size.text * 1.15) + 1);
+
+  test("as many are drawn as there is room for, the slowest and the fastest among them", () => {
+    expect(drawn(room).left).toEqual([]);
+    const { left, ways } = drawn(room + 1);
+    expect(ways).toBe(room);
+    expect(left).toHaveLength(1);
+    for (const count of [room + 1, room + 5, 2 * room, 3 * room + 1]) {
+      const { left, ways } = drawn(count);
+      expect(ways).toBe(room);
+      expect(left).toHaveLength(count - room);
+      expect(left).not.toContain("100");
+      expect(left).not.toContain(String(99 + count));
+    }
+  });
+
+  test("and the one of the example", () => {
+    const { left } = drawn(2 * room);
+    for (const speed of left) {
+      const kept = drawn(2 * room, Number(speed));
+      expect(kept.left).not.toContain(speed);
+      expect(kept.ways).toBe(room);
+      expect(kept.left).not.toContain("100");
+    }
+  });
 });
 
 test("a speed whose line is out of sight is told", () => {
