@@ -116,6 +116,7 @@ export type Gaps = {
   "speed diagram.position": never;
   "speed diagram.lines left": "speeds";
   "speed diagram.out of sight": "speeds";
+  "speed diagram.no bar": "materials";
   "speed diagram.in full": "names";
   "speed diagram.work": "unit";
   "speed diagram.drill": "unit";
@@ -1906,6 +1907,7 @@ const en: Readonly<Record<Key, Text>> = {
   "speed diagram.position": "belt",
   "speed diagram.lines left": "Lines left out for want of room: {speeds} rpm.",
   "speed diagram.out of sight": "Without a line, slower or faster than this work asks for: {speeds} rpm.",
+  "speed diagram.no bar": "Without a bar, as the figures go by rpm or by size: {materials}; see the belt card.",
   "speed diagram.in full": "Names in full: {names}.",
   "speed diagram.work": "diameter of the work, {unit}",
   "speed diagram.drill": "diameter of the drill, {unit}",
@@ -3705,6 +3707,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Riemen",
   "Linien ohne Platz, nur in der Liste: {speeds} U/min.",
   "Ohne Linie, weil langsamer oder schneller, als diese Arbeit verlangt: {speeds} U/min.",
+  "Ohne Balken, weil nach Drehzahl oder Größe angegeben: {materials}; siehe Riemenkarte.",
   "Namen ausgeschrieben: {names}.",
   "Durchmesser des Werkstücks, {unit}",
   "Durchmesser des Bohrers, {unit}",
