@@ -110,7 +110,9 @@ export type Gaps = {
   "belt card.too fast": "materials";
   "belt card.no figures": "materials";
   "belt card.caution elsewhere": "materials";
-  "belt card.further": never;
+  "belt card.further": "n";
+  "belt card.further named": "materials";
+  "belt card.further with cautions": "materials";
   "speed diagram.slowest": "position";
   "speed diagram.rpm": never;
   "speed diagram.position": never;
@@ -1901,7 +1903,9 @@ const en: Readonly<Record<Key, Text>> = {
   "belt card.too fast": "Even the slowest is too fast for {materials}.",
   "belt card.no figures": "No figures for {materials}.",
   "belt card.caution elsewhere": "No figures for {materials}; caution on the drilling card.",
-  "belt card.further": "Further materials: speed diagram.",
+  "belt card.further": {"one":"{n} more material: speed diagram.","other":"{n} more materials: speed diagram."},
+  "belt card.further named": "Further materials, on the speed diagram: {materials}.",
+  "belt card.further with cautions": "Further materials, on the speed diagram with their cautions: {materials}.",
   "speed diagram.slowest": "{position}, turned down",
   "speed diagram.rpm": "rpm",
   "speed diagram.position": "belt",
@@ -3701,7 +3705,9 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Auch die langsamste Stellung ist zu schnell für {materials}.",
   "Keine Schnittwerte für {materials}.",
   "Keine Schnittwerte für {materials}; Warnung auf der Bohrkarte.",
-  "Weitere Werkstoffe: Drehzahlschaubild.",
+  {"one":"{n} weiterer Werkstoff: Drehzahlschaubild.","other":"{n} weitere Werkstoffe: Drehzahlschaubild."},
+  "Weitere Werkstoffe, im Drehzahlschaubild: {materials}.",
+  "Weitere Werkstoffe, im Drehzahlschaubild mit ihren Warnungen: {materials}.",
   "{position}, heruntergeregelt",
   "U/min",
   "Riemen",
