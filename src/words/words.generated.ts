@@ -110,12 +110,15 @@ export type Gaps = {
   "belt card.too fast": "materials";
   "belt card.no figures": "materials";
   "belt card.caution elsewhere": "materials";
-  "belt card.further": never;
+  "belt card.further": "n";
+  "belt card.further named": "materials";
+  "belt card.further with cautions": "materials";
   "speed diagram.slowest": "position";
   "speed diagram.rpm": never;
   "speed diagram.position": never;
   "speed diagram.lines left": "speeds";
   "speed diagram.out of sight": "speeds";
+  "speed diagram.no bar": "materials";
   "speed diagram.in full": "names";
   "speed diagram.work": "unit";
   "speed diagram.drill": "unit";
@@ -1913,12 +1916,15 @@ const en: Readonly<Record<Key, Text>> = {
   "belt card.too fast": "Even the slowest is too fast for {materials}.",
   "belt card.no figures": "No figures for {materials}.",
   "belt card.caution elsewhere": "No figures for {materials}; caution on the drilling card.",
-  "belt card.further": "Further materials: speed diagram.",
+  "belt card.further": {"one":"{n} more material: speed diagram.","other":"{n} more materials: speed diagram."},
+  "belt card.further named": "Further materials, on the speed diagram: {materials}.",
+  "belt card.further with cautions": "Further materials, on the speed diagram with their cautions: {materials}.",
   "speed diagram.slowest": "{position}, turned down",
   "speed diagram.rpm": "rpm",
   "speed diagram.position": "belt",
   "speed diagram.lines left": "Lines left out for want of room: {speeds} rpm.",
   "speed diagram.out of sight": "Without a line, slower or faster than this work asks for: {speeds} rpm.",
+  "speed diagram.no bar": "Without a bar, as the figures go by rpm or by size: {materials}; see the belt card.",
   "speed diagram.in full": "Names in full: {names}.",
   "speed diagram.work": "diameter of the work, {unit}",
   "speed diagram.drill": "diameter of the drill, {unit}",
@@ -3725,12 +3731,15 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Auch die langsamste Stellung ist zu schnell für {materials}.",
   "Keine Schnittwerte für {materials}.",
   "Keine Schnittwerte für {materials}; Warnung auf der Bohrkarte.",
-  "Weitere Werkstoffe: Drehzahlschaubild.",
+  {"one":"{n} weiterer Werkstoff: Drehzahlschaubild.","other":"{n} weitere Werkstoffe: Drehzahlschaubild."},
+  "Weitere Werkstoffe, im Drehzahlschaubild: {materials}.",
+  "Weitere Werkstoffe, im Drehzahlschaubild mit ihren Warnungen: {materials}.",
   "{position}, heruntergeregelt",
   "U/min",
   "Riemen",
   "Linien ohne Platz, nur in der Liste: {speeds} U/min.",
   "Ohne Linie, weil langsamer oder schneller, als diese Arbeit verlangt: {speeds} U/min.",
+  "Ohne Balken, weil nach Drehzahl oder Größe angegeben: {materials}; siehe Riemenkarte.",
   "Namen ausgeschrieben: {names}.",
   "Durchmesser des Werkstücks, {unit}",
   "Durchmesser des Bohrers, {unit}",

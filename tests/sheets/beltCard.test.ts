@@ -374,7 +374,9 @@ describe("what it says", () => {
         `title: Mine\nneeds: drive\ncard: { width: 150, height: 110 }\nblocks: [positions: ${settings}]\n`,
       );
     expect(own("{ materials: 2 }")).toMatch(/mild steel.*free-cutting/);
-    expect(own("{ materials: 2 }")).not.toContain("brass");
+    const [card, further] = own("{ materials: 2 }").split("Further materials, on the speed diagram: ");
+    expect(card).not.toContain("brass");
+    expect(further).toMatch(/^brass, aluminium, grey cast iron\./);
     expect(own("{ operation: parting }")).toContain("parting: diameters in mm by speed (up to 100)");
     expect(own("{ caution: none }")).not.toContain("PLUG OUT");
   });

@@ -224,8 +224,9 @@ work: { materials: [mild steel, brass, ${hazardous.join(", ")}], cuttingSpeeds: 
     );
     const words = textsOf({ ...drill(), machine: { ...plain, work: machine.work } }, "belt-card");
     expect(words).toContain("mild steel");
-    expect(words).not.toContain("PTFE");
-    expect(words).toContain("Further materials: speed diagram.");
+    const [card, further] = words.split("Further materials, on the speed diagram with their cautions: ");
+    expect(card).not.toContain("PTFE");
+    expect(further).toContain("PTFE.");
   });
 
   test("a page that does not name it stands without its caution, the page that does has it", () => {
@@ -459,5 +460,39 @@ work: { materials: [mild steel] }
     expect(own && arrange(lathe, own)).toEqual({
       missing: expect.stringMatching(/^it would take \d+ cards; give them more room/),
     });
+  });
+});
+
+describe("materials for which the cards have no room", () => {
+  const shared =
+    "mild steel, tool steel, brass, bronze, stainless steel, aluminium, acrylic, nylon, copper, medium-carbon steel";
+  const names = shared.split(", ");
+  const cards = (file: string, [width, height] = [150, 110]) =>
+    textsOf(
+      findingsOf(`name: Twelve
+kind: drill
+drive:
+  motor: { speed: 1400 rpm }
+  cover: { width: ${width}, height: ${height} }
+  stages:
+    - { name: motor belt, steps: ${cone([50, 80, 110], "ABC")} }
+    - { name: spindle belt, steps: ${cone([55, 78, 102, 125], "1234")} }
+work: { materials: [${file}], drills: [3, 5, 8, 13] }
+`),
+      "belt-card",
+    ).replace(/\s+/g, " ");
+
+  test("are named on one of them, or at least counted", () => {
+    const words = cards(shared);
+    const told = [...words.matchAll(/Further materials, on the speed diagram: ([^.]*)\./g)].map(([, some]) => some);
+    expect(told).toHaveLength(1);
+    const left = told[0]?.split(", ") ?? [];
+    expect(left.length).toBeGreaterThan(0);
+    const [columns = ""] = words.split("Further materials");
+    for (const name of names) expect(left.includes(name)).toBe(!columns.includes(name));
+  });
+
+  test("are not spoken of where there is room for all", () => {
+    expect(cards("mild steel, brass")).not.toMatch(/Further materials|more material/);
   });
 });

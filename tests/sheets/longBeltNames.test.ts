@@ -55,4 +55,25 @@ describe("positions with long names", () => {
     for (const sheet of ["plan", "hand-feed", "drilling-card"])
       expect(said(short, sheet)).not.toMatch(/[A-Z0-9] = [A-Z]/);
   });
+
+  test("those of a few letters have them on the card too, however little room it has", () => {
+    const cone = (labels: readonly string[]) =>
+      labels.map((label, at) => `{ label: ${label}, driver: ${55 + 23 * at}, driven: ${124 - 23 * at} }`).join(", ");
+    const inner = findingsOf(`name: N
+kind: drill
+drive:
+  motor: { speed: 1400 rpm }
+  cover: { width: 150, height: 110 }
+  stages:
+    - { name: motor belt, steps: [${cone(["inner", "outer"])}] }
+    - { name: spindle belt, steps: [${cone(["rear", "second", "third", "front"])}] }
+work: { materials: [mild steel, free-cutting steel, grey cast iron, tool steel, brass, bronze], drills: [3, 6, 13] }
+`);
+    const [card, drilling] = ["belt-card", "drilling-card"].map((sheet) => textsOf(inner, sheet).replace(/\s+/g, " "));
+    for (const name of ["inner rear", "outer rear", "inner second"]) {
+      expect(card).toContain(name);
+      expect(drilling).toContain(name);
+    }
+    expect(card).not.toContain(" = rear");
+  });
 });

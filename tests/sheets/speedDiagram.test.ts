@@ -1,9 +1,12 @@
 import { describe, expect, test } from "vitest";
+import { size } from "../../src/blocks/shared/style.js";
+import { lineMarks } from "../../src/blocks/speeds/diagramLines.js";
 import { chooseSpeed } from "../../src/cutting/choose.js";
 import { cuttingSpeed } from "../../src/cutting/cuttingSpeeds.js";
 import { metresPerMinuteAt } from "../../src/cutting/rates.js";
 import type { Mark } from "../../src/drawing/drawing.js";
 import type { Page } from "../../src/drawing/page.js";
+import { inLanguage } from "../../src/words/language.js";
 import { walk } from "../support/marks.js";
 import { measureSheets } from "../support/measureSheets.js";
 import { pdfOf } from "../support/pdfOf.js";
@@ -205,6 +208,43 @@ paper: { size: A5 }
   expect(measureSheets(many, ["speed-diagram"]).faults.filter(({ kind }) => kind !== "page nearly empty")).toEqual([]);
 });
 
+describe("of more lines than can say their speeds", () => {
+  const frame = { left: 0, right: 100, top: 0, bottom: 100 };
+  const plain = (value: number) => 10 * value;
+  /** All leave the frame at its side, where so many numbers have room below one another. */
+  const drawn = (count: number, keep?: number) => {
+    const lines = Array.from({ length: count }, (_, at) => ({ name: "", rpm: 100 + at, held: false }));
+    const scales = { across: [1, 10] as [number, number], up: [0.001, 1e6] as [number, number], share: 1 };
+    const { marks, left } = lineMarks(lines, plain, (value) => 100 - value / 1000, { ...scales, keep }, frame);
+    return { left, ways: marks.filter((mark) => mark.kind === "group").length };
+  };
+  const room = Math.floor(97.5 / (size.text * 1.15) + 1);
+
+  test("as many are drawn as there is room for, the slowest and the fastest among them", () => {
+    expect(drawn(room).left).toEqual([]);
+    const { left, ways } = drawn(room + 1);
+    expect(ways).toBe(room);
+    expect(left).toHaveLength(1);
+    for (const count of [room + 1, room + 5, 2 * room, 3 * room + 1]) {
+      const { left, ways } = drawn(count);
+      expect(ways).toBe(room);
+      expect(left).toHaveLength(count - room);
+      expect(left).not.toContain("100");
+      expect(left).not.toContain(String(99 + count));
+    }
+  });
+
+  test("and the one of the example", () => {
+    const { left } = drawn(2 * room);
+    for (const speed of left) {
+      const kept = drawn(2 * room, Number(speed));
+      expect(kept.left).not.toContain(speed);
+      expect(kept.ways).toBe(room);
+      expect(kept.left).not.toContain("100");
+    }
+  });
+});
+
 test("a speed whose line is out of sight is told", () => {
   const words = textsOf(demoFindings(), "speed-diagram");
   expect(words).toMatch(/Without a line[^:]*: 34, 51 rpm/);
@@ -236,8 +276,36 @@ work: { materials: [${materials}] }
     );
   const plain = "mild steel, brass, aluminium, grey cast iron, acrylic";
   const wooden = drill(`${plain}, hard wood`);
-  expect(wordsOf(wooden)).not.toMatch(/wood/i);
-  expect(wooden).toEqual(drill(plain));
+  const told = /No figures for hard wood; caution on the drilling card\./;
+  expect(wordsOf(wooden)).toMatch(told);
+  expect(wordsOf(wooden).replace(told, "")).not.toMatch(/wood/i);
+  expect(wooden.pages).toHaveLength(drill(plain).pages.length);
+});
+
+describe("a material without a bar", () => {
+  const turning = (materials: string) =>
+    textsOf(
+      findingsOf(`name: L
+drive:
+  motor: { speed: 1400 rpm }
+  stages: [{ name: belt, steps: [{ label: A, driver: 50, driven: 150 }, { label: B, driver: 90, driven: 110 }] }]
+work: { materials: [${materials}], diameters: [6, 10, 25] }
+`),
+      "speed-diagram",
+    ).replace(/\s+/g, " ");
+
+  test("whose figures go by rpm is named, with the sheet that shows it", () => {
+    expect(turning("mild steel, hard wood")).toContain(
+      "Without a bar, as the figures go by rpm or by size: hard wood; see the belt card.",
+    );
+    expect(inLanguage("de", () => turning("mild steel, hard wood"))).toContain(
+      "Ohne Balken, weil nach Drehzahl oder Größe angegeben: Hartholz; siehe Riemenkarte.",
+    );
+  });
+
+  test("is not looked for where all have one", () => {
+    expect(turning("mild steel, brass")).not.toMatch(/Without a bar|No figures/);
+  });
 });
 
 describe("32 speeds and 20 materials", () => {

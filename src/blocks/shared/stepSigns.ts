@@ -60,9 +60,16 @@ export function calledInFull(name: string, findings: Findings): string {
  *  looked for. */
 export const LONG_POSITION = 32;
 
+/** True where plan, hand feed and drilling card call the belts by signs. */
+export const calledBySigns = ({ drive }: Findings): boolean => namesBeyond(drive, LONG_POSITION);
+
+const namesBeyond = (drive: Findings["drive"], room: number): boolean =>
+  drive?.speeds.some(({ position }) => textWidth(position.name, size.text, "bold") > room) === true;
+
 /** The machine with signs where a position's name is longer than so much in text, else as it is; and what the signs stand for. */
 export function signedBeyond(findings: Findings, room: number): Signed {
-  const long = findings.drive?.speeds.some(({ position }) => textWidth(position.name, size.text, "bold") > room);
+  // A table that has room for longer names calls them as all else does.
+  const long = namesBeyond(findings.drive, Math.min(room, LONG_POSITION));
   return (long ? withSigns(findings) : undefined) ?? { findings, key: "" };
 }
 

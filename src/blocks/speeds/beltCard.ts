@@ -28,8 +28,8 @@ export type BeltCard = {
   /** The row that one begins with, of all or of those of one card. */
   readonly begin?: number;
   readonly beginOf: (rows: readonly number[]) => SpeedFinding | undefined;
-  /** Whether the file has materials that were not asked for. */
-  readonly further: boolean;
+  /** Materials of the file that were not asked for. */
+  readonly further: readonly string[];
   /** What the card explains of these rows and columns at its foot. */
   readonly notes: (rows: readonly number[], columns: readonly number[]) => string[];
 };
@@ -59,6 +59,7 @@ export function beltCardsOf(
       ? [
           {
             name: materialName(material),
+            materials: [material],
             cells: speeds.map((speed) => cellOf(speed, told)),
             bearsMore: bearsMore(material, operation, findings),
             ...endOf(told, speeds),
@@ -90,7 +91,7 @@ export function beltCardsOf(
     columns,
     title: titleOf(operation, findings),
     shortTitle: say("belt card.diameters", { unit: say(`belt card.unit ${machine.units}`) }),
-    further: machine.work.materials.length > settings.materials,
+    further: machine.work.materials.slice(settings.materials),
     ...(first && { begin: speeds.indexOf(first) }),
     beginOf: (shown) => {
       const own = new Set(shown.map((index) => speeds[index]));
@@ -140,6 +141,7 @@ function alike(columns: readonly BeltColumn[]): BeltColumn[] {
   return [...groups.values()].map((group) => ({
     ...(group[0] as BeltColumn),
     name: group.map(({ name }) => name).join(", "),
+    materials: group.flatMap(({ materials }) => materials),
   }));
 }
 

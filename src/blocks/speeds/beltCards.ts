@@ -1,3 +1,5 @@
+import { hazardOf } from "../../cutting/hazards.js";
+import { materialName } from "../../cutting/materials.js";
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { group } from "../../drawing/shapes.js";
 import { textWidth } from "../../drawing/text.js";
@@ -17,7 +19,7 @@ import { paragraph } from "../shared/paragraph.js";
 import { size } from "../shared/style.js";
 import { type BeltCard, positionName } from "./beltCard.js";
 import { type BeltTable, beltTableOf, type Density, headingHeight, heightsOf } from "./beltMeasure.js";
-import { below, beside, type Plan, planned, type Share } from "./beltPlan.js";
+import { below, beside, type Plan, planned, type Share, type Worth } from "./beltPlan.js";
 import { drawnTable } from "./beltRows.js";
 
 export type CardRoom = {
@@ -28,18 +30,17 @@ export type CardRoom = {
   readonly use: Use;
 };
 
-/** What a plan has no room for: so many materials, the pulleys. */
-type Lacks = Pick<Plan, "left" | "bare">;
+/** What a plan has no room for: materials, and where they are told; the pulleys. */
+type Lacks = { readonly dropped: readonly string[]; readonly told: FurtherTold } & Pick<Plan, "bare">;
+/** Materials that the cards leave out: named on the first, or on those after it; on each how many. */
+type FurtherTold = "first" | "others" | "number";
 
 /** Between what stands below one another. */
 const gap = 2;
 const widestPicture = 44;
 
 /** A drawing for each card, and how many materials they leave out for want of room; of cards that are more than were wished, all. */
-export type BeltCards = { readonly drawings: readonly Drawing[] } & Pick<
-  Plan,
-  "left" | "count" | "bare" | "broken" | "uneven"
->;
+export type BeltCards = { readonly drawings: readonly Drawing[] } & Worth;
 
 /** A position table with its pulleys laid out on as few cards as will do, a drawing each. `key`: what signs stand for, on each card,
  *  and in which type. */
@@ -72,13 +73,22 @@ export function beltCards(
     return longer(words, drawn[0] ?? "") ? [] : [words];
   };
   const head = headOf(findings, room);
+  const furtherWords = (first: boolean, { dropped, told }: Lacks): string[] => {
+    const all = [...dropped, ...card.further];
+    if (all.length === 0) return [];
+    if (told === "number") return [say("belt card.further", { n: all.length })];
+    if (first !== (told === "first")) return [];
+    const names = { materials: all.map(materialName).join(", ") };
+    const hazardous = all.some((material) => hazardOf(material) !== undefined);
+    return [hazardous ? say("belt card.further with cautions", names) : say("belt card.further named", names)];
+  };
   const foot = (share: Share, first: boolean, lacks: Lacks, width: number, pictured = first): Drawing => {
     const shown = rowsOf(share);
     const words = [
       ...card.notes(shown, share.columns),
       ...beginning(shown, pictured),
       ...(first ? unfit : []),
-      ...(card.further || lacks.left > 0 ? [say("belt card.further")] : []),
+      ...furtherWords(first, lacks),
       ...(first && lacks.bare ? [say("belt card.no pulleys")] : []),
     ];
     return stacked(
@@ -92,11 +102,18 @@ export function beltCards(
   };
   const all: Share = { columns: [...card.columns.keys()], rows: [0, card.rows.length] };
   // With pulleys on a card of their own.
-  const words = stacked(
-    [...said([...drawn, ...unfit].join(" "), room.width), ...said(key.words, room.width, { size: key.size, gap: 0.8 })],
-    room.width,
-  );
-  const own = room.height - head.height - words.height - gap;
+  const wordsApart = (lacks: Lacks) => {
+    // On every card with rows the number stands already.
+    const further = lacks.told === "number" ? [] : furtherWords(true, lacks);
+    return stacked(
+      [
+        ...said([...drawn, ...unfit, ...further].join(" "), room.width),
+        ...said(key.words, room.width, { size: key.size, gap: 0.8 }),
+      ],
+      room.width,
+    );
+  };
+  const roomApart = (lacks: Lacks) => room.height - head.height - wordsApart(lacks).height - gap;
   const least = pictureRoom(drive, false);
   const right = room.width - least.width - beside;
   const whole = room.height - head.height;
@@ -109,19 +126,65 @@ export function beltCards(
         first: bodyWith(onFirst, true, lacks),
         narrow: bodyWith(onFirst, true, lacks, Math.max(1, right)),
         other: bodyWith(onOthers, false, lacks),
-        pulleys: own,
+        pulleys: roomApart(lacks),
         whole,
       },
     });
-  let lacks: Lacks = { left: 0, bare: false };
+  const droppedBy = (plan: Plan): string[] => {
+    const shown = new Set(plan.shares.flatMap(({ columns }) => columns));
+    return card.columns.flatMap(({ materials }, index) => (shown.has(index) ? [] : materials));
+  };
+  let lacks: Lacks = { dropped: [], told: "number", bare: false };
   let plan = planWith(lacks);
-  if (plan.left > 0) {
-    lacks = { ...lacks, left: plan.left };
-    plan = planWith(lacks);
+  const left = () => card.further.length > 0 || plan.left > 0;
+  /** Told so, with what the telling itself takes the room of; undefined where there is none for it. */
+  const planTold = (told: FurtherTold): { readonly plan: Plan; readonly lacks: Lacks } | undefined => {
+    let own: Lacks = { ...lacks, told };
+    for (let looks = 0; looks <= card.columns.length; looks++) {
+      const found = planWith(own);
+      const dropped = droppedBy(found);
+      if (told === "others" && found.shares.length === 1 && found.place !== "apart") return undefined;
+      if (dropped.every((material) => own.dropped.includes(material))) return { plan: found, lacks: own };
+      own = { ...own, dropped: [...new Set([...own.dropped, ...dropped])] };
+    }
+    return undefined;
+  };
+  /** True where every card has room for its rows with what would be told on it. */
+  const holds = ({ table, place, shares }: Plan, own: Lacks): boolean => {
+    if (place === "apart" ? own.told === "first" : own.told === "others" && shares.length === 1) return false;
+    const level = place === "top" ? pictureRoom(drive, true).height + below : 0;
+    return shares.every((share, index) => {
+      const first = index === 0;
+      const narrow = first && (place === "left" || place === "side");
+      const wide = first && place === "side" ? right : room.width;
+      const notes = foot(share, first && place !== "apart", own, wide, first && place !== "apart" && place !== "none");
+      const body = whole - notes.height - gap;
+      const rows = leastHeight(table, share, narrow ? right : room.width);
+      return rows + (first ? level : 0) <= body + 1e-9 && (!first || place !== "left" || least.height <= body + 1e-9);
+    });
+  };
+  if (left()) {
+    ({ plan, lacks } = planTold("number") ?? { plan, lacks });
+    // Named where the cards as planned have room for it, or where planning anew costs neither a card nor a material nor turns words.
+    const ways = ["first", "others"] as const;
+    const told = ways.find((one) => holds(plan, { ...lacks, dropped: droppedBy(plan), told: one }));
+    const named =
+      told === undefined
+        ? ways
+            .flatMap((one) => unlessNoRoom(() => planTold(one)) ?? [])
+            .find(
+              ({ plan: own }) =>
+                own.left <= plan.left &&
+                own.count <= plan.count &&
+                own.bare === plan.bare &&
+                own.table.wayWidth <= plan.table.wayWidth,
+            )
+        : { plan, lacks: { ...lacks, dropped: droppedBy(plan), told } };
+    if (named !== undefined) ({ plan, lacks } = named);
   }
   if (plan.bare) {
     // Said where that costs neither a card nor a material.
-    const told = { left: plan.left, bare: true };
+    const told = { ...lacks, bare: true };
     const found = unlessNoRoom(() => planWith(told));
     if (found?.left === plan.left && found.count === plan.count) [plan, lacks] = [found, told];
   }
@@ -134,7 +197,7 @@ export function beltCards(
       { ...all, rows: [0, at] },
       { ...all, rows: [at, card.rows.length] },
     ];
-    const found = unlessNoRoom(() => planWith({ ...lacks, left: 0 }, ...halves));
+    const found = unlessNoRoom(() => planWith({ ...lacks, dropped: [] }, ...halves));
     if (found === undefined || found.left > 0 || found.shares.length !== halves.length) return undefined;
     if (left === 0 && found.broken >= broken) return undefined;
     const foretold = found.shares.every(
@@ -143,7 +206,7 @@ export function beltCards(
     return foretold ? found : undefined;
   }
   const { table } = plan;
-  const shownLack: Lacks = { left: plan.left, bare: plan.bare && lacks.bare };
+  const shownLack: Lacks = { ...lacks, dropped: droppedBy(plan), bare: plan.bare && lacks.bare };
   const [onFirst] = plan.shares;
   const chosen = plan.place === "apart" || onFirst === undefined ? begin : card.beginOf(rowsOf(onFirst));
   const picture = (width: number, height: number, across: boolean) =>
@@ -189,9 +252,15 @@ export function beltCards(
     parts.push(group({ x: 0, y }, notes.marks));
     return { width: room.width, height: y + notes.height, marks: parts };
   });
-  const left = plan.count > room.cards ? card.columns.length : plan.left;
   const { broken, uneven, bare, count } = plan;
-  if (plan.place !== "apart") return { drawings, left, count, bare, broken, uneven };
+  const worth: Worth = {
+    ...{ count, bare, broken, uneven },
+    left: count > room.cards ? card.columns.length : plan.left,
+    unnamed: left() && lacks.told === "number",
+  };
+  if (plan.place !== "apart") return { drawings, ...worth };
+  const words = wordsApart(shownLack);
+  const own = roomApart(shownLack);
   const across = least.height > own || least.width > room.width;
   const apart = picture(room.width, own, across);
   const y = head.height + apart.height + gap;
@@ -204,7 +273,7 @@ export function beltCards(
       group({ x: 0, y }, words.marks),
     ],
   };
-  return { drawings: [...drawings, last], left, count, bare, broken, uneven };
+  return { drawings: [...drawings, last], ...worth };
 }
 
 /** Where there is nothing to say no line is left free for it. */
@@ -239,17 +308,15 @@ function headOf(findings: Findings, { width, caution }: CardRoom): Drawing {
   return { ...drawing, height: runs.length === 0 ? 0 : drawing.height + gap };
 }
 
-/** What rows leave, so that pulleys above them are as large as can be. */
-function topHeight(
-  table: BeltTable,
-  { columns, rows: [from, to] }: Share,
-  drive: Drive,
-  width: number,
-  height: number,
-): number {
-  const rows = heightsOf(table, columns, width)
+/** Of rows with their heading. */
+const leastHeight = (table: BeltTable, { columns, rows: [from, to] }: Share, width: number): number =>
+  heightsOf(table, columns, width)
     .slice(from, to)
     .reduce((sum, own) => sum + own, headingHeight(table, columns, width));
+
+/** What rows leave, so that pulleys above them are as large as can be. */
+function topHeight(table: BeltTable, share: Share, drive: Drive, width: number, height: number): number {
+  const rows = leastHeight(table, share, width);
   return Math.max(pictureRoom(drive, true).height, Math.min(0.4 * height, height - rows - below));
 }
 

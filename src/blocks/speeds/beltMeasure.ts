@@ -21,6 +21,8 @@ export type BeltRow = Labels & {
 export type BeltColumn = {
   /** What it is called on paper; of several that are alike all names. */
   readonly name: string;
+  /** As the file has them. */
+  readonly materials: readonly string[];
   /** Small work of it would bear more speed than there is. */
   readonly bearsMore: boolean;
   /** The row of its largest work, where still larger is too fast for every position. */

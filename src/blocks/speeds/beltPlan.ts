@@ -70,10 +70,13 @@ export function planned(tables: readonly BeltTable[], drive: Drive, room: TableR
   throw new NoRoom(reason?.message ?? say("no room.too many cards", { positions: rows, cards: MOST }), remedy());
 }
 
-type Worth = Pick<Plan, "bare" | "left" | "count" | "broken" | "uneven">;
+export type Worth = Pick<Plan, "bare" | "left" | "count" | "broken" | "uneven"> & {
+  /** Leaves materials out without their names. */
+  readonly unnamed?: boolean;
+};
 
-/** The better first: with no more cards than so many, then with pulleys, then with the most materials, the fewest cards, the fewest that
- *  are broken, the most even. */
+/** The better first: with no more cards than so many, then with pulleys, then with the most materials, the fewest cards, what is left out
+ *  named, the fewest that are broken, the most even. */
 export const byWorth =
   (cards: number) =>
   (one: Worth, other: Worth): number =>
@@ -81,6 +84,7 @@ export const byWorth =
     Number(one.bare) - Number(other.bare) ||
     one.left - other.left ||
     one.count - other.count ||
+    Number(one.unnamed ?? false) - Number(other.unnamed ?? false) ||
     one.broken - other.broken ||
     one.uneven - other.uneven;
 

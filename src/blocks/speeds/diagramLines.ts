@@ -115,9 +115,20 @@ export function lineMarks(
   return { marks, left };
 }
 
-/** Evenly picked where there is room for only so many, with the one that is kept; the list beside the diagram has them all. */
-function fewEnough<T>(all: readonly T[], most: number, isKept: (one: T) => boolean): T[] {
-  const every = Math.max(1, Math.ceil(all.length / Math.max(1, Math.floor(most + 1e-9))));
-  const first = Math.max(0, all.findIndex(isKept)) % every;
-  return all.filter((_, index) => index % every === first);
+/** As many as there is room for, evenly picked, the first and the last among them and the one that is kept; the list beside the diagram
+ *  has them all. */
+function fewEnough<T>(all: readonly T[], most: number, isKept: (one: T) => boolean): readonly T[] {
+  const room = Math.max(1, Math.floor(most + 1e-9));
+  if (all.length <= room) return all;
+  const kept = all.findIndex(isKept);
+  if (room === 1) return all.slice(Math.max(0, kept)).slice(0, 1);
+  const picked = Array.from({ length: room }, (_, at) => Math.round((at * (all.length - 1)) / (room - 1)));
+  if (kept >= 0 && !picked.includes(kept)) {
+    // Instead of its nearest neighbour, but of none at an end where there are others.
+    const nearest = (room > 2 ? picked.slice(1, -1) : picked).reduce((best, one) =>
+      Math.abs(one - kept) < Math.abs(best - kept) ? one : best,
+    );
+    picked[picked.indexOf(nearest)] = kept;
+  }
+  return picked.map((index) => all[index] as T);
 }

@@ -6,7 +6,7 @@ import { say } from "../../words/say.js";
 import { block, giving, type Run } from "../shared/block.js";
 import { cautionPlaces } from "../shared/cautions.js";
 import { NoRoom } from "../shared/noRoom.js";
-import { withSigns } from "../shared/stepSigns.js";
+import { calledBySigns, withSigns } from "../shared/stepSigns.js";
 import { size } from "../shared/style.js";
 import { beltCardsOf, hasFigures } from "./beltCard.js";
 import { type BeltCards, beltCards } from "./beltCards.js";
@@ -23,9 +23,9 @@ export const positionTable = giving(
       if (drive === undefined || findings.drive === undefined) return [];
       const room = { ...settings, use, width, height };
       const signed = withSigns(findings);
-      // Signs rather than names that nobody reads in the cover.
-      const long = signed && longNames(beltCardsOf(findings, settings)[0], width);
-      const named = [...(long ? [] : [{ findings, key: "" }]), ...(signed ? [signed] : [])];
+      // Signs rather than names that nobody reads in the cover, and where text calls the belts so; else the names that all sheets have.
+      const long = longNames(beltCardsOf(findings, settings)[0], width) || calledBySigns(findings);
+      const named = signed && long ? [signed] : [{ findings, key: "" }];
       const waysOf = (noted: boolean) =>
         named.flatMap(({ findings: own, key }) => {
           const cards = beltCardsOf(own, { ...settings, noted });
@@ -36,7 +36,9 @@ export const positionTable = giving(
           );
         });
       const groups = [() => waysOf(false), () => waysOf(true)];
-      return (signed ? withoutLongLabels(() => bestOf(groups, settings.cards)) : bestOf(groups, settings.cards)).map(
+      return (
+        signed && long ? withoutLongLabels(() => bestOf(groups, settings.cards)) : bestOf(groups, settings.cards)
+      ).map(
         (drawing, index): Run => ({
           drawing,
           ...(index > 0 && { startsPage: "always" }),

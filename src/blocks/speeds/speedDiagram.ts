@@ -1,5 +1,6 @@
 import { scaleLog } from "d3-scale";
 import type { CuttingSpeed } from "../../cutting/finding.js";
+import { hazardOf } from "../../cutting/hazards.js";
 import { materialName } from "../../cutting/materials.js";
 import { BY_USE, operationChoices } from "../../cutting/operations.js";
 import { cuttingSpeedUnit, metresPerMinuteAt } from "../../cutting/rates.js";
@@ -24,6 +25,7 @@ import { objectLine, size } from "../shared/style.js";
 import { table } from "../shared/table.js";
 import { useHeading } from "../shared/useHeading.js";
 import { bandNotes } from "./bandNotes.js";
+import { hasFigures } from "./beltCard.js";
 import { type Band, bandMarks, barWidth, cutNames } from "./diagramBands.js";
 import { labelRoom, lineMarks, type SpeedLine, spanOf, speedLines } from "./diagramLines.js";
 import { around, grid } from "./diagramScales.js";
@@ -50,6 +52,7 @@ export const speedDiagram = block(
     const bands = bandsOf(findings, operation);
     const lines = speedLines(drive.speeds, machine.limits);
     const groups = inGroups(bands, Math.floor((MOST_BARS * width) / barWidth));
+    const without = barless(findings, operation);
     const drawn = groups.map((some) => drawingOf(findings, operation, lines, some));
     const shown = new Set(drawn.flatMap(({ inSight }) => inSight));
     const unseen = lines.filter((line) => !shown.has(line)).map(({ rpm }) => formatFixed(rpm, 0));
@@ -68,6 +71,7 @@ export const speedDiagram = block(
         ...said(say("speed diagram.in full", { names: cut.join("; ") }), cut),
         ...said(say("speed diagram.lines left", { speeds: left.join(", ") }), left),
         ...(last ? said(say("speed diagram.out of sight", { speeds: unseen.join(", ") }), unseen) : []),
+        ...(last ? said(without.join(" "), without) : []),
         ...(listed.some(({ held }) => held) ? paragraph(say("hand feed.beyond"), width, { gap: 2 }) : []),
         ...paragraph(say("speed diagram.how to read"), width, { gap: 2 }),
         ...(example === undefined ? [] : paragraph(example.words, width, { gap: 0.6 })),
@@ -204,7 +208,27 @@ function bandsOf(findings: Findings, operation: string): Banded[] {
   });
 }
 
-/** A material without figures is not named on it. */
+/** A sentence for each reason why materials of the file have no bar. */
+function barless(findings: Findings, operation: string): string[] {
+  const shown = new Set(bandsOf(findings, operation).map(({ material }) => material));
+  const others = [...new Set(findings.machine.work.materials)].filter((material) => !shown.has(material));
+  const known = others.filter((material) => hasFigures(material, operation, findings));
+  const unknown = others.filter((material) => !known.includes(material));
+  const hazardous = (material: string) => hazardOf(material) !== undefined;
+  const said = (materials: readonly string[], words: (names: { materials: string }) => string) =>
+    materials.length === 0 ? [] : [words({ materials: materials.map(materialName).join(", ") })];
+  return [
+    ...said(known, (names) => say("speed diagram.no bar", names)),
+    ...said(
+      unknown.filter((material) => !hazardous(material)),
+      (names) => say("belt card.no figures", names),
+    ),
+    // Its caution would take the page, which has nothing to cut it by.
+    ...said(unknown.filter(hazardous), (names) => say("belt card.caution elsewhere", names)),
+  ];
+}
+
+/** A material without a bar has its caution on the sheet that is named for it. */
 export const namedOnDiagram = (
   findings: Findings,
   { operation }: Readonly<Record<string, unknown>>,
