@@ -1752,6 +1752,8 @@ export type Gaps = {
   "step labels.open": never;
   "step labels.direct": never;
   "step labels.geared": never;
+  "step labels.open otherwise": never;
+  "step labels.engaged": never;
   "practice.unit turns": never;
   "practice.unit eighths": never;
   "practice.unit lines": never;
@@ -3542,6 +3544,8 @@ const en: Readonly<Record<Key, Text>> = {
   "step labels.open": "open",
   "step labels.direct": "direct",
   "step labels.geared": "geared",
+  "step labels.open otherwise": "disengaged",
+  "step labels.engaged": "engaged",
   "practice.unit turns": "turns",
   "practice.unit eighths": "turns, eighths",
   "practice.unit lines": "lines",
@@ -5340,6 +5344,8 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "die Wörter der Druckerprobe haben zwischen den Balken keinen Platz",
   "ausgerückt",
   "direkt",
+  "eingerückt",
+  "offen",
   "eingerückt",
   "Umdrehungen",
   "Umdrehungen, Achtel",
