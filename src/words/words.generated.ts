@@ -929,7 +929,7 @@ export type Gaps = {
   "plan.readings are": never;
   "plan.belt moved sign": never;
   "plan.for several steps": never;
-  "plan.see first page": "signs";
+  "plan.see for several steps": "heading" | "signs";
   "plan.step of the file": "inFile";
   "plan.row": "row";
   "plan.column turns": never;
@@ -2721,7 +2721,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.readings are": "Large figures: what the dial shows, the one printed for this machine and stuck on before you begin. Turns: whole ones from the zero. A count in feeding is one second, “one and two and”.",
   "plan.belt moved sign": "White on black: the belt is moved before this step, plug out.",
   "plan.for several steps": "For several steps",
-  "plan.see first page": "Notes on the first page: {signs}.",
+  "plan.see for several steps": "Under “{heading}”: {signs}.",
   "plan.step of the file": "step {inFile} of the file",
   "plan.row": "row {row}",
   "plan.column turns": "turns",
@@ -4522,7 +4522,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Große Zahlen: was die Skala zeigt, und zwar die für diese Maschine gedruckte, aufgeklebt, bevor es losgeht. Umdr.: ganze, ab der Null. Sekunden beim Vorschub laut zählen: „einundzwanzig, zweiundzwanzig“.",
   "Weiß auf schwarz: vor diesem Schritt den Riemen umlegen, Stecker gezogen.",
   "Für mehrere Schritte",
-  "Hinweise auf der ersten Seite: {signs}.",
+  "Unter „{heading}“: {signs}.",
   "Schritt {inFile} der Datei",
   "Reihe {row}",
   "Umdr.",
