@@ -2,7 +2,7 @@ import type { Findings } from "../findings/findings.js";
 import type { Job, Place } from "../job/job.js";
 import { type JobReading, readJob } from "../job/read.js";
 import type { Problem } from "../machine/problem.js";
-import type { Finding } from "../plan/finding.js";
+import { type Finding, remedyInFile } from "../plan/finding.js";
 import { foreignFindings } from "../plan/foreign.js";
 import { isRefused, type Plan, planOf } from "../plan/plan.js";
 import { type Io, Refusal, readText } from "./io.js";
@@ -55,9 +55,10 @@ const placeOf = ({ job, file }: FiledJob, step: number | undefined): string => {
   return `${file}:${line}:${column}`;
 };
 
-function findingLine({ kind, step, what, remedy }: Finding, filed: FiledJob): string {
+function findingLine(finding: Finding, filed: FiledJob): string {
+  const { kind, step, what } = finding;
   const verb = step === undefined ? undefined : filed.job.steps[step]?.do;
-  return `${placeOf(filed, step)}: ${kind}: ${verb === undefined ? "" : `step ${(step ?? 0) + 1}, ${verb}: `}${what}; ${remedy}`;
+  return `${placeOf(filed, step)}: ${kind}: ${verb === undefined ? "" : `step ${(step ?? 0) + 1}, ${verb}: `}${what}; ${remedyInFile(finding)}`;
 }
 
 /** What `check` shows of a job that is in order, or not. */
@@ -95,8 +96,9 @@ export const jobSummary = ({ job, plan, refused, file }: JudgedJob) => ({
   refused,
   beltChanges: plan.beltChanges,
   minutes: plan.minutes[job.batch].batch,
-  findings: plan.findings.map(({ kind, step, code, what, remedy }) => {
+  findings: plan.findings.map((finding) => {
+    const { kind, step, code, what } = finding;
     const number = step === undefined ? null : step + 1;
-    return { kind, step: number, ...spotOf(job, step), code, message: `${what}; ${remedy}` };
+    return { kind, step: number, ...spotOf(job, step), code, message: `${what}; ${remedyInFile(finding)}` };
   }),
 });

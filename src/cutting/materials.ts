@@ -62,14 +62,13 @@ export function coolant(material: string): Coolant | undefined {
   );
 }
 
-/** What it is called on paper: in another language than the data's by its name there, also where the file has another name
- *  of the trade; else as the file has it. */
+/** What it is called on paper: a material of the data by its name in the paper's language, in whichever the file has it; another name of
+ *  the trade and a user's own as they are. The trade's other names are English: in another language they too are called by its name. */
 export const materialName = (name: string): string => {
   const known = find(name);
   if (known === undefined) return name;
   const written = name.trim().toLowerCase();
-  if (known.name.toLowerCase() === written) return translated(known.name);
   const there = translated(known.name);
   const isOtherName = known.otherNames?.some((other) => other.toLowerCase() === written);
-  return isOtherName && there !== known.name ? there : name;
+  return isOtherName && there === known.name ? name : there;
 };

@@ -1,5 +1,5 @@
 import { closest } from "../machine/closest.js";
-import { translated } from "../words/say.js";
+import { otherTongues, translated } from "../words/say.js";
 import { tools } from "./published/source.js";
 
 /** Other names that the trade uses for a tool of the data. */
@@ -17,11 +17,16 @@ export const knownTools = (): string[] => [...tools];
 /** The tool's name in the data, whatever the case or the usual other name; undefined when it is not known. */
 export function findTool(name: string): string | undefined {
   const key = name.trim().toLowerCase();
-  return tools.find((tool) => tool === (aliases[key] ?? key));
+  const named = aliases[key] ?? key;
+  return tools.find((tool) => tool === named || otherTongues(tool).some((word) => word.toLowerCase() === named));
 }
 
-/** What it is called on paper: a name of the data in the paper's language, a user's own as it is. */
-export const toolName = (name: string): string => (findTool(name) === name ? translated(name) : name);
+/** What it is called on paper: a tool of the data, however the file writes it, by its name in the paper's language; a user's own as it
+ *  is. */
+export function toolName(name: string): string {
+  const known = findTool(name);
+  return known === undefined ? name : translated(known);
+}
 
 export const nearestTool = (name: string): string | undefined =>
   closest(name.toLowerCase(), [...tools, ...Object.keys(aliases)]);

@@ -12,8 +12,6 @@ export type Contribution = {
   readonly source: Source;
   /** Standard uncertainty that it brings to the feed, mm per turn. */
   readonly standard: number;
-  /** A: from the readings themselves. B: from what is known otherwise. GUM 3.3.4. */
-  readonly kind: "A" | "B";
   /** Infinite where it is taken as known. */
   readonly degreesOfFreedom: number;
   /** False for what another line holds already, and is shown only. */
@@ -49,7 +47,6 @@ export function budget(line: Fit, readings: Readings): Budget | undefined {
     contributions.push({
       source: "scatter",
       standard: scatter * line.leverage,
-      kind: "A",
       degreesOfFreedom: line.degreesOfFreedom,
       counts: scatter >= rounding,
     });
@@ -57,7 +54,6 @@ export function budget(line: Fit, readings: Readings): Budget | undefined {
     contributions.push({
       source: "graduation",
       standard: rounding * line.leverage,
-      kind: "B",
       degreesOfFreedom: line.degreesOfFreedom,
       counts: scatter < rounding,
     });
@@ -65,7 +61,6 @@ export function budget(line: Fit, readings: Readings): Budget | undefined {
     contributions.push({
       source: "gauge error",
       standard: gaugeError / Math.sqrt(3) / spanOf(turns),
-      kind: "B",
       degreesOfFreedom: Number.POSITIVE_INFINITY,
       counts: true,
     });
@@ -73,7 +68,6 @@ export function budget(line: Fit, readings: Readings): Budget | undefined {
     contributions.push({
       source: "temperature",
       standard: (feed * EXPANSION_OF_STEEL * Math.abs(temperature - REFERENCE_TEMPERATURE)) / Math.sqrt(3),
-      kind: "B",
       degreesOfFreedom: Number.POSITIVE_INFINITY,
       counts: true,
     });

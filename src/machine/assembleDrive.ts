@@ -192,7 +192,7 @@ function readStage(
 }
 
 /** How the name of a step begins that hands the speed on as it is: a coupling, or a back gear out of mesh. */
-const handsOn = /^(direct|open|direkt|offen|ausgerückt|eingerückt)(?![\p{L}\p{N}])/iu;
+const handsOn = /^(direct|open|disengaged|engaged|direkt|offen|ausgerückt|eingerückt)(?![\p{L}\p{N}])/iu;
 
 /** A step of which neither pulleys nor gears are told would pass for a coupling, its speeds as wrong as the pulleys are unlike. Of a
  *  drive without any there is no doubt. */

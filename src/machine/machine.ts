@@ -145,7 +145,11 @@ export type Stage = {
 };
 
 /** One way through a stage. `belt` and `gears` are exclusive; `direct` is a stage passed through at 1:1. */
-export type Step = { readonly label: string } & (
+export type Step = {
+  readonly label: string;
+  /** The label as the file has it, where paper calls the step otherwise. */
+  readonly written?: string;
+} & (
   | {
       readonly kind: "belt";
       /** Effective diameters, where the belt's neutral line runs. */

@@ -11,18 +11,28 @@ export type Finding = {
   /** Of the job's file; absent where it is about the whole. */
   readonly step?: number;
   readonly what: string;
+  /** In shop words, as paper says it: no keys of a file. */
   readonly remedy: string;
+  /** The keys that put it right, for who has the file before him: as the terminal and the page say it. */
+  readonly inFile?: string;
 };
+
+/** The remedy for who has the file before him. */
+export const remedyInFile = ({ remedy, inFile }: Pick<Finding, "remedy" | "inFile">): string =>
+  inFile === undefined ? remedy : `${remedy} (${inFile})`;
 
 /** A finding of a step that is at hand. */
 export type StepFinding = Omit<Finding, "step">;
 
-export const refused = (code: string, what: string, remedy: string): StepFinding => ({
-  ...{ kind: "refused", code, what, remedy },
-});
-export const takeCare = (code: string, what: string, remedy: string): StepFinding => ({
-  ...{ kind: "take care", code, what, remedy },
-});
+const finding =
+  (kind: Finding["kind"]) =>
+  (code: string, what: string, remedy: string, inFile?: string): StepFinding => ({
+    ...{ kind, code, what, remedy },
+    ...(inFile !== undefined && { inFile }),
+  });
+
+export const refused = finding("refused");
+export const takeCare = finding("take care");
 
 /** What a check looks at. `earlier`: the stages before this one. */
 export type Checked = {

@@ -92,10 +92,24 @@ function batchFindings(job: Job): Finding[] {
   if (!isDrawnOut(job) || !does("part")) return [];
   return [
     ...(batch === "operation"
-      ? [refused("no-blanks", say("plan findings.no blanks"), say("plan findings.no blanks remedy"))]
+      ? [
+          refused(
+            "no-blanks",
+            say("plan findings.no blanks"),
+            say("plan findings.no blanks remedy"),
+            "bar: length:, batch: part",
+          ),
+        ]
       : []),
     ...(spindleStop && !does("turn round")
-      ? [takeCare("no-stop-behind", say("plan findings.no stop behind"), say("plan findings.no stop behind remedy"))]
+      ? [
+          takeCare(
+            "no-stop-behind",
+            say("plan findings.no stop behind"),
+            say("plan findings.no stop behind remedy"),
+            "spindleStop:, bar: length:",
+          ),
+        ]
       : []),
   ];
 }

@@ -2,7 +2,6 @@ import { isDrill } from "../findings/uses.js";
 import type { JobStep } from "../job/job.js";
 import { between } from "../part/outline.js";
 import { endsOf, openOver, outsideOver } from "../part/workpiece.js";
-import { formatFixed } from "../quantity/format.js";
 import { threadOnPaper } from "../thread/onPaper.js";
 import {
   depthOnDiameter,
@@ -11,6 +10,7 @@ import {
   tappingHole,
   threadNamed,
   turnsFor,
+  turnsWritten,
   USUAL_ENGAGEMENT,
 } from "../thread/thread.js";
 import { BOTTOMING_LEAD } from "../thread/threadEnds.js";
@@ -79,7 +79,7 @@ export function threaded(making: Making<Extract<JobStep, { do: "tap" | "die" }>>
     return shoulder === undefined ? [] : [say("plan.die shoulder", { room: show(shoulder.from - step.depth, 2) })];
   }
 
-  const count = formatFixed(turns ?? 0, 1);
+  const count = turnsWritten(turns ?? 0);
   const turned =
     deep < step.depth
       ? say("plan.thread turns behind", { turns: count, length: show(deep, 2), begins: show(begins, 2) })

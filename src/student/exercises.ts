@@ -15,7 +15,7 @@ import type { Units } from "../machine/machine.js";
 import { formatFixed, formatLength, trimmed, unitName } from "../quantity/format.js";
 import { fromMm, inMm, MM_PER_INCH } from "../quantity/length.js";
 import { threadOnPaper } from "../thread/onPaper.js";
-import { threadNamed, turnsFor } from "../thread/thread.js";
+import { threadNamed, turnsFor, turnsWritten } from "../thread/thread.js";
 import { say, withinSentence } from "../words/say.js";
 import { type Dice, dice } from "./dice.js";
 import { learntSizes } from "./learntSizes.js";
@@ -286,7 +286,7 @@ function threadExercise(units: Units, throws: Dice): Exercise[] {
           depth: `${sixteenthsWritten(sixteenths)} ${unitName("in")}`,
           perInch: trimmed(MM_PER_INCH / thread.pitch, 1),
         }),
-        answer: say("turns.turns alone", { turns: trimmed(turnsFor(inMm(sixteenths / 16, "in"), thread.pitch), 1) }),
+        answer: say("turns.turns alone", { turns: turnsWritten(turnsFor(inMm(sixteenths / 16, "in"), thread.pitch)) }),
         wanted: wantedTurns(turnsFor(inMm(sixteenths / 16, "in"), thread.pitch), 0.05),
       },
     ];
@@ -295,7 +295,7 @@ function threadExercise(units: Units, throws: Dice): Exercise[] {
   return [
     {
       question: say("student.thread", { thread: threadOnPaper(thread.name), depth, pitch: trimmed(thread.pitch, 2) }),
-      answer: say("turns.turns alone", { turns: trimmed(turnsFor(depth, thread.pitch), 1) }),
+      answer: say("turns.turns alone", { turns: turnsWritten(turnsFor(depth, thread.pitch)) }),
       wanted: wantedTurns(turnsFor(depth, thread.pitch), 0.05),
     },
   ];

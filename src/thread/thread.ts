@@ -1,3 +1,4 @@
+import { trimmed } from "../quantity/format.js";
 import type { LengthUnit } from "../quantity/length.js";
 import { pitchOf } from "../quantity/thread.js";
 import { type PublishedThread, type ThreadSystem, threads } from "./data.js";
@@ -53,6 +54,9 @@ export const dieBlank = ({ major, pitch }: { major: number; pitch: number }): nu
 
 /** Turns of tap or die for a depth of thread, mm. */
 export const turnsFor = (depth: number, pitch: number): number => depth / pitch;
+
+/** Turns as they are counted at the work, where a quarter is one: 6.25, not 6.3. */
+export const turnsWritten = (turns: number): string => trimmed(turns, 2);
 
 /** BA by formula (BS 93 as commonly quoted): pitch 0.9ⁿ mm, major 6 p^1.2 mm. */
 export function baByFormula(number: number): { pitch: number; major: number } {

@@ -47,6 +47,13 @@ export function otherTongues(english: string): string[] {
   return Object.values(texts).flatMap((of) => (typeof of[key] === "string" && of[key] !== english ? [of[key]] : []));
 }
 
+/** A text that has no gaps, by its key. */
+export const wordOf = (key: Key): string => filled(key, {});
+
+/** What one text is in all languages, the paper's own among them. */
+export const inEveryTongue = (key: Key): string[] =>
+  Object.values(texts).flatMap((of) => (typeof of[key] === "string" ? [of[key]] : []));
+
 /** A text of a template in the language of the paper, where it stands word for word in the English words: so are the sheets that
  *  come with the program. A user's own words stay as they are. */
 export function translated(own: string): string {

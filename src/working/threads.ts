@@ -15,6 +15,7 @@ import {
   tappingHole,
   threadNamed,
   turnsFor,
+  turnsWritten,
   USUAL_ENGAGEMENT,
 } from "../thread/thread.js";
 import type { Source, Subject, Working } from "./working.js";
@@ -63,7 +64,7 @@ function working(thread: Thread, units: Units): Working {
     notes: [
       ...published,
       `the rod for a die is ${formatSize(dieBlank(thread), units)}, the major diameter less a tenth of the pitch`,
-      `${formatFixed(turnsFor(reach, thread.pitch), 1)} turns go ${trimmedSize(reach, units)}`,
+      `${turnsWritten(turnsFor(reach, thread.pitch))} turns go ${trimmedSize(reach, units)}`,
     ],
   };
 }

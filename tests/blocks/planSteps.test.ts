@@ -85,7 +85,7 @@ describe("the steps of a plan on paper", () => {
     );
     expect(words.split("Come to every reading inward").length - 1).toBe(1);
     expect(words).toContain(`(steps ${shared?.steps.slice(0, -1).join(", ")} and ${shared?.steps.at(-1)})`);
-    expect(words.split("Notes on the first page: a.").length - 1).toBe(shared?.steps.length);
+    expect(words.split("Under “For several steps”: a.").length - 1).toBe(shared?.steps.length);
     expect(words.split("The tool's edge lies square to the axis").length - 1).toBe(2);
   });
 

@@ -29,7 +29,14 @@ test("another name of the trade is translated too; in its own language it stays,
     "my alloy",
     "Messing",
   ]);
-  expect(["aluminum", "Messing"].map(materialName)).toEqual(["aluminum", "Messing"]);
+  expect(["aluminum", "cast iron", "my alloy"].map(materialName)).toEqual(["aluminum", "cast iron", "my alloy"]);
+  // What another language calls it is printed in the paper's.
+  expect(["Messing", "automatenstahl", "Aluminium", "Baustahl"].map(materialName)).toEqual([
+    "brass",
+    "free-cutting steel",
+    "aluminium",
+    "mild steel",
+  ]);
 });
 
 test.each(["Alu", "Stahl", "Guss", "Gusseisen", "Edelstahl", "steel", "iron", "inox"])(

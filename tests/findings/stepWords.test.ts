@@ -14,7 +14,8 @@ drive:
   tachometer: [{ position: [A, ${open}], speed: 700 rpm }]
 `;
 const names = (text: string, language: "en" | "de") => {
-  const { machine } = findingsOf(text);
+  const { machine } = readMachine(text);
+  if (machine === undefined) return "";
   return (
     inLanguage(language, () => compute(machine))
       .drive?.speeds.map(({ position }) => position.name)
@@ -22,14 +23,21 @@ const names = (text: string, language: "en" | "de") => {
   );
 };
 
-test.each(["open", "direct", "offen", "direkt", "ausgerückt", "Ausgerückt zum Drehen", "eingerückt"])(
-  "a step without gears called %s hands the speed on as it is; others are asked for their gears",
-  (label) => {
-    const { problems } = readMachine(drive(label));
-    expect(problems.filter(({ severity }) => severity === "error")).toEqual([]);
-    expect(readMachine(drive(`x${label}`)).problems.some(({ code }) => code === "missing")).toBe(true);
-  },
-);
+test.each([
+  "open",
+  "direct",
+  "offen",
+  "direkt",
+  "ausgerückt",
+  "Ausgerückt zum Drehen",
+  "eingerückt",
+  "disengaged",
+  "engaged",
+])("a step without gears called %s hands the speed on as it is; others are asked for their gears", (label) => {
+  const { problems } = readMachine(drive(label));
+  expect(problems.filter(({ severity }) => severity === "error")).toEqual([]);
+  expect(readMachine(drive(`x${label}`)).problems.some(({ code }) => code === "missing")).toBe(true);
+});
 
 test("open and geared are printed in the language of the paper, own names as they are; the reading stays with its position", () => {
   expect(names(drive("open"), "en")).toMatch(/open.*geared|geared.*open/);
@@ -41,6 +49,37 @@ test("open and geared are printed in the language of the paper, own names as the
   expect(measured).toHaveLength(1);
   // Two steps of one name could not be told apart.
   expect(names(drive("open", "ausgerückt"), "de")).toMatch(/open/);
+});
+
+test("a word of another language for what every such step is becomes the paper's; an owner's own stays", () => {
+  expect(names(drive("ausgerückt", "eingerückt"), "en")).toMatch(/open.*geared|geared.*open/);
+  expect(names(drive("Ausgerückt", "eingerückt"), "en")).not.toMatch(/gerückt/i);
+  expect(names(drive("direkt", "langsam"), "en")).toMatch(/direct.*langsam|langsam.*direct/);
+  expect(names(drive("disengaged", "engaged"), "de")).toMatch(/ausgerückt.*eingerückt|eingerückt.*ausgerückt/);
+  // Of two words of the paper's own language the owner's stays.
+  expect(names(drive("disengaged", "engaged"), "en")).toMatch(/disengaged.* engaged|engaged.* disengaged/);
+  expect(names(drive("direkt", "eingerückt"), "de")).toMatch(/direkt.*eingerückt|eingerückt.*direkt/);
+  // Also of a machine that was in another language's words before.
+  const { machine } = findingsOf(drive("offen", "langsam"));
+  expect(
+    inLanguage("de", () => compute(machine))
+      .drive?.speeds.map(({ position }) => position.name)
+      .join(),
+  ).toContain("offen");
+  const measured = findingsOf(drive("ausgerückt")).drive?.speeds.filter(({ from }) => from === "measured");
+  expect(measured?.map(({ position }) => position.name)).toEqual([expect.stringContaining("open")]);
+});
+
+test("two words for one thing stay two, where a drive has both", () => {
+  expect(names(drive("ausgerückt", "offen").replace(", teeth: [[24, 60], [22, 62]]", ""), "en")).toMatch(
+    /offen.*ausgerückt|ausgerückt.*offen/,
+  );
+});
+
+test("a coupling in gear is no gear pair: in English it is engaged", () => {
+  const coupled = drive("open").replace("{ label: geared, teeth: [[24, 60], [22, 62]] }", "{ label: eingerückt }");
+  expect(names(coupled, "en")).toMatch(/engaged/);
+  expect(names(coupled, "en")).not.toMatch(/geared/);
 });
 
 test("counterclockwise is anticlockwise", () => {

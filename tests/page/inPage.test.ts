@@ -41,8 +41,8 @@ test.each([
     "add “bar” (diameter 16, out 45), its diameter and how far it stands out",
   ],
   [
-    "hold it again first: { do: turn round, out: … }, or put parting last",
-    "hold it again first: a step “turn round” (out …), or put parting last",
+    "turn it round and hold it again before this step ({ do: turn round, out: … })",
+    "turn it round and hold it again before this step (a step “turn round” (out …))",
   ],
   ["add { do: centre drill } before it", "add a step “centre drill” before it"],
   [

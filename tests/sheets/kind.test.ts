@@ -226,7 +226,7 @@ describe("what a hand or a machine cannot do", () => {
       planOf(job, machine("drill", limit))
         .findings.map(({ what }) => what)
         .join(" ");
-    expect(said(", drill: 13")).toContain("16 mm is larger than the machine drives: limits: drill: 13 mm");
+    expect(said(", drill: 13")).toContain("16 mm is larger than the machine drives, 13 mm at most");
     expect(said(", drill: 16")).not.toContain("larger than the machine drives");
   });
 

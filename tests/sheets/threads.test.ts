@@ -106,7 +106,8 @@ describe("series", () => {
                 : nearestInchDrill(published)?.diameter) ?? Number.NaN;
           const wanted = [hole, dieBlank(thread), drill].map(figure);
           // In an inch file that has no room beside, #10-24 says itself how many turns half an inch takes.
-          const turns = units === "in" && system.startsWith("UN") ? [] : [rounded(depth / thread.pitch, 1)];
+          const turns =
+            units === "in" && system.startsWith("UN") ? [] : [String(Number(rounded(depth / thread.pitch, 2)))];
           expect(
             row.some((after) => {
               const cells = after.split(" ").slice(0, 11);

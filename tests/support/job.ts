@@ -1,6 +1,7 @@
 import type { Findings } from "../../src/findings/findings.js";
 import type { Job } from "../../src/job/job.js";
 import { readJob } from "../../src/job/read.js";
+import { remedyInFile } from "../../src/plan/finding.js";
 import { type Plan, planOf } from "../../src/plan/plan.js";
 import { findingsOf } from "./sheets.js";
 
@@ -40,7 +41,7 @@ export const planFor = (steps: readonly string[], head?: string, findings: Findi
 export const saidOf = ({ findings }: Pick<Plan, "findings">, code: string): string =>
   findings
     .filter((one) => one.code === code)
-    .map(({ what, remedy }) => `${what}; ${remedy}`)
+    .map((one) => `${one.what}; ${remedyInFile(one)}`)
     .join("\n");
 
 /** One row of a table of checks. */

@@ -26,10 +26,9 @@ export function budgetTable(found: Budget, runs: boolean, units: Units, width: n
   const columns: Column[] = [
     { heading: [say("measured report.off by")], align: "start" },
     { heading: [say("measured report.standard"), name], align: "decimal" },
-    { heading: [say("measured report.kind")], align: "middle" },
     { heading: [say("measured report.degrees")], align: "middle" },
   ];
-  const rows = contributions.map(({ source, standard, kind, degreesOfFreedom, counts }): Cell[] => {
+  const rows = contributions.map(({ source, standard, degreesOfFreedom, counts }): Cell[] => {
     const how =
       source === "scatter" && runs
         ? say("measured report.how scatter of runs")
@@ -40,7 +39,6 @@ export function budgetTable(found: Budget, runs: boolean, units: Units, width: n
     return [
       { text: counts ? what : `(${what})`, note: how },
       { text: micro(standard) },
-      { text: kind },
       { text: degrees(degreesOfFreedom) },
     ];
   });
@@ -57,7 +55,6 @@ export function budgetTable(found: Budget, runs: boolean, units: Units, width: n
       ].join(". "),
     },
     { text: micro(combined), weight: "bold" },
-    { text: "" },
     { text: degrees(degreesOfFreedom) },
   ];
   return table(columns, [...rows, sum], { width, ruled: true });

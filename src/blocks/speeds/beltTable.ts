@@ -75,7 +75,6 @@ function stageRuns(stage: Stage, drive: Drive, { units }: Machine, width: number
 }
 
 function verdict(found: BeltFinding, belt: Drive["belt"], show: (mm: number) => string): string {
-  const stretch = belt?.stretch;
   const apart = show(found.longest - found.shortest);
   const shortest = show(found.shortest);
   return [
@@ -86,14 +85,19 @@ function verdict(found: BeltFinding, belt: Drive["belt"], show: (mm: number) => 
             ? say("speed tree.one serves", { apart })
             : say("speed tree.one does not serve", { apart, shortest }),
         ]),
-    belt?.kind === "toothed"
-      ? say("speed tree.toothed")
-      : stretch === undefined
-        ? say("speed tree.stretch not given", { shortest })
-        : say("speed tree.cut", {
-            length: show(cutLength(found.shortest, stretch)),
-            percent: formatFixed(stretch * 100, 1),
-          }),
+    howToGet(found, belt, show),
     ...(found.steps.some(({ wrap }) => wrap < LEAST_WRAP) ? [say("speed tree.little wrap")] : []),
   ].join(" ");
+}
+
+/** Round and flat belts are cut and joined; the others are endless. */
+function howToGet({ shortest }: BeltFinding, belt: Drive["belt"], show: (mm: number) => string): string {
+  if (belt?.kind === "toothed") return say("speed tree.toothed");
+  if (belt?.kind === "vee") return say("speed tree.vee", { shortest: show(shortest) });
+  return belt?.stretch === undefined
+    ? say("speed tree.stretch not given", { shortest: show(shortest) })
+    : say("speed tree.cut", {
+        length: show(cutLength(shortest, belt.stretch)),
+        percent: formatFixed(belt.stretch * 100, 1),
+      });
 }

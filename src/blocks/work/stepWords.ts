@@ -42,7 +42,13 @@ export function stepWords(
       ...own.map((note) => paragraph(note, width, { gap })),
       ...(signs.length === 0
         ? []
-        : [paragraph(say("plan.see first page", { signs: signs.join(", ") }), width, { gap })]),
+        : [
+            paragraph(
+              say("plan.see for several steps", { heading: say("plan.for several steps"), signs: signs.join(", ") }),
+              width,
+              { gap },
+            ),
+          ]),
       ...(step.number === inFile
         ? []
         : [paragraph(say("plan.step of the file", { inFile }), width, { gap, size: size.source })]),

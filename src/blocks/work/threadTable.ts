@@ -17,6 +17,7 @@ import {
   tappingHole,
   threadsOf,
   turnsFor,
+  turnsWritten,
   USUAL_ENGAGEMENT,
 } from "../../thread/thread.js";
 import { say } from "../../words/say.js";
@@ -234,7 +235,7 @@ function seriesOf(rows: readonly Drilled[], depth: number, units: Units, signs: 
         align: "decimal",
         optional: units === "in" && !named.size && !metric.includes(system),
       },
-      cell: ({ pitch }) => ({ text: formatFixed(turnsFor(depth, pitch), 1) }),
+      cell: ({ pitch }) => ({ text: turnsWritten(turnsFor(depth, pitch)) }),
     },
   ];
   const shown = all.filter(({ shown = true }) => shown);

@@ -8,6 +8,7 @@ import type { CsvReadings } from "../../machine/csvReadings.js";
 import type { Machine } from "../../machine/machine.js";
 import type { Places, Problem } from "../../machine/problem.js";
 import type { Tools } from "../../output/render.js";
+import { remedyInFile } from "../../plan/finding.js";
 import { foreignFindings } from "../../plan/foreign.js";
 import { planOf } from "../../plan/plan.js";
 import { filesOf } from "../../printing/files.js";
@@ -191,7 +192,7 @@ const toldOf = (
 function jobTold(job: Job, file: string, findings: Findings): Told[] {
   const foreign = foreignFindings(job, findings.machine);
   const all = foreign.length > 0 ? foreign : planOf(job, findings).findings;
-  return all.map(({ kind, step, what, remedy }) => ({
+  return all.map(({ kind, step, what, ...found }) => ({
     file,
     severity: kind === "refused" ? "error" : "warning",
     ...((step === undefined ? undefined : job.stepsAt?.[step]) ?? { line: 1, column: 1 }),
@@ -201,7 +202,7 @@ function jobTold(job: Job, file: string, findings: Findings): Told[] {
         job.unitsLeftOpen && foreign.length > 0 && { way: ["units"] }),
     // The command makes nothing of it, not with --anyway either.
     ...(foreign.length > 0 && { stops: "its own" as const }),
-    ...{ what, remedy },
+    ...{ what, remedy: remedyInFile(found) },
   }));
 }
 

@@ -34,7 +34,9 @@ export const holdingCheck: Check = ({ stage, earlier, job, show }) => {
   if (isHolding(step)) return [...heldAnew(stage, last, job.bar?.length !== undefined, show), ...centreHoles(stage)];
   if (job.bar === undefined) return [];
   if (last?.step.do === "part")
-    return [refused("loose", say("plan findings.loose"), say("plan findings.loose remedy"))];
+    return [
+      refused("loose", say("plan findings.loose"), say("plan findings.loose remedy"), "{ do: turn round, out: … }"),
+    ];
   // The bar is held before the first step, and no step says so.
   const first = earlier.length === 0 ? [...gripped(stage, show), ...centreHoles(stage)] : [];
   return [
@@ -55,6 +57,7 @@ function heldAnew(stage: Stage, last: Stage | undefined, blankKnown: boolean, sh
         "length-unknown",
         say("plan findings.turned, length unknown"),
         say("plan findings.turned, length unknown remedy"),
+        "bar: length:",
       ),
     ];
   return gripped(stage, show);
@@ -166,15 +169,16 @@ function clearOfJaws({ step, shaping, holding }: Stage, clear: number, show: Sho
 
 function clearOfCentre({ step, shaping, holding, before }: Stage, clear: number, show: Show): StepFinding[] {
   if (holding.held === "chuck") return [];
-  const remedy = say("plan findings.before the centre");
+  const remedy = [say("plan findings.before the centre"), "{ do: hold, held: chuck and centre, out: … }"] as const;
   if (fromTheEnd.includes(step.do) || (step.do === "chamfer" && step.side === "bore"))
-    return [refused("centre-in-the-way", say("plan findings.centre in the way", { step: step.do }), remedy)];
+    return [refused("centre-in-the-way", say("plan findings.centre in the way"), ...remedy)];
   if (step.do === "part")
     return [
       refused(
         "centre-in-the-way",
         say("plan findings.parts at a centre"),
         say("plan findings.parts at a centre remedy"),
+        "{ do: hold, out: … }",
       ),
     ];
   if (shaping.outside.length === 0 || shaping.from > 1e-6) return [];
@@ -226,6 +230,7 @@ function centreHoles({ holding: { held }, before }: Stage): StepFinding[] {
                 : "plan findings.no centre holes",
           ),
           say("plan findings.no centre hole remedy"),
+          "{ do: centre drill }",
         ),
       ];
 }
@@ -239,6 +244,7 @@ function inLine({ step, holding: { held } }: Stage): StepFinding[] {
         "not-between-centres",
         say(held === "chuck" ? "plan findings.set over, chuck" : "plan findings.set over, chuck and centre"),
         say("plan findings.set over remedy"),
+        "{ do: hold, held: between centres, out: … }, by: top slide",
       ),
     ];
   return step.by === "headstock" && held !== "chuck"
@@ -247,6 +253,7 @@ function inLine({ step, holding: { held } }: Stage): StepFinding[] {
           "centre-out-of-line",
           say("plan findings.headstock swung away"),
           say("plan findings.headstock swung away remedy"),
+          "by: top slide",
         ),
       ]
     : [];

@@ -45,7 +45,14 @@ export function holes({ stage: { step, before }, job, show }: Checked): StepFind
           ),
         ];
       return job.bar !== undefined && widest() === 0 && size > PUNCHED[job.units] + SAME
-        ? [takeCare("no-start", say("plan findings.no start"), say("plan findings.no start remedy"))]
+        ? [
+            takeCare(
+              "no-start",
+              say("plan findings.no start"),
+              say("plan findings.no start remedy"),
+              "{ do: centre drill }",
+            ),
+          ]
         : [];
     case "bore": {
       const reach = Math.min(step.at + step.length, to);
@@ -74,6 +81,7 @@ export function holes({ stage: { step, before }, job, show }: Checked): StepFind
             "narrower-than-said",
             say("plan findings.narrower than said", { said: show(step.from), there: show(hole) }),
             say("plan findings.leave from out"),
+            "from:",
           ),
         ];
       return step.length > 5 * hole

@@ -69,7 +69,8 @@ function wheelsReach(
           ),
         ].join(" "),
         // A face is cut into along the work, all else across it.
-        step.do === "face" ? say("plan findings.no wheel remedy, face") : say("plan findings.no wheel remedy"),
+        say(step.do === "face" ? "plan findings.no wheel remedy, face" : "plan findings.no wheel remedy"),
+        step.do === "face" ? "moves: along" : "moves: across",
       ),
     );
   if ("cut" in step && depthWheel !== undefined && passes.length === 0 && stage.shaping.removed > 1e-4)
@@ -78,6 +79,7 @@ function wheelsReach(
         "too-many-cuts",
         say("plan findings.too many cuts", { most: MOST_PASSES, cut: show(step.cut) }),
         say("plan findings.too many cuts remedy"),
+        "cut:",
       ),
     );
   return found;
@@ -159,16 +161,25 @@ function bears({ stage: { step } }: PlannedStep, { units }: Job, { machine }: Fi
           limit: show(machine.limits.largestDrill ?? 0),
         }),
         say("plan findings.beyond the drill limit remedy"),
+        "limits: drill:",
       ),
     ];
   if (step.do === "knurl" && !step.pinched && (machine.work.firmness ?? "light") === "light")
-    return [refused("side-load", say("plan findings.knurl presses"), say("plan findings.knurl presses remedy"))];
+    return [
+      refused(
+        "side-load",
+        say("plan findings.knurl presses"),
+        say("plan findings.knurl presses remedy"),
+        "pinched: true, work: { firmness: firm }",
+      ),
+    ];
   if (step.do === "taper" && step.by === "headstock" && !machine.angleScales?.some(({ part }) => part === "headstock"))
     return [
       refused(
         "no-swivel",
         say("plan findings.headstock does not swivel"),
         say("plan findings.headstock does not swivel remedy"),
+        "by: top slide, angleScales: with part: headstock",
       ),
     ];
   if ((step.do === "part" || step.do === "groove") && step.blade > widestBlade(machine.work, units) + 1e-9)
@@ -201,7 +212,8 @@ function speedCheck(
       takeCare(
         "no-speed",
         say("plan findings.no speed", { material: materialName(job.material), tool: toolName(job.tool) }),
-        say("plan findings.no speed remedy", { step: step.do }),
+        say("plan findings.no speed remedy"),
+        `work: { cuttingSpeeds: … }, ${step.do}`,
       ),
     ];
   if (aboveAim)
@@ -240,20 +252,20 @@ function speedCheck(
                 held: say(speed.heldBy === "chuck" ? "plan findings.chuck limit" : "plan findings.spindle limit"),
                 limit: Math.floor(limitRpm(machine.limits)),
               }),
-          tooFastRemedy(step.do),
+          ...tooFastRemedy(step.do),
         ),
       ];
 }
 
-function tooFastRemedy(step: JobStep["do"]): string {
+function tooFastRemedy(step: JobStep["do"]): [remedy: string, inFile?: string] {
   switch (step) {
     case "part":
-      return say("plan findings.too fast to part remedy");
+      return [say("plan findings.too fast to part remedy"), "{ do: turn round, out: … }"];
     case "knurl":
-      return say("plan findings.too fast to knurl remedy");
+      return [say("plan findings.too fast to knurl remedy"), "work: { cuttingSpeeds: … }"];
     case "chamfer":
-      return say("plan findings.too fast to chamfer remedy");
+      return [say("plan findings.too fast to chamfer remedy")];
     default:
-      return say("plan findings.too fast remedy");
+      return [say("plan findings.too fast remedy")];
   }
 }

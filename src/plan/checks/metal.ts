@@ -69,6 +69,7 @@ function begins({ stage: { step, before, shaping }, show }: Checked): StepFindin
             "thicker-than-said",
             say("plan findings.thicker than said", { said: show(step.from), there: show(there) }),
             say("plan findings.leave from out"),
+            "from:",
           ),
         ]
       : [
@@ -76,6 +77,7 @@ function begins({ stage: { step, before, shaping }, show }: Checked): StepFindin
             "thinner-than-said",
             say("plan findings.thinner than said", { said: show(step.from), there: show(there) }),
             say("plan findings.thinner than said remedy"),
+            "from:",
           ),
         ];
   }
@@ -122,6 +124,7 @@ function begins({ stage: { step, before, shaping }, show }: Checked): StepFindin
         "other-diameter",
         say("plan findings.other diameter", { said: show(step.diameter), there: show(there) }),
         say("plan findings.other diameter remedy"),
+        "diameter:",
       ),
     ];
   return [];
@@ -135,6 +138,7 @@ const lengthKnown = ({ stage: { step, openEnded } }: Checked): StepFinding[] =>
           "length-unknown",
           say("plan findings.face, length unknown"),
           say("plan findings.face, length unknown remedy"),
+          "depth:, bar: length:",
         ),
       ]
     : [];
@@ -150,7 +154,8 @@ function behindACollar({ stage: { step, before, shaping }, show }: Checked): Ste
         takeCare(
           "behind-a-collar",
           say("plan findings.behind a collar", { at: show(step.at), collar: show(collar) }),
-          say("plan findings.behind a collar remedy", { step: `{ do: groove, at: ${show(step.at)}, … }` }),
+          say("plan findings.behind a collar remedy"),
+          "{ do: groove, … }",
         ),
       ]
     : [];
@@ -164,12 +169,24 @@ function edges({ stage: { step, before }, show }: Checked): StepFinding[] {
     if (step.side === "bore")
       return diameterAt(before.bore, step.at, 1) > 0
         ? []
-        : [refused("no-edge", say("plan findings.no edge of hole"), say("plan findings.no edge of hole remedy"))];
+        : [
+            refused(
+              "no-edge",
+              say("plan findings.no edge of hole"),
+              say("plan findings.no edge of hole remedy"),
+              "at:",
+            ),
+          ];
     const [outer, inner] = [diameterAt(before.outside, step.at, -1), diameterAt(before.outside, step.at, 1)];
     const height = Math.abs(inner - outer) / 2;
     if (height < SAME)
       return [
-        refused("no-edge", say("plan findings.no edge", { at: show(step.at) }), say("plan findings.no edge remedy")),
+        refused(
+          "no-edge",
+          say("plan findings.no edge", { at: show(step.at) }),
+          say("plan findings.no edge remedy"),
+          "at:",
+        ),
       ];
     return step.size > height + SAME
       ? [
@@ -206,6 +223,7 @@ function deepEnough({ stage: { step }, findings, job, show }: Checked): StepFind
             "too-deep",
             say("plan findings.too deep", { cut: show(step.cut), most: show(deepest), why }),
             say("plan findings.too deep remedy", { most: show(deepest) }),
+            "cut:, work: { deepest: … }",
           ),
         ]
       : []),
@@ -215,6 +233,7 @@ function deepEnough({ stage: { step }, findings, job, show }: Checked): StepFind
             "rubs",
             say("plan findings.rubs", { finish: show(step.finish) }),
             say("plan findings.rubs remedy", { least: show(THINNEST[job.units]) }),
+            "finish:",
           ),
         ]
       : []),

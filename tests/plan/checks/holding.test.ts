@@ -194,7 +194,7 @@ describe("held anew", () => {
       head: short,
       steps: ["do: part, length: 20, blade: 2", "do: drill, diameter: 3, depth: 5"],
       found: ["refused: loose at 2"],
-      says: /nothing holds the part; hold it again first/,
+      says: /nothing holds the part; turn it round and hold it again.*\(\{ do: turn round/,
     },
     {
       name: "parted off and held again",
@@ -205,7 +205,7 @@ describe("held anew", () => {
       name: "a bar of unknown length is turned round",
       steps: [face, "do: turn round, out: 20"],
       found: ["refused: length-unknown at 2"],
-      says: /part it off first, or give the blank's length under bar: length:/,
+      says: /part it off first, or give the blank's length \(bar: length:\)/,
     },
     { name: "a blank of known length is turned round", head: blank(40, 60), steps: [face, "do: turn round, out: 20"] },
     {
