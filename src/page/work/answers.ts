@@ -1,6 +1,7 @@
 import { everySetting } from "../../answers/blockSettings.js";
 import type { Findings } from "../../findings/findings.js";
 import { ofText } from "../../findings/ofText.js";
+import { unitsAt } from "../../findings/settingWords.js";
 import type { Job } from "../../job/job.js";
 import { readJob } from "../../job/read.js";
 import { readCsv } from "../../machine/csv.js";
@@ -63,6 +64,7 @@ export function answersWith(tools: Tools): Answers {
         told,
         sound: findings !== undefined,
         handwheels: findings?.handwheels.map(({ handwheel }) => handwheel.name) ?? [],
+        readIn: findings?.handwheels.map((wheel) => unitsAt(wheel, findings.machine.units)) ?? [],
       };
     },
     sheets: (files) => sheetStates(know(files)),

@@ -69,6 +69,8 @@ export type Work = {
       readonly told: readonly Told[];
       readonly sound: boolean;
       readonly handwheels: readonly string[];
+      /** The unit in which each of them is read. */
+      readonly readIn: readonly ("mm" | "in")[];
     };
   };
   /** Every sheet that there is. */
@@ -107,7 +109,7 @@ export type Work = {
   readonly exercises: { readonly asked: Record<never, never>; readonly answer: readonly ExerciseSeen[] };
   readonly mark: { readonly asked: { readonly at: number; readonly given: Given }; readonly answer: Marked };
   readonly solve: { readonly asked: { readonly at: number }; readonly answer: string };
-  /** How to move by a distance, in the file's unit unless it says its own. */
+  /** How to move by a distance, in the unit of the wheel's dial unless it says its own. */
   readonly distance: {
     readonly asked: { readonly wheel: string; readonly distance: string };
     readonly answer: Answered & { readonly turns?: number };
