@@ -71,7 +71,7 @@ function stopsWords(
   if (told.some(({ stops }) => stops === "its own"))
     return `Until what bears ✗ is mended, ${own}; every other sheet goes on.`;
   if (told.some(({ severity }) => severity === "error"))
-    return "The plan is made all the same, and says at its head what bears ✗. Every other sheet goes on.";
+    return "The plan is drawn all the same, and says at its head what bears ✗; you are asked before it is printed. Every other sheet goes on.";
   return "Every sheet goes on with this.";
 }
 

@@ -10,7 +10,7 @@ import type { Machine } from "../../machine/machine.js";
 import type { Places, Problem } from "../../machine/problem.js";
 import type { Tools } from "../../output/render.js";
 import { foreignFindings } from "../../plan/foreign.js";
-import { planOf } from "../../plan/plan.js";
+import { isRefused, planOf } from "../../plan/plan.js";
 import { filesOf } from "../../printing/files.js";
 import { type Prints, printsOf } from "../../printing/prints.js";
 import { stemOf } from "../../printing/stem.js";
@@ -29,6 +29,8 @@ import { readingsSoFar } from "./readingsSoFar.js";
 import { sheetSchema } from "./sheetSchema.js";
 import { tableRead } from "./tableRead.js";
 
+type FiledJob = NamedJob & { readonly file: string };
+
 /** What is known of the files, kept until one of them changes. */
 type Known = {
   readonly findings?: Findings;
@@ -38,7 +40,9 @@ type Known = {
   readonly places: Places;
   readonly told: readonly Told[];
   /** Those that this machine can be asked for. */
-  readonly jobs: readonly NamedJob[];
+  readonly jobs: readonly FiledJob[];
+  /** Those of them that are refused, found out when it is asked. */
+  readonly refused: () => readonly FiledJob[];
   /** Why it cannot be asked for the others, a sentence for each. */
   readonly foreign: readonly string[];
   readonly templates: readonly Template[];
@@ -74,26 +78,38 @@ export function answersWith(tools: Tools): Answers {
     },
     sheet: (files, { sheet }) => {
       const laid = laidOut(know(files), sheet);
-      if ("why" in laid) return { pages: [], ...laid };
+      if ("why" in laid) return { pages: [], refused: [], ...laid };
       const { prints, absent, machine } = laid;
-      return { pages: prints.flatMap((print) => pagesAsSeen(print, machine)), ...whyOf(absent[0]) };
+      return {
+        pages: prints.flatMap((print) => pagesAsSeen(print, machine)),
+        refused: prints.some(({ of }) => of !== undefined) ? filesOfJobs(know(files).refused()) : [],
+        ...whyOf(absent[0]),
+      };
     },
-    print: async (files, { sheets, bound = false, format, handwheels, language }) => {
+    print: async (files, { sheets, bound = false, format, handwheels, language, refusedJobs }) => {
       const known = know(files);
-      const { jobs, templates, foreign } = known;
+      const { templates, foreign } = known;
       const [machine] = known.asIf.machines;
       if (machine === undefined) return { files: [], why: [unsound] };
       const wanted = templates.filter(({ name, onRequest }) =>
         sheets === undefined ? !onRequest : sheets.includes(name),
       );
       const waiting = wanted.filter(({ name }) => known.asIf.waiting.length > 0 && "why" in laidOut(known, name));
-      const made = wanted.filter((one) => !waiting.includes(one));
+      const ready = wanted.filter((one) => !waiting.includes(one));
+      const refused = ready.some(isAboutJob) ? known.refused() : [];
+      const others = ready.filter((one) => !isAboutJob(one));
+      if (refused.length > 0 && refusedJobs === undefined)
+        return { files: [], why: [], toSay: { refused: filesOfJobs(refused), others: others.length > 0 } };
+      const leftOut = refusedJobs === "left out" ? refused : [];
+      const jobs = known.jobs.filter((one) => !leftOut.includes(one));
+      const made = jobs.length < known.jobs.length && jobs.length === 0 ? others : ready;
       const { prints, absent, binder } = printsOf(machine, { templates: made, jobs, handwheels, language });
       const how = { stem: stemOf(files.machine.name), format, tools };
       return {
         files: await filesOf(bound ? [binder()] : prints, machine.machine, how),
         why: [
           ...waiting.map(({ name }) => `${name}: ${waits(known.asIf)}`),
+          ...filesOfJobs(leftOut).map((file) => `${file}: left out, since it is refused`),
           ...absent.map(({ name, why }) => {
             const template = wanted.find((one) => one.name === name);
             const against = jobs.length === 0 && template && isAboutJob(template) ? foreign[0] : undefined;
@@ -123,6 +139,8 @@ export function answersWith(tools: Tools): Answers {
   return async (name, files, asked) => answers[name](files, asked);
 }
 
+const filesOfJobs = (jobs: readonly FiledJob[]): string[] => jobs.map(({ file }) => file);
+
 const unsound = "the file has something to mend first";
 const waits = ({ waiting }: AsIf): string =>
   `it needs ${waiting.map((name) => `"${name}"`).join(" and ")}, where something is to be mended first`;
@@ -146,8 +164,11 @@ function read({ machine, jobs, readings, sheets }: Files): Known {
   const ownSheets = sheets.map(({ name, text }) => ({ file: name, ...readTemplate(text, stemOf(name)) }));
   const own = ownSheets.flatMap(({ template }) => template ?? []);
   const named = readJobs.flatMap(({ name, job }) => (job ? [{ file: name, name: stemOf(name), job }] : []));
+  let refused: readonly FiledJob[] | undefined;
   const againstJob = ({ job }: NamedJob) =>
     asIf.machines.slice(0, 1).flatMap((one) => foreignFindings(job, one.machine));
+  // The command makes nothing of a job that the machine cannot be asked for, not with --anyway either.
+  const asked = named.filter((one) => againstJob(one).length === 0);
   return {
     ...(loaded.findings && { findings: loaded.findings }),
     asIf,
@@ -165,8 +186,8 @@ function read({ machine, jobs, readings, sheets }: Files): Known {
       ]),
       ...(own.length > 0 && loaded.findings ? misnamed(ownSheets, loaded.findings) : []),
     ],
-    // The command makes nothing of a job that the machine cannot be asked for, not with --anyway either.
-    jobs: named.filter((one) => againstJob(one).length === 0).map(({ name, job }) => ({ name, job })),
+    jobs: asked,
+    refused: () => (refused ??= asked.filter(({ job }) => asIf.machines.some((one) => isRefused(planOf(job, one))))),
     foreign: [
       ...named.flatMap((one) => againstJob(one).map(({ what, remedy }) => `${one.file}: ${what}; ${remedy}`)),
       ...readJobs.flatMap(({ name, job }) => (job ? [] : [`${name} has something to fill in or to mend first`])),

@@ -80,7 +80,12 @@ export type Work = {
   /** A sheet as it will come out, page by page, or why it cannot. */
   readonly sheet: {
     readonly asked: { readonly sheet: string };
-    readonly answer: { readonly pages: readonly DrawnPage[]; readonly why?: string };
+    readonly answer: {
+      readonly pages: readonly DrawnPage[];
+      readonly why?: string;
+      /** Files of the jobs on it that are refused. */
+      readonly refused: readonly string[];
+    };
   };
   /** The files of a print, as the command line makes them. No sheets named: all that one gets without asking. */
   readonly print: {
@@ -92,8 +97,15 @@ export type Work = {
       readonly handwheels?: readonly string[];
       /** Of the paper, before what the machine's file says. */
       readonly language?: LanguageCode;
+      /** What becomes of jobs that are refused; while that is not said, and there is one, nothing is made. */
+      readonly refusedJobs?: "made" | "left out";
     };
-    readonly answer: { readonly files: readonly Made[]; readonly why: readonly string[] };
+    readonly answer: {
+      readonly files: readonly Made[];
+      readonly why: readonly string[];
+      /** Files of the jobs for which that must be said first, and whether there are sheets that are not about them. */
+      readonly toSay?: { readonly refused: readonly string[]; readonly others: boolean };
+    };
   };
   readonly readings: { readonly asked: ReadingsAsked; readonly answer: ReadingsSoFar };
   /** The dial of a wheel; where it has none, why. */
