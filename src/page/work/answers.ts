@@ -34,6 +34,8 @@ type FiledJob = NamedJob & { readonly file: string };
 /** What is known of the files, kept until one of them changes. */
 type Known = {
   readonly findings?: Findings;
+  /** Where faults lie only in what says nothing of handwheels: the machine without that. */
+  readonly ofWheels?: Findings;
   /** Of what sheets are made: of the findings, or, where there are none, of what stands in for them. */
   readonly asIf: AsIf;
   /** Lines of the machine's file. */
@@ -63,12 +65,12 @@ export function answersWith(tools: Tools): Answers {
   };
   const answers: { readonly [N in WorkName]: (files: Files, asked: Asked<N>) => AnswerTo<N> | Promise<AnswerTo<N>> } = {
     read: (files) => {
-      const { findings, told } = know(files);
+      const { findings, told, ofWheels } = know(files);
       return {
         told,
         sound: findings !== undefined,
-        handwheels: findings?.handwheels.map(({ handwheel }) => handwheel.name) ?? [],
-        readIn: findings?.handwheels.map((wheel) => unitsAt(wheel, findings.machine.units)) ?? [],
+        handwheels: ofWheels?.handwheels.map(({ handwheel }) => handwheel.name) ?? [],
+        readIn: ofWheels?.handwheels.map((wheel) => unitsAt(wheel, ofWheels.machine.units)) ?? [],
       };
     },
     sheets: (files) => sheetStates(know(files)),
@@ -120,18 +122,24 @@ export function answersWith(tools: Tools): Answers {
     },
     readings: (_, asked) => readingsSoFar(asked),
     table: (files, asked) => tableRead(files, asked),
-    dial: (files, asked) => dialSeen(know(files).findings, asked),
-    standing: (files, asked) => standing(know(files).findings, asked),
+    dial: (files, asked) => dialSeen(know(files).ofWheels, asked),
+    standing: (files, asked) => standing(know(files).ofWheels, asked),
     exercises: (files) => exercisesSeen(know(files).findings),
     mark: (files, { at, given }) => marked(know(files).findings, at, given),
     solve: (files, { at }) => answerOf(know(files).findings, at),
-    distance: (files, asked) => distanceAnswer(know(files).findings, asked),
+    distance: (files, asked) => distanceAnswer(know(files).ofWheels, asked),
     choices: (files) => choices(know(files).findings),
     speed: (files, asked) => speedAnswer(know(files).findings, asked),
     explainable: (files) => explainableNow(know(files).findings),
     explain: (files, asked) => workingsNow(know(files).findings, know(files).places, asked),
-    measures: (files) => measuresNow(know(files).findings),
-    verify: (files, asked) => verifiedNow(know(files).findings, asked),
+    measures: (files) => measuresNow(know(files).ofWheels),
+    verify: (files, asked) => {
+      const { ofWheels, asIf } = know(files);
+      const { mend, ...judged } = verifiedNow(ofWheels, asked);
+      if (mend === undefined || !asIf.printer) return { ...judged, ...(mend && { mend }) };
+      // Figures that are to be mended themselves are nothing to reckon on from.
+      return { ...judged, lines: [...judged.lines, `Mend first what the file says of ${asIf.waiting.join(" and ")}.`] };
+    },
     blocks: () => ({ lines: everySetting(), schema: sheetSchema() }),
     wishes: (files) => wishesNow(know(files).findings),
     suppose: (files, asked) => supposedAnswer(know(files).findings, asked),
@@ -142,8 +150,7 @@ export function answersWith(tools: Tools): Answers {
 const filesOfJobs = (jobs: readonly FiledJob[]): string[] => jobs.map(({ file }) => file);
 
 const unsound = "the file has something to mend first";
-const waits = ({ waiting }: AsIf): string =>
-  `it needs ${waiting.map((name) => `"${name}"`).join(" and ")}, where something is to be mended first`;
+const waits = ({ waiting }: AsIf): string => `it needs ${waiting.join(" and ")}, where something is to be mended first`;
 const faulty = "its template has something to mend first";
 
 function read({ machine, jobs, readings, sheets }: Files): Known {
@@ -158,7 +165,7 @@ function read({ machine, jobs, readings, sheets }: Files): Known {
   }
   const loaded = ofText(machine.text, { files: csv, problems });
   const asIf = loaded.findings
-    ? { machines: [loaded.findings], waiting: [] }
+    ? { machines: [loaded.findings], waiting: [], printer: false, wheelsSure: true }
     : asIfMended(machine.text, { files: csv, problems }, loaded.problems);
   const readJobs = jobs.map(({ name, text }) => ({ name, ...readJob(text) }));
   const ownSheets = sheets.map(({ name, text }) => ({ file: name, ...readTemplate(text, stemOf(name)) }));
@@ -171,6 +178,7 @@ function read({ machine, jobs, readings, sheets }: Files): Known {
   const asked = named.filter((one) => againstJob(one).length === 0);
   return {
     ...(loaded.findings && { findings: loaded.findings }),
+    ...(asIf.wheelsSure && asIf.machines[0] && { ofWheels: asIf.machines[0] }),
     asIf,
     places: loaded.places,
     told: [
@@ -271,6 +279,8 @@ function laidOut(
   if (first === undefined) return { why: unsound };
   const [against] = foreign;
   if (against !== undefined && jobs.length === 0 && isAboutJob(template)) return { why: against };
+  // What must be true to a tenth waits for what the printer makes of it; that is measured on a sheet that goes on.
+  if (asIf.printer && template.checkBars && !template.bare && !template.uncorrected) return { why: waits(asIf) };
   const made = laid.get(sheet) ?? alikeFrom(asIf.machines, { templates: [template], jobs }) ?? { why: waits(asIf) };
   laid.set(sheet, made);
   return "why" in made ? made : { ...made, machine: first.machine };
