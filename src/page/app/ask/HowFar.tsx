@@ -1,15 +1,15 @@
-import { useSignal } from "@preact/signals";
 import { useMemo } from "preact/hooks";
 import { type Desk, unitAt } from "../desk.js";
 import { newest, useStopped } from "../worker.js";
+import { useAsked } from "./asked.js";
 import type { Explaining } from "./Explain.js";
 import { Choice, chosenOf, Typed } from "./fields.js";
 import { Said } from "./Said.js";
 
 /** A distance: turns, and what the dial then shows. */
 export function HowFar({ desk, explaining }: { readonly desk: Desk; readonly explaining: Explaining }) {
-  const wheel = useSignal("");
-  const distance = useSignal("");
+  const wheel = useAsked(desk, "askedWheel");
+  const distance = useAsked(desk, "askedDistance");
   const asking = useMemo(() => {
     const turns = newest(desk.asker, "distance", () =>
       distance.value === ""
