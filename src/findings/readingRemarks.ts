@@ -1,4 +1,5 @@
 import type { OncePerTurn, Zone } from "../feed/alongTravel.js";
+import type { FeedFinding } from "../feed/finding.js";
 import type { Handwheel, Units } from "../machine/machine.js";
 import type { Path, Remark } from "../machine/problem.js";
 import { formatDoubted, formatFixed, formatSize, plural, sizeFigure } from "../quantity/format.js";
@@ -20,11 +21,15 @@ function inLists(path: Path, places: readonly number[]): Path {
   return typeof at === "number" ? [...path.slice(0, -1), places[at] ?? at] : path;
 }
 
+/** Whether readings leave a feed that may as well be none: it is not one to print. */
+export const tellNoFeed = ({ from, perTurn, uncertainty = 0 }: FeedFinding): boolean =>
+  from === "readings" && (perTurn === 0 || uncertainty >= perTurn);
+
 function ofReadings({ handwheel, feed, study }: HandwheelFinding, index: number, units: Units): Remark[] {
   const path: Path = ["handwheels", index, "feed", "readings"];
   const { perTurn = 1, uncertainty = 0 } = feed ?? {};
-  // Whatever else they show: a feed that may as well be none is not one to print.
-  if (feed?.from === "readings" && (perTurn === 0 || uncertainty >= perTurn))
+  // Whatever else they show.
+  if (feed !== undefined && tellNoFeed(feed))
     return [
       {
         severity: "error",

@@ -157,7 +157,7 @@ function readSoFar({ turns, travel, back, file }: Lists, path: Path, { warn }: C
       [...path, "return"],
       "half-way-back",
       `the way back is read at ${returned.length} of ${rows.length} places`,
-      "read it at the others too; until then no lost motion is told",
+      "read it at the others too; until then no sheet tells a lost motion",
     );
   return {
     turns: rows.map(({ row }) => turns[row] ?? 0),

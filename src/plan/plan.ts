@@ -1,3 +1,4 @@
+import type { SpeedChoice } from "../cutting/finding.js";
 import type { Findings } from "../findings/findings.js";
 import { speedDoubt } from "../findings/speedDoubt.js";
 import type { Job, JobStep } from "../job/job.js";
@@ -124,6 +125,14 @@ const ofTheFile: readonly string[] = ["no-drive", "no-wheel"];
 
 export const isRefused = ({ findings }: Pick<Plan, "findings">): boolean =>
   findings.some(({ kind }) => kind === "refused");
+
+/** Whether a step is not to be done as it stands: nothing of it is ticked off, measured or promised. */
+export const isRefusedStep = ({ findings }: Pick<Plan, "findings">, { stage, speed, byHand }: PlannedStep): boolean =>
+  findings.some(({ kind, step }) => kind === "refused" && step === stage.index) || (!byHand && isTooFast(speed));
+
+/** Whether no position is slow enough for a cut. */
+export const isTooFast = (speed: SpeedChoice | undefined): boolean =>
+  speed !== undefined && speed.speed === undefined && speed.verdict !== "no speed is known";
 
 function plannedSteps(job: Job, findings: Findings, stages: readonly Stage[]): PlannedStep[] {
   const wheels = wheelsOf(findings.handwheels);

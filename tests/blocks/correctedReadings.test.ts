@@ -18,13 +18,14 @@ describe("on a worn slide", () => {
   test("a corrected reading stands only where it differs, and the table's own is then not the bold one", () => {
     const findings = worn(false);
     const { job } = readJob(
-      "name: J\nunits: mm\nmaterial: aluminium\nbar: { diameter: 30, out: 50 }\nsteps:\n  - { do: turn, to: 16, length: 20, cut: 2 }\n",
+      "name: J\nunits: mm\nmaterial: aluminium\nbar: { diameter: 30, out: 50 }\nsteps:\n  - { do: turn, to: 16, length: 20, cut: 1 }\n",
     );
     const [wheel] = findings.handwheels;
     if (job === undefined || wheel === undefined) throw new Error("no job");
     expect(wheel.feed?.measured?.uneven).toBeDefined();
     const table = readings(
       planOf(job, findings).steps[0] as never,
+      false,
       "mm",
       showIn(findings.machine, job),
       () => undefined,

@@ -229,3 +229,67 @@ describe("what “comes out” and “alike” hold", () => {
     expect(words(bare, pin)).not.toContain("“Comes out”");
   });
 });
+
+describe("a step that is refused", () => {
+  /** Squares to tick of one size, and lines to write on. */
+  const blanksOf = (job: Job) => {
+    const paths = pagesOf(lathe(), job).flatMap((page) => page.paths);
+    const sides = paths.flatMap(({ segments }) => {
+      const at = segments.flatMap((one) => ("x" in one ? [one] : []));
+      const [xs, ys] = [at.map(({ x }) => x), at.map(({ y }) => y)];
+      const [wide, high] = [Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)];
+      return segments.length > 4 && Math.abs(wide - high) < 1e-6 ? [wide] : [];
+    });
+    return {
+      steps: sides.filter((side) => Math.abs(side - 4.6) < 1e-6).length,
+      rows: sides.filter((side) => side > 2.5 && side < 4.5).length,
+      lines: paths.filter(({ pen, segments }) => pen?.width === 0.18 && segments.length === 2).length,
+    };
+  };
+  const pinOf = (length: number, head = "bar: { diameter: 16, out: 40 }", done = ["do: face, depth: 0.5"]) =>
+    jobOf([...done, `do: turn, to: 14 ± 0.02, length: ${length}`], head);
+  const wordsOf = (job: Job) => textsOf({ ...lathe(), job }, "plan");
+
+  test("has no box to tick, at itself or at its readings, nor lines for what it measures", () => {
+    const [sound, refused] = [pinOf(30), pinOf(39)];
+    expect(planOf(refused, lathe()).findings).toContainEqual(expect.objectContaining({ kind: "refused", step: 1 }));
+    const [, turned] = planOf(refused, lathe()).steps;
+    const rows = (turned?.passes.length ?? 0) + (turned?.places.length ?? 0);
+    expect(rows).toBeGreaterThan(2);
+    const [whole, less] = [blanksOf(sound), blanksOf(refused)];
+    expect(whole.steps).toBe(2);
+    expect(less.steps).toBe(1);
+    expect(whole.rows - less.rows).toBe(rows);
+    expect(less.lines).toBeLessThan(whole.lines);
+    expect(wordsOf(sound)).toContain("Before the last cut: measured");
+    expect(wordsOf(sound)).toContain("“Comes out” and “alike” add up");
+    for (const words of ["Before the last cut: measured", "Comes out"]) expect(wordsOf(refused)).not.toContain(words);
+  });
+
+  test("has none for each part of a batch, and no column where the parts are measured", () => {
+    const head = "parts: 3\nbatch: operation\nbar: { diameter: 16, out: 40, length: 60 }";
+    const [sound, refused] = [pinOf(30, head), pinOf(39, head)];
+    expect(blanksOf(sound).steps - blanksOf(refused).steps).toBe(1 + 3);
+    const measured = (job: Job) => wordsOf(job).slice(wordsOf(job).lastIndexOf("Measured"));
+    expect(measured(sound)).toContain("13.98");
+    expect(measured(refused)).not.toContain("13.98");
+  });
+
+  test("by its speed alone too; where nobody knows a speed the step is no such one", () => {
+    const fast = findingsOf(
+      "name: L\ndrive: { motor: { speed: 1400 }, stages: [{ name: belt, steps: [{ label: A, driver: 100, driven: 50 }] }] }\nhandwheels: [{ name: Cross slide, feed: 2 }, { name: Carriage, feed: 18 }]\n",
+    );
+    const wide = jobOf(["do: turn, to: 78, length: 10"], "bar: { diameter: 80, out: 40 }", "mild steel");
+    expect(textsOf({ ...fast, job: wide }, "plan")).toContain("do not run");
+    // Readings that all say twice what the belts can: none of the speeds is known.
+    const unknown = findingsOf(
+      read("templates/machines/boathouse.yaml")
+        .replace("702 rpm", "1404 rpm")
+        .replace("462 rpm", "924 rpm")
+        .replace("speed: 78 rpm", "speed: 156 rpm"),
+    );
+    const said = textsOf({ ...unknown, job: pin }, "plan");
+    expect(said).toContain("no speed known");
+    expect(said).not.toContain("do not run");
+  });
+});

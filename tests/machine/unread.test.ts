@@ -13,7 +13,7 @@ test.each(["[0.1, 2.1]", '["", 2.1, "", "", 8.1, ""]', "[null, 2.1, null, 4.1]"]
   (back) => {
     const lists = `${turns}, travel: [0, 2, 4, 6, 8, 10.01], return: ${back}`;
     expect(told(lists)).toEqual([
-      "warning: the way back is read at 2 of 6 places; read it at the others too; until then no lost motion is told",
+      "warning: the way back is read at 2 of 6 places; read it at the others too; until then no sheet tells a lost motion",
     ]);
     const { feed } = findingsOf(file(lists)).handwheels[0] ?? {};
     expect(feed?.perTurn).toBeCloseTo(2, 2);

@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { withValue } from "../../src/page/file/edit.js";
 import type { Plain } from "../../src/page/file/yamlText.js";
 import { answersWith } from "../../src/page/work/answers.js";
@@ -84,3 +84,84 @@ drive: { motor: { speed: 1400 }, stages: [{ name: belt, steps: [{ label: A, driv
   },
   120_000,
 );
+
+describe("a fault that is not a handwheel's", () => {
+  const small = `name: L
+limits: { chuck: 1500 rpm }
+drive:
+  motor: { speed: 1425 }
+  stages: [{ name: belt, steps: [{ label: A, driver: 20, driven: 200 }, { label: B, driver: 80, driven: 80 }] }]
+handwheels:
+  - { name: Cross slide, reads: diameter, travel: 60, feed: 2, dial: { shape: drum, diameter: 40, width: 9 } }
+  - { name: Carriage, travel: 120, feed: 18 }
+stops: [{ name: Shoulder, length: 10, handwheel: Carriage }]
+printers:
+  laser: { across: 199.3 of 200, down: 250.4 of 250 }
+  inkjet: { across: 200.2 of 200, down: 250 of 250 }
+paper: { thickness: 0.11, printer: laser }
+`;
+  const whole = filesOf(small);
+  const pagesOf = async (files: Files, sheet: string) => (await ask("sheet", files, { sheet })).pages;
+  const goesOn = async (files: Files) =>
+    [...(await made(files))].filter(([, why]) => why === undefined).map(([name]) => name);
+  const stops = async (files: Files) =>
+    (await ask("read", files, {})).told.filter(({ severity }) => severity === "error").map((one) => one.stops);
+
+  test("of the drive stops what speeds stand on; the rest comes out as it was, and dials are still asked about", async () => {
+    const broken = filesOf(withValue(small, ["drive", "motor", "speed"], "fast"));
+    expect(await stops(broken)).toEqual(["what needs it"]);
+    const on = await goesOn(broken);
+    expect(on).toEqual(expect.arrayContaining(["dial", "turns", "stops", "printer-check"]));
+    for (const sheet of ["belt-card", "drilling-card", "speed-diagram", "student", "hand-feed"])
+      expect(on).not.toContain(sheet);
+    for (const sheet of on) expect(await pagesOf(broken, sheet), sheet).toEqual(await pagesOf(whole, sheet));
+    expect((await made(broken)).get("belt-card")).toBe(
+      "it needs the belts and gears, where something is to be mended first",
+    );
+    const asked = { wheel: "Cross slide", distance: "5" };
+    expect(await ask("distance", broken, asked)).toEqual(await ask("distance", whole, asked));
+    expect((await ask("read", broken, {})).handwheels).toEqual(["Cross slide", "Carriage"]);
+    const material = { material: "mild steel", operation: "turning", diameter: "10" };
+    expect((await ask("speed", broken, material)).said).toEqual(["The file has something to mend first."]);
+  }, 60_000);
+
+  test("of the printer in use stops what must be true; what it makes of a length can be measured all the same", async () => {
+    const broken = filesOf(withValue(small, ["printers", "laser", "across"], "150 of 200"));
+    expect(await stops(broken)).toEqual(["what needs it"]);
+    const whys = await made(broken);
+    expect(whys.get("dial")).toBe('it needs the printer "laser", where something is to be mended first');
+    const named = filesOf(small.replace(/printers:\n.*\n.*\n/, "").replace(", printer: laser", ""));
+    for (const sheet of ["printer-check", "belt-card", "turns"])
+      expect(await pagesOf(broken, sheet), sheet).toEqual(await pagesOf(named, sheet));
+    const measured = { handwheel: "Cross slide", measured: "124" };
+    const [judged, sound] = [await ask("verify", broken, measured), await ask("verify", whole, measured)];
+    expect(sound.mend?.printer).toBe("laser");
+    expect(judged.mend).toBeUndefined();
+    expect(judged.refused).toBeUndefined();
+    expect(judged.lines).toEqual([...sound.lines, 'Mend first what the file says of the printer "laser".']);
+    expect((await ask("measures", broken, {})).length).toBeGreaterThan(0);
+  }, 60_000);
+
+  test("of a printer not in use stops nothing, of the paper's thickness the pieces alone", async () => {
+    const other = filesOf(withValue(small, ["printers", "inkjet", "across"], "150 of 200"));
+    const thick = filesOf(withValue(small, ["paper", "thickness"], "thick"));
+    expect(await goesOn(other)).toEqual(await goesOn(whole));
+    const on = await goesOn(thick);
+    expect(on).not.toContain("dial");
+    expect(on).toEqual(expect.arrayContaining(["belt-card", "stops"]));
+    for (const [files, sheets] of [
+      [other, ["dial", "belt-card", "turns"]],
+      [thick, on],
+    ] as const)
+      for (const sheet of sheets) expect(await pagesOf(files, sheet), sheet).toEqual(await pagesOf(whole, sheet));
+  }, 60_000);
+
+  test("of a printer that is not there, beside one of a wheel: each stops its own", async () => {
+    const text = withValue(withValue(small, ["paper", "printer"], "plotter"), ["handwheels", 1, "feed"], "far");
+    const whys = await made(filesOf(text));
+    expect(whys.get("belt-card")).toBeUndefined();
+    expect(whys.get("turns")).toMatch(
+      /^it needs (the printer "plotter" and "Carriage"|"Carriage" and the printer "plotter"), /,
+    );
+  }, 60_000);
+});

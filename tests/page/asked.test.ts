@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { choices, distanceAnswer, speedAnswer } from "../../src/page/work/asked.js";
+import { standing } from "../../src/page/work/inHand.js";
 import { findingsOf } from "../support/sheets.js";
 
 const drill = findingsOf(
@@ -92,4 +93,26 @@ test("a distance between two tenths of a division is said to lie between its lin
     "1.126 in; that is to the nearest tenth of a division: 1.125 in lies between the lines 1.120 and 1.140",
   );
   for (const distance of ["1.12", "1.126"]) expect(said(distance)).not.toContain("between the lines");
+});
+
+const mixed = findingsOf(`name: M
+units: in
+handwheels:
+  - { name: Cross, moves: across, travel: 4, feed: 2 mm, dial: { shape: drum, diameter: 2, width: 0.4, divisions: 0.02 mm } }
+  - { name: Top, moves: angled, feed: 0.1, dial: { shape: drum, diameter: 2, width: 0.4 } }
+`);
+
+test("a dial in millimetres on a machine in inches is asked and answers in millimetres", () => {
+  const asked = (wheel: string, distance: string) => distanceAnswer(mixed, { wheel, distance });
+  const { said, working, turns } = asked("Cross", "5");
+  expect(turns).toBeCloseTo(2.5, 9);
+  expect(asked("Cross", "5 mm").turns).toBe(turns);
+  expect(said[0]).toBe("2 turns, then the dial reads 1.000 mm");
+  expect(working[0]).toBe("5.000 mm ÷ 2.00000 mm a turn = 2.500 turns");
+  expect(asked("Cross", "120").said.at(-1)).toBe("beyond its travel of 101.6 mm");
+  expect(asked("Cross", "far").said[0]).toBe("Write a distance, as 12.5; a bare number is in millimetres.");
+  expect(asked("Top", "0.25").turns).toBeCloseTo(2.5, 9);
+  const gone = (wheel: string) => standing(mixed, { wheel, turned: { turns: 2.5, slack: 0 } })?.travel;
+  expect(gone("Cross")).toMatch(/^5\.\d* ?.*mm$/);
+  expect(gone("Top")).toMatch(/in$/);
 });

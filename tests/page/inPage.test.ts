@@ -1,7 +1,10 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { inForm } from "../../src/page/app/form/inForm.js";
+import { ofEntry, placeWords } from "../../src/page/app/form/placeWords.js";
 import { inPage } from "../../src/page/app/inPage.js";
+import type { Way } from "../../src/page/file/edit.js";
+import { nodesOf } from "../../src/page/file/nodes.js";
 
 const atTheCommand = /(?<![\w-])--[a-z]{3,}|\bwitnessmark [a-z]+|\bcheck (?:says|sagt)/;
 
@@ -89,4 +92,38 @@ test.each([
   ['entry 9 of travel: "x" is not a length', 'row 9, “out”: "x" is not a length'],
 ])("what is said of the file is said of its fields: %s", (words, here) => {
   expect(inPage(words)).toContain(here);
+});
+
+test.each<[string, Way, string]>([
+  [
+    'entry 2 of speed: "fast" is not a speed; write it as 1425 rpm',
+    ["drive", "motor", "speed", 1],
+    '“fastest” of speed: "fast" is not a speed; write it as 1425 rpm',
+  ],
+  [
+    'entry 2 of speed: "x" is not a cutting speed',
+    ["work", "cuttingSpeeds", 0, "speed", 1],
+    '“most” of speed: "x" is not a cutting speed',
+  ],
+  ['entry 3 of diameters: "x" is not a length', ["work", "diameters", 2], 'diameter 3: "x" is not a length'],
+  ["entry 2 of gears cannot be empty; it must be a number", ["gears", 1], "gear 2 is not filled in yet"],
+  [
+    'entry 2 of teeth cannot be "x"; it must be a number',
+    ["drive", "stages", 0, "steps", 0, "teeth", 0, 1],
+    'entry 2 of teeth 1 cannot be "x"; it must be a number',
+  ],
+  ["depth cannot be empty; it must be a length", ["steps", 0, "depth"], "depth cannot be empty; it must be a length"],
+])("an entry of a list is told by what stands beside its field: %s", (words, way, here) => {
+  expect(ofEntry(words, way)).toBe(here);
+});
+
+test("a place in a list is named as its field is, and what is about a position by that", () => {
+  const { value: _, ...nodes } = nodesOf(
+    "drive: { tachometer: [{ position: [A, open], speed: 700 }, { position: B, speed: x }] }\n",
+  );
+  const place = (...way: Way) => placeWords(way, nodes);
+  expect(place("drive", "motor", "speed", 1)).toBe("“fastest” of drive motor speed");
+  expect(place("work", "cuttingSpeeds", 0, "speed", 0)).toBe("“least” of speed of cutting speed 1");
+  expect(place("drive", "tachometer", 0, "speed")).toBe("speed of tachometer 1 (A, open)");
+  expect(place("drive", "tachometer", 1)).toBe("tachometer 2 (B)");
 });

@@ -2,7 +2,7 @@ import type { Units } from "../../machine/machine.js";
 import type { Compromise } from "../../plan/belts.js";
 import { isDrawnOut } from "../../plan/drawnOut.js";
 import { HANDLING, type Minutes } from "../../plan/minutes.js";
-import type { Plan } from "../../plan/plan.js";
+import { isRefusedStep, type Plan } from "../../plan/plan.js";
 import { setsThePost } from "../../plan/toolPost.js";
 import { formatFixed, trimmedSize } from "../../quantity/format.js";
 import { say } from "../../words/say.js";
@@ -153,7 +153,9 @@ const mostColumns = 6;
 const mostRows = 40;
 
 /** A row for each part: what was measured, and a box when it is done. */
-function partRows({ job, steps }: Plan, units: Units, width: number, height: number): Run[] {
+function partRows(plan: Plan, units: Units, width: number, height: number): Run[] {
+  const { job } = plan;
+  const steps = plan.steps.filter((step) => !isRefusedStep(plan, step));
   const all = steps.flatMap(({ number, sizes, stage }) =>
     sizes
       .filter(({ what }) => what === "diameter" || ["face", "part"].includes(stage.step.do))

@@ -12,7 +12,7 @@ import { MEASURED, TOUCHED } from "../../plan/doubt.js";
 import { isDrawnOut } from "../../plan/drawnOut.js";
 import type { Finding } from "../../plan/finding.js";
 import { ENTERED } from "../../plan/holes.js";
-import { isRefused, type Plan } from "../../plan/plan.js";
+import { isRefused, isRefusedStep, type Plan } from "../../plan/plan.js";
 import { beforeTheFirstChip, beltSlip } from "../../plan/start.js";
 import { type Show, showIn } from "../../plan/words.js";
 import { capital, trimmedSize } from "../../quantity/format.js";
@@ -174,7 +174,8 @@ const howToRead = ({ beltChanges }: Plan, wheels: readonly HandwheelFinding[], b
   ].join(" ");
 
 /** What every “comes out” and “alike” of the steps adds up, and what of it was measured by nobody; empty where no step promises. */
-function worstWords({ steps }: Plan, units: Units): string[] {
+function worstWords(plan: Plan, units: Units): string[] {
+  const steps = plan.steps.filter((step) => !isRefusedStep(plan, step));
   const promised = steps.flatMap(({ sizes }) => sizes.filter(({ doubt }) => doubt !== undefined));
   if (promised.length === 0) return [];
   const words = [

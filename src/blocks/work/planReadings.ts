@@ -31,16 +31,22 @@ export type Readings = {
   readonly titles: ReadonlyMap<number, string>;
 };
 
-/** Every reading of a step, in the order of work: where to stop, each pass, how deep; with a box to tick and room to write. Undefined
- *  where it has none. */
-export function readings(planned: PlannedStep, units: Units, show: Show, zeroOf: ZeroOf): Readings | undefined {
+/** Every reading of a step, in the order of work: where to stop, each pass, how deep; with a box to tick and room to write, which one that
+ *  is refused lacks. Undefined where it has none. */
+export function readings(
+  planned: PlannedStep,
+  refused: boolean,
+  units: Units,
+  show: Show,
+  zeroOf: ZeroOf,
+): Readings | undefined {
   const rows = rowsOf(planned, units, show);
   if (rows.length === 0) return undefined;
   const told = rows.map(({ wheel, reading }) => (wheel && reading ? readingWords(wheel, reading) : undefined));
   const summed = rows.map((row, index) => sumCell(row, zeroOf, told[index]?.figure ?? ""));
   const sums = summed.some(({ drawn }) => drawn !== undefined);
   const inRows = told.some((words) => words?.row);
-  const measured = rows.some((row) => row.measured);
+  const measured = !refused && rows.some((row) => row.measured);
   const columns: Column[] = [
     { heading: [""], align: "middle" },
     { heading: [""], align: "start", key: true },
@@ -54,7 +60,7 @@ export function readings(planned: PlannedStep, units: Units, show: Show, zeroOf:
   const cells = rows.map((row, index): Cell[] => {
     const { turns = "", figure = "", row: on = "" } = row.corrected ? {} : (told[index] ?? {});
     return [
-      { text: "", drawn: "box" },
+      refused ? { text: "" } : { text: "", drawn: "box" },
       { text: row.what },
       { text: row.size },
       { text: turns, weight: row.reading?.back ? "bold" : "regular" },

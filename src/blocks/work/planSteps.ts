@@ -2,7 +2,7 @@ import type { Drawing } from "../../drawing/drawing.js";
 import { group } from "../../drawing/shapes.js";
 import type { Machine, Units } from "../../machine/machine.js";
 import { positionOf } from "../../plan/belts.js";
-import type { Plan } from "../../plan/plan.js";
+import { isRefusedStep, type Plan } from "../../plan/plan.js";
 import type { PlannedStep } from "../../plan/plannedStep.js";
 import { showIn } from "../../plan/words.js";
 import type { Zero } from "../../plan/zero.js";
@@ -47,7 +47,9 @@ export const planSteps = block({}, ({ findings, width, height }): Run[] => {
   const show = showIn(machine, plan.job);
   const labels = labelsOf(plan, machine.units);
   const shared = sharedNotes(plan);
-  const tables = plan.steps.map((step, place) => readings(step, machine.units, show, zeroOf(labels[place] as Labels)));
+  const tables = plan.steps.map((step, place) =>
+    readings(step, isRefusedStep(plan, step), machine.units, show, zeroOf(labels[place] as Labels)),
+  );
   const room = width - gutter - between - leastWords;
   // Two widths, that with room to write and that without, so that readings stand below each other.
   const widths = [true, false].map((written) =>
@@ -118,8 +120,8 @@ const zeroOf =
     now.get(wheel.handwheel.name);
 
 function stepRuns(step: PlannedStep, table: Readings | undefined, sheet: Sheet): Run[] {
-  const { machine, moved, width, height, column } = sheet;
-  const title = stepTitle(step, machine.limits, moved, width);
+  const { plan, machine, moved, width, height, column } = sheet;
+  const title = stepTitle(step, machine.limits, { moved, refused: isRefusedStep(plan, step) }, width);
   const fits = table === undefined || readingsWidth(table) <= column + 1e-6;
   const whole = fits && column > 0 ? beside(step, table, sheet, title, "whole") : undefined;
   return whole !== undefined && whole.height <= WHOLE * height
@@ -133,8 +135,8 @@ function inParts(step: PlannedStep, table: Readings | undefined, sheet: Sheet, t
   const inner = width - gutter;
   const after = [
     stepSums(step, plan, labels, machine.units, inner),
-    stepOutcome(step, zeroOf(labels), machine.units, inner),
-    batchBoxes(plan, inner),
+    stepOutcome(step, plan, zeroOf(labels), machine.units, inner),
+    batchBoxes(step, plan, inner),
   ]
     .filter((runs) => runs.length > 0)
     .map((runs): Run => ({ drawing: joined(runs, inner), gap: 1.5 }));
@@ -163,7 +165,7 @@ function beside(
   const seen: Run = { drawing: stepPicture(step.stage, look), gap: 1.5 };
   const told = (own: number) => ({
     words: stepWords(step, labels, shared, units, own),
-    outcome: extent === "whole" ? lowered(stepOutcome(step, zeroOf(labels), units, own), 1.2) : [],
+    outcome: extent === "whole" ? lowered(stepOutcome(step, plan, zeroOf(labels), units, own), 1.2) : [],
     sums: extent === "whole" ? stepSums(step, plan, labels, units, own) : [],
   });
   const [left, right, whole] = [told(wide), told(column), told(inner)];
@@ -171,7 +173,7 @@ function beside(
   const seenBeside = table && besideReadings(step, rows, readingsWidth(table), column);
   const boxes =
     extent === "whole"
-      ? batchBoxes(plan, inner)
+      ? batchBoxes(step, plan, inner)
       : paragraph(say("plan.step goes on"), inner, { weight: "bold", gap: 1 });
   const bottom = (body: Body) => Math.max(title.left + body.left.height, title.height + body.right.height) + 1;
   const heightOfAll = (body: Body) => bottom(body) + body.under.height;
@@ -263,8 +265,8 @@ function below(step: PlannedStep, table: Readings | undefined, sheet: Sheet, tit
   const after = inset(
     [
       ...stepSums(step, plan, labels, units, inner),
-      ...stepOutcome(step, zeroOf(labels), units, inner),
-      ...batchBoxes(plan, inner),
+      ...stepOutcome(step, plan, zeroOf(labels), units, inner),
+      ...batchBoxes(step, plan, inner),
     ],
     width,
   );

@@ -3,7 +3,7 @@ import { rectangle, text } from "../../drawing/shapes.js";
 import { dialToRead } from "../../findings/dialToRead.js";
 import { onDial } from "../../findings/onDial.js";
 import type { Units } from "../../machine/machine.js";
-import type { Plan } from "../../plan/plan.js";
+import { isRefusedStep, type Plan } from "../../plan/plan.js";
 import type { PlannedStep } from "../../plan/plannedStep.js";
 import { figureWithin, unitName } from "../../quantity/format.js";
 import { say } from "../../words/say.js";
@@ -19,8 +19,9 @@ import { isFixed, type Labels, readingWords, ruleWords, within } from "./planWor
  *  zeros set after it. */
 export function stepSums(step: PlannedStep, plan: Plan, labels: Labels, units: Units, width: number): Run[] {
   return [
-    ...measuredSum(step, plan, units, width),
-    ...mendedZero(step, plan, units, width),
+    ...(isRefusedStep(plan, step)
+      ? []
+      : [...measuredSum(step, plan, units, width), ...mendedZero(step, plan, units, width)]),
     ...step.zerosAfter.flatMap((zero, index) => [
       ...fillIn(
         isFixed(zero.wheel)
@@ -74,7 +75,7 @@ function measuredSum(planned: PlannedStep, plan: Plan, units: Units, width: numb
 }
 
 /** Whether a step is the first measured cut from its zero, and so tells how true that is. */
-function provesZero({ depthZero, depthWheel, passes, stage: { step }, number }: PlannedStep, { steps }: Plan): boolean {
+function provesZero({ depthZero, depthWheel, passes, stage: { step }, number }: PlannedStep, plan: Plan): boolean {
   if (
     depthZero === undefined ||
     depthWheel === undefined ||
@@ -83,7 +84,10 @@ function provesZero({ depthZero, depthWheel, passes, stage: { step }, number }: 
     step.do === "taper"
   )
     return false;
-  const measured = steps.find((one) => one.depthZero === depthZero && one.passes.some(({ kind }) => kind === "rough"));
+  const measured = plan.steps.find(
+    (one) =>
+      one.depthZero === depthZero && one.passes.some(({ kind }) => kind === "rough") && !isRefusedStep(plan, one),
+  );
   return measured?.number === number && passes.some(({ kind }) => kind === "finish");
 }
 
@@ -113,8 +117,9 @@ function mendedZero(step: PlannedStep, plan: Plan, units: Units, width: number):
 const mostBoxes = 60;
 
 /** In a batch by operation each step has a box for each part. */
-export function batchBoxes({ job }: Plan, width: number): Run[] {
-  if (job.batch !== "operation" || job.parts < 2) return [];
+export function batchBoxes(step: PlannedStep, plan: Plan, width: number): Run[] {
+  const { job } = plan;
+  if (job.batch !== "operation" || job.parts < 2 || isRefusedStep(plan, step)) return [];
   const boxes = Math.min(job.parts, mostBoxes);
   const pitch = 6.4;
   const across = Math.max(1, Math.floor(width / pitch));

@@ -3,12 +3,13 @@ import { circle, line, rectangle, text } from "../../drawing/shapes.js";
 import { textWidth, wrapText } from "../../drawing/text.js";
 import { choiceDoubt } from "../../findings/limits.js";
 import type { Limits } from "../../machine/machine.js";
+import { isTooFast } from "../../plan/plan.js";
 import type { PlannedStep } from "../../plan/plannedStep.js";
 import { capital, formatFixed } from "../../quantity/format.js";
 import { say } from "../../words/say.js";
 import { leading, objectLine, size } from "../shared/style.js";
 
-/** Left of a step's words: its number, as on the drawing of the part, and under that its box to tick. */
+/** Left of a step's words: its number, as on the drawing of the part, and under that its box to tick; none where it is refused. */
 export const gutter = 10;
 /** What number and box take. */
 export const leastHeight = 17;
@@ -22,11 +23,19 @@ const WIDEST_NAME = 0.36;
 export type StepTitle = Drawing & { readonly left: number };
 
 /** The step, and at the right where the belt goes and how fast the spindle then turns, to be read from where the belt is moved.
- *  `moved`: the belt lies elsewhere in the step before. */
-export function stepTitle(step: PlannedStep, limits: Limits, moved: boolean, width: number): StepTitle {
+ *  `moved`: the belt lies elsewhere in the step before; `refused`: it is not to be done. */
+export function stepTitle(
+  step: PlannedStep,
+  limits: Limits,
+  { moved, refused }: { readonly moved: boolean; readonly refused: boolean },
+  width: number,
+): StepTitle {
   const side = sideLines(step, limits, width * WIDEST_NAME);
   const right = Math.max(0, ...side.map(({ pieces }) => widthOf(pieces)));
-  const marks: Mark[] = [line({ x: 0, y: 0.2 }, { x: width, y: 0.2 }, objectLine), ...numberMarks(step.number)];
+  const marks: Mark[] = [
+    line({ x: 0, y: 0.2 }, { x: width, y: 0.2 }, objectLine),
+    ...numberMarks(step.number, refused),
+  ];
   const em = size.card;
   let y = 1.4;
   for (const part of wrapText(capital(step.title), width - gutter - right - (right > 0 ? 5 : 0), em, "bold")) {
@@ -55,14 +64,14 @@ export function stepTitle(step: PlannedStep, limits: Limits, moved: boolean, wid
   return { width, height: Math.max(y, beside) + 0.6, left: y + 0.6, marks };
 }
 
-function numberMarks(number: number): Mark[] {
+function numberMarks(number: number, refused: boolean): Mark[] {
   const words = String(number);
   const em = words.length > 2 ? size.text : size.card;
   const middle = { x: RING + 0.2, y: RING + 1.8 };
   return [
     circle(middle, RING, { pen: objectLine }),
     text(words, { x: middle.x, y: middle.y + 0.36 * em }, { size: em, weight: "bold", anchor: "middle" }),
-    rectangle({ x: middle.x - BOX / 2, y: middle.y + RING + 1.6 }, BOX, BOX, { pen: objectLine }),
+    ...(refused ? [] : [rectangle({ x: middle.x - BOX / 2, y: middle.y + RING + 1.6 }, BOX, BOX, { pen: objectLine })]),
   ];
 }
 
@@ -79,7 +88,7 @@ function sideLines(step: PlannedStep, limits: Limits, widest: number): SideLine[
   if (step.byHand) return [{ pieces: [bold(say("plan.by hand"))] }];
   const { speed } = step;
   if (speed?.speed === undefined || speed.rpm === undefined)
-    return [{ pieces: [bold(say(speed === undefined ? "plan.no speed known" : "plan.do not run"))] }];
+    return [{ pieces: [bold(say(isTooFast(speed) ? "plan.do not run" : "plan.no speed known"))] }];
   const { name } = speed.speed.position;
   const fast = [
     bold(formatFixed(speed.rpm, 0)),

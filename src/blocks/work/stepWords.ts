@@ -1,4 +1,5 @@
 import type { Units } from "../../machine/machine.js";
+import { isRefusedStep, type Plan } from "../../plan/plan.js";
 import type { PlannedStep } from "../../plan/plannedStep.js";
 import { capital, figureWithin, unitName } from "../../quantity/format.js";
 import { say } from "../../words/say.js";
@@ -59,9 +60,9 @@ export function stepWords(
 export const allWords = ({ before, mind }: StepWords): Run[] => [...before, ...mind.flat()];
 
 /** What the sizes will be, and what to turn on worn slides. */
-export function stepOutcome(step: PlannedStep, zeroOf: ZeroOf, units: Units, width: number): Run[] {
+export function stepOutcome(step: PlannedStep, plan: Plan, zeroOf: ZeroOf, units: Units, width: number): Run[] {
   const show = (mm: number) => `${figureWithin(mm, undefined, units)} ${unitName(units)}`;
-  const promise = promiseWords(step, show, units);
+  const promise = isRefusedStep(plan, step) ? undefined : promiseWords(step, show, units);
   return [
     ...(promise === undefined ? [] : paragraph(promise, width, { gap })),
     ...correctedStep(step, zeroOf, units, width),

@@ -41,7 +41,7 @@ export function App({ desk, keeping, view }: AppProps) {
         ) : at.value === "Dial" ? (
           <DialInHand desk={desk} />
         ) : at.value === "Ask" ? (
-          <AskView desk={desk} />
+          <AskView desk={desk} key={desk.machine.value.name.value} />
         ) : (
           <TakeAway desk={desk} keeping={keeping} />
         )}

@@ -7,7 +7,7 @@ import type { Desk } from "./desk.js";
 
 /** What is asked at the machine and at the bench, the shortest questions first. */
 export function AskView({ desk }: { readonly desk: Desk }) {
-  const explaining = useExplaining();
+  const explaining = useExplaining(desk);
   return (
     <section class="asking" aria-label="Ask">
       <WhereBelt desk={desk} explaining={explaining} />

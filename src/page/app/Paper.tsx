@@ -5,6 +5,7 @@ import type { DrawnPage } from "../work/protocol.js";
 import { type Desk, isBeginning } from "./desk.js";
 import { inForm } from "./form/inForm.js";
 import { inPage } from "./inPage.js";
+import { Refused } from "./Refused.js";
 import { newest } from "./worker.js";
 
 type PaperProps = {
@@ -27,6 +28,9 @@ export function Paper({ desk, sheet, pixelsPerMm }: PaperProps) {
   const near = useSignal<"fit" | "near" | "true">("fit");
   const pages = useComputed(() => answer.value?.pages ?? []);
   const [size] = pages.value;
+  const refused = answer.value?.refused ?? [];
+  /** The sheet whose printing waits for a word, since a job on it is refused. */
+  const asking = useSignal<string | undefined>(undefined);
   const title = desk.sheets.value.find(({ name }) => name === sheet.value)?.title ?? sheet.value;
   return (
     <section class="paper" aria-label={`Paper: ${title}`}>
@@ -47,7 +51,14 @@ export function Paper({ desk, sheet, pixelsPerMm }: PaperProps) {
             </button>
           ))}
         </fieldset>
-        <button type="button" disabled={pages.value.length === 0} onClick={() => print()}>
+        <button
+          type="button"
+          disabled={pages.value.length === 0}
+          onClick={() => {
+            if (refused.length > 0) asking.value = sheet.value;
+            else print();
+          }}
+        >
           print
         </button>
         {size && <style>{`@page { size: ${size.width}mm ${size.height}mm; margin: 0 }`}</style>}
@@ -57,6 +68,22 @@ export function Paper({ desk, sheet, pixelsPerMm }: PaperProps) {
           Not yet:{" "}
           {isBeginning(desk.machine.value.text.value) ? "the machine has no name" : inForm(inPage(answer.value.why))}.
         </p>
+      )}
+      {asking.value === sheet.value && refused.length > 0 && (
+        <Refused files={refused}>
+          <button
+            type="button"
+            onClick={() => {
+              asking.value = undefined;
+              requestAnimationFrame(() => print());
+            }}
+          >
+            print it all the same
+          </button>{" "}
+          <button type="button" onClick={() => (asking.value = undefined)}>
+            do not print
+          </button>
+        </Refused>
       )}
       {near.value === "true" && (
         <p class="about" role="status">

@@ -1,11 +1,12 @@
 import { type Signal, useSignal } from "@preact/signals";
 import { stemOf } from "../../printing/stem.js";
 import { type LanguageCode, languages } from "../../words/languages.generated.js";
-import type { PageFormat } from "../work/protocol.js";
+import type { AnswerTo, PageFormat } from "../work/protocol.js";
 import { type Desk, keptOf } from "./desk.js";
 import { hand } from "./hand.js";
 import { inPage } from "./inPage.js";
 import type { Keeping } from "./keep.js";
+import { Refused } from "./Refused.js";
 
 /** Everything that one carries off: sheets to print, the files themselves. */
 export function TakeAway({ desk, keeping }: { readonly desk: Desk; readonly keeping: Keeping }) {
@@ -15,9 +16,11 @@ export function TakeAway({ desk, keeping }: { readonly desk: Desk; readonly keep
   const format = useSignal<PageFormat>("pdf");
   const wheels = useSignal<readonly string[]>([]);
   const language = useSignal<LanguageCode | undefined>(undefined);
-  const print = async (bound: boolean, all: boolean): Promise<void> => {
+  const asking = useSignal<Asking | undefined>(undefined);
+  const print = async (bound: boolean, all: boolean, refusedJobs?: "made" | "left out"): Promise<void> => {
     busy.value = true;
     told.value = [];
+    asking.value = undefined;
     try {
       const sheets = all ? {} : { sheets: picked.value };
       // A wheel that the file no longer has was ticked before it went.
@@ -26,10 +29,12 @@ export function TakeAway({ desk, keeping }: { readonly desk: Desk; readonly keep
         ...{ ...sheets, bound, format: bound ? ("pdf" as const) : format.value },
         ...(only.length > 0 && { handwheels: only }),
         ...(language.value && { language: language.value }),
+        ...(refusedJobs && { refusedJobs }),
       };
-      const { files, why } = await desk.asker.ask("print", desk.files.peek(), asked);
+      const { files, why, toSay } = await desk.asker.ask("print", desk.files.peek(), asked);
       hand(files, together(desk));
-      told.value = [`${files.length} ${files.length === 1 ? "file" : "files"} made.`, ...why.map(inPage)];
+      if (toSay) asking.value = { ...toSay, goOn: (what) => print(bound, all, what) };
+      else told.value = [`${files.length} ${files.length === 1 ? "file" : "files"} made.`, ...why.map(inPage)];
     } catch (fault) {
       told.value = [fault instanceof Error ? fault.message : String(fault)];
     }
@@ -99,6 +104,23 @@ export function TakeAway({ desk, keeping }: { readonly desk: Desk; readonly keep
           </button>
         </p>
         <p class="about">Several files come as one zip.</p>
+        {asking.value && (
+          <Refused files={asking.value.refused}>
+            <button type="button" onClick={() => asking.value?.goOn("made")}>
+              make all; every page of such a plan says so
+            </button>{" "}
+            {asking.value.others && (
+              <>
+                <button type="button" onClick={() => asking.value?.goOn("left out")}>
+                  make all but that
+                </button>{" "}
+              </>
+            )}
+            <button type="button" onClick={() => (asking.value = undefined)}>
+              make nothing
+            </button>
+          </Refused>
+        )}
         <div role="status">
           {told.value.map((words) => (
             <p key={words}>{words}</p>
@@ -140,6 +162,11 @@ export function TakeAway({ desk, keeping }: { readonly desk: Desk; readonly keep
     </section>
   );
 }
+
+/** What is to be said before anything is made: jobs are refused. */
+type Asking = NonNullable<AnswerTo<"print">["toSay"]> & {
+  readonly goOn: (refusedJobs: "made" | "left out") => Promise<void>;
+};
 
 /** Only of some handwheels, as where one dial is to be printed again. */
 function Wheels({ desk, wheels }: { readonly desk: Desk; readonly wheels: Signal<readonly string[]> }) {

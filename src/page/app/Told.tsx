@@ -4,7 +4,7 @@ import type { Told } from "../work/protocol.js";
 import type { Desk } from "./desk.js";
 import type { FileDocument } from "./document.js";
 import { inForm } from "./form/inForm.js";
-import { placeWords } from "./form/placeWords.js";
+import { ofEntry, placeWords } from "./form/placeWords.js";
 import { stationOf } from "./stations.js";
 import type { View } from "./view.js";
 
@@ -36,7 +36,7 @@ export function ToldList({ told, desk, document, view, asText, keys, onText }: T
             <button type="button" onClick={() => (asText ? onText(one) : view.to(document, way))}>
               {asText ? `line ${one.line}` : placeWords(way, document.nodes.value)}
             </button>{" "}
-            {asText ? `${one.what}; ${one.remedy}` : inForm(`${one.what}; ${one.remedy}`)}
+            {asText ? `${one.what}; ${one.remedy}` : inForm(ofEntry(`${one.what}; ${one.remedy}`, way))}
           </li>
         ))}
       </ul>
@@ -71,7 +71,7 @@ function stopsWords(
   if (told.some(({ stops }) => stops === "its own"))
     return `Until what bears ✗ is mended, ${own}; every other sheet goes on.`;
   if (told.some(({ severity }) => severity === "error"))
-    return "The plan is made all the same, and says at its head what bears ✗. Every other sheet goes on.";
+    return "The plan is drawn all the same, and says at its head what bears ✗; you are asked before it is printed. Every other sheet goes on.";
   return "Every sheet goes on with this.";
 }
 

@@ -17,6 +17,8 @@ export type Desk = {
   readonly told: ReadonlySignal<readonly Told[]>;
   readonly sound: ReadonlySignal<boolean>;
   readonly handwheels: ReadonlySignal<readonly string[]>;
+  /** The unit in which each handwheel is read. */
+  readonly readIn: ReadonlySignal<readonly ("mm" | "in")[]>;
   readonly sheets: ReadonlySignal<readonly SheetState[]>;
   readonly asker: Asker;
   /** What is to be said of files that were opened: those not taken, and why; what another took the place of. */
@@ -53,6 +55,7 @@ export function deskOf(kept: Kept, asker: Asker): Desk {
     ),
     sound: computed(() => read.value?.sound ?? false),
     handwheels: computed(() => read.value?.handwheels ?? []),
+    readIn: computed(() => read.value?.readIn ?? []),
     sheets: computed(() =>
       sheets.value.map((one) => {
         const why = lacking.value === undefined ? "not looked at yet" : lacking.value.get(one.name);
@@ -177,6 +180,10 @@ export function putValues(desk: Desk, ...values: readonly (readonly [Way, Plain]
 /** What a bare length is in. */
 export const unitOf = ({ machine }: Pick<Desk, "machine">): "mm" | "in" =>
   machine.value.nodes.value.words(["units"]) === "in" ? "in" : "mm";
+
+/** What a bare length is in that a wheel's dial is to show. */
+export const unitAt = (desk: Desk, wheel: string): "mm" | "in" =>
+  desk.readIn.value[desk.handwheels.value.indexOf(wheel)] ?? unitOf(desk);
 
 export const keptOf = (desk: Desk): Kept =>
   desk.documents.value.map(({ kind, name, text }) => ({ kind, name: name.value, text: text.value }));

@@ -1,6 +1,7 @@
 import { everySetting } from "../../answers/blockSettings.js";
 import type { Findings } from "../../findings/findings.js";
 import { ofText } from "../../findings/ofText.js";
+import { unitsAt } from "../../findings/settingWords.js";
 import type { Job } from "../../job/job.js";
 import { readJob } from "../../job/read.js";
 import { readCsv } from "../../machine/csv.js";
@@ -10,7 +11,7 @@ import type { Places, Problem } from "../../machine/problem.js";
 import type { Tools } from "../../output/render.js";
 import { remedyInFile } from "../../plan/finding.js";
 import { foreignFindings } from "../../plan/foreign.js";
-import { planOf } from "../../plan/plan.js";
+import { isRefused, planOf } from "../../plan/plan.js";
 import { filesOf } from "../../printing/files.js";
 import { type Prints, printsOf } from "../../printing/prints.js";
 import { stemOf } from "../../printing/stem.js";
@@ -29,16 +30,22 @@ import { readingsSoFar } from "./readingsSoFar.js";
 import { sheetSchema } from "./sheetSchema.js";
 import { tableRead } from "./tableRead.js";
 
+type FiledJob = NamedJob & { readonly file: string };
+
 /** What is known of the files, kept until one of them changes. */
 type Known = {
   readonly findings?: Findings;
+  /** Where faults lie only in what says nothing of handwheels: the machine without that. */
+  readonly ofWheels?: Findings;
   /** Of what sheets are made: of the findings, or, where there are none, of what stands in for them. */
   readonly asIf: AsIf;
   /** Lines of the machine's file. */
   readonly places: Places;
   readonly told: readonly Told[];
   /** Those that this machine can be asked for. */
-  readonly jobs: readonly NamedJob[];
+  readonly jobs: readonly FiledJob[];
+  /** Those of them that are refused, found out when it is asked. */
+  readonly refused: () => readonly FiledJob[];
   /** Why it cannot be asked for the others, a sentence for each. */
   readonly foreign: readonly string[];
   readonly templates: readonly Template[];
@@ -59,11 +66,12 @@ export function answersWith(tools: Tools): Answers {
   };
   const answers: { readonly [N in WorkName]: (files: Files, asked: Asked<N>) => AnswerTo<N> | Promise<AnswerTo<N>> } = {
     read: (files) => {
-      const { findings, told } = know(files);
+      const { findings, told, ofWheels } = know(files);
       return {
         told,
         sound: findings !== undefined,
-        handwheels: findings?.handwheels.map(({ handwheel }) => handwheel.name) ?? [],
+        handwheels: ofWheels?.handwheels.map(({ handwheel }) => handwheel.name) ?? [],
+        readIn: ofWheels?.handwheels.map((wheel) => unitsAt(wheel, ofWheels.machine.units)) ?? [],
       };
     },
     sheets: (files) => sheetStates(know(files)),
@@ -73,26 +81,38 @@ export function answersWith(tools: Tools): Answers {
     },
     sheet: (files, { sheet }) => {
       const laid = laidOut(know(files), sheet);
-      if ("why" in laid) return { pages: [], ...laid };
+      if ("why" in laid) return { pages: [], refused: [], ...laid };
       const { prints, absent, machine } = laid;
-      return { pages: prints.flatMap((print) => pagesAsSeen(print, machine)), ...whyOf(absent[0]) };
+      return {
+        pages: prints.flatMap((print) => pagesAsSeen(print, machine)),
+        refused: prints.some(({ of }) => of !== undefined) ? filesOfJobs(know(files).refused()) : [],
+        ...whyOf(absent[0]),
+      };
     },
-    print: async (files, { sheets, bound = false, format, handwheels, language }) => {
+    print: async (files, { sheets, bound = false, format, handwheels, language, refusedJobs }) => {
       const known = know(files);
-      const { jobs, templates, foreign } = known;
+      const { templates, foreign } = known;
       const [machine] = known.asIf.machines;
       if (machine === undefined) return { files: [], why: [unsound] };
       const wanted = templates.filter(({ name, onRequest }) =>
         sheets === undefined ? !onRequest : sheets.includes(name),
       );
       const waiting = wanted.filter(({ name }) => known.asIf.waiting.length > 0 && "why" in laidOut(known, name));
-      const made = wanted.filter((one) => !waiting.includes(one));
+      const ready = wanted.filter((one) => !waiting.includes(one));
+      const refused = ready.some(isAboutJob) ? known.refused() : [];
+      const others = ready.filter((one) => !isAboutJob(one));
+      if (refused.length > 0 && refusedJobs === undefined)
+        return { files: [], why: [], toSay: { refused: filesOfJobs(refused), others: others.length > 0 } };
+      const leftOut = refusedJobs === "left out" ? refused : [];
+      const jobs = known.jobs.filter((one) => !leftOut.includes(one));
+      const made = jobs.length < known.jobs.length && jobs.length === 0 ? others : ready;
       const { prints, absent, binder } = printsOf(machine, { templates: made, jobs, handwheels, language });
       const how = { stem: stemOf(files.machine.name), format, tools };
       return {
         files: await filesOf(bound ? [binder()] : prints, machine.machine, how),
         why: [
           ...waiting.map(({ name }) => `${name}: ${waits(known.asIf)}`),
+          ...filesOfJobs(leftOut).map((file) => `${file}: left out, since it is refused`),
           ...absent.map(({ name, why }) => {
             const template = wanted.find((one) => one.name === name);
             const against = jobs.length === 0 && template && isAboutJob(template) ? foreign[0] : undefined;
@@ -103,18 +123,24 @@ export function answersWith(tools: Tools): Answers {
     },
     readings: (_, asked) => readingsSoFar(asked),
     table: (files, asked) => tableRead(files, asked),
-    dial: (files, asked) => dialSeen(know(files).findings, asked),
-    standing: (files, asked) => standing(know(files).findings, asked),
+    dial: (files, asked) => dialSeen(know(files).ofWheels, asked),
+    standing: (files, asked) => standing(know(files).ofWheels, asked),
     exercises: (files) => exercisesSeen(know(files).findings),
     mark: (files, { at, given }) => marked(know(files).findings, at, given),
     solve: (files, { at }) => answerOf(know(files).findings, at),
-    distance: (files, asked) => distanceAnswer(know(files).findings, asked),
+    distance: (files, asked) => distanceAnswer(know(files).ofWheels, asked),
     choices: (files) => choices(know(files).findings),
     speed: (files, asked) => speedAnswer(know(files).findings, asked),
     explainable: (files) => explainableNow(know(files).findings),
     explain: (files, asked) => workingsNow(know(files).findings, know(files).places, asked),
-    measures: (files) => measuresNow(know(files).findings),
-    verify: (files, asked) => verifiedNow(know(files).findings, asked),
+    measures: (files) => measuresNow(know(files).ofWheels),
+    verify: (files, asked) => {
+      const { ofWheels, asIf } = know(files);
+      const { mend, ...judged } = verifiedNow(ofWheels, asked);
+      if (mend === undefined || !asIf.printer) return { ...judged, ...(mend && { mend }) };
+      // Figures that are to be mended themselves are nothing to reckon on from.
+      return { ...judged, lines: [...judged.lines, `Mend first what the file says of ${asIf.waiting.join(" and ")}.`] };
+    },
     blocks: () => ({ lines: everySetting(), schema: sheetSchema() }),
     wishes: (files) => wishesNow(know(files).findings),
     suppose: (files, asked) => supposedAnswer(know(files).findings, asked),
@@ -122,9 +148,10 @@ export function answersWith(tools: Tools): Answers {
   return async (name, files, asked) => answers[name](files, asked);
 }
 
+const filesOfJobs = (jobs: readonly FiledJob[]): string[] => jobs.map(({ file }) => file);
+
 const unsound = "the file has something to mend first";
-const waits = ({ waiting }: AsIf): string =>
-  `it needs ${waiting.map((name) => `"${name}"`).join(" and ")}, where something is to be mended first`;
+const waits = ({ waiting }: AsIf): string => `it needs ${waiting.join(" and ")}, where something is to be mended first`;
 const faulty = "its template has something to mend first";
 
 function read({ machine, jobs, readings, sheets }: Files): Known {
@@ -139,16 +166,20 @@ function read({ machine, jobs, readings, sheets }: Files): Known {
   }
   const loaded = ofText(machine.text, { files: csv, problems });
   const asIf = loaded.findings
-    ? { machines: [loaded.findings], waiting: [] }
+    ? { machines: [loaded.findings], waiting: [], printer: false, wheelsSure: true }
     : asIfMended(machine.text, { files: csv, problems }, loaded.problems);
   const readJobs = jobs.map(({ name, text }) => ({ name, ...readJob(text) }));
   const ownSheets = sheets.map(({ name, text }) => ({ file: name, ...readTemplate(text, stemOf(name)) }));
   const own = ownSheets.flatMap(({ template }) => template ?? []);
   const named = readJobs.flatMap(({ name, job }) => (job ? [{ file: name, name: stemOf(name), job }] : []));
+  let refused: readonly FiledJob[] | undefined;
   const againstJob = ({ job }: NamedJob) =>
     asIf.machines.slice(0, 1).flatMap((one) => foreignFindings(job, one.machine));
+  // The command makes nothing of a job that the machine cannot be asked for, not with --anyway either.
+  const asked = named.filter((one) => againstJob(one).length === 0);
   return {
     ...(loaded.findings && { findings: loaded.findings }),
+    ...(asIf.wheelsSure && asIf.machines[0] && { ofWheels: asIf.machines[0] }),
     asIf,
     places: loaded.places,
     told: [
@@ -164,8 +195,8 @@ function read({ machine, jobs, readings, sheets }: Files): Known {
       ]),
       ...(own.length > 0 && loaded.findings ? misnamed(ownSheets, loaded.findings) : []),
     ],
-    // The command makes nothing of a job that the machine cannot be asked for, not with --anyway either.
-    jobs: named.filter((one) => againstJob(one).length === 0).map(({ name, job }) => ({ name, job })),
+    jobs: asked,
+    refused: () => (refused ??= asked.filter(({ job }) => asIf.machines.some((one) => isRefused(planOf(job, one))))),
     foreign: [
       ...named.flatMap((one) => againstJob(one).map(({ what, remedy }) => `${one.file}: ${what}; ${remedy}`)),
       ...readJobs.flatMap(({ name, job }) => (job ? [] : [`${name} has something to fill in or to mend first`])),
@@ -249,6 +280,8 @@ function laidOut(
   if (first === undefined) return { why: unsound };
   const [against] = foreign;
   if (against !== undefined && jobs.length === 0 && isAboutJob(template)) return { why: against };
+  // What must be true to a tenth waits for what the printer makes of it; that is measured on a sheet that goes on.
+  if (asIf.printer && template.checkBars && !template.bare && !template.uncorrected) return { why: waits(asIf) };
   const made = laid.get(sheet) ?? alikeFrom(asIf.machines, { templates: [template], jobs }) ?? { why: waits(asIf) };
   laid.set(sheet, made);
   return "why" in made ? made : { ...made, machine: first.machine };

@@ -14,7 +14,7 @@ import { BY_HAND, byHandOnly, makesHoles } from "../../findings/drills.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { limitWords } from "../../findings/limits.js";
 import { dialReading, doubtToRead, settingToRead } from "../../findings/settings.js";
-import { figureOf, settingWords } from "../../findings/settingWords.js";
+import { figureOf, settingWords, unitsAt } from "../../findings/settingWords.js";
 import { speedFor, speedForHole } from "../../findings/speedChoice.js";
 import { usesOf } from "../../findings/uses.js";
 import { drillNamed } from "../../quantity/drill.js";
@@ -32,10 +32,10 @@ export function distanceAnswer(
   { wheel, distance }: Asked<"distance">,
 ): AnswerTo<"distance"> {
   if (findings === undefined) return unsound;
-  const { units } = findings.machine;
   const found = wheelNamed(findings, wheel);
-  const mm = parseLength(distance, units);
   if (found === undefined) return nothing("Choose a handwheel.");
+  const units = unitsAt(found, findings.machine.units);
+  const mm = parseLength(distance, units);
   if (mm === undefined || mm < 0)
     return nothing(`Write a distance, as ${units === "mm" ? "12.5" : "1/2"}; a bare number is in ${inWords[units]}.`);
   const setting = settingToRead(found, mm);

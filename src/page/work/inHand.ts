@@ -3,7 +3,7 @@ import { beyondTravel } from "../../findings/beyondTravel.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { remarks } from "../../findings/remarks.js";
 import { settingToRead, tenthOfDivision } from "../../findings/settings.js";
-import { figureUnit, shownAt } from "../../findings/settingWords.js";
+import { figureUnit, shownAt, unitsAt } from "../../findings/settingWords.js";
 import { formatDoubted } from "../../quantity/format.js";
 import type { Turned } from "../../student/marking.js";
 import type { DialSeen, WheelStanding } from "./protocol.js";
@@ -63,7 +63,7 @@ export function standing(
   // Before its zero a dial shows what it shows a round later.
   const shown = turns < 0 ? turns + (found.dial?.chosen.rows ?? 0) : turns;
   const setting = shown < 0 ? undefined : settingToRead(found, shown * found.reading.perTurn);
-  const { units } = findings.machine;
+  const units = unitsAt(found, findings.machine.units);
   const moved = turns + (found.feed.lostMotion === undefined ? 0 : slack);
   const beyond = beyondTravel(found, moved, units);
   const doubt = doubtOver(Math.abs(moved), found.feed, tenthOfDivision(found));

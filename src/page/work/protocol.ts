@@ -69,6 +69,8 @@ export type Work = {
       readonly told: readonly Told[];
       readonly sound: boolean;
       readonly handwheels: readonly string[];
+      /** The unit in which each of them is read. */
+      readonly readIn: readonly ("mm" | "in")[];
     };
   };
   /** Every sheet that there is. */
@@ -78,7 +80,12 @@ export type Work = {
   /** A sheet as it will come out, page by page, or why it cannot. */
   readonly sheet: {
     readonly asked: { readonly sheet: string };
-    readonly answer: { readonly pages: readonly DrawnPage[]; readonly why?: string };
+    readonly answer: {
+      readonly pages: readonly DrawnPage[];
+      readonly why?: string;
+      /** Files of the jobs on it that are refused. */
+      readonly refused: readonly string[];
+    };
   };
   /** The files of a print, as the command line makes them. No sheets named: all that one gets without asking. */
   readonly print: {
@@ -90,8 +97,15 @@ export type Work = {
       readonly handwheels?: readonly string[];
       /** Of the paper, before what the machine's file says. */
       readonly language?: LanguageCode;
+      /** What becomes of jobs that are refused; while that is not said, and there is one, nothing is made. */
+      readonly refusedJobs?: "made" | "left out";
     };
-    readonly answer: { readonly files: readonly Made[]; readonly why: readonly string[] };
+    readonly answer: {
+      readonly files: readonly Made[];
+      readonly why: readonly string[];
+      /** Files of the jobs for which that must be said first, and whether there are sheets that are not about them. */
+      readonly toSay?: { readonly refused: readonly string[]; readonly others: boolean };
+    };
   };
   readonly readings: { readonly asked: ReadingsAsked; readonly answer: ReadingsSoFar };
   /** The dial of a wheel; where it has none, why. */
@@ -107,7 +121,7 @@ export type Work = {
   readonly exercises: { readonly asked: Record<never, never>; readonly answer: readonly ExerciseSeen[] };
   readonly mark: { readonly asked: { readonly at: number; readonly given: Given }; readonly answer: Marked };
   readonly solve: { readonly asked: { readonly at: number }; readonly answer: string };
-  /** How to move by a distance, in the file's unit unless it says its own. */
+  /** How to move by a distance, in the unit of the wheel's dial unless it says its own. */
   readonly distance: {
     readonly asked: { readonly wheel: string; readonly distance: string };
     readonly answer: Answered & { readonly turns?: number };

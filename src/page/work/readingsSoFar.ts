@@ -2,6 +2,7 @@ import { feedPerTurn } from "../../feed/feedPerTurn.js";
 import { readingsToHalve } from "../../feed/halving.js";
 import { study } from "../../feed/study.js";
 import { lostMotionDoubted } from "../../findings/compute.js";
+import { tellNoFeed } from "../../findings/readingRemarks.js";
 import { returnRemarks } from "../../findings/returnRemarks.js";
 import { unknownDoubt } from "../../findings/unknownDoubt.js";
 import { largestOf } from "../../quantity/extremes.js";
@@ -35,6 +36,10 @@ export function readingsSoFar({ units, gauge, gaugeError, temperature, rows }: R
   const { fit, perTurn, uncertainty } = found;
   const beyond = study(fit, found.measured.shape, readings);
   const back = backs.length === whole.length ? { ...found, beyond } : wayBackSoFar(whole, readings);
+  const lostSoFar =
+    backs.length === whole.length
+      ? "lost motion"
+      : `lost motion so far, by ${backs.length} of ${whole.length} places; on paper once all are read:`;
   const contradicted = back?.beyond ? returnRemarks("this wheel", back.beyond, [], units) : [];
   const doubted = new Set([
     ...beyond.wild.map(({ index }) => index),
@@ -45,7 +50,10 @@ export function readingsSoFar({ units, gauge, gaugeError, temperature, rows }: R
     ...(beyond.back?.wild ?? []).map(({ index, off }) => [index, off] as const),
     ...(beyond.back?.miscounted ? [[beyond.back.miscounted.index, 0] as const] : []),
   ]);
-  const halve = readingsToHalve(fit, feed);
+  const slipped = beyond.miscounted !== undefined || beyond.jump !== undefined;
+  const settled = !slipped && !tellNoFeed(found);
+  const odd = doubted.size + wrongBack.size > 0;
+  const halve = odd || !settled || contradicted.length > 0 ? undefined : readingsToHalve(fit, feed);
   const unknown = unknownDoubt(found);
   return {
     places: whole.map(({ row, turn }, index) => ({
@@ -57,18 +65,17 @@ export function readingsSoFar({ units, gauge, gaugeError, temperature, rows }: R
     })),
     most: `±${formatSize(largestOf([...fit.residuals, ...wrongBack.values()].map(Math.abs)), units, 3)}`,
     words: [
-      `1 turn = ${formatDoubted(perTurn, uncertainty, units, units === "mm" ? 4 : 5)}`,
-      ...(unknown === undefined ? [] : [unknown]),
-      ...(back?.lostMotion === undefined
+      ...(settled
+        ? [`1 turn = ${formatDoubted(perTurn, uncertainty, units, units === "mm" ? 4 : 5)}`]
+        : ["these readings tell no feed yet", ...(slipped ? [] : ["look for a slip in the turns or the readings"])]),
+      ...(unknown === undefined || !settled ? [] : [unknown]),
+      ...(back?.lostMotion === undefined || !settled
         ? []
         : lostMotionDoubted(back.beyond)
           ? ["lost motion: not told by these readings", ...contradicted.map(({ what }) => what).slice(0, 1)]
-          : [`lost motion ${formatDoubted(back.lostMotion.travel, back.lostMotion.uncertainty, units, 3)}`]),
-      ...(doubted.size + wrongBack.size > 0
-        ? ["the marked readings do not belong to the others: read them again"]
-        : halve === undefined
-          ? []
-          : [`${halve} more readings like these would halve the ±`]),
+          : [`${lostSoFar} ${formatDoubted(back.lostMotion.travel, back.lostMotion.uncertainty, units, 3)}`]),
+      ...(odd ? ["the marked readings do not belong to the others: read them again"] : []),
+      ...(halve === undefined ? [] : [`${halve} more readings like these would halve the ±`]),
     ],
   };
 }

@@ -101,6 +101,38 @@ describe.runIf(hasBrowser)("what is asked", () => {
     expect(faults).toEqual([]);
   }, 60_000);
 
+  test("what was asked stays while one looks elsewhere, and is the file's own", async () => {
+    const { page, faults } = await open(await written(demo), await context());
+    await goTo(page, "Ask");
+    const typed = { diameter: "16", askedDistance: "12.5", measured: "118.9", change: "60 Hz" };
+    const chosen = { operation: "drilling", askedWheel: "Top slide", verifiedWheel: "Top slide", quantity: "feed" };
+    for (const [id, words] of Object.entries(chosen)) await page.locator(`#${id}`).selectOption(words);
+    for (const [id, words] of Object.entries(typed)) await page.locator(`#${id}`).fill(words);
+    const standing = () =>
+      page.evaluate(
+        (ids) => ids.map((id) => (document.getElementById(id) as HTMLInputElement | null)?.value),
+        Object.keys({ ...chosen, ...typed }),
+      );
+    const before = Object.values({ ...chosen, ...typed });
+    await expect.poll(standing).toEqual(before);
+    await goTo(page, "Dial");
+    await goTo(page, "Ask");
+    await expect.poll(standing).toEqual(before);
+    await page.locator(".asking .said").nth(1).waitFor();
+    const other = join(mkdtempSync(join(tmpdir(), "witnessmark-other-")), "other.yaml");
+    writeFileSync(other, readFileSync(demo, "utf8"));
+    await page.locator('.open input[type="file"]').setInputFiles(other);
+    await expect
+      .poll(() =>
+        page
+          .locator("#diameter")
+          .inputValue()
+          .catch(() => "-"),
+      )
+      .toBe("");
+    expect(faults).toEqual([]);
+  }, 60_000);
+
   test("a number in an answer leads to its working", async () => {
     const { page, faults } = await open(await written(demo), await context());
     await goTo(page, "Ask");

@@ -1,4 +1,5 @@
-import { readFileSync } from "node:fs";
+import { readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
 import { usesOf } from "../../../src/findings/uses.js";
@@ -23,7 +24,7 @@ const angleOf = (page: Page, label: string): Promise<number> =>
   }, label);
 
 describe.runIf(hasBrowser)("the dial in the hand", () => {
-  const { written, context, open } = inBrowser();
+  const { folder, written, context, open } = inBrowser();
 
   test.each([
     ["clockwise", 1],
@@ -290,4 +291,29 @@ describe.runIf(hasBrowser)("the dial in the hand", () => {
     },
     120_000,
   );
+
+  test("a distance is asked in the unit of the wheel's own dial, in the hand and where it is asked", async () => {
+    const file = join(folder, "mixed.yaml");
+    const dial = "shape: drum, diameter: 2, width: 0.4";
+    writeFileSync(
+      file,
+      `name: M\nunits: in\nhandwheels:\n  - { name: Cross, feed: 2 mm, dial: { ${dial}, divisions: 0.02 mm } }\n  - { name: Top, feed: 0.1, dial: { ${dial} } }\n`,
+    );
+    const { page, faults } = await open(await written(file), await context());
+    for (const [place, wheel, typed] of [
+      ["Dial", "#wheel", "#distance"],
+      ["Ask", "#askedWheel", "#askedDistance"],
+    ] as const) {
+      await goTo(page, place);
+      const unit = page.locator(`.typed:has(${typed}) .unit`);
+      for (const [name, words] of [
+        ["Cross", /^mm/],
+        ["Top", /^in/],
+      ] as const) {
+        await page.locator(wheel).selectOption(name);
+        await expect.poll(() => unit.textContent()).toMatch(words);
+      }
+    }
+    expect(faults).toEqual([]);
+  }, 60_000);
 });

@@ -1,6 +1,7 @@
 import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { unzipSync } from "fflate";
 import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
 import { readJob } from "../../../src/job/read.js";
@@ -29,7 +30,7 @@ const besides: Readonly<Record<string, Readonly<Record<string, string>>>> = {
 };
 
 describe.runIf(hasBrowser)("a job from nothing", () => {
-  const { written, context, open } = inBrowser();
+  const { folder, written, context, open } = inBrowser();
 
   test("every kind of step is reached, asks for what it needs and offers what it takes", async () => {
     const { page, faults } = await open(await written("templates/machines/boathouse.yaml"), await context());
@@ -130,4 +131,60 @@ describe.runIf(hasBrowser)("a job from nothing", () => {
     expect(new Set(ids).size).toBe(ids.length);
     expect(faults).toEqual([]);
   }, 60_000);
+
+  test("one that is refused is printed only when that was said, all of it, all but that or nothing", async () => {
+    const job = join(folder, "pin.yaml");
+    writeFileSync(
+      job,
+      "name: Pin\nmaterial: brass\nbar: { diameter: 16, out: 40 }\nsteps:\n  - { do: face, depth: 0.5 }\n  - { do: turn, to: 14, length: 39 }\n",
+    );
+    const { page, faults } = await open(
+      await written("templates/machines/boathouse.yaml", "--job", job),
+      await context(),
+    );
+    const button = (name: string | RegExp) => page.getByRole("button", { name });
+    const asked = page.locator(".refused", { hasText: "“pin.yaml” is refused" });
+    await goTo(page, "Take away");
+    for (const sheet of ["plan", "belt-card"]) await page.locator(`.sheets input[value="${sheet}"]`).check();
+    await button("take the ticked ones").click();
+    await asked.waitFor();
+    expect(await page.evaluate(() => document.activeElement?.closest(".refused") !== null)).toBe(true);
+    await button("make nothing").click();
+    expect(await asked.count()).toBe(0);
+    await button("take the ticked ones").click();
+    const without = await taken(page, () => button("make all but that").click());
+    expect(without.name).toBe("boathouse-belt-card.pdf");
+    await page.getByText("pin.yaml: left out, since it is refused").waitFor();
+    await button("take the ticked ones").click();
+    const all = await taken(page, () => button(/^make all; every page/).click());
+    expect(Object.keys(unzipSync(all.bytes)).sort()).toEqual(["boathouse-belt-card.pdf", "boathouse-plan-pin.pdf"]);
+    // What is no plan asks nothing, and where there is nothing else there is no half of it.
+    await page.locator('.sheets input[value="plan"]').uncheck();
+    await taken(page, () => button("take the ticked ones").click());
+    await page.locator('.sheets input[value="belt-card"]').uncheck();
+    await page.locator('.sheets input[value="plan"]').check();
+    await button("take the ticked ones").click();
+    await asked.waitFor();
+    expect(await button("make all but that").count()).toBe(0);
+
+    await goTo(page, "Job");
+    await page.evaluate(() =>
+      Object.assign(globalThis, { printed: 0, print: () => (globalThis as never as { printed: number }).printed++ }),
+    );
+    const printed = () => page.evaluate(() => (globalThis as never as { printed: number }).printed);
+    await page.locator("#sheet").selectOption("plan");
+    await page.locator(".sheet svg").first().waitFor();
+    await page.locator(".stops", { hasText: "you are asked before it is printed" }).waitFor();
+    await button(/^print$/).click();
+    await asked.waitFor();
+    expect(await printed()).toBe(0);
+    await button("print it all the same").click();
+    await expect.poll(printed).toBe(1);
+    expect(await asked.count()).toBe(0);
+    await page.locator("#sheet").selectOption("belt-card");
+    await page.locator(".sheet:only-child svg").waitFor();
+    await button(/^print$/).click();
+    expect(await printed()).toBe(2);
+    expect(faults).toEqual([]);
+  }, 90_000);
 });

@@ -1,8 +1,9 @@
-import { type Signal, useComputed, useSignal } from "@preact/signals";
+import { type Signal, useComputed } from "@preact/signals";
 import { useMemo, useRef } from "preact/hooks";
 import type { Desk } from "../desk.js";
 import { inPage } from "../inPage.js";
 import { newest, useStopped } from "../worker.js";
+import { useAsked } from "./asked.js";
 import { Choice } from "./fields.js";
 import { Parts } from "./Parts.js";
 
@@ -14,9 +15,9 @@ export type Explaining = {
   readonly show: (quantity: string, of: string) => void;
 };
 
-export function useExplaining(): Explaining {
-  const quantity = useSignal("");
-  const of = useSignal("");
+export function useExplaining(desk: Desk): Explaining {
+  const quantity = useAsked(desk, "quantity");
+  const of = useAsked(desk, "of");
   const heading = useRef<HTMLHeadingElement>(null);
   return {
     ...{ quantity, of, heading },

@@ -1,14 +1,14 @@
-import { useSignal } from "@preact/signals";
 import { useMemo } from "preact/hooks";
 import type { Desk } from "../desk.js";
 import { inPage } from "../inPage.js";
 import { newest, useStopped } from "../worker.js";
+import { useAsked } from "./asked.js";
 import { Typed } from "./fields.js";
 import { Parts } from "./Parts.js";
 
 /** Speeds with another motor, belt or pulley; the file stays as it is. */
 export function Suppose({ desk }: { readonly desk: Desk }) {
-  const changes = useSignal("");
+  const changes = useAsked(desk, "change");
   const asking = useMemo(() => {
     const wishes = newest(desk.asker, "wishes", () => ({ files: desk.files.value, asked: {} }));
     const supposed = newest(desk.asker, "suppose", () => {

@@ -3,13 +3,14 @@ import { useMemo } from "preact/hooks";
 import type { Mend, MendedSide } from "../../../answers/verified.js";
 import { type Desk, putValues, unitOf } from "../desk.js";
 import { newest, useStopped } from "../worker.js";
+import { useAsked } from "./asked.js";
 import { Choice, chosenOf, Typed } from "./fields.js";
 
 /** A caliper laid on what was printed. */
 export function Verify({ desk }: { readonly desk: Desk }) {
-  const wheel = useSignal("");
-  const measured = useSignal("");
-  const by = useSignal("");
+  const wheel = useAsked(desk, "verifiedWheel");
+  const measured = useAsked(desk, "measured");
+  const by = useAsked(desk, "by");
   const put = useSignal<string | undefined>(undefined);
   const asking = useMemo(() => {
     const dials = newest(desk.asker, "measures", () => ({ files: desk.files.value, asked: {} }));

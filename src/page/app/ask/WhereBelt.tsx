@@ -1,16 +1,16 @@
-import { useSignal } from "@preact/signals";
 import { useMemo } from "preact/hooks";
 import { type Desk, unitOf } from "../desk.js";
 import { newest, useStopped } from "../worker.js";
+import { useAsked } from "./asked.js";
 import type { Explaining } from "./Explain.js";
 import { Choice, chosenOf, Typed } from "./fields.js";
 import { Said } from "./Said.js";
 
 /** A material and a diameter: which position. */
 export function WhereBelt({ desk, explaining }: { readonly desk: Desk; readonly explaining: Explaining }) {
-  const material = useSignal("");
-  const operation = useSignal("");
-  const diameter = useSignal("");
+  const material = useAsked(desk, "material");
+  const operation = useAsked(desk, "operation");
+  const diameter = useAsked(desk, "diameter");
   const asking = useMemo(() => {
     const choices = newest(desk.asker, "choices", () => ({ files: desk.files.value, asked: {} }));
     const speed = newest(desk.asker, "speed", () => {

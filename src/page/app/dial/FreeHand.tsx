@@ -1,7 +1,7 @@
 import { useSignal } from "@preact/signals";
 import { useEffect, useMemo, useRef } from "preact/hooks";
 import type { DialSeen, WheelStanding } from "../../work/protocol.js";
-import { type Desk, unitOf } from "../desk.js";
+import { type Desk, unitAt } from "../desk.js";
 import { newest, useStopped } from "../worker.js";
 import { type InHand, stand } from "./inHand.js";
 
@@ -71,7 +71,7 @@ export function FreeHand({ desk, hand, wheel, dial, standing }: FreeHandProps) {
               distance.value = event.currentTarget.value;
             }}
           />
-          <span class="unit">{unitOf(desk)} on the dial</span>
+          <span class="unit">{unitAt(desk, wheel)} on the dial</span>
         </span>
       </p>
       <p class="by">

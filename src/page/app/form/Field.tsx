@@ -5,6 +5,7 @@ import { choiceWords } from "./choices.js";
 import { type Form, idOf, keyOf, type PartProps, put, takeOut, type } from "./form.js";
 import { hint } from "./hint.js";
 import { inForm } from "./inForm.js";
+import { ofEntry } from "./placeWords.js";
 import { bareUnit } from "./units.js";
 import { usualWords } from "./usual.js";
 
@@ -23,7 +24,7 @@ export function Notes({ form, way }: { readonly form: Form; readonly way: Way })
       {told.map(({ severity, what, remedy }) => (
         <p class={severity} key={what}>
           <b>{severity === "error" ? "✗ " : "! "}</b>
-          {inForm(`${what}; ${remedy}`)}
+          {inForm(ofEntry(`${what}; ${remedy}`, way))}
         </p>
       ))}
     </div>
