@@ -9,6 +9,9 @@ export type View = {
   /** The sheet that lies beside it. */
   readonly sheet: Signal<string>;
   readonly go: (name: string) => void;
+  /** Whether the paper lies on top, where there is no room for both. */
+  readonly paperUp: Signal<boolean>;
+  readonly turnOver: () => void;
   /** A place of a file that is to be brought up, with the caret in it. */
   readonly wanted: Signal<{ readonly document: FileDocument; readonly way: Way } | undefined>;
   /** Goes to where a place of a file is filled in. */
@@ -28,17 +31,30 @@ export function viewOf(key: string): View {
   const sheet = signal(kept?.sheet ?? stations[0]?.sheet ?? "");
   const wanted: View["wanted"] = signal(undefined);
   const scrolled = new Map(kept?.scrolled);
-  const go = (name: string): void => {
-    if (name === at.peek()) return;
-    scrolled.set(at.peek(), scrollY);
-    sheet.value = stations.find((one) => one.name === name)?.sheet ?? sheet.peek();
-    at.value = name;
-    requestAnimationFrame(() => scrollBackTo(scrolled.get(name) ?? 0));
+  // Who goes to the paper wants to see it.
+  const paperUp = signal(at.peek() === "Paper");
+  /** What is seen: a place, or the paper in front of it. */
+  const seen = (): string => (paperUp.peek() ? `${at.peek()}, paper` : at.peek());
+  const see = (change: () => void): void => {
+    scrolled.set(seen(), scrollY);
+    change();
+    const now = seen();
+    requestAnimationFrame(() => scrollBackTo(scrolled.get(now) ?? 0));
   };
+  const go = (name: string): void => {
+    // Whoever is at the station already, with the paper in front of it, wants the station.
+    if (name === at.peek() && paperUp.peek() === (name === "Paper")) return;
+    see(() => {
+      sheet.value = stations.find((one) => one.name === name)?.sheet ?? sheet.peek();
+      at.value = name;
+      paperUp.value = name === "Paper";
+    });
+  };
+  const turnOver = (): void => see(() => (paperUp.value = !paperUp.peek()));
   history.scrollRestoration = "manual";
-  requestAnimationFrame(() => scrollBackTo(scrolled.get(at.peek()) ?? 0));
+  requestAnimationFrame(() => scrollBackTo(scrolled.get(seen()) ?? 0));
   addEventListener("pagehide", () => {
-    scrolled.set(at.peek(), scrollY);
+    scrolled.set(seen(), scrollY);
     try {
       const now: KeptView = { at: at.peek(), sheet: sheet.peek(), scrolled: [...scrolled] };
       sessionStorage.setItem(key, JSON.stringify(now));
@@ -47,7 +63,7 @@ export function viewOf(key: string): View {
     }
   });
   return {
-    ...{ at, sheet, go, wanted },
+    ...{ at, sheet, go, paperUp, turnOver, wanted },
     to(document, way) {
       const place = document.kind === "machine" ? stationOf(way).name : at.peek();
       go(place);

@@ -4,7 +4,7 @@ import { goTo, hasBrowser, inBrowser } from "./browser.js";
 
 const demo = "templates/machines/boathouse.yaml";
 const axe = readFileSync("node_modules/axe-core/axe.min.js", "utf8");
-const names = (page: import("playwright-core").Page) => page.locator(".rule button").allInnerTexts();
+const names = (page: import("playwright-core").Page) => page.locator(".rule li button").allInnerTexts();
 
 type Axe = { run: () => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
 

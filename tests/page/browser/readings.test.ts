@@ -297,7 +297,7 @@ describe.runIf(hasBrowser)("words in fields", () => {
         await written("templates/machines/boathouse.yaml", "--job", "templates/jobs/deck-pin.yaml"),
         await context({ viewport: { width, height } }),
       );
-      for (const name of await page.locator(".rule button").allTextContents()) {
+      for (const name of await page.locator(".rule li button").allTextContents()) {
         await goTo(page, name);
         await page.waitForTimeout(300);
         const cut = await page.evaluate(() => {
