@@ -53,7 +53,7 @@ export function App({ desk, keeping, view }: AppProps) {
           {!hasPaper && <PrintedHere desk={desk} sheet={sheet.value} />}
         </div>
         {hasPaper && <TurnOver view={view} title={title} />}
-        <Paper desk={desk} sheet={sheet} pixelsPerMm={pixelsPerMm} />
+        <Paper desk={desk} view={view} pixelsPerMm={pixelsPerMm} />
       </main>
       <datalist id="wheels">
         {desk.handwheels.value.map((name) => (

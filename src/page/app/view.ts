@@ -1,4 +1,4 @@
-import { type Signal, signal } from "@preact/signals";
+import { computed, type ReadonlySignal, type Signal, signal } from "@preact/signals";
 import type { Way } from "../file/edit.js";
 import type { FileDocument } from "./document.js";
 import { stationOf, stations } from "./stations.js";
@@ -6,8 +6,12 @@ import { stationOf, stations } from "./stations.js";
 /** Where one is on the desk. */
 export type View = {
   readonly at: Signal<string>;
-  /** The sheet that lies beside it. */
-  readonly sheet: Signal<string>;
+  /** The sheet that lies beside it: the one that was chosen, wherever one goes; else the station's. */
+  readonly sheet: ReadonlySignal<string>;
+  /** Chosen by hand; undefined while the stations choose. */
+  readonly chosen: Signal<string | undefined>;
+  /** A sheet that comes of what is done at a station. */
+  readonly bring: (sheet: string) => void;
   readonly go: (name: string) => void;
   /** Whether the paper lies on top, where there is no room for both. */
   readonly paperUp: Signal<boolean>;
@@ -21,6 +25,7 @@ export type View = {
 type KeptView = {
   readonly at: string;
   readonly sheet: string;
+  readonly chosen?: string;
   readonly scrolled: readonly (readonly [string, number])[];
 };
 
@@ -28,7 +33,12 @@ type KeptView = {
 export function viewOf(key: string): View {
   const kept = keptView(key);
   const at = signal(kept?.at ?? stations[0]?.name ?? "");
-  const sheet = signal(kept?.sheet ?? stations[0]?.sheet ?? "");
+  const brought = signal(kept?.sheet ?? stations[0]?.sheet ?? "");
+  const chosen = signal(kept?.chosen);
+  const sheet = computed(() => chosen.value ?? brought.value);
+  const bring = (name: string): void => {
+    brought.value = name;
+  };
   const wanted: View["wanted"] = signal(undefined);
   const scrolled = new Map(kept?.scrolled);
   // Who goes to the paper wants to see it.
@@ -45,7 +55,7 @@ export function viewOf(key: string): View {
     // Whoever is at the station already, with the paper in front of it, wants the station.
     if (name === at.peek() && paperUp.peek() === (name === "Paper")) return;
     see(() => {
-      sheet.value = stations.find((one) => one.name === name)?.sheet ?? sheet.peek();
+      bring(stations.find((one) => one.name === name)?.sheet ?? brought.peek());
       at.value = name;
       paperUp.value = name === "Paper";
     });
@@ -56,14 +66,20 @@ export function viewOf(key: string): View {
   addEventListener("pagehide", () => {
     scrolled.set(seen(), scrollY);
     try {
-      const now: KeptView = { at: at.peek(), sheet: sheet.peek(), scrolled: [...scrolled] };
+      const hand = chosen.peek();
+      const now: KeptView = {
+        at: at.peek(),
+        sheet: brought.peek(),
+        ...(hand !== undefined && { chosen: hand }),
+        scrolled: [...scrolled],
+      };
       sessionStorage.setItem(key, JSON.stringify(now));
     } catch {
       // A browser that keeps nothing says so elsewhere; it begins at the first station again.
     }
   });
   return {
-    ...{ at, sheet, go, paperUp, turnOver, wanted },
+    ...{ at, sheet, chosen, bring, go, paperUp, turnOver, wanted },
     to(document, way) {
       const place = document.kind === "machine" ? stationOf(way).name : at.peek();
       go(place);
