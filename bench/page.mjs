@@ -33,7 +33,7 @@ async function measure() {
   }
   const page = await fresh(browser);
   await page.goto(`file://${file}`);
-  const station = (name) => page.locator(".rule button", { hasText: new RegExp(`^${name}$`) }).click();
+  const station = (name) => page.locator(".rule li button", { hasText: new RegExp(`^${name}$`) }).click();
   await station("Handwheels");
   await page.locator("#at-handwheels-0-feed, #at-handwheels-0-name").first().waitFor();
   const sheet = async (name) => {

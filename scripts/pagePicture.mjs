@@ -20,7 +20,7 @@ export async function takePicture(picture) {
   const browser = await chromium.launch({ executablePath, args: ["--no-sandbox", "--disable-gpu"] });
   const page = await browser.newPage({ viewport: { width: 1120, height: 760 }, deviceScaleFactor: 1.5 });
   await page.goto(`file://${file}`);
-  await page.locator(".rule button", { hasText: /^Handwheels$/ }).click();
+  await page.locator(".rule li button", { hasText: /^Handwheels$/ }).click();
   await page.locator(".sheet svg").first().waitFor();
   await page.locator(".readings svg").first().waitFor();
   await page.evaluate(() => document.querySelector(".readings")?.scrollIntoView());

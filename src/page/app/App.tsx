@@ -1,6 +1,5 @@
 import { useComputed, useSignal } from "@preact/signals";
 import { useEffect } from "preact/hooks";
-import { placesOf } from "../file/nodes.js";
 import { machineSchema, schemaAt } from "../schema.js";
 import { AskView } from "./AskView.js";
 import { Beginning } from "./begin/Beginning.js";
@@ -13,10 +12,12 @@ import { JobView } from "./JobView.js";
 import type { Keeping } from "./keep.js";
 import { open } from "./opening.js";
 import { Paper } from "./Paper.js";
+import { Rule } from "./Rule.js";
 import { OwnSheets } from "./sheets/OwnSheets.js";
-import { places, type Station, stationOf, stations } from "./stations.js";
+import { type Station, stations } from "./stations.js";
 import { TakeAway } from "./TakeAway.js";
 import { CARD_LENGTH, TrueSize } from "./TrueSize.js";
+import { TurnOver } from "./TurnOver.js";
 import { Unused } from "./Unused.js";
 import type { View } from "./view.js";
 
@@ -28,26 +29,32 @@ export function App({ desk, keeping, view }: AppProps) {
   const pixelsPerMm = useComputed(() => (cardPixels.value > 0 ? cardPixels.value / CARD_LENGTH : undefined));
   const station = useComputed(() => stations.find(({ name }) => name === at.value));
   useEffect(() => takeDropped(desk, view), [desk]);
+  const hasPaper = station.value !== undefined || at.value === "Paper";
+  const place = station.value ? "filling" : `at-${at.value.toLowerCase().replace(" ", "-")}`;
+  const title = desk.sheets.value.find(({ name }) => name === sheet.value)?.title ?? sheet.value;
   return (
-    <div class={`desk ${station.value ? "filling" : `at-${at.value.toLowerCase().replace(" ", "-")}`}`}>
+    <div class={`desk ${place}${hasPaper && view.paperUp.value ? " paper-up" : ""}`}>
       <Head desk={desk} view={view} />
       <Notices desk={desk} keeping={keeping} view={view} />
       <Rule desk={desk} view={view} />
-      <main class="work" id="work">
-        {station.value ? (
-          <StationView desk={desk} station={station.value} view={view} />
-        ) : at.value === "Paper" ? (
-          <TrueSize cardPixels={cardPixels} />
-        ) : at.value === "Dial" ? (
-          <DialInHand desk={desk} />
-        ) : at.value === "Ask" ? (
-          <AskView desk={desk} key={desk.machine.value.name.value} />
-        ) : (
-          <TakeAway desk={desk} keeping={keeping} />
-        )}
-        {!station.value && at.value !== "Paper" && <PrintedHere desk={desk} sheet={sheet.value} />}
+      <main class="sides">
+        <div class="work" id="work">
+          {station.value ? (
+            <StationView desk={desk} station={station.value} view={view} />
+          ) : at.value === "Paper" ? (
+            <TrueSize cardPixels={cardPixels} />
+          ) : at.value === "Dial" ? (
+            <DialInHand desk={desk} />
+          ) : at.value === "Ask" ? (
+            <AskView desk={desk} key={desk.machine.value.name.value} />
+          ) : (
+            <TakeAway desk={desk} keeping={keeping} />
+          )}
+          {!hasPaper && <PrintedHere desk={desk} sheet={sheet.value} />}
+        </div>
+        {hasPaper && <TurnOver view={view} title={title} />}
+        <Paper desk={desk} view={view} pixelsPerMm={pixelsPerMm} />
       </main>
-      <Paper desk={desk} sheet={sheet} pixelsPerMm={pixelsPerMm} />
       <datalist id="wheels">
         {desk.handwheels.value.map((name) => (
           <option key={name} value={name} />
@@ -181,43 +188,6 @@ function Notices({ desk, keeping, view }: AppProps) {
         </p>
       )}
     </div>
-  );
-}
-
-/** The stations at which something is wrong. */
-function faultyStations({ told, documents }: Desk): ReadonlySet<string> {
-  const found = new Set<string>();
-  for (const one of told.value) {
-    const document = documents.value.find(({ name }) => name.value === one.file);
-    if (one.severity !== "error" || document === undefined) continue;
-    if (document.kind === "machine") found.add(stationOf(placesOf(one, document.nodes.value)).name);
-    else found.add(document.kind === "sheet" ? "Own sheets" : document.kind === "job" ? "Job" : "Handwheels");
-  }
-  return found;
-}
-
-/** The way through the work as a graduated rule: the stations of the file are its long marks, the places to look at it its end. */
-function Rule({ desk, view }: { readonly desk: Desk; readonly view: View }) {
-  const faulty = useComputed(() => faultyStations(desk));
-  const stop = (name: string, rank: string) => (
-    <li key={name} class={faulty.value.has(name) ? `${rank} faulty` : rank}>
-      <button
-        type="button"
-        aria-current={view.at.value === name ? "step" : undefined}
-        title={faulty.value.has(name) ? "something to mend here" : undefined}
-        onClick={() => view.go(name)}
-      >
-        {name}
-      </button>
-    </li>
-  );
-  return (
-    <nav class="rule" aria-label="The way through the work">
-      <ol>
-        {stations.map(({ name }) => stop(name, "station"))}
-        {places.map((name) => stop(name, "place"))}
-      </ol>
-    </nav>
   );
 }
 

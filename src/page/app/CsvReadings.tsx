@@ -8,7 +8,7 @@ import type { Desk } from "./desk.js";
 import { Notes, TextField } from "./form/Field.js";
 import { type Form, idOf, keyOf, takeOut } from "./form/form.js";
 import { AT_ONCE, Between, pieceOf } from "./form/Pieces.js";
-import { Leftover } from "./ReadingsGrid.js";
+import { Leftover } from "./Leftover.js";
 import { newest, useStopped } from "./worker.js";
 
 /** Where the name of a CSV stands that readings are taken from; undefined where none is. */

@@ -22,6 +22,7 @@ import { Part } from "./form/Part.js";
 import { show } from "./form/Pieces.js";
 import { PositionPart } from "./form/PositionPart.js";
 import { focusOn } from "./form/places.js";
+import { stepWords } from "./form/stepWords.js";
 import { givenName } from "./opening.js";
 import { ReadingsGrid } from "./ReadingsGrid.js";
 import { TextView } from "./TextView.js";
@@ -155,6 +156,7 @@ function formOf(desk: Desk, document: FileDocument, root: Schema, told: Readonly
     ),
     told: computed(() => byPlace(told.value, document)),
     takes: (way) => (document.kind === "job" ? takenByStep(way, nodes.value) : takenByDial(way, nodes.value)),
+    says: (way) => (document.kind === "job" ? saidOfStep(way, nodes.value) : undefined),
     // One word for each sense of turning; a drill has no other steps than those that make holes.
     offers: (way, word) =>
       word !== "counterclockwise" &&
@@ -225,6 +227,11 @@ function takenByStep(way: Way, { words }: Nodes): ReturnType<Form["takes"]> {
   };
   return { needs: ["do", ...needs], may };
 }
+
+const saidOfStep = ([list, step, key, ...inner]: Way, { words }: Nodes): string | undefined =>
+  list === "steps" && step !== undefined && typeof key === "string" && inner.length === 0
+    ? stepWords(words([list, step, "do"]), key)
+    : undefined;
 
 const byPlace = (told: readonly Told[], document: FileDocument): Map<string, Told[]> =>
   grouped(told, (one) => keyOf(placesOf(one, document.nodes.value)));

@@ -1,4 +1,4 @@
-import type { ReadonlySignal, Signal } from "@preact/signals";
+import type { ReadonlySignal } from "@preact/signals";
 import { useComputed, useSignal } from "@preact/signals";
 import { useEffect, useMemo, useRef } from "preact/hooks";
 import type { DrawnPage } from "../work/protocol.js";
@@ -6,11 +6,12 @@ import { type Desk, isBeginning } from "./desk.js";
 import { inForm } from "./form/inForm.js";
 import { inPage } from "./inPage.js";
 import { Refused } from "./Refused.js";
+import type { View } from "./view.js";
 import { newest } from "./worker.js";
 
 type PaperProps = {
   readonly desk: Desk;
-  readonly sheet: Signal<string>;
+  readonly view: View;
   /** As measured on this screen; undefined while nobody has. */
   readonly pixelsPerMm: ReadonlySignal<number | undefined>;
 };
@@ -19,7 +20,7 @@ type PaperProps = {
 const SUPPOSED = 96 / 25.4;
 
 /** A sheet as it will come out, redrawn while one types. */
-export function Paper({ desk, sheet, pixelsPerMm }: PaperProps) {
+export function Paper({ desk, view: { sheet, chosen }, pixelsPerMm }: PaperProps) {
   const { answer, stop } = useMemo(
     () => newest(desk.asker, "sheet", () => ({ files: desk.files.value, asked: { sheet: sheet.value } })),
     [desk],
@@ -36,7 +37,7 @@ export function Paper({ desk, sheet, pixelsPerMm }: PaperProps) {
     <section class="paper" aria-label={`Paper: ${title}`}>
       <div class="chooser">
         <label for="sheet">Sheet</label>
-        <select id="sheet" value={sheet.value} onChange={(event) => (sheet.value = event.currentTarget.value)}>
+        <select id="sheet" value={sheet.value} onChange={(event) => (chosen.value = event.currentTarget.value)}>
           {desk.sheets.value.map(({ name, title: words, why }) => (
             <option value={name} key={name}>
               {why === undefined ? "● " : "○ "}
@@ -61,6 +62,14 @@ export function Paper({ desk, sheet, pixelsPerMm }: PaperProps) {
         >
           print
         </button>
+        {chosen.value !== undefined && (
+          <p class="about">
+            It stays while you go about.{" "}
+            <button type="button" onClick={() => (chosen.value = undefined)}>
+              let the stations choose
+            </button>
+          </p>
+        )}
         {size && <style>{`@page { size: ${size.width}mm ${size.height}mm; margin: 0 }`}</style>}
       </div>
       {answer.value?.why !== undefined && (

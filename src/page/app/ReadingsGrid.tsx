@@ -4,12 +4,13 @@ import { parseTurns } from "../../quantity/number.js";
 import type { Way } from "../file/edit.js";
 import type { Plain } from "../file/yamlText.js";
 import { schemaAt } from "../schema.js";
-import type { ReadingsAsked, ReadingsSoFar } from "../work/protocol.js";
+import type { ReadingsAsked } from "../work/protocol.js";
 import type { Desk } from "./desk.js";
 import { isBad, Notes, notesId, TextField } from "./form/Field.js";
 import { type Form, idOf, keyOf, put, takeOut, type } from "./form/form.js";
 import { AT_ONCE, Between, pieceOf, show } from "./form/Pieces.js";
 import { readingHeads as heads } from "./form/readingHeads.js";
+import { Leftover } from "./Leftover.js";
 import { newest } from "./worker.js";
 
 const columns = ["turns", "travel", "return"] as const;
@@ -246,39 +247,4 @@ function nextTurn(rows: readonly Row[]): string {
   const next = rows.length === 1 ? (before ?? Number.NaN) + 1 : 2 * (last ?? Number.NaN) - (before ?? Number.NaN);
   // Without a number to go on from it is left to who types. Halves and thirds are not told to the last bit.
   return Number.isFinite(next) ? String(Number(next.toFixed(6))) : "";
-}
-
-const [WIDTH, HEIGHT] = [320, 150];
-
-/** What is left over of each reading beside the line through all of them. */
-export function Leftover({ so }: { readonly so: ReadingsSoFar | undefined }) {
-  if (so === undefined || so.places.length === 0) return <p class="so">Three readings make a line.</p>;
-  const turns = so.places.map(({ turn }) => turn);
-  const [from, to] = [Math.min(...turns), Math.max(...turns)];
-  const most = Math.max(...so.places.flatMap(({ off, back = 0 }) => [Math.abs(off), Math.abs(back)]), 1e-6);
-  const x = (turn: number) => 10 + ((turn - from) / (to - from || 1)) * (WIDTH - 20);
-  const y = (off: number) => HEIGHT / 2 - (off / most) * (HEIGHT / 2 - 14);
-  return (
-    <div class="so">
-      <p role="status">
-        {so.words.map((words) => (
-          <span key={words}>{words.replace(/± /g, "±\u00a0")}</span>
-        ))}
-      </p>
-      <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label="What each reading is off the line">
-        <title>What each reading is off the line</title>
-        <line x1="10" x2={WIDTH - 10} y1={HEIGHT / 2} y2={HEIGHT / 2} class="axis" />
-        {so.places.map(({ row, turn, off, doubted, back }) => (
-          <g key={row}>
-            <line x1={x(turn)} x2={x(turn)} y1={HEIGHT / 2} y2={y(off)} class="thin" />
-            <circle cx={x(turn)} cy={y(off)} r={doubted ? 7 : 3} class={doubted ? "open" : "dot"} />
-            {back !== undefined && <circle cx={x(turn)} cy={y(back)} r="7" class="open" />}
-          </g>
-        ))}
-        <text x="10" y="11">
-          {so.most}
-        </text>
-      </svg>
-    </div>
-  );
 }

@@ -1,4 +1,4 @@
-import { type Signal, signal } from "@preact/signals";
+import { computed, type ReadonlySignal, type Signal, signal } from "@preact/signals";
 import type { Way } from "../file/edit.js";
 import type { FileDocument } from "./document.js";
 import { stationOf, stations } from "./stations.js";
@@ -6,9 +6,16 @@ import { stationOf, stations } from "./stations.js";
 /** Where one is on the desk. */
 export type View = {
   readonly at: Signal<string>;
-  /** The sheet that lies beside it. */
-  readonly sheet: Signal<string>;
+  /** The sheet that lies beside it: the one that was chosen, wherever one goes; else the station's. */
+  readonly sheet: ReadonlySignal<string>;
+  /** Chosen by hand; undefined while the stations choose. */
+  readonly chosen: Signal<string | undefined>;
+  /** A sheet that comes of what is done at a station. */
+  readonly bring: (sheet: string) => void;
   readonly go: (name: string) => void;
+  /** Whether the paper lies on top, where there is no room for both. */
+  readonly paperUp: Signal<boolean>;
+  readonly turnOver: () => void;
   /** A place of a file that is to be brought up, with the caret in it. */
   readonly wanted: Signal<{ readonly document: FileDocument; readonly way: Way } | undefined>;
   /** Goes to where a place of a file is filled in. */
@@ -18,6 +25,7 @@ export type View = {
 type KeptView = {
   readonly at: string;
   readonly sheet: string;
+  readonly chosen?: string;
   readonly scrolled: readonly (readonly [string, number])[];
 };
 
@@ -25,29 +33,53 @@ type KeptView = {
 export function viewOf(key: string): View {
   const kept = keptView(key);
   const at = signal(kept?.at ?? stations[0]?.name ?? "");
-  const sheet = signal(kept?.sheet ?? stations[0]?.sheet ?? "");
+  const brought = signal(kept?.sheet ?? stations[0]?.sheet ?? "");
+  const chosen = signal(kept?.chosen);
+  const sheet = computed(() => chosen.value ?? brought.value);
+  const bring = (name: string): void => {
+    brought.value = name;
+  };
   const wanted: View["wanted"] = signal(undefined);
   const scrolled = new Map(kept?.scrolled);
-  const go = (name: string): void => {
-    if (name === at.peek()) return;
-    scrolled.set(at.peek(), scrollY);
-    sheet.value = stations.find((one) => one.name === name)?.sheet ?? sheet.peek();
-    at.value = name;
-    requestAnimationFrame(() => scrollBackTo(scrolled.get(name) ?? 0));
+  // Who goes to the paper wants to see it.
+  const paperUp = signal(at.peek() === "Paper");
+  /** What is seen: a place, or the paper in front of it. */
+  const seen = (): string => (paperUp.peek() ? `${at.peek()}, paper` : at.peek());
+  const see = (change: () => void): void => {
+    scrolled.set(seen(), scrollY);
+    change();
+    const now = seen();
+    requestAnimationFrame(() => scrollBackTo(scrolled.get(now) ?? 0));
   };
+  const go = (name: string): void => {
+    // Whoever is at the station already, with the paper in front of it, wants the station.
+    if (name === at.peek() && paperUp.peek() === (name === "Paper")) return;
+    see(() => {
+      bring(stations.find((one) => one.name === name)?.sheet ?? brought.peek());
+      at.value = name;
+      paperUp.value = name === "Paper";
+    });
+  };
+  const turnOver = (): void => see(() => (paperUp.value = !paperUp.peek()));
   history.scrollRestoration = "manual";
-  requestAnimationFrame(() => scrollBackTo(scrolled.get(at.peek()) ?? 0));
+  requestAnimationFrame(() => scrollBackTo(scrolled.get(seen()) ?? 0));
   addEventListener("pagehide", () => {
-    scrolled.set(at.peek(), scrollY);
+    scrolled.set(seen(), scrollY);
     try {
-      const now: KeptView = { at: at.peek(), sheet: sheet.peek(), scrolled: [...scrolled] };
+      const hand = chosen.peek();
+      const now: KeptView = {
+        at: at.peek(),
+        sheet: brought.peek(),
+        ...(hand !== undefined && { chosen: hand }),
+        scrolled: [...scrolled],
+      };
       sessionStorage.setItem(key, JSON.stringify(now));
     } catch {
       // A browser that keeps nothing says so elsewhere; it begins at the first station again.
     }
   });
   return {
-    ...{ at, sheet, go, wanted },
+    ...{ at, sheet, chosen, bring, go, paperUp, turnOver, wanted },
     to(document, way) {
       const place = document.kind === "machine" ? stationOf(way).name : at.peek();
       go(place);

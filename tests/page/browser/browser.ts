@@ -83,7 +83,7 @@ export async function pasted(page: Page, words: string): Promise<void> {
 
 /** Goes to a station or a place of the page. */
 export const goTo = (page: Page, name: string): Promise<void> =>
-  page.locator(".rule button", { hasText: new RegExp(`^${name}$`) }).click();
+  page.locator(".rule li button", { hasText: new RegExp(`^${name}$`) }).click();
 
 /** What a click downloads. */
 export async function taken(page: Page, click: () => Promise<void>): Promise<{ name: string; bytes: Uint8Array }> {

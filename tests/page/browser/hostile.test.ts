@@ -96,7 +96,7 @@ describe.runIf(hasBrowser)("hostile files", () => {
     const { page, faults } = await open(await written(), await context());
     await page.getByRole("button", { name: "text", exact: true }).click();
     await pasted(page, whole(markup[0] ?? ""));
-    for (const name of await page.locator(".rule button").allInnerTexts()) {
+    for (const name of await page.locator(".rule li button").allInnerTexts()) {
       await goTo(page, name);
       await page.waitForTimeout(200);
     }

@@ -71,6 +71,35 @@ describe.runIf(hasBrowser)("a job from nothing", () => {
     expect(faults).toEqual([]);
   }, 120_000);
 
+  test("a key that several kinds of step take is asked for as this kind takes it", async () => {
+    const { page, faults } = await open(await written("templates/machines/boathouse.yaml"), await context());
+    await goTo(page, "Job");
+    await page.getByRole("button", { name: "+ job", exact: true }).click();
+    await page.locator("#at-steps > button.add").click();
+    const others = /drill|reamer|wheel|hole|thread|faced?\b/i;
+    const asked: Readonly<Record<string, Readonly<Record<string, RegExp>>>> = {
+      face: { diameter: /where it is faced/, length: /how long the work is then/i, depth: /comes off/ },
+      part: { diameter: /at the blade/, blade: /parting blade/, length: /parted off/ },
+      drill: { diameter: /of the drill/i },
+      ream: { diameter: /of the reamer/i },
+      groove: { width: /of the groove/i, blade: /grooving blade/ },
+      knurl: { width: /knurling wheel/ },
+      tap: { depth: /of the thread/i },
+    };
+    for (const [kind, keys] of Object.entries(asked)) {
+      await page.locator("#at-steps-0-do").selectOption(kind);
+      const item = page.locator(".item:has(#at-steps-0-do)");
+      for (const [key, words] of Object.entries(keys)) {
+        const field = page.locator(`#at-steps-0-${key}`);
+        if (await field.isHidden()) await item.getByRole("button", { name: new RegExp(`^\\+ ${key} of step`) }).click();
+        const hint = await page.locator(`#at-steps-0-${key}-about`).textContent();
+        expect(hint, `${kind}, ${key}`).toMatch(words);
+        expect(hint?.replace(words, ""), `${kind}, ${key}`).not.toMatch(others);
+      }
+    }
+    expect(faults).toEqual([]);
+  }, 60_000);
+
   test("without its units on an inch machine: asked at their field, and no length wears one of them", async () => {
     const folder = mkdtempSync(join(tmpdir(), "witnessmark-job-"));
     const job = join(folder, "pin.yaml");

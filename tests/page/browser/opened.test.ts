@@ -114,7 +114,7 @@ describe.runIf(hasBrowser)("files that are opened", () => {
         file("own\u0007.yaml", "title: <img src=x onerror=alert(1)>\nblocks: []\n"),
       ]);
     await page.getByText("Opened").first().waitFor();
-    for (const place of await page.locator(".rule button").allInnerTexts()) {
+    for (const place of await page.locator(".rule li button").allInnerTexts()) {
       await goTo(page, place);
       await page.waitForTimeout(150);
     }

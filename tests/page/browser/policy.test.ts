@@ -118,7 +118,7 @@ describe.runIf(hasBrowser)("the page's policy", () => {
       expect(await strange(), sheet).toEqual([]);
     }
     expect(shown).toBeGreaterThan(0);
-    for (const view of await page.locator(".rule button").allInnerTexts()) {
+    for (const view of await page.locator(".rule li button").allInnerTexts()) {
       await goTo(page, view);
       await page.waitForTimeout(150);
       expect(await strange(), view).toEqual([]);

@@ -274,12 +274,72 @@ describe.runIf(hasBrowser)("readings typed by the keyboard alone", () => {
     60_000,
   );
 
+  test.each([
+    ["a desk", 1280, "100%"],
+    ["a telephone", 360, "100%"],
+    ["a telephone, text at twice its size", 360, "200%"],
+  ])(
+    "the leftovers stand over the turns they belong to, in letters to be read: %s",
+    async (_, width, fontSize) => {
+      const { page } = await open(
+        await written("templates/machines/boathouse.yaml"),
+        await context({ viewport: { width, height: 740 } }),
+      );
+      await page.evaluate((size) => {
+        document.documentElement.style.fontSize = size;
+      }, fontSize);
+      await goTo(page, "Handwheels");
+      const grid = page.locator(".readings").first();
+      await grid.locator(".so circle").first().waitFor();
+      const turns = (
+        await grid
+          .locator('input[aria-label^="turns"]')
+          .evaluateAll((all) => all.map((one) => (one as HTMLInputElement).value))
+      )
+        .filter((words) => words !== "")
+        .map(Number);
+      const { rem, letters, dots, edge } = await grid.evaluate((one) => ({
+        rem: Number.parseFloat(getComputedStyle(document.documentElement).fontSize),
+        letters: [...one.querySelectorAll(".so svg text")].map((text) => ({
+          words: text.textContent?.trim() ?? "",
+          size:
+            Number.parseFloat(getComputedStyle(text).fontSize) * ((text as SVGGraphicsElement).getScreenCTM()?.a ?? 0),
+          ...(({ left, right, top, bottom }) => ({ left, right, top, bottom }))(text.getBoundingClientRect()),
+        })),
+        dots: [...one.querySelectorAll(".so circle")].map((dot) => {
+          const { left, right, top, bottom } = dot.getBoundingClientRect();
+          return { x: (left + right) / 2, top, bottom };
+        }),
+        // From the frame's own line to what stands in its heads.
+        edge: Number.parseFloat(getComputedStyle(one).borderLeftWidth)
+          ? (one.querySelector("th")?.getBoundingClientRect().left ?? 0) - one.getBoundingClientRect().left
+          : 99,
+      }));
+      for (const { size } of letters) expect(size).toBeGreaterThanOrEqual(0.85 * rem);
+      const [most, ...numbers] = letters;
+      expect(most?.words).toMatch(/^±/);
+      expect(numbers.length).toBeGreaterThanOrEqual(3);
+      for (const [at, { words, left, right, top }] of numbers.entries()) {
+        const turn = Number(words.replace("turn ", ""));
+        const dot = dots[turns.indexOf(turn)];
+        expect(dot?.x).toBeGreaterThanOrEqual(left - 1);
+        expect(dot?.x).toBeLessThanOrEqual(right + 1);
+        expect(Math.max(...dots.map(({ bottom }) => bottom))).toBeLessThanOrEqual(top + 1);
+        expect(numbers[at + 1]?.left ?? 9999).toBeGreaterThan(right + 2);
+      }
+      expect(numbers.at(-1)?.words).toBe(String(turns.at(-1)));
+      expect(Math.min(...dots.map(({ top }) => top))).toBeGreaterThanOrEqual((most?.bottom ?? 0) - 1);
+      expect(edge).toBeGreaterThanOrEqual(4);
+    },
+    60_000,
+  );
+
   test("an inch machine's readings are told in inches alone", async () => {
     const { page } = await start({ units: "in", ...machine });
     const grid = page.locator(".readings").first();
-    await grid.locator(".so svg text").waitFor();
+    await grid.locator(".so svg text").first().waitFor();
     expect(await grid.locator("thead").textContent()).toBe("turnsout (in)back (in)");
-    expect(await grid.locator(".so svg text").textContent()).toMatch(/^±0\.\d{4} in$/);
+    expect(await grid.locator(".so svg text").first().textContent()).toMatch(/^±0\.\d{4} in$/);
     expect(await grid.locator(".so").textContent()).not.toContain("mm");
   }, 60_000);
 });
@@ -297,7 +357,7 @@ describe.runIf(hasBrowser)("words in fields", () => {
         await written("templates/machines/boathouse.yaml", "--job", "templates/jobs/deck-pin.yaml"),
         await context({ viewport: { width, height } }),
       );
-      for (const name of await page.locator(".rule button").allTextContents()) {
+      for (const name of await page.locator(".rule li button").allTextContents()) {
         await goTo(page, name);
         await page.waitForTimeout(300);
         const cut = await page.evaluate(() => {

@@ -28,6 +28,7 @@ describe.runIf(hasBrowser)("true size", () => {
       await context({ viewport: { width: 360, height: 740 } }),
     );
     await goTo(page, "Paper");
+    await page.locator(".turn-over").click();
     const frame = () => page.locator(".bank").evaluate((one) => one.getBoundingClientRect().toJSON());
     const slider = page.getByRole("slider");
     // As soon as it knows how wide it is seen.
@@ -43,6 +44,7 @@ describe.runIf(hasBrowser)("true size", () => {
     }
     // The paper goes by the card's length, whichever way it stands.
     await slider.fill("428");
+    await page.locator(".turn-over").click();
     await page.getByRole("button", { name: "true size" }).click();
     await page.getByText("True as measured on this screen").waitFor();
     const sheet = await page

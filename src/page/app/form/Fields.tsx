@@ -20,11 +20,18 @@ export function Fields({ form, way, schema, only, closed = false }: FieldsProps)
   const nodes = form.nodes.value;
   const takes = form.takes(way);
   const told = (key: string): boolean => form.told.value.has(keyOf([...way, key]));
-  const entries = Object.entries(schema.properties ?? {}).filter(
-    ([key]) =>
-      (only === undefined || only.includes(key)) &&
-      (takes === undefined || [...takes.needs, ...takes.may].includes(key) || nodes.value([...way, key]) !== undefined),
-  );
+  const entries = Object.entries(schema.properties ?? {})
+    .filter(
+      ([key]) =>
+        (only === undefined || only.includes(key)) &&
+        (takes === undefined ||
+          [...takes.needs, ...takes.may].includes(key) ||
+          nodes.value([...way, key]) !== undefined),
+    )
+    .map(([key, one]): [string, Schema] => {
+      const description = form.says([...way, key]) ?? one.description;
+      return [key, description === undefined ? one : { ...one, description }];
+    });
   const { Part } = form;
   const shown = entries.filter(
     ([key]) =>

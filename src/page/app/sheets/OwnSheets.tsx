@@ -1,4 +1,4 @@
-import { type Signal, useSignal } from "@preact/signals";
+import { useSignal } from "@preact/signals";
 import { useEffect } from "preact/hooks";
 import { stemOf } from "../../../printing/stem.js";
 import { chosenOf } from "../ask/fields.js";
@@ -17,11 +17,11 @@ type OwnSheetsProps = {
 
 /** Templates of the reader's own: each a file, edited as text, its paper beside it. */
 export function OwnSheets({ desk, view }: OwnSheetsProps) {
-  const { sheet } = view;
+  const { sheet, bring } = view;
   const own = desk.documents.value.filter(({ kind }) => kind === "sheet");
   useEffect(() => {
     const names = own.map(sheetOf);
-    if (names.length > 0 && !names.includes(sheet.peek())) sheet.value = names[0] ?? "";
+    if (names.length > 0 && !names.includes(sheet.peek())) bring(names[0] ?? "");
   }, [own.map(sheetOf).join("/")]);
   return (
     <>
@@ -31,13 +31,13 @@ export function OwnSheets({ desk, view }: OwnSheetsProps) {
             {() => null}
           </FileView>
           <p>
-            <button type="button" aria-pressed={sheet.value === sheetOf(document)} onClick={() => see(document, sheet)}>
+            <button type="button" aria-pressed={sheet.value === sheetOf(document)} onClick={() => see(document, view)}>
               see its paper
             </button>{" "}
             <button type="button" onClick={() => hand([fileOf(document)], "")}>
               take {document.name.value} away
             </button>{" "}
-            <button type="button" class="out" onClick={() => remove(desk, document)}>
+            <button type="button" class="out" onClick={() => takeOff(desk, view, document)}>
               take it off the desk
             </button>
           </p>
@@ -50,7 +50,7 @@ export function OwnSheets({ desk, view }: OwnSheetsProps) {
 }
 
 /** A template of the program's, to change. */
-function Copy({ desk, view: { sheet } }: OwnSheetsProps) {
+function Copy({ desk, view }: OwnSheetsProps) {
   const chosen = useSignal("");
   const { sheets } = beginnings();
   const names = Object.keys(sheets);
@@ -58,7 +58,8 @@ function Copy({ desk, view: { sheet } }: OwnSheetsProps) {
   const text = sheets[from] ?? "";
   const title = (name: string) => /^title: (.*)$/m.exec(sheets[name] ?? "")?.[1] ?? name;
   const copy = () => {
-    show(add(desk, "sheet", freeName(desk, `my-${from}.yaml`), text), sheet);
+    view.chosen.value = undefined;
+    view.bring(sheetOf(add(desk, "sheet", freeName(desk, `my-${from}.yaml`), text)));
   };
   return (
     <div class="copy">
@@ -82,12 +83,14 @@ function Copy({ desk, view: { sheet } }: OwnSheetsProps) {
 
 const sheetOf = ({ name }: FileDocument): string => stemOf(name.value);
 const fileOf = ({ name, text }: FileDocument) => ({ name: name.peek(), bytes: text.peek() });
-const show = (document: FileDocument, sheet: Signal<string>): void => {
-  sheet.value = sheetOf(document);
-};
 
-/** On a phone the paper lies below all that is typed. */
-function see(own: FileDocument, sheet: Signal<string>): void {
-  show(own, sheet);
-  document.querySelector(".paper")?.scrollIntoView({ block: "nearest" });
+/** On a phone it lies behind all that is typed. */
+function see(own: FileDocument, { chosen, paperUp, turnOver }: View): void {
+  chosen.value = sheetOf(own);
+  if (!paperUp.peek()) turnOver();
+}
+
+function takeOff(desk: Desk, { chosen }: View, own: FileDocument): void {
+  if (chosen.peek() === sheetOf(own)) chosen.value = undefined;
+  remove(desk, own);
 }
