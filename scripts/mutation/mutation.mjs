@@ -1,6 +1,7 @@
-/** `npm run mutation [folder…] [--lines n] [--seed s]`: changes the sources in small ways, a line here and there of each folder that
+/** `npm run mutation [folder…] [--lines n] [--seed s] [--own]`: changes the sources in small ways, a line here and there of each folder that
  *  computes, and looks whether a test notes it. What none notes is listed in out/mutation, to be killed by a test or explained. Takes
- *  far longer than the check, so that it is no part of it. */
+ *  far longer than the check, so that it is no part of it. With `--own` only the tests of the same folders are asked, which is
+ *  quick and stricter. */
 import { spawnSync } from "node:child_process";
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
@@ -51,6 +52,8 @@ function sample(folder) {
   return Array.from({ length: wanted }, () => all.splice(below(all.length), 1)[0]);
 }
 
+const own = words.includes("--own");
+if (own) words.splice(words.indexOf("--own"), 1);
 const folders = words.length > 0 ? words : computing;
 const report = "out/mutation/report.json";
 mkdirSync("out/mutation", { recursive: true });
@@ -74,7 +77,10 @@ writeFileSync(
     logLevel: "error",
   }),
 );
-const { status } = spawnSync("npx", ["stryker", "run", "out/mutation/settings.json"], { stdio: "inherit" });
+const { status } = spawnSync("npx", ["stryker", "run", "out/mutation/settings.json"], {
+  stdio: "inherit",
+  env: own ? { ...process.env, WITNESSMARK_MUTATION_OWN: folders.join(",") } : process.env,
+});
 if (status !== 0) process.exit(status ?? 1);
 const mutants = Object.entries(JSON.parse(readFileSync(report, "utf8")).files).flatMap(([path, { mutants, source }]) =>
   mutants.map((mutant) => ({ path, source: source.split("\n"), ...mutant })),
