@@ -10,9 +10,10 @@ const tests = readdirSync("tests", { recursive: true })
   .map((name) => join("tests", name))
   .filter((path) => path.endsWith(".test.ts"));
 
-/** With `--own`: the folders whose own tests alone are run. */
+/** With `--own`: the folders whose own tests are run, and those of published values, which are of all. */
 const own = process.env.WITNESSMARK_MUTATION_OWN?.split(",");
-const isOwn = (path) => own === undefined || own.some((folder) => path.startsWith(join("tests", folder, "/")));
+const isOwn = (path) =>
+  own === undefined || [...own, "published"].some((folder) => path.startsWith(join("tests", folder, "/")));
 
 /** The tests that run on the sources themselves. */
 export default defineConfig({
