@@ -92,6 +92,7 @@ describe("an uncertainty as large as whole numbers (GUM 7.2.6)", () => {
     [9.87, 1.06, "9.9", "1.1"],
     [0.5, 1e-14, "0.500000000000", "0.000000000000"],
     [-5678, 340, "−5680", "340"],
+    [-2.5, 12, "−3", "12"],
   ])("%d ± %d", (value, doubt, shown, shownDoubt) =>
     expect(formatUncertain(value, doubt)).toEqual({ value: shown, uncertainty: shownDoubt }),
   );

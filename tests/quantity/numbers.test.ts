@@ -348,3 +348,33 @@ test("things by what they have in common, in the order in which they came", () =
     [0, [4, 2, 6]],
   ]);
 });
+
+describe("lines and lengths of what is written", () => {
+  test.each(["5\n6", "x\n5", "-\n"])("%j is no number: only what stands in one line is read", (text) =>
+    expect(parseNumber(text)).toBeUndefined(),
+  );
+  test.each(["x\n0.5 rad", "x\n5 deg"])("%j is no angle", (text) => expect(parseAngle(text)).toBeUndefined());
+  test.each(["x\n1 to 2", "1 to 2\n3"])("%j is no range", (text) => expect(rangeIn(text)).toBeUndefined());
+  test.each(["x\n2000 1/min", `2000${" ".repeat(LONGEST)}1/min`])("%j is no speed", (text) =>
+    expect(parseSpeed(text)).toBeUndefined(),
+  );
+  test("what is just as long as is read, is read", () => {
+    const filled = (text: string, length: number) => `${" ".repeat(length - text.length)}${text}`;
+    expect(parseAngle(filled("5 deg", LONGEST))).toBe(toRadians(5));
+    expect(parseSpeed(filled("2000 rpm", LONGEST))).toBe(2000);
+    expect(splitUnit(filled("5 mm", LONGEST))).toEqual({ number: 5, unit: "mm" });
+    expect(splitUnit(filled("5 mm", LONGEST + 1))).toBeUndefined();
+    const pair = (length: number) => parsePair(filled("1 of 2", length), "mm");
+    // Each side may be as long as a length.
+    expect(parsePair(`1${" ".repeat(LONGEST)}of${" ".repeat(2 * LONGEST - LONGEST - 4)}2`, "mm")).toEqual({
+      measured: 1,
+      nominal: 2,
+    });
+    expect(pair(2 * LONGEST + 1)).toBeUndefined();
+  });
+  test("a unit on the second of a pair holds for both, however it is written", () => {
+    expect(parsePair("7 of 8 inches", "mm")).toEqual({ measured: 7 * 25.4, nominal: 8 * 25.4 });
+    expect(parsePair("7 of 8in", "mm")).toEqual({ measured: 7 * 25.4, nominal: 8 * 25.4 });
+    expect(rangeIn("[11;22]")).toEqual(["11", "22"]);
+  });
+});
