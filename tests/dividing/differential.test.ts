@@ -25,7 +25,11 @@ function trains(above: number, below: number, gears: readonly number[], pairs: 1
   });
 }
 
-const gearsOf = fc.uniqueArray(fc.integer({ min: 3, max: 40 }), { minLength: 2, maxLength: 6 });
+/** Of small factors, so that many trains do. */
+const gearsOf = fc.shuffledSubarray([6, 8, 9, 10, 12, 14, 15, 16, 18, 20, 21, 24, 27, 30, 32, 36, 40], {
+  minLength: 2,
+  maxLength: 7,
+});
 const circlesOf = fc.uniqueArray(fc.integer({ min: 3, max: 24 }), { minLength: 1, maxLength: 3 });
 
 /** Moves of whole holes near plain indexing: the slowest plate first, of equal ones the smaller circle. */
@@ -49,7 +53,7 @@ test("property: trains that are found are those that trying every gear in every 
     fc.property(
       circlesOf,
       gearsOf,
-      fc.integer({ min: 2, max: 130 }),
+      fc.oneof(fc.integer({ min: 2, max: 60 }), fc.integer({ min: 2, max: 130 })),
       fc.constantFrom(5, 40, 60),
       (circles, gears, divisions, ratio) => {
         const moves = movesNear(ratio, divisions, circles);
