@@ -1,6 +1,7 @@
-/** `npm run mutation [folder…] [--lines n] [--seed s]`: changes the sources in small ways, a line here and there of each folder that
+/** `npm run mutation [folder or file…] [--lines n] [--seed s] [--own]`: changes the sources in small ways, a line here and there of each folder that
  *  computes, and looks whether a test notes it. What none notes is listed in out/mutation, to be killed by a test or explained. Takes
- *  far longer than the check, so that it is no part of it. */
+ *  far longer than the check, so that it is no part of it. With `--own` only the tests of the same folders are asked, which is
+ *  quick and stricter. */
 import { spawnSync } from "node:child_process";
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
@@ -34,23 +35,30 @@ const below = (most) => {
   return state % most;
 };
 
-/** So many windows of a folder's lines, the same for the same seed. */
-function sample(folder) {
-  const all = readdirSync(join("src", folder), { recursive: true })
+/** The sources of a folder, or the one that is named: "paper/pages.ts". */
+function filesOf(place) {
+  if (place.endsWith(".ts")) return [join("src", place)];
+  return readdirSync(join("src", place), { recursive: true })
     .filter((name) => name.endsWith(".ts") && !name.includes(".generated."))
     .sort()
-    .flatMap((name) => {
-      const path = join("src", folder, name);
-      const long = readFileSync(path, "utf8").split("\n").length;
-      return Array.from(
-        { length: Math.ceil(long / window) },
-        (_, at) => `${path}:${at * window + 1}-${(at + 1) * window}`,
-      );
-    });
+    .map((name) => join("src", place, name));
+}
+
+/** So many windows of a folder's lines, the same for the same seed. */
+function sample(folder) {
+  const all = filesOf(folder).flatMap((path) => {
+    const long = readFileSync(path, "utf8").split("\n").length;
+    return Array.from(
+      { length: Math.ceil(long / window) },
+      (_, at) => `${path}:${at * window + 1}-${(at + 1) * window}`,
+    );
+  });
   const wanted = Math.min(all.length, Math.ceil(lines / window));
   return Array.from({ length: wanted }, () => all.splice(below(all.length), 1)[0]);
 }
 
+const own = words.includes("--own");
+if (own) words.splice(words.indexOf("--own"), 1);
 const folders = words.length > 0 ? words : computing;
 const report = "out/mutation/report.json";
 mkdirSync("out/mutation", { recursive: true });
@@ -74,18 +82,23 @@ writeFileSync(
     logLevel: "error",
   }),
 );
-const { status } = spawnSync("npx", ["stryker", "run", "out/mutation/settings.json"], { stdio: "inherit" });
+const { status } = spawnSync("npx", ["stryker", "run", "out/mutation/settings.json"], {
+  stdio: "inherit",
+  env: own
+    ? { ...process.env, WITNESSMARK_MUTATION_OWN: folders.map((one) => one.split("/")[0]).join(",") }
+    : process.env,
+});
 if (status !== 0) process.exit(status ?? 1);
 const mutants = Object.entries(JSON.parse(readFileSync(report, "utf8")).files).flatMap(([path, { mutants, source }]) =>
   mutants.map((mutant) => ({ path, source: source.split("\n"), ...mutant })),
 );
 for (const folder of folders) {
-  const here = mutants.filter(({ path }) => path.startsWith(`src/${folder}/`));
+  const here = mutants.filter(({ path }) => filesOf(folder).includes(path));
   const killed = here.filter(({ status }) => status === "Killed" || status === "Timeout");
   const left = here.filter(({ status }) => status === "Survived" || status === "NoCoverage");
   console.log(`${folder}: ${killed.length} of ${killed.length + left.length} noted by a test`);
   writeFileSync(
-    `out/mutation/${folder}.txt`,
+    `out/mutation/${folder.replaceAll("/", "-")}.txt`,
     left
       .map(({ path, location: { start }, source, replacement, mutatorName }) =>
         [

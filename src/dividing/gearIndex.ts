@@ -52,7 +52,7 @@ function counts(a: number, b: number, divisions: number): GearPairIndex[] {
     const below = divisions * a;
     if (above % below !== 0) continue;
     const second = above / below;
-    if (Math.abs(second) < b) found.push({ gears: [a, b], first, second: second + 0 });
+    if (Math.abs(second) < b) found.push({ gears: [a, b], first, second });
   }
   return found;
 }

@@ -38,7 +38,7 @@ function unsigned(text: string): number | undefined {
   const fraction = FRACTION.exec(text);
   if (fraction === null) return undefined;
   const [, whole = "0", over, under] = fraction;
-  return Number(under) === 0 ? undefined : Number(whole) + Number(over) / Number(under);
+  return Number(whole) + Number(over) / Number(under);
 }
 
 /** Splits `50 thou` into `50` and `thou`; the unit is empty for a bare number. Undefined where neither is there. */
@@ -46,5 +46,5 @@ export function splitUnit(text: string): { readonly number: number; readonly uni
   if (text.length > LONGEST) return undefined;
   const parts = /^([-+−\d.,/\s]*\d\.?)\s*([^\d].*)?$/s.exec(fractionsInFigures(text));
   const number = parseNumber(parts?.[1] ?? "");
-  return number === undefined ? undefined : { number, unit: (parts?.[2] ?? "").trim() };
+  return number === undefined ? undefined : { number, unit: parts?.[2] ?? "" };
 }

@@ -272,3 +272,103 @@ test("what belongs together and is too much for a page is parted, pieces alike l
     "strip",
   ]);
 });
+
+/** Where each piece lies, by name: shelf, x, y. */
+const onShelves = (
+  sizes: readonly (readonly [width: number, height: number, name: string])[],
+  width: number,
+  gap: number,
+) =>
+  Object.fromEntries(
+    shelves(
+      sizes.map(([width, height, item]) => ({ width, height, item })),
+      width,
+      gap,
+    ).flatMap(({ placed }, shelf) => placed.map(({ item, x, y }) => [item, [shelf, x, y]])),
+  );
+
+test("pieces just fit side by side, a gap between them; by a hair more they begin a shelf", () => {
+  expect(
+    onShelves(
+      [
+        [93, 10, "a"],
+        [93, 10, "b"],
+      ],
+      190,
+      4,
+    ),
+  ).toEqual({ a: [0, 0, 0], b: [0, 97, 0] });
+  expect(
+    onShelves(
+      [
+        [93, 10, "a"],
+        [93.01, 10, "b"],
+      ],
+      190,
+      4,
+    ),
+  ).toEqual({ a: [0, 0, 0], b: [1, 0, 0] });
+  expect(onShelves([[190, 10, "a"]], 190, 4)).toEqual({ a: [0, 0, 0] });
+  expect(() => onShelves([[190.01, 10, "a"]], 190, 4)).toThrow("wider than its paper");
+});
+
+test("pieces just fit under each other in the shelf's height, and no wider than what they hang under", () => {
+  const high = [20, 60, "high"] as const;
+  expect(onShelves([high, [100, 28, "a"], [100, 28, "b"]], 130, 4)).toMatchObject({ a: [0, 24, 0], b: [0, 24, 32] });
+  expect(onShelves([high, [100, 28.1, "a"], [100, 28, "b"]], 130, 4)).toMatchObject({ a: [0, 24, 0], b: [1, 0, 0] });
+  expect(onShelves([high, [100, 28, "a"], [100.1, 28, "b"]], 130, 4)).toMatchObject({ b: [1, 0, 0] });
+});
+
+test("what is left beside a narrow piece under a wide one takes another, at the same height, and below each there is more", () => {
+  const sizes = [
+    [20, 60, "high"],
+    [100, 20, "wide"],
+    [40, 16, "left"],
+    [56, 15, "right"],
+    [40, 12, "left below"],
+    [56, 10, "right below"],
+  ] as const;
+  expect(onShelves(sizes, 130, 4)).toEqual({
+    high: [0, 0, 0],
+    wide: [0, 24, 0],
+    left: [0, 24, 24],
+    right: [0, 68, 24],
+    "left below": [0, 24, 44],
+    "right below": [0, 68, 43],
+  });
+  // Half a millimetre more is too much for what is left beside.
+  expect(onShelves([...sizes.slice(0, 3), [56.5, 15, "right"]], 130, 4).right).not.toEqual([0, 68, 24]);
+});
+
+test("under what stands goes before beside it, an earlier shelf before a later one, the higher before the lower", () => {
+  expect(
+    onShelves(
+      [
+        [40, 10, "low"],
+        [40, 50, "high"],
+        [40, 20, "middle"],
+      ],
+      100,
+      4,
+    ),
+  ).toEqual({
+    high: [0, 0, 0],
+    middle: [0, 44, 0],
+    low: [0, 44, 24],
+  });
+  expect(
+    onShelves(
+      [
+        [80, 50, "one"],
+        [80, 40, "two"],
+        [15, 5, "last"],
+      ],
+      100,
+      4,
+    ),
+  ).toEqual({
+    one: [0, 0, 0],
+    two: [1, 0, 0],
+    last: [0, 84, 0],
+  });
+});
