@@ -39,7 +39,7 @@ export function packedOnPages<T>(
     for (const way of ways) {
       if (perfect()) break;
       // No more pages than are known to do, whatever their order.
-      const found = placedIn(pieces, way, whole, room, gap, best?.pages.length ?? Number.POSITIVE_INFINITY);
+      const found = placedIn(pieces, way, whole, room, gap, best?.pages.length);
       if (found === undefined) continue;
       for (const layout of layouts(found, task)) if (best === undefined || less(layout.cost, best.cost)) best = layout;
     }

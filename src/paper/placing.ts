@@ -75,7 +75,7 @@ export function placedIn<T>(
   whole: ReadonlySet<string>,
   { width, height }: Room,
   gap: number,
-  most: number,
+  most = Number.POSITIVE_INFINITY,
 ): FilledPage<T>[] | undefined {
   const pages: OpenPage<T>[] = [];
   const emptyPage = (): OpenPage<T> => ({

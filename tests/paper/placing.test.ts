@@ -28,7 +28,7 @@ const piece = (item: string, width: number, height: number, more: Partial<Named>
 
 /** "a 0,0 b 42,0 | c 0,0": page by page. */
 const laid = (pieces: readonly Named[], way: Way, whole: readonly string[] = []) =>
-  placedIn(pieces, way, new Set(whole), room, gap)
+  (placedIn(pieces, way, new Set(whole), room, gap) ?? [])
     .map(({ placed }) => placed.map(({ item, x, y }) => `${item} ${x},${y}`).join(" "))
     .join(" | ");
 
@@ -101,7 +101,8 @@ test("a group that no page holds is parted by sets, then pieces alike stay toget
 });
 
 test("what is higher than the paper stands alone, and its page tells how high", () => {
-  const [page, next] = placedIn([piece("a", 20, 120), piece("b", 20, 20)], asNamed("under"), new Set(), room, gap);
+  const [page, next] =
+    placedIn([piece("a", 20, 120), piece("b", 20, 20)], asNamed("under"), new Set(), room, gap) ?? [];
   expect(page).toMatchObject({ height: 120, placed: [{ item: "a", x: 0, y: 0 }] });
   expect(next).toMatchObject({ height: 20, placed: [{ item: "b", x: 0, y: 0 }] });
 });
@@ -145,4 +146,10 @@ test("a page is as high as its lowest edge; lengths alike to half a thousandth",
   const at = (y: number, height: number): Put<string> => ({ ...piece("", 1, height), x: 0, y });
   expect(filledWith([at(0, 50), at(20, 40), at(50, 5)]).height).toBe(60);
   expect([thousandths(1.0004), thousandths(1.0006), thousandths(-0.0002) + 0]).toEqual([1000, 1001, 0]);
+});
+
+test("more pages than are asked for at most are none", () => {
+  const three = [piece("a", 90, 90), piece("b", 90, 90), piece("c", 90, 90)];
+  expect(placedIn(three, asNamed("under"), new Set(), room, gap, 2)).toBeUndefined();
+  expect(placedIn(three, asNamed("under"), new Set(), room, gap, 3)).toHaveLength(3);
 });
