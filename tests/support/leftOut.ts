@@ -1,8 +1,11 @@
 import type { Reporter, TestModule } from "vitest/node";
+import { browserPath } from "./browserPath.js";
 
 /** Says in the last lines of a run that tests of the page were left out for want of a browser, and how to get one. */
 export const leftOut: Reporter = {
   onTestRunEnd(modules: readonly TestModule[]) {
+    // Where there is one, what was left out was not asked for.
+    if (browserPath !== undefined) return;
     const tests = modules
       .filter(({ moduleId }) => moduleId.includes("/tests/page/browser/"))
       .flatMap(({ children }) => [...children.allTests()]);
