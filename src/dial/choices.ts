@@ -4,9 +4,16 @@ import type { Closure, DialWish, Handwheel, Units } from "../machine/machine.js"
 import { sharedBand } from "./bandRoom.js";
 import type { ChoiceOptions, DialBlank } from "./blank.js";
 import { type Division, divideEvenly, divideInRows, divideTruly } from "./division.js";
-import { type DivisionValue, divisionValues, inUnit, leadingDigits, namedDivisionValue } from "./divisionValue.js";
+import {
+  type DivisionValue,
+  divisionValues,
+  inUnit,
+  LAST_RESORT,
+  leadingDigits,
+  namedDivisionValue,
+} from "./divisionValue.js";
 import type { DialChoice } from "./finding.js";
-import { blurs } from "./legibility.js";
+import { blurs, strains } from "./legibility.js";
 import {
   FARTHEST_TOLD,
   LEAST_SHORT_GAP,
@@ -43,7 +50,7 @@ export function choicesFor(
   };
   const offered = legibleValues(blank);
 
-  const free = offered.flatMap((value) => choicesOf(blank, value, CLOSURES));
+  const free = withoutFours(offered.flatMap((value) => choicesOf(blank, value, CLOSURES)));
   const ranked = free.filter((choice) => worthOffering(blank, choice, free)).sort(byPenalty(options.units));
 
   const forced = forcedChoice(blank, wish, offered);
@@ -64,10 +71,16 @@ function forcedChoice(blank: DialBlank, wish: DialWish, offered: readonly Divisi
   const closures = wish.closure === undefined ? CLOSURES : [wish.closure];
   const meant =
     wish.divisions === undefined
-      ? values.flatMap((value) => choicesOf(blank, value, closures)).filter((choice) => !tooLow(blank, choice))
+      ? withoutFours(values.flatMap((value) => choicesOf(blank, value, closures))).filter(
+          (choice) => !tooLow(blank, choice),
+        )
       : [];
   const all =
-    meant.length > 0 ? meant : values.flatMap((value) => closures.map((closure) => choose(blank, value, closure)));
+    meant.length > 0
+      ? meant
+      : values
+          .filter((value) => wish.divisions !== undefined || !byFours(value.value, value.unit))
+          .flatMap((value) => closures.map((closure) => choose(blank, value, closure)));
   const wished = wish.divisions === undefined ? asMeant(all, blank) : all;
   return [...wished].sort(byPenalty(blank.units))[0];
 }
@@ -86,6 +99,18 @@ function asMeant(all: readonly DialChoice[], { units }: DialBlank): readonly Dia
 /** Those that such closures really make: rows of which one is as good as many are even divisions. */
 const choicesOf = (blank: DialBlank, value: DivisionValue, closures: readonly Closure[]): DialChoice[] =>
   closures.map((closure) => choose(blank, value, closure)).filter(({ closure }, index) => closure === closures[index]);
+
+const byFours = (value: number, unit: Units): boolean => leadingDigits(inUnit({ value, unit })) === LAST_RESORT;
+
+/** Divisions of fours only where they are equal and close, and nothing rounder of their unit does that can be read at ease. */
+function withoutFours(all: readonly DialChoice[]): DialChoice[] {
+  const isFours = ({ divisionValue, unit }: DialChoice) => byFours(divisionValue, unit);
+  const closesEvenly = ({ closure, closes }: DialChoice) => closure === "even" && closes === true;
+  const rounder = all.filter((choice) => closesEvenly(choice) && !isFours(choice) && !strains(choice.spacing));
+  return all.filter(
+    (choice) => !isFours(choice) || (closesEvenly(choice) && rounder.every(({ unit }) => unit !== choice.unit)),
+  );
+}
 
 /** Rows that have no room for the numbers which tell them apart. */
 const tooLow = ({ band, leastRow = 0, round }: DialBlank, { rows }: DialChoice): boolean =>

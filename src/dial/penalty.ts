@@ -1,3 +1,5 @@
+import { LAST_RESORT } from "./divisionValue.js";
+
 /** What makes one way of dividing a turn better than another. All weights of the choosing stand here; one point is
  *  about what a machinist would give up an easy dial for. Lengths in mm; errors in what the dial reads.
  *
@@ -7,7 +9,8 @@
  *  - Spacing: 10 to 15 minutes of arc between marks are read best (Rockafellow, RIT thesis, 1983): 0.9 to 1.7 mm from
  *    300 to 400 mm away. A line of 0.2 mm with 0.5 mm clear beside it is the least (NIST Handbook 44, memory), and 0.7 mm
  *    is what a small collar of 25 mm with 90 to 100 marks has (common practice).
- *  - Roundness: 1, 2 or 5 times a power of ten (MIL-HDBK-759B); 2.5 only because inch and eighth-inch screws need it.
+ *  - Roundness: 1, 2 or 5 times a power of ten (MIL-HDBK-759B); 2.5 only because inch and eighth-inch screws need it, 4
+ *    only on dials that close by it and by nothing rounder that is read at ease.
  *  - Unit: what is measured in one unit and dialled in another is a sum at every reading, and one that goes wrong.
  *  - Attention: rows ask which turn one is on; a true dial asks to count turns and to add at the short division.
  */
@@ -44,6 +47,7 @@ const ROUNDNESS = new Map([
   [2, 0.2],
   [5, 0.3],
   [2.5, 0.6],
+  [LAST_RESORT, 0.8],
 ]);
 const ODD_VALUE = 2;
 const OTHER_UNIT = 3;

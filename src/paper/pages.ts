@@ -69,21 +69,40 @@ type Task<T> = {
   /** What follows the last page's pieces, mm, its distance from them included. */
   readonly after: number;
 };
-/** `cost`: pages, the one included that what has no room begins; groups parted, and pictures that mislead; words that do not stand at the end; how far down the last
+/** `cost`: pages, the one included that what has no room begins; parts of one whole on a page before others of it that are named first; groups parted, and pictures that mislead; words that do not stand at the end; how far down the last
  *  page reaches where something has no room; pages out of the order of the pieces; which shape the words take. */
 type Layout<T> = { readonly pages: readonly FilledPage<T>[]; readonly cost: readonly number[] };
 
-/** Pages in order: as often as there are pages that may hold the words, or once without. */
+/** Pages in order, with either page last that may well be: the one that leaves room there, and where that would stand behind parts of one
+ *  whole that are named after its own, the one named last. */
 function layouts<T>(found: readonly FilledPage<T>[], task: Task<T>): Layout<T>[] {
+  const { pieces, room, after } = task;
+  const firstNamed = firstNamedOf(pieces);
+  const named = [...found].sort((one, other) => firstNamed(one) - firstNamed(other)).at(-1);
+  const usual = layoutsWith(lastOf(found, pieces, room, after), found, task);
+  return usual.some(({ pages }) => outOfTurn(pages, pieces) > 0)
+    ? [...usual, ...layoutsWith(named, found, task)]
+    : usual;
+}
+
+/** As often as there are pages that may hold the words, or once without. */
+function layoutsWith<T>(
+  atLast: FilledPage<T> | undefined,
+  found: readonly FilledPage<T>[],
+  task: Task<T>,
+): Layout<T>[] {
   const { pieces, room, gap, words, after } = task;
   const layout = (pages: readonly FilledPage<T>[], misplaced: number, shape: number, unsaid: boolean): Layout<T> => {
     const reaches = unsaid ? (pages.at(-1)?.height ?? 0) : 0;
     const length = pages.length + (unsaid ? 1 : 0);
-    return { pages, cost: [length, astray(pages), misplaced, reaches, disorder(pages, pieces), shape] };
+    return {
+      pages,
+      cost: [length, outOfTurn(pages, pieces), astray(pages), misplaced, reaches, disorder(pages, pieces), shape],
+    };
   };
   const aboveWhatFollows = { ...room, height: room.height - after };
   const ends = ({ height }: FilledPage<T>) => height <= aboveWhatFollows.height + 1e-9;
-  const pages = inOrder(found, pieces, lastOf(found, pieces, room, after), room, gap);
+  const pages = inOrder(found, pieces, atLast, room, gap);
   const last = pages.at(-1);
   const hasEnd = last !== undefined && ends(last);
   if (words.length === 0) return [layout(pages, 0, 0, !hasEnd)];
@@ -239,6 +258,26 @@ function inTurn<T>(
       other.piece = swapped[1].piece;
     }
   return now.map(filledWith);
+}
+
+/** Pairs of parts of one whole that lie on pages in the other order than they are named. */
+function outOfTurn<T>(pages: readonly FilledPage<T>[], pieces: readonly Grouped<T>[]): number {
+  const numberOf = numbered(pieces);
+  const parts = pages.flatMap(({ placed }, page) =>
+    placed.flatMap((piece) => (piece.set === undefined ? [] : [{ page, piece, number: numberOf(piece) }])),
+  );
+  return parts.reduce(
+    (sum, one) =>
+      sum +
+      parts.filter(
+        (other) =>
+          other.page > one.page &&
+          other.number < one.number &&
+          other.piece.set === one.piece.set &&
+          other.piece.besides === one.piece.besides,
+      ).length,
+    0,
+  );
 }
 
 /** Pairs of pages of which the later has pieces of something named before what is on the earlier. */

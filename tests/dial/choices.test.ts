@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import type { ChoiceOptions } from "../../src/dial/blank.js";
 import { choicesFor } from "../../src/dial/choices.js";
 import type { DialChoice } from "../../src/dial/finding.js";
@@ -181,4 +181,31 @@ test("a row that the travel never reaches is on no dial, not where the file asks
       for (const { rows } of all) if (rows > 1) expect((rows - 1) * perTurn).toBeLessThan(travel);
     }),
   );
+});
+
+describe("ten threads to the inch on diameter, 5.08 mm a turn, under a file in millimetres", () => {
+  const ways = (diameter: number, units: "mm" | "in" = "mm", perTurn = 2.54) =>
+    choicesFor({ perTurn, from: "stated" }, "diameter", drum(diameter), {
+      ...{ stripLength: Math.PI * diameter, units, travel: 60 },
+    });
+  const fours = (choices: ReturnType<typeof ways>) =>
+    choices.filter(({ divisionLabel }) => /0*4 mm$/.test(divisionLabel));
+
+  test.each([40, 50, 60])(
+    "127 equal divisions of 0.04 mm close, and go before true marks whose turns are counted: drum of %d",
+    (drumOf) => {
+      expect(said(ways(drumOf)[0])).toBe("even 0.04 mm, 127 in 1");
+    },
+  );
+
+  test("fours are for what closes by them alone: not where 0.02 is read at ease, nor with anything left over", () => {
+    expect(said(ways(90)[0])).toBe("even 0.02 mm, 254 in 1");
+    expect(fours(ways(90))).toEqual([]);
+    for (const perTurn of [2, 2.5, 2.5503, 3.175])
+      expect(fours(ways(45, "mm", perTurn)), `${perTurn} a turn`).toEqual([]);
+    expect(ways(45).filter(({ divisionValue, closure }) => divisionValue === 0.04 && closure !== "even")).toEqual([]);
+  });
+
+  test("a file in inches has its hundred of 0.002 in", () =>
+    expect(said(ways(45, "in")[0])).toBe("even 0.002 in, 100 in 1"));
 });
