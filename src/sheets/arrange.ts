@@ -2,19 +2,19 @@ import { type BlockName, blocks } from "../blocks/registry.js";
 import type { Block, LeftOut, Run } from "../blocks/shared/block.js";
 import { cautionRuns } from "../blocks/shared/cautions.js";
 import { materialCautions } from "../blocks/shared/materialCautions.js";
-import { NoRoom, unlessNoRoom } from "../blocks/shared/noRoom.js";
+import { NoRoom, roomIn, unlessNoRoom } from "../blocks/shared/noRoom.js";
 import { PULLEYS } from "../blocks/shared/stepPulleys.js";
 import type { Mark } from "../drawing/drawing.js";
 import type { Page, Print } from "../drawing/page.js";
 import { group } from "../drawing/shapes.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import { type Use, usesOf } from "../findings/uses.js";
-import type { Machine, PaperSize } from "../machine/machine.js";
+import type { Machine } from "../machine/machine.js";
 import { less } from "../paper/gathered.js";
 import { type Orientation, paperSize } from "../paper/paperSize.js";
 import { liesAcross } from "../paper/printerCorrection.js";
 import { TURN } from "../quantity/angle.js";
-import { trimmed } from "../quantity/format.js";
+import { trimmedSize } from "../quantity/format.js";
 import { say, translated, withinSentence } from "../words/say.js";
 import { cardMarks, cardSizes, cardsOn, footIn, insidesOf, joinedAt, largestCard } from "./card.js";
 import { flow } from "./flow.js";
@@ -287,7 +287,7 @@ function filledCards(findings: Findings, template: Template, here: readonly Use[
   }
   const cover = template.needs === "drive" ? machine.drive?.cover : undefined;
   let best: Made | undefined;
-  let missing = tooLarge(card, size, upright.body);
+  let missing = tooLarge(card, machine, upright.body);
   for (const [index, one] of cardSizes({ ...card, ...cover }, cover !== undefined, upright.body).entries()) {
     // Where a card is too wide for the page this lies across, and where it is too high for that the card does.
     const ways = [false, true].flatMap((turned) =>
@@ -299,7 +299,7 @@ function filledCards(findings: Findings, template: Template, here: readonly Use[
     );
     const [laid] = ways;
     if (laid === undefined) {
-      missing = tooLarge(one, size, upright.body);
+      missing = tooLarge(one, machine, upright.body);
       continue;
     }
     for (const [way, { inside }] of insidesOf({ ...one, left: 0, top: 0 }, one).entries()) {
@@ -348,15 +348,15 @@ const countOf = (marks: readonly Mark[], name: string): number =>
     return sum + (mark.name === name && mark.marks.length > 0 ? 1 : countOf(mark.marks, name));
   }, 0);
 
-/** Told in whole millimetres that do fit. */
-function tooLarge(card: Card, size: PaperSize, body: Box): string {
+/** With the largest that does fit. */
+function tooLarge(card: Card, { units, paper }: Machine, body: Box): string {
   const { width, height } = largestCard(body);
   return say("binder.missing room for the card", {
-    width: trimmed(card.width, 1),
-    height: trimmed(card.height, 1),
-    paper: size,
-    across: Math.floor(width + 1e-9),
-    down: Math.floor(height + 1e-9),
+    width: trimmedSize(card.width, units, 1),
+    height: trimmedSize(card.height, units, 1),
+    paper: paper.size,
+    across: roomIn(units).there(width),
+    down: roomIn(units).there(height),
   });
 }
 
@@ -377,7 +377,9 @@ function filledOn(
     filled = subjects(findings, template).flatMap((subject) => fill(findings, template, subject, here, inner, sheet));
   } catch (fault) {
     if (!(fault instanceof NoRoom)) throw fault;
-    return { missing: `${fault.message}; ${fault.remedy ?? say("binder.larger paper", { paper: size })}` };
+    return {
+      missing: `${fault.in(findings.machine.units)}; ${fault.remedy ?? say("binder.larger paper", { paper: size })}`,
+    };
   }
   if (filled.length === 0) return { missing: say("binder.missing everything") };
   if (template.card !== undefined && filled.length > MOST_CARDS * usesOf(findings.machine).length)

@@ -232,7 +232,7 @@ work:
         cards += pages;
         for (const { sheet, why } of refused)
           if (sheet === "belt-card")
-            expect(why).toMatch(/too small for a single row|mm across|does not fit on|more than 6/);
+            expect(why).toMatch(/too small for a single row|(mm|in) across|does not fit on|more than 6/);
       }),
       { numRuns: Number(process.env.RUNS ?? 40), seed },
     );

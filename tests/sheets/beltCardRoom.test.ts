@@ -496,3 +496,25 @@ work: { materials: [${file}], drills: [3, 5, 8, 13] }
     expect(cards("mild steel, brass")).not.toMatch(/Further materials|more material/);
   });
 });
+
+test("a card that is too narrow for its key is refused in the unit of the machine's file", () => {
+  const narrow = (units: string) => {
+    const { template: own } = readTemplate(
+      "title: T\ncard: { width: 45 mm, height: 80 mm }\nblocks: [positions]\n",
+      "own",
+    );
+    if (own === undefined) throw new Error("no template");
+    return arrange(
+      findingsOf(`name: N
+units: ${units}
+drive:
+  motor: { speed: 1400 rpm }
+  stages: [{ name: belt, steps: [{ label: A, driver: 50 mm, driven: 90 mm }] }]
+work: { materials: [mild steel] }
+`),
+      own,
+    );
+  };
+  expect(narrow("mm")).toEqual({ missing: expect.stringMatching(/needs? \d+ mm across and ha(s|ve) \d+ mm;/) });
+  expect(narrow("in")).toEqual({ missing: expect.stringMatching(/needs? \d\.\d+ in across and ha(s|ve) \d\.\d+ in;/) });
+});

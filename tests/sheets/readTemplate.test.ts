@@ -141,24 +141,29 @@ describe("lengths", () => {
       missing: expect.stringMatching(/^its margins leave no room on A5/),
     });
     expect(arrange(find, read(`title: T\ncard: { width: 8 in, height: 50 }\n${words}\n`))).toEqual({
-      missing: expect.stringMatching(/^a card of 203\.2 × 50 mm does not fit on A5, where \d+ × \d+ mm are left/),
+      missing: expect.stringMatching(/^a card of 203\.2 mm × 50 mm does not fit on A5, where \d+ mm × \d+ mm are left/),
     });
   });
 });
 
 test("the room told for a card is what it may have: with that it fits, and with a millimetre more it does not", () => {
   const words = "blocks: [words: { text: Hello }, thread table]";
-  const made = (width: number, height: number) => {
+  const made = (width: number | string, height: number | string, units = "mm") => {
     const card = `card: { width: ${width}, height: ${height} }`;
     const { template } = readTemplate(`title: T\nmargin: 10\n${card}\n${words}\n`, "mine");
-    const arranged = template && arrange(findingsOf("name: L\n"), template);
+    const arranged = template && arrange(findingsOf(`name: L\nunits: ${units}\n`), template);
     return arranged && "missing" in arranged ? arranged.missing : "";
   };
-  const told = /where (\d+) × (\d+) mm are left/.exec(made(190, 220));
+  const told = /where (\d+) mm × (\d+) mm are left/.exec(made(190, 220));
   const [across, down] = [Number(told?.[1]), Number(told?.[2])];
   expect(made(across, down)).toBe("");
   expect(made(across + 1, down)).toContain("does not fit");
   expect(made(across, down + 1)).toContain("does not fit");
+  // In the unit of the machine's file.
+  const inches = made("7.5 in", "8.6 in", "in");
+  const [, wide, high] = /^a card of 7\.5 in × 8\.6 in .* where ([\d.]+) in × ([\d.]+) in are left/.exec(inches) ?? [];
+  expect(made(`${wide} in`, `${high} in`, "in")).toBe("");
+  expect(made(`${Number(wide) + 0.05} in`, `${high} in`, "in")).toContain("does not fit");
 });
 
 test.each([

@@ -365,3 +365,38 @@ test("the drawn example goes up in round dots, which are no dashes of a pen", ()
   expect(dots.length).toBeGreaterThan(5);
   expect(new Set(dots.map(({ x }) => x.toFixed(6))).size).toBe(1);
 });
+
+describe("the list of thirty speeds below a diagram", () => {
+  const steps = (labels: string, low: number, step: number) =>
+    [...labels]
+      .map((label, at) => {
+        const [driver, driven] = [low + step * at, low + step * (labels.length - 1 - at)];
+        return `{ label: "${label}", driver: ${driver}, driven: ${driven} }`;
+      })
+      .join(", ");
+  const thirty = (paper: string) =>
+    printOf(
+      findingsOf(`name: Thirty
+paper: { size: ${paper} }
+limits: { chuck: 4000 rpm, spindle: 4000 rpm }
+drive:
+  motor: { speed: 1400 rpm }
+  stages:
+    - { name: motor belt, steps: [${steps("ABCDE", 50, 15)}] }
+    - { name: spindle belt, steps: [${steps("123456", 55, 14)}] }
+work: { materials: [mild steel, free-cutting steel, grey cast iron, tool steel, brass, bronze, stainless steel, aluminium], diameters: [3, 6, 10, 16, 25, 40] }
+`),
+      "speed-diagram",
+    );
+
+  test("leaves what is said below it a place on the same page of A4", () => {
+    expect(thirty("A4").pages).toHaveLength(1);
+  });
+
+  test("is not torn on A5", () => {
+    const { pages, ...rest } = thirty("A5");
+    const [first, ...others] = pages.map((page) => wordsOf({ ...rest, pages: [page] }));
+    for (const belt of ["A 1", "C 4", "E 6"]) expect(`${first} `).toContain(` ${belt} `);
+    expect(others.join(" ")).not.toMatch(/rpm belt/);
+  });
+});

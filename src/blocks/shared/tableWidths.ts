@@ -48,11 +48,11 @@ export function parts(columns: readonly Column[], rows: Rows, width: number, siz
     if (open !== undefined && fits([...open, index])) split[split.length - 1] = ordered([...open, index]);
     else if (fits([...key, index])) split.push(ordered([...key, index]));
     else
-      throw new NoRoom(
+      throw new NoRoom(({ wanted, there }) =>
         say("no room.table", {
           table: columns[key[0] ?? 0]?.heading[0] || say("no room.unnamed"),
-          wants: Math.ceil(leastOf([...key, index])),
-          has: Math.floor(width),
+          wants: wanted(leastOf([...key, index])),
+          has: there(width),
         }),
       );
   }

@@ -219,7 +219,9 @@ export function acrossCards(table: BeltTable, width: number, alike: boolean): nu
   const barred = leastBar(table);
   if (table.columns.length === 0) {
     if (room < Math.max(barred, -gap))
-      throw new NoRoom(say("no room.card key", { wants: Math.ceil(keyWidth(table)), has: Math.floor(width) }));
+      throw new NoRoom(({ wanted, there }) =>
+        say("no room.card key", { wants: wanted(keyWidth(table)), has: there(width) }),
+      );
     return [[]];
   }
   const widthOf = (indexes: readonly number[]) =>
@@ -232,18 +234,18 @@ export function acrossCards(table: BeltTable, width: number, alike: boolean): nu
       if (open !== undefined && open.length < most && fits([...open, index])) open.push(index);
       else if (fits([index])) cards.push([index]);
       else
-        throw new NoRoom(
+        throw new NoRoom(({ wanted, there }) =>
           say("no room.card row", {
-            wants: Math.ceil(keyWidth(table) + signGap + widthOf([index])),
-            has: Math.floor(width),
+            wants: wanted(keyWidth(table) + signGap + widthOf([index])),
+            has: there(width),
           }),
         );
     }
     return cards;
   };
   if (room < barred)
-    throw new NoRoom(
-      say("no room.card row", { wants: Math.ceil(keyWidth(table) + signGap + barred), has: Math.floor(width) }),
+    throw new NoRoom(({ wanted, there }) =>
+      say("no room.card row", { wants: wanted(keyWidth(table) + signGap + barred), has: there(width) }),
     );
   const greedy = split(Number.POSITIVE_INFINITY);
   // As many on each, rather than one that is nearly empty.

@@ -67,7 +67,7 @@ export function planned(tables: readonly BeltTable[], drive: Drive, room: TableR
   const [best] = plans.sort(byWorth(room.cards));
   if (best !== undefined) return best;
   const rows = tables[0]?.rows.length ?? 0;
-  throw new NoRoom(reason?.message ?? say("no room.too many cards", { positions: rows, cards: MOST }), remedy());
+  throw new NoRoom(reason?.told ?? say("no room.too many cards", { positions: rows, cards: MOST }), remedy());
 }
 
 export type Worth = Pick<Plan, "bare" | "left" | "count" | "broken" | "uneven"> & {

@@ -75,7 +75,7 @@ function withoutLongLabels<T>(make: () => T): T {
     return make();
   } catch (fault) {
     if (!(fault instanceof NoRoom) || fault.remedy === undefined) throw fault;
-    throw new NoRoom(fault.message, say("no room.shorter labels", { else: fault.remedy }));
+    throw new NoRoom(fault.told, say("no room.shorter labels", { else: fault.remedy }));
   }
 }
 

@@ -164,10 +164,14 @@ const LEAST_LIST = 30;
 
 /** Of a list in its columns with the heading over them, mm. */
 function listHeight(list: readonly Run[]): number {
-  const [first] = list;
-  if (first === undefined) return 0;
-  const heading = first.heading?.height ?? 0;
-  return heading + Math.ceil(list.length / (first.list?.columns ?? 1)) * (heightOf(list) / list.length);
+  const columns = list[0]?.list?.columns ?? 1;
+  const deep = Math.ceil(list.length / columns);
+  // The first row has it drawn over it, the first of each column after it gets its own.
+  const tall = Array.from({ length: columns }, (_, column) => {
+    const rows = list.slice(column * deep, (column + 1) * deep);
+    return heightOf(rows) + (column === 0 ? 0 : (rows[0]?.heading?.height ?? 0));
+  });
+  return largestOf(tall);
 }
 
 /** Speeds and their positions, fastest first. */

@@ -41,8 +41,8 @@ export function sideBySide(key: Key, groups: readonly Group[], { width, height, 
   const roomy = large?.every((lot) => heightOf(lot) <= height) && (small === undefined || pages(large) <= pages(small));
   const chosen = roomy ? large : small;
   if (chosen === undefined)
-    throw new NoRoom(
-      say("no room.wider", { table: groups[0]?.name ?? say("no room.unnamed"), has: Math.floor(width) }),
+    throw new NoRoom(({ there }) =>
+      say("no room.wider", { table: groups[0]?.name ?? say("no room.unnamed"), has: there(width) }),
     );
   return chosen.flatMap((lot, index) =>
     whole(

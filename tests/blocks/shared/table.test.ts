@@ -58,7 +58,7 @@ test("where the paper is narrow words wrap, then optional columns go, then the t
   expect(split.filter(({ text }) => text === "name")).toHaveLength(2);
   expect(split.some(({ text }) => text === "12.345") && split.some(({ text }) => text === "127")).toBe(true);
   expect(() => table(columns, rows, { width: 20 })).toThrow(NoRoom);
-  expect(() => table(columns, rows, { width: 20 })).toThrow(/“name” needs \d+ mm across and has 20/);
+  expect(() => table(columns, rows, { width: 20 })).toThrow(/“name” needs \d+ mm across and has 20 mm/);
 });
 
 test("whatever the cells and the paper, nothing is printed over anything else or out of the table, and numbers stand on their points", () => {
