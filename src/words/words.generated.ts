@@ -1015,6 +1015,7 @@ export type Gaps = {
   "plan.drawing scale": "ratio";
   "plan.drawing scale mm": "ratio";
   "plan.drawing scale in": "ratio";
+  "plan.belt back": "position" | "last";
   "plan findings.do not file": "material";
   "plan findings.finish by hand": never;
   "plan findings.usually bears": "firmness";
@@ -2807,6 +2808,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.drawing scale": "scale {ratio}",
   "plan.drawing scale mm": "scale {ratio}, all sizes in mm",
   "plan.drawing scale in": "scale {ratio}, all sizes in inches",
+  "plan.belt back": "From the second part on first lay the belt back on {position}, plug out: the part before left it on {last}.",
   "plan findings.do not file": "do not file or polish {material}; ask for a wider tolerance, or another machine",
   "plan findings.finish by hand": "finish by hand",
   "plan findings.usually bears": "what a {firmness} one usually bears, common practice",
@@ -4608,6 +4610,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Maßstab {ratio}",
   "Maßstab {ratio}, alle Maße in mm",
   "Maßstab {ratio}, alle Maße in Zoll",
+  "Ab dem zweiten Teil zuerst den Riemen zurück auf {position} legen, Stecker gezogen: das Teil davor ließ ihn auf {last}.",
   "{material} nicht feilen oder polieren; eine gröbere Toleranz erfragen oder eine andere Maschine nehmen",
   "von Hand fertig bearbeiten",
   "was eine {firmness} Maschine üblicherweise verträgt, Werkstattbrauch",
