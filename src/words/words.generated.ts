@@ -1320,6 +1320,12 @@ export type Gaps = {
   "student.numbers in mm": never;
   "student.numbers in in": never;
   "student.lines are": "n" | "value";
+  "student.step long, eighths": "length" | "wheel";
+  "student.too far": "turned" | "left";
+  "student.panel turns": never;
+  "student.one turn, thinner": "wheel" | "distance";
+  "student.old dial": "wheel";
+  "student.lost one side, no dial": never;
   "measuring form.out": never;
   "measuring form.return": never;
   "measuring form.slide": never;
@@ -3113,6 +3119,12 @@ const en: Readonly<Record<Key, Text>> = {
   "student.numbers in mm": "numbers in mm",
   "student.numbers in in": "numbers in inches",
   "student.lines are": {"one":"{n} line = {value}","other":"{n} lines = {value}"},
+  "student.step long, eighths": "A step is {length} long. How far do you turn the {wheel}, in eighths of a turn?",
+  "student.too far": "{turned}: {left} too far",
+  "student.panel turns": "1  Count the turns",
+  "student.one turn, thinner": "One turn of the {wheel} makes the part {distance} thinner.",
+  "student.old dial": "Do not go by the old dial of the {wheel}. Count the turns.",
+  "student.lost one side, no dial": "Always come on from the same side.",
   "measuring form.out": "out",
   "measuring form.return": "return",
   "measuring form.slide": "slide",
@@ -4915,6 +4927,12 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Zahlen in mm",
   "Zahlen in Zoll",
   {"one":"{n} Teilstrich = {value}","other":"{n} Teilstriche = {value}"},
+  "Ein Absatz ist {length} lang. Wie weit drehst du das Handrad „{wheel}“, in Achteln einer Umdrehung?",
+  "{turned}: {left} zu weit",
+  "1  Umdrehungen zählen",
+  "Eine Umdrehung am Handrad „{wheel}“ macht das Teil {distance} dünner.",
+  "Verlass dich nicht auf die alte Skala am Handrad „{wheel}“. Zähl die Umdrehungen.",
+  "Komm immer von derselben Seite heran.",
   "hin",
   "zurück",
   "Schlitten",
