@@ -18,12 +18,14 @@ export function positions(drive: Drive): Position[] {
   });
 }
 
-/** Belts first, where the hand lays them; then what it shifts: on every sheet as in the cover. */
-export const calledBy = (chosen: readonly Step[]): string =>
-  [true, false]
+/** Belts first, where the hand lays them; then what it shifts: on every sheet as in the cover. Short labels stand side by side; names of
+ *  several words would run together, and have a sign between them that a keyboard has. */
+export function calledBy(chosen: readonly Step[]): string {
+  const labels = [true, false]
     .flatMap((belts) => chosen.filter(({ kind }) => (kind === "belt") === belts))
-    .map(({ label }) => label)
-    .join(" ");
+    .map(({ label }) => label);
+  return labels.join(labels.some((label) => /\s/.test(label)) ? " + " : " ");
+}
 
 function offersChoice(stage: Stage): boolean {
   return stage.steps.length > 1;

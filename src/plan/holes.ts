@@ -1,7 +1,6 @@
 import { burns } from "../findings/chipFire.js";
 import { byHandOnly, drillsOf } from "../findings/drills.js";
 import type { HandwheelFinding } from "../findings/findings.js";
-import { isDrill } from "../findings/uses.js";
 import type { JobStep } from "../job/job.js";
 import type { Machine } from "../machine/machine.js";
 import { centreHole } from "../part/centreHole.js";
@@ -14,6 +13,7 @@ import { alike, atMost } from "./doubt.js";
 import { drillWords } from "./drillWords.js";
 import { drillFeed } from "./feed.js";
 import { begun, fedStep, type Making, type Step } from "./making.js";
+import { isOnTheTable } from "./onTheTable.js";
 import type { Made, PlannedSize } from "./plannedStep.js";
 import { wantedWords } from "./reached.js";
 import { pilotOf } from "./shape.js";
@@ -63,7 +63,7 @@ export function centred(making: Making<Extract<JobStep, { do: "centre drill" }>>
       zeros: zero ? [zero] : [],
       places: zero && reading ? [{ what: "depth", wheel: zero.wheel, at: depth, reading }] : [],
       notes: [
-        ...(isDrill(findings.machine) ? [clamped()] : []),
+        ...(isOnTheTable(job, findings.machine) ? [clamped()] : []),
         say("plan.centre drill note", { mouth: show(mouth, 2), depth: show(depth, 2) }),
         ...chips,
       ],
@@ -114,7 +114,7 @@ export function holed(making: Making<Extract<JobStep, { do: "drill" | "ream" }>>
       ...(step.wanted && { sizes: [...deep.sizes, { what: "diameter", ...step.wanted }] }),
       drills,
       notes: [
-        ...(isDrill(machine) ? [clamped()] : []),
+        ...(isOnTheTable(job, machine) ? [clamped()] : []),
         ...(byHand ? [say("plan.by hand, no reverse")] : []),
         ...(drill
           ? [

@@ -3,6 +3,7 @@ import type { Findings } from "../findings/findings.js";
 import { speedDoubt } from "../findings/speedDoubt.js";
 import type { Job, JobStep } from "../job/job.js";
 import { say } from "../words/say.js";
+import { withBeltBack } from "./beltBack.js";
 import { beltChanges } from "./beltChanges.js";
 import { type Compromise, compromises, positionOf } from "./belts.js";
 import { type Bench, EMPTY_BENCH, wheelsOf } from "./bench.js";
@@ -55,7 +56,7 @@ export function planOf(job: Job, findings: Findings): Plan {
   const order = workingOrder(job, findings, (index) => positions.get(index));
   const reordered = order.some((index, place) => index !== place);
   const ordered = reordered ? plannedSteps(job, findings, stagesOf(job, order)) : asGiven;
-  const steps = withKeptBelts(ordered, job);
+  const steps = withBeltBack(withKeptBelts(ordered, job), job);
   const show = showIn(findings.machine, job);
   const found: Finding[] = [
     ...batchFindings(job),

@@ -1,14 +1,14 @@
 import { coolant } from "../cutting/materials.js";
 import type { Findings } from "../findings/findings.js";
-import { isDrill } from "../findings/uses.js";
 import type { Job } from "../job/job.js";
 import { say } from "../words/say.js";
+import { isOnTheTable } from "./onTheTable.js";
 import type { PlannedStep } from "./plannedStep.js";
 import { setsThePost } from "./toolPost.js";
 
 /** What is seen to before the first chip, in this order; each is ticked. Common practice throughout. */
 export function beforeTheFirstChip(job: Job, steps: readonly PlannedStep[], { machine }: Findings): string[] {
-  const drill = isDrill(machine);
+  const drill = isOnTheTable(job, machine);
   const wet = coolant(job.material)?.words;
   const post = steps.some(setsThePost);
   const stops = steps.some(({ places }) => places.some(({ what }) => what === "stop"));

@@ -1,4 +1,3 @@
-import { isDrill } from "../findings/uses.js";
 import type { JobStep } from "../job/job.js";
 import { between } from "../part/outline.js";
 import { endsOf, openOver, outsideOver } from "../part/workpiece.js";
@@ -19,6 +18,7 @@ import { wetWords } from "./chips.js";
 import { drillWords } from "./drillWords.js";
 import { clamped, depthBy } from "./holes.js";
 import { begun, type Making, type Step } from "./making.js";
+import { isOnTheTable } from "./onTheTable.js";
 import { threadBegins } from "./shape.js";
 
 /** A thread that begins no further in than this, mm, begins at the face: its edge is broken. */
@@ -30,7 +30,7 @@ export function threaded(making: Making<Extract<JobStep, { do: "tap" | "die" }>>
   const { machine } = findings;
   const tap = step.do === "tap";
   const thread = threadNamed(step.thread);
-  const drilling = isDrill(machine);
+  const drilling = isOnTheTable(job, machine);
   const { to } = endsOf(stage.before);
   // Past a wider bore a tap bites further in: its turns and the barrel count from there.
   const begins = tap ? threadBegins(stage.before, step.thread) : 0;

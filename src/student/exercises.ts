@@ -151,20 +151,26 @@ function settingAnswer(wheel: HandwheelFinding, setting: Setting): string {
 }
 
 function lengthExercise(wheel: HandwheelFinding, { machine }: Findings, throws: Dice): Exercise[] {
-  const { handwheel } = wheel;
+  const { handwheel, feed } = wheel;
   const units = unitsAt(wheel, machine.units);
   const length = inMm(throws.whole(4, 12) / (units === "mm" ? 1 : 32), units);
+  const asked = { length: trimmedLength(length, units), wheel: withinSentence(handwheel.name) };
+  if (wheel.dial === undefined)
+    return feed === undefined
+      ? []
+      : [
+          {
+            question: say("student.step long, eighths", asked),
+            ...inEighths(wheel, length, feed.perTurn, units, "far"),
+          },
+        ];
   const setting = settingToRead(wheel, length);
   if (setting === undefined) return [];
   return [
     {
-      question: say("student.step long", {
-        length: trimmedLength(length, units),
-        wheel: withinSentence(handwheel.name),
-      }),
+      question: say("student.step long", asked),
       answer: settingAnswer(wheel, setting),
-      // Without a dial a turn is told to a tenth.
-      ...(wantedOn(wheel, setting.turns) ?? { wanted: wantedTurns(setting.turns, 0.05) }),
+      ...wantedOn(wheel, setting.turns),
     },
   ];
 }
@@ -177,8 +183,7 @@ const clampExercise = (): Exercise => ({
 
 const trimmedLength = (mm: number, units: Units): string => `${trimmed(fromMm(mm, units), 4)} ${unitName(units)}`;
 
-/** By the dial where there is one; else by eighths of a turn, as the drilling card tells depths: what stands beyond the nearest eighth
- *  is told too. */
+/** By the dial where there is one; else by eighths of a turn, as the drilling card tells depths. */
 function depthExercise(wheel: HandwheelFinding, { machine }: Findings, throws: Dice): Exercise[] {
   const { feed, handwheel } = wheel;
   if (feed === undefined) return [];
@@ -198,7 +203,21 @@ function depthExercise(wheel: HandwheelFinding, { machine }: Findings, throws: D
         ...wantedOn(wheel, setting.turns),
       },
     ];
-  const eighths = Math.min(Math.round((depth / feed.perTurn) * 8), Math.floor((deepest / feed.perTurn) * 8 + 1e-9));
+  return [
+    { question: say("student.hole deep, eighths", asked), ...inEighths(wheel, depth, feed.perTurn, units, "deep") },
+  ];
+}
+
+/** Where no dial tells it: turns and the nearest eighth that the travel has, and what is then too much or too little. */
+function inEighths(
+  { handwheel }: HandwheelFinding,
+  distance: number,
+  perTurn: number,
+  units: Units,
+  over: "deep" | "far",
+): Pick<Exercise, "answer" | "wanted"> {
+  const farthest = handwheel.travel ?? Number.POSITIVE_INFINITY;
+  const eighths = Math.min(Math.round((distance / perTurn) * 8), Math.floor((farthest / perTurn) * 8 + 1e-9));
   const [turns, parts] = [Math.floor(eighths / 8), eighths % 8];
   const words = [
     ...(turns > 0 ? [say("student.turns", { n: turns })] : []),
@@ -208,18 +227,15 @@ function depthExercise(wheel: HandwheelFinding, { machine }: Findings, throws: D
     words.length > 1
       ? say("student.turns and eighths", { turns: words[0] ?? "", eighths: words[1] ?? "" })
       : (words[0] ?? "");
-  const off = (eighths / 8) * feed.perTurn - depth;
+  const off = (eighths / 8) * perTurn - distance;
   const places = units === "mm" ? 1 : 3;
   const told = { turned, left: `${formatFixed(Math.abs(fromMm(off, units)), places)} ${unitName(units)}` };
   const exact = Math.abs(fromMm(off, units)) < 0.5 * 10 ** -places;
-  return [
-    {
-      question: say("student.hole deep, eighths", asked),
-      answer: exact ? turned : say(off > 0 ? "student.too deep" : "student.too little", told),
-      // All that comes to the same eighth.
-      wanted: wantedTurns(eighths / 8, 1 / 16 - 1e-6, { of: "eighth", worth: 1 / 8 }),
-    },
-  ];
+  return {
+    answer: exact ? turned : off > 0 ? say(`student.too ${over}`, told) : say("student.too little", told),
+    // All that comes to the same eighth.
+    wanted: wantedTurns(eighths / 8, 1 / 16 - 1e-6, { of: "eighth", worth: 1 / 8 }),
+  };
 }
 
 /** As many materials as the student's own table tells. */

@@ -31,11 +31,11 @@ export const beltSteps = (): string[] => [
 
 /** A drill's wheel may go through its whole travel in less than a turn: there one goes back by the lost motion, and not by half a
  *  turn. */
-export const lostMotionLines = (use: Use): string[] => [
+export const lostMotionLines = (use: Use, hasDial: boolean): string[] => [
   say(`student.lost loose ${use}`),
   say(`student.lost waits ${use}`),
   say("student.lost is"),
-  say("student.lost one side"),
+  say(hasDial ? "student.lost one side" : "student.lost one side, no dial"),
   say(`student.lost too far ${use}`),
 ];
 

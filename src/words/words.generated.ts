@@ -1026,6 +1026,7 @@ export type Gaps = {
   "plan.drawing scale": "ratio";
   "plan.drawing scale mm": "ratio";
   "plan.drawing scale in": "ratio";
+  "plan.belt back": "position" | "last";
   "plan findings.do not file": "material";
   "plan findings.finish by hand": never;
   "plan findings.usually bears": "firmness";
@@ -1335,6 +1336,12 @@ export type Gaps = {
   "student.numbers in mm": never;
   "student.numbers in in": never;
   "student.lines are": "n" | "value";
+  "student.step long, eighths": "length" | "wheel";
+  "student.too far": "turned" | "left";
+  "student.panel turns": never;
+  "student.one turn, thinner": "wheel" | "distance";
+  "student.old dial": "wheel";
+  "student.lost one side, no dial": never;
   "measuring form.out": never;
   "measuring form.return": never;
   "measuring form.slide": never;
@@ -2834,6 +2841,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.drawing scale": "scale {ratio}",
   "plan.drawing scale mm": "scale {ratio}, all sizes in mm",
   "plan.drawing scale in": "scale {ratio}, all sizes in inches",
+  "plan.belt back": "From the second part on first lay the belt back on {position}, plug out: the part before left it on {last}.",
   "plan findings.do not file": "do not file or polish {material}; ask for a wider tolerance, or another machine",
   "plan findings.finish by hand": "finish by hand",
   "plan findings.usually bears": "what a {firmness} one usually bears, common practice",
@@ -3143,6 +3151,12 @@ const en: Readonly<Record<Key, Text>> = {
   "student.numbers in mm": "numbers in mm",
   "student.numbers in in": "numbers in inches",
   "student.lines are": {"one":"{n} line = {value}","other":"{n} lines = {value}"},
+  "student.step long, eighths": "A step is {length} long. How far do you turn the {wheel}, in eighths of a turn?",
+  "student.too far": "{turned}: {left} too far",
+  "student.panel turns": "1  Count the turns",
+  "student.one turn, thinner": "One turn of the {wheel} makes the part {distance} thinner.",
+  "student.old dial": "Do not go by the old dial of the {wheel}. Count the turns.",
+  "student.lost one side, no dial": "Always come on from the same side.",
   "measuring form.out": "out",
   "measuring form.return": "return",
   "measuring form.slide": "slide",
@@ -4651,6 +4665,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Maßstab {ratio}",
   "Maßstab {ratio}, alle Maße in mm",
   "Maßstab {ratio}, alle Maße in Zoll",
+  "Ab dem zweiten Teil zuerst den Riemen zurück auf {position} legen, Stecker gezogen: das Teil davor ließ ihn auf {last}.",
   "{material} nicht feilen oder polieren; eine gröbere Toleranz erfragen oder eine andere Maschine nehmen",
   "von Hand fertig bearbeiten",
   "was eine {firmness} Maschine üblicherweise verträgt, Werkstattbrauch",
@@ -4960,6 +4975,12 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Zahlen in mm",
   "Zahlen in Zoll",
   {"one":"{n} Teilstrich = {value}","other":"{n} Teilstriche = {value}"},
+  "Ein Absatz ist {length} lang. Wie weit drehst du das Handrad „{wheel}“, in Achteln einer Umdrehung?",
+  "{turned}: {left} zu weit",
+  "1  Umdrehungen zählen",
+  "Eine Umdrehung am Handrad „{wheel}“ macht das Teil {distance} dünner.",
+  "Verlass dich nicht auf die alte Skala am Handrad „{wheel}“. Zähl die Umdrehungen.",
+  "Komm immer von derselben Seite heran.",
   "hin",
   "zurück",
   "Schlitten",

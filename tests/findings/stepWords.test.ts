@@ -70,6 +70,17 @@ test("a word of another language for what every such step is becomes the paper's
   expect(measured?.map(({ position }) => position.name)).toEqual([expect.stringContaining("open")]);
 });
 
+test("names of several words have a sign between them; short ones stand side by side", () => {
+  const long = drive("open").replace("label: A,", "label: large pulley,").replace("[A, open]", "[large pulley, open]");
+  const { machine } = readMachine(long);
+  expect(
+    machine &&
+      compute(machine)
+        .drive?.speeds.map(({ position }) => position.name)
+        .sort(),
+  ).toEqual(["B geared", "B open", "large pulley + geared", "large pulley + open"]);
+});
+
 test("two words for one thing stay two, where a drive has both", () => {
   expect(names(drive("ausgerückt", "offen").replace(", teeth: [[24, 60], [22, 62]]", ""), "en")).toMatch(
     /offen.*ausgerückt|ausgerückt.*offen/,

@@ -47,6 +47,10 @@ test.each([
     "turn it round and hold it again before this step ({ do: turn round, out: … })",
     "turn it round and hold it again before this step (a step “turn round” (out …))",
   ],
+  ["give the blank's length (bar: length:)", "give the blank's length (“length” of “bar”)"],
+  ["a stop (spindleStop:, bar: length:)", "a stop (“spindle stop”, “length” of “bar”)"],
+  ["take deeper cuts (cut:)", "take deeper cuts (“cut”)"],
+  ["allow more (cut:, work: { deepest: … })", "allow more (“cut”, “work” (deepest …))"],
   ["add { do: centre drill } before it", "add a step “centre drill” before it"],
   [
     "give divisions: 1 mm, or turnsOf: and a handwheel's name",

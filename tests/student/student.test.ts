@@ -175,7 +175,9 @@ describe("the sheet", () => {
     ...never("turning"),
     ...never("drilling"),
     ...beltSteps(),
-    ...(["turning", "drilling"] as const).flatMap(lostMotionLines),
+    ...(["turning", "drilling"] as const).flatMap((use) =>
+      [true, false].flatMap((hasDial) => lostMotionLines(use, hasDial)),
+    ),
     ...askLines(),
     ...exercises(demo, "turning").map(({ question }) => question),
     ...exercises(demo, "drilling").map(({ question }) => question),

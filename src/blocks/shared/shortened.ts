@@ -1,7 +1,7 @@
 import type { Weight } from "../../drawing/drawing.js";
 import { textWidth, wrapText } from "../../drawing/text.js";
 
-/** Cut short with a sign where there is no room for it all. */
+/** Cut short with a sign where there is no room for it all: behind a whole word, as long as the most of what has room still stands. */
 export function shortened(words: string, room: number, em: number, weight: Weight): string {
   if (textWidth(words, em, weight) <= room) return words;
   // By whole letters, each measured once.
@@ -11,8 +11,13 @@ export function shortened(words: string, room: number, em: number, weight: Weigh
     used += textWidth(letter, em, weight);
     return used > room;
   });
-  return `${letters.slice(0, Math.max(1, end)).join("").trimEnd()}…`;
+  const kept = letters.slice(0, Math.max(1, end)).join("");
+  const whole = letters[end] === " " ? kept : kept.slice(0, Math.max(0, kept.lastIndexOf(" ")));
+  return `${(whole.length >= kept.length * LEAST_SHARE ? whole : kept).replace(/[\s,;:.–-]+$/, "")}…`;
 }
+
+/** So much of what has room is kept where a word's end is looked for. */
+const LEAST_SHARE = 0.5;
 
 /** In so many lines at most, the last of them cut short where the words go on. */
 export function fewLines(words: string, most: number, room: number, em: number, weight: Weight): string[] {

@@ -112,9 +112,16 @@ function panels(
   const wheel = wheelToLearnOn(findings.handwheels, use);
   const dial =
     wheel === undefined ? [ideas([say("student.ask how far")], width)] : dialPanel(wheel, findings, use, width, grown);
-  const lost = [comingOn(use, width, grown), ideas([...lostWords(wheel, findings), ...lostMotionLines(use)], width)];
+  const lost = [
+    comingOn(use, width, grown),
+    ideas([...lostWords(wheel, findings), ...lostMotionLines(use, wheel?.dial !== undefined)], width),
+  ];
   return [
-    panel(say("student.panel dial"), dial, width),
+    panel(
+      say(wheel !== undefined && wheel.dial === undefined ? "student.panel turns" : "student.panel dial"),
+      dial,
+      width,
+    ),
     panel(say("student.panel one side"), lost, width),
     panel(say("student.panel belt"), beltPanel(findings, width, grown), width),
     panel(say("student.panel speed"), speeds(findings, use, materials, width), width),
@@ -195,11 +202,14 @@ function dialPanel(wheel: HandwheelFinding, { machine }: Findings, use: Use, wid
   if (reading === undefined) return [];
   const show = (mm: number) => formatLength(mm, units, units === "mm" ? 2 : 4);
   const named = { wheel: withinSentence(handwheel.name) };
-  const turn = say(handwheel.reads === "diameter" ? "student.one turn on the dial" : "student.one turn", {
-    ...named,
-    distance: show(reading.perTurn),
-  });
-  if (dial === undefined) return [ideas([say("student.no dial", named), turn, ...(uneven ? [uneven] : [])], width)];
+  const thins = handwheel.reads === "diameter";
+  const told = { ...named, distance: show(reading.perTurn) };
+  if (dial === undefined) {
+    const none = say(handwheel.oldDial === undefined ? "student.no dial" : "student.old dial", named);
+    const turn = say(thins ? "student.one turn, thinner" : "student.one turn", told);
+    return [ideas([none, turn, ...(uneven ? [uneven] : [])], width)];
+  }
+  const turn = say(thins ? "student.one turn on the dial" : "student.one turn", told);
   const lines = Math.min(13, Math.floor(dial.chosen.divisionsPerTurn) - 1);
   return [
     dialWindow(width, lines, dial, { grown, value: show(lines * dial.chosen.divisionValue) }),
@@ -207,7 +217,7 @@ function dialPanel(wheel: HandwheelFinding, { machine }: Findings, use: Use, wid
       [
         say("student.one line", { division: dial.chosen.divisionLabel }),
         turn,
-        handwheel.reads === "diameter" ? say("student.dial shows thinner") : showsWords(handwheel, use),
+        thins ? say("student.dial shows thinner") : showsWords(handwheel, use),
         ...(dial.chosen.rows > 1 ? [say("student.rows", { rows: dial.chosen.rows })] : []),
         ...(uneven ? [uneven] : []),
         say(handwheel.dial?.fixed ? "student.touch and count on" : "student.touch and count"),
@@ -221,8 +231,8 @@ function lostWords(wheel: HandwheelFinding | undefined, { machine }: Findings): 
   const lost = wheel?.feed?.lostMotion;
   if (wheel === undefined || lost === undefined || lost.turn <= 0) return [];
   const units = unitsAt(wheel, machine.units);
-  // As the dial counts it: on diameter twice what the slide does.
-  const read = lost.travel * (wheel.reading?.factor ?? 1);
+  // As the dial counts it, where there is one: on diameter twice what the slide does.
+  const read = lost.travel * ((wheel.dial && wheel.reading?.factor) ?? 1);
   const told = {
     wheel: withinSentence(wheel.handwheel.name),
     much: formatLength(read, units, units === "mm" ? 2 : 3),

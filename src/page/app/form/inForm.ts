@@ -26,7 +26,9 @@ function outsideQuotes(words: string): string {
       .replace(/ {2}(\w+): (\w+)( {2})?/g, (_, key, value, on) => ` “${inWords(key)}” ${value}${on ? " " : ""}`)
       // Lists in a list are rows of fields.
       .replace(/\[(\[[\d, ]+\](?:, \[[\d, ]+\])*)\]/g, (_, lists) => lists.slice(1, -1).replaceAll("], [", " and "))
-      .replace(/\b([a-z]\w*):(?=$|[;,.]| (?:and|is|both)\b)/g, (_, key) => `“${inWords(key)}”`)
+      // A key within another, as where a remedy names both: its field, and the part that it stands in.
+      .replace(/\b([a-z]\w*): ([a-z]\w*):(?=$|[;,.)])/g, (_, of, key) => `“${inWords(key)}” of “${inWords(of)}”`)
+      .replace(/\b([a-z]\w*):(?=$|[;,.)]| (?:and|is|both)\b)/g, (_, key) => `“${inWords(key)}”`)
       .replace(/(?<![\w“".])([a-z]+(?:[A-Z][a-z]+)+)\b(?!\.(?:csv|yaml)\b)(: )?/g, (words, key, on) =>
         keys.has(key) ? `“${inWords(key)}”${on ? " " : ""}` : words,
       )

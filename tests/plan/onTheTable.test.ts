@@ -1,0 +1,26 @@
+import { expect, test } from "vitest";
+import { jobOf, lathe } from "../support/job.js";
+import { textsOf } from "../support/sheets.js";
+
+const holes = ["do: centre drill", "do: drill, diameter: 5, depth: 10", "do: tap, thread: M6, depth: 6"];
+const planOn = (kind: string, head: string, steps = holes) =>
+  textsOf({ ...lathe(`kind: ${kind}`), job: jobOf(steps, head) }, "plan");
+
+const lathes = /tailstock's chuck|tool post|centre height|with the slides at both ends|gibs/;
+const drills = /Clamp the part.*held square by the drill's chuck/s;
+
+test("a lathe stood on end drills what is clamped: its plan speaks of no tailstock, post or slide", () => {
+  const words = planOn("lathe stood on end", "");
+  expect(words).toMatch(drills);
+  expect(words).toMatch(/Table and column clamped/);
+  expect(words).not.toMatch(lathes);
+});
+
+test("a bar on the same machine is turned, and a lathe that lies holds what has no bar as ever", () => {
+  const turned = planOn("lathe stood on end", "bar: { diameter: 16, out: 40 }", ["do: face, depth: 1", ...holes]);
+  const lying = planOn("lathe", "");
+  for (const words of [turned, lying]) {
+    expect(words).toMatch(/held square by the tailstock's chuck/);
+    expect(words).not.toMatch(drills);
+  }
+});
