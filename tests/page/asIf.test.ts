@@ -164,4 +164,20 @@ paper: { thickness: 0.11, printer: laser }
       /^it needs (the printer "plotter" and "Carriage"|"Carriage" and the printer "plotter"), /,
     );
   }, 60_000);
+
+  test("of a table of readings is the same whether it is not there or cannot be read: its wheel waits", async () => {
+    const text = withValue(small, ["handwheels", 1, "feed"], { readings: "slide.csv" });
+    const bad = { name: "slide.csv", text: "turns,travel\n0,0\n1,1,99\n" };
+    const [missing, unread] = [filesOf(text), { ...filesOf(text), readings: [bad] }];
+    for (const files of [missing, unread]) {
+      expect(await stops(files)).toEqual(["what needs it"]);
+      const whys = await made(files);
+      expect(whys.get("belt-card")).toBeUndefined();
+      expect(whys.get("turns")).toBe('it needs "Carriage", where something is to be mended first');
+    }
+    expect([...(await made(unread))]).toEqual([...(await made(missing))]);
+    // Where no wheel takes them nobody knows whose they are.
+    const remark = { ...filesOf(`# readings: slide.csv\n${small}`), readings: [bad] };
+    expect(await stops(remark)).toEqual(["every sheet"]);
+  }, 60_000);
 });

@@ -92,6 +92,7 @@ test.each([
     "fill in “Vernier” of a dial at the station Handwheels, as 10",
   ],
   ["it is for turning, and the file says kind: drill", "“Kind” at the station Machine says drill"],
+  ["name a CSV beside this file, with columns turns", "open it, or name a CSV that lies on the desk"],
   ["the file has no drive: give it a motor and stages", "fill them in at the station Belts and gears"],
   ['entry 9 of travel: "x" is not a length', 'row 9, “out”: "x" is not a length'],
 ])("what is said of the file is said of its fields: %s", (words, here) => {

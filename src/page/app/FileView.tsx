@@ -169,6 +169,7 @@ function formOf(desk: Desk, document: FileDocument, root: Schema, told: Readonly
       isOfWheel(way, "feed") ||
       isOfWheel(way, "dial") ||
       isAskedAcross(way, nodes.value) ||
+      (document.kind === "machine" && keyOf(way) === keyOf(["drive", "motor"])) ||
       (document.kind === "job" &&
         (keyOf(way) === "units" ||
           (keyOf(way) === "bar" && desk.machine.value.nodes.value.words(["kind"]) !== "drill"))),

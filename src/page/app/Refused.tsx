@@ -7,7 +7,11 @@ type RefusedProps = { readonly files: readonly string[]; readonly children: Comp
 export function Refused({ files, children }: RefusedProps) {
   const words = useRef<HTMLParagraphElement>(null);
   const named = files.map((file) => `“${file}”`).join(", ");
-  useEffect(() => words.current?.focus(), [named]);
+  useEffect(() => {
+    words.current?.focus();
+    // With what there is to choose below it.
+    words.current?.parentElement?.scrollIntoView({ block: "nearest" });
+  }, [named]);
   return (
     <section class="refused" aria-label="Before it is printed">
       <p tabIndex={-1} ref={words}>

@@ -40,6 +40,7 @@ export function TakeAway({ desk, keeping }: { readonly desk: Desk; readonly keep
     }
     busy.value = false;
   };
+  const revision = desk.machine.value.nodes.value.words(["revision"]);
   return (
     <section class="taking" aria-label="Take away">
       <div class="card">
@@ -103,7 +104,6 @@ export function TakeAway({ desk, keeping }: { readonly desk: Desk; readonly keep
             take all, bound in one PDF
           </button>
         </p>
-        <p class="about">Several files come as one zip.</p>
         {asking.value && (
           <Refused files={asking.value.refused}>
             <button type="button" onClick={() => asking.value?.goOn("made")}>
@@ -121,6 +121,12 @@ export function TakeAway({ desk, keeping }: { readonly desk: Desk; readonly keep
             </button>
           </Refused>
         )}
+        <p class="about">Several files come as one zip.</p>
+        <p class="about">
+          What was printed before lies where this page cannot look: which of it is out of date, and which dial to take
+          off, is told by “witnessmark check” on the command line. By hand, hold the revision in a page’s foot against
+          the file’s, {revision === "" ? "which gives none yet" : `which is ${revision}`}.
+        </p>
         <div role="status">
           {told.value.map((words) => (
             <p key={words}>{words}</p>

@@ -15,6 +15,7 @@ const instead: readonly (readonly [command: RegExp, page: string])[] = [
     /name it before --job, and give --job the file that lists the steps/g,
     "it belongs to the station Machine; a job's file lists steps",
   ],
+  [/name a CSV beside this file, with columns/g, "open it, or name a CSV that lies on the desk, with columns"],
   [/see with --suppose ("[^"]*") what it does here/g, "see under Ask what $1 does here"],
   [/all there are: witnessmark sheets --blocks/g, "all there are stand below, under “All blocks”"],
   [/begin with one of: witnessmark sheets --copy/g, "begin with a copy of one of the program's, below"],

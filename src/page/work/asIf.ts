@@ -83,16 +83,21 @@ const thicknesses = [
 ] as const;
 
 export function asIfMended(text: string, csv: CsvRead, problems: readonly Problem[]): AsIf {
-  const errors = problems.filter(({ severity }) => severity === "error").map(({ path = [] }) => path);
-  if (errors.length === 0 || csv.problems.length > 0) return noSheet;
-  const parts = partsOf(errors, nodesOf(text));
+  const nodes = nodesOf(text);
+  const own = problems.filter(({ severity, file }) => severity === "error" && file === undefined);
+  // A table that cannot be read is no more than one that is not there.
+  const inTables = [...new Set(csv.problems.map(({ file }) => file))].map((file) => readingsFrom(file, nodes));
+  if (inTables.some((wheels) => wheels.length === 0)) return noSheet;
+  const errors = [...own.map(({ path = [] }) => path), ...inTables.flat()];
+  if (errors.length === 0) return noSheet;
+  const parts = partsOf(errors, nodes);
   if (parts === undefined) return noSheet;
   const count = Math.max(...parts.map(({ standIns }) => standIns.length));
   const stood = Array.from({ length: count }, (_, at) =>
     parts.reduce((so, { standIns }) => (standIns[at % standIns.length] ?? same)(so), text),
   );
   const asked = [...new Set(stood)];
-  const machines = asked.flatMap((one) => ofText(one, csv).findings ?? []);
+  const machines = asked.flatMap((one) => ofText(one, { ...csv, problems: [] }).findings ?? []);
   return machines.length < asked.length
     ? noSheet
     : {
@@ -101,6 +106,14 @@ export function asIfMended(text: string, csv: CsvRead, problems: readonly Proble
         printer: parts.some(({ printer = false }) => printer),
         wheelsSure: parts.every(({ wheelsSure = false }) => wheelsSure),
       };
+}
+
+/** Where the readings of a table are taken for a handwheel's. */
+function readingsFrom(file: string | undefined, { value, words }: Nodes): Path[] {
+  const wheels = value(["handwheels"]);
+  return (Array.isArray(wheels) ? wheels : [])
+    .map((_, at) => ["handwheels", at, "feed", "readings"])
+    .filter((way) => file !== undefined && [words(way), words([...way, "file"])].includes(file));
 }
 
 const same = (text: string): string => text;

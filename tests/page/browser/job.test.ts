@@ -178,6 +178,8 @@ describe.runIf(hasBrowser)("a job from nothing", () => {
     await button("take the ticked ones").click();
     await asked.waitFor();
     expect(await page.evaluate(() => document.activeElement?.closest(".refused") !== null)).toBe(true);
+    const nothing = await button("make nothing").boundingBox();
+    expect((nothing?.y ?? 1e9) + (nothing?.height ?? 0)).toBeLessThanOrEqual(page.viewportSize()?.height ?? 0);
     await button("make nothing").click();
     expect(await asked.count()).toBe(0);
     await button("take the ticked ones").click();

@@ -92,6 +92,19 @@ describe.runIf(hasBrowser)("what is taken away from the page", () => {
     expect(faults).toEqual([]);
   }, 60_000);
 
+  test("what was printed at another revision is told by the command alone, which is said once, with the file's own", async () => {
+    const { page, faults } = await open(await written(demo), await context());
+    await goTo(page, "Take away");
+    const said = page.getByText("which of it is out of date, and which dial to take off");
+    expect(await said.count()).toBe(1);
+    expect(await said.textContent()).toMatch(/“witnessmark check”.*the file’s, which is 3\.$/);
+    await goTo(page, "Machine");
+    await page.locator("#at-revision").fill("4");
+    await goTo(page, "Take away");
+    await expect.poll(() => said.textContent()).toContain("which is 4.");
+    expect(faults).toEqual([]);
+  }, 60_000);
+
   test("files come back as they were typed", async () => {
     const { page, faults } = await open(await written(demo), await context());
     await goTo(page, "Take away");

@@ -20,8 +20,23 @@ export function bareUnit(way: Way, schema: Schema, units: "mm" | "in"): string |
   return Array.isArray(schema.type) && schema.type[0] === "number" ? units : undefined;
 }
 
-/** What is taken where a field is left out, in the unit in which one would fill it in. */
-export const inFileUnits = (description: string, units: "mm" | "in"): string =>
-  units === "in" && description.includes("when left out")
-    ? description.replace(/(\d+(?:\.\d+)?) mm\b/g, (_, mm) => `${Number(fromMm(Number(mm), "in").toFixed(3))} in`)
+/** Sizes as a drawing gives them, and others of the kind for who writes in inches. */
+export const drawn: readonly (readonly [mm: string, inches: string])[] = [
+  ["12 h7", ".375 h7"],
+  ["12 ± 0.02", ".375 ± .002"],
+  ["11.98 to 12.00", ".374 to .375"],
+  ["8 H7", "5/16 H7"],
+];
+
+/** What is taken where a field is left out, and what is written as an example, in the unit in which one would fill it in. */
+export function inFileUnits(description: string, units: "mm" | "in"): string {
+  const left = description.includes("when left out");
+  const both = /(\d+(?:\.\d+)? mm) \((\d+(?:\.\d+)? in)\)/g;
+  if (units === "mm") return left ? description.replace(both, "$1") : description;
+  const taken = left
+    ? description
+        .replace(both, "$2")
+        .replace(/(\d+(?:\.\d+)?) mm\b/g, (_, mm) => `${Number(fromMm(Number(mm), "in").toFixed(3))} in`)
     : description;
+  return drawn.reduce((so, [mm, inches]) => so.replace(mm, inches), taken).replace(/\b12, (?=\.375 h7)/, ".375, ");
+}
