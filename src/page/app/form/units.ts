@@ -23,5 +23,8 @@ export function bareUnit(way: Way, schema: Schema, units: "mm" | "in"): string |
 /** What is taken where a field is left out, in the unit in which one would fill it in. */
 export const inFileUnits = (description: string, units: "mm" | "in"): string =>
   units === "in" && description.includes("when left out")
-    ? description.replace(/(\d+(?:\.\d+)?) mm\b/g, (_, mm) => `${Number(fromMm(Number(mm), "in").toFixed(3))} in`)
+    ? description.replace(
+        /(\d+(?:\.\d+)?) mm\b(?: \((\d+(?:\.\d+)?) in\))?/g,
+        (_, mm, round) => `${round ?? Number(fromMm(Number(mm), "in").toFixed(3))} in`,
+      )
     : description;
