@@ -3,6 +3,9 @@ import type { JobFile } from "./schema.js";
 export type RawStep = JobFile["steps"][number];
 export type StepKey = Exclude<keyof RawStep, "do">;
 
+/** Those whose diameter only tells what stands there, or the size of a tool's tip: nothing is made to a tolerance. */
+export const plainDiameters: ReadonlySet<RawStep["do"]> = new Set(["face", "centre drill", "part"]);
+
 /** What each step needs, and may have besides. */
 export const stepKeys: Readonly<Record<RawStep["do"], { needs: readonly StepKey[]; may: readonly StepKey[] }>> = {
   face: { needs: [], may: ["depth", "length", "cut", "diameter"] },

@@ -10,7 +10,7 @@ import { threads } from "../thread/data.js";
 import { designationOf, threadsMeant, threadsOfSize } from "../thread/thread.js";
 import type { Bar, Held, JobStep, TaperStep, Wanted } from "./job.js";
 import type { SizeText } from "./sizeText.js";
-import { type RawStep, type StepKey, stepKeys } from "./stepKeys.js";
+import { plainDiameters, type RawStep, type StepKey, stepKeys } from "./stepKeys.js";
 
 /** What reading a step takes from the whole file. */
 export type StepContext = {
@@ -53,6 +53,7 @@ export function readStep(raw: RawStep, path: Path, context: StepContext): JobSte
       `at: ${said(at)} lies outside the work`,
       "lengths count from the finished face of the free end towards the chuck",
     );
+  if (plainDiameters.has(raw.do)) plainDiameter(raw, path, error);
   switch (raw.do) {
     case "face": {
       if ((raw.depth === undefined) === (raw.length === undefined))
@@ -62,7 +63,6 @@ export function readStep(raw: RawStep, path: Path, context: StepContext): JobSte
           raw.depth === undefined ? '"face" needs its depth, or a length' : '"face" is given its depth and a length',
           "depth: is how much comes off; or length:, how long the work is then",
         );
-      plainDiameter(raw, path, error);
       return {
         do: "face",
         ...(raw.length === undefined ? { depth: lengthOf("depth") } : { length: mm(raw.length) }),
@@ -71,7 +71,6 @@ export function readStep(raw: RawStep, path: Path, context: StepContext): JobSte
       };
     }
     case "centre drill":
-      plainDiameter(raw, path, error);
       return { do: "centre drill", ...(raw.diameter && { pilot: mm(raw.diameter.nominal) }) };
     case "turn":
     case "shoulder":
@@ -130,7 +129,6 @@ export function readStep(raw: RawStep, path: Path, context: StepContext): JobSte
         ...(raw.width && { wheel: mm(raw.width) }),
       };
     case "part":
-      plainDiameter(raw, path, error);
       return {
         do: "part",
         ...(raw.diameter && { diameter: mm(raw.diameter.nominal) }),
@@ -166,7 +164,6 @@ export function readStep(raw: RawStep, path: Path, context: StepContext): JobSte
   }
 }
 
-/** Where a diameter only tells what stands there, or the size of a tool's tip, nothing is made to a tolerance. */
 function plainDiameter({ diameter, do: verb }: RawStep, path: Path, error: StepContext["error"]): void {
   if (diameter?.text !== undefined)
     error(

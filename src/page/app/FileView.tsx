@@ -4,14 +4,14 @@ import type { ComponentChildren } from "preact";
 import { useMemo } from "preact/hooks";
 import { isAcross } from "../../findings/roles.js";
 import { isHoleStep } from "../../job/job.js";
-import { stepKeys } from "../../job/stepKeys.js";
+import { plainDiameters, stepKeys } from "../../job/stepKeys.js";
 import { dialKeys, dialSizes } from "../../machine/dialKeys.js";
 import type { Moves } from "../../machine/machine.js";
 import { grouped } from "../../quantity/grouped.js";
 import type { Way } from "../file/edit.js";
 import { type Nodes, placesOf } from "../file/nodes.js";
 import { LARGEST, sizeWords } from "../inside.js";
-import { machineSchema, type Schema, schemaAt } from "../schema.js";
+import { machineSchema, type Schema, scalar, schemaAt } from "../schema.js";
 import type { Told } from "../work/protocol.js";
 import { CsvReadings, csvAt } from "./CsvReadings.js";
 import { type Desk, freeName, isBeginning } from "./desk.js";
@@ -156,7 +156,7 @@ function formOf(desk: Desk, document: FileDocument, root: Schema, told: Readonly
     ),
     told: computed(() => byPlace(told.value, document)),
     takes: (way) => (document.kind === "job" ? takenByStep(way, nodes.value) : takenByDial(way, nodes.value)),
-    says: (way) => (document.kind === "job" ? saidOfStep(way, nodes.value) : undefined),
+    asked: (way, schema) => (document.kind === "job" ? askedOfStep(way, schema, nodes.value) : schema),
     // One word for each sense of turning; a drill has no other steps than those that make holes.
     offers: (way, word) =>
       word !== "counterclockwise" &&
@@ -229,10 +229,16 @@ function takenByStep(way: Way, { words }: Nodes): ReturnType<Form["takes"]> {
   return { needs: ["do", ...needs], may };
 }
 
-const saidOfStep = ([list, step, key, ...inner]: Way, { words }: Nodes): string | undefined =>
-  list === "steps" && step !== undefined && typeof key === "string" && inner.length === 0
-    ? stepWords(words([list, step, "do"]), key)
-    : undefined;
+/** A key that several kinds of step take, as this kind takes it. */
+function askedOfStep([list, step, key, ...inner]: Way, schema: Schema, { words, value }: Nodes): Schema {
+  if (list !== "steps" || step === undefined || typeof key !== "string" || inner.length > 0) return schema;
+  const kind = words([list, step, "do"]);
+  const description = stepWords(kind, key) ?? schema.description;
+  const plain = key === "diameter" && [...plainDiameters].some((one) => one === kind);
+  // Two limits that stand there all the same are shown as they are.
+  const one = plain && !Array.isArray(value([list, step, key])) ? schema.anyOf?.find(scalar) : undefined;
+  return { ...(one ?? schema), ...(description !== undefined && { description }) };
+}
 
 const byPlace = (told: readonly Told[], document: FileDocument): Map<string, Told[]> =>
   grouped(told, (one) => keyOf(placesOf(one, document.nodes.value)));

@@ -25,9 +25,11 @@ export function Rule({ desk, view }: { readonly desk: Desk; readonly view: View 
   const strip = useRef<HTMLOListElement>(null);
   const at = view.at.value;
   useEffect(() => {
-    const here = strip.current?.querySelector<HTMLElement>("[aria-current]")?.closest("li");
-    // Only the strip moves: a page that jumped to it would lose its place.
-    if (strip.current && here) strip.current.scrollLeft = here.offsetLeft - strip.current.clientWidth / 3;
+    const all = strip.current;
+    const here = all?.querySelector<HTMLElement>("[aria-current]")?.closest("li");
+    // Only the strip moves: a page that jumped to it would lose its place. As much of what is before it is seen as its name leaves room for.
+    if (all && here)
+      all.scrollLeft = here.offsetLeft - Math.max(0, Math.min(all.clientWidth / 3, all.clientWidth - here.offsetWidth));
   }, [at, unfolded.value]);
   const stop = (name: string, rank: string) => (
     <li key={name} class={faulty.value.has(name) ? `${rank} faulty` : rank}>

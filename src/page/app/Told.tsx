@@ -33,7 +33,7 @@ export function ToldList({ told, desk, document, view, asText, keys, onText }: T
       <ul>
         {here.map(({ one, way }) => (
           <li key={`${one.line}:${one.column}:${one.what}`} class={one.severity}>
-            <button type="button" onClick={() => (asText ? onText(one) : view.to(document, way))}>
+            <button type="button" class="where" onClick={() => (asText ? onText(one) : view.to(document, way))}>
               {asText ? `line ${one.line}` : placeWords(way, document.nodes.value)}
             </button>{" "}
             {asText ? `${one.what}; ${one.remedy}` : inForm(ofEntry(`${one.what}; ${one.remedy}`, way))}

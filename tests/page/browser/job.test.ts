@@ -96,6 +96,11 @@ describe.runIf(hasBrowser)("a job from nothing", () => {
         expect(hint, `${kind}, ${key}`).toMatch(words);
         expect(hint?.replace(words, ""), `${kind}, ${key}`).not.toMatch(others);
       }
+      // Two limits are taken only of what comes out at them.
+      if ("diameter" in keys)
+        expect(await item.getByText("smallest and largest").count(), kind).toBe(
+          ["drill", "ream"].includes(kind) ? 1 : 0,
+        );
     }
     expect(faults).toEqual([]);
   }, 60_000);

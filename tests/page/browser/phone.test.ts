@@ -91,6 +91,51 @@ describe.runIf(hasBrowser)("at a phone", () => {
     expect((here?.x ?? 999) + (here?.width ?? 999)).toBeLessThan(360);
   }, 60_000);
 
+  test("what is told stands beneath the place that one touches, in lines as close as any", async () => {
+    const { page } = await open(await written(...files), await context(PHONE));
+    await goTo(page, "Job");
+    await page.locator(".messages li").first().waitFor();
+    const told = await page.locator(".messages li").evaluateAll((all) =>
+      all.map((one) => {
+        const words = document.createRange();
+        words.selectNode([...one.childNodes].findLast(({ nodeType }) => nodeType === Node.TEXT_NODE) ?? one);
+        const tops = [...new Set([...words.getClientRects()].map(({ top }) => Math.round(top)))];
+        return { touched: one.querySelector("button")?.getBoundingClientRect().bottom ?? 0, tops };
+      }),
+    );
+    expect(told.length).toBeGreaterThan(0);
+    for (const { touched, tops } of told) {
+      expect(tops.length).toBeGreaterThan(1);
+      expect(tops[0]).toBeGreaterThanOrEqual(touched - 2);
+      for (const [at, top] of tops.slice(1).entries()) expect(top - (tops[at] ?? 0)).toBeLessThan(28);
+    }
+  }, 60_000);
+
+  test("text at twice its size leaves more than half of the screen to the work, and the station's name is whole or begins its strip", async () => {
+    const { page } = await open(await written(...files), await context(PHONE));
+    await page.evaluate(() => {
+      document.documentElement.style.fontSize = "200%";
+    });
+    for (const name of await page.locator(".rule li button").allTextContents()) {
+      await goTo(page, name);
+      await page.waitForTimeout(100);
+      const { top, foot, begins, ends, strip } = await page.evaluate(() => {
+        const box = (css: string) => document.querySelector(css)?.getBoundingClientRect();
+        const [here, strip] = [box(".rule [aria-current]"), box(".rule ol")];
+        return {
+          top: box(".rule")?.bottom ?? 999,
+          foot: box(".turn-over")?.top ?? innerHeight,
+          begins: here?.left ?? -1,
+          ends: here?.right ?? 999,
+          strip: strip ?? { left: 0, right: 0 },
+        };
+      });
+      expect(foot - top, name).toBeGreaterThan(PHONE.viewport.height / 2);
+      expect(begins, name).toBeGreaterThanOrEqual(strip.left - 1);
+      expect(ends <= strip.right + 1 || begins < strip.left + 20, name).toBe(true);
+    }
+  }, 60_000);
+
   test("the browser prints the sheet from either side, and nothing of the bar", async () => {
     const { page } = await open(await written(...files), await context(PHONE));
     await turnOver(page).tap();

@@ -28,10 +28,7 @@ export function Fields({ form, way, schema, only, closed = false }: FieldsProps)
           [...takes.needs, ...takes.may].includes(key) ||
           nodes.value([...way, key]) !== undefined),
     )
-    .map(([key, one]): [string, Schema] => {
-      const description = form.says([...way, key]) ?? one.description;
-      return [key, description === undefined ? one : { ...one, description }];
-    });
+    .map(([key, one]): [string, Schema] => [key, form.asked([...way, key], one)]);
   const { Part } = form;
   const shown = entries.filter(
     ([key]) =>

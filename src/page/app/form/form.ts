@@ -20,8 +20,8 @@ export type Form = {
   readonly told: ReadonlySignal<ReadonlyMap<string, readonly Told[]>>;
   /** Which keys a record takes as it stands, and which of them it needs; undefined where its schema says all. */
   readonly takes: (way: Way) => { readonly needs: readonly string[]; readonly may: readonly string[] } | undefined;
-  /** What is asked at a place, where that goes by what else is filled in; undefined where its schema's words hold. */
-  readonly says: (way: Way) => string | undefined;
+  /** What is asked at a place: what its schema says, or what is left of it by what else is filled in. */
+  readonly asked: (way: Way, schema: Schema) => Schema;
   /** Parts that are asked for at once, though the file may leave them out: the way to them is not to be searched for. */
   readonly asksFor: (way: Way) => boolean;
   /** Whether a word of a choice is offered on this machine; what stands in the file is shown all the same. */
