@@ -127,7 +127,7 @@ describe("a dial that begins again at zero", () => {
     expect(said).toContain("+ reads too much");
   });
   test("says how to have them where the file lists none", () =>
-    expect(textsOf(machine([carriage]), "turns")).toContain("List the gears at hand under gears:"));
+    expect(textsOf(machine([carriage]), "turns")).toContain("List the gears at hand in the machine's file"));
   test("another has none", () =>
     expect(
       textsOf(machine([wheel("Slide", `travel: 20, feed: 2 mm, ${drum}`)], "gears: [20, 25]"), "turns"),
