@@ -91,8 +91,8 @@ handwheels:
 stops: [{ name: Shoulder, handwheel: Cross slide, length: 6 }]
 `);
   const old = ", oldDial: { reads: travel }";
-  const planWords = (rest: string, doubt = ""): string => {
-    const job = jobOf([`do: turn, to: 15, length: 10`], "bar: { diameter: 16, out: 40 }");
+  const planWords = (rest: string, doubt = "", to = "15"): string => {
+    const job = jobOf([`do: turn, to: ${to}, length: 10`], "bar: { diameter: 16, out: 40 }");
     return wordsOf(printOf({ ...findings(rest, doubt), job }, "plan")).replace(/\s+/g, " ");
   };
 
@@ -134,6 +134,12 @@ stops: [{ name: Shoulder, handwheel: Cross slide, length: 6 }]
     expect(findings(wish, ", uncertainty: 0.05").handwheels[0]?.doubtful).toBeDefined();
     expect(planWords(wish, ", uncertainty: 0.05")).not.toContain("S1");
     expect(planWords(`${old}${wish}`, ", uncertainty: 0.05")).toMatch(/S1 \+ 0\.476 =/);
+  });
+
+  test("a close size is not said to have no dial to go by, but one of which nobody says how finely it is read", () => {
+    expect(planWords(old, ", uncertainty: 0.001", "12 h7")).toContain("what reading the old dial adds is not known");
+    expect(planWords(old, ", uncertainty: 0.001", "12 h7")).not.toContain("no dial to go by");
+    expect(planWords("", ", uncertainty: 0.001", "12 h7")).toContain("no dial to go by");
   });
 
   test("onDial works out what the old dial goes on by", () => {
