@@ -873,6 +873,7 @@ export type Gaps = {
   "plan.comes out": "sizes";
   "plan.promised diameter": "size";
   "plan.promised length": "size";
+  "plan.promised by the rule": never;
   "plan.promised depth": "size";
   "plan.more than the tolerance": never;
   "plan.worst adds": "touch" | "gauge";
@@ -2672,6 +2673,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.comes out": "Comes out: {sizes}.",
   "plan.promised diameter": "diameter {size}",
   "plan.promised length": "length {size}",
+  "plan.promised by the rule": "where it is dialled by the rule",
   "plan.promised depth": "depth {size}",
   "plan.more than the tolerance": "more than the tolerance: measure again before the last cut",
   "plan.worst adds": "“Comes out” and “alike” add up at the worst: what feed and slide may be off by, each reading to a tenth of a division, and by common practice {touch} for each light touch of the tool, {gauge} for a micrometer.",
@@ -4480,6 +4482,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Ergibt: {sizes}.",
   "Durchmesser {size}",
   "Länge {size}",
+  "nach dem Maßstab eingestellt",
   "Tiefe {size}",
   "mehr als die Toleranz: vor dem letzten Schnitt noch einmal messen",
   "„Ergibt“ und „untereinander gleich“ zählen im schlechtesten Fall zusammen: was an Weg je Umdrehung und Schlitten unsicher ist, jede Ablesung auf ein Zehntel Teilstrich, dazu nach Werkstattbrauch {touch} je Antasten mit dem Werkzeug, {gauge} für die Messschraube.",
