@@ -149,4 +149,21 @@ stops: [{ name: Shoulder, handwheel: Cross slide, length: 6 }]
     const gone = sign === "×" ? 6 * Number(by) : 6 / Number(by);
     expect(gone).toBeCloseTo(2 + 0.857, 2);
   });
+
+  test.each([
+    [", oldDial: { reads: travel, perTurn: 1.5 }", "20 + 0.024 mm of travel, old dial"],
+    [", dial: { shape: drum, diameter: 40, width: 9, divisions: 0.02, closure: even }", "20 + 0.024 mm"],
+  ])("tapers: what the top slide's dial reads at the end of the slope%s", (dial, told) => {
+    const top = (rest: string) =>
+      wordsOf(
+        printOf(
+          findingsOf(
+            `name: L\nhandwheels: [{ name: Top slide, travel: 50, feed: 1.5${rest} }]\ntapers: [{ name: Nose, large: 20, small: 18, length: 30.007 }]\n`,
+          ),
+          "tapers",
+        ),
+      );
+    expect(top(dial)).toContain(told);
+    expect(top("")).not.toContain("20 + ");
+  });
 });
