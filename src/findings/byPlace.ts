@@ -87,6 +87,13 @@ export function settingsByPlace(
   }
 }
 
+/** Through more rows of stretches nobody looks. Own choice. */
+const MOST_ROWS = 12;
+
+/** The same for one movement of a plan, whose stretches stand in rows; undefined where it is dialled as it stands. */
+export const byTheRule = (wheel: HandwheelFinding, travel: number, units: Units): ByPlace | undefined =>
+  settingsByPlace(wheel, [travel], { units, most: MOST_ROWS });
+
 /** What a movement set by the plain figure may be off by, half-width, mm of the slide. */
 const doubtPlain = (wheel: HandwheelFinding, travel: number): number =>
   (doubtToRead(wheel, Math.abs(travel) * (wheel.reading?.factor ?? 1)) ?? 0) / (wheel.reading?.factor ?? 1);

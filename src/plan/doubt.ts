@@ -1,6 +1,7 @@
 import { boundOver } from "../feed/doubtOver.js";
+import { byTheRule } from "../findings/byPlace.js";
 import type { HandwheelFinding } from "../findings/findings.js";
-import { farthestTold, tenthOfDivision } from "../findings/settings.js";
+import { doubtCorrected, farthestTold, tenthOfDivision } from "../findings/settings.js";
 import type { Units } from "../machine/machine.js";
 import { roundIn } from "../quantity/length.js";
 
@@ -20,6 +21,25 @@ export function atMost(wheel: HandwheelFinding, travel: number): number | undefi
   if (Math.abs(travel) > farthestTold(wheel)) return undefined;
   const turns = Math.abs(travel) / feed.perTurn;
   return turns * feed.uncertainty + bothEnds(wheel) + boundOver(turns, feed.measured);
+}
+
+/** The same for a movement from where the slide's zero was touched. On a worn slide that is dialled by its place: what is in doubt of the
+ *  wear's curve, and what its stretch leaves, take the place of the wear. */
+export function atMostFromZero(
+  wheel: HandwheelFinding,
+  travel: number,
+  units: Units,
+): { readonly off: number; readonly byRule?: true } | undefined {
+  const off = atMost(wheel, travel);
+  if (off === undefined) return undefined;
+  const [placed] = byTheRule(wheel, travel, units)?.placed ?? [];
+  const { perTurn, measured } = wheel.feed ?? {};
+  const { most, aheadDoubt = 0, ...even } = measured?.uneven ?? {};
+  if (placed === undefined || perTurn === undefined || measured === undefined || most === undefined) return { off };
+  const turns = Math.abs(travel) / perTurn;
+  const wear = boundOver(turns, measured) - boundOver(turns, { ...measured, uneven: even });
+  const ofStretch = placed.within - (doubtCorrected(wheel, travel) ?? 0);
+  return { off: off - wear + aheadDoubt + ofStretch, byRule: true };
 }
 
 /** What two readings and the slide at each of them stray by, added; mm of travel. */

@@ -2,20 +2,20 @@ import { burns } from "../findings/chipFire.js";
 import { byHandOnly, drillsOf } from "../findings/drills.js";
 import type { HandwheelFinding } from "../findings/findings.js";
 import type { JobStep } from "../job/job.js";
-import type { Machine } from "../machine/machine.js";
+import type { Machine, Units } from "../machine/machine.js";
 import { centreHole } from "../part/centreHole.js";
 import { drillPoint, LARGEST_FROM_THE_SOLID, WEB } from "../part/drillPoint.js";
 import { endsOf, openOver } from "../part/workpiece.js";
 import { inMm } from "../quantity/length.js";
 import { say } from "../words/say.js";
 import { wetWords } from "./chips.js";
-import { alike, atMost } from "./doubt.js";
+import { alike, atMostFromZero } from "./doubt.js";
 import { drillWords } from "./drillWords.js";
 import { drillFeed } from "./feed.js";
 import { begun, fedStep, type Making, type Step } from "./making.js";
 import { isOnTheTable } from "./onTheTable.js";
 import type { Made, PlannedSize } from "./plannedStep.js";
-import { wantedWords } from "./reached.js";
+import { byRule, wantedWords } from "./reached.js";
 import { pilotOf } from "./shape.js";
 import { readingAt, type Zero } from "./zero.js";
 
@@ -28,15 +28,16 @@ export const ENTERED = 0.2;
 export function depthBy(
   barrel: HandwheelFinding | undefined,
   depth: number,
+  units: Units,
   end = 0,
 ): Pick<Made, "zeros" | "places" | "sizes"> {
   const zero: Zero | undefined = barrel && { wheel: barrel, of: "mouth", at: end };
   const reading = barrel && readingAt(barrel, depth - end);
-  const moved = barrel && atMost(barrel, depth);
+  const moved = barrel && reading && atMostFromZero(barrel, reading.travel, units);
   const same = barrel && alike(barrel);
   const size: PlannedSize = {
     ...{ what: "depth", aim: depth },
-    ...(moved !== undefined && { doubt: ENTERED + moved }),
+    ...(moved !== undefined && { doubt: ENTERED + moved.off, ...byRule(moved) }),
     ...(same !== undefined && { alike: 2 * ENTERED + same }),
   };
   return {
@@ -98,7 +99,7 @@ export function holed(making: Making<Extract<JobStep, { do: "drill" | "ream" }>>
         ...drillFeed(stageOf, fed, wheels.barrel, job),
       }))
     : [];
-  const deep = depthBy(wheels.barrel, depth, from);
+  const deep = depthBy(wheels.barrel, depth, findings.machine.units, from);
   const tip = drillPoint(diameter);
   return {
     made: {

@@ -11,7 +11,7 @@ import { readingAt } from "./zero.js";
 const OVERRUN = 0.5;
 
 export function parted(making: Making<Extract<JobStep, { do: "part" }>>): Step {
-  const { stage, step, wheels, job, show } = making;
+  const { stage, step, wheels, job, show, findings } = making;
   const { before } = stage;
   const [from, to] = [step.length, step.length + step.blade];
   const tool = say("plan.blade", { width: show(step.blade) });
@@ -35,7 +35,7 @@ export function parted(making: Making<Extract<JobStep, { do: "part" }>>): Step {
           ? [{ what: "depth" as const, wheel: across.zero.wheel, at: inTo, reading: through }]
           : []),
       ],
-      sizes: [lengthSize(step.length, along.zero, to)],
+      sizes: [lengthSize(step.length, along.zero, to, findings.machine.units)],
       notes: [say("plan.part note", { diameter: show(diameter), wet: wetWords(job) }), ...chips],
       stroke: (diameter - hole) / 2,
     },
@@ -44,7 +44,7 @@ export function parted(making: Making<Extract<JobStep, { do: "part" }>>): Step {
 }
 
 export function grooved(making: Making<Extract<JobStep, { do: "groove" }>>): Step {
-  const { stage, step, wheels, job, show } = making;
+  const { stage, step, wheels, job, show, findings } = making;
   const tool = say("plan.blade", { width: show(step.blade) });
   const bench = benchFor(making, tool);
   const begins = outsideOver(stage.before, step.at, step.at + step.width);
@@ -75,7 +75,14 @@ export function grooved(making: Making<Extract<JobStep, { do: "groove" }>>): Ste
           ? [{ what: "depth" as const, wheel: across.zero.wheel, at: step.to.aim, reading: bottom }]
           : []),
       ],
-      sizes: [dialSize(step.to, across.zero?.wheel, across.zero && (across.zero.at - step.to.aim) / 2)],
+      sizes: [
+        dialSize(
+          step.to,
+          across.zero?.wheel,
+          across.zero && (across.zero.at - step.to.aim) / 2,
+          findings.machine.units,
+        ),
+      ],
       notes: [say("plan.groove note", { wet: wetWords(job) }), ...chips],
       stroke: ((begins - step.to.aim) / 2) * plunges,
     },

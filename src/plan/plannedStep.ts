@@ -27,6 +27,8 @@ export type PlannedSize = {
   readonly most?: number;
   /** The most by which it may be off, either way; absent where nothing says how good the feed is. */
   readonly doubt?: number;
+  /** That holds where it is dialled by the place of a worn slide. */
+  readonly byRule?: true;
   /** The most by which two parts differ that are cut one after the other to the same readings. */
   readonly alike?: number;
 };

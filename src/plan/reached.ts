@@ -1,12 +1,13 @@
 import type { HandwheelFinding } from "../findings/findings.js";
 import type { Wanted } from "../job/job.js";
+import type { Units } from "../machine/machine.js";
 import { asOnPaper } from "../machine/written.js";
 import { say } from "../words/say.js";
-import { alike, atMost, MEASURED, TOUCHED } from "./doubt.js";
+import { alike, atMost, atMostFromZero, MEASURED, TOUCHED } from "./doubt.js";
 import type { Making } from "./making.js";
 import type { PlannedSize, SizedPass } from "./plannedStep.js";
 import type { Show } from "./words.js";
-import type { Zero } from "./zero.js";
+import { readingAt, type Zero } from "./zero.js";
 
 /** Places of a millimetre: a limit that follows from a fit has as many as its table in millimetres, and one more in inches would be
  *  what nobody measures. */
@@ -33,7 +34,7 @@ export function diameterSize(
 ): PlannedSize {
   const last = list.findLast(({ kind }) => kind === "finish");
   if (last === undefined || list.every(({ kind }) => kind !== "rough")) {
-    const size = dialSize(to, across, last?.travel);
+    const size = dialSize(to, across, last?.travel, findings.machine.units);
     // What the first part had by the touch alone, the next ones have by a zero that was mended since.
     return size.alike === undefined ? size : { ...size, alike: size.alike + 2 * TOUCHED };
   }
@@ -48,24 +49,34 @@ export function diameterSize(
 }
 
 /** A diameter that is gone to by the dial alone, so much travel from where the outside was touched. */
-export function dialSize(to: Wanted, wheel: HandwheelFinding | undefined, travel: number | undefined): PlannedSize {
-  const moved = wheel && travel !== undefined ? atMost(wheel, travel) : undefined;
+export function dialSize(
+  to: Wanted,
+  wheel: HandwheelFinding | undefined,
+  travel: number | undefined,
+  units: Units,
+): PlannedSize {
+  const moved = wheel && travel !== undefined ? atMostFromZero(wheel, travel, units) : undefined;
   const same = wheel && alike(wheel);
   return {
     what: "diameter",
     ...to,
-    ...(moved !== undefined && { doubt: 2 * (TOUCHED + moved) }),
+    ...(moved !== undefined && { doubt: 2 * (TOUCHED + moved.off), ...byRule(moved) }),
     ...(same !== undefined && { alike: 2 * same }),
   };
 }
 
 /** A length by a dial from a touched face. */
-export function lengthSize(aim: number, zero: Zero | undefined, at: number): PlannedSize {
-  const moved = zero && atMost(zero.wheel, at - zero.at);
+export function lengthSize(aim: number, zero: Zero | undefined, at: number, units: Units): PlannedSize {
+  const travel = zero && readingAt(zero.wheel, at - zero.at)?.travel;
+  const moved = travel === undefined ? undefined : zero && atMostFromZero(zero.wheel, travel, units);
   const same = zero && alike(zero.wheel);
   return {
     ...{ what: "length", aim },
-    ...(moved !== undefined && { doubt: TOUCHED + moved }),
+    ...(moved !== undefined && { doubt: TOUCHED + moved.off, ...byRule(moved) }),
     ...(same !== undefined && { alike: same }),
   };
 }
+
+/** How a size is told of which that was reckoned. */
+export const byRule = ({ byRule: by }: { readonly byRule?: true }): Pick<PlannedSize, "byRule"> =>
+  by ? { byRule: by } : {};

@@ -92,7 +92,7 @@ export function threaded(making: Making<Extract<JobStep, { do: "tap" | "die" }>>
         tap ? say(drilling ? "plan.tap in the drill" : "plan.tap in the tailstock") : say("plan.die holder"),
       ),
       byHand: true,
-      ...depthBy(wheels.barrel, deep),
+      ...depthBy(wheels.barrel, deep, findings.machine.units),
       notes: [
         ...(drilling ? [clamped()] : []),
         say("plan.thread by hand"),

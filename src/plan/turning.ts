@@ -53,7 +53,7 @@ export function reduced(making: Making<ReduceStep>): Step {
         ...(step.at > 0 ? placeAlong(along.zero, "begin", step.at) : []),
         ...placeAlong(along.zero, "stop", end),
       ],
-      sizes: [diameterSize(step.to, making, sized), lengthSize(end, along.zero, end)],
+      sizes: [diameterSize(step.to, making, sized), lengthSize(end, along.zero, end, making.findings.machine.units)],
       notes: [
         ...comeToWords(wheels.across, bore ? say("plan.outward") : say("plan.inward")),
         ...shoulderWords(step.do),

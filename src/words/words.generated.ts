@@ -877,6 +877,7 @@ export type Gaps = {
   "plan.comes out": "sizes";
   "plan.promised diameter": "size";
   "plan.promised length": "size";
+  "plan.promised by the rule": never;
   "plan.promised depth": "size";
   "plan.more than the tolerance": never;
   "plan.worst adds": "touch" | "gauge";
@@ -1101,6 +1102,7 @@ export type Gaps = {
   "plan findings.finer than the slide": "tolerance" | "holds";
   "plan findings.finer than the reading": "doubt" | "margin";
   "plan findings.finer than the reading, feed unknown": "doubt" | "margin";
+  "plan findings.finer than the reading, old dial": "doubt" | "margin";
   "plan findings.finer than the reading, no dial": "doubt" | "margin";
   "plan findings.finer than the reading, worn and no dial": "doubt" | "margin";
   "plan findings.measure and correct": "doubt";
@@ -2692,6 +2694,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.comes out": "Comes out: {sizes}.",
   "plan.promised diameter": "diameter {size}",
   "plan.promised length": "length {size}",
+  "plan.promised by the rule": "where it is dialled by the rule",
   "plan.promised depth": "depth {size}",
   "plan.more than the tolerance": "more than the tolerance: measure again before the last cut",
   "plan.worst adds": "“Comes out” and “alike” add up at the worst: what feed and slide may be off by, each reading to a tenth of a division, and by common practice {touch} for each light touch of the tool, {gauge} for a micrometer.",
@@ -2916,6 +2919,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan findings.finer than the slide": "a tolerance of {tolerance} from end to end is finer than this slide holds, about {holds}",
   "plan findings.finer than the reading": "measured once before the last cut it comes out to ± {doubt}, and its tolerance leaves ± {margin}",
   "plan findings.finer than the reading, feed unknown": "gauge and dial alone leave ± {doubt}, the feed's own ± is not known, and the tolerance leaves ± {margin}",
+  "plan findings.finer than the reading, old dial": "gauge and slide alone leave ± {doubt}, what reading the old dial adds is not known, and the tolerance leaves ± {margin}",
   "plan findings.finer than the reading, no dial": "there is no dial to go by; gauge and slide alone leave ± {doubt}, and the tolerance leaves ± {margin}",
   "plan findings.finer than the reading, worn and no dial": "the slide is worn and there is no dial to go by; gauge and slide alone leave ± {doubt}, and the tolerance leaves ± {margin}",
   "plan findings.measure and correct": "measure and correct: leave {doubt} on the diameter, measure again, and take off what is left",
@@ -4516,6 +4520,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Ergibt: {sizes}.",
   "Durchmesser {size}",
   "Länge {size}",
+  "nach dem Maßstab eingestellt",
   "Tiefe {size}",
   "mehr als die Toleranz: vor dem letzten Schnitt noch einmal messen",
   "„Ergibt“ und „untereinander gleich“ zählen im schlechtesten Fall zusammen: was an Weg je Umdrehung und Schlitten unsicher ist, jede Ablesung auf ein Zehntel Teilstrich, dazu nach Werkstattbrauch {touch} je Ankratzen mit dem Werkzeug, {gauge} für die Messschraube.",
@@ -4740,6 +4745,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "eine Toleranz von insgesamt {tolerance} ist feiner, als dieser Schlitten hält, etwa {holds}",
   "vor dem letzten Schnitt einmal gemessen ergibt es ± {doubt}, und die Toleranz lässt ± {margin} zu",
   "Messzeug und Skala allein lassen ± {doubt} offen, das ± des Wegs je Umdrehung ist nicht bekannt, und die Toleranz lässt ± {margin} zu",
+  "Messzeug und Schlitten allein lassen ± {doubt} offen, was das Ablesen der alten Skala hinzufügt, ist nicht bekannt, und die Toleranz lässt ± {margin} zu",
   "es gibt keine Skala, nach der man gehen könnte; Messzeug und Schlitten allein lassen ± {doubt} offen, und die Toleranz lässt ± {margin} zu",
   "der Schlitten ist verschlissen, und es gibt keine Skala, nach der man gehen könnte; Messzeug und Schlitten allein lassen ± {doubt} offen, und die Toleranz lässt ± {margin} zu",
   "messen und berichtigen: {doubt} im Durchmesser stehen lassen, noch einmal messen und abnehmen, was übrig ist",

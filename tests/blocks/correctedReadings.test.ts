@@ -78,3 +78,37 @@ describe("on a worn slide", () => {
     expect(planOf(job, findings).findings.map(({ code }) => code)).toEqual(["finer-than-the-reading"]);
   });
 });
+
+describe("what a plan promises on a worn slide", () => {
+  const planWith = (zeroAt: string) => {
+    const turns = Array.from({ length: 41 }, (_, i) => i);
+    const travel = turns.map((turn) => (turn * 2 + 0.2 * Math.exp(-(((turn - 20) / 8) ** 2))).toFixed(2));
+    const findings = findingsOf(
+      `name: L\ndrive: { motor: { speed: 1400 rpm }, stages: [{ name: b, steps: [{ label: A, driver: 60, driven: 120 }] }] }\nhandwheels:\n  - { name: Cross slide, reads: diameter, travel: 80, feed: { perTurn: 2, uncertainty: 0.0001 }, dial: { shape: drum, diameter: 44, width: 10, divisions: 0.05 mm, closure: even } }\n  - { name: Carriage, travel: 80, feed: { readings: { gauge: 0.01, ${zeroAt}turns: [${turns}], travel: [${travel}] } }, dial: { shape: drum, diameter: 60, width: 10, divisions: 0.05, closure: even } }\nwork: { materials: [aluminium] }\n`,
+    );
+    const { job } = readJob(
+      "name: J\nunits: mm\nmaterial: aluminium\nbar: { diameter: 30, out: 50 }\nsteps:\n  - { do: turn, to: 28, length: 20 }\n",
+    );
+    if (job === undefined) throw new Error("no job");
+    const planned = planOf(job, findings).steps[0];
+    return {
+      length: planned?.sizes.find(({ what }) => what === "length"),
+      diameter: planned?.sizes.find(({ what }) => what === "diameter"),
+      words: textsOf({ ...findings, job }, "plan"),
+      most: findings.handwheels[1]?.feed?.measured?.uneven?.most?.at(-1) ?? 0,
+    };
+  };
+
+  test("is of the movement as it is dialled by its place, without the whole wear, and says so", () => {
+    const [placed, plain] = [planWith("zeroAt: a line, "), planWith("")];
+    expect(placed.length?.byRule).toBe(true);
+    expect(plain.length?.byRule).toBeUndefined();
+    // Of the wear of some 0.1 mm what is left is what its curve is in doubt by, and its stretches.
+    expect(plain.length?.doubt).toBeGreaterThan(placed.most / 2);
+    expect(placed.length?.doubt).toBeLessThan((plain.length?.doubt ?? 0) - 0.02);
+    expect(placed.words).toMatch(/length 20\.00 mm ± [\d.]+ mm, where it is dialled by the rule/);
+    expect(plain.words).not.toContain("where it is dialled by the rule");
+    // On the even slide nothing is otherwise.
+    expect(placed.diameter).toEqual(plain.diameter);
+  });
+});

@@ -91,8 +91,8 @@ handwheels:
 stops: [{ name: Shoulder, handwheel: Cross slide, length: 6 }]
 `);
   const old = ", oldDial: { reads: travel }";
-  const planWords = (rest: string, doubt = ""): string => {
-    const job = jobOf([`do: turn, to: 15, length: 10`], "bar: { diameter: 16, out: 40 }");
+  const planWords = (rest: string, doubt = "", to = "15"): string => {
+    const job = jobOf([`do: turn, to: ${to}, length: 10`], "bar: { diameter: 16, out: 40 }");
     return wordsOf(printOf({ ...findings(rest, doubt), job }, "plan")).replace(/\s+/g, " ");
   };
 
@@ -136,11 +136,34 @@ stops: [{ name: Shoulder, handwheel: Cross slide, length: 6 }]
     expect(planWords(`${old}${wish}`, ", uncertainty: 0.05")).toMatch(/S1 \+ 0\.476 =/);
   });
 
+  test("a close size is not said to have no dial to go by, but one of which nobody says how finely it is read", () => {
+    expect(planWords(old, ", uncertainty: 0.001", "12 h7")).toContain("what reading the old dial adds is not known");
+    expect(planWords(old, ", uncertainty: 0.001", "12 h7")).not.toContain("no dial to go by");
+    expect(planWords("", ", uncertainty: 0.001", "12 h7")).toContain("no dial to go by");
+  });
+
   test("onDial works out what the old dial goes on by", () => {
     const [wheel] = findings(old).handwheels;
     const told = wheel && onDial(wheel, "diameter", "mm");
     const [sign, by] = (told?.times ?? "").split(" ");
     const gone = sign === "×" ? 6 * Number(by) : 6 / Number(by);
     expect(gone).toBeCloseTo(2 + 0.857, 2);
+  });
+
+  test.each([
+    [", oldDial: { reads: travel, perTurn: 1.5 }", "20 + 0.024 mm of travel, old dial"],
+    [", dial: { shape: drum, diameter: 40, width: 9, divisions: 0.02, closure: even }", "20 + 0.024 mm"],
+  ])("tapers: what the top slide's dial reads at the end of the slope%s", (dial, told) => {
+    const top = (rest: string) =>
+      wordsOf(
+        printOf(
+          findingsOf(
+            `name: L\nhandwheels: [{ name: Top slide, travel: 50, feed: 1.5${rest} }]\ntapers: [{ name: Nose, large: 20, small: 18, length: 30.007 }]\n`,
+          ),
+          "tapers",
+        ),
+      );
+    expect(top(dial)).toContain(told);
+    expect(top("")).not.toContain("20 + ");
   });
 });

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { clockwiseSide, sideWords } from "../../src/blocks/dial/angleScales.js";
 import type { AngleScale } from "../../src/machine/machine.js";
 import { walk } from "../support/marks.js";
-import { findingsOf, printOf } from "../support/sheets.js";
+import { findingsOf, printOf, textsOf } from "../support/sheets.js";
 
 const scale = (part: AngleScale["part"], turns: boolean): AngleScale => ({
   name: "S",
@@ -104,4 +104,45 @@ test("scales that are called as a handwheel is say on their pieces what they are
   // Their index lines too, which wrap.
   expect(named.join(" ")).toContain("Compound: index line");
   expect(named.join(" ")).toContain("Compound (swivel scale): ");
+});
+
+describe("a strip of degrees that is longer than the paper", () => {
+  const strip = (radius: number, range: number, paper = "A4") =>
+    findingsOf(
+      `name: A\npaper: { size: ${paper} }\nangleScales: [{ name: Swivel, part: top slide, shape: drum, radius: ${radius}, range: [-${range}, ${range}], turns: false }]\n`,
+    );
+
+  test.each([
+    [125, 90, "A4", 2],
+    [120, 150, "A4", 3],
+    [60, 90, "A5", 2],
+  ])("comes in pieces that add up: %d mm, ± %d°, %s", (radius, range, paper, count) => {
+    const [lengths, labels]: [number[], string[]] = [[], []];
+    let marks = 0;
+    for (const { drawing } of printOf(strip(radius, range, paper), "angle-scale").pages)
+      walk(drawing.marks, (mark, _, names) => {
+        if (mark.kind === "text" && /^\d+\.\d\d mm$/.test(mark.text)) lengths.push(Number.parseFloat(mark.text));
+        if (!names.includes("angle scale")) return;
+        if (mark.kind === "text" && /^\d+$/.test(mark.text)) labels.push(mark.text);
+        if (mark.kind !== "text" && names.includes("graduations")) marks++;
+      });
+    expect(lengths).toHaveLength(count);
+    // Every degree of both sides and the zero once; numbers at every fifth at most, and none twice on a side.
+    expect(marks).toBe(2 * range + 1);
+    expect(labels.every((label) => labels.filter((other) => other === label).length <= 2)).toBe(true);
+    // What the paper of the range takes, and as much at either end.
+    const over = lengths.reduce((sum, one) => sum + one, 0) - (2 * range * Math.PI * (radius + 0.05)) / 180;
+    expect(over).toBeGreaterThan(2 * 3);
+    expect(over).toBeLessThan(0.2 * radius);
+  });
+
+  test("says on a piece what its side does, and which of the pieces it is", () => {
+    const told = textsOf(strip(125, 90), "angle-scale");
+    expect(told).toContain("Swivel, piece 1 of 2");
+    expect(told).toContain("chuck end small");
+    expect(told).toContain("In 2 numbered pieces, which butt and add up exactly.");
+    expect(told).not.toContain("no room on it");
+  });
+
+  test("one that fits stays whole", () => expect(textsOf(strip(40, 90), "angle-scale")).not.toContain("piece 1 of"));
 });

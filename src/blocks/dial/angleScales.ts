@@ -8,6 +8,7 @@ import { group } from "../../drawing/shapes.js";
 import { textWidth } from "../../drawing/text.js";
 import type { AngleScale, Paper, Units } from "../../machine/machine.js";
 import { TURN, toRadians } from "../../quantity/angle.js";
+import { smallestOf } from "../../quantity/extremes.js";
 import { formatSize, trimmed, trimmedSize } from "../../quantity/format.js";
 import { say } from "../../words/say.js";
 import { size } from "../shared/style.js";
@@ -18,7 +19,7 @@ import type { Note } from "./dialNotes.js";
 import { cross } from "./dialPiece.js";
 import { bandStyles, legendAcross, legendFits, legendRoom, markLengths, thinned, wordsOn } from "./dialStyle.js";
 import { edgeArrow } from "./edgeArrow.js";
-import { hanging, numbersAcross, type ScaleStyle, scaleMarks, textAlong, textAt } from "./scaleMarks.js";
+import { clearOfEnds, hanging, numbersAcross, type ScaleStyle, scaleMarks, textAlong, textAt } from "./scaleMarks.js";
 import { ringSurface, type Surface, stripSurface } from "./surface.js";
 
 /** A scale of degrees with its index line or vernier as pieces to cut, and what must be known of it. */
@@ -30,19 +31,76 @@ export function angleSet(
   room: { readonly width: number; readonly height: number },
 ): { readonly cut: readonly CutOut[]; readonly note: Note; readonly missing: boolean } {
   const scale = onPaper(given, paper);
-  const surface = angleSurface(scale);
-  const { piece, missing } = scaleCutOut(scale, surface, units, room.width);
-  const large = piece.drawing.width > room.width || cellHeight(piece) > room.height;
+  const parted = inPieces(scale, units, room);
   const about = { about: scale.name, warnings: [] };
-  if (large) {
+  if (parted === undefined) {
     // A plate goes all the way round.
     const remedy = say(`angle scales.smaller ${scale.part === "spindle" ? "plate" : "scale"}`);
     const words = `${scaleWords(scale, units)} ${say("angle scales.too large", { remedy })}`;
     return { cut: [], note: { ...about, words, leftOut: { name: scale.name, remedy } }, missing: false };
   }
-  const note = { ...about, words: scaleWords(scale, units) };
-  const pieces = Array.from({ length: Math.max(1, copies) }, () => piece);
-  return { cut: [...pieces, indexCutOut(scale, room.width)], note, missing };
+  const { pieces, missing } = parted;
+  const joined = pieces.length > 1 ? [say("scales.in pieces", { n: pieces.length })] : [];
+  const note = { ...about, words: [scaleWords(scale, units), ...joined].join(" ") };
+  const all = Array.from({ length: Math.max(1, copies) }, (_, copy) =>
+    pieces.map((piece) => (pieces.length > 1 ? { ...piece, set: `copy ${copy + 1}` } : piece)),
+  ).flat();
+  return { cut: [...all, indexCutOut(scale, room.width)], note, missing };
+}
+
+/** In more pieces nobody puts a strip together. Own choice. */
+const MOST_PIECES = 6;
+
+/** The scale whole, or round a cylinder in as few pieces as the paper holds; undefined where it holds none. */
+function inPieces(
+  scale: PaperScale,
+  units: Units,
+  room: { readonly width: number; readonly height: number },
+): { readonly pieces: readonly CutOut[]; readonly missing: boolean } | undefined {
+  for (let count = 1; count <= (scale.shape === "drum" ? MOST_PIECES : 1); count++) {
+    const cuts = cutsOf(scale, count);
+    const drawn = cuts
+      .slice(1)
+      .map((to, index) =>
+        scaleCutOut(scale, { from: cuts[index] ?? 0, to, piece: index + 1, pieces: count }, units, room.width),
+      );
+    if (drawn.every(({ piece }) => piece.drawing.width <= room.width && cellHeight(piece) <= room.height))
+      return {
+        pieces: drawn.map(({ piece }) => piece),
+        // What stands on one of them is said.
+        missing: sidesOf(scale).some((side) => drawn.every(({ said }) => !said.includes(side))),
+      };
+  }
+  return undefined;
+}
+
+/** Of a side, what lies on another piece than the most of it is not told there again. Own choice. */
+const LEAST_OF_SIDE = 0.2;
+
+/** A piece of a scale, radians to the right of zero. */
+type Part = { readonly from: number; readonly to: number; readonly piece: number; readonly pieces: number };
+
+/** Both ends, and between them the middles of divisions, as far from the numbers as may be; of two as good the one that makes the earlier
+ *  piece the longer: it is laid first on the paper. */
+function cutsOf(scale: PaperScale, count: number): number[] {
+  const [from, to] = endsOf(scale);
+  const marks = angleMarks(scale, scale.flat);
+  const numbers = marks.filter(({ label }) => label !== undefined).map(({ angle }) => angle);
+  const middles = marks.slice(1).map(({ angle }, index) => (angle + (marks[index]?.angle ?? angle)) / 2);
+  const clear = (angle: number) => smallestOf(numbers.map((number) => Math.abs(number - angle)));
+  return Array.from({ length: count + 1 }, (_, index) => {
+    if (index === 0 || index === count) return index === 0 ? from : to;
+    const wanted = from + (index * (to - from)) / count;
+    const near = middles.filter((angle) => Math.abs(angle - wanted) < (to - from) / count / 6);
+    return near.reduce(
+      (best, angle) =>
+        clear(angle) - clear(best) > 1e-9 ||
+        (clear(angle) > clear(best) - 1e-9 && Math.abs(angle - wanted) < Math.abs(best - wanted) + 1e-9)
+          ? angle
+          : best,
+      near[0] ?? wanted,
+    );
+  });
 }
 
 /** Seen from above with the operator at the bottom, the index stands on the operator's side. Swung clockwise, the near
@@ -69,12 +127,23 @@ const onPaper = (scale: AngleScale, { thickness, adhesive }: Paper): PaperScale 
       : scale.radius,
 });
 
+/** Where its paper ends, radians to the right of zero. */
+const endsOf = (scale: PaperScale): readonly [from: number, to: number] => [
+  toRadians(scale.from) - marginOf(scale),
+  toRadians(scale.to) + marginOf(scale),
+];
+
+/** The sides of zero that it has, to say what swinging there does. */
+const sidesOf = (scale: PaperScale): ("left" | "right")[] =>
+  scale.part === "spindle"
+    ? []
+    : (["left", "right"] as const).filter((side) => scale[side === "left" ? "from" : "to"] !== 0);
+
 /** `along` is the angle to the right of zero for the reader, radians. The reading edge is the outer one; a flat scale is
  *  drawn as it lies before the operator, whose side of it is the lower one. */
-function angleSurface(scale: PaperScale): Surface {
-  const { part: swings, shape, radius, flat, width, from, to } = scale;
-  const margin = marginOf(scale);
-  const part = { from: toRadians(from) - margin, to: toRadians(to) + margin, growth: "rightward" } as const;
+function angleSurface(scale: PaperScale, { from, to }: Pick<Part, "from" | "to">): Surface {
+  const { part: swings, shape, radius, flat, width } = scale;
+  const part = { from, to, growth: "rightward" } as const;
   if (shape === "drum") return stripSurface(flat, width, part);
   const ring = { outer: radius, inner: radius - width };
   // Like a face dial that grows with clockwise turning; its index stands on top.
@@ -111,8 +180,10 @@ function scaleWords(scale: PaperScale, units: Units): string {
     .join(" ");
 }
 
-function scaleCutOut(scale: PaperScale, surface: Surface, units: Units, most: number) {
+function scaleCutOut(scale: PaperScale, part: Part, units: Units, most: number) {
   const { radius, flat, width } = scale;
+  const surface = angleSurface(scale, part);
+  const parts = part.pieces > 1 ? say("dials.piece of", part) : "";
   const strip = scale.shape === "drum";
   const plate = scale.part === "spindle";
   const em = wordsOn(width, strip);
@@ -129,36 +200,41 @@ function scaleCutOut(scale: PaperScale, surface: Surface, units: Units, most: nu
   const room = strip ? flat : radius - numbersAcross(style);
   // A degree sign to the right of the zero: of a plate that is back along its numbers.
   const degree = { words: "°", along: ((plate ? -1 : 1) * hanging("0", "°", style.number).middle) / room };
-  const shown = thinned(marks, style, room, surface.centre ? TURN : undefined);
+  const thin = thinned(marks, style, room, surface.centre ? TURN : undefined);
+  const shown = parts
+    ? thin
+        .filter(({ angle }) => angle >= part.from && angle < part.to)
+        .map((mark) => clearOfEnds(mark, part, style, flat))
+    : thin;
   // On a flat scale, whose lower side is read, letters have their heads towards the hollow edge.
   const across = legendAcross(width, em, !strip, strip);
   const at = strip ? flat : radius - across;
-  const sides = plate
-    ? []
-    : (["left", "right"] as const).filter((side) => scale[side === "left" ? "from" : "to"] !== 0);
-  const placed = sides.map((side) => {
-    const middle = toRadians(side === "left" ? scale.from : scale.to) / 2;
+  const placed = sidesOf(scale).flatMap((side) => {
+    // What of the side lies on this piece.
+    const [first, last] = side === "left" ? [toRadians(scale.from), 0] : [0, toRadians(scale.to)];
+    const [one, other] = parts ? [Math.max(first, part.from), Math.min(last, part.to)] : [first, last];
+    if (!(other - one > LEAST_OF_SIDE * (last - first))) return [];
+    const middle = (one + other) / 2;
     const words = sideWords(scale, side);
-    const fits = legend && textWidth(words, em, "regular") <= 2 * Math.abs(middle) * at - 2;
+    const fits = legend && textWidth(words, em, "regular") <= (other - one) * at - 2;
     const marks: Mark[] = !fits
       ? []
       : strip
         ? [textAt(surface, middle, across, words, em)]
         : textAlong(surface, middle, across, words, em, at, false);
-    return { marks, missing: fits ? [] : [`${say(`angle scales.side ${side}`)}: ${words}`] };
+    return { side, marks, missing: fits ? [] : [`${say(`angle scales.side ${side}`)}: ${words}`] };
   });
   const missing = placed.flatMap((one) => one.missing);
   const said = placed.flatMap((one) => one.marks);
-  const [begin, end] = surface.centre
-    ? [0, TURN]
-    : [toRadians(scale.from) - marginOf(scale), toRadians(scale.to) + marginOf(scale)];
+  const [begin, end] = surface.centre ? [0, TURN] : [part.from, part.to];
+  const ofZero = begin <= 0 && end > 0;
   const sized = { width: surface.width, height: surface.height };
   const drawing = withCutRoom(
     {
       ...sized,
       marks: [
         ...surface.cuts(),
-        ...scaleMarks(surface, shown, { ...style, unit: degree }),
+        ...scaleMarks(surface, shown, { ...style, ...(ofZero && { unit: degree }) }),
         ...(said.length > 0 ? [group({ x: 0, y: 0 }, said, { name: "legend" })] : []),
         ...(surface.centre ? [group({ x: 0, y: 0 }, cross(surface.centre, radius - width), { name: "centre" })] : []),
         group({ x: 0, y: 0 }, edgeArrow(surface, begin, end), { name: "arrow" }),
@@ -167,7 +243,7 @@ function scaleCutOut(scale: PaperScale, surface: Surface, units: Units, most: nu
     surface.cutRoom,
   );
   const foot = {
-    title: scale.name,
+    title: [scale.name, parts].filter(Boolean).join(", "),
     numbers: [
       { value: `${trimmed(scale.step, 3)}°`, label: say("dials.one division") },
       strip
@@ -182,7 +258,7 @@ function scaleCutOut(scale: PaperScale, surface: Surface, units: Units, most: nu
     ...(missing.length > 0 && { lines: [say("dials.not on it", { words: missing.join(" · ") })] }),
   };
   const piece: CutOut = { name: "angle scale", drawing, caption: cellFoot(foot, drawing.width, most) };
-  return { piece, missing: missing.length > 0 };
+  return { piece, said: placed.flatMap(({ side, marks }) => (marks.length > 0 ? [side] : [])) };
 }
 
 /** The index line, or a vernier on either side of it where the file asks for one, the fixed part has room for it (a sixth of the circle on

@@ -1,8 +1,6 @@
-import type { Graduation } from "../../dial/finding.js";
 import { blurs } from "../../dial/legibility.js";
 import { type LinearDivision, linearDivision, linearMarks, turnsDivision } from "../../dial/linearScale.js";
 import { group } from "../../drawing/shapes.js";
-import { textWidth } from "../../drawing/text.js";
 import type { Findings } from "../../findings/findings.js";
 import { wheelNamed } from "../../findings/roles.js";
 import type { LinearScale, Machine, Units } from "../../machine/machine.js";
@@ -15,7 +13,7 @@ import type { Note } from "./dialNotes.js";
 import { fitted } from "./dialPiece.js";
 import { bandStyles, legendAcross, legendFits, legendRoom, thinned, wordsOn } from "./dialStyle.js";
 import { edgeArrow } from "./edgeArrow.js";
-import { hanging, type ScaleStyle, scaleMarks, textAt } from "./scaleMarks.js";
+import { clearOfEnds, hanging, type ScaleStyle, scaleMarks, textAt } from "./scaleMarks.js";
 import { stripSurface } from "./surface.js";
 
 /** A straight scale as pieces to cut, and what must be known of it. */
@@ -79,7 +77,7 @@ function scalePieces(scale: LinearScale, division: LinearDivision, most: number,
     const surface = stripSurface(1, scale.width, { from, to, growth: leftward ? "leftward" : "rightward" });
     const here = marks
       .filter(({ angle }) => angle >= from && angle < to)
-      .map((mark) => clearOfEnds(mark, from, to, style));
+      .map((mark) => clearOfEnds(mark, { from, to }, style));
     const part = count > 1 ? say("dials.piece of", { piece: index + 1, pieces: count }) : "";
     const said = [
       part,
@@ -124,14 +122,6 @@ function scalePieces(scale: LinearScale, division: LinearDivision, most: number,
     return { name: "scale", drawing, caption: cellFoot(foot, drawing.width, most) };
   });
   return { cut, missing: lacking };
-}
-
-/** A number that a cut would touch is left out. */
-function clearOfEnds(mark: Graduation, from: number, to: number, { number }: ScaleStyle): Graduation {
-  if (mark.label === undefined) return mark;
-  const half = textWidth(mark.label, number, "bold") / 2 + 0.3;
-  const { label: _, ...bare } = mark;
-  return mark.angle - from > half && to - mark.angle > half ? mark : bare;
 }
 
 /** Between two marks, as far from the numbers as may be. */

@@ -82,6 +82,19 @@ export function scaleMarks(surface: Surface, marks: readonly Graduation[], style
   ];
 }
 
+/** A mark of a piece, its number left out where a cut would touch that. `perAlong`: mm of paper for one of the scale's measure. */
+export function clearOfEnds(
+  mark: Graduation,
+  { from, to }: { readonly from: number; readonly to: number },
+  { number }: Pick<ScaleStyle, "number">,
+  perAlong = 1,
+): Graduation {
+  if (mark.label === undefined) return mark;
+  const half = (textWidth(mark.label, number, "bold") / 2 + 0.3) / perAlong;
+  const { label: _, ...bare } = mark;
+  return mark.angle - from > half && to - mark.angle > half ? mark : bare;
+}
+
 /** Between a number and the next, so that a unit can hang beside it, mm. */
 export const hangRoom = (unit: string, number: number): number => {
   const { middle, half } = hanging("", unit, number);

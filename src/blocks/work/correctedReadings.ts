@@ -1,4 +1,4 @@
-import { type ByPlace, settingsByPlace } from "../../findings/byPlace.js";
+import { type ByPlace, byTheRule } from "../../findings/byPlace.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import type { Units } from "../../machine/machine.js";
 import type { PlannedStep } from "../../plan/plannedStep.js";
@@ -10,7 +10,7 @@ import { paragraph } from "../shared/paragraph.js";
 import { kept } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, table } from "../shared/table.js";
-import { MOST_ROWS, onTheRule } from "./onTheRule.js";
+import { onTheRule } from "./onTheRule.js";
 import { isFixed, readingWords, wheelWords, type ZeroOf } from "./planWords.js";
 
 /** A movement by a wheel, mm of the slide; less than 0: backwards, as a bore is enlarged. */
@@ -18,7 +18,7 @@ export type Movement = { readonly wheel: HandwheelFinding; readonly travel: numb
 
 /** What takes the place of a reading on a worn slide; undefined where it is dialled as it stands. */
 export const correctedReadings = ({ wheel, travel }: Movement, units: Units): ByPlace | undefined =>
-  settingsByPlace(wheel, [travel], { units, most: MOST_ROWS });
+  byTheRule(wheel, travel, units);
 
 /** The movements of a step that must come out: the last cut's, and to every place. */
 export const movementsOf = ({ depthWheel, passes, places }: PlannedStep): Movement[] => {

@@ -5,9 +5,8 @@ import { inSixtyFourths } from "../../quantity/fraction.js";
 import { fromMm } from "../../quantity/length.js";
 import { say } from "../../words/say.js";
 
-/** More columns of stretches have no room beside each other, and through more rows nobody looks. */
+/** More columns of stretches have no room beside each other. */
 export const MOST_COLUMNS = 8;
-export const MOST_ROWS = 12;
 
 /** A stretch of a slide as a rule shows it: whole millimetres, sixteenths of an inch. */
 export const onTheRule = ({ from, to }: Stretch, units: Units): string =>

@@ -1,5 +1,9 @@
+import type { Setting } from "../../dial/setting.js";
+import { dialToRead } from "../../findings/dialToRead.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { wheelFor } from "../../findings/roles.js";
+import { settingToMove } from "../../findings/settings.js";
+import { figureUnit } from "../../findings/settingWords.js";
 import type { TaperWish, Units } from "../../machine/machine.js";
 import { formatFixed, sizeFigure, trimmedSize, unitName } from "../../quantity/format.js";
 import { fromMm } from "../../quantity/length.js";
@@ -10,9 +14,16 @@ import { paragraph } from "../shared/paragraph.js";
 import { heading } from "../shared/runs.js";
 import { size } from "../shared/style.js";
 import { type Cell, type Column, table } from "../shared/table.js";
+import { turnsAndReading } from "./turnsAndReading.js";
 
-/** How far the swivelled slide goes for one taper of known length, and whether it goes so far at all; mm. */
-type Cut = { readonly along: number; readonly turns: number; readonly goesIn: number; readonly tooLong: boolean };
+/** How far the swivelled slide goes for one taper of known length, what its wheel is set to, and whether it goes so far at all; mm. */
+type Cut = {
+  readonly along: number;
+  readonly turns: number;
+  readonly setting: Setting | undefined;
+  readonly goesIn: number;
+  readonly tooLong: boolean;
+};
 
 /** A column, and its cell for each taper. */
 type Part = {
@@ -61,7 +72,11 @@ export function ownTapers(
               text: formatFixed(cut.turns, 2),
               weight: "bold",
               size: size.card,
-              ...(cut.tooLong && { note: say("tapers.settings"), weight: "bold" }),
+              ...(cut.tooLong
+                ? { note: say("tapers.settings") }
+                : top &&
+                  dialToRead(top) &&
+                  cut.setting && { note: `${turnsAndReading(top, cut.setting)} ${figureUnit(top)}` }),
             },
     },
     {
@@ -117,6 +132,7 @@ function cutOf({ length, halfAngle }: TaperWish, top: HandwheelFinding | undefin
   return {
     along,
     turns: along / top.feed.perTurn,
+    setting: settingToMove(top, along),
     goesIn: riseAlongSlide(halfAngle, along),
     tooLong: travel !== undefined && along > travel,
   };

@@ -205,6 +205,7 @@ function sizeWords(size: PlannedSize, show: Show, units: Units): string {
   const short = doubt > (marginOf(size) ?? Number.POSITIVE_INFINITY) + 1e-9;
   return [
     say(`plan.promised ${what}`, { size: `${show(aim)} ± ${formatBound(doubt, units)}` }),
+    ...(size.byRule ? [say("plan.promised by the rule")] : []),
     ...(short ? [say("plan.more than the tolerance")] : []),
     ...(alike === undefined ? [] : [say("plan.parts alike to", { to: formatBound(alike, units) })]),
   ].join(", ");

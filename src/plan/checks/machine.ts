@@ -1,6 +1,7 @@
 import { materialName } from "../../cutting/materials.js";
 import { rpmFor } from "../../cutting/rates.js";
 import { toolName } from "../../cutting/tools.js";
+import { dialToRead } from "../../findings/dialToRead.js";
 import { largestDrill } from "../../findings/drills.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { wheelFor } from "../../findings/roles.js";
@@ -141,10 +142,9 @@ function corrected(
 }
 
 /** Why no more is known than that: nobody measured the feed, or there is no dial to read. */
-function atBestWords(
-  { dial, feed }: HandwheelFinding,
-  sides: { readonly doubt: string; readonly margin: string },
-): string {
+function atBestWords(wheel: HandwheelFinding, sides: { readonly doubt: string; readonly margin: string }): string {
+  const { dial, feed } = wheel;
+  if (dial === undefined && dialToRead(wheel)) return say("plan findings.finer than the reading, old dial", sides);
   if (dial !== undefined) return say("plan findings.finer than the reading, feed unknown", sides);
   return feed?.measured?.uneven?.most === undefined
     ? say("plan findings.finer than the reading, no dial", sides)
