@@ -463,6 +463,23 @@ work: { materials: [mild steel] }
   });
 });
 
+test("millimetres have their nought before the point, inches none, as drawings have them", () => {
+  const thin = (units: string) =>
+    textsOf(
+      findingsOf(`name: T
+units: ${units}
+drive:
+  motor: { speed: 1425 rpm }
+  stages: [{ name: belt, steps: [{ label: A, driver: 150 mm, driven: 40 mm }, { label: B, driver: 90 mm, driven: 90 mm }] }]
+work: { materials: [tool steel], diameters: [1 mm, 3 mm, 10 mm] }
+`),
+      "belt-card",
+    );
+  expect(thin("mm")).toMatch(/ to 0\.\d/);
+  expect(thin("mm")).not.toMatch(/(to |–)\.\d/);
+  expect(thin("in")).toMatch(/ to \.\d/);
+});
+
 describe("materials for which the cards have no room", () => {
   const shared =
     "mild steel, tool steel, brass, bronze, stainless steel, aluminium, acrylic, nylon, copper, medium-carbon steel";
