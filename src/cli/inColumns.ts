@@ -35,7 +35,7 @@ const longest = (rows: readonly Row[], at: 0 | 1): number =>
 /** For names beside what is said of them. */
 const roomBeside = (rows: readonly Row[]): number => Math.max(leastName, across - 4 - longest(rows, 1));
 
-/** One line for each row: where a name leaves no room for what is said of it, letters are left out of its middle. */
+/** One line for each row: where a name leaves no room for what is said of it, words are left out of its middle. */
 export function inTable(rows: readonly Row[]): string[] {
   const width = Math.min(longest(rows, 0), roomBeside(rows));
   const names = shortened(
@@ -55,8 +55,23 @@ function shortened(names: readonly string[], width: number): string[] {
   });
 }
 
+/** Whole words of its beginning and its end, as far as there are such; of one long word the beginning. */
 function withoutMiddle(name: string, width: number): string {
   if (name.length <= width) return name;
-  const end = Math.floor((width - 1) / 3);
-  return `${name.slice(0, width - 1 - end).trimEnd()}…${end === 0 ? "" : name.slice(-end).trimStart()}`;
+  const end = wordsAtEnd(name, Math.floor((width - 1) / 3));
+  return `${wordsAtBegin(name, width - 1 - end.length)}…${end}`;
+}
+
+/** With the space before it. */
+function wordsAtEnd(name: string, most: number): string {
+  const end = most <= 0 ? "" : name.slice(-most);
+  const from = end.indexOf(" ");
+  return from < 0 || end.slice(from).trim() === "" ? "" : end.slice(from);
+}
+
+function wordsAtBegin(name: string, most: number): string {
+  const begin = name.slice(0, most);
+  const to = name[most] === " " ? most : begin.lastIndexOf(" ");
+  // Half of the room for one short word would say less than a longer one cut.
+  return (to < most / 2 ? begin : begin.slice(0, to)).trimEnd();
 }

@@ -1,12 +1,11 @@
 import { mind } from "../cutting/hazards.js";
-import { findMaterial, hasSpeeds, knownMaterials, materialName, nearestMaterial } from "../cutting/materials.js";
+import { findMaterial, hasSpeeds, knownMaterials, nearestMaterial } from "../cutting/materials.js";
 import { workingDoubt } from "../dial/dialFinding.js";
 import type { DialFinding } from "../dial/finding.js";
 import { blurs } from "../dial/legibility.js";
 import type { Handwheel, Machine, Units } from "../machine/machine.js";
 import type { Remark } from "../machine/problem.js";
 import { formatBound, formatLength, formatSize } from "../quantity/format.js";
-import { inLanguage } from "../words/language.js";
 import type { LanguageCode } from "../words/languages.generated.js";
 import { beltSums } from "./beltSums.js";
 import { driveRemarks } from "./driveRemarks.js";
@@ -44,9 +43,9 @@ export const unknownNames = (machine: Machine): Remark[] =>
     ({ severity }) => severity === "error",
   );
 
-/** In the words of the file's language, which may be written too. */
-const knownIn = (language: LanguageCode | undefined): string[] =>
-  inLanguage(language ?? "en", () => knownMaterials().map(materialName));
+/** In English, as all that is told of a file is; a file in another language may call them as its paper does. */
+const known = (language: LanguageCode | undefined): string =>
+  `${knownMaterials().join(", ")}${(language ?? "en") === "en" ? "" : ", by these names or those on its paper"}`;
 
 function unknownMaterials({ machine }: Pick<Findings, "machine">): Remark[] {
   const standard = (name: string) => findMaterial(name) ?? name.trim().toLowerCase();
@@ -60,7 +59,7 @@ function unknownMaterials({ machine }: Pick<Findings, "machine">): Remark[] {
         code: "unknown-material",
         path: ["work", "materials", index],
         what: `no cutting speeds are known for ${JSON.stringify(name)}`,
-        remedy: `${nearest ? `did you mean "${nearest}"?` : `give your own under cuttingSpeeds:, or take one of ${knownIn(machine.language).join(", ")}`}${mind(name)}`,
+        remedy: `${nearest ? `did you mean "${nearest}"?` : `give your own under cuttingSpeeds:, or take one of ${known(machine.language)}`}${mind(name)}`,
       } satisfies Remark,
     ];
   });

@@ -278,6 +278,8 @@ export type Gaps = {
   "hand feed.count aloud": never;
   "hand feed.max": never;
   "hand feed.beyond": never;
+  "hand feed.do not use": "positions";
+  "hand feed.forbidden": "position" | "rpm";
   "hand feed.turn no higher": never;
   "hand feed.measure first": never;
   "hand feed.reading doubtful": never;
@@ -2095,6 +2097,8 @@ const en: Readonly<Record<Key, Text>> = {
   "hand feed.count aloud": "Count seconds aloud, and turn evenly.",
   "hand feed.max": "max",
   "hand feed.beyond": "× beyond the limit, do not use.",
+  "hand feed.do not use": "Beyond the limit, do not use: {positions}.",
+  "hand feed.forbidden": "{position} ({rpm} rpm)",
   "hand feed.turn no higher": "max: turn the motor no higher, for the limit.",
   "hand feed.measure first": "! measure first: near the limit.",
   "hand feed.reading doubtful": "? measure again: a reading of it cannot be right.",
@@ -3921,6 +3925,8 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Sekunden laut zählen, gleichmäßig drehen.",
   "max",
   "× über der Grenze, nicht benutzen.",
+  "Über der Grenze, nicht benutzen: {positions}.",
+  "{position} ({rpm} U/min)",
   "max: den Motor nicht höher drehen, wegen der Grenze.",
   "! erst messen: nahe an der Grenze.",
   "? noch einmal messen: ein Messwert davon kann nicht stimmen.",

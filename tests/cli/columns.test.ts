@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { inTable } from "../../src/cli/inColumns.js";
 import { nextParts } from "../../src/cli/toAdd.js";
 import { builtIn } from "../../src/sheets/builtIn.generated.js";
 import type { Template } from "../../src/sheets/template.js";
@@ -42,6 +43,21 @@ test("names of sixty letters, ten handwheels and thirty positions: a line for ea
   expect(new Set(wheels.map((line) => line.split("2.11255")[0])).size).toBe(10);
   expect(tooLong((await check(file(fullest()), "--choices", "--suppose", "60 Hz")).out)).toEqual([]);
 }, 60_000);
+
+test("of a name that is too long whole words stay, with a sign of what is left out", () => {
+  const words = "85 × 0.05 mm Ø, true, and as much more as leaves little";
+  const name = "Cross slide of the old lathe by the window in the boat house";
+  const shown = (own: string) =>
+    inTable([[own, words]])[0]
+      ?.split(`  ${words}`)[0]
+      ?.trim() ?? "";
+  expect(shown(name)).toContain("…");
+  for (const word of shown(name).split(/[… ]+/)) expect(name.split(" ")).toContain(word);
+  const [begin = "", end = ""] = shown(name).split("…");
+  expect(name.startsWith(begin)).toBe(true);
+  expect(name.endsWith(end)).toBe(true);
+  expect(shown("Wheelofoneverylongwordthatgoesonandonwithoutanyend")).toMatch(/^Wheelof\w+…$/);
+});
 
 test("what was chosen comes first; the other ways to divide a dial come when asked for", async () => {
   const short = (await check(demo)).out;

@@ -10,6 +10,7 @@ import {
 } from "../../src/cutting/materials.js";
 import { inLanguage } from "../../src/words/language.js";
 import { languages } from "../../src/words/languages.generated.js";
+import { problemsOf } from "../support/problems.js";
 
 test("a material may be written in every language that the paper speaks, and is the same one", () => {
   for (const language of languages)
@@ -51,4 +52,13 @@ test("the README lists all that have speeds", () => {
   const [list] = /`work: \{ materials: \[\.\.\.\] \}` and .*/.exec(readFileSync("README.md", "utf8")) ?? [""];
   const listed = list.slice(list.indexOf("take ") + 5, list.indexOf(", in English")).split(/, | and /);
   expect(listed.sort()).toEqual(knownMaterials().sort());
+});
+
+test.each(["en", "de"])("of a file in %s what is told of an unknown one is English from end to end", (language) => {
+  const [problem] = problemsOf(`name: L\nlanguage: ${language}\nwork: { materials: [unobtainium] }\n`);
+  expect(problem?.what).toBe('no cutting speeds are known for "unobtainium"');
+  expect(problem?.remedy).toContain(`take one of ${knownMaterials().join(", ")}`);
+  for (const name of knownMaterials().map((one) => inLanguage("de", () => materialName(one))))
+    if (!knownMaterials().includes(name)) expect(problem?.remedy).not.toContain(`, ${name},`);
+  expect(problem?.remedy.endsWith("by these names or those on its paper")).toBe(language !== "en");
 });

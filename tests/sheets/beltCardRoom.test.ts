@@ -463,6 +463,23 @@ work: { materials: [mild steel] }
   });
 });
 
+test("millimetres have their nought before the point, inches none, as drawings have them", () => {
+  const thin = (units: string) =>
+    textsOf(
+      findingsOf(`name: T
+units: ${units}
+drive:
+  motor: { speed: 1425 rpm }
+  stages: [{ name: belt, steps: [{ label: A, driver: 150 mm, driven: 40 mm }, { label: B, driver: 90 mm, driven: 90 mm }] }]
+work: { materials: [tool steel], diameters: [1 mm, 3 mm, 10 mm] }
+`),
+      "belt-card",
+    );
+  expect(thin("mm")).toMatch(/ to 0\.\d/);
+  expect(thin("mm")).not.toMatch(/(to |–)\.\d/);
+  expect(thin("in")).toMatch(/ to \.\d/);
+});
+
 describe("materials for which the cards have no room", () => {
   const shared =
     "mild steel, tool steel, brass, bronze, stainless steel, aluminium, acrylic, nylon, copper, medium-carbon steel";
@@ -490,6 +507,24 @@ work: { materials: [${file}], drills: [3, 5, 8, 13] }
     expect(left.length).toBeGreaterThan(0);
     const [columns = ""] = words.split("Further materials");
     for (const name of names) expect(left.includes(name)).toBe(!columns.includes(name));
+  });
+
+  test("stand on the card that has more room for them", () => {
+    const twelveOf = findingsOf(`name: Twelve
+kind: drill
+limits: { spindle: 4000 rpm, drill: 13, chuck: 4000 rpm }
+drive:
+  motor: { speed: 1400 rpm }
+  cover: { width: 150, height: 110, corner: 6, holes: [[8, 8, 6], [142, 8, 6]] }
+  stages:
+    - { name: motor belt, steps: ${cone([50, 80, 110], "ABC")} }
+    - { name: spindle belt, steps: ${cone([55, 78, 102, 125], "1234")} }
+work: { materials: [mild steel, free-cutting steel, grey cast iron, tool steel, brass, bronze, stainless steel, aluminium, plastics, acetal], drills: [2, 3, 5, 8, 13] }
+`);
+    const words = textsOf(twelveOf, "belt-card");
+    const [first = "", second = ""] = words.split("card 2 of 2");
+    expect(first).not.toContain("Further materials");
+    expect(second).toContain("Further materials, on the speed");
   });
 
   test("are not spoken of where there is room for all", () => {

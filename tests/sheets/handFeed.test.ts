@@ -68,3 +68,25 @@ handwheels:
     cells.map(Number.parseFloat).some((seconds) => Math.abs(seconds - (3 * 60 * 180) / 0.05 / 1425 / 40) < 1),
   ).toBe(true);
 });
+
+test("positions beyond the limit are named once, and have no empty row in every table", () => {
+  const sixteen = (limit: number) => {
+    const step = (label: string, at: number) =>
+      `{ label: "${label}", driver: ${50 + 20 * at}, driven: ${110 - 20 * at} }`;
+    const steps = (labels: string) => [...labels].map(step).join(", ");
+    return findingsOf(`name: L
+limits: { chuck: ${limit} rpm }
+drive:
+  motor: { speed: 1400 rpm }
+  stages: [{ name: first, steps: [${steps("ABCD")}] }, { name: last, steps: [${steps("1234")}] }]
+handwheels: [{ name: Carriage, travel: 200, feed: 20 }, { name: Cross slide, travel: 60, feed: 2 }, { name: Top slide, travel: 60, feed: 1.5 }]
+`);
+  };
+  const words = textsOf(sixteen(4000), "hand-feed");
+  expect(words).toMatch(/Beyond the limit, do not use: [^.]*D 4 \(6776 rpm\)/);
+  expect(words.match(/\bD 4\b/g)).toHaveLength(1);
+  expect(words).not.toContain("×");
+  expect(printOf(sixteen(4000), "hand-feed").pages).toHaveLength(1);
+  // With none that may be used each is told in its row.
+  expect(textsOf(sixteen(100), "hand-feed")).toMatch(/D 4 6776 ×/);
+});

@@ -10,6 +10,7 @@ import { beginWith } from "../../findings/nearlyAlike.js";
 import { speedDoubt } from "../../findings/speedDoubt.js";
 import type { Use } from "../../findings/uses.js";
 import type { Drive } from "../../machine/machine.js";
+import { smallestOf } from "../../quantity/extremes.js";
 import { say } from "../../words/say.js";
 import type { Run } from "../shared/block.js";
 import { type CautionPlace, cautionWords, strip } from "../shared/cautions.js";
@@ -149,25 +150,30 @@ export function beltCards(
     }
     return undefined;
   };
-  /** True where every card has room for its rows with what would be told on it. */
-  const holds = ({ table, place, shares }: Plan, own: Lacks): boolean => {
-    if (place === "apart" ? own.told === "first" : own.told === "others" && shares.length === 1) return false;
+  /** What the fullest card leaves its rows to stand apart with what would be told on it, mm a row; below 0 where it has no room for it. */
+  const spare = ({ table, place, shares }: Plan, own: Lacks): number => {
+    if (place === "apart" ? own.told === "first" : own.told === "others" && shares.length === 1) return -1;
     const level = place === "top" ? pictureRoom(drive, true).height + below : 0;
-    return shares.every((share, index) => {
+    const left = shares.map((share, index) => {
       const first = index === 0;
       const narrow = first && (place === "left" || place === "side");
       const wide = first && place === "side" ? right : room.width;
       const notes = foot(share, first && place !== "apart", own, wide, first && place !== "apart" && place !== "none");
       const body = whole - notes.height - gap;
       const rows = leastHeight(table, share, narrow ? right : room.width);
-      return rows + (first ? level : 0) <= body + 1e-9 && (!first || place !== "left" || least.height <= body + 1e-9);
+      const over = body - rows - (first ? level : 0);
+      const none = over < -1e-9 || (first && place === "left" && least.height > body + 1e-9);
+      return none ? -1 : Math.max(0, over) / rowsOf(share).length;
     });
+    return smallestOf(left);
   };
   if (left()) {
     ({ plan, lacks } = planTold("number") ?? { plan, lacks });
     // Named where the cards as planned have room for it, or where planning anew costs neither a card nor a material nor turns words.
     const ways = ["first", "others"] as const;
-    const told = ways.find((one) => holds(plan, { ...lacks, dropped: droppedBy(plan), told: one }));
+    const spared = ways.map((told) => ({ told, left: spare(plan, { ...lacks, dropped: droppedBy(plan), told }) }));
+    const [widest] = spared.sort((one, other) => other.left - one.left);
+    const told = widest && widest.left >= 0 ? widest.told : undefined;
     const named =
       told === undefined
         ? ways

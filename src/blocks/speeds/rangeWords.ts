@@ -66,10 +66,13 @@ export function rangesTold(pieces: readonly Served[], operation: string, finding
     for (const end of ends) fineness.set(end, (fineness.get(end) ?? 0) + 1);
     told = toldNow();
   }
-  const figure = (diameter: number) =>
-    (fractions ? drillSizes("fraction", diameter - 1e-6, diameter + 1e-6)[0]?.name : undefined) ??
+  const figure = (diameter: number) => {
+    const fraction = fractions ? drillSizes("fraction", diameter - 1e-6, diameter + 1e-6)[0]?.name : undefined;
+    if (fraction !== undefined) return fraction;
+    if (units === "mm") return trimmed(fromMm(diameter, units), 2);
     // As inch drawings have it: without the nought before the point.
-    trimmed(fromMm(diameter, units), units === "mm" ? 2 : 3).replace(/^0(?=\.)/, "");
+    return trimmed(fromMm(diameter, units), 3).replace(/^0(?=\.)/, "");
+  };
   return told.map((served) => {
     const { from, to } = served;
     const [first, last] = [from <= 0, to >= most - 1e-9];

@@ -41,7 +41,11 @@ export const handFeedTables = block(
       materials,
     );
     const length = units === "mm" ? settings.lengthMm : settings.lengthIn;
-    const known = drive.speeds.filter(({ from }) => from !== "unknown");
+    const all = drive.speeds.filter(({ from }) => from !== "unknown");
+    // What must not be run has no figures: it is named once, rather than in an empty row of every table.
+    const run = all.filter((speed) => runAt(speed, limits) !== undefined);
+    const known = run.length === 0 ? all : run;
+    const forbidden = all.filter((speed) => !known.includes(speed));
     const not = [...new Set(feeds.flatMap(({ notFor }) => notFor.map(materialName)))].join(", ");
     const told = [
       ...speedDoubt(findings),
@@ -52,8 +56,8 @@ export const handFeedTables = block(
     const wheels = handwheels.filter(({ feed }) => feed !== undefined);
     if (known.length === 0) return above;
     if (wheels.length === 0 || feeds.length === 0) return wheels.length === 0 ? [] : above;
-    const all: HandFeed[] = [];
-    const groups = wheels.map((wheel) => wheelGroup(wheel, feeds, known, limits, units, all));
+    const counted: HandFeed[] = [];
+    const groups = wheels.map((wheel) => wheelGroup(wheel, feeds, known, limits, units, counted));
     const cut = say("hand feed.minutes", { length: `${trimmed(length, 4)} ${unitName(units)}` });
     const minutes: Group = {
       name: cut,
@@ -80,8 +84,8 @@ export const handFeedTables = block(
     };
     // Before the first of the signs that they explain.
     const notes = kept([
-      ...paragraph([...secondsWords(all), say("hand feed.count aloud")].join(" "), width, { gap: 1.5 }),
-      ...paragraph(signWords(known, limits).join(" "), width, { gap: 0.5 }),
+      ...paragraph([...secondsWords(counted), say("hand feed.count aloud")].join(" "), width, { gap: 1.5 }),
+      ...paragraph([...forbiddenWords(forbidden), ...signWords(known, limits)].join(" "), width, { gap: 0.5 }),
       ...(beltKey === "" ? [] : paragraph(beltKey, width, { gap: 0.5, weight: "bold" })),
     ]);
     const room = { width, height, gap: 2.5, before: heightOf([...above, ...notes]) };
@@ -140,6 +144,13 @@ function signOf(speed: SpeedFinding, limits: Limits): string {
     measureFirst(speed, limits) ? " !" : speed.doubtful ? " ?" : speed.from === "measured" ? "" : " ~",
   ].join("");
 }
+
+const forbiddenWords = (speeds: readonly SpeedFinding[]): string[] => {
+  const positions = speeds.map(({ position, rpm }) =>
+    say("hand feed.forbidden", { position: position.name, rpm: formatFixed(rpm, 0) }),
+  );
+  return positions.length === 0 ? [] : [say("hand feed.do not use", { positions: positions.join(", ") })];
+};
 
 /** What the signs beside the speeds mean: of those that there are. */
 function signWords(known: readonly SpeedFinding[], limits: Limits): string[] {
