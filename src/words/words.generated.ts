@@ -447,7 +447,7 @@ export type Gaps = {
   "start readings.add": never;
   "start readings.turn": never;
   "start readings.begins at": never;
-  "start readings.rows": "rows" | "division" | "cost" | "asked";
+  "start readings.rows": "rows" | "division" | "cost";
   "start readings.no rows": "column";
   "start readings.rows exact": never;
   "start readings.rows out": "each" | "over" | "travel";
@@ -2246,7 +2246,7 @@ const en: Readonly<Record<Key, Text>> = {
   "start readings.add": "The dial begins again at zero: count whole turns, and add the start reading of the turn to what the dial shows.",
   "start readings.turn": "turn",
   "start readings.begins at": "begins at",
-  "start readings.rows": "{rows} rows of {division}, one a turn, run on: {cost}. To have them, ask for rows and for divisions of {asked} in the machine's file.",
+  "start readings.rows": "{rows} rows of {division}, one a turn, run on: {cost}. To have them, ask for these rows in the machine's file.",
   "start readings.no rows": "No round division comes out whole in rows of up to six turns: keep to the figures under “{column}”.",
   "start readings.rows exact": "they close exactly",
   "start readings.rows out": "{each} out a turn, {over} over {travel}",
@@ -4054,7 +4054,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Die Skala beginnt jedes Mal wieder bei null: ganze Umdrehungen zählen und den Anfangswert der Umdrehung zum Skalenwert addieren.",
   "Umdr.",
   "beginnt bei",
-  "{rows} Reihen zu {division}, eine je Umdrehung, laufen weiter: {cost}. Dazu in der Maschinendatei Reihen und Skalenteile zu {asked} verlangen.",
+  "{rows} Reihen zu {division}, eine je Umdrehung, laufen weiter: {cost}. Dazu diese Reihen in der Maschinendatei verlangen.",
   "Keine runde Teilung geht in bis zu sechs Reihen auf: bei den Werten unter „{column}“ bleiben.",
   "sie gehen genau auf",
   "{each} falsch je Umdrehung, {over} auf {travel}",
