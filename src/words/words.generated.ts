@@ -457,7 +457,7 @@ export type Gaps = {
   "start readings.add": never;
   "start readings.turn": never;
   "start readings.begins at": never;
-  "start readings.rows": "rows" | "division" | "cost" | "asked";
+  "start readings.rows": "rows" | "division" | "cost";
   "start readings.no rows": "column";
   "start readings.rows exact": never;
   "start readings.rows out": "each" | "over" | "travel";
@@ -2276,7 +2276,7 @@ const en: Readonly<Record<Key, Text>> = {
   "start readings.add": "The dial begins again at zero: count whole turns, and add the start reading of the turn to what the dial shows.",
   "start readings.turn": "turn",
   "start readings.begins at": "begins at",
-  "start readings.rows": "{rows} rows of {division}, one a turn, run on: {cost}. To have them, ask for rows and for divisions of {asked} in the machine's file.",
+  "start readings.rows": "{rows} rows of {division}, one a turn, run on: {cost}. To have them, ask for these rows in the machine's file.",
   "start readings.no rows": "No round division comes out whole in rows of up to six turns: keep to the figures under “{column}”.",
   "start readings.rows exact": "they close exactly",
   "start readings.rows out": "{each} out a turn, {over} over {travel}",
@@ -2848,7 +2848,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.drawing scale": "scale {ratio}",
   "plan.drawing scale mm": "scale {ratio}, all sizes in mm",
   "plan.drawing scale in": "scale {ratio}, all sizes in inches",
-  "plan.belt back": "From the second part on first lay the belt back on {position}, plug out: the part before left it on {last}.",
+  "plan.belt back": "From the second part on first move the belt back to {position}, plug out: the part before ended at {last}.",
   "plan findings.do not file": "do not file or polish {material}; ask for a wider tolerance, or another machine",
   "plan findings.finish by hand": "finish by hand",
   "plan findings.usually bears": "what a {firmness} one usually bears, common practice",
@@ -3307,7 +3307,7 @@ const en: Readonly<Record<Key, Text>> = {
   "measured report.zero below": "Stands {off} below the others: its gauge had another zero. The line gives each run its own.",
   "measured report.reading": "reading {reading}",
   "measured report.off the line": "{off} off the others; it still counts. Take it again.",
-  "measured report.more off": {"one":"{n} more reading off the others; check lists it.","other":"{n} more readings off the others; check lists them."},
+  "measured report.more off": {"one":"{n} more reading off the others.","other":"{n} more readings off the others."},
   "measured report.from here": "After reading {reading} the readings do not go on as before: nothing else is said of this feed until that is put right.",
   "measured report.take again": "take again",
   "measured report.turns too many": {"one":"just one turn too much: the turns look miscounted","other":"just {n} turns too much: the turns look miscounted"},
@@ -4104,7 +4104,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Die Skala beginnt jedes Mal wieder bei null: ganze Umdrehungen zählen und den Anfangswert der Umdrehung zum Skalenwert addieren.",
   "Umdr.",
   "beginnt bei",
-  "{rows} Reihen zu {division}, eine je Umdrehung, laufen weiter: {cost}. Dazu in der Maschinendatei Reihen und Skalenteile zu {asked} verlangen.",
+  "{rows} Reihen zu {division}, eine je Umdrehung, laufen weiter: {cost}. Dazu diese Reihen in der Maschinendatei verlangen.",
   "Keine runde Teilung geht in bis zu sechs Reihen auf: bei den Werten unter „{column}“ bleiben.",
   "sie gehen genau auf",
   "{each} falsch je Umdrehung, {over} auf {travel}",
@@ -4667,7 +4667,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Zentrierung ø{pilot}",
   "und {count} weitere: siehe die Schritte",
   "plangedreht",
-  "plangedreht auf {length} Länge",
+  "auf Länge {length} plangedreht",
   "abgestochen bei {length}",
   "am anderen Ende",
   "{length} lang im Ganzen",
@@ -4676,7 +4676,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Maßstab {ratio}",
   "Maßstab {ratio}, alle Maße in mm",
   "Maßstab {ratio}, alle Maße in Zoll",
-  "Ab dem zweiten Teil zuerst den Riemen zurück auf {position} legen, Stecker gezogen: das Teil davor ließ ihn auf {last}.",
+  "Ab dem zweiten Teil zuerst zurück auf {position}, Stecker gezogen: das Teil davor endete auf {last}.",
   "{material} nicht feilen oder polieren; eine gröbere Toleranz erfragen oder eine andere Maschine nehmen",
   "von Hand fertig bearbeiten",
   "was eine {firmness} Maschine üblicherweise verträgt, Werkstattbrauch",
@@ -5135,7 +5135,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Liegt {off} unter den anderen: die Messuhr hatte eine andere Null. Die Gerade gibt jedem Lauf seine eigene.",
   "Ablesung {reading}",
   "{off} neben den anderen; sie zählt noch mit. Neu ablesen.",
-  {"one":"Noch {n} Ablesung neben den anderen; check nennt sie.","other":"Noch {n} Ablesungen neben den anderen; check nennt sie."},
+  {"one":"Noch {n} Ablesung neben den anderen.","other":"Noch {n} Ablesungen neben den anderen."},
   "Nach Ablesung {reading} geht es nicht weiter wie zuvor: bis das behoben ist, wird von diesem Weg je Umdrehung nichts gesagt.",
   "neu ablesen",
   {"one":"gerade eine Umdrehung zu viel: wohl verzählt","other":"gerade {n} Umdrehungen zu viel: wohl verzählt"},

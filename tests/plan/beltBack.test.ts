@@ -9,7 +9,7 @@ const said = (head: string, of = steps) => {
   expect(isRefused(plan)).toBe(false);
   return plan.steps.map(({ speed, notes }) => ({
     position: speed?.speed?.position.name,
-    back: notes.filter((note) => note.includes("lay the belt back")),
+    back: notes.filter((note) => note.includes("move the belt back")),
   }));
 };
 
@@ -18,7 +18,7 @@ test("part by part the first step says where the belt goes back to", () => {
   const last = others.at(-1);
   expect(last?.position).not.toBe(first?.position);
   expect(first?.back).toEqual([
-    `From the second part on first lay the belt back on ${first?.position}, plug out: the part before left it on ${last?.position}.`,
+    `From the second part on first move the belt back to ${first?.position}, plug out: the part before ended at ${last?.position}.`,
   ]);
   expect(others.flatMap(({ back }) => back)).toEqual([]);
 });

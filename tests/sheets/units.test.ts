@@ -23,7 +23,7 @@ const inch: Case = {
   foreign: /\bmm\b|millimet|µm|m\/min/,
   allowed: [
     { on: "turns", words: /^mm$/, why: "the second table is for drawings in mm" },
-    { on: "turns", words: /rows of 0\.05 mm|divisions of 0\.05 mm/, why: "a dial in mm to choose" },
+    { on: "turns", words: /rows of 0\.05 mm/, why: "a dial in mm to choose" },
     { on: "turns", words: /^5 mm$/, why: "as the file gives it" },
     { on: "threads", words: /^[\d.]+ mm!?$/, why: "what is stamped on a metric drill" },
     { on: "threads", words: /^mm$/, why: "a metric thread's pitch, and every thread's major diameter in both units" },
@@ -42,7 +42,7 @@ const inch: Case = {
       words: /× 0\.0\d+ mm|division only 0\.0\d+ mm/,
       why: "dials in mm to choose",
     },
-    { on: "start-readings", words: /rows of 0\.05 mm|divisions of 0\.05 mm/, why: "a dial in mm to choose" },
+    { on: "start-readings", words: /rows of 0\.05 mm/, why: "a dial in mm to choose" },
     { on: "explain", words: /0\.0\d+ mm|reads in millimetres|second scale/, why: "dials in mm to choose" },
     {
       on: "explain",

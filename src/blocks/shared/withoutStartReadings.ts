@@ -37,8 +37,6 @@ function rowsWords({ choices }: DialFinding, units: Units, column: string): stri
   return say("start readings.rows", {
     rows: rows.rows,
     division: trimmedSize(rows.divisionValue, rows.unit, 5),
-    // As it is written into the file, in whatever language the paper is.
-    asked: rows.divisionLabel,
     cost,
   });
 }
