@@ -22,7 +22,7 @@ const asked = {
   readings: async (number: string) =>
     readingsSoFar({
       ...{ units: "mm", gauge: number, gaugeError: number, temperature: "20,5" },
-      rows: [0, 1, 2, 3].map((turn) => ({ turns: String(turn), travel: `${turn}${number.slice(1)}`, back: "" })),
+      rows: [0, 1, 2, 3].map((turn) => ({ turns: String(turn), travel: `${100 * turn}${number.slice(1)}`, back: "" })),
     }),
 } as const;
 

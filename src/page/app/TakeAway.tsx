@@ -124,8 +124,9 @@ export function TakeAway({ desk, keeping }: { readonly desk: Desk; readonly keep
         <p class="about">Several files come as one zip.</p>
         <p class="about">
           What was printed before lies where this page cannot look: which of it is out of date, and which dial to take
-          off, is told by “witnessmark check” on the command line. By hand, hold the revision in a page’s foot against
-          the file’s, {revision === "" ? "which gives none yet" : `which is ${revision}`}.
+          off, is told by the program itself, installed beside the files, as “witnessmark check”. By hand, hold the
+          revision in a page’s foot against the file’s,{" "}
+          {revision === "" ? "which gives none yet" : `which is ${revision}`}.
         </p>
         <div role="status">
           {told.value.map((words) => (

@@ -81,11 +81,12 @@ export function answersWith(tools: Tools): Answers {
     },
     sheet: (files, { sheet }) => {
       const laid = laidOut(know(files), sheet);
-      if ("why" in laid) return { pages: [], refused: [], ...laid };
+      if ("why" in laid) return { pages: [], ...laid };
       const { prints, absent, machine } = laid;
+      const refused = prints.some(({ of }) => of !== undefined) ? know(files).refused() : [];
       return {
         pages: prints.flatMap((print) => pagesAsSeen(print, machine)),
-        refused: prints.some(({ of }) => of !== undefined) ? filesOfJobs(know(files).refused()) : [],
+        ...(refused.length > 0 && { refused: filesOfJobs(refused) }),
         ...whyOf(absent[0]),
       };
     },

@@ -83,8 +83,8 @@ export type Work = {
     readonly answer: {
       readonly pages: readonly DrawnPage[];
       readonly why?: string;
-      /** Files of the jobs on it that are refused. */
-      readonly refused: readonly string[];
+      /** Files of the jobs on it that are refused, where there are any. */
+      readonly refused?: readonly string[];
     };
   };
   /** The files of a print, as the command line makes them. No sheets named: all that one gets without asking. */

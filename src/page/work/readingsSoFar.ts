@@ -75,7 +75,9 @@ export function readingsSoFar({ units, gauge, gaugeError, temperature, rows }: R
           ? ["lost motion: not told by these readings", ...contradicted.map(({ what }) => what).slice(0, 1)]
           : [`${lostSoFar} ${formatDoubted(back.lostMotion.travel, back.lostMotion.uncertainty, units, 3)}`]),
       ...(odd ? ["the marked readings do not belong to the others: read them again"] : []),
-      ...(halve === undefined ? [] : [`${halve} more readings like these would halve the ±`]),
+      ...(halve === undefined
+        ? []
+        : [`${halve} more ${halve === 1 ? "reading" : "readings"} like these would halve the ±`]),
     ],
   };
 }
