@@ -5,6 +5,7 @@ import { deskOf } from "./desk.js";
 import { keepTries } from "./dial/keptTries.js";
 import { bytesOf } from "./fonts.js";
 import { keep, kept } from "./keep.js";
+import { lastingAt } from "./lasting.js";
 import { viewOf } from "./view.js";
 import { askerOf } from "./worker.js";
 
@@ -17,8 +18,10 @@ function keyFor(text: string): string {
   return `witnessmark ${hash.toString(36)} ${text.length}`;
 }
 
-function start(): void {
+async function start(): Promise<void> {
   const inside = textIn("inside");
+  const key = keyFor(inside);
+  const lasting = lastingAt(key);
   const brought = (JSON.parse(inside) ?? []) as Kept;
   const packed = JSON.parse(textIn("fonts")) as { regular: string; bold: string };
   const woff = { regular: bytesOf(packed.regular), bold: bytesOf(packed.bold) };
@@ -28,13 +31,13 @@ function start(): void {
   ] as const)
     document.fonts.add(new FontFace("witnessmark", bytes, { weight }));
   const asker = askerOf(textIn("yaml") + textIn("core"), woff);
-  const key = keyFor(inside);
-  const desk = deskOf(kept(key) ?? brought, asker);
-  const keeping = keep(desk, key, brought);
+  const last = await kept(key, lasting);
+  const desk = deskOf(last.files ?? brought, asker);
+  const keeping = keep(desk, key, brought, lasting, last);
   const view = viewOf(`${key} view`);
   keepTries(desk, key);
   const root = document.getElementById("root");
   if (root) render(<App desk={desk} keeping={keeping} view={view} />, root);
 }
 
-start();
+void start();

@@ -45,11 +45,12 @@ describe.runIf(hasBrowser)("the sheet that was chosen", () => {
     await page.getByRole("button", { name: "+ copy to change" }).tap();
     await page.getByRole("button", { name: "see its paper" }).tap();
     await page.locator(".sheet svg").first().waitFor();
-    expect(await page.locator("#sheet").inputValue()).toMatch(/^my-/);
+    // The list of sheets comes a moment after the copy.
+    await expect.poll(() => page.locator("#sheet").inputValue()).toMatch(/^my-/);
     await page.locator(".turn-over").tap();
     await page.getByRole("button", { name: "take it off the desk" }).tap();
     await goTo(page, "Machine");
     await page.locator(".turn-over").tap();
-    expect(await page.locator("#sheet").inputValue()).toBe("measuring-form");
+    await expect.poll(() => page.locator("#sheet").inputValue()).toBe("measuring-form");
   }, 60_000);
 });

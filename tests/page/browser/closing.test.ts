@@ -1,5 +1,9 @@
-import type { BrowserContext, Page } from "playwright-core";
+import { type ChildProcess, spawn } from "node:child_process";
+import { existsSync, mkdtempSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { type BrowserContext, chromium, type Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
+import { browserPath } from "../../support/browserPath.js";
 import { goTo, hasBrowser, inBrowser, taken } from "./browser.js";
 
 const named = (page: Page) => page.locator("#at-name");
@@ -64,6 +68,81 @@ describe.runIf(hasBrowser)("a tab that is closed while one types", () => {
     void devtools.send("Page.crash").catch(() => undefined);
     await died;
     expect(await again(file, shared)).toBe("Before it died");
+  }, 60_000);
+});
+
+/** A browser of its own, with what it has on the disk, and a page in it. */
+async function ownBrowser(home: string, file: string): Promise<{ page: Page; kill: () => Promise<void> }> {
+  const told = join(home, "DevToolsActivePort");
+  const before = existsSync(told) ? readFileSync(told, "utf8") : "";
+  const flags = [
+    "--headless=new",
+    "--no-sandbox",
+    "--disable-gpu",
+    "--no-first-run",
+    "--disable-background-networking",
+  ];
+  const own: ChildProcess = spawn(
+    browserPath ?? "chromium",
+    [...flags, `--user-data-dir=${home}`, "--remote-debugging-port=0", "about:blank"],
+    { stdio: "ignore", detached: true },
+  );
+  const now = () => (existsSync(told) ? readFileSync(told, "utf8") : "");
+  await expect.poll(() => now() !== "" && now() !== before, { timeout: 20_000 }).toBe(true);
+  const browser = await chromium.connectOverCDP(`http://127.0.0.1:${now().split("\n")[0]}`);
+  const page = (await browser.contexts()[0]?.newPage()) as Page;
+  await page.goto(`file://${file}`);
+  await named(page).waitFor();
+  return {
+    page,
+    async kill() {
+      const gone = new Promise((done) => own.once("exit", done));
+      process.kill(-(own.pid as number), "SIGKILL");
+      await gone;
+    },
+  };
+}
+
+describe.runIf(hasBrowser)("a browser that is killed while one types", () => {
+  const { written, context, open, folder } = inBrowser();
+
+  test("has on the disk what was typed half a second before", async () => {
+    const file = await written();
+    const home = mkdtempSync(join(folder, "home-"));
+    const words = "What was typed last";
+    const first = await ownBrowser(home, file);
+    try {
+      await named(first.page).click();
+      await first.page.keyboard.type(words, { delay: 40 });
+      await first.page.waitForTimeout(500);
+    } finally {
+      await first.kill();
+    }
+    const second = await ownBrowser(home, file);
+    try {
+      expect(await named(second.page).inputValue()).toBe(words);
+      // What is typed from now on is the later copy.
+      await named(second.page).fill("And then");
+      await second.page.waitForTimeout(500);
+      await second.page.reload();
+      expect(await named(second.page).inputValue()).toBe("And then");
+    } finally {
+      await second.kill();
+    }
+  }, 120_000);
+
+  test("and a database that answers nothing holds nobody up", async () => {
+    const shared = await context();
+    await shared.addInitScript(() => {
+      IDBFactory.prototype.open = () => new EventTarget() as IDBOpenDBRequest;
+    });
+    const file = await written();
+    const { page, faults } = await open(file, shared);
+    await named(page).fill("Without it");
+    await page.waitForTimeout(500);
+    await page.reload();
+    expect(await named(page).inputValue()).toBe("Without it");
+    expect(faults).toEqual([]);
   }, 60_000);
 });
 

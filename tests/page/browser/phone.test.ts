@@ -136,6 +136,34 @@ describe.runIf(hasBrowser)("at a phone", () => {
     }
   }, 60_000);
 
+  test("what belongs in a row stands in one: the views of a file with their undo, the pieces of a long list", async () => {
+    const { page } = await open(await written(...files), await context(PHONE));
+    // From the highest to the lowest of what is touched in it.
+    const spread = (css: string) =>
+      page
+        .locator(css)
+        .first()
+        .evaluate((one) => {
+          const tops = [...one.querySelectorAll("button")].map((each) => each.getBoundingClientRect().top);
+          return Math.max(...tops) - Math.min(...tops);
+        });
+    expect(await spread(".views")).toBeLessThan(20);
+    await goTo(page, "Job");
+    expect(await spread(".views")).toBeLessThan(20);
+    expect(await spread(".pieces")).toBeLessThan(20);
+  }, 60_000);
+
+  test("on its side more than half of it is the work's, wherever one has scrolled to", async () => {
+    const { page } = await open(
+      await written(...files),
+      await context({ viewport: { width: 740, height: 360 }, hasTouch: true }),
+    );
+    await goTo(page, "Handwheels");
+    await page.evaluate(() => scrollTo(0, 900));
+    const [strip, bar] = [await page.locator(".rule").boundingBox(), await turnOver(page).boundingBox()];
+    expect((bar?.y ?? 0) - Math.max(0, (strip?.y ?? 0) + (strip?.height ?? 999))).toBeGreaterThan(180);
+  }, 60_000);
+
   test("the browser prints the sheet from either side, and nothing of the bar", async () => {
     const { page } = await open(await written(...files), await context(PHONE));
     await turnOver(page).tap();
