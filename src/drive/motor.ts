@@ -11,7 +11,8 @@ export const motorSlip = (rpm: number, synchronous: number): number => (synchron
 export function plate(rpm: number, hertz: number): { readonly poles: number; readonly slip: number } | undefined {
   for (let poles = 12; poles >= 2; poles -= 2) {
     const slip = motorSlip(rpm, synchronousRpm(hertz, poles));
-    // 20 %: the field of the next pole pair lies further away, so that no plate means two motors.
+    // 20 %: the field of the next pole pair lies further away, so that no plate means two motors; but for ten and twelve poles, of which
+    // the nearer is asked first.
     if (slip >= 0 && slip < 0.2) return { poles, slip };
   }
   return undefined;

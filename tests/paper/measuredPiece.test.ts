@@ -78,8 +78,13 @@ test("each shape is measured where a caliper or a tape can be laid", () => {
     ["arc", Number(((50 * TURN) / 6).toFixed(6))],
     ["chord", 50],
   ]);
-  const said = [ring(4), ring(1)].map((flat) => measuresOf(shaped(flat), "mm")[1]?.what);
+  const first = [{ kind: "strip", length: 9 }, ring(TURN), ring(1)].map(
+    (flat) => measuresOf(shaped(flat), "mm")[0]?.what,
+  );
+  expect(first).toEqual(["the strip between its cut ends", "the outside diameter", "the outer edge, along its arc"]);
+  const said = [ring(Math.PI), ring(4), ring(1)].map((flat) => measuresOf(shaped(flat), "mm")[1]?.what);
   expect(said).toEqual([
+    "the outer edge, straight across its widest",
     "the outer edge, straight across its widest",
     "the outer edge, straight from corner to corner",
   ]);

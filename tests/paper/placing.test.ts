@@ -9,6 +9,7 @@ import {
   placedIn,
   thousandths,
   type Way,
+  ways,
 } from "../../src/paper/placing.js";
 
 const asNamed = (rest: "under" | "beside", tightly?: true): Way => ({
@@ -152,4 +153,32 @@ test("more pages than are asked for at most are none", () => {
   const three = [piece("a", 90, 90), piece("b", 90, 90), piece("c", 90, 90)];
   expect(placedIn(three, asNamed("under"), new Set(), room, gap, 2)).toBeUndefined();
   expect(placedIn(three, asNamed("under"), new Set(), room, gap, 3)).toHaveLength(3);
+
+test("ways call a piece large by nothing, by its height, by its longer side, or by its area", () => {
+  const sizes = ways.map(({ first }) => [first({ width: 3, height: 8 }), first({ width: 10, height: 4 })]);
+  expect(sizes).toEqual([
+    [0, 0],
+    [0, 0],
+    [8, 4],
+    [8, 4],
+    [8, 10],
+    [24, 40],
+    [24, 40],
+  ]);
+});
+
+test("tight is what leaves the least on one side, whichever that is", () => {
+  const tight = asNamed("beside", true);
+  // Beside a 46 fits to the hair in width; under it 6 are left across and 38 down.
+  expect(laid([piece("a", 52, 40), piece("b", 46, 20)], tight)).toBe("a 0,0 b 54,0");
+  // Under a 68 fits to the hair in height, though beside it less is left across.
+  expect(laid([piece("a", 60, 30), piece("b", 28, 68)], tight)).toBe("a 0,0 b 0,32");
+});
+
+test("a group goes on a page that has others already; pieces alike are alike in both sides", () => {
+  const x = { besides: "x" };
+  const beside = [piece("b", 100, 20), piece("a", 100, 30, x), piece("c", 100, 30, x)];
+  expect(laid(beside, asNamed("under"), ["x"])).toBe("b 0,0 a 0,22 c 0,54");
+  const oneNarrow = [piece("a", 100, 40, x), piece("b", 90, 40, x), piece("c", 100, 40, x)];
+  expect(laid(oneNarrow, asNamed("under"), ["x"])).toBe("a 0,0 c 0,42 | b 0,0");
 });

@@ -82,6 +82,7 @@ test("a bar by itself corrects its own side; without both bars diagonals tell no
   const down = { measured: 252.5, nominal: 250 };
   expect(printerDistortion({ across })).toEqual([0.99, 0, 0, 1, 0, 0]);
   expect(printerDistortion({ down })).toEqual([1, 0, 0, 1.01, 0, 0]);
+  expect(printerDistortion({ across, down })).toEqual([0.99, 0, 0, 1.01, 0, 0]);
   expect(printerDistortion({ across, diagonals: [321, 319] })).toEqual([0.99, 0, 0, 1, 0, 0]);
   expect(printerDistortion({ down, diagonals: [321, 319] })).toEqual([1, 0, 0, 1.01, 0, 0]);
   expect(printerCorrection({ across })[0]).toBeCloseTo(1 / 0.99, 12);
