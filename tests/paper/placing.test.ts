@@ -153,6 +153,7 @@ test("more pages than are asked for at most are none", () => {
   const three = [piece("a", 90, 90), piece("b", 90, 90), piece("c", 90, 90)];
   expect(placedIn(three, asNamed("under"), new Set(), room, gap, 2)).toBeUndefined();
   expect(placedIn(three, asNamed("under"), new Set(), room, gap, 3)).toHaveLength(3);
+});
 
 test("ways call a piece large by nothing, by its height, by its longer side, or by its area", () => {
   const sizes = ways.map(({ first }) => [first({ width: 3, height: 8 }), first({ width: 10, height: 4 })]);
