@@ -400,3 +400,33 @@ work: { materials: [mild steel, free-cutting steel, grey cast iron, tool steel, 
     expect(others.join(" ")).not.toMatch(/rpm belt/);
   });
 });
+
+test("what is said of two diagrams on low paper has one page, not a nearly empty one after the first", () => {
+  const cone = (labels: string, low: number, step: number) =>
+    [...labels]
+      .map(
+        (label, at) =>
+          `{ label: "${label}", driver: ${low + step * at}, driven: ${low + step * (labels.length - 1 - at)} }`,
+      )
+      .join(", ");
+  const twelve = findingsOf(`name: Twelve
+kind: drill
+paper: { size: A5 }
+limits: { spindle: 4000 rpm, chuck: 4000 rpm }
+drive:
+  motor: { speed: 1400 rpm }
+  stages:
+    - { name: motor belt, steps: [${cone("ABC", 50, 30)}] }
+    - { name: spindle belt, steps: [${cone("1234", 55, 23)}] }
+work:
+  materials: [mild steel, free-cutting steel, grey cast iron, tool steel, brass, bronze, stainless steel, aluminium, plastics, acetal, acrylic, rigid PVC, polystyrene, free-cutting stainless steel, nylon, zinc alloy, medium-carbon steel, high-carbon steel, alloy steel, copper]
+  drills: [2, 2.5, 3, 3.3, 4, 4.2, 5, 6, 6.8, 8, 8.5, 10, 12, 13]
+`);
+  const { pages, ...rest } = printOf(twelve, "speed-diagram");
+  expect(pages).toHaveLength(3);
+  expect(measureSheets(twelve, ["speed-diagram"]).faults).toEqual([]);
+  const last = wordsOf({ ...rest, pages: pages.slice(-1) });
+  expect(last.match(/The dots show one way/g)).toHaveLength(2);
+  expect(last.match(/Go straight up/g)).toHaveLength(1);
+  expect(last).toContain("× beyond the limit");
+});

@@ -61,20 +61,25 @@ export const speedDiagram = block(
       machine.work,
       machine.units,
     );
+    // What is said of diagrams whose page has no room for it, and whether that tells of a limit.
+    const later = { examples: [] as string[], held: false };
     return drawn.flatMap(({ draw, example, inSight }, at) => {
       const listed = drawn.length === 1 ? lines : inSight;
       const last = at === drawn.length - 1;
       const said = (words: string, names: readonly string[], gap = 2) =>
         names.length === 0 ? [] : paragraph(words, width, { gap });
+      const held = listed.some((line) => line.held);
       const below = ({ cut, left }: Unshown) => [
         ...paragraph(key, width, { gap: 2 }),
         ...said(say("speed diagram.in full", { names: cut.join("; ") }), cut),
         ...said(say("speed diagram.lines left", { speeds: left.join(", ") }), left),
         ...(last ? said(say("speed diagram.out of sight", { speeds: unseen.join(", ") }), unseen) : []),
         ...(last ? said(without.join(" "), without) : []),
-        ...(listed.some(({ held }) => held) ? paragraph(say("hand feed.beyond"), width, { gap: 2 }) : []),
+        ...(held || (last && later.held) ? paragraph(say("hand feed.beyond"), width, { gap: 2 }) : []),
         ...paragraph(say("speed diagram.how to read"), width, { gap: 2 }),
-        ...(example === undefined ? [] : paragraph(example.words, width, { gap: 0.6 })),
+        ...[...(last ? later.examples : []), ...(example === undefined ? [] : [example.words])].flatMap((words) =>
+          paragraph(words, width, { gap: 0.6 }),
+        ),
         ...(last ? paragraph(notes.join(" "), width, { size: size.source, gap: 1 }) : []),
       ];
       const alone = height - heightOf(head) - 2;
@@ -92,13 +97,21 @@ export const speedDiagram = block(
         told = made;
         made = drawnWith(told);
       }
-      const { tall, beside, list, marks: own } = made;
-      const marks = beside === 0 ? own : [...own, group({ x: width - beside, y: 0 }, stacked(list))];
+      const { tall, beside, list, marks: plot } = made;
+      const marks = beside === 0 ? plot : [...plot, group({ x: width - beside, y: 0 }, stacked(list))];
       const first: Run = { drawing: { width, height: tall, marks }, ...(at > 0 && { startsPage: "always" as const }) };
       // Without the list a speed names no belt.
       const withList = beside === 0 ? [first, ...list] : [first];
+      const own = beside === 0 ? tall + listHeight(list) : tall;
+      const words = below(made);
+      // A few lines that hold for all of them would have a page of their own before the next diagram.
+      const apart = !last && countOf(made) === 0 && own + heightOf(words) > alone + 2;
+      if (apart) {
+        if (example !== undefined) later.examples.push(example.words);
+        later.held ||= held;
+      }
       const onOne = tall + listHeight(list) <= alone + 1e-9;
-      return [...(at === 0 ? head : []), ...(onOne ? together(withList) : withList), ...below(made)];
+      return [...(at === 0 ? head : []), ...(onOne ? together(withList) : withList), ...(apart ? [] : words)];
     });
   },
   { operation: operationChoices },
