@@ -70,7 +70,7 @@ test("on whatever machine nothing is told as usual but what has a usual value", 
     }),
     { numRuns: 25 },
   );
-}, 60_000);
+});
 
 test("of a motor with several speeds its line is named, and the belts' own", () => {
   const text = [

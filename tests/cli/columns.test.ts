@@ -42,7 +42,7 @@ test("names of sixty letters, ten handwheels and thirty positions: a line for ea
   // Which is which can still be told.
   expect(new Set(wheels.map((line) => line.split("2.11255")[0])).size).toBe(10);
   expect(tooLong((await check(file(fullest()), "--choices", "--suppose", "60 Hz")).out)).toEqual([]);
-}, 60_000);
+});
 
 test("of a name that is too long whole words stay, with a sign of what is left out", () => {
   const words = "85 × 0.05 mm Ø, true, and as much more as leaves little";

@@ -36,7 +36,7 @@ test("every quantity that is offered is explained as the command explains it", a
     if (refused === undefined) expect(out.trimEnd(), name).toBe([`From ${demo}`, ...explainedLines(parts)].join("\n"));
     else expect(err, name).toContain(`${demo}: ${refused}`);
   }
-}, 120_000);
+});
 
 test("a piece is judged as the command judges it, and wrong input refused in its words", async () => {
   const text = `name: L
@@ -85,7 +85,7 @@ test("what is supposed is answered and refused as the command does", async () =>
   );
   const { refused } = await ask("suppose", files, { wishes: ["belt square"] });
   expect((await witnessmark("check", demo, "--suppose", "belt square")).err).toContain(refused ?? "nothing");
-}, 60_000);
+});
 
 test("of a file with a fault nothing is told but that", async () => {
   const faulty = filesOf("name: L\nhandwheels: 3\n");
@@ -107,31 +107,27 @@ describe("a job on an inch machine", () => {
     ["that says no units", inches, pin.replace("units: in\n", "")],
     ["that says none, on a machine in millimetres", readFileSync(machine, "utf8"), pin.replace("units: in\n", "")],
     ["of turning, on a drill", `kind: drill\n${inches}`, pin],
-  ])(
-    "%s is told and planned as the command does",
-    async (_, text, job) => {
-      const [path, jobPath] = [file(text), file(job)];
-      const asked: Files = { ...filesOf(text), jobs: [{ name: "pin.yaml", text: job }] };
-      const { told } = await ask("read", asked, {});
-      const { err } = await witnessmark("check", path, "--job", jobPath);
-      const against = told.filter((one) => one.file === "pin.yaml");
-      for (const { what } of against) expect(words(err)).toContain(words(what));
-      const sheet = await ask("sheet", asked, { sheet: "plan" });
-      const printed = await witnessmark(
-        "print",
-        path,
-        "--sheet",
-        "plan",
-        "--job",
-        jobPath,
-        "--anyway",
-        "--out",
-        `${path}.out`,
-      );
-      expect(sheet.pages.length > 0).toBe(printed.code === 0);
-      if (sheet.why !== undefined) expect(words(printed.err)).toContain(words(against[0]?.what ?? "nothing"));
-      if (sheet.why !== undefined) expect(sheet.why).toBe(`pin.yaml: ${against[0]?.what}; ${against[0]?.remedy}`);
-    },
-    60_000,
-  );
+  ])("%s is told and planned as the command does", async (_, text, job) => {
+    const [path, jobPath] = [file(text), file(job)];
+    const asked: Files = { ...filesOf(text), jobs: [{ name: "pin.yaml", text: job }] };
+    const { told } = await ask("read", asked, {});
+    const { err } = await witnessmark("check", path, "--job", jobPath);
+    const against = told.filter((one) => one.file === "pin.yaml");
+    for (const { what } of against) expect(words(err)).toContain(words(what));
+    const sheet = await ask("sheet", asked, { sheet: "plan" });
+    const printed = await witnessmark(
+      "print",
+      path,
+      "--sheet",
+      "plan",
+      "--job",
+      jobPath,
+      "--anyway",
+      "--out",
+      `${path}.out`,
+    );
+    expect(sheet.pages.length > 0).toBe(printed.code === 0);
+    if (sheet.why !== undefined) expect(words(printed.err)).toContain(words(against[0]?.what ?? "nothing"));
+    if (sheet.why !== undefined) expect(sheet.why).toBe(`pin.yaml: ${against[0]?.what}; ${against[0]?.remedy}`);
+  });
 });

@@ -82,7 +82,6 @@ drive: { motor: { speed: 1400 }, stages: [{ name: belt, steps: [{ label: A, driv
       if (way.at(-1) === "diameter") expect(goesOn, fault).toContain("speed-diagram");
     }
   },
-  120_000,
 );
 
 describe("a fault that is not a handwheel's", () => {
@@ -123,7 +122,7 @@ paper: { thickness: 0.11, printer: laser }
     expect((await ask("read", broken, {})).handwheels).toEqual(["Cross slide", "Carriage"]);
     const material = { material: "mild steel", operation: "turning", diameter: "10" };
     expect((await ask("speed", broken, material)).said).toEqual(["The file has something to mend first."]);
-  }, 60_000);
+  });
 
   test("of the printer in use stops what must be true; what it makes of a length can be measured all the same", async () => {
     const broken = filesOf(withValue(small, ["printers", "laser", "across"], "150 of 200"));
@@ -140,7 +139,7 @@ paper: { thickness: 0.11, printer: laser }
     expect(judged.refused).toBeUndefined();
     expect(judged.lines).toEqual([...sound.lines, 'Mend first what the file says of the printer "laser".']);
     expect((await ask("measures", broken, {})).length).toBeGreaterThan(0);
-  }, 60_000);
+  });
 
   test("of a printer not in use stops nothing, of the paper's thickness the pieces alone", async () => {
     const other = filesOf(withValue(small, ["printers", "inkjet", "across"], "150 of 200"));
@@ -154,7 +153,7 @@ paper: { thickness: 0.11, printer: laser }
       [thick, on],
     ] as const)
       for (const sheet of sheets) expect(await pagesOf(files, sheet), sheet).toEqual(await pagesOf(whole, sheet));
-  }, 60_000);
+  });
 
   test("of a printer that is not there, beside one of a wheel: each stops its own", async () => {
     const text = withValue(withValue(small, ["paper", "printer"], "plotter"), ["handwheels", 1, "feed"], "far");
@@ -163,7 +162,7 @@ paper: { thickness: 0.11, printer: laser }
     expect(whys.get("turns")).toMatch(
       /^it needs (the printer "plotter" and "Carriage"|"Carriage" and the printer "plotter"), /,
     );
-  }, 60_000);
+  });
 
   test("of a table of readings is the same whether it is not there or cannot be read: its wheel waits", async () => {
     const text = withValue(small, ["handwheels", 1, "feed"], { readings: "slide.csv" });
@@ -179,5 +178,5 @@ paper: { thickness: 0.11, printer: laser }
     // Where no wheel takes them nobody knows whose they are.
     const remark = { ...filesOf(`# readings: slide.csv\n${small}`), readings: [bad] };
     expect(await stops(remark)).toEqual(["every sheet"]);
-  }, 60_000);
+  });
 });

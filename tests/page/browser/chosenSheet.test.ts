@@ -34,7 +34,7 @@ describe.runIf(hasBrowser)("the sheet that was chosen", () => {
     await expect.poll(printed).toContain("Measuring form");
     expect(await page.getByRole("button", { name: "let the stations choose" }).count()).toBe(0);
     expect(faults).toEqual([]);
-  }, 60_000);
+  });
 
   test("of one's own lies on top at a phone, and gives way when it is taken off the desk", async () => {
     const { page } = await open(
@@ -52,5 +52,5 @@ describe.runIf(hasBrowser)("the sheet that was chosen", () => {
     await goTo(page, "Machine");
     await page.locator(".turn-over").tap();
     await expect.poll(() => page.locator("#sheet").inputValue()).toBe("measuring-form");
-  }, 60_000);
+  });
 });

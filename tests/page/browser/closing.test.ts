@@ -43,7 +43,7 @@ describe.runIf(hasBrowser)("a tab that is closed while one types", () => {
     expect(await page.evaluate(() => JSON.stringify({ ...localStorage }))).not.toContain("Half");
     await closed(page, true);
     expect(await again(file, shared)).toBe("Half a na");
-  }, 60_000);
+  });
 
   test("has kept what was typed in the text view too", async () => {
     const file = await written();
@@ -54,7 +54,7 @@ describe.runIf(hasBrowser)("a tab that is closed while one types", () => {
     await page.keyboard.type("name: Half a te");
     await closed(page, true);
     expect(await again(file, shared)).toBe("Half a te");
-  }, 60_000);
+  });
 
   test("and when its process dies, what was typed 300 ms before", async () => {
     const file = await written();
@@ -68,7 +68,7 @@ describe.runIf(hasBrowser)("a tab that is closed while one types", () => {
     void devtools.send("Page.crash").catch(() => undefined);
     await died;
     expect(await again(file, shared)).toBe("Before it died");
-  }, 60_000);
+  });
 });
 
 /** A browser of its own, with what it has on the disk, and a page in it. */
@@ -129,7 +129,7 @@ describe.runIf(hasBrowser)("a browser that is killed while one types", () => {
     } finally {
       await second.kill();
     }
-  }, 120_000);
+  });
 
   test("and a database that answers nothing holds nobody up", async () => {
     const shared = await context();
@@ -143,7 +143,7 @@ describe.runIf(hasBrowser)("a browser that is killed while one types", () => {
     await page.reload();
     expect(await named(page).inputValue()).toBe("Without it");
     expect(faults).toEqual([]);
-  }, 60_000);
+  });
 });
 
 describe.runIf(hasBrowser)("leaving", () => {
@@ -160,12 +160,12 @@ describe.runIf(hasBrowser)("leaving", () => {
     await taken(page, () => page.getByRole("button", { name: "take all files" }).click());
     expect(await closed(page, true)).toBe(false);
     expect(page.isClosed()).toBe(true);
-  }, 60_000);
+  });
 
   test("asks nothing where nothing was typed", async () => {
     const { page } = await open(await written("templates/machines/boathouse.yaml"), await context());
     // A touch, without which no browser lets a page ask.
     await named(page).click();
     expect(await closed(page, true)).toBe(false);
-  }, 60_000);
+  });
 });

@@ -28,5 +28,5 @@ describe.runIf(hasBrowser)("a wheel that moves across", () => {
     await page.getByRole("button", { name: "text", exact: true }).click();
     await page.locator(".cm-line", { hasText: "reads: diameter" }).first().waitFor();
     expect(faults).toEqual([]);
-  }, 60_000);
+  });
 });

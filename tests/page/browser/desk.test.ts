@@ -17,7 +17,7 @@ describe.runIf(hasBrowser)("what lies on the desk", () => {
     await page.getByRole("button", { name: "redo", exact: true }).click();
     await expect.poll(() => name.inputValue()).toBe("drill.yaml");
     expect(faults).toEqual([]);
-  }, 60_000);
+  });
 
   test("a file is renamed, under an ending that it is read by, and that is undone too", async () => {
     const { page, faults } = await open(await written("templates/machines/boathouse.yaml"), await context());
@@ -32,7 +32,7 @@ describe.runIf(hasBrowser)("what lies on the desk", () => {
     await page.getByRole("button", { name: "undo", exact: true }).click();
     await expect.poll(() => name.inputValue()).toBe("boathouse.yaml");
     expect(faults).toEqual([]);
-  }, 60_000);
+  });
 
   test("what was taken off the desk is put back with all that was typed", async () => {
     const { page, faults } = await open(await written("templates/machines/boathouse.yaml"), await context());
@@ -49,7 +49,7 @@ describe.runIf(hasBrowser)("what lies on the desk", () => {
     await page.getByRole("button", { name: "undo", exact: true }).click();
     expect(await page.getByRole("button", { name: "put it back" }).count()).toBe(0);
     expect(faults).toEqual([]);
-  }, 60_000);
+  });
 
   test("keys undo in the file that lies open, never in one that lay there before", async () => {
     const { page, faults } = await open(await written("templates/machines/boathouse.yaml"), await context());
@@ -67,7 +67,7 @@ describe.runIf(hasBrowser)("what lies on the desk", () => {
     await page.getByRole("button", { name: "job-1.yaml", exact: true }).click();
     expect(await name.inputValue()).toBe("Pin A");
     expect(faults).toEqual([]);
-  }, 60_000);
+  });
 
   test("a new machine begins empty, keeps the jobs and says so, and is undone", async () => {
     const { page, faults } = await open(await written("templates/machines/boathouse.yaml"), await context());
@@ -81,7 +81,7 @@ describe.runIf(hasBrowser)("what lies on the desk", () => {
     await page.getByRole("button", { name: "undo", exact: true }).click();
     await expect.poll(() => page.getByLabel("Name of the file").inputValue()).toBe("boathouse.yaml");
     expect(faults).toEqual([]);
-  }, 60_000);
+  });
 
   test("opened again as it was left, the page says so, and goes back to what it came with", async () => {
     const path = await written("templates/machines/boathouse.yaml");
@@ -96,7 +96,7 @@ describe.runIf(hasBrowser)("what lies on the desk", () => {
     await expect.poll(() => page.locator("#at-name").inputValue()).toContain("Boathouse");
     await page.getByRole("button", { name: "undo", exact: true }).click();
     await expect.poll(() => page.locator("#at-name").inputValue()).toBe("Changed");
-  }, 60_000);
+  });
 
   test("as it came, a file that was taken off lies there once", async () => {
     const came = await written("templates/machines/boathouse.yaml", "--job", "templates/jobs/deck-pin.yaml");
@@ -113,7 +113,7 @@ describe.runIf(hasBrowser)("what lies on the desk", () => {
     await page.getByRole("button", { name: "back to the file as it came" }).click();
     expect(await page.getByRole("button", { name: "put it back" }).count()).toBe(0);
     await expect.poll(() => page.locator("#at-name").inputValue()).toContain("Deck pin");
-  }, 60_000);
+  });
 
   test("two tabs: it is said that nothing more is kept, and what goes on is what one chooses, with the way back", async () => {
     const shared = await context();
@@ -131,11 +131,11 @@ describe.runIf(hasBrowser)("what lies on the desk", () => {
     await expect.poll(() => two.locator("#at-name").inputValue()).toBe("Typed in the first");
     await two.getByRole("button", { name: "undo", exact: true }).click();
     await expect.poll(() => two.locator("#at-name").inputValue()).toBe("Typed in the second");
-  }, 60_000);
+  });
 
   test("a name that turns the writing about turns none of the page's words", async () => {
     const { page } = await open(await written(), await context());
     await page.locator("#at-name").fill("Lathe \u202egnp");
     await expect.poll(() => page.locator("header h1").textContent()).toBe("witnessmark Lathe \ufffdgnp");
-  }, 60_000);
+  });
 });

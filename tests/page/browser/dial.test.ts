@@ -63,7 +63,6 @@ describe.runIf(hasBrowser)("the dial in the hand", () => {
       expect(Math.abs((await angleOf(page, "0.2")) - way * 360 * (turns - 0.1))).toBeLessThan(1);
       expect(faults).toEqual([]);
     },
-    60_000,
   );
 
   test("turned back its slide waits, and says so", async () => {
@@ -80,7 +79,7 @@ describe.runIf(hasBrowser)("the dial in the hand", () => {
     await page.keyboard.press("ArrowRight");
     await expect.poll(gone).not.toContain("waits");
     expect(faults).toEqual([]);
-  }, 60_000);
+  });
 
   test("turned back beyond its lost motion the slide has followed; Home and End go to the ends of its travel", async () => {
     const { page } = await open(await written(demo), await context());
@@ -108,7 +107,7 @@ describe.runIf(hasBrowser)("the dial in the hand", () => {
     await page.getByText("Write a distance").waitFor();
     // As it stood before one typed.
     await expect.poll(async () => Number(await dial.getAttribute("aria-valuenow"))).toBe(2);
-  }, 60_000);
+  });
 
   test("an answer that cannot be read takes nothing back of what was tried; all can be begun anew", async () => {
     const { page } = await open(await written(demo), await context());
@@ -133,7 +132,7 @@ describe.runIf(hasBrowser)("the dial in the hand", () => {
     await goTo(page, "Dial");
     await page.getByRole("button", { name: "exercises" }).click();
     expect(await tally()).toContain("0 right, 0 tried");
-  }, 60_000);
+  });
 
   test("all exercises of the sheet are worked by the keyboard alone, and counted", async () => {
     const findings = demoFindings();
@@ -194,7 +193,7 @@ describe.runIf(hasBrowser)("the dial in the hand", () => {
     await goTo(page, "Dial");
     await expect.poll(() => page.locator(".tally").textContent()).toContain(`${right} right`);
     expect(faults).toEqual([]);
-  }, 120_000);
+  });
 
   test("what is right once the answer was looked at does not count", async () => {
     const { page } = await open(await written(demo), await context());
@@ -207,7 +206,7 @@ describe.runIf(hasBrowser)("the dial in the hand", () => {
     await page.getByRole("button", { name: "mark it" }).click();
     await page.getByText("✓ Right.").waitFor();
     expect(await page.locator(".tally").textContent()).toContain("0 right, 1 tried");
-  }, 60_000);
+  });
 
   test("how far one is stays when the page is loaded anew", async () => {
     const { page, faults } = await open(await written(demo), await context());
@@ -235,7 +234,7 @@ describe.runIf(hasBrowser)("the dial in the hand", () => {
     await page.getByText("Exercise 1 of").waitFor();
     expect(await page.locator(".tally").textContent()).toContain("0 right, 0 tried");
     expect(faults).toEqual([]);
-  }, 60_000);
+  });
 
   test("the card is folded beside an exercise that asks to look at it, and the dial may be", async () => {
     const { page, faults } = await open(await written(demo), await context());
@@ -250,47 +249,43 @@ describe.runIf(hasBrowser)("the dial in the hand", () => {
     await page.locator(".hand .sheet svg").waitFor();
     expect(await page.locator(".hand .sheet").getAttribute("aria-label")).toMatch(/^Belt card, page 1 of 1$/);
     expect(faults).toEqual([]);
-  }, 60_000);
+  });
 
   test.each([
     [1280, 900],
     [360, 740],
-  ])(
-    "every exercise fits %d pixels, and the accessibility checker has no finding",
-    async (width, height) => {
-      const { page, faults } = await open(
-        await written(demo),
-        await context({ viewport: { width, height }, bypassCSP: true }),
-      );
-      await page.evaluate(axe);
-      await goTo(page, "Dial");
-      await page.getByRole("button", { name: "exercises" }).click();
-      const next = page.getByRole("button", { name: "the next one" });
-      for (let at = 0; ; at++) {
-        await page.getByRole("button", { name: "show the answer" }).click();
-        await page.getByText("Answer:").waitFor();
-        const { wide, small, found } = await page.evaluate(async () => {
-          const { violations } = await (
-            globalThis as unknown as { axe: { run: () => Promise<{ violations: { id: string; nodes: unknown[] }[] }> } }
-          ).axe.run();
-          return {
-            wide: document.documentElement.scrollWidth,
-            small: [...document.querySelectorAll(".hand button, .hand select, .hand input")].flatMap((one) =>
-              one.getBoundingClientRect().height < 43.5 ? [one.outerHTML.slice(0, 80)] : [],
-            ),
-            found: violations.map(({ id, nodes }) => `${id}: ${JSON.stringify(nodes).slice(0, 300)}`),
-          };
-        });
-        expect(found, `exercise ${at + 1}`).toEqual([]);
-        expect(small).toEqual([]);
-        expect(wide).toBeLessThanOrEqual(width);
-        if (await next.isDisabled()) break;
-        await next.click();
-      }
-      expect(faults).toEqual([]);
-    },
-    120_000,
-  );
+  ])("every exercise fits %d pixels, and the accessibility checker has no finding", async (width, height) => {
+    const { page, faults } = await open(
+      await written(demo),
+      await context({ viewport: { width, height }, bypassCSP: true }),
+    );
+    await page.evaluate(axe);
+    await goTo(page, "Dial");
+    await page.getByRole("button", { name: "exercises" }).click();
+    const next = page.getByRole("button", { name: "the next one" });
+    for (let at = 0; ; at++) {
+      await page.getByRole("button", { name: "show the answer" }).click();
+      await page.getByText("Answer:").waitFor();
+      const { wide, small, found } = await page.evaluate(async () => {
+        const { violations } = await (
+          globalThis as unknown as { axe: { run: () => Promise<{ violations: { id: string; nodes: unknown[] }[] }> } }
+        ).axe.run();
+        return {
+          wide: document.documentElement.scrollWidth,
+          small: [...document.querySelectorAll(".hand button, .hand select, .hand input")].flatMap((one) =>
+            one.getBoundingClientRect().height < 43.5 ? [one.outerHTML.slice(0, 80)] : [],
+          ),
+          found: violations.map(({ id, nodes }) => `${id}: ${JSON.stringify(nodes).slice(0, 300)}`),
+        };
+      });
+      expect(found, `exercise ${at + 1}`).toEqual([]);
+      expect(small).toEqual([]);
+      expect(wide).toBeLessThanOrEqual(width);
+      if (await next.isDisabled()) break;
+      await next.click();
+    }
+    expect(faults).toEqual([]);
+  });
 
   test("a distance is asked in the unit of the wheel's own dial, in the hand and where it is asked", async () => {
     const file = join(folder, "mixed.yaml");
@@ -315,5 +310,5 @@ describe.runIf(hasBrowser)("the dial in the hand", () => {
       }
     }
     expect(faults).toEqual([]);
-  }, 60_000);
+  });
 });

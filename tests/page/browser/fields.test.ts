@@ -49,7 +49,7 @@ describe.runIf(hasBrowser)("fields of the form", () => {
       expect(Object.keys(data as object)).toEqual(Object.keys(parse(readFileSync(demo, "utf8"))));
       expect(faults).toEqual([]);
     }
-  }, 180_000);
+  });
 
   test("units and paper are asked beside the name, and written only when chosen", async () => {
     const { page, faults } = await open(await written(), await context());
@@ -61,7 +61,7 @@ describe.runIf(hasBrowser)("fields of the form", () => {
       /^name: L\|units: in\|paper:.*size: Letter/,
     );
     expect(faults).toEqual([]);
-  }, 60_000);
+  });
 
   test("a printer is measured, named and used without a word of YAML", async () => {
     const { page, faults } = await open(await written(), await context());
@@ -79,5 +79,5 @@ describe.runIf(hasBrowser)("fields of the form", () => {
     expect(await page.locator("#at-paper-printer option").allTextContents()).toEqual(["left out", "Shop LX"]);
     await expect.poll(() => page.locator(".messages").count()).toBe(0);
     expect(faults).toEqual([]);
-  }, 60_000);
+  });
 });

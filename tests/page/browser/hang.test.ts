@@ -38,7 +38,7 @@ describe.runIf(hasBrowser)("a worker that does not come to an end", () => {
     await page.locator(".sheet svg").first().waitFor({ timeout: 20_000 });
     await stopped.first().waitFor({ state: "detached" });
     expect(faults).toEqual([]);
-  }, 90_000);
+  });
 
   test("is not waited for once the text is another", async () => {
     const { page } = await open(await hanging("templates/machines/boathouse.yaml"), await context());
@@ -51,7 +51,7 @@ describe.runIf(hasBrowser)("a worker that does not come to an end", () => {
     await page.locator('.sheet svg:has-text("Small")').first().waitFor({ timeout: 20_000 });
     expect(Date.now() - start).toBeLessThan(9000);
     expect(await page.getByText(/was stopped/).count()).toBe(0);
-  }, 60_000);
+  });
 
   test("what fails in it is said in the page", async () => {
     const context_ = await context();
@@ -73,7 +73,7 @@ describe.runIf(hasBrowser)("a worker that does not come to an end", () => {
       )
       .waitFor();
     expect(faults.length).toBeGreaterThan(0);
-  }, 60_000);
+  });
 
   test("one that cannot begin says so", async () => {
     const context_ = await context();
@@ -87,5 +87,5 @@ describe.runIf(hasBrowser)("a worker that does not come to an end", () => {
     });
     const { page } = await open(await written(), context_);
     await page.getByText(/Working out what the files say failed: .*no room/).waitFor();
-  }, 60_000);
+  });
 });

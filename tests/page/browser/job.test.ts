@@ -69,7 +69,7 @@ describe.runIf(hasBrowser)("a job from nothing", () => {
       [],
     );
     expect(faults).toEqual([]);
-  }, 120_000);
+  });
 
   test("a key that several kinds of step take is asked for as this kind takes it", async () => {
     const { page, faults } = await open(await written("templates/machines/boathouse.yaml"), await context());
@@ -103,7 +103,7 @@ describe.runIf(hasBrowser)("a job from nothing", () => {
         );
     }
     expect(faults).toEqual([]);
-  }, 60_000);
+  });
 
   test("without its units on an inch machine: asked at their field, and no length wears one of them", async () => {
     const folder = mkdtempSync(join(tmpdir(), "witnessmark-job-"));
@@ -121,7 +121,7 @@ describe.runIf(hasBrowser)("a job from nothing", () => {
     await page.locator("#at-units").selectOption("in");
     await expect.poll(async () => (await all()).has("in")).toBe(true);
     expect((await all()).has("in or mm?")).toBe(false);
-  }, 60_000);
+  });
 
   test("steps are moved and put in between; the bar is asked for at once, and the material is one of those known", async () => {
     const { page, faults } = await open(
@@ -147,7 +147,7 @@ describe.runIf(hasBrowser)("a job from nothing", () => {
     expect(await page.locator("#at-material").getAttribute("list")).toBe("materials");
     await expect.poll(() => page.locator("#materials option").count()).toBeGreaterThan(5);
     expect(faults).toEqual([]);
-  }, 60_000);
+  });
 
   test("of several one lies open, and what is typed goes into that one", async () => {
     const { page, faults } = await open(
@@ -164,7 +164,7 @@ describe.runIf(hasBrowser)("a job from nothing", () => {
     const ids = await page.evaluate(() => [...document.querySelectorAll("[id^=at-]")].map(({ id }) => id));
     expect(new Set(ids).size).toBe(ids.length);
     expect(faults).toEqual([]);
-  }, 60_000);
+  });
 
   test("one that is refused is printed only when that was said, all of it, all but that or nothing", async () => {
     const job = join(folder, "pin.yaml");
@@ -222,5 +222,5 @@ describe.runIf(hasBrowser)("a job from nothing", () => {
     await button(/^print$/).click();
     expect(await printed()).toBe(2);
     expect(faults).toEqual([]);
-  }, 90_000);
+  });
 });

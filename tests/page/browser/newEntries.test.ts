@@ -19,7 +19,7 @@ describe.runIf(hasBrowser)("frames that were opened", () => {
     await goTo(page, "Handwheels");
     await goTo(page, "Belts and gears");
     await frame.waitFor();
-  }, 60_000);
+  });
 });
 
 describe.runIf(hasBrowser)("a new entry of a list", () => {
@@ -46,7 +46,7 @@ describe.runIf(hasBrowser)("a new entry of a list", () => {
     await page.keyboard.type("mild steel");
     expect(parse(await textOf(page))).toEqual({ work: { materials: ["bronze", "mild steel"] } });
     expect(faults).toEqual([]);
-  }, 60_000);
+  });
 
   test("writes nothing before anything is typed, and then that alone", async () => {
     const { page, faults } = await empty();
@@ -65,7 +65,7 @@ describe.runIf(hasBrowser)("a new entry of a list", () => {
     await page.locator("#at-drive-stages-0-steps-1-driver").fill("80");
     expect(parse(await textOf(page))).toEqual({ drive: { stages: [{ steps: [{ driver: 50 }, { driver: 80 }] }] } });
     expect(faults).toEqual([]);
-  }, 60_000);
+  });
 
   test("a handwheel shows at once how its feed may be known, and its dial; nothing that was filled in is lost by looking", async () => {
     const { page, faults } = await empty();
@@ -103,7 +103,7 @@ describe.runIf(hasBrowser)("a new entry of a list", () => {
     // What stands in the file is seen, and told that it does not belong to this shape.
     expect(await size("diameter").inputValue()).toBe("38");
     expect(faults).toEqual([]);
-  }, 60_000);
+  });
 
   test("what was asked for has the caret", async () => {
     const { page } = await empty();
@@ -115,7 +115,7 @@ describe.runIf(hasBrowser)("a new entry of a list", () => {
     await page.getByRole("button", { name: "+ cover" }).click();
     await page.locator("#at-drive-cover-width:focus").waitFor();
     expect(parse(await textOf(page))).toEqual({ drive: { motor: { speed: 1425 } } });
-  }, 60_000);
+  });
 
   test("on a drill the steps of a job are those that a drill makes", async () => {
     const { page } = await empty();
@@ -132,5 +132,5 @@ describe.runIf(hasBrowser)("a new entry of a list", () => {
       "ream",
       "tap",
     ]);
-  }, 60_000);
+  });
 });

@@ -87,50 +87,46 @@ describe.runIf(hasBrowser)("a newcomer at an empty page", () => {
     expect(JSON.stringify(pages)).toContain("Cross slide");
     measureStrips(pages[0]?.lines ?? []);
     expect(faults).toEqual([]);
-  }, 120_000);
+  });
 
   test.each([
     ["a desk", 1280, "100%"],
     ["a phone", 360, "100%"],
     ["a phone, text at twice its size", 360, "200%"],
-  ])(
-    "gets to the PDF of an inch lathe's strip: %s",
-    async (_, width, fontSize) => {
-      const { page, faults } = await open(
-        await written(),
-        await context({ viewport: { width, height: 740 }, hasTouch: width < 500 }),
-      );
-      await page.evaluate((size) => {
-        document.documentElement.style.fontSize = size;
-      }, fontSize);
-      const go = async (name: string) => {
-        const fold = page.locator(".fold");
-        if (await fold.isVisible()) await fold.click();
-        await page.getByRole("navigation").getByRole("button", { name, exact: true }).click();
-      };
-      await page.getByLabel("Name", { exact: true }).fill("Garage lathe");
-      await page.getByLabel("Units").selectOption("in");
-      await go("Handwheels");
-      await page.getByRole("button", { name: "+ handwheel" }).click();
-      await page.getByLabel("Name", { exact: true }).fill("Cross slide");
-      await page.getByLabel("One turn moves it in").fill("1/10");
-      await page.getByLabel("Shape").selectOption("drum");
-      await page.getByLabel("Diameter in").fill("1.5");
-      await page.getByLabel("Width in").fill("3/8");
-      const over = page.locator(".turn-over");
-      if (await over.isVisible()) await over.click();
-      await page.locator(".sheet svg").first().waitFor();
-      expect((await page.locator(".sheet").first().boundingBox())?.y).toBeLessThan(740);
-      await go("Take away");
-      await page.getByRole("checkbox", { name: "Pieces to cut" }).check();
-      const { name, bytes } = await taken(page, () => page.getByRole("button", { name: "take the ticked" }).click());
-      expect(name).toBe("lathe-dial.pdf");
-      const { pages } = await readPdf(bytes);
-      expect(JSON.stringify(pages)).toContain("0.001 in");
-      expect(faults).toEqual([]);
-    },
-    60_000,
-  );
+  ])("gets to the PDF of an inch lathe's strip: %s", async (_, width, fontSize) => {
+    const { page, faults } = await open(
+      await written(),
+      await context({ viewport: { width, height: 740 }, hasTouch: width < 500 }),
+    );
+    await page.evaluate((size) => {
+      document.documentElement.style.fontSize = size;
+    }, fontSize);
+    const go = async (name: string) => {
+      const fold = page.locator(".fold");
+      if (await fold.isVisible()) await fold.click();
+      await page.getByRole("navigation").getByRole("button", { name, exact: true }).click();
+    };
+    await page.getByLabel("Name", { exact: true }).fill("Garage lathe");
+    await page.getByLabel("Units").selectOption("in");
+    await go("Handwheels");
+    await page.getByRole("button", { name: "+ handwheel" }).click();
+    await page.getByLabel("Name", { exact: true }).fill("Cross slide");
+    await page.getByLabel("One turn moves it in").fill("1/10");
+    await page.getByLabel("Shape").selectOption("drum");
+    await page.getByLabel("Diameter in").fill("1.5");
+    await page.getByLabel("Width in").fill("3/8");
+    const over = page.locator(".turn-over");
+    if (await over.isVisible()) await over.click();
+    await page.locator(".sheet svg").first().waitFor();
+    expect((await page.locator(".sheet").first().boundingBox())?.y).toBeLessThan(740);
+    await go("Take away");
+    await page.getByRole("checkbox", { name: "Pieces to cut" }).check();
+    const { name, bytes } = await taken(page, () => page.getByRole("button", { name: "take the ticked" }).click());
+    expect(name).toBe("lathe-dial.pdf");
+    const { pages } = await readPdf(bytes);
+    expect(JSON.stringify(pages)).toContain("0.001 in");
+    expect(faults).toEqual([]);
+  });
 
   test("what was typed is there again after a crash, and another tab is told of", async () => {
     const file = await written();
@@ -144,7 +140,7 @@ describe.runIf(hasBrowser)("a newcomer at an empty page", () => {
     await page.getByText("Another tab has changed these files.").waitFor();
     await page.getByRole("button", { name: "take what it has" }).click();
     expect(await page.locator("#at-name").inputValue()).toBe("Theirs");
-  }, 60_000);
+  });
 
   test("a browser that keeps nothing says so, and goes on", async () => {
     const refusing = await context();
@@ -157,5 +153,5 @@ describe.runIf(hasBrowser)("a newcomer at an empty page", () => {
     await page.locator("#at-name").fill("L");
     await page.getByText("This browser keeps nothing (QuotaExceededError)").waitFor();
     expect(await page.locator("header h1").textContent()).toContain("L");
-  }, 60_000);
+  });
 });

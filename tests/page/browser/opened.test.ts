@@ -30,19 +30,15 @@ describe.runIf(hasBrowser)("files that are opened", () => {
     ["with a nought in it", file("b.yaml", "name: L\0\n"), "“b.yaml” is no text"],
     ["huge", huge, "“c.yaml” has 50 MB: no file of more than 1 MB is opened."],
     ["just too large", file("d.csv", "x".repeat(1_000_001)), "no file of more than 1 MB is opened."],
-  ])(
-    "%s: refused, and said",
-    async (_, one, words) => {
-      const { page, faults } = await open(await written("templates/machines/boathouse.yaml"), await context());
-      await page.locator('input[type="file"]').setInputFiles(one);
-      await page.getByText(words).waitFor();
-      expect(await page.locator("header h1").textContent()).toContain("Boathouse");
-      await page.getByRole("button", { name: "understood" }).click();
-      expect(await page.getByText(words).count()).toBe(0);
-      expect(faults).toEqual([]);
-    },
-    60_000,
-  );
+  ])("%s: refused, and said", async (_, one, words) => {
+    const { page, faults } = await open(await written("templates/machines/boathouse.yaml"), await context());
+    await page.locator('input[type="file"]').setInputFiles(one);
+    await page.getByText(words).waitFor();
+    expect(await page.locator("header h1").textContent()).toContain("Boathouse");
+    await page.getByRole("button", { name: "understood" }).click();
+    expect(await page.getByText(words).count()).toBe(0);
+    expect(faults).toEqual([]);
+  });
 
   test.each([
     ["a letter", file("letter.txt", "Dear friend,\nthe lathe is sold.\n"), "it is no table of readings"],
@@ -52,20 +48,16 @@ describe.runIf(hasBrowser)("files that are opened", () => {
       file("notes.yaml", "Dear friend,\nthe lathe is sold.\n"),
       "neither a machine’s file nor",
     ],
-  ])(
-    "%s: not taken, and said what it should be; nothing stops",
-    async (_, one, words) => {
-      const { page, faults } = await open(await written("templates/machines/boathouse.yaml"), await context());
-      await page.locator(".sheet svg").first().waitFor();
-      await page.locator('input[type="file"]').setInputFiles(one);
-      await page.getByText(words).waitFor();
-      expect(await page.locator("header h1").textContent()).toContain("Boathouse");
-      expect(await page.locator(".sheet svg").count()).toBeGreaterThan(0);
-      expect(await page.locator(".lacking").count()).toBe(0);
-      expect(faults).toEqual([]);
-    },
-    60_000,
-  );
+  ])("%s: not taken, and said what it should be; nothing stops", async (_, one, words) => {
+    const { page, faults } = await open(await written("templates/machines/boathouse.yaml"), await context());
+    await page.locator(".sheet svg").first().waitFor();
+    await page.locator('input[type="file"]').setInputFiles(one);
+    await page.getByText(words).waitFor();
+    expect(await page.locator("header h1").textContent()).toContain("Boathouse");
+    expect(await page.locator(".sheet svg").count()).toBeGreaterThan(0);
+    expect(await page.locator(".lacking").count()).toBe(0);
+    expect(faults).toEqual([]);
+  });
 
   test("a table of readings that no handwheel uses says how to use it, and its faults stop nothing", async () => {
     const { page } = await open(await written("templates/machines/boathouse.yaml"), await context());
@@ -74,7 +66,7 @@ describe.runIf(hasBrowser)("files that are opened", () => {
     await page.waitForTimeout(1000);
     await page.locator(".sheet svg").first().waitFor();
     expect(await page.locator(".lacking").count()).toBe(0);
-  }, 60_000);
+  });
 
   test("in the place of what was typed: said, and undo brings that back", async () => {
     const { page, faults } = await open(await written(), await context());
@@ -85,7 +77,7 @@ describe.runIf(hasBrowser)("files that are opened", () => {
     await page.getByRole("button", { name: "undo", exact: true }).click();
     await expect.poll(() => page.locator("header h1").textContent()).toContain("Typed for an hour");
     expect(faults).toEqual([]);
-  }, 60_000);
+  });
 
   test("two machines at once: the first is opened, and what became of the other is said", async () => {
     const { page } = await open(await written(), await context());
@@ -98,7 +90,7 @@ describe.runIf(hasBrowser)("files that are opened", () => {
     expect(await page.locator("header h1").textContent()).toContain("Opened");
     await page.locator('input[type="file"]').setInputFiles(file("two.yaml", "name: The other\n"));
     await expect.poll(() => page.locator("header h1").textContent()).toContain("The other");
-  }, 60_000);
+  });
 
   test("under names that lead elsewhere, or are no names: they come back under plain ones", async () => {
     const { page, faults } = await open(await written(), await context());
@@ -135,7 +127,7 @@ describe.runIf(hasBrowser)("files that are opened", () => {
     );
     expect(await page.locator("img, iframe").count()).toBe(0);
     expect(faults).toEqual([]);
-  }, 60_000);
+  });
 
   test("the text view takes no more than a file may hold, and says so", async () => {
     const { page, faults } = await open(await written(), await context());
@@ -150,12 +142,12 @@ describe.runIf(hasBrowser)("files that are opened", () => {
     await page.keyboard.type("name: L");
     await page.getByText("it was not taken").waitFor({ state: "detached" });
     expect(faults).toEqual([]);
-  }, 60_000);
+  });
 
   test("a job that is opened alone is shown at once", async () => {
     const { page } = await open(await written("templates/machines/boathouse.yaml"), await context());
     await page.locator('input[type="file"]').setInputFiles("templates/jobs/deck-pin.yaml");
     await page.locator('.rule button[aria-current="step"]', { hasText: /^Job$/ }).waitFor();
     await expect.poll(() => page.locator("#at-name").inputValue()).toContain("Deck pin");
-  }, 60_000);
+  });
 });

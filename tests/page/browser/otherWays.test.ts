@@ -41,7 +41,7 @@ describe.runIf(hasBrowser)("what may be said in several ways", () => {
     await page.waitForTimeout(400);
     expect(await page.locator(".form .notes .error").count()).toBe(0);
     expect(faults).toEqual([]);
-  }, 60_000);
+  });
 
   test("a pulley's effective diameter is no other measure, and waits until one comes back to it", async () => {
     const { page } = await at(
@@ -55,7 +55,7 @@ describe.runIf(hasBrowser)("what may be said in several ways", () => {
     expect(await page.locator("#at-drive-stages-0-steps-0-driver").inputValue()).toBe("60");
     await driver.getByLabel("another of its measures").check();
     expect(await driver.getByLabel("Outside").inputValue()).toBe("62");
-  }, 60_000);
+  });
 
   test("the position of a measured speed is one of the machine's own", async () => {
     const { page, faults } = await at(
@@ -78,5 +78,5 @@ drive:
     expect(parse(await textOf(page)).drive.tachometer).toEqual([{ speed: 1390, position: ["B", "open"] }]);
     expect(await position.inputValue()).toBe("2");
     expect(faults).toEqual([]);
-  }, 60_000);
+  });
 });

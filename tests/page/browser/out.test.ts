@@ -42,7 +42,7 @@ describe.runIf(hasBrowser)("what is taken away from the page", () => {
         expect(Buffer.compare(got.get(name) ?? Buffer.of(), readFileSync(join(folder, name))), name).toBe(0);
     }
     expect(faults).toEqual([]);
-  }, 120_000);
+  });
 
   test("printed from the browser a sheet has its own paper, and its printer's correction", async () => {
     const { page, faults } = await open(await written(demo), await context());
@@ -72,7 +72,7 @@ describe.runIf(hasBrowser)("what is taken away from the page", () => {
       expect(((drawn?.height ?? 0) * 25.4) / 96 / height).toBeLessThan(down + 0.0016 * 1.5 + 1e-3);
     }
     expect(faults).toEqual([]);
-  }, 60_000);
+  });
 
   test("printed where no paper lies beside, it is the sheet seen last, and said which", async () => {
     const { page, faults } = await open(await written(demo), await context());
@@ -90,7 +90,7 @@ describe.runIf(hasBrowser)("what is taken away from the page", () => {
       expect(Math.round((pdf.getPage(0).getSize().width * 25.4) / 72)).toBe(297);
     }
     expect(faults).toEqual([]);
-  }, 60_000);
+  });
 
   test("what was printed at another revision is told by the command alone, which is said once, with the file's own", async () => {
     const { page, faults } = await open(await written(demo), await context());
@@ -103,7 +103,7 @@ describe.runIf(hasBrowser)("what is taken away from the page", () => {
     await goTo(page, "Take away");
     await expect.poll(() => said.textContent()).toContain("which is 4.");
     expect(faults).toEqual([]);
-  }, 60_000);
+  });
 
   test("files come back as they were typed", async () => {
     const { page, faults } = await open(await written(demo), await context());
@@ -111,7 +111,7 @@ describe.runIf(hasBrowser)("what is taken away from the page", () => {
     const { bytes } = await taken(page, () => page.getByRole("button", { name: "boathouse.yaml" }).click());
     expect(Buffer.from(bytes).toString()).toBe(readFileSync(demo, "utf8"));
     expect(faults).toEqual([]);
-  }, 60_000);
+  });
 
   test("is named as the command names it, also where the file's name hides it", async () => {
     const hidden = join(mkdtempSync(join(tmpdir(), "witnessmark-hidden-")), ".shed.yaml");
@@ -120,5 +120,5 @@ describe.runIf(hasBrowser)("what is taken away from the page", () => {
     await goTo(page, "Take away");
     const { name } = await taken(page, () => page.getByRole("button", { name: "take all files" }).click());
     expect(name).toBe("shed.zip");
-  }, 60_000);
+  });
 });

@@ -31,7 +31,7 @@ describe.runIf(hasBrowser)("at a phone", () => {
     await turnOver(page).tap();
     await expect.poll(height).toBe(was);
     expect(faults).toEqual([]);
-  }, 60_000);
+  });
 
   test("who goes to the paper by the rule sees it at once, and a station is its form again", async () => {
     const { page } = await open(await written(...files), await context(PHONE));
@@ -41,7 +41,7 @@ describe.runIf(hasBrowser)("at a phone", () => {
     await goTo(page, "Machine");
     expect(await page.locator("#at-name").isVisible()).toBe(true);
     expect(await page.locator(".sheet").first().isVisible()).toBe(false);
-  }, 60_000);
+  });
 
   test("only the page itself is scrolled up and down", async () => {
     const { page } = await open(await written(...files), await context(PHONE));
@@ -63,7 +63,7 @@ describe.runIf(hasBrowser)("at a phone", () => {
       await page.waitForTimeout(200);
       expect(await scrolled(), `${name}, turned over`).toEqual([]);
     }
-  }, 60_000);
+  });
 
   test("the rule shows where one is, and all of it at a touch", async () => {
     const { page } = await open(await written(...files), await context(PHONE));
@@ -89,7 +89,7 @@ describe.runIf(hasBrowser)("at a phone", () => {
     const here = await page.locator(".rule [aria-current]").boundingBox();
     expect(here?.x).toBeGreaterThanOrEqual(0);
     expect((here?.x ?? 999) + (here?.width ?? 999)).toBeLessThan(360);
-  }, 60_000);
+  });
 
   test("what is told stands beneath the place that one touches, in lines as close as any", async () => {
     const { page } = await open(await written(...files), await context(PHONE));
@@ -109,7 +109,7 @@ describe.runIf(hasBrowser)("at a phone", () => {
       expect(tops[0]).toBeGreaterThanOrEqual(touched - 2);
       for (const [at, top] of tops.slice(1).entries()) expect(top - (tops[at] ?? 0)).toBeLessThan(28);
     }
-  }, 60_000);
+  });
 
   test("text at twice its size leaves more than half of the screen to the work, and the station's name is whole or begins its strip", async () => {
     const { page } = await open(await written(...files), await context(PHONE));
@@ -134,7 +134,7 @@ describe.runIf(hasBrowser)("at a phone", () => {
       expect(begins, name).toBeGreaterThanOrEqual(strip.left - 1);
       expect(ends <= strip.right + 1 || begins < strip.left + 20, name).toBe(true);
     }
-  }, 60_000);
+  });
 
   test("what belongs in a row stands in one: the views of a file with their undo, the pieces of a long list", async () => {
     const { page } = await open(await written(...files), await context(PHONE));
@@ -151,7 +151,7 @@ describe.runIf(hasBrowser)("at a phone", () => {
     await goTo(page, "Job");
     expect(await spread(".views")).toBeLessThan(20);
     expect(await spread(".pieces")).toBeLessThan(20);
-  }, 60_000);
+  });
 
   test("on its side more than half of it is the work's, wherever one has scrolled to", async () => {
     const { page } = await open(
@@ -162,7 +162,7 @@ describe.runIf(hasBrowser)("at a phone", () => {
     await page.evaluate(() => scrollTo(0, 900));
     const [strip, bar] = [await page.locator(".rule").boundingBox(), await turnOver(page).boundingBox()];
     expect((bar?.y ?? 0) - Math.max(0, (strip?.y ?? 0) + (strip?.height ?? 999))).toBeGreaterThan(180);
-  }, 60_000);
+  });
 
   test("the browser prints the sheet from either side, and nothing of the bar", async () => {
     const { page } = await open(await written(...files), await context(PHONE));
@@ -175,5 +175,5 @@ describe.runIf(hasBrowser)("at a phone", () => {
       await page.emulateMedia({ media: "screen" });
       await turnOver(page).tap();
     }
-  }, 60_000);
+  });
 });

@@ -84,7 +84,7 @@ describe.runIf(hasBrowser)("the page's policy", () => {
     for (const kind of ["connect-src", "script-src-elem", "script-src-attr", "img-src", "frame-src", "style-src-elem"])
       expect(found.refused, kind).toContain(kind);
     expect(faults.filter((words) => words.startsWith("asked for"))).toEqual([]);
-  }, 60_000);
+  });
 
   test("what a reader writes is text on every sheet and in every view", async () => {
     const { page, faults } = await open(await written("templates/machines/boathouse.yaml"), await context());
@@ -124,5 +124,5 @@ describe.runIf(hasBrowser)("the page's policy", () => {
       expect(await strange(), view).toEqual([]);
     }
     expect(faults).toEqual([]);
-  }, 120_000);
+  });
 });

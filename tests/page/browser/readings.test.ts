@@ -70,7 +70,7 @@ describe.runIf(hasBrowser)("readings typed at the machine, on a telephone", () =
     });
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
     expect(faults).toEqual([]);
-  }, 90_000);
+  });
 });
 
 describe.runIf(hasBrowser)("readings typed by the keyboard alone", () => {
@@ -103,29 +103,25 @@ describe.runIf(hasBrowser)("readings typed by the keyboard alone", () => {
     ["from the bottom up by the arrow", [4, 3, 2, 1, 0], "ArrowUp"],
     ["from the top down", [0, 1, 2, 3, 4], "ArrowDown"],
     ["in any order", [2, 4, 0, 3, 1], undefined],
-  ] as const)(
-    "the way back, %s, stands where the caret was",
-    async (_, order, key) => {
-      const { page, faults, cell, read } = await start(machine);
-      const back = out.map((travel) => (travel + 0.1).toFixed(2));
-      await cell("return", order[0]).focus();
-      for (const row of order) {
-        if (key === undefined) await cell("return", row).focus();
-        expect(await page.evaluate(() => document.activeElement?.id)).toMatch(new RegExp(`-return-${row}$`));
-        await page.keyboard.type(back[row] ?? "");
-        if (key !== undefined && row !== order[4]) await page.keyboard.press(key);
-        expect(await cell("return", row).inputValue()).toBe(back[row]);
-      }
-      for (const [row, words] of back.entries()) expect(await cell("return", row).inputValue()).toBe(words);
-      const { handwheels } = await read();
-      expect(handwheels[0].feed.readings).toEqual({
-        ...machine.handwheels[0]?.feed.readings,
-        return: back.map(Number),
-      });
-      expect(faults).toEqual([]);
-    },
-    60_000,
-  );
+  ] as const)("the way back, %s, stands where the caret was", async (_, order, key) => {
+    const { page, faults, cell, read } = await start(machine);
+    const back = out.map((travel) => (travel + 0.1).toFixed(2));
+    await cell("return", order[0]).focus();
+    for (const row of order) {
+      if (key === undefined) await cell("return", row).focus();
+      expect(await page.evaluate(() => document.activeElement?.id)).toMatch(new RegExp(`-return-${row}$`));
+      await page.keyboard.type(back[row] ?? "");
+      if (key !== undefined && row !== order[4]) await page.keyboard.press(key);
+      expect(await cell("return", row).inputValue()).toBe(back[row]);
+    }
+    for (const [row, words] of back.entries()) expect(await cell("return", row).inputValue()).toBe(words);
+    const { handwheels } = await read();
+    expect(handwheels[0].feed.readings).toEqual({
+      ...machine.handwheels[0]?.feed.readings,
+      return: back.map(Number),
+    });
+    expect(faults).toEqual([]);
+  });
 
   test("whoever goes through the way back once more writes over it, and no turn comes of it", async () => {
     const { page, cell, read } = await start(machine);
@@ -150,7 +146,7 @@ describe.runIf(hasBrowser)("readings typed by the keyboard alone", () => {
       ...machine.handwheels[0]?.feed.readings,
       return: out.map((travel, row) => Number(`${(travel + 0.2).toFixed(2)}${row === 4 ? "1" : ""}`)),
     });
-  }, 60_000);
+  });
 
   test("a whole row by Tab, with a decimal comma: the next turn is one step on", async () => {
     const { page, cell, read } = await start(machine);
@@ -169,7 +165,7 @@ describe.runIf(hasBrowser)("readings typed by the keyboard alone", () => {
       travel: [0, "1,01", "2,02"],
       return: ["0,1", "1,1"],
     });
-  }, 60_000);
+  });
 
   test("one undo takes back one cell, whole, however fast or slowly it was typed", async () => {
     const { page, cell, read } = await start(machine);
@@ -207,7 +203,7 @@ describe.runIf(hasBrowser)("readings typed by the keyboard alone", () => {
     await expect.poll(() => cell("turns", 5).inputValue()).toBe("20");
     await page.getByRole("button", { name: "undo", exact: true }).click();
     expect((await read()).handwheels[0].feed.readings).toEqual(machine.handwheels[0]?.feed.readings);
-  }, 60_000);
+  });
 
   test("what is no number is marked in its cell, with what is told of it", async () => {
     const { page, cell } = await start(machine);
@@ -221,7 +217,7 @@ describe.runIf(hasBrowser)("readings typed by the keyboard alone", () => {
     expect(await line(at)).not.toBe(await line(cell("travel", 1)));
     await cell("travel", 2).fill("15.96");
     await expect.poll(() => at.count()).toBe(0);
-  }, 60_000);
+  });
 
   test("a turn behind the one before it is told, in both senses; a second run is none", async () => {
     const { page, cell } = await start(machine);
@@ -237,7 +233,7 @@ describe.runIf(hasBrowser)("readings typed by the keyboard alone", () => {
     await cell("turns", 0, 1).fill("1");
     await cell("turns", 2, 1).fill("0.75");
     await page.getByText("Turns go down, but row 3 goes from 0.5 back to 0.75").waitFor();
-  }, 60_000);
+  });
 
   test("places still empty are counted, and a way back that is taken out again is none", async () => {
     const { page, cell, read } = await start(machine);
@@ -251,88 +247,80 @@ describe.runIf(hasBrowser)("readings typed by the keyboard alone", () => {
     await page.keyboard.press("Backspace");
     await expect.poll(() => page.getByText("Still empty").count()).toBe(0);
     expect((await read()).handwheels[0].feed.readings).toEqual(machine.handwheels[0]?.feed.readings);
-  }, 60_000);
+  });
 
-  test.each([1280, 360])(
-    "at twice the size of text no digit is cut: %s pixels",
-    async (width) => {
-      const { page, cell } = await start(machine);
-      await page.setViewportSize({ width, height: 800 });
-      await page.evaluate(() => (document.documentElement.style.fontSize = "200%"));
-      await cell("turns", 1).fill("0.125");
-      await cell("travel", 1).fill("12.375");
-      for (const column of ["turns", "travel"]) {
-        const { scrollWidth, clientWidth } = await cell(column, 1).evaluate((one) => ({
-          scrollWidth: one.scrollWidth,
-          clientWidth: one.clientWidth,
-        }));
-        expect(clientWidth, column).toBeGreaterThan(0);
-        expect(scrollWidth, column).toBeLessThanOrEqual(clientWidth);
-      }
-      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-    },
-    60_000,
-  );
+  test.each([1280, 360])("at twice the size of text no digit is cut: %s pixels", async (width) => {
+    const { page, cell } = await start(machine);
+    await page.setViewportSize({ width, height: 800 });
+    await page.evaluate(() => (document.documentElement.style.fontSize = "200%"));
+    await cell("turns", 1).fill("0.125");
+    await cell("travel", 1).fill("12.375");
+    for (const column of ["turns", "travel"]) {
+      const { scrollWidth, clientWidth } = await cell(column, 1).evaluate((one) => ({
+        scrollWidth: one.scrollWidth,
+        clientWidth: one.clientWidth,
+      }));
+      expect(clientWidth, column).toBeGreaterThan(0);
+      expect(scrollWidth, column).toBeLessThanOrEqual(clientWidth);
+    }
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+  });
 
   test.each([
     ["a desk", 1280, "100%"],
     ["a telephone", 360, "100%"],
     ["a telephone, text at twice its size", 360, "200%"],
-  ])(
-    "the leftovers stand over the turns they belong to, in letters to be read: %s",
-    async (_, width, fontSize) => {
-      const { page } = await open(
-        await written("templates/machines/boathouse.yaml"),
-        await context({ viewport: { width, height: 740 } }),
-      );
-      await page.evaluate((size) => {
-        document.documentElement.style.fontSize = size;
-      }, fontSize);
-      await goTo(page, "Handwheels");
-      const grid = page.locator(".readings").first();
-      await grid.locator(".so circle").first().waitFor();
-      const turns = (
-        await grid
-          .locator('input[aria-label^="turns"]')
-          .evaluateAll((all) => all.map((one) => (one as HTMLInputElement).value))
-      )
-        .filter((words) => words !== "")
-        .map(Number);
-      const { rem, letters, dots, edge } = await grid.evaluate((one) => ({
-        rem: Number.parseFloat(getComputedStyle(document.documentElement).fontSize),
-        letters: [...one.querySelectorAll(".so svg text")].map((text) => ({
-          words: text.textContent?.trim() ?? "",
-          size:
-            Number.parseFloat(getComputedStyle(text).fontSize) * ((text as SVGGraphicsElement).getScreenCTM()?.a ?? 0),
-          ...(({ left, right, top, bottom }) => ({ left, right, top, bottom }))(text.getBoundingClientRect()),
-        })),
-        dots: [...one.querySelectorAll(".so circle")].map((dot) => {
-          const { left, right, top, bottom } = dot.getBoundingClientRect();
-          return { x: (left + right) / 2, top, bottom };
-        }),
-        // From the frame's own line to what stands in its heads.
-        edge: Number.parseFloat(getComputedStyle(one).borderLeftWidth)
-          ? (one.querySelector("th")?.getBoundingClientRect().left ?? 0) - one.getBoundingClientRect().left
-          : 99,
-      }));
-      for (const { size } of letters) expect(size).toBeGreaterThanOrEqual(0.85 * rem);
-      const [most, ...numbers] = letters;
-      expect(most?.words).toMatch(/^±/);
-      expect(numbers.length).toBeGreaterThanOrEqual(3);
-      for (const [at, { words, left, right, top }] of numbers.entries()) {
-        const turn = Number(words.replace("turn ", ""));
-        const dot = dots[turns.indexOf(turn)];
-        expect(dot?.x).toBeGreaterThanOrEqual(left - 1);
-        expect(dot?.x).toBeLessThanOrEqual(right + 1);
-        expect(Math.max(...dots.map(({ bottom }) => bottom))).toBeLessThanOrEqual(top + 1);
-        expect(numbers[at + 1]?.left ?? 9999).toBeGreaterThan(right + 2);
-      }
-      expect(numbers.at(-1)?.words).toBe(String(turns.at(-1)));
-      expect(Math.min(...dots.map(({ top }) => top))).toBeGreaterThanOrEqual((most?.bottom ?? 0) - 1);
-      expect(edge).toBeGreaterThanOrEqual(4);
-    },
-    60_000,
-  );
+  ])("the leftovers stand over the turns they belong to, in letters to be read: %s", async (_, width, fontSize) => {
+    const { page } = await open(
+      await written("templates/machines/boathouse.yaml"),
+      await context({ viewport: { width, height: 740 } }),
+    );
+    await page.evaluate((size) => {
+      document.documentElement.style.fontSize = size;
+    }, fontSize);
+    await goTo(page, "Handwheels");
+    const grid = page.locator(".readings").first();
+    await grid.locator(".so circle").first().waitFor();
+    const turns = (
+      await grid
+        .locator('input[aria-label^="turns"]')
+        .evaluateAll((all) => all.map((one) => (one as HTMLInputElement).value))
+    )
+      .filter((words) => words !== "")
+      .map(Number);
+    const { rem, letters, dots, edge } = await grid.evaluate((one) => ({
+      rem: Number.parseFloat(getComputedStyle(document.documentElement).fontSize),
+      letters: [...one.querySelectorAll(".so svg text")].map((text) => ({
+        words: text.textContent?.trim() ?? "",
+        size:
+          Number.parseFloat(getComputedStyle(text).fontSize) * ((text as SVGGraphicsElement).getScreenCTM()?.a ?? 0),
+        ...(({ left, right, top, bottom }) => ({ left, right, top, bottom }))(text.getBoundingClientRect()),
+      })),
+      dots: [...one.querySelectorAll(".so circle")].map((dot) => {
+        const { left, right, top, bottom } = dot.getBoundingClientRect();
+        return { x: (left + right) / 2, top, bottom };
+      }),
+      // From the frame's own line to what stands in its heads.
+      edge: Number.parseFloat(getComputedStyle(one).borderLeftWidth)
+        ? (one.querySelector("th")?.getBoundingClientRect().left ?? 0) - one.getBoundingClientRect().left
+        : 99,
+    }));
+    for (const { size } of letters) expect(size).toBeGreaterThanOrEqual(0.85 * rem);
+    const [most, ...numbers] = letters;
+    expect(most?.words).toMatch(/^±/);
+    expect(numbers.length).toBeGreaterThanOrEqual(3);
+    for (const [at, { words, left, right, top }] of numbers.entries()) {
+      const turn = Number(words.replace("turn ", ""));
+      const dot = dots[turns.indexOf(turn)];
+      expect(dot?.x).toBeGreaterThanOrEqual(left - 1);
+      expect(dot?.x).toBeLessThanOrEqual(right + 1);
+      expect(Math.max(...dots.map(({ bottom }) => bottom))).toBeLessThanOrEqual(top + 1);
+      expect(numbers[at + 1]?.left ?? 9999).toBeGreaterThan(right + 2);
+    }
+    expect(numbers.at(-1)?.words).toBe(String(turns.at(-1)));
+    expect(Math.min(...dots.map(({ top }) => top))).toBeGreaterThanOrEqual((most?.bottom ?? 0) - 1);
+    expect(edge).toBeGreaterThanOrEqual(4);
+  });
 
   test("an inch machine's readings are told in inches alone", async () => {
     const { page } = await start({ units: "in", ...machine });
@@ -341,7 +329,7 @@ describe.runIf(hasBrowser)("readings typed by the keyboard alone", () => {
     expect(await grid.locator("thead").textContent()).toBe("turnsout (in)back (in)");
     expect(await grid.locator(".so svg text").first().textContent()).toMatch(/^±0\.\d{4} in$/);
     expect(await grid.locator(".so").textContent()).not.toContain("mm");
-  }, 60_000);
+  });
 });
 
 describe.runIf(hasBrowser)("words in fields", () => {
@@ -350,36 +338,32 @@ describe.runIf(hasBrowser)("words in fields", () => {
   test.each([
     ["a desk", 1280, 900],
     ["a telephone", 360, 740],
-  ])(
-    "none of the demo's are cut at any station: %s",
-    async (_, width, height) => {
-      const { page } = await open(
-        await written("templates/machines/boathouse.yaml", "--job", "templates/jobs/deck-pin.yaml"),
-        await context({ viewport: { width, height } }),
-      );
-      for (const name of await page.locator(".rule li button").allTextContents()) {
-        await goTo(page, name);
-        await page.waitForTimeout(300);
-        const cut = await page.evaluate(() => {
-          const pen = document.createElement("canvas").getContext("2d") as CanvasRenderingContext2D;
-          const wide = (words: string, by: Element) => {
-            pen.font = getComputedStyle(by).font;
-            return pen.measureText(words).width;
-          };
-          const fields = [
-            ...document.querySelectorAll<HTMLInputElement>(".work input:not([type])"),
-            ...document.querySelectorAll<HTMLInputElement>(".work input[type=text]"),
-          ];
-          const choices = [...document.querySelectorAll("select")].map(
-            (one) => [one, one.selectedOptions[0]?.textContent ?? "", 24] as const,
-          );
-          return [...fields.map((one) => [one, one.value, 4] as const), ...choices].flatMap(([one, words, beside]) =>
-            one.clientWidth > 0 && wide(words, one) + beside > one.clientWidth ? [`${one.id}: ${words}`] : [],
-          );
-        });
-        expect(cut, name).toEqual([]);
-      }
-    },
-    60_000,
-  );
+  ])("none of the demo's are cut at any station: %s", async (_, width, height) => {
+    const { page } = await open(
+      await written("templates/machines/boathouse.yaml", "--job", "templates/jobs/deck-pin.yaml"),
+      await context({ viewport: { width, height } }),
+    );
+    for (const name of await page.locator(".rule li button").allTextContents()) {
+      await goTo(page, name);
+      await page.waitForTimeout(300);
+      const cut = await page.evaluate(() => {
+        const pen = document.createElement("canvas").getContext("2d") as CanvasRenderingContext2D;
+        const wide = (words: string, by: Element) => {
+          pen.font = getComputedStyle(by).font;
+          return pen.measureText(words).width;
+        };
+        const fields = [
+          ...document.querySelectorAll<HTMLInputElement>(".work input:not([type])"),
+          ...document.querySelectorAll<HTMLInputElement>(".work input[type=text]"),
+        ];
+        const choices = [...document.querySelectorAll("select")].map(
+          (one) => [one, one.selectedOptions[0]?.textContent ?? "", 24] as const,
+        );
+        return [...fields.map((one) => [one, one.value, 4] as const), ...choices].flatMap(([one, words, beside]) =>
+          one.clientWidth > 0 && wide(words, one) + beside > one.clientWidth ? [`${one.id}: ${words}`] : [],
+        );
+      });
+      expect(cut, name).toEqual([]);
+    }
+  });
 });

@@ -35,7 +35,7 @@ describe.runIf(hasBrowser)("said in the form as one fills it in", () => {
     await page.keyboard.type("5");
     expect(await cell.inputValue()).toBe("32.135");
     expect(faults).toEqual([]);
-  }, 60_000);
+  });
 
   test("a text that cannot be read is told in the text view's words", async () => {
     const { page } = await opened(slide);
@@ -45,14 +45,14 @@ describe.runIf(hasBrowser)("said in the form as one fills it in", () => {
     const told = (await page.locator(".messages li").first().textContent())?.replace(/^line \d+ /, "").trim() ?? "-";
     await page.getByRole("button", { name: "form", exact: true }).click();
     await expect.poll(() => page.locator("p.lacking").first().textContent()).toContain(`cannot be read: ${told}`);
-  }, 60_000);
+  });
 
   test("a new machine is begun where its name is asked for", async () => {
     const { page } = await opened(slide);
     await goTo(page, "Handwheels");
     await page.getByRole("button", { name: "new machine" }).click();
     await page.locator("#at-name").waitFor();
-  }, 60_000);
+  });
 
   test("what of a half-filled wheel goes on names the printer check; a piece that is good is not to be mended", async () => {
     const { page } = await opened(slide.replace(/feed: .*/, "feed: 4"));
@@ -73,5 +73,5 @@ describe.runIf(hasBrowser)("said in the form as one fills it in", () => {
     await expect
       .poll(() => page.locator(".stops").first().textContent(), { timeout: 15_000 })
       .toContain("Printer check");
-  }, 60_000);
+  });
 });

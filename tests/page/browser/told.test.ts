@@ -59,7 +59,7 @@ describe.runIf(hasBrowser)("what is told of a file", () => {
     await told.waitFor({ state: "detached" });
     expect(await marked.count()).toBe(0);
     expect(faults).toEqual([]);
-  }, 60_000);
+  });
 
   test("of one handwheel stops what needs it, and names what goes on", async () => {
     const text = readFileSync("templates/machines/boathouse.yaml", "utf8").replace("diameter: 38", "diameter: wide");
@@ -70,7 +70,7 @@ describe.runIf(hasBrowser)("what is told of a file", () => {
     expect(await stops.textContent()).not.toContain("Student");
     await page.locator("#sheet").selectOption("belt-card");
     await page.locator(".sheet svg").first().waitFor();
-  }, 60_000);
+  });
 
   test("of a job stops its plan alone", async () => {
     const job = fileOf("pin.yaml", "name: Pin\nmaterial: brass\nsteps:\n  - { do: turn, length: 10 }\n");
@@ -85,7 +85,7 @@ describe.runIf(hasBrowser)("what is told of a file", () => {
       .waitFor({ state: "attached" });
     await page.getByRole("button", { name: "bar", exact: true }).click();
     await page.locator("#at-bar-diameter:focus").waitFor();
-  }, 60_000);
+  });
 
   test("an undoing says what it undid, and leads there", async () => {
     const { page } = await open(await written("templates/machines/boathouse.yaml"), await context());
@@ -96,7 +96,7 @@ describe.runIf(hasBrowser)("what is told of a file", () => {
     await page.getByRole("button", { name: "undone: dial width of Cross slide" }).click();
     await page.locator("#at-handwheels-0-dial-width:focus").waitFor();
     expect(await page.locator("#at-handwheels-0-dial-width").inputValue()).not.toBe("0.05");
-  }, 60_000);
+  });
 
   test("one comes back to where one was, also after a reload", async () => {
     const { page } = await open(await written("templates/machines/boathouse.yaml"), await context());
@@ -113,7 +113,7 @@ describe.runIf(hasBrowser)("what is told of a file", () => {
     await page.locator(".rule button[aria-current]", { hasText: "Handwheels" }).waitFor();
     await page.waitForTimeout(500);
     expect(await page.evaluate(() => scrollY)).toBe(700);
-  }, 60_000);
+  });
 
   test("an empty file and a new job are begun, not scolded; a job that is begun tells what its plan waits for", async () => {
     const { page, faults } = await open(await written(), await context());
@@ -131,5 +131,5 @@ describe.runIf(hasBrowser)("what is told of a file", () => {
     await page.getByText("“steps” is not filled in yet").first().waitFor();
     expect(await page.getByText("cannot be empty").count()).toBe(0);
     expect(faults).toEqual([]);
-  }, 60_000);
+  });
 });

@@ -20,7 +20,7 @@ describe.runIf(hasBrowser)("true size", () => {
       .evaluate((one) => one.getBoundingClientRect().width);
     expect(width).toBeCloseTo(5 * 210, 0);
     expect(faults).toEqual([]);
-  }, 60_000);
+  });
 
   test("on a telephone narrower than a bank card the frame stands on end, and all of it is seen", async () => {
     const { page } = await open(
@@ -52,5 +52,5 @@ describe.runIf(hasBrowser)("true size", () => {
       .first()
       .evaluate((one) => one.getBoundingClientRect().width);
     expect(sheet).toBeCloseTo(5 * 210, 0);
-  }, 60_000);
+  });
 });
