@@ -48,9 +48,10 @@ export type Bar = {
   readonly bore?: number;
 };
 
-/** Steps that a drill does as well as a lathe. */
+/** Steps that a drill does as well as a lathe: an edge, where it is that of a hole. */
 const forHoles: readonly JobStep["do"][] = ["centre drill", "drill", "ream", "tap"];
-export const isHoleStep = ({ do: done }: { readonly do: string }): boolean => forHoles.some((one) => one === done);
+export const isHoleStep = ({ do: done, side }: { readonly do: string; readonly side?: unknown }): boolean =>
+  forHoles.some((one) => one === done) || (done === "chamfer" && side === "bore");
 
 /** Steps that hold the work anew and cut nothing. */
 export const isHolding = (step: JobStep): step is Extract<JobStep, { do: "hold" | "turn round" }> =>

@@ -3,7 +3,9 @@ import type { JobStep } from "../job/job.js";
 import { boreOver, outsideOver } from "../part/workpiece.js";
 import { roundIn } from "../quantity/length.js";
 import { say } from "../words/say.js";
+import { clamped } from "./holes.js";
 import { begun, fedStep, type Making, placeAlong, type Step } from "./making.js";
+import { isOnTheTable } from "./onTheTable.js";
 import type { Zero } from "./zero.js";
 
 /** A larger countersink than this, mm, is not at hand, and grabs. Common practice. */
@@ -17,7 +19,9 @@ export function chamfered(making: Making<Extract<JobStep, { do: "chamfer" }>>): 
   const { from, to } = stage.shaping;
   const inside = step.side === "bore";
   const diameter = inside ? boreOver(stage.after, from, to) : outsideOver(stage.before, from, to);
-  const bore = inside && diameter <= Math.min(LARGEST_COUNTERSINK, largestDrill(making.findings.machine.limits));
+  const clampedDown = isOnTheTable(making.job, making.findings.machine);
+  const bore =
+    inside && (clampedDown || diameter <= Math.min(LARGEST_COUNTERSINK, largestDrill(making.findings.machine.limits)));
   const tool = bore ? say("plan.countersink") : inside ? say("plan.boring tool at 45°") : say("plan.45° tool");
   const wheel = bore ? wheels.barrel : wheels.along;
   // So small an edge is cut like any other turning; the whole width of a forming tool is not in it.
@@ -40,8 +44,9 @@ export function chamfered(making: Making<Extract<JobStep, { do: "chamfer" }>>): 
         placeAlong(zero, "stop", step.at + (sense * step.size * (go + 1)) / goes),
       ).flat(),
       notes: [
+        ...(clampedDown ? [clamped()] : []),
         bore
-          ? say("plan.countersink note")
+          ? say("plan.countersink note", { mouth: show(diameter, 2) })
           : sense > 0
             ? say("plan.chamfer towards chuck")
             : say("plan.chamfer from chuck"),

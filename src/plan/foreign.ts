@@ -21,7 +21,7 @@ export function foreignFindings(job: Job, machine: Pick<Machine, "units" | "kind
           {
             ...{ kind: "refused", code: "not-on-a-drill", step },
             what: `a drill cannot "${one.do}"`,
-            remedy: "it drills, reams and taps",
+            remedy: "it drills, reams, taps, and breaks the edge of a hole (chamfer, side: bore)",
           },
         ],
   );

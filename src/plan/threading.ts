@@ -35,7 +35,9 @@ export function threaded(making: Making<Extract<JobStep, { do: "tap" | "die" }>>
   // Past a wider bore a tap bites further in: its turns and the barrel count from there.
   const begins = tap ? threadBegins(stage.before, step.thread) : 0;
   const deep = begins > NEAR_THE_FACE ? step.depth - begins : step.depth;
-  const turns = thread === undefined ? undefined : turnsFor(deep, thread.pitch);
+  // A tap's full thread ends behind its lead: by so much it goes further in.
+  const lead = tap && thread !== undefined ? BOTTOMING_LEAD * thread.pitch : 0;
+  const turns = thread === undefined ? undefined : turnsFor(deep + lead, thread.pitch);
   const sizes = thread === undefined ? [] : tap ? holeWords() : rodWords();
 
   function holeWords(): string[] {
@@ -55,7 +57,7 @@ export function threaded(making: Making<Extract<JobStep, { do: "tap" | "die" }>>
           : []),
         ...(deep < step.depth ? [] : [say("plan.tap edge", { size: show(thread.major, 2) })]),
       ].join(" "),
-      say("plan.tap order", { lead: show(BOTTOMING_LEAD * thread.pitch, 2) }),
+      say("plan.tap order", { lead: show(lead, 2), mark: show(step.depth + lead, 2) }),
     ];
   }
 
@@ -80,10 +82,11 @@ export function threaded(making: Making<Extract<JobStep, { do: "tap" | "die" }>>
   }
 
   const count = turnsWritten(turns ?? 0);
-  const turned =
-    deep < step.depth
-      ? say("plan.thread turns behind", { turns: count, length: show(deep, 2), begins: show(begins, 2) })
-      : say("plan.thread turns", { turns: count, length: show(deep, 2) });
+  const length = show(deep, 2);
+  const counted = tap
+    ? say("plan.tap turns", { turns: count, length, lead: show(lead, 2) })
+    : say("plan.thread turns", { turns: count, length });
+  const turned = deep < step.depth ? say("plan.thread turns behind", { counted, begins: show(begins, 2) }) : counted;
   const halfTurns = Math.max(1, Math.round((turns ?? 0) / 2));
   return {
     made: {
@@ -92,7 +95,7 @@ export function threaded(making: Making<Extract<JobStep, { do: "tap" | "die" }>>
         tap ? say(drilling ? "plan.tap in the drill" : "plan.tap in the tailstock") : say("plan.die holder"),
       ),
       byHand: true,
-      ...depthBy(wheels.barrel, deep, findings.machine.units),
+      ...depthBy(wheels.barrel, deep + lead, findings.machine.units),
       notes: [
         ...(drilling ? [clamped()] : []),
         say("plan.thread by hand"),

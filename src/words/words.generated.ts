@@ -741,7 +741,7 @@ export type Gaps = {
   "plan.edge at": "at";
   "plan.chamfer in bore": "size" | "edge";
   "plan.chamfer": "size" | "edge";
-  "plan.countersink note": never;
+  "plan.countersink note": "mouth";
   "plan.chamfer towards chuck": never;
   "plan.chamfer from chuck": never;
   "plan.pinching knurling tool": never;
@@ -787,7 +787,7 @@ export type Gaps = {
   "plan.tap hole": "share" | "hole";
   "plan.tap hole gives": "hole" | "share";
   "plan.tap edge": "size";
-  "plan.tap order": "lead";
+  "plan.tap order": "mark" | "lead";
   "plan.die rod": "rod" | "now" | "core";
   "plan.die shoulder": "room";
   "plan.tap": "thread" | "depth";
@@ -796,7 +796,8 @@ export type Gaps = {
   "plan.tap in the tailstock": never;
   "plan.die holder": never;
   "plan.thread by hand": never;
-  "plan.thread turns behind": "turns" | "length" | "begins";
+  "plan.tap turns": "turns" | "length" | "lead";
+  "plan.thread turns behind": "counted" | "begins";
   "plan.thread turns": "turns" | "length";
   "plan.thread how": "begun" | "halfTurns" | "half" | "wet";
   "plan.thread how drill": "begun" | "halfTurns" | "half" | "wet";
@@ -2560,7 +2561,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.edge at": "the edge at {at}",
   "plan.chamfer in bore": "chamfer {size} at 45°, {edge}, in the bore",
   "plan.chamfer": "chamfer {size} at 45°, {edge}",
-  "plan.countersink note": "Touch the edge of the hole all round, then go on by the reading; slowly, it chatters otherwise.",
+  "plan.countersink note": "Touch the edge of the hole all round, then go on by the reading until its mouth is {mouth} wide; slowly, it chatters otherwise.",
   "plan.chamfer towards chuck": "Touch the edge with the middle of the slanting side, then go on towards the chuck by the reading.",
   "plan.chamfer from chuck": "Touch the edge with the middle of the slanting side, then go on away from the chuck by the reading.",
   "plan.pinching knurling tool": "knurling tool that pinches the work",
@@ -2606,7 +2607,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.tap hole": "Hole for {share} % of full depth: {hole}.",
   "plan.tap hole gives": "The hole of {hole} gives {share} %.",
   "plan.tap edge": "Break its edge to {size} first.",
-  "plan.tap order": "Go in with the taper tap, then the second; the tap's lead needs about {lead} below the thread even of a bottoming one.",
+  "plan.tap order": "Go in with the taper tap, then the second. Mark the last one {mark} from its tip: deep enough where the mark meets the face. Its lead, {lead}, goes beyond the full thread.",
   "plan.die rod": "Rod about {rod}, this one is {now}; chamfer its end at 45° down to about {core}, so that the die starts square.",
   "plan.die shoulder": "A shoulder stands {room} beyond: count the turns, and feel for it. For the last turns turn the die over, its side without lead first.",
   "plan.tap": "tap {thread}, {depth}",
@@ -2615,7 +2616,8 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.tap in the tailstock": "tap, held square by the tailstock's chuck",
   "plan.die holder": "die in a holder that slides on the tailstock barrel",
   "plan.thread by hand": "Power off, plug pulled, belt off or slack: turn the spindle by hand at the chuck or pulley. Never by power.",
-  "plan.thread turns behind": "{turns} turns for {length}: the thread begins {begins} behind the face, where the narrow hole does.",
+  "plan.tap turns": "{turns} turns from the first bite for {length} of full thread and the {lead} of its lead.",
+  "plan.thread turns behind": "{counted} The thread begins {begins} behind the face, where the narrow hole does.",
   "plan.thread turns": "{turns} turns for {length}.",
   "plan.thread how": "{begun} Press lightly behind it for the first two turns, then it draws itself in and the barrel only follows. Half a turn on, a quarter back to break the chip; after {halfTurns} turns ({half}) back out and clear it.{wet}",
   "plan.thread how drill": "{begun} Press lightly behind it for the first two turns, then it draws itself in and the quill only follows. Half a turn on, a quarter back to break the chip; after {halfTurns} turns ({half}) back out and clear it.{wet}",
@@ -4388,7 +4390,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "an der Kante bei {at}",
   "Fase {size} × 45°, {edge}, in der Bohrung",
   "Fase {size} × 45°, {edge}",
-  "Die Lochkante ringsum ankratzen, dann nach Skalenwert weiter; langsam, sonst rattert es.",
+  "Die Lochkante ringsum ankratzen, dann nach Skalenwert weiter, bis die Senkung {mouth} weit ist; langsam, sonst rattert es.",
   "Die Kante mit der Mitte der schrägen Schneide ankratzen, dann nach Skalenwert zum Futter hin weiter.",
   "Die Kante mit der Mitte der schrägen Schneide ankratzen, dann nach Skalenwert vom Futter weg weiter.",
   "Rändelzange",
@@ -4434,7 +4436,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Kernloch für {share} % der vollen Tiefe: {hole}.",
   "Das Loch von {hole} gibt {share} %.",
   "Vorher auf {size} ansenken.",
-  "Mit dem Vorschneider anfangen, dann der nächste; der Anschnitt braucht auch beim Fertigschneider etwa {lead} unter dem Gewinde.",
+  "Mit dem Vorschneider anfangen, dann der nächste. Den letzten {mark} ab der Spitze markieren: tief genug, wo die Marke die Planfläche erreicht. Sein Anschnitt, {lead}, geht über das volle Gewinde hinaus.",
   "Bolzen etwa {rod}, dieser hat {now}; sein Ende mit 45° auf etwa {core} anfasen, damit das Schneideisen gerade anschneidet.",
   "Ein Absatz steht {room} dahinter: Umdrehungen zählen und nach ihm fühlen. Für die letzten Umdrehungen das Schneideisen wenden, die Seite ohne Anschnitt voran.",
   "Gewinde {thread} bohren, {depth}",
@@ -4443,7 +4445,8 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Gewindebohrer, gerade geführt vom Futter im Reitstock",
   "Schneideisen im Halter, der auf der Reitstockpinole gleitet",
   "Strom aus, Stecker gezogen, Riemen ab oder schlaff: die Spindel von Hand am Futter oder an der Scheibe drehen. Nie mit Motor.",
-  "{turns} Umdrehungen für {length}: das Gewinde beginnt {begins} hinter der Planfläche, wo auch das enge Loch beginnt.",
+  "{turns} Umdrehungen ab dem Fassen für {length} volles Gewinde und die {lead} des Anschnitts.",
+  "{counted} Das Gewinde beginnt {begins} hinter der Planfläche, wo auch das enge Loch beginnt.",
   "{turns} Umdrehungen für {length}.",
   "{begun} Für die ersten zwei Umdrehungen leicht nachdrücken, dann zieht es sich selbst hinein und die Pinole folgt nur. Eine halbe Umdrehung vor, eine viertel zurück, um den Span zu brechen; nach {halfTurns} Umdrehungen ({half}) herausdrehen und ausräumen.{wet}",
   "{begun} Für die ersten zwei Umdrehungen leicht nachdrücken, dann zieht es sich selbst hinein und die Pinole folgt nur. Eine halbe Umdrehung vor, eine viertel zurück, um den Span zu brechen; nach {halfTurns} Umdrehungen ({half}) herausdrehen und ausräumen.{wet}",

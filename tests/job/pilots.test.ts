@@ -32,6 +32,12 @@ describe("a centre drill that begins a hole, left open in the file", () => {
       ["do: drill, diameter: 3.3, depth: 15", "do: tap, thread: M4, depth: 9", "do: drill, diameter: 8, depth: 4"],
       1.6,
     ],
+    [
+      "a large drill in stages, tapped: M10 begins with a drill of 3 mm too",
+      ["do: drill, diameter: 8.5, depth: 15", "do: tap, thread: M10, depth: 9"],
+      1.25,
+    ],
+    ["M14: its first drill is 4 mm", ["do: drill, diameter: 12, depth: 20", "do: tap, thread: M14, depth: 12"], 1.6],
     ["a hole smaller than any mouth: the smallest there is", ["do: drill, diameter: 1.5, depth: 5"], 1],
     ["steps between that make no hole", ["do: turn, to: 14, length: 10", "do: drill, diameter: 4.25, depth: 5"], 2],
   ] as const)("%s", (_, steps, pilot) => expect(metric(...steps)).toEqual([pilot]));

@@ -24,3 +24,21 @@ test("a bar on the same machine is turned, and a lathe that lies holds what has 
     expect(words).not.toMatch(drills);
   }
 });
+
+test("the edge of a hole is broken by a countersink in what is clamped, to a width that one can measure", () => {
+  const steps = [...holes.slice(0, 2), "do: chamfer, size: 0.8, side: bore", holes[2] ?? ""];
+  for (const kind of ["drill", "lathe stood on end"]) {
+    const words = planOn(kind, "", steps).replace(/\s+/g, " ");
+    expect(words).toMatch(/Countersink, 90°/);
+    expect(words).toMatch(/until its mouth is 6\.6 mm wide/);
+    expect(words).not.toMatch(lathes);
+  }
+  expect(() => jobOf(["do: drill, diameter: 5, depth: 10", "do: chamfer, size: 0.8"], "")).toThrow(/no-bar/);
+});
+
+test("a tap's lead goes in beyond its full thread: turns, barrel and the mark on the tap hold it", () => {
+  // M6: 1 mm a turn, 6 mm of thread and two threads of lead.
+  const words = planOn("drill", "").replace(/\s+/g, " ");
+  expect(words).toMatch(/8 turns from the first bite for 6 mm of full thread and the 2 mm of its lead/);
+  expect(words).toMatch(/Mark the last one 8 mm from its tip/);
+});
