@@ -34,10 +34,11 @@ const finding =
 export const refused = finding("refused");
 export const takeCare = finding("take care");
 
-/** What a check looks at. `earlier`: the stages before this one. */
+/** What a check looks at. `earlier`, `later`: the stages before this one, and after it. */
 export type Checked = {
   readonly stage: Stage;
   readonly earlier: readonly Stage[];
+  readonly later: readonly Stage[];
   readonly job: Job;
   readonly findings: Findings;
   readonly show: Show;

@@ -1,5 +1,5 @@
 import { between, type Stretch } from "../part/outline.js";
-import { endsOf, type Workpiece } from "../part/workpiece.js";
+import { endsOf, type Surface, type Workpiece } from "../part/workpiece.js";
 import { largestOf } from "../quantity/extremes.js";
 
 /** A groove or a broken edge up to this share of the diameter behind it is bridged by the jaws. Own figure. */
@@ -52,26 +52,36 @@ export function gripOf(work: Workpiece, jaws: number): Grip | undefined {
   return { from: first.from, to, diameter, length, ...(thicker > diameter + NEAR && { thicker }) };
 }
 
-/** How far to let the work stand out so that the jaws hold it well, nearest to what was asked; undefined where nothing does. */
+/** How far to let the work stand out so that the jaws hold it well: by a whole diameter before all others, then nearest to what was
+ *  asked. `least`: what is cut stands out so far; undefined where nothing holds. */
 export function soundGrip(
   work: Workpiece,
-  jaws: number,
-  alone: boolean,
+  { jaws, least, alone }: { readonly jaws: number; readonly least: number; readonly alone: boolean },
 ): { readonly out: number; readonly grip: Grip } | undefined {
   const { from } = endsOf(work);
   const [best] = work.outside
     .flatMap((stretch) => [stretch.from, ...[1, LEAST_GRIP].map((share) => stretch.to - share * thick(stretch))])
-    .filter((mouth) => mouth > from + NEAR)
+    .filter((mouth) => mouth > from + NEAR && mouth >= least - NEAR)
     .flatMap((mouth) => {
       const grip = gripOf(work, mouth);
-      return grip !== undefined && holdsWell(grip, mouth - from, alone) ? [{ mouth, grip }] : [];
+      return grip !== undefined && holdsWell(grip, mouth - from, alone) && !bears(work, grip) ? [{ mouth, grip }] : [];
     })
-    .sort((one, other) => Math.abs(one.mouth - jaws) - Math.abs(other.mouth - jaws));
+    .sort(
+      (one, other) =>
+        Number(isWhole(other.grip)) - Number(isWhole(one.grip)) ||
+        Math.abs(one.mouth - jaws) - Math.abs(other.mouth - jaws),
+    );
   return best && { out: best.mouth - from, grip: best.grip };
 }
 
+/** The thread or knurl that lies under the jaws. */
+export const bears = ({ surfaces }: Workpiece, { from, to }: Grip): Surface | undefined =>
+  surfaces.find((one) => one.side === "outside" && one.to > from + NEAR && one.from < to - NEAR);
+
+const isWhole = ({ length, diameter }: Grip): boolean => length >= diameter - NEAR;
+
 /** `alone`: nothing but the chuck holds it. */
-const holdsWell = ({ diameter, length, thicker }: Grip, out: number, alone: boolean): boolean =>
-  thicker === undefined &&
-  length >= LEAST_GRIP * diameter - NEAR &&
-  (!alone || length >= diameter - NEAR || out <= LEVER * length + NEAR);
+const holdsWell = (grip: Grip, out: number, alone: boolean): boolean =>
+  grip.thicker === undefined &&
+  grip.length >= LEAST_GRIP * grip.diameter - NEAR &&
+  (!alone || isWhole(grip) || out <= LEVER * grip.length + NEAR);

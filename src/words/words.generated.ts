@@ -1057,6 +1057,8 @@ export type Gaps = {
   "plan findings.jaws on a cone": "diameter";
   "plan findings.little grip": "length" | "diameter" | "least";
   "plan findings.little grip remedy": never;
+  "plan findings.thin under jaws": "wall" | "bore";
+  "plan findings.thin under jaws remedy": never;
   "plan findings.jaws on thread": "thread";
   "plan findings.jaws on knurl": never;
   "plan findings.jaws on surface remedy": never;
@@ -2877,6 +2879,8 @@ const en: Readonly<Record<Key, Text>> = {
   "plan findings.jaws on a cone": "the jaws hold a cone at {diameter}, and touch it along one edge alone",
   "plan findings.little grip": "the jaws hold only {length} of {diameter} diameter; {least} is the least",
   "plan findings.little grip remedy": "let less stand out, support its end, or take light cuts",
+  "plan findings.thin under jaws": "the jaws press on a wall of {wall} round the bore of {bore}: it springs, and the bore comes out of round",
+  "plan findings.thin under jaws remedy": "tighten lightly, plug the bore, or finish the bore after this",
   "plan findings.jaws on thread": "the jaws would lie on the thread {thread}",
   "plan findings.jaws on knurl": "the jaws would lie on the knurl",
   "plan findings.jaws on surface remedy": "hold it elsewhere, or in a split sleeve",
@@ -4706,6 +4710,8 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "die Backen halten einen Kegel bei {diameter} und berühren ihn nur an einer Kante",
   "die Backen halten nur {length} von Durchmesser {diameter}; {least} ist das Mindeste",
   "weniger herausstehen lassen, das Ende abstützen, oder leichte Schnitte nehmen",
+  "die Backen drücken auf eine Wand von {wall} um die Bohrung von {bore}: sie federt, und die Bohrung wird unrund",
+  "leicht spannen, die Bohrung mit einem Stopfen stützen, oder sie erst danach fertig ausdrehen",
   "die Backen lägen auf dem Gewinde {thread}",
   "die Backen lägen auf dem Rändel",
   "anderswo spannen, oder in einer geschlitzten Hülse",

@@ -83,6 +83,7 @@ const metric: Case = {
     { on: "dial-choices", words: /0\.0\d+ in/, why: "dials in inches to choose" },
     { on: "ring-cutting", words: /0\.001 in/, why: "the file asks for a dial in inches" },
     { on: "stops", words: /0\.001 in|, in$/, why: "divisions of that dial" },
+    { on: "tapers", words: /0\.001 in/, why: "divisions of that dial" },
     { on: "plan", words: /0\.001 in|^in$|, in$/, why: "the reading of that dial" },
     { on: "scales", words: /1\/16 in|^in$/, why: "the file asks for a scale in inches" },
     { on: "student", words: /0\.001 in/, why: "the file asks for a dial in inches" },

@@ -1,12 +1,12 @@
 import { isHolding, type JobStep } from "../../job/job.js";
 import { diameterAt } from "../../part/outline.js";
-import { endsOf, outsideOver, type Surface } from "../../part/workpiece.js";
-import { smallestOf } from "../../quantity/extremes.js";
+import { boreOver, endsOf, outsideOver, type Workpiece } from "../../part/workpiece.js";
+import { largestOf, smallestOf } from "../../quantity/extremes.js";
 import { formatFixed } from "../../quantity/format.js";
 import { threadOnPaper } from "../../thread/onPaper.js";
 import { say } from "../../words/say.js";
 import { type Check, refused, type StepFinding, takeCare } from "../finding.js";
-import { type Grip, gripOf, LEAST_GRIP, LEVER, soundGrip } from "../grip.js";
+import { bears, type Grip, gripOf, LEAST_GRIP, LEVER, soundGrip } from "../grip.js";
 import { slenderness } from "../slenderness.js";
 import type { Holding, Stage } from "../stage.js";
 import type { Show } from "../words.js";
@@ -18,6 +18,9 @@ const SLENDER = { chuck: 4, centre: 12 } as const;
 /** Less than this share of the diameter is no grip at all. Own figure. */
 const NO_GRIP = 0.25;
 
+/** A wall thinner than this share of the diameter gives under the jaws. Common practice: three jaws leave a thin ring three-cornered. */
+const SPRINGS = 0.17;
+
 /** Held over so many diameters before something thicker, the jaws may end before it. Own figure: nobody said how long they are. */
 const LONG_GRIP = 1;
 
@@ -28,17 +31,19 @@ const fromTheEnd: readonly JobStep["do"][] = ["face", "centre drill", "drill", "
 const besideTheJaws: readonly JobStep["do"][] = ["die", "knurl", "face"];
 
 /** Is the work held, is the tool clear of what holds it, and is what is left stiff enough? */
-export const holdingCheck: Check = ({ stage, earlier, job, show }) => {
+export const holdingCheck: Check = ({ stage, earlier, later, job, show }) => {
   const { step, holding } = stage;
   const last = earlier.at(-1);
-  if (isHolding(step)) return [...heldAnew(stage, last, job.bar?.length !== undefined, show), ...centreHoles(stage)];
+  const least = standsOut(stage, later, job.clear);
+  if (isHolding(step))
+    return [...heldAnew(stage, last, job.bar?.length !== undefined, least, show), ...centreHoles(stage)];
   if (job.bar === undefined) return [];
   if (last?.step.do === "part")
     return [
       refused("loose", say("plan findings.loose"), say("plan findings.loose remedy"), "{ do: turn round, out: … }"),
     ];
   // The bar is held before the first step, and no step says so.
-  const first = earlier.length === 0 ? [...gripped(stage, show), ...centreHoles(stage)] : [];
+  const first = earlier.length === 0 ? [...gripped(stage, least, show), ...centreHoles(stage)] : [];
   return [
     ...first,
     ...clearOfJaws(stage, job.clear, show),
@@ -49,7 +54,20 @@ export const holdingCheck: Check = ({ stage, earlier, job, show }) => {
   ];
 };
 
-function heldAnew(stage: Stage, last: Stage | undefined, blankKnown: boolean, show: Show): StepFinding[] {
+/** Where the jaws may begin at the nearest: what is cut in this holding ends before them, with room for the tool. */
+function standsOut({ holding }: Stage, later: readonly Stage[], clear: number): number {
+  const inIt = later.filter((one) => one.holding.setUp === holding.setUp);
+  const beside = inIt.filter(({ shaping, step }) => shaping.outside.length > 0 || besideTheJaws.includes(step.do));
+  return largestOf(beside.map(({ shaping }) => shaping.to + clear));
+}
+
+function heldAnew(
+  stage: Stage,
+  last: Stage | undefined,
+  blankKnown: boolean,
+  least: number,
+  show: Show,
+): StepFinding[] {
   const { step } = stage;
   if (step.do === "turn round" && !(last?.endKnown ?? blankKnown))
     return [
@@ -60,15 +78,15 @@ function heldAnew(stage: Stage, last: Stage | undefined, blankKnown: boolean, sh
         "bar: length:",
       ),
     ];
-  return gripped(stage, show);
+  return gripped(stage, least, show);
 }
 
 /** What the jaws close on. */
-function gripped({ holding: { held, jaws }, before }: Stage, show: Show): StepFinding[] {
+function gripped({ holding: { held, jaws }, before }: Stage, least: number, show: Show): StepFinding[] {
   if (held === "between centres") return [];
   const { from, to } = endsOf(before);
   const out = jaws - from;
-  const better = soundGrip(before, jaws, held === "chuck");
+  const better = soundGrip(before, { jaws, least, alone: held === "chuck" });
   const instead = (otherwise: string) =>
     better === undefined
       ? otherwise
@@ -84,7 +102,11 @@ function gripped({ holding: { held, jaws }, before }: Stage, show: Show): StepFi
         instead(say("plan findings.less out")),
       ),
     ];
-  return [...enough(grip, out, held === "chuck", instead, show), ...spoilt(before.surfaces, grip)];
+  return [
+    ...enough(grip, out, held === "chuck", instead, show),
+    ...sprung(before, grip, show),
+    ...spoilt(before, grip),
+  ];
 }
 
 /** Do they hold it? `instead`: what holds, or the words given where nothing does. */
@@ -139,9 +161,24 @@ function enough(
     : [];
 }
 
+/** A thin wall gives under the jaws, and its bore comes out of round. */
+function sprung(work: Workpiece, { from, to, diameter }: Grip, show: Show): StepFinding[] {
+  const bore = boreOver(work, from, to);
+  const wall = (diameter - bore) / 2;
+  return bore > 0 && wall < SPRINGS * diameter - 1e-6
+    ? [
+        takeCare(
+          "thin-under-jaws",
+          say("plan findings.thin under jaws", { wall: show(wall, 2), bore: show(bore) }),
+          say("plan findings.thin under jaws remedy"),
+        ),
+      ]
+    : [];
+}
+
 /** Threads and knurls under the jaws. */
-function spoilt(surfaces: readonly Surface[], { from, to }: Grip): StepFinding[] {
-  const surface = surfaces.find((one) => one.side === "outside" && one.to > from + 1e-6 && one.from < to - 1e-6);
+function spoilt(work: Workpiece, grip: Grip): StepFinding[] {
+  const surface = bears(work, grip);
   if (surface === undefined) return [];
   return [
     takeCare(

@@ -1,5 +1,6 @@
 import type { JobStep } from "../../job/job.js";
 import type { Surface } from "../../part/workpiece.js";
+import { threadOnPaper } from "../../thread/onPaper.js";
 import { say } from "../../words/say.js";
 import { type Check, refused } from "../finding.js";
 
@@ -14,7 +15,10 @@ export const madeBeforeCheck: Check = ({ stage: { step, before, after } }) =>
         const was = lengthOf(before.surfaces, surface);
         if (lengthOf(after.surfaces, surface) >= was / 2) return [];
         const { kind, name } = surface;
-        const made = kind === "thread" ? say("plan findings.the thread", { name }) : say("plan findings.the knurl");
+        const made =
+          kind === "thread"
+            ? say("plan findings.the thread", { name: threadOnPaper(name) })
+            : say("plan findings.the knurl");
         return [
           refused(
             "spoils-a-thread",

@@ -14,7 +14,7 @@ const checks: readonly Check[] = [holdingCheck, metalCheck, madeBeforeCheck, thr
 export function stepFindings(stages: readonly Stage[], job: Job, findings: Findings): Finding[] {
   const show = showIn(findings.machine, job);
   return stages.flatMap((stage, place) => {
-    const checked = { stage, earlier: stages.slice(0, place), job, findings, show };
+    const checked = { stage, earlier: stages.slice(0, place), later: stages.slice(place + 1), job, findings, show };
     return checks.flatMap((check) => check(checked).map((found) => ({ ...found, step: stage.index })));
   });
 }
