@@ -63,7 +63,7 @@ function findingLine(finding: Finding, filed: FiledJob): string {
 
 /** What `check` shows of a job that is in order, or not. */
 export function jobLines({ job, plan, refused, file }: JudgedJob): string[] {
-  const { minutes, steps, beltChanges } = plan;
+  const { minutes, steps } = plan;
   const count = plan.findings.length;
   const time = minutes[job.batch];
   return [
@@ -72,7 +72,7 @@ export function jobLines({ job, plan, refused, file }: JudgedJob): string[] {
     refused
       ? "  refused: no plan is printed until that is mended"
       : `  ${count === 0 ? "nothing stands against it, as far as the files tell" : `${count} to take care of`}`,
-    `  ${beltChanges === 1 ? "1 belt change" : `${beltChanges} belt changes`} from first to last step; about ${Math.round(time.batch)} minutes for all, by the plan's own reckoning`,
+    `  ${time.beltChanges === 1 ? "1 belt change" : `${time.beltChanges} belt changes`} and about ${Math.round(time.batch)} minutes ${job.parts === 1 ? "in all" : "for all parts"}, by the plan's own reckoning`,
   ];
 }
 

@@ -96,6 +96,8 @@ export function threaded(making: Making<Extract<JobStep, { do: "tap" | "die" }>>
       ),
       byHand: true,
       ...depthBy(wheels.barrel, deep + lead, findings.machine.units),
+      // What is made is the full thread, without its tap's lead.
+      sizes: depthBy(wheels.barrel, deep, findings.machine.units).sizes,
       notes: [
         ...(drilling ? [clamped()] : []),
         say("plan.thread by hand"),

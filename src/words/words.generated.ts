@@ -1098,6 +1098,7 @@ export type Gaps = {
   "plan findings.beyond travel remedy, barrel": never;
   "plan findings.beyond travel remedy": never;
   "plan findings.no wheel": never;
+  "plan findings.no wheel remedy, readings": never;
   "plan findings.no wheel remedy": never;
   "plan findings.no wheel remedy, face": never;
   "plan findings.too many cuts": "most" | "cut";
@@ -2920,6 +2921,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan findings.beyond travel remedy, barrel": "draw it back half way, bring the tailstock or the table up by as much, and go on counting from that reading",
   "plan findings.beyond travel remedy": "make it shorter or shallower, or do it in two settings",
   "plan findings.no wheel": "no handwheel with a feed sets this depth: dial readings cannot be given",
+  "plan findings.no wheel remedy, readings": "put its readings right, or take them anew",
   "plan findings.no wheel remedy": "measure that wheel's feed, or say in the machine's file which wheel goes across",
   "plan findings.no wheel remedy, face": "measure the feed of the wheel that goes along, or say in the machine's file which one it is",
   "plan findings.too many cuts": "would take more than {most} cuts of {cut}",
@@ -4751,6 +4753,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "auf halbem Weg zurückziehen, Reitstock oder Tisch um ebenso viel nachstellen, und von diesem Skalenwert weiterzählen",
   "kürzer oder flacher machen, oder in zwei Aufspannungen",
   "kein Handrad mit bekanntem Weg je Umdrehung gibt diese Zustellung: Skalenwerte lassen sich nicht angeben",
+  "seine Ablesungen berichtigen, oder sie neu nehmen",
   "den Weg je Umdrehung dieses Handrads messen, oder in der Maschinendatei sagen, welches Handrad quer verstellt",
   "den Weg je Umdrehung des Handrads für längs messen, oder in der Maschinendatei sagen, welches es ist",
   "bräuchte mehr als {most} Schnitte von {cut}",

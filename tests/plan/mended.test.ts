@@ -65,8 +65,10 @@ describe("holes", () => {
     const tap = steps.at(-1);
     // The cone of 118° ends 1.2 mm below the full 8 mm at a hole of 4 mm.
     const begins = 15 + (8 - 4) / 2 / Math.tan((59 / 180) * Math.PI);
-    expect(tap?.places[0]?.at).toBeCloseTo(25 - begins, 6);
-    expect(tap?.notes.join(" ")).toContain(`${((25 - begins) / 0.7).toFixed(2)} turns`);
+    // Two threads of the tap's lead go beyond the full thread.
+    expect(tap?.places[0]?.at).toBeCloseTo(25 - begins + 2 * 0.7, 6);
+    expect(tap?.sizes[0]?.aim).toBeCloseTo(25 - begins, 6);
+    expect(tap?.notes.join(" ")).toContain(`${((25 - begins) / 0.7 + 2).toFixed(2)} turns`);
   });
 
   test("a large drill goes in stages though a centre drill was there before it", () =>

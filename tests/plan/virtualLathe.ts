@@ -400,8 +400,18 @@ class Making {
     const depth = step.places.find(({ what }) => what === "depth");
     if (depth === undefined) return step.sizes.map(() => undefined);
     const to = this.goTo(depth.wheel, depth.reading);
-    if (step.stage.step.do === "die" && to > this.jaws) this.harm.push("the die runs into the jaws");
-    return step.sizes.map(() => to - this.face);
+    const { step: asked } = step.stage;
+    if (asked.do === "die" && to > this.jaws) this.harm.push("the die runs into the jaws");
+    if (asked.do !== "tap") return step.sizes.map(() => to - this.face);
+    if ((this.inside[this.ring(to) - 1] as number) === 0) this.harm.push("the tap breaks on the floor");
+    return step.sizes.map(() => to - this.face - this.leadOf(asked.thread));
+  }
+
+  /** A bottoming tap's first two threads are not full; pitches of ISO 261. */
+  private leadOf(thread: string): number {
+    const pitch = { M3: 0.5 }[thread];
+    if (pitch === undefined) throw new Error(`no pitch of ${thread}`);
+    return 2 * pitch;
   }
 
   /** Touched on the edge, gone on by its size at 45°. */

@@ -69,9 +69,19 @@ function wheelsReach(
             wheel.miscounted ? [`(${wheel.handwheel.name}: ${noFeedWords(wheel)})`] : [],
           ),
         ].join(" "),
-        // A face is cut into along the work, all else across it.
-        say(step.do === "face" ? "plan findings.no wheel remedy, face" : "plan findings.no wheel remedy"),
-        step.do === "face" ? "moves: along" : "moves: across",
+        // A face is cut into along the work, all else across it; a wheel that tells no feed for its readings is known.
+        say(
+          handwheels.some(({ miscounted }) => miscounted)
+            ? "plan findings.no wheel remedy, readings"
+            : step.do === "face"
+              ? "plan findings.no wheel remedy, face"
+              : "plan findings.no wheel remedy",
+        ),
+        handwheels.some(({ miscounted }) => miscounted)
+          ? undefined
+          : step.do === "face"
+            ? "moves: along"
+            : "moves: across",
       ),
     );
   if ("cut" in step && depthWheel !== undefined && passes.length === 0 && stage.shaping.removed > 1e-4)
