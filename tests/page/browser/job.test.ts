@@ -91,10 +91,20 @@ describe.runIf(hasBrowser)("a job from nothing", () => {
       const item = page.locator(".item:has(#at-steps-0-do)");
       for (const [key, words] of Object.entries(keys)) {
         const field = page.locator(`#at-steps-0-${key}`);
-        if (await field.isHidden()) await item.getByRole("button", { name: new RegExp(`^\\+ ${key} of step`) }).click();
-        const hint = await page.locator(`#at-steps-0-${key}-about`).textContent();
-        expect(hint, `${kind}, ${key}`).toMatch(words);
-        expect(hint?.replace(words, ""), `${kind}, ${key}`).not.toMatch(others);
+        const add = item.getByRole("button", { name: new RegExp(`^\\+ ${key} of step`) });
+        let hint = "";
+        // The fields of the kind before go when this one's come.
+        await expect
+          .poll(
+            async () => {
+              if ((await field.isHidden()) && (await add.count()) > 0) await add.click();
+              [hint = ""] = await page.locator(`#at-steps-0-${key}-about`).allTextContents();
+              return hint;
+            },
+            { message: `${kind}, ${key}` },
+          )
+          .toMatch(words);
+        expect(hint.replace(words, ""), `${kind}, ${key}`).not.toMatch(others);
       }
       // Two limits are taken only of what comes out at them.
       if ("diameter" in keys)
