@@ -1,3 +1,4 @@
+import { overOnDial } from "../dial/overOnDial.js";
 import { boundOver } from "../feed/doubtOver.js";
 import type { ReturnStudy } from "../feed/returnStudy.js";
 import type { Units } from "../machine/machine.js";
@@ -85,9 +86,10 @@ export function plainTravelWords(
   }
   const strays = curve(study, measured);
   if (strays !== undefined) return say("student.slide not even", { most: show(strays * factor) });
-  const { doubtOverTravel = 0, divisionValue = Number.POSITIVE_INFINITY, overTravel = 0 } = dial?.chosen ?? {};
+  if (dial === undefined) return undefined;
+  const { doubtOverTravel = 0, divisionValue } = dial.chosen;
   return doubtOverTravel > divisionValue
-    ? say("student.slide out over", { travel: show(overTravel), most: show(doubtOverTravel) })
+    ? say("student.slide out over", { travel: overOnDial(dial.chosen, show), most: show(doubtOverTravel) })
     : undefined;
 }
 

@@ -380,6 +380,8 @@ export type Gaps = {
   "dials.rows not reached": "n";
   "dials.travel not stated": "travel";
   "dials.of travel": "travel";
+  "dials.on the dial": "length";
+  "dials.no travel stated": "travel";
   "dials.feed doubt": "off" | "over";
   "dials.too many marks": "marks";
   "dials.more than a turn": never;
@@ -1231,7 +1233,7 @@ export type Gaps = {
   "plan findings.slender shape between": "length" | "diameter" | "ratio";
   "student.dial not proved": never;
   "student.slide not even": "most";
-  "student.slide out over": "travel" | "most";
+  "student.slide out over": "most" | "travel";
   "student.never key in chuck": never;
   "student.never gloves": never;
   "student.never long hair": never;
@@ -2199,6 +2201,8 @@ const en: Readonly<Record<Key, Text>> = {
   "dials.rows not reached": "the travel ends before row {n} begins: one row serves",
   "dials.travel not stated": "{travel} of travel (none stated)",
   "dials.of travel": "{travel} of travel",
+  "dials.on the dial": "{length} on the dial",
+  "dials.no travel stated": "{travel} (no travel stated)",
   "dials.feed doubt": "the feed itself is known to ± {off} over {over}",
   "dials.too many marks": "{marks} marks are too many to draw",
   "dials.more than a turn": "one division is more than one turn",
@@ -3050,7 +3054,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan findings.slender shape between": "{length} is free between what holds it, at {diameter} diameter, as stiff as a bar {ratio} times as long as thick",
   "student.dial not proved": "Nobody has proved this dial. Ask before you trust it.",
   "student.slide not even": "This does not move evenly: it can be out by {most}. Measure the part.",
-  "student.slide out over": "Over {travel} the dial can be out by {most}. Measure the part.",
+  "student.slide out over": "The dial can be out by {most} over {travel}. Measure the part.",
   "student.never key in chuck": "Never leave the key in the chuck.",
   "student.never gloves": "Never wear gloves, rings or loose sleeves.",
   "student.never long hair": "Never let long hair hang. Tie it back.",
@@ -3281,7 +3285,7 @@ const en: Readonly<Record<Key, Text>> = {
   "measured report.maker meant": "the maker meant",
   "measured report.on diameter": "{length} on diameter",
   "measured report.nominal": "{nominal} per turn: a dial made for that is out by {out} per turn.",
-  "measured report.nominal over": "{nominal} per turn: a dial made for that is out by {out} per turn, {over} over the travel of {travel}.",
+  "measured report.nominal over": "{nominal} per turn: a dial made for that is out by {out} per turn, {over} over {travel}.",
   "measured report.far from nominal": "Screws are rarely so far out: one of the two looks like a slip; measure again.",
   "measured report.along": "along the travel",
   "measured report.too few": "Too few readings to tell whether the travel is worn.",
@@ -4027,6 +4031,8 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "der Weg endet, bevor Reihe {n} beginnt: eine Reihe genügt",
   "{travel} Weg (keiner angegeben)",
   "{travel} Weg",
+  "{length} der Skala",
+  "{travel} (kein Weg angegeben)",
   "der Weg je Umdrehung selbst ist auf ± {off} über {over} bekannt",
   "{marks} Teilstriche sind zu viele zum Zeichnen",
   "ein Skalenteil ist mehr als eine Umdrehung",
@@ -4878,7 +4884,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "{length} sind frei zwischen dem, was hält, bei Durchmesser {diameter}, so steif wie eine Stange {ratio}-mal so lang wie dick",
   "Diesen Skalenring hat niemand geprüft. Frag, bevor du dich auf ihn verlässt.",
   "Das läuft nicht gleichmäßig: es kann um {most} danebenliegen. Miss das Teil.",
-  "Auf {travel} kann die Skala um {most} falsch gehen. Miss das Teil nach.",
+  "Die Anzeige kann auf {travel} um {most} falsch sein. Miss das Teil nach.",
   "Nie den Schlüssel im Futter stecken lassen.",
   "Nie Handschuhe, Ringe oder lose Ärmel tragen.",
   "Nie lange Haare hängen lassen. Binde sie zurück.",
@@ -5109,7 +5115,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Nennwert",
   "{length} im Durchmesser",
   "{nominal} je Umdrehung: eine Skala danach weicht um {out} je Umdrehung ab.",
-  "{nominal} je Umdrehung: eine Skala danach weicht um {out} je Umdrehung ab, {over} über den Weg von {travel}.",
+  "{nominal} je Umdrehung: eine Skala danach weicht um {out} je Umdrehung ab, {over} auf {travel}.",
   "So weit weicht kaum eine Gewindespindel ab: eines von beiden sieht nach einem Versehen aus; neu messen.",
   "über den Weg",
   "Zu wenige Ablesungen, um Verschleiß zu erkennen.",
