@@ -1404,6 +1404,7 @@ export type Gaps = {
   "measuring form.places": "n" | "places" | "runs";
   "measuring form.enough": "over" | "doubt" | "within";
   "measuring form.not enough": "over" | "doubt" | "within";
+  "measuring form.worn": "over" | "doubt" | "within";
   "measuring form.wear shown": "depth";
   "measuring form.no wear shown": never;
   "measuring form.why scatter known": never;
@@ -3225,6 +3226,7 @@ const en: Readonly<Record<Key, Text>> = {
   "measuring form.places": {"one":"Why so many: {places} places, one every turn, {runs} runs.","other":"Why so many: {places} places, one every {n} turns, {runs} runs."},
   "measuring form.enough": "{over} then come out to ± {doubt}, 95 times in 100 (wanted: ± {within}).",
   "measuring form.not enough": "Even so {over} come out only to ± {doubt}, 95 times in 100 (wanted: ± {within}): that takes a finer gauge.",
+  "measuring form.worn": "Even so {over} come out only to ± {doubt}, 95 times in 100 (wanted: ± {within}): that is wear, which no finer gauge and no more readings take away. New readings show where it lies.",
   "measuring form.wear shown": "A worn stretch that throws the slide out by {depth} shows 80 times in 100.",
   "measuring form.no wear shown": "So few places never show a worn stretch.",
   "measuring form.why scatter known": "One reading scatters as those in the file do.",
@@ -5055,6 +5057,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   {"one":"Warum so viele: {places} Stellen, eine je Umdrehung, {runs} Läufe.","other":"Warum so viele: {places} Stellen, eine je {n} Umdrehungen, {runs} Läufe."},
   "{over} stimmen dann auf ± {doubt}, in 95 von 100 Fällen (gewünscht: ± {within}).",
   "Selbst so stimmen {over} nur auf ± {doubt}, in 95 von 100 Fällen (gewünscht: ± {within}): dazu gehört eine feinere Messuhr.",
+  "Selbst so stimmen {over} nur auf ± {doubt}, in 95 von 100 Fällen (gewünscht: ± {within}): das ist Verschleiß, den keine feinere Messuhr und keine weiteren Ablesungen wegnehmen. Neue Ablesungen zeigen, wo er liegt.",
   "Verschleiß, der den Schlitten um {depth} versetzt, zeigt sich in 80 von 100 Fällen.",
   "So wenige Stellen zeigen nie eine verschlissene Strecke.",
   "Eine Ablesung streut wie die in der Datei.",
