@@ -60,7 +60,9 @@ export const withinTurnWords = ({ feed }: HandwheelFinding): string | undefined 
   feed?.measured && !feed.measured.withinTurn ? say("remarks.whole turns only") : undefined;
 
 /** Why no lost motion is told though it was read. */
-export function lostMotionWords({ contradiction }: ReturnStudy): string {
+export function lostMotionWords({ miscounted, wild, contradiction }: ReturnStudy): string {
+  if (miscounted) return say("remarks.lost motion miscounted");
+  if (wild.length > 0) return say("remarks.lost motion wild", { n: wild.length });
   if (contradiction?.why === "over half a turn")
     return say("remarks.lost motion questioned", { turn: formatFixed(contradiction.turn, 2) });
   return say("remarks.lost motion unknown");

@@ -1576,6 +1576,8 @@ export type Gaps = {
   "remarks.whole turns only": never;
   "remarks.lost motion questioned": "turn";
   "remarks.lost motion unknown": never;
+  "remarks.lost motion miscounted": never;
+  "remarks.lost motion wild": "n";
   "remarks.readings jump": never;
   "remarks.turn miscounted": never;
   "remarks.feed not given": never;
@@ -2359,7 +2361,7 @@ const en: Readonly<Record<Key, Text>> = {
   "turns.holds scatter": "the scatter of a position",
   "turns.holds tenth": "a tenth of a division read by eye",
   "turns.one side": "Come to it from one side; from either side the lost motion comes on top.",
-  "turns.one side unknown": "Come to it from one side; from either side the lost motion comes on top, and it was not measured.",
+  "turns.one side unknown": "Come to it from one side; from either side the lost motion comes on top, and it is not known.",
   "turns.beyond": "Measured over {read} alone of {travel}: beyond twice that no error and no ± is given (–). Measure further.",
   "turns.your distances": "Your distances",
   "turns.of travel": "travel",
@@ -2427,9 +2429,9 @@ const en: Readonly<Record<Key, Text>> = {
   "stops.alike means": "Repeats, by stop or by dial: how closely parts come alike, each come to from the same side.",
   "stops.alike unknown": "How closely parts come alike was not measured: read the same places over two runs or more, or measure every part.",
   "stops.lost motion means": "Coming from either side would add the lost motion: never do.",
-  "stops.lost motion unknown": "Lost motion was not measured: come from one side only.",
+  "stops.lost motion unknown": "Lost motion is not known: come from one side only.",
   "stops.first part means": "First part: so far its length may be off until it is measured and the stop moved.",
-  "stops.unknown means": "? was not measured. Repeats: read the same places over two runs or more, or measure every part. Lost motion: come from one side only.",
+  "stops.unknown means": "? is not known. Repeats: read the same places over two runs or more, or measure every part. Lost motion: come from one side only.",
   "stops.wanted means": "Wanted within: from the shortest part to the longest.",
   "stops.held by means": "Held by: which of the two keeps the parts within that.",
   "stops.stop alone means": "Stop alone: the dial alone does not hold it, use the stop.",
@@ -2547,7 +2549,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.outward": "outward, towards you",
   "plan.inward": "inward",
   "plan.size with limits": "{size} ({least} to {most})",
-  "plan.come to, lost motion unknown": "Come to every reading {sense}; if you overshoot, go back half a turn (the lost motion was not measured) and come again.",
+  "plan.come to, lost motion unknown": "Come to every reading {sense}; if you overshoot, go back half a turn (the lost motion is not known) and come again.",
   "plan.come to, whole turn back": "Come to every reading {sense}; if you overshoot, go back a whole turn (the lost motion is {lost} of a turn) and come again.",
   "plan.come to": "Come to every reading {sense}; if you overshoot, go back half a turn (the lost motion is {lost} of a turn) and come again.",
   "plan.shoulder edge": "The tool's edge lies square to the axis, so that the shoulder comes out square.",
@@ -3398,6 +3400,8 @@ const en: Readonly<Record<Key, Text>> = {
   "remarks.whole turns only": "the readings were taken at whole turns only: an error within the turn was not measured",
   "remarks.lost motion questioned": "lost motion of {turn} of a turn looks wrong: a very loose nut, or the two ways counted from different turns",
   "remarks.lost motion unknown": "lost motion not known: its readings contradict each other",
+  "remarks.lost motion miscounted": "lost motion not known: a turn was miscounted on the way back",
+  "remarks.lost motion wild": {"one":"lost motion not known: a reading on the way back does not fit the others","other":"lost motion not known: {n} readings on the way back do not fit the others"},
   "remarks.readings jump": "The readings of this handwheel jump on the way: until they are put right no turns can be given.",
   "remarks.turn miscounted": "A turn was miscounted in the readings of this handwheel: until they are put right no turns can be given.",
   "remarks.feed not given": "The feed of this handwheel is not given: no turns can be given.",
@@ -4190,7 +4194,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "die Streuung einer Stelle",
   "ein nach Augenmaß abgelesenes Zehntel eines Skalenteils",
   "Stets von derselben Seite anfahren; von beiden Seiten kommt das Umkehrspiel hinzu.",
-  "Stets von derselben Seite anfahren; von beiden Seiten kommt das Umkehrspiel hinzu, und das wurde nicht gemessen.",
+  "Stets von derselben Seite anfahren; von beiden Seiten kommt das Umkehrspiel hinzu, und das ist nicht bekannt.",
   "Nur über {read} von {travel} gemessen: jenseits des Doppelten wird kein Fehler und kein ± genannt (–). Weiter messen.",
   "Eigene Wege",
   "Weg",
@@ -4258,9 +4262,9 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Gleich, am Anschlag oder nach Skala: wie gleich die Teile werden, jedes von derselben Seite angefahren.",
   "Wie gleich die Teile werden, wurde nicht gemessen: dieselben Stellen in zwei Läufen oder mehr ablesen, oder jedes Teil messen.",
   "Von beiden Seiten kommend käme das Umkehrspiel hinzu: nie tun.",
-  "Das Umkehrspiel wurde nicht gemessen: nur von einer Seite kommen.",
+  "Das Umkehrspiel ist nicht bekannt: nur von einer Seite kommen.",
   "Erstes Teil: so weit kann seine Länge falsch sein, bis es gemessen und der Anschlag versetzt ist.",
-  "? wurde nicht gemessen. Gleich: dieselben Stellen in zwei Läufen oder mehr ablesen, oder jedes Teil messen. Umkehrspiel: nur von einer Seite kommen.",
+  "? ist nicht bekannt. Gleich: dieselben Stellen in zwei Läufen oder mehr ablesen, oder jedes Teil messen. Umkehrspiel: nur von einer Seite kommen.",
   "Verlangt auf: vom kürzesten Teil zum längsten.",
   "Das hält: was von beiden die Teile darin hält.",
   "Nur Anschlag: die Skala allein hält es nicht, den Anschlag nehmen.",
@@ -4378,7 +4382,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "nach außen, zu sich hin",
   "nach innen",
   "{size} ({least} bis {most})",
-  "Jeden Skalenwert {sense} anfahren; wer darüber kommt, dreht eine halbe Umdrehung zurück (das Umkehrspiel wurde nicht gemessen) und kommt neu.",
+  "Jeden Skalenwert {sense} anfahren; wer darüber kommt, dreht eine halbe Umdrehung zurück (das Umkehrspiel ist nicht bekannt) und kommt neu.",
   "Jeden Skalenwert {sense} anfahren; wer darüber kommt, dreht eine ganze Umdrehung zurück (das Umkehrspiel ist {lost} Umdrehung) und kommt neu.",
   "Jeden Skalenwert {sense} anfahren; wer darüber kommt, dreht eine halbe Umdrehung zurück (das Umkehrspiel ist {lost} Umdrehung) und kommt neu.",
   "Die Schneide steht quer zur Achse, damit der Absatz rechtwinklig wird.",
@@ -5229,6 +5233,8 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "abgelesen wurde nur bei ganzen Umdrehungen: ein Fehler innerhalb der Umdrehung wurde nicht gemessen",
   "Umkehrspiel von {turn} Umdrehung zweifelhaft: eine sehr lose Mutter, oder Hin- und Rückweg wurden von verschiedenen Umdrehungen gezählt",
   "Umkehrspiel nicht bekannt: seine Ablesungen widersprechen sich",
+  "Umkehrspiel nicht bekannt: auf dem Rückweg wurde eine Umdrehung falsch gezählt",
+  {"one":"Umkehrspiel nicht bekannt: eine Ablesung des Rückwegs passt nicht zu den anderen","other":"Umkehrspiel nicht bekannt: {n} Ablesungen des Rückwegs passen nicht zu den anderen"},
   "Die Ablesungen dieses Handrads springen unterwegs: bis das behoben ist, lassen sich keine Umdrehungen angeben.",
   "In den Ablesungen dieses Handrads wurde eine Umdrehung verzählt: bis das behoben ist, lassen sich keine Umdrehungen angeben.",
   "Der Weg je Umdrehung dieses Handrads ist nicht angegeben: es lassen sich keine Umdrehungen angeben.",
