@@ -1,6 +1,7 @@
 import { closingWords } from "../dial/closing.js";
 import type { DialChoice, DialFinding } from "../dial/finding.js";
 import { isLong } from "../dial/legibility.js";
+import { overOnDial } from "../dial/overOnDial.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import { lostMotionWords } from "../findings/travelWords.js";
 import type { Units } from "../machine/machine.js";
@@ -85,6 +86,6 @@ function cost(choice: DialChoice, show: Show): string {
   if (choice.closure === "true" && Math.abs(choice.leftOver) > 1e-6)
     return `exact, last division ${isLong(choice) ? "long" : "short"} (${show(choice.last ?? choice.leftOver, 1)}): count whole turns`;
   if (Math.abs(choice.errorPerTurn) < 1e-6) return "closes exactly";
-  const { errorPerTurn, errorOverTravel, overTravel } = choice;
-  return `reads ${wrong(errorPerTurn, (mm) => show(mm, 1))} each turn, ${show(Math.abs(errorOverTravel))} over ${show(overTravel, -2)}${choice.measuredOnly ? ", as far as was measured" : ""}`;
+  const { errorPerTurn, errorOverTravel } = choice;
+  return `reads ${wrong(errorPerTurn, (mm) => show(mm, 1))} each turn, ${show(Math.abs(errorOverTravel))} over ${overOnDial(choice, (mm) => show(mm, -2))}${choice.measuredOnly ? ", as far as was measured" : ""}`;
 }

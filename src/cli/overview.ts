@@ -1,6 +1,7 @@
 import type { Signed } from "../blocks/shared/stepSigns.js";
 import type { SpeedFinding } from "../drive/finding.js";
 import { rpmWords } from "../drive/rpmWords.js";
+import { doubtRemedy } from "../findings/doubtRemedy.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import { limitWords } from "../findings/limits.js";
 import { speedDoubt } from "../findings/speedDoubt.js";
@@ -113,7 +114,7 @@ function remarksOf(finding: HandwheelFinding, units: Units): string[] {
     ...travelWords(finding, units).map((words) => `  ${words}`),
     ...(doubtful
       ? [
-          `  ${handwheel.name}: no dial, since the feed may be off by more than a division of ${doubtful.chosen.divisionLabel}; ${handwheel.feed?.from === "readings" ? "measure over more of the travel" : "measure it"}`,
+          `  ${handwheel.name}: no dial, since the feed may be off by more than a division of ${doubtful.chosen.divisionLabel}; ${doubtRemedy(finding, doubtful).short}`,
         ]
       : []),
   ];

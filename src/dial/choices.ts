@@ -199,6 +199,7 @@ function choose(
     errorOverTravel,
     ...(doubtOverTravel !== undefined && { doubtOverTravel }),
     overTravel,
+    ...(blank.onDiameter && { onDiameter: true as const }),
     ...(measuredOnly && { measuredOnly }),
     spacing: distance,
     closes: closes(blank, division, closure),

@@ -28,7 +28,9 @@ export type DialChoice = {
   readonly errorOverTravel: number;
   /** The doubt of the feed itself over `overTravel`; absent where it is not known. */
   readonly doubtOverTravel?: number;
+  /** Way of the slide; what a dial that reads the diameter counts over it is twice that (`overOnDial`). */
   readonly overTravel: number;
+  readonly onDiameter?: true;
   /** True where that is only as far as was measured, the working travel being several times longer. */
   readonly measuredOnly?: true;
   /** True where one may turn on and on and trust the dial: nothing left over, or less than the doubt of the feed. */

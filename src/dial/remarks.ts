@@ -7,6 +7,7 @@ import { MOST_ROWS } from "./division.js";
 import { type DivisionValue, inUnit } from "./divisionValue.js";
 import type { DialChoice } from "./finding.js";
 import { blurs, isLong, strains } from "./legibility.js";
+import { overOnDial } from "./overOnDial.js";
 import { LEAST_ROW_HEIGHT, LEAST_SHORT_GAP, MOST_MARKS } from "./penalty.js";
 
 type Facts = Omit<DialChoice, "penalty" | "remarks"> & {
@@ -71,19 +72,20 @@ function rowsClosing(blank: DialBlank, facts: Facts): string {
 function errorTold(blank: DialBlank, facts: Facts): string {
   const over = coarse(Math.abs(facts.errorOverTravel), blank.units);
   const each = `${fine(Math.abs(facts.errorPerTurn), blank.units)}${diameter(blank)}`;
-  const travel = length(facts.overTravel, blank.units, 3);
-  const told = {
-    each,
-    over,
-    travel:
-      blank.travel === undefined ? say("dials.travel not stated", { travel }) : say("dials.of travel", { travel }),
-  };
+  const told = { each, over, travel: wayTold(blank, facts) };
   return facts.errorPerTurn > 0 ? say("remarks.reads too much", told) : say("remarks.reads too little", told);
 }
 
-function doubt(blank: DialBlank, { doubtOverTravel, overTravel }: Facts): string[] {
+function wayTold(blank: DialBlank, facts: Facts): string {
+  const travel = overOnDial(facts, (mm) => length(mm, blank.units, 3));
+  if (facts.onDiameter) return blank.travel === undefined ? say("dials.no travel stated", { travel }) : travel;
+  return blank.travel === undefined ? say("dials.travel not stated", { travel }) : say("dials.of travel", { travel });
+}
+
+function doubt(blank: DialBlank, facts: Facts): string[] {
+  const { doubtOverTravel } = facts;
   if (doubtOverTravel === undefined) return [];
-  const over = length(overTravel, blank.units, 3);
+  const over = overOnDial(facts, (mm) => length(mm, blank.units, 3));
   return [say("dials.feed doubt", { off: `${coarse(doubtOverTravel, blank.units)}${diameter(blank)}`, over })];
 }
 

@@ -30,10 +30,10 @@ export function oldDialToRead({ handwheel: { oldDial, dial }, reading }: Handwhe
   if (oldDial === undefined || reading === undefined) return undefined;
   // Read to a tenth of a division.
   const divisionValue = 10 * leastToRead[oldDial.unit];
-  const { unit, perTurn, reads } = oldDial;
+  const { unit, perTurn, reads, fixed } = oldDial;
   return {
     chosen: { closure: "even", divisionValue, divisions: perTurn / divisionValue, rows: 1, unit },
-    fixed: dial?.fixed ?? dial === undefined,
+    fixed: fixed ?? dial?.fixed ?? dial === undefined,
     old: reads,
   };
 }

@@ -1,4 +1,5 @@
 import type { DialFinding } from "../dial/finding.js";
+import { overOnDial } from "../dial/overOnDial.js";
 import { readsPerTurn } from "../dial/setting.js";
 import type { Units } from "../machine/machine.js";
 import { formatFixed, formatSize } from "../quantity/format.js";
@@ -97,7 +98,7 @@ export function dialChange(
   const { doubtOverTravel = 0 } = now.dial?.chosen ?? {};
   const doubt = doubtOverTravel + (now.dial?.divisionWorth ?? 0) / 10;
   const words = `it was made for ${turn(was.perTurn)} ${units} per turn, which is now ${turn(is.perTurn)}`;
-  const reads = `it now reads ${formatSize(Math.abs(wrong), units, 3)} too ${wrong > 0 ? "much" : "little"} over ${size(over)}`;
+  const reads = `it now reads ${formatSize(Math.abs(wrong), units, 3)} too ${wrong > 0 ? "much" : "little"} over ${now.dial ? overOnDial(now.dial.chosen, size) : size(over)}`;
   if (Math.abs(wrong) <= doubt)
     return { replace: false, why: `${words}: ${reads}, within what is in doubt: it may stay` };
   // Equal divisions are the same whatever the feed: a new print would bring nothing.

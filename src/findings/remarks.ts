@@ -3,11 +3,13 @@ import { findMaterial, hasSpeeds, knownMaterials, nearestMaterial } from "../cut
 import { workingDoubt } from "../dial/dialFinding.js";
 import type { DialFinding } from "../dial/finding.js";
 import { blurs } from "../dial/legibility.js";
+import { overOnDial } from "../dial/overOnDial.js";
 import type { Handwheel, Machine, Units } from "../machine/machine.js";
 import type { Remark } from "../machine/problem.js";
 import { formatBound, formatLength, formatSize } from "../quantity/format.js";
 import type { LanguageCode } from "../words/languages.generated.js";
 import { beltSums } from "./beltSums.js";
+import { doubtRemedy } from "./doubtRemedy.js";
 import { driveRemarks } from "./driveRemarks.js";
 import type { Findings, HandwheelFinding } from "./findings.js";
 import { drillRemarks, limitRemarks } from "./limitRemarks.js";
@@ -95,25 +97,20 @@ function dialRemarks(finding: HandwheelFinding, index: number, units: Units): Re
   ];
 }
 
-function tooDoubtful({ handwheel, feed }: HandwheelFinding, { chosen }: DialFinding, path: Remark["path"]): Remark {
+function tooDoubtful(finding: HandwheelFinding, doubtful: DialFinding, path: Remark["path"]): Remark {
+  const { handwheel, feed } = finding;
+  const { chosen } = doubtful;
   const { unit, divisionLabel } = chosen;
   const { doubt = 0, travel = 0 } = (feed && workingDoubt(chosen, handwheel, feed)) ?? {};
-  const over = formatLength(travel, unit, unit === "mm" ? 0 : 1);
+  const over = (overTravel: number) =>
+    overOnDial({ ...chosen, overTravel }, (mm) => formatLength(mm, unit, unit === "mm" ? 0 : 1));
   return {
     severity: "warning",
     code: "doubtful-dial",
     path,
-    what: `no dial is made for "${handwheel.name}": its feed is in doubt by ${formatBound(doubt, unit)} over ${over}${chosen.measuredOnly ? `, of which ${formatLength(chosen.overTravel, unit, unit === "mm" ? 0 : 1)} was measured` : ""}, and the division would be ${divisionLabel}`,
-    remedy: `${doubtRemedy(feed)}, or force a dial with divisions: or closure:, which then carries its doubt`,
+    what: `no dial is made for "${handwheel.name}": its feed is in doubt by ${formatBound(doubt, unit)} over ${over(travel)}${chosen.measuredOnly ? `, of which ${over(chosen.overTravel)} was measured` : ""}, and the division would be ${divisionLabel}`,
+    remedy: doubtRemedy(finding, doubtful).whole,
   };
-}
-
-/** What would make a feed better known. */
-function doubtRemedy(feed: HandwheelFinding["feed"]): string {
-  if (feed?.measured === undefined) return "measure the feed (the measuring-form sheet says how)";
-  return feed.measured.uneven?.wave
-    ? "build the once-per-turn error into the marks with oncePerTurn: true"
-    : "measure over more of the travel (the measuring-form sheet says how)";
 }
 
 function noVernier(name: string, parts: number, { chosen }: DialFinding, path: Remark["path"]): Remark {

@@ -21,7 +21,7 @@ export function returnRemarks(name: string, { back }: FeedStudy, path: Path, uni
             "miscounted",
             [miscounted.index],
             `on the way back ${plural(Math.abs(miscounted.turns), "turn")} too ${miscounted.turns > 0 ? "many" : "few"} ${Math.abs(miscounted.turns) === 1 ? "seems" : "seem"} to have been made between this reading and the one before (${name})`,
-            "take the return readings again; lost motion is told from all of them",
+            "take the return readings again; until then no lost motion is told",
           ),
         ]
       : []),

@@ -1,3 +1,4 @@
+import { overOnDial } from "../dial/overOnDial.js";
 import { boundOver } from "../feed/doubtOver.js";
 import type { ReturnStudy } from "../feed/returnStudy.js";
 import type { Units } from "../machine/machine.js";
@@ -59,7 +60,9 @@ export const withinTurnWords = ({ feed }: HandwheelFinding): string | undefined 
   feed?.measured && !feed.measured.withinTurn ? say("remarks.whole turns only") : undefined;
 
 /** Why no lost motion is told though it was read. */
-export function lostMotionWords({ contradiction }: ReturnStudy): string {
+export function lostMotionWords({ miscounted, wild, contradiction }: ReturnStudy): string {
+  if (miscounted) return say("remarks.lost motion miscounted");
+  if (wild.length > 0) return say("remarks.lost motion wild", { n: wild.length });
   if (contradiction?.why === "over half a turn")
     return say("remarks.lost motion questioned", { turn: formatFixed(contradiction.turn, 2) });
   return say("remarks.lost motion unknown");
@@ -85,9 +88,10 @@ export function plainTravelWords(
   }
   const strays = curve(study, measured);
   if (strays !== undefined) return say("student.slide not even", { most: show(strays * factor) });
-  const { doubtOverTravel = 0, divisionValue = Number.POSITIVE_INFINITY, overTravel = 0 } = dial?.chosen ?? {};
+  if (dial === undefined) return undefined;
+  const { doubtOverTravel = 0, divisionValue } = dial.chosen;
   return doubtOverTravel > divisionValue
-    ? say("student.slide out over", { travel: show(overTravel), most: show(doubtOverTravel) })
+    ? say("student.slide out over", { travel: overOnDial(dial.chosen, show), most: show(doubtOverTravel) })
     : undefined;
 }
 

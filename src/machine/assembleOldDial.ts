@@ -9,7 +9,7 @@ type RawOldDial = NonNullable<Raw<"handwheels">[number]["oldDial"]>;
 /** `nominal`: what the maker meant one turn to do to the slide; stands in for what the dial shows. Undefined where an error was
  *  told. */
 export function assembleOldDial(
-  { reads, perTurn }: RawOldDial,
+  { reads, perTurn, fixed }: RawOldDial,
   nominal: FeedText | undefined,
   path: Path,
   { units, feedMm, error }: Context,
@@ -27,5 +27,10 @@ export function assembleOldDial(
   }
   const doubled = perTurn === undefined && reads === "diameter" ? 2 : 1;
   // A dial is marked in the unit in which its turn is told.
-  return { reads, perTurn: doubled * feedMm(given), unit: unitWritten(given, units) };
+  return {
+    reads,
+    perTurn: doubled * feedMm(given),
+    unit: unitWritten(given, units),
+    ...(fixed !== undefined && { fixed }),
+  };
 }

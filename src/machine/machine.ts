@@ -194,6 +194,8 @@ export type OldDial = {
   readonly reads: "travel" | "diameter";
   readonly perTurn: number;
   readonly unit: Units;
+  /** Whether it cannot be set to 0 on its wheel, where the file says so. */
+  readonly fixed?: boolean;
 };
 
 /** How the file says what one turn does. `nominal` is what the maker meant; it is only compared against. */

@@ -99,7 +99,10 @@ const dial = z.strictObject({
   closure: optional(closure, "even: equal divisions; true: exact ones, the last short; rows: one row for each turn"),
   second: optional(length, "Division of a second scale below the first: 0.001 in under one in mm"),
   vernier: optional(count(2, 25), "Parts into which a vernier beside the index line cuts a division: 10"),
-  fixed: optional(z.boolean(), "true where it cannot be turned to 0 on its wheel: plans then give sums to write out"),
+  fixed: optional(
+    z.boolean(),
+    "true where it cannot be turned to 0 on its wheel, as one glued to it: plans then give sums to write out; when left out, it can",
+  ),
   lap: optional(length, "Width of a tab for glue at one end; left out, the ends butt"),
   index: optional(
     z.enum(["top", "right", "bottom", "left"]),
@@ -112,6 +115,10 @@ const oldDial = z.strictObject({
   perTurn: optional(
     feed,
     "What it shows in one turn, in its own unit: 0.1 in; when left out, what the maker meant (feed.nominal), doubled where it reads diameter",
+  ),
+  fixed: optional(
+    z.boolean(),
+    "false where it can be turned to 0 on its wheel; when left out, it is counted on from where it stands",
   ),
 });
 

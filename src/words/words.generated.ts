@@ -380,6 +380,8 @@ export type Gaps = {
   "dials.rows not reached": "n";
   "dials.travel not stated": "travel";
   "dials.of travel": "travel";
+  "dials.on the dial": "length";
+  "dials.no travel stated": "travel";
   "dials.feed doubt": "off" | "over";
   "dials.too many marks": "marks";
   "dials.more than a turn": never;
@@ -1235,7 +1237,7 @@ export type Gaps = {
   "plan findings.slender shape between": "length" | "diameter" | "ratio";
   "student.dial not proved": never;
   "student.slide not even": "most";
-  "student.slide out over": "travel" | "most";
+  "student.slide out over": "most" | "travel";
   "student.never key in chuck": never;
   "student.never gloves": never;
   "student.never long hair": never;
@@ -1406,6 +1408,7 @@ export type Gaps = {
   "measuring form.places": "n" | "places" | "runs";
   "measuring form.enough": "over" | "doubt" | "within";
   "measuring form.not enough": "over" | "doubt" | "within";
+  "measuring form.worn": "over" | "doubt" | "within";
   "measuring form.wear shown": "depth";
   "measuring form.no wear shown": never;
   "measuring form.why scatter known": never;
@@ -1577,6 +1580,8 @@ export type Gaps = {
   "remarks.whole turns only": never;
   "remarks.lost motion questioned": "turn";
   "remarks.lost motion unknown": never;
+  "remarks.lost motion miscounted": never;
+  "remarks.lost motion wild": "n";
   "remarks.readings jump": never;
   "remarks.turn miscounted": never;
   "remarks.feed not given": never;
@@ -2203,6 +2208,8 @@ const en: Readonly<Record<Key, Text>> = {
   "dials.rows not reached": "the travel ends before row {n} begins: one row serves",
   "dials.travel not stated": "{travel} of travel (none stated)",
   "dials.of travel": "{travel} of travel",
+  "dials.on the dial": "{length} on the dial",
+  "dials.no travel stated": "{travel} (no travel stated)",
   "dials.feed doubt": "the feed itself is known to ± {off} over {over}",
   "dials.too many marks": "{marks} marks are too many to draw",
   "dials.more than a turn": "one division is more than one turn",
@@ -2358,7 +2365,7 @@ const en: Readonly<Record<Key, Text>> = {
   "turns.holds scatter": "the scatter of a position",
   "turns.holds tenth": "a tenth of a division read by eye",
   "turns.one side": "Come to it from one side; from either side the lost motion comes on top.",
-  "turns.one side unknown": "Come to it from one side; from either side the lost motion comes on top, and it was not measured.",
+  "turns.one side unknown": "Come to it from one side; from either side the lost motion comes on top, and it is not known.",
   "turns.beyond": "Measured over {read} alone of {travel}: beyond twice that no error and no ± is given (–). Measure further.",
   "turns.your distances": "Your distances",
   "turns.of travel": "travel",
@@ -2426,9 +2433,9 @@ const en: Readonly<Record<Key, Text>> = {
   "stops.alike means": "Repeats, by stop or by dial: how closely parts come alike, each come to from the same side.",
   "stops.alike unknown": "How closely parts come alike was not measured: read the same places over two runs or more, or measure every part.",
   "stops.lost motion means": "Coming from either side would add the lost motion: never do.",
-  "stops.lost motion unknown": "Lost motion was not measured: come from one side only.",
+  "stops.lost motion unknown": "Lost motion is not known: come from one side only.",
   "stops.first part means": "First part: so far its length may be off until it is measured and the stop moved.",
-  "stops.unknown means": "? was not measured. Repeats: read the same places over two runs or more, or measure every part. Lost motion: come from one side only.",
+  "stops.unknown means": "? is not known. Repeats: read the same places over two runs or more, or measure every part. Lost motion: come from one side only.",
   "stops.wanted means": "Wanted within: from the shortest part to the longest.",
   "stops.held by means": "Held by: which of the two keeps the parts within that.",
   "stops.stop alone means": "Stop alone: the dial alone does not hold it, use the stop.",
@@ -2546,7 +2553,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.outward": "outward, towards you",
   "plan.inward": "inward",
   "plan.size with limits": "{size} ({least} to {most})",
-  "plan.come to, lost motion unknown": "Come to every reading {sense}; if you overshoot, go back half a turn (the lost motion was not measured) and come again.",
+  "plan.come to, lost motion unknown": "Come to every reading {sense}; if you overshoot, go back half a turn (the lost motion is not known) and come again.",
   "plan.come to, whole turn back": "Come to every reading {sense}; if you overshoot, go back a whole turn (the lost motion is {lost} of a turn) and come again.",
   "plan.come to": "Come to every reading {sense}; if you overshoot, go back half a turn (the lost motion is {lost} of a turn) and come again.",
   "plan.shoulder edge": "The tool's edge lies square to the axis, so that the shoulder comes out square.",
@@ -3058,7 +3065,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan findings.slender shape between": "{length} is free between what holds it, at {diameter} diameter, as stiff as a bar {ratio} times as long as thick",
   "student.dial not proved": "Nobody has proved this dial. Ask before you trust it.",
   "student.slide not even": "This does not move evenly: it can be out by {most}. Measure the part.",
-  "student.slide out over": "Over {travel} the dial can be out by {most}. Measure the part.",
+  "student.slide out over": "The dial can be out by {most} over {travel}. Measure the part.",
   "student.never key in chuck": "Never leave the key in the chuck.",
   "student.never gloves": "Never wear gloves, rings or loose sleeves.",
   "student.never long hair": "Never let long hair hang. Tie it back.",
@@ -3229,6 +3236,7 @@ const en: Readonly<Record<Key, Text>> = {
   "measuring form.places": {"one":"Why so many: {places} places, one every turn, {runs} runs.","other":"Why so many: {places} places, one every {n} turns, {runs} runs."},
   "measuring form.enough": "{over} then come out to ± {doubt}, 95 times in 100 (wanted: ± {within}).",
   "measuring form.not enough": "Even so {over} come out only to ± {doubt}, 95 times in 100 (wanted: ± {within}): that takes a finer gauge.",
+  "measuring form.worn": "Even so {over} come out only to ± {doubt}, 95 times in 100 (wanted: ± {within}): that is wear, which no finer gauge and no more readings take away. New readings show where it lies.",
   "measuring form.wear shown": "A worn stretch that throws the slide out by {depth} shows 80 times in 100.",
   "measuring form.no wear shown": "So few places never show a worn stretch.",
   "measuring form.why scatter known": "One reading scatters as those in the file do.",
@@ -3289,7 +3297,7 @@ const en: Readonly<Record<Key, Text>> = {
   "measured report.maker meant": "the maker meant",
   "measured report.on diameter": "{length} on diameter",
   "measured report.nominal": "{nominal} per turn: a dial made for that is out by {out} per turn.",
-  "measured report.nominal over": "{nominal} per turn: a dial made for that is out by {out} per turn, {over} over the travel of {travel}.",
+  "measured report.nominal over": "{nominal} per turn: a dial made for that is out by {out} per turn, {over} over {travel}.",
   "measured report.far from nominal": "Screws are rarely so far out: one of the two looks like a slip; measure again.",
   "measured report.along": "along the travel",
   "measured report.too few": "Too few readings to tell whether the travel is worn.",
@@ -3397,9 +3405,11 @@ const en: Readonly<Record<Key, Text>> = {
   "remarks.readings beyond travel": "its readings reach farther than it travels",
   "remarks.turn 0": "Turn 0 of the readings: {where}. Lay a rule there to see how far from it the slide stands.",
   "remarks.turn 0 not told": "The file does not say where the slide stood at turn 0 of the readings: without that place nothing is corrected, and every ± holds the wear.",
-  "remarks.whole turns only": "read at whole turns only: an error within the turn was not measured",
+  "remarks.whole turns only": "the readings were taken at whole turns only: an error within the turn was not measured",
   "remarks.lost motion questioned": "lost motion of {turn} of a turn looks wrong: a very loose nut, or the two ways counted from different turns",
   "remarks.lost motion unknown": "lost motion not known: its readings contradict each other",
+  "remarks.lost motion miscounted": "lost motion not known: a turn was miscounted on the way back",
+  "remarks.lost motion wild": {"one":"lost motion not known: a reading on the way back does not fit the others","other":"lost motion not known: {n} readings on the way back do not fit the others"},
   "remarks.readings jump": "The readings of this handwheel jump on the way: until they are put right no turns can be given.",
   "remarks.turn miscounted": "A turn was miscounted in the readings of this handwheel: until they are put right no turns can be given.",
   "remarks.feed not given": "The feed of this handwheel is not given: no turns can be given.",
@@ -4035,6 +4045,8 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "der Weg endet, bevor Reihe {n} beginnt: eine Reihe genügt",
   "{travel} Weg (keiner angegeben)",
   "{travel} Weg",
+  "{length} der Skala",
+  "{travel} (kein Weg angegeben)",
   "der Weg je Umdrehung selbst ist auf ± {off} über {over} bekannt",
   "{marks} Teilstriche sind zu viele zum Zeichnen",
   "ein Skalenteil ist mehr als eine Umdrehung",
@@ -4190,7 +4202,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "die Streuung einer Stelle",
   "ein nach Augenmaß abgelesenes Zehntel eines Skalenteils",
   "Stets von derselben Seite anfahren; von beiden Seiten kommt das Umkehrspiel hinzu.",
-  "Stets von derselben Seite anfahren; von beiden Seiten kommt das Umkehrspiel hinzu, und das wurde nicht gemessen.",
+  "Stets von derselben Seite anfahren; von beiden Seiten kommt das Umkehrspiel hinzu, und das ist nicht bekannt.",
   "Nur über {read} von {travel} gemessen: jenseits des Doppelten wird kein Fehler und kein ± genannt (–). Weiter messen.",
   "Eigene Wege",
   "Weg",
@@ -4258,9 +4270,9 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Gleich, am Anschlag oder nach Skala: wie gleich die Teile werden, jedes von derselben Seite angefahren.",
   "Wie gleich die Teile werden, wurde nicht gemessen: dieselben Stellen in zwei Läufen oder mehr ablesen, oder jedes Teil messen.",
   "Von beiden Seiten kommend käme das Umkehrspiel hinzu: nie tun.",
-  "Das Umkehrspiel wurde nicht gemessen: nur von einer Seite kommen.",
+  "Das Umkehrspiel ist nicht bekannt: nur von einer Seite kommen.",
   "Erstes Teil: so weit kann seine Länge falsch sein, bis es gemessen und der Anschlag versetzt ist.",
-  "? wurde nicht gemessen. Gleich: dieselben Stellen in zwei Läufen oder mehr ablesen, oder jedes Teil messen. Umkehrspiel: nur von einer Seite kommen.",
+  "? ist nicht bekannt. Gleich: dieselben Stellen in zwei Läufen oder mehr ablesen, oder jedes Teil messen. Umkehrspiel: nur von einer Seite kommen.",
   "Verlangt auf: vom kürzesten Teil zum längsten.",
   "Das hält: was von beiden die Teile darin hält.",
   "Nur Anschlag: die Skala allein hält es nicht, den Anschlag nehmen.",
@@ -4378,7 +4390,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "nach außen, zu sich hin",
   "nach innen",
   "{size} ({least} bis {most})",
-  "Jeden Skalenwert {sense} anfahren; wer darüber kommt, dreht eine halbe Umdrehung zurück (das Umkehrspiel wurde nicht gemessen) und kommt neu.",
+  "Jeden Skalenwert {sense} anfahren; wer darüber kommt, dreht eine halbe Umdrehung zurück (das Umkehrspiel ist nicht bekannt) und kommt neu.",
   "Jeden Skalenwert {sense} anfahren; wer darüber kommt, dreht eine ganze Umdrehung zurück (das Umkehrspiel ist {lost} Umdrehung) und kommt neu.",
   "Jeden Skalenwert {sense} anfahren; wer darüber kommt, dreht eine halbe Umdrehung zurück (das Umkehrspiel ist {lost} Umdrehung) und kommt neu.",
   "Die Schneide steht quer zur Achse, damit der Absatz rechtwinklig wird.",
@@ -4890,7 +4902,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "{length} sind frei zwischen dem, was hält, bei Durchmesser {diameter}, so steif wie eine Stange {ratio}-mal so lang wie dick",
   "Diesen Skalenring hat niemand geprüft. Frag, bevor du dich auf ihn verlässt.",
   "Das läuft nicht gleichmäßig: es kann um {most} danebenliegen. Miss das Teil.",
-  "Auf {travel} kann die Skala um {most} falsch gehen. Miss das Teil nach.",
+  "Die Anzeige kann auf {travel} um {most} falsch sein. Miss das Teil nach.",
   "Nie den Schlüssel im Futter stecken lassen.",
   "Nie Handschuhe, Ringe oder lose Ärmel tragen.",
   "Nie lange Haare hängen lassen. Binde sie zurück.",
@@ -5061,6 +5073,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   {"one":"Warum so viele: {places} Stellen, eine je Umdrehung, {runs} Läufe.","other":"Warum so viele: {places} Stellen, eine je {n} Umdrehungen, {runs} Läufe."},
   "{over} stimmen dann auf ± {doubt}, in 95 von 100 Fällen (gewünscht: ± {within}).",
   "Selbst so stimmen {over} nur auf ± {doubt}, in 95 von 100 Fällen (gewünscht: ± {within}): dazu gehört eine feinere Messuhr.",
+  "Selbst so stimmen {over} nur auf ± {doubt}, in 95 von 100 Fällen (gewünscht: ± {within}): das ist Verschleiß, den keine feinere Messuhr und keine weiteren Ablesungen wegnehmen. Neue Ablesungen zeigen, wo er liegt.",
   "Verschleiß, der den Schlitten um {depth} versetzt, zeigt sich in 80 von 100 Fällen.",
   "So wenige Stellen zeigen nie eine verschlissene Strecke.",
   "Eine Ablesung streut wie die in der Datei.",
@@ -5121,7 +5134,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Nennwert",
   "{length} im Durchmesser",
   "{nominal} je Umdrehung: eine Skala danach weicht um {out} je Umdrehung ab.",
-  "{nominal} je Umdrehung: eine Skala danach weicht um {out} je Umdrehung ab, {over} über den Weg von {travel}.",
+  "{nominal} je Umdrehung: eine Skala danach weicht um {out} je Umdrehung ab, {over} auf {travel}.",
   "So weit weicht kaum eine Gewindespindel ab: eines von beiden sieht nach einem Versehen aus; neu messen.",
   "über den Weg",
   "Zu wenige Ablesungen, um Verschleiß zu erkennen.",
@@ -5229,9 +5242,11 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "die Ablesungen reichen weiter, als der Schlitten fährt",
   "Umdrehung 0 der Ablesungen: {where}. Dort einen Maßstab anlegen: er zeigt, wie weit der Schlitten davon steht.",
   "Die Datei sagt nicht, wo der Schlitten bei Umdrehung 0 der Ablesungen stand: ohne diese Stelle ist nichts berichtigt, und jedes ± hält den Verschleiß mit.",
-  "nur bei ganzen Umdrehungen abgelesen: ein Fehler innerhalb der Umdrehung wurde nicht gemessen",
+  "abgelesen wurde nur bei ganzen Umdrehungen: ein Fehler innerhalb der Umdrehung wurde nicht gemessen",
   "Umkehrspiel von {turn} Umdrehung zweifelhaft: eine sehr lose Mutter, oder Hin- und Rückweg wurden von verschiedenen Umdrehungen gezählt",
   "Umkehrspiel nicht bekannt: seine Ablesungen widersprechen sich",
+  "Umkehrspiel nicht bekannt: auf dem Rückweg wurde eine Umdrehung falsch gezählt",
+  {"one":"Umkehrspiel nicht bekannt: eine Ablesung des Rückwegs passt nicht zu den anderen","other":"Umkehrspiel nicht bekannt: {n} Ablesungen des Rückwegs passen nicht zu den anderen"},
   "Die Ablesungen dieses Handrads springen unterwegs: bis das behoben ist, lassen sich keine Umdrehungen angeben.",
   "In den Ablesungen dieses Handrads wurde eine Umdrehung verzählt: bis das behoben ist, lassen sich keine Umdrehungen angeben.",
   "Der Weg je Umdrehung dieses Handrads ist nicht angegeben: es lassen sich keine Umdrehungen angeben.",

@@ -1,6 +1,7 @@
 import type { FeedFinding } from "../feed/finding.js";
 import { roundingDeviation } from "../feed/gauge.js";
 import { studentT95 } from "../feed/studentT.js";
+import { lostMotionDoubted } from "../findings/compute.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import type { Feed, Units } from "../machine/machine.js";
 import type { Path } from "../machine/problem.js";
@@ -166,8 +167,14 @@ function fitInputs({ fit }: FeedFinding, gauge: number | undefined): Input[] {
 function lostMotionWorking({ handwheel, feed, study }: HandwheelFinding, index: number): Working | { missing: string } {
   const given = handwheel.feed;
   const lost = feed?.lostMotion;
-  if (study?.back?.contradiction)
-    return { missing: "lost motion is not known: the return readings contradict the way out; take them again" };
+  if (study?.back && lostMotionDoubted(study))
+    return {
+      missing: study.back.contradiction
+        ? "lost motion is not known: the return readings contradict the way out; take them again"
+        : study.back.miscounted
+          ? "lost motion is not known: a turn was miscounted on the way back; take the return readings again"
+          : "lost motion is not known: readings on the way back do not fit the others; take them again",
+    };
   if (given?.from !== "readings" || given.back === undefined || lost === undefined)
     return { missing: "lost motion was not measured: readings need a return list, taken on the way back" };
   const measured = measuredIn(given, feedPath(index));

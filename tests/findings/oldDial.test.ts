@@ -105,6 +105,15 @@ stops: [{ name: Shoulder, handwheel: Cross slide, length: 6 }]
     expect(made).toMatchObject({ chosen: { divisionValue: 0.02 }, fixed: false });
     expect(made?.old).toBeUndefined();
     expect(read(old)).toMatchObject({ old: "travel", fixed: true });
+    const settable = ", oldDial: { reads: travel, fixed: false }";
+    expect(read(settable)).toMatchObject({ old: "travel", fixed: false });
+    // Of one beside a new dial that could not be made too: what is said of the old one is of the old one.
+    const [beside] = findings(
+      `${settable}, dial: { shape: drum, diameter: 40, width: 9, fixed: true }`,
+      ", uncertainty: 0.1",
+    ).handwheels;
+    expect(beside && dialToRead(beside)).toMatchObject({ old: "travel", fixed: false });
+    expect(planWords(settable)).not.toMatch(/S1 [+−] /);
     expect(read("")).toBeUndefined();
   });
 

@@ -23,7 +23,7 @@ test("what was in doubt when it was printed is no excuse today: a true dial that
   );
   expect(found).toMatchObject({ replace: true });
   // 60 mm of slide are 120 on diameter, at 4.02 read for each 4.033 gone.
-  expect(found?.why).toContain("0.387 mm too little over 120.00 mm");
+  expect(found?.why).toContain("0.387 mm too little over 120.00 mm on the dial");
 });
 
 test("within what is in doubt today, and a tenth of a division, it may stay, and it is told by how much it is out", () => {
@@ -33,7 +33,7 @@ test("within what is in doubt today, and a tenth of a division, it may stay, and
     "divisions: 0.1 mm, closure: true",
   );
   expect(found).toMatchObject({ replace: false });
-  expect(found?.why).toMatch(/0\.006 mm too little over 120\.00 mm, within what is in doubt: it may stay/);
+  expect(found?.why).toMatch(/0\.006 mm too little over 120\.00 mm on the dial, within what is in doubt: it may stay/);
 });
 
 test("equal divisions are the same whatever the feed: a new print would bring nothing", () => {

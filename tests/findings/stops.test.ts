@@ -56,7 +56,7 @@ test.each([
   );
   const words = textsOf(found, "stops");
   expect(words).toContain("How closely parts come alike was not measured: read the same places over two runs or more");
-  expect(words).toContain("Lost motion was not measured");
+  expect(words).toContain("Lost motion is not known");
   // Neither by stop nor, having no dial, by dial; and no lost motion: no column of nothing but "?".
   expect(words).toMatch(/stop length wheel turns (first part ± mm )?end 3\.00 mm Carriage 1\.500 /);
   expect(words).not.toContain("?");

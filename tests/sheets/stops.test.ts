@@ -43,7 +43,7 @@ describe("the table of stops", () => {
     const slide = "  - { name: a, handwheel: Top slide, length: 10, tolerance: 0.1 }\n";
     const both = sheet(`${slide}  - { name: b, handwheel: Carriage, length: 10, tolerance: 0.1 }\n`);
     expect(both).toMatch(/ a 10\.00 mm Top slide 6\.667 – \? – \? .*0\.10 mm \?/);
-    expect(both).toContain("? was not measured.");
+    expect(both).toContain("? is not known.");
     expect(both).toContain("–: no dial, the turns say all.");
     expect(both).toContain("Wanted within: from the shortest part to the longest. Held by: which of the two");
     const alone = sheet(slide);

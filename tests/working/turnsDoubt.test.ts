@@ -27,11 +27,11 @@ test("a distance beyond the travel is told as such, and none of those is assumed
   expect(notes("feed: 2, travel: 5, reads: diameter").length).toBe(2);
 });
 
-test("what a dial's sheet says of its doubt is what explain says: on the diameter, over the slide's travel", () => {
+test("what a dial's sheet says of its doubt is what explain says: on the diameter, over the way that the dial counts", () => {
   const text = `name: L\nhandwheels: [{ name: S, reads: diameter, travel: 50, feed: { perTurn: 2.1, uncertainty: 0.001 }, dial: { shape: drum, diameter: 40, width: 9 } }]\n`;
   const [wheel] = findingsOf(text).handwheels;
   if (wheel?.dial === undefined) throw new Error("no dial");
-  const about = /the feed itself is known to ± [\d.]+ mm on diameter over 50 mm/i;
+  const about = /the feed itself is known to ± [\d.]+ mm on diameter over 100 mm on the dial/i;
   expect(dialWords(wheel, wheel.dial, "mm")).toMatch(about);
   expect(wheel.dial.chosen.remarks.join("; ")).toMatch(about);
 });

@@ -1,6 +1,7 @@
 import { bandOf } from "../../dial/development.js";
 import type { DialChoice } from "../../dial/finding.js";
 import { blurs, isLong, strains } from "../../dial/legibility.js";
+import { overOnDial } from "../../dial/overOnDial.js";
 import { LEAST_ROW_HEIGHT, MOST_MARKS } from "../../dial/penalty.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import type { Units } from "../../machine/machine.js";
@@ -49,7 +50,7 @@ function cost(choice: DialChoice, units: Units): string[] {
     say("dial choices.each turn", { out: signed(choice.errorPerTurn, units) }),
     say("dial choices.over travel", {
       out: signed(choice.errorOverTravel, units),
-      travel: trimmedSize(choice.overTravel, units, 1),
+      travel: overOnDial(choice, (mm) => trimmedSize(mm, units, 1)),
     }),
   ];
 }

@@ -2,6 +2,7 @@ import { workingDoubt } from "../../dial/dialFinding.js";
 import type { DialChoice, DialFinding } from "../../dial/finding.js";
 import { countedAs } from "../../dial/labelling.js";
 import { blurs, isLong, strains } from "../../dial/legibility.js";
+import { overOnDial } from "../../dial/overOnDial.js";
 import { vernierWrongFrom } from "../../dial/vernier.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { isAcross } from "../../findings/roles.js";
@@ -51,7 +52,10 @@ export function dialLegend(
       ? readsWrong(errorOverTravel, overWords(dial.chosen, unit), unit)
       : "",
     doubt > dial.chosen.divisionValue
-      ? say("dials.off over", { doubt: formatBound(doubt, unit), travel: travelWords(travel, unit, 0) })
+      ? say("dials.off over", {
+          doubt: formatBound(doubt, unit),
+          travel: overOnDial({ ...dial.chosen, overTravel: travel }, (mm) => travelWords(mm, unit, 0)),
+        })
       : "",
     then,
     ...revisionAndName(handwheel.name, machine),
@@ -120,7 +124,8 @@ const travelWords = (mm: number, units: Units, places: number): string =>
   `${trimmed(fromMm(mm, units), units === "mm" ? places : places + 1)} ${unitName(units)}`;
 
 /** The travel over which a dial's error is told. */
-const overWords = ({ overTravel }: Scale["chosen"], units: Units): string => travelWords(overTravel, units, 1);
+const overWords = (chosen: Scale["chosen"], units: Units): string =>
+  overOnDial(chosen, (mm) => travelWords(mm, units, 1));
 
 /** Beneath a piece: what its reading is off over the travel; of two scales both. */
 export function errorNumber(scales: readonly DialChoice[], units: Units): CellNumber {
@@ -136,7 +141,6 @@ export function errorNumber(scales: readonly DialChoice[], units: Units): CellNu
 }
 
 function scaleWords({ chosen }: Scale, { reads }: Handwheel, units: Units): string[] {
-  // The doubt is of what the dial reads, the way that of the slide.
   const onDiameter = reads === "diameter" ? ` ${say("dials.on diameter")}` : "";
   const over = overWords(chosen, units);
   const { rows, closure } = chosen;

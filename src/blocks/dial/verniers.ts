@@ -1,6 +1,7 @@
 import { bandOf, paperPerRadian } from "../../dial/development.js";
 import type { DialFinding, Graduation, Vernier } from "../../dial/finding.js";
 import { growthOf } from "../../dial/growth.js";
+import { overOnDial } from "../../dial/overOnDial.js";
 import { readVernier, vernierMarks, vernierWrongFrom } from "../../dial/vernier.js";
 import type { Drawing, Mark, Point } from "../../drawing/drawing.js";
 import { group, polyline } from "../../drawing/shapes.js";
@@ -55,14 +56,14 @@ export const verniers = block({ copies: 2 }, ({ handwheels, findings, settings, 
 );
 
 function readsWords({ vernier, chosen }: WithVernier, count: string, units: Units): string {
-  const { doubtOverTravel, overTravel } = chosen;
+  const { doubtOverTravel } = chosen;
   const limit = vernierLimit({ vernier, chosen });
   return [
     say("vernier.reads", { count }),
     say("vernier.over divisions", { parts: vernier.parts, spans: vernier.spans }),
     ...(limit === undefined ? [] : [limit]),
     ...(doubtOverTravel !== undefined && doubtOverTravel > vernier.leastCount
-      ? [say("vernier.finer", { travel: trimmedSize(overTravel, units, 1) })]
+      ? [say("vernier.finer", { travel: overOnDial(chosen, (mm) => trimmedSize(mm, units, 1)) })]
       : []),
   ].join(" · ");
 }

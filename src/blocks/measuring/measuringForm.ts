@@ -106,7 +106,8 @@ function page(
   const top = headOf(finding, basis, units, measured, width);
   const words = steps(moved, plan, wish.travel, wish.ends / 2, units);
   const dial = finding?.handwheel.dial;
-  const foot = (across: number) => footOf(moved, plan, wish, dial?.shape ?? "drum", units, across);
+  const worn = finding?.feed?.measured?.uneven?.most !== undefined;
+  const foot = (across: number) => footOf(moved, { ...plan, worn }, wish, dial?.shape ?? "drum", units, across);
   const rows = plan.turns.map((turns) => [
     trimmed(turns, 4),
     formatFixed(fromMm(turns * wish.feed, units), fine(units)),
@@ -229,10 +230,13 @@ function steps(moved: Moved, plan: ReadingsPlan, travel: number, free: number, u
   ];
 }
 
+/** `worn`: what was found of the slide before, which scatters the readings as no gauge does. */
+type PlanOfWorn = ReadingsPlan & { readonly worn: boolean };
+
 /** How many readings and why just so many, where that comes from; and the lines of the file. */
 function footOf(
   moved: Moved,
-  plan: ReadingsPlan,
+  plan: PlanOfWorn,
   wish: Basis["wish"],
   shape: Parameters<typeof dialEntry>[0],
   units: Units,
@@ -247,7 +251,7 @@ function footOf(
   ];
 }
 
-function whyWords(plan: ReadingsPlan, within: number, travel: number, units: Units): string {
+function whyWords(plan: PlanOfWorn, within: number, travel: number, units: Units): string {
   const gaps = {
     doubt: formatBound(plan.doubtOverTravel, units),
     over: formatLength(travel, units, units === "mm" ? 0 : 2),
@@ -255,7 +259,7 @@ function whyWords(plan: ReadingsPlan, within: number, travel: number, units: Uni
   };
   return [
     say("measuring form.places", { places: plan.turns.length, n: plan.every, runs: plan.runs }),
-    plan.enough ? say("measuring form.enough", gaps) : say("measuring form.not enough", gaps),
+    say(plan.enough ? "measuring form.enough" : plan.worn ? "measuring form.worn" : "measuring form.not enough", gaps),
     plan.wearShown === undefined
       ? say("measuring form.no wear shown")
       : say("measuring form.wear shown", { depth: formatBound(plan.wearShown, units) }),

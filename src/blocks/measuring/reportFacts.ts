@@ -111,7 +111,10 @@ function nominal({ feed: known, miscounted, handwheel, reading }: HandwheelFindi
           : say("measured report.nominal over", {
               ...gaps,
               over: show((out * travel) / feed.perTurn, 3),
-              travel: trimmedSize(travel, units, 1),
+              travel:
+                factor === 2
+                  ? say("dials.on the dial", { length: trimmedSize(factor * travel, units, 1) })
+                  : say("dials.of travel", { travel: trimmedSize(travel, units, 1) }),
             }),
       ...(isFarFromNominal(feed.perTurn, feed.nominal) && { small: say("measured report.far from nominal") }),
     },

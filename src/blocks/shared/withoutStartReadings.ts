@@ -1,4 +1,5 @@
 import type { DialFinding } from "../../dial/finding.js";
+import { overOnDial } from "../../dial/overOnDial.js";
 import { withinATurn } from "../../dial/reading.js";
 import { dialGears, lowestTerms } from "../../dial/reductionGears.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
@@ -32,7 +33,7 @@ function rowsWords({ choices }: DialFinding, units: Units, column: string): stri
       : say("start readings.rows out", {
           each: sizeAmount(rows.errorPerTurn, units),
           over: sizeAmount(rows.errorOverTravel, units),
-          travel: trimmedSize(rows.overTravel, units, 1),
+          travel: overOnDial(rows, (mm) => trimmedSize(mm, units, 1)),
         });
   return say("start readings.rows", {
     rows: rows.rows,
