@@ -179,7 +179,7 @@ function fill(
     const settings = settingsFor(one, findings.machine);
     const paper = { left: inner.left, top: inner.top + taken, width: sheet.width, height: sheet.height };
     const use = one.for ?? (here[0] as Use);
-    const room = { width: inner.width, height: given, paper };
+    const room = { width: inner.width, height: given, before: height, paper };
     return (blocks[one.block] as Block).draw({ findings, handwheels: about, settings, use, ...room });
   };
   const drawn = shown.map((one) => ({ one, block: one.block, runs: runsOf(one, height) }));

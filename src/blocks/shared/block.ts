@@ -42,6 +42,8 @@ export type BlockContext<S> = {
   /** Room across, and down on an empty page, mm. */
   readonly width: number;
   readonly height: number;
+  /** Down on pages before its last, where others stand below it on that. */
+  readonly before?: number;
   /** Where that room lies on the paper, for a block whose marks reach beyond it. */
   readonly paper?: { readonly left: number; readonly top: number; readonly width: number; readonly height: number };
 };

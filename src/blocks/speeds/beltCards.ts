@@ -26,6 +26,8 @@ import { drawnTable } from "./beltRows.js";
 export type CardRoom = {
   readonly width: number;
   readonly height: number;
+  /** Of the first card, where more follow: other blocks may share the last alone. */
+  readonly first: number;
   readonly cards: number;
   readonly caution: string;
   readonly use: Use;
@@ -117,9 +119,9 @@ export function beltCards(
   const roomApart = (lacks: Lacks) => room.height - head.height - wordsApart(lacks).height - gap;
   const least = pictureRoom(drive, false);
   const right = room.width - least.width - beside;
-  const whole = room.height - head.height;
+  const wholeOf = (first: boolean) => (first ? room.first : room.height) - head.height;
   const bodyWith = (share: Share, first: boolean, lacks: Lacks, width = room.width) =>
-    whole - foot(share, first, lacks, width).height - gap;
+    wholeOf(first) - foot(share, first, lacks, width).height - gap;
   const planWith = (lacks: Lacks, onFirst = all, onOthers = all) =>
     planned(tables, drive, {
       ...room,
@@ -128,7 +130,7 @@ export function beltCards(
         narrow: bodyWith(onFirst, true, lacks, Math.max(1, right)),
         other: bodyWith(onOthers, false, lacks),
         pulleys: roomApart(lacks),
-        whole,
+        whole: wholeOf(true),
       },
     });
   const droppedBy = (plan: Plan): string[] => {
@@ -159,7 +161,7 @@ export function beltCards(
       const narrow = first && (place === "left" || place === "side");
       const wide = first && place === "side" ? right : room.width;
       const notes = foot(share, first && place !== "apart", own, wide, first && place !== "apart" && place !== "none");
-      const body = whole - notes.height - gap;
+      const body = wholeOf(first) - notes.height - gap;
       const rows = leastHeight(table, share, narrow ? right : room.width);
       const over = body - rows - (first ? level : 0);
       const none = over < -1e-9 || (first && place === "left" && least.height > body + 1e-9);
@@ -224,7 +226,7 @@ export function beltCards(
     const pictured = first && plan.place !== "apart" && plan.place !== "none";
     const own = place === "side" ? right : room.width;
     const notes = foot(share, first && plan.place !== "apart", shownLack, own, pictured);
-    const body = whole - notes.height - gap;
+    const body = wholeOf(first) - notes.height - gap;
     const parts: Mark[] = [...head.marks];
     let y = head.height;
     let x = 0;

@@ -5,7 +5,7 @@ import type { Findings } from "../../findings/findings.js";
 import { say } from "../../words/say.js";
 import { block, giving, type Run } from "../shared/block.js";
 import { cautionPlaces } from "../shared/cautions.js";
-import { NoRoom } from "../shared/noRoom.js";
+import { NoRoom, unlessNoRoom } from "../shared/noRoom.js";
 import { calledBySigns, withSigns } from "../shared/stepSigns.js";
 import { size } from "../shared/style.js";
 import { beltCardsOf, hasFigures } from "./beltCard.js";
@@ -18,21 +18,30 @@ import { byWorth } from "./beltPlan.js";
 export const positionTable = giving(
   block(
     { operation: BY_USE as string, materials: 20, cards: 2, caution: "belt" },
-    ({ findings, settings, use, width, height }): Run[] => {
+    ({ findings, settings, use, width, height, before = height }): Run[] => {
       const { drive } = findings.machine;
       if (drive === undefined || findings.drive === undefined) return [];
       const room = { ...settings, use, width, height };
+      /** On more cards than one, of which others share the last; or on one that they share. */
+      const laid = (how: (first: number) => BeltCards): BeltCards => {
+        const own = how(before);
+        if (own.count > 1 || before === height) return own;
+        const shared = unlessNoRoom(() => how(height));
+        return shared?.count === 1 ? shared : own;
+      };
       const signed = withSigns(findings);
       // Signs rather than names that nobody reads in the cover, and where text calls the belts so; else the names that all sheets have.
       const long = longNames(beltCardsOf(findings, settings)[0], width) || calledBySigns(findings);
       const named = signed && long ? [signed] : [{ findings, key: "" }];
       const waysOf = (noted: boolean) =>
-        named.flatMap(({ findings: own, key }) => {
+        named.flatMap(({ findings: own, key: words }) => {
           const cards = beltCardsOf(own, { ...settings, noted });
           // What the signs stand for is looked up from where the card is read, if it costs no row and no material.
-          const keys = (key === "" ? [size.text] : [size.card, size.text]).map((em) => ({ words: key, size: em }));
+          const keys = (words === "" ? [size.text] : [size.card, size.text]).map((em) => ({ words, size: em }));
           return densities.flatMap((density) =>
-            cards.flatMap((card) => keys.map((one) => () => beltCards(card, own, room, { density, key: one }))),
+            cards.flatMap((card) =>
+              keys.map((key) => () => laid((first) => beltCards(card, own, { ...room, first }, { density, key }))),
+            ),
           );
         });
       const groups = [() => waysOf(false), () => waysOf(true)];
