@@ -916,6 +916,7 @@ export type Gaps = {
   "plan.by hand": never;
   "plan.no speed known": never;
   "plan.do not run": never;
+  "plan.set the motor": never;
   "plan.as fast as a hand": never;
   "plan.belt kept": "step";
   "plan.slower than it bears": never;
@@ -2735,6 +2736,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.by hand": "by hand, power off",
   "plan.no speed known": "no speed known",
   "plan.do not run": "do not run",
+  "plan.set the motor": "to be set at the motor",
   "plan.as fast as a hand": "as fast as a hand can feed it",
   "plan.belt kept": "at the belt of step {step}: not moved for so little",
   "plan.slower than it bears": "slower than the material would take",
@@ -4563,6 +4565,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "von Hand, Strom aus",
   "Drehzahl unbekannt",
   "nicht laufen lassen",
+  "am Motor einzustellen",
   "so schnell, wie eine Hand vorschieben kann",
   "mit dem Riemen von Schritt {step}: für so wenig nicht umgelegt",
   "langsamer, als der Werkstoff vertrüge",
