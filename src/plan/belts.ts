@@ -1,5 +1,5 @@
 import { burns } from "../findings/chipFire.js";
-import { limitSetting } from "../findings/limits.js";
+import { fastestAllowed } from "../findings/limits.js";
 import type { Job } from "../job/job.js";
 import type { Limits, Machine } from "../machine/machine.js";
 import { beltChanges } from "./beltChanges.js";
@@ -71,7 +71,7 @@ function offer(
   const speed = like.speed?.speed;
   if (position === undefined || speed === undefined || moved.length === 0) return undefined;
   // A variable motor is turned up as far as all of them bear; any other has the one speed.
-  const rpm = Math.min(speed.rpm, limitSetting(speed, limits), ...moved.map((step) => step.speed?.rpm ?? 0));
+  const rpm = Math.min(fastestAllowed(speed, limits) ?? 0, ...moved.map((step) => step.speed?.rpm ?? 0));
   if (rpm < speed.slowestRpm * (1 - 1e-12)) return undefined;
   // Its thin tip breaks where it is run slowly.
   if (moved.some(({ stage }) => stage.step.do === "centre drill")) return undefined;

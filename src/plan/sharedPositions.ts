@@ -1,6 +1,6 @@
 import type { SpeedFinding } from "../drive/finding.js";
 import type { Findings } from "../findings/findings.js";
-import { limitSetting, measureFirst } from "../findings/limits.js";
+import { fastestAllowed, measureFirst } from "../findings/limits.js";
 import type { Job } from "../job/job.js";
 import type { Limits } from "../machine/machine.js";
 import { endsOfWork } from "./endsOfWork.js";
@@ -54,7 +54,7 @@ function ableFor(step: PlannedStep, speeds: readonly SpeedFinding[], limits: Lim
       speed.doubtful === undefined &&
       !measureFirst(speed, limits) &&
       speed.slowestRpm <= rpm * (1 + 1e-9) &&
-      Math.min(speed.rpm, limitSetting(speed, limits)) >= rpm * (1 - 1e-9),
+      (fastestAllowed(speed, limits) ?? 0) >= rpm * (1 - 1e-9),
   );
   return [own, ...others];
 }

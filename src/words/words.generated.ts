@@ -140,6 +140,7 @@ export type Gaps = {
   "speed tree.by ratio": never;
   "speed tree.measure first": never;
   "speed tree.beyond": never;
+  "speed tree.turned down": never;
   "speed tree.shafts": never;
   "speed tree.one speed": never;
   "speed tree.pair": "slower" | "faster";
@@ -1960,6 +1961,7 @@ const en: Readonly<Record<Key, Text>> = {
   "speed tree.by ratio": "~ by ratio, not measured",
   "speed tree.measure first": "! measure before you trust it",
   "speed tree.beyond": "× beyond the limit, do not use",
+  "speed tree.turned down": "max: the motor turned no higher, for the limit",
   "speed tree.shafts": "shafts between motor and spindle by ratio alone",
   "speed tree.one speed": "One speed: nothing to space.",
   "speed tree.pair": "{slower} and {faster}",
@@ -3789,6 +3791,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "~ gerechnet, nicht gemessen",
   "! erst messen, dann trauen",
   "× über der Grenze, nicht benutzen",
+  "max: Motor nicht höher drehen, wegen der Grenze",
   "Wellen zwischen Motor und Spindel nur gerechnet",
   "Eine Drehzahl: nichts zu stufen.",
   "{slower} und {faster}",

@@ -213,7 +213,12 @@ describe("of more lines than can say their speeds", () => {
   const plain = (value: number) => 10 * value;
   /** All leave the frame at its side, where so many numbers have room below one another. */
   const drawn = (count: number, keep?: number) => {
-    const lines = Array.from({ length: count }, (_, at) => ({ name: "", rpm: 100 + at, held: false }));
+    const lines = Array.from({ length: count }, (_, at) => ({
+      name: "",
+      rpm: 100 + at,
+      held: false,
+      turnedDown: false,
+    }));
     const scales = { across: [1, 10] as [number, number], up: [0.001, 1e6] as [number, number], share: 1 };
     const { marks, left } = lineMarks(lines, plain, (value) => 100 - value / 1000, { ...scales, keep }, frame);
     return { left, ways: marks.filter((mark) => mark.kind === "group").length };

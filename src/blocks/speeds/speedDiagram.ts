@@ -62,13 +62,14 @@ export const speedDiagram = block(
       machine.units,
     );
     // What is said of diagrams whose page has no room for it, and whether that tells of a limit.
-    const later = { examples: [] as string[], held: false };
+    const later = { examples: [] as string[], held: false, turnedDown: false };
     return drawn.flatMap(({ draw, example, inSight }, at) => {
       const listed = drawn.length === 1 ? lines : inSight;
       const last = at === drawn.length - 1;
       const said = (words: string, names: readonly string[], gap = 2) =>
         names.length === 0 ? [] : paragraph(words, width, { gap });
       const held = listed.some((line) => line.held);
+      const turnedDown = listed.some((line) => line.turnedDown);
       const below = ({ cut, left }: Unshown) => [
         ...paragraph(key, width, { gap: 2 }),
         ...said(say("speed diagram.in full", { names: cut.join("; ") }), cut),
@@ -76,6 +77,9 @@ export const speedDiagram = block(
         ...(last ? said(say("speed diagram.out of sight", { speeds: unseen.join(", ") }), unseen) : []),
         ...(last ? said(without.join(" "), without) : []),
         ...(held || (last && later.held) ? paragraph(say("hand feed.beyond"), width, { gap: 2 }) : []),
+        ...(turnedDown || (last && later.turnedDown)
+          ? paragraph(say("hand feed.turn no higher"), width, { gap: 2 })
+          : []),
         ...paragraph(say("speed diagram.how to read"), width, { gap: 2 }),
         ...[...(last ? later.examples : []), ...(example === undefined ? [] : [example.words])].flatMap((words) =>
           paragraph(words, width, { gap: 0.6 }),
@@ -109,6 +113,7 @@ export const speedDiagram = block(
       if (apart) {
         if (example !== undefined) later.examples.push(example.words);
         later.held ||= held;
+        later.turnedDown ||= turnedDown;
       }
       const onOne = tall + listHeight(list) <= alone + 1e-9;
       return [...(at === 0 ? head : []), ...(onOne ? together(withList) : withList), ...(apart ? [] : words)];
@@ -196,9 +201,9 @@ function listOf(lines: readonly SpeedLine[], width: number, list: boolean): Run[
     ],
     [...lines]
       .reverse()
-      .map(({ name, rpm, held }) => [
+      .map(({ name, rpm, held, turnedDown }) => [
         { text: formatFixed(rpm, 0), weight: "bold" as const },
-        { text: held ? `${name} ×` : name },
+        { text: held ? `${name} ×` : turnedDown ? `${name} ${say("hand feed.max")}` : name },
       ]),
     { width, list },
   );

@@ -6,8 +6,9 @@ import type { SpeedFinding } from "../../drive/finding.js";
 import { spread } from "../../drive/geometricStep.js";
 import { nearestPreferred, preferredNumbers } from "../../drive/preferredNumbers.js";
 import { stepRatio } from "../../drive/ratio.js";
+import { rpmWords } from "../../drive/rpmWords.js";
 import type { Findings } from "../../findings/findings.js";
-import { heldByLimit, measureFirst } from "../../findings/limits.js";
+import { fastestAllowed, heldByLimit, measureFirst } from "../../findings/limits.js";
 import type { Drive, Limits } from "../../machine/machine.js";
 import { largestOf, smallestOf } from "../../quantity/extremes.js";
 import { formatFixed } from "../../quantity/format.js";
@@ -44,7 +45,7 @@ export const speedTree = giving(
     const { drive } = findings.machine;
     if (drive === undefined || findings.drive === undefined) return [];
     const { speeds } = findings.drive;
-    const { room } = across(speeds, width);
+    const { room } = across(findings, speeds, width);
     const { names, key: stageKey } = stageNames(drive, (room.right - room.left) / drive.stages.length - NAME_GAP);
     const wanted = Math.max(settings.height, speeds.length * ROW + top + 4);
     // Low enough for what stands below, as long as the speeds can be told apart.
@@ -65,11 +66,12 @@ type Node = { readonly x: number; readonly y: number };
 /** Columns right of the spindle, from its left edge: names, speeds, signs, ratios; all mm. */
 type Columns = { readonly name: number; readonly speed: number; readonly ratio: number; readonly wide: number };
 
-function columnsFor(speeds: readonly SpeedFinding[], width: number): Columns {
+function columnsFor(speeds: readonly SpeedFinding[], limits: Limits, width: number): Columns {
   const widest = largestOf(speeds.map(({ position }) => textWidth(position.name, size.text, "bold")));
   const name = Math.min(widest, NAMES * width);
-  const speed = 8 + name + 2 + textWidth("00000", size.text, "bold");
-  const ratio = speed + 6;
+  const wide = (words: readonly string[]) => largestOf(words.map((one) => textWidth(one, size.text, "bold")));
+  const speed = 8 + name + 2 + wide(["00000", ...speeds.map((one) => speedWords(one, limits))]);
+  const ratio = speed + 3 + wide(["×", ...speeds.map((one) => signOf(one, limits))]);
   const word = Math.max(
     ...["gap", "overlap"].map((key) => textWidth(ratioWords(1.11, key === "gap", key !== "gap"), size.source, "bold")),
   );
@@ -77,8 +79,8 @@ function columnsFor(speeds: readonly SpeedFinding[], width: number): Columns {
 }
 
 /** Where the rays stand, left of the columns, and whether the preferred numbers have room at the right. */
-function across(speeds: readonly SpeedFinding[], width: number) {
-  const columns = columnsFor(speeds, width);
+function across({ machine }: Findings, speeds: readonly SpeedFinding[], width: number) {
+  const columns = columnsFor(speeds, machine.limits, width);
   const seriesWide = 16;
   const left = 14;
   const withSeries = width - left - columns.wide - seriesWide >= LEAST_RAYS;
@@ -86,13 +88,14 @@ function across(speeds: readonly SpeedFinding[], width: number) {
 }
 
 function tree(
-  { machine }: Findings,
+  findings: Findings,
   drive: Drive,
   names: readonly string[],
   speeds: readonly SpeedFinding[],
   width: number,
   height: number,
 ): Mark[] {
+  const { machine } = findings;
   const { stages, motor } = drive;
   const levels = levelsOf(drive);
   const all = [...levels.flat(), ...speeds.map(({ rpm }) => rpm)];
@@ -100,7 +103,7 @@ function tree(
   const y = scaleLog()
     .domain([smallestOf(all) / 1.06, largestOf(all) * 1.06])
     .range([floor, top]);
-  const { columns, withSeries, room } = across(speeds, width);
+  const { columns, withSeries, room } = across(findings, speeds, width);
   const x = (level: number) => room.left + ((room.right - room.left) * level) / stages.length;
   const rays: Mark[] = [];
   const nodes: Mark[] = [];
@@ -184,9 +187,14 @@ function levelsOf({ stages, motor }: Drive): number[][] {
   return levels;
 }
 
+/** How fast a position may be run; of a variable motor from its slowest on. */
+const speedWords = (speed: SpeedFinding, limits: Limits): string =>
+  rpmWords({ ...speed, rpm: fastestAllowed(speed, limits) ?? speed.rpm });
+
 /** What a speed's sign says; signs are explained once below. */
-function signOf(speed: SpeedFinding, limits: Limits): "" | "~" | "!" | "×" {
-  if (heldByLimit(speed, limits)) return "×";
+function signOf(speed: SpeedFinding, limits: Limits): string {
+  const held = heldByLimit(speed, limits);
+  if (held) return held === "wholly" ? "×" : say("hand feed.max");
   if (measureFirst(speed, limits) || speed.doubtful) return "!";
   return speed.from === "slip" || speed.from === "ratio" ? "~" : "";
 }
@@ -197,6 +205,7 @@ function signWords(speeds: readonly SpeedFinding[], limits: Limits): string {
     ...(used.has("~") ? [say("speed tree.by ratio")] : []),
     ...(used.has("!") ? [say("speed tree.measure first")] : []),
     ...(used.has("×") ? [say("speed tree.beyond")] : []),
+    ...(used.has(say("hand feed.max")) ? [say("speed tree.turned down")] : []),
     say("speed tree.shafts"),
   ].join(" · ");
 }
@@ -220,12 +229,18 @@ function spindle(
   const every = Math.max(1, Math.ceil(LEAST_NAMED / step));
   return speeds.flatMap((speed, index): Mark[] => {
     const row = rows[index] ?? 0;
-    if (index % every !== 0) return [circle({ x: left, y: y(speed.rpm) }, 1, { fill: "black" })];
+    // Where the ray ends, which no limit bends.
+    const dot = circle(
+      { x: left, y: y(speed.rpm) },
+      1,
+      heldByLimit(speed, limits) ? { fill: "white", pen: rowLine } : { fill: "black" },
+    );
+    if (index % every !== 0) return [dot];
     const base = row + em * 0.36;
     const at: Node = { x: left, y: y(speed.rpm) };
     const name = wrapText(speed.position.name, columns.name, em, "bold");
     const marks: Mark[] = [
-      circle(at, 1, { fill: "black" }),
+      dot,
       line({ x: left + 1.2, y: at.y }, { x: left + 7, y: row }, axisLine),
       text(
         name.length > 1 ? shorter(`${name[0]}`, columns.name) : (name[0] ?? ""),
@@ -233,7 +248,7 @@ function spindle(
         { size: em, weight: "bold" },
       ),
       text(
-        speed.from === "unknown" ? "?" : formatFixed(speed.rpm, 0),
+        speedWords(speed, limits),
         { x: left + columns.speed, y: base },
         { size: em, anchor: "end", weight: "bold" },
       ),
