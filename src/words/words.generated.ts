@@ -145,6 +145,8 @@ export type Gaps = {
   "speed tree.one speed": never;
   "speed tree.pair": "slower" | "faster";
   "speed tree.even": "n" | "slowest" | "fastest" | "step" | "preferred";
+  "speed tree.every speed": "slowest" | "fastest";
+  "speed tree.variable": "slowest" | "fastest";
   "speed tree.gaps": "pairs";
   "speed tree.overlaps": "pairs";
   "speed tree.and more": "names" | "n";
@@ -1966,6 +1968,8 @@ const en: Readonly<Record<Key, Text>> = {
   "speed tree.one speed": "One speed: nothing to space.",
   "speed tree.pair": "{slower} and {faster}",
   "speed tree.even": "Spaced evenly by ratio, {n} speeds from {slowest} to {fastest} rpm would each be {step} times the last; the nearest step of the preferred numbers is {preferred}.",
+  "speed tree.every speed": "Every speed from {slowest} to {fastest} rpm can be set.",
+  "speed tree.variable": "Speeds can be set from {slowest} to {fastest} rpm, but for this:",
   "speed tree.gaps": "Gap between {pairs}.",
   "speed tree.overlaps": "Nearly the same: {pairs}.",
   "speed tree.and more": "{names} and {n} more",
@@ -3796,6 +3800,8 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Eine Drehzahl: nichts zu stufen.",
   "{slower} und {faster}",
   "Gleichmäßig gestuft wäre bei {n} Drehzahlen von {slowest} bis {fastest} U/min jede das {step}-Fache der vorigen; der nächste Stufensprung der Normzahlen ist {preferred}.",
+  "Von {slowest} bis {fastest} U/min lässt sich jede Drehzahl einstellen.",
+  "Von {slowest} bis {fastest} U/min lässt sich die Drehzahl einstellen, bis auf dies:",
   "Lücke zwischen {pairs}.",
   "Fast gleich: {pairs}.",
   "{names} und {n} weitere",

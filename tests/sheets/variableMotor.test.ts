@@ -24,11 +24,29 @@ describe("a position that the limit allows only turned down", () => {
     expect(said).toContain(most);
     expect(said).toMatch(/max: .*for the limit/);
     expect(said).not.toContain("do not use");
-    if (sheet !== "speed-tree") expect(said.split(/[ –]/)).not.toContain("2550");
+    expect(said.split(/[ –]/)).not.toContain("2550");
   });
 
   test("one that is beyond it at the motor's slowest is forbidden", () => {
     for (const sheet of ["speed-tree", "speed-diagram"])
       expect(textsOf(machine({ limit: 800 }), sheet)).toContain("× beyond the limit, do not use");
+  });
+});
+
+describe("the speed tree of a variable motor", () => {
+  test("has no gap between positions that reach each other", () => {
+    const said = textsOf(machine(), "speed-tree");
+    expect(said).toContain("Every speed from 200 to 2550 rpm can be set.");
+    expect(said).not.toMatch(/gap|overlap|nearly the same|×/i);
+    expect(textsOf(machine({ motor: "1000 rpm" }), "speed-tree")).toContain("× 2.55");
+  });
+
+  test("has one where no position gives the speeds between", () => {
+    const said = textsOf(machine({ motor: "700 to 1000 rpm" }), "speed-tree");
+    // 500 to 700, and 1000 to 1785 rpm.
+    expect(said).toContain("× 1.40 gap");
+    expect(said).toContain("× 1.79 gap");
+    expect(said).toContain("Gap between slow and middle; middle and fast");
+    expect(said).not.toContain("Every speed");
   });
 });

@@ -2,6 +2,7 @@ import { scaleLog } from "d3-scale";
 import type { Mark } from "../../drawing/drawing.js";
 import { circle, group, line, text } from "../../drawing/shapes.js";
 import { textWidth, widestWord, wrapText } from "../../drawing/text.js";
+import { nearlySame } from "../../drive/alike.js";
 import type { SpeedFinding } from "../../drive/finding.js";
 import { spread } from "../../drive/geometricStep.js";
 import { nearestPreferred, preferredNumbers } from "../../drive/preferredNumbers.js";
@@ -56,7 +57,9 @@ export const speedTree = giving(
       ...paragraph(stageKey.join(" · "), width, { gap: 1 }),
       ...paragraph(key, width, { gap: 1 }),
       ...paragraph(signWords(speeds, findings.machine.limits), width, { size: size.source, gap: 2 }),
-      ...(speeds.some(({ from }) => from === "unknown") ? [] : paragraph(spreadWords(speeds), width, { gap: 1 })),
+      ...(speeds.some(({ from }) => from === "unknown")
+        ? []
+        : paragraph(spreadWords(drive, speeds, findings.machine.limits), width, { gap: 1 })),
     ];
   }),
 );
@@ -142,7 +145,12 @@ function tree(
   return [
     group({ x: 0, y: 0 }, rays, { name: "rays" }),
     group({ x: 0, y: 0 }, nodes, { name: "speeds" }),
-    ...spindle(speeds, room.right, y, machine.limits, floor, columns),
+    ...spindle(speeds, between(drive, speeds, machine.limits), room.right, {
+      y,
+      limits: machine.limits,
+      floor,
+      columns,
+    }),
     ...(withSeries ? series(width - 12, y, smallestOf(all), largestOf(all)) : []),
   ];
 }
@@ -210,21 +218,45 @@ function signWords(speeds: readonly SpeedFinding[], limits: Limits): string {
   ].join(" · ");
 }
 
+const isVariable = ({ motor }: Drive): boolean => motor.slowestRpm < motor.fastestRpm;
+
+/** What lies between a speed and the next faster one. */
+type Between = { readonly ratio: number; readonly gap: boolean; readonly overlap: boolean };
+
+/** After each speed but the last. With a variable motor there is nothing between positions of which one begins where the other ends, or
+ *  before. */
+function between(drive: Drive, speeds: readonly SpeedFinding[], limits: Limits): readonly (Between | undefined)[] {
+  if (isVariable(drive))
+    return speeds.slice(1).map(({ slowestRpm }, index) => {
+      const ends = fastestAllowed(speeds[index] as SpeedFinding, limits);
+      return ends !== undefined && slowestRpm > ends && !nearlySame(slowestRpm, ends)
+        ? { ratio: slowestRpm / ends, gap: true, overlap: false }
+        : undefined;
+    });
+  const { ratios, gaps, overlaps } = spread(speeds.map(({ rpm }) => rpm));
+  return ratios.map((ratio, index) => ({ ratio, gap: gaps.includes(index), overlap: overlaps.includes(index) }));
+}
+
+/** Where the spindle's names and speeds stand, and by what scale. */
+type Room = {
+  readonly y: (rpm: number) => number;
+  readonly limits: Limits;
+  readonly floor: number;
+  readonly columns: Columns;
+};
+
 /** Name and speed of every position, pushed apart where they would touch, and between them the ratio of the two. */
 function spindle(
   speeds: readonly SpeedFinding[],
+  between: readonly (Between | undefined)[],
   left: number,
-  y: (rpm: number) => number,
-  limits: Limits,
-  floor: number,
-  columns: Columns,
+  { y, limits, floor, columns }: Room,
 ): Mark[] {
-  const { ratios, gaps, overlaps } = spread(speeds.map(({ rpm }) => rpm));
   const rising = [...speeds].reverse().map(({ rpm }) => y(rpm));
   const rows = apart(rising, ROW, top + 1, floor).reverse();
   const step = Math.min(...rows.slice(1).map((row, index) => (rows[index] ?? 0) - row), ROW);
   const em = step < size.text * leading ? size.source : size.text;
-  const told = step >= LEAST_ROW;
+  const roomy = step >= LEAST_ROW;
   // Where there are too many, every other name, or fewer; the speed diagram lists them all.
   const every = Math.max(1, Math.ceil(LEAST_NAMED / step));
   return speeds.flatMap((speed, index): Mark[] => {
@@ -255,9 +287,9 @@ function spindle(
       text(signOf(speed, limits), { x: left + columns.speed + 0.8, y: base }, { size: em, weight: "bold" }),
     ];
     const next = rows[index + 1];
-    const ratio = ratios[index];
-    if (next === undefined || ratio === undefined || !told) return marks;
-    const [gap, overlap] = [gaps.includes(index), overlaps.includes(index)];
+    const told = between[index];
+    if (next === undefined || told === undefined || !roomy) return marks;
+    const { ratio, gap, overlap } = told;
     const bar = left + columns.ratio;
     return [
       ...marks,
@@ -295,15 +327,25 @@ function series(left: number, y: (rpm: number) => number, least: number, most: n
   return [group({ x: 0, y: 0 }, marks, { name: "series" })];
 }
 
-function spreadWords(speeds: readonly SpeedFinding[]): string {
+function spreadWords(drive: Drive, speeds: readonly SpeedFinding[], limits: Limits): string {
   const rpms = speeds.map(({ rpm }) => rpm);
-  const { step, gaps, overlaps } = spread(rpms);
-  if (rpms.length < 2) return say("speed tree.one speed");
   const names = (index: number) =>
     say("speed tree.pair", {
       slower: speeds[index]?.position.name ?? "",
       faster: speeds[index + 1]?.position.name ?? "",
     });
+  const told = between(drive, speeds, limits);
+  const pairs = (which: "gap" | "overlap") => few(told.flatMap((one, index) => (one?.[which] ? [names(index)] : [])));
+  const [gaps, overlaps] = [pairs("gap"), pairs("overlap")];
+  const gapWords = gaps === "" ? [] : [say("speed tree.gaps", { pairs: gaps })];
+  if (isVariable(drive)) {
+    const ends = speeds.flatMap((speed) => fastestAllowed(speed, limits) ?? []);
+    if (ends.length === 0) return "";
+    const range = { slowest: formatFixed(speeds[0]?.slowestRpm ?? 0, 0), fastest: formatFixed(largestOf(ends), 0) };
+    return [say(gaps === "" ? "speed tree.every speed" : "speed tree.variable", range), ...gapWords].join(" ");
+  }
+  if (rpms.length < 2) return say("speed tree.one speed");
+  const { step } = spread(rpms);
   return [
     say("speed tree.even", {
       n: rpms.length,
@@ -312,8 +354,8 @@ function spreadWords(speeds: readonly SpeedFinding[]): string {
       step: formatFixed(step, 2),
       preferred: formatFixed(nearestPreferred("R40", step), 2),
     }),
-    ...(gaps.length === 0 ? [] : [say("speed tree.gaps", { pairs: few(gaps.map(names)) })]),
-    ...(overlaps.length === 0 ? [] : [say("speed tree.overlaps", { pairs: few(overlaps.map(names)) })]),
+    ...gapWords,
+    ...(overlaps === "" ? [] : [say("speed tree.overlaps", { pairs: overlaps })]),
   ].join(" ");
 }
 
