@@ -119,6 +119,11 @@ export type Gaps = {
   "speed diagram.lines left": "speeds";
   "speed diagram.out of sight": "speeds";
   "speed diagram.no bar": "materials";
+  "speed diagram.barless by rpm": "material" | "figures" | "positions";
+  "speed diagram.barless by size": "material" | "positions";
+  "speed diagram.position at": "position" | "rpm";
+  "speed diagram.no position": never;
+  "speed diagram.diameters": "diameters" | "unit" | "place";
   "speed diagram.in full": "names";
   "speed diagram.work": "unit";
   "speed diagram.drill": "unit";
@@ -1941,7 +1946,12 @@ const en: Readonly<Record<Key, Text>> = {
   "speed diagram.position": "belt",
   "speed diagram.lines left": "Lines left out for want of room: {speeds} rpm.",
   "speed diagram.out of sight": "Without a line, slower or faster than this work asks for: {speeds} rpm.",
-  "speed diagram.no bar": "Without a bar, as the figures go by rpm or by size: {materials}; see the belt card.",
+  "speed diagram.no bar": "Without a bar, as the figures go by rpm or by size: {materials}.",
+  "speed diagram.barless by rpm": "{material} ({figures}): {positions}",
+  "speed diagram.barless by size": "{material}: {positions}",
+  "speed diagram.position at": "{position} at {rpm} rpm",
+  "speed diagram.no position": "too fast here",
+  "speed diagram.diameters": "ø {diameters} {unit} {place}",
   "speed diagram.in full": "Names in full: {names}.",
   "speed diagram.work": "diameter of the work, {unit}",
   "speed diagram.drill": "diameter of the drill, {unit}",
@@ -3773,7 +3783,12 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Riemen",
   "Linien ohne Platz, nur in der Liste: {speeds} U/min.",
   "Ohne Linie, weil langsamer oder schneller, als diese Arbeit verlangt: {speeds} U/min.",
-  "Ohne Balken, weil nach Drehzahl oder Größe angegeben: {materials}; siehe Riemenkarte.",
+  "Ohne Balken, weil nach Drehzahl oder Größe angegeben: {materials}.",
+  "{material} ({figures}): {positions}",
+  "{material}: {positions}",
+  "{position} mit {rpm} U/min",
+  "hier zu schnell",
+  "ø {diameters} {unit} {place}",
   "Namen ausgeschrieben: {names}.",
   "Durchmesser des Werkstücks, {unit}",
   "Durchmesser des Bohrers, {unit}",

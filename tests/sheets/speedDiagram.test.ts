@@ -299,12 +299,14 @@ work: { materials: [${materials}], diameters: [6, 10, 25] }
       "speed-diagram",
     ).replace(/\s+/g, " ");
 
-  test("whose figures go by rpm is named, with the sheet that shows it", () => {
-    expect(turning("mild steel, hard wood")).toContain(
-      "Without a bar, as the figures go by rpm or by size: hard wood; see the belt card.",
+  test("whose figures go by rpm is told with them, where the belt goes for it, and its caution", () => {
+    const said = turning("mild steel, hard wood");
+    expect(said).toMatch(
+      /Without a bar, as the figures go by rpm or by size: hard wood \(\d+–\d+ rpm\): ø to 76 mm B at 1145 rpm, ø 76\+ mm too fast here\./,
     );
-    expect(inLanguage("de", () => turning("mild steel, hard wood"))).toContain(
-      "Ohne Balken, weil nach Drehzahl oder Größe angegeben: Hartholz; siehe Riemenkarte.",
+    expect(said).toContain("Wood dust");
+    expect(inLanguage("de", () => turning("mild steel, hard wood"))).toMatch(
+      /Ohne Balken, weil nach Drehzahl oder Größe angegeben: Hartholz \(\d+–\d+ U\/min\): ø bis 76 mm B mit 1145 U\/min, ø ab 76 mm hier zu schnell\./,
     );
   });
 

@@ -25,6 +25,7 @@ import { objectLine, size } from "../shared/style.js";
 import { table } from "../shared/table.js";
 import { useHeading } from "../shared/useHeading.js";
 import { bandNotes } from "./bandNotes.js";
+import { barlessWords } from "./barless.js";
 import { hasFigures } from "./beltCard.js";
 import { type Band, bandMarks, barWidth, cutNames } from "./diagramBands.js";
 import { labelRoom, lineMarks, type SpeedLine, spanOf, speedLines } from "./diagramLines.js";
@@ -234,13 +235,13 @@ function bandsOf(findings: Findings, operation: string): Banded[] {
 function barless(findings: Findings, operation: string): string[] {
   const shown = new Set(bandsOf(findings, operation).map(({ material }) => material));
   const others = [...new Set(findings.machine.work.materials)].filter((material) => !shown.has(material));
-  const known = others.filter((material) => hasFigures(material, operation, findings));
-  const unknown = others.filter((material) => !known.includes(material));
+  const known = others.flatMap((material) => barlessWords(material, operation, findings) ?? []);
+  const unknown = others.filter((material) => !hasFigures(material, operation, findings));
   const hazardous = (material: string) => hazardOf(material) !== undefined;
   const said = (materials: readonly string[], words: (names: { materials: string }) => string) =>
     materials.length === 0 ? [] : [words({ materials: materials.map(materialName).join(", ") })];
   return [
-    ...said(known, (names) => say("speed diagram.no bar", names)),
+    ...(known.length === 0 ? [] : [say("speed diagram.no bar", { materials: known.join("; ") })]),
     ...said(
       unknown.filter((material) => !hazardous(material)),
       (names) => say("belt card.no figures", names),
@@ -250,11 +251,12 @@ function barless(findings: Findings, operation: string): string[] {
   ];
 }
 
-/** A material without a bar has its caution on the sheet that is named for it. */
+/** A material without figures has its caution on the sheet that is named for it. */
 export const namedOnDiagram = (
   findings: Findings,
   { operation }: Readonly<Record<string, unknown>>,
-): readonly string[] => bandsOf(findings, operation as string).map(({ material }) => material);
+): readonly string[] =>
+  findings.machine.work.materials.filter((material) => hasFigures(material, operation as string, findings));
 
 type Example = { readonly diameter: number; readonly rpm: number; readonly words: string };
 
