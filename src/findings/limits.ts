@@ -22,6 +22,12 @@ export const heldByLimit = (
 export const limitSetting = ({ rpm, highestRpm }: Speed, limits: Limits): number =>
   limitRpm(limits) * Math.min(1, rpm / highestRpm);
 
+/** How fast a position may be run by what its card says; undefined where it must be left alone. */
+export function fastestAllowed(speed: Speed, limits: Limits): number | undefined {
+  const held = heldByLimit(speed, limits);
+  return held === "wholly" ? undefined : held === "in part" ? limitSetting(speed, limits) : speed.rpm;
+}
+
 /** Of a speed that nobody measured: so near below a limit that a pulley measured a little wrong brings it over. Own choice. */
 const NEAR = 0.05;
 

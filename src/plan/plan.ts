@@ -24,6 +24,7 @@ import { withNextPart } from "./nextPart.js";
 import { workingOrder } from "./order.js";
 import { grooved, parted } from "./parting.js";
 import type { PlannedStep } from "./plannedStep.js";
+import { withSharedPositions } from "./sharedPositions.js";
 import { type Stage, stagesOf } from "./stage.js";
 import { tapered } from "./tapers.js";
 import { threaded } from "./threading.js";
@@ -51,11 +52,13 @@ export type Plan = {
 
 /** Pure: the same job and findings give the same plan. */
 export function planOf(job: Job, findings: Findings): Plan {
-  const asGiven = plannedSteps(job, findings, stagesOf(job));
+  const asGiven = withSharedPositions(plannedSteps(job, findings, stagesOf(job)), job, findings);
   const positions = new Map(asGiven.map((step) => [step.stage.index, positionOf(step)]));
   const order = workingOrder(job, findings, (index) => positions.get(index));
   const reordered = order.some((index, place) => index !== place);
-  const ordered = reordered ? plannedSteps(job, findings, stagesOf(job, order)) : asGiven;
+  const ordered = reordered
+    ? withSharedPositions(plannedSteps(job, findings, stagesOf(job, order)), job, findings)
+    : asGiven;
   const steps = withBeltBack(withKeptBelts(ordered, job), job);
   const show = showIn(findings.machine, job);
   const found: Finding[] = [
@@ -82,7 +85,7 @@ export function planOf(job: Job, findings: Findings): Plan {
     ],
     reordered,
     beltChanges: beltChanges(steps.map(positionOf)),
-    compromises: compromises(steps, job),
+    compromises: compromises(steps, job, findings.machine),
     minutes: { operation: time("operation"), part: time("part") },
   };
 }

@@ -119,6 +119,11 @@ export type Gaps = {
   "speed diagram.lines left": "speeds";
   "speed diagram.out of sight": "speeds";
   "speed diagram.no bar": "materials";
+  "speed diagram.barless by rpm": "material" | "figures" | "positions";
+  "speed diagram.barless by size": "material" | "positions";
+  "speed diagram.position at": "position" | "rpm";
+  "speed diagram.no position": never;
+  "speed diagram.diameters": "diameters" | "unit" | "place";
   "speed diagram.in full": "names";
   "speed diagram.work": "unit";
   "speed diagram.drill": "unit";
@@ -140,10 +145,13 @@ export type Gaps = {
   "speed tree.by ratio": never;
   "speed tree.measure first": never;
   "speed tree.beyond": never;
+  "speed tree.turned down": never;
   "speed tree.shafts": never;
   "speed tree.one speed": never;
   "speed tree.pair": "slower" | "faster";
   "speed tree.even": "n" | "slowest" | "fastest" | "step" | "preferred";
+  "speed tree.every speed": "slowest" | "fastest";
+  "speed tree.variable": "slowest" | "fastest";
   "speed tree.gaps": "pairs";
   "speed tree.overlaps": "pairs";
   "speed tree.and more": "names" | "n";
@@ -919,6 +927,7 @@ export type Gaps = {
   "plan.by hand": never;
   "plan.no speed known": never;
   "plan.do not run": never;
+  "plan.set the motor": never;
   "plan.as fast as a hand": never;
   "plan.belt kept": "step";
   "plan.slower than it bears": never;
@@ -1946,7 +1955,12 @@ const en: Readonly<Record<Key, Text>> = {
   "speed diagram.position": "belt",
   "speed diagram.lines left": "Lines left out for want of room: {speeds} rpm.",
   "speed diagram.out of sight": "Without a line, slower or faster than this work asks for: {speeds} rpm.",
-  "speed diagram.no bar": "Without a bar, as the figures go by rpm or by size: {materials}; see the belt card.",
+  "speed diagram.no bar": "Without a bar, as the figures go by rpm or by size: {materials}.",
+  "speed diagram.barless by rpm": "{material} ({figures}): {positions}",
+  "speed diagram.barless by size": "{material}: {positions}",
+  "speed diagram.position at": "{position} at {rpm} rpm",
+  "speed diagram.no position": "too fast here",
+  "speed diagram.diameters": "ø {diameters} {unit} {place}",
   "speed diagram.in full": "Names in full: {names}.",
   "speed diagram.work": "diameter of the work, {unit}",
   "speed diagram.drill": "diameter of the drill, {unit}",
@@ -1968,10 +1982,13 @@ const en: Readonly<Record<Key, Text>> = {
   "speed tree.by ratio": "~ by ratio, not measured",
   "speed tree.measure first": "! measure before you trust it",
   "speed tree.beyond": "× beyond the limit, do not use",
+  "speed tree.turned down": "max: the motor turned no higher, for the limit",
   "speed tree.shafts": "shafts between motor and spindle by ratio alone",
   "speed tree.one speed": "One speed: nothing to space.",
   "speed tree.pair": "{slower} and {faster}",
   "speed tree.even": "Spaced evenly by ratio, {n} speeds from {slowest} to {fastest} rpm would each be {step} times the last; the nearest step of the preferred numbers is {preferred}.",
+  "speed tree.every speed": "Every speed from {slowest} to {fastest} rpm can be set.",
+  "speed tree.variable": "Speeds can be set from {slowest} to {fastest} rpm, but for this:",
   "speed tree.gaps": "Gap between {pairs}.",
   "speed tree.overlaps": "Nearly the same: {pairs}.",
   "speed tree.and more": "{names} and {n} more",
@@ -2747,6 +2764,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.by hand": "by hand, power off",
   "plan.no speed known": "no speed known",
   "plan.do not run": "do not run",
+  "plan.set the motor": "to be set at the motor",
   "plan.as fast as a hand": "as fast as a hand can feed it",
   "plan.belt kept": "at the belt of step {step}: not moved for so little",
   "plan.slower than it bears": "slower than the material would take",
@@ -3783,7 +3801,12 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Riemen",
   "Linien ohne Platz, nur in der Liste: {speeds} U/min.",
   "Ohne Linie, weil langsamer oder schneller, als diese Arbeit verlangt: {speeds} U/min.",
-  "Ohne Balken, weil nach Drehzahl oder Größe angegeben: {materials}; siehe Riemenkarte.",
+  "Ohne Balken, weil nach Drehzahl oder Größe angegeben: {materials}.",
+  "{material} ({figures}): {positions}",
+  "{material}: {positions}",
+  "{position} mit {rpm} U/min",
+  "hier zu schnell",
+  "ø {diameters} {unit} {place}",
   "Namen ausgeschrieben: {names}.",
   "Durchmesser des Werkstücks, {unit}",
   "Durchmesser des Bohrers, {unit}",
@@ -3805,10 +3828,13 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "~ gerechnet, nicht gemessen",
   "! erst messen, dann trauen",
   "× über der Grenze, nicht benutzen",
+  "max: Motor nicht höher drehen, wegen der Grenze",
   "Wellen zwischen Motor und Spindel nur gerechnet",
   "Eine Drehzahl: nichts zu stufen.",
   "{slower} und {faster}",
   "Gleichmäßig gestuft wäre bei {n} Drehzahlen von {slowest} bis {fastest} U/min jede das {step}-Fache der vorigen; der nächste Stufensprung der Normzahlen ist {preferred}.",
+  "Von {slowest} bis {fastest} U/min lässt sich jede Drehzahl einstellen.",
+  "Von {slowest} bis {fastest} U/min lässt sich die Drehzahl einstellen, bis auf dies:",
   "Lücke zwischen {pairs}.",
   "Fast gleich: {pairs}.",
   "{names} und {n} weitere",
@@ -4584,6 +4610,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "von Hand, Strom aus",
   "Drehzahl unbekannt",
   "nicht laufen lassen",
+  "am Motor einzustellen",
   "so schnell, wie eine Hand vorschieben kann",
   "mit dem Riemen von Schritt {step}: für so wenig nicht umgelegt",
   "langsamer, als der Werkstoff vertrüge",

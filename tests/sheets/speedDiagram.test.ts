@@ -213,7 +213,12 @@ describe("of more lines than can say their speeds", () => {
   const plain = (value: number) => 10 * value;
   /** All leave the frame at its side, where so many numbers have room below one another. */
   const drawn = (count: number, keep?: number) => {
-    const lines = Array.from({ length: count }, (_, at) => ({ name: "", rpm: 100 + at, held: false }));
+    const lines = Array.from({ length: count }, (_, at) => ({
+      name: "",
+      rpm: 100 + at,
+      held: false,
+      turnedDown: false,
+    }));
     const scales = { across: [1, 10] as [number, number], up: [0.001, 1e6] as [number, number], share: 1 };
     const { marks, left } = lineMarks(lines, plain, (value) => 100 - value / 1000, { ...scales, keep }, frame);
     return { left, ways: marks.filter((mark) => mark.kind === "group").length };
@@ -294,12 +299,14 @@ work: { materials: [${materials}], diameters: [6, 10, 25] }
       "speed-diagram",
     ).replace(/\s+/g, " ");
 
-  test("whose figures go by rpm is named, with the sheet that shows it", () => {
-    expect(turning("mild steel, hard wood")).toContain(
-      "Without a bar, as the figures go by rpm or by size: hard wood; see the belt card.",
+  test("whose figures go by rpm is told with them, where the belt goes for it, and its caution", () => {
+    const said = turning("mild steel, hard wood");
+    expect(said).toMatch(
+      /Without a bar, as the figures go by rpm or by size: hard wood \(\d+–\d+ rpm\): ø to 76 mm B at 1145 rpm, ø 76\+ mm too fast here\./,
     );
-    expect(inLanguage("de", () => turning("mild steel, hard wood"))).toContain(
-      "Ohne Balken, weil nach Drehzahl oder Größe angegeben: Hartholz; siehe Riemenkarte.",
+    expect(said).toContain("Wood dust");
+    expect(inLanguage("de", () => turning("mild steel, hard wood"))).toMatch(
+      /Ohne Balken, weil nach Drehzahl oder Größe angegeben: Hartholz \(\d+–\d+ U\/min\): ø bis 76 mm B mit 1145 U\/min, ø ab 76 mm hier zu schnell\./,
     );
   });
 

@@ -2,7 +2,7 @@ import type { Mark } from "../../drawing/drawing.js";
 import { group, line, text } from "../../drawing/shapes.js";
 import { textWidth } from "../../drawing/text.js";
 import type { SpeedFinding } from "../../drive/finding.js";
-import { heldByLimit } from "../../findings/limits.js";
+import { fastestAllowed, heldByLimit } from "../../findings/limits.js";
 import type { Limits } from "../../machine/machine.js";
 import { formatFixed } from "../../quantity/format.js";
 import { say } from "../../words/say.js";
@@ -10,8 +10,14 @@ import { axisLine, objectLine, pen, size, weight } from "../shared/style.js";
 import { apart } from "./apart.js";
 import type { Frame, Range, Scale } from "./diagramScales.js";
 
-/** One line of the diagram: a spindle speed, and the positions that give it. */
-export type SpeedLine = { readonly name: string; readonly rpm: number; readonly held: boolean };
+/** One line of the diagram: a spindle speed, and the positions that give it. `held`: beyond the limit; `turnedDown`: a variable motor
+ *  gives more there, and may not. */
+export type SpeedLine = {
+  readonly name: string;
+  readonly rpm: number;
+  readonly held: boolean;
+  readonly turnedDown: boolean;
+};
 
 /** What every known position gives, slowest first; of a variable motor its slowest too. Positions of one and the same speed share
  *  a line. */
@@ -20,16 +26,23 @@ export function speedLines(speeds: readonly SpeedFinding[], limits: Limits): Spe
     if (speed.from === "unknown") return [];
     const { position, rpm, slowestRpm } = speed;
     const { name } = position;
-    const held = heldByLimit(speed, limits);
-    const fastest = { name, rpm, held: held !== undefined };
-    return slowestRpm < rpm * 0.999
-      ? [{ name: say("speed diagram.slowest", { position: name }), rpm: slowestRpm, held: held === "wholly" }, fastest]
-      : [fastest];
+    const allowed = fastestAllowed(speed, limits);
+    const fastest = {
+      ...{ name, rpm: allowed ?? rpm, held: allowed === undefined },
+      turnedDown: heldByLimit(speed, limits) === "in part",
+    };
+    const slowest = { ...fastest, name: say("speed diagram.slowest", { position: name }), rpm: slowestRpm };
+    return slowestRpm < fastest.rpm * 0.999 ? [{ ...slowest, turnedDown: false }, fastest] : [fastest];
   });
   const found: SpeedLine[] = [];
   for (const one of lines.sort((a, b) => a.rpm - b.rpm)) {
     const before = found.at(-1);
-    if (before !== undefined && before.held === one.held && one.rpm / before.rpm < 1.001)
+    if (
+      before !== undefined &&
+      before.held === one.held &&
+      before.turnedDown === one.turnedDown &&
+      one.rpm / before.rpm < 1.001
+    )
       found[found.length - 1] = { ...before, name: `${before.name}, ${one.name}` };
     else found.push(one);
   }

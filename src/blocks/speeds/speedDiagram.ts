@@ -25,6 +25,7 @@ import { objectLine, size } from "../shared/style.js";
 import { table } from "../shared/table.js";
 import { useHeading } from "../shared/useHeading.js";
 import { bandNotes } from "./bandNotes.js";
+import { barlessWords } from "./barless.js";
 import { hasFigures } from "./beltCard.js";
 import { type Band, bandMarks, barWidth, cutNames } from "./diagramBands.js";
 import { labelRoom, lineMarks, type SpeedLine, spanOf, speedLines } from "./diagramLines.js";
@@ -62,13 +63,14 @@ export const speedDiagram = block(
       machine.units,
     );
     // What is said of diagrams whose page has no room for it, and whether that tells of a limit.
-    const later = { examples: [] as string[], held: false };
+    const later = { examples: [] as string[], held: false, turnedDown: false };
     return drawn.flatMap(({ draw, example, inSight }, at) => {
       const listed = drawn.length === 1 ? lines : inSight;
       const last = at === drawn.length - 1;
       const said = (words: string, names: readonly string[], gap = 2) =>
         names.length === 0 ? [] : paragraph(words, width, { gap });
       const held = listed.some((line) => line.held);
+      const turnedDown = listed.some((line) => line.turnedDown);
       const below = ({ cut, left }: Unshown) => [
         ...paragraph(key, width, { gap: 2 }),
         ...said(say("speed diagram.in full", { names: cut.join("; ") }), cut),
@@ -76,6 +78,9 @@ export const speedDiagram = block(
         ...(last ? said(say("speed diagram.out of sight", { speeds: unseen.join(", ") }), unseen) : []),
         ...(last ? said(without.join(" "), without) : []),
         ...(held || (last && later.held) ? paragraph(say("hand feed.beyond"), width, { gap: 2 }) : []),
+        ...(turnedDown || (last && later.turnedDown)
+          ? paragraph(say("hand feed.turn no higher"), width, { gap: 2 })
+          : []),
         ...paragraph(say("speed diagram.how to read"), width, { gap: 2 }),
         ...[...(last ? later.examples : []), ...(example === undefined ? [] : [example.words])].flatMap((words) =>
           paragraph(words, width, { gap: 0.6 }),
@@ -109,6 +114,7 @@ export const speedDiagram = block(
       if (apart) {
         if (example !== undefined) later.examples.push(example.words);
         later.held ||= held;
+        later.turnedDown ||= turnedDown;
       }
       const onOne = tall + listHeight(list) <= alone + 1e-9;
       return [...(at === 0 ? head : []), ...(onOne ? together(withList) : withList), ...(apart ? [] : words)];
@@ -196,9 +202,9 @@ function listOf(lines: readonly SpeedLine[], width: number, list: boolean): Run[
     ],
     [...lines]
       .reverse()
-      .map(({ name, rpm, held }) => [
+      .map(({ name, rpm, held, turnedDown }) => [
         { text: formatFixed(rpm, 0), weight: "bold" as const },
-        { text: held ? `${name} ×` : name },
+        { text: held ? `${name} ×` : turnedDown ? `${name} ${say("hand feed.max")}` : name },
       ]),
     { width, list },
   );
@@ -229,13 +235,13 @@ function bandsOf(findings: Findings, operation: string): Banded[] {
 function barless(findings: Findings, operation: string): string[] {
   const shown = new Set(bandsOf(findings, operation).map(({ material }) => material));
   const others = [...new Set(findings.machine.work.materials)].filter((material) => !shown.has(material));
-  const known = others.filter((material) => hasFigures(material, operation, findings));
-  const unknown = others.filter((material) => !known.includes(material));
+  const known = others.flatMap((material) => barlessWords(material, operation, findings) ?? []);
+  const unknown = others.filter((material) => !hasFigures(material, operation, findings));
   const hazardous = (material: string) => hazardOf(material) !== undefined;
   const said = (materials: readonly string[], words: (names: { materials: string }) => string) =>
     materials.length === 0 ? [] : [words({ materials: materials.map(materialName).join(", ") })];
   return [
-    ...said(known, (names) => say("speed diagram.no bar", names)),
+    ...(known.length === 0 ? [] : [say("speed diagram.no bar", { materials: known.join("; ") })]),
     ...said(
       unknown.filter((material) => !hazardous(material)),
       (names) => say("belt card.no figures", names),
@@ -245,11 +251,12 @@ function barless(findings: Findings, operation: string): string[] {
   ];
 }
 
-/** A material without a bar has its caution on the sheet that is named for it. */
+/** A material without figures has its caution on the sheet that is named for it. */
 export const namedOnDiagram = (
   findings: Findings,
   { operation }: Readonly<Record<string, unknown>>,
-): readonly string[] => bandsOf(findings, operation as string).map(({ material }) => material);
+): readonly string[] =>
+  findings.machine.work.materials.filter((material) => hasFigures(material, operation as string, findings));
 
 type Example = { readonly diameter: number; readonly rpm: number; readonly words: string };
 

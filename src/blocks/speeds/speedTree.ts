@@ -2,12 +2,14 @@ import { scaleLog } from "d3-scale";
 import type { Mark } from "../../drawing/drawing.js";
 import { circle, group, line, text } from "../../drawing/shapes.js";
 import { textWidth, widestWord, wrapText } from "../../drawing/text.js";
+import { nearlySame } from "../../drive/alike.js";
 import type { SpeedFinding } from "../../drive/finding.js";
 import { spread } from "../../drive/geometricStep.js";
 import { nearestPreferred, preferredNumbers } from "../../drive/preferredNumbers.js";
 import { stepRatio } from "../../drive/ratio.js";
+import { rpmWords } from "../../drive/rpmWords.js";
 import type { Findings } from "../../findings/findings.js";
-import { heldByLimit, measureFirst } from "../../findings/limits.js";
+import { fastestAllowed, heldByLimit, measureFirst } from "../../findings/limits.js";
 import type { Drive, Limits } from "../../machine/machine.js";
 import { largestOf, smallestOf } from "../../quantity/extremes.js";
 import { formatFixed } from "../../quantity/format.js";
@@ -44,7 +46,7 @@ export const speedTree = giving(
     const { drive } = findings.machine;
     if (drive === undefined || findings.drive === undefined) return [];
     const { speeds } = findings.drive;
-    const { room } = across(speeds, width);
+    const { room } = across(findings, speeds, width);
     const { names, key: stageKey } = stageNames(drive, (room.right - room.left) / drive.stages.length - NAME_GAP);
     const wanted = Math.max(settings.height, speeds.length * ROW + top + 4);
     // Low enough for what stands below, as long as the speeds can be told apart.
@@ -55,7 +57,9 @@ export const speedTree = giving(
       ...paragraph(stageKey.join(" · "), width, { gap: 1 }),
       ...paragraph(key, width, { gap: 1 }),
       ...paragraph(signWords(speeds, findings.machine.limits), width, { size: size.source, gap: 2 }),
-      ...(speeds.some(({ from }) => from === "unknown") ? [] : paragraph(spreadWords(speeds), width, { gap: 1 })),
+      ...(speeds.some(({ from }) => from === "unknown")
+        ? []
+        : paragraph(spreadWords(drive, speeds, findings.machine.limits), width, { gap: 1 })),
     ];
   }),
 );
@@ -65,11 +69,12 @@ type Node = { readonly x: number; readonly y: number };
 /** Columns right of the spindle, from its left edge: names, speeds, signs, ratios; all mm. */
 type Columns = { readonly name: number; readonly speed: number; readonly ratio: number; readonly wide: number };
 
-function columnsFor(speeds: readonly SpeedFinding[], width: number): Columns {
+function columnsFor(speeds: readonly SpeedFinding[], limits: Limits, width: number): Columns {
   const widest = largestOf(speeds.map(({ position }) => textWidth(position.name, size.text, "bold")));
   const name = Math.min(widest, NAMES * width);
-  const speed = 8 + name + 2 + textWidth("00000", size.text, "bold");
-  const ratio = speed + 6;
+  const wide = (words: readonly string[]) => largestOf(words.map((one) => textWidth(one, size.text, "bold")));
+  const speed = 8 + name + 2 + wide(["00000", ...speeds.map((one) => speedWords(one, limits))]);
+  const ratio = speed + 3 + wide(["×", ...speeds.map((one) => signOf(one, limits))]);
   const word = Math.max(
     ...["gap", "overlap"].map((key) => textWidth(ratioWords(1.11, key === "gap", key !== "gap"), size.source, "bold")),
   );
@@ -77,8 +82,8 @@ function columnsFor(speeds: readonly SpeedFinding[], width: number): Columns {
 }
 
 /** Where the rays stand, left of the columns, and whether the preferred numbers have room at the right. */
-function across(speeds: readonly SpeedFinding[], width: number) {
-  const columns = columnsFor(speeds, width);
+function across({ machine }: Findings, speeds: readonly SpeedFinding[], width: number) {
+  const columns = columnsFor(speeds, machine.limits, width);
   const seriesWide = 16;
   const left = 14;
   const withSeries = width - left - columns.wide - seriesWide >= LEAST_RAYS;
@@ -86,13 +91,14 @@ function across(speeds: readonly SpeedFinding[], width: number) {
 }
 
 function tree(
-  { machine }: Findings,
+  findings: Findings,
   drive: Drive,
   names: readonly string[],
   speeds: readonly SpeedFinding[],
   width: number,
   height: number,
 ): Mark[] {
+  const { machine } = findings;
   const { stages, motor } = drive;
   const levels = levelsOf(drive);
   const all = [...levels.flat(), ...speeds.map(({ rpm }) => rpm)];
@@ -100,7 +106,7 @@ function tree(
   const y = scaleLog()
     .domain([smallestOf(all) / 1.06, largestOf(all) * 1.06])
     .range([floor, top]);
-  const { columns, withSeries, room } = across(speeds, width);
+  const { columns, withSeries, room } = across(findings, speeds, width);
   const x = (level: number) => room.left + ((room.right - room.left) * level) / stages.length;
   const rays: Mark[] = [];
   const nodes: Mark[] = [];
@@ -139,7 +145,12 @@ function tree(
   return [
     group({ x: 0, y: 0 }, rays, { name: "rays" }),
     group({ x: 0, y: 0 }, nodes, { name: "speeds" }),
-    ...spindle(speeds, room.right, y, machine.limits, floor, columns),
+    ...spindle(speeds, between(drive, speeds, machine.limits), room.right, {
+      y,
+      limits: machine.limits,
+      floor,
+      columns,
+    }),
     ...(withSeries ? series(width - 12, y, smallestOf(all), largestOf(all)) : []),
   ];
 }
@@ -184,9 +195,14 @@ function levelsOf({ stages, motor }: Drive): number[][] {
   return levels;
 }
 
+/** How fast a position may be run; of a variable motor from its slowest on. */
+const speedWords = (speed: SpeedFinding, limits: Limits): string =>
+  rpmWords({ ...speed, rpm: fastestAllowed(speed, limits) ?? speed.rpm });
+
 /** What a speed's sign says; signs are explained once below. */
-function signOf(speed: SpeedFinding, limits: Limits): "" | "~" | "!" | "×" {
-  if (heldByLimit(speed, limits)) return "×";
+function signOf(speed: SpeedFinding, limits: Limits): string {
+  const held = heldByLimit(speed, limits);
+  if (held) return held === "wholly" ? "×" : say("hand feed.max");
   if (measureFirst(speed, limits) || speed.doubtful) return "!";
   return speed.from === "slip" || speed.from === "ratio" ? "~" : "";
 }
@@ -197,35 +213,66 @@ function signWords(speeds: readonly SpeedFinding[], limits: Limits): string {
     ...(used.has("~") ? [say("speed tree.by ratio")] : []),
     ...(used.has("!") ? [say("speed tree.measure first")] : []),
     ...(used.has("×") ? [say("speed tree.beyond")] : []),
+    ...(used.has(say("hand feed.max")) ? [say("speed tree.turned down")] : []),
     say("speed tree.shafts"),
   ].join(" · ");
 }
 
+const isVariable = ({ motor }: Drive): boolean => motor.slowestRpm < motor.fastestRpm;
+
+/** What lies between a speed and the next faster one. */
+type Between = { readonly ratio: number; readonly gap: boolean; readonly overlap: boolean };
+
+/** After each speed but the last. With a variable motor there is nothing between positions of which one begins where the other ends, or
+ *  before. */
+function between(drive: Drive, speeds: readonly SpeedFinding[], limits: Limits): readonly (Between | undefined)[] {
+  if (isVariable(drive))
+    return speeds.slice(1).map(({ slowestRpm }, index) => {
+      const ends = fastestAllowed(speeds[index] as SpeedFinding, limits);
+      return ends !== undefined && slowestRpm > ends && !nearlySame(slowestRpm, ends)
+        ? { ratio: slowestRpm / ends, gap: true, overlap: false }
+        : undefined;
+    });
+  const { ratios, gaps, overlaps } = spread(speeds.map(({ rpm }) => rpm));
+  return ratios.map((ratio, index) => ({ ratio, gap: gaps.includes(index), overlap: overlaps.includes(index) }));
+}
+
+/** Where the spindle's names and speeds stand, and by what scale. */
+type Room = {
+  readonly y: (rpm: number) => number;
+  readonly limits: Limits;
+  readonly floor: number;
+  readonly columns: Columns;
+};
+
 /** Name and speed of every position, pushed apart where they would touch, and between them the ratio of the two. */
 function spindle(
   speeds: readonly SpeedFinding[],
+  between: readonly (Between | undefined)[],
   left: number,
-  y: (rpm: number) => number,
-  limits: Limits,
-  floor: number,
-  columns: Columns,
+  { y, limits, floor, columns }: Room,
 ): Mark[] {
-  const { ratios, gaps, overlaps } = spread(speeds.map(({ rpm }) => rpm));
   const rising = [...speeds].reverse().map(({ rpm }) => y(rpm));
   const rows = apart(rising, ROW, top + 1, floor).reverse();
   const step = Math.min(...rows.slice(1).map((row, index) => (rows[index] ?? 0) - row), ROW);
   const em = step < size.text * leading ? size.source : size.text;
-  const told = step >= LEAST_ROW;
+  const roomy = step >= LEAST_ROW;
   // Where there are too many, every other name, or fewer; the speed diagram lists them all.
   const every = Math.max(1, Math.ceil(LEAST_NAMED / step));
   return speeds.flatMap((speed, index): Mark[] => {
     const row = rows[index] ?? 0;
-    if (index % every !== 0) return [circle({ x: left, y: y(speed.rpm) }, 1, { fill: "black" })];
+    // Where the ray ends, which no limit bends.
+    const dot = circle(
+      { x: left, y: y(speed.rpm) },
+      1,
+      heldByLimit(speed, limits) ? { fill: "white", pen: rowLine } : { fill: "black" },
+    );
+    if (index % every !== 0) return [dot];
     const base = row + em * 0.36;
     const at: Node = { x: left, y: y(speed.rpm) };
     const name = wrapText(speed.position.name, columns.name, em, "bold");
     const marks: Mark[] = [
-      circle(at, 1, { fill: "black" }),
+      dot,
       line({ x: left + 1.2, y: at.y }, { x: left + 7, y: row }, axisLine),
       text(
         name.length > 1 ? shorter(`${name[0]}`, columns.name) : (name[0] ?? ""),
@@ -233,16 +280,16 @@ function spindle(
         { size: em, weight: "bold" },
       ),
       text(
-        speed.from === "unknown" ? "?" : formatFixed(speed.rpm, 0),
+        speedWords(speed, limits),
         { x: left + columns.speed, y: base },
         { size: em, anchor: "end", weight: "bold" },
       ),
       text(signOf(speed, limits), { x: left + columns.speed + 0.8, y: base }, { size: em, weight: "bold" }),
     ];
     const next = rows[index + 1];
-    const ratio = ratios[index];
-    if (next === undefined || ratio === undefined || !told) return marks;
-    const [gap, overlap] = [gaps.includes(index), overlaps.includes(index)];
+    const told = between[index];
+    if (next === undefined || told === undefined || !roomy) return marks;
+    const { ratio, gap, overlap } = told;
     const bar = left + columns.ratio;
     return [
       ...marks,
@@ -280,15 +327,25 @@ function series(left: number, y: (rpm: number) => number, least: number, most: n
   return [group({ x: 0, y: 0 }, marks, { name: "series" })];
 }
 
-function spreadWords(speeds: readonly SpeedFinding[]): string {
+function spreadWords(drive: Drive, speeds: readonly SpeedFinding[], limits: Limits): string {
   const rpms = speeds.map(({ rpm }) => rpm);
-  const { step, gaps, overlaps } = spread(rpms);
-  if (rpms.length < 2) return say("speed tree.one speed");
   const names = (index: number) =>
     say("speed tree.pair", {
       slower: speeds[index]?.position.name ?? "",
       faster: speeds[index + 1]?.position.name ?? "",
     });
+  const told = between(drive, speeds, limits);
+  const pairs = (which: "gap" | "overlap") => few(told.flatMap((one, index) => (one?.[which] ? [names(index)] : [])));
+  const [gaps, overlaps] = [pairs("gap"), pairs("overlap")];
+  const gapWords = gaps === "" ? [] : [say("speed tree.gaps", { pairs: gaps })];
+  if (isVariable(drive)) {
+    const ends = speeds.flatMap((speed) => fastestAllowed(speed, limits) ?? []);
+    if (ends.length === 0) return "";
+    const range = { slowest: formatFixed(speeds[0]?.slowestRpm ?? 0, 0), fastest: formatFixed(largestOf(ends), 0) };
+    return [say(gaps === "" ? "speed tree.every speed" : "speed tree.variable", range), ...gapWords].join(" ");
+  }
+  if (rpms.length < 2) return say("speed tree.one speed");
+  const { step } = spread(rpms);
   return [
     say("speed tree.even", {
       n: rpms.length,
@@ -297,8 +354,8 @@ function spreadWords(speeds: readonly SpeedFinding[]): string {
       step: formatFixed(step, 2),
       preferred: formatFixed(nearestPreferred("R40", step), 2),
     }),
-    ...(gaps.length === 0 ? [] : [say("speed tree.gaps", { pairs: few(gaps.map(names)) })]),
-    ...(overlaps.length === 0 ? [] : [say("speed tree.overlaps", { pairs: few(overlaps.map(names)) })]),
+    ...gapWords,
+    ...(overlaps === "" ? [] : [say("speed tree.overlaps", { pairs: overlaps })]),
   ].join(" ");
 }
 

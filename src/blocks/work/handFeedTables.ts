@@ -5,7 +5,7 @@ import { sourceTitle } from "../../cutting/sources.js";
 import type { SpeedFinding } from "../../drive/finding.js";
 import { burning, feedWords, leastFeedWords } from "../../findings/chipFire.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
-import { heldByLimit, limitSetting, measureFirst } from "../../findings/limits.js";
+import { fastestAllowed, heldByLimit, measureFirst } from "../../findings/limits.js";
 import { speedDoubt } from "../../findings/speedDoubt.js";
 import type { Limits, Units } from "../../machine/machine.js";
 import { formatFixed, formatLength, trimmed, unitName } from "../../quantity/format.js";
@@ -43,7 +43,7 @@ export const handFeedTables = block(
     const length = units === "mm" ? settings.lengthMm : settings.lengthIn;
     const all = drive.speeds.filter(({ from }) => from !== "unknown");
     // What must not be run has no figures: it is named once, rather than in an empty row of every table.
-    const run = all.filter((speed) => runAt(speed, limits) !== undefined);
+    const run = all.filter((speed) => fastestAllowed(speed, limits) !== undefined);
     const known = run.length === 0 ? all : run;
     const forbidden = all.filter((speed) => !known.includes(speed));
     const not = [...new Set(feeds.flatMap(({ notFor }) => notFor.map(materialName)))].join(", ");
@@ -65,7 +65,7 @@ export const handFeedTables = block(
       columns: columnsOf(feeds, units),
       rows: known.map((speed) =>
         feeds.map(({ feed }): Cell => {
-          const rpm = runAt(speed, limits);
+          const rpm = fastestAllowed(speed, limits);
           if (rpm === undefined) return { text: "" };
           const taken = cutMinutes(length * mmPer[units], feed, rpm);
           return { text: formatFixed(taken, taken < 9.95 ? 1 : 0) };
@@ -79,7 +79,7 @@ export const handFeedTables = block(
       ] satisfies Column[],
       rows: known.map((speed): Cell[] => [
         { text: speed.position.name || say("hand feed.only position"), weight: "bold" },
-        { text: `${formatFixed(runAt(speed, limits) ?? speed.rpm, 0)}${signOf(speed, limits)}` },
+        { text: `${formatFixed(fastestAllowed(speed, limits) ?? speed.rpm, 0)}${signOf(speed, limits)}` },
       ]),
     };
     // Before the first of the signs that they explain.
@@ -113,7 +113,7 @@ function wheelGroup(
     columns: columnsOf(feeds, units).map((column) => ({ ...column, apart: APART })),
     rows: known.map((speed) =>
       feeds.map(({ feed, least }): Cell => {
-        const rpm = runAt(speed, limits);
+        const rpm = fastestAllowed(speed, limits);
         if (rpm === undefined) return { text: "" };
         const fed = least
           ? handFeedAtLeast(feed, rpm, perTurn)
@@ -130,12 +130,6 @@ const columnsOf = (feeds: readonly Offer[], units: Units): Column[] =>
     heading: [notFor.length === 0 ? name : `${name}${NOT_FOR}`, feedWords(feed, units)],
     align: "middle",
   }));
-
-/** Where a position may run: not beyond a limit. Undefined where it must be left alone. */
-function runAt(speed: SpeedFinding, limits: Limits): number | undefined {
-  const held = heldByLimit(speed, limits);
-  return held === "wholly" ? undefined : held === "in part" ? limitSetting(speed, limits) : speed.rpm;
-}
 
 function signOf(speed: SpeedFinding, limits: Limits): string {
   const held = heldByLimit(speed, limits);

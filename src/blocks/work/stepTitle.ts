@@ -105,9 +105,11 @@ function sideLines(step: PlannedStep, limits: Limits, widest: number): SideLine[
   // A speed that may not be what it seems is no small print.
   const doubt = choiceDoubt(speed.speed, limits);
   const [em, weight] = doubt === "" ? ([size.source, "regular"] as const) : ([size.text, "bold"] as const);
-  const words = doubt || verdict(step);
-  const below = words === "" ? [] : wrapText(words, widest, em, weight);
-  return [...named, ...below.map((part): SideLine => ({ pieces: [{ words: part, em, weight }] }))];
+  const below = (words: string, em: number, weight: Weight): SideLine[] =>
+    words === "" ? [] : wrapText(words, widest, em, weight).map((part) => ({ pieces: [{ words: part, em, weight }] }));
+  // Where the motor is variable the position alone does not give the speed.
+  const set = speed.speed.slowestRpm < speed.speed.rpm ? say("plan.set the motor") : "";
+  return [...named, ...below(set, size.source, "regular"), ...below(doubt || verdict(step), em, weight)];
 }
 
 function verdict({ speed, beltOf }: PlannedStep): string {
