@@ -458,6 +458,7 @@ export type Gaps = {
   "start readings.turn": never;
   "start readings.begins at": never;
   "start readings.rows": "rows" | "division" | "cost";
+  "start readings.rows too low": "rows" | "division" | "cost" | "width" | "column";
   "start readings.no rows": "column";
   "start readings.rows exact": never;
   "start readings.rows out": "each" | "over" | "travel";
@@ -2277,7 +2278,8 @@ const en: Readonly<Record<Key, Text>> = {
   "start readings.turn": "turn",
   "start readings.begins at": "begins at",
   "start readings.rows": "{rows} rows of {division}, one a turn, run on: {cost}. To have them, ask for these rows in the machine's file.",
-  "start readings.no rows": "No round division comes out whole in rows of up to six turns: keep to the figures under “{column}”.",
+  "start readings.rows too low": "{rows} rows of {division}, one a turn, would run on: {cost}. This dial is too low for their numbers; {width} from edge to edge would do. Until then keep to the figures under “{column}”.",
+  "start readings.no rows": "No round division fit for this dial comes out whole in rows of up to six turns: keep to the figures under “{column}”.",
   "start readings.rows exact": "they close exactly",
   "start readings.rows out": "{each} out a turn, {over} over {travel}",
   "start readings.come round": "Divisions of {division} come round",
@@ -4105,7 +4107,8 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Umdr.",
   "beginnt bei",
   "{rows} Reihen zu {division}, eine je Umdrehung, laufen weiter: {cost}. Dazu diese Reihen in der Maschinendatei verlangen.",
-  "Keine runde Teilung geht in bis zu sechs Reihen auf: bei den Werten unter „{column}“ bleiben.",
+  "{rows} Reihen zu {division}, eine je Umdrehung, liefen durch: {cost}. Für ihre Zahlen ist dieser Skalenring zu schmal; {width} von Kante zu Kante würden genügen. Bis dahin bei den Werten unter „{column}“ bleiben.",
+  "Keine runde Teilung, die auf diesen Skalenring passt, geht in bis zu sechs Reihen auf: bei den Werten unter „{column}“ bleiben.",
   "sie gehen genau auf",
   "{each} falsch je Umdrehung, {over} auf {travel}",
   "Skalenteile zu {division} gehen auf",
