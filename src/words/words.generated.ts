@@ -1256,8 +1256,8 @@ export type Gaps = {
   "student.lost waits drilling": never;
   "student.lost is": never;
   "student.lost one side": never;
-  "student.lost too far turning": never;
-  "student.lost too far drilling": never;
+  "student.lost too far half": never;
+  "student.lost too far little": never;
   "student.ask before": never;
   "student.ask teacher": never;
   "student.how much thinner": never;
@@ -1275,8 +1275,8 @@ export type Gaps = {
   "student.lines more, both sides": "measured" | "wanted";
   "student.lines": "n";
   "student.went too far": "lines";
-  "student.went back turning": never;
-  "student.went back drilling": never;
+  "student.went back half": never;
+  "student.went back little": never;
   "student.dial says": "figure";
   "student.row says": "row" | "figure";
   "student.no whole turn": "says";
@@ -1334,8 +1334,8 @@ export type Gaps = {
   "student.no speed known": never;
   "student.take the slower": never;
   "student.wheel too far": never;
-  "student.wheel back turning": never;
-  "student.wheel back drilling": never;
+  "student.wheel back half": never;
+  "student.wheel back little": never;
   "student.wheel on again": never;
   "student.count lines": "counted";
   "student.numbers in mm": never;
@@ -3076,8 +3076,8 @@ const en: Readonly<Record<Key, Text>> = {
   "student.lost waits drilling": "When you turn back, the drill waits.",
   "student.lost is": "That wait is lost motion.",
   "student.lost one side": "Always come to a line from the same side.",
-  "student.lost too far turning": "Too far? Go back half a turn. Come on again.",
-  "student.lost too far drilling": "Too far? Go back a little more than the lost motion. Come on again.",
+  "student.lost too far half": "Too far? Go back half a turn. Come on again.",
+  "student.lost too far little": "Too far? Go back a little more than the lost motion. Come on again.",
   "student.ask before": "Ask before you start. Ask when a sound is new. Ask when you are not sure.",
   "student.ask teacher": "Your teacher, the maker's book and the rules of this shop come before this sheet.",
   "student.how much thinner": "How much thinner does the part get?",
@@ -3095,8 +3095,8 @@ const en: Readonly<Record<Key, Text>> = {
   "student.lines more, both sides": "The part measures {measured}. You want {wanted}. How many lines more? Think: both sides get thinner.",
   "student.lines": {"one":"{n} line","other":"{n} lines"},
   "student.went too far": "You went {lines} lines too far. What do you do?",
-  "student.went back turning": "Back half a turn, then come on again to the right line.",
-  "student.went back drilling": "Back a little more than the lost motion, then come on again to the right line.",
+  "student.went back half": "Back half a turn, then come on again to the right line.",
+  "student.went back little": "Back a little more than the lost motion, then come on again to the right line.",
   "student.dial says": "the dial says {figure}",
   "student.row says": "row {row} says {figure}",
   "student.no whole turn": "No whole turn: {says}",
@@ -3154,8 +3154,8 @@ const en: Readonly<Record<Key, Text>> = {
   "student.no speed known": "No speed is known. Ask.",
   "student.take the slower": "Not sure? Take the slower one.",
   "student.wheel too far": "too far",
-  "student.wheel back turning": "back half a turn",
-  "student.wheel back drilling": "back a little",
+  "student.wheel back half": "back half a turn",
+  "student.wheel back little": "back a little",
   "student.wheel on again": "on again: right",
   "student.count lines": "count the lines from 0; {counted}",
   "student.numbers in mm": "numbers in mm",
@@ -4910,7 +4910,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Frag, bevor du anfängst. Frag, wenn ein Geräusch neu ist. Frag, wenn du nicht sicher bist.",
   "Dein Ausbilder, die Betriebsanleitung und die Regeln dieser Werkstatt gehen diesem Blatt vor.",
   "Um wie viel wird das Teil dünner?",
-  "Wie weit fährt der Schlitten?",
+  "Wie lang ist der Weg?",
   "Dreh das Handrad „{wheel}“ eine halbe Umdrehung. {moved}",
   {"one":"Dreh das Handrad „{wheel}“ {n} ganze Umdrehung. {moved}","other":"Dreh das Handrad „{wheel}“ {n} ganze Umdrehungen. {moved}"},
   "Du fängst bei 0 an und drehst bis zum Pfeil. Wie viel ist das in mm?",
