@@ -482,6 +482,8 @@ export type Gaps = {
   "start readings.closes": "n" | "divisions" | "out";
   "ring cutting.one row": "wheel" | "row" | "rows";
   "ring cutting.marks": "n" | "size";
+  "ring cutting.last": "last" | "division";
+  "ring cutting.stamped": "figure" | "value";
   "ring cutting.lengths": "long" | "middle" | "short";
   "ring cutting.simple": "ratio" | "turns" | "ways";
   "ring cutting.not simple": "ratio" | "turns";
@@ -2302,6 +2304,8 @@ const en: Readonly<Record<Key, Text>> = {
   "start readings.closes": {"one":"in {n} turn {divisions}, {out} out","other":"in {n} turns {divisions}, {out} out"},
   "ring cutting.one row": "{wheel}, row {row} of {rows}",
   "ring cutting.marks": {"one":"{n} mark, one division {size}; from zero as the reading grows.","other":"{n} marks, one division {size}; from zero as the reading grows."},
+  "ring cutting.last": "The last division, back to zero, is {last} instead of {division}.",
+  "ring cutting.stamped": "A stamped {figure} stands for {value}.",
   "ring cutting.lengths": "Long {long}, medium {middle}, short {short}; all from the edge beside the index.",
   "ring cutting.simple": "Crank {ratio} : 1, exact: {turns} turns a division: {ways}.",
   "ring cutting.not simple": "Crank {ratio} : 1: no circle has {turns} turns exactly.",
@@ -4131,6 +4135,8 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   {"one":"in {n} Umdrehung {divisions}, {out} daneben","other":"in {n} Umdrehungen {divisions}, {out} daneben"},
   "{wheel}, Reihe {row} von {rows}",
   {"one":"{n} Strich, ein Skalenteil {size}; von null in der Richtung, in der der Skalenwert wächst.","other":"{n} Striche, ein Skalenteil {size}; von null in der Richtung, in der der Skalenwert wächst."},
+  "Der letzte Skalenteil, zurück zur Null, ist {last} statt {division}.",
+  "Eine eingeschlagene {figure} heißt {value}.",
   "Lang {long}, mittel {middle}, kurz {short}; alle von der Kante an der Ablesemarke aus.",
   "Kurbel {ratio} : 1, genau: {turns} Umdrehungen je Skalenteil: {ways}.",
   "Kurbel {ratio} : 1: kein Lochkreis hat genau {turns} Umdrehungen.",
