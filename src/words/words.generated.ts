@@ -615,6 +615,7 @@ export type Gaps = {
   "stops.neither means": never;
   "stops.measure each": never;
   "stops.measure each means": never;
+  "stops.first part off": "stops";
   "stops.beyond means": never;
   "stops.corrected": "wheel";
   "stops.begun": never;
@@ -2437,6 +2438,7 @@ const en: Readonly<Record<Key, Text>> = {
   "stops.neither means": "Neither: as measured, the tolerance is not held. Leave a little, measure each part, finish by hand.",
   "stops.measure each": "Whether the tolerance is held was not measured. Measure each part.",
   "stops.measure each means": "“?”: whether the tolerance is held was not measured. Measure each part.",
+  "stops.first part off": "{stops}: the first part may be off by more than is wanted. Measure it and move the stop before the next.",
   "stops.beyond means": "Beyond travel: set the stop in two steps or move the work.",
   "stops.corrected": "Corrected over the stretch that was measured: {wheel}",
   "stops.begun": "rule at",
@@ -2926,7 +2928,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan findings.too many cuts remedy": "take deeper cuts, or begin from stock nearer to size",
   "plan findings.finer than the dial": "a tolerance of {tolerance} from end to end is finer than the dial alone gives, about {gives}",
   "plan findings.finer than the dial remedy": "go in by halves of what is left, and measure between",
-  "plan findings.finer than the slide": "a tolerance of {tolerance} from end to end is finer than this slide holds, about {holds}",
+  "plan findings.finer than the slide": "a tolerance of {tolerance} from end to end is finer than this slide comes back to one reading, about {holds} (its scatter as measured, and a dial read to a tenth; wear not counted)",
   "plan findings.finer than the reading": "measured once before the last cut it comes out to ± {doubt}, and its tolerance leaves ± {margin}",
   "plan findings.finer than the reading, feed unknown": "gauge and dial alone leave ± {doubt}, the feed's own ± is not known, and the tolerance leaves ± {margin}",
   "plan findings.finer than the reading, old dial": "gauge and slide alone leave ± {doubt}, what reading the old dial adds is not known, and the tolerance leaves ± {margin}",
@@ -4268,6 +4270,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Keines: so wie gemessen wird die Toleranz nicht gehalten. Etwas stehen lassen, jedes Teil messen, von Hand fertig machen.",
   "Ob die Toleranz gehalten wird, wurde nicht gemessen. Jedes Teil messen.",
   "„?“: ob die Toleranz gehalten wird, wurde nicht gemessen. Jedes Teil messen.",
+  "{stops}: das erste Teil kann weiter daneben sein als verlangt. Messen und den Anschlag versetzen, erst dann das nächste.",
   "Über den Weg hinaus: den Anschlag in zwei Schritten setzen oder das Werkstück umsetzen.",
   "Berichtigt über die gemessene Strecke: {wheel}",
   "Maßstab bei",
@@ -4757,7 +4760,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "tiefere Schnitte nehmen, oder von Material ausgehen, das näher am Maß ist",
   "eine Toleranz von insgesamt {tolerance} ist feiner, als die Skala allein hergibt, etwa {gives}",
   "um die Hälfte des Restes zustellen und dazwischen messen",
-  "eine Toleranz von insgesamt {tolerance} ist feiner, als dieser Schlitten hält, etwa {holds}",
+  "eine Toleranz von insgesamt {tolerance} ist feiner, als dieser Schlitten zu einem Skalenwert zurückkommt, etwa {holds} (seine gemessene Streuung und die auf ein Zehntel abgelesene Skala; Verschleiß nicht gezählt)",
   "vor dem letzten Schnitt einmal gemessen ergibt es ± {doubt}, und die Toleranz lässt ± {margin} zu",
   "Messzeug und Skala allein lassen ± {doubt} offen, das ± des Wegs je Umdrehung ist nicht bekannt, und die Toleranz lässt ± {margin} zu",
   "Messzeug und Schlitten allein lassen ± {doubt} offen, was das Ablesen der alten Skala hinzufügt, ist nicht bekannt, und die Toleranz lässt ± {margin} zu",
