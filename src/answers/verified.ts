@@ -2,7 +2,7 @@ import { dialSet } from "../blocks/dial/dialCutOuts.js";
 import type { DialFinding } from "../dial/finding.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import type { Machine, Units } from "../machine/machine.js";
-import { type Measure, measureOfPiece, measuresOf, verdictOn } from "../paper/measuredPiece.js";
+import { type Measure, measureOfAll, measureOfPiece, measuresOf, verdictOn } from "../paper/measuredPiece.js";
 import { mendedBar } from "../paper/printerCorrection.js";
 import { formatFixed, formatLength, formatSize, trimmed } from "../quantity/format.js";
 import { inMm, inWords, MM_PER_INCH, parseLength } from "../quantity/length.js";
@@ -99,9 +99,12 @@ function chosenMeasure(
   if (first === undefined)
     throw new Unanswered(`"${handwheel.name}" has no dial: give it a feed and a dial with its sizes`);
   const parts = dial === undefined ? [] : partsOf(finding, dial, machine, room);
-  if (parts.length > 1 && by !== "chord") {
-    const whole = { ...first, what: `the whole of ${parts.length} pieces, ${first.what},` };
-    const all = [...parts, whole];
+  if (dial !== undefined && parts.length > 1 && by !== "chord") {
+    // Stuck together a ring of pieces is one that a caliper spans.
+    const spanned = measures.filter((measure) => measure.by === "ring");
+    const might = [...parts, measureOfAll(dial, parts.length, units), ...spanned];
+    const meant = might.filter((measure) => measure.by === by);
+    const all = meant.length > 0 ? meant : might;
     const taken = nearest(all, measured);
     const others = all
       .filter((one) => one !== taken)

@@ -1,6 +1,8 @@
 import { textWidth } from "../drawing/text.js";
 import { digitHeight, leastOnPiece, size } from "../drawing/typeSizes.js";
+import type { Units } from "../machine/machine.js";
 import { largestOf } from "../quantity/extremes.js";
+import { fromMm, inMm } from "../quantity/length.js";
 import type { Development } from "./development.js";
 import { bandOf } from "./development.js";
 import type { DialFinding, Graduation } from "./finding.js";
@@ -75,4 +77,10 @@ export function rowsTooLow(
     least,
     fit: Math.floor(sharedBand(band, flat.kind === "ring") / bandWith(em, room) + 1e-9),
   };
+}
+
+/** A least width as it is told, which must do. */
+export function roundedUp(least: number, units: Units): number {
+  const step = units === "mm" ? 10 : 100;
+  return inMm(Math.ceil(fromMm(least, units) * step - 1e-6) / step, units);
 }

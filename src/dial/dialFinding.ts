@@ -1,11 +1,11 @@
 import { feedDoubtOver } from "../feed/doubtOver.js";
 import type { FeedFinding } from "../feed/finding.js";
 import type { DialWish, Handwheel, Paper, Units } from "../machine/machine.js";
-import { leastRow } from "./bandRoom.js";
+import { leastRow, rowsTooLow } from "./bandRoom.js";
 import { choicesFor } from "./choices.js";
 import { closings } from "./closing.js";
 import { development } from "./development.js";
-import type { DialChoice, DialFinding } from "./finding.js";
+import type { DialChoice, DialFinding, RowsWithoutRoom } from "./finding.js";
 import { graduations } from "./graduations.js";
 import { labelling } from "./labelling.js";
 import { MOST_MARKS } from "./penalty.js";
@@ -49,6 +49,8 @@ export function dialFinding(
       : dialVernier(chosen.divisionValue, chosen.spacing, wish.vernier, circle);
   const reading = readingOf(feed, handwheel).perTurn;
   const second = wish.second === undefined ? undefined : choiceOfSecond(wish.second);
+  const secondScale = second && scaleOf(second);
+  const rowsWithoutRoom = rowsForbidden();
   return {
     shape: wish.shape,
     ...scaleOf(chosen),
@@ -61,7 +63,8 @@ export function dialFinding(
     ...(wave && { wave }),
     ...(strip !== undefined && { stripLength: strip }),
     increases: wish.increases,
-    ...(second !== undefined && { second: scaleOf(second) }),
+    ...(secondScale && { second: secondScale }),
+    ...(rowsWithoutRoom && { rowsWithoutRoom }),
     ...(beside !== undefined && { vernier: beside }),
   };
 
@@ -75,6 +78,17 @@ export function dialFinding(
       labelUnit: numbers.labelUnit,
       labelWorth: numbers.labelWorth,
     };
+  }
+
+  /** Rows are left out of the choices by a rule of thumb for the height of their numbers; here their own numbers count. */
+  function rowsForbidden(): RowsWithoutRoom | undefined {
+    const inRows = (all: readonly DialChoice[]) => all.find(({ rows }) => rows > 1);
+    if (chosen?.beginsAgain !== true || inRows(choices) !== undefined) return undefined;
+    const { leastRow: _, ...anyHeight } = options;
+    const choice = inRows(choicesFor(feed as FeedFinding, handwheel.reads, wish as DialWish, anyHeight));
+    if (choice === undefined) return undefined;
+    const low = rowsTooLow({ ...scaleOf(choice), ...(flat && { flat }), ...(secondScale && { second: secondScale }) });
+    return { choice, ...(low && { width: low.least }) };
   }
 
   /** The best closure for the division value that a second scale must have. */

@@ -70,6 +70,9 @@ export type DialFinding = {
   readonly pitch: number;
   /** After how few turns the chosen divisions come nearest to closing, each nearer than the last. */
   readonly closings: readonly Closing[];
+  /** Where the dial begins again each turn and no rows are among its choices: the best rows that this feed would have, which only its
+   *  height forbids. */
+  readonly rowsWithoutRoom?: RowsWithoutRoom;
   /** Its surface laid flat; absent for a cone that its sizes do not make. */
   readonly flat?: Development;
   /** One list of marks for each row. */
@@ -88,6 +91,9 @@ export type DialFinding = {
   /** Beside the index line, where the file asks for one. */
   readonly vernier?: Vernier;
 };
+
+/** `width`: from edge to edge, mm, with which their numbers would have room; absent where asking for these rows is enough. */
+export type RowsWithoutRoom = { readonly choice: DialChoice; readonly width?: number };
 
 /** Marks that part a division: `parts` of them over parts − 1 divisions of the main scale, or over 2 · parts − 1 where
  *  the main marks stand too close to tell which of them meet (extended). */

@@ -1,10 +1,9 @@
-import { rowsTooLow } from "../dial/bandRoom.js";
+import { roundedUp, rowsTooLow } from "../dial/bandRoom.js";
 import { bandOf } from "../dial/development.js";
 import type { DialFinding } from "../dial/finding.js";
 import type { Handwheel, Units } from "../machine/machine.js";
 import type { Remark } from "../machine/problem.js";
 import { formatSize } from "../quantity/format.js";
-import { fromMm, inMm } from "../quantity/length.js";
 
 /** Rows that nobody could tell apart, and rows that were asked for where one is as good. */
 export function rowsRemarks(
@@ -27,9 +26,7 @@ function tooLow(
   if (low === undefined || dial.flat === undefined) return [];
   const { rows, least, fit } = low;
   const each = formatSize(bandOf(dial.flat) / rows, units);
-  // Rounded up: what is told must do.
-  const step = units === "mm" ? 10 : 100;
-  const width = formatSize(inMm(Math.ceil(fromMm(least, units) * step - 1e-6) / step, units), units);
+  const width = formatSize(roundedUp(least, units), units);
   const [bands, tell] = dial.second
     ? [`the ${rows} bands of two scales`, "what is read"]
     : [`${rows} rows`, "which turn it is for"];

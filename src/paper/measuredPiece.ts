@@ -74,6 +74,19 @@ export const measureOfPiece = (
   slack: slackOf(length, dial, units),
 });
 
+/** By what all pieces of a dial are checked at once: of a ring their edges one after the other, however it is measured once it is stuck
+ *  together. */
+export const measureOfAll = (
+  dial: Pick<DialFinding, "flat" | "chosen" | "second">,
+  pieces: number,
+  units: LengthUnit,
+): Measure => ({
+  by: dial.flat?.kind === "ring" ? "arc" : "strip",
+  what: `the whole of ${pieces} pieces, ${dial.flat?.kind === "ring" ? "along their outer edges" : "the strip between its cut ends"},`,
+  wanted: wholeLength(dial, 0),
+  slack: slackOf(wholeLength(dial, 0), dial, units),
+});
+
 /** What a caliper's word on a printed dial means; mm. */
 export type PieceVerdict = {
   /** measured − wanted. */

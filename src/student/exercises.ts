@@ -18,6 +18,7 @@ import { threadOnPaper } from "../thread/onPaper.js";
 import { threadNamed, turnsFor, turnsWritten } from "../thread/thread.js";
 import { say, withinSentence } from "../words/say.js";
 import { type Dice, dice } from "./dice.js";
+import { goingBack, wordsOfWheel } from "./goingBack.js";
 import { learntSizes } from "./learntSizes.js";
 import { type Wanted, wantedLength, wantedOn, wantedPosition, wantedTurns } from "./wanted.js";
 
@@ -53,7 +54,8 @@ const placesShown = (units: Units): number => (units === "mm" ? 2 : 3);
 /** Half of the last place that an answer is printed to, mm. */
 const shownTo = (units: Units): number => inMm(0.5 * 10 ** -placesShown(units), units);
 
-function dialExercises(wheel: HandwheelFinding, use: Use, { machine }: Findings, throws: Dice): Exercise[] {
+function dialExercises(wheel: HandwheelFinding, use: Use, findings: Findings, throws: Dice): Exercise[] {
+  const { machine } = findings;
   const { handwheel, reading, dial } = wheel;
   if (reading === undefined) return [];
   const units = unitsAt(wheel, machine.units);
@@ -133,7 +135,7 @@ function dialExercises(wheel: HandwheelFinding, use: Use, { machine }: Findings,
       : []),
     {
       question: say("student.went too far", { lines: over }),
-      answer: say(`student.went back ${use}`),
+      answer: say(`student.went back ${goingBack(wheel, wordsOfWheel(wheel, use, findings))}`),
       ...(meant > 0 && tooFar <= farthest ? wantedOn(wheel, meant, tooFar) : {}),
     },
   ];

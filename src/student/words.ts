@@ -29,14 +29,13 @@ export const beltSteps = (): string[] => [
   say("student.belt close"),
 ];
 
-/** A drill's wheel may go through its whole travel in less than a turn: there one goes back by the lost motion, and not by half a
- *  turn. */
-export const lostMotionLines = (use: Use, hasDial: boolean): string[] => [
+/** `use`: in whose words the wheel is told of. */
+export const lostMotionLines = (use: Use, hasDial: boolean, back: "half" | "little"): string[] => [
   say(`student.lost loose ${use}`),
   say(`student.lost waits ${use}`),
   say("student.lost is"),
   say(hasDial ? "student.lost one side" : "student.lost one side, no dial"),
-  say(`student.lost too far ${use}`),
+  say(`student.lost too far ${back}`),
 ];
 
 export const askLines = (): string[] => [say("student.ask before"), say("student.ask teacher")];

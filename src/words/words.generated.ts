@@ -468,6 +468,7 @@ export type Gaps = {
   "start readings.turn": never;
   "start readings.begins at": never;
   "start readings.rows": "rows" | "division" | "cost";
+  "start readings.rows too low": "rows" | "division" | "cost" | "width" | "column";
   "start readings.no rows": "column";
   "start readings.rows exact": never;
   "start readings.rows out": "each" | "over" | "travel";
@@ -491,6 +492,8 @@ export type Gaps = {
   "start readings.closes": "n" | "divisions" | "out";
   "ring cutting.one row": "wheel" | "row" | "rows";
   "ring cutting.marks": "n" | "size";
+  "ring cutting.last": "last" | "division";
+  "ring cutting.stamped": "figure" | "value";
   "ring cutting.lengths": "long" | "middle" | "short";
   "ring cutting.simple": "ratio" | "turns" | "ways";
   "ring cutting.not simple": "ratio" | "turns";
@@ -622,6 +625,7 @@ export type Gaps = {
   "stops.neither means": never;
   "stops.measure each": never;
   "stops.measure each means": never;
+  "stops.first part off": "stops";
   "stops.beyond means": never;
   "stops.corrected": "wheel";
   "stops.begun": never;
@@ -1270,8 +1274,8 @@ export type Gaps = {
   "student.lost waits drilling": never;
   "student.lost is": never;
   "student.lost one side": never;
-  "student.lost too far turning": never;
-  "student.lost too far drilling": never;
+  "student.lost too far half": never;
+  "student.lost too far little": never;
   "student.ask before": never;
   "student.ask teacher": never;
   "student.how much thinner": never;
@@ -1289,8 +1293,8 @@ export type Gaps = {
   "student.lines more, both sides": "measured" | "wanted";
   "student.lines": "n";
   "student.went too far": "lines";
-  "student.went back turning": never;
-  "student.went back drilling": never;
+  "student.went back half": never;
+  "student.went back little": never;
   "student.dial says": "figure";
   "student.row says": "row" | "figure";
   "student.no whole turn": "says";
@@ -1348,8 +1352,8 @@ export type Gaps = {
   "student.no speed known": never;
   "student.take the slower": never;
   "student.wheel too far": never;
-  "student.wheel back turning": never;
-  "student.wheel back drilling": never;
+  "student.wheel back half": never;
+  "student.wheel back little": never;
   "student.wheel on again": never;
   "student.count lines": "counted";
   "student.numbers in mm": never;
@@ -2305,7 +2309,8 @@ const en: Readonly<Record<Key, Text>> = {
   "start readings.turn": "turn",
   "start readings.begins at": "begins at",
   "start readings.rows": "{rows} rows of {division}, one a turn, run on: {cost}. To have them, ask for these rows in the machine's file.",
-  "start readings.no rows": "No round division comes out whole in rows of up to six turns: keep to the figures under “{column}”.",
+  "start readings.rows too low": "{rows} rows of {division}, one a turn, would run on: {cost}. This dial is too low for their numbers; {width} from edge to edge would do. Until then keep to the figures under “{column}”.",
+  "start readings.no rows": "No round division fit for this dial comes out whole in rows of up to six turns: keep to the figures under “{column}”.",
   "start readings.rows exact": "they close exactly",
   "start readings.rows out": "{each} out a turn, {over} over {travel}",
   "start readings.come round": "Divisions of {division} come round",
@@ -2328,6 +2333,8 @@ const en: Readonly<Record<Key, Text>> = {
   "start readings.closes": {"one":"in {n} turn {divisions}, {out} out","other":"in {n} turns {divisions}, {out} out"},
   "ring cutting.one row": "{wheel}, row {row} of {rows}",
   "ring cutting.marks": {"one":"{n} mark, one division {size}; from zero as the reading grows.","other":"{n} marks, one division {size}; from zero as the reading grows."},
+  "ring cutting.last": "The last division, back to zero, is {last} instead of {division}.",
+  "ring cutting.stamped": "A stamped {figure} stands for {value}.",
   "ring cutting.lengths": "Long {long}, medium {middle}, short {short}; all from the edge beside the index.",
   "ring cutting.simple": "Crank {ratio} : 1, exact: {turns} turns a division: {ways}.",
   "ring cutting.not simple": "Crank {ratio} : 1: no circle has {turns} turns exactly.",
@@ -2459,6 +2466,7 @@ const en: Readonly<Record<Key, Text>> = {
   "stops.neither means": "Neither: as measured, the tolerance is not held. Leave a little, measure each part, finish by hand.",
   "stops.measure each": "Whether the tolerance is held was not measured. Measure each part.",
   "stops.measure each means": "“?”: whether the tolerance is held was not measured. Measure each part.",
+  "stops.first part off": "{stops}: the first part may be off by more than is wanted. Measure it and move the stop before the next.",
   "stops.beyond means": "Beyond travel: set the stop in two steps or move the work.",
   "stops.corrected": "Corrected over the stretch that was measured: {wheel}",
   "stops.begun": "rule at",
@@ -2953,7 +2961,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan findings.too many cuts remedy": "take deeper cuts, or begin from stock nearer to size",
   "plan findings.finer than the dial": "a tolerance of {tolerance} from end to end is finer than the dial alone gives, about {gives}",
   "plan findings.finer than the dial remedy": "go in by halves of what is left, and measure between",
-  "plan findings.finer than the slide": "a tolerance of {tolerance} from end to end is finer than this slide holds, about {holds}",
+  "plan findings.finer than the slide": "a tolerance of {tolerance} from end to end is finer than this slide comes back to one reading, about {holds} (its scatter as measured, and a dial read to a tenth; wear not counted)",
   "plan findings.finer than the reading": "measured once before the last cut it comes out to ± {doubt}, and its tolerance leaves ± {margin}",
   "plan findings.finer than the reading, feed unknown": "gauge and dial alone leave ± {doubt}, the feed's own ± is not known, and the tolerance leaves ± {margin}",
   "plan findings.finer than the reading, old dial": "gauge and slide alone leave ± {doubt}, what reading the old dial adds is not known, and the tolerance leaves ± {margin}",
@@ -3107,8 +3115,8 @@ const en: Readonly<Record<Key, Text>> = {
   "student.lost waits drilling": "When you turn back, the drill waits.",
   "student.lost is": "That wait is lost motion.",
   "student.lost one side": "Always come to a line from the same side.",
-  "student.lost too far turning": "Too far? Go back half a turn. Come on again.",
-  "student.lost too far drilling": "Too far? Go back a little more than the lost motion. Come on again.",
+  "student.lost too far half": "Too far? Go back half a turn. Come on again.",
+  "student.lost too far little": "Too far? Go back a little more than the lost motion. Come on again.",
   "student.ask before": "Ask before you start. Ask when a sound is new. Ask when you are not sure.",
   "student.ask teacher": "Your teacher, the maker's book and the rules of this shop come before this sheet.",
   "student.how much thinner": "How much thinner does the part get?",
@@ -3126,8 +3134,8 @@ const en: Readonly<Record<Key, Text>> = {
   "student.lines more, both sides": "The part measures {measured}. You want {wanted}. How many lines more? Think: both sides get thinner.",
   "student.lines": {"one":"{n} line","other":"{n} lines"},
   "student.went too far": "You went {lines} lines too far. What do you do?",
-  "student.went back turning": "Back half a turn, then come on again to the right line.",
-  "student.went back drilling": "Back a little more than the lost motion, then come on again to the right line.",
+  "student.went back half": "Back half a turn, then come on again to the right line.",
+  "student.went back little": "Back a little more than the lost motion, then come on again to the right line.",
   "student.dial says": "the dial says {figure}",
   "student.row says": "row {row} says {figure}",
   "student.no whole turn": "No whole turn: {says}",
@@ -3185,8 +3193,8 @@ const en: Readonly<Record<Key, Text>> = {
   "student.no speed known": "No speed is known. Ask.",
   "student.take the slower": "Not sure? Take the slower one.",
   "student.wheel too far": "too far",
-  "student.wheel back turning": "back half a turn",
-  "student.wheel back drilling": "back a little",
+  "student.wheel back half": "back half a turn",
+  "student.wheel back little": "back a little",
   "student.wheel on again": "on again: right",
   "student.count lines": "count the lines from 0; {counted}",
   "student.numbers in mm": "numbers in mm",
@@ -4151,7 +4159,8 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Umdr.",
   "beginnt bei",
   "{rows} Reihen zu {division}, eine je Umdrehung, laufen weiter: {cost}. Dazu diese Reihen in der Maschinendatei verlangen.",
-  "Keine runde Teilung geht in bis zu sechs Reihen auf: bei den Werten unter „{column}“ bleiben.",
+  "{rows} Reihen zu {division}, eine je Umdrehung, liefen durch: {cost}. Für ihre Zahlen ist dieser Skalenring zu schmal; {width} von Kante zu Kante würden genügen. Bis dahin bei den Werten unter „{column}“ bleiben.",
+  "Keine runde Teilung, die auf diesen Skalenring passt, geht in bis zu sechs Reihen auf: bei den Werten unter „{column}“ bleiben.",
   "sie gehen genau auf",
   "{each} falsch je Umdrehung, {over} auf {travel}",
   "Skalenteile zu {division} gehen auf",
@@ -4174,6 +4183,8 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   {"one":"in {n} Umdrehung {divisions}, {out} daneben","other":"in {n} Umdrehungen {divisions}, {out} daneben"},
   "{wheel}, Reihe {row} von {rows}",
   {"one":"{n} Strich, ein Skalenteil {size}; von null in der Richtung, in der der Skalenwert wächst.","other":"{n} Striche, ein Skalenteil {size}; von null in der Richtung, in der der Skalenwert wächst."},
+  "Der letzte Skalenteil, zurück zur Null, ist {last} statt {division}.",
+  "Eine eingeschlagene {figure} heißt {value}.",
   "Lang {long}, mittel {middle}, kurz {short}; alle von der Kante an der Ablesemarke aus.",
   "Kurbel {ratio} : 1, genau: {turns} Umdrehungen je Skalenteil: {ways}.",
   "Kurbel {ratio} : 1: kein Lochkreis hat genau {turns} Umdrehungen.",
@@ -4305,6 +4316,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Keines: so wie gemessen wird die Toleranz nicht gehalten. Etwas stehen lassen, jedes Teil messen, von Hand fertig machen.",
   "Ob die Toleranz gehalten wird, wurde nicht gemessen. Jedes Teil messen.",
   "„?“: ob die Toleranz gehalten wird, wurde nicht gemessen. Jedes Teil messen.",
+  "{stops}: das erste Teil kann weiter daneben sein als verlangt. Messen und den Anschlag versetzen, erst dann das nächste.",
   "Über den Weg hinaus: den Anschlag in zwei Schritten setzen oder das Werkstück umsetzen.",
   "Berichtigt über die gemessene Strecke: {wheel}",
   "Maßstab bei",
@@ -4799,7 +4811,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "tiefere Schnitte nehmen, oder von Material ausgehen, das näher am Maß ist",
   "eine Toleranz von insgesamt {tolerance} ist feiner, als die Skala allein hergibt, etwa {gives}",
   "um die Hälfte des Restes zustellen und dazwischen messen",
-  "eine Toleranz von insgesamt {tolerance} ist feiner, als dieser Schlitten hält, etwa {holds}",
+  "eine Toleranz von insgesamt {tolerance} ist feiner, als dieser Schlitten zu einem Skalenwert zurückkommt, etwa {holds} (seine gemessene Streuung und die auf ein Zehntel abgelesene Skala; Verschleiß nicht gezählt)",
   "vor dem letzten Schnitt einmal gemessen ergibt es ± {doubt}, und die Toleranz lässt ± {margin} zu",
   "Messzeug und Skala allein lassen ± {doubt} offen, das ± des Wegs je Umdrehung ist nicht bekannt, und die Toleranz lässt ± {margin} zu",
   "Messzeug und Schlitten allein lassen ± {doubt} offen, was das Ablesen der alten Skala hinzufügt, ist nicht bekannt, und die Toleranz lässt ± {margin} zu",
@@ -4958,7 +4970,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Frag, bevor du anfängst. Frag, wenn ein Geräusch neu ist. Frag, wenn du nicht sicher bist.",
   "Dein Ausbilder, die Betriebsanleitung und die Regeln dieser Werkstatt gehen diesem Blatt vor.",
   "Um wie viel wird das Teil dünner?",
-  "Wie weit fährt der Schlitten?",
+  "Wie lang ist der Weg?",
   "Dreh das Handrad „{wheel}“ eine halbe Umdrehung. {moved}",
   {"one":"Dreh das Handrad „{wheel}“ {n} ganze Umdrehung. {moved}","other":"Dreh das Handrad „{wheel}“ {n} ganze Umdrehungen. {moved}"},
   "Du fängst bei 0 an und drehst bis zum Pfeil. Wie viel ist das in mm?",

@@ -134,6 +134,18 @@ describe("verify", () => {
     }
   });
 
+  test("of a ring in pieces the sum of their edges is no diameter, nor the diameter a length of edges", async () => {
+    const ring = wheels("mm", "{ shape: face, outside: 250, inside: 200, divisions: 0.01 mm, closure: even }");
+    const edges = await verify(ring, "784.9");
+    expect(edges.out).toMatch(/^Taken for the whole of 3 pieces; .*the outside diameter measures 250\.00 mm\./);
+    expect(edges.out).toContain(
+      `must measure ${(250 * Math.PI).toFixed(2)} mm, the caliper says 784.90 mm: 0.50 mm too short.`,
+    );
+    const across = await verify(ring, "250.1");
+    expect(across.out).toMatch(/^Taken for the outside diameter; .*the whole of 3 pieces measures 785\.40 mm\./);
+    expect(across.out).toContain("0.10 mm too large.");
+  });
+
   test("a bevel by its outer arc or its chord, and never by one for the other", async () => {
     const bevel = wheels(
       "mm",

@@ -36,3 +36,16 @@ test("rows that are too low are never offered, nor taken where only rows are ask
       expect(choice.rows === 1 || width / choice.rows > 2.5).toBe(true);
   }
 });
+
+test("rows that only its height forbids are told of where a dial begins again, and with the width that is told they are offered", () => {
+  const wide = (width: number) => dialOf(INCH / 12, drum(44.45, { width }));
+  const low = wide(8.9)?.rowsWithoutRoom;
+  expect(low?.choice).toMatchObject({ closure: "rows", rows: 3, divisions: 250, errorPerTurn: 0 });
+  const enough = wide(low?.width ?? 0);
+  expect(enough?.rowsWithoutRoom?.width).toBeUndefined();
+  const asked = dialOf(INCH / 12, drum(44.45, { width: low?.width ?? 0, closure: "rows", divisions: 0.001 * INCH }));
+  expect(asked?.chosen.rows).toBe(3);
+  expect(asked && rowsTooLow(asked)).toBeUndefined();
+  // Nothing to tell where the dial never begins again.
+  expect(dialOf(0.1 * INCH, drum(31.75, { width: 4 }))?.rowsWithoutRoom).toBeUndefined();
+});

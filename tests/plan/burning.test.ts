@@ -85,7 +85,7 @@ describe.each(["magnesium", "magnesium alloy", "titanium", "titanium alloy", "zi
 
     test("nothing says oil for steel, or to finish by hand: a file makes dust", () => {
       expect(notesOf(material)).not.toMatch(/oil for steel|soluble oil/);
-      const fine = said.find((words) => words.includes("finer than this slide holds"));
+      const fine = said.find((words) => words.includes("finer than this slide comes back"));
       expect(fine).toContain(`do not file or polish ${material}`);
       expect(said.join(" ")).not.toContain("finish by hand");
     });

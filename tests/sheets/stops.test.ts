@@ -52,6 +52,16 @@ describe("the table of stops", () => {
     expect(alone).not.toContain("held by");
   });
 
+  test("a stop whose first part may be off by more than is wanted is named, and no other", () => {
+    const words = sheet(
+      "  - { name: rough, handwheel: Carriage, length: 18, tolerance: 2 }\n  - { name: fine, handwheel: Carriage, length: 18, tolerance: 0.01 }\n",
+    );
+    expect(words).toMatch(/[.:] fine: the first part may be off by more than is wanted\./);
+    expect(sheet("  - { name: rough, handwheel: Carriage, length: 18, tolerance: 2 }\n")).not.toContain(
+      "more than is wanted",
+    );
+  });
+
   test("says once what holds a tolerance, and what to do where nothing does", () => {
     const stops = (...tolerances: number[]) =>
       tolerances.map(

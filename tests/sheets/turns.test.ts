@@ -256,3 +256,20 @@ describe("what is named", () => {
     expect(second && placed(second).map(({ text }) => text)).toContain("The same on the old dial, continued");
   });
 });
+
+test("a dial that is too low for its rows does not say that no division comes round in a few turns", () => {
+  const cone = (width: number) =>
+    machine(
+      [
+        wheel(
+          "Slide",
+          `travel: 3, feed: 12 tpi, dial: { shape: bevel, diameter: 1.75, smallDiameter: 1.4, width: ${width} }`,
+        ),
+      ],
+      "units: in",
+    );
+  const words = (width: number) => textsOf(cone(width), "turns");
+  expect(words(0.35)).toContain("3 rows of 0.001 in, one a turn, would run on: they close exactly.");
+  expect(words(0.35)).not.toContain("No round division");
+  expect(words(0.8)).toContain("3 rows of 0.001 in, one a turn, run on: they close exactly.");
+});

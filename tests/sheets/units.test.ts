@@ -81,7 +81,7 @@ const metric: Case = {
     },
     { on: "engraving", words: /0\.001 in|0\.0625 in/, why: "the file asks for a dial in inches" },
     { on: "dial-choices", words: /0\.0\d+ in/, why: "dials in inches to choose" },
-    { on: "ring-cutting", words: /0\.001 in/, why: "the file asks for a dial in inches" },
+    { on: "ring-cutting", words: /0\.\d+ in/, why: "the file asks for a dial in inches" },
     { on: "stops", words: /0\.001 in|, in$/, why: "divisions of that dial" },
     { on: "tapers", words: /0\.001 in/, why: "divisions of that dial" },
     { on: "plan", words: /0\.001 in|^in$|, in$/, why: "the reading of that dial" },

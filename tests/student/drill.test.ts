@@ -56,3 +56,31 @@ test("what is asked of belts stands on the student's own sheet: no other is need
     }
   }
 });
+
+test("on a lathe stood on end a quill is told of in words of a drill on both sides, and nobody goes back by half its travel", () => {
+  const found = findingsOf(`name: E
+kind: lathe stood on end
+drive: { motor: { speed: 1400 rpm }, stages: [{ name: belt, steps: [{ driver: 100, driven: 80 }] }] }
+handwheels: [{ name: Feed wheel, moves: quill, travel: 70, feed: { perTurn: 75.4, uncertainty: 0.05 }${dial} }]
+`);
+  expect(textsOf(found, "student")).not.toMatch(/[Bb]ack half a turn|slide/);
+  for (const use of ["turning", "drilling"] as const)
+    expect(exercises(found, use).map(({ answer }) => answer)).toContain(
+      "Back a little more than the lost motion, then come on again to the right line.",
+    );
+});
+
+test("half a turn back where that is little of the travel and takes up what is lost; else a little more than the lost motion", () => {
+  const lathe = (feed: string, travel: number) =>
+    exercises(
+      findingsOf(`name: L\nhandwheels: [{ name: Cross slide, travel: ${travel}, feed: ${feed}${dial} }]`),
+      "turning",
+    ).map(({ answer }) => answer);
+  const half = "Back half a turn, then come on again to the right line.";
+  expect(lathe("{ perTurn: 20, uncertainty: 0.01 }", 100)).toContain(half);
+  expect(lathe("{ perTurn: 20, uncertainty: 0.01 }", 70)).not.toContain(half);
+  const loose = (back: number) =>
+    `{ readings: { gauge: 0.01, turns: [0, 1, 2, 3, 4], travel: [0, 2, 4, 6, 8], return: [${[0, 1, 2, 3, 4].map((turn) => 2 * turn + back)}] } }`;
+  expect(lathe(loose(0.2), 100)).toContain(half);
+  expect(lathe(loose(0.9), 100)).not.toContain(half);
+});

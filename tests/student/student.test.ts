@@ -176,7 +176,9 @@ describe("the sheet", () => {
     ...never("drilling"),
     ...beltSteps(),
     ...(["turning", "drilling"] as const).flatMap((use) =>
-      [true, false].flatMap((hasDial) => lostMotionLines(use, hasDial)),
+      [true, false].flatMap((hasDial) =>
+        (["half", "little"] as const).flatMap((back) => lostMotionLines(use, hasDial, back)),
+      ),
     ),
     ...askLines(),
     ...exercises(demo, "turning").map(({ question }) => question),

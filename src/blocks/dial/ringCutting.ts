@@ -2,7 +2,7 @@ import type { DialFinding, Graduation } from "../../dial/finding.js";
 import { writeDegrees } from "../../dividing/degrees.js";
 import { positionsOf, type RingIndexing, ringIndexing } from "../../dividing/ringCutting.js";
 import type { Units } from "../../machine/machine.js";
-import { formatFixed, trimmedSize, unitName } from "../../quantity/format.js";
+import { formatFixed, sizeAmount, trimmedSize, unitName } from "../../quantity/format.js";
 import { inDecimals, say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
@@ -37,6 +37,7 @@ export const ringCutting = block({ secondsPlaces: 0 }, ({ handwheels, findings, 
       ...heading(name, width, 7),
       ...kept([
         ...line(marksWords(dial, row), "bold"),
+        ...line([...lastWords(dial), ...stampWords(dial, row)].join(" ")),
         ...line(lengthWords(machine.units)),
         ...indexingLines(finding, equal, indexing, machine).flatMap((words) => line(words)),
       ]),
@@ -55,6 +56,25 @@ function equalDivisions({ chosen }: DialFinding, row: readonly Graduation[]): nu
 
 const marksWords = ({ chosen }: DialFinding, row: readonly Graduation[]): string =>
   say("ring cutting.marks", { n: row.length, size: trimmedSize(chosen.divisionValue, chosen.unit, 5) });
+
+/** Whoever cuts by the table would take the last gap for one of the others. */
+const lastWords = ({ chosen }: DialFinding): string[] =>
+  chosen.last === undefined
+    ? []
+    : [
+        say("ring cutting.last", {
+          last: sizeAmount(chosen.last, chosen.unit),
+          division: chosen.divisionLabel,
+        }),
+      ];
+
+/** Stamps hold figures alone, which may count something else than whole units. */
+function stampWords({ chosen }: DialFinding, row: readonly Graduation[]): string[] {
+  const first = row.find(({ label, value }) => label !== undefined && value > 1e-9);
+  return first?.label === undefined
+    ? []
+    : [say("ring cutting.stamped", { figure: first.label, value: trimmedSize(first.value, chosen.unit, 5) })];
+}
 
 function lengthWords(units: Units): string {
   const unit = unitName(units);

@@ -1,10 +1,11 @@
+import { roundedUp } from "../../dial/bandRoom.js";
 import type { DialFinding } from "../../dial/finding.js";
 import { overOnDial } from "../../dial/overOnDial.js";
 import { withinATurn } from "../../dial/reading.js";
 import { dialGears, lowestTerms } from "../../dial/reductionGears.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import type { Machine, Units } from "../../machine/machine.js";
-import { formatFixed, sizeAmount, sizeFigure, trimmedSize, unitName } from "../../quantity/format.js";
+import { formatFixed, formatSize, sizeAmount, sizeFigure, trimmedSize, unitName } from "../../quantity/format.js";
 import { fromMm } from "../../quantity/length.js";
 import { say } from "../../words/say.js";
 import type { Run } from "./block.js";
@@ -24,8 +25,8 @@ export const rowsInstead = (finding: HandwheelFinding, { units }: Machine, colum
     ? paragraph(rowsWords(finding.dial, units, column), width, { size: size.text, gap: 1.5 })
     : [];
 
-function rowsWords({ choices }: DialFinding, units: Units, column: string): string {
-  const rows = choices.find(({ closure, rows }) => closure === "rows" && rows > 1);
+function rowsWords({ choices, rowsWithoutRoom }: DialFinding, units: Units, column: string): string {
+  const rows = choices.find(({ closure, rows }) => closure === "rows" && rows > 1) ?? rowsWithoutRoom?.choice;
   if (rows === undefined) return say("start readings.no rows", { column });
   const cost =
     rows.errorPerTurn === 0
@@ -35,11 +36,11 @@ function rowsWords({ choices }: DialFinding, units: Units, column: string): stri
           over: sizeAmount(rows.errorOverTravel, units),
           travel: overOnDial(rows, (mm) => trimmedSize(mm, units, 1)),
         });
-  return say("start readings.rows", {
-    rows: rows.rows,
-    division: trimmedSize(rows.divisionValue, rows.unit, 5),
-    cost,
-  });
+  const told = { rows: rows.rows, division: trimmedSize(rows.divisionValue, rows.unit, 5), cost };
+  const width = rowsWithoutRoom?.width;
+  return width === undefined
+    ? say("start readings.rows", told)
+    : say("start readings.rows too low", { ...told, width: formatSize(roundedUp(width, units), units), column });
 }
 
 /** Gears that would do the same with a dial on a shaft of its own; a pair that is out by less than the feed may be stands behind "~". */

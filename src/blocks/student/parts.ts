@@ -4,7 +4,6 @@ import { countedAs } from "../../dial/labelling.js";
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { circle, group, line, polyline, rectangle, text } from "../../drawing/shapes.js";
 import { textWidth, wrapText } from "../../drawing/text.js";
-import type { Use } from "../../findings/uses.js";
 import { say } from "../../words/say.js";
 import type { Run } from "../shared/block.js";
 import { together } from "../shared/runs.js";
@@ -144,7 +143,7 @@ const counted = (dial: DialFinding): string => countedAs(dial) ?? say(`student.n
 
 /** Three handwheels: on to the line, past it, and back well before it to come on again. `grown`: how much larger than at their
  *  least. */
-export function comingOn(use: Use, width: number, grown: number): Drawing {
+export function comingOn(back: "half" | "little", width: number, grown: number): Drawing {
   const each = width / 3;
   const radius = Math.min(7 * grown, each / 2 - 2);
   const arrow = radius * 0.71;
@@ -188,7 +187,11 @@ export function comingOn(use: Use, width: number, grown: number): Drawing {
       ),
     ];
   };
-  const told = [say("student.wheel too far"), say(`student.wheel back ${use}`), say("student.wheel on again")] as const;
+  const told = [
+    say("student.wheel too far"),
+    say(`student.wheel back ${back}`),
+    say("student.wheel on again"),
+  ] as const;
   const rows = Math.max(...told.map((words, index) => captions(words, index === 2).length));
   return {
     width,

@@ -14,6 +14,7 @@ import { plainTravelWords } from "../../findings/travelWords.js";
 import type { Use } from "../../findings/uses.js";
 import { formatFixed, formatLength } from "../../quantity/format.js";
 import { type Exercise, exercises } from "../../student/exercises.js";
+import { goingBack, wordsOfWheel } from "../../student/goingBack.js";
 import { learntSizes } from "../../student/learntSizes.js";
 import { askLines, lostMotionLines, never } from "../../student/words.js";
 import { say, withinSentence } from "../../words/say.js";
@@ -110,11 +111,13 @@ function panels(
   grown: number,
 ): [Run[], Run[], Run[], Run[]] {
   const wheel = wheelToLearnOn(findings.handwheels, use);
+  const told = wordsOfWheel(wheel, use, findings);
+  const back = goingBack(wheel, told);
   const dial =
-    wheel === undefined ? [ideas([say("student.ask how far")], width)] : dialPanel(wheel, findings, use, width, grown);
+    wheel === undefined ? [ideas([say("student.ask how far")], width)] : dialPanel(wheel, findings, told, width, grown);
   const lost = [
-    comingOn(use, width, grown),
-    ideas([...lostWords(wheel, findings), ...lostMotionLines(use, wheel?.dial !== undefined)], width),
+    comingOn(back, width, grown),
+    ideas([...lostWords(wheel, findings), ...lostMotionLines(told, wheel?.dial !== undefined, back)], width),
   ];
   return [
     panel(

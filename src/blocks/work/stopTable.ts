@@ -135,7 +135,13 @@ export function stopTable(machine: Machine, stops: readonly SetStop[], width: nu
     ...(judged ? [say("stops.held by means")] : []),
     ...(verdicts.has("stop") ? [say("stops.stop alone means")] : []),
   ];
+  // Wanted is from end to end, the ± to either side.
+  const off = all.filter(
+    ({ stop: { tolerance }, repeat: { lengthDoubt } }) =>
+      tolerance !== undefined && lengthDoubt !== undefined && lengthDoubt > tolerance / 2 + 1e-9,
+  );
   const warnings = [
+    ...(off.length > 0 ? [say("stops.first part off", { stops: off.map(({ stop }) => stop.name).join(", ") })] : []),
     ...(verdicts.has("neither") ? [say("stops.neither means")] : []),
     ...(verdicts.has("unknown") ? [say(judged ? "stops.measure each means" : "stops.measure each")] : []),
     ...(some(({ repeat }) => repeat.beyondTravel) ? [say("stops.beyond means")] : []),

@@ -92,7 +92,7 @@ describe("what sets the depth", () => {
       name: "a tolerance finer than the slide holds: 4 tenths of a division",
       steps: ["do: turn, to: 15, length: 10, tolerance: 0.0039"],
       found: ["take care: finer-than-the-slide at 1"],
-      says: /a tolerance of 0\.0039 mm from end to end is finer than this slide holds, about 0\.004 mm; finish by hand/,
+      says: /a tolerance of 0\.0039 mm from end to end is finer than this slide comes back to one reading, about 0\.004 mm \(its scatter as measured, and a dial read to a tenth; wear not counted\); finish by hand/,
     },
     {
       // Gauge 0.01, both readings 0.001 of travel each, and 0.1 % of the 0.1 mm of the last cut.
