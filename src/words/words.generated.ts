@@ -570,8 +570,12 @@ export type Gaps = {
   "stops.touch off": "zero";
   "stops.zero": never;
   "stops.mark": never;
-  "stops.zero or mark": never;
+  "stops.write down": never;
+  "stops.zero or write down": never;
+  "stops.mark too": never;
   "stops.wind": never;
+  "stops.wind to sum": never;
+  "stops.wind to reading or sum": never;
   "stops.lock": never;
   "stops.lock drill": never;
   "stops.next part": never;
@@ -585,6 +589,8 @@ export type Gaps = {
   "stops.wheel": never;
   "stops.turns": never;
   "stops.dial reads": never;
+  "stops.dial goes on": never;
+  "stops.dial reads or goes on": never;
   "stops.counts in row": "counts" | "row";
   "stops.turns in row": "turns" | "figure" | "row";
   "stops.by stop": never;
@@ -600,6 +606,7 @@ export type Gaps = {
   "stops.not measured": never;
   "stops.beyond": never;
   "stops.no dial means": never;
+  "stops.sum means": "turns";
   "stops.alike means": never;
   "stops.alike unknown": never;
   "stops.lost motion means": never;
@@ -617,6 +624,7 @@ export type Gaps = {
   "stops.begun": never;
   "stops.by the rule": never;
   "stops.turns and reading": never;
+  "stops.turns and sum": "turn";
   "stops.between": never;
   "stops.blocks": never;
   "stops.blocks how": never;
@@ -2389,8 +2397,12 @@ const en: Readonly<Record<Key, Text>> = {
   "stops.touch off": "Touch the work lightly, coming forward. {zero} Do not turn back past it.",
   "stops.zero": "Dial to 0.",
   "stops.mark": "Mark the wheel there.",
-  "stops.zero or mark": "Dial to 0; without a dial, mark the wheel.",
+  "stops.write down": "Write down what the dial reads.",
+  "stops.zero or write down": "Dial to 0; one that cannot be set: write down what it reads.",
+  "stops.mark too": "Without a dial, mark the wheel.",
   "stops.wind": "Go on by the turns and to the reading of the table.",
+  "stops.wind to sum": "Go on by the turns of the table, then to the sum: what you wrote down and the figure.",
+  "stops.wind to reading or sum": "Go on by the turns and to the reading of the table; a figure with + is added to what you wrote down.",
   "stops.lock": "Bring the stop up to the slide without moving it. Clamp the stop.",
   "stops.lock drill": "Bring the stop up without moving the drill. Clamp the stop.",
   "stops.next part": "Back by more than the lost motion, then to the stop with the same light hand: solid, and the dial as it stood.",
@@ -2404,6 +2416,8 @@ const en: Readonly<Record<Key, Text>> = {
   "stops.wheel": "wheel",
   "stops.turns": "turns",
   "stops.dial reads": "then the dial reads",
+  "stops.dial goes on": "then the dial goes on by",
+  "stops.dial reads or goes on": "then the dial reads, or goes on by (+)",
   "stops.counts in row": "{counts}, row {row}",
   "stops.turns in row": "{turns} + {figure}, row {row}",
   "stops.by stop": "repeats, by stop",
@@ -2419,6 +2433,7 @@ const en: Readonly<Record<Key, Text>> = {
   "stops.not measured": "?",
   "stops.beyond": "beyond travel",
   "stops.no dial means": "–: no dial, the turns say all.",
+  "stops.sum means": "+: the dial cannot be set to 0, or nobody said that it can. Add the figure to what it read at the touch, counting a whole turn each time it comes round to that; of a sum of more than one turn of it take a turn off: {turns}.",
   "stops.alike means": "Repeats, by stop or by dial: how closely parts come alike, each come to from the same side.",
   "stops.alike unknown": "How closely parts come alike was not measured: read the same places over two runs or more, or measure every part.",
   "stops.lost motion means": "Coming from either side would add the lost motion: never do.",
@@ -2436,9 +2451,10 @@ const en: Readonly<Record<Key, Text>> = {
   "stops.begun": "rule at",
   "stops.by the rule": "Where a rule tells how far the slide stands from turn 0 as the movement begins: a figure is right in all of its column, to the ± of its row, and nothing is reckoned between two. Beyond what was measured nothing here holds (–). Stops that are not here: as above.",
   "stops.turns and reading": "Turns + what the dial then reads.",
+  "stops.turns and sum": "Turns + what the dial goes on by beyond them from what it read at the touch; a sum of more than one turn of it ({turn}) is read less one turn.",
   "stops.between": "between",
   "stops.blocks": "A gauge block or drill shank at the stop",
-  "stops.blocks how": "Measure the shank, do not trust its name. Take it out and the travel is longer by just its size: two lengths or depths from one stop. Turns + what the dial then reads:",
+  "stops.blocks how": "Measure the shank, do not trust its name. Take it out and the travel is longer by just its size: two lengths or depths from one stop. Turns + what the dial goes on by:",
   "stops.spindle": "Repeat parts from bar, with a stop inside the spindle",
   "stops.spindle 1": "Plug out. Lock the stop in the bore so that it cannot creep: a plug with a drawbolt, or a rod held at the far end.",
   "stops.spindle 2": "Push the blank against it, close the chuck or collet, and tighten: jaws that draw in pull it off the stop, by about the same if closed the same way.",
@@ -4217,8 +4233,12 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Das Werkstück leicht ankratzen, vorwärts kommend. {zero} Nicht dahinter zurückdrehen.",
   "Skala auf 0.",
   "Das Rad dort anzeichnen.",
-  "Skala auf 0; ohne Skala das Rad anzeichnen.",
+  "Aufschreiben, was die Skala zeigt.",
+  "Skala auf 0; lässt sie sich nicht stellen: aufschreiben, was sie zeigt.",
+  "Ohne Skala das Rad anzeichnen.",
   "Weiter um die Umdrehungen und bis zum Skalenwert der Tabelle.",
+  "Weiter um die Umdrehungen der Tabelle, dann bis zur Summe aus dem Aufgeschriebenen und dem Wert.",
+  "Weiter um die Umdrehungen und bis zum Skalenwert der Tabelle; ein Wert mit + kommt zum Aufgeschriebenen hinzu.",
   "Den Anschlag an den Schlitten legen, ohne ihn zu verschieben. Den Anschlag klemmen.",
   "Den Anschlag anlegen, ohne den Bohrer zu verschieben. Den Anschlag klemmen.",
   "Weiter zurück als das Umkehrspiel, dann mit derselben leichten Hand an den Anschlag: fest, und die Skala wie zuvor.",
@@ -4232,6 +4252,8 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Handrad",
   "Umdr.",
   "dann zeigt die Skala",
+  "dann geht die Skala weiter um",
+  "dann zeigt die Skala, oder geht weiter um (+)",
   "{counts}, Reihe {row}",
   "{turns} + {figure}, Reihe {row}",
   "gleich, am Anschlag",
@@ -4247,6 +4269,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "?",
   "über den Weg hinaus",
   "–: keine Skala, die Umdrehungen sagen alles.",
+  "+: die Skala lässt sich nicht auf 0 stellen, oder niemand hat gesagt, dass sie es kann. Den Wert zu dem zählen, was sie beim Ankratzen zeigte; eine ganze Umdrehung ist es jedes Mal, wenn sie wieder darauf kommt; von einer Summe über einer Umdrehung eine abziehen: {turns}.",
   "Gleich, am Anschlag oder nach Skala: wie gleich die Teile werden, jedes von derselben Seite angefahren.",
   "Wie gleich die Teile werden, wurde nicht gemessen: dieselben Stellen in zwei Läufen oder mehr ablesen, oder jedes Teil messen.",
   "Von beiden Seiten kommend käme das Umkehrspiel hinzu: nie tun.",
@@ -4264,9 +4287,10 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Maßstab bei",
   "Wenn ein Maßstab zeigt, wie weit der Schlitten am Anfang der Bewegung von Umdrehung 0 steht: ein Wert stimmt in seiner ganzen Spalte auf das ± seiner Zeile, zwischen zwei wird nichts gerechnet. Jenseits des Gemessenen gilt hier nichts (–). Anschläge, die hier fehlen: wie oben.",
   "Umdrehungen + was die Skala dann zeigt.",
+  "Umdrehungen + um was die Skala danach weitergeht, von dem an, was sie beim Ankratzen zeigte; von einer Summe über einer Umdrehung ({turn}) eine abziehen.",
   "dazwischen",
   "Endmaß oder Bohrerschaft am Anschlag",
-  "Den Schaft messen, nicht seinem Namen glauben. Herausgenommen ist der Weg um genau sein Maß länger: zwei Längen oder Tiefen an einem Anschlag. Umdrehungen + was die Skala dann zeigt:",
+  "Den Schaft messen, nicht seinem Namen glauben. Herausgenommen ist der Weg um genau sein Maß länger: zwei Längen oder Tiefen an einem Anschlag. Umdrehungen + um was die Skala danach weitergeht:",
   "Gleiche Teile von der Stange, mit Anschlag in der Spindel",
   "Stecker ziehen. Den Anschlag in der Spindelbohrung klemmen, dass er nicht wandert: ein Pfropfen mit Zugschraube, oder ein am hinteren Ende gehaltener Stab.",
   "Den Rohling dagegen schieben, Futter oder Spannzange schließen und anziehen: Backen, die ziehen, rücken ihn vom Anschlag ab, um etwa gleich viel, wenn man sie gleich schließt.",

@@ -111,9 +111,28 @@ stops: [{ name: Shoulder, handwheel: Cross slide, length: 6 }]
   test("stops: whole turns and its reading, in its own measure", () => {
     // 6 mm of diameter are 3 mm of slide: at a true 2.1 one turn and 0.9, of which it shows 2 ÷ 2.1.
     const words = wordsOf(printOf(findings(old), "stops"));
-    expect(words).toMatch(/Cross slide 1 0\.857 mm of travel, old dial/);
+    expect(words).toMatch(/Cross slide 1 \+ 0\.857 mm of travel, old dial/);
     expect(words).not.toContain("no dial");
+    // Where it stood at the touch nobody knows, and whether it can be set to 0 nobody said.
+    expect(words.replace(/\s/g, "")).toContain("Writedownwhatthedialreads.Donotturnback");
+    expect(words.replace(/\s/g, "")).toContain("thentothesum:whatyouwrotedownandthefigure.");
+    expect(words).toContain("take a turn off: Cross slide 2.000 mm of travel, old dial.");
+    expect(words).not.toMatch(/Mark the|Dial to 0|then the dial reads/);
     expect(wordsOf(printOf(findings(""), "stops"))).toMatch(/Cross slide 1\.429/);
+  });
+
+  test("stops: what is done at the touch is said for every wheel that has one", () => {
+    const both = (dial: string) => {
+      const { handwheels, machine, ...rest } = findings(`${old}${dial}`);
+      const stops = handwheels.map(({ handwheel }) => ({ name: "S", handwheel: handwheel.name, length: 6 }));
+      return wordsOf(printOf({ ...rest, handwheels, machine: { ...machine, stops } }, "stops")).replace(/\s/g, "");
+    };
+    const made = (fixed: boolean) =>
+      `, dial: { shape: drum, diameter: 40, width: 9, divisions: 0.02, closure: even, fixed: ${fixed} }`;
+    expect(both("")).toContain("Writedownwhatthedialreads.Withoutadial,markthewheel.");
+    expect(both(made(false))).toContain("Dialto0.Withoutadial,markthewheel.");
+    expect(both(made(true))).toContain("Writedownwhatthedialreads.Withoutadial,markthewheel.");
+    expect(both(made(true))).toContain("thenthedialgoesonby");
   });
 
   test("a plan: sums that can be written out, whether it can be set to 0 or not", () => {
