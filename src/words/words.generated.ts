@@ -1108,6 +1108,7 @@ export type Gaps = {
   "plan findings.too many cuts": "most" | "cut";
   "plan findings.too many cuts remedy": never;
   "plan findings.finer than the dial": "tolerance" | "gives";
+  "plan findings.finer than at once": "doubt" | "margin";
   "plan findings.finer than the dial remedy": never;
   "plan findings.finer than the slide": "tolerance" | "holds";
   "plan findings.finer than the reading": "doubt" | "margin";
@@ -2935,6 +2936,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan findings.too many cuts": "would take more than {most} cuts of {cut}",
   "plan findings.too many cuts remedy": "take deeper cuts, or begin from stock nearer to size",
   "plan findings.finer than the dial": "a tolerance of {tolerance} from end to end is finer than the dial alone gives, about {gives}",
+  "plan findings.finer than at once": "gone to at once, touch and feed alone leave ± {doubt}, what reading the wheel adds is not known, and the tolerance leaves ± {margin}",
   "plan findings.finer than the dial remedy": "go in by halves of what is left, and measure between",
   "plan findings.finer than the slide": "a tolerance of {tolerance} from end to end is finer than this slide holds, about {holds}",
   "plan findings.finer than the reading": "measured once before the last cut it comes out to ± {doubt}, and its tolerance leaves ± {margin}",
@@ -4771,6 +4773,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "bräuchte mehr als {most} Schnitte von {cut}",
   "tiefere Schnitte nehmen, oder von Material ausgehen, das näher am Maß ist",
   "eine Toleranz von insgesamt {tolerance} ist feiner, als die Skala allein hergibt, etwa {gives}",
+  "in einem Zug zugestellt lassen Ankratzen und Vorschubweg allein ± {doubt} offen, was das Ablesen am Rad hinzufügt, ist nicht bekannt, und die Toleranz lässt ± {margin} zu",
   "um die Hälfte des Restes zustellen und dazwischen messen",
   "eine Toleranz von insgesamt {tolerance} ist feiner, als dieser Schlitten hält, etwa {holds}",
   "vor dem letzten Schnitt einmal gemessen ergibt es ± {doubt}, und die Toleranz lässt ± {margin} zu",

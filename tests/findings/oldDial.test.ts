@@ -148,11 +148,16 @@ stops: [{ name: Shoulder, handwheel: Cross slide, length: 6 }]
     expect(words).toContain("Where it says old dial:");
   });
 
-  test("where a new dial was asked for and is not made, its feed being in doubt: the old one, else no sum to write out", () => {
+  test("where a new dial was asked for and is not made, its feed being in doubt: turns, whatever the old one shows", () => {
     const wish = ", dial: { shape: drum, diameter: 40, width: 9, fixed: true }";
     expect(findings(wish, ", uncertainty: 0.05").handwheels[0]?.doubtful).toBeDefined();
     expect(planWords(wish, ", uncertainty: 0.05")).not.toContain("S1");
-    expect(planWords(`${old}${wish}`, ", uncertainty: 0.05")).toMatch(/S1 \+ 0\.476 =/);
+    expect(planWords(`${old}${wish}`, ", uncertainty: 0.05")).not.toMatch(/S1|old dial/);
+    const stops = wordsOf(printOf(findings(`${old}${wish}`, ", uncertainty: 0.05"), "stops"));
+    expect(stops).toMatch(/Cross slide 1\.429/);
+    expect(stops).not.toContain("old dial");
+    // Known well enough, the new one is made and read.
+    expect(planWords(`${old}${wish}`, ", uncertainty: 0.0001")).toMatch(/S1 \+ 1\.0/);
   });
 
   test("a close size is not said to have no dial to go by, but one of which nobody says how finely it is read", () => {
