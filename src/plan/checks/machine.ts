@@ -129,11 +129,11 @@ function holdsTolerance(planned: PlannedStep, job: Job, { machine: { units } }: 
   });
 }
 
-/** The movement that brings a tool to its depth: of a cut its last, of a blade its plunge. */
-function goneToAtOnce({ depthWheel, passes, places }: PlannedStep) {
+/** The movement that brings a tool to its diameter: of a cut its last, of a blade its plunge. A reamer makes its own. */
+function goneToAtOnce({ stage, depthWheel, passes, places }: PlannedStep) {
   const last = passes.at(-1);
   if (depthWheel && last) return { wheel: depthWheel, travel: last.travel };
-  const plunge = places.find(({ what }) => what === "depth");
+  const plunge = stage.step.do === "groove" ? places.find(({ what }) => what === "depth") : undefined;
   return plunge && { wheel: plunge.wheel, travel: plunge.reading.travel };
 }
 

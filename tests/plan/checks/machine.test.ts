@@ -126,6 +126,13 @@ describe("what sets the depth", () => {
       says: /touch and feed alone leave ± 0\.26 mm, .*, and the tolerance leaves ± 0\.05 mm; go in by halves/,
     },
     {
+      name: "a reamer makes its size, however doubtful the feed into the hole",
+      on: coarse(
+        "{ name: Cross slide, feed: 2 mm }\n  - { name: Tailstock barrel, travel: 45, feed: { perTurn: 2.5 mm, uncertainty: 0.05 mm } }",
+      ),
+      steps: [...drilled(7.8, 20), "do: ream, diameter: 8 H7, depth: 15"],
+    },
+    {
       name: "of a feed that is known well enough",
       on: coarse("{ name: Cross slide, reads: diameter, feed: { perTurn: 2 mm, uncertainty: 0.001 mm } }"),
       steps: ["do: groove, at: 10, width: 3, to: 8 ± 0.065, blade: 2"],
