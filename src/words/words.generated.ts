@@ -669,6 +669,8 @@ export type Gaps = {
   "tapers.settings": never;
   "tapers.too long": "travel";
   "tapers.too steep": never;
+  "tapers.dial from 0": never;
+  "tapers.dial goes on": "turn";
   "tapers.how cut": never;
   "tapers.how": never;
   "tapers.sources": never;
@@ -2497,6 +2499,8 @@ const en: Readonly<Record<Key, Text>> = {
   "tapers.settings": "2 settings",
   "tapers.too long": "2 settings: the slide goes only {travel}. Turn it in two, or set the tailstock over where that is given.",
   "tapers.too steep": "–: Not by setting the tailstock over. Beyond about 8° included angle plain centres bear on the edges of their holes alone (common practice).",
+  "tapers.dial from 0": "Below the turns: whole turns + what the dial then reads, set to 0 where the slope begins.",
+  "tapers.dial goes on": "Below the turns: whole turns + what the dial goes on by beyond them, from what it read where the slope begins; a sum of more than one turn of it ({turn}) is read less one turn.",
   "tapers.how cut": "Fall on radius: on diameter it is twice as much. Pins: two of them with their centres so far apart fill a gauge of the included angle. Tailstock: for each such length of the work between centres, not of the taper alone.",
   "tapers.how": "Swing = half the included angle. Indicator: in the tool post against a test bar or finished taper, carriage moved along the axis, not along the slide.",
   "tapers.sources": "Standard tapers from: Dimensions of Standard Tapers (vintagemachinery.org), johnfsworkshop.org, Lobben p. 477, US Army OD1645. * last figure from memory.",
@@ -4334,6 +4338,8 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "2 Züge",
   "2 Züge: der Schlitten fährt nur {travel}. In zwei Zügen drehen oder, wo es dasteht, den Reitstock versetzen.",
   "–: Nicht durch Versetzen des Reitstocks. Über etwa 8° Kegelwinkel tragen einfache Spitzen nur auf den Kanten ihrer Bohrungen (Werkstattbrauch).",
+  "Unter den Umdrehungen: ganze + was die Skala dann zeigt, am Anfang des Kegels auf 0 gestellt.",
+  "Unter den Umdrehungen: ganze + um was die Skala danach weitergeht, von dem an, was sie am Anfang des Kegels zeigte; von einer Summe über einer Umdrehung ({turn}) eine abziehen.",
   "Abfall im Radius: im Durchmesser doppelt so viel. Stifte: zwei, deren Mitten so weit auseinander liegen, füllen eine Lehre des Kegelwinkels. Reitstock: auf jede solche Länge des Werkstücks zwischen den Spitzen, nicht nur des Kegels.",
   "Schwenkwinkel = halber Kegelwinkel. Messuhr: im Stahlhalter gegen einen Prüfdorn oder fertigen Kegel, der Bettschlitten fährt längs der Achse, nicht auf dem geschwenkten Schlitten.",
   "Genormte Kegel nach: Dimensions of Standard Tapers (vintagemachinery.org), johnfsworkshop.org, Lobben S. 477, US Army OD1645. * letzte Ziffer aus dem Gedächtnis.",

@@ -175,9 +175,17 @@ stops: [{ name: Shoulder, handwheel: Cross slide, length: 6 }]
   });
 
   test.each([
-    [", oldDial: { reads: travel, perTurn: 1.5 }", "20 + 0.024 mm of travel, old dial"],
-    [", dial: { shape: drum, diameter: 40, width: 9, divisions: 0.02, closure: even }", "20 + 0.024 mm"],
-  ])("tapers: what the top slide's dial reads at the end of the slope%s", (dial, told) => {
+    [
+      ", oldDial: { reads: travel, perTurn: 1.5 }",
+      "20 + 0.024 mm of travel, old dial",
+      /goes on by beyond them, from what it read where the slope begins; .* \(1\.500 mm of travel, old dial\)/,
+    ],
+    [
+      ", dial: { shape: drum, diameter: 40, width: 9, divisions: 0.02, closure: even }",
+      "20 + 0.024 mm",
+      /set to 0 where the slope begins/,
+    ],
+  ])("tapers: what the top slide's dial reads at the end of the slope, and from where%s", (dial, told, from) => {
     const top = (rest: string) =>
       wordsOf(
         printOf(
@@ -188,6 +196,7 @@ stops: [{ name: Shoulder, handwheel: Cross slide, length: 6 }]
         ),
       );
     expect(top(dial)).toContain(told);
-    expect(top("")).not.toContain("20 + ");
+    expect(top(dial)).toMatch(from);
+    expect(top("")).not.toMatch(/20 \+ |slope begins/);
   });
 });
