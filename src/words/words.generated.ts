@@ -950,6 +950,9 @@ export type Gaps = {
   "plan.done on part, more": "from" | "to";
   "plan.last hole drawn": never;
   "plan.readings are": never;
+  "plan.turns are whole": never;
+  "plan.turns are": never;
+  "plan.counts are": never;
   "plan.readings on old dials": never;
   "plan.belt moved sign": never;
   "plan.for several steps": never;
@@ -2779,7 +2782,10 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.done on part": "Done on part",
   "plan.done on part, more": "Done on part, {from} to {to} on another sheet",
   "plan.last hole drawn": "Of the holes beside each other the last is drawn; every step has its own picture.",
-  "plan.readings are": "Large figures: what the dial shows, the one printed for this machine and stuck on before you begin. Turns: whole ones from the zero. A count in feeding is one second, “one and two and”.",
+  "plan.readings are": "Large figures: what the dial shows, the one printed for this machine and stuck on before you begin.",
+  "plan.turns are whole": "Turns: whole ones from the zero.",
+  "plan.turns are": "Turns: from the zero.",
+  "plan.counts are": "A count in feeding is one second, “one and two and”.",
   "plan.readings on old dials": "Where it says old dial: what the dial that is on the wheel shows; what it is out by is reckoned with, to the feed of the file.",
   "plan.belt moved sign": "White on black: the belt is moved before this step, plug out.",
   "plan.for several steps": "For several steps",
@@ -4618,7 +4624,10 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Erledigt an Teil",
   "Erledigt an Teil, {from} bis {to} auf einem weiteren Blatt",
   "Von den Löchern nebeneinander ist das letzte gezeichnet; jeder Schritt hat sein eigenes Bild.",
-  "Große Zahlen: was die Skala zeigt, und zwar die für diese Maschine gedruckte, aufgeklebt, bevor es losgeht. Umdr.: ganze, ab der Null. Sekunden beim Vorschub laut zählen: „einundzwanzig, zweiundzwanzig“.",
+  "Große Zahlen: was die Skala zeigt, und zwar die für diese Maschine gedruckte, aufgeklebt, bevor es losgeht.",
+  "Umdr.: ganze, ab der Null.",
+  "Umdr.: ab der Null.",
+  "Sekunden beim Vorschub laut zählen: „einundzwanzig, zweiundzwanzig“.",
   "Wo „alte Skala“ steht: was die Skala zeigt, die auf dem Handrad sitzt; ihr Fehler ist eingerechnet, nach dem Weg je Umdrehung der Datei.",
   "Weiß auf schwarz: vor diesem Schritt den Riemen umlegen, Stecker gezogen.",
   "Für mehrere Schritte",

@@ -135,6 +135,16 @@ stops: [{ name: Shoulder, handwheel: Cross slide, length: 6 }]
     expect(both(made(true))).toContain("thenthedialgoesonby");
   });
 
+  test("a plan speaks of a dial printed for this machine only where one is", () => {
+    const made = ", dial: { shape: drum, diameter: 40, width: 9, divisions: 0.02, closure: even }";
+    const stuckOn = "the one printed for this machine and stuck on";
+    expect(planWords(made)).toContain(stuckOn);
+    expect(planWords(old)).not.toContain(stuckOn);
+    expect(planWords(old)).toContain("Turns: whole ones from the zero.");
+    expect(planWords("")).not.toMatch(/stuck on|whole ones/);
+    expect(planWords("")).toContain("A count in feeding is one second");
+  });
+
   test("a plan: sums that can be written out, whether it can be set to 0 or not", () => {
     const words = planWords(old);
     // 1 mm off the diameter is 0.5 of slide: on the old dial 0.476.
