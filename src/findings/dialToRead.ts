@@ -17,11 +17,11 @@ export type DialToRead = Pick<DialFinding, "labelUnit" | "labelWorth"> & {
 const leastToRead: Readonly<Record<Units, number>> = { mm: 0.001, in: inMm(0.0001, "in") };
 
 /** Which dial one reads at a wheel: the new one where one is made, else the old one where the file says what that shows; undefined
- *  where turns are all that can be counted. */
+ *  where turns are all that can be counted. A feed too doubtful for a new dial's divisions is too doubtful for an old one's too. */
 export function dialToRead(wheel: HandwheelFinding): DialToRead | undefined {
-  const { handwheel, dial } = wheel;
+  const { handwheel, dial, doubtful } = wheel;
   if (dial !== undefined) return { ...dial, fixed: handwheel.dial?.fixed === true };
-  return oldDialToRead(wheel);
+  return doubtful === undefined ? oldDialToRead(wheel) : undefined;
 }
 
 /** The dial that the wheel had, whether a new one is made or not. How it is divided nobody says: it is told to what is printed. Counted on

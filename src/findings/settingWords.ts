@@ -5,7 +5,7 @@ import { mmPer } from "../quantity/length.js";
 import { say } from "../words/say.js";
 import { type DialToRead, dialToRead } from "./dialToRead.js";
 import type { HandwheelFinding } from "./findings.js";
-import { dialReading } from "./settings.js";
+import { dialGain, dialReading, dialTurn } from "./settings.js";
 
 /** What is read off a dial: the figure to a tenth of a division by its own numbers, and the row that it is read on. */
 export type Shown = { readonly figure: string; readonly row?: number };
@@ -33,6 +33,26 @@ export function shownAt(wheel: HandwheelFinding, setting: Setting, outwards = fa
     figure: figureOf(dial, value),
     ...(rows > 1 && { row: Math.min(rows, Math.floor(value / readsPerTurn(dial.chosen, reading.perTurn) + 1e-9) + 1) }),
   };
+}
+
+/** The same where the wheel was zeroed, or read, at a touch: a dial that cannot be set to 0 goes on by so much beyond the whole turns from
+ *  wherever it stood, in no row of its own. */
+export function shownFromTouch(
+  wheel: HandwheelFinding,
+  setting: Setting,
+): (Shown & { readonly added: boolean }) | undefined {
+  const dial = dialToRead(wheel);
+  const gain = dialGain(wheel, setting);
+  if (dial?.fixed && gain !== undefined) return { figure: figureOf(dial, gain), added: true };
+  const shown = shownAt(wheel, setting);
+  return shown && { ...shown, added: false };
+}
+
+/** A whole turn of a wheel's dial, by its own numbers: "2.000 mm of travel, old dial"; undefined without a dial. */
+export function dialTurnWords(wheel: HandwheelFinding): string | undefined {
+  const dial = dialToRead(wheel);
+  const turn = dialTurn(wheel);
+  return dial && turn !== undefined ? `${figureOf(dial, turn)} ${figureUnit(wheel)}` : undefined;
 }
 
 /** So many mm of a dial's own numbers, as they are printed on it, to a tenth of a division. */

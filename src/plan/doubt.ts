@@ -14,9 +14,13 @@ export const MEASURED = roundIn(0.01, 0.0005);
 /** By how much a slide may be off after so much travel, mm, half-width: doubt of the feed at 95 %, both readings to a tenth of a
  *  division, worn or wavy travel and what each end strays by, all added, since parts must fit at the worst. Undefined where
  *  nothing says how good the feed is, or there is no dial to read. */
-export function atMost(wheel: HandwheelFinding, travel: number): number | undefined {
-  const { feed, dial } = wheel;
-  if (feed?.uncertainty === undefined || dial === undefined) return undefined;
+export const atMost = (wheel: HandwheelFinding, travel: number): number | undefined =>
+  wheel.dial === undefined ? undefined : knownAtMost(wheel, travel);
+
+/** What of that is known though there is no dial whose division says how finely it is read: no promise, but what more than that is. */
+export function knownAtMost(wheel: HandwheelFinding, travel: number): number | undefined {
+  const { feed } = wheel;
+  if (feed?.uncertainty === undefined) return undefined;
   // Far beyond what was measured nothing is promised.
   if (Math.abs(travel) > farthestTold(wheel)) return undefined;
   const turns = Math.abs(travel) / feed.perTurn;

@@ -583,8 +583,12 @@ export type Gaps = {
   "stops.touch off": "zero";
   "stops.zero": never;
   "stops.mark": never;
-  "stops.zero or mark": never;
+  "stops.write down": never;
+  "stops.zero or write down": never;
+  "stops.mark too": never;
   "stops.wind": never;
+  "stops.wind to sum": never;
+  "stops.wind to reading or sum": never;
   "stops.lock": never;
   "stops.lock drill": never;
   "stops.next part": never;
@@ -598,6 +602,8 @@ export type Gaps = {
   "stops.wheel": never;
   "stops.turns": never;
   "stops.dial reads": never;
+  "stops.dial goes on": never;
+  "stops.dial reads or goes on": never;
   "stops.counts in row": "counts" | "row";
   "stops.turns in row": "turns" | "figure" | "row";
   "stops.by stop": never;
@@ -613,6 +619,7 @@ export type Gaps = {
   "stops.not measured": never;
   "stops.beyond": never;
   "stops.no dial means": never;
+  "stops.sum means": "turns";
   "stops.alike means": never;
   "stops.alike unknown": never;
   "stops.lost motion means": never;
@@ -631,6 +638,7 @@ export type Gaps = {
   "stops.begun": never;
   "stops.by the rule": never;
   "stops.turns and reading": never;
+  "stops.turns and sum": "turn";
   "stops.between": never;
   "stops.blocks": never;
   "stops.blocks how": never;
@@ -675,6 +683,8 @@ export type Gaps = {
   "tapers.settings": never;
   "tapers.too long": "travel";
   "tapers.too steep": never;
+  "tapers.dial from 0": never;
+  "tapers.dial goes on": "turn";
   "tapers.how cut": never;
   "tapers.how": never;
   "tapers.sources": never;
@@ -956,6 +966,9 @@ export type Gaps = {
   "plan.done on part, more": "from" | "to";
   "plan.last hole drawn": never;
   "plan.readings are": never;
+  "plan.turns are whole": never;
+  "plan.turns are": never;
+  "plan.counts are": never;
   "plan.readings on old dials": never;
   "plan.belt moved sign": never;
   "plan.for several steps": never;
@@ -1119,6 +1132,7 @@ export type Gaps = {
   "plan findings.too many cuts": "most" | "cut";
   "plan findings.too many cuts remedy": never;
   "plan findings.finer than the dial": "tolerance" | "gives";
+  "plan findings.finer than at once": "doubt" | "margin";
   "plan findings.finer than the dial remedy": never;
   "plan findings.finer than the slide": "tolerance" | "holds";
   "plan findings.finer than the reading": "doubt" | "margin";
@@ -2424,8 +2438,12 @@ const en: Readonly<Record<Key, Text>> = {
   "stops.touch off": "Touch the work lightly, coming forward. {zero} Do not turn back past it.",
   "stops.zero": "Dial to 0.",
   "stops.mark": "Mark the wheel there.",
-  "stops.zero or mark": "Dial to 0; without a dial, mark the wheel.",
+  "stops.write down": "Write down what the dial reads.",
+  "stops.zero or write down": "Dial to 0; one that cannot be set: write down what it reads.",
+  "stops.mark too": "Without a dial, mark the wheel.",
   "stops.wind": "Go on by the turns and to the reading of the table.",
+  "stops.wind to sum": "Go on by the turns of the table, then to the sum: what you wrote down and the figure.",
+  "stops.wind to reading or sum": "Go on by the turns and to the reading of the table; a figure with + is added to what you wrote down.",
   "stops.lock": "Bring the stop up to the slide without moving it. Clamp the stop.",
   "stops.lock drill": "Bring the stop up without moving the drill. Clamp the stop.",
   "stops.next part": "Back by more than the lost motion, then to the stop with the same light hand: solid, and the dial as it stood.",
@@ -2439,6 +2457,8 @@ const en: Readonly<Record<Key, Text>> = {
   "stops.wheel": "wheel",
   "stops.turns": "turns",
   "stops.dial reads": "then the dial reads",
+  "stops.dial goes on": "then the dial goes on by",
+  "stops.dial reads or goes on": "then the dial reads, or goes on by (+)",
   "stops.counts in row": "{counts}, row {row}",
   "stops.turns in row": "{turns} + {figure}, row {row}",
   "stops.by stop": "repeats, by stop",
@@ -2454,6 +2474,7 @@ const en: Readonly<Record<Key, Text>> = {
   "stops.not measured": "?",
   "stops.beyond": "beyond travel",
   "stops.no dial means": "–: no dial, the turns say all.",
+  "stops.sum means": "+: the dial cannot be set to 0, or nobody said that it can. Add the figure to what it read at the touch, counting a whole turn each time it comes round to that; of a sum of more than one turn of it take a turn off: {turns}.",
   "stops.alike means": "Repeats, by stop or by dial: how closely parts come alike, each come to from the same side.",
   "stops.alike unknown": "How closely parts come alike was not measured: read the same places over two runs or more, or measure every part.",
   "stops.lost motion means": "Coming from either side would add the lost motion: never do.",
@@ -2472,9 +2493,10 @@ const en: Readonly<Record<Key, Text>> = {
   "stops.begun": "rule at",
   "stops.by the rule": "Where a rule tells how far the slide stands from turn 0 as the movement begins: a figure is right in all of its column, to the ± of its row, and nothing is reckoned between two. Beyond what was measured nothing here holds (–). Stops that are not here: as above.",
   "stops.turns and reading": "Turns + what the dial then reads.",
+  "stops.turns and sum": "Turns + what the dial goes on by beyond them from what it read at the touch; a sum of more than one turn of it ({turn}) is read less one turn.",
   "stops.between": "between",
   "stops.blocks": "A gauge block or drill shank at the stop",
-  "stops.blocks how": "Measure the shank, do not trust its name. Take it out and the travel is longer by just its size: two lengths or depths from one stop. Turns + what the dial then reads:",
+  "stops.blocks how": "Measure the shank, do not trust its name. Take it out and the travel is longer by just its size: two lengths or depths from one stop. Turns + what the dial goes on by:",
   "stops.spindle": "Repeat parts from bar, with a stop inside the spindle",
   "stops.spindle 1": "Plug out. Lock the stop in the bore so that it cannot creep: a plug with a drawbolt, or a rod held at the far end.",
   "stops.spindle 2": "Push the blank against it, close the chuck or collet, and tighten: jaws that draw in pull it off the stop, by about the same if closed the same way.",
@@ -2516,6 +2538,8 @@ const en: Readonly<Record<Key, Text>> = {
   "tapers.settings": "2 settings",
   "tapers.too long": "2 settings: the slide goes only {travel}. Turn it in two, or set the tailstock over where that is given.",
   "tapers.too steep": "–: Not by setting the tailstock over. Beyond about 8° included angle plain centres bear on the edges of their holes alone (common practice).",
+  "tapers.dial from 0": "Below the turns: whole turns + what the dial then reads, set to 0 where the slope begins.",
+  "tapers.dial goes on": "Below the turns: whole turns + what the dial goes on by beyond them, from what it read where the slope begins; a sum of more than one turn of it ({turn}) is read less one turn.",
   "tapers.how cut": "Fall on radius: on diameter it is twice as much. Pins: two of them with their centres so far apart fill a gauge of the included angle. Tailstock: for each such length of the work between centres, not of the taper alone.",
   "tapers.how": "Swing = half the included angle. Indicator: in the tool post against a test bar or finished taper, carriage moved along the axis, not along the slide.",
   "tapers.sources": "Standard tapers from: Dimensions of Standard Tapers (vintagemachinery.org), johnfsworkshop.org, Lobben p. 477, US Army OD1645. * last figure from memory.",
@@ -2796,7 +2820,10 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.done on part": "Done on part",
   "plan.done on part, more": "Done on part, {from} to {to} on another sheet",
   "plan.last hole drawn": "Of the holes beside each other the last is drawn; every step has its own picture.",
-  "plan.readings are": "Large figures: what the dial shows, the one printed for this machine and stuck on before you begin. Turns: whole ones from the zero. A count in feeding is one second, “one and two and”.",
+  "plan.readings are": "Large figures: what the dial shows, the one printed for this machine and stuck on before you begin.",
+  "plan.turns are whole": "Turns: whole ones from the zero.",
+  "plan.turns are": "Turns: from the zero.",
+  "plan.counts are": "A count in feeding is one second, “one and two and”.",
   "plan.readings on old dials": "Where it says old dial: what the dial that is on the wheel shows; what it is out by is reckoned with, to the feed of the file.",
   "plan.belt moved sign": "White on black: the belt is moved before this step, plug out.",
   "plan.for several steps": "For several steps",
@@ -2960,6 +2987,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan findings.too many cuts": "would take more than {most} cuts of {cut}",
   "plan findings.too many cuts remedy": "take deeper cuts, or begin from stock nearer to size",
   "plan findings.finer than the dial": "a tolerance of {tolerance} from end to end is finer than the dial alone gives, about {gives}",
+  "plan findings.finer than at once": "gone to at once, touch and feed alone leave ± {doubt}, what reading the wheel adds is not known, and the tolerance leaves ± {margin}",
   "plan findings.finer than the dial remedy": "go in by halves of what is left, and measure between",
   "plan findings.finer than the slide": "a tolerance of {tolerance} from end to end is finer than this slide comes back to one reading, about {holds} (its scatter as measured, and a dial read to a tenth; wear not counted)",
   "plan findings.finer than the reading": "measured once before the last cut it comes out to ± {doubt}, and its tolerance leaves ± {margin}",
@@ -4274,8 +4302,12 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Das Werkstück leicht ankratzen, vorwärts kommend. {zero} Nicht dahinter zurückdrehen.",
   "Skala auf 0.",
   "Das Rad dort anzeichnen.",
-  "Skala auf 0; ohne Skala das Rad anzeichnen.",
+  "Aufschreiben, was die Skala zeigt.",
+  "Skala auf 0; lässt sie sich nicht stellen: aufschreiben, was sie zeigt.",
+  "Ohne Skala das Rad anzeichnen.",
   "Weiter um die Umdrehungen und bis zum Skalenwert der Tabelle.",
+  "Weiter um die Umdrehungen der Tabelle, dann bis zur Summe aus dem Aufgeschriebenen und dem Wert.",
+  "Weiter um die Umdrehungen und bis zum Skalenwert der Tabelle; ein Wert mit + kommt zum Aufgeschriebenen hinzu.",
   "Den Anschlag an den Schlitten legen, ohne ihn zu verschieben. Den Anschlag klemmen.",
   "Den Anschlag anlegen, ohne den Bohrer zu verschieben. Den Anschlag klemmen.",
   "Weiter zurück als das Umkehrspiel, dann mit derselben leichten Hand an den Anschlag: fest, und die Skala wie zuvor.",
@@ -4289,6 +4321,8 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Handrad",
   "Umdr.",
   "dann zeigt die Skala",
+  "dann geht die Skala weiter um",
+  "dann zeigt die Skala, oder geht weiter um (+)",
   "{counts}, Reihe {row}",
   "{turns} + {figure}, Reihe {row}",
   "gleich, am Anschlag",
@@ -4304,6 +4338,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "?",
   "über den Weg hinaus",
   "–: keine Skala, die Umdrehungen sagen alles.",
+  "+: die Skala lässt sich nicht auf 0 stellen, oder niemand hat gesagt, dass sie es kann. Den Wert zu dem zählen, was sie beim Ankratzen zeigte; eine ganze Umdrehung ist es jedes Mal, wenn sie wieder darauf kommt; von einer Summe über einer Umdrehung eine abziehen: {turns}.",
   "Gleich, am Anschlag oder nach Skala: wie gleich die Teile werden, jedes von derselben Seite angefahren.",
   "Wie gleich die Teile werden, wurde nicht gemessen: dieselben Stellen in zwei Läufen oder mehr ablesen, oder jedes Teil messen.",
   "Von beiden Seiten kommend käme das Umkehrspiel hinzu: nie tun.",
@@ -4322,9 +4357,10 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Maßstab bei",
   "Wenn ein Maßstab zeigt, wie weit der Schlitten am Anfang der Bewegung von Umdrehung 0 steht: ein Wert stimmt in seiner ganzen Spalte auf das ± seiner Zeile, zwischen zwei wird nichts gerechnet. Jenseits des Gemessenen gilt hier nichts (–). Anschläge, die hier fehlen: wie oben.",
   "Umdrehungen + was die Skala dann zeigt.",
+  "Umdrehungen + um was die Skala danach weitergeht, von dem an, was sie beim Ankratzen zeigte; von einer Summe über einer Umdrehung ({turn}) eine abziehen.",
   "dazwischen",
   "Endmaß oder Bohrerschaft am Anschlag",
-  "Den Schaft messen, nicht seinem Namen glauben. Herausgenommen ist der Weg um genau sein Maß länger: zwei Längen oder Tiefen an einem Anschlag. Umdrehungen + was die Skala dann zeigt:",
+  "Den Schaft messen, nicht seinem Namen glauben. Herausgenommen ist der Weg um genau sein Maß länger: zwei Längen oder Tiefen an einem Anschlag. Umdrehungen + um was die Skala danach weitergeht:",
   "Gleiche Teile von der Stange, mit Anschlag in der Spindel",
   "Stecker ziehen. Den Anschlag in der Spindelbohrung klemmen, dass er nicht wandert: ein Pfropfen mit Zugschraube, oder ein am hinteren Ende gehaltener Stab.",
   "Den Rohling dagegen schieben, Futter oder Spannzange schließen und anziehen: Backen, die ziehen, rücken ihn vom Anschlag ab, um etwa gleich viel, wenn man sie gleich schließt.",
@@ -4366,6 +4402,8 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "2 Züge",
   "2 Züge: der Schlitten fährt nur {travel}. In zwei Zügen drehen oder, wo es dasteht, den Reitstock versetzen.",
   "–: Nicht durch Versetzen des Reitstocks. Über etwa 8° Kegelwinkel tragen einfache Spitzen nur auf den Kanten ihrer Bohrungen (Werkstattbrauch).",
+  "Unter den Umdrehungen: ganze + was die Skala dann zeigt, am Anfang des Kegels auf 0 gestellt.",
+  "Unter den Umdrehungen: ganze + um was die Skala danach weitergeht, von dem an, was sie am Anfang des Kegels zeigte; von einer Summe über einer Umdrehung ({turn}) eine abziehen.",
   "Abfall im Radius: im Durchmesser doppelt so viel. Stifte: zwei, deren Mitten so weit auseinander liegen, füllen eine Lehre des Kegelwinkels. Reitstock: auf jede solche Länge des Werkstücks zwischen den Spitzen, nicht nur des Kegels.",
   "Schwenkwinkel = halber Kegelwinkel. Messuhr: im Stahlhalter gegen einen Prüfdorn oder fertigen Kegel, der Bettschlitten fährt längs der Achse, nicht auf dem geschwenkten Schlitten.",
   "Genormte Kegel nach: Dimensions of Standard Tapers (vintagemachinery.org), johnfsworkshop.org, Lobben S. 477, US Army OD1645. * letzte Ziffer aus dem Gedächtnis.",
@@ -4646,7 +4684,10 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Erledigt an Teil",
   "Erledigt an Teil, {from} bis {to} auf einem weiteren Blatt",
   "Von den Löchern nebeneinander ist das letzte gezeichnet; jeder Schritt hat sein eigenes Bild.",
-  "Große Zahlen: was die Skala zeigt, und zwar die für diese Maschine gedruckte, aufgeklebt, bevor es losgeht. Umdr.: ganze, ab der Null. Sekunden beim Vorschub laut zählen: „einundzwanzig, zweiundzwanzig“.",
+  "Große Zahlen: was die Skala zeigt, und zwar die für diese Maschine gedruckte, aufgeklebt, bevor es losgeht.",
+  "Umdr.: ganze, ab der Null.",
+  "Umdr.: ab der Null.",
+  "Sekunden beim Vorschub laut zählen: „einundzwanzig, zweiundzwanzig“.",
   "Wo „alte Skala“ steht: was die Skala zeigt, die auf dem Handrad sitzt; ihr Fehler ist eingerechnet, nach dem Weg je Umdrehung der Datei.",
   "Weiß auf schwarz: vor diesem Schritt den Riemen umlegen, Stecker gezogen.",
   "Für mehrere Schritte",
@@ -4810,6 +4851,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "bräuchte mehr als {most} Schnitte von {cut}",
   "tiefere Schnitte nehmen, oder von Material ausgehen, das näher am Maß ist",
   "eine Toleranz von insgesamt {tolerance} ist feiner, als die Skala allein hergibt, etwa {gives}",
+  "in einem Zug zugestellt lassen Ankratzen und Vorschubweg allein ± {doubt} offen, was das Ablesen am Rad hinzufügt, ist nicht bekannt, und die Toleranz lässt ± {margin} zu",
   "um die Hälfte des Restes zustellen und dazwischen messen",
   "eine Toleranz von insgesamt {tolerance} ist feiner, als dieser Schlitten zu einem Skalenwert zurückkommt, etwa {holds} (seine gemessene Streuung und die auf ein Zehntel abgelesene Skala; Verschleiß nicht gezählt)",
   "vor dem letzten Schnitt einmal gemessen ergibt es ± {doubt}, und die Toleranz lässt ± {margin} zu",

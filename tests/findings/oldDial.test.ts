@@ -120,9 +120,38 @@ stops: [{ name: Shoulder, handwheel: Cross slide, length: 6 }]
   test("stops: whole turns and its reading, in its own measure", () => {
     // 6 mm of diameter are 3 mm of slide: at a true 2.1 one turn and 0.9, of which it shows 2 ÷ 2.1.
     const words = wordsOf(printOf(findings(old), "stops"));
-    expect(words).toMatch(/Cross slide 1 0\.857 mm of travel, old dial/);
+    expect(words).toMatch(/Cross slide 1 \+ 0\.857 mm of travel, old dial/);
     expect(words).not.toContain("no dial");
+    // Where it stood at the touch nobody knows, and whether it can be set to 0 nobody said.
+    expect(words.replace(/\s/g, "")).toContain("Writedownwhatthedialreads.Donotturnback");
+    expect(words.replace(/\s/g, "")).toContain("thentothesum:whatyouwrotedownandthefigure.");
+    expect(words).toContain("take a turn off: Cross slide 2.000 mm of travel, old dial.");
+    expect(words).not.toMatch(/Mark the|Dial to 0|then the dial reads/);
     expect(wordsOf(printOf(findings(""), "stops"))).toMatch(/Cross slide 1\.429/);
+  });
+
+  test("stops: what is done at the touch is said for every wheel that has one", () => {
+    const both = (dial: string) => {
+      const { handwheels, machine, ...rest } = findings(`${old}${dial}`);
+      const stops = handwheels.map(({ handwheel }) => ({ name: "S", handwheel: handwheel.name, length: 6 }));
+      return wordsOf(printOf({ ...rest, handwheels, machine: { ...machine, stops } }, "stops")).replace(/\s/g, "");
+    };
+    const made = (fixed: boolean) =>
+      `, dial: { shape: drum, diameter: 40, width: 9, divisions: 0.02, closure: even, fixed: ${fixed} }`;
+    expect(both("")).toContain("Writedownwhatthedialreads.Withoutadial,markthewheel.");
+    expect(both(made(false))).toContain("Dialto0.Withoutadial,markthewheel.");
+    expect(both(made(true))).toContain("Writedownwhatthedialreads.Withoutadial,markthewheel.");
+    expect(both(made(true))).toContain("thenthedialgoesonby");
+  });
+
+  test("a plan speaks of a dial printed for this machine only where one is", () => {
+    const made = ", dial: { shape: drum, diameter: 40, width: 9, divisions: 0.02, closure: even }";
+    const stuckOn = "the one printed for this machine and stuck on";
+    expect(planWords(made)).toContain(stuckOn);
+    expect(planWords(old)).not.toContain(stuckOn);
+    expect(planWords(old)).toContain("Turns: whole ones from the zero.");
+    expect(planWords("")).not.toMatch(/stuck on|whole ones/);
+    expect(planWords("")).toContain("A count in feeding is one second");
   });
 
   test("a plan: sums that can be written out, whether it can be set to 0 or not", () => {
@@ -138,11 +167,16 @@ stops: [{ name: Shoulder, handwheel: Cross slide, length: 6 }]
     expect(words).toContain("Where it says old dial:");
   });
 
-  test("where a new dial was asked for and is not made, its feed being in doubt: the old one, else no sum to write out", () => {
+  test("where a new dial was asked for and is not made, its feed being in doubt: turns, whatever the old one shows", () => {
     const wish = ", dial: { shape: drum, diameter: 40, width: 9, fixed: true }";
     expect(findings(wish, ", uncertainty: 0.05").handwheels[0]?.doubtful).toBeDefined();
     expect(planWords(wish, ", uncertainty: 0.05")).not.toContain("S1");
-    expect(planWords(`${old}${wish}`, ", uncertainty: 0.05")).toMatch(/S1 \+ 0\.476 =/);
+    expect(planWords(`${old}${wish}`, ", uncertainty: 0.05")).not.toMatch(/S1|old dial/);
+    const stops = wordsOf(printOf(findings(`${old}${wish}`, ", uncertainty: 0.05"), "stops"));
+    expect(stops).toMatch(/Cross slide 1\.429/);
+    expect(stops).not.toContain("old dial");
+    // Known well enough, the new one is made and read.
+    expect(planWords(`${old}${wish}`, ", uncertainty: 0.0001")).toMatch(/S1 \+ 1\.0/);
   });
 
   test("a close size is not said to have no dial to go by, but one of which nobody says how finely it is read", () => {
@@ -160,9 +194,17 @@ stops: [{ name: Shoulder, handwheel: Cross slide, length: 6 }]
   });
 
   test.each([
-    [", oldDial: { reads: travel, perTurn: 1.5 }", "20 + 0.024 mm of travel, old dial"],
-    [", dial: { shape: drum, diameter: 40, width: 9, divisions: 0.02, closure: even }", "20 + 0.024 mm"],
-  ])("tapers: what the top slide's dial reads at the end of the slope%s", (dial, told) => {
+    [
+      ", oldDial: { reads: travel, perTurn: 1.5 }",
+      "20 + 0.024 mm of travel, old dial",
+      /goes on by beyond them, from what it read where the slope begins; .* \(1\.500 mm of travel, old dial\)/,
+    ],
+    [
+      ", dial: { shape: drum, diameter: 40, width: 9, divisions: 0.02, closure: even }",
+      "20 + 0.024 mm",
+      /set to 0 where the slope begins/,
+    ],
+  ])("tapers: what the top slide's dial reads at the end of the slope, and from where%s", (dial, told, from) => {
     const top = (rest: string) =>
       wordsOf(
         printOf(
@@ -173,6 +215,7 @@ stops: [{ name: Shoulder, handwheel: Cross slide, length: 6 }]
         ),
       );
     expect(top(dial)).toContain(told);
-    expect(top("")).not.toContain("20 + ");
+    expect(top(dial)).toMatch(from);
+    expect(top("")).not.toMatch(/20 \+ |slope begins/);
   });
 });

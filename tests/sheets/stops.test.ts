@@ -98,7 +98,7 @@ test("the steps are drawn once for all stops, and speak of the dial only where t
     expect(words(wheels)).not.toMatch(/[Mm]ark the wheel/);
   }
   expect(words(["Top slide"]).replaceAll(" ", "")).toContain("Markthewheelthere.");
-  expect(words(["Top slide", "Carriage"]).replaceAll(" ", "")).toContain("withoutadial,markthewheel.");
+  expect(words(["Top slide", "Carriage"]).replaceAll(" ", "")).toContain("Dialto0.Withoutadial,markthewheel.");
 });
 
 test("without stops the sheet says where the turns stand", () => {

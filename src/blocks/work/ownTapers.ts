@@ -3,7 +3,7 @@ import { dialToRead } from "../../findings/dialToRead.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { wheelFor } from "../../findings/roles.js";
 import { settingToMove } from "../../findings/settings.js";
-import { figureUnit } from "../../findings/settingWords.js";
+import { dialTurnWords, figureUnit } from "../../findings/settingWords.js";
 import type { TaperWish, Units } from "../../machine/machine.js";
 import { formatFixed, sizeFigure, trimmedSize, unitName } from "../../quantity/format.js";
 import { fromMm } from "../../quantity/length.js";
@@ -108,6 +108,7 @@ export function ownTapers(
     ...(travel !== undefined && cuts.some((cut) => cut?.tooLong)
       ? [say("tapers.too long", { travel: trimmedSize(travel, units) })]
       : []),
+    ...(top && cuts.some((cut) => cut?.setting !== undefined && !cut.tooLong) ? zeroOfSlope(top) : []),
     ...(steep ? [say("tapers.too steep")] : []),
   ];
   return [
@@ -120,6 +121,13 @@ export function ownTapers(
     ...notes.flatMap((words, index) => paragraph(words, width, { gap: index === 0 ? 1 : 0 })),
     ...paragraph(say("tapers.how cut"), width, { size: size.source, gap: 1 }),
   ];
+}
+
+/** From where the small figures count that stand below the turns: without a dial there are none. */
+function zeroOfSlope(top: HandwheelFinding): string[] {
+  const dial = dialToRead(top);
+  if (dial === undefined) return [];
+  return [dial.fixed ? say("tapers.dial goes on", { turn: dialTurnWords(top) ?? "" }) : say("tapers.dial from 0")];
 }
 
 const sized = (mm: number, units: Units): string => sizeFigure(mm, units);

@@ -167,7 +167,9 @@ function against(plan: Plan, width: number): Run[] {
 /** The signs of a step, once for all of them. */
 const howToRead = ({ beltChanges }: Plan, wheels: readonly HandwheelFinding[], beltKey: string): string =>
   [
-    say("plan.readings are"),
+    ...(wheels.some(({ dial }) => dial !== undefined) ? [say("plan.readings are")] : []),
+    say(wheels.some(dialToRead) ? "plan.turns are whole" : "plan.turns are"),
+    say("plan.counts are"),
     ...(wheels.some((wheel) => dialToRead(wheel)?.old) ? [say("plan.readings on old dials")] : []),
     ...(beltChanges > 0 ? [say("plan.belt moved sign")] : []),
     ...(beltKey === "" ? [] : [say("plan.belts called", { key: beltKey })]),

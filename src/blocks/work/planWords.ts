@@ -1,8 +1,8 @@
 import { dialToRead } from "../../findings/dialToRead.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { onDial } from "../../findings/onDial.js";
-import { dialGain, dialTurn } from "../../findings/settings.js";
-import { figureOf, figureUnit, shownAt } from "../../findings/settingWords.js";
+import { dialGain } from "../../findings/settings.js";
+import { dialTurnWords, figureOf, figureUnit, shownAt } from "../../findings/settingWords.js";
 import { notCorrectedWords, placeOfTurn0 } from "../../findings/travelWords.js";
 import type { Units } from "../../machine/machine.js";
 import type { PlannedSize, PlannedStep } from "../../plan/plannedStep.js";
@@ -178,11 +178,8 @@ export function readingWords(
 /** How sums on dials that cannot be set to 0 are made, with one turn of each such wheel; nothing where all can be set. */
 export function sumRules(wheels: readonly HandwheelFinding[]): string[] {
   const turns = wheels.filter(isFixed).flatMap((wheel) => {
-    const dial = dialToRead(wheel);
-    const turn = dialTurn(wheel);
-    return dial === undefined || turn === undefined
-      ? []
-      : [`${wheel.handwheel.name} ${figureOf(dial, turn)} ${figureUnit(wheel)}`];
+    const turn = dialTurnWords(wheel);
+    return turn === undefined ? [] : [`${wheel.handwheel.name} ${turn}`];
   });
   if (turns.length === 0) return [];
   return [say("plan.sums on fixed dials", { turns: turns.join("; ") })];

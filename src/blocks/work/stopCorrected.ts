@@ -1,5 +1,4 @@
 import { settingsByPlace } from "../../findings/byPlace.js";
-import { dialToRead } from "../../findings/dialToRead.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { notCorrectedWords, zeroWords } from "../../findings/travelWords.js";
 import type { Machine } from "../../machine/machine.js";
@@ -12,7 +11,7 @@ import { type Cell, type Column, table } from "../shared/table.js";
 import { MOST_COLUMNS, onTheRule } from "./onTheRule.js";
 import type { SetStop } from "./stopTable.js";
 import { showDoubt } from "./turnFigures.js";
-import { headingOf, turnsAndReading } from "./turnsAndReading.js";
+import { behindTheTurns, headingOf, turnsAndReading } from "./turnsAndReading.js";
 
 /** On a slide that was found worn or wavy: what to turn for each stop, by the stretch on which the movement begins. Nothing where the travel is even. */
 export function correctedTables(stops: readonly SetStop[], machine: Machine, width: number): Run[] {
@@ -57,11 +56,7 @@ function ofWheel(wheel: HandwheelFinding, stops: readonly SetStop[], { units }: 
       ],
     ];
   });
-  const words = [
-    say("stops.by the rule"),
-    ...(dialToRead(wheel) ? [say("stops.turns and reading")] : []),
-    zeroWords(wheel),
-  ];
+  const words = [say("stops.by the rule"), ...behindTheTurns(wheel), zeroWords(wheel)];
   return [
     ...heading(say("stops.corrected", { wheel: wheel.handwheel.name }), width, 5),
     ...kept(paragraph(words.join(" "), width)),

@@ -1,5 +1,6 @@
 import { group, text } from "../../drawing/shapes.js";
 import { textWidth, wrapText } from "../../drawing/text.js";
+import { dialToRead } from "../../findings/dialToRead.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { repeats } from "../../findings/stops.js";
 import { noFeedWords, travelWords } from "../../findings/travelWords.js";
@@ -43,12 +44,10 @@ function steps(use: Use, wheels: readonly HandwheelFinding[], width: number): Ru
   const across = width >= 4 * stopPicture.width + 3 * gap ? 4 : 2;
   const each = (width - (across - 1) * gap) / across;
   const draw = use === "drilling" ? drillStop : latheStop;
-  const dials = wheels.filter(({ dial }) => dial !== undefined).length;
-  const zero =
-    dials === wheels.length ? say("stops.zero") : dials === 0 ? say("stops.mark") : say("stops.zero or mark");
+  const { zero, wind } = atTheTouch(wheels);
   const words: Readonly<Record<StopStep, string>> = {
     "touch off": say("stops.touch off", { zero }),
-    wind: say("stops.wind"),
+    wind,
     lock: say(use === "drilling" ? "stops.lock drill" : "stops.lock"),
     "next part": say("stops.next part"),
   };
@@ -58,6 +57,20 @@ function steps(use: Use, wheels: readonly HandwheelFinding[], width: number): Ru
     const marks = these.map((one, index) => group({ x: index * (each + gap), y: 0 }, one.marks));
     return { drawing: { width, height: Math.max(...these.map((one) => one.height)), marks }, gap: 4 };
   });
+}
+
+/** What is done with each wheel's dial where the work is touched, and how one goes on from there. */
+function atTheTouch(wheels: readonly HandwheelFinding[]): { readonly zero: string; readonly wind: string } {
+  const dials = wheels.flatMap((wheel) => dialToRead(wheel) ?? []);
+  if (dials.length === 0) return { zero: say("stops.mark"), wind: say("stops.wind") };
+  const fixed = dials.filter((dial) => dial.fixed).length;
+  const [zero, wind] =
+    fixed === 0
+      ? [say("stops.zero"), say("stops.wind")]
+      : fixed === dials.length
+        ? [say("stops.write down"), say("stops.wind to sum")]
+        : [say("stops.zero or write down"), say("stops.wind to reading or sum")];
+  return { zero: dials.length < wheels.length ? `${zero} ${say("stops.mark too")}` : zero, wind };
 }
 
 function cell(number: string, words: string, picture: ReturnType<typeof latheStop>, width: number) {

@@ -1,6 +1,6 @@
 import { dialToRead } from "../../findings/dialToRead.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
-import { figureUnit, shownAt } from "../../findings/settingWords.js";
+import { dialTurnWords, figureUnit, shownFromTouch } from "../../findings/settingWords.js";
 import type { Repeat } from "../../findings/stops.js";
 import type { Machine, StopWish } from "../../machine/machine.js";
 import { asOnPaper } from "../../machine/written.js";
@@ -41,6 +41,10 @@ export function stopTable(machine: Machine, stops: readonly SetStop[], width: nu
     text: mm === undefined ? UNKNOWN : formatUncertain(0, fromMm(mm, units)).uncertainty,
   });
   const dials = some(({ wheel }) => dialToRead(wheel) !== undefined);
+  const fixed = [...new Set(all.map(({ wheel }) => wheel))].filter((wheel) => dialToRead(wheel)?.fixed);
+  const settable = some(({ wheel }) => dialToRead(wheel)?.fixed === false);
+  const reads =
+    fixed.length === 0 ? "stops.dial reads" : settable ? "stops.dial reads or goes on" : "stops.dial goes on";
   const wanted = some(({ stop }) => stop.tolerance !== undefined);
   // A column that says "?" in every row tells nothing: one sentence below does.
   const alike = some(({ repeat }) => repeat.byStop !== undefined);
@@ -80,13 +84,13 @@ export function stopTable(machine: Machine, stops: readonly SetStop[], width: nu
     },
     {
       shown: dials,
-      column: { heading: [say("stops.dial reads")], align: "decimal" },
+      column: { heading: [say(reads)], align: "decimal" },
       cell: (wheel, { setting }) => {
-        const shown = shownAt(wheel, setting);
+        const shown = shownFromTouch(wheel, setting);
         if (shown === undefined) return { text: "–" };
         const counts = figureUnit(wheel);
         const note = shown.row === undefined ? counts : say("stops.counts in row", { counts, row: shown.row });
-        return { text: shown.figure, size: size.card, weight: "bold", note };
+        return { text: shown.added ? `+ ${shown.figure}` : shown.figure, size: size.card, weight: "bold", note };
       },
     },
     {
@@ -127,6 +131,13 @@ export function stopTable(machine: Machine, stops: readonly SetStop[], width: nu
   );
   const unknown = keyOf(say("stops.unknown means"), width);
   const remarks = [
+    ...(fixed.length > 0
+      ? [
+          say("stops.sum means", {
+            turns: fixed.map((wheel) => `${wheel.handwheel.name} ${dialTurnWords(wheel) ?? ""}`).join("; "),
+          }),
+        ]
+      : []),
     ...(dials && some(({ wheel }) => dialToRead(wheel) === undefined) ? [say("stops.no dial means")] : []),
     alike ? say("stops.alike means") : say("stops.alike unknown"),
     play ? say("stops.lost motion means") : say("stops.lost motion unknown"),

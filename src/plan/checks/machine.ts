@@ -13,7 +13,7 @@ import type { Units } from "../../machine/machine.js";
 import { smallestOf } from "../../quantity/extremes.js";
 import { say } from "../../words/say.js";
 import { byHandWords, mayScrape } from "../chips.js";
-import { measuredAtBest } from "../doubt.js";
+import { knownAtMost, measuredAtBest, TOUCHED } from "../doubt.js";
 import { refused, type StepFinding, takeCare } from "../finding.js";
 import { firmnessOf } from "../firmness.js";
 import { MOST_PASSES } from "../passes.js";
@@ -113,6 +113,17 @@ function holdsTolerance(planned: PlannedStep, job: Job, { machine: { units } }: 
           say("plan findings.finer than the dial remedy"),
         ),
       ];
+    const gone = measured || doubt !== undefined ? undefined : goneToAtOnce(planned);
+    const atOnce = gone && knownAtMost(gone.wheel, gone.travel);
+    const known = atOnce === undefined ? 0 : 2 * (TOUCHED + atOnce);
+    if (known > margin + 1e-9)
+      return [
+        takeCare(
+          "finer-than-the-slide",
+          say("plan findings.finer than at once", { doubt: show(known, 3), margin: show(margin, 4) }),
+          say("plan findings.finer than the dial remedy"),
+        ),
+      ];
     if (depthWheel === undefined) return [];
     // Wear and wave are none of it: over the little that is left after a measured cut a worn slide goes as an even one.
     const holds = 4 * Math.hypot(tenthOfDivision(depthWheel), depthWheel.feed?.measured?.position ?? 0);
@@ -126,6 +137,14 @@ function holdsTolerance(planned: PlannedStep, job: Job, { machine: { units } }: 
       ];
     return measured ? corrected(doubt, margin, depthWheel, units, job, show) : [];
   });
+}
+
+/** The movement that brings a tool to its diameter: of a cut its last, of a blade its plunge. A reamer makes its own. */
+function goneToAtOnce({ stage, depthWheel, passes, places }: PlannedStep) {
+  const last = passes.at(-1);
+  if (depthWheel && last) return { wheel: depthWheel, travel: last.travel };
+  const plunge = stage.step.do === "groove" ? places.find(({ what }) => what === "depth") : undefined;
+  return plunge && { wheel: plunge.wheel, travel: plunge.reading.travel };
 }
 
 /** A size that measuring once before the last cut does not bring within its tolerance for certain. Where nothing can be

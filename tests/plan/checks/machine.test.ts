@@ -118,6 +118,26 @@ describe("what sets the depth", () => {
       says: /gauge and dial alone leave ± 0\.014 mm, the feed's own ± is not known, and the tolerance leaves ± 0\.01 mm/,
     },
     {
+      // 4 mm of slide are 2 turns, each in doubt by 0.05; the touch 0.03; on diameter twice both.
+      name: "a groove is gone to at once by turns of a doubtful feed",
+      on: coarse("{ name: Cross slide, reads: diameter, feed: { perTurn: 2 mm, uncertainty: 0.05 mm } }"),
+      steps: ["do: groove, at: 10, width: 3, to: 8 ± 0.05, blade: 2"],
+      found: ["take care: finer-than-the-slide at 1"],
+      says: /touch and feed alone leave ± 0\.26 mm, .*, and the tolerance leaves ± 0\.05 mm; go in by halves/,
+    },
+    {
+      name: "a reamer makes its size, however doubtful the feed into the hole",
+      on: coarse(
+        "{ name: Cross slide, feed: 2 mm }\n  - { name: Tailstock barrel, travel: 45, feed: { perTurn: 2.5 mm, uncertainty: 0.05 mm } }",
+      ),
+      steps: [...drilled(7.8, 20), "do: ream, diameter: 8 H7, depth: 15"],
+    },
+    {
+      name: "of a feed that is known well enough",
+      on: coarse("{ name: Cross slide, reads: diameter, feed: { perTurn: 2 mm, uncertainty: 0.001 mm } }"),
+      steps: ["do: groove, at: 10, width: 3, to: 8 ± 0.065, blade: 2"],
+    },
+    {
       name: "the feed is known and there is no dial: that is said",
       on: coarse("{ name: Cross slide, reads: diameter, feed: { perTurn: 2 mm, uncertainty: 0.001 mm } }"),
       steps: ["do: turn, to: 15 ± 0.005, length: 10"],
