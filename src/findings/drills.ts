@@ -11,7 +11,7 @@ const usualDrills = {
 /** Diameters of the drills to tell of, mm, the smallest first: the file's, or usual ones, none larger than the machine drives. */
 export function drillsOf({ work, units, limits }: Pick<Machine, "work" | "units" | "limits">): number[] {
   const drills = work.drills ?? usualDrills[units].map((size) => inMm(size, units));
-  return drills.filter((diameter) => diameter <= largestDrill(limits) + 1e-9).sort((one, other) => one - other);
+  return drills.filter((diameter) => !beyondTheDrillLimit(diameter, limits)).sort((one, other) => one - other);
 }
 
 /** Diameters to tell an operation for, mm: of the drills where a hole is made, else of the work. */
@@ -21,6 +21,10 @@ export const diametersFor = (
 ): readonly number[] => (makesHoles(operation) ? drillsOf(machine) : machine.work.diameters);
 
 export const makesHoles = (operation: string): boolean => findOperation(operation)?.like === "drilling";
+
+/** Whether a hole of that diameter, mm, is larger than the machine is said to drive. */
+export const beyondTheDrillLimit = (diameter: number, limits: Machine["limits"]): boolean =>
+  diameter > largestDrill(limits) + 1e-9;
 
 export const largestDrill = ({ largestDrill = Number.POSITIVE_INFINITY }: Machine["limits"]): number => largestDrill;
 

@@ -4,7 +4,7 @@ import type { Limits, Machine } from "../machine/machine.js";
 import type { Remark } from "../machine/problem.js";
 import { asGiven } from "../machine/written.js";
 import { trimmed } from "../quantity/format.js";
-import { drillsOf, largestDrill } from "./drills.js";
+import { beyondTheDrillLimit, drillsOf } from "./drills.js";
 import { heldByLimit } from "./limits.js";
 
 /** Limits, rpm, between which those of small machines and their chucks lie. Own choice, wide: chucks of bench lathes are marked
@@ -18,7 +18,7 @@ export function drillRemarks(machine: Machine): Remark[] {
   const size = (mm: number) => asGiven(mm, machine);
   const most = size(limits.largestDrill);
   const beyond = (work.drills ?? []).flatMap((drill, index): Remark[] =>
-    drill <= largestDrill(limits) + 1e-9
+    !beyondTheDrillLimit(drill, limits)
       ? []
       : [
           {

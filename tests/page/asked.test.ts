@@ -55,6 +55,18 @@ test("an answer says how its speed is known, what it may be at most, and what wo
   expect(speedAnswer(drill, { ...asked, diameter: "wide" }).said[0]).toContain("a bare number is in inches.");
 });
 
+test("a hole larger than the machine drives is refused, as a job is; what is turned is no hole", () => {
+  const limited = findingsOf(
+    "name: L\nlimits: { drill: 13 }\ndrive: { motor: { speed: 1400 }, reverses: true, stages: [{ name: belt, steps: [{ label: A, driver: 50, driven: 150 }, { label: B, driver: 40, driven: 160 }] }] }\n",
+  );
+  const said = (diameter: string, operation: string) =>
+    speedAnswer(limited, { material: "mild steel", operation, diameter }).said;
+  for (const operation of ["drilling", "reaming"])
+    expect(said("20", operation)).toEqual(["20 mm is larger than the machine drives, 13 mm at most."]);
+  expect(said("13", "drilling")[0]).toMatch(/^Belt on [AB]/);
+  expect(said("20", "turning")[0]).toMatch(/^Belt on [AB]/);
+});
+
 /** A drill that reverses, with one position, of so many rpm by ratio. */
 const reversing = (rpm: number) =>
   findingsOf(

@@ -1,5 +1,5 @@
 import type { Drawing } from "../../drawing/drawing.js";
-import { largestDrill } from "../../findings/drills.js";
+import { beyondTheDrillLimit, largestDrill } from "../../findings/drills.js";
 import type { Units } from "../../machine/machine.js";
 import { formatFixed, trimmed, trimmedSize, unitName } from "../../quantity/format.js";
 import { fromMm, inMm } from "../../quantity/length.js";
@@ -66,7 +66,7 @@ export const threadTable = block(
         .map((thread) => drilled(thread, settings.engagement / 100, units)),
     );
     // No hole is told that the machine's largest drill does not make.
-    const threads = all.map((rows) => rows.filter(({ drill, hole }) => (drill ?? hole) <= largestDrill(limits) + 1e-9));
+    const threads = all.map((rows) => rows.filter(({ drill, hole }) => !beyondTheDrillLimit(drill ?? hole, limits)));
     const left = all.flat().length - threads.flat().length;
     const told =
       left === 0

@@ -3,13 +3,14 @@ import { useEffect } from "preact/hooks";
 import { machineSchema, schemaAt } from "../schema.js";
 import { AskView } from "./AskView.js";
 import { Beginning } from "./begin/Beginning.js";
-import { beginAnew, type Desk, layInstead, putBack } from "./desk.js";
+import { beginAnew, type Desk } from "./desk.js";
 import { DialInHand } from "./dial/DialInHand.js";
 import { FileView } from "./FileView.js";
 import { Fields, Unknown } from "./form/Fields.js";
 import type { Form } from "./form/form.js";
 import { JobView } from "./JobView.js";
 import type { Keeping } from "./keep.js";
+import { Notices } from "./Notices.js";
 import { open } from "./opening.js";
 import { Paper } from "./Paper.js";
 import { Rule } from "./Rule.js";
@@ -18,7 +19,6 @@ import { type Station, stations } from "./stations.js";
 import { TakeAway } from "./TakeAway.js";
 import { CARD_LENGTH, TrueSize } from "./TrueSize.js";
 import { TurnOver } from "./TurnOver.js";
-import { Unused } from "./Unused.js";
 import type { View } from "./view.js";
 
 type AppProps = { readonly desk: Desk; readonly keeping: Keeping; readonly view: View };
@@ -122,73 +122,6 @@ function takeDropped(desk: Desk, view: View): () => void {
   return () => {
     for (const name of ["dragover", "drop"] as const) removeEventListener(name, drop);
   };
-}
-
-function Notices({ desk, keeping, view }: AppProps) {
-  const again = useSignal(keeping.another);
-  return (
-    <div class="notices" role="status">
-      {[...desk.asker.troubles.value].map(([name, words]) => (
-        <p key={name}>{words}</p>
-      ))}
-      {desk.refused.value.length > 0 && (
-        <p>
-          {desk.refused.value.join(" ")}{" "}
-          <button type="button" onClick={() => (desk.refused.value = [])}>
-            understood
-          </button>
-        </p>
-      )}
-      <Unused desk={desk} view={view} />
-      {desk.takenOff.value.map((document) => (
-        <p key={document.name.value}>
-          “{document.name.value}” was taken off the desk, and waits beside it until this page is closed.{" "}
-          <button type="button" onClick={() => putBack(desk, document)}>
-            put it back
-          </button>
-        </p>
-      ))}
-      {again.value && (
-        <p>
-          This page stands as you left it in this browser, not as it came.{" "}
-          <button
-            type="button"
-            onClick={() => {
-              again.value = false;
-              layInstead(desk, keeping.brought);
-            }}
-          >
-            back to the file as it came
-          </button>{" "}
-          <button type="button" onClick={() => (again.value = false)}>
-            go on with this
-          </button>
-        </p>
-      )}
-      {keeping.refused.value !== undefined && (
-        <p>This browser keeps nothing ({keeping.refused.value}): take your files away before you close the page.</p>
-      )}
-      {keeping.elsewhere.value !== undefined && (
-        <p>
-          Another tab has changed these files. Until you choose which of the two goes on, nothing that is typed here is
-          kept in this browser.{" "}
-          <button
-            type="button"
-            onClick={() => {
-              const theirs = keeping.elsewhere.peek();
-              keeping.elsewhere.value = undefined;
-              if (theirs) layInstead(desk, theirs);
-            }}
-          >
-            take what it has
-          </button>{" "}
-          <button type="button" onClick={keeping.keepOurs}>
-            keep what is here, in place of the other
-          </button>
-        </p>
-      )}
-    </div>
-  );
 }
 
 function StationView({ desk, station, view }: { readonly desk: Desk; readonly station: Station; readonly view: View }) {

@@ -1,7 +1,6 @@
 import { useComputed } from "@preact/signals";
 import { useMemo } from "preact/hooks";
 import { type Way, without, withValue } from "../file/edit.js";
-import type { Nodes } from "../file/nodes.js";
 import type { Plain } from "../file/yamlText.js";
 import { schemaAt } from "../schema.js";
 import type { Desk } from "./desk.js";
@@ -9,13 +8,8 @@ import { Notes, TextField } from "./form/Field.js";
 import { type Form, idOf, keyOf, takeOut } from "./form/form.js";
 import { AT_ONCE, Between, pieceOf } from "./form/Pieces.js";
 import { Leftover } from "./Leftover.js";
+import { csvAt, withItsLine } from "./tables.js";
 import { newest, useStopped } from "./worker.js";
-
-/** Where the name of a CSV stands that readings are taken from; undefined where none is. */
-export function csvAt({ value }: Pick<Nodes, "value">, way: Way): Way | undefined {
-  const file = [...way, "file"];
-  return typeof value(way) === "string" ? way : value(file) === undefined ? undefined : file;
-}
 
 /** Readings that lie in a CSV: to be looked at, and brought into the file where they are to be typed on. */
 export function CsvReadings({ form, way, desk }: { readonly form: Form; readonly way: Way; readonly desk: Desk }) {
@@ -66,9 +60,9 @@ export function CsvReadings({ form, way, desk }: { readonly form: Form; readonly
       {named !== way && <TextField form={form} way={[...way, "gauge"]} schema={record("gauge")} label="Gauge" />}
       {faults.value.length > 0 && (
         <ul class="messages" aria-label={`What is told of ${name.value}`}>
-          {faults.value.map(({ line, column, severity, what, remedy }) => (
-            <li key={`${line}:${column}:${what}`} class={severity}>
-              line {line} of “{name.value}”: {what}; {remedy}
+          {faults.value.map((one) => (
+            <li key={`${one.line}:${one.column}:${one.what}`} class={one.severity}>
+              {withItsLine(one)}
             </li>
           ))}
         </ul>

@@ -13,7 +13,7 @@ import { type Nodes, placesOf } from "../file/nodes.js";
 import { LARGEST, sizeWords } from "../inside.js";
 import { machineSchema, type Schema, scalar, schemaAt } from "../schema.js";
 import type { Told } from "../work/protocol.js";
-import { CsvReadings, csvAt } from "./CsvReadings.js";
+import { CsvReadings } from "./CsvReadings.js";
 import { type Desk, freeName, isBeginning } from "./desk.js";
 import type { FileDocument } from "./document.js";
 import { FeedPart } from "./form/FeedPart.js";
@@ -27,6 +27,7 @@ import { givenName } from "./opening.js";
 import { ReadingsGrid } from "./ReadingsGrid.js";
 import { TextView } from "./TextView.js";
 import { ToldList } from "./Told.js";
+import { csvAt, toldOfTables } from "./tables.js";
 import { Undoing, useSteps } from "./Undoing.js";
 import type { View } from "./view.js";
 
@@ -44,6 +45,10 @@ type FileViewProps = {
 export function FileView({ desk, view, document, root, keys, children }: FileViewProps) {
   const asText = useSignal(root === undefined);
   const told = useComputed(() => desk.told.value.filter(({ file }) => file === document.name.value));
+  const listed = useComputed(() => [
+    ...told.value,
+    ...(document.kind === "machine" ? toldOfTables(desk.told.value, document.nodes.value) : []),
+  ]);
   const form = useMemo(() => root && formOf(desk, document, root, told), [document, root]);
   const steps = useSteps(document);
   const { fault, tooMuch } = document.nodes.value;
@@ -72,7 +77,8 @@ export function FileView({ desk, view, document, root, keys, children }: FileVie
         <Undoing document={document} view={view} steps={steps} />
       </div>
       <ToldList
-        {...{ told, document, view, keys }}
+        {...{ document, view, keys }}
+        told={listed}
         desk={desk}
         asText={asText.value}
         onText={(one) => caretAt(document, one)}
@@ -132,10 +138,12 @@ function FileName({ desk, document }: { readonly desk: Desk; readonly document: 
   );
 }
 
-function caretAt({ view }: FileDocument, { line, column }: Told): void {
+function caretAt({ view, name, nodes }: FileDocument, { file, line, column, way = [] }: Told): void {
   if (view === undefined) return;
   const at = view.state.doc.line(Math.min(line, view.state.doc.lines));
-  const anchor = Math.min(at.from + column - 1, at.to);
+  // Of a table there is only its name in this text.
+  const anchor =
+    file === name.peek() ? Math.min(at.from + column - 1, at.to) : (nodes.peek().span(way)?.from ?? at.from);
   view.dispatch({ selection: { anchor }, effects: EditorView.scrollIntoView(anchor, { y: "center" }) });
   view.focus();
 }

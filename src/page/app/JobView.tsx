@@ -1,9 +1,7 @@
-import { useSignal } from "@preact/signals";
 import { useMemo } from "preact/hooks";
 import { jobSchema } from "../schema.js";
 import { beginnings } from "./begin/texts.js";
 import { add, type Desk, freeName, remove } from "./desk.js";
-import type { FileDocument } from "./document.js";
 import { FileView } from "./FileView.js";
 import { Fields } from "./form/Fields.js";
 import type { View } from "./view.js";
@@ -11,12 +9,11 @@ import { newest, useStopped } from "./worker.js";
 
 /** Jobs of this machine, each a file of its own; one of them lies open. */
 export function JobView({ desk, view }: { readonly desk: Desk; readonly view: View }) {
-  const chosen = useSignal<FileDocument | undefined>(undefined);
   const jobs = desk.documents.value.filter(({ kind }) => kind === "job");
-  const open = jobs.find((one) => one === chosen.value) ?? jobs.at(-1);
+  const open = desk.job.value;
   const fresh = (text: string) => {
     const free = jobs.map((_, at) => `job-${at + 1}.yaml`).find((name) => freeName(desk, name) === name);
-    chosen.value = add(desk, "job", free ?? freeName(desk, `job-${jobs.length + 1}.yaml`), text);
+    desk.openJob(add(desk, "job", free ?? freeName(desk, `job-${jobs.length + 1}.yaml`), text));
   };
   // What one leaves out is millimetres: on an inch machine that is to be said.
   const units = desk.machine.value.nodes.value.words(["units"]) === "in" ? "units: in\n" : "";
@@ -39,7 +36,7 @@ export function JobView({ desk, view }: { readonly desk: Desk; readonly view: Vi
               type="button"
               key={document.name.value}
               aria-pressed={document === open}
-              onClick={() => (chosen.value = document)}
+              onClick={() => desk.openJob(document)}
             >
               {document.name.value}
             </button>

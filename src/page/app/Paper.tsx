@@ -22,7 +22,11 @@ const SUPPOSED = 96 / 25.4;
 /** A sheet as it will come out, redrawn while one types. */
 export function Paper({ desk, view: { sheet, chosen }, pixelsPerMm }: PaperProps) {
   const { answer, stop } = useMemo(
-    () => newest(desk.asker, "sheet", () => ({ files: desk.files.value, asked: { sheet: sheet.value } })),
+    () =>
+      newest(desk.asker, "sheet", () => {
+        const job = desk.job.value?.name.value;
+        return { files: desk.files.value, asked: { sheet: sheet.value, ...(job !== undefined && { job }) } };
+      }),
     [desk],
   );
   useEffect(() => stop, [stop]);

@@ -6,6 +6,7 @@ import type { FileDocument } from "./document.js";
 import { inForm } from "./form/inForm.js";
 import { ofEntry, placeWords } from "./form/placeWords.js";
 import { stationOf } from "./stations.js";
+import { withItsLine } from "./tables.js";
 import type { View } from "./view.js";
 
 type ToldListProps = {
@@ -24,6 +25,7 @@ export function ToldList({ told, desk, document, view, asText, keys, onText }: T
   if (told.value.length === 0) return null;
   const station = view.at.value;
   const all = told.value.map((one) => ({ one, way: placesOf(one, document.nodes.value) }));
+  const ofTable = ({ file }: Told) => file !== document.name.value;
   const whole = asText || keys === undefined;
   const here = whole ? all : all.filter(({ way }) => stationOf(way).name === station);
   const others = whole ? [] : countBy(all.map(({ way }) => stationOf(way).name).filter((name) => name !== station));
@@ -32,11 +34,15 @@ export function ToldList({ told, desk, document, view, asText, keys, onText }: T
       {here.length > 0 && <h3>{here.length === 1 ? "1 thing to look at" : `${here.length} things to look at`}</h3>}
       <ul>
         {here.map(({ one, way }) => (
-          <li key={`${one.line}:${one.column}:${one.what}`} class={one.severity}>
+          <li key={`${one.file}:${one.line}:${one.column}:${one.what}`} class={one.severity}>
             <button type="button" class="where" onClick={() => (asText ? onText(one) : view.to(document, way))}>
-              {asText ? `line ${one.line}` : placeWords(way, document.nodes.value)}
+              {asText ? (ofTable(one) ? `“${one.file}”` : `line ${one.line}`) : placeWords(way, document.nodes.value)}
             </button>{" "}
-            {asText ? `${one.what}; ${one.remedy}` : inForm(ofEntry(`${one.what}; ${one.remedy}`, way))}
+            {ofTable(one)
+              ? withItsLine(one)
+              : asText
+                ? `${one.what}; ${one.remedy}`
+                : inForm(ofEntry(`${one.what}; ${one.remedy}`, way))}
           </li>
         ))}
       </ul>

@@ -23,6 +23,9 @@ export type Desk = {
   readonly asker: Asker;
   /** What is to be said of files that were opened: those not taken, and why; what another took the place of. */
   readonly refused: Signal<readonly string[]>;
+  /** The job that lies open, of several the one that was chosen or came last: its plan lies on the paper. */
+  readonly job: ReadonlySignal<FileDocument | undefined>;
+  readonly openJob: (job: FileDocument) => void;
   /** Files that were taken off, the last one last. */
   readonly takenOff: Signal<readonly FileDocument[]>;
 };
@@ -43,11 +46,17 @@ export function deskOf(kept: Kept, asker: Asker): Desk {
   const read = newest(asker, "read", () => ({ files: files.value, asked: {} })).answer;
   const sheets = computed(() => listed.value ?? []);
   const listed = newest(asker, "sheets", () => ({ files: files.value, asked: {} })).answer;
+  const opened = signal<FileDocument | undefined>(undefined);
   const lacking = lackingOf(asker, files, sheets);
   return {
     ...{ documents, machine, files, asker },
     refused: signal([]),
     takenOff: signal([]),
+    job: computed(() => {
+      const jobs = documents.value.filter(({ kind }) => kind === "job");
+      return jobs.find((one) => one === opened.value) ?? jobs.at(-1);
+    }),
+    openJob: (job) => (opened.value = job),
     told: computed(() =>
       (read.value?.told ?? [])
         .filter(({ file }) => !documents.value.some(({ name, text }) => name.value === file && isBeginning(text.value)))

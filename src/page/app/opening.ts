@@ -42,7 +42,8 @@ function taken(desk: Desk, name: string, text: string): string[] {
     .peek()
     .find((one) => one.kind === kind && (kind === "machine" || one.name.peek() === name));
   const [oldName, oldText] = [before?.name.peek(), before?.text.peek() ?? ""];
-  add(desk, kind, name, text);
+  const laid = add(desk, kind, name, text);
+  if (kind === "job") desk.openJob(laid);
   return [
     ...(oldText.trim() === "" || oldText === text
       ? []

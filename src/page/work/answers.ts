@@ -47,11 +47,11 @@ type Known = {
   /** Those of them that are refused, found out when it is asked. */
   readonly refused: () => readonly FiledJob[];
   /** Why it cannot be asked for the others, a sentence for each. */
-  readonly foreign: readonly string[];
+  readonly foreign: readonly { readonly file: string; readonly why: string }[];
   readonly templates: readonly Template[];
   /** Names of the reader's own, those too that cannot be read. */
   readonly own: readonly string[];
-  /** Sheets that were laid out already, by name. */
+  /** Sheets that were laid out already, by name and job. */
   readonly laid: Map<string, Prints | { readonly why: string }>;
 };
 
@@ -79,11 +79,17 @@ export function answersWith(tools: Tools): Answers {
       const laid = laidOut(know(files), sheet);
       return "why" in laid ? laid : whyOf(laid.absent[0]);
     },
-    sheet: (files, { sheet }) => {
-      const laid = laidOut(know(files), sheet);
+    sheet: (files, { sheet, job }) => {
+      const laid = laidOut(know(files), sheet, job);
       if ("why" in laid) return { pages: [], ...laid };
       const { prints, absent, machine } = laid;
-      const refused = prints.some(({ of }) => of !== undefined) ? know(files).refused() : [];
+      const drawn = prints.flatMap(({ of }) => of ?? []);
+      const refused =
+        drawn.length > 0
+          ? know(files)
+              .refused()
+              .filter(({ name }) => drawn.includes(name))
+          : [];
       return {
         pages: prints.flatMap((print) => pagesAsSeen(print, machine)),
         ...(refused.length > 0 && { refused: filesOfJobs(refused) }),
@@ -102,8 +108,10 @@ export function answersWith(tools: Tools): Answers {
       const ready = wanted.filter((one) => !waiting.includes(one));
       const refused = ready.some(isAboutJob) ? known.refused() : [];
       const others = ready.filter((one) => !isAboutJob(one));
-      if (refused.length > 0 && refusedJobs === undefined)
-        return { files: [], why: [], toSay: { refused: filesOfJobs(refused), others: others.length > 0 } };
+      if (refused.length > 0 && refusedJobs === undefined) {
+        const left = others.length > 0 || refused.length < known.jobs.length;
+        return { files: [], why: [], toSay: { refused: filesOfJobs(refused), others: left } };
+      }
       const leftOut = refusedJobs === "left out" ? refused : [];
       const jobs = known.jobs.filter((one) => !leftOut.includes(one));
       const made = jobs.length < known.jobs.length && jobs.length === 0 ? others : ready;
@@ -117,7 +125,7 @@ export function answersWith(tools: Tools): Answers {
           ...absent.map(({ name, why }) => {
             const template = wanted.find((one) => one.name === name);
             const against = jobs.length === 0 && template && isAboutJob(template) ? foreign[0] : undefined;
-            return `${name}: ${against ?? why}`;
+            return `${name}: ${against?.why ?? why}`;
           }),
         ],
       };
@@ -199,8 +207,12 @@ function read({ machine, jobs, readings, sheets }: Files): Known {
     jobs: asked,
     refused: () => (refused ??= asked.filter(({ job }) => asIf.machines.some((one) => isRefused(planOf(job, one))))),
     foreign: [
-      ...named.flatMap((one) => againstJob(one).map(({ what, remedy }) => `${one.file}: ${what}; ${remedy}`)),
-      ...readJobs.flatMap(({ name, job }) => (job ? [] : [`${name} has something to fill in or to mend first`])),
+      ...named.flatMap((one) =>
+        againstJob(one).map(({ what, remedy }) => ({ file: one.file, why: `${one.file}: ${what}; ${remedy}` })),
+      ),
+      ...readJobs.flatMap(({ name, job }) =>
+        job ? [] : [{ file: name, why: `${name} has something to fill in or to mend first` }],
+      ),
     ],
     // One of the program's name takes its place, as the command prints it under that name.
     templates: [...builtIn.filter(({ name }) => !own.some((one) => one.name === name)), ...own],
@@ -270,21 +282,26 @@ function sheetStates({ templates, own }: Known): SheetState[] {
   ];
 }
 
-/** A sheet's pages, or why it has none. */
+/** A sheet's pages, or why it has none. `only`: the file of the one job that it is drawn for, where it is about jobs. */
 function laidOut(
-  { asIf, jobs, foreign, templates, laid, own }: Known,
+  { asIf, jobs: all, foreign, templates, laid, own }: Known,
   sheet: string,
+  only?: string,
 ): (Prints & { readonly machine: Machine }) | { readonly why: string } {
   const template = templates.find(({ name }) => name === sheet);
   if (template === undefined) return { why: own.includes(sheet) ? faulty : `there is no sheet "${sheet}"` };
   const [first] = asIf.machines;
   if (first === undefined) return { why: unsound };
-  const [against] = foreign;
-  if (against !== undefined && jobs.length === 0 && isAboutJob(template)) return { why: against };
+  const of = isAboutJob(template) ? only : undefined;
+  const isDrawn = ({ file }: { readonly file: string }) => of === undefined || file === of;
+  const jobs = all.filter(isDrawn);
+  const against = foreign.find(isDrawn);
+  if (against !== undefined && jobs.length === 0 && isAboutJob(template)) return { why: against.why };
   // What must be true to a tenth waits for what the printer makes of it; that is measured on a sheet that goes on.
   if (asIf.printer && template.checkBars && !template.bare && !template.uncorrected) return { why: waits(asIf) };
-  const made = laid.get(sheet) ?? alikeFrom(asIf.machines, { templates: [template], jobs }) ?? { why: waits(asIf) };
-  laid.set(sheet, made);
+  const key = JSON.stringify([sheet, of]);
+  const made = laid.get(key) ?? alikeFrom(asIf.machines, { templates: [template], jobs }) ?? { why: waits(asIf) };
+  laid.set(key, made);
   return "why" in made ? made : { ...made, machine: first.machine };
 }
 

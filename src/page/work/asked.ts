@@ -10,7 +10,7 @@ import type { Setting } from "../../dial/setting.js";
 import type { SpeedFinding } from "../../drive/finding.js";
 import { rpmWords } from "../../drive/rpmWords.js";
 import { beyondTravel } from "../../findings/beyondTravel.js";
-import { BY_HAND, byHandOnly, makesHoles } from "../../findings/drills.js";
+import { BY_HAND, beyondTheDrillLimit, byHandOnly, makesHoles } from "../../findings/drills.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { limitWords } from "../../findings/limits.js";
 import { dialReading, doubtToRead, settingToRead } from "../../findings/settings.js";
@@ -20,6 +20,7 @@ import { usesOf } from "../../findings/uses.js";
 import { drillNamed } from "../../quantity/drill.js";
 import { formatBound, formatFixed, formatSize, trimmedSize } from "../../quantity/format.js";
 import { inWords, parseLength } from "../../quantity/length.js";
+import { say } from "../../words/say.js";
 import { wheelNamed } from "./inHand.js";
 import type { Answered, AnswerTo, Asked } from "./protocol.js";
 
@@ -127,6 +128,11 @@ export function speedAnswer(
     return nothing(
       `Write a diameter, as ${units === "mm" ? "16" : "5/8"}${holes ? ", or a drill’s name, as no. 21 or letter F" : ""}; a bare number is in ${inWords[units]}.`,
     );
+  if (holes && !isThreaded(operation) && beyondTheDrillLimit(mm, machine.limits)) {
+    const [size, limit] = [mm, machine.limits.largestDrill ?? 0].map((one) => trimmedSize(one, units));
+    // As a job is told that asks for such a hole.
+    return nothing(`${say("plan findings.beyond the drill limit", { diameter: size ?? "", limit: limit ?? "" })}.`);
+  }
   if (drive === undefined) return nothing("The file has no belts yet.");
   if (byHandOnly(operation, machine)) return nothing(`${BY_HAND}.`);
   const cut = { material, operation, diameter: mm };

@@ -79,7 +79,8 @@ export type Work = {
   readonly lacks: { readonly asked: { readonly sheet: string }; readonly answer: { readonly why?: string } };
   /** A sheet as it will come out, page by page, or why it cannot. */
   readonly sheet: {
-    readonly asked: { readonly sheet: string };
+    /** `job`: the file of the one that a plan is drawn of; of all when left out. */
+    readonly asked: { readonly sheet: string; readonly job?: string };
     readonly answer: {
       readonly pages: readonly DrawnPage[];
       readonly why?: string;
@@ -103,7 +104,7 @@ export type Work = {
     readonly answer: {
       readonly files: readonly Made[];
       readonly why: readonly string[];
-      /** Files of the jobs for which that must be said first, and whether there are sheets that are not about them. */
+      /** Files of the jobs for which that must be said first, and whether anything is left without them. */
       readonly toSay?: { readonly refused: readonly string[]; readonly others: boolean };
     };
   };

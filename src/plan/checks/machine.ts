@@ -2,7 +2,7 @@ import { materialName } from "../../cutting/materials.js";
 import { rpmFor } from "../../cutting/rates.js";
 import { toolName } from "../../cutting/tools.js";
 import { dialToRead } from "../../findings/dialToRead.js";
-import { largestDrill } from "../../findings/drills.js";
+import { beyondTheDrillLimit } from "../../findings/drills.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { wheelFor } from "../../findings/roles.js";
 import { tenthOfDivision } from "../../findings/settings.js";
@@ -181,7 +181,7 @@ function atBestWords(wheel: HandwheelFinding, sides: { readonly doubt: string; r
 }
 
 function bears({ stage: { step } }: PlannedStep, { units }: Job, { machine }: Findings, show: Show): StepFinding[] {
-  if ((step.do === "drill" || step.do === "ream") && step.diameter > largestDrill(machine.limits) + 1e-9)
+  if ((step.do === "drill" || step.do === "ream") && beyondTheDrillLimit(step.diameter, machine.limits))
     return [
       refused(
         "beyond-the-limit",

@@ -45,6 +45,15 @@ describe.runIf(hasBrowser)("readings in a CSV", () => {
       .setInputFiles([file("l.yaml", machine("bad.csv")), file("bad.csv", "turns,travel\n0,0\n1,1,99\n")]);
     await goTo(page, "Handwheels");
     await page.locator(".readings .messages li.error", { hasText: "line 3 of “bad.csv”: 3 cells" }).waitFor();
+    // And at the head, as every other fault, in both views.
+    const head = page.locator(".file > .messages li.error", { hasText: "line 3 of “bad.csv”: 3 cells" });
+    await head.getByRole("button", { name: "feed readings of Slide" }).click();
+    await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toMatch(/^at-handwheels-0-feed-readings/);
+    await page.getByRole("button", { name: "text", exact: true }).click();
+    await head.getByRole("button", { name: "“bad.csv”" }).click();
+    const line = () =>
+      page.evaluate(() => document.getSelection()?.anchorNode?.parentElement?.closest(".cm-line")?.textContent);
+    await expect.poll(line).toContain("readings: bad.csv");
   });
 
   test("that it takes the place of typed readings is said before", async () => {

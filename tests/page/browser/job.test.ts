@@ -233,4 +233,46 @@ describe.runIf(hasBrowser)("a job from nothing", () => {
     expect(await printed()).toBe(2);
     expect(faults).toEqual([]);
   });
+
+  test("of several the open one's plan lies on the paper; one that is dropped is opened; a refused one keeps back no other", async () => {
+    const bad = join(folder, "bad.yaml");
+    writeFileSync(
+      bad,
+      "name: Broken pin\nmaterial: brass\nbar: { diameter: 16, out: 40 }\nsteps:\n  - { do: face, depth: 0.5 }\n  - { do: turn, to: 14, length: 39 }\n",
+    );
+    const { page, faults } = await open(
+      await written("templates/machines/boathouse.yaml", "--job", "templates/jobs/deck-pin.yaml"),
+      await context(),
+    );
+    const button = (name: string | RegExp) => page.getByRole("button", { name });
+    const paper = async () => (await page.locator(".sheet").allTextContents()).join(" ");
+    const isOf = (mine: string, other: string) =>
+      expect
+        .poll(async () => {
+          const words = await paper();
+          return [words.includes(mine), words.includes(other)];
+        })
+        .toEqual([true, false]);
+    await goTo(page, "Job");
+    await isOf("Deck pin", "Broken pin");
+    await page.locator('input[type="file"]').setInputFiles(bad);
+    await expect.poll(() => page.locator("#at-name").inputValue()).toBe("Broken pin");
+    await isOf("Broken pin", "Deck pin");
+    await page.getByRole("button", { name: "deck-pin.yaml", exact: true }).click();
+    await isOf("Deck pin", "Broken pin");
+    await page.evaluate(() =>
+      Object.assign(globalThis, { printed: 0, print: () => (globalThis as never as { printed: number }).printed++ }),
+    );
+    await button(/^print$/).click();
+    expect(await page.evaluate(() => (globalThis as never as { printed: number }).printed)).toBe(1);
+    // What was open in between and is dropped again is opened again.
+    await page.locator('input[type="file"]').setInputFiles(bad);
+    await isOf("Broken pin", "Deck pin");
+    await goTo(page, "Take away");
+    await page.locator('.sheets input[value="plan"]').check();
+    await button("take the ticked ones").click();
+    const good = await taken(page, () => button("make all but that").click());
+    expect(good.name).toBe("boathouse-plan-deck-pin.pdf");
+    expect(faults).toEqual([]);
+  });
 });

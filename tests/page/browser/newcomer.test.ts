@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { type LineRead, readPdf } from "../../support/readPdf.js";
-import { hasBrowser, inBrowser, taken } from "./browser.js";
+import { goTo, hasBrowser, inBrowser, taken } from "./browser.js";
 
 /** Strips as they were typed, to 0.001 mm: once round the middle of paper of 0.10 mm (the file says no other) on a drum of 38 mm; marks
  *  of 0.02 mm, of which a turn of 2.117 mm holds 105 and a short one; cut in the middle of a division. */
@@ -141,6 +141,59 @@ describe.runIf(hasBrowser)("a newcomer at an empty page", () => {
     await page.getByRole("button", { name: "take what it has" }).click();
     expect(await page.locator("#at-name").inputValue()).toBe("Theirs");
   });
+
+  test.each([
+    [1280, 720],
+    [360, 640],
+  ])(
+    "what is told of the desk is in view far down a page of %s, and covers nothing that is filled in",
+    async (width, height) => {
+      const file = await written("templates/machines/boathouse.yaml", "--job", "templates/jobs/deck-pin.yaml");
+      const shared = await context({ viewport: { width, height } });
+      const { page, faults } = await open(file, shared);
+      await goTo(page, "Job");
+      const field = page.locator("#at-steps-4-to, #at-steps-4-do").first();
+      await page.locator(".messages").first().waitFor();
+      await page.waitForTimeout(500);
+      // As high as it can be seen: where what comes over it would lie.
+      const top = async () => (await field.boundingBox())?.y ?? -1;
+      await field.evaluate((one) => one.scrollIntoView({ block: "start" }));
+      await field.focus();
+      expect(await page.evaluate(() => scrollY)).toBeGreaterThan(height);
+      const second = await open(file, shared);
+      await second.page.locator("#at-name").first().fill("Theirs");
+      const told = page.getByText("Another tab has changed these files.");
+      await told.waitFor();
+      await page.waitForTimeout(500);
+      const uncovered = () =>
+        field.evaluate((one) => {
+          const { left, top, width: across, height: down } = one.getBoundingClientRect();
+          return [1, down - 1].every((y) => one.contains(document.elementFromPoint(left + across / 2, top + y)));
+        });
+      const inView = async () => {
+        const { y = -1, height: tall = 1e9 } = (await told.boundingBox()) ?? {};
+        return y >= 0 && y + tall < height / 2 + 1;
+      };
+      expect(await inView()).toBe(true);
+      expect(await uncovered()).toBe(true);
+      expect(await top()).toBeGreaterThan(0);
+      // Wherever the keyboard goes on to.
+      for (const key of ["Shift+Tab", "Shift+Tab", "Shift+Tab", "Tab"]) {
+        await page.keyboard.press(key);
+        const hidden = await page.evaluate(() => {
+          const one = document.activeElement as HTMLElement;
+          const { left, top: y, width: across } = one.getBoundingClientRect();
+          return !one.contains(document.elementFromPoint(left + across / 2, y + 2));
+        });
+        expect(hidden, key).toBe(false);
+      }
+      expect(await page.locator(".rule [aria-current]").isVisible()).toBe(true);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+      await page.getByRole("button", { name: "take what it has" }).click();
+      await told.waitFor({ state: "detached" });
+      expect(faults).toEqual([]);
+    },
+  );
 
   test("a browser that keeps nothing says so, and goes on", async () => {
     const refusing = await context();

@@ -1,3 +1,4 @@
+import { PDFDocument } from "pdf-lib";
 import { describe, expect, test } from "vitest";
 import { goTo, hasBrowser, inBrowser } from "./browser.js";
 
@@ -20,6 +21,20 @@ describe.runIf(hasBrowser)("true size", () => {
       .evaluate((one) => one.getBoundingClientRect().width);
     expect(width).toBeCloseTo(5 * 210, 0);
     expect(faults).toEqual([]);
+  });
+
+  test("printed, a sheet has no more pages than its own, measured or not", async () => {
+    const { page } = await open(await written("templates/machines/boathouse.yaml"), await context());
+    await goTo(page, "Belts and gears");
+    await page.locator("#sheet").selectOption("belt-card");
+    await page.locator(".sheet:only-child svg").waitFor();
+    const pages = async () =>
+      (await PDFDocument.load(await page.pdf({ preferCSSPageSize: true, printBackground: true }))).getPageCount();
+    for (const size of ["true size", "close up", "whole"]) {
+      await page.getByRole("button", { name: size }).click();
+      if (size === "true size") await page.getByText("Not yet measured on this screen").waitFor();
+      expect(await pages(), size).toBe(1);
+    }
   });
 
   test("on a telephone narrower than a bank card the frame stands on end, and all of it is seen", async () => {
