@@ -88,9 +88,21 @@ test("two words for one thing stay two, where a drive has both", () => {
 });
 
 test("a coupling in gear is no gear pair: in English it is engaged", () => {
-  const coupled = drive("open").replace("{ label: geared, teeth: [[24, 60], [22, 62]] }", "{ label: eingerückt }");
+  const coupled = drive("eingerückt", "langsam");
   expect(names(coupled, "en")).toMatch(/engaged/);
   expect(names(coupled, "en")).not.toMatch(/geared/);
+});
+
+test.each([
+  ["disengaged", "engaged"],
+  ["direkt", "eingerückt"],
+  ["open", "Engaged, slow"],
+])("a back gear in mesh, beside %s, is asked for its teeth", (out, into) => {
+  const bare = drive(out, `"${into}"`).replace(", teeth: [[24, 60], [22, 62]]", "");
+  const [problem, ...more] = readMachine(bare).problems.filter(({ severity }) => severity === "error");
+  expect(problem).toMatchObject({ code: "missing", path: ["drive", "stages", 1, "steps", 1] });
+  expect(JSON.stringify(problem)).toContain("teeth:");
+  expect(more).toEqual([]);
 });
 
 test("counterclockwise is anticlockwise", () => {
