@@ -1451,6 +1451,7 @@ export type Gaps = {
   "measured report.scatter": "n" | "scatter";
   "measured report.scatter of runs": "n" | "runs" | "places" | "scatter";
   "measured report.half width": "degrees";
+  "measured report.half width of runs": "degrees";
   "measured report.with wave": never;
   "measured report.lost motion": never;
   "measured report.lost": "lost" | "turn";
@@ -1504,9 +1505,11 @@ export type Gaps = {
   "measured report.off by": never;
   "measured report.standard": never;
   "measured report.degrees": never;
+  "measured report.degrees of runs": never;
   "measured report.known": never;
   "measured report.together": never;
   "measured report.expanded": "factor" | "half";
+  "measured report.factor as of": "factor" | "degrees";
   "measured report.millionths": never;
   "measured report.millionths meant": never;
   "measured report.source scatter": never;
@@ -3270,6 +3273,7 @@ const en: Readonly<Record<Key, Text>> = {
   "measured report.scatter": {"one":"{n} reading. It lies about {scatter} off the line.","other":"{n} readings. Each lies about {scatter} off the line."},
   "measured report.scatter of runs": {"one":"{n} reading in {runs} runs at {places} places. Within a run each lies about {scatter} off the line.","other":"{n} readings in {runs} runs at {places} places. Within a run each lies about {scatter} off the line."},
   "measured report.half width": "± holds 95 times in 100; readings to spare: {degrees}.",
+  "measured report.half width of runs": "± holds 95 times in 100; places to spare: {degrees}.",
   "measured report.with wave": "Line and once-per-turn wave were fitted together.",
   "measured report.lost motion": "lost motion",
   "measured report.lost": "{lost}, {turn} of a turn",
@@ -3299,7 +3303,7 @@ const en: Readonly<Record<Key, Text>> = {
   "measured report.wave": "It leads and lags by {sway}, furthest ahead at {crest} of a turn.",
   "measured report.again": "the same place again",
   "measured report.one run": "Not measured: one run.",
-  "measured report.repeats": "It repeats with a standard deviation of {deviation} (readings to spare: {degrees}).",
+  "measured report.repeats": "It repeats with a standard deviation of {deviation} (repeats to spare: {degrees}).",
   "measured report.iso 230": "By the formulas of ISO 230-2, {runs} runs: accuracy both ways {accuracy}, repeatability {repeatability}, reversal value {reversal}.",
   "measured report.iso 230 few": "By the formulas of ISO 230-2, {runs} runs where the standard asks for 5: accuracy both ways {accuracy}, repeatability {repeatability}, reversal value {reversal}.",
   "measured report.run": "run {run}",
@@ -3323,9 +3327,11 @@ const en: Readonly<Record<Key, Text>> = {
   "measured report.off by": "A turn may be off by",
   "measured report.standard": "standard",
   "measured report.degrees": "readings to spare",
+  "measured report.degrees of runs": "places to spare",
   "measured report.known": "known",
   "measured report.together": "together",
   "measured report.expanded": "× {factor} = ± {half} per turn, 95 times in 100",
+  "measured report.factor as of": "{factor} (as with {degrees} to spare)",
   "measured report.millionths": "µin",
   "measured report.millionths meant": "µin: millionths of an inch.",
   "measured report.source scatter": "scatter of the readings",
@@ -5098,6 +5104,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   {"one":"{n} Ablesung. Sie liegt etwa {scatter} neben der Geraden.","other":"{n} Ablesungen. Jede liegt etwa {scatter} neben der Geraden."},
   {"one":"{n} Ablesung in {runs} Läufen an {places} Stellen. Innerhalb eines Laufs liegt jede etwa {scatter} neben der Geraden.","other":"{n} Ablesungen in {runs} Läufen an {places} Stellen. Innerhalb eines Laufs liegt jede etwa {scatter} neben der Geraden."},
   "± gilt in 95 von 100 Fällen; überzählige Ablesungen: {degrees}.",
+  "± gilt in 95 von 100 Fällen; überzählige Stellen: {degrees}.",
   "Gerade und Welle je Umdrehung sind zusammen ausgeglichen.",
   "Umkehrspiel",
   "{lost}, {turn} einer Umdrehung",
@@ -5127,7 +5134,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Voraus und zurück um {sway}, am weitesten voraus bei {crest} der Umdrehung.",
   "dieselbe Stelle noch einmal",
   "Nicht gemessen: ein Lauf.",
-  "Sie kehrt mit einer Standardabweichung von {deviation} wieder (überzählige Ablesungen: {degrees}).",
+  "Sie kehrt mit einer Standardabweichung von {deviation} wieder (überzählige Wiederholungen: {degrees}).",
   "Nach den Formeln von ISO 230-2, {runs} Läufe: Genauigkeit in beiden Richtungen {accuracy}, Wiederholpräzision {repeatability}, Umkehrwert {reversal}.",
   "Nach den Formeln von ISO 230-2, {runs} Läufe, wo die Norm 5 verlangt: Genauigkeit in beiden Richtungen {accuracy}, Wiederholpräzision {repeatability}, Umkehrwert {reversal}.",
   "Lauf {run}",
@@ -5151,9 +5158,11 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Eine Umdrehung kann abweichen um",
   "Standardabweichung",
   "überzählige Ablesungen",
+  "überzählige Stellen",
   "bekannt",
   "zusammen",
   "× {factor} = ± {half} je Umdrehung, in 95 von 100 Fällen",
+  "{factor} (wie bei {degrees} überzähligen)",
   "µZoll",
   "µZoll: millionstel Zoll.",
   "Streuung der Ablesungen",
