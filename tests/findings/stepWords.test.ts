@@ -105,6 +105,21 @@ test.each([
   expect(more).toEqual([]);
 });
 
+test("a belt that is called open, beside a crossed one, is not out of mesh", () => {
+  const belts = drive("open").replace("label: A,", "label: open,").replace("label: B,", "label: crossed,");
+  expect(names(belts.replace("[A, open]", "[open, open]"), "de")).toMatch(/\bopen ausgerückt/);
+  const { machine } = findingsOf(belts.replace("[A, open]", "[open, open]"));
+  const measured = inLanguage("de", () => compute(machine)).drive?.speeds.filter(({ from }) => from === "measured");
+  expect(measured?.map(({ position }) => position.name)).toEqual(["open ausgerückt"]);
+});
+
+test("two words that differ by a capital only stay two", () => {
+  // Its own word is free for it to keep; the other's is taken by it.
+  const named = names(drive("Eingerückt", "geared"), "de");
+  expect(named.toLowerCase().match(/eingerückt/g)).toHaveLength(2);
+  expect(named).toContain("geared");
+});
+
 test("counterclockwise is anticlockwise", () => {
   const text = (sense: string) =>
     `name: T\nhandwheels: [{ name: W, feed: 2, dial: { shape: drum, diameter: 40, width: 9, increases: ${sense} } }]\n`;
