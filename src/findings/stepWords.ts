@@ -17,31 +17,41 @@ export function inPrintedWords(drive: Drive): Drive {
   const all = steps.map(asWritten);
   // Two steps of one name could not be told apart.
   const isTaken = (word: string, written: string) =>
-    all.includes(word) || steps.some((one) => asWritten(one) !== written && wordFor(one) === word);
-  const printed = new Map(
-    steps.map((step) => {
-      const [word, written] = [wordFor(step), asWritten(step)];
-      return [step.label, word !== written && isTaken(word, written) ? written : word] as const;
-    }),
+    all.some((one) => one !== written && alike(one, word)) ||
+    steps.some((one) => asWritten(one) !== written && alike(wordFor(one), word));
+  const printed = (step: Step): string => {
+    const [word, written] = [wordFor(step), asWritten(step)];
+    return word !== written && isTaken(word, written) ? written : word;
+  };
+  // A machine whose words were one language's may come once more, for paper in another.
+  const stages = drive.stages.map((stage) => ({
+    ...stage,
+    steps: stage.steps.map((step) => ({ ...step, label: printed(step), written: asWritten(step) })),
+  }));
+  // A reading has one label of each stage that offers a choice.
+  const choices = drive.stages.flatMap(({ steps }, at) =>
+    steps.length > 1 ? [{ steps, printed: stages[at]?.steps }] : [],
   );
-  const as = (label: string) => printed.get(label) ?? label;
+  const as = (label: string, at: number) => {
+    const choice = choices[at];
+    return choice?.printed?.[choice.steps.findIndex((step) => step.label === label)]?.label ?? label;
+  };
   return {
     ...drive,
-    stages: drive.stages.map((stage) => ({
-      ...stage,
-      // A machine whose words were one language's may come once more, for paper in another.
-      steps: stage.steps.map((step) => ({ ...step, label: as(step.label), written: asWritten(step) })),
-    })),
+    stages,
     tachometer: drive.tachometer.map((reading) => ({ ...reading, labels: reading.labels.map(as) })),
   };
 }
 
 const asWritten = ({ label, written }: Step): string => written ?? label;
 
+const alike = (one: string, other: string): boolean => one.toLowerCase() === other.toLowerCase();
+
+/** A belt is in no such state: one that is called open lies beside a crossed one. */
 function wordFor(step: Step): string {
   const label = asWritten(step);
-  const written = label.toLowerCase();
-  const has = (words: readonly string[]) => words.some((word) => word.toLowerCase() === written);
+  if (step.kind === "belt") return label;
+  const has = (words: readonly string[]) => words.some((word) => alike(word, label));
   for (const state of statesOf(step.kind)) {
     if (has(state.map(wordOf))) return label;
     if (has(state.flatMap(inEveryTongue))) return wordOf(state[0]);

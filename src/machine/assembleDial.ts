@@ -9,6 +9,8 @@ import type { Path } from "./problem.js";
  *  practice. */
 const leastDial = 5;
 const largestDial = 500;
+/** What a hand still finds beside its slide: a larger one is likelier a slip of the decimal point. Common practice. */
+const usualDial = 300;
 /** Room for marks and the smallest numbers, mm. */
 const leastWidth = 3;
 /** Paper and glue add at most some hundredths to a measured wrap; more is a slip of the rule. */
@@ -65,6 +67,13 @@ export function assembleDial(
         value > largest ? "too-large" : "too-small",
         `${key} of ${said(value)} is no dial's`,
         `write the unit beside it: a bare number is in ${inWords[units]} here`,
+      );
+    else if (value !== undefined && key !== "width" && value > (usualDial * largest) / largestDial)
+      warn(
+        [...path, key],
+        "too-large",
+        `${key} of ${said(value)} is unusual for a handwheel's dial`,
+        `mind the decimal point: is it ${said(value / 10)}?`,
       );
   }
   if (missing.length > 0) return undefined;

@@ -1,6 +1,8 @@
 import { largestOf } from "../quantity/extremes.js";
 import { inWords, parseLength } from "../quantity/length.js";
 import { splitUnit } from "../quantity/number.js";
+import { inEveryTongue } from "../words/say.js";
+import type { Key } from "../words/words.generated.js";
 import { MOST } from "./bounds.js";
 import { closest } from "./closest.js";
 import type { Context, Raw } from "./context.js";
@@ -191,8 +193,17 @@ function readStage(
   };
 }
 
-/** How the name of a step begins that hands the speed on as it is: a coupling, or a back gear out of mesh. */
-const handsOn = /^(direct|open|disengaged|engaged|direkt|offen|ausgerückt|eingerückt)(?![\p{L}\p{N}])/iu;
+/** Whether the name of a step begins with one of these words, in any language that paper speaks. */
+const begins = (label: string, keys: readonly Key[]): boolean =>
+  keys.flatMap(inEveryTongue).some((word) => new RegExp(`^${word}(?![\\p{L}\\p{N}])`, "iu").test(label));
+
+/** A coupling of one to one, or a back gear out of mesh: the speed is handed on as it is. */
+const isIdle = ({ label = "" }: RawStep) =>
+  begins(label, ["step labels.open", "step labels.open otherwise", "step labels.direct"]);
+
+/** A coupling in gear hands the speed on as well; but beside a step that does so already it is a back gear in mesh. */
+const isCoupled = ({ label = "" }: RawStep, others: readonly RawStep[]) =>
+  begins(label, ["step labels.engaged"]) && !others.some(isIdle);
 
 /** A step of which neither pulleys nor gears are told would pass for a coupling, its speeds as wrong as the pulleys are unlike. Of a
  *  drive without any there is no doubt. */
@@ -201,12 +212,14 @@ function judgeBareSteps(stages: Raw<"drive">["stages"], { error }: Context): voi
   if (stages.every(({ steps }) => steps.every(isBare))) return;
   for (const [at, { name, steps }] of stages.entries())
     for (const [index, step] of steps.entries())
-      if (isBare(step) && !handsOn.test(step.label ?? ""))
+      if (isBare(step) && !isIdle(step) && !isCoupled(step, steps))
         error(
           ["drive", "stages", at, "steps", index],
           "missing",
           `the step has neither pulleys nor gears, in "${name}"`,
-          "add driver: and driven:, or teeth:; of a coupling or a back gear out of mesh write label: direct or label: open",
+          begins(step.label ?? "", ["step labels.engaged"])
+            ? "add teeth: of the gears in mesh, [driver, driven] for each pair; the other step hands the speed on as it is"
+            : "add driver: and driven:, or teeth:; of a coupling or a back gear out of mesh write label: direct or label: open",
         );
 }
 

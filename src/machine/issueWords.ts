@@ -124,6 +124,8 @@ function bestBranch(
   noun: string,
 ): KeyRemark[] {
   const branches = issue.errors.map((issues) => issues.map((inner) => ({ inner, whole: refusesWhole(inner) })));
+  const choice = inOne(branches.flat().map(({ inner }) => inner));
+  if (choice && issue.input !== undefined) return suggestion({ ...choice, input: issue.input }, path);
   const meant = branches.filter((branch) => !branch.some(({ whole }) => whole)).sort((a, b) => a.length - b.length)[0];
   if (meant) return meant.flatMap(({ inner }) => wordsFor(inner, path, root, noun));
   if (issue.input === undefined)
@@ -143,6 +145,16 @@ function bestBranch(
         ) ?? `it must be ${expected.join(" or ")}${example(path, issue.input)}`,
     },
   ];
+}
+
+/** Of several forms that are nothing but values, one choice of all; a bare number that is among them with its unit is named with it. */
+function inOne(issues: readonly Issue[]): Extract<Issue, { code: "invalid_value" }> | undefined {
+  const [first] = issues;
+  const choices = issues.flatMap((issue) => (issue.code === "invalid_value" ? [issue.values] : []));
+  if (first?.code !== "invalid_value" || choices.length < issues.length) return undefined;
+  const all = choices.flat();
+  const words = all.map(String);
+  return { ...first, values: all.filter((value) => !words.some((word) => word.startsWith(`${String(value)} `))) };
 }
 
 /** Numbers in a row are the list that was meant. */

@@ -1485,6 +1485,7 @@ export type Gaps = {
   "measured report.scatter": "n" | "scatter";
   "measured report.scatter of runs": "n" | "runs" | "places" | "scatter";
   "measured report.half width": "degrees";
+  "measured report.half width of runs": "degrees";
   "measured report.with wave": never;
   "measured report.lost motion": never;
   "measured report.lost": "lost" | "turn";
@@ -1538,9 +1539,11 @@ export type Gaps = {
   "measured report.off by": never;
   "measured report.standard": never;
   "measured report.degrees": never;
+  "measured report.degrees of runs": never;
   "measured report.known": never;
   "measured report.together": never;
   "measured report.expanded": "factor" | "half";
+  "measured report.factor as of": "factor" | "degrees";
   "measured report.millionths": never;
   "measured report.millionths meant": never;
   "measured report.source scatter": never;
@@ -2182,7 +2185,7 @@ const en: Readonly<Record<Key, Text>> = {
   "dials.last short": "its last division is only {last}: count whole turns, and begin each from its start reading",
   "dials.last long": "its last division is {last}: count whole turns, and begin each from its start reading",
   "dials.rows": "{rows} rows, read in order, one row a turn, then over again",
-  "dials.sense assumed": "Which way the numbers grow the file does not say (increases:): clockwise is taken",
+  "dials.sense assumed": "Which way the numbers grow the file does not say: clockwise is taken",
   "dials.once round": "the travel ends before the dial has gone once round: no turns are counted",
   "dials.nothing adds up": "begins again each turn, so that nothing adds up, but does not run on past zero",
   "dials.closes exactly": "closes exactly",
@@ -3340,6 +3343,7 @@ const en: Readonly<Record<Key, Text>> = {
   "measured report.scatter": {"one":"{n} reading. It lies about {scatter} off the line.","other":"{n} readings. Each lies about {scatter} off the line."},
   "measured report.scatter of runs": {"one":"{n} reading in {runs} runs at {places} places. Within a run each lies about {scatter} off the line.","other":"{n} readings in {runs} runs at {places} places. Within a run each lies about {scatter} off the line."},
   "measured report.half width": "± holds 95 times in 100; readings to spare: {degrees}.",
+  "measured report.half width of runs": "± holds 95 times in 100; places to spare: {degrees}.",
   "measured report.with wave": "Line and once-per-turn wave were fitted together.",
   "measured report.lost motion": "lost motion",
   "measured report.lost": "{lost}, {turn} of a turn",
@@ -3369,7 +3373,7 @@ const en: Readonly<Record<Key, Text>> = {
   "measured report.wave": "It leads and lags by {sway}, furthest ahead at {crest} of a turn.",
   "measured report.again": "the same place again",
   "measured report.one run": "Not measured: one run.",
-  "measured report.repeats": "It repeats with a standard deviation of {deviation} (readings to spare: {degrees}).",
+  "measured report.repeats": "It repeats with a standard deviation of {deviation} (repeats to spare: {degrees}).",
   "measured report.iso 230": "By the formulas of ISO 230-2, {runs} runs: accuracy both ways {accuracy}, repeatability {repeatability}, reversal value {reversal}.",
   "measured report.iso 230 few": "By the formulas of ISO 230-2, {runs} runs where the standard asks for 5: accuracy both ways {accuracy}, repeatability {repeatability}, reversal value {reversal}.",
   "measured report.run": "run {run}",
@@ -3393,9 +3397,11 @@ const en: Readonly<Record<Key, Text>> = {
   "measured report.off by": "A turn may be off by",
   "measured report.standard": "standard",
   "measured report.degrees": "readings to spare",
+  "measured report.degrees of runs": "places to spare",
   "measured report.known": "known",
   "measured report.together": "together",
   "measured report.expanded": "× {factor} = ± {half} per turn, 95 times in 100",
+  "measured report.factor as of": "{factor} (as with {degrees} to spare)",
   "measured report.millionths": "µin",
   "measured report.millionths meant": "µin: millionths of an inch.",
   "measured report.source scatter": "scatter of the readings",
@@ -4046,7 +4052,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "der letzte Skalenteil ist nur {last}: ganze Umdrehungen zählen und jede mit ihrem Anfangswert beginnen",
   "der letzte Skalenteil ist {last}: ganze Umdrehungen zählen und jede mit ihrem Anfangswert beginnen",
   "{rows} Reihen, der Reihe nach abzulesen, je Umdrehung eine, dann wieder von vorn",
-  "In welchem Sinn die Zahlen wachsen, sagt die Datei nicht (increases:): angenommen ist im Uhrzeigersinn",
+  "In welchem Sinn die Zahlen wachsen, sagt die Datei nicht: angenommen ist im Uhrzeigersinn",
   "der Weg endet, bevor die Skala einmal herum ist: keine Umdrehungen zählen",
   "beginnt mit jeder Umdrehung neu, sodass sich nichts aufsummiert, läuft aber nicht über die Null weiter",
   "geht genau auf",
@@ -4491,8 +4497,8 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Rändelhalter",
   "rändeln, Teilung {pitch}, von {from} bis {to}",
   "rändeln, Teilung {pitch}, {length} lang",
-  "Alle Stellen gelten für die futterseitige Kante des Rändels: die Planfläche mit dieser Kante ankratzen. Beginnen, wo die andere Kante bei {at} steht: diese Stelle vorher anreißen (mit der Breite des Rändels in der Auftragsdatei steht hier ein Skalenwert dafür).",
-  "Alle Stellen gelten für die futterseitige Kante des Rändels: die Planfläche mit dieser Kante ankratzen.",
+  "Alle Stellen gelten für die futterseitige Kante des Rändelrads: die Planfläche mit dieser Kante ankratzen. Beginnen, wo die andere Kante bei {at} steht: diese Stelle vorher anreißen (mit der Breite des Rändelrads in der Auftragsdatei steht hier ein Skalenwert dafür).",
+  "Alle Stellen gelten für die futterseitige Kante des Rändelrads: die Planfläche mit dieser Kante ankratzen.",
   "Der Durchmesser wächst um etwa {rise} (Werkstattbrauch): das Muster erst an einer Umdrehung von Hand prüfen, dann den Motor einschalten.",
   "Öl, langsam, einmal kräftig zustellen; Späne nur bei stehender Maschine abbürsten.",
   "kein Werkzeug",
@@ -4515,7 +4521,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Das Teil spannen, auf eine Unterlage, in die der Bohrer gehen darf; nie mit der Hand halten.",
   "Zentrierbohrung {pilot}",
   "Zentrierbohrer, Spitze {pilot}",
-  "So tief, bis der Kegel etwa {mouth} weit ist, {depth} ab Ankratzen der Spitze. Die Spitze bricht leicht: ohne Gewalt, oft ausräumen, nie langsam und mit Druck.",
+  "So tief, bis der Kegel etwa {mouth} weit ist, {depth} ab Aufsetzen der Spitze. Die Spitze bricht leicht: ohne Gewalt, oft ausräumen, nie langsam und mit Druck.",
   "{size} bohren, {depth} tief",
   "{name} ({size})",
   "{size} reiben, {depth} tief",
@@ -4609,7 +4615,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "dem Eintritt des vollen Durchmessers",
   "dem Fassen des ersten Gangs",
   "dem Beginn des Schnitts",
-  "dem Ankratzen der Spitze",
+  "dem Aufsetzen der Spitze",
   "Der Schlitten fährt {by} von {travel}: vor dem Ankratzen weit zurückdrehen.",
   "Nicht {size}? Weniger gemessen: den Unterschied vom Aufgeschriebenen abziehen. Mehr gemessen: dazuzählen.",
   "Nicht {size}? Der Unterschied {times} = ________ {counted}. Weniger gemessen: vom Aufgeschriebenen abziehen. Mehr gemessen: dazuzählen.",
@@ -4764,7 +4770,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "{size}, {width} breit",
   "bei {at}",
   "ø{large} auf ø{small}",
-  "Rändel {pitch}",
+  "Rändelung {pitch}",
   "Zentrierung ø{pilot}",
   "und {count} weitere: siehe die Schritte",
   "plangedreht",
@@ -4807,7 +4813,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "die Backen drücken auf eine Wand von {wall} um die Bohrung von {bore}: sie federt, und die Bohrung wird unrund",
   "leicht spannen, die Bohrung mit einem Stopfen stützen, oder sie erst danach fertig ausdrehen",
   "die Backen lägen auf dem Gewinde {thread}",
-  "die Backen lägen auf dem Rändel",
+  "die Backen lägen auf der Rändelung",
   "anderswo spannen, oder in einer geschlitzten Hülse",
   "reicht bis {to} am Werkstück, und die Backen beginnen bei {at}: der Meißel läuft hinein",
   "reicht bis {to} am Werkstück, und die Backen beginnen bei {at}: weniger als {clear} Abstand",
@@ -4899,8 +4905,8 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "kürzen, oder dort beginnen, wo Werkstoff ist",
   "bei {at} ist kein Werkstoff",
   "Längen zählen von der fertigen Planfläche des freien Endes",
-  "ein Rändel von {wheel} Breite zeichnet mehr als {length}",
-  "ein schmaleres Rändel nehmen, oder der Rändel so breit machen",
+  "ein Rändelrad von {wheel} Breite zeichnet mehr als {length}",
+  "ein schmaleres Rändelrad nehmen, oder die Rändelung so breit machen",
   "läuft über mehr als einen Durchmesser",
   "nur einen Zylinder rändeln",
   "gibt {said} am Stechmeißel an, und das Werkstück hat dort {there}",
@@ -4952,7 +4958,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "zuletzt leichte Schnitte, und bedenken, dass die Backen es unrund drücken",
   "schneidet {depth} tief Gewinde, und das Loch ist nicht so tief",
   "das Gewinde {name}",
-  "der Rändel",
+  "die Rändelung",
   "{made} aus einem früheren Schritt geht dabei verloren",
   "zuerst dieser Schnitt, dann {made}; oder kleiner, oder kürzer",
   "braucht ein Loch von {least} (volles Gewinde) bis unter {most}; es wurde keines gemacht",
@@ -5204,6 +5210,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   {"one":"{n} Ablesung. Sie liegt etwa {scatter} neben der Geraden.","other":"{n} Ablesungen. Jede liegt etwa {scatter} neben der Geraden."},
   {"one":"{n} Ablesung in {runs} Läufen an {places} Stellen. Innerhalb eines Laufs liegt jede etwa {scatter} neben der Geraden.","other":"{n} Ablesungen in {runs} Läufen an {places} Stellen. Innerhalb eines Laufs liegt jede etwa {scatter} neben der Geraden."},
   "± gilt in 95 von 100 Fällen; überzählige Ablesungen: {degrees}.",
+  "± gilt in 95 von 100 Fällen; überzählige Stellen: {degrees}.",
   "Gerade und Welle je Umdrehung sind zusammen ausgeglichen.",
   "Umkehrspiel",
   "{lost}, {turn} einer Umdrehung",
@@ -5233,7 +5240,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Voraus und zurück um {sway}, am weitesten voraus bei {crest} der Umdrehung.",
   "dieselbe Stelle noch einmal",
   "Nicht gemessen: ein Lauf.",
-  "Sie kehrt mit einer Standardabweichung von {deviation} wieder (überzählige Ablesungen: {degrees}).",
+  "Sie kehrt mit einer Standardabweichung von {deviation} wieder (überzählige Wiederholungen: {degrees}).",
   "Nach den Formeln von ISO 230-2, {runs} Läufe: Genauigkeit in beiden Richtungen {accuracy}, Wiederholpräzision {repeatability}, Umkehrwert {reversal}.",
   "Nach den Formeln von ISO 230-2, {runs} Läufe, wo die Norm 5 verlangt: Genauigkeit in beiden Richtungen {accuracy}, Wiederholpräzision {repeatability}, Umkehrwert {reversal}.",
   "Lauf {run}",
@@ -5257,9 +5264,11 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Eine Umdrehung kann abweichen um",
   "Standardabweichung",
   "überzählige Ablesungen",
+  "überzählige Stellen",
   "bekannt",
   "zusammen",
   "× {factor} = ± {half} je Umdrehung, in 95 von 100 Fällen",
+  "{factor} (wie bei {degrees} überzähligen)",
   "µZoll",
   "µZoll: millionstel Zoll.",
   "Streuung der Ablesungen",

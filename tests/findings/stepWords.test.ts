@@ -88,9 +88,36 @@ test("two words for one thing stay two, where a drive has both", () => {
 });
 
 test("a coupling in gear is no gear pair: in English it is engaged", () => {
-  const coupled = drive("open").replace("{ label: geared, teeth: [[24, 60], [22, 62]] }", "{ label: eingerückt }");
+  const coupled = drive("eingerückt", "langsam");
   expect(names(coupled, "en")).toMatch(/engaged/);
   expect(names(coupled, "en")).not.toMatch(/geared/);
+});
+
+test.each([
+  ["disengaged", "engaged"],
+  ["direkt", "eingerückt"],
+  ["open", "Engaged, slow"],
+])("a back gear in mesh, beside %s, is asked for its teeth", (out, into) => {
+  const bare = drive(out, `"${into}"`).replace(", teeth: [[24, 60], [22, 62]]", "");
+  const [problem, ...more] = readMachine(bare).problems.filter(({ severity }) => severity === "error");
+  expect(problem).toMatchObject({ code: "missing", path: ["drive", "stages", 1, "steps", 1] });
+  expect(JSON.stringify(problem)).toContain("teeth:");
+  expect(more).toEqual([]);
+});
+
+test("a belt that is called open, beside a crossed one, is not out of mesh", () => {
+  const belts = drive("open").replace("label: A,", "label: open,").replace("label: B,", "label: crossed,");
+  expect(names(belts.replace("[A, open]", "[open, open]"), "de")).toMatch(/\bopen ausgerückt/);
+  const { machine } = findingsOf(belts.replace("[A, open]", "[open, open]"));
+  const measured = inLanguage("de", () => compute(machine)).drive?.speeds.filter(({ from }) => from === "measured");
+  expect(measured?.map(({ position }) => position.name)).toEqual(["open ausgerückt"]);
+});
+
+test("two words that differ by a capital only stay two", () => {
+  // Its own word is free for it to keep; the other's is taken by it.
+  const named = names(drive("Eingerückt", "geared"), "de");
+  expect(named.toLowerCase().match(/eingerückt/g)).toHaveLength(2);
+  expect(named).toContain("geared");
 });
 
 test("counterclockwise is anticlockwise", () => {

@@ -136,6 +136,17 @@ test("clockwise numbers run counter-clockwise round a face, as seen by the opera
   }
 });
 
+test("the picture of the seam lies on a layer of its own: of the graduations there are the dial's alone", () => {
+  const findings = machine(shapes.drum);
+  const print = printOf(findings, "dial");
+  const entities = print.pages.flatMap((page) => readDxf(renderDxf(page, print, fonts)).entities);
+  const on = (layer: string) => entities.filter((entity) => entity.layer.startsWith(layer));
+  const { count } = expected(findings);
+  // One to stick on, one to spare, and the index line.
+  expect(on("GRADUATIONS_RANK_")).toHaveLength(2 * count + 1);
+  expect(on("SEAM").length).toBeGreaterThan(10);
+});
+
 test("layers are named after what lies on them, and nothing is filled or set as text", () => {
   expect(layerName(["strip", "graduations", "rank 1"])).toBe("GRADUATIONS_RANK_1");
   expect(layerName([])).toBe("DRAWING");

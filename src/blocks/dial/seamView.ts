@@ -1,6 +1,6 @@
 import { bandOf, paperPerRadian } from "../../dial/development.js";
 import { growthOf } from "../../dial/growth.js";
-import type { Drawing } from "../../drawing/drawing.js";
+import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { group, line, rectangle, text } from "../../drawing/shapes.js";
 import { textWidth } from "../../drawing/text.js";
 import { TURN } from "../../quantity/angle.js";
@@ -44,15 +44,28 @@ export function seamView(plan: DialPlan, seam: number): Drawing {
     width,
     height: band + 2 * ABOVE + size.source * 1.25,
     marks: [
-      group({ x: (width - length) / 2, y: ABOVE }, [
-        line({ x: 0, y: 0 }, { x: length, y: 0 }, axisLine),
-        line({ x: 0, y: band }, { x: length, y: band }, axisLine),
-        line({ x: length / 2, y: -ABOVE }, { x: length / 2, y: band + ABOVE }, axisLine),
-        // The tab belongs to the right end, which lies on the left here, and goes under the other.
-        ...(lap > 0 ? [rectangle({ x: length / 2, y: 0.15 * band }, tab, 0.7 * band, { pen: dashed })] : []),
-        ...marks,
-      ]),
-      text(words, { x: width / 2, y: band + 2 * ABOVE + size.source }, { size: size.source, anchor: "middle" }),
+      group(
+        { x: 0, y: 0 },
+        [
+          group({ x: (width - length) / 2, y: ABOVE }, [
+            line({ x: 0, y: 0 }, { x: length, y: 0 }, axisLine),
+            line({ x: 0, y: band }, { x: length, y: band }, axisLine),
+            line({ x: length / 2, y: -ABOVE }, { x: length / 2, y: band + ABOVE }, axisLine),
+            // The tab belongs to the right end, which lies on the left here, and goes under the other.
+            ...(lap > 0 ? [rectangle({ x: length / 2, y: 0.15 * band }, tab, 0.7 * band, { pen: dashed })] : []),
+            ...marks.map(unnamed),
+          ]),
+          text(words, { x: width / 2, y: band + 2 * ABOVE + size.source }, { size: size.source, anchor: "middle" }),
+        ],
+        { name: "seam" },
+      ),
     ],
   };
+}
+
+/** The picture's marks are none of the dial's: a machine that cuts by layers must not find them among those. */
+function unnamed(mark: Mark): Mark {
+  if (mark.kind !== "group") return mark;
+  const { name: _, ...plain } = mark;
+  return { ...plain, marks: mark.marks.map(unnamed) };
 }

@@ -39,7 +39,9 @@ function scatter(fit: Fit, units: Units): Fact {
         ? say("measured report.scatter of runs", { n: readings, runs, places, scatter })
         : say("measured report.scatter", { n: readings, scatter }),
     small: [
-      say("measured report.half width", { degrees: degreesOfFreedom }),
+      say(runs > 1 ? "measured report.half width of runs" : "measured report.half width", {
+        degrees: degreesOfFreedom,
+      }),
       ...(withWave ? [say("measured report.with wave")] : []),
     ].join(" "),
   };

@@ -26,7 +26,7 @@ export function budgetTable(found: Budget, runs: boolean, units: Units, width: n
   const columns: Column[] = [
     { heading: [say("measured report.off by")], align: "start" },
     { heading: [say("measured report.standard"), name], align: "decimal" },
-    { heading: [say("measured report.degrees")], align: "middle" },
+    { heading: [say(runs ? "measured report.degrees of runs" : "measured report.degrees")], align: "middle" },
   ];
   const rows = contributions.map(({ source, standard, degreesOfFreedom, counts }): Cell[] => {
     const how =
@@ -42,20 +42,26 @@ export function budgetTable(found: Budget, runs: boolean, units: Units, width: n
       { text: degrees(degreesOfFreedom) },
     ];
   });
+  // Of several reasons together Welch's degrees of freedom count neither readings nor places: they only choose the factor.
+  const mixed = contributions.filter(({ counts }) => counts).length > 1;
+  const factor = formatFixed(coverageFactor, 3);
   const sum: Cell[] = [
     {
       text: say("measured report.together"),
       weight: "bold",
       note: [
         say("measured report.expanded", {
-          factor: formatFixed(coverageFactor, 3),
+          factor:
+            mixed && Number.isFinite(degreesOfFreedom)
+              ? say("measured report.factor as of", { factor, degrees: degrees(degreesOfFreedom) })
+              : factor,
           half: `${formatUncertain(0, fromMm(expanded, units) * parts).uncertainty} ${name}`,
         }),
         ...(units === "in" ? [say("measured report.millionths meant")] : []),
       ].join(". "),
     },
     { text: micro(combined), weight: "bold" },
-    { text: degrees(degreesOfFreedom) },
+    { text: mixed ? "" : degrees(degreesOfFreedom) },
   ];
   return table(columns, [...rows, sum], { width, ruled: true });
 }

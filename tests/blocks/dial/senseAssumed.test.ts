@@ -11,7 +11,7 @@ const lathe = (increases: string) =>
 describe("which way the numbers of a dial grow, where the file does not say it", () => {
   test("is told where its piece is explained, in either language", () => {
     expect(textsOf(lathe(""), "dial")).toContain(
-      "Which way the numbers grow the file does not say (increases:): clockwise is taken.",
+      "Which way the numbers grow the file does not say: clockwise is taken.",
     );
     expect(inLanguage("de", () => textsOf(lathe(""), "dial"))).toContain("angenommen ist im Uhrzeigersinn.");
   });

@@ -1,0 +1,35 @@
+import { expect, test } from "vitest";
+import { readMachine } from "../../src/machine/read.js";
+
+const told = (text: string) =>
+  readMachine(text).problems.map(({ code, what, remedy }) => ({ code, words: `${what}; ${remedy}` }));
+const motor = (mains: string) =>
+  told(
+    `name: L\ndrive:\n  motor: { speed: 1425, mains: ${mains} }\n  stages: [{ name: b, steps: [{ driver: 60, driven: 90 }] }]\n`,
+  );
+const dial = (sizes: string) =>
+  told(`name: L\nhandwheels: [{ name: Slide, feed: 2, dial: { ${sizes}, increases: clockwise } }]\n`);
+
+test.each(["400 V", "55", "230"])("mains of %s: those that there are, with their unit, in one remark", (mains) => {
+  expect(motor(mains)).toEqual([
+    expect.objectContaining({ code: "unknown-word", words: expect.stringContaining("it is one of 50 Hz, 60 Hz") }),
+  ]);
+});
+
+test.each(["50", "60", "50 Hz", '"60 Hz"'])("mains of %s are taken", (mains) => expect(motor(mains)).toEqual([]));
+
+test.each([
+  ["shape: drum, diameter: 425, width: 9", "diameter of 425 mm is unusual for a handwheel's dial", "is it 42.5 mm?"],
+  ["shape: drum, wrap: 1335, width: 9", "wrap of 1335 mm is unusual", "is it 133.5 mm?"],
+  ["shape: face, outside: 480, inside: 440", "outside of 480 mm is unusual", "is it 48 mm?"],
+])("a dial of %s is asked about: a slip of the decimal point", (sizes, what, remedy) => {
+  const [slip] = dial(sizes);
+  expect(slip?.code).toBe("too-large");
+  expect(slip?.words).toContain(what);
+  expect(slip?.words).toContain(remedy);
+});
+
+test.each(["shape: drum, diameter: 42.5, width: 9", "shape: drum, diameter: 290, width: 9"])(
+  "one of %s is not",
+  (sizes) => expect(dial(sizes)).toEqual([]),
+);
