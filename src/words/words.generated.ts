@@ -2984,7 +2984,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan findings.beyond travel remedy, barrel": "draw it back half way, bring the tailstock or the table up by as much, and go on counting from that reading",
   "plan findings.beyond travel remedy": "make it shorter or shallower, or do it in two settings",
   "plan findings.no wheel": "no handwheel with a feed sets this depth: dial readings cannot be given",
-  "plan findings.no wheel remedy, readings": "put its readings right, or take them anew",
+  "plan findings.no wheel remedy, readings": "put its readings right, or take them again",
   "plan findings.no wheel remedy": "measure that wheel's feed, or say in the machine's file which wheel goes across",
   "plan findings.no wheel remedy, face": "measure the feed of the wheel that goes along, or say in the machine's file which one it is",
   "plan findings.too many cuts": "would take more than {most} cuts of {cut}",

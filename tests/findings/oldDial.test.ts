@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { choiceLines } from "../../src/cli/choiceLines.js";
-import { dialToRead } from "../../src/findings/dialToRead.js";
+import { dialToRead, oldDialToRead } from "../../src/findings/dialToRead.js";
 import { onDial } from "../../src/findings/onDial.js";
 import { oldSettingToRead } from "../../src/findings/settings.js";
 import { jobOf } from "../support/job.js";
@@ -112,7 +112,8 @@ stops: [{ name: Shoulder, handwheel: Cross slide, length: 6 }]
       `${settable}, dial: { shape: drum, diameter: 40, width: 9, fixed: true }`,
       ", uncertainty: 0.1",
     ).handwheels;
-    expect(beside && dialToRead(beside)).toMatchObject({ old: "travel", fixed: false });
+    expect(beside && oldDialToRead(beside)).toMatchObject({ old: "travel", fixed: false });
+    expect(beside && dialToRead(beside)).toBeUndefined();
     expect(planWords(settable)).not.toMatch(/S1 [+−] /);
     expect(read("")).toBeUndefined();
   });
