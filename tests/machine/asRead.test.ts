@@ -24,6 +24,7 @@ stops:
         diameter: 38,
         width: 9,
         increases: "clockwise",
+        senseAssumed: true,
         second: 0.5,
         vernier: 10,
         oncePerTurn: true,
