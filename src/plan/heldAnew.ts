@@ -1,4 +1,5 @@
 import type { JobStep } from "../job/job.js";
+import { endsOf } from "../part/workpiece.js";
 import { say } from "../words/say.js";
 import { gripOf } from "./grip.js";
 import { begun, type Making, type Step } from "./making.js";
@@ -10,7 +11,9 @@ export function heldAnew(making: Making<Hold>): Step {
   const { stage, step, bench, job, findings, show } = making;
   const { before, holding } = stage;
   const round = step.do === "turn round";
-  const gripped = gripOf(before, holding.jaws)?.diameter ?? 0;
+  const grip = gripOf(before, holding.jaws);
+  const gripped = grip?.diameter ?? 0;
+  const bridged = grip !== undefined && grip.from > holding.jaws + 1e-6 && step.held !== "between centres";
   const inChuck = gripped > 0 ? say("plan.in the chuck by", { size: show(gripped) }) : say("plan.in the chuck");
   const by = {
     chuck: inChuck,
@@ -25,6 +28,7 @@ export function heldAnew(making: Making<Hold>): Step {
       byHand: true,
       notes: [
         say("plan.hold safely"),
+        ...(bridged ? [say("plan.jaws bridge", { from: show(grip.from - endsOf(before).from, 2) })] : []),
         ...(turned
           ? [step.held === "between centres" ? say("plan.carrier sheet") : say("plan.jaws sheet", { out })]
           : []),

@@ -835,6 +835,7 @@ export type Gaps = {
   "plan.few in": never;
   "plan.turn round": "out" | "by";
   "plan.hold anew": "out" | "by";
+  "plan.jaws bridge": "from";
   "plan.hold safely": never;
   "plan.carrier sheet": never;
   "plan.jaws sheet": "out";
@@ -2693,6 +2694,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.few in": "a few thousandths of an inch",
   "plan.turn round": "turn it round: {out} out, {by}",
   "plan.hold anew": "hold it again: {out} out, {by}",
+  "plan.jaws bridge": "The jaws begin over what is thinner: see that they close all round from {from} behind the free end.",
   "plan.hold safely": "Machine stopped, plug out; key out of the chuck before anything else.",
   "plan.carrier sheet": "Lay thin sheet brass or copper under the carrier's screw: it sits on a finished surface.",
   "plan.jaws sheet": "Lay thin sheet brass or copper between jaws and the finished surface, and prove it on an indicator: a chuck is out by {out} each time.",
@@ -4560,6 +4562,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "einige tausendstel Zoll",
   "umspannen: {out} herausstehend, {by}",
   "neu spannen: {out} herausstehend, {by}",
+  "Die Backen beginnen über einer dünneren Stelle: darauf achten, dass sie ab {from} hinter dem freien Ende ringsum anliegen.",
   "Maschine steht, Stecker gezogen; Futterschlüssel abgezogen, bevor irgendetwas anderes geschieht.",
   "Dünnes Messing- oder Kupferblech unter die Schraube des Drehherzes legen: es sitzt auf einer fertigen Fläche.",
   "Dünnes Messing- oder Kupferblech zwischen Backen und fertige Fläche legen und mit der Messuhr prüfen: ein Futter läuft jedes Mal um {out} unrund.",

@@ -460,4 +460,5 @@ test("the plan names the diameter that the jaws close on, not the floor of a gro
   );
   expect(plan.steps.at(-1)?.title).toMatch(/16 mm/);
   expect(plan.steps.at(-1)?.title).not.toMatch(/12 mm/);
+  expect(plan.steps.at(-1)?.notes.join(" ")).toMatch(/close all round from 32 mm behind the free end/);
 });
