@@ -19,6 +19,7 @@ import { threadNamed, turnsFor, turnsWritten } from "../thread/thread.js";
 import { say, withinSentence } from "../words/say.js";
 import { type Dice, dice } from "./dice.js";
 import { learntSizes } from "./learntSizes.js";
+import { nearestLine } from "./nearestLine.js";
 import { type Wanted, wantedLength, wantedOn, wantedPosition, wantedTurns } from "./wanted.js";
 
 /** `lines`: where the index stands in the drawing of the dial that goes with it. */
@@ -107,10 +108,13 @@ function dialExercises(wheel: HandwheelFinding, use: Use, { machine }: Findings,
     },
     ...wholes,
     {
-      question: say(chosen.rows > 1 ? "student.on the dial, which row" : "student.on the dial", {
-        distance: show(distance, units === "mm" ? 1 : 3),
-      }),
-      answer: setting === undefined ? "" : settingAnswer(wheel, setting),
+      question: fromZero(
+        wheel,
+        say(chosen.rows > 1 ? "student.on the dial, which row" : "student.on the dial", {
+          distance: show(distance, units === "mm" ? 1 : 3),
+        }),
+      ),
+      answer: setting === undefined ? "" : settingAnswer(wheel, setting, distance),
       ...(setting && wantedOn(wheel, setting.turns)),
     },
     ...(isAcross(wheel)
@@ -139,15 +143,22 @@ function dialExercises(wheel: HandwheelFinding, use: Use, { machine }: Findings,
   ];
 }
 
-/** Whole turns, then what stands on the dial. */
-function settingAnswer(wheel: HandwheelFinding, setting: Setting): string {
+/** A dial that cannot be set to 0 is only counted from there where it stands there. */
+const fromZero = ({ handwheel }: HandwheelFinding, question: string): string =>
+  handwheel.dial?.fixed ? say("student.as the dial stands at 0", { question }) : question;
+
+/** Whole turns, then what stands on the dial: the line nearest to it too, where it lies between two. */
+function settingAnswer(wheel: HandwheelFinding, setting: Setting, distance: number): string {
   // What a beginner reads is the new dial; without it he counts turns.
   const shown = wheel.dial && shownAt(wheel, setting);
   if (shown === undefined) return say("turns.turns alone", { turns: formatFixed(setting.turns, 2) });
   const { figure, row } = shown;
   const says = row === undefined ? say("student.dial says", { figure }) : say("student.row says", { row, figure });
   const { wholeTurns: n } = setting;
-  return n === 0 ? say("student.no whole turn", { says }) : say("student.turns, then", { n, says });
+  const turned = n === 0 ? say("student.no whole turn", { says }) : say("student.turns, then", { n, says });
+  const nearest = nearestLine(wheel, setting, distance);
+  const line = nearest && shownAt(wheel, nearest)?.figure;
+  return line === undefined ? turned : say("student.nearest line", { turned, line });
 }
 
 function lengthExercise(wheel: HandwheelFinding, { machine }: Findings, throws: Dice): Exercise[] {
@@ -168,8 +179,8 @@ function lengthExercise(wheel: HandwheelFinding, { machine }: Findings, throws: 
   if (setting === undefined) return [];
   return [
     {
-      question: say("student.step long", asked),
-      answer: settingAnswer(wheel, setting),
+      question: fromZero(wheel, say("student.step long", asked)),
+      answer: settingAnswer(wheel, setting, length),
       ...wantedOn(wheel, setting.turns),
     },
   ];
@@ -198,8 +209,8 @@ function depthExercise(wheel: HandwheelFinding, { machine }: Findings, throws: D
   if (setting)
     return [
       {
-        question: say("student.hole deep", asked),
-        answer: settingAnswer(wheel, setting),
+        question: fromZero(wheel, say("student.hole deep", asked)),
+        answer: settingAnswer(wheel, setting, depth),
         ...wantedOn(wheel, setting.turns),
       },
     ];
