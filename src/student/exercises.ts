@@ -157,7 +157,7 @@ function settingAnswer(wheel: HandwheelFinding, setting: Setting, distance: numb
   const { wholeTurns: n } = setting;
   const turned = n === 0 ? say("student.no whole turn", { says }) : say("student.turns, then", { n, says });
   const nearest = nearestLine(wheel, setting, distance);
-  const line = nearest && shownAt(wheel, nearest)?.figure;
+  const line = nearest && shownAt(wheel, nearest, false, 1)?.figure;
   return line === undefined ? turned : say("student.nearest line", { turned, line });
 }
 
