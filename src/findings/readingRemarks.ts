@@ -87,7 +87,7 @@ function ofReadings({ handwheel, feed, study }: HandwheelFinding, index: number,
       warn(
         "wild-reading",
         [...path, "travel", at],
-        `this reading lies ${formatSize(Math.abs(off), units, 3)} ${off > 0 ? "above" : "below"} the line of the others${like ? `, like ${like}` : ""}`,
+        `this reading lies ${formatSize(Math.abs(off), units, 3)} ${off > 0 ? "above" : "below"} the line of the others${like ? ` (${like})` : ""}`,
         "take it again; until then it still stands in the fit, and its doubt with it",
       ),
     ),

@@ -29,7 +29,7 @@ export function returnRemarks(name: string, { back }: FeedStudy, path: Path, uni
       warn(
         "wild-reading",
         [index],
-        `this return reading lies ${formatSize(Math.abs(off), units, 3)} ${off > 0 ? "above" : "below"} the line of the others${like ? `, like ${like}` : ""}`,
+        `this return reading lies ${formatSize(Math.abs(off), units, 3)} ${off > 0 ? "above" : "below"} the line of the others${like ? ` (${like})` : ""}`,
         "take it again; until then no lost motion is told",
       ),
     ),

@@ -23,14 +23,14 @@ export function figureUnit(wheel: HandwheelFinding): string {
 export const unitsAt = ({ dial }: Pick<HandwheelFinding, "dial">, units: Units): Units => dial?.chosen.unit ?? units;
 
 /** What the dial shows at a setting, as it is printed on it; undefined without a dial. `outwards`: the wheel is turned backwards. */
-export function shownAt(wheel: HandwheelFinding, setting: Setting, outwards = false): Shown | undefined {
+export function shownAt(wheel: HandwheelFinding, setting: Setting, outwards = false, parts = 10): Shown | undefined {
   const { reading } = wheel;
   const dial = dialToRead(wheel);
   const value = dialReading(wheel, setting, outwards);
   if (value === undefined || dial === undefined || reading === undefined) return undefined;
   const { rows } = dial.chosen;
   return {
-    figure: figureOf(dial, value),
+    figure: figureOf(dial, value, parts),
     ...(rows > 1 && { row: Math.min(rows, Math.floor(value / readsPerTurn(dial.chosen, reading.perTurn) + 1e-9) + 1) }),
   };
 }
@@ -55,13 +55,15 @@ export function dialTurnWords(wheel: HandwheelFinding): string | undefined {
   return dial && turn !== undefined ? `${figureOf(dial, turn)} ${figureUnit(wheel)}` : undefined;
 }
 
-/** So many mm of a dial's own numbers, as they are printed on it, to a tenth of a division. */
+/** So many mm of a dial's own numbers, as they are printed on it, to a tenth of a division; or to as many `parts` of one as it is read to.
+ *  Of divisions of ten numbers each a tenth is a whole number. */
 export function figureOf(
   { labelWorth, chosen }: Pick<DialToRead, "labelWorth"> & { readonly chosen: Pick<Scale, "unit" | "divisionValue"> },
   mm: number,
+  parts = 10,
 ): string {
   const worth = labelWorth ?? mmPer[chosen.unit];
-  return formatFixed(mm / worth, 1 + placesOf(chosen.divisionValue / worth, 6));
+  return formatFixed(mm / worth, placesOf(chosen.divisionValue / worth / parts, 7));
 }
 
 /** "4 turns, then the dial reads 5.980 mm, second row"; turns alone without a dial. */

@@ -20,6 +20,7 @@ import { say, withinSentence } from "../words/say.js";
 import { type Dice, dice } from "./dice.js";
 import { goingBack, wordsOfWheel } from "./goingBack.js";
 import { learntSizes } from "./learntSizes.js";
+import { nearestLine } from "./nearestLine.js";
 import { type Wanted, wantedLength, wantedOn, wantedPosition, wantedTurns } from "./wanted.js";
 
 /** `lines`: where the index stands in the drawing of the dial that goes with it. */
@@ -109,10 +110,13 @@ function dialExercises(wheel: HandwheelFinding, use: Use, findings: Findings, th
     },
     ...wholes,
     {
-      question: say(chosen.rows > 1 ? "student.on the dial, which row" : "student.on the dial", {
-        distance: show(distance, units === "mm" ? 1 : 3),
-      }),
-      answer: setting === undefined ? "" : settingAnswer(wheel, setting),
+      question: fromZero(
+        wheel,
+        say(chosen.rows > 1 ? "student.on the dial, which row" : "student.on the dial", {
+          distance: show(distance, units === "mm" ? 1 : 3),
+        }),
+      ),
+      answer: setting === undefined ? "" : settingAnswer(wheel, setting, distance),
       ...(setting && wantedOn(wheel, setting.turns)),
     },
     ...(isAcross(wheel)
@@ -141,15 +145,22 @@ function dialExercises(wheel: HandwheelFinding, use: Use, findings: Findings, th
   ];
 }
 
-/** Whole turns, then what stands on the dial. */
-function settingAnswer(wheel: HandwheelFinding, setting: Setting): string {
+/** A dial that cannot be set to 0 is only counted from there where it stands there. */
+const fromZero = ({ handwheel }: HandwheelFinding, question: string): string =>
+  handwheel.dial?.fixed ? say("student.as the dial stands at 0", { question }) : question;
+
+/** Whole turns, then what stands on the dial: the line nearest to it too, where it lies between two. */
+function settingAnswer(wheel: HandwheelFinding, setting: Setting, distance: number): string {
   // What a beginner reads is the new dial; without it he counts turns.
   const shown = wheel.dial && shownAt(wheel, setting);
   if (shown === undefined) return say("turns.turns alone", { turns: formatFixed(setting.turns, 2) });
   const { figure, row } = shown;
   const says = row === undefined ? say("student.dial says", { figure }) : say("student.row says", { row, figure });
   const { wholeTurns: n } = setting;
-  return n === 0 ? say("student.no whole turn", { says }) : say("student.turns, then", { n, says });
+  const turned = n === 0 ? say("student.no whole turn", { says }) : say("student.turns, then", { n, says });
+  const nearest = nearestLine(wheel, setting, distance);
+  const line = nearest && shownAt(wheel, nearest, false, 1)?.figure;
+  return line === undefined ? turned : say("student.nearest line", { turned, line });
 }
 
 function lengthExercise(wheel: HandwheelFinding, { machine }: Findings, throws: Dice): Exercise[] {
@@ -170,8 +181,8 @@ function lengthExercise(wheel: HandwheelFinding, { machine }: Findings, throws: 
   if (setting === undefined) return [];
   return [
     {
-      question: say("student.step long", asked),
-      answer: settingAnswer(wheel, setting),
+      question: fromZero(wheel, say("student.step long", asked)),
+      answer: settingAnswer(wheel, setting, length),
       ...wantedOn(wheel, setting.turns),
     },
   ];
@@ -200,8 +211,8 @@ function depthExercise(wheel: HandwheelFinding, { machine }: Findings, throws: D
   if (setting)
     return [
       {
-        question: say("student.hole deep", asked),
-        answer: settingAnswer(wheel, setting),
+        question: fromZero(wheel, say("student.hole deep", asked)),
+        answer: settingAnswer(wheel, setting, depth),
         ...wantedOn(wheel, setting.turns),
       },
     ];

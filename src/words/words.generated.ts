@@ -1314,6 +1314,8 @@ export type Gaps = {
   "student.row says": "row" | "figure";
   "student.no whole turn": "says";
   "student.turns, then": "n" | "says";
+  "student.nearest line": "turned" | "line";
+  "student.as the dial stands at 0": "question";
   "student.step long": "length" | "wheel";
   "student.drill grabs": never;
   "student.clamp forgotten": never;
@@ -3173,6 +3175,8 @@ const en: Readonly<Record<Key, Text>> = {
   "student.row says": "row {row} says {figure}",
   "student.no whole turn": "No whole turn: {says}",
   "student.turns, then": {"one":"{n} turn, then {says}","other":"{n} turns, then {says}"},
+  "student.nearest line": "{turned}; the nearest line is {line}",
+  "student.as the dial stands at 0": "You touch, and the dial stands at 0. {question}",
   "student.step long": "A step is {length} long. How do you turn the {wheel}?",
   "student.drill grabs": "The drill grabs and the part spins. What was forgotten? What do you do?",
   "student.clamp forgotten": "The clamp. Switch off. Never reach for the part.",
@@ -5041,6 +5045,8 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "zeigt Reihe {row}: {figure}",
   "Keine ganze Umdrehung: dann {says}",
   {"one":"{n} Umdrehung, dann {says}","other":"{n} Umdrehungen, dann {says}"},
+  "{turned}; der nächste Strich ist {line}",
+  "Du kratzt an, und die Skala steht auf 0. {question}",
   "Ein Absatz ist {length} lang. Wie drehst du das Handrad „{wheel}“?",
   "Der Bohrer hakt ein und das Teil dreht sich mit. Was wurde vergessen? Was tust du?",
   "Das Spannen. Ausschalten. Nie nach dem Teil greifen.",

@@ -143,7 +143,10 @@ async function asAnswered({ answer, wanted }: Exercise, machine: Files): Promise
     return { turned };
   }
   // So many whole turns, then on, line by line, to the one whose figure lies nearest to the answer's.
-  const said = /^(?:No whole turn: |(\d+) turns?, then )(?:the dial|row (\d+)) says ([\d.]+)$/.exec(answer);
+  const said =
+    /^(?:No whole turn: |(\d+) turns?, then )(?:the dial|row (\d+)) says ([\d.]+)(?:; the nearest line is [\d.]+)?$/.exec(
+      answer,
+    );
   if (said === null) throw new Error(`not read: ${answer}`);
   const [, whole = "0", row, figure] = said;
   let nearest: { readonly turned: Turned; readonly off: number } | undefined;

@@ -209,7 +209,7 @@ function scaleCutOut(scale: PaperScale, part: Part, units: Units, most: number) 
   // On a flat scale, whose lower side is read, letters have their heads towards the hollow edge.
   const across = legendAcross(width, em, !strip, strip);
   const at = strip ? flat : radius - across;
-  const placed = sidesOf(scale).flatMap((side) => {
+  const sides = sidesOf(scale).flatMap((side) => {
     // What of the side lies on this piece.
     const [first, last] = side === "left" ? [toRadians(scale.from), 0] : [0, toRadians(scale.to)];
     const [one, other] = parts ? [Math.max(first, part.from), Math.min(last, part.to)] : [first, last];
@@ -217,12 +217,17 @@ function scaleCutOut(scale: PaperScale, part: Part, units: Units, most: number) 
     const middle = (one + other) / 2;
     const words = sideWords(scale, side);
     const fits = legend && textWidth(words, em, "regular") <= (other - one) * at - 2;
-    const marks: Mark[] = !fits
+    return [{ side, middle, words, fits }];
+  });
+  // One side told and the other not would read as if that were the only one with a meaning: both, or neither.
+  const told = sides.every(({ fits }) => fits);
+  const placed = sides.map(({ side, middle, words }) => {
+    const marks: Mark[] = !told
       ? []
       : strip
         ? [textAt(surface, middle, across, words, em)]
         : textAlong(surface, middle, across, words, em, at, false);
-    return { side, marks, missing: fits ? [] : [`${say(`angle scales.side ${side}`)}: ${words}`] };
+    return { side, marks, missing: told ? [] : [`${say(`angle scales.side ${side}`)}: ${words}`] };
   });
   const missing = placed.flatMap((one) => one.missing);
   const said = placed.flatMap((one) => one.marks);

@@ -1,8 +1,10 @@
-import { isHolding, type JobStep } from "../../job/job.js";
+import { isHolding, type Job, type JobStep } from "../../job/job.js";
+import type { Units } from "../../machine/machine.js";
 import { diameterAt } from "../../part/outline.js";
 import { boreOver, endsOf, outsideOver, type Workpiece } from "../../part/workpiece.js";
 import { largestOf, smallestOf } from "../../quantity/extremes.js";
 import { formatFixed } from "../../quantity/format.js";
+import { inMm } from "../../quantity/length.js";
 import { threadOnPaper } from "../../thread/onPaper.js";
 import { say } from "../../words/say.js";
 import { type Check, refused, type StepFinding, takeCare } from "../finding.js";
@@ -46,7 +48,7 @@ export const holdingCheck: Check = ({ stage, earlier, later, job, show }) => {
   const first = earlier.length === 0 ? [...gripped(stage, least, show), ...centreHoles(stage)] : [];
   return [
     ...first,
-    ...clearOfJaws(stage, job.clear, show),
+    ...clearOfJaws(stage, job, show),
     ...clearOfCentre(stage, job.clear, show),
     ...inLine(stage),
     ...slender(stage, earlier, show),
@@ -191,7 +193,13 @@ function spoilt(work: Workpiece, grip: Grip): StepFinding[] {
   ];
 }
 
-function clearOfJaws({ step, shaping, holding }: Stage, clear: number, show: Show): StepFinding[] {
+/** Nobody lets a bar stand out more finely by a rule, mm. */
+const OUT_STEP: Readonly<Record<Units, number>> = { mm: 0.1, in: inMm(0.01, "in") };
+
+/** So far out at least, as it can be set. */
+const settableOut = (mm: number, units: Units): number => Math.ceil(mm / OUT_STEP[units] - 1e-6) * OUT_STEP[units];
+
+function clearOfJaws({ step, shaping, holding }: Stage, { clear, units }: Job, show: Show): StepFinding[] {
   if (shaping.outside.length === 0 && !besideTheJaws.includes(step.do)) return [];
   const spare = holding.jaws - shaping.to;
   if (spare >= clear - 1e-6) return [];
@@ -201,7 +209,8 @@ function clearOfJaws({ step, shaping, holding }: Stage, clear: number, show: Sho
     spare < 0
       ? say(jaws ? "plan findings.into the jaws" : "plan findings.into the driver", { to: told.to, at: told.at })
       : say(jaws ? "plan findings.near the jaws" : "plan findings.near the driver", told);
-  return [refused("into-the-jaws", what, say("plan findings.into the jaws remedy", { more: show(clear - spare) }))];
+  const more = show(settableOut(clear - spare, units));
+  return [refused("into-the-jaws", what, say("plan findings.into the jaws remedy", { more }))];
 }
 
 function clearOfCentre({ step, shaping, holding, before }: Stage, clear: number, show: Show): StepFinding[] {

@@ -21,7 +21,7 @@ describe("clear of what holds the work", () => {
       head: "bar: { diameter: 16, out: 40 }\nclear: 0.01",
       steps: ["do: turn, to: 14, length: 40.1"],
       found: ["refused: into-the-jaws at 1"],
-      says: /the tool runs into them; let 0\.11 mm more/,
+      says: /the tool runs into them; let 0\.2 mm more/,
     },
     {
       name: "what is faced off lies before the lengths",
@@ -34,6 +34,13 @@ describe("clear of what holds the work", () => {
       steps: ["do: part, length: 37, blade: 2"],
       found: ["refused: into-the-jaws at 1"],
       says: /reaches 39 mm.*let 1 mm more/,
+    },
+    {
+      name: "in inches the bar is let out to a hundredth, not to what computing gives",
+      head: `${inches}\nclear: 5/64`,
+      steps: ["do: turn, to: 0.5, length: 1.725625"],
+      found: ["refused: into-the-jaws at 1"],
+      says: /let 0\.31 in (\(7\.874 mm\) )?more stand out/,
     },
     { name: "parting with the blade just clear", steps: ["do: part, length: 36, blade: 2"] },
     {
