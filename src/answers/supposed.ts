@@ -65,6 +65,12 @@ const COLUMNS = ["position, rpm", "before", "after", "change"] as const;
 /** Speeds, belts and the recommended positions, before and after. */
 export function supposedLaid(findings: Findings, after: Supposed): Laid[] {
   const before = findings.drive?.speeds ?? [];
+  // As the list of all positions calls them, with what signs stand for.
+  const signed = withSigns(findings);
+  const called = (name: string): string => {
+    const at = before.findIndex(({ position }) => position.name === name);
+    return signed?.findings.drive?.speeds[at]?.position.name ?? name;
+  };
   return [
     {
       heading: `Supposed: ${after.changes.join("; ")}`,
@@ -74,12 +80,12 @@ export function supposedLaid(findings: Findings, after: Supposed): Laid[] {
         const [from = "", to = ""] = [was, then].map((speed) => rpmWords({ ...speed, slowestRpm: speed.rpm }));
         const change = `${formatFixed((then.rpm / was.rpm - 1) * 100, 1)} %`;
         const limit = limitWords(then, findings.machine.limits) ?? "";
-        return { cells: [was.position.name, from, to, change, origin[then.from], limit] };
+        return { cells: [called(was.position.name), from, to, change, origin[then.from], limit] };
       }),
-      after: newSums(findings.machine, after.machine),
+      after: [...(signed ? [signed.key] : []), ...newSums(findings.machine, after.machine)],
     },
     ...beltLengths(findings.machine, after.machine),
-    ...positionsChosen(findings, after),
+    ...positionsChosen(findings, after, called),
   ];
 }
 
@@ -133,7 +139,7 @@ function beltLengths(before: Machine, after: Machine): Laid[] {
   return rows.length === 0 ? [] : [{ heading: "Belt lengths that change", rows }];
 }
 
-function positionsChosen(findings: Findings, after: Supposed): Laid[] {
+function positionsChosen(findings: Findings, after: Supposed, called: (name: string) => string): Laid[] {
   const { machine, drive } = findings;
   const [use] = usesOf(machine);
   const diameters = diametersFor(use, machine);
@@ -143,7 +149,7 @@ function positionsChosen(findings: Findings, after: Supposed): Laid[] {
       const band = bandFor({ operation: use, material, diameter }, findings);
       if (band === undefined || drive === undefined) return [];
       const [was, is] = [drive, after.drive].map((one) =>
-        choiceWords(speedInBand(diameter, band, { machine, drive: one })),
+        choiceWords(speedInBand(diameter, band, { machine, drive: one }), called),
       );
       const name = `${material}, ${trimmed(diameter / unit, 4)} ${machine.units}`;
       return [{ cells: [name, was ?? "", is ?? ""], ...(was === is && { same: true }) }];
@@ -152,7 +158,7 @@ function positionsChosen(findings: Findings, after: Supposed): Laid[] {
   return rows.length === 0 ? [] : [{ heading: `Positions for ${use}, before → after`, rows }];
 }
 
-const choiceWords = (choice: SpeedChoice | undefined): string =>
+const choiceWords = (choice: SpeedChoice | undefined, called: (name: string) => string): string =>
   choice?.speed === undefined || choice.rpm === undefined
     ? "none"
-    : `${choice.speed.position.name} ${formatFixed(choice.rpm, 0)}`;
+    : `${called(choice.speed.position.name)} ${formatFixed(choice.rpm, 0)}`;

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { supposed } from "../../src/answers/supposed.js";
+import { supposed, supposedLaid, supposedLines } from "../../src/answers/supposed.js";
 import { findingsOf } from "../support/sheets.js";
 
 const inches = findingsOf(`name: L
@@ -44,4 +44,11 @@ test("a step is called by the sign that check gives it, too; several changes in 
   for (const wish of ["A 3 to 4", "countershaft to spindle belt a 3 to 4"])
     expect(supposed(inches, [wish])).toEqual(named);
   expect(supposed(inches, ["A 3 to 4; 50 Hz"])).toEqual(supposed(inches, ["A 3 to 4", "50 Hz"]));
+});
+
+test("positions are called as in the list of all, each in one line, and what the signs stand for once", () => {
+  const lines = supposedLines(supposedLaid(inches, supposed(inches, ["A 3 to 4"])));
+  expect(lines.join("\n").split("large headstock cone outermost")).toHaveLength(3);
+  expect(lines.filter((line) => /^ {2}[AB] (open|geared) +\d/.test(line))).toHaveLength(4);
+  expect(lines.join("\n")).toMatch(/mild steel, 0\.5 in: [AB] \w+ \d+/);
 });
