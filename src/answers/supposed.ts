@@ -1,3 +1,4 @@
+import { withSigns } from "../blocks/shared/stepSigns.js";
 import type { SpeedChoice } from "../cutting/finding.js";
 import { beltFinding } from "../drive/beltFinding.js";
 import type { DriveFinding } from "../drive/finding.js";
@@ -18,15 +19,17 @@ import { Unanswered } from "./unanswered.js";
 
 export type Supposed = { readonly changes: readonly string[]; readonly machine: Machine; readonly drive: DriveFinding };
 
-/** The file's drive with the asked changes, one after the other; the file itself stays as it is.
+/** The file's drive with the asked changes, one after the other, several in one with semicolons; the file itself stays as it is.
  *  @throws Unanswered where a change makes no sense. */
-export function supposed({ machine }: Findings, wishes: readonly string[]): Supposed {
+export function supposed(findings: Findings, wishes: readonly string[]): Supposed {
+  const { machine } = findings;
   const { drive } = machine;
   if (drive === undefined) throw new Unanswered(`the file has no drive to change; give it a motor and stages`);
   let now: Drive = drive;
   const changes: string[] = [];
-  for (const wish of wishes) {
-    const result = changed(now, wish, machine.units);
+  for (const wish of wishes.flatMap((one) => partsOf(one, findings))) {
+    const own = changed(now, wish, machine.units);
+    const result = "what" in own ? changed(now, stepInFull(wish, findings), machine.units) : own;
     if ("what" in result) throw new Unanswered(`suppose: ${result.what}; ${result.remedy}`);
     changes.push(result.words);
     now = result.drive;
@@ -34,11 +37,40 @@ export function supposed({ machine }: Findings, wishes: readonly string[]): Supp
   return { changes, machine: { ...machine, drive: now }, drive: speedsAfter(drive, now) };
 }
 
+/** What semicolons part, where they are not in a name. */
+function partsOf(wish: string, { machine: { drive, units } }: Findings): string[] {
+  if (drive !== undefined && "drive" in changed(drive, wish, units)) return [wish];
+  const parts = wish.split(";").filter((part) => part.trim() !== "");
+  return parts.length === 0 ? [wish] : parts;
+}
+
+/** A step called by its sign alone, or with its belt's name before that, as "A 60 to 150": by its own name. */
+function stepInFull(wish: string, findings: Findings): string {
+  const signed = withSigns(findings)?.findings.machine.drive?.stages ?? [];
+  const words = wish.trim().replace(/\s+/g, " ");
+  for (const [index, { name, steps }] of (findings.machine.drive?.stages ?? []).entries())
+    for (const [place, { label }] of steps.entries()) {
+      const sign = signed[index]?.steps[place]?.label ?? label;
+      // A step without a name has no sign.
+      if (sign === "") continue;
+      const said = [sign, `${name} ${sign}`].find((one) => words.toLowerCase().startsWith(`${one} `.toLowerCase()));
+      const sizes = said === undefined ? "" : words.slice(said.length + 1);
+      if (/^[\d.]/.test(sizes) && sizes.includes(" to ")) return `${name} ${label} ${sizes}`;
+    }
+  return wish;
+}
+
 const COLUMNS = ["position, rpm", "before", "after", "change"] as const;
 
 /** Speeds, belts and the recommended positions, before and after. */
 export function supposedLaid(findings: Findings, after: Supposed): Laid[] {
   const before = findings.drive?.speeds ?? [];
+  // As the list of all positions calls them, with what signs stand for.
+  const signed = withSigns(findings);
+  const called = (name: string): string => {
+    const at = before.findIndex(({ position }) => position.name === name);
+    return signed?.findings.drive?.speeds[at]?.position.name ?? name;
+  };
   return [
     {
       heading: `Supposed: ${after.changes.join("; ")}`,
@@ -48,12 +80,12 @@ export function supposedLaid(findings: Findings, after: Supposed): Laid[] {
         const [from = "", to = ""] = [was, then].map((speed) => rpmWords({ ...speed, slowestRpm: speed.rpm }));
         const change = `${formatFixed((then.rpm / was.rpm - 1) * 100, 1)} %`;
         const limit = limitWords(then, findings.machine.limits) ?? "";
-        return { cells: [was.position.name, from, to, change, origin[then.from], limit] };
+        return { cells: [called(was.position.name), from, to, change, origin[then.from], limit] };
       }),
-      after: newSums(findings.machine, after.machine),
+      after: [...(signed ? [signed.key] : []), ...newSums(findings.machine, after.machine)],
     },
     ...beltLengths(findings.machine, after.machine),
-    ...positionsChosen(findings, after),
+    ...positionsChosen(findings, after, called),
   ];
 }
 
@@ -107,7 +139,7 @@ function beltLengths(before: Machine, after: Machine): Laid[] {
   return rows.length === 0 ? [] : [{ heading: "Belt lengths that change", rows }];
 }
 
-function positionsChosen(findings: Findings, after: Supposed): Laid[] {
+function positionsChosen(findings: Findings, after: Supposed, called: (name: string) => string): Laid[] {
   const { machine, drive } = findings;
   const [use] = usesOf(machine);
   const diameters = diametersFor(use, machine);
@@ -117,7 +149,7 @@ function positionsChosen(findings: Findings, after: Supposed): Laid[] {
       const band = bandFor({ operation: use, material, diameter }, findings);
       if (band === undefined || drive === undefined) return [];
       const [was, is] = [drive, after.drive].map((one) =>
-        choiceWords(speedInBand(diameter, band, { machine, drive: one })),
+        choiceWords(speedInBand(diameter, band, { machine, drive: one }), called),
       );
       const name = `${material}, ${trimmed(diameter / unit, 4)} ${machine.units}`;
       return [{ cells: [name, was ?? "", is ?? ""], ...(was === is && { same: true }) }];
@@ -126,7 +158,7 @@ function positionsChosen(findings: Findings, after: Supposed): Laid[] {
   return rows.length === 0 ? [] : [{ heading: `Positions for ${use}, before → after`, rows }];
 }
 
-const choiceWords = (choice: SpeedChoice | undefined): string =>
+const choiceWords = (choice: SpeedChoice | undefined, called: (name: string) => string): string =>
   choice?.speed === undefined || choice.rpm === undefined
     ? "none"
-    : `${choice.speed.position.name} ${formatFixed(choice.rpm, 0)}`;
+    : `${called(choice.speed.position.name)} ${formatFixed(choice.rpm, 0)}`;

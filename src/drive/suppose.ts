@@ -1,7 +1,8 @@
 import { effectiveDiameter, type PulleyMeasure, type VeeSection, veeSections } from "../machine/effectiveDiameter.js";
 import type { Belt, BeltKind, Drive, Stage, Step, Units } from "../machine/machine.js";
 import { largestOf } from "../quantity/extremes.js";
-import { parseLength } from "../quantity/length.js";
+import { trimmed } from "../quantity/format.js";
+import { fromMm, parseLength } from "../quantity/length.js";
 import { parseSpeed } from "../quantity/speed.js";
 import type { DriveFinding, SpeedFinding } from "./finding.js";
 import { type Judged, judge } from "./judge.js";
@@ -17,7 +18,7 @@ export type Refused = { readonly what: string; readonly remedy: string };
 export function changed(drive: Drive, text: string, units: Units): Changed | Refused {
   const words = text.trim().replace(/\s+/g, " ");
   const hertz = /^(?:mains )?(50|60) ?Hz$/i.exec(words);
-  if (hertz !== null) return otherMains(drive, Number(hertz[1]));
+  if (hertz !== null) return otherMains(drive, Number(hertz[1]), units);
   const motor = /^motor (.+)$/i.exec(words);
   const rpm = motor === null ? undefined : parseSpeed(motor[1] ?? "");
   if (rpm !== undefined && rpm > 0) {
@@ -32,11 +33,30 @@ export function changed(drive: Drive, text: string, units: Units): Changed | Ref
   return otherPulley(drive, words, units);
 }
 
-const forms = 'write for example "60 Hz", "motor 1725 rpm", "motor belt 60 to 150" or "belt flat, 3 mm"';
+/** What may be asked, by the drive's own names, sizes and unit. */
+function formsOf({ motor, stages }: Drive, units: Units): string {
+  const belts = stages.flatMap((stage) => exampleOf(stage, units) ?? []).slice(0, 1);
+  const own = [
+    ...(motor.by === undefined
+      ? [`${motor.hertz === 60 ? 50 : 60} Hz`, `motor ${trimmed(motor.fastestRpm, 0)} rpm`]
+      : []),
+    ...belts,
+    units === "mm" ? "belt flat, 3 mm" : "belt flat, 1/8 in",
+  ].map((one) => `"${one}"`);
+  return `write for example ${own.slice(0, -1).join(", ")} or ${own.at(-1)}, with figures of your own; several with ; between them`;
+}
 
-function otherMains(drive: Drive, hertz: number): Changed | Refused {
+/** A belt's first step with the pulleys that it has; undefined for gears. */
+function exampleOf({ name, steps }: Stage, units: Units): string | undefined {
+  const step = steps.find(({ kind }) => kind === "belt");
+  if (step?.kind !== "belt") return undefined;
+  const [driver, driven] = [step.driver, step.driven].map((mm) => trimmed(fromMm(mm, units), 3));
+  return `${[name, step.label].filter((word) => word !== "").join(" ")} ${driver} to ${driven}`;
+}
+
+function otherMains(drive: Drive, hertz: number, units: Units): Changed | Refused {
   const { motor } = drive;
-  if (motor.by !== undefined) return { what: `a ${motor.by} drive knows no mains`, remedy: forms };
+  if (motor.by !== undefined) return { what: `a ${motor.by} drive knows no mains`, remedy: formsOf(drive, units) };
   if (motor.slowestRpm !== motor.fastestRpm)
     return { what: "a variable motor does not follow the mains", remedy: 'give its new top speed: "motor 3000 rpm"' };
   const own = motor.hertz ?? (hertz === 60 ? 50 : 60);
@@ -99,7 +119,7 @@ function otherPulley(drive: Drive, words: string, units: Units): Changed | Refus
   );
   const named = sizes?.[1]?.toLowerCase() ?? "";
   if (driver === undefined || driven === undefined || !(driver > 0 && driven > 0))
-    return { what: `"${words}" is no change of a drive`, remedy: forms };
+    return { what: `"${words}" is no change of a drive`, remedy: formsOf(drive, units) };
   for (const [index, stage] of drive.stages.entries()) {
     const name = stage.name.toLowerCase();
     if (named !== name && !named.startsWith(`${name} `)) continue;
@@ -107,11 +127,18 @@ function otherPulley(drive: Drive, words: string, units: Units): Changed | Refus
     const place =
       label === "" && stage.steps.length === 1 ? 0 : stage.steps.findIndex((one) => one.label.toLowerCase() === label);
     const step = stage.steps[place];
-    if (step === undefined || step.kind !== "belt")
+    if (step === undefined || step.kind !== "belt") {
+      const example = exampleOf(stage, units);
+      if (example === undefined || step !== undefined)
+        return {
+          what: `"${step?.label || stage.name}" has no pulleys, and teeth cannot be supposed`,
+          remedy: `change them in a copy of the file; else ${formsOf(drive, units)}`,
+        };
       return {
         what: `"${words}" does not say which pulleys of "${stage.name}" change`,
-        remedy: `name the step too, with its two new pulleys, as "${stage.name} ${stage.steps.find(({ kind }) => kind === "belt")?.label ?? "A"} 60 to 150"`,
+        remedy: `name the step too, with its two new pulleys, as "${example}"`,
       };
+    }
     const swapped: Step = { label: step.label, kind: "belt", driver, driven };
     const steps = stage.steps.map((one, at) => (at === place ? swapped : one));
     const stages = drive.stages.map((one, at) => (at === index ? { ...stage, steps } : one));
@@ -120,9 +147,11 @@ function otherPulley(drive: Drive, words: string, units: Units): Changed | Refus
       words: `${stage.name}${step.label === "" ? "" : ` ${step.label}`}: ${sizes?.[2]?.trim()} to ${sizes?.[3]?.trim()}`,
     };
   }
+  const belted = drive.stages.filter((stage) => exampleOf(stage, units) !== undefined);
+  if (belted.length === 0) return { what: "the drive has no belt", remedy: formsOf(drive, units) };
   return {
-    what: `no belt is called "${named}"`,
-    remedy: `there are ${drive.stages.map(({ name }) => `"${name}"`).join(", ")}`,
+    what: `no belt is called "${sizes?.[1]}"`,
+    remedy: `there are ${belted.map(({ name }) => `"${name}"`).join(", ")}; ${formsOf(drive, units)}`,
   };
 }
 

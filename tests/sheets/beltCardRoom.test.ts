@@ -135,7 +135,7 @@ test("what is drawn is a position of its own card, and which one begins with sta
   expect(cards[1]).not.toContain("Drawn");
 });
 
-test("a screw costs no card its pulleys that have room beside it; where they have none that is said", () => {
+test("a screw costs no card its pulleys that have room beside it; where they have none they have a card", () => {
   for (const holes of ["", "[0.5, 0.5, 0.2]", "[0.4, 2.2, 0.25]", "[5.5, 0.5, 0.2]"]) {
     const findings = screwed(holes);
     const cards = wordsOfCards(findings);
@@ -158,7 +158,8 @@ work: { materials: [brass] }
   );
   // Its title keeps the unit.
   expect(narrow[0]).toMatch(/diameters in mm (by speed )?brass/);
-  expect(narrow[0]).toContain("No room for a picture of the pulleys.");
+  // Closer rows leave the second card to the pulleys.
+  expect(narrow[1]).toContain("countershaft");
 });
 
 test("two cards of the usual size share a Letter page, edge to edge, and no mark lies on either", () => {

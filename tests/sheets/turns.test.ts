@@ -6,7 +6,7 @@ import type { Page } from "../../src/drawing/page.js";
 import { arrange } from "../../src/sheets/arrange.js";
 import { walk } from "../support/marks.js";
 import { emptyPages } from "../support/measureSheets.js";
-import { demoFindings, findingsOf, printOf, template, textsOf } from "../support/sheets.js";
+import { demoFindings, findingsOf, ownTexts, printOf, template, textsOf } from "../support/sheets.js";
 
 type Placed = {
   readonly text: string;
@@ -272,4 +272,15 @@ test("a dial that is too low for its rows does not say that no division comes ro
   expect(words(0.35)).toContain("3 rows of 0.001 in, one a turn, would run on: they close exactly.");
   expect(words(0.35)).not.toContain("No round division");
   expect(words(0.8)).toContain("3 rows of 0.001 in, one a turn, run on: they close exactly.");
+});
+
+test("what the old dial is out by is told where distances are, and of whole turns alone not spoken of", () => {
+  const findings = findingsOf(
+    "name: L\nunits: in\nhandwheels: [{ name: Top slide, travel: 2.25, feed: 16 tpi, oldDial: { reads: travel, perTurn: 0.06 in } }]\n",
+  );
+  const own = (tables: string) =>
+    ownTexts(findings, `title: T\nneeds: feed\nblocks: [turn tables: { handwheel: Top slide, tables: [${tables}] }]\n`);
+  expect(own("distances")).toContain("Out by: ");
+  expect(own("whole turns")).toContain("2.2500");
+  expect(own("whole turns")).not.toContain("Out by: ");
 });

@@ -13,7 +13,7 @@ export type Part = { readonly stage: Stage; readonly index: number; readonly bel
 /** A pair of cones needs so much in height, names of the shafts included; more is used up to `MOST`, mm. */
 const LEAST = 2 * size.text * 1.25 + 19.5;
 const MOST = 56;
-const partGap = 2.5;
+const partGap = 2.2;
 const acrossGap = 6;
 
 /** Where a hand lays a belt, and the gears that it shifts: the spindle's end first. Single pulleys only where there is nothing else,

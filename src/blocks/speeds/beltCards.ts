@@ -141,10 +141,14 @@ export function beltCards(
   let plan = planWith(lacks);
   const left = () => card.further.length > 0 || plan.left > 0;
   /** Told so, with what the telling itself takes the room of; undefined where there is none for it. */
-  const planTold = (told: FurtherTold): { readonly plan: Plan; readonly lacks: Lacks } | undefined => {
-    let own: Lacks = { ...lacks, told };
+  const planTold = (
+    told: FurtherTold,
+    more: Partial<Lacks> = {},
+    halves: readonly Share[] = [],
+  ): { readonly plan: Plan; readonly lacks: Lacks } | undefined => {
+    let own: Lacks = { ...lacks, ...more, told };
     for (let looks = 0; looks <= card.columns.length; looks++) {
-      const found = planWith(own);
+      const found = planWith(own, ...halves);
       const dropped = droppedBy(found);
       if (told === "others" && found.shares.length === 1 && found.place !== "apart") return undefined;
       if (dropped.every((material) => own.dropped.includes(material))) return { plan: found, lacks: own };
@@ -190,28 +194,33 @@ export function beltCards(
         : { plan, lacks: { ...lacks, dropped: droppedBy(plan), told } };
     if (named !== undefined) ({ plan, lacks } = named);
   }
-  if (plan.bare) {
-    // Said where that costs neither a card nor a material.
-    const told = { ...lacks, bare: true };
-    const found = unlessNoRoom(() => planWith(told));
-    if (found?.left === plan.left && found.count === plan.count) [plan, lacks] = [found, told];
-  }
+  // A card for each half that the ways of the drive part: each has no notes but its own, which leaves more room for its rows.
+  const halves = halvesOf(card.rows).map((rows): Share => ({ ...all, rows }));
+  const foretold = ({ shares }: Plan) =>
+    halves.length > 0 &&
+    shares.length === halves.length &&
+    shares.every(({ rows: [from, to] }, at) => from === halves[at]?.rows[0] && to === halves[at]?.rows[1]);
   if (plan.broken > 0 || plan.left > 0) plan = inHalves(plan) ?? plan;
-  /** A card for each half that the ways of the drive part: each has no notes but its own, which leaves more room for its rows. */
   function inHalves({ left, broken }: Plan): Plan | undefined {
-    const at = middleWay(card.rows);
-    if (at === undefined) return undefined;
-    const halves: readonly Share[] = [
-      { ...all, rows: [0, at] },
-      { ...all, rows: [at, card.rows.length] },
-    ];
     const found = unlessNoRoom(() => planWith({ ...lacks, dropped: [] }, ...halves));
-    if (found === undefined || found.left > 0 || found.shares.length !== halves.length) return undefined;
-    if (left === 0 && found.broken >= broken) return undefined;
-    const foretold = found.shares.every(
-      ({ rows: [from, to] }, index) => from === halves[index]?.rows[0] && to === halves[index]?.rows[1],
-    );
-    return foretold ? found : undefined;
+    if (found === undefined || found.left > 0 || !foretold(found)) return undefined;
+    return left === 0 && found.broken >= broken ? undefined : found;
+  }
+  const most = Math.max(room.cards, plan.count);
+  const tolds = ["first", "others", "number"] as const;
+  const inHalvesTold = (bare: boolean) =>
+    tolds
+      .flatMap((told) => unlessNoRoom(() => planTold(told, { bare }, halves)) ?? [])
+      .filter(({ plan: own }) => own.count <= most && foretold(own));
+  if (plan.bare) {
+    // Materials stand on other sheets, too; the pulleys, or a word of where they are, go before them.
+    const pictured = inHalvesTold(false).find(({ plan: own }) => !own.bare);
+    const anyhow = () => tolds.flatMap((told) => unlessNoRoom(() => planTold(told, { bare: true })) ?? []);
+    const found =
+      pictured ??
+      (foretold(plan) ? inHalvesTold(true)[0] : undefined) ??
+      anyhow().find(({ plan: own }) => own.count <= most);
+    if (found !== undefined) ({ plan, lacks } = found);
   }
   const { table } = plan;
   const shownLack: Lacks = { ...lacks, dropped: droppedBy(plan), bare: plan.bare && lacks.bare };
@@ -293,11 +302,17 @@ const rowsOf = ({ rows: [from, to] }: Share): number[] => Array.from({ length: t
 const longer = (words: string, other: string): boolean =>
   textWidth(words, size.text, "regular") > textWidth(other, size.text, "regular");
 
-/** Where a way of the drive ends, nearest to the middle of all rows. */
-function middleWay(rows: BeltTable["rows"]): number | undefined {
+/** Rows up to where a way of the drive ends, nearest to the middle of all, and those from there; none where there is but one way. */
+function halvesOf(rows: BeltTable["rows"]): Share["rows"][] {
   const ends = rows.flatMap(({ way }, index) => (index > 0 && rows[index - 1]?.way !== way ? [index] : []));
   const off = (end: number) => Math.abs(end - rows.length / 2);
-  return ends.sort((one, other) => off(one) - off(other))[0];
+  const [at] = ends.sort((one, other) => off(one) - off(other));
+  return at === undefined
+    ? []
+    : [
+        [0, at],
+        [at, rows.length],
+      ];
 }
 
 /** What the strip has said is not said again. */

@@ -41,6 +41,7 @@ export const densities: readonly Density[] = [
   { em: size.hand, head: size.text, least: 6.3, most: 11.5 },
   { em: size.card, head: size.card, least: 5.2, most: 7.5 },
   { em: size.card, head: size.text, least: 5.2, most: 7.5 },
+  { em: size.card, head: size.text, least: 5, most: 7.5 },
 ];
 const gap = 2;
 /** From the sign beside a speed to the first material. */

@@ -152,7 +152,7 @@ function wheelRuns(finding: HandwheelFinding, machine: Machine, settings: Settin
       : []),
     ...correctedTable(finding, all, machine, width),
     ...(low ? together(lowered(about, 1.5)) : []),
-    ...whatDoubtHolds(finding, units, width),
+    ...accompanying(whatDoubtHolds(finding, units, width, rounds.length > 0 || own.length > 0)),
   ];
   const three = turns && withThird(rounds, turns, room);
   const runs = whole(three);

@@ -56,11 +56,13 @@ function besides({ handwheel, feed, study }: HandwheelFinding, units: Units): st
   ];
 }
 
-/** Beneath the tables: what a dial made for another feed is out by, what ± holds and how far it is told. Nothing where neither stands in them. */
-export function whatDoubtHolds(finding: HandwheelFinding, units: Units, width: number): Run[] {
+/** Beneath the tables, of `distances` where they are told: what a dial made for another feed is out by, what ± holds and how far it is told. Nothing where neither stands in them. */
+export function whatDoubtHolds(finding: HandwheelFinding, units: Units, width: number, distances: boolean): Run[] {
   const { feed, dial, handwheel } = finding;
   const said = [
-    ...(feed?.nominal === undefined && handwheel.oldDial === undefined ? [] : [say(`turns.out by ${handwheel.reads}`)]),
+    ...(!distances || (feed?.nominal === undefined && handwheel.oldDial === undefined)
+      ? []
+      : [say(`turns.out by ${handwheel.reads}`)]),
     ...(feed?.uncertainty === undefined
       ? []
       : [
