@@ -96,6 +96,7 @@ export type Gaps = {
   "belt card.blank": never;
   "belt card.omitted": "positions";
   "belt card.either": never;
+  "belt card.covered": "positions";
   "belt card.by ratio": never;
   "belt card.measure first": never;
   "belt card.reading doubtful": never;
@@ -1924,6 +1925,7 @@ const en: Readonly<Record<Key, Text>> = {
   "belt card.blank": "Blank: take another row for this material.",
   "belt card.omitted": "Nearly the same speed, so either: {positions}.",
   "belt card.either": "/ either: nearly the same speed.",
+  "belt card.covered": "Left out, as the motor gives their speeds at others: {positions}.",
   "belt card.by ratio": "~ by ratio, not measured.",
   "belt card.measure first": "! measure first: near the limit.",
   "belt card.reading doubtful": "? reading doubtful: measure again.",
@@ -3761,6 +3763,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Leer: für diesen Werkstoff eine andere Zeile nehmen.",
   "Fast dieselbe Drehzahl, also eine von beiden: {positions}.",
   "/ eine von beiden: fast dieselbe Drehzahl.",
+  "Weggelassen, weil der Motor ihre Drehzahlen bei anderen gibt: {positions}.",
   "~ gerechnet, nicht gemessen.",
   "! erst messen: nahe an der Grenze.",
   "? Messwert zweifelhaft: noch einmal messen.",
