@@ -37,6 +37,10 @@ export const measureFirst = (
   limits: Limits,
 ): boolean => from !== "measured" && !overLimit(highestRpm, limits) && highestRpm >= limitRpm(limits) * (1 - NEAR);
 
+/** The slowest that is known and that no limit forbids: with it one begins. */
+export const beginWith = (speeds: readonly SpeedFinding[], limits: Limits): SpeedFinding | undefined =>
+  speeds.find((speed) => speed.from !== "unknown" && heldByLimit(speed, limits) !== "wholly");
+
 /** What the limits forbid or ask at a position, in words to stand beside its speed; undefined where nothing. */
 export function limitWords(speed: SpeedFinding, limits: Limits): string | undefined {
   switch (heldByLimit(speed, limits)) {

@@ -2,15 +2,12 @@ import { nearlySame } from "../drive/alike.js";
 import type { SpeedFinding } from "../drive/finding.js";
 import type { Limits } from "../machine/machine.js";
 import { grouped } from "../quantity/grouped.js";
+import { coveredPositions } from "./coveredPositions.js";
 import type { Findings } from "./findings.js";
-import { heldByLimit, measureFirst } from "./limits.js";
+import { beginWith, heldByLimit, measureFirst } from "./limits.js";
 
 /** A position that a card needs no row for, and the one whose row names it too, since that gives nearly the same speed. */
 export type Alike = { readonly speed: SpeedFinding; readonly as: SpeedFinding };
-
-/** The slowest that is known and that no limit forbids: with it one begins. */
-export const beginWith = (speeds: readonly SpeedFinding[], limits: Limits): SpeedFinding | undefined =>
-  speeds.find((speed) => speed.from !== "unknown" && heldByLimit(speed, limits) !== "wholly");
 
 /** The positions of a drive that another stands for; never the one that one begins with, nor one of which there is something to
  *  mind, which stands for none either. The one that stands is never the faster: wherever another of its own might cut, it may too,
@@ -41,16 +38,23 @@ export function nearlyAlike(speeds: readonly SpeedFinding[], limits: Limits): Al
 export const sameSpeed = (alike: readonly Alike[]): (readonly SpeedFinding[])[] =>
   [...grouped(alike, ({ as }) => as)].map(([as, others]) => [as, ...others.map(({ speed }) => speed)]);
 
-/** The same machine without them, and which they are. */
-export function withoutNearlyAlike(findings: Findings): { findings: Findings; alike: readonly Alike[] } {
+/** The same machine without them, nor those that a variable motor does without, and which they are. */
+export function withoutNearlyAlike(findings: Findings): Omit<Told, "speeds"> & { readonly findings: Findings } {
   const { drive, machine } = findings;
-  if (drive === undefined) return { findings, alike: [] };
-  const { alike, speeds } = withoutAlike(drive.speeds, machine.limits);
-  return { findings: alike.length === 0 ? findings : { ...findings, drive: { ...drive, speeds } }, alike };
+  if (drive === undefined) return { findings, alike: [], covered: [] };
+  const { speeds, ...without } = withoutAlike(drive.speeds, machine.limits);
+  return {
+    findings: speeds.length === drive.speeds.length ? findings : { ...findings, drive: { ...drive, speeds } },
+    ...without,
+  };
 }
 
-/** The positions that a card tells, and those that are left to another's row. */
-export type Told = { readonly speeds: readonly SpeedFinding[]; readonly alike: readonly Alike[] };
+/** The positions that a card tells, those that are left to another's row, and those whose speeds other rows give. */
+export type Told = {
+  readonly speeds: readonly SpeedFinding[];
+  readonly alike: readonly Alike[];
+  readonly covered: readonly SpeedFinding[];
+};
 
 /** Sheets ask for many diameters of the same drive. */
 const found = new WeakMap<readonly SpeedFinding[], { readonly limits: Limits; readonly told: Told }>();
@@ -61,8 +65,9 @@ export function withoutAlike(all: readonly SpeedFinding[], limits: Limits): Told
   const known = found.get(all);
   if (known?.limits === limits) return known.told;
   const alike = nearlyAlike(all, limits);
-  const omitted = new Set(alike.map(({ speed }) => speed));
-  const told = { alike, speeds: alike.length === 0 ? all : all.filter((speed) => !omitted.has(speed)) };
+  const covered = coveredPositions(all, limits);
+  const omitted = new Set([...alike.map(({ speed }) => speed), ...covered]);
+  const told = { alike, covered, speeds: omitted.size === 0 ? all : all.filter((speed) => !omitted.has(speed)) };
   found.set(all, { limits, told });
   return told;
 }

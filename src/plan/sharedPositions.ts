@@ -1,6 +1,7 @@
 import type { SpeedFinding } from "../drive/finding.js";
 import type { Findings } from "../findings/findings.js";
 import { fastestAllowed, measureFirst } from "../findings/limits.js";
+import { withoutAlike } from "../findings/nearlyAlike.js";
 import type { Job } from "../job/job.js";
 import type { Limits } from "../machine/machine.js";
 import { endsOfWork } from "./endsOfWork.js";
@@ -13,7 +14,8 @@ export function withSharedPositions(
   { parts, batch }: Pick<Job, "parts" | "batch">,
   { drive, machine }: Pick<Findings, "drive" | "machine">,
 ): PlannedStep[] {
-  const speeds = drive?.speeds ?? [];
+  // Of those that every sheet tells.
+  const { speeds } = withoutAlike(drive?.speeds ?? [], machine.limits);
   if (speeds.every((speed) => !isVariable(speed))) return [...steps];
   const again = parts > 1 && batch === "part";
   // All parts come up to where the work is turned round: the belt goes back at each end of it.

@@ -96,6 +96,7 @@ export type Gaps = {
   "belt card.blank": never;
   "belt card.omitted": "positions";
   "belt card.either": never;
+  "belt card.covered": "positions";
   "belt card.by ratio": never;
   "belt card.measure first": never;
   "belt card.reading doubtful": never;
@@ -113,7 +114,6 @@ export type Gaps = {
   "belt card.further": "n";
   "belt card.further named": "materials";
   "belt card.further with cautions": "materials";
-  "speed diagram.slowest": "position";
   "speed diagram.rpm": never;
   "speed diagram.position": never;
   "speed diagram.lines left": "speeds";
@@ -129,6 +129,7 @@ export type Gaps = {
   "speed diagram.drill": "unit";
   "speed diagram.cutting speed": "unit";
   "speed diagram.how to read": never;
+  "speed diagram.how to read, variable": never;
   "speed diagram.example": "material" | "diameter" | "rpm" | "position";
   "speed diagram.rpm range": "range";
   "speed diagram.factor range": "from" | "to";
@@ -1957,6 +1958,7 @@ const en: Readonly<Record<Key, Text>> = {
   "belt card.blank": "Blank: take another row for this material.",
   "belt card.omitted": "Nearly the same speed, so either: {positions}.",
   "belt card.either": "/ either: nearly the same speed.",
+  "belt card.covered": "Left out, as the motor gives their speeds at others: {positions}.",
   "belt card.by ratio": "~ by ratio, not measured.",
   "belt card.measure first": "! measure first: near the limit.",
   "belt card.reading doubtful": "? reading doubtful: measure again.",
@@ -1974,7 +1976,6 @@ const en: Readonly<Record<Key, Text>> = {
   "belt card.further": {"one":"{n} more material: speed diagram.","other":"{n} more materials: speed diagram."},
   "belt card.further named": "Further materials, on the speed diagram: {materials}.",
   "belt card.further with cautions": "Further materials, on the speed diagram with their cautions: {materials}.",
-  "speed diagram.slowest": "{position}, turned down",
   "speed diagram.rpm": "rpm",
   "speed diagram.position": "belt",
   "speed diagram.lines left": "Lines left out for want of room: {speeds} rpm.",
@@ -1990,6 +1991,7 @@ const en: Readonly<Record<Key, Text>> = {
   "speed diagram.drill": "diameter of the drill, {unit}",
   "speed diagram.cutting speed": "cutting speed, {unit}",
   "speed diagram.how to read": "Go straight up from the diameter into the height of the material's bar. The line that crosses there is the speed, the list says where the belt goes; between two lines take the slower.",
+  "speed diagram.how to read, variable": "Go straight up from the diameter into the height of the material's bar. Any speed between the two lines of a belt position is set at the motor; a bar with the position's name joins them.",
   "speed diagram.example": "The dots show one way: {material}, {diameter}: {rpm} rpm, belt {position}.",
   "speed diagram.rpm range": "{range} rpm",
   "speed diagram.factor range": "× {from} to {to}",
@@ -3827,6 +3829,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Leer: für diesen Werkstoff eine andere Zeile nehmen.",
   "Fast dieselbe Drehzahl, also eine von beiden: {positions}.",
   "/ eine von beiden: fast dieselbe Drehzahl.",
+  "Weggelassen, weil der Motor ihre Drehzahlen bei anderen gibt: {positions}.",
   "~ gerechnet, nicht gemessen.",
   "! erst messen: nahe an der Grenze.",
   "? Messwert zweifelhaft: noch einmal messen.",
@@ -3844,7 +3847,6 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   {"one":"{n} weiterer Werkstoff: Drehzahlschaubild.","other":"{n} weitere Werkstoffe: Drehzahlschaubild."},
   "Weitere Werkstoffe, im Drehzahlschaubild: {materials}.",
   "Weitere Werkstoffe, im Drehzahlschaubild mit ihren Warnungen: {materials}.",
-  "{position}, heruntergeregelt",
   "U/min",
   "Riemen",
   "Linien ohne Platz, nur in der Liste: {speeds} U/min.",
@@ -3860,6 +3862,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Durchmesser des Bohrers, {unit}",
   "Schnittgeschwindigkeit, {unit}",
   "Vom Durchmesser gerade hinauf bis auf die Höhe des Balkens für den Werkstoff. Die Linie, die dort kreuzt, ist die Drehzahl, die Liste sagt, wohin der Riemen kommt; zwischen zwei Linien gilt die langsamere.",
+  "Vom Durchmesser gerade hinauf bis auf die Höhe des Balkens für den Werkstoff. Jede Drehzahl zwischen den zwei Linien einer Riemenstellung wird am Motor eingestellt; ein Strich mit ihrem Namen verbindet sie.",
   "Die Punkte zeigen einen Weg: {material}, {diameter}: {rpm} U/min, Riemen {position}.",
   "{range} U/min",
   "× {from} bis {to}",

@@ -136,11 +136,15 @@ const factorInputs = ({ factors }: CuttingSpeed): Input[] =>
   }));
 
 /** Which position is not among the speeds, and which one's speed is taken for it. */
-const alikeNotes = ({ alike }: Told): string[] =>
-  sameSpeed(alike).map(([as, ...others]) => {
+const alikeNotes = ({ alike, covered }: Told): string[] => [
+  ...sameSpeed(alike).map(([as, ...others]) => {
     const names = others.map(({ position, rpm }) => `${position.name} (${trimmed(rpm, 0)} rpm)`).join(", ");
     return `${as?.position.name} stands for ${names} too: nearly the same speed`;
-  });
+  }),
+  ...(covered.length === 0
+    ? []
+    : [`left out, as other positions give their speeds: ${covered.map(({ position }) => position.name).join(", ")}`]),
+];
 
 /** From the outside in: where the work has become small enough for a faster position. */
 const inwardNotes = (diameter: number, band: CuttingSpeed, { speeds }: Told, machine: Machine): string[] =>

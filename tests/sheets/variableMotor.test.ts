@@ -1,6 +1,8 @@
 import { describe, expect, test } from "vitest";
+import type { Mark } from "../../src/drawing/drawing.js";
+import type { Findings } from "../../src/findings/findings.js";
 import { fastestAllowed } from "../../src/findings/limits.js";
-import { findingsOf, textsOf } from "../support/sheets.js";
+import { findingsOf, printOf, textsOf } from "../support/sheets.js";
 
 /** Slow 200–500, middle 400–1000, fast 1020–2550 rpm. */
 const machine = ({ limit = 4000, motor = "400 to 1000 rpm", more = "" } = {}) =>
@@ -48,5 +50,36 @@ describe("the speed tree of a variable motor", () => {
     expect(said).toContain("× 1.79 gap");
     expect(said).toContain("Gap between slow and middle; middle and fast");
     expect(said).not.toContain("Every speed");
+  });
+});
+
+describe("the speed diagram of a variable motor", () => {
+  const count = (marks: readonly Mark[], name: string): number =>
+    marks.reduce(
+      (sum, mark) => (mark.kind === "group" ? sum + Number(mark.name === name) + count(mark.marks, name) : sum),
+      0,
+    );
+  const grouped = (findings: Findings, name: string): number =>
+    printOf(findings, "speed-diagram").pages.reduce((sum, { drawing }) => sum + count(drawing.marks, name), 0);
+
+  test("joins the slowest and the fastest line of each position, and says what lies between", () => {
+    const findings = machine();
+    const said = textsOf(findings, "speed-diagram");
+    for (const range of ["200–500", "400–1000", "1020–2550"]) expect(said.split(" ")).toContain(range);
+    expect(said).toContain("Any speed between the two lines of a belt position is set at the motor");
+    expect(said).not.toContain("between two lines take the slower");
+    expect([grouped(findings, "between"), grouped(findings, "position")]).toEqual([3, 6]);
+    // Every line says its speed at the frame, beside the list, which has it in a range.
+    for (const rpm of ["200", "400", "500", "1000", "1020", "2550"]) expect(said.split(" ")).toContain(rpm);
+  });
+
+  test("one speed has no bar", () => {
+    const findings = machine({ motor: "1000 rpm" });
+    expect([grouped(findings, "between"), grouped(findings, "position")]).toEqual([0, 3]);
+    expect(textsOf(findings, "speed-diagram")).toContain("between two lines take the slower");
+  });
+
+  test("its example may be set between two lines", () => {
+    expect(textsOf(machine(), "speed-diagram")).toMatch(/The dots show one way: .* rpm, belt (slow|middle|fast)/);
   });
 });

@@ -5,8 +5,8 @@ import type { SpeedFinding } from "../../drive/finding.js";
 import { rpmWords } from "../../drive/rpmWords.js";
 import { diametersFor } from "../../findings/drills.js";
 import type { Findings } from "../../findings/findings.js";
-import { heldByLimit, limitSetting, measureFirst, overLimit } from "../../findings/limits.js";
-import { beginWith, sameSpeed, withoutNearlyAlike } from "../../findings/nearlyAlike.js";
+import { beginWith, heldByLimit, limitSetting, measureFirst, overLimit } from "../../findings/limits.js";
+import { sameSpeed, withoutNearlyAlike } from "../../findings/nearlyAlike.js";
 import { largestDiameter, servedDiameters } from "../../findings/servedDiameters.js";
 import { speedFor } from "../../findings/speedChoice.js";
 import type { Limits, Machine, Stage } from "../../machine/machine.js";
@@ -42,7 +42,7 @@ export function beltCardsOf(
   settings: { operation: string; materials: number; noted?: boolean },
 ): [BeltCard, ...BeltCard[]] {
   // Of two that are nearly one each would serve a sliver of diameters, and drilling's own card names the one.
-  const { findings, alike: merged } = withoutNearlyAlike(all);
+  const { findings, alike: merged, covered } = withoutNearlyAlike(all);
   const { machine, drive } = findings;
   const operation = findOperation(settings.operation)?.name ?? settings.operation;
   const speeds = inOrder(drive?.speeds ?? [], machine.drive?.stages ?? []);
@@ -119,6 +119,9 @@ export function beltCardsOf(
         ...(set ? [say("belt card.set")] : []),
         ...(shown.some((index) => rows[index]?.also.length) ? [say("belt card.either")] : []),
         ...(settings.noted ? eitherOf(shown) : []),
+        ...(covered.length > 0 && shown.includes(0)
+          ? [say("belt card.covered", { positions: covered.map(nameIn).join(", ") })]
+          : []),
         ...(blank ? [say("belt card.blank")] : []),
         ...(meeting ? [say("belt card.in two rows")] : []),
         ...(across.some((column) => columns[column]?.bearsMore) ? [say("belt card.more speed")] : []),

@@ -6,7 +6,7 @@ import { textWidth } from "../../drawing/text.js";
 import type { SpeedFinding } from "../../drive/finding.js";
 import { unfitBelts } from "../../findings/beltSums.js";
 import type { Findings } from "../../findings/findings.js";
-import { beginWith } from "../../findings/nearlyAlike.js";
+import { beginWith } from "../../findings/limits.js";
 import { speedDoubt } from "../../findings/speedDoubt.js";
 import type { Use } from "../../findings/uses.js";
 import type { Drive } from "../../machine/machine.js";

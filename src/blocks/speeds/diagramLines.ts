@@ -1,11 +1,11 @@
 import type { Mark } from "../../drawing/drawing.js";
-import { group, line, text } from "../../drawing/shapes.js";
+import { group, line, rectangle, text } from "../../drawing/shapes.js";
 import { textWidth } from "../../drawing/text.js";
 import type { SpeedFinding } from "../../drive/finding.js";
+import { coveredPositions } from "../../findings/coveredPositions.js";
 import { fastestAllowed, heldByLimit } from "../../findings/limits.js";
 import type { Limits } from "../../machine/machine.js";
 import { formatFixed } from "../../quantity/format.js";
-import { say } from "../../words/say.js";
 import { axisLine, objectLine, pen, size, weight } from "../shared/style.js";
 import { apart } from "./apart.js";
 import type { Frame, Range, Scale } from "./diagramScales.js";
@@ -17,13 +17,19 @@ export type SpeedLine = {
   readonly rpm: number;
   readonly held: boolean;
   readonly turnedDown: boolean;
+  /** With a variable motor: the other end of what its position gives, rpm. */
+  readonly other?: number;
 };
 
-/** What every known position gives, slowest first; of a variable motor its slowest too. Positions of one and the same speed share
- *  a line. */
+/** Whether it is the line of the slower end. */
+export const isLower = ({ rpm, other }: SpeedLine): boolean => other !== undefined && other > rpm;
+
+/** What every known position gives, slowest first; of a variable motor its slowest too, and no position that others cover.
+ *  Positions of one and the same speed share a line. */
 export function speedLines(speeds: readonly SpeedFinding[], limits: Limits): SpeedLine[] {
+  const covered = new Set(coveredPositions(speeds, limits));
   const lines = speeds.flatMap((speed): SpeedLine[] => {
-    if (speed.from === "unknown") return [];
+    if (speed.from === "unknown" || covered.has(speed)) return [];
     const { position, rpm, slowestRpm } = speed;
     const { name } = position;
     const allowed = fastestAllowed(speed, limits);
@@ -31,14 +37,19 @@ export function speedLines(speeds: readonly SpeedFinding[], limits: Limits): Spe
       ...{ name, rpm: allowed ?? rpm, held: allowed === undefined },
       turnedDown: heldByLimit(speed, limits) === "in part",
     };
-    const slowest = { ...fastest, name: say("speed diagram.slowest", { position: name }), rpm: slowestRpm };
-    return slowestRpm < fastest.rpm * 0.999 ? [{ ...slowest, turnedDown: false }, fastest] : [fastest];
+    return slowestRpm < fastest.rpm * 0.999
+      ? [
+          { ...fastest, rpm: slowestRpm, other: fastest.rpm },
+          { ...fastest, other: slowestRpm },
+        ]
+      : [fastest];
   });
   const found: SpeedLine[] = [];
   for (const one of lines.sort((a, b) => a.rpm - b.rpm)) {
     const before = found.at(-1);
     if (
       before !== undefined &&
+      one.other === undefined &&
       before.held === one.held &&
       before.turnedDown === one.turnedDown &&
       one.rpm / before.rpm < 1.001
@@ -71,7 +82,12 @@ export function lineMarks(
   { keep, ...scales }: Scales & { readonly keep: number | undefined },
   frame: Frame,
 ): { readonly marks: readonly Mark[]; readonly left: readonly string[] } {
-  const all = lines.flatMap(({ rpm, held }) => {
+  // Where one position ends and the next begins it is one line.
+  const ends = lines.filter(({ rpm, held }, at) => {
+    const before = lines[at - 1];
+    return before === undefined || before.held !== held || rpm / before.rpm >= 1.001;
+  });
+  const all = ends.flatMap(({ rpm, held }) => {
     const span = spanOf(rpm, scales);
     if (span === undefined) return [];
     const spot = (d: number) => ({ x: x(d), y: y(scales.share * d * rpm) });
@@ -126,6 +142,29 @@ export function lineMarks(
     }),
   ];
   return { marks, left };
+}
+
+/** With a variable motor: a bar that joins the two lines of each position, with its name, since any speed between them is its own. */
+export function joinMarks(lines: readonly SpeedLine[], x: Scale, y: Scale, scales: Scales, frame: Frame): Mark[] {
+  return lines.flatMap((upper): Mark[] => {
+    const { name, rpm, other } = upper;
+    if (other === undefined || isLower(upper)) return [];
+    const span = spanOf(Math.sqrt(rpm * other), scales);
+    if (span === undefined) return [];
+    const d = Math.sqrt(span[0] * span[1]);
+    const [low, high] = [other, rpm].map((one) => y(scales.share * d * one)) as [number, number];
+    const [top, bottom] = [Math.max(high, frame.top), Math.min(low, frame.bottom)];
+    const wide = textWidth(name, size.text, "bold");
+    // Left of a bar that stands too far right.
+    const left = x(d) + 1.2 + wide > frame.right - 1 ? x(d) - 1.2 - wide : x(d) + 1.2;
+    const middle = (top + bottom) / 2;
+    const bar = [
+      line({ x: x(d), y: top }, { x: x(d), y: bottom }, objectLine),
+      rectangle({ x: left - 0.5, y: middle - 0.6 * size.text }, wide + 1, 1.2 * size.text, { fill: "white" }),
+      text(name, { x: left, y: middle + 0.36 * size.text }, { size: size.text, weight: "bold" }),
+    ];
+    return [group({ x: 0, y: 0 }, bar, { name: "between" })];
+  });
 }
 
 /** As many as there is room for, evenly picked, the first and the last among them and the one that is kept; the list beside the diagram

@@ -37,7 +37,7 @@ export const drillBars = block(
     const { machine, drive } = all;
     if (drive === undefined) return [];
     // Of speeds that are nearly one, two would leave a sliver of a bar.
-    const { findings, alike } = withoutNearlyAlike(all);
+    const { findings, alike, covered } = withoutNearlyAlike(all);
     const asked = settings.operations.map((word) => findOperation(word)?.name ?? word);
     const byHand = asked.filter((operation) => byHandOnly(operation, machine));
     const tooFast = asked.filter((operation) => !byHand.includes(operation) && tooFastToReverse(operation, findings));
@@ -66,11 +66,16 @@ export const drillBars = block(
     const positions = sameSpeed(alike)
       .map((own) => own.map(({ position }) => position.name).join(" / "))
       .join(", ");
+    const others = covered.map(({ position }) => position.name).join(", ");
+    const omitted = [
+      ...(alike.length === 0 ? [] : [say("belt card.omitted", { positions })]),
+      ...(covered.length === 0 ? [] : [say("belt card.covered", { positions: others })]),
+    ];
     return [
       ...drawn,
-      ...(alike.length === 0 || drawn.length === 0
+      ...(omitted.length === 0 || drawn.length === 0
         ? []
-        : accompanying(together(paragraph(say("belt card.omitted", { positions }), width, { gap: 1.4 })))),
+        : accompanying(together(paragraph(omitted.join(" "), width, { gap: 1.4 })))),
       ...told.flatMap((words) => accompanying(together(paragraph(words, width, { weight: "bold", gap: 2.5 })))),
     ];
   },

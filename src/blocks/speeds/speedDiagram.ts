@@ -7,6 +7,8 @@ import { cuttingSpeedUnit, metresPerMinuteAt } from "../../cutting/rates.js";
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { circle, group, rectangle, text } from "../../drawing/shapes.js";
 import { textWidth } from "../../drawing/text.js";
+import { rpmWords } from "../../drive/rpmWords.js";
+import { coveredPositions } from "../../findings/coveredPositions.js";
 import { diametersFor, makesHoles } from "../../findings/drills.js";
 import type { Findings } from "../../findings/findings.js";
 import { sizeWords } from "../../findings/sizeName.js";
@@ -28,7 +30,7 @@ import { bandNotes } from "./bandNotes.js";
 import { barlessWords } from "./barless.js";
 import { hasFigures } from "./beltCard.js";
 import { type Band, bandMarks, barWidth, cutNames } from "./diagramBands.js";
-import { labelRoom, lineMarks, type SpeedLine, spanOf, speedLines } from "./diagramLines.js";
+import { isLower, joinMarks, labelRoom, lineMarks, type SpeedLine, spanOf, speedLines } from "./diagramLines.js";
 import { around, grid } from "./diagramScales.js";
 
 /** Narrower paper has the list of speeds below the diagram, unless it takes no more than this share of the width. */
@@ -52,6 +54,8 @@ export const speedDiagram = block(
     const head = useHeading(machine, use, width);
     const bands = bandsOf(findings, operation);
     const lines = speedLines(drive.speeds, machine.limits);
+    const variable = lines.some(({ other }) => other !== undefined);
+    const covered = coveredPositions(drive.speeds, machine.limits).map(({ position }) => position.name);
     const groups = inGroups(bands, Math.floor((MOST_BARS * width) / barWidth));
     const without = barless(findings, operation);
     const drawn = groups.map((some) => drawingOf(findings, operation, lines, some));
@@ -65,7 +69,7 @@ export const speedDiagram = block(
     // What is said of diagrams whose page has no room for it, and whether that tells of a limit.
     const later = { examples: [] as string[], held: false, turnedDown: false };
     return drawn.flatMap(({ draw, example, inSight }, at) => {
-      const listed = drawn.length === 1 ? lines : inSight;
+      const listed = drawn.length === 1 || variable ? lines : inSight;
       const last = at === drawn.length - 1;
       const said = (words: string, names: readonly string[], gap = 2) =>
         names.length === 0 ? [] : paragraph(words, width, { gap });
@@ -81,7 +85,10 @@ export const speedDiagram = block(
         ...(turnedDown || (last && later.turnedDown)
           ? paragraph(say("hand feed.turn no higher"), width, { gap: 2 })
           : []),
-        ...paragraph(say("speed diagram.how to read"), width, { gap: 2 }),
+        ...said(say("belt card.covered", { positions: covered.join(", ") }), covered),
+        ...paragraph(say(variable ? "speed diagram.how to read, variable" : "speed diagram.how to read"), width, {
+          gap: 2,
+        }),
         ...[...(last ? later.examples : []), ...(example === undefined ? [] : [example.words])].flatMap((words) =>
           paragraph(words, width, { gap: 0.6 }),
         ),
@@ -158,8 +165,9 @@ function placed(
   room: number,
   words: number,
 ): { readonly tall: number; readonly beside: number; readonly list: readonly Run[] } {
-  const longest = largestOf(lines.map(({ name }) => textWidth(name, size.text, "regular")));
-  const own = width < WIDE ? Math.min(listWide, Math.max(LEAST_LIST, speedsWide + longest + 2)) : listWide;
+  const longest = largestOf(lines.map((one) => textWidth(signedName(one), size.text, "regular")));
+  const speeds = Math.max(speedsWide, 4 + largestOf(lines.map((one) => textWidth(spanWords(one), size.text, "bold"))));
+  const own = width < WIDE ? Math.min(listWide, Math.max(LEAST_LIST, speeds + longest + 2)) : listWide;
   const narrow = listOf(lines, own, false);
   const mayStandBeside = width >= WIDE || own <= SHARE * width;
   const beside = (tall: number) => ({ tall, beside: own, list: narrow });
@@ -193,6 +201,10 @@ function listHeight(list: readonly Run[]): number {
   return largestOf(tall);
 }
 
+const spanWords = ({ rpm, other }: SpeedLine): string => rpmWords({ rpm, slowestRpm: other ?? rpm });
+const signedName = ({ name, held, turnedDown }: SpeedLine): string =>
+  held ? `${name} ×` : turnedDown ? `${name} ${say("hand feed.max")}` : name;
+
 /** Speeds and their positions, fastest first. */
 function listOf(lines: readonly SpeedLine[], width: number, list: boolean): Run[] {
   return table(
@@ -202,10 +214,8 @@ function listOf(lines: readonly SpeedLine[], width: number, list: boolean): Run[
     ],
     [...lines]
       .reverse()
-      .map(({ name, rpm, held, turnedDown }) => [
-        { text: formatFixed(rpm, 0), weight: "bold" as const },
-        { text: held ? `${name} ×` : turnedDown ? `${name} ${say("hand feed.max")}` : name },
-      ]),
+      .filter((one) => !isLower(one))
+      .map((one) => [{ text: spanWords(one), weight: "bold" as const }, { text: signedName(one) }]),
     { width, list },
   );
 }
@@ -272,8 +282,6 @@ function exampleOf(findings: Findings, operation: string, bands: readonly Banded
       const diameter = diameters[place] as number;
       const choice = speedFor({ operation, material, diameter }, findings);
       if (choice?.verdict !== "in the band" || choice.speed === undefined || choice.rpm === undefined) continue;
-      // Of a variable motor it may be set between two lines.
-      if (Math.abs(choice.rpm / choice.speed.rpm - 1) > 1e-6) continue;
       // At another diameter a source may say more or less than what is drawn.
       const speed = metresPerMinuteAt(choice.rpm, diameter);
       if (!bands.some(({ band }) => band.slowest <= speed && speed <= band.most)) continue;
@@ -335,6 +343,7 @@ function drawingOf(
       }),
       ...bandMarks(bands, y, numbersWide + 0.5, frame),
       ...ways.marks,
+      ...joinMarks(lines, x, y, scales, frame),
       ...(example === undefined ? [] : wayThrough(example, x, y, unit, share, frame.bottom)),
       rectangle({ x: frame.left, y: frame.top }, frame.right - frame.left, frame.bottom - frame.top, {
         pen: objectLine,
