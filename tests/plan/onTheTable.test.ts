@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { jobOf, lathe } from "../support/job.js";
-import { textsOf } from "../support/sheets.js";
+import { findingsOf, textsOf } from "../support/sheets.js";
 
 const holes = ["do: centre drill", "do: drill, diameter: 5, depth: 10", "do: tap, thread: M6, depth: 6"];
 const planOn = (kind: string, head: string, steps = holes) =>
@@ -23,4 +23,23 @@ test("a bar on the same machine is turned, and a lathe that lies holds what has 
     expect(words).toMatch(/held square by the tailstock's chuck/);
     expect(words).not.toMatch(drills);
   }
+});
+
+test("where a quill is all that moves, holes in a bar are drilled on the table too: nothing else could come to them", () => {
+  const quill = (steps: string[]) =>
+    textsOf(
+      {
+        ...findingsOf(
+          "name: Q\nkind: lathe stood on end\nhandwheels: [{ name: Feed wheel, moves: quill, travel: 70, feed: 75.4 mm }]\n",
+        ),
+        job: jobOf(steps, "bar: { diameter: 60, out: 30 }"),
+      },
+      "plan",
+    );
+  const words = quill([...holes.slice(0, 2), "do: chamfer, size: 0.8, side: bore", ...holes.slice(2)]);
+  expect(words).toMatch(drills);
+  expect(words).toContain("never hold it in the hand");
+  expect(words).not.toMatch(lathes);
+  // What is turned is not: a chuck carries it.
+  expect(quill(["do: face, depth: 1", ...holes])).not.toContain("never hold it in the hand");
 });
