@@ -275,6 +275,7 @@ export type Gaps = {
   "hand feed.sign quarter": never;
   "hand feed.sign division": never;
   "hand feed.sign too fast": never;
+  "hand feed.sign too quick": never;
   "hand feed.count aloud": never;
   "hand feed.max": never;
   "hand feed.beyond": never;
@@ -2098,6 +2099,7 @@ const en: Readonly<Record<Key, Text>> = {
   "hand feed.sign quarter": "¼ : 9 s: a quarter turn takes 9 seconds.",
   "hand feed.sign division": "5 div : 1 s: five divisions of its dial pass each second.",
   "hand feed.sign too fast": "–: too fast by hand.",
+  "hand feed.sign too quick": "–: less than a second a turn, too fast by hand.",
   "hand feed.count aloud": "Count seconds aloud, and turn evenly.",
   "hand feed.max": "max",
   "hand feed.beyond": "× beyond the limit, do not use.",
@@ -3930,6 +3932,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "¼ : 9 s: eine Viertelumdrehung in 9 Sekunden.",
   "5 Skt : 1 s: fünf Skalenteile des Skalenrings in 1 Sekunde.",
   "–: zu schnell für die Hand.",
+  "–: weniger als eine Sekunde je Umdrehung, zu schnell für die Hand.",
   "Sekunden laut zählen, gleichmäßig drehen.",
   "max",
   "× über der Grenze, nicht benutzen.",
