@@ -56,6 +56,7 @@ export type Gaps = {
   "cautions.thread 1": never;
   "cautions.thread 2": never;
   "cautions.job": never;
+  "cautions.job and drill": never;
   "cautions.job 1": never;
   "cautions.job 2": never;
   "cautions.bar": never;
@@ -1880,6 +1881,7 @@ const en: Readonly<Record<Key, Text>> = {
   "cautions.thread 1": "A tap or die under power breaks, and takes the hand with it.",
   "cautions.thread 2": "Half a turn on, a quarter back, to break the chip; cutting oil for steel. Clear a blind hole often, with a brush.",
   "cautions.job": "Key out of the chuck. Safety glasses on.",
+  "cautions.job and drill": "Clamp the work, key out of the chuck. Safety glasses on.",
   "cautions.job 1": "Turn the work by hand through one whole turn before the power goes on: nothing may strike tool, slide or guard.",
   "cautions.job 2": "Stop the spindle to measure, to move a belt, to clear chips. Chips are hot and sharp; cast-iron dust is not for lungs or slides.",
   "cautions.bar": "No bar may whip behind the spindle. Key out of the chuck.",
@@ -3713,6 +3715,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Ein Gewindebohrer oder Schneideisen unter Motorkraft bricht und nimmt die Hand mit.",
   "Eine halbe Drehung vor, eine viertel zurück, damit der Span bricht; Schneidöl bei Stahl. Grundlöcher oft räumen, mit dem Pinsel.",
   "Schlüssel aus dem Futter. Schutzbrille auf.",
+  "Werkstück spannen, Schlüssel aus dem Futter. Schutzbrille auf.",
   "Vor dem Einschalten das Werkstück von Hand einmal ganz herumdrehen: nichts darf an Meißel, Schlitten oder Abdeckung stoßen.",
   "Zum Messen, Riemenumlegen und Späneräumen die Spindel anhalten. Späne sind heiß und scharf; Gussstaub gehört nicht in die Lunge und nicht auf die Führungen.",
   "Keine Stange darf hinten schlagen. Schlüssel aus dem Futter.",

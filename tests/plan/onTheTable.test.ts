@@ -43,3 +43,12 @@ test("where a quill is all that moves, holes in a bar are drilled on the table t
   // What is turned is not: a chuck carries it.
   expect(quill(["do: face, depth: 1", ...holes])).not.toContain("never hold it in the hand");
 });
+
+test("one strip bears the cautions of a machine that stands both ways: the key is told of once", () => {
+  const strips = (kind: string) => planOn(kind, "").match(/[^.]*[Kk]ey out of the chuck\.(?: Safety glasses on\.)?/g);
+  expect(strips("lathe stood on end")).toEqual([
+    expect.stringMatching(/Clamp the work, key out of the chuck\. Safety glasses on\.$/),
+  ]);
+  expect(strips("lathe")).toEqual([expect.stringMatching(/Key out of the chuck\. Safety glasses on\.$/)]);
+  expect(planOn("drill", "")).toContain("Clamp the work. Key out of the chuck.");
+});
