@@ -39,10 +39,10 @@ export function settingFor(distance: number, perTurn: number, dial: Scale | unde
   return { turns, wholeTurns, divisions, error, row: turnsOfRound + 1, reading: (tenths * dial.divisionValue) / 10 };
 }
 
-/** Whole rounds and whole steps beyond them that come nearest; steps that would fill a round are the next one. */
+/** Whole rounds and whole steps beyond them that come nearest, a half going up; steps that would fill a round are the next one. */
 function nearest(distance: number, round: number, step: number): readonly [rounds: number, steps: number] {
   const rounds = Math.floor(distance / round + hair);
-  const steps = Math.round(Math.max(0, distance - rounds * round) / step);
+  const steps = Math.round(Math.max(0, distance - rounds * round) / step + hair);
   return steps * step >= round - hair ? [rounds + 1, 0] : [rounds, steps];
 }
 

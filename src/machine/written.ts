@@ -12,9 +12,13 @@ type Sizes = { readonly units: LengthUnit; readonly written?: Written };
 export const asGiven = (mm: number, { units, written }: Sizes, mmPlaces = 3): string =>
   asOnPaper(written?.get(mm)) ?? trimmedSize(mm, units, mmPlaces);
 
-/** As the file writes it, but for the decimal mark and the inch, which are those of the paper's language. */
+/** As the file writes it, but for the decimal mark and the inch, which are those of the paper's language, and for 1-1/2, which is 1 1/2 as
+ *  the paper writes such a number itself. */
 export const asOnPaper = <T extends string | undefined>(words: T): T =>
-  words?.replace(/(\d)[.,](?=\d)/g, `$1${decimalMark()}`).replace(/ in$/, ` ${unitName("in")}`) as T;
+  words
+    ?.replace(/(\d)[.,](?=\d)/g, `$1${decimalMark()}`)
+    .replace(/(\d)-(?=\d+\/\d)/, "$1 ")
+    .replace(/ in$/, ` ${unitName("in")}`) as T;
 
 /** The same where a heading holds the unit: "1/8", but "5 mm" under inches. */
 export const figureAsGiven = (mm: number, sizes: Sizes, mmPlaces = 3): string =>

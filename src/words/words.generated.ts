@@ -56,6 +56,7 @@ export type Gaps = {
   "cautions.thread 1": never;
   "cautions.thread 2": never;
   "cautions.job": never;
+  "cautions.job and drill": never;
   "cautions.job 1": never;
   "cautions.job 2": never;
   "cautions.bar": never;
@@ -284,6 +285,7 @@ export type Gaps = {
   "hand feed.sign quarter": never;
   "hand feed.sign division": never;
   "hand feed.sign too fast": never;
+  "hand feed.sign too quick": never;
   "hand feed.count aloud": never;
   "hand feed.max": never;
   "hand feed.beyond": never;
@@ -1918,6 +1920,7 @@ const en: Readonly<Record<Key, Text>> = {
   "cautions.thread 1": "A tap or die under power breaks, and takes the hand with it.",
   "cautions.thread 2": "Half a turn on, a quarter back, to break the chip; cutting oil for steel. Clear a blind hole often, with a brush.",
   "cautions.job": "Key out of the chuck. Safety glasses on.",
+  "cautions.job and drill": "Clamp the work, key out of the chuck. Safety glasses on.",
   "cautions.job 1": "Turn the work by hand through one whole turn before the power goes on: nothing may strike tool, slide or guard.",
   "cautions.job 2": "Stop the spindle to measure, to move a belt, to clear chips. Chips are hot and sharp; cast-iron dust is not for lungs or slides.",
   "cautions.bar": "No bar may whip behind the spindle. Key out of the chuck.",
@@ -2146,6 +2149,7 @@ const en: Readonly<Record<Key, Text>> = {
   "hand feed.sign quarter": "¼ : 9 s: a quarter turn takes 9 seconds.",
   "hand feed.sign division": "5 div : 1 s: five divisions of its dial pass each second.",
   "hand feed.sign too fast": "–: too fast by hand.",
+  "hand feed.sign too quick": "–: less than a second a turn, too fast by hand.",
   "hand feed.count aloud": "Count seconds aloud, and turn evenly.",
   "hand feed.max": "max",
   "hand feed.beyond": "× beyond the limit, do not use.",
@@ -2428,7 +2432,7 @@ const en: Readonly<Record<Key, Text>> = {
   "turns.zero is": "dial 0 is",
   "turns.add": "The dial starts again at zero each turn: count whole turns, and add the figure under “dial 0 is” to what the dial shows.",
   "turns.maker out": "maker's out by",
-  "turns.out by travel": "Out by: what that dial shows more (−: less) than the slide truly goes.",
+  "turns.out by travel": "Out by: what that dial shows more (−: less) than the true travel.",
   "turns.out by diameter": "Out by: what that dial shows more (−: less) than truly comes off, on diameter.",
   "turns.on diameter": "± on diameter",
   "turns.corrected": "Corrected over the stretch that was measured",
@@ -3789,6 +3793,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Ein Gewindebohrer oder Schneideisen unter Motorkraft bricht und nimmt die Hand mit.",
   "Eine halbe Drehung vor, eine viertel zurück, damit der Span bricht; Schneidöl bei Stahl. Grundlöcher oft räumen, mit dem Pinsel.",
   "Schlüssel aus dem Futter. Schutzbrille auf.",
+  "Werkstück spannen, Schlüssel aus dem Futter. Schutzbrille auf.",
   "Vor dem Einschalten das Werkstück von Hand einmal ganz herumdrehen: nichts darf an Meißel, Schlitten oder Abdeckung stoßen.",
   "Zum Messen, Riemenumlegen und Späneräumen die Spindel anhalten. Späne sind heiß und scharf; Gussstaub gehört nicht in die Lunge und nicht auf die Führungen.",
   "Keine Stange darf hinten schlagen. Schlüssel aus dem Futter.",
@@ -4017,6 +4022,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "¼ : 9 s: eine Viertelumdrehung in 9 Sekunden.",
   "5 Skt : 1 s: fünf Skalenteile des Skalenrings in 1 Sekunde.",
   "–: zu schnell für die Hand.",
+  "–: weniger als eine Sekunde je Umdrehung, zu schnell für die Hand.",
   "Sekunden laut zählen, gleichmäßig drehen.",
   "max",
   "× über der Grenze, nicht benutzen.",
@@ -4299,7 +4305,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Skala 0 ist",
   "Die Skala beginnt jede Umdrehung wieder bei null: ganze Umdrehungen zählen und den Wert unter „Skala 0 ist“ zum Skalenwert addieren.",
   "Nennwert falsch um",
-  "Falsch um: was diese Skala mehr (−: weniger) zeigt, als der Schlitten wirklich zurücklegt.",
+  "Falsch um: was diese Skala mehr (−: weniger) als den wahren Weg zeigt.",
   "Falsch um: was diese Skala im Durchmesser mehr (−: weniger) zeigt, als wirklich abgenommen wird.",
   "± im Ø",
   "Berichtigt über die gemessene Strecke",

@@ -34,6 +34,22 @@ describe("a distance in turns and divisions", () => {
     expect(settingFor(0.3, 0.1, undefined).wholeTurns).toBe(3);
   });
 
+  test("half a tenth of a division goes up whatever the last binary digit, as a printed number does", () => {
+    // Sixty-fourths of an inch on screws of whole threads an inch, in divisions of 0.001 in: each ends on a half or on none.
+    for (const threads of [5, 8, 10, 16, 20])
+      for (let sixtyFourths = 1; sixtyFourths < 128; sixtyFourths++) {
+        const perTurn = 25.4 / threads;
+        const { divisions = 0, wholeTurns } = settingFor(
+          (sixtyFourths * 25.4) / 64,
+          perTurn,
+          dial("even", 0.0254, 1000 / threads),
+        );
+        const tenthsOfThou = Math.round(wholeTurns * (10000 / threads) + divisions * 10);
+        // Whole turns are a whole number of tenths, so the half is where the distance itself has it.
+        expect(tenthsOfThou, `${sixtyFourths}/64, ${threads} tpi`).toBe(Math.floor((sixtyFourths * 10000) / 64 + 0.5));
+      }
+  });
+
   test("what is left after setting to a tenth of a division is told, and is at most a twentieth", () => {
     const closure = fc.constantFrom("even", "true", "rows") as fc.Arbitrary<DialChoice["closure"]>;
     const size = (min: number, max: number) => fc.double({ min, max, noNaN: true });

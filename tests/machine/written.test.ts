@@ -71,3 +71,9 @@ test("decimal marks and the inch are those of the paper's language", () => {
     expect(figureAsGiven(3.175, { units: "in", written: new Map([[3.175, "1/8 in"]]) })).toBe("1/8");
   });
 });
+
+test("a mixed number is written one way on paper, however the file joins it", () => {
+  expect(asOnPaper("1-1/2 in")).toBe("1 1/2 in");
+  expect(asOnPaper("1 1/2 in")).toBe("1 1/2 in");
+  expect(asOnPaper("-1/2 in")).toBe("-1/2 in");
+});

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { jobOf, lathe } from "../support/job.js";
-import { textsOf } from "../support/sheets.js";
+import { findingsOf, textsOf } from "../support/sheets.js";
 
 const holes = ["do: centre drill", "do: drill, diameter: 5, depth: 10", "do: tap, thread: M6, depth: 6"];
 const planOn = (kind: string, head: string, steps = holes) =>
@@ -41,4 +41,32 @@ test("a tap's lead goes in beyond its full thread: turns, barrel and the mark on
   const words = planOn("drill", "").replace(/\s+/g, " ");
   expect(words).toMatch(/8 turns from the first bite for 6 mm of full thread and the 2 mm of its lead/);
   expect(words).toMatch(/Mark the last one 8 mm from its tip/);
+});
+
+test("where a quill is all that moves, holes in a bar are drilled on the table too: nothing else could come to them", () => {
+  const quill = (steps: string[]) =>
+    textsOf(
+      {
+        ...findingsOf(
+          "name: Q\nkind: lathe stood on end\nhandwheels: [{ name: Feed wheel, moves: quill, travel: 70, feed: 75.4 mm }]\n",
+        ),
+        job: jobOf(steps, "bar: { diameter: 60, out: 30 }"),
+      },
+      "plan",
+    );
+  const words = quill([...holes.slice(0, 2), "do: chamfer, size: 0.8, side: bore", ...holes.slice(2)]);
+  expect(words).toMatch(drills);
+  expect(words).toContain("never hold it in the hand");
+  expect(words).not.toMatch(lathes);
+  // What is turned is not: a chuck carries it.
+  expect(quill(["do: face, depth: 1", ...holes])).not.toContain("never hold it in the hand");
+});
+
+test("one strip bears the cautions of a machine that stands both ways: the key is told of once", () => {
+  const strips = (kind: string) => planOn(kind, "").match(/[^.]*[Kk]ey out of the chuck\.(?: Safety glasses on\.)?/g);
+  expect(strips("lathe stood on end")).toEqual([
+    expect.stringMatching(/Clamp the work, key out of the chuck\. Safety glasses on\.$/),
+  ]);
+  expect(strips("lathe")).toEqual([expect.stringMatching(/Key out of the chuck\. Safety glasses on\.$/)]);
+  expect(planOn("drill", "")).toContain("Clamp the work. Key out of the chuck.");
 });

@@ -135,3 +135,15 @@ test("a drill's picture is another than a lathe's, and names no tool or carriage
   const [drill, lathe] = [outlines("drill"), outlines("lathe")];
   expect([...drill].filter((one) => !lathe.has(one)).length).toBeGreaterThan(20);
 });
+
+test("the stop of a quill is set in words of a drill on whatever machine, and one of a slide never is", () => {
+  const words = (wheel: string) =>
+    textsOf(
+      findingsOf(
+        `name: E\nkind: lathe stood on end\nhandwheels: [{ name: Feed wheel, ${wheel}, travel: 70, feed: 75.4 mm }]\nstops: [{ name: hole, handwheel: Feed wheel, length: 22 }]\n`,
+      ),
+      "stops",
+    );
+  expect(words("moves: quill")).toContain("Bring the stop up without moving the drill.");
+  expect(words("moves: along")).toContain("Bring the stop up to the slide without moving it.");
+});

@@ -197,7 +197,7 @@ describe("sizes as given", () => {
   test("in a plan, and where a speed is explained", async () => {
     const plan = textsOf({ ...findings, ...(job && { job }) }, "plan");
     expect(plan).toContain("Drill 1/8 in, 1/2 in deep");
-    expect(plan).toContain("Turn to 9/16 in, 1-1/4 in long");
+    expect(plan).toContain("Turn to 9/16 in, 1 1/4 in long");
     const { out } = await witnessmark("explain", inch.path, "cutting speed", "--of", "brass, 1/8 in, turning");
     expect(out).toContain("Speed for turning brass, 1/8 in");
   });

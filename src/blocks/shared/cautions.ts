@@ -41,6 +41,10 @@ const cautions = {
     strip: () => say("cautions.bar"),
     rest: () => [],
   },
+  "job or drill": {
+    strip: () => say("cautions.job"),
+    rest: () => [],
+  },
   taper: {
     strip: () => say("cautions.taper"),
     rest: () => [say("cautions.taper 1")],
@@ -54,9 +58,19 @@ export const cautionPlaces = Object.keys(cautions) as Place[];
 /** Two at most, where the hand arrives. */
 export const cautionWords = (place: Place): string => cautions[place].strip();
 
-/** A machine that stands both ways has one strip for either. */
-const barOrDrill = (uses: readonly Use[]): string =>
-  uses.length > 1 ? say("cautions.bar and drill") : cautionWords(uses.includes("drilling") ? "drill" : "bar");
+/** Places whose strip goes by the machine's uses: one that stands both ways has a single strip for either. */
+const byUse = {
+  "bar or drill": { turning: "bar", both: () => say("cautions.bar and drill") },
+  "job or drill": { turning: "job", both: () => say("cautions.job and drill") },
+} as const;
+
+const isByUse = (place: Place): place is keyof typeof byUse => place in byUse;
+
+function wordsFor(place: Place, uses: readonly Use[]): string {
+  if (!isByUse(place)) return cautionWords(place);
+  const { turning, both } = byUse[place];
+  return uses.length > 1 ? both() : cautionWords(uses.includes("drilling") ? "drill" : turning);
+}
 
 /** What stands once, in front of a binder; `places`: where hands will be. */
 export const furtherCautions = (places: readonly Place[]): string[] => [
@@ -69,8 +83,7 @@ export const cautionLines = block(
   ({ findings, settings, width }): Run[] => {
     // A machine that drills by its quill has none to lock.
     if (settings.of === "tailstock" && usesOf(findings.machine).includes("drilling")) return [];
-    const words =
-      settings.of === "bar or drill" ? barOrDrill(usesOf(findings.machine)) : cautionWords(settings.of as Place);
+    const words = wordsFor(settings.of as Place, usesOf(findings.machine));
     return [{ ...strip(words, width), gap: 3, keepWithPrevious: true, accompanies: true }];
   },
   { of: cautionPlaces },

@@ -31,10 +31,15 @@ export function countSign(fed: HandFeed): string {
   }
 }
 
+/** Faster than this, in seconds a turn, nobody keeps by the clock: what would be told as less than a second. */
+const QUICKEST = 0.95;
+const isTooQuick = ({ counting, secondsPerTurn }: HandFeed): boolean =>
+  counting === "too fast" || secondsPerTurn < QUICKEST;
+
 /** Seconds for one turn, the same in every cell: to a tenth where a tenth matters. `least`: never told slower than it is. */
 export function secondsSign(fed: HandFeed, least: boolean): string {
-  const { counting, secondsPerTurn } = fed;
-  if (counting === "too fast") return say("hand feed.too fast");
+  const { secondsPerTurn } = fed;
+  if (isTooQuick(fed)) return say("hand feed.too fast");
   if (isLong(fed)) return minutesSign(fed, least);
   const places = secondsPerTurn < 9.95 ? 1 : 0;
   const shown = least ? Math.floor(secondsPerTurn * 10 ** places + 1e-9) / 10 ** places : secondsPerTurn;
@@ -43,9 +48,9 @@ export function secondsSign(fed: HandFeed, least: boolean): string {
 
 /** What that means: of the signs that there are. */
 export const secondsWords = (fed: readonly HandFeed[]): string[] => [
-  ...(fed.some((one) => one.counting !== "too fast" && !isLong(one)) ? [say("hand feed.sign turn")] : []),
+  ...(fed.some((one) => !isTooQuick(one) && !isLong(one)) ? [say("hand feed.sign turn")] : []),
   ...(fed.some(isLong) ? [say("hand feed.sign minutes")] : []),
-  ...(fed.some(({ counting }) => counting === "too fast") ? [say("hand feed.sign too fast")] : []),
+  ...(fed.some(isTooQuick) ? [say("hand feed.sign too quick")] : []),
 ];
 
 /** What these mean: of the signs that there are. */

@@ -2,6 +2,7 @@ import { group, text } from "../../drawing/shapes.js";
 import { textWidth, wrapText } from "../../drawing/text.js";
 import { dialToRead } from "../../findings/dialToRead.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
+import { movesQuill } from "../../findings/roles.js";
 import { repeats } from "../../findings/stops.js";
 import { noFeedWords, travelWords } from "../../findings/travelWords.js";
 import type { Use } from "../../findings/uses.js";
@@ -23,6 +24,8 @@ export const stopSettings = block({}, ({ findings, use, width }): Run[] => {
   const set = all.filter(({ repeat }) => repeat !== undefined);
   const unset = all.filter(({ repeat }) => repeat === undefined);
   const wheels = [...new Set(set.flatMap(({ wheel }) => wheel ?? []))];
+  // A quill's stop is one of a drill, whatever else the machine can do.
+  const drawnFor = wheels.length > 0 && wheels.every((wheel) => movesQuill(wheel, findings)) ? "drilling" : use;
   const warned = [
     ...unset.map(({ stop, wheel }) =>
       say("stops.not set", { stop: stop.name, why: wheel ? noFeedWords(wheel) : say("stops.no such wheel") }),
@@ -30,7 +33,7 @@ export const stopSettings = block({}, ({ findings, use, width }): Run[] => {
     ...wheels.flatMap((wheel) => travelWords(wheel, units)),
   ];
   return [
-    ...steps(use, wheels.length > 0 ? wheels : findings.handwheels, width),
+    ...steps(drawnFor, wheels.length > 0 ? wheels : findings.handwheels, width),
     ...paragraph(say("stops.first one"), width, { gap: 2 }),
     ...(all.length === 0 ? paragraph(say("stops.none"), width, { gap: 3 }) : []),
     ...(set.length > 0 ? stopTable(findings.machine, set, width) : []),
