@@ -903,7 +903,8 @@ export type Gaps = {
   "plan.column done": never;
   "plan.column measured": never;
   "plan.corrected": never;
-  "plan.corrected, last cut": never;
+  "plan.measured before": never;
+  "plan.measured before, promised": never;
   "plan.corrected movement": "distance" | "wheel" | "within";
   "plan.corrected movement, step": "distance" | "wheel" | "within" | "number";
   "plan.column rule": never;
@@ -931,6 +932,7 @@ export type Gaps = {
   "plan.slower than it bears": never;
   "plan.held by a limit": never;
   "plan.locked, written down": "wheel" | "label";
+  "plan.locked, marked": "wheel";
   "plan.locked, set": "wheel";
   "plan.sum bore": "diameter" | "unit";
   "plan.sum outside": "diameter" | "unit";
@@ -2736,7 +2738,8 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.column done": "done",
   "plan.column measured": "measured",
   "plan.corrected": "Worn slide: dial the row in which the rule stood at the touch, nothing between two rows; elsewhere it is not corrected. ± counts from the touch.",
-  "plan.corrected, last cut": "Worn slide: dial the row in which the rule stood at the touch, nothing between two rows; elsewhere it is not corrected. ± counts from the touch. Measured before the last cut? Go on by what is left alone: “Comes out” says how good that is.",
+  "plan.measured before": "Measured before the last cut? Go on by what is left alone.",
+  "plan.measured before, promised": "Measured before the last cut? Go on by what is left alone: “Comes out” says how good that is.",
   "plan.corrected movement": "{distance} by the {wheel}, ± {within}",
   "plan.corrected movement, step": "{distance} by the {wheel}, ± {within}; touched in step {number}",
   "plan.column rule": "rule at the touch",
@@ -2764,6 +2767,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.slower than it bears": "slower than the material would take",
   "plan.held by a limit": "held by a limit",
   "plan.locked, written down": "{wheel}, locked where it stands: write down what its dial reads: {label} = __________, turn 0. Lengths count from this face.",
+  "plan.locked, marked": "{wheel}, locked where it stands: mark where its handwheel stands, turns count from there. Lengths count from this face.",
   "plan.locked, set": "{wheel}, locked where it stands: set its dial to 0. Lengths count from this face.",
   "plan.sum bore": "Before the last cut: {diameter} − measured ________ = ________ {unit} to go",
   "plan.sum outside": "Before the last cut: measured ________ − {diameter} = ________ {unit} to go",
@@ -4578,7 +4582,8 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "erledigt",
   "gemessen",
   "Verschlissener Schlitten: die Zeile einstellen, in der der Maßstab beim Ankratzen stand, nichts zwischen zwei Zeilen; sonst ist es unberichtigt. ± zählt vom Ankratzen.",
-  "Verschlissener Schlitten: die Zeile einstellen, in der der Maßstab beim Ankratzen stand, nichts zwischen zwei Zeilen; sonst ist es unberichtigt. ± zählt vom Ankratzen. Vor dem letzten Schnitt gemessen? Nur um den Rest weiter: wie gut das ist, sagt „Ergibt“.",
+  "Vor dem letzten Schnitt gemessen? Nur um den Rest weiter.",
+  "Vor dem letzten Schnitt gemessen? Nur um den Rest weiter: wie gut das ist, sagt „Ergibt“.",
   "{distance} mit {wheel}, ± {within}",
   "{distance} mit {wheel}, ± {within}; angekratzt in Schritt {number}",
   "Maßstab beim Ankratzen",
@@ -4606,6 +4611,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "langsamer, als der Werkstoff vertrüge",
   "durch eine Grenze gehalten",
   "{wheel}, geklemmt, wo es steht: aufschreiben, was die Skala zeigt: {label} = __________, Umdrehung 0. Längen zählen von dieser Planfläche.",
+  "{wheel}, geklemmt, wo es steht: anzeichnen, wo das Handrad steht; von dort zählen die Umdrehungen. Längen zählen von dieser Planfläche.",
   "{wheel}, geklemmt, wo es steht: Skalenring auf 0 stellen. Längen zählen von dieser Planfläche.",
   "Vor dem letzten Schnitt: {diameter} − gemessen ________ = Rest ________ {unit}",
   "Vor dem letzten Schnitt: gemessen ________ − {diameter} = Rest ________ {unit}",

@@ -176,6 +176,20 @@ stops: [{ name: Shoulder, handwheel: Cross slide, length: 6 }]
     expect(planWords("", ", uncertainty: 0.001", "12 h7")).toContain("no dial to go by");
   });
 
+  test("a slide locked for facing is zeroed as its dial can be: set, written down, or marked", () => {
+    const locked = (rest: string) => {
+      const lathe = findingsOf(
+        `name: L\nhandwheels:\n  - { name: Cross slide, feed: 2 }\n  - { name: Carriage, travel: 120, feed: 18${rest} }\n  - { name: Top slide, travel: 50, feed: 1.5 }\n`,
+      );
+      const job = jobOf(["do: face, depth: 0.5, cut: 0.3", "do: turn, to: 14, length: 10"]);
+      return textsOf({ ...lathe, job }, "plan");
+    };
+    const dial = ", dial: { shape: drum, diameter: 40, width: 9, divisions: 0.1, closure: even";
+    expect(locked("")).toContain("Carriage, locked where it stands: mark where its handwheel stands");
+    expect(locked(`${dial} }`)).toContain("Carriage, locked where it stands: set its dial to 0");
+    expect(locked(`${dial}, fixed: true }`)).toContain("Carriage, locked where it stands: write down what its dial");
+  });
+
   test("onDial works out what the old dial goes on by", () => {
     const [wheel] = findings(old).handwheels;
     const told = wheel && onDial(wheel, "diameter", "mm");
