@@ -623,8 +623,9 @@ export type Gaps = {
   "stops.corrected": "wheel";
   "stops.begun": never;
   "stops.by the rule": never;
-  "stops.turns and reading": never;
-  "stops.turns and sum": "turn";
+  "stops.turns alone": never;
+  "stops.turns and reading": "unit";
+  "stops.turns and sum": "unit" | "turn";
   "stops.between": never;
   "stops.blocks": never;
   "stops.blocks how": never;
@@ -2458,8 +2459,9 @@ const en: Readonly<Record<Key, Text>> = {
   "stops.corrected": "Corrected over the stretch that was measured: {wheel}",
   "stops.begun": "rule at",
   "stops.by the rule": "Where a rule tells how far the slide stands from turn 0 as the movement begins: a figure is right in all of its column, to the ± of its row, and nothing is reckoned between two. Beyond what was measured nothing here holds (–). Stops that are not here: as above.",
-  "stops.turns and reading": "Turns + what the dial then reads.",
-  "stops.turns and sum": "Turns + what the dial goes on by beyond them from what it read at the touch; a sum of more than one turn of it ({turn}) is read less one turn.",
+  "stops.turns alone": "Figures: turns of the wheel.",
+  "stops.turns and reading": "Figures: turns + what the dial then reads, {unit}.",
+  "stops.turns and sum": "Figures: turns + what the dial goes on by beyond them from what it read at the touch, {unit}; a sum of more than one turn of it ({turn}) is read less one turn.",
   "stops.between": "between",
   "stops.blocks": "A gauge block or drill shank at the stop",
   "stops.blocks how": "Measure the shank, do not trust its name. Take it out and the travel is longer by just its size: two lengths or depths from one stop. Turns + what the dial goes on by:",
@@ -4302,8 +4304,9 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Berichtigt über die gemessene Strecke: {wheel}",
   "Maßstab bei",
   "Wenn ein Maßstab zeigt, wie weit der Schlitten am Anfang der Bewegung von Umdrehung 0 steht: ein Wert stimmt in seiner ganzen Spalte auf das ± seiner Zeile, zwischen zwei wird nichts gerechnet. Jenseits des Gemessenen gilt hier nichts (–). Anschläge, die hier fehlen: wie oben.",
-  "Umdrehungen + was die Skala dann zeigt.",
-  "Umdrehungen + um was die Skala danach weitergeht, von dem an, was sie beim Ankratzen zeigte; von einer Summe über einer Umdrehung ({turn}) eine abziehen.",
+  "Werte: Umdrehungen des Handrads.",
+  "Werte: Umdrehungen + was die Skala dann zeigt, {unit}.",
+  "Werte: Umdrehungen + um was die Skala danach weitergeht, von dem an, was sie beim Ankratzen zeigte, {unit}; von einer Summe über einer Umdrehung ({turn}) eine abziehen.",
   "dazwischen",
   "Endmaß oder Bohrerschaft am Anschlag",
   "Den Schaft messen, nicht seinem Namen glauben. Herausgenommen ist der Weg um genau sein Maß länger: zwei Längen oder Tiefen an einem Anschlag. Umdrehungen + um was die Skala danach weitergeht:",

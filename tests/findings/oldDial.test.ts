@@ -135,6 +135,28 @@ stops: [{ name: Shoulder, handwheel: Cross slide, length: 6 }]
     expect(both(made(true))).toContain("thenthedialgoesonby");
   });
 
+  test("stops on a worn slide: the rule's places are in the sheet's unit, what the dial shows in its own", () => {
+    const turns = Array.from({ length: 21 }, (_, turn) => turn);
+    const travel = turns.map((turn) => (3 * turn + 0.12 * Math.exp(-(((turn - 10) / 4) ** 2))).toFixed(3));
+    const worn = (dial: string) =>
+      textsOf(
+        findingsOf(
+          `name: L\nhandwheels:\n  - name: Carriage\n    travel: 60\n    feed: { readings: { gauge: 0.001, zeroAt: a line, turns: [${turns}], travel: [${travel}] } }${dial}\nstops: [{ name: S, handwheel: Carriage, length: 18 }]\n`,
+        ),
+        "stops",
+      ).replace(/^.*Corrected over/, "");
+    const byOld = worn("\n    oldDial: { reads: travel, perTurn: 0.125 in }");
+    expect(byOld).toMatch(/rule at 0 to \d+ mm rule at \d+ to \d+ mm/);
+    expect(byOld).not.toMatch(/rule at \d+ to \d+ in/);
+    expect(byOld).toMatch(
+      /goes on by beyond them from what it read at the touch, in of travel, old dial; .* \(0\.1250 in of travel/,
+    );
+    expect(worn("")).toContain("Figures: turns of the wheel.");
+    expect(worn("\n    dial: { shape: drum, diameter: 40, width: 9, divisions: 0.05 }")).toContain(
+      "Figures: turns + what the dial then reads, mm.",
+    );
+  });
+
   test("a plan speaks of a dial printed for this machine only where one is", () => {
     const made = ", dial: { shape: drum, diameter: 40, width: 9, divisions: 0.02, closure: even }";
     const stuckOn = "the one printed for this machine and stuck on";
