@@ -534,6 +534,7 @@ export type Gaps = {
   "turns.holds feed": never;
   "turns.holds scatter": never;
   "turns.holds tenth": never;
+  "turns.old dial on top": never;
   "turns.one side": never;
   "turns.one side unknown": never;
   "turns.beyond": "read" | "travel";
@@ -2370,6 +2371,7 @@ const en: Readonly<Record<Key, Text>> = {
   "turns.holds feed": "the feed",
   "turns.holds scatter": "the scatter of a position",
   "turns.holds tenth": "a tenth of a division read by eye",
+  "turns.old dial on top": "Reading the old dial comes on top of the ±: how finely it is divided nobody said.",
   "turns.one side": "Come to it from one side; from either side the lost motion comes on top.",
   "turns.one side unknown": "Come to it from one side; from either side the lost motion comes on top, and it was not measured.",
   "turns.beyond": "Measured over {read} alone of {travel}: beyond twice that no error and no ± is given (–). Measure further.",
@@ -2792,7 +2794,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.turns are whole": "Turns: whole ones from the zero.",
   "plan.turns are": "Turns: from the zero.",
   "plan.counts are": "A count in feeding is one second, “one and two and”.",
-  "plan.readings on old dials": "Where it says old dial: what the dial that is on the wheel shows; what it is out by is reckoned with, to the feed of the file.",
+  "plan.readings on old dials": "Where it says old dial: what the dial that is on the wheel shows; what it is out by is reckoned with, to the feed of the file. What reading it adds comes on top of every ±.",
   "plan.belt moved sign": "White on black: the belt is moved before this step, plug out.",
   "plan.for several steps": "For several steps",
   "plan.see for several steps": "Under “{heading}”: {signs}.",
@@ -4215,6 +4217,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "den Weg je Umdrehung",
   "die Streuung einer Stelle",
   "ein nach Augenmaß abgelesenes Zehntel eines Skalenteils",
+  "Das Ablesen der alten Skala kommt zum ± hinzu: wie fein sie geteilt ist, hat niemand gesagt.",
   "Stets von derselben Seite anfahren; von beiden Seiten kommt das Umkehrspiel hinzu.",
   "Stets von derselben Seite anfahren; von beiden Seiten kommt das Umkehrspiel hinzu, und das wurde nicht gemessen.",
   "Nur über {read} von {travel} gemessen: jenseits des Doppelten wird kein Fehler und kein ± genannt (–). Weiter messen.",
@@ -4637,7 +4640,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Umdr.: ganze, ab der Null.",
   "Umdr.: ab der Null.",
   "Sekunden beim Vorschub laut zählen: „einundzwanzig, zweiundzwanzig“.",
-  "Wo „alte Skala“ steht: was die Skala zeigt, die auf dem Handrad sitzt; ihr Fehler ist eingerechnet, nach dem Weg je Umdrehung der Datei.",
+  "Wo „alte Skala“ steht: was die Skala zeigt, die auf dem Handrad sitzt; ihr Fehler ist eingerechnet, nach dem Weg je Umdrehung der Datei. Was das Ablesen hinzufügt, kommt zu jedem ± hinzu.",
   "Weiß auf schwarz: vor diesem Schritt den Riemen umlegen, Stecker gezogen.",
   "Für mehrere Schritte",
   "Unter „{heading}“: {signs}.",

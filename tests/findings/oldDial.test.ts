@@ -157,6 +157,20 @@ stops: [{ name: Shoulder, handwheel: Cross slide, length: 6 }]
     );
   });
 
+  test("no ± is told beside its readings without a word that reading it comes on top", () => {
+    const onTop = "Reading the old dial comes on top of the ±";
+    const known = ", uncertainty: 0.001";
+    const made = ", dial: { shape: drum, diameter: 40, width: 9, divisions: 0.02, closure: even }";
+    for (const sheet of ["stops", "turns"]) {
+      expect(textsOf(findings(old, known), sheet)).toContain(onTop);
+      // No ± at all, and one that holds the reading.
+      expect(textsOf(findings(old), sheet)).not.toContain(onTop);
+      expect(textsOf(findings(`${old}${made}`, known), sheet)).not.toContain(onTop);
+      expect(textsOf(findings("", known), sheet)).not.toContain(onTop);
+    }
+    expect(planWords(old, known)).toContain("What reading it adds comes on top of every ±.");
+  });
+
   test("a plan speaks of a dial printed for this machine only where one is", () => {
     const made = ", dial: { shape: drum, diameter: 40, width: 9, divisions: 0.02, closure: even }";
     const stuckOn = "the one printed for this machine and stuck on";
