@@ -7,8 +7,8 @@ import { type Division, divideEvenly, divideInRows, divideTruly } from "./divisi
 import {
   type DivisionValue,
   divisionValues,
+  FOURS,
   inUnit,
-  LAST_RESORT,
   leadingDigits,
   namedDivisionValue,
 } from "./divisionValue.js";
@@ -100,7 +100,7 @@ function asMeant(all: readonly DialChoice[], { units }: DialBlank): readonly Dia
 const choicesOf = (blank: DialBlank, value: DivisionValue, closures: readonly Closure[]): DialChoice[] =>
   closures.map((closure) => choose(blank, value, closure)).filter(({ closure }, index) => closure === closures[index]);
 
-const byFours = (value: number, unit: Units): boolean => leadingDigits(inUnit({ value, unit })) === LAST_RESORT;
+const byFours = (value: number, unit: Units): boolean => leadingDigits(inUnit({ value, unit })) === FOURS;
 
 /** Divisions of fours only where they are equal and close, and nothing rounder of their unit does that can be read at ease. */
 function withoutFours(all: readonly DialChoice[]): DialChoice[] {

@@ -4,11 +4,11 @@ import { mmPer } from "../quantity/length.js";
 /** Worth of one division, mm, and how a maker of dials would say it. */
 export type DivisionValue = { readonly value: number; readonly unit: Units };
 
-/** Of fours no scale counts that closes in something rounder: 0.04 mm is for inch screws, 127 times in two tenths of an inch. */
-export const LAST_RESORT = 4;
+/** The leading digit of divisions that count by fours. By them no scale counts that closes in something rounder: 0.04 mm is for inch screws, 127 times in two tenths of an inch. */
+export const FOURS = 4;
 
 /** Steps of a scale: 1, 2, 5 (MIL-HDBK-759B), and 2.5, which eighth-inch and other inch screws close on. */
-const SERIES = [1, 2, 2.5, LAST_RESORT, 5];
+const SERIES = [1, 2, 2.5, FOURS, 5];
 
 /** Round division values in `unit` from `least` to `most`, both mm and > 0, smallest first. */
 export function divisionValues(unit: Units, least: number, most: number): DivisionValue[] {

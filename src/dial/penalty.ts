@@ -1,4 +1,4 @@
-import { LAST_RESORT } from "./divisionValue.js";
+import { FOURS } from "./divisionValue.js";
 
 /** What makes one way of dividing a turn better than another. All weights of the choosing stand here; one point is
  *  about what a machinist would give up an easy dial for. Lengths in mm; errors in what the dial reads.
@@ -47,7 +47,7 @@ const ROUNDNESS = new Map([
   [2, 0.2],
   [5, 0.3],
   [2.5, 0.6],
-  [LAST_RESORT, 0.8],
+  [FOURS, 0.8],
 ]);
 const ODD_VALUE = 2;
 const OTHER_UNIT = 3;

@@ -6,8 +6,9 @@ export function roundingDeviation(gauge: number): number {
   return gauge / Math.sqrt(12);
 }
 
-/** Half-width at 95 % of what a gauge's own error, anywhere within its limit, makes of a length read with it, mm: rectangular, as above,
- *  with the factor of chance beside which it stands. */
+/** What a gauge's own error, anywhere within its limit, adds to a length read with it, mm, to be put together with half-widths at 95 % by
+ *  their squares: its standard deviation, rectangular as above, times the 1.96 of chance. That is 1.13 times the limit, more than
+ *  such an error ever is by itself: beside others of its size their sum spreads as chance does. */
 export const gaugeErrorOver95 = (limit: number): number => (1.96 * limit) / Math.sqrt(3);
 
 /** Half-width at 95 % of the difference of two such readings, mm: it is triangular over ± one graduation. Computed. */

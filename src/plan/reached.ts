@@ -77,6 +77,6 @@ export function lengthSize(aim: number, zero: Zero | undefined, at: number, unit
   };
 }
 
-/** How a size is told of which that was reckoned. */
+/** That a size's doubt holds only where it is dialled by the place of a worn slide, if it was reckoned so. */
 export const byRule = ({ byRule: by }: { readonly byRule?: true }): Pick<PlannedSize, "byRule"> =>
   by ? { byRule: by } : {};

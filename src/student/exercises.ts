@@ -166,22 +166,31 @@ function settingAnswer(wheel: HandwheelFinding, setting: Setting, distance: numb
 function lengthExercise(wheel: HandwheelFinding, { machine }: Findings, throws: Dice): Exercise[] {
   const { handwheel, feed } = wheel;
   const units = unitsAt(wheel, machine.units);
-  const length = inMm(throws.whole(4, 12) / (units === "mm" ? 1 : 32), units);
-  const asked = { length: trimmedLength(length, units), wheel: withinSentence(handwheel.name) };
-  if (wheel.dial === undefined)
-    return feed === undefined
-      ? []
-      : [
-          {
-            question: say("student.step long, eighths", asked),
-            ...inEighths(wheel, length, feed.perTurn, units, "far"),
-          },
-        ];
+  const [least, most] = [4, 12];
+  const thrown = throws.whole(least, most);
+  const step = inMm(units === "mm" ? 1 : 1 / 32, units);
+  const askedOf = (length: number) => ({
+    length: trimmedLength(length, units),
+    wheel: withinSentence(handwheel.name),
+  });
+  if (wheel.dial === undefined) {
+    if (feed === undefined) return [];
+    const count = servingFrom(thrown, least, most, (one) => eighthsServe(wheel, one * step, feed.perTurn));
+    if (count === undefined) return [];
+    const length = count * step;
+    return [
+      {
+        question: say("student.step long, eighths", askedOf(length)),
+        ...inEighths(wheel, length, feed.perTurn, units, "far"),
+      },
+    ];
+  }
+  const length = thrown * step;
   const setting = settingToRead(wheel, length);
   if (setting === undefined) return [];
   return [
     {
-      question: fromZero(wheel, say("student.step long", asked)),
+      question: fromZero(wheel, say("student.step long", askedOf(length))),
       answer: settingAnswer(wheel, setting, length),
       ...wantedOn(wheel, setting.turns),
     },
@@ -205,32 +214,63 @@ function depthExercise(wheel: HandwheelFinding, { machine }: Findings, throws: D
   const step = inMm(units === "mm" ? 1 : 1 / 16, units);
   const most = Math.min(Math.floor(deepest / step), 30);
   if (most < 3) return [];
-  const depth = throws.whole(3, most) * step;
-  const asked = { depth: trimmedLength(depth, units), wheel: withinSentence(handwheel.name) };
+  const thrown = throws.whole(3, most);
+  const askedOf = (depth: number) => ({ depth: trimmedLength(depth, units), wheel: withinSentence(handwheel.name) });
+  const depth = thrown * step;
   const setting = wheel.dial && settingToRead(wheel, depth);
   if (setting)
     return [
       {
-        question: fromZero(wheel, say("student.hole deep", asked)),
+        question: fromZero(wheel, say("student.hole deep", askedOf(depth))),
         answer: settingAnswer(wheel, setting, depth),
         ...wantedOn(wheel, setting.turns),
       },
     ];
+  const count = servingFrom(thrown, 3, most, (one) => eighthsServe(wheel, one * step, feed.perTurn));
+  if (count === undefined) return [];
   return [
-    { question: say("student.hole deep, eighths", asked), ...inEighths(wheel, depth, feed.perTurn, units, "deep") },
+    {
+      question: say("student.hole deep, eighths", askedOf(count * step)),
+      ...inEighths(wheel, count * step, feed.perTurn, units, "deep"),
+    },
   ];
+}
+
+/** The first that serves, from the one that was thrown on and round again. */
+function servingFrom(
+  thrown: number,
+  least: number,
+  most: number,
+  serves: (one: number) => boolean,
+): number | undefined {
+  const count = most - least + 1;
+  return Array.from({ length: count }, (_, on) => least + ((thrown - least + on) % count)).find(serves);
+}
+
+/** The nearest eighths of a turn that the travel has. */
+function nearestEighths({ handwheel }: HandwheelFinding, distance: number, perTurn: number): number {
+  const farthest = handwheel.travel ?? Number.POSITIVE_INFINITY;
+  return Math.min(Math.round((distance / perTurn) * 8), Math.floor((farthest / perTurn) * 8 + 1e-9));
+}
+
+/** What eighths leave of a distance may be this part of it: a coarse wheel does not set a short one. */
+const LEFT_AT_MOST = 0.1;
+
+/** Whether counting them is of use: there is one to turn, and it comes near. */
+function eighthsServe(wheel: HandwheelFinding, distance: number, perTurn: number): boolean {
+  const eighths = nearestEighths(wheel, distance, perTurn);
+  return eighths >= 1 && Math.abs((eighths / 8) * perTurn - distance) < LEFT_AT_MOST * distance;
 }
 
 /** Where no dial tells it: turns and the nearest eighth that the travel has, and what is then too much or too little. */
 function inEighths(
-  { handwheel }: HandwheelFinding,
+  wheel: HandwheelFinding,
   distance: number,
   perTurn: number,
   units: Units,
   over: "deep" | "far",
 ): Pick<Exercise, "answer" | "wanted"> {
-  const farthest = handwheel.travel ?? Number.POSITIVE_INFINITY;
-  const eighths = Math.min(Math.round((distance / perTurn) * 8), Math.floor((farthest / perTurn) * 8 + 1e-9));
+  const eighths = nearestEighths(wheel, distance, perTurn);
   const [turns, parts] = [Math.floor(eighths / 8), eighths % 8];
   const words = [
     ...(turns > 0 ? [say("student.turns", { n: turns })] : []),

@@ -550,6 +550,7 @@ export type Gaps = {
   "turns.holds feed": never;
   "turns.holds scatter": never;
   "turns.holds tenth": never;
+  "turns.old dial on top": never;
   "turns.one side": never;
   "turns.one side unknown": never;
   "turns.beyond": "read" | "travel";
@@ -640,8 +641,9 @@ export type Gaps = {
   "stops.corrected": "wheel";
   "stops.begun": never;
   "stops.by the rule": never;
-  "stops.turns and reading": never;
-  "stops.turns and sum": "turn";
+  "stops.turns alone": never;
+  "stops.turns and reading": "unit";
+  "stops.turns and sum": "unit" | "turn";
   "stops.between": never;
   "stops.blocks": never;
   "stops.blocks how": never;
@@ -922,7 +924,8 @@ export type Gaps = {
   "plan.column done": never;
   "plan.column measured": never;
   "plan.corrected": never;
-  "plan.corrected, last cut": never;
+  "plan.measured before": never;
+  "plan.measured before, promised": never;
   "plan.corrected movement": "distance" | "wheel" | "within";
   "plan.corrected movement, step": "distance" | "wheel" | "within" | "number";
   "plan.column rule": never;
@@ -951,6 +954,7 @@ export type Gaps = {
   "plan.slower than it bears": never;
   "plan.held by a limit": never;
   "plan.locked, written down": "wheel" | "label";
+  "plan.locked, marked": "wheel";
   "plan.locked, set": "wheel";
   "plan.sum bore": "diameter" | "unit";
   "plan.sum outside": "diameter" | "unit";
@@ -2414,6 +2418,7 @@ const en: Readonly<Record<Key, Text>> = {
   "turns.holds feed": "the feed",
   "turns.holds scatter": "the scatter of a position",
   "turns.holds tenth": "a tenth of a division read by eye",
+  "turns.old dial on top": "Reading the old dial comes on top of the ±: how finely it is divided nobody said.",
   "turns.one side": "Come to it from one side; from either side the lost motion comes on top.",
   "turns.one side unknown": "Come to it from one side; from either side the lost motion comes on top, and it is not known.",
   "turns.beyond": "Measured over {read} alone of {travel}: beyond twice that no error and no ± is given (–). Measure further.",
@@ -2504,8 +2509,9 @@ const en: Readonly<Record<Key, Text>> = {
   "stops.corrected": "Corrected over the stretch that was measured: {wheel}",
   "stops.begun": "rule at",
   "stops.by the rule": "Where a rule tells how far the slide stands from turn 0 as the movement begins: a figure is right in all of its column, to the ± of its row, and nothing is reckoned between two. Beyond what was measured nothing here holds (–). Stops that are not here: as above.",
-  "stops.turns and reading": "Turns + what the dial then reads.",
-  "stops.turns and sum": "Turns + what the dial goes on by beyond them from what it read at the touch; a sum of more than one turn of it ({turn}) is read less one turn.",
+  "stops.turns alone": "Figures: turns of the wheel.",
+  "stops.turns and reading": "Figures: turns + what the dial then reads, {unit}.",
+  "stops.turns and sum": "Figures: turns + what the dial goes on by beyond them from what it read at the touch, {unit}; a sum of more than one turn of it ({turn}) is read less one turn.",
   "stops.between": "between",
   "stops.blocks": "A gauge block or drill shank at the stop",
   "stops.blocks how": "Measure the shank, do not trust its name. Take it out and the travel is longer by just its size: two lengths or depths from one stop. Turns + what the dial goes on by:",
@@ -2786,7 +2792,8 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.column done": "done",
   "plan.column measured": "measured",
   "plan.corrected": "Worn slide: dial the row in which the rule stood at the touch, nothing between two rows; elsewhere it is not corrected. ± counts from the touch.",
-  "plan.corrected, last cut": "Worn slide: dial the row in which the rule stood at the touch, nothing between two rows; elsewhere it is not corrected. ± counts from the touch. Measured before the last cut? Go on by what is left alone: “Comes out” says how good that is.",
+  "plan.measured before": "Measured before the last cut? Go on by what is left alone.",
+  "plan.measured before, promised": "Measured before the last cut? Go on by what is left alone: “Comes out” says how good that is.",
   "plan.corrected movement": "{distance} by the {wheel}, ± {within}",
   "plan.corrected movement, step": "{distance} by the {wheel}, ± {within}; touched in step {number}",
   "plan.column rule": "rule at the touch",
@@ -2815,6 +2822,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.slower than it bears": "slower than the material would take",
   "plan.held by a limit": "held by a limit",
   "plan.locked, written down": "{wheel}, locked where it stands: write down what its dial reads: {label} = __________, turn 0. Lengths count from this face.",
+  "plan.locked, marked": "{wheel}, locked where it stands: mark where its handwheel stands, turns count from there. Lengths count from this face.",
   "plan.locked, set": "{wheel}, locked where it stands: set its dial to 0. Lengths count from this face.",
   "plan.sum bore": "Before the last cut: {diameter} − measured ________ = ________ {unit} to go",
   "plan.sum outside": "Before the last cut: measured ________ − {diameter} = ________ {unit} to go",
@@ -2837,7 +2845,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.turns are whole": "Turns: whole ones from the zero.",
   "plan.turns are": "Turns: from the zero.",
   "plan.counts are": "A count in feeding is one second, “one and two and”.",
-  "plan.readings on old dials": "Where it says old dial: what the dial that is on the wheel shows; what it is out by is reckoned with, to the feed of the file.",
+  "plan.readings on old dials": "Where it says old dial: what the dial that is on the wheel shows; what it is out by is reckoned with, to the feed of the file. What reading it adds comes on top of every ±.",
   "plan.belt moved sign": "White on black: the belt is moved before this step, plug out.",
   "plan.for several steps": "For several steps",
   "plan.see for several steps": "Under “{heading}”: {signs}.",
@@ -3247,7 +3255,7 @@ const en: Readonly<Record<Key, Text>> = {
   "student.too far": "{turned}: {left} too far",
   "student.panel turns": "1  Count the turns",
   "student.one turn, thinner": "One turn of the {wheel} makes the part {distance} thinner.",
-  "student.old dial": "Do not go by the old dial of the {wheel}. Count the turns.",
+  "student.old dial": "Do not go by the old dial of the {wheel} alone. Count the turns, or read it only to a figure that a plan or a stops sheet gives for it.",
   "student.lost one side, no dial": "Always come on from the same side.",
   "measuring form.out": "out",
   "measuring form.return": "return",
@@ -4287,6 +4295,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "den Weg je Umdrehung",
   "die Streuung einer Stelle",
   "ein nach Augenmaß abgelesenes Zehntel eines Skalenteils",
+  "Das Ablesen der alten Skala kommt zum ± hinzu: wie fein sie geteilt ist, hat niemand gesagt.",
   "Stets von derselben Seite anfahren; von beiden Seiten kommt das Umkehrspiel hinzu.",
   "Stets von derselben Seite anfahren; von beiden Seiten kommt das Umkehrspiel hinzu, und das ist nicht bekannt.",
   "Nur über {read} von {travel} gemessen: jenseits des Doppelten wird kein Fehler und kein ± genannt (–). Weiter messen.",
@@ -4377,8 +4386,9 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Berichtigt über die gemessene Strecke: {wheel}",
   "Maßstab bei",
   "Wenn ein Maßstab zeigt, wie weit der Schlitten am Anfang der Bewegung von Umdrehung 0 steht: ein Wert stimmt in seiner ganzen Spalte auf das ± seiner Zeile, zwischen zwei wird nichts gerechnet. Jenseits des Gemessenen gilt hier nichts (–). Anschläge, die hier fehlen: wie oben.",
-  "Umdrehungen + was die Skala dann zeigt.",
-  "Umdrehungen + um was die Skala danach weitergeht, von dem an, was sie beim Ankratzen zeigte; von einer Summe über einer Umdrehung ({turn}) eine abziehen.",
+  "Werte: Umdrehungen des Handrads.",
+  "Werte: Umdrehungen + was die Skala dann zeigt, {unit}.",
+  "Werte: Umdrehungen + um was die Skala danach weitergeht, von dem an, was sie beim Ankratzen zeigte, {unit}; von einer Summe über einer Umdrehung ({turn}) eine abziehen.",
   "dazwischen",
   "Endmaß oder Bohrerschaft am Anschlag",
   "Den Schaft messen, nicht seinem Namen glauben. Herausgenommen ist der Weg um genau sein Maß länger: zwei Längen oder Tiefen an einem Anschlag. Umdrehungen + um was die Skala danach weitergeht:",
@@ -4659,7 +4669,8 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "erledigt",
   "gemessen",
   "Verschlissener Schlitten: die Zeile einstellen, in der der Maßstab beim Ankratzen stand, nichts zwischen zwei Zeilen; sonst ist es unberichtigt. ± zählt vom Ankratzen.",
-  "Verschlissener Schlitten: die Zeile einstellen, in der der Maßstab beim Ankratzen stand, nichts zwischen zwei Zeilen; sonst ist es unberichtigt. ± zählt vom Ankratzen. Vor dem letzten Schnitt gemessen? Nur um den Rest weiter: wie gut das ist, sagt „Ergibt“.",
+  "Vor dem letzten Schnitt gemessen? Nur um den Rest weiter.",
+  "Vor dem letzten Schnitt gemessen? Nur um den Rest weiter: wie gut das ist, sagt „Ergibt“.",
   "{distance} mit {wheel}, ± {within}",
   "{distance} mit {wheel}, ± {within}; angekratzt in Schritt {number}",
   "Maßstab beim Ankratzen",
@@ -4688,6 +4699,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "langsamer, als der Werkstoff vertrüge",
   "durch eine Grenze gehalten",
   "{wheel}, geklemmt, wo es steht: aufschreiben, was die Skala zeigt: {label} = __________, Umdrehung 0. Längen zählen von dieser Planfläche.",
+  "{wheel}, geklemmt, wo es steht: anzeichnen, wo das Handrad steht; von dort zählen die Umdrehungen. Längen zählen von dieser Planfläche.",
   "{wheel}, geklemmt, wo es steht: Skalenring auf 0 stellen. Längen zählen von dieser Planfläche.",
   "Vor dem letzten Schnitt: {diameter} − gemessen ________ = Rest ________ {unit}",
   "Vor dem letzten Schnitt: gemessen ________ − {diameter} = Rest ________ {unit}",
@@ -4710,7 +4722,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Umdr.: ganze, ab der Null.",
   "Umdr.: ab der Null.",
   "Sekunden beim Vorschub laut zählen: „einundzwanzig, zweiundzwanzig“.",
-  "Wo „alte Skala“ steht: was die Skala zeigt, die auf dem Handrad sitzt; ihr Fehler ist eingerechnet, nach dem Weg je Umdrehung der Datei.",
+  "Wo „alte Skala“ steht: was die Skala zeigt, die auf dem Handrad sitzt; ihr Fehler ist eingerechnet, nach dem Weg je Umdrehung der Datei. Was das Ablesen hinzufügt, kommt zu jedem ± hinzu.",
   "Weiß auf schwarz: vor diesem Schritt den Riemen umlegen, Stecker gezogen.",
   "Für mehrere Schritte",
   "Unter „{heading}“: {signs}.",
@@ -5120,7 +5132,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "{turned}: {left} zu weit",
   "1  Umdrehungen zählen",
   "Eine Umdrehung am Handrad „{wheel}“ macht das Teil {distance} dünner.",
-  "Verlass dich nicht auf die alte Skala am Handrad „{wheel}“. Zähl die Umdrehungen.",
+  "Verlass dich nicht auf die alte Skala am Handrad „{wheel}“ allein. Zähl die Umdrehungen, oder stell sie nur auf einen Wert, den ein Plan oder das Blatt der Anschläge für sie angibt.",
   "Komm immer von derselben Seite heran.",
   "hin",
   "zurück",

@@ -60,6 +60,24 @@ describe("on a worn slide", () => {
     expect(textsOf(worn(false), "student")).toContain("Set the dial to 0.");
   });
 
+  test("how good it comes out is said only where a step says it", () => {
+    const jobOf = (cut: number) =>
+      readJob(
+        `name: J\nunits: mm\nmaterial: aluminium\nbar: { diameter: 30, out: 50 }\nsteps:\n  - { do: turn, to: 16, length: 20, cut: ${cut} }\n`,
+      ).job;
+    const { machine, handwheels, ...rest } = worn(false);
+    // Read by the dial that it had, of which nobody says how finely.
+    const old = handwheels.map(({ dial: _, ...wheel }) => wheel);
+    const plan = (wheels: typeof handwheels, job = jobOf(1)) =>
+      textsOf({ ...rest, machine, handwheels: wheels, ...(job && { job }) }, "plan");
+    expect(plan(handwheels)).toContain("Go on by what is left alone: “Comes out” says how good that is.");
+    expect(plan(handwheels)).toMatch(/ Comes out/);
+    expect(plan(old)).toContain("Measured before the last cut? Go on by what is left alone.");
+    expect(plan(old)).not.toMatch(/[Cc]omes out/);
+    // Refused, for so deep a cut: nothing is promised.
+    expect(plan(handwheels, jobOf(2))).not.toMatch(/[Cc]omes out/);
+  });
+
   test.each([false, true])("a bore is enlarged outwards, by a wheel turned backwards; fixed: %s", (fixed) => {
     const { job } = readJob(
       "name: J\nunits: mm\nmaterial: aluminium\nbar: { diameter: 50, bore: 10, out: 50 }\nsteps:\n  - { do: face, depth: 0.5 }\n  - { do: bore, to: 24, depth: 20, cut: 2 }\n",

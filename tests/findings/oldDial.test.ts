@@ -145,6 +145,42 @@ stops: [{ name: Shoulder, handwheel: Cross slide, length: 6 }]
     expect(both(made(true))).toContain("thenthedialgoesonby");
   });
 
+  test("stops on a worn slide: the rule's places are in the sheet's unit, what the dial shows in its own", () => {
+    const turns = Array.from({ length: 21 }, (_, turn) => turn);
+    const travel = turns.map((turn) => (3 * turn + 0.12 * Math.exp(-(((turn - 10) / 4) ** 2))).toFixed(3));
+    const worn = (dial: string) =>
+      textsOf(
+        findingsOf(
+          `name: L\nhandwheels:\n  - name: Carriage\n    travel: 60\n    feed: { readings: { gauge: 0.001, zeroAt: a line, turns: [${turns}], travel: [${travel}] } }${dial}\nstops: [{ name: S, handwheel: Carriage, length: 18 }]\n`,
+        ),
+        "stops",
+      ).replace(/^.*Corrected over/, "");
+    const byOld = worn("\n    oldDial: { reads: travel, perTurn: 0.125 in }");
+    expect(byOld).toMatch(/rule at 0 to \d+ mm rule at \d+ to \d+ mm/);
+    expect(byOld).not.toMatch(/rule at \d+ to \d+ in/);
+    expect(byOld).toMatch(
+      /goes on by beyond them from what it read at the touch, in of travel, old dial; .* \(0\.1250 in of travel/,
+    );
+    expect(worn("")).toContain("Figures: turns of the wheel.");
+    expect(worn("\n    dial: { shape: drum, diameter: 40, width: 9, divisions: 0.05 }")).toContain(
+      "Figures: turns + what the dial then reads, mm.",
+    );
+  });
+
+  test("no ± is told beside its readings without a word that reading it comes on top", () => {
+    const onTop = "Reading the old dial comes on top of the ±";
+    const known = ", uncertainty: 0.001";
+    const made = ", dial: { shape: drum, diameter: 40, width: 9, divisions: 0.02, closure: even }";
+    for (const sheet of ["stops", "turns"]) {
+      expect(textsOf(findings(old, known), sheet)).toContain(onTop);
+      // No ± at all, and one that holds the reading.
+      expect(textsOf(findings(old), sheet)).not.toContain(onTop);
+      expect(textsOf(findings(`${old}${made}`, known), sheet)).not.toContain(onTop);
+      expect(textsOf(findings("", known), sheet)).not.toContain(onTop);
+    }
+    expect(planWords(old, known)).toContain("What reading it adds comes on top of every ±.");
+  });
+
   test("a plan speaks of a dial printed for this machine only where one is", () => {
     const made = ", dial: { shape: drum, diameter: 40, width: 9, divisions: 0.02, closure: even }";
     const stuckOn = "the one printed for this machine and stuck on";
@@ -184,6 +220,20 @@ stops: [{ name: Shoulder, handwheel: Cross slide, length: 6 }]
     expect(planWords(old, ", uncertainty: 0.001", "12 h7")).toContain("what reading the old dial adds is not known");
     expect(planWords(old, ", uncertainty: 0.001", "12 h7")).not.toContain("no dial to go by");
     expect(planWords("", ", uncertainty: 0.001", "12 h7")).toContain("no dial to go by");
+  });
+
+  test("a slide locked for facing is zeroed as its dial can be: set, written down, or marked", () => {
+    const locked = (rest: string) => {
+      const lathe = findingsOf(
+        `name: L\nhandwheels:\n  - { name: Cross slide, feed: 2 }\n  - { name: Carriage, travel: 120, feed: 18${rest} }\n  - { name: Top slide, travel: 50, feed: 1.5 }\n`,
+      );
+      const job = jobOf(["do: face, depth: 0.5, cut: 0.3", "do: turn, to: 14, length: 10"]);
+      return textsOf({ ...lathe, job }, "plan");
+    };
+    const dial = ", dial: { shape: drum, diameter: 40, width: 9, divisions: 0.1, closure: even";
+    expect(locked("")).toContain("Carriage, locked where it stands: mark where its handwheel stands");
+    expect(locked(`${dial} }`)).toContain("Carriage, locked where it stands: set its dial to 0");
+    expect(locked(`${dial}, fixed: true }`)).toContain("Carriage, locked where it stands: write down what its dial");
   });
 
   test("onDial works out what the old dial goes on by", () => {

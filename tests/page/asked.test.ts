@@ -128,3 +128,19 @@ test("a dial in millimetres on a machine in inches is asked and answers in milli
   expect(gone("Cross")).toMatch(/^5\.\d* ?.*mm$/);
   expect(gone("Top")).toMatch(/in$/);
 });
+
+test("on a dial that the wheel had, it is said which measure was asked, not what a new dial would read", () => {
+  const lathe = (rest: string) =>
+    findingsOf(
+      `name: L\nhandwheels: [{ name: Cross slide, reads: diameter, travel: 60, feed: { perTurn: 2.1, uncertainty: 0.0001 }${rest} }]\n`,
+    );
+  const asked = (rest: string) => distanceAnswer(lathe(rest), { wheel: "Cross slide", distance: "6" });
+  const old = asked(", oldDial: { reads: travel, perTurn: 2 }");
+  expect(old.said.join("; ")).toMatch(/^1 turn, then .*0\.857 mm of travel, old dial/);
+  expect(old.said.join("; ")).toContain("reading the old dial comes on top; the dial counted from 0");
+  expect(old.working).toContain("Asked is what the diameter changes by: twice what the slide moves.");
+  expect(old.working.join()).not.toContain("The dial reads");
+  const made = asked(", dial: { shape: drum, diameter: 40, width: 9 }");
+  expect(made.working).toContain("The dial reads the diameter: twice what the slide moves.");
+  expect(made.said.join()).not.toContain("old dial");
+});

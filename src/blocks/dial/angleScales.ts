@@ -74,7 +74,7 @@ function inPieces(
   return undefined;
 }
 
-/** Of a side, what lies on another piece than the most of it is not told there again. Own choice. */
+/** A piece names a side of the scale only where more than this share of it lies there, else the pieces that hold more. Own choice. */
 const LEAST_OF_SIDE = 0.2;
 
 /** A piece of a scale, radians to the right of zero. */

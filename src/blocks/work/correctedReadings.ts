@@ -37,8 +37,15 @@ function shownFor(wheel: HandwheelFinding, reading: Pick<Reading, "setting" | "b
 }
 
 /** What is dialled on worn slides instead of a step's own readings: a row for every stretch in which the rule may have stood when the
- *  zero was touched; each movement once. */
-export function correctedStep(step: PlannedStep, zeroOf: ZeroOf, units: Units, width: number): Run[] {
+ *  zero was touched; each movement once. `promised`:
+ *  whether the step says how good its last cut comes out. */
+export function correctedStep(
+  step: PlannedStep,
+  zeroOf: ZeroOf,
+  units: Units,
+  width: number,
+  promised: boolean,
+): Run[] {
   const titles = new Map<number, string>();
   const rows: Cell[][] = [];
   for (const { wheel, travel } of movementsOf(step)) {
@@ -73,6 +80,12 @@ export function correctedStep(step: PlannedStep, zeroOf: ZeroOf, units: Units, w
     ...(inRows ? [{ heading: [""], align: "start" } as const] : []),
   ];
   const shown = inRows ? rows : rows.map((row) => row.slice(0, 3));
-  const words = say(step.passes.length > 0 ? "plan.corrected, last cut" : "plan.corrected");
-  return [...kept(paragraph(words, width, { gap: 0.7 })), ...table(columns, shown, { width, size: size.text, titles })];
+  const words = [
+    say("plan.corrected"),
+    ...(step.passes.length > 0 ? [say(promised ? "plan.measured before, promised" : "plan.measured before")] : []),
+  ];
+  return [
+    ...kept(paragraph(words.join(" "), width, { gap: 0.7 })),
+    ...table(columns, shown, { width, size: size.text, titles }),
+  ];
 }

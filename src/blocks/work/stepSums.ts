@@ -29,7 +29,9 @@ export function stepSums(step: PlannedStep, plan: Plan, labels: Labels, units: U
               wheel: zero.wheel.handwheel.name,
               label: labels.zerosAfter[index] ?? "",
             })
-          : say("plan.locked, set", { wheel: zero.wheel.handwheel.name }),
+          : say(dialToRead(zero.wheel) === undefined ? "plan.locked, marked" : "plan.locked, set", {
+              wheel: zero.wheel.handwheel.name,
+            }),
         width,
         { gap: 1, weight: "bold" },
       ),

@@ -63,8 +63,10 @@ export const allWords = ({ before, mind }: StepWords): Run[] => [...before, ...m
 export function stepOutcome(step: PlannedStep, plan: Plan, zeroOf: ZeroOf, units: Units, width: number): Run[] {
   const show = (mm: number) => `${figureWithin(mm, undefined, units)} ${unitName(units)}`;
   const promise = isRefusedStep(plan, step) ? undefined : promiseWords(step, show, units);
+  // The size that the last cut makes comes before the length that it is cut to.
+  const promised = promise !== undefined && step.sizes[0]?.doubt !== undefined;
   return [
     ...(promise === undefined ? [] : paragraph(promise, width, { gap })),
-    ...correctedStep(step, zeroOf, units, width),
+    ...correctedStep(step, zeroOf, units, width, promised),
   ];
 }

@@ -11,7 +11,7 @@ import { type Cell, type Column, table } from "../shared/table.js";
 import { MOST_COLUMNS, onTheRule } from "./onTheRule.js";
 import type { SetStop } from "./stopTable.js";
 import { showDoubt } from "./turnFigures.js";
-import { behindTheTurns, headingOf, turnsAndReading } from "./turnsAndReading.js";
+import { behindTheTurns, turnsAndReading } from "./turnsAndReading.js";
 
 /** On a slide that was found worn or wavy: what to turn for each stop, by the stretch on which the movement begins. Nothing where the travel is even. */
 export function correctedTables(stops: readonly SetStop[], machine: Machine, width: number): Run[] {
@@ -35,12 +35,15 @@ function ofWheel(wheel: HandwheelFinding, stops: readonly SetStop[], { units }: 
   );
   if (corrected === undefined)
     return [notCorrectedWords(wheel) ?? []].flat().flatMap((words) => paragraph(words, width, { gap: 2 }));
-  const counts = headingOf(wheel);
   const columns: Column[] = [
     { heading: [say("stops.stop")], align: "start", key: true },
     { heading: [say("stops.length"), unitName(units)], align: "decimal" },
     ...corrected.stretches.map(
-      (stretch): Column => ({ heading: [say("stops.begun"), onTheRule(stretch, units), counts], align: "middle" }),
+      (stretch): Column => ({
+        // The rule's own unit: the figures below may count another, which the words above tell.
+        heading: [say("stops.begun"), onTheRule(stretch, units), unitName(units)],
+        align: "middle",
+      }),
     ),
     { heading: ["±", unitName(units)], align: "decimal" },
   ];

@@ -142,6 +142,9 @@ export function stopTable(machine: Machine, stops: readonly SetStop[], width: nu
     alike ? say("stops.alike means") : say("stops.alike unknown"),
     play ? say("stops.lost motion means") : say("stops.lost motion unknown"),
     ...(some(({ repeat }) => repeat.lengthDoubt !== undefined) ? [say("stops.first part means")] : []),
+    ...(some(({ wheel, repeat }) => repeat.lengthDoubt !== undefined && dialToRead(wheel)?.old !== undefined)
+      ? [say("turns.old dial on top")]
+      : []),
     ...(wanted ? [say("stops.wanted means")] : []),
     ...(judged ? [say("stops.held by means")] : []),
     ...(verdicts.has("stop") ? [say("stops.stop alone means")] : []),

@@ -17,12 +17,15 @@ export function turnsAndReading(wheel: HandwheelFinding, setting: Setting): stri
   return row === undefined ? `${turns} + ${figure}` : say("stops.turns in row", { turns, figure, row });
 }
 
-/** What stands behind the turns: what the dial then reads, or what it goes on by. */
+/** What stands behind the turns: what the dial then reads, or what it goes on by, and in which unit. */
 export const behindTheTurns = (wheel: HandwheelFinding): string[] => {
   const dial = dialToRead(wheel);
-  if (dial === undefined) return [];
+  if (dial === undefined) return [say("stops.turns alone")];
+  const unit = headingOf(wheel);
   return [
-    dial.fixed ? say("stops.turns and sum", { turn: dialTurnWords(wheel) ?? "" }) : say("stops.turns and reading"),
+    dial.fixed
+      ? say("stops.turns and sum", { unit, turn: dialTurnWords(wheel) ?? "" })
+      : say("stops.turns and reading", { unit }),
   ];
 };
 

@@ -1,3 +1,4 @@
+import { dialToRead } from "../../findings/dialToRead.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { farthestTold } from "../../findings/settings.js";
 import { lostMotionWords, travelWords, withinTurnWords } from "../../findings/travelWords.js";
@@ -73,6 +74,7 @@ export function whatDoubtHolds(finding: HandwheelFinding, units: Units, width: n
               ...(dial ? [say("turns.holds tenth")] : []),
             ].join(", "),
           }),
+          ...(dialToRead(finding)?.old ? [say("turns.old dial on top")] : []),
           feed.lostMotion ? say("turns.one side") : say("turns.one side unknown"),
           ...beyondMeasured(finding, units),
         ]),

@@ -10,6 +10,7 @@ import type { Setting } from "../../dial/setting.js";
 import type { SpeedFinding } from "../../drive/finding.js";
 import { rpmWords } from "../../drive/rpmWords.js";
 import { beyondTravel } from "../../findings/beyondTravel.js";
+import { dialToRead } from "../../findings/dialToRead.js";
 import { BY_HAND, beyondTheDrillLimit, byHandOnly, makesHoles } from "../../findings/drills.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { limitWords } from "../../findings/limits.js";
@@ -43,6 +44,7 @@ export function distanceAnswer(
   const { reading } = found;
   if (setting === undefined || reading === undefined) return nothing(`The feed of ${wheel} is not known yet.`);
   const doubt = doubtToRead(found, mm);
+  const old = dialToRead(found)?.old !== undefined;
   const beyond = beyondTravel(found, mm / reading.perTurn, units);
   return {
     said: [
@@ -50,18 +52,29 @@ export function distanceAnswer(
       ...betweenLines(found, setting),
       ...(doubt === undefined
         ? ["how well the feed is known nothing tells: measure the part"]
-        : [`± ${formatBound(doubt, units)}, come to from one side`]),
+        : [`± ${formatBound(doubt, units)}, come to from one side${old ? "; reading the old dial comes on top" : ""}`]),
+      ...(old ? ["the dial counted from 0; where it cannot be set there, add to what it reads"] : []),
       ...(beyond === undefined ? [] : [beyond]),
     ],
     working: [
       `${formatSize(mm, units, 3)} ÷ ${formatSize(reading.perTurn, units, 5)} a turn = ${formatFixed(setting.turns, 3)} turns`,
-      reading.factor === 2
-        ? "The dial reads the diameter: twice what the slide moves."
-        : "The dial reads what the slide moves.",
+      measureWords(found, reading.factor),
     ],
     turns: setting.turns,
     from: [{ quantity: "feed", of: wheel }, ...(found.dial ? [{ quantity: "dial", of: wheel }] : [])],
   };
+}
+
+/** Of what the distance was asked: what a new dial reads; of one that the wheel had, which may read another, or without any the file's
+ *  own measure. */
+function measureWords({ dial }: HandwheelFinding, factor: 1 | 2): string {
+  if (dial === undefined)
+    return factor === 2
+      ? "Asked is what the diameter changes by: twice what the slide moves."
+      : "Asked is what the slide moves.";
+  return factor === 2
+    ? "The dial reads the diameter: twice what the slide moves."
+    : "The dial reads what the slide moves.";
 }
 
 /** Where a distance lies that no tenth of a division is, and what was told is the nearest one. */
