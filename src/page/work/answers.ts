@@ -300,9 +300,19 @@ function laidOut(
   // What must be true to a tenth waits for what the printer makes of it; that is measured on a sheet that goes on.
   if (asIf.printer && template.checkBars && !template.bare && !template.uncorrected) return { why: waits(asIf) };
   const key = JSON.stringify([sheet, of]);
-  const made = laid.get(key) ?? alikeFrom(asIf.machines, { templates: [template], jobs }) ?? { why: waits(asIf) };
+  const made = laid.get(key) ?? printedFrom(asIf, template, jobs) ?? { why: waits(asIf) };
   laid.set(key, made);
   return "why" in made ? made : { ...made, machine: first.machine };
 }
+
+/** What comes out whatever is still to be mended; a form to measure by, with blanks for that: it is what one takes to the machine. */
+const printedFrom = ({ machines }: AsIf, template: Template, jobs: readonly FiledJob[]): Prints | undefined => {
+  const wish = { templates: [template], jobs };
+  const [emptiest] = machines;
+  return alikeFrom(machines, wish) ?? (emptiest && isForm(template) ? printsOf(emptiest, wish) : undefined);
+};
+
+const isForm = ({ blocks }: Template): boolean =>
+  blocks.every(({ block }) => block === "handwheel form" || block === "drive form");
 
 const whyOf = (absent: { readonly why: string } | undefined) => (absent ? { why: absent.why } : {});
