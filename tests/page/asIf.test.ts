@@ -41,6 +41,18 @@ test("one unfinished dial stops what needs it alone; the others come out as they
   expect(why).toEqual([expect.stringMatching(/^dial: it needs/)]);
 });
 
+test("what a sheet lacks is said in English, as all of the page is, whatever the paper's language", async () => {
+  const small = "name: D\nhandwheels: [{ name: Schlitten, feed: 2, travel: 60 }]\n";
+  const [german, english] = [filesOf(`${small}language: de\n`), filesOf(small)];
+  expect([...(await made(german))]).toEqual([...(await made(english))]);
+  expect((await made(german)).get("belt-card")).toContain("the file has no drive");
+  const asked = { sheet: "belt-card" };
+  expect((await ask("sheet", german, asked)).why).toBe((await ask("sheet", english, asked)).why);
+  const { why } = await ask("print", german, { format: "svg", sheets: ["belt-card"] });
+  expect(why).toEqual((await ask("print", english, { format: "svg", sheets: ["belt-card"] })).why);
+  expect(why[0]).toContain("the file has no drive");
+});
+
 test.each([
   ["a fault elsewhere", withValue(demo, ["paper", "size"], "A9")],
   ["no YAML", `${demo}\n  : [`],

@@ -13,7 +13,7 @@ import { remedyInFile } from "../../plan/finding.js";
 import { foreignFindings } from "../../plan/foreign.js";
 import { isRefused, planOf } from "../../plan/plan.js";
 import { filesOf } from "../../printing/files.js";
-import { type Prints, printsOf } from "../../printing/prints.js";
+import { absentInEnglish, type Prints, printsOf } from "../../printing/prints.js";
 import { stemOf } from "../../printing/stem.js";
 import { builtIn } from "../../sheets/builtIn.generated.js";
 import { isAboutJob, type NamedJob } from "../../sheets/pack.js";
@@ -115,7 +115,10 @@ export function answersWith(tools: Tools): Answers {
       const leftOut = refusedJobs === "left out" ? refused : [];
       const jobs = known.jobs.filter((one) => !leftOut.includes(one));
       const made = jobs.length < known.jobs.length && jobs.length === 0 ? others : ready;
-      const { prints, absent, binder } = printsOf(machine, { templates: made, jobs, handwheels, language });
+      const wish = { templates: made, jobs, handwheels, language };
+      const printed = printsOf(machine, wish);
+      const { prints, binder } = printed;
+      const absent = absentInEnglish(machine, wish, printed);
       const how = { stem: stemOf(files.machine.name), format, tools };
       return {
         files: await filesOf(bound ? [binder()] : prints, machine.machine, how),
@@ -309,7 +312,10 @@ function laidOut(
 const printedFrom = ({ machines }: AsIf, template: Template, jobs: readonly FiledJob[]): Prints | undefined => {
   const wish = { templates: [template], jobs };
   const [emptiest] = machines;
-  return alikeFrom(machines, wish) ?? (emptiest && isForm(template) ? printsOf(emptiest, wish) : undefined);
+  if (emptiest === undefined) return undefined;
+  const made = alikeFrom(machines, wish) ?? (isForm(template) ? printsOf(emptiest, wish) : undefined);
+  // The page speaks English, whatever the paper's language.
+  return made && { ...made, absent: absentInEnglish(emptiest, wish, made) };
 };
 
 const isForm = ({ blocks }: Template): boolean =>
