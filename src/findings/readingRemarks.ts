@@ -21,6 +21,14 @@ function inLists(path: Path, places: readonly number[]): Path {
   return typeof at === "number" ? [...path.slice(0, -1), places[at] ?? at] : path;
 }
 
+/** Where the first reading stands that does not belong to the others; undefined where all do. */
+export function wildReadingAt({ handwheel: { feed }, study }: HandwheelFinding, index: number): Path | undefined {
+  const [wild] = study?.wild ?? [];
+  if (wild === undefined || feed?.from !== "readings") return undefined;
+  const path: Path = ["handwheels", index, "feed", "readings", "travel", wild.index];
+  return feed.places ? inLists(path, feed.places) : path;
+}
+
 /** Whether readings leave a feed that may as well be none: it is not one to print. */
 export const tellNoFeed = ({ from, perTurn, uncertainty = 0 }: FeedFinding): boolean =>
   from === "readings" && (perTurn === 0 || uncertainty >= perTurn);

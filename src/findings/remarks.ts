@@ -15,7 +15,7 @@ import type { Findings, HandwheelFinding } from "./findings.js";
 import { drillRemarks, limitRemarks } from "./limitRemarks.js";
 import { missingLetters } from "./missingLetters.js";
 import { motorRemarks } from "./motorRemarks.js";
-import { readingRemarks } from "./readingRemarks.js";
+import { readingRemarks, wildReadingAt } from "./readingRemarks.js";
 import { rowsRemarks } from "./rowsRemarks.js";
 import { travelRemarks } from "./travelRemarks.js";
 import { whichWheel } from "./whichWheel.js";
@@ -73,7 +73,7 @@ function dialRemarks(finding: HandwheelFinding, index: number, units: Units): Re
   if (handwheel.dial === undefined) return [];
   // The miscounted turn is told at its reading.
   if (finding.miscounted) return [];
-  if (doubtful !== undefined) return [tooDoubtful(finding, doubtful, path)];
+  if (doubtful !== undefined) return [tooDoubtful(finding, doubtful, path, wildReadingAt(finding, index))];
   if (dial !== undefined)
     return [
       ...impossibleDivisions(handwheel.name, dial, { perTurn: reading?.perTurn ?? 0, units }, path),
@@ -97,7 +97,14 @@ function dialRemarks(finding: HandwheelFinding, index: number, units: Units): Re
   ];
 }
 
-function tooDoubtful(finding: HandwheelFinding, doubtful: DialFinding, path: Remark["path"]): Remark {
+/** `wild`: the reading that the doubt may come from: nothing is to be measured further, or forced, before that is taken again, and what
+ *  follows from it is told behind it. */
+function tooDoubtful(
+  finding: HandwheelFinding,
+  doubtful: DialFinding,
+  path: Remark["path"],
+  wild: Remark["path"] | undefined,
+): Remark {
   const { handwheel, feed } = finding;
   const { chosen } = doubtful;
   const { unit, divisionLabel } = chosen;
@@ -107,9 +114,11 @@ function tooDoubtful(finding: HandwheelFinding, doubtful: DialFinding, path: Rem
   return {
     severity: "warning",
     code: "doubtful-dial",
-    path,
+    path: wild ?? path,
     what: `no dial is made for "${handwheel.name}": its feed is in doubt by ${formatBound(doubt, unit)} over ${over(travel)}${chosen.measuredOnly ? `, of which ${over(chosen.overTravel)} was measured` : ""}, and the division would be ${divisionLabel}`,
-    remedy: doubtRemedy(finding, doubtful).whole,
+    remedy: wild
+      ? "take first the reading again that lies off the line of the others"
+      : doubtRemedy(finding, doubtful).whole,
   };
 }
 

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { dialLegend } from "../../src/blocks/dial/dialWords.js";
+import { ofText } from "../../src/findings/ofText.js";
 import { remarks } from "../../src/findings/remarks.js";
 import { doubtToRead } from "../../src/findings/settings.js";
 import { readJob } from "../../src/job/read.js";
@@ -118,6 +119,20 @@ describe("a doubt larger than a division", () => {
     expect(found.handwheels[0]?.dial).toBeUndefined();
     expect(codes(found)).toContain("doubtful-dial");
   });
+  test("a wild reading is told before the dial that is not made for it, and nothing is to be forced meanwhile", () => {
+    // The dial stands before the readings in the file.
+    const travel = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9].map((turn) => (turn === 4 ? 8.6 : 1.995 * turn).toFixed(2));
+    const { problems } = ofText(
+      `name: L\nhandwheels:\n  - name: Slide\n    dial: { shape: drum, diameter: 40, width: 10 }\n    travel: 80\n    feed: { readings: { gauge: 0.01, turns: [0, 1, 2, 3, 4, 5, 6, 7, 8, 9], travel: [${travel}] } }\n`,
+      { files: new Map(), problems: [] },
+    );
+    const told = problems.filter(({ code }) => ["wild-reading", "doubtful-dial"].includes(code));
+    expect(told.map(({ code }) => code)).toEqual(["wild-reading", "doubtful-dial"]);
+    for (const { path } of told) expect(path).toEqual(["handwheels", 0, "feed", "readings", "travel", 4]);
+    expect(told[1]?.remedy).toMatch(/^take first the reading again/);
+    expect(told[1]?.remedy).not.toContain("force");
+  });
+
   test.each([", divisions: 0.02 mm", ", closure: even"])(
     "is carried by the legend of a dial forced with %s",
     (force) => {

@@ -31,7 +31,7 @@ test("one unfinished dial stops what needs it alone; the others come out as they
   const whys = await made(broken);
   const goesOn = [...whys].filter(([, why]) => why === undefined).map(([name]) => name);
   expect(goesOn).toEqual(expect.arrayContaining(["belt-card", "drilling-card", "speed-diagram"]));
-  for (const sheet of goesOn)
+  for (const sheet of goesOn.filter(isNoForm))
     expect((await ask("sheet", broken, { sheet })).pages, sheet).toEqual((await ask("sheet", whole, { sheet })).pages);
   for (const sheet of ["dial", "plan", "student"])
     expect(whys.get(sheet), sheet).toMatch(/^it needs .+, where something is to be mended first$/);
@@ -41,12 +41,41 @@ test("one unfinished dial stops what needs it alone; the others come out as they
   expect(why).toEqual([expect.stringMatching(/^dial: it needs/)]);
 });
 
+test("what a sheet lacks is said in English, as all of the page is, whatever the paper's language", async () => {
+  const small = "name: D\nhandwheels: [{ name: Schlitten, feed: 2, travel: 60 }]\n";
+  const [german, english] = [filesOf(`${small}language: de\n`), filesOf(small)];
+  expect([...(await made(german))]).toEqual([...(await made(english))]);
+  expect((await made(german)).get("belt-card")).toContain("the file has no drive");
+  const asked = { sheet: "belt-card" };
+  expect((await ask("sheet", german, asked)).why).toBe((await ask("sheet", english, asked)).why);
+  const { why } = await ask("print", german, { format: "svg", sheets: ["belt-card"] });
+  expect(why).toEqual((await ask("print", english, { format: "svg", sheets: ["belt-card"] })).why);
+  expect(why[0]).toContain("the file has no drive");
+});
+
 test.each([
   ["a fault elsewhere", withValue(demo, ["paper", "size"], "A9")],
   ["no YAML", `${demo}\n  : [`],
 ])("%s stops every sheet", async (_, text) => {
   expect(new Set((await made(filesOf(text))).values())).toEqual(new Set(["the file has something to mend first"]));
 });
+
+test.each<[string, string, (string | number)[], Plain]>([
+  ["a drum whose diameter is still to be measured", demo, ["handwheels", 0, "dial", "diameter"], ""],
+  ["a step half filled", demo, ["drive", "stages", 0, "steps", 0], { driver: 40 }],
+])("the form to measure by is printed for %s, with blanks for it", async (_, text, way, value) => {
+  const broken = filesOf(withValue(text, way, value));
+  expect((await ask("read", broken, {})).sound).toBe(false);
+  expect((await made(broken)).get("measuring-form")).toBeUndefined();
+  const svg = (await ask("sheet", broken, { sheet: "measuring-form" })).pages.map((page) => page.svg).join("");
+  expect(svg).toContain("Cross slide");
+  const { files, why } = await ask("print", broken, { format: "svg", sheets: ["measuring-form"] });
+  expect(why).toEqual([]);
+  expect(files.length).toBeGreaterThan(0);
+});
+
+/** It waits for nothing, and has blanks where the whole machine has figures. */
+const isNoForm = (sheet: string) => sheet !== "measuring-form";
 
 const inMagnesium = demo.replace("  materials: [", "  materials: [magnesium, ");
 
@@ -76,7 +105,9 @@ drive: { motor: { speed: 1400 }, stages: [{ name: belt, steps: [{ label: A, driv
       sheets.set(name, (await ask("sheet", whole, { sheet: name })).pages);
     for (const [fault, way, value] of faults) {
       const broken = filesOf(withValue(text, ["handwheels", ...way], value));
-      const goesOn = [...(await made(broken))].filter(([, why]) => why === undefined).map(([name]) => name);
+      const goesOn = [...(await made(broken))]
+        .filter(([name, why]) => why === undefined && isNoForm(name))
+        .map(([name]) => name);
       for (const sheet of goesOn)
         expect((await ask("sheet", broken, { sheet })).pages, `${fault}, ${sheet}`).toEqual(sheets.get(sheet));
       if (way.at(-1) === "diameter") expect(goesOn, fault).toContain("speed-diagram");
@@ -113,7 +144,8 @@ paper: { thickness: 0.11, printer: laser }
     expect(on).toEqual(expect.arrayContaining(["dial", "turns", "stops", "printer-check"]));
     for (const sheet of ["belt-card", "drilling-card", "speed-diagram", "student", "hand-feed"])
       expect(on).not.toContain(sheet);
-    for (const sheet of on) expect(await pagesOf(broken, sheet), sheet).toEqual(await pagesOf(whole, sheet));
+    for (const sheet of on.filter(isNoForm))
+      expect(await pagesOf(broken, sheet), sheet).toEqual(await pagesOf(whole, sheet));
     expect((await made(broken)).get("belt-card")).toBe(
       "it needs the belts and gears, where something is to be mended first",
     );

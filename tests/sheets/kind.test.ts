@@ -70,6 +70,9 @@ describe("a drill is not a lathe", () => {
       expect(words, sheet).not.toMatch(/\bslides?\b|\bbarrel\b|slide and ways|lock the others/i);
       expect(words, sheet).toMatch(/quill|drill/i);
     }
+    const yetNone = textsOf(findingsOf("name: D\nkind: drill\n"), "measuring-form");
+    expect(yetNone).toMatch(/quill/i);
+    expect(yetNone).not.toMatch(/\bslides?\b/i);
     // Where the travel holds no whole turn none is asked for, and the marks of the parts are told how to be made.
     const form = textsOf(quillAlone, "measuring-form").replace(/\s+/g, " ");
     expect(form).not.toContain("whole turn");

@@ -2,6 +2,7 @@ import type { FeedFinding } from "../../feed/finding.js";
 import { type ReadingsPlan, readingsPlan } from "../../feed/readingsPlan.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
 import { movesQuill } from "../../findings/roles.js";
+import { isDrill } from "../../findings/uses.js";
 import type { Units } from "../../machine/machine.js";
 import { formatBound, formatDoubted, formatFixed, formatLength, trimmed, unitName } from "../../quantity/format.js";
 import { fromMm, inMm } from "../../quantity/length.js";
@@ -32,7 +33,9 @@ export const handwheelForm = block<Settings>(
     const { units, measured } = findings.machine;
     const about = handwheels.length > 0 ? handwheels : [undefined];
     return about.flatMap((finding) => {
-      const moved = finding !== undefined && movesQuill(finding, findings) ? "quill" : "slide";
+      // A drill has its quill, whether the file has a wheel for it yet or not.
+      const quill = finding === undefined ? isDrill(findings.machine) : movesQuill(finding, findings);
+      const moved = quill ? "quill" : "slide";
       return page(finding, moved, settings, units, measured, width, height);
     });
   },

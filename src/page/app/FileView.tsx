@@ -177,6 +177,7 @@ function formOf(desk: Desk, document: FileDocument, root: Schema, told: Readonly
       isOfWheel(way, "feed") ||
       isOfWheel(way, "dial") ||
       isAskedAcross(way, nodes.value) ||
+      isSenseOfDial(way, nodes.value) ||
       (document.kind === "machine" && keyOf(way) === keyOf(["drive", "motor"])) ||
       (document.kind === "job" &&
         (keyOf(way) === "units" ||
@@ -213,6 +214,13 @@ function isAskedAcross(way: Way, { words }: Nodes): boolean {
     },
   });
 }
+
+/** Which way the numbers of a dial grow: it is printed the one way or the other, and made in vain where nobody was asked. */
+const isSenseOfDial = (way: Way, { words }: Nodes): boolean =>
+  way.length === 4 &&
+  isOfWheel(way.slice(0, 3), "dial") &&
+  way[3] === "increases" &&
+  words([...way.slice(0, 3), "shape"]) !== "";
 
 /** A dial takes the sizes of its shape; before it has one, none. */
 function takenByDial(way: Way, { words }: Nodes): ReturnType<Form["takes"]> {

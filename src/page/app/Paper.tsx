@@ -49,6 +49,7 @@ export function Paper({ desk, view: { sheet, chosen }, pixelsPerMm }: PaperProps
             </option>
           ))}
         </select>
+        <span class="about">● is made, ○ is not made yet</span>
         <fieldset class="sizes bare" aria-label="Size on the screen">
           {(["fit", "near", "true"] as const).map((size) => (
             <button type="button" key={size} aria-pressed={near.value === size} onClick={() => (near.value = size)}>
@@ -115,7 +116,7 @@ export function Paper({ desk, view: { sheet, chosen }, pixelsPerMm }: PaperProps
             after={index > 0}
             key={`${sheet.value}${index}`}
             label={`${title}, page ${index + 1} of ${pages.value.length}`}
-            width={near.value === "true" ? page.width * (pixelsPerMm.value ?? SUPPOSED) : undefined}
+            width={near.value === "fit" ? undefined : page.width * (pixelsPerMm.value ?? SUPPOSED)}
           />
         ))}
       </div>

@@ -11,6 +11,7 @@ import { type Form, idOf, keyOf, put, takeOut, type } from "./form/form.js";
 import { AT_ONCE, Between, pieceOf, show } from "./form/Pieces.js";
 import { readingHeads as heads } from "./form/readingHeads.js";
 import { Leftover } from "./Leftover.js";
+import { nextTurn } from "./nextTurn.js";
 import { newest } from "./worker.js";
 
 const columns = ["turns", "travel", "return"] as const;
@@ -85,7 +86,7 @@ export function ReadingsGrid({ form, way, desk }: { readonly form: Form; readonl
       <legend>Readings</legend>
       <p class="about">
         Come to the first turn from one side, set the gauge to nought, and go on without turning back; then the way
-        back, from the last row up.
+        back, from the last row up. Enter goes on to what is read next.
       </p>
       <Notes form={form} way={way} />
       <TextField form={form} way={[...way, "gauge"]} schema={record("gauge")} label="Gauge" />
@@ -238,13 +239,4 @@ function rowsOf(form: Form, way: Way): Row[] {
     travel: words([...way, "travel", row]),
     return: words([...way, "return", row]),
   }));
-}
-
-/** The next turn, by the last two. */
-function nextTurn(rows: readonly Row[]): string {
-  if (rows.length === 0) return "0";
-  const [before, last] = rows.slice(-2).map(({ turns }) => parseTurns(turns));
-  const next = rows.length === 1 ? (before ?? Number.NaN) + 1 : 2 * (last ?? Number.NaN) - (before ?? Number.NaN);
-  // Without a number to go on from it is left to who types. Halves and thirds are not told to the last bit.
-  return Number.isFinite(next) ? String(Number(next.toFixed(6))) : "";
 }

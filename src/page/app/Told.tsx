@@ -1,7 +1,7 @@
 import type { ReadonlySignal } from "@preact/signals";
 import { placesOf } from "../file/nodes.js";
 import type { Told } from "../work/protocol.js";
-import type { Desk } from "./desk.js";
+import { type Desk, NOT_LOOKED_AT } from "./desk.js";
 import type { FileDocument } from "./document.js";
 import { inForm } from "./form/inForm.js";
 import { ofEntry, placeWords } from "./form/placeWords.js";
@@ -78,7 +78,10 @@ function stopsWords(
     return `Until what bears ✗ is mended, ${own}; every other sheet goes on.`;
   if (told.some(({ severity }) => severity === "error"))
     return "The plan is drawn all the same, and says at its head what bears ✗; you are asked before it is printed. Every other sheet goes on.";
-  return "Every sheet goes on with this.";
+  const not = sheets.value.filter(({ why = NOT_LOOKED_AT }) => why !== NOT_LOOKED_AT).map(({ title }) => title);
+  return not.length === 0
+    ? "Every sheet goes on with this."
+    : `Not made yet (“Take away” says why): ${not.join(", ")}. Every other sheet goes on with this.`;
 }
 
 function countBy(names: readonly string[]): [string, number][] {

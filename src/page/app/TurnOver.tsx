@@ -1,6 +1,9 @@
 import { stations } from "./stations.js";
 import type { View } from "./view.js";
 
+/** Whether bench and paper share one place, as the style has it: only there the one hides the other. */
+export const sharesOnePlace = (): boolean => (document.querySelector(".turn-over")?.getClientRects().length ?? 0) > 0;
+
 /** Where there is no room for both side by side, one touch lays the paper on the bench, and takes it off again. */
 export function TurnOver({ view, title }: { readonly view: View; readonly title: string }) {
   const at = view.at.value;

@@ -67,7 +67,7 @@ export function deskOf(kept: Kept, asker: Asker): Desk {
     readIn: computed(() => read.value?.readIn ?? []),
     sheets: computed(() =>
       sheets.value.map((one) => {
-        const why = lacking.value === undefined ? "not looked at yet" : lacking.value.get(one.name);
+        const why = lacking.value === undefined ? NOT_LOOKED_AT : lacking.value.get(one.name);
         return { ...one, ...(why !== undefined && { why: inForm(inPage(why)) }) };
       }),
     ),
@@ -77,6 +77,9 @@ export function deskOf(kept: Kept, asker: Asker): Desk {
 /** Whether nothing is filled in yet: such a file has no faults, it is to be begun. */
 export const isBeginning = (text: string): boolean =>
   text.split("\n").every((line) => /^\s*(?:\w+:\s*|units:\s*(?:in|mm)\s*)?(?:#.*)?$/.test(line));
+
+/** Why of a sheet that nobody has laid out yet. */
+export const NOT_LOOKED_AT = "not looked at yet";
 
 /** How long the files must have stood before every sheet is laid out to see what it lacks, ms. */
 const QUIET = 400;

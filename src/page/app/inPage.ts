@@ -1,7 +1,7 @@
 import { readingHeads } from "./form/readingHeads.js";
 
-/** What the core says for who sits at the command line, and where in the page one does it instead: in the languages of the paper,
- *  which say what a sheet lacks. tests/page/inPage.test.ts finds words of the command that are missing here. */
+/** What the core says for who sits at the command line, and where in the page one does it instead.
+ *  tests/page/inPage.test.ts finds words of the command that are missing here. */
 const instead: readonly (readonly [command: RegExp, page: string])[] = [
   [
     /name the machine's file, and give this one to print with --job/g,
@@ -25,18 +25,13 @@ const instead: readonly (readonly [command: RegExp, page: string])[] = [
   [/\bexplain (\w+) shows (it|each)\b/g, "see “$1”, here under Number"],
   [/give one vernier: (\d+)/g, "fill in “Vernier” of a dial at the station Handwheels, as $1"],
   [/the file says kind: (\w[\w ]*)/g, "“Kind” at the station Machine says $1"],
-  [/give it a motor and stages/g, "fill them in at the station Belts and gears"],
+  [/give it a motor and stages/g, "fill in its motor and stages at the station Belts and gears"],
   [/\bentry (\d+) of turns\b/g, `row $1, “${readingHeads.turns}”`],
   [/\bentry (\d+) of travel\b/g, `row $1, “${readingHeads.travel}”`],
   [/\bentry (\d+) of return\b/g, `row $1, “${readingHeads.return}”`],
   [/drive\.motor\.mains is not given/g, "the mains frequency is not filled in"],
   [/give drive\.motor\.mains/g, "fill in “Mains” of the motor at the station Belts and gears"],
   [/check says why/g, "the station Handwheels says why"],
-  [/einem vernier: (\d+) geben/g, "unter „Handwheels“ bei einem „Vernier“ $1 eintragen"],
-  [/in der Datei steht kind: (\w[\w ]*)/g, "unter „Machine“ steht bei „Kind“ $1"],
-  [/Motor und Stufen angeben/g, "Motor und Stufen unter „Belts and gears“ eintragen"],
-  [/mit --job eine Auftragsdatei nennen/g, "einen unter „Job“ anlegen oder öffnen"],
-  [/check sagt, warum/g, "unter „Handwheels“ steht, warum"],
 ];
 
 /** Words of the core, as they are said in the page. */

@@ -13,7 +13,7 @@ import { remedyInFile } from "../../plan/finding.js";
 import { foreignFindings } from "../../plan/foreign.js";
 import { isRefused, planOf } from "../../plan/plan.js";
 import { filesOf } from "../../printing/files.js";
-import { type Prints, printsOf } from "../../printing/prints.js";
+import { absentInEnglish, type Prints, printsOf } from "../../printing/prints.js";
 import { stemOf } from "../../printing/stem.js";
 import { builtIn } from "../../sheets/builtIn.generated.js";
 import { isAboutJob, type NamedJob } from "../../sheets/pack.js";
@@ -115,7 +115,10 @@ export function answersWith(tools: Tools): Answers {
       const leftOut = refusedJobs === "left out" ? refused : [];
       const jobs = known.jobs.filter((one) => !leftOut.includes(one));
       const made = jobs.length < known.jobs.length && jobs.length === 0 ? others : ready;
-      const { prints, absent, binder } = printsOf(machine, { templates: made, jobs, handwheels, language });
+      const wish = { templates: made, jobs, handwheels, language };
+      const printed = printsOf(machine, wish);
+      const { prints, binder } = printed;
+      const absent = absentInEnglish(machine, wish, printed);
       const how = { stem: stemOf(files.machine.name), format, tools };
       return {
         files: await filesOf(bound ? [binder()] : prints, machine.machine, how),
@@ -300,9 +303,22 @@ function laidOut(
   // What must be true to a tenth waits for what the printer makes of it; that is measured on a sheet that goes on.
   if (asIf.printer && template.checkBars && !template.bare && !template.uncorrected) return { why: waits(asIf) };
   const key = JSON.stringify([sheet, of]);
-  const made = laid.get(key) ?? alikeFrom(asIf.machines, { templates: [template], jobs }) ?? { why: waits(asIf) };
+  const made = laid.get(key) ?? printedFrom(asIf, template, jobs) ?? { why: waits(asIf) };
   laid.set(key, made);
   return "why" in made ? made : { ...made, machine: first.machine };
 }
+
+/** What comes out whatever is still to be mended; a form to measure by, with blanks for that: it is what one takes to the machine. */
+const printedFrom = ({ machines }: AsIf, template: Template, jobs: readonly FiledJob[]): Prints | undefined => {
+  const wish = { templates: [template], jobs };
+  const [emptiest] = machines;
+  if (emptiest === undefined) return undefined;
+  const made = alikeFrom(machines, wish) ?? (isForm(template) ? printsOf(emptiest, wish) : undefined);
+  // The page speaks English, whatever the paper's language.
+  return made && { ...made, absent: absentInEnglish(emptiest, wish, made) };
+};
+
+const isForm = ({ blocks }: Template): boolean =>
+  blocks.every(({ block }) => block === "handwheel form" || block === "drive form");
 
 const whyOf = (absent: { readonly why: string } | undefined) => (absent ? { why: absent.why } : {});

@@ -10,7 +10,7 @@ import type { Plain } from "../file/yamlText.js";
 /** While parts of a machine have something to mend, others stand in for them, as unlike each other as such parts are: a sheet that comes
  *  out the same with each of them does not need them, and goes on. */
 export type AsIf = {
-  /** The machine with each of them; the one machine itself where nothing is to be mended. Empty where no sheet goes on. */
+  /** The machine with each of them, the emptiest first; the one machine itself where nothing is to be mended. Empty where no sheet goes on. */
   readonly machines: readonly Findings[];
   /** What waits, in words. */
   readonly waiting: readonly string[];

@@ -36,6 +36,24 @@ describe.runIf(hasBrowser)("the sheet that was chosen", () => {
     expect(faults).toEqual([]);
   });
 
+  test("of one's own is seen beside the bench on a wide desk, which stays where it was scrolled to", async () => {
+    const { page } = await open(
+      await written("templates/machines/boathouse.yaml"),
+      await context({ viewport: { width: 1400, height: 500 } }),
+    );
+    await goTo(page, "Own sheets");
+    for (const _ of [1, 2]) await page.getByRole("button", { name: "+ copy to change" }).click();
+    const see = page.getByRole("button", { name: "see its paper" }).last();
+    await see.scrollIntoViewIfNeeded();
+    await page.waitForTimeout(500);
+    const was = await page.evaluate(() => scrollY);
+    expect(was).toBeGreaterThan(100);
+    await see.click();
+    await page.waitForTimeout(500);
+    expect(await see.getAttribute("aria-pressed")).toBe("true");
+    expect(await page.evaluate(() => scrollY)).toBe(was);
+  });
+
   test("of one's own lies on top at a phone, and gives way when it is taken off the desk", async () => {
     const { page } = await open(
       await written("templates/machines/boathouse.yaml"),

@@ -29,4 +29,18 @@ describe.runIf(hasBrowser)("a wheel that moves across", () => {
     await page.locator(".cm-line", { hasText: "reads: diameter" }).first().waitFor();
     expect(faults).toEqual([]);
   });
+
+  test("is not alone in being asked the sense of its dial: a drill's wheel is, once it is to have one", async () => {
+    const { page } = await open(await written(), await context());
+    await page.locator("#at-name").fill("D");
+    await goTo(page, "Handwheels");
+    await page.getByRole("button", { name: "+ handwheel", exact: true }).click();
+    await page.locator("#at-handwheels-0-name").fill("Fine feed");
+    const increases = page.locator("#at-handwheels-0-dial-increases");
+    await page.locator("#at-handwheels-0-dial-shape").waitFor();
+    expect(await increases.count()).toBe(0);
+    await page.locator("#at-handwheels-0-dial-shape").selectOption("drum");
+    await increases.waitFor();
+    expect(await page.locator("#at-handwheels-0-reads").count()).toBe(0);
+  });
 });

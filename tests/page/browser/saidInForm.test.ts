@@ -19,6 +19,33 @@ describe.runIf(hasBrowser)("said in the form as one fills it in", () => {
     return open(await written(file), await context());
   };
 
+  test("what stands for made and not made, what Enter does, and an entry called by its place once at its head", async () => {
+    const drive =
+      "drive:\n  motor: { speed: 1400 }\n  stages: [{ name: belt, steps: [{ label: 1, driver: 50, driven: 100 }, { label: B, driver: 60, driven: 90 }] }]\n";
+    const { page, faults } = await opened(slide + drive);
+    await page.getByText("● is made, ○ is not made yet").waitFor();
+    await goTo(page, "Belts and gears");
+    const heads = page.locator('.item:has([id$="-driver"]) > h3').filter({ hasNotText: "belt" });
+    await expect.poll(async () => (await heads.allTextContents()).map((words) => words.trim())).toEqual(["1", "2 B"]);
+    await goTo(page, "Handwheels");
+    await page.getByText("Enter goes on to what is read next.").waitFor();
+    expect(faults).toEqual([]);
+  });
+
+  test("a dial numbered in thousandths says how to type its number, and takes it", async () => {
+    const { page } = await opened(
+      "name: L\nunits: in\nhandwheels:\n  - { name: Cross slide, travel: 4, feed: 0.1, dial: { shape: drum, diameter: 1.5, width: 0.4 } }\n",
+    );
+    await goTo(page, "Dial");
+    await page
+      .getByRole("button", { name: /freely|free/i })
+      .first()
+      .click();
+    await page.getByText("or its number as “50 thou”").waitFor();
+    await page.getByLabel("Turn it to").fill("50 thou");
+    await expect.poll(() => page.locator(".standing b").first().textContent()).toMatch(/^50(?:\.0)?$/);
+  });
+
   test("the gauge's unit and what it is stand there before it is typed; a clicked reading is typed over whole", async () => {
     const { page, faults } = await opened(slide);
     await goTo(page, "Handwheels");

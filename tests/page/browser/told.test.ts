@@ -29,6 +29,19 @@ const sound = "name: Cellar lathe\nhandwheels:\n  - { name: Cross slide, feed: 2
 describe.runIf(hasBrowser)("what is told of a file", () => {
   const { written, context, open } = inBrowser();
 
+  test("a reading off the line comes first, and under a dial that is not made not every sheet goes on", async () => {
+    const wild =
+      "name: L\nhandwheels:\n  - name: Slide\n    dial: { shape: drum, diameter: 40, width: 10 }\n    travel: 80\n    feed: { readings: { gauge: 0.01, turns: [0, 1, 2, 3, 4, 5, 6, 7, 8], travel: [0, 2, 3.99, 5.99, 8.58, 9.98, 11.97, 13.97, 15.96] } }\n";
+    const { page } = await open(await written(fileOf("wild.yaml", wild)), await context());
+    await goTo(page, "Handwheels");
+    const told = page.locator(".file > .messages li");
+    await expect.poll(() => told.first().textContent()).toContain("this reading lies");
+    expect(await told.nth(1).textContent()).toContain("no dial is made");
+    await expect
+      .poll(() => page.locator(".stops").textContent())
+      .toMatch(/^Not made yet \(“Take away” says why\): .*Pieces to cut.*\. Every other sheet goes on with this\.$/);
+  });
+
   test("stands at the head of its station, and leads to its field", async () => {
     const { page, faults } = await open(await written(fileOf("faulty.yaml", faulty)), await context());
     const told = page.locator(".messages");

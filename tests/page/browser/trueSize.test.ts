@@ -67,5 +67,12 @@ describe.runIf(hasBrowser)("true size", () => {
       .first()
       .evaluate((one) => one.getBoundingClientRect().width);
     expect(sheet).toBeCloseTo(5 * 210, 0);
+    // Close up it is never smaller.
+    await page.getByRole("button", { name: "close up" }).click();
+    const near = await page
+      .locator(".sheet")
+      .first()
+      .evaluate((one) => one.getBoundingClientRect().width);
+    expect(near).toBeGreaterThanOrEqual(sheet - 0.5);
   });
 });

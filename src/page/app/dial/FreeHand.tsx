@@ -71,7 +71,11 @@ export function FreeHand({ desk, hand, wheel, dial, standing }: FreeHandProps) {
               distance.value = event.currentTarget.value;
             }}
           />
-          <span class="unit">{unitAt(desk, wheel)} on the dial</span>
+          <span class="unit">
+            {unitAt(desk, wheel)} on the dial
+            {/* Its numbers are thousandths, and one types what one reads. */}
+            {dial?.unit.startsWith("×") && unitAt(desk, wheel) === "in" && ", or its number as “50 thou”"}
+          </span>
         </span>
       </p>
       <p class="by">

@@ -54,9 +54,7 @@ export function ListPart({ form, way, schema, label }: PartProps) {
             );
           return (
             <section class="item" key={index} data-way={keyOf(at)}>
-              <h3>
-                {index + 1} {nameAt(nodes, at)}
-              </h3>
+              <h3>{headOf(index, nameAt(nodes, at))}</h3>
               {isOrdered(way) && index < count && (
                 <Order form={form} list={way} index={index} count={count} one={one} />
               )}
@@ -131,3 +129,6 @@ function Single({ form, way, label, words: beside, onOut }: SingleProps) {
     </span>
   );
 }
+
+/** Its place and its name; where it is called by its place, as steps of a belt are, once. */
+const headOf = (index: number, name: string): string => (name === `${index + 1}` ? name : `${index + 1} ${name}`);

@@ -7,6 +7,7 @@ import { add, type Desk, freeName, remove } from "../desk.js";
 import type { FileDocument } from "../document.js";
 import { FileView } from "../FileView.js";
 import { hand } from "../hand.js";
+import { sharesOnePlace } from "../TurnOver.js";
 import type { View } from "../view.js";
 import { AllBlocks } from "./AllBlocks.js";
 
@@ -87,7 +88,7 @@ const fileOf = ({ name, text }: FileDocument) => ({ name: name.peek(), bytes: te
 /** On a phone it lies behind all that is typed. */
 function see(own: FileDocument, { chosen, paperUp, turnOver }: View): void {
   chosen.value = sheetOf(own);
-  if (!paperUp.peek()) turnOver();
+  if (!paperUp.peek() && sharesOnePlace()) turnOver();
 }
 
 function takeOff(desk: Desk, { chosen }: View, own: FileDocument): void {
