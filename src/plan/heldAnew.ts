@@ -2,6 +2,7 @@ import type { JobStep } from "../job/job.js";
 import { say } from "../words/say.js";
 import { gripOf } from "./grip.js";
 import { begun, type Making, type Step } from "./making.js";
+import { standingStill } from "./start.js";
 
 type Hold = Extract<JobStep, { do: "hold" | "turn round" }>;
 
@@ -24,7 +25,7 @@ export function heldAnew(making: Making<Hold>): Step {
       ...begun(say(round ? "plan.turn round" : "plan.hold anew", { out: show(step.out), by }), say("plan.no tool")),
       byHand: true,
       notes: [
-        say("plan.hold safely"),
+        say("plan.hold safely", { still: standingStill(findings.machine) }),
         ...(turned
           ? [step.held === "between centres" ? say("plan.carrier sheet") : say("plan.jaws sheet", { out })]
           : []),

@@ -1,7 +1,8 @@
 import type { Mark, Weight } from "../../drawing/drawing.js";
 import { rectangle, text } from "../../drawing/shapes.js";
 import { wrapText } from "../../drawing/text.js";
-import { type Use, usesOf } from "../../findings/uses.js";
+import { usesOf } from "../../findings/uses.js";
+import type { Machine } from "../../machine/machine.js";
 import { say } from "../../words/say.js";
 import { block, type Run } from "./block.js";
 import { leading, size } from "./style.js";
@@ -18,7 +19,7 @@ const cautions = {
     rest: () => [say("cautions.drill 1"), say("cautions.drill 2")],
   },
   belt: {
-    strip: () => say("cautions.belt"),
+    strip: (off: string) => say("cautions.belt", { off }),
     rest: () => [say("cautions.belt 1"), say("cautions.belt 2"), say("cautions.belt 3")],
   },
   dial: {
@@ -26,7 +27,7 @@ const cautions = {
     rest: () => [say("cautions.dial 1")],
   },
   thread: {
-    strip: () => say("cautions.thread"),
+    strip: (off: string) => say("cautions.thread", { off }),
     rest: () => [say("cautions.thread 1"), say("cautions.thread 2")],
   },
   job: {
@@ -42,7 +43,7 @@ const cautions = {
     rest: () => [],
   },
   taper: {
-    strip: () => say("cautions.taper"),
+    strip: (off: string) => say("cautions.taper", { off }),
     rest: () => [say("cautions.taper 1")],
   },
 } as const;
@@ -52,11 +53,16 @@ export type CautionPlace = Place;
 export const cautionPlaces = Object.keys(cautions) as Place[];
 
 /** Two at most, where the hand arrives. */
-export const cautionWords = (place: Place): string => cautions[place].strip();
+export const cautionWords = (place: Place, { drive }: Machine): string =>
+  cautions[place].strip(say(`cautions.off ${drive?.motor.by ?? "motor"}`));
 
 /** A machine that stands both ways has one strip for either. */
-const barOrDrill = (uses: readonly Use[]): string =>
-  uses.length > 1 ? say("cautions.bar and drill") : cautionWords(uses.includes("drilling") ? "drill" : "bar");
+const barOrDrill = (machine: Machine): string => {
+  const uses = usesOf(machine);
+  return uses.length > 1
+    ? say("cautions.bar and drill")
+    : cautionWords(uses.includes("drilling") ? "drill" : "bar", machine);
+};
 
 /** What stands once, in front of a binder; `places`: where hands will be. */
 export const furtherCautions = (places: readonly Place[]): string[] => [
@@ -69,8 +75,8 @@ export const cautionLines = block(
   ({ findings, settings, width }): Run[] => {
     // A machine that drills by its quill has none to lock.
     if (settings.of === "tailstock" && usesOf(findings.machine).includes("drilling")) return [];
-    const words =
-      settings.of === "bar or drill" ? barOrDrill(usesOf(findings.machine)) : cautionWords(settings.of as Place);
+    const { machine } = findings;
+    const words = settings.of === "bar or drill" ? barOrDrill(machine) : cautionWords(settings.of as Place, machine);
     return [{ ...strip(words, width), gap: 3, keepWithPrevious: true, accompanies: true }];
   },
   { of: cautionPlaces },
