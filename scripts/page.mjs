@@ -43,6 +43,7 @@ async function beginnings() {
     sheets,
     machine: await text("machines/starter.yaml"),
     job: await text("jobs/starter.yaml"),
+    drillingJob: await text("jobs/drilling.yaml"),
     example: { machine: await text("machines/boathouse.yaml"), job: await text("jobs/deck-pin.yaml") },
   };
 }

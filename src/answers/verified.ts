@@ -1,8 +1,10 @@
 import { dialSet } from "../blocks/dial/dialCutOuts.js";
+import { barsIn, usualBars } from "../blocks/measuring/printerCheck.js";
 import type { DialFinding } from "../dial/finding.js";
 import type { Findings, HandwheelFinding } from "../findings/findings.js";
 import type { Machine, Units } from "../machine/machine.js";
 import { type Measure, measureOfAll, measureOfPiece, measuresOf, verdictOn } from "../paper/measuredPiece.js";
+import { paperSize } from "../paper/paperSize.js";
 import { mendedBar } from "../paper/printerCorrection.js";
 import { formatFixed, formatLength, formatSize, trimmed } from "../quantity/format.js";
 import { inMm, inWords, MM_PER_INCH, parseLength } from "../quantity/length.js";
@@ -69,7 +71,7 @@ export function verified(
   if (good) return { good, lines: judged };
   return measure.by === "arc"
     ? { good, lines: [...judged, BENT] }
-    : { good, lines: judged, mend: mendOf(verdict.ratio, machine, page?.across) };
+    : { good, lines: judged, mend: mendOf(verdict.ratio, findings, page?.across) };
 }
 
 const said = (mm: number, units: Units): string => formatSize(mm, units);
@@ -157,12 +159,23 @@ function costWords({ reading, dial }: HandwheelFinding, { by }: Measure, turns: 
 const BENT =
   "To mend it, print the printer-check page and put its figures into the file: along a bent edge no single one can be told.";
 
+/** The bars of the printer check as this paper has room for them: no figure is asked for of one that it does not have. */
+function barsOfCheck(findings: Findings) {
+  const { machine } = findings;
+  const template = builtIn.find(({ name }) => name === "printer-check");
+  const body = template && roomOn(findings, template)?.body;
+  const { width } = paperSize(machine.paper.size, "portrait");
+  return body && barsIn(machine, usualBars, body, { top: body.top, width });
+}
+
 /** The bar that corrects what lies level on the dials sheet, and the one for what lies upright. */
-function mendOf(ratio: number, { paper, printers, units }: Machine, across = true): Mend {
+function mendOf(ratio: number, findings: Findings, across = true): Mend {
+  const { paper, printers, units } = findings.machine;
+  const bars = barsOfCheck(findings);
   const name = paper.printer ?? "my printer";
   const printer = printers[name];
   const barOf = (side: "across" | "down") => {
-    const bar = mendedBar(printer, side, ratio, units);
+    const bar = mendedBar(printer, side, ratio, units, bars?.[side]);
     // In inches, unless the file gives this bar in millimetres, whose diagonals then are too.
     const halves = (2 * bar.nominal) / MM_PER_INCH;
     if (units === "in" && Math.abs(halves - Math.round(halves)) < 1e-6)

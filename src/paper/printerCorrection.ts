@@ -48,14 +48,15 @@ export function pageCorrection(printer: Printer | undefined, page: PageSize): Af
 }
 
 /** The bar of a printer's entry as it would have to be for pages to come out true that now come out `ratio` times as long as
- *  they should, along that side of the sheet. The nominal stays, since the diagonals belong to it. */
+ *  they should, along that side of the sheet. The nominal stays, since the diagonals belong to it. `usual`: that bar on the
+ *  check page, where no entry says; the one of A4, or of Letter in inches, when left out. */
 export function mendedBar(
   printer: Printer | undefined,
   side: "across" | "down",
   ratio: number,
   units: LengthUnit = "mm",
+  usual: number = usualBar[units][side],
 ): Measured {
-  const usual = usualBar[units][side];
   const bar = printer?.[side] ?? { measured: usual, nominal: usual };
   return { ...bar, measured: bar.measured * ratio };
 }

@@ -3,6 +3,7 @@ import { endsOf } from "../part/workpiece.js";
 import { say } from "../words/say.js";
 import { gripOf } from "./grip.js";
 import { begun, type Making, type Step } from "./making.js";
+import { standingStill } from "./start.js";
 
 type Hold = Extract<JobStep, { do: "hold" | "turn round" }>;
 
@@ -27,7 +28,7 @@ export function heldAnew(making: Making<Hold>): Step {
       ...begun(say(round ? "plan.turn round" : "plan.hold anew", { out: show(step.out), by }), say("plan.no tool")),
       byHand: true,
       notes: [
-        say("plan.hold safely"),
+        say("plan.hold safely", { still: standingStill(findings.machine) }),
         ...(bridged ? [say("plan.jaws bridge", { from: show(grip.from - endsOf(before).from, 2) })] : []),
         ...(turned
           ? [step.held === "between centres" ? say("plan.carrier sheet") : say("plan.jaws sheet", { out })]

@@ -1,6 +1,7 @@
 import { coolant } from "../cutting/materials.js";
 import type { Findings } from "../findings/findings.js";
 import type { Job } from "../job/job.js";
+import type { Machine } from "../machine/machine.js";
 import { say } from "../words/say.js";
 import { isOnTheTable } from "./onTheTable.js";
 import type { PlannedStep } from "./plannedStep.js";
@@ -15,7 +16,7 @@ export function beforeTheFirstChip(job: Job, steps: readonly PlannedStep[], { ma
   const slides = drill ? say("plan.start slides drill") : say("plan.start slides");
   const held = drill ? say("plan.start held drill") : say("plan.start held");
   return [
-    say("plan.start isolated"),
+    say("plan.start isolated", { still: standingStill(machine) }),
     slides,
     held,
     ...(post ? [say("plan.start tool")] : []),
@@ -25,6 +26,9 @@ export function beforeTheFirstChip(job: Job, steps: readonly PlannedStep[], { ma
     say("plan.start clear"),
   ];
 }
+
+/** What keeps the spindle still: a plug that is out, or nobody at treadle or crank. */
+export const standingStill = ({ drive }: Machine): string => say(`plan.still ${drive?.motor.by ?? "motor"}`);
 
 /** Told, never computed. */
 export const beltSlip = (): string => say("plan.belt slip");

@@ -1,6 +1,6 @@
 import { type BlockName, blocks } from "../blocks/registry.js";
 import type { Block, Run } from "../blocks/shared/block.js";
-import { strip } from "../blocks/shared/cautions.js";
+import { cautionWords, strip } from "../blocks/shared/cautions.js";
 import { paragraph } from "../blocks/shared/paragraph.js";
 import { heading, together } from "../blocks/shared/runs.js";
 import { fewLines } from "../blocks/shared/shortened.js";
@@ -51,7 +51,7 @@ export function frontPages(
   const column = (width - between) / 2;
   const list = { columns: 2, step: column + between };
   const runs: Run[] = [
-    strip(say("cautions.belt"), width),
+    strip(cautionWords("belt", machine), width),
     ...under(say("front.speeds"), drawn("speed list", width), 3),
     ...(byRatio ? paragraph(say("front.by ratio"), width, { size: size.source, gap: 1 }) : []),
     ...under(say("front.handwheels"), drawn("handwheel list", width), 3),

@@ -46,13 +46,16 @@ export type Gaps = {
   "cautions.drill": never;
   "cautions.drill 1": never;
   "cautions.drill 2": never;
-  "cautions.belt": never;
+  "cautions.off motor": never;
+  "cautions.off treadle": never;
+  "cautions.off hand": never;
+  "cautions.belt": "off";
   "cautions.belt 1": never;
   "cautions.belt 2": never;
   "cautions.belt 3": never;
   "cautions.dial": never;
   "cautions.dial 1": never;
-  "cautions.thread": never;
+  "cautions.thread": "off";
   "cautions.thread 1": never;
   "cautions.thread 2": never;
   "cautions.job": never;
@@ -63,7 +66,7 @@ export type Gaps = {
   "cautions.bar and drill": never;
   "cautions.bar 1": never;
   "cautions.bar 2": never;
-  "cautions.taper": never;
+  "cautions.taper": "off";
   "cautions.taper 1": never;
   "cautions.drill to the end": never;
   "cautions.never finely": "material";
@@ -841,7 +844,7 @@ export type Gaps = {
   "plan.turn round": "out" | "by";
   "plan.hold anew": "out" | "by";
   "plan.jaws bridge": "from";
-  "plan.hold safely": never;
+  "plan.hold safely": "still";
   "plan.carrier sheet": never;
   "plan.jaws sheet": "out";
   "plan.centre greased": never;
@@ -859,7 +862,10 @@ export type Gaps = {
   "plan.start slides": never;
   "plan.start held drill": never;
   "plan.start held": never;
-  "plan.start isolated": never;
+  "plan.still motor": never;
+  "plan.still treadle": never;
+  "plan.still hand": never;
+  "plan.start isolated": "still";
   "plan.start tool": never;
   "plan.start stops": never;
   "plan.start wet": "what";
@@ -1914,13 +1920,16 @@ const en: Readonly<Record<Key, Text>> = {
   "cautions.drill": "Clamp the work. Key out of the chuck.",
   "cautions.drill 1": "A drill that grabs spins loose work like a propeller: never hold it by hand.",
   "cautions.drill 2": "Stand the machine so that it cannot topple: bolt it down. Ease the feed as the drill breaks through.",
-  "cautions.belt": "PLUG OUT, then open. Key out of the chuck.",
+  "cautions.off motor": "PLUG OUT",
+  "cautions.off treadle": "FOOT OFF THE TREADLE",
+  "cautions.off hand": "HAND OFF THE CRANK",
+  "cautions.belt": "{off}, then open. Key out of the chuck.",
   "cautions.belt 1": "Close the cover before you start. Never exceed the speed marked on the chuck, whatever a sheet says.",
   "cautions.belt 2": "Start slow with large, long or uneven work. Speeds are guides, for sharp tools and firm work.",
   "cautions.belt 3": "A belt left slack on purpose slips sooner, but nobody knows at what load: it saves no finger.",
   "cautions.dial": "Stop the spindle, then measure or set.",
   "cautions.dial 1": "Try a new dial against an indicator before you trust it with work.",
-  "cautions.thread": "PLUG OUT. Turn the spindle by hand.",
+  "cautions.thread": "{off}. Turn the spindle by hand.",
   "cautions.thread 1": "A tap or die under power breaks, and takes the hand with it.",
   "cautions.thread 2": "Half a turn on, a quarter back, to break the chip; cutting oil for steel. Clear a blind hole often, with a brush.",
   "cautions.job": "Key out of the chuck. Safety glasses on.",
@@ -1931,7 +1940,7 @@ const en: Readonly<Record<Key, Text>> = {
   "cautions.bar and drill": "Clamp the work, let no bar whip. Key out of the chuck.",
   "cautions.bar 1": "Long bar behind the spindle whips: cut it to end inside, or run it slowly in a supporting tube.",
   "cautions.bar 2": "Do not lean on a stop with power feed: it is a gauge, not a brake.",
-  "cautions.taper": "PLUG OUT, then swing. Lock it before you start.",
+  "cautions.taper": "{off}, then swing. Lock it before you start.",
   "cautions.taper 1": "Take a trial cut and measure: a swivel's own marks are rarely good to a tenth of a degree.",
   "cautions.drill to the end": "Keep the drill cutting to the end, also where you ease the feed as it breaks through, and draw it straight out: it must not turn without cutting.",
   "cautions.never finely": "Never feed {material} finely: its fine chips burn. No least feed for it was found in print: feed as coarsely as work and machine bear.",
@@ -2709,7 +2718,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.turn round": "turn it round: {out} out, {by}",
   "plan.hold anew": "hold it again: {out} out, {by}",
   "plan.jaws bridge": "The jaws begin over what is thinner: see that they close all round from {from} behind the free end.",
-  "plan.hold safely": "Machine stopped, plug out; key out of the chuck before anything else.",
+  "plan.hold safely": "{still}; key out of the chuck before anything else.",
   "plan.carrier sheet": "Lay thin sheet brass or copper under the carrier's screw: it sits on a finished surface.",
   "plan.jaws sheet": "Lay thin sheet brass or copper between jaws and the finished surface, and prove it on an indicator: a chuck is out by {out} each time.",
   "plan.centre greased": "Tailstock and barrel locked, the centre greased and just free of shake; try it again when the work gets warm.",
@@ -2727,7 +2736,10 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.start slides": "Slides firm but free over their whole travel: gibs just taken up. Slides not in use locked.",
   "plan.start held drill": "Part clamped to the table or in a clamped vice, on packing; drill runs true.",
   "plan.start held": "Work tight; turned by hand through a whole turn, with the slides at both ends of every cut: nothing touches jaws, centre or post.",
-  "plan.start isolated": "Machine stopped, plug out.",
+  "plan.still motor": "Machine stopped, plug out",
+  "plan.still treadle": "Machine stopped, foot off the treadle",
+  "plan.still hand": "Machine stopped, hand off the crank",
+  "plan.start isolated": "{still}.",
   "plan.start tool": "Tool sharp, at centre height, little overhang, and tight.",
   "plan.start stops": "Stops set where the plan says stop, tried with the tool clear of the work.",
   "plan.start wet": "Cutting fluid: {what}; brush at hand, no rags.",
@@ -3314,7 +3326,7 @@ const en: Readonly<Record<Key, Text>> = {
   "measuring form.enough": "{over} then come out to ± {doubt}, 95 times in 100 (wanted: ± {within}).",
   "measuring form.not enough": "Even so {over} come out only to ± {doubt}, 95 times in 100 (wanted: ± {within}): that takes a finer gauge.",
   "measuring form.worn": "Even so {over} come out only to ± {doubt}, 95 times in 100 (wanted: ± {within}): that is wear, which no finer gauge and no more readings take away. New readings show where it lies.",
-  "measuring form.wear shown": "A worn stretch that sets the travel out by {depth} shows 80 times in 100.",
+  "measuring form.wear shown": "A worn stretch that puts a length out by {depth} shows 80 times in 100.",
   "measuring form.no wear shown": "So few places never show a worn stretch.",
   "measuring form.why scatter known": "One reading scatters as those in the file do.",
   "measuring form.why scatter assumed": "One reading is taken to scatter by half a graduation.",
@@ -3791,13 +3803,16 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Werkstück spannen. Schlüssel aus dem Futter.",
   "Ein Bohrer, der hakt, schleudert ein loses Werkstück wie einen Propeller: nie mit der Hand halten.",
   "Die Maschine so stellen, dass sie nicht kippt: festschrauben. Vorschub zurücknehmen, wenn der Bohrer durchbricht.",
-  "STECKER ZIEHEN, dann öffnen. Schlüssel aus dem Futter.",
+  "STECKER ZIEHEN",
+  "FUSS VOM TRITT",
+  "HAND VON DER KURBEL",
+  "{off}, dann öffnen. Schlüssel aus dem Futter.",
   "Erst die Abdeckung schließen, dann einschalten. Nie schneller, als auf dem Futter steht, egal, was ein Blatt sagt.",
   "Große, lange oder unrunde Werkstücke langsam anfahren. Drehzahlen sind Richtwerte für scharfes Werkzeug und feste Spannung.",
   "Ein mit Absicht schlaffer Riemen rutscht früher, aber niemand weiß, bei welcher Last: er rettet keinen Finger.",
   "Spindel anhalten, dann messen oder einstellen.",
   "Eine neue Skala erst mit der Messuhr prüfen, bevor ihr ein Werkstück anvertraut wird.",
-  "STECKER ZIEHEN. Spindel von Hand drehen.",
+  "{off}. Spindel von Hand drehen.",
   "Ein Gewindebohrer oder Schneideisen unter Motorkraft bricht und nimmt die Hand mit.",
   "Eine halbe Drehung vor, eine viertel zurück, damit der Span bricht; Schneidöl bei Stahl. Grundlöcher oft räumen, mit dem Pinsel.",
   "Schlüssel aus dem Futter. Schutzbrille auf.",
@@ -3808,7 +3823,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Werkstück spannen, keine Stange darf schlagen. Schlüssel aus dem Futter.",
   "Lange Stangen schlagen hinter der Spindel: so ablängen, dass sie innen enden, oder langsam in einem Stützrohr laufen lassen.",
   "Nie mit Selbstgang gegen einen Anschlag fahren: er ist eine Lehre, keine Bremse.",
-  "STECKER ZIEHEN, dann schwenken. Klemmen vor dem Start.",
+  "{off}, dann schwenken. Klemmen vor dem Start.",
   "Einen Probeschnitt nehmen und messen: die Gradteilung an der Maschine selbst stimmt selten auf ein Zehntelgrad.",
   "Den Bohrer bis zum Ende schneiden lassen, auch wo beim Durchbruch der Vorschub nachlässt, und gerade herausziehen: er darf sich nicht drehen, ohne zu schneiden.",
   "{material} nie fein vorschieben: seine feinen Späne brennen. Ein kleinster Vorschub war nirgends gedruckt zu finden: so grob vorschieben, wie Werkstück und Maschine es vertragen.",
@@ -4586,7 +4601,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "umspannen: {out} herausstehend, {by}",
   "neu spannen: {out} herausstehend, {by}",
   "Die Backen beginnen über einer dünneren Stelle: darauf achten, dass sie ab {from} hinter dem freien Ende ringsum anliegen.",
-  "Maschine steht, Stecker gezogen; Futterschlüssel abgezogen, bevor irgendetwas anderes geschieht.",
+  "{still}; Futterschlüssel abgezogen, bevor irgendetwas anderes geschieht.",
   "Dünnes Messing- oder Kupferblech unter die Schraube des Drehherzes legen: es sitzt auf einer fertigen Fläche.",
   "Dünnes Messing- oder Kupferblech zwischen Backen und fertige Fläche legen und mit der Messuhr prüfen: ein Futter läuft jedes Mal um {out} unrund.",
   "Reitstock und Pinole geklemmt, Spitze gefettet und gerade ohne Spiel; nachprüfen, wenn das Werkstück warm wird.",
@@ -4604,7 +4619,10 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Schlitten straff, aber über den ganzen Weg frei: Stellleisten gerade angezogen. Was nicht gebraucht wird, ist geklemmt.",
   "Teil auf dem Tisch oder im festgespannten Schraubstock gespannt, mit Unterlage; Bohrer läuft rund.",
   "Werkstück fest; eine ganze Umdrehung von Hand gedreht, Schlitten an beiden Enden jedes Schnitts: nichts berührt Backen, Spitze oder Stahlhalter.",
-  "Maschine steht, Stecker gezogen.",
+  "Maschine steht, Stecker gezogen",
+  "Maschine steht, Fuß vom Tritt",
+  "Maschine steht, Hand von der Kurbel",
+  "{still}.",
   "Meißel scharf, auf Mitte, kurz eingespannt und fest.",
   "Anschläge gestellt, wo der Plan Anschlag sagt, und mit freiem Meißel ausprobiert.",
   "Kühlschmierung: {what}; Pinsel zur Hand, keine Lappen.",
@@ -5191,7 +5209,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "{over} stimmen dann auf ± {doubt}, in 95 von 100 Fällen (gewünscht: ± {within}).",
   "Selbst so stimmen {over} nur auf ± {doubt}, in 95 von 100 Fällen (gewünscht: ± {within}): dazu gehört eine feinere Messuhr.",
   "Selbst so stimmen {over} nur auf ± {doubt}, in 95 von 100 Fällen (gewünscht: ± {within}): das ist Verschleiß, den keine feinere Messuhr und keine weiteren Ablesungen wegnehmen. Neue Ablesungen zeigen, wo er liegt.",
-  "Verschleiß, der den Weg um {depth} versetzt, zeigt sich in 80 von 100 Fällen.",
+  "Verschleiß, der eine Länge um {depth} verfälscht, zeigt sich in 80 von 100 Fällen.",
   "So wenige Stellen zeigen nie eine verschlissene Strecke.",
   "Eine Ablesung streut wie die in der Datei.",
   "Angenommen ist, dass eine Ablesung um einen halben Skalenteil streut.",

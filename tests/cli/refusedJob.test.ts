@@ -49,6 +49,24 @@ test("check --json holds what stands against each job, and the faults of a job f
   expect(jobs[1]?.findings[0]).toMatchObject({ kind: "fault", line: 3 });
 });
 
+test("the job that a drill's owner begins with is in order on a drill", async () => {
+  const drill = "tests/machine/sound/drill.yaml";
+  const on = file(
+    readFileSync(drill, "utf8").replace("name: On end, as a drill", "name: D\nkind: drill"),
+    "drill.yaml",
+  );
+  const { code, err } = await witnessmark("check", on, "--job", "templates/jobs/drilling.yaml", "--out", folder());
+  expect(err).not.toMatch(/refused|error/);
+  expect(code).toBe(0);
+  // So is what it offers behind a remark, instead of the thread.
+  const all = readFileSync("templates/jobs/drilling.yaml", "utf8")
+    .replace(/^.*do: tap.*$/m, "")
+    .replaceAll("  # - ", "  - ");
+  const whole = await witnessmark("check", on, "--job", file(all, "all.yaml"), "--out", folder());
+  expect(whole.err).toBe("");
+  expect(whole.code).toBe(0);
+});
+
 test("new --job writes a starter that is in order on the starter's machine, and writes over nothing", async () => {
   const at = folder();
   const [machine, job] = [join(at, "lathe.yaml"), join(at, "pin.yaml")];

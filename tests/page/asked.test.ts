@@ -85,6 +85,22 @@ test("a tap is told no speed at which a hand does not reverse in time", () => {
   expect(tapped("mild steel", "3", 400)).toMatch(/reverse a tap in time/);
 });
 
+test("a tap is asked for by its thread's name as by its diameter", () => {
+  const tapped = (diameter: string) =>
+    speedAnswer(reversing(150), { material: "mild steel", operation: "tapping", diameter }).said;
+  expect(tapped("M8")).toEqual(tapped("8"));
+  expect(tapped("1/4-20 UNC")).toEqual(tapped("1/4 in"));
+  expect(tapped("M8")[0]).toContain("rpm");
+  expect(tapped("M1000")[0]).toContain("or a thread’s name, as M8");
+});
+
+test("where one speed alone serves it is said once", () => {
+  const said = (diameter: string) =>
+    speedAnswer(drill, { material: "mild steel", operation: "countersinking", diameter }).said.join("\n");
+  expect(said("2500 mm")).toMatch(/: \d+ rpm serves$/m);
+  expect(said("8 mm")).toMatch(/: \d+ to \d+ rpm serves$/m);
+});
+
 test("a thread that is too large for the slowest position is said to be so", () => {
   const { said } = speedAnswer(reversing(150), {
     material: "stainless steel",

@@ -247,3 +247,12 @@ test("what a sheet sets holds on a machine in inches too; what it leaves has the
   expect(wish.feed).toBeCloseTo(0.1 * inch, 9);
   expect(formBasis(wheel, { ...usual, travel: 3 * inch }, "mm").wish).toMatchObject({ gauge: 0.01, feed: 2 });
 });
+
+test("the form of a quill speaks of no slide", () => {
+  const form = textsOf(
+    findingsOf("name: D\nkind: drill\nhandwheels: [{ name: Quill, travel: 60, feed: 59 }]\n"),
+    "measuring-form",
+  );
+  expect(form).toContain("A worn stretch");
+  expect(form).not.toMatch(/\bslide/i);
+});

@@ -1,7 +1,8 @@
 import type { Mark, Weight } from "../../drawing/drawing.js";
 import { rectangle, text } from "../../drawing/shapes.js";
 import { wrapText } from "../../drawing/text.js";
-import { type Use, usesOf } from "../../findings/uses.js";
+import { usesOf } from "../../findings/uses.js";
+import type { Machine } from "../../machine/machine.js";
 import { say } from "../../words/say.js";
 import { block, type Run } from "./block.js";
 import { leading, size } from "./style.js";
@@ -18,7 +19,7 @@ const cautions = {
     rest: () => [say("cautions.drill 1"), say("cautions.drill 2")],
   },
   belt: {
-    strip: () => say("cautions.belt"),
+    strip: (off: string) => say("cautions.belt", { off }),
     rest: () => [say("cautions.belt 1"), say("cautions.belt 2"), say("cautions.belt 3")],
   },
   dial: {
@@ -26,7 +27,7 @@ const cautions = {
     rest: () => [say("cautions.dial 1")],
   },
   thread: {
-    strip: () => say("cautions.thread"),
+    strip: (off: string) => say("cautions.thread", { off }),
     rest: () => [say("cautions.thread 1"), say("cautions.thread 2")],
   },
   job: {
@@ -46,7 +47,7 @@ const cautions = {
     rest: () => [],
   },
   taper: {
-    strip: () => say("cautions.taper"),
+    strip: (off: string) => say("cautions.taper", { off }),
     rest: () => [say("cautions.taper 1")],
   },
 } as const;
@@ -56,7 +57,8 @@ export type CautionPlace = Place;
 export const cautionPlaces = Object.keys(cautions) as Place[];
 
 /** Two at most, where the hand arrives. */
-export const cautionWords = (place: Place): string => cautions[place].strip();
+export const cautionWords = (place: Place, { drive }: Machine): string =>
+  cautions[place].strip(say(`cautions.off ${drive?.motor.by ?? "motor"}`));
 
 /** Places whose strip goes by the machine's uses: one that stands both ways has a single strip for either. */
 const byUse = {
@@ -66,10 +68,11 @@ const byUse = {
 
 const isByUse = (place: Place): place is keyof typeof byUse => place in byUse;
 
-function wordsFor(place: Place, uses: readonly Use[]): string {
-  if (!isByUse(place)) return cautionWords(place);
+function wordsFor(place: Place, machine: Machine): string {
+  if (!isByUse(place)) return cautionWords(place, machine);
   const { turning, both } = byUse[place];
-  return uses.length > 1 ? both() : cautionWords(uses.includes("drilling") ? "drill" : turning);
+  const uses = usesOf(machine);
+  return uses.length > 1 ? both() : cautionWords(uses.includes("drilling") ? "drill" : turning, machine);
 }
 
 /** What stands once, in front of a binder; `places`: where hands will be. */
@@ -83,7 +86,7 @@ export const cautionLines = block(
   ({ findings, settings, width }): Run[] => {
     // A machine that drills by its quill has none to lock.
     if (settings.of === "tailstock" && usesOf(findings.machine).includes("drilling")) return [];
-    const words = wordsFor(settings.of as Place, usesOf(findings.machine));
+    const words = wordsFor(settings.of as Place, findings.machine);
     return [{ ...strip(words, width), gap: 3, keepWithPrevious: true, accompanies: true }];
   },
   { of: cautionPlaces },

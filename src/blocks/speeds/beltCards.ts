@@ -62,11 +62,14 @@ export function beltCards(
   );
   const begin = beginWith(findings.drive?.speeds ?? [], findings.machine.limits);
   const nameOf = (speed: SpeedFinding) => positionName(speed, drive.stages);
+  // Where there is one position alone nothing else can be begun with.
+  const only = (findings.drive?.speeds.length ?? 0) < 2;
   const drawn = begin === undefined ? [] : [say("belt card.begin with", { position: nameOf(begin) })];
   const stages = unfitBelts(drive).map(({ name }) => name);
   const unfit = stages.length === 0 ? [] : [say("belt card.one belt", { stages: stages.join(", ") })];
   /** What one begins with where its row is; where the pulleys are they are drawn so, or as some row of that card says. */
   const beginning = (shown: readonly number[], pictured: boolean): string[] => {
+    if (only) return [];
     if (begin !== undefined && card.begin !== undefined && shown.includes(card.begin))
       return pictured ? drawn : [say("belt card.begin", { position: nameOf(begin) })];
     const own = pictured ? card.beginOf(shown) : undefined;
@@ -324,7 +327,7 @@ function drillCaution({ use, caution }: CardRoom): string {
 /** What must be read before a number is believed. */
 function headOf(findings: Findings, { width, caution }: CardRoom): Drawing {
   const runs: Run[] = [
-    ...(caution === "none" ? [] : [strip(cautionWords(caution as CautionPlace), width)]),
+    ...(caution === "none" ? [] : [strip(cautionWords(caution as CautionPlace, findings.machine), width)]),
     ...speedDoubt(findings).flatMap((words) => paragraph(words, width, { size: size.text, weight: "bold", gap: 0.8 })),
   ];
   const drawing = stacked(runs, width);

@@ -17,6 +17,7 @@ export function JobView({ desk, view }: { readonly desk: Desk; readonly view: Vi
   };
   // What one leaves out is millimetres: on an inch machine that is to be said.
   const units = desk.machine.value.nodes.value.words(["units"]) === "in" ? "units: in\n" : "";
+  const isDrill = desk.machine.value.nodes.value.words(["kind"]) === "drill";
   const asking = useMemo(
     () => ({ choices: newest(desk.asker, "choices", () => ({ files: desk.files.value, asked: {} })) }),
     [desk],
@@ -56,7 +57,7 @@ export function JobView({ desk, view }: { readonly desk: Desk; readonly view: Vi
       <button type="button" class="add" onClick={() => fresh(`name: \n${units}material: \nsteps:\n`)}>
         + job
       </button>
-      <button type="button" class="add" onClick={() => fresh(beginnings().job)}>
+      <button type="button" class="add" onClick={() => fresh(isDrill ? beginnings().drillingJob : beginnings().job)}>
         + job with a remark at every key
       </button>
     </>

@@ -21,6 +21,7 @@ import { usesOf } from "../../findings/uses.js";
 import { drillNamed } from "../../quantity/drill.js";
 import { formatBound, formatFixed, formatSize, trimmedSize } from "../../quantity/format.js";
 import { inWords, parseLength } from "../../quantity/length.js";
+import { threadNamed } from "../../thread/thread.js";
 import { say } from "../../words/say.js";
 import { wheelNamed } from "./inHand.js";
 import type { Answered, AnswerTo, Asked } from "./protocol.js";
@@ -124,7 +125,7 @@ function bandWords(band: CuttingSpeed, diameter: number): string {
   const hand = fastestThreadedRpm(band);
   return to > hand
     ? `no faster than ${formatFixed(hand, 0)} rpm, at which a hand still reverses in time`
-    : `${formatFixed(from, 0)} to ${formatFixed(to, 0)} rpm serves`;
+    : `${[...new Set([from, to].map((rpm) => formatFixed(rpm, 0)))].join(" to ")} rpm serves`;
 }
 
 /** Where the belt goes for a cut. */
@@ -136,10 +137,12 @@ export function speedAnswer(
   const { machine, drive } = findings;
   const { units } = machine;
   const holes = makesHoles(operation);
-  const mm = (holes ? drillNamed(diameter) : undefined) ?? parseLength(diameter, units);
+  const threaded = isThreaded(operation);
+  const named = threaded ? threadNamed(diameter)?.major : holes ? drillNamed(diameter) : undefined;
+  const mm = named ?? parseLength(diameter, units);
   if (mm === undefined || !(mm > 0))
     return nothing(
-      `Write a diameter, as ${units === "mm" ? "16" : "5/8"}${holes ? ", or a drill’s name, as no. 21 or letter F" : ""}; a bare number is in ${inWords[units]}.`,
+      `Write a diameter, as ${units === "mm" ? "16" : "5/8"}${threaded ? ", or a thread’s name, as M8 or 1/4-20 UNC" : holes ? ", or a drill’s name, as no. 21 or letter F" : ""}; a bare number is in ${inWords[units]}.`,
     );
   if (holes && !isThreaded(operation) && beyondTheDrillLimit(mm, machine.limits)) {
     const [size, limit] = [mm, machine.limits.largestDrill ?? 0].map((one) => trimmedSize(one, units));
@@ -155,7 +158,6 @@ export function speedAnswer(
   if (choice === undefined)
     return nothing(`No cutting speed is known for ${operation} ${material} with ${machine.work.tool}.`, ...minded);
   const { speed, rpm, band, verdict, heldBy } = choice;
-  const threaded = isThreaded(operation);
   if (speed === undefined && threaded && heldBy === "hand")
     return nothing(`${BY_HAND}: no position is slow enough to reverse a tap in time.`, ...minded);
   const limit = speed && limitWords(speed, machine.limits);

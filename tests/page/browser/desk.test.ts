@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { goTo, hasBrowser, inBrowser, taken } from "./browser.js";
 
@@ -48,6 +49,24 @@ describe.runIf(hasBrowser)("what lies on the desk", () => {
     expect(await page.locator("#at-name").inputValue()).toBe("An hour's work");
     await page.getByRole("button", { name: "undo", exact: true }).click();
     expect(await page.getByRole("button", { name: "put it back" }).count()).toBe(0);
+    expect(faults).toEqual([]);
+  });
+
+  test("a drill's job to fill in is one of holes, a lathe's one of a bar", async () => {
+    const { page, faults } = await open(await written("templates/machines/boathouse.yaml"), await context());
+    const begun = async (at: number) => {
+      await goTo(page, "Job");
+      await page.getByRole("button", { name: "+ job with a remark at every key" }).click();
+      await goTo(page, "Take away");
+      const button = page.getByRole("button", { name: `job-${at}.yaml`, exact: true });
+      const { bytes } = await taken(page, () => button.click());
+      return new TextDecoder().decode(bytes);
+    };
+    expect(await begun(1)).toBe(readFileSync("templates/jobs/starter.yaml", "utf8"));
+    await goTo(page, "Machine");
+    await page.locator('input[type="file"]').setInputFiles(file("drill.yaml", "name: Drill\nkind: drill\n"));
+    await expect.poll(() => page.getByLabel("Name of the file").inputValue()).toBe("drill.yaml");
+    expect(await begun(2)).toBe(readFileSync("templates/jobs/drilling.yaml", "utf8"));
     expect(faults).toEqual([]);
   });
 

@@ -5,6 +5,8 @@ export type Beginnings = {
   /** To be filled in, with a remark at every key. */
   readonly machine: string;
   readonly job: string;
+  /** Of a drill, on which nothing is turned. */
+  readonly drillingJob: string;
   /** Filled in. */
   readonly example: { readonly machine: string; readonly job: string };
 };
