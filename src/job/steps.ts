@@ -200,12 +200,15 @@ function wanted({ to, tolerance }: RawStep, path: Path, kind: "shaft" | "hole", 
   return { aim: result.aim, least: result.aim - half, most: result.aim + half };
 }
 
+/** As sizes are usual in the file's unit. */
+const inLimits: Readonly<Record<Units, string>> = { mm: "12 +0.01 -0.02", in: "0.5 +0.0005 -0.001" };
+
 /** A size with its limits; `aim` in the middle of them. */
 function withLimits(
   { nominal, deviations, fit, text }: SizeText,
   path: Path,
   kind: "shaft" | "hole",
-  { mm, said, error }: StepContext,
+  { mm, said, units, error }: StepContext,
 ): Wanted {
   const size = mm(nominal);
   const found =
@@ -217,7 +220,7 @@ function withLimits(
       path,
       "unknown-fit",
       `no limits are known for ${fit} at ${said(size)}`,
-      `known are ${KNOWN_FITS}; or write the limits out: 12 +0.01 -0.02`,
+      `known are ${KNOWN_FITS}; or write the limits out: ${inLimits[units]}`,
     );
   if (fit !== undefined && found !== undefined && isHoleFit(fit) !== (kind === "hole"))
     error(

@@ -73,9 +73,9 @@ export type Gaps = {
   "cautions.never finer than": "material" | "feed" | "sources";
   "belt card.belt": never;
   "belt card.rpm": never;
-  "belt card.turn diameters": "unit" | "most";
+  "belt card.turn diameters": "unit";
   "belt card.drill diameters": "unit" | "most";
-  "belt card.other diameters": "operation" | "unit" | "most";
+  "belt card.other diameters": "operation" | "unit";
   "belt card.diameters": "unit";
   "belt card.unit mm": never;
   "belt card.unit in": never;
@@ -1947,9 +1947,9 @@ const en: Readonly<Record<Key, Text>> = {
   "cautions.never finer than": "Never feed {material} more finely than {feed} a revolution ({sources}): its fine chips burn.",
   "belt card.belt": "belt",
   "belt card.rpm": "rpm",
-  "belt card.turn diameters": "turning: diameters in {unit} by speed (up to {most})",
+  "belt card.turn diameters": "turning: diameters in {unit} by speed",
   "belt card.drill diameters": "drills in {unit} by speed (up to {most})",
-  "belt card.other diameters": "{operation}: diameters in {unit} by speed (up to {most})",
+  "belt card.other diameters": "{operation}: diameters in {unit} by speed",
   "belt card.diameters": "diameters in {unit}",
   "belt card.unit mm": "mm",
   "belt card.unit in": "inches",
@@ -3830,9 +3830,9 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "{material} nie feiner als {feed} je Umdrehung vorschieben ({sources}): seine feinen Späne brennen.",
   "Riemen",
   "U/min",
-  "Drehen: Durchmesser in {unit} je Drehzahl (bis {most})",
+  "Drehen: Durchmesser in {unit} je Drehzahl",
   "Bohrer in {unit} je Drehzahl (bis {most})",
-  "{operation}: Durchmesser in {unit} je Drehzahl (bis {most})",
+  "{operation}: Durchmesser in {unit} je Drehzahl",
   "Durchmesser in {unit}",
   "mm",
   "Zoll",

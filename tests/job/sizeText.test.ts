@@ -313,3 +313,14 @@ describe("in a job", () => {
     ["{ do: turn, to: 12 h7, length: 10 }", []],
   ])("%s: %j", (step, expected) => expect(codes(step)).toEqual(expected));
 });
+
+test.each([
+  ["mm", "12 H99", "12 +0.01 -0.02"],
+  ["in", "0.5 H99", "0.5 +0.0005 -0.001"],
+])("limits to write out in place of an unknown fit are in the file's unit (%s)", (units, size, example) => {
+  const bar = units === "mm" ? 20 : 0.75;
+  const { problems } = readJob(
+    `name: P\nunits: ${units}\nmaterial: mild steel\nbar: { diameter: ${bar}, out: ${2 * bar} }\nsteps: [{ do: bore, to: ${size}, depth: ${bar / 2} }]\n`,
+  );
+  expect(problems.map(({ remedy }) => remedy).join()).toContain(`write the limits out: ${example}`);
+});

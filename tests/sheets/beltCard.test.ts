@@ -377,7 +377,9 @@ describe("what it says", () => {
     const [card, further] = own("{ materials: 2 }").split("Further materials, on the speed diagram: ");
     expect(card).not.toContain("brass");
     expect(further).toMatch(/^brass, aluminium, grey cast iron\./);
-    expect(own("{ operation: parting }")).toContain("parting: diameters in mm by speed (up to 100)");
+    expect(own("{ operation: parting }")).toContain("parting: diameters in mm by speed");
+    // How large work was looked at stands in no file.
+    expect(own("{ operation: parting }")).not.toContain("(up to 1");
     expect(own("{ caution: none }")).not.toContain("PLUG OUT");
   });
 

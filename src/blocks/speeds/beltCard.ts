@@ -237,11 +237,10 @@ function bearsMore(material: string, operation: string, findings: Findings): boo
 
 function titleOf(operation: string, findings: Findings): string {
   const { units } = findings.machine;
-  const told = {
-    most: trimmed(fromMm(largestDiameter(operation, findings), units), 2),
-    unit: say(`belt card.unit ${units}`),
-  };
-  if (operation === "turning") return say("belt card.turn diameters", told);
-  if (operation === "drilling") return say("belt card.drill diameters", told);
-  return say("belt card.other diameters", { operation, ...told });
+  const unit = say(`belt card.unit ${units}`);
+  if (operation === "turning") return say("belt card.turn diameters", { unit });
+  // Of drills the machine has a largest; how large work was looked at is no figure of its file.
+  const most = trimmed(fromMm(largestDiameter(operation, findings), units), 2);
+  if (operation === "drilling") return say("belt card.drill diameters", { unit, most });
+  return say("belt card.other diameters", { operation, unit });
 }
