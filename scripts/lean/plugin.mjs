@@ -17,6 +17,21 @@ function withoutTexts(path, source) {
   return without;
 }
 
+/** A DXF writer without the hatchings that it knows by name: some seventy are laid out whether one is drawn or not, and none is here.
+ *  Throws where they do not stand by themselves. */
+function withoutHatchings(path, source) {
+  const begins = source.search(/^const \w+ = new HatchPattern\("/m);
+  const ends = source.indexOf("//#endregion", begins);
+  const rest = source
+    .slice(begins, ends)
+    .replace(
+      /^const \w+ = new HatchPattern\("\w+"\);$|^\w+\.add\(\{[^{}]*\}\);$|^PredefinedHatchPatterns\.set\("\w+", \w+\);$/gm,
+      "",
+    );
+  if (begins < 0 || rest.trim() !== "") throw new Error(`${path}: more than hatchings: ${rest.trim().slice(0, 200)}`);
+  return source.slice(0, begins) + source.slice(ends);
+}
+
 /** Leaves out of the bundle what its libraries bring and no command ever reaches. What they do is the same. */
 export const lean = {
   name: "lean",
@@ -28,6 +43,9 @@ export const lean = {
     build.onLoad({ filter: /[\\/]src[\\/](machine|job)[\\/]\w*[sS]chema\.ts$/ }, async ({ path }) => ({
       contents: withoutTexts(path, await readFile(path, "utf8")),
       loader: "ts",
+    }));
+    build.onLoad({ filter: /[\\/]@tarikjabiri[\\/]dxf[\\/]lib[\\/]index\.mjs$/ }, async ({ path }) => ({
+      contents: withoutHatchings(path, await readFile(path, "utf8")),
     }));
     // Scales here are of numbers: d3-interpolate asks for colours only where it is handed one.
     build.onResolve({ filter: /^d3-color$/ }, () => ({ path: here("noColours.mjs") }));

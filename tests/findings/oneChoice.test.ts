@@ -74,5 +74,5 @@ test("explain lists what is chosen among, says what stands for what, and chooses
 test("before a supposed change the same belt is named as on the cards", () => {
   const parts = supposedLaid(lathe, supposed(lathe, ["motor 1750 rpm"]));
   const chosen = parts.find(({ heading }) => heading.startsWith("Positions for"))?.rows.map(({ cells }) => cells[1]);
-  expect(chosen).toEqual(["Low B 482"]);
+  expect(chosen).toEqual(["2 B 482"]);
 });
