@@ -51,7 +51,7 @@ describe.runIf(hasBrowser)("readings typed at the machine, on a telephone", () =
     expect(await page.locator(".so circle.open").count()).toBe(1);
     await cell("travel", 3).fill("23.93");
     await expect.poll(() => wild.count()).toBe(0);
-    await expect.poll(() => so.textContent()).toMatch(/\d+\smore\sreadings?\slike these would halve the ±/);
+    await expect.poll(() => so.textContent()).toMatch(/\d+\smore\sreadings?\slike\sthese\swould\shalve\sthe\s±/);
     expect(await so.textContent()).not.toContain("lost motion");
 
     await cell("return", 7).tap();
