@@ -189,7 +189,7 @@ describe("sizes as given", () => {
   const findings = findingsOf(readFileSync(inch.path, "utf8"));
   const job = jobOf(inch.job);
   test("an eighth stays an eighth, a decimal a decimal, millimetres millimetres", () => {
-    expect(textsOf(findings, "student")).toMatch(/ 1\/4 in 5\/8 in 1-1\/2 in /);
+    expect(textsOf(findings, "student")).toMatch(/ 1\/4 in 5\/8 in 1 1\/2 in /);
     const turns = textsOf(findings, "turns");
     const [own = ""] = /Your distances.*?(?= 0\.001 )/s.exec(turns) ?? [];
     for (const size of ["1/8", "0.3", "5 mm"]) expect(own).toContain(` ${size} `);

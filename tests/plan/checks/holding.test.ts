@@ -79,7 +79,7 @@ describe("clear of what holds the work", () => {
       head: inches,
       steps: ["do: turn, to: 9/16, length: 1.43"],
       found: ["refused: into-the-jaws at 1"],
-      says: /reaches 1\.43 in \(36\.322 mm\) along the work, and the jaws begin at 1-1\/2 in/,
+      says: /reaches 1\.43 in \(36\.322 mm\) along the work, and the jaws begin at 1 1\/2 in/,
     },
     { name: "in inches, just clear", head: inches, steps: ["do: turn, to: 9/16, length: 1.42"] },
   ])("$name", judged);
