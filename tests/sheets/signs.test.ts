@@ -8,7 +8,7 @@ const signs: readonly { readonly sheet: string; readonly sign: RegExp; readonly 
   { sheet: "threads", sign: /^[\w/. ]+!$/, means: /^! tight/ },
   { sheet: "threads", sign: /^\d+\+$/, means: /^\+ none/ },
   { sheet: "threads", sign: /^[\d/]+-\d+\*$/, means: /^\* size/ },
-  { sheet: "stops", sign: /^\?$/, means: /^\? was/ },
+  { sheet: "stops", sign: /^\?$/, means: /^\? is not known/ },
   { sheet: "drilling-card", sign: /^\d+ s$/, means: /: one turn/ },
   { sheet: "drilling-card", sign: /^¼ : \d+ s$/, means: /: a quarter/ },
 ];

@@ -144,26 +144,61 @@ export function lineMarks(
   return { marks, left };
 }
 
-/** With a variable motor: a bar that joins the two lines of each position, with its name, since any speed between them is its own. */
+/** Where along its line a bar is tried, as a share of it: in the middle first. */
+const tried = [0.5, 0.35, 0.65, 0.2, 0.8, 0.08, 0.92];
+
+type Box = { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number };
+const meet = (one: Box, other: Box): boolean =>
+  one.left < other.right && other.left < one.right && one.top < other.bottom && other.top < one.bottom;
+
+/** With a variable motor: a bar that joins the two lines of each position, with its name, since any speed between them is its own. Where a
+ *  name finds no place clear of the others, the list beside the diagram has it. */
 export function joinMarks(lines: readonly SpeedLine[], x: Scale, y: Scale, scales: Scales, frame: Frame): Mark[] {
+  const names: Box[] = [];
+  const bars: Box[] = [];
   return lines.flatMap((upper): Mark[] => {
     const { name, rpm, other } = upper;
     if (other === undefined || isLower(upper)) return [];
     const span = spanOf(Math.sqrt(rpm * other), scales);
     if (span === undefined) return [];
-    const d = Math.sqrt(span[0] * span[1]);
-    const [low, high] = [other, rpm].map((one) => y(scales.share * d * one)) as [number, number];
-    const [top, bottom] = [Math.max(high, frame.top), Math.min(low, frame.bottom)];
     const wide = textWidth(name, size.text, "bold");
-    // Left of a bar that stands too far right.
-    const left = x(d) + 1.2 + wide > frame.right - 1 ? x(d) - 1.2 - wide : x(d) + 1.2;
-    const middle = (top + bottom) / 2;
-    const bar = [
-      line({ x: x(d), y: top }, { x: x(d), y: bottom }, objectLine),
-      rectangle({ x: left - 0.5, y: middle - 0.6 * size.text }, wide + 1, 1.2 * size.text, { fill: "white" }),
-      text(name, { x: left, y: middle + 0.36 * size.text }, { size: size.text, weight: "bold" }),
-    ];
-    return [group({ x: 0, y: 0 }, bar, { name: "between" })];
+    const at = (share: number) => {
+      const d = span[0] * (span[1] / span[0]) ** share;
+      const [low, high] = [other, rpm].map((one) => y(scales.share * d * one)) as [number, number];
+      const [top, bottom] = [Math.max(high, frame.top), Math.min(low, frame.bottom)];
+      return { left: x(d) - 0.3, right: x(d) + 0.3, top, bottom };
+    };
+    const places = tried.map(at).flatMap((bar) =>
+      [bar.right + 0.9, bar.left - 0.9 - wide].map((left) => {
+        const middle = (bar.top + bar.bottom) / 2;
+        const half = 0.75 * size.text;
+        return { bar, name: { left: left - 0.5, right: left + wide + 0.5, top: middle - half, bottom: middle + half } };
+      }),
+    );
+    const free = places.find(
+      ({ bar, name: box }) =>
+        box.left > frame.left + 0.3 &&
+        box.right < frame.right - 0.3 &&
+        box.top > frame.top + 0.3 &&
+        box.bottom < frame.bottom - 0.3 &&
+        !names.some((one) => meet(one, box) || meet(one, bar)) &&
+        !bars.some((one) => meet(one, box)),
+    );
+    // A bar without its name goes where it hides none.
+    const bar = free?.bar ?? tried.map(at).find((one) => !names.some((other) => meet(one, other)));
+    if (bar === undefined) return [];
+    bars.push(bar);
+    const middle = (bar.left + bar.right) / 2;
+    const drawn: Mark[] = [line({ x: middle, y: bar.top }, { x: middle, y: bar.bottom }, objectLine)];
+    if (free !== undefined) {
+      const { left, right, top, bottom } = free.name;
+      names.push(free.name);
+      drawn.push(
+        rectangle({ x: left, y: top }, right - left, bottom - top, { fill: "white" }),
+        text(name, { x: left + 0.5, y: (top + bottom) / 2 + 0.36 * size.text }, { size: size.text, weight: "bold" }),
+      );
+    }
+    return [group({ x: 0, y: 0 }, drawn, { name: "between" })];
   });
 }
 

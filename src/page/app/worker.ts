@@ -42,6 +42,8 @@ export function askerOf(code: string, fonts: object): Asker {
   let timer: ReturnType<typeof setTimeout> | undefined;
   /** What the worker holds, what it has answered about, what it did not come to an end with, and what stands in the page. */
   let [sent, known, stuck, current]: (Files | undefined)[] = [];
+  /** What the worker failed on before it was asked anything: the first who asks is told. */
+  let early: Error | undefined;
   let worker = begun();
 
   function begun(): Worker {
@@ -52,7 +54,9 @@ export function askerOf(code: string, fonts: object): Asker {
     one.onerror = (event) => {
       event.preventDefault();
       const [head] = waiting.values();
-      if (head) anew([head], new Error(event.message));
+      const fault = new Error(event.message);
+      if (head) anew([head], fault);
+      else early = fault;
     };
     return one;
   }
@@ -80,6 +84,10 @@ export function askerOf(code: string, fonts: object): Asker {
   function take(one: Waiting): void {
     if (waiting.size === 0) since = performance.now();
     waiting.set(one.id, one);
+    if (early !== undefined) {
+      anew([one], early);
+      return;
+    }
     post(one);
     watch();
   }
@@ -104,6 +112,7 @@ export function askerOf(code: string, fonts: object): Asker {
   }
   function anew(failing: readonly Waiting[], fault: Error): void {
     worker.terminate();
+    early = undefined;
     worker = begun();
     since = performance.now();
     for (const one of failing) {
