@@ -147,15 +147,22 @@ export function lineMarks(
 /** Where along its line a bar is tried, as a share of it: in the middle first. */
 const tried = [0.5, 0.35, 0.65, 0.2, 0.8, 0.08, 0.92];
 
-type Box = { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number };
+export type Box = { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number };
 const meet = (one: Box, other: Box): boolean =>
   one.left < other.right && other.left < one.right && one.top < other.bottom && other.top < one.bottom;
 
 /** With a variable motor: a bar that joins the two lines of each position, with its name, since any speed between them is its own. Where a
- *  name finds no place clear of the others, the list beside the diagram has it. */
-export function joinMarks(lines: readonly SpeedLine[], x: Scale, y: Scale, scales: Scales, frame: Frame): Mark[] {
+ *  name finds no place clear of the others and of what is `taken`, the list beside the diagram has it. */
+export function joinMarks(
+  lines: readonly SpeedLine[],
+  x: Scale,
+  y: Scale,
+  scales: Scales,
+  frame: Frame,
+  taken: readonly Box[],
+): Mark[] {
   const names: Box[] = [];
-  const bars: Box[] = [];
+  const bars: Box[] = [...taken];
   return lines.flatMap((upper): Mark[] => {
     const { name, rpm, other } = upper;
     if (other === undefined || isLower(upper)) return [];

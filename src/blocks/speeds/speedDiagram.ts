@@ -4,7 +4,7 @@ import { hazardOf } from "../../cutting/hazards.js";
 import { materialName } from "../../cutting/materials.js";
 import { BY_USE, operationChoices } from "../../cutting/operations.js";
 import { cuttingSpeedUnit, metresPerMinuteAt } from "../../cutting/rates.js";
-import type { Drawing, Mark } from "../../drawing/drawing.js";
+import type { Drawing, Mark, Point } from "../../drawing/drawing.js";
 import { circle, group, rectangle, text } from "../../drawing/shapes.js";
 import { textWidth } from "../../drawing/text.js";
 import { rpmWords } from "../../drive/rpmWords.js";
@@ -30,7 +30,16 @@ import { bandNotes } from "./bandNotes.js";
 import { barlessWords } from "./barless.js";
 import { hasFigures } from "./beltCard.js";
 import { type Band, bandMarks, barWidth, cutNames } from "./diagramBands.js";
-import { isLower, joinMarks, labelRoom, lineMarks, type SpeedLine, spanOf, speedLines } from "./diagramLines.js";
+import {
+  type Box,
+  isLower,
+  joinMarks,
+  labelRoom,
+  lineMarks,
+  type SpeedLine,
+  spanOf,
+  speedLines,
+} from "./diagramLines.js";
 import { around, grid } from "./diagramScales.js";
 
 /** Narrower paper has the list of speeds below the diagram, unless it takes no more than this share of the width. */
@@ -343,8 +352,15 @@ function drawingOf(
       }),
       ...bandMarks(bands, y, numbersWide + 0.5, frame),
       ...ways.marks,
-      ...joinMarks(lines, x, y, scales, frame),
-      ...(example === undefined ? [] : wayThrough(example, x, y, unit, share, frame.bottom)),
+      ...joinMarks(
+        lines,
+        x,
+        y,
+        scales,
+        frame,
+        example === undefined ? [] : boxesOf(spotOf(example, x, y, unit, share), frame.bottom),
+      ),
+      ...(example === undefined ? [] : wayThrough(spotOf(example, x, y, unit, share), frame.bottom)),
       rectangle({ x: frame.left, y: frame.top }, frame.right - frame.left, frame.bottom - frame.top, {
         pen: objectLine,
       }),
@@ -369,7 +385,8 @@ function drawingOf(
   return { example, inSight: lines.filter(({ rpm }) => spanOf(rpm, scales) !== undefined), draw };
 }
 
-/** Radius of a dot, and from one to the next, mm. */
+/** Radius of the spot where the example ends, of a dot on the way to it, and from one dot to the next, mm. */
+const SPOT = 1.6;
 const DOT = 0.42;
 const DOT_STEP = 1.7;
 
@@ -377,23 +394,32 @@ const DOT_STEP = 1.7;
 const dotsUp = (x: number, bottom: number, top: number) =>
   Array.from({ length: Math.ceil((bottom - top) / DOT_STEP) }, (_, at) => ({ x, y: bottom - at * DOT_STEP }));
 
-/** Up from the diameter to the line of the speed. */
-function wayThrough(
+/** Where the example's diameter meets the line of its speed. */
+function spotOf(
   { diameter, rpm }: Example,
   x: (value: number) => number,
   y: (value: number) => number,
   unit: number,
   share: number,
-  bottom: number,
-): Mark[] {
+): Point {
   const d = diameter / unit;
-  const at = { x: x(d), y: y(share * d * rpm) };
+  return { x: x(d), y: y(share * d * rpm) };
+}
+
+/** The room that the way to it takes. */
+const boxesOf = ({ x, y }: Point, bottom: number): Box[] => [
+  { left: x - SPOT, right: x + SPOT, top: y - SPOT, bottom: y + SPOT },
+  { left: x - DOT, right: x + DOT, top: y, bottom },
+];
+
+/** Up from the diameter to the line of the speed. */
+function wayThrough(at: Point, bottom: number): Mark[] {
   return [
     group(
       { x: 0, y: 0 },
       [
         ...dotsUp(at.x, bottom, at.y).map((dot) => circle(dot, DOT, { fill: "black" })),
-        circle(at, 1.6, { fill: "black" }),
+        circle(at, SPOT, { fill: "black" }),
       ],
       { name: "example" },
     ),

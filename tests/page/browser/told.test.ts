@@ -54,9 +54,9 @@ describe.runIf(hasBrowser)("what is told of a file", () => {
     // What is told stands above what is filled in.
     const [list, form] = [await told.boundingBox(), await page.locator(".form").boundingBox()];
     expect((list?.y ?? 0) + (list?.height ?? 0)).toBeLessThanOrEqual(form?.y ?? 0);
-    expect(await page.locator(".stops").textContent()).toMatch(
-      /only what does not need it is made: Measuring form, Printer check/,
-    );
+    await expect
+      .poll(() => page.locator(".stops").textContent())
+      .toMatch(/only what does not need it is made: Measuring form, Printer check/);
     const senses = page.locator("#at-handwheels-0-dial-increases option");
     expect(await senses.allTextContents()).toEqual([
       "left out: clockwise",
