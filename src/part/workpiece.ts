@@ -62,7 +62,7 @@ function spared(work: Workpiece, side: Surface["side"], cut: Stretch, after: Out
     Math.abs(volumeOf(between(before, from, to)) - volumeOf(between(after, from, to))) > HAIR;
   return work.surfaces.flatMap((surface) => {
     const [from, to] = [Math.max(surface.from, cut.from), Math.min(surface.to, cut.to)];
-    if (surface.side !== side || to - from <= HAIR || !taken(from, to)) return [surface];
+    if (surface.side !== side || !taken(from, to)) return [surface];
     return [
       { ...surface, to: from },
       { ...surface, from: to },

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { centreDrillFor, centreDrillUpTo, centreHole } from "../../src/part/centreHole.js";
 import { drillPoint } from "../../src/part/drillPoint.js";
-import { cylinder, volumeOf } from "../../src/part/outline.js";
+import { cylinder, lowered, type Stretch, volumeOf } from "../../src/part/outline.js";
 import {
   bar,
   bored,
@@ -16,6 +16,7 @@ import {
   type Surface,
   thinnestWall,
   turned,
+  turnedRound,
 } from "../../src/part/workpiece.js";
 
 describe("centre holes", () => {
@@ -124,6 +125,7 @@ describe("threads and knurls", () => {
     const nut = marked(bar(20, 0, 10, 5), { ...thread, side: "inside", from: 0, to: 10 });
     expect(left(bored(nut, cylinder(0, 3, 6)))).toEqual([[3, 10]]);
     expect(left(turned(nut, cylinder(0, 3, 16)))).toEqual([[0, 10]]);
+    expect(left(bored(nut, cylinder(0, 3, 5)))).toEqual([[0, 10]]);
   });
 
   test("end where the work was faced or parted, and fall away with what is cut off", () => {
@@ -131,6 +133,11 @@ describe("threads and knurls", () => {
     expect(left(facedTo(bolt, 15))).toEqual([]);
     expect(left(partedAt(bolt, 9))).toEqual([[5, 9]]);
     expect(left(partedAt(bolt, 5))).toEqual([]);
+    const two = marked(marked(bar(12, 0, 40), { ...thread, from: 0, to: 2 }), thread);
+    expect(left(turnedRound(two, 0))).toEqual([
+      [25, 35],
+      [38, 40],
+    ]);
     const both = [facedTo(bolt, 7), partedAt(bolt, 7)];
     expect(both.map(metalOf).reduce((sum, one) => sum + one)).toBeCloseTo(metalOf(bolt), 6);
   });
@@ -145,4 +152,24 @@ test("a bar is drilled through where a bore is told, and whole where none is", (
       expect(metalOf(bar(30, from, from + 40))).toBeCloseTo(volumeOf([cylinder(0, 40, 30)]), 6);
     }),
   );
+});
+
+describe("stretches in one line are one", () => {
+  const aside = cylinder(50, 60, 1);
+  test("cones as well, however long each is, and none that bend", () => {
+    const cone = [
+      { from: 0, to: 4, start: 12, end: 10 },
+      { from: 4, to: 10, start: 10, end: 7 },
+    ];
+    expect(lowered(cone, aside)).toEqual([{ from: 0, to: 10, start: 12, end: 7 }]);
+    const bent = [cone[0] as Stretch, { from: 4, to: 10, start: 10, end: 8 }];
+    expect(lowered(bent, aside)).toEqual(bent);
+    const up = [cone[0] as Stretch, { from: 4, to: 10, start: 10, end: 13 }];
+    expect(lowered(up, aside)).toEqual(up);
+  });
+
+  test("what a cut meets but for a hair leaves no sliver", () => {
+    const cut = { from: 0, to: 20, start: 10 + 1e-9, end: 8 };
+    expect(lowered([cylinder(0, 20, 10)], cut)).toEqual([{ from: expect.closeTo(0, 7), to: 20, start: 10, end: 8 }]);
+  });
 });

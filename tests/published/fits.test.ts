@@ -170,6 +170,8 @@ test.each([
   ["h7 h7", 20],
 ])("%s at %d mm is not known", (fit, size) => expect(fitDeviations(fit, size)).toBeUndefined());
 
+test("spaces about a fit are nothing", () => expect(fitDeviations(" h7 ", 20)).toEqual(fitDeviations("h7", 20)));
+
 test("a capital is given to holes", () => {
   expect(["H7", "JS6", " P7"].map(isHoleFit)).toEqual([true, true, true]);
   expect(["h7", "js6", " p6"].map(isHoleFit)).toEqual([false, false, false]);
