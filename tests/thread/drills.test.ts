@@ -132,3 +132,19 @@ test("ends of a thread finer than any row are never less than none", () => {
   expect(threadEnds(1.002)).toEqual({ ...threadEnds(1), pitch: 1.002 });
   expect(threadEnds(1.006).runOut).toBeGreaterThan(threadEnds(1).runOut);
 });
+
+test.each([
+  ["M2.50", ["M2.5"]],
+  ["M8x1.00", ["M8x1.0"]],
+  ["M8x1.00 metric fine", ["M8x1.0"]],
+  ["M#8", []],
+])("noughts behind a point and a sign for number where none belongs: %j means %j", (text, meant) =>
+  expect(threadsMeant(text)).toEqual(meant),
+);
+
+test("a row says so where its size was not seen in print, and only then: those that name no other source", () => {
+  const all = (["metric coarse", "metric fine", "UNC", "UNF", "BSW", "BSF", "ME", "BA"] as const).flatMap(threadsOf);
+  const remembered = all.filter(({ fromMemory }) => fromMemory);
+  expect(remembered.length).toBeGreaterThan(0);
+  expect(all.filter(({ sources }) => sources.includes("memory"))).toEqual(remembered);
+});
