@@ -14,6 +14,7 @@ import {
   openOver,
   partedAt,
   type Surface,
+  shifted,
   thinnestWall,
   turned,
   turnedRound,
@@ -138,6 +139,7 @@ describe("threads and knurls", () => {
       [25, 35],
       [38, 40],
     ]);
+    expect(left(shifted(bolt, 3))).toEqual([[8, 18]]);
     const both = [facedTo(bolt, 7), partedAt(bolt, 7)];
     expect(both.map(metalOf).reduce((sum, one) => sum + one)).toBeCloseTo(metalOf(bolt), 6);
   });
