@@ -209,3 +209,36 @@ describe("ten threads to the inch on diameter, 5.08 mm a turn, under a file in m
   test("a file in inches has its hundred of 0.002 in", () =>
     expect(said(ways(45, "in")[0])).toBe("even 0.002 in, 100 in 1"));
 });
+
+test("true marks close where nothing is left over, rows within a quarter of the feed's doubt, even ones within all of it", () => {
+  const closes = (perTurn: number, closure: "even" | "true" | "rows", divisions: number, doubt?: number) =>
+    choicesFor(measured(perTurn, doubt), "travel", drum(40, { divisions, closure }), metric)[0]?.closes;
+  expect([closes(2, "true", 0.02), closes(2, "true", 0.03), closes(2, "true", 0.03, 0.1)]).toEqual([
+    true,
+    false,
+    false,
+  ]);
+  // Two rows of 0.025 are 0.0001 a turn short of 2.1126.
+  expect([0.001, 0.00041, 0.00039].map((doubt) => closes(2.1126, "rows", 0.025, doubt))).toEqual([true, true, false]);
+  expect([0.00011, 0.00009, undefined].map((doubt) => closes(2.0001, "even", 0.02, doubt))).toEqual([
+    true,
+    false,
+    false,
+  ]);
+});
+
+test("what a division names alone is taken as it costs least, whatever closes it", () => {
+  const first = (perTurn: number, divisions: number) =>
+    choicesFor(measured(perTurn), "travel", drum(40, { divisions }), metric);
+  for (const [perTurn, divisions] of [
+    [1.5875, 0.0254],
+    [2.1125, 0.05],
+    [2, 0.03],
+    [2.54, 0.04],
+  ] as const) {
+    const ways = (["even", "true", "rows"] as const).map(
+      (closure) => choicesFor(measured(perTurn), "travel", drum(40, { divisions, closure }), metric)[0]?.penalty ?? 0,
+    );
+    expect(first(perTurn, divisions)[0]?.penalty).toBeCloseTo(Math.min(...ways), 9);
+  }
+});
