@@ -49,3 +49,22 @@ test("face and bevel are read on their larger circle and have no strip", () => {
     expect((spacing * divisions) / rows).toBeCloseTo(Math.PI * diameter, 9);
   }
 });
+
+test("errors are told over the travel that the file states, or what was measured where that is less than half of it", () => {
+  const measured = { from: 5, to: 15, position: 0.001, withinTurn: true, shape: {} };
+  const over = (travel: number, known = true) =>
+    dialFinding(
+      { ...handwheel(drum(40)), travel },
+      { perTurn: 2, from: "readings", ...(known && { measured }) },
+      paper,
+      "mm",
+    )?.chosen;
+  // Ten turns of 2 mm were read.
+  expect(over(41)).toMatchObject({ overTravel: 20, measuredOnly: true });
+  expect(over(41, false)?.overTravel).toBe(41);
+  for (const travel of [5, 30, 40]) {
+    expect(over(travel)?.overTravel).toBe(travel);
+    expect(over(travel)).not.toHaveProperty("measuredOnly");
+  }
+  expect(dialFinding(handwheel(drum(40)), { perTurn: 2, from: "stated" }, paper, "mm")?.chosen.overTravel).toBe(25);
+});

@@ -143,3 +143,14 @@ test("a number at about every 8 mm, among those that its figures leave room for"
   expect(at(0.3)).toBeGreaterThan(10);
   expect([2, 4].map((spacing) => at(spacing, 80, 0.025))).toEqual([4, 2]);
 });
+
+test("numbers are chosen by their distance, by fours on a dial of few divisions alone, by twenties where tens are too near", () => {
+  const at = (spacing: number, divisions: number, divisionValue: number) =>
+    labelling({
+      ...{ closure: "even", divisionValue, divisions, divisionsPerTurn: divisions, rows: 1, spacing, unit: "mm" },
+    } as DialChoice).every;
+  // Fives would have room at 1 mm; tens come nearer to 8 mm.
+  expect([at(1, 200, 0.01), at(0.3, 200, 0.01)]).toEqual([10, 20]);
+  expect(at(2, 39, 0.05)).toBe(4);
+  expect(at(2, 40, 0.05)).not.toBe(4);
+});
