@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { wearShown } from "../../src/feed/alongTravel.js";
 import { feedPerTurn } from "../../src/feed/feedPerTurn.js";
 import { otherZeros } from "../../src/feed/gaugeZero.js";
 import { positioning } from "../../src/feed/iso230.js";
@@ -119,6 +120,10 @@ describe("why just so many readings", () => {
   test("of what is known of the scatter, the turns, ends that are kept free, a short gauge", () => {
     expect(readingsPlan(wish).why).toEqual(["scatter assumed", "whole turns", "more runs"]);
     expect(readingsPlan(wish).scatter).toBe(0.005);
+    const { turns: places, scatter, wearShown: shown } = readingsPlan(wish);
+    expect(shown).toBe(wearShown(places, scatter));
+    expect(shown).toBeGreaterThan(0);
+    expect(readingsPlan({ ...wish, travel: 0.5 })).not.toHaveProperty("wearShown");
     expect(readingsPlan({ ...wish, scatter: 0.008 })).toMatchObject({
       scatter: 0.008,
       why: ["scatter known", "whole turns", "more runs"],
