@@ -70,7 +70,7 @@ test("a vernier, which reads one row, gets a dial of one row; on one of several 
   expect(single.handwheels[0]?.dial?.vernier).toBeDefined();
   // All ways are still offered, those of several rows last.
   const rows = single.handwheels[0]?.dial?.choices.map((choice) => choice.rows) ?? [];
-  expect(rows.findLastIndex((count) => count === 1)).toBeLessThan(rows.findIndex((count) => count > 1));
+  expect(rows.lastIndexOf(1)).toBeLessThan(rows.findIndex((count) => count > 1));
   expect(rows).toHaveLength(inches(`{ ${size} }`).handwheels[0]?.dial?.choices.length ?? 0);
   const asked = inches(`{ ${size}, vernier: 5, divisions: 0.001, closure: rows }`);
   expect(asked.handwheels[0]?.dial?.rows).toHaveLength(2);
