@@ -20,7 +20,7 @@ export type Place = {
 
 /** A size that the part is to have, and what the plan can promise of it; mm. */
 export type PlannedSize = {
-  readonly what: "diameter" | "length" | "depth";
+  readonly what: "diameter" | "length" | "depth" | "small end" | "large end";
   readonly aim: number;
   /** Where a tolerance was given. */
   readonly least?: number;

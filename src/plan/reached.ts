@@ -1,5 +1,5 @@
 import type { HandwheelFinding } from "../findings/findings.js";
-import type { Wanted } from "../job/job.js";
+import type { JobStep, Wanted } from "../job/job.js";
 import type { Units } from "../machine/machine.js";
 import { asOnPaper } from "../machine/written.js";
 import { say } from "../words/say.js";
@@ -63,6 +63,31 @@ export function dialSize(
     ...(moved !== undefined && { doubt: 2 * (TOUCHED + moved.off), ...byRule(moved) }),
     ...(same !== undefined && { alike: 2 * same }),
   };
+}
+
+/** Both ends of a taper. The one where the cut begins is gone to by the dial, the tip at its place along the work; the other follows from
+ *  the slope, which is proved by a micrometer at both ends. `perRadius`: travel of the slide across for a millimetre of radius. */
+export function taperSizes(
+  step: Extract<JobStep, { do: "taper" }>,
+  wheel: HandwheelFinding | undefined,
+  travel: number | undefined,
+  { along, perRadius, units }: { readonly along: Zero | undefined; readonly perRadius: number; readonly units: Units },
+): PlannedSize[] {
+  const { large, small, length, at, smallAt } = step;
+  const moved = wheel && travel !== undefined ? atMostFromZero(wheel, travel, units) : undefined;
+  const begins = at > 0 ? lengthSize(at, along, at, units).doubt : TOUCHED;
+  if (moved === undefined || begins === undefined) return [];
+  const nearer = (2 * (TOUCHED + moved.off)) / perRadius + (begins * (large - small)) / length;
+  const farther = nearer + 2 * MEASURED[units];
+  const thinFirst = smallAt === "end";
+  const thinEnd: PlannedSize = { what: "small end", aim: small, doubt: thinFirst ? nearer : farther, ...byRule(moved) };
+  const thickEnd: PlannedSize = {
+    what: "large end",
+    aim: large,
+    doubt: thinFirst ? farther : nearer,
+    ...byRule(moved),
+  };
+  return thinFirst ? [thinEnd, thickEnd] : [thickEnd, thinEnd];
 }
 
 /** A length by a dial from a touched face. */

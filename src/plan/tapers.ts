@@ -9,6 +9,7 @@ import { say } from "../words/say.js";
 import { lastCut, mayScrape } from "./chips.js";
 import { begun, benchFor, endZero, fedStep, type Making, placeAlong, type Step, zeroOr } from "./making.js";
 import { passes } from "./passes.js";
+import { taperSizes } from "./reached.js";
 import type { Show } from "./words.js";
 import { readingAt, type Zero } from "./zero.js";
 
@@ -16,7 +17,7 @@ type TaperStep = Extract<JobStep, { do: "taper" }>;
 
 /** The tool starts at the end of the taper that is nearer to the free end, and goes along its slope. */
 export function tapered(making: Making<TaperStep>): Step {
-  const { stage, step, wheels, job, show } = making;
+  const { stage, step, wheels, job, findings, show } = making;
   const { before, shaping } = stage;
   const angle = halfAngle(step.large, step.small, step.length);
   const slope = step.length / Math.cos(angle);
@@ -42,6 +43,8 @@ export function tapered(making: Making<TaperStep>): Step {
   const sloping: Zero | undefined = feeding && { wheel: feeding, of: "begin", at: 0 };
   const stop = sloping && readingAt(sloping.wheel, slope);
   const swivelled = step.by === "top slide";
+  const list = passes(cuts, wheels.across);
+  const deepest = list.findLast(({ kind }) => kind !== "spring")?.travel;
   return {
     made: {
       ...begun(taperTitle(step, show), tool),
@@ -55,13 +58,16 @@ export function tapered(making: Making<TaperStep>): Step {
       ],
       ...(wheels.across && { depthWheel: wheels.across }),
       ...(across.zero && { depthZero: across.zero }),
-      passes: passes(cuts, wheels.across).map((pass) => ({ ...pass, size: there - (2 * pass.travel) / perRadius })),
+      passes: list.map((pass) => ({ ...pass, size: there - (2 * pass.travel) / perRadius })),
       places: [
         ...(swivelled && wheels.along !== wheels.angled ? placeAlong(along.zero, "begin", step.at) : []),
         ...(sloping && stop
           ? [{ what: "stop" as const, wheel: sloping.wheel, at: step.at + step.length, reading: stop }]
           : []),
       ],
+      sizes: taperSizes(step, across.zero?.wheel, deepest, {
+        ...{ along: along.zero, perRadius, units: findings.machine.units },
+      }),
       notes: [
         ...(proudBy > there - line.start + 1e-6 ? [say("plan.taper back")] : []),
         say("plan.taper prove"),

@@ -918,6 +918,8 @@ export type Gaps = {
   "plan.promised length": "size";
   "plan.promised by the rule": never;
   "plan.promised depth": "size";
+  "plan.promised small end": "size";
+  "plan.promised large end": "size";
   "plan.more than the tolerance": never;
   "plan.worst adds": "touch" | "gauge";
   "plan.worst adds, depth": "entered";
@@ -2792,6 +2794,8 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.promised length": "length {size}",
   "plan.promised by the rule": "where it is dialled by the rule",
   "plan.promised depth": "depth {size}",
+  "plan.promised small end": "small end {size}",
+  "plan.promised large end": "large end {size}",
   "plan.more than the tolerance": "more than the tolerance: measure again before the last cut",
   "plan.worst adds": "“Comes out” and “alike” add up at the worst: what feed and slide may be off by, each reading to a tenth of a division, and by common practice {touch} for each light touch of the tool, {gauge} for a micrometer.",
   "plan.worst adds, depth": "A depth adds {entered} for the eye that sees the full diameter enter.",
@@ -4675,6 +4679,8 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Länge {size}",
   "nach dem Maßstab eingestellt",
   "Tiefe {size}",
+  "dünnes Ende {size}",
+  "dickes Ende {size}",
   "mehr als die Toleranz: vor dem letzten Schnitt noch einmal messen",
   "„Ergibt“ und „untereinander gleich“ zählen im schlechtesten Fall zusammen: was an Weg je Umdrehung und Schlitten unsicher ist, jede Ablesung auf ein Zehntel Teilstrich, dazu nach Werkstattbrauch {touch} je Ankratzen mit dem Werkzeug, {gauge} für die Messschraube.",
   "Eine Tiefe dazu {entered} für das Auge, das den vollen Durchmesser eintreten sieht.",

@@ -431,16 +431,23 @@ class Making {
   ): (number | undefined)[] {
     const { depthWheel, passes } = step;
     if (depthWheel === undefined) throw new Error("nothing sets the depth");
+    const { error } = this.lathe.hands;
     const begin = step.places.find(({ what }) => what === "begin");
-    const from = begin ? this.goTo(begin.wheel, begin.reading) : this.face + asked.at;
+    const from = begin ? this.goTo(begin.wheel, begin.reading) : this.face + asked.at + error(TOUCHED);
     const rise = (asked.large - asked.small) / 2 / asked.length;
-    const slope = asked.smallAt === "end" ? rise : -rise;
+    // The slope was proved by a micrometer at both ends, and is off by what that leaves.
+    const proved = error(2 * MEASURED.mm) / 2 / asked.length;
+    const slope = (asked.smallAt === "end" ? rise : -rise) + proved;
+    let start = 0;
     for (const pass of passes) {
       if (pass.kind === "spring" || pass.reading === undefined) continue;
-      const start = this.goTo(depthWheel, pass.reading);
+      start = this.goTo(depthWheel, pass.reading);
       this.sweep(from, from + asked.length, (place) => start + slope * (place - from));
     }
-    return step.sizes.map(() => undefined);
+    // What a micrometer finds where the drawing has the two ends.
+    const over = (place: number) => 2 * (start + slope * (this.face + place - from));
+    const [free, chuck] = [over(asked.at), over(asked.at + asked.length)];
+    return step.sizes.map(({ what }) => ((what === "small end") === (asked.smallAt === "end") ? free : chuck));
   }
 
   private heldAnew(out: number, round: boolean): [] {
