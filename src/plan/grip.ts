@@ -1,5 +1,5 @@
 import type { Units } from "../machine/machine.js";
-import { between, type Stretch } from "../part/outline.js";
+import { between, isCylinder, type Stretch } from "../part/outline.js";
 import { endsOf, type Surface, type Workpiece } from "../part/workpiece.js";
 import { largestOf } from "../quantity/extremes.js";
 import { settableOut, settableWithin } from "./settableOut.js";
@@ -27,7 +27,6 @@ export type Grip = {
 };
 
 const thick = ({ start, end }: Stretch): number => Math.max(start, end);
-const isCylinder = ({ start, end }: Stretch): boolean => Math.abs(start - end) < NEAR;
 
 /** What jaws whose mouth is there close on; undefined where there is nothing. How long they are nobody said: they lie on the first
  *  cylinder, and over what is narrow and short in it. */
