@@ -985,6 +985,7 @@ export type Gaps = {
   "plan.others go straight": never;
   "plan.done on part": never;
   "plan.done on part, more": "from" | "to";
+  "plan.drawn without": "steps";
   "plan.readings are": never;
   "plan.turns are whole": never;
   "plan.turns are": never;
@@ -2870,6 +2871,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.others go straight": "The other parts go straight to that, without measuring half way.",
   "plan.done on part": "Done on part",
   "plan.done on part, more": "Done on part, {from} to {to} on another sheet",
+  "plan.drawn without": "Refused, and not drawn: {steps}. What the other steps make would be gone by it.",
   "plan.readings are": "Large figures: what the dial shows, the one printed for this machine and stuck on before you begin.",
   "plan.turns are whole": "Turns: whole ones from the zero.",
   "plan.turns are": "Turns: from the zero.",
@@ -4764,6 +4766,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Die weiteren Teile gehen ohne Zwischenmessung direkt darauf.",
   "Erledigt an Teil",
   "Erledigt an Teil, {from} bis {to} auf einem weiteren Blatt",
+  "Abgelehnt und nicht gezeichnet: {steps}. Was die anderen Schritte machen, ginge dabei verloren.",
   "Große Zahlen: was die Skala zeigt, und zwar die für diese Maschine gedruckte, aufgeklebt, bevor es losgeht.",
   "Umdr.: ganze, ab der Null.",
   "Umdr.: ab der Null.",

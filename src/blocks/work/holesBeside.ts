@@ -1,10 +1,10 @@
 import type { Drawing } from "../../drawing/drawing.js";
 import { group } from "../../drawing/shapes.js";
-import type { PlannedStep } from "../../plan/plannedStep.js";
 import { say } from "../../words/say.js";
 import type { Run } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
 import { joined } from "../shared/runs.js";
+import type { DrawnStage } from "./drawnStages.js";
 
 type Room = { readonly width: number; readonly height: number };
 
@@ -15,9 +15,9 @@ const BETWEEN = 6;
 
 /** Holes of one part, each drawn by itself under its name, as many beside each other as have room. */
 export function holesBeside(
-  holes: readonly (readonly PlannedStep[])[],
+  holes: readonly (readonly DrawnStage[])[],
   { width, height }: Room,
-  draw: (steps: readonly PlannedStep[], room: Room) => Drawing,
+  draw: (steps: readonly DrawnStage[], room: Room) => Drawing,
 ): Run[] {
   const most = Math.min(MOST_BESIDE, holes.length, Math.floor((width + BETWEEN) / (LEAST_WIDTH + BETWEEN)));
   const columns = Math.max(1, most);
@@ -41,7 +41,7 @@ export function holesBeside(
   }));
 }
 
-function nameOf(steps: readonly PlannedStep[]): string {
+function nameOf(steps: readonly DrawnStage[]): string {
   const { hole } = steps.at(-1)?.stage ?? {};
   const n = hole?.drilled ?? 1;
   return hole?.name === undefined

@@ -22,6 +22,7 @@ import { block, type Run, warning } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
 import { heading, kept } from "../shared/runs.js";
 import { leading, objectLine, size } from "../shared/style.js";
+import { type DrawnStage, drawnStages } from "./drawnStages.js";
 import { holesBeside } from "./holesBeside.js";
 import { partDrawing } from "./partDrawing.js";
 import { sumRules } from "./planWords.js";
@@ -82,20 +83,24 @@ export const planHead = warning(
 );
 
 /** The part in its stock, with the numbers of the steps; of holes beside each other each by itself. */
-function drawn({ job, steps }: Plan, show: Show, width: number, height: number): Run[] {
+function drawn(plan: Plan, show: Show, width: number, height: number): Run[] {
+  const { drawn, left } = drawnStages(plan);
   const room = { width, height: height * 0.52 };
-  const drawing = (some: Plan["steps"], room: { readonly width: number; readonly height: number }) =>
+  const drawing = (some: readonly DrawnStage[], own: typeof room) =>
     partDrawing({
       stages: some.map(({ stage }) => stage),
       numbers: some.map(({ number }) => number),
       show: (mm, places) => show(mm, places).replace(/ \(.*\)$/, ""),
-      unit: job.units,
-      ...room,
+      unit: plan.job.units,
+      ...own,
     });
-  const holes = [...byHole(steps, ({ stage }) => stage.hole?.begunBy).values()];
-  return holes.length < 2
-    ? [{ drawing: drawing(steps, room), gap: 3 }]
-    : holesBeside(holes, room, (hole, own) => drawing(hole, own));
+  const holes = [...byHole(drawn, ({ stage }) => stage.hole?.begunBy).values()];
+  return [
+    ...(holes.length < 2 ? [{ drawing: drawing(drawn, room), gap: 3 }] : holesBeside(holes, room, drawing)),
+    ...(left.length === 0
+      ? []
+      : paragraph(say("plan.drawn without", { steps: stepsWords(left) }), width, { weight: "bold", gap: 1 })),
+  ];
 }
 
 function jobWords(job: Job, show: Show): string {
