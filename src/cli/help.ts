@@ -15,7 +15,12 @@ export const helps = {
   new: {
     call: "new [file]",
     words: "write a file to fill in, with a remark at every key; machine.yaml when no name is given",
-    options: [["--job FILE", "a job's file in place of a machine's"]],
+    options: [
+      [
+        "--job FILE",
+        "a job's file in place of a machine's, or beside it; one of holes where the machine that is named, or stands beside it, is a drill",
+      ],
+    ],
     examples: [
       ["witnessmark new lathe.yaml", "for your machine"],
       ["witnessmark new --job pin.yaml", "for a part"],

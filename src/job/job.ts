@@ -66,6 +66,14 @@ export type Wanted = {
   readonly words?: string;
 };
 
+/** Which hole a step is done in, where several lie beside each other in what is clamped. */
+export type InHoles = {
+  /** Steps of one name are of one hole. Absent at all steps or at none. */
+  readonly hole?: string;
+  /** How many alike; as many as before in that hole when absent. */
+  readonly holes?: number;
+};
+
 /** `cut` and `finish` are depths of cut, measured on the radius (or along, when facing). `at`: where the step begins, from the
  *  free end. */
 export type JobStep =
@@ -78,7 +86,7 @@ export type JobStep =
       /** Of the work there; what stands there when absent. */
       readonly diameter?: number;
     }
-  | { readonly do: "centre drill"; readonly pilot?: number }
+  | ({ readonly do: "centre drill"; readonly pilot?: number } & InHoles)
   | ({ readonly do: "turn" | "shoulder" | "bore"; readonly at: number; readonly length: number } & Reduce)
   | {
       readonly do: "groove";
@@ -87,7 +95,12 @@ export type JobStep =
       readonly to: Wanted;
       readonly blade: number;
     }
-  | { readonly do: "chamfer"; readonly at: number; readonly size: number; readonly side: "outside" | "bore" }
+  | ({
+      readonly do: "chamfer";
+      readonly at: number;
+      readonly size: number;
+      readonly side: "outside" | "bore";
+    } & InHoles)
   | TaperStep
   | {
       readonly do: "knurl";
@@ -100,8 +113,13 @@ export type JobStep =
       readonly pinched: boolean;
     }
   | { readonly do: "part"; readonly diameter?: number; readonly length: number; readonly blade: number }
-  | { readonly do: "drill" | "ream"; readonly diameter: number; readonly depth: number; readonly wanted?: Wanted }
-  | { readonly do: "tap" | "die"; readonly thread: string; readonly depth: number }
+  | ({
+      readonly do: "drill" | "ream";
+      readonly diameter: number;
+      readonly depth: number;
+      readonly wanted?: Wanted;
+    } & InHoles)
+  | ({ readonly do: "tap" | "die"; readonly thread: string; readonly depth: number } & InHoles)
   | { readonly do: "hold" | "turn round"; readonly out: number; readonly held: Held };
 
 export type Reduce = {

@@ -8,7 +8,9 @@ import { isHolding, type Job, type JobStep } from "./job.js";
 export const withPilots = (steps: readonly JobStep[], units: Job["units"]): JobStep[] =>
   steps.map((step, index) => {
     if (step.do !== "centre drill" || step.pilot !== undefined) return step;
-    const mouth = mouthOf(steps.slice(index + 1));
+    const later = steps.slice(index + 1);
+    const { hole } = step;
+    const mouth = mouthOf(hole === undefined ? later : later.filter((one) => "hole" in one && one.hole === hole));
     return mouth === 0 ? step : { ...step, pilot: centreDrillUpTo(mouth, units) };
   });
 

@@ -74,6 +74,17 @@ function assemble(file: JobFile, report: (remark: Remark) => void): Job {
   const context = { bar, units, mm, said, error };
   const steps = file.steps.map((raw, index) => readStep(raw, ["steps", index], context));
 
+  const named = steps.filter((step) => "hole" in step);
+  if (named.length > 0)
+    for (const [index, step] of steps.entries())
+      if (isHoleStep(step) && !named.includes(step))
+        error(
+          ["steps", index],
+          "missing",
+          `"${step.do}" does not say in which hole it is done, and another step does`,
+          "add hole:, the name of its hole, at every step or at none",
+        );
+
   function readBar({ diameter, out, supported, held, length, bore }: NonNullable<JobFile["bar"]>): Bar {
     const result: Bar = {
       diameter: mm(diameter),

@@ -49,6 +49,14 @@ const step = z.strictObject({
   by: optional(z.enum(swivels), "What is swung for a taper; top slide when left out"),
   pitch: optional(length, "Of a knurl"),
   pinched: optional(z.boolean(), "true for a knurling tool that pinches the work between two wheels"),
+  hole: optional(
+    words,
+    "Name of the hole, where several lie beside each other: steps of one name go on in one hole; given at one step, it is given at all",
+  ),
+  holes: optional(
+    count(1, MOST.holesAlike),
+    "In how many holes alike, each where it is marked out and punched; when left out as many as the step before in that hole, or 1",
+  ),
   out: optional(length, "How far the work then stands out of what holds it"),
   held: optional(z.enum(holds), "By what it is then held; the chuck when left out"),
 });

@@ -8,9 +8,9 @@ import { halfAngleOfRatio } from "../taper/ratio.js";
 import { halfAngle } from "../taper/taper.js";
 import { threads } from "../thread/data.js";
 import { designationOf, threadsMeant, threadsOfSize } from "../thread/thread.js";
-import type { Bar, Held, JobStep, TaperStep, Wanted } from "./job.js";
+import { type Bar, type Held, isHoleStep, type JobStep, type TaperStep, type Wanted } from "./job.js";
 import type { SizeText } from "./sizeText.js";
-import { plainDiameters, type RawStep, type StepKey, stepKeys } from "./stepKeys.js";
+import { ofHoles, plainDiameters, type RawStep, type StepKey, stepKeys } from "./stepKeys.js";
 
 /** What reading a step takes from the whole file. */
 export type StepContext = {
@@ -32,8 +32,25 @@ const named: Partial<Record<StepKey, string>> = {
 const usualCut = roundIn(0.5, 0.02);
 const usualFinish = roundIn(0.1, 0.004);
 
-/** Reads one step; where it is faulty, something of its kind stands in, since the file is refused in any case. */
+/** Reads one step, with the hole that it is done in. */
 export function readStep(raw: RawStep, path: Path, context: StepContext): JobStep {
+  const step = readOne(raw, path, context);
+  for (const key of ofHoles)
+    if (raw[key] !== undefined && stepKeys[raw.do].may.includes(key) && (context.bar !== undefined || !isHoleStep(raw)))
+      context.error(
+        [...path, key],
+        "not-here",
+        isHoleStep(raw)
+          ? `${key}: is for holes beside each other, and in a bar every hole lies on the axis`
+          : `${key}: is for the edge of a hole`,
+        isHoleStep(raw) ? `leave ${key}: out; where the work is clamped, leave bar: out` : "add side: bore",
+      );
+  const { hole, holes } = raw;
+  return { ...step, ...(hole !== undefined && { hole }), ...(holes !== undefined && { holes }) };
+}
+
+/** Where it is faulty, something of its kind stands in, since the file is refused in any case. */
+function readOne(raw: RawStep, path: Path, context: StepContext): JobStep {
   const { bar, units, mm, said, error } = context;
   const { needs, may } = stepKeys[raw.do];
   for (const key of needs)

@@ -31,6 +31,8 @@ export const MOST = {
   circles: 24,
   printers: 50,
   jobSteps: 200,
+  /** In one part. */
+  holesAlike: 500,
   /** Of one template. */
   blocks: 60,
 } as const;

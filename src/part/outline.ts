@@ -18,6 +18,8 @@ export type Outline = readonly Stretch[];
 /** Shorter than this, mm, nothing is cut or left. */
 export const HAIR = 1e-7;
 
+export const isCylinder = ({ start, end }: Stretch): boolean => Math.abs(start - end) < HAIR;
+
 export const cylinder = (from: number, to: number, diameter: number): Stretch => ({
   from,
   to,

@@ -1,5 +1,6 @@
 import { largestDrill } from "../findings/drills.js";
 import type { JobStep } from "../job/job.js";
+import { diameterAt } from "../part/outline.js";
 import { boreOver, outsideOver } from "../part/workpiece.js";
 import { roundIn } from "../quantity/length.js";
 import { say } from "../words/say.js";
@@ -28,7 +29,9 @@ export function chamfered(making: Making<Extract<JobStep, { do: "chamfer" }>>): 
   const { fed, chips } = fedStep(making, { operation: bore ? "countersinking" : "turning", diameter }, wheel);
   const sense = to > step.at + 1e-9 ? 1 : -1;
   const zero: Zero | undefined = wheel && { wheel, of: "corner", at: step.at };
-  const goes = Math.max(1, Math.ceil(step.size / WIDE_EDGE[making.job.units] - 1e-9));
+  // From where a countersink touches: the edge may be broken a little already.
+  const deep = inside ? Math.max(0, (diameter - diameterAt(stage.before.bore, step.at, 1)) / 2) : step.size;
+  const goes = Math.max(1, Math.ceil(deep / WIDE_EDGE[making.job.units] - 1e-9));
   const edge = step.at === 0 ? say("plan.edge at the end") : say("plan.edge at", { at: show(step.at) });
   return {
     made: {
@@ -41,7 +44,7 @@ export function chamfered(making: Making<Extract<JobStep, { do: "chamfer" }>>): 
       ...fed,
       zeros: zero ? [zero] : [],
       places: Array.from({ length: goes }, (_, go) =>
-        placeAlong(zero, "stop", step.at + (sense * step.size * (go + 1)) / goes),
+        placeAlong(zero, "stop", step.at + (sense * deep * (go + 1)) / goes),
       ).flat(),
       notes: [
         ...(clampedDown ? [clamped()] : []),

@@ -1,6 +1,8 @@
-import { between, type Stretch } from "../part/outline.js";
+import type { Units } from "../machine/machine.js";
+import { between, isCylinder, type Stretch } from "../part/outline.js";
 import { endsOf, type Surface, type Workpiece } from "../part/workpiece.js";
 import { largestOf } from "../quantity/extremes.js";
+import { settableOut, settableWithin } from "./settableOut.js";
 
 /** A groove or a broken edge up to this share of the diameter behind it is bridged by the jaws. Own figure. */
 const BRIDGED = 0.25;
@@ -25,7 +27,6 @@ export type Grip = {
 };
 
 const thick = ({ start, end }: Stretch): number => Math.max(start, end);
-const isCylinder = ({ start, end }: Stretch): boolean => Math.abs(start - end) < NEAR;
 
 /** What jaws whose mouth is there close on; undefined where there is nothing. How long they are nobody said: they lie on the first
  *  cylinder, and over what is narrow and short in it. */
@@ -52,23 +53,38 @@ export function gripOf(work: Workpiece, jaws: number): Grip | undefined {
   return { from: first.from, to, diameter, length, ...(thicker > diameter + NEAR && { thicker }) };
 }
 
-/** How far to let the work stand out so that the jaws hold it well: by a whole diameter before all others, then nearest to what was
- *  asked. `least`: what is cut stands out so far; undefined where nothing holds. */
+/** How far to let the work stand out so that the jaws hold it well: by a whole diameter before all others, then as a rule can set it, then
+ *  nearest to what was asked. `least`: what is cut stands out so far; undefined where nothing holds. */
 export function soundGrip(
   work: Workpiece,
-  { jaws, least, alone }: { readonly jaws: number; readonly least: number; readonly alone: boolean },
+  {
+    jaws,
+    least,
+    alone,
+    units,
+  }: { readonly jaws: number; readonly least: number; readonly alone: boolean; readonly units: Units },
 ): { readonly out: number; readonly grip: Grip } | undefined {
   const { from } = endsOf(work);
+  const asSet = (mouth: number, set: typeof settableOut) => [
+    { mouth: from + set(mouth - from, units), set: true },
+    { mouth, set: false },
+  ];
   const [best] = work.outside
-    .flatMap((stretch) => [stretch.from, ...[1, LEAST_GRIP].map((share) => stretch.to - share * thick(stretch))])
-    .filter((mouth) => mouth > from + NEAR && mouth >= least - NEAR)
-    .flatMap((mouth) => {
+    .flatMap((stretch) => [
+      ...asSet(stretch.from, settableOut),
+      ...[1, LEAST_GRIP].flatMap((share) => asSet(stretch.to - share * thick(stretch), settableWithin)),
+    ])
+    .filter(({ mouth }) => mouth > from + NEAR && mouth >= least - NEAR)
+    .flatMap(({ mouth, set }) => {
       const grip = gripOf(work, mouth);
-      return grip !== undefined && holdsWell(grip, mouth - from, alone) && !bears(work, grip) ? [{ mouth, grip }] : [];
+      return grip !== undefined && holdsWell(grip, mouth - from, alone) && !bears(work, grip)
+        ? [{ mouth, grip, set }]
+        : [];
     })
     .sort(
       (one, other) =>
         Number(isWhole(other.grip)) - Number(isWhole(one.grip)) ||
+        Number(other.set) - Number(one.set) ||
         Math.abs(one.mouth - jaws) - Math.abs(other.mouth - jaws),
     );
   return best && { out: best.mouth - from, grip: best.grip };

@@ -19,6 +19,8 @@ export const HANDLING = {
   part: 2,
   /** A drill or tap into the tailstock's chuck. */
   drill: 1,
+  /** The next mark under the drill, and the part clamped again. */
+  hole: 1,
   /** A turn of a tap or die by hand, with its quarter back. */
   threadTurn: 0.1,
 } as const;
@@ -27,9 +29,17 @@ export const HANDLING = {
 const PECKING = 1.5;
 
 /** Minutes under the tool for one part; undefined where a step under power has no speed or no feed in print. */
-export function cuttingMinutes(
-  { passes, stroke, speed, published, byHand, stage, drills }: PlannedStep,
-  rpm = speed?.rpm,
+export function cuttingMinutes(step: PlannedStep, rpm = step.speed?.rpm): number | undefined {
+  const once = inOneHole(step, rpm);
+  return once === undefined ? undefined : once * holesOf(step);
+}
+
+/** Holes alike that a step is done in. */
+const holesOf = ({ stage: { hole } }: PlannedStep): number => hole?.count ?? 1;
+
+function inOneHole(
+  { passes, stroke, published, byHand, stage, drills }: PlannedStep,
+  rpm: number | undefined,
 ): number | undefined {
   if (byHand || stroke === 0) return 0;
   if (rpm === undefined || published === undefined) return undefined;
@@ -44,8 +54,13 @@ export function cuttingMinutes(
 }
 
 /** Minutes of handling for one part at one step, without belts and tools. */
-export function handlingMinutes({ passes, drills, stage: { step } }: PlannedStep): number {
-  const { pass, measure, part, drill, threadTurn } = HANDLING;
+export function handlingMinutes(planned: PlannedStep): number {
+  const { passes, drills, stage } = planned;
+  const { step } = stage;
+  const { pass, measure, part, drill, hole, threadTurn } = HANDLING;
+  const holes = holesOf(planned);
+  const tools = Math.max(1, drills.length);
+  const nextHoles = hole * (holes - 1) * tools;
   switch (step.do) {
     case "turn round":
       // Counted with the holding of each end.
@@ -55,14 +70,16 @@ export function handlingMinutes({ passes, drills, stage: { step } }: PlannedStep
     case "tap":
     case "die": {
       const thread = threadNamed(step.thread);
-      return drill + (thread === undefined ? 2 : turnsFor(step.depth, thread.pitch) * threadTurn);
+      return drill + nextHoles + holes * (thread === undefined ? 2 : turnsFor(step.depth, thread.pitch) * threadTurn);
     }
     case "drill":
     case "ream":
     case "centre drill":
-      return drill * Math.max(1, drills.length);
+      return drill * tools + nextHoles;
     default:
-      return pass * Math.max(1, passes.length) + (passes.some(({ kind }) => kind === "finish") ? measure : 0);
+      return (
+        nextHoles + pass * Math.max(1, passes.length) + (passes.some(({ kind }) => kind === "finish") ? measure : 0)
+      );
   }
 }
 

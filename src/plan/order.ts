@@ -82,7 +82,10 @@ const movable = (one: JobStep | undefined, over: JobStep | undefined): boolean =
 /** All that must not differ between two orders, in a form that compares: what each step takes off, and what is found. */
 function outcomeOf(job: Job, order: readonly number[], findings: Findings): string {
   const stages = stagesOf(job, order);
-  const steps = stages.map((stage) => `${stage.index}:${(metalOf(stage.before) - metalOf(stage.after)).toFixed(3)}`);
+  const steps = stages.map(
+    ({ index, before, after, hole }) =>
+      `${index}:${(metalOf(before) - metalOf(after)).toFixed(3)}:${hole?.begunBy}:${hole?.count}`,
+  );
   const found = stepFindings(stages, job, findings).map(({ step, kind, code }) => `${step} ${kind} ${code}`);
   return [...steps.sort(), ...found.sort()].join("\n");
 }

@@ -16,11 +16,13 @@ import { faced } from "./facing.js";
 import { type Finding, refused, takeCare } from "./finding.js";
 import { heldAnew } from "./heldAnew.js";
 import { centred, holed } from "./holes.js";
+import { holesInTurn, inHoles } from "./inHoles.js";
 import { withKeptBelts } from "./keptBelts.js";
 import { knurled } from "./knurling.js";
 import type { Making, Step } from "./making.js";
 import { type Minutes, minutesOf } from "./minutes.js";
 import { withNextPart } from "./nextPart.js";
+import { isOnTheTable } from "./onTheTable.js";
 import { workingOrder } from "./order.js";
 import { grooved, parted } from "./parting.js";
 import type { PlannedStep } from "./plannedStep.js";
@@ -145,7 +147,12 @@ function plannedSteps(job: Job, findings: Findings, stages: readonly Stage[]): P
   const planned = stages.map((stage, place) => {
     const { made, bench: then } = step({ stage, step: stage.step, bench, wheels, job, findings, show });
     bench = then;
-    return { ...made, stage, number: place + 1 };
+    const inTurn = holesInTurn(stage, isOnTheTable(job, findings.machine));
+    return {
+      ...made,
+      ...{ title: inHoles(made.title, stage), notes: [...inTurn, ...made.notes] },
+      ...{ stage, number: place + 1 },
+    };
   });
   return withNextPart(planned, job);
 }

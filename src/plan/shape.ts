@@ -131,7 +131,8 @@ function chamfered(
   cut: (outside: readonly Stretch[], inside: readonly Stretch[]) => Shaping,
 ): Shaping {
   if (side === "bore") {
-    const hole = diameterAt(work.bore, at, 1);
+    // What is left of a centre hole's mouth is no part of the hole whose edge is broken.
+    const hole = Math.min(diameterAt(work.bore, at, 1), diameterAt(work.bore, at + size, -1));
     return cut([], [{ from: at, to: at + size, start: hole + 2 * size, end: hole }]);
   }
   const [outer, inner] = [diameterAt(work.outside, at, -1), diameterAt(work.outside, at, 1)];

@@ -1,6 +1,7 @@
-import { type Bar, type Held, isHolding, type Job, type JobStep } from "../job/job.js";
-import type { Outline } from "../part/outline.js";
-import { bar, boreOver, endsOf, partedAt, shifted, turnedRound, type Workpiece } from "../part/workpiece.js";
+import { type Bar, type Held, type InHoles, isHolding, type Job, type JobStep } from "../job/job.js";
+import { isCylinder, type Outline } from "../part/outline.js";
+import { bar, endsOf, partedAt, shifted, turnedRound, type Workpiece } from "../part/workpiece.js";
+import { largestOf } from "../quantity/extremes.js";
 import { BLOCK } from "./block.js";
 import { type Shaping, shaped } from "./shape.js";
 
@@ -17,6 +18,19 @@ export type Holding = {
   readonly loose: boolean;
 };
 
+/** Holes alike that a step is done in. */
+export type StageHole = {
+  /** As the job calls it. */
+  readonly name?: string;
+  /** The step of the file that begins it: what belongs to one hole has this in common. */
+  readonly begunBy: number;
+  readonly count: number;
+  /** How many there are of it so far: what was last drilled, or begun. */
+  readonly drilled: number;
+  /** Unnamed, and not the hole of the step before. */
+  readonly another: boolean;
+};
+
 /** One step of a job, with the work as it finds it and as it leaves it. */
 export type Stage = {
   /** In the job's file. */
@@ -28,6 +42,8 @@ export type Stage = {
   readonly shaping: Shaping;
   /** True where the far end of the bar is not known: it goes on into the spindle. */
   readonly openEnded: boolean;
+  /** Where nothing is turned: in which hole of those beside each other. */
+  readonly hole?: StageHole;
   /** The same after it: parting off makes an end. */
   readonly endKnown: boolean;
 };
@@ -52,9 +68,11 @@ export function stagesOf(
     end: "first",
     loose: false,
   };
+  const holes = job.bar === undefined ? new Holes() : undefined;
   return steps.map((step, place): Stage => {
-    // On a drill's table holes lie beside each other: what cannot go on in one hole begins another.
-    if (job.bar === undefined && beginsAnother(step, work)) work = blankOf(undefined, off);
+    const index = order[place] ?? place;
+    const inHole = holes?.of(step, index);
+    if (inHole !== undefined) work = inHole.work;
     const before = work;
     const foundEnded = openEnded;
     if (isHolding(step)) {
@@ -88,9 +106,10 @@ export function stagesOf(
       work = partedAt(work, step.length);
       openEnded = false;
     }
+    holes?.leave(step, work);
     const stage = {
-      index: order[place] ?? place,
-      step,
+      ...{ index, step },
+      ...(inHole && { hole: inHole.hole }),
       holding,
       before: isHolding(step) ? work : before,
       after: work,
@@ -103,11 +122,49 @@ export function stagesOf(
   });
 }
 
-/** A centre hole, or a drill after a tap, or one no larger than the hole that is there. */
-const beginsAnother = (step: JobStep, work: Workpiece): boolean =>
+/** On a drill's table holes lie beside each other: steps of one name are of one hole; without names what cannot go on in a hole begins
+ *  another. */
+class Holes {
+  private readonly known = new Map<string | undefined, { readonly work: Workpiece; readonly hole: StageHole }>();
+  /** What was done last. */
+  private last: JobStep | undefined;
+
+  /** The hole that a step finds. */
+  of(step: JobStep, index: number): { readonly work: Workpiece; readonly hole: StageHole } {
+    const { hole: name, holes }: InHoles = "hole" in step || "holes" in step ? step : {};
+    const last = this.known.get(name);
+    const goesOn = last !== undefined && (name !== undefined || !beginsAnother(step, last.work, this.last));
+    const count = holes ?? (goesOn ? last.hole.count : 1);
+    const hole: StageHole = {
+      ...(name !== undefined && { name }),
+      begunBy: goesOn ? last.hole.begunBy : index,
+      count,
+      drilled: goesOn ? last.hole.drilled : count,
+      another: name === undefined && !goesOn && last !== undefined,
+    };
+    const found = { work: goesOn ? last.work : blankOf(undefined, 0), hole };
+    this.known.set(name, found);
+    return found;
+  }
+
+  /** The same hole as a step leaves it. */
+  leave(step: JobStep, work: Workpiece): void {
+    this.last = step;
+    const name = "hole" in step ? step.hole : undefined;
+    const hole = this.known.get(name)?.hole;
+    if (hole === undefined) return;
+    const drilled = step.do === "drill" ? Math.min(hole.drilled, hole.count) : hole.drilled;
+    this.known.set(name, { work, hole: { ...hole, drilled } });
+  }
+}
+
+/** A centre hole, or a drill after a tap, or one no larger than the hole that is there, whatever its edge: only a centre hole leads any
+ *  drill. */
+const beginsAnother = (step: JobStep, work: Workpiece, last: JobStep | undefined): boolean =>
   step.do === "centre drill" ||
   (step.do === "drill" &&
-    (work.surfaces.length > 0 || step.diameter <= boreOver(work, endsOf(work).from, endsOf(work).to)));
+    last?.do !== "centre drill" &&
+    (work.surfaces.length > 0 || step.diameter <= largestOf(work.bore.filter(isCylinder).map(({ start }) => start))));
 
 const lengthOf = (work: Workpiece): number => endsOf(work).to - endsOf(work).from;
 

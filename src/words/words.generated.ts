@@ -802,6 +802,13 @@ export type Gaps = {
   "plan.swing headstock": "sense" | "degrees" | "begin";
   "plan.set tailstock over": "over" | "towards" | "between" | "begin";
   "plan.clamped": never;
+  "plan.holes alike": "what" | "n";
+  "plan.some holes": "what" | "n" | "of";
+  "plan.named holes": "n" | "what" | "name";
+  "plan.some named holes": "what" | "n" | "of" | "name";
+  "plan.other holes": "n" | "what";
+  "plan.holes in turn": "n";
+  "plan.holes on the axis": "n";
   "plan.centre drill": "pilot";
   "plan.centre drill tool": "pilot";
   "plan.centre drill note": "mouth" | "depth";
@@ -980,7 +987,7 @@ export type Gaps = {
   "plan.others go straight": never;
   "plan.done on part": never;
   "plan.done on part, more": "from" | "to";
-  "plan.last hole drawn": never;
+  "plan.drawn without": "steps";
   "plan.readings are": never;
   "plan.turns are whole": never;
   "plan.turns are": never;
@@ -1046,6 +1053,7 @@ export type Gaps = {
   "plan.belt stays": never;
   "plan.belt changes": "n";
   "plan.reckoned": "belt" | "tool" | "part" | "pass" | "measure";
+  "plan.reckoned holes": "hole";
   "plan.uncounted": "n";
   "plan.trial tells": never;
   "plan.slower": "n" | "steps" | "position" | "rpm" | "more";
@@ -1054,6 +1062,8 @@ export type Gaps = {
   "plan.column part": never;
   "plan.measured parts": never;
   "plan.measured parts, more": "last";
+  "plan.drawing holes": "n";
+  "plan.drawing named holes": "n" | "name";
   "plan.drawing over": "from" | "to";
   "plan.drawing through": never;
   "plan.drawing deep": "depth";
@@ -1258,6 +1268,8 @@ export type Gaps = {
   "plan findings.tap, wrong hole remedy": "hole";
   "plan findings.tap, hole for share": "hole" | "share";
   "plan findings.tight hole": "hole" | "share";
+  "plan findings.more holes": "n" | "count";
+  "plan findings.more holes remedy": never;
   "plan findings.loose hole": "hole" | "share";
   "plan findings.thread as wide as work": "size";
   "plan findings.thin wall round thread": "wall";
@@ -2678,6 +2690,13 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.swing headstock": "First swing the headstock {sense}, seen from above, by {degrees}°, half the included angle. Only then touch and set what follows: {begin} while the diameter is touched. Feed along the bed. What is square to the work is not square to the bed meanwhile: face, drill and part nothing until it is set back, and proved on a test bar.",
   "plan.set tailstock over": "First set the tailstock over by {over} {towards} (by the sine, for {between} between the centres). Grease the centre. Only then touch and set what follows: {begin} while the diameter is touched. Afterwards set it back and prove it on a test bar.",
   "plan.clamped": "Clamp the part, on packing that the drill may go into; never hold it in the hand.",
+  "plan.holes alike": "{what}, in {n} holes",
+  "plan.some holes": "{what}, in {n} of the {of} holes",
+  "plan.named holes": {"one":"{what}, in hole {name}","other":"{what}, in {n} holes {name}"},
+  "plan.some named holes": "{what}, in {n} of the {of} holes {name}",
+  "plan.other holes": {"one":"{what}, in another hole","other":"{what}, in {n} other holes"},
+  "plan.holes in turn": "In {n} holes: each tool in all of them before the next. Bring each mark under it and clamp again. The zero of the first serves for all while the table, and what the part lies on, stay as they are; else touch again.",
+  "plan.holes on the axis": "In {n} holes: each tool in all of them before the next. Set the part again for each, its mark true to the axis, and clamp it.",
   "plan.centre drill": "centre drill {pilot}",
   "plan.centre drill tool": "centre drill, pilot {pilot}",
   "plan.centre drill note": "In until the cone is about {mouth} wide, {depth} from where the tip touches. Its tip breaks easily: no force, clear it often, and never run it slowly and hard.",
@@ -2688,7 +2707,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.twist drills": "twist drills",
   "plan.reamer": "reamer",
   "plan.by hand, no reverse": "Turn the spindle by hand, plug out: the file gives neither a reversing motor nor a clutch.",
-  "plan.drills in turn": "One after the other: {drills}; all at the speed of the largest, which the smaller ones bear too.",
+  "plan.drills in turn": "One after the other: {drills}, each touched off again; all at the speed of the largest, which the smaller ones bear too.",
   "plan.clear drill": "Draw the drill out to clear it each time it has gone in by its own diameter.",
   "plan.drill depth counts": "The depth counts from where the full diameter enters; the point goes {tip} deeper.",
   "plan.ream note": "Ream in one steady pass, and never turn it backwards.{wet}",
@@ -2856,7 +2875,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.others go straight": "The other parts go straight to that, without measuring half way.",
   "plan.done on part": "Done on part",
   "plan.done on part, more": "Done on part, {from} to {to} on another sheet",
-  "plan.last hole drawn": "Of the holes beside each other the last is drawn; every step has its own picture.",
+  "plan.drawn without": "Refused, and not drawn: {steps}. What the other steps make would be gone by it.",
   "plan.readings are": "Large figures: what the dial shows, the one printed for this machine and stuck on before you begin.",
   "plan.turns are whole": "Turns: whole ones from the zero.",
   "plan.turns are": "Turns: from the zero.",
@@ -2922,6 +2941,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.belt stays": "The belt stays where it is from the first step to the last.",
   "plan.belt changes": {"one":"{n} belt change from the first step to the last: a hand under the cover, plug out.","other":"{n} belt changes from the first step to the last; each is a hand under the cover, plug out."},
   "plan.reckoned": "Reckoned with the least published feed at these speeds; the hands by our own figures, unhurried: {belt} minutes a belt change, {tool} a tool set and touched off, {part} a part held, {pass} a pass, {measure} a measurement.",
+  "plan.reckoned holes": "Each next hole of several: {hole} more.",
   "plan.uncounted": {"one":"{n} step without a feed or a speed is left out.","other":"{n} steps without a feed or a speed are left out."},
   "plan.trial tells": "The first part takes longer; a trial tells better.",
   "plan.slower": {"one":"Slower is allowed: with {steps} at {position} ({rpm} rpm) as well, cutting one part takes {more} more and saves {n} belt change.","other":"Slower is allowed: with {steps} at {position} ({rpm} rpm) as well, cutting one part takes {more} more and saves {n} belt changes."},
@@ -2930,6 +2950,8 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.column part": "part",
   "plan.measured parts": "Measured",
   "plan.measured parts, more": "Measured, parts 1 to {last}; the others on another sheet",
+  "plan.drawing holes": {"one":"{n} hole","other":"{n} holes"},
+  "plan.drawing named holes": {"one":"Hole {name}","other":"{n} holes {name}"},
   "plan.drawing over": "over {from} to {to}",
   "plan.drawing through": "through",
   "plan.drawing deep": "{depth} deep",
@@ -3134,6 +3156,8 @@ const en: Readonly<Record<Key, Text>> = {
   "plan findings.tap, wrong hole remedy": "drill {hole} or near it: the threads sheet has the drill",
   "plan findings.tap, hole for share": "drill {hole} or near it, for {share} %",
   "plan findings.tight hole": "the hole of {hole} gives {share} % of full thread: a tap turned by hand may break in it",
+  "plan findings.more holes": {"one":"is done in {count} holes, and so far there is {n}","other":"is done in {count} holes, and so far there are {n}"},
+  "plan findings.more holes remedy": "begin the others first, or count again",
   "plan findings.loose hole": "the hole of {hole} gives {share} % of full thread: it strips easily",
   "plan findings.thread as wide as work": "the thread is as wide as the work there, {size}",
   "plan findings.thin wall round thread": "leaves {wall} of wall round the thread: it splits",
@@ -4563,6 +4587,13 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Zuerst den Spindelstock, von oben gesehen, {sense} um {degrees}° schwenken (halber Kegelwinkel). Erst dann ankratzen und einstellen, was folgt: {begin}, während der Durchmesser angekratzt wird. Entlang des Betts vorschieben. Was quer zum Werkstück liegt, liegt solange nicht quer zum Bett: nichts plandrehen, bohren oder abstechen, bis der Spindelstock zurückgestellt und am Prüfdorn geprüft ist.",
   "Zuerst den Reitstock um {over} {towards} verstellen (nach dem Sinus, für {between} zwischen den Spitzen). Spitze fetten. Erst dann ankratzen und einstellen, was folgt: {begin}, während der Durchmesser angekratzt wird. Danach zurückstellen und am Prüfdorn prüfen.",
   "Das Teil spannen, auf eine Unterlage, in die der Bohrer gehen darf; nie mit der Hand halten.",
+  "{what}, in {n} Löchern",
+  "{what}, in {n} der {of} Löcher",
+  {"one":"{what}, in Loch {name}","other":"{what}, in {n} Löchern {name}"},
+  "{what}, in {n} der {of} Löcher {name}",
+  {"one":"{what}, in einem anderen Loch","other":"{what}, in {n} anderen Löchern"},
+  "In {n} Löchern: jedes Werkzeug in allen, bevor das nächste kommt. Jeden Körnerpunkt darunter bringen und neu spannen. Die Null vom ersten gilt für alle, solange der Tisch und das, worauf das Teil liegt, bleiben, wie sie sind; sonst neu ankratzen.",
+  "In {n} Löchern: jedes Werkzeug in allen, bevor das nächste kommt. Das Teil für jedes neu setzen, sein Körnerpunkt genau in der Achse, und neu spannen.",
   "Zentrierbohrung {pilot}",
   "Zentrierbohrer, Spitze {pilot}",
   "So tief, bis der Kegel etwa {mouth} weit ist, {depth} ab Aufsetzen der Spitze. Die Spitze bricht leicht: ohne Gewalt, oft ausräumen, nie langsam und mit Druck.",
@@ -4573,7 +4604,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Spiralbohrer (mehrere)",
   "Reibahle",
   "Spindel von Hand drehen, Stecker gezogen: in der Datei steht weder Rechts-/Linkslauf noch Rutschkupplung.",
-  "Nacheinander: {drills}; alle mit der Drehzahl des größten, die die kleineren auch vertragen.",
+  "Nacheinander: {drills}, jeder neu angekratzt; alle mit der Drehzahl des größten, die die kleineren auch vertragen.",
   "Den Bohrer zum Ausräumen der Späne ganz zurückziehen, sooft er um seinen Durchmesser eingedrungen ist.",
   "Die Tiefe zählt, ab wo der volle Durchmesser eintritt; die Spitze geht {tip} tiefer.",
   "In einem Zug stetig reiben, nie rückwärts drehen.{wet}",
@@ -4741,7 +4772,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Die weiteren Teile gehen ohne Zwischenmessung direkt darauf.",
   "Erledigt an Teil",
   "Erledigt an Teil, {from} bis {to} auf einem weiteren Blatt",
-  "Von den Löchern nebeneinander ist das letzte gezeichnet; jeder Schritt hat sein eigenes Bild.",
+  "Abgelehnt und nicht gezeichnet: {steps}. Was die anderen Schritte machen, ginge dabei verloren.",
   "Große Zahlen: was die Skala zeigt, und zwar die für diese Maschine gedruckte, aufgeklebt, bevor es losgeht.",
   "Umdr.: ganze, ab der Null.",
   "Umdr.: ab der Null.",
@@ -4807,6 +4838,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Der Riemen bleibt vom ersten Schritt bis zum letzten liegen.",
   {"one":"{n} Riemenwechsel vom ersten Schritt bis zum letzten: eine Hand unter der Abdeckung, Stecker gezogen.","other":"{n} Riemenwechsel vom ersten Schritt bis zum letzten; jeder ist eine Hand unter der Abdeckung, Stecker gezogen."},
   "Gerechnet mit dem kleinsten veröffentlichten Vorschub bei den Drehzahlen oben und mit eigenen Zahlen für Handgriffe ohne Eile: {belt} Minuten je Riemenwechsel, {tool} je Werkzeug eingestellt und angekratzt, {part} je Teil gespannt, {pass} je Schnitt, {measure} je Messung.",
+  "Jedes nächste Loch von mehreren: {hole} mehr.",
   {"one":"{n} Schritt ohne Vorschub oder Drehzahl ist nicht mitgezählt.","other":"{n} Schritte ohne Vorschub oder Drehzahl sind nicht mitgezählt."},
   "Das erste Teil dauert länger; ein Versuch sagt es besser.",
   {"one":"Langsamer ist erlaubt: {steps} auch auf {position} ({rpm} U/min) kostet je Teil {more} mehr im Schnitt und spart {n} Riemenwechsel.","other":"Langsamer ist erlaubt: {steps} auch auf {position} ({rpm} U/min) kostet je Teil {more} mehr im Schnitt und spart {n} Riemenwechsel."},
@@ -4815,6 +4847,8 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Teil",
   "Gemessen",
   "Gemessen, Teile 1 bis {last}; die anderen auf einem weiteren Blatt",
+  {"one":"{n} Loch","other":"{n} Löcher"},
+  {"one":"Loch {name}","other":"{n} Löcher {name}"},
   "von {from} bis {to}",
   "durch",
   "{depth} tief",
@@ -5019,6 +5053,8 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "{hole} oder nahe dabei bohren: das Gewindeblatt nennt den Bohrer",
   "{hole} oder nahe dabei bohren, für {share} %",
   "das Loch von {hole} gibt {share} % des vollen Gewindes: ein Handgewindebohrer kann darin brechen",
+  {"one":"geht in {count} Löcher, und bis hierher gibt es {n}","other":"geht in {count} Löcher, und bis hierher gibt es {n}"},
+  "die anderen zuerst beginnen, oder neu zählen",
   "das Loch von {hole} gibt {share} % des vollen Gewindes: es reißt leicht aus",
   "das Gewinde ist so groß wie das Werkstück dort, {size}",
   "lässt {wall} Wand um das Gewinde: sie reißt",

@@ -1,5 +1,5 @@
-import { readdirSync, readFileSync } from "node:fs";
-import { join } from "node:path";
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { dirname, join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { file, folder, witnessmark } from "../support/command.js";
 import { readPdf } from "../support/readPdf.js";
@@ -76,4 +76,24 @@ test("new --job writes a starter that is in order on the starter's machine, and 
   expect(code).toBe(0);
   expect((await witnessmark("new", "--job", job)).code).toBe(1);
   expect(readdirSync(at).sort()).toEqual(["lathe.yaml", "pin.yaml"]);
+});
+
+test("new --job writes a job of holes where the machine that is named, or stands beside, is a drill", async () => {
+  const at = folder();
+  const [drill, lathe] = [file("name: D\nkind: drill\n", "drill.yaml"), file("name: L\n", "lathe.yaml")];
+  const job = (name: string) => join(at, name);
+  expect((await witnessmark("new", drill, "--job", job("plate.yaml"))).out).toContain(`check ${drill} --job`);
+  expect(readFileSync(job("plate.yaml"), "utf8")).toBe(readFileSync("templates/jobs/drilling.yaml", "utf8"));
+  // A machine file that is there is left as it is.
+  expect(readFileSync(drill, "utf8")).toContain("kind: drill\n");
+  await witnessmark("new", lathe, "--job", job("pin.yaml"));
+  expect(readFileSync(job("pin.yaml"), "utf8")).toBe(readFileSync("templates/jobs/starter.yaml", "utf8"));
+  const beside = join(dirname(drill), "other.yaml");
+  await witnessmark("new", "--job", beside);
+  expect(readFileSync(beside, "utf8")).toContain("A job on a drill");
+  // With a lathe beside it as well nobody knows which is meant.
+  writeFileSync(join(dirname(drill), "lathe.yaml"), "name: L\n");
+  const second = join(dirname(drill), "second.yaml");
+  await witnessmark("new", "--job", second);
+  expect(readFileSync(second, "utf8")).not.toContain("A job on a drill");
 });

@@ -41,7 +41,9 @@ test.each([
 
 test("a large hole's first drills go by name as well, whichever file they are of", () => {
   const inches = lathe("", { units: "in" });
-  expect(said("5/8", { machine: inches })).toMatch(/One after the other: 7\/32 in, .*13\/32 in, 5\/8 in;/);
+  expect(said("5/8", { machine: inches })).toMatch(
+    /One after the other: 7\/32 in, .*13\/32 in, 5\/8 in, each touched off again;/,
+  );
   expect(said("16", { units: "mm", machine: inches })).toMatch(/One after the other: 7\/32 in, 13\/32 in, 16 mm/);
   expect(said("5/8")).toMatch(/One after the other: 5\.5 mm, 10\.5 mm, 5\/8 in/);
   expect(said("5/8", { machine: lathe("work: { drills: [no. 3, letter Z, 5/8 in] }", { units: "in" }) })).toMatch(

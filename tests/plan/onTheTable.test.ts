@@ -31,6 +31,8 @@ test("the edge of a hole is broken by a countersink in what is clamped, to a wid
     const words = planOn(kind, "", steps).replace(/\s+/g, " ");
     expect(words).toMatch(/Countersink, 90°/);
     expect(words).toMatch(/until its mouth is 6\.6 mm wide/);
+    // From the centre hole's mouth of 5.3 mm, which is left over the drill's 5 mm.
+    expect(words).toMatch(/go on to, 2 0\.65/);
     expect(words).not.toMatch(lathes);
   }
   expect(() => jobOf(["do: drill, diameter: 5, depth: 10", "do: chamfer, size: 0.8"], "")).toThrow(/no-bar/);

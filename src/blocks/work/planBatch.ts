@@ -126,6 +126,7 @@ function beltsAndTime(plan: Plan, width: number): Run[] {
     ...paragraph(
       [
         say("plan.reckoned", HANDLING),
+        ...(plan.steps.some(({ stage }) => (stage.hole?.count ?? 1) > 1) ? [say("plan.reckoned holes", HANDLING)] : []),
         ...(uncounted > 0 ? [say("plan.uncounted", { n: uncounted })] : []),
         say("plan.trial tells"),
       ].join(" "),

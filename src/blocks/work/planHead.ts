@@ -16,11 +16,14 @@ import { isRefused, isRefusedStep, type Plan } from "../../plan/plan.js";
 import { beforeTheFirstChip, beltSlip } from "../../plan/start.js";
 import { type Show, showIn } from "../../plan/words.js";
 import { capital, trimmedSize } from "../../quantity/format.js";
+import { grouped as byHole } from "../../quantity/grouped.js";
 import { say } from "../../words/say.js";
 import { block, type Run, warning } from "../shared/block.js";
 import { paragraph } from "../shared/paragraph.js";
 import { heading, kept } from "../shared/runs.js";
 import { leading, objectLine, size } from "../shared/style.js";
+import { type DrawnStage, drawnStages } from "./drawnStages.js";
+import { holesBeside } from "./holesBeside.js";
 import { partDrawing } from "./partDrawing.js";
 import { sumRules } from "./planWords.js";
 import { sharedNotes } from "./sharedNotes.js";
@@ -48,12 +51,6 @@ export const planHead = warning(
         : []),
       ...paragraph(jobWords(job, show), width, { weight: "bold", gap: 2 }),
       ...drawn(plan, show, width, height),
-      ...(job.bar === undefined && job.steps.filter(({ do: verb }) => verb === "centre drill").length > 1
-        ? paragraph(say("plan.last hole drawn"), width, {
-            size: size.text,
-            gap: 1,
-          })
-        : []),
       ...paragraph(howToRead(plan, [...wheels], beltKeyOf(findings)), width, { gap: 1 }),
       ...worstWords(plan, machine.units).flatMap((words) => paragraph(words, width, { gap: 1 })),
       ...sumRules([...wheels]).flatMap((words) => paragraph(words, width, { gap: 1, weight: "bold" })),
@@ -85,20 +82,24 @@ export const planHead = warning(
   },
 );
 
-/** The part in its stock, with the numbers of the steps. */
-function drawn({ job, steps }: Plan, show: Show, width: number, height: number): Run[] {
+/** The part in its stock, with the numbers of the steps; of holes beside each other each by itself. */
+function drawn(plan: Plan, show: Show, width: number, height: number): Run[] {
+  const { drawn, left } = drawnStages(plan);
+  const room = { width, height: height * 0.52 };
+  const drawing = (some: readonly DrawnStage[], own: typeof room) =>
+    partDrawing({
+      stages: some.map(({ stage }) => stage),
+      numbers: some.map(({ number }) => number),
+      show: (mm, places) => show(mm, places).replace(/ \(.*\)$/, ""),
+      unit: plan.job.units,
+      ...own,
+    });
+  const holes = [...byHole(drawn, ({ stage }) => stage.hole?.begunBy).values()];
   return [
-    {
-      drawing: partDrawing({
-        stages: steps.map(({ stage }) => stage),
-        numbers: steps.map(({ number }) => number),
-        show: (mm, places) => show(mm, places).replace(/ \(.*\)$/, ""),
-        unit: job.units,
-        width,
-        height: height * 0.52,
-      }),
-      gap: 3,
-    },
+    ...(holes.length < 2 ? [{ drawing: drawing(drawn, room), gap: 3 }] : holesBeside(holes, room, drawing)),
+    ...(left.length === 0
+      ? []
+      : paragraph(say("plan.drawn without", { steps: stepsWords(left) }), width, { weight: "bold", gap: 1 })),
   ];
 }
 

@@ -4,11 +4,11 @@ import { diameterAt } from "../../part/outline.js";
 import { boreOver, endsOf, outsideOver, type Workpiece } from "../../part/workpiece.js";
 import { largestOf, smallestOf } from "../../quantity/extremes.js";
 import { formatFixed } from "../../quantity/format.js";
-import { inMm } from "../../quantity/length.js";
 import { threadOnPaper } from "../../thread/onPaper.js";
 import { say } from "../../words/say.js";
 import { type Check, refused, type StepFinding, takeCare } from "../finding.js";
 import { bears, type Grip, gripOf, LEAST_GRIP, LEVER, soundGrip } from "../grip.js";
+import { settableOut } from "../settableOut.js";
 import { slenderness } from "../slenderness.js";
 import type { Holding, Stage } from "../stage.js";
 import type { Show } from "../words.js";
@@ -37,15 +37,14 @@ export const holdingCheck: Check = ({ stage, earlier, later, job, show }) => {
   const { step, holding } = stage;
   const last = earlier.at(-1);
   const least = standsOut(stage, later, job.clear);
-  if (isHolding(step))
-    return [...heldAnew(stage, last, job.bar?.length !== undefined, least, show), ...centreHoles(stage)];
+  if (isHolding(step)) return [...heldAnew(stage, last, job, least, show), ...centreHoles(stage)];
   if (job.bar === undefined) return [];
   if (last?.step.do === "part")
     return [
       refused("loose", say("plan findings.loose"), say("plan findings.loose remedy"), "{ do: turn round, out: … }"),
     ];
   // The bar is held before the first step, and no step says so.
-  const first = earlier.length === 0 ? [...gripped(stage, least, show), ...centreHoles(stage)] : [];
+  const first = earlier.length === 0 ? [...gripped(stage, least, job.units, show), ...centreHoles(stage)] : [];
   return [
     ...first,
     ...clearOfJaws(stage, job, show),
@@ -66,12 +65,12 @@ function standsOut({ holding }: Stage, later: readonly Stage[], clear: number): 
 function heldAnew(
   stage: Stage,
   last: Stage | undefined,
-  blankKnown: boolean,
+  { bar, units }: Job,
   least: number,
   show: Show,
 ): StepFinding[] {
   const { step } = stage;
-  if (step.do === "turn round" && !(last?.endKnown ?? blankKnown))
+  if (step.do === "turn round" && !(last?.endKnown ?? bar?.length !== undefined))
     return [
       refused(
         "length-unknown",
@@ -80,15 +79,15 @@ function heldAnew(
         "bar: length:",
       ),
     ];
-  return gripped(stage, least, show);
+  return gripped(stage, least, units, show);
 }
 
 /** What the jaws close on. */
-function gripped({ holding: { held, jaws }, before }: Stage, least: number, show: Show): StepFinding[] {
+function gripped({ holding: { held, jaws }, before }: Stage, least: number, units: Units, show: Show): StepFinding[] {
   if (held === "between centres") return [];
   const { from, to } = endsOf(before);
   const out = jaws - from;
-  const better = soundGrip(before, { jaws, least, alone: held === "chuck" });
+  const better = soundGrip(before, { jaws, least, alone: held === "chuck", units });
   const instead = (otherwise: string) =>
     better === undefined
       ? otherwise
@@ -193,12 +192,6 @@ function spoilt(work: Workpiece, grip: Grip): StepFinding[] {
   ];
 }
 
-/** Nobody lets a bar stand out more finely by a rule, mm. */
-const OUT_STEP: Readonly<Record<Units, number>> = { mm: 0.1, in: inMm(0.01, "in") };
-
-/** So far out at least, as it can be set. */
-const settableOut = (mm: number, units: Units): number => Math.ceil(mm / OUT_STEP[units] - 1e-6) * OUT_STEP[units];
-
 function clearOfJaws({ step, shaping, holding }: Stage, { clear, units }: Job, show: Show): StepFinding[] {
   if (shaping.outside.length === 0 && !besideTheJaws.includes(step.do)) return [];
   const spare = holding.jaws - shaping.to;
@@ -209,7 +202,7 @@ function clearOfJaws({ step, shaping, holding }: Stage, { clear, units }: Job, s
     spare < 0
       ? say(jaws ? "plan findings.into the jaws" : "plan findings.into the driver", { to: told.to, at: told.at })
       : say(jaws ? "plan findings.near the jaws" : "plan findings.near the driver", told);
-  const more = show(settableOut(clear - spare, units));
+  const more = show(settableOut(clear - spare, units), 2);
   return [refused("into-the-jaws", what, say("plan findings.into the jaws remedy", { more }))];
 }
 

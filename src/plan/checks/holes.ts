@@ -26,6 +26,20 @@ export function throughTheBack({ stage: { step, before, openEnded, shaping }, jo
     : [];
 }
 
+/** More holes cannot be tapped than were drilled, nor more drilled than were begun. */
+export function asManyAsDrilled({ stage: { hole } }: Checked): StepFinding[] {
+  if (hole === undefined || hole.count <= hole.drilled) return [];
+  const { count, drilled: n } = hole;
+  return [
+    refused(
+      "more-holes",
+      say("plan findings.more holes", { count, n }),
+      say("plan findings.more holes remedy"),
+      "holes:, hole:",
+    ),
+  ];
+}
+
 /** What a hole needs to be drilled, bored or reamed: metal round it, a start, a hole of the right size before it. */
 export function holes({ stage: { step, before }, job, show }: Checked): StepFinding[] {
   const { from, to } = endsOf(before);

@@ -6,7 +6,7 @@ import { roundIn } from "../../quantity/length.js";
 import { say } from "../../words/say.js";
 import { type Check, type Checked, refused, type StepFinding, takeCare } from "../finding.js";
 import { firmnessOf } from "../firmness.js";
-import { holes, throughTheBack } from "./holes.js";
+import { asManyAsDrilled, holes, throughTheBack } from "./holes.js";
 import { SAME } from "./same.js";
 
 /** Thinner metal than this, mm, is spoilt by the next cut or by the jaws; below the second figure it wants care. Common practice. */
@@ -25,7 +25,7 @@ export const metalCheck: Check = (checked) => {
   const { stage, job } = checked;
   if (isHolding(stage.step)) return [];
   // Of a piece on the drill's table nothing is known but its holes.
-  if (job.bar === undefined) return holes(checked);
+  if (job.bar === undefined) return [...asManyAsDrilled(checked), ...holes(checked)];
   const found = [
     ...lengthKnown(checked),
     ...begins(checked),
