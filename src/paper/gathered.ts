@@ -31,6 +31,24 @@ export const astray = <T>(pages: readonly FilledPage<T>[]): number =>
   onFurther(pages, ({ set }) => set !== undefined).length +
   pages.reduce((sum, page) => sum + page.placed.filter((piece) => misleads(piece, page)).length, 0);
 
+/** How many pieces that go with others, as the index line of a dial, lie on the page of none of them. */
+export function astrayFromTheirs<T>(pages: readonly FilledPage<T>[]): number {
+  const isOf = ({ besides }: Put<T>, { placed }: FilledPage<T>) =>
+    placed.some((one) => one.set !== undefined && one.besides === besides);
+  return pages.reduce(
+    (sum, page) =>
+      sum +
+      page.placed.filter(
+        (piece) =>
+          piece.besides !== undefined &&
+          piece.set === undefined &&
+          !isOf(piece, page) &&
+          pages.some((other) => isOf(piece, other)),
+      ).length,
+    0,
+  );
+}
+
 /** Pages that are laid out anew to see whether they hold a piece more. A set that wants more has so many wheels that nobody looks for a
  *  picture on the page of its strip. */
 const MOST_TRIES = 300;

@@ -1,5 +1,5 @@
 import { grouped } from "../quantity/grouped.js";
-import { astray, gathered, less, scattered } from "./gathered.js";
+import { astray, astrayFromTheirs, gathered, less, scattered } from "./gathered.js";
 import type { Piece } from "./packing.js";
 import {
   type FilledPage,
@@ -15,9 +15,10 @@ import {
 } from "./placing.js";
 
 /** Puts pieces on as few pages as are found in a few ways of placing the large ones first, each cut from what is left by straight cuts
- *  from edge to edge, `gap` mm between neighbours, and the words on them where these leave room; of ways with as few pages the first that
- *  scatters the least what belongs together, has the words at the end, and goes on from page to page in the order of the pieces. Nothing
- *  is turned: how a strip lies to the grain of the paper matters. The same pieces in the same order give the same places.
+ *  from edge to edge, `gap` mm between neighbours, and the words on them where these leave room; a page more where that brings a piece to
+ *  those that it goes with, as an index line to its dial; of ways with as few pages the first that scatters the least what belongs together,
+ *  has the words at the end, and goes on from page to page in the order of the pieces. Nothing is turned: how a strip lies to the
+ *  grain of the paper matters. The same pieces in the same order give the same places.
  *  `words`: the shapes that they may take, the most wanted first; where no page has room for any, they are not placed. `below`: how high
  *  what follows on the last page is, mm.
  *  @throws RangeError for a piece wider than the paper. */
@@ -39,7 +40,7 @@ export function packedOnPages<T>(
     for (const way of ways) {
       if (perfect()) break;
       // No more pages than are known to do, whatever their order.
-      const found = placedIn(pieces, way, whole, room, gap, best?.pages.length);
+      const found = placedIn(pieces, way, whole, room, gap, best?.cost[0]);
       if (found === undefined) continue;
       for (const layout of layouts(found, task)) if (best === undefined || less(layout.cost, best.cost)) best = layout;
     }
@@ -69,7 +70,8 @@ type Task<T> = {
   /** What follows the last page's pieces, mm, its distance from them included. */
   readonly after: number;
 };
-/** `cost`: pages, the one included that what has no room begins; parts of one whole on a page before others of it that are named first; groups parted, and pictures that mislead; words that do not stand at the end; how far down the last
+/** `cost`: pages, the one included that what has no room begins, with as many more as pieces are astray from theirs, or come before others
+ *  of one whole that are named first; groups parted, and pictures that mislead; words that do not stand at the end; how far down the last
  *  page reaches where something has no room; pages out of the order of the pieces; which shape the words take. */
 type Layout<T> = { readonly pages: readonly FilledPage<T>[]; readonly cost: readonly number[] };
 
@@ -97,7 +99,14 @@ function layoutsWith<T>(
     const length = pages.length + (unsaid ? 1 : 0);
     return {
       pages,
-      cost: [length, outOfTurn(pages, pieces), astray(pages), misplaced, reaches, disorder(pages, pieces), shape],
+      cost: [
+        length + astrayFromTheirs(pages) + outOfTurn(pages, pieces),
+        astray(pages),
+        misplaced,
+        reaches,
+        disorder(pages, pieces),
+        shape,
+      ],
     };
   };
   const aboveWhatFollows = { ...room, height: room.height - after };
@@ -215,7 +224,16 @@ function namedInOrder<T>(pages: readonly FilledPage<T>[], pieces: readonly Group
   }));
 }
 
-/** Of what makes one whole a part named before another goes where that lies, where that comes first and neither is in the way of others. */
+/** Whether two come one after the other: parts of one whole, and the same part of its copies. */
+function rowsOf<T>(pieces: readonly Grouped<T>[]): (one: Grouped<T>, other: Grouped<T>) => boolean {
+  const numberOf = numbered(pieces);
+  const wholes = grouped(pieces, ({ besides, set }) => `${besides} ${set}`);
+  const partOf = (piece: Grouped<T>) =>
+    numberOf(piece) - Math.min(...(wholes.get(`${piece.besides} ${piece.set}`) ?? []).map(numberOf));
+  return (one, other) => one.besides === other.besides && (one.set === other.set || partOf(one) === partOf(other));
+}
+
+/** Of what makes one whole, and of copies, a part named before another goes where that lies, where that comes first and neither is in the way of others. */
 function inTurn<T>(
   pages: readonly FilledPage<T>[],
   pieces: readonly Grouped<T>[],
@@ -223,6 +241,7 @@ function inTurn<T>(
   gap: number,
 ): FilledPage<T>[] {
   const numberOf = numbered(pieces);
+  const inOneRow = rowsOf(pieces);
   const now = pages.map(({ placed }) => [...placed]);
   const parts = now
     .flatMap((placed, page) => placed.map((piece) => ({ page, piece })))
@@ -239,7 +258,7 @@ function inTurn<T>(
     );
   for (const [at, one] of parts.entries())
     for (const other of parts.slice(at + 1)) {
-      if (one.piece.besides !== other.piece.besides || one.piece.set !== other.piece.set) continue;
+      if (!inOneRow(one.piece, other.piece)) continue;
       if (numberOf(one.piece) < numberOf(other.piece) === comesFirst(one, other) < 0) continue;
       const [mine, its] = [one.piece, other.piece];
       const swapped = [
@@ -260,22 +279,18 @@ function inTurn<T>(
   return now.map(filledWith);
 }
 
-/** Pairs of parts of one whole that lie on pages in the other order than they are named. */
+/** Pairs of parts of one whole, and of copies, that lie on pages in the other order than they are named. */
 function outOfTurn<T>(pages: readonly FilledPage<T>[], pieces: readonly Grouped<T>[]): number {
   const numberOf = numbered(pieces);
+  const inOneRow = rowsOf(pieces);
   const parts = pages.flatMap(({ placed }, page) =>
     placed.flatMap((piece) => (piece.set === undefined ? [] : [{ page, piece, number: numberOf(piece) }])),
   );
   return parts.reduce(
     (sum, one) =>
       sum +
-      parts.filter(
-        (other) =>
-          other.page > one.page &&
-          other.number < one.number &&
-          other.piece.set === one.piece.set &&
-          other.piece.besides === one.piece.besides,
-      ).length,
+      parts.filter((other) => other.page > one.page && other.number < one.number && inOneRow(one.piece, other.piece))
+        .length,
     0,
   );
 }

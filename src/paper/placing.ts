@@ -107,10 +107,11 @@ export function placedIn<T>(
       page.free = before.free;
       placed.length = before.placed;
     }
-    // No page holds them all: what makes one whole goes first, then pieces alike stay together as long as they can.
-    const sets = [...new Set(group.map(({ set }) => set))];
+    // No page holds them all: what makes one whole goes first, what goes with it beside the first of them, then pieces alike stay together
+    // as long as they can.
+    const sets = [...new Set(group.flatMap(({ set }) => set ?? []))];
     if (sets.length > 1) {
-      for (const set of sets) place(group.filter((piece) => piece.set === set));
+      for (const one of sets) place(group.filter(({ set }) => (set ?? sets[0]) === one));
       return;
     }
     const alike = group.filter((piece) => sameSize(piece, first));

@@ -35,3 +35,39 @@ handwheels:
   expect(captions.length).toBeGreaterThan(3);
   for (const caption of captions) expect(caption).toMatch(/^Cross slide/);
 });
+
+/** Wheels of several sizes, whose pieces fill pages badly. */
+const wheels = (paper: string, count: number): string =>
+  `
+name: Many wheels
+units: mm
+paper: { size: ${paper} }
+handwheels:
+${Array.from({ length: count }, (_, at) => {
+  const size = 24 + ((at * 7) % 30);
+  const shapes = [
+    `drum, diameter: ${size}, width: 9`,
+    `face, outside: ${size + 14}, inside: ${size - 4}`,
+    `bevel, diameter: ${size + 6}, smallDiameter: ${size - 4}, width: 9`,
+  ];
+  const feed = [2, 1.5, 1.27, 3][at % 4];
+  return `  - { name: Wheel ${"ABCDEFGHIJKL"[at]}, travel: 60, feed: ${feed}, dial: { shape: ${shapes[at % 3]}, increases: clockwise } }\n`;
+}).join("")}`;
+
+test.each([
+  ["A4", 8],
+  ["A4", 12],
+  ["A5", 8],
+])(
+  "%s, %d wheels: index line and picture lie on a page of their dial, and no copy comes before the first",
+  (paper, count) => {
+    const findings = findingsOf(wheels(paper, count));
+    for (const { handwheel } of findings.handwheels) {
+      const of = (what: string) => pagesOf(findings, new RegExp(`^${handwheel.name}${what}`));
+      const copies = [of(", copy 1"), of(", copy 2")] as const;
+      expect(Math.max(...copies[0])).toBeLessThanOrEqual(Math.min(...copies[1]));
+      for (const page of [...of(": index line"), ...of(": how")])
+        expect(copies.flat(), `${handwheel.name}, page ${page}`).toContain(page);
+    }
+  },
+);

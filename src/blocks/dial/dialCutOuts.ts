@@ -72,6 +72,9 @@ const surfaceOf = ({ flat, dial, lap = 0 }: DialPlan): Surface =>
 
 export type DialSettings = { readonly copies: number; readonly index: boolean; readonly blank: boolean };
 
+/** What tells the pieces of one copy from those of the next; the first is 0. */
+export const setOf = (copy: number): string => `copy ${copy + 1}`;
+
 /** Every piece of a dial, in cells: the copies, the index line or vernier, a blank where one is asked for. */
 export function dialCutOuts(set: DialSet, settings: DialSettings, units: Units, most: number): CutOut[] {
   const { finding, pieces } = set;
@@ -82,7 +85,7 @@ export function dialCutOuts(set: DialSet, settings: DialSettings, units: Units, 
     ...Array.from({ length: copies }, (_, copy) =>
       pieces.map((piece) => ({
         ...dialCutOut(set, piece, copies > 1 ? copy + 1 : undefined, units, most),
-        set: `copy ${copy + 1}`,
+        set: setOf(copy),
       })),
     ).flat(),
     ...(settings.index ? [companionCutOut(set, most)] : []),

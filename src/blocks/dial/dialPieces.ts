@@ -12,7 +12,7 @@ import { angleSet } from "./angleScales.js";
 import { cellFoot } from "./cell.js";
 import { bleed } from "./cutMarks.js";
 import { areaOf, type CutOut, cutOutPages } from "./cutOuts.js";
-import { type DialSet, type DialSettings, dialCutOuts, dialSet, missingOn } from "./dialCutOuts.js";
+import { type DialSet, type DialSettings, dialCutOuts, dialSet, missingOn, setOf } from "./dialCutOuts.js";
 import { dialNote, type Note } from "./dialNotes.js";
 import { numberedBands } from "./dialPiece.js";
 import { dialInPlace } from "./dialPlace.js";
@@ -92,7 +92,7 @@ function setRuns({ findings, handwheels, width, height }: Context, wanted: Wante
     ...(settings?.places ? places(dials, width) : []),
     ...scales.flatMap((one, index) =>
       Array.from({ length: copies }, (_, copy) =>
-        of(`scale ${index}`, one.cut).map((cut) => ({ ...cut, set: `copy ${copy + 1}` })),
+        of(`scale ${index}`, one.cut).map((cut) => ({ ...cut, set: setOf(copy) })),
       ).flat(),
     ),
     ...swivels.flatMap((one, index) => of(`swivel ${index}`, one.cut)),
@@ -168,8 +168,8 @@ const once = <T>(made: () => T): (() => T) => {
   };
 };
 
-/** Words on a page of their own would lie there alone: beside them the pieces of a wheel or what is small, above all the pictures that belong
- *  to them, where the others take no more pages than all do. */
+/** Words on a page of their own would lie there alone: beside them the pieces of a wheel, a copy to spare, or what is small, above all the
+ *  pictures that belong to them, where the others take no more pages than all do. */
 function asideWith(
   words: readonly (() => Drawing)[],
   cut: readonly CutOut[],
@@ -182,6 +182,7 @@ function asideWith(
   const wheels = [...new Set(bySize.flatMap(({ besides }) => besides ?? []))];
   const sets = [
     ...wheels.map((wheel) => cut.filter(({ besides }) => besides === wheel)),
+    ...wheels.map((wheel) => cut.filter(({ besides, set }) => besides === wheel && set === SPARE)),
     ...[small, pictures, pictures.slice(0, 1), small.slice(0, 1), bySize.slice(0, 1)],
   ];
   for (const aside of sets.filter(({ length }) => length > 0)) {
@@ -199,6 +200,9 @@ function asideWith(
   }
   return undefined;
 }
+
+/** The second copy. */
+const SPARE = setOf(1);
 
 /** Pieces of one scale, which need no name but their own. */
 const of = (besides: string, cut: readonly CutOut[]): CutOut[] => cut.map((piece) => ({ ...piece, besides }));
