@@ -90,7 +90,10 @@ const { MOST } = await import(`data:text/javascript,${encodeURIComponent(code)}`
 const atBounds = write("at-bounds.yaml", machineAtBounds(MOST));
 for (const [name, args] of [
   ["check", [command, "check", atBounds]],
-  ...["dial", "belt-card", "ring-cutting", "measured-report"].map((one) => [one, printed(atBounds, "--sheet", one)]),
+  ...["dial", "belt-card", "hand-feed", "ring-cutting", "measured-report"].map((one) => [
+    one,
+    printed(atBounds, "--sheet", one),
+  ]),
 ])
   console.log(`${name.padEnd(20)} ${(timed(args) / 1000).toFixed(1)} s, ${peak(args).toFixed(0)} MB`);
 

@@ -1,7 +1,7 @@
-/** `npm run mutation [folder or file…] [--lines n] [--seed s] [--own]`: changes the sources in small ways, a line here and there of each folder that
+/** `npm run mutation [folder or file…] [--lines n] [--seed s] [--own | --by folder,folder]`: changes the sources in small ways, a line here and there of each folder that
  *  computes, and looks whether a test notes it. What none notes is listed in out/mutation, to be killed by a test or explained. Takes
  *  far longer than the check, so that it is no part of it. With `--own` only the tests of the same folders are asked, which is
- *  quick and stricter. */
+ *  quick and stricter; with `--by` those of the folders that are named. Tests of published values are always asked. */
 import { spawnSync } from "node:child_process";
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
@@ -57,9 +57,12 @@ function sample(folder) {
   return Array.from({ length: wanted }, () => all.splice(below(all.length), 1)[0]);
 }
 
+const named = option("by", undefined);
 const own = words.includes("--own");
 if (own) words.splice(words.indexOf("--own"), 1);
 const folders = words.length > 0 ? words : computing;
+/** Whose tests are asked; all where nothing is said. */
+const asked = named ?? (own ? folders.map((one) => one.split("/")[0]).join(",") : undefined);
 const report = "out/mutation/report.json";
 mkdirSync("out/mutation", { recursive: true });
 writeFileSync(
@@ -84,9 +87,7 @@ writeFileSync(
 );
 const { status } = spawnSync("npx", ["stryker", "run", "out/mutation/settings.json"], {
   stdio: "inherit",
-  env: own
-    ? { ...process.env, WITNESSMARK_MUTATION_OWN: folders.map((one) => one.split("/")[0]).join(",") }
-    : process.env,
+  env: asked === undefined ? process.env : { ...process.env, WITNESSMARK_MUTATION_TESTS: asked },
 });
 if (status !== 0) process.exit(status ?? 1);
 const mutants = Object.entries(JSON.parse(readFileSync(report, "utf8")).files).flatMap(([path, { mutants, source }]) =>

@@ -10,15 +10,15 @@ const tests = readdirSync("tests", { recursive: true })
   .map((name) => join("tests", name))
   .filter((path) => path.endsWith(".test.ts"));
 
-/** With `--own`: the folders whose own tests are run, and those of published values, which are of all. */
-const own = process.env.WITNESSMARK_MUTATION_OWN?.split(",");
-const isOwn = (path) =>
-  own === undefined || [...own, "published"].some((folder) => path.startsWith(join("tests", folder, "/")));
+/** With `--own` or `--by`: the folders whose tests are run, and those of published values, which are of all. */
+const asked = process.env.WITNESSMARK_MUTATION_TESTS?.split(",");
+const isAsked = (path) =>
+  asked === undefined || [...asked, "published"].some((folder) => path.startsWith(join("tests", folder, "/")));
 
 /** The tests that run on the sources themselves. */
 export default defineConfig({
   test: {
-    include: tests.filter((path) => isOwn(path) && !leftOut(path)),
+    include: tests.filter((path) => isAsked(path) && !leftOut(path)),
     setupFiles: ["tests/support/seed.ts"],
     testTimeout: 180_000,
     isolate: false,

@@ -85,13 +85,11 @@ function inTurns(seconds: number, need: Need): Counting {
 function counted(seconds: number, need: Need): { readonly parts: number; readonly counts: number } {
   const most = need === "nearest" ? 4 : 7;
   const off = ({ parts, counts }: { parts: number; counts: number }) => Math.abs((seconds * parts) / counts - 1);
-  const ways = Array.from({ length: most }, (_, index) => index + 1)
-    .flatMap((few) => [
-      { parts: few, counts: wholeCounts(few * seconds, need) },
-      { parts: need === "nearest" ? Math.round(few / seconds) : Math.ceil(few / seconds - 1e-9), counts: few },
-    ])
-    .filter(({ parts, counts }) => parts > 0 && counts > 0)
-    .sort((a, b) => a.parts + a.counts - (b.parts + b.counts) || off(a) - off(b));
+  // One or two of either come first, so that the first that is near enough is the one most easily kept.
+  const ways = Array.from({ length: most }, (_, index) => index + 1).flatMap((few) => [
+    { parts: few, counts: wholeCounts(few * seconds, need) },
+    { parts: need === "nearest" ? Math.round(few / seconds) : Math.ceil(few / seconds - 1e-9), counts: few },
+  ]);
   return (
     ways.find((way) => off(way) <= nearEnough[need]) ??
     ways.reduce((best, way) => (off(way) < off(best) - 1e-9 ? way : best))

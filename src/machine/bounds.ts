@@ -2,13 +2,13 @@
  *  them, and a file at any of them is checked within two seconds and 300 MB. Ratios and sizes have theirs with their kind of value. */
 export const MOST = {
   /** Letters of a machine, job or template file. */
-  letters: 300_000,
+  letters: 200_000,
   /** Bytes of a CSV file. */
   csvBytes: 4_000_000,
   /** Of one handwheel. */
   readings: 20_000,
   distances: 1000,
-  handwheels: 30,
+  handwheels: 20,
   stages: 12,
   steps: 30,
   /** Ways through a drive: the product of its stages' steps. */

@@ -32,7 +32,7 @@ describe("what could be read for ever is told at once", () => {
   test("a machine file of many megabytes", async () => {
     const { code, err } = await witnessmark("check", file(`name: L\n${"#".repeat(5 * MOST.letters)}\n`));
     expect(code).toBe(1);
-    expect(err).toContain("larger than 1.2 MB");
+    expect(err).toContain("larger than 0.8 MB");
   });
 
   test("a CSV of more rows than any measurement has", async () => {

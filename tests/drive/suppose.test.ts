@@ -44,6 +44,26 @@ describe("a supposed drive", () => {
     expect(of("B open")?.byRatioRpm).toBeCloseTo((1425 / 3) * (70 / 60), 9);
   });
 
+  test("a position's own slip stays with it under another motor: 6 % at A, 2 % at B (own arithmetic)", () => {
+    const step = (label: string, driver: number, driven: number) =>
+      `{ label: ${label}, driver: ${driver}, driven: ${driven} }`;
+    const drive = driveOf(
+      `name: T\ndrive:\n  motor: { speed: 1000 rpm }\n  stages: [{ name: belt, steps: [${step("A", 50, 100)}, ${step("B", 100, 50)}] }]\n  tachometer: [{ position: [A], speed: 470 rpm }, { position: [B], speed: 1960 rpm }]\n`,
+    );
+    const { found } = withChange(drive, "motor 1200 rpm");
+    const of = (name: string) => found.speeds.find(({ position }) => position.name === name);
+    expect(of("A")?.rpm).toBeCloseTo(1200 * 0.5 * 0.94, 9);
+    expect(of("B")?.rpm).toBeCloseTo(1200 * 2 * 0.98, 9);
+    // With another belt nobody knows how it slips.
+    const thick = withChange(drive, "belt flat, 5 mm").found.speeds.find(({ position }) => position.name === "A");
+    expect(thick?.rpm).toBeCloseTo(1000 * 0.5, 9);
+  });
+
+  test("what a pulley that slips less than was measured would give stays the highest it may be", () => {
+    const { found } = withChange(demo, "60 Hz");
+    for (const { rpm, highestRpm } of found.speeds) expect(highestRpm).toBeGreaterThanOrEqual(rpm);
+  });
+
   test("another belt: effective diameters follow where the outside was measured", () => {
     const drive = driveOf(
       "name: T\ndrive: { motor: { speed: 1450, mains: 50 Hz }, belt: 'flat, 2 mm', stages: [{ name: belt, centres: 200, steps: [{ driver: { outside: 50 }, driven: { outside: 100 } }] }] }\n",
