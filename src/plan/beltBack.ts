@@ -1,4 +1,6 @@
+import { powerOff } from "../findings/powerOff.js";
 import type { Job } from "../job/job.js";
+import type { Machine } from "../machine/machine.js";
 import { say } from "../words/say.js";
 import { positionOf } from "./belts.js";
 import { endsOfWork } from "./endsOfWork.js";
@@ -9,13 +11,14 @@ import type { PlannedStep } from "./plannedStep.js";
 export function withBeltBack(
   steps: readonly PlannedStep[],
   { parts, batch }: Pick<Job, "parts" | "batch">,
+  machine: Pick<Machine, "drive">,
 ): PlannedStep[] {
   if (parts < 2 || batch === "operation") return [...steps];
   return endsOfWork(steps).flatMap((end) => {
     const belted = end.filter((step) => positionOf(step) !== undefined);
     const [first, last] = [belted[0], belted.at(-1)].map((step) => step && positionOf(step));
     if (first === undefined || last === undefined || first === last) return end;
-    const note = say("plan.belt back", { position: first, last });
+    const note = say("plan.belt back", { position: first, last, off: powerOff(machine) });
     return end.map((step) => (step === belted[0] ? { ...step, notes: [note, ...step.notes] } : step));
   });
 }

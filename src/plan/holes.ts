@@ -1,6 +1,7 @@
 import { burns } from "../findings/chipFire.js";
 import { byHandOnly, drillsOf } from "../findings/drills.js";
 import type { HandwheelFinding } from "../findings/findings.js";
+import { powerOff } from "../findings/powerOff.js";
 import type { JobStep } from "../job/job.js";
 import type { Machine, Units } from "../machine/machine.js";
 import { centreHole } from "../part/centreHole.js";
@@ -116,7 +117,7 @@ export function holed(making: Making<Extract<JobStep, { do: "drill" | "ream" }>>
       drills,
       notes: [
         ...(isOnTheTable(job, machine) ? [clamped()] : []),
-        ...(byHand ? [say("plan.by hand, no reverse")] : []),
+        ...(byHand ? [say("plan.by hand, no reverse", { off: powerOff(machine) })] : []),
         ...(drill
           ? [
               ...(drills.length > 1

@@ -61,7 +61,7 @@ export function planOf(job: Job, findings: Findings): Plan {
   const ordered = reordered
     ? withSharedPositions(plannedSteps(job, findings, stagesOf(job, order)), job, findings)
     : asGiven;
-  const steps = withBeltBack(withKeptBelts(ordered, job), job);
+  const steps = withBeltBack(withKeptBelts(ordered, job), job, findings.machine);
   const show = showIn(findings.machine, job);
   const found: Finding[] = [
     ...batchFindings(job),

@@ -1,5 +1,6 @@
 import { coolant } from "../cutting/materials.js";
 import type { Findings } from "../findings/findings.js";
+import { drivenBy } from "../findings/powerOff.js";
 import type { Job } from "../job/job.js";
 import type { Machine } from "../machine/machine.js";
 import { say } from "../words/say.js";
@@ -28,7 +29,7 @@ export function beforeTheFirstChip(job: Job, steps: readonly PlannedStep[], { ma
 }
 
 /** What keeps the spindle still: a plug that is out, or nobody at treadle or crank. */
-export const standingStill = ({ drive }: Machine): string => say(`plan.still ${drive?.motor.by ?? "motor"}`);
+export const standingStill = (machine: Machine): string => say(`plan.still ${drivenBy(machine)}`);
 
 /** Told, never computed. */
 export const beltSlip = (): string => say("plan.belt slip");

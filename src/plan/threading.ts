@@ -1,3 +1,4 @@
+import { powerOffFirst } from "../findings/powerOff.js";
 import type { JobStep } from "../job/job.js";
 import { between } from "../part/outline.js";
 import { endsOf, openOver, outsideOver } from "../part/workpiece.js";
@@ -100,7 +101,7 @@ export function threaded(making: Making<Extract<JobStep, { do: "tap" | "die" }>>
       sizes: depthBy(wheels.barrel, deep, findings.machine.units).sizes,
       notes: [
         ...(drilling ? [clamped()] : []),
-        say("plan.thread by hand"),
+        say("plan.thread by hand", { off: powerOffFirst(machine) }),
         ...sizes,
         ...(turns === undefined || thread === undefined
           ? []

@@ -1,32 +1,34 @@
+import { drivenBy } from "../findings/powerOff.js";
 import type { Use } from "../findings/uses.js";
+import type { Machine } from "../machine/machine.js";
 import { say } from "../words/say.js";
 
 /** The student's sheet in plain words, one idea a line. Common practice of training workshops. */
-const neverAtAll = (): string[] => [
+const neverAtAll = (machine: Machine): string[] => [
   say("student.never key in chuck"),
   say("student.never gloves"),
   say("student.never long hair"),
   say("student.never without eye cover"),
   say("student.never touch chips"),
   say("student.never measure turning"),
-  say("student.never move belt"),
+  say(`student.never move belt ${drivenBy(machine)}`),
   say("student.never too fast"),
   say("student.never breathe iron"),
 ];
 
 /** What one never does. */
-export const never = (use: Use): string[] =>
+export const never = (use: Use, machine: Machine): string[] =>
   use === "turning"
-    ? [...neverAtAll(), say("student.never long bar")]
-    : [say("student.never hold work"), ...neverAtAll()];
+    ? [...neverAtAll(machine), say("student.never long bar")]
+    : [say("student.never hold work"), ...neverAtAll(machine)];
 
-export const beltSteps = (): string[] => [
-  say("student.belt switch off"),
-  say("student.belt pull plug"),
+export const beltSteps = (machine: Machine): string[] => [
+  ...(drivenBy(machine) === "motor" ? [say("student.belt switch off")] : []),
+  say(`student.belt off ${drivenBy(machine)}`),
   say("student.belt open cover"),
   say("student.belt put"),
   say("student.belt turn by hand"),
-  say("student.belt close"),
+  say(`student.belt close ${drivenBy(machine)}`),
 ];
 
 /** `use`: in whose words the wheel is told of. */

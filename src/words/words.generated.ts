@@ -49,6 +49,9 @@ export type Gaps = {
   "cautions.off motor": never;
   "cautions.off treadle": never;
   "cautions.off hand": never;
+  "cautions.power off motor": never;
+  "cautions.power off treadle": never;
+  "cautions.power off hand": never;
   "cautions.belt": "off";
   "cautions.belt 1": never;
   "cautions.belt 2": never;
@@ -205,8 +208,8 @@ export type Gaps = {
   "drive notes.source iso": never;
   "drilling card.by diameter": "operation" | "tool" | "unit";
   "drilling card.by thread": "operation" | "tool";
-  "drilling card.by hand": "operations";
-  "drilling card.by hand, too fast": "operations";
+  "drilling card.by hand": "off" | "operations";
+  "drilling card.by hand, too fast": "off" | "operations";
   "drilling card.no speed": never;
   "drilling card.no drills": never;
   "drilling card.no figures": "materials";
@@ -451,7 +454,7 @@ export type Gaps = {
   "angle scales.way anticlockwise": never;
   "angle scales.small at chuck end": never;
   "angle scales.small at free end": never;
-  "angle scales.plate": never;
+  "angle scales.plate": "off";
   "angle scales.from 0 left": "sense";
   "angle scales.from 0 right": "sense";
   "angle scales.from 0 left, tapers": "sense" | "small";
@@ -651,7 +654,7 @@ export type Gaps = {
   "stops.blocks": never;
   "stops.blocks how": never;
   "stops.spindle": never;
-  "stops.spindle 1": never;
+  "stops.spindle 1": "off";
   "stops.spindle 2": never;
   "stops.spindle 3": never;
   "stops.spindle 4": never;
@@ -818,7 +821,7 @@ export type Gaps = {
   "plan.twist drill": never;
   "plan.twist drills": never;
   "plan.reamer": never;
-  "plan.by hand, no reverse": never;
+  "plan.by hand, no reverse": "off";
   "plan.drills in turn": "drills";
   "plan.clear drill": never;
   "plan.drill depth counts": "tip";
@@ -834,7 +837,7 @@ export type Gaps = {
   "plan.tap in the drill": never;
   "plan.tap in the tailstock": never;
   "plan.die holder": never;
-  "plan.thread by hand": never;
+  "plan.thread by hand": "off";
   "plan.tap turns": "turns" | "length" | "lead";
   "plan.thread turns behind": "counted" | "begins";
   "plan.thread turns": "turns" | "length";
@@ -993,7 +996,7 @@ export type Gaps = {
   "plan.turns are": never;
   "plan.counts are": never;
   "plan.readings on old dials": never;
-  "plan.belt moved sign": never;
+  "plan.belt moved sign": "off";
   "plan.for several steps": never;
   "plan.see for several steps": "heading" | "signs";
   "plan.step of the file": "inFile";
@@ -1051,7 +1054,7 @@ export type Gaps = {
   "plan.column all": never;
   "plan.belts and time": never;
   "plan.belt stays": never;
-  "plan.belt changes": "n";
+  "plan.belt changes": "n" | "off";
   "plan.reckoned": "belt" | "tool" | "part" | "pass" | "measure";
   "plan.reckoned holes": "hole";
   "plan.uncounted": "n";
@@ -1084,7 +1087,7 @@ export type Gaps = {
   "plan.drawing scale": "ratio";
   "plan.drawing scale mm": "ratio";
   "plan.drawing scale in": "ratio";
-  "plan.belt back": "position" | "last";
+  "plan.belt back": "position" | "off" | "last";
   "plan findings.do not file": "material";
   "plan findings.finish by hand": never;
   "plan findings.usually bears": "firmness";
@@ -1299,17 +1302,23 @@ export type Gaps = {
   "student.never without eye cover": never;
   "student.never touch chips": never;
   "student.never measure turning": never;
-  "student.never move belt": never;
+  "student.never move belt motor": never;
+  "student.never move belt treadle": never;
+  "student.never move belt hand": never;
   "student.never too fast": never;
   "student.never breathe iron": never;
   "student.never long bar": never;
   "student.never hold work": never;
   "student.belt switch off": never;
-  "student.belt pull plug": never;
+  "student.belt off motor": never;
+  "student.belt off treadle": never;
+  "student.belt off hand": never;
   "student.belt open cover": never;
   "student.belt put": never;
   "student.belt turn by hand": never;
-  "student.belt close": never;
+  "student.belt close motor": never;
+  "student.belt close treadle": never;
+  "student.belt close hand": never;
   "student.lost loose turning": never;
   "student.lost loose drilling": never;
   "student.lost waits turning": never;
@@ -1416,8 +1425,8 @@ export type Gaps = {
   "measuring form.quill goes": never;
   "measuring form.gauge stands": never;
   "measuring form.lost motion": never;
-  "measuring form.step plug": never;
-  "measuring form.step plug quill": never;
+  "measuring form.step plug": "off";
+  "measuring form.step plug quill": "off";
   "measuring form.step take up": "enough";
   "measuring form.step take up quill": "enough";
   "measuring form.step zero": "travel";
@@ -1489,7 +1498,7 @@ export type Gaps = {
   "measuring form.mains": never;
   "measuring form.belt": never;
   "measuring form.rpm": never;
-  "measuring form.drive plug": never;
+  "measuring form.drive plug": "off";
   "measuring form.drive pulleys": never;
   "measuring form.drive centres": never;
   "measuring form.drive speeds": never;
@@ -1937,6 +1946,9 @@ const en: Readonly<Record<Key, Text>> = {
   "cautions.off motor": "PLUG OUT",
   "cautions.off treadle": "FOOT OFF THE TREADLE",
   "cautions.off hand": "HAND OFF THE CRANK",
+  "cautions.power off motor": "plug out",
+  "cautions.power off treadle": "foot off the treadle",
+  "cautions.power off hand": "hand off the crank",
   "cautions.belt": "{off}, then open. Key out of the chuck.",
   "cautions.belt 1": "Close the cover before you start. Never exceed the speed marked on the chuck, whatever a sheet says.",
   "cautions.belt 2": "Start slow with large, long or uneven work. Speeds are guides, for sharp tools and firm work.",
@@ -2093,8 +2105,8 @@ const en: Readonly<Record<Key, Text>> = {
   "drive notes.source iso": "ISO 4183:1995 (from memory)",
   "drilling card.by diameter": "{operation}, {tool}: belt and rpm by diameter, {unit}",
   "drilling card.by thread": "{operation}, {tool}: belt and rpm by thread",
-  "drilling card.by hand": "Turn the spindle by hand, plug out: {operations}. The file gives neither a reversing motor nor a clutch; without one a tool that binds in its hole breaks.",
-  "drilling card.by hand, too fast": "Turn the spindle by hand, plug out: {operations}. No position is slow enough to stop and reverse in time.",
+  "drilling card.by hand": "Turn the spindle by hand, {off}: {operations}. The file gives neither a reversing motor nor a clutch; without one a tool that binds in its hole breaks.",
+  "drilling card.by hand, too fast": "Turn the spindle by hand, {off}: {operations}. No position is slow enough to stop and reverse in time.",
   "drilling card.no speed": "None: no speed of this machine is known.",
   "drilling card.no drills": "None of the drills is within the largest that the file allows.",
   "drilling card.no figures": "No figures for {materials}.",
@@ -2339,7 +2351,7 @@ const en: Readonly<Record<Key, Text>> = {
   "angle scales.way anticlockwise": "anticlockwise",
   "angle scales.small at chuck end": "chuck end small",
   "angle scales.small at free end": "free end small",
-  "angle scales.plate": "Degree plate for the spindle's nose: its numbers grow when the spindle is turned clockwise, seen from the tailstock, under an index on top. Spindle stopped, plug pulled; turn it by hand.",
+  "angle scales.plate": "Degree plate for the spindle's nose: its numbers grow when the spindle is turned clockwise, seen from the tailstock, under an index on top. Spindle stopped, {off}; turn it by hand.",
   "angle scales.from 0 left": "left of 0: {sense} from above",
   "angle scales.from 0 right": "right of 0: {sense} from above",
   "angle scales.from 0 left, tapers": "left of 0: {sense} from above, {small}",
@@ -2539,7 +2551,7 @@ const en: Readonly<Record<Key, Text>> = {
   "stops.blocks": "A gauge block or drill shank at the stop",
   "stops.blocks how": "Measure the shank, do not trust its name. Take it out and the travel is longer by just its size: two lengths or depths from one stop. Turns + what the dial goes on by:",
   "stops.spindle": "Repeat parts from bar, with a stop inside the spindle",
-  "stops.spindle 1": "Plug out. Lock the stop in the bore so that it cannot creep: a plug with a drawbolt, or a rod held at the far end.",
+  "stops.spindle 1": "{off}. Lock the stop in the bore so that it cannot creep: a plug with a drawbolt, or a rod held at the far end.",
   "stops.spindle 2": "Push the blank against it, close the chuck or collet, and tighten: jaws that draw in pull it off the stop, by about the same if closed the same way.",
   "stops.spindle 3": "Face the first part and set the dial to 0 there, coming forward. All lengths count from this face.",
   "stops.spindle 4": "Cut every shoulder from the same side to the same reading; measure the first, the third, then every tenth.",
@@ -2706,7 +2718,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.twist drill": "twist drill",
   "plan.twist drills": "twist drills",
   "plan.reamer": "reamer",
-  "plan.by hand, no reverse": "Turn the spindle by hand, plug out: the file gives neither a reversing motor nor a clutch.",
+  "plan.by hand, no reverse": "Turn the spindle by hand, {off}: the file gives neither a reversing motor nor a clutch.",
   "plan.drills in turn": "One after the other: {drills}, each touched off again; all at the speed of the largest, which the smaller ones bear too.",
   "plan.clear drill": "Draw the drill out to clear it each time it has gone in by its own diameter.",
   "plan.drill depth counts": "The depth counts from where the full diameter enters; the point goes {tip} deeper.",
@@ -2722,7 +2734,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.tap in the drill": "tap, held square by the drill's chuck",
   "plan.tap in the tailstock": "tap, held square by the tailstock's chuck",
   "plan.die holder": "die in a holder that slides on the tailstock barrel",
-  "plan.thread by hand": "Power off, plug pulled, belt off or slack: turn the spindle by hand at the chuck or pulley. Never by power.",
+  "plan.thread by hand": "{off}, belt off or slack: turn the spindle by hand at the chuck or pulley. Never by power.",
   "plan.tap turns": "{turns} turns from the first bite for {length} of full thread and the {lead} of its lead.",
   "plan.thread turns behind": "{counted} The thread begins {begins} behind the face, where the narrow hole does.",
   "plan.thread turns": "{turns} turns for {length}.",
@@ -2881,7 +2893,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.turns are": "Turns: from the zero.",
   "plan.counts are": "A count in feeding is one second, “one and two and”.",
   "plan.readings on old dials": "Where it says old dial: what the dial that is on the wheel shows; what it is out by is reckoned with, to the feed of the file. What reading it adds comes on top of every ±.",
-  "plan.belt moved sign": "White on black: the belt is moved before this step, plug out.",
+  "plan.belt moved sign": "White on black: the belt is moved before this step, {off}.",
   "plan.for several steps": "For several steps",
   "plan.see for several steps": "Under “{heading}”: {signs}.",
   "plan.step of the file": "step {inFile} of the file",
@@ -2939,7 +2951,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.column all": "all",
   "plan.belts and time": "Belts and time",
   "plan.belt stays": "The belt stays where it is from the first step to the last.",
-  "plan.belt changes": {"one":"{n} belt change from the first step to the last: a hand under the cover, plug out.","other":"{n} belt changes from the first step to the last; each is a hand under the cover, plug out."},
+  "plan.belt changes": {"one":"{n} belt change from the first step to the last: a hand under the cover, {off}.","other":"{n} belt changes from the first step to the last; each is a hand under the cover, {off}."},
   "plan.reckoned": "Reckoned with the least published feed at these speeds; the hands by our own figures, unhurried: {belt} minutes a belt change, {tool} a tool set and touched off, {part} a part held, {pass} a pass, {measure} a measurement.",
   "plan.reckoned holes": "Each next hole of several: {hole} more.",
   "plan.uncounted": {"one":"{n} step without a feed or a speed is left out.","other":"{n} steps without a feed or a speed are left out."},
@@ -2972,7 +2984,7 @@ const en: Readonly<Record<Key, Text>> = {
   "plan.drawing scale": "scale {ratio}",
   "plan.drawing scale mm": "scale {ratio}, all sizes in mm",
   "plan.drawing scale in": "scale {ratio}, all sizes in inches",
-  "plan.belt back": "From the second part on first move the belt back to {position}, plug out: the part before ended at {last}.",
+  "plan.belt back": "From the second part on first move the belt back to {position}, {off}: the part before ended at {last}.",
   "plan findings.do not file": "do not file or polish {material}; ask for a wider tolerance, or another machine",
   "plan findings.finish by hand": "finish by hand",
   "plan findings.usually bears": "what a {firmness} one usually bears, common practice",
@@ -3187,17 +3199,23 @@ const en: Readonly<Record<Key, Text>> = {
   "student.never without eye cover": "Never work without safety glasses.",
   "student.never touch chips": "Never touch chips. They cut and burn. Use a brush.",
   "student.never measure turning": "Never measure while it turns.",
-  "student.never move belt": "Never move the belt while the plug is in.",
+  "student.never move belt motor": "Never move the belt while the plug is in.",
+  "student.never move belt treadle": "Never move the belt with a foot on the treadle.",
+  "student.never move belt hand": "Never move the belt with a hand on the crank.",
   "student.never too fast": "Never go faster than the chuck allows.",
   "student.never breathe iron": "Never breathe cast iron dust. Wipe it up, do not blow.",
   "student.never long bar": "Never let a long bar stick out. It bends and whips.",
   "student.never hold work": "Never hold the work in your hand. Clamp it.",
   "student.belt switch off": "Switch off. Wait until it stops.",
-  "student.belt pull plug": "Pull the plug.",
+  "student.belt off motor": "Pull the plug.",
+  "student.belt off treadle": "Take your foot off the treadle. Wait until it stops.",
+  "student.belt off hand": "Take your hand off the crank. Wait until it stops.",
   "student.belt open cover": "Open the cover.",
   "student.belt put": "Put the belt on the step you need.",
   "student.belt turn by hand": "Turn the chuck once by hand. Take the key out.",
-  "student.belt close": "Close the cover. Then put the plug in.",
+  "student.belt close motor": "Close the cover. Then put the plug in.",
+  "student.belt close treadle": "Close the cover. Then put your foot back.",
+  "student.belt close hand": "Close the cover. Then take the crank again.",
   "student.lost loose turning": "Screws and gears fit loosely.",
   "student.lost loose drilling": "The parts that move the drill fit loosely.",
   "student.lost waits turning": "When you turn back, the slide waits.",
@@ -3304,8 +3322,8 @@ const en: Readonly<Record<Key, Text>> = {
   "measuring form.quill goes": "down",
   "measuring form.gauge stands": "stands still",
   "measuring form.lost motion": "lost motion",
-  "measuring form.step plug": "Plug out. Adjust and oil the slide as it is to be used; lock the others.",
-  "measuring form.step plug quill": "Plug out. Clamp table and column; adjust and oil the quill as it is to be used.",
+  "measuring form.step plug": "{off}. Adjust and oil the slide as it is to be used; lock the others.",
+  "measuring form.step plug quill": "{off}. Clamp table and column; adjust and oil the quill as it is to be used.",
   "measuring form.step take up": "Take up the lost motion: from the very end of the travel, move the slide {enough} or more, one way.",
   "measuring form.step take up quill": "Take up the lost motion: from its very top, move the quill {enough} or more down.",
   "measuring form.step zero": "Dial on its mark, gauge on 0; scribe a line across slide and ways. Gauge short of {travel}: move it on with blocks.",
@@ -3377,7 +3395,7 @@ const en: Readonly<Record<Key, Text>> = {
   "measuring form.mains": "mains",
   "measuring form.belt": "Belt: round, flat, vee or toothed, and its size",
   "measuring form.rpm": "rpm",
-  "measuring form.drive plug": "Plug out before a hand goes near a belt or pulley.",
+  "measuring form.drive plug": "{off} before a hand goes near a belt or pulley.",
   "measuring form.drive pulleys": "Measure each pulley in one of the four ways, and write down which: under a round belt over the belt, a toothed one by its teeth.",
   "measuring form.drive centres": "From shaft to shaft, with the belt as tight as it runs.",
   "measuring form.drive speeds": "Close the covers. Nothing in the chuck but what it holds fast. Let the belt warm up, hold the tachometer to the mark at arm’s length, touch nothing that turns; read each position twice, without load.",
@@ -3834,6 +3852,9 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "STECKER ZIEHEN",
   "FUSS VOM TRITT",
   "HAND VON DER KURBEL",
+  "Stecker gezogen",
+  "Fuß vom Tritt",
+  "Hand von der Kurbel",
   "{off}, dann öffnen. Schlüssel aus dem Futter.",
   "Erst die Abdeckung schließen, dann einschalten. Nie schneller, als auf dem Futter steht, egal, was ein Blatt sagt.",
   "Große, lange oder unrunde Werkstücke langsam anfahren. Drehzahlen sind Richtwerte für scharfes Werkzeug und feste Spannung.",
@@ -3990,8 +4011,8 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "ISO 4183:1995 (aus dem Gedächtnis)",
   "{operation}, {tool}: Riemenstellung und U/min nach Durchmesser in {unit}",
   "{operation}, {tool}: Riemenstellung und U/min nach Gewinde",
-  "Spindel von Hand drehen, Stecker gezogen: {operations}. Weder Rechts-/Linkslauf noch Rutschkupplung sind bekannt; ohne sie bricht ein Werkzeug, das im Loch klemmt.",
-  "Spindel von Hand drehen, Stecker gezogen: {operations}. Keine Stellung ist langsam genug, um rechtzeitig anzuhalten und umzusteuern.",
+  "Spindel von Hand drehen, {off}: {operations}. Weder Rechts-/Linkslauf noch Rutschkupplung sind bekannt; ohne sie bricht ein Werkzeug, das im Loch klemmt.",
+  "Spindel von Hand drehen, {off}: {operations}. Keine Stellung ist langsam genug, um rechtzeitig anzuhalten und umzusteuern.",
   "Keine: keine Drehzahl dieser Maschine ist bekannt.",
   "Keiner der Bohrer ist so klein, wie es die Datei verlangt.",
   "Keine Schnittwerte für {materials}.",
@@ -4236,7 +4257,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "gegen den Uhrzeigersinn",
   "am Futter dünn",
   "am freien Ende dünn",
-  "Gradscheibe für den Spindelkopf: ihre Zahlen wachsen, wenn die Spindel vom Reitstock aus gesehen im Uhrzeigersinn gedreht wird, unter einer Ablesemarke oben. Spindel steht, Stecker gezogen; von Hand drehen.",
+  "Gradscheibe für den Spindelkopf: ihre Zahlen wachsen, wenn die Spindel vom Reitstock aus gesehen im Uhrzeigersinn gedreht wird, unter einer Ablesemarke oben. Spindel steht, {off}; von Hand drehen.",
   "links von 0: von oben gesehen {sense}",
   "rechts von 0: von oben gesehen {sense}",
   "links von 0: von oben gesehen {sense}, {small}",
@@ -4436,7 +4457,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Endmaß oder Bohrerschaft am Anschlag",
   "Den Schaft messen, nicht seinem Namen glauben. Herausgenommen ist der Weg um genau sein Maß länger: zwei Längen oder Tiefen an einem Anschlag. Umdrehungen + um was die Skala danach weitergeht:",
   "Gleiche Teile von der Stange, mit Anschlag in der Spindel",
-  "Stecker ziehen. Den Anschlag in der Spindelbohrung klemmen, dass er nicht wandert: ein Pfropfen mit Zugschraube, oder ein am hinteren Ende gehaltener Stab.",
+  "{off}. Den Anschlag in der Spindelbohrung klemmen, dass er nicht wandert: ein Pfropfen mit Zugschraube, oder ein am hinteren Ende gehaltener Stab.",
   "Den Rohling dagegen schieben, Futter oder Spannzange schließen und anziehen: Backen, die ziehen, rücken ihn vom Anschlag ab, um etwa gleich viel, wenn man sie gleich schließt.",
   "Das erste Teil plandrehen und dort die Skala auf 0 stellen, vorwärts kommend. Alle Längen zählen von dieser Fläche.",
   "Jeden Absatz von derselben Seite auf denselben Skalenwert drehen; das erste messen, das dritte, dann jedes zehnte.",
@@ -4603,7 +4624,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Spiralbohrer",
   "Spiralbohrer (mehrere)",
   "Reibahle",
-  "Spindel von Hand drehen, Stecker gezogen: in der Datei steht weder Rechts-/Linkslauf noch Rutschkupplung.",
+  "Spindel von Hand drehen, {off}: in der Datei steht weder Rechts-/Linkslauf noch Rutschkupplung.",
   "Nacheinander: {drills}, jeder neu angekratzt; alle mit der Drehzahl des größten, die die kleineren auch vertragen.",
   "Den Bohrer zum Ausräumen der Späne ganz zurückziehen, sooft er um seinen Durchmesser eingedrungen ist.",
   "Die Tiefe zählt, ab wo der volle Durchmesser eintritt; die Spitze geht {tip} tiefer.",
@@ -4619,7 +4640,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Gewindebohrer, gerade geführt vom Bohrfutter",
   "Gewindebohrer, gerade geführt vom Futter im Reitstock",
   "Schneideisen im Halter, der auf der Reitstockpinole gleitet",
-  "Strom aus, Stecker gezogen, Riemen ab oder schlaff: die Spindel von Hand am Futter oder an der Scheibe drehen. Nie mit Motor.",
+  "{off}, Riemen ab oder schlaff: die Spindel von Hand am Futter oder an der Scheibe drehen. Nie mit Motor.",
   "{turns} Umdrehungen ab dem Fassen für {length} volles Gewinde und die {lead} des Anschnitts.",
   "{counted} Das Gewinde beginnt {begins} hinter der Planfläche, wo auch das enge Loch beginnt.",
   "{turns} Umdrehungen für {length}.",
@@ -4778,7 +4799,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Umdr.: ab der Null.",
   "Sekunden beim Vorschub laut zählen: „einundzwanzig, zweiundzwanzig“.",
   "Wo „alte Skala“ steht: was die Skala zeigt, die auf dem Handrad sitzt; ihr Fehler ist eingerechnet, nach dem Weg je Umdrehung der Datei. Was das Ablesen hinzufügt, kommt zu jedem ± hinzu.",
-  "Weiß auf schwarz: vor diesem Schritt den Riemen umlegen, Stecker gezogen.",
+  "Weiß auf schwarz: vor diesem Schritt den Riemen umlegen, {off}.",
   "Für mehrere Schritte",
   "Unter „{heading}“: {signs}.",
   "Schritt {inFile} der Datei",
@@ -4836,7 +4857,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "gesamt",
   "Riemen und Zeit",
   "Der Riemen bleibt vom ersten Schritt bis zum letzten liegen.",
-  {"one":"{n} Riemenwechsel vom ersten Schritt bis zum letzten: eine Hand unter der Abdeckung, Stecker gezogen.","other":"{n} Riemenwechsel vom ersten Schritt bis zum letzten; jeder ist eine Hand unter der Abdeckung, Stecker gezogen."},
+  {"one":"{n} Riemenwechsel vom ersten Schritt bis zum letzten: eine Hand unter der Abdeckung, {off}.","other":"{n} Riemenwechsel vom ersten Schritt bis zum letzten; jeder ist eine Hand unter der Abdeckung, {off}."},
   "Gerechnet mit dem kleinsten veröffentlichten Vorschub bei den Drehzahlen oben und mit eigenen Zahlen für Handgriffe ohne Eile: {belt} Minuten je Riemenwechsel, {tool} je Werkzeug eingestellt und angekratzt, {part} je Teil gespannt, {pass} je Schnitt, {measure} je Messung.",
   "Jedes nächste Loch von mehreren: {hole} mehr.",
   {"one":"{n} Schritt ohne Vorschub oder Drehzahl ist nicht mitgezählt.","other":"{n} Schritte ohne Vorschub oder Drehzahl sind nicht mitgezählt."},
@@ -4869,7 +4890,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Maßstab {ratio}",
   "Maßstab {ratio}, alle Maße in mm",
   "Maßstab {ratio}, alle Maße in Zoll",
-  "Ab dem zweiten Teil zuerst zurück auf {position}, Stecker gezogen: das Teil davor endete auf {last}.",
+  "Ab dem zweiten Teil zuerst zurück auf {position}, {off}: das Teil davor endete auf {last}.",
   "{material} nicht feilen oder polieren; eine gröbere Toleranz erfragen oder eine andere Maschine nehmen",
   "von Hand fertig bearbeiten",
   "was eine {firmness} Maschine üblicherweise verträgt, Werkstattbrauch",
@@ -5085,16 +5106,22 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Nie Späne anfassen. Sie schneiden und brennen. Nimm den Pinsel.",
   "Nie messen, während es sich dreht.",
   "Nie den Riemen umlegen, solange der Stecker steckt.",
+  "Nie den Riemen umlegen, solange ein Fuß auf dem Tritt steht.",
+  "Nie den Riemen umlegen, solange eine Hand an der Kurbel ist.",
   "Nie schneller laufen lassen, als das Futter erlaubt.",
   "Nie Gussstaub einatmen. Aufwischen, nicht blasen.",
   "Nie eine lange Stange herausstehen lassen. Sie biegt sich und schlägt.",
   "Nie das Werkstück in der Hand halten. Spann es.",
   "Schalte aus. Warte, bis alles steht.",
   "Zieh den Stecker.",
+  "Nimm den Fuß vom Tritt. Warte, bis alles steht.",
+  "Nimm die Hand von der Kurbel. Warte, bis alles steht.",
   "Öffne die Abdeckung.",
   "Leg den Riemen auf die Stufe, die du brauchst.",
   "Dreh das Futter einmal von Hand. Zieh den Schlüssel ab.",
   "Schließ die Abdeckung. Dann steck den Stecker ein.",
+  "Schließ die Abdeckung. Dann erst den Fuß auf den Tritt.",
+  "Schließ die Abdeckung. Dann erst die Hand an die Kurbel.",
   "Gewindespindeln und Zahnräder haben Spiel.",
   "Was den Bohrer bewegt, hat Spiel.",
   "Drehst du zurück, wartet der Schlitten.",
@@ -5201,8 +5228,8 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "abwärts",
   "steht fest",
   "Umkehrspiel",
-  "Stecker ziehen. Schlitten nachstellen und ölen; die anderen klemmen.",
-  "Stecker ziehen. Tisch und Säule klemmen; Pinole nachstellen und ölen.",
+  "{off}. Schlitten nachstellen und ölen; die anderen klemmen.",
+  "{off}. Tisch und Säule klemmen; Pinole nachstellen und ölen.",
   "Umkehrspiel wegdrehen: vom Ende des Wegs aus {enough} oder mehr vor.",
   "Umkehrspiel aufheben: die Pinole von ganz oben {enough} oder mehr nach unten bewegen.",
   "Skala auf ihren Strich, Messuhr auf 0; Schlitten und Führung anreißen. Messuhr kürzer als {travel}: mit Endmaßen versetzen.",
@@ -5274,7 +5301,7 @@ export const texts: Readonly<Record<LanguageCode, Readonly<Record<Key, Text>>>> 
   "Netz",
   "Riemen: rund, flach, Keil- oder Zahnriemen, und seine Größe",
   "U/min",
-  "Stecker ziehen, bevor eine Hand an Riemen oder Scheibe geht.",
+  "{off}, bevor eine Hand an Riemen oder Scheibe geht.",
   "Jede Scheibe auf eine der vier Arten messen und aufschreiben, auf welche: beim Rundriemen über dem Riemen, eine Zahnscheibe nach ihren Zähnen.",
   "Von Welle zu Welle, der Riemen so straff, wie er läuft.",
   "Abdeckungen schließen. Nichts ins Futter, was es nicht festhält. Riemen warmlaufen lassen, den Drehzahlmesser mit gestrecktem Arm auf die Marke richten, nichts berühren, was sich dreht; jede Stellung zweimal ablesen, ohne Last.",

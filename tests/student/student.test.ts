@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Mark } from "../../src/drawing/drawing.js";
 import type { Findings } from "../../src/findings/findings.js";
+import type { Machine } from "../../src/machine/machine.js";
 import { dice } from "../../src/student/dice.js";
 import { exercises } from "../../src/student/exercises.js";
 import { askLines, beltSteps, lostMotionLines, never } from "../../src/student/words.js";
@@ -170,11 +171,21 @@ const syllables = (word: string) =>
     ).length,
   );
 
+/** The demo's machine, turned by something else. */
+function drivenLike(by: "motor" | "treadle" | "hand"): Machine {
+  const { machine } = demo;
+  if (machine.drive === undefined) throw new Error("the demo has a drive");
+  return { ...machine, drive: { ...machine.drive, motor: { ...machine.drive.motor, ...(by !== "motor" && { by }) } } };
+}
+
 describe("the sheet", () => {
   const written = [
-    ...never("turning"),
-    ...never("drilling"),
-    ...beltSteps(),
+    ...never("turning", demo.machine),
+    ...never("drilling", demo.machine),
+    ...(["motor", "treadle", "hand"] as const).flatMap((by) => {
+      const machine = drivenLike(by);
+      return [...never("turning", machine).slice(6, 7), ...beltSteps(machine)];
+    }),
     ...(["turning", "drilling"] as const).flatMap((use) =>
       [true, false].flatMap((hasDial) =>
         (["half", "little"] as const).flatMap((back) => lostMotionLines(use, hasDial, back)),

@@ -6,7 +6,8 @@ import { vernierMarks, vernierWithin } from "../../dial/vernier.js";
 import type { Drawing, Mark } from "../../drawing/drawing.js";
 import { group } from "../../drawing/shapes.js";
 import { textWidth } from "../../drawing/text.js";
-import type { AngleScale, Paper, Units } from "../../machine/machine.js";
+import { powerOff } from "../../findings/powerOff.js";
+import type { AngleScale, Machine, Paper, Units } from "../../machine/machine.js";
 import { TURN, toRadians } from "../../quantity/angle.js";
 import { smallestOf } from "../../quantity/extremes.js";
 import { formatSize, trimmed, trimmedSize } from "../../quantity/format.js";
@@ -25,23 +26,23 @@ import { ringSurface, type Surface, stripSurface } from "./surface.js";
 /** A scale of degrees with its index line or vernier as pieces to cut, and what must be known of it. */
 export function angleSet(
   given: AngleScale,
-  paper: Paper,
-  units: Units,
+  machine: Pick<Machine, "paper" | "units" | "drive">,
   copies: number,
   room: { readonly width: number; readonly height: number },
 ): { readonly cut: readonly CutOut[]; readonly note: Note; readonly missing: boolean } {
+  const { paper, units } = machine;
   const scale = onPaper(given, paper);
   const parted = inPieces(scale, units, room);
   const about = { about: scale.name, warnings: [] };
   if (parted === undefined) {
     // A plate goes all the way round.
     const remedy = say(`angle scales.smaller ${scale.part === "spindle" ? "plate" : "scale"}`);
-    const words = `${scaleWords(scale, units)} ${say("angle scales.too large", { remedy })}`;
+    const words = `${scaleWords(scale, machine)} ${say("angle scales.too large", { remedy })}`;
     return { cut: [], note: { ...about, words, leftOut: { name: scale.name, remedy } }, missing: false };
   }
   const { pieces, missing } = parted;
   const joined = pieces.length > 1 ? [say("scales.in pieces", { n: pieces.length })] : [];
-  const note = { ...about, words: [scaleWords(scale, units), ...joined].join(" ") };
+  const note = { ...about, words: [scaleWords(scale, machine), ...joined].join(" ") };
   const all = Array.from({ length: Math.max(1, copies) }, (_, copy) =>
     pieces.map((piece) => (pieces.length > 1 ? { ...piece, set: `copy ${copy + 1}` } : piece)),
   ).flat();
@@ -162,8 +163,9 @@ export function sideWords(scale: AngleScale, side: "left" | "right"): string {
   return say(`angle scales.small at ${smallEnd(scale.part, sense)}`);
 }
 
-function scaleWords(scale: PaperScale, units: Units): string {
-  if (scale.part === "spindle") return say("angle scales.plate");
+function scaleWords(scale: PaperScale, machine: Pick<Machine, "units" | "drive">): string {
+  const { units } = machine;
+  if (scale.part === "spindle") return say("angle scales.plate", { off: powerOff(machine) });
   const sides = (["left", "right"] as const).map((side) => {
     const sense = say(`angle scales.way ${senseOn(scale, side)}`);
     const gaps = { sense, small: sideWords(scale, side) };

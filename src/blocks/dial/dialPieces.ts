@@ -86,7 +86,7 @@ function setRuns({ findings, handwheels, width, height }: Context, wanted: Wante
     scaleSet(toldApart(scale, machine), findings, width),
   );
   const degrees = (angles > 0 ? angleScalesOf(asked) : []).map((scale) => toldApart(scale, machine));
-  const swivels = degrees.map((one) => angleSet(one, machine.paper, units, angles, room));
+  const swivels = degrees.map((one) => angleSet(one, machine, angles, room));
   const cut = [
     ...(settings ? dials.flatMap((set) => dialCutOuts(set, settings, units, width)) : []),
     ...(settings?.places ? places(dials, width) : []),

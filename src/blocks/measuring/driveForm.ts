@@ -29,7 +29,7 @@ export const driveForm = block({ blankRows: 6 }, ({ findings, settings, width, h
     ...held(findings.machine, width),
     ...blanks(toWrite(findings.machine), width, 0.5),
     { drawing: drivePictures(width), gap: 2 },
-    { drawing: numbered(driveSteps(), width, width >= 150 ? 2 : 1), gap: 1.5 },
+    { drawing: numbered(driveSteps(findings.machine), width, width >= 150 ? 2 : 1), gap: 1.5 },
   ];
   const foot: Run[] = [
     ...paragraph(say("measuring form.into the file"), width, { gap: 2.5 }),

@@ -1,6 +1,8 @@
 import type { Drawing, Mark, Point, Segment } from "../../drawing/drawing.js";
 import { circle, group, line, polyline, rectangle, text } from "../../drawing/shapes.js";
 import { textWidth } from "../../drawing/text.js";
+import { powerOffFirst } from "../../findings/powerOff.js";
+import type { Machine } from "../../machine/machine.js";
 import { say } from "../../words/say.js";
 import { axisLine, objectLine, pen, rowLine, size } from "../shared/style.js";
 import { dimensionHead, way } from "./heads.js";
@@ -119,8 +121,8 @@ function tachometer(): Mark[] {
 const turning = (): Mark[] => way(at(-12.5, middle + 5), at(-12.5, middle - 5), objectLine);
 
 /** What the words beside the pictures call for, in the order of the pictures. */
-export const driveSteps = (): string[] => [
-  say("measuring form.drive plug"),
+export const driveSteps = (machine: Pick<Machine, "drive">): string[] => [
+  say("measuring form.drive plug", { off: powerOffFirst(machine) }),
   say("measuring form.drive pulleys"),
   say("measuring form.drive centres"),
   say("measuring form.drive speeds"),

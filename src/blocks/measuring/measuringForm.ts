@@ -1,9 +1,10 @@
 import type { FeedFinding } from "../../feed/finding.js";
 import { type ReadingsPlan, readingsPlan } from "../../feed/readingsPlan.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
+import { powerOffFirst } from "../../findings/powerOff.js";
 import { movesQuill } from "../../findings/roles.js";
 import { isDrill } from "../../findings/uses.js";
-import type { Units } from "../../machine/machine.js";
+import type { Machine, Units } from "../../machine/machine.js";
 import { formatBound, formatDoubted, formatFixed, formatLength, trimmed, unitName } from "../../quantity/format.js";
 import { fromMm, inMm } from "../../quantity/length.js";
 import { say } from "../../words/say.js";
@@ -30,13 +31,13 @@ type Settings = { within: number; travel: number; nominal: number; gauge: number
 export const handwheelForm = block<Settings>(
   { ...usual, reach: 0 },
   ({ handwheels, findings, settings, width, height }): Run[] => {
-    const { units, measured } = findings.machine;
+    const { machine } = findings;
     const about = handwheels.length > 0 ? handwheels : [undefined];
     return about.flatMap((finding) => {
       // A drill has its quill, whether the file has a wheel for it yet or not.
       const quill = finding === undefined ? isDrill(findings.machine) : movesQuill(finding, findings);
       const moved = quill ? "quill" : "slide";
-      return page(finding, moved, settings, units, measured, width, height);
+      return page(finding, moved, settings, machine, width, height);
     });
   },
 );
@@ -99,15 +100,15 @@ function page(
   finding: HandwheelFinding | undefined,
   moved: Moved,
   settings: Settings,
-  units: Units,
-  measured: string | undefined,
+  machine: Machine,
   width: number,
   height: number,
 ): Run[] {
+  const { units, measured } = machine;
   const basis = formBasis(finding, settings, units);
   const { wish, plan } = basis;
   const top = headOf(finding, basis, units, measured, width);
-  const words = steps(moved, plan, wish.travel, wish.ends / 2, units);
+  const words = steps(moved, plan, wish.travel, wish.ends / 2, machine);
   const dial = finding?.handwheel.dial;
   const worn = finding?.feed?.measured?.uneven?.most !== undefined;
   const foot = (across: number) => footOf(moved, { ...plan, worn }, wish, dial?.shape ?? "drum", units, across);
@@ -214,11 +215,19 @@ function headOf(
 }
 
 /** As numbered in the picture. `free`: kept free at either end, mm. */
-function steps(moved: Moved, plan: ReadingsPlan, travel: number, free: number, units: Units): string[] {
+function steps(
+  moved: Moved,
+  plan: ReadingsPlan,
+  travel: number,
+  free: number,
+  machine: Pick<Machine, "units" | "drive">,
+): string[] {
+  const { units } = machine;
+  const off = powerOffFirst(machine);
   const quill = moved === "quill";
   const enough = formatLength(free, units, units === "mm" ? 1 : 2);
   return [
-    say(quill ? "measuring form.step plug quill" : "measuring form.step plug"),
+    say(quill ? "measuring form.step plug quill" : "measuring form.step plug", { off }),
     say(quill ? "measuring form.step take up quill" : "measuring form.step take up", { enough }),
     [
       say(quill ? "measuring form.step zero quill" : "measuring form.step zero", {

@@ -10,6 +10,7 @@ import { rpmWords } from "../../drive/rpmWords.js";
 import { byHandOnly, drillsOf, largestDrill } from "../../findings/drills.js";
 import type { Findings } from "../../findings/findings.js";
 import { sameSpeed, withoutNearlyAlike } from "../../findings/nearlyAlike.js";
+import { powerOff } from "../../findings/powerOff.js";
 import { largestDiameter, servedDiameters } from "../../findings/servedDiameters.js";
 import { sizeName } from "../../findings/sizeName.js";
 import { speedDoubt } from "../../findings/speedDoubt.js";
@@ -60,8 +61,12 @@ export const drillBars = block(
     );
     const namesOf = (operations: readonly string[]) => operations.map(operationName).join(", ");
     const told = [
-      ...(byHand.length === 0 ? [] : [say("drilling card.by hand", { operations: namesOf(byHand) })]),
-      ...(tooFast.length === 0 ? [] : [say("drilling card.by hand, too fast", { operations: namesOf(tooFast) })]),
+      ...(byHand.length === 0
+        ? []
+        : [say("drilling card.by hand", { off: powerOff(machine), operations: namesOf(byHand) })]),
+      ...(tooFast.length === 0
+        ? []
+        : [say("drilling card.by hand, too fast", { off: powerOff(machine), operations: namesOf(tooFast) })]),
     ];
     const positions = sameSpeed(alike)
       .map((own) => own.map(({ position }) => position.name).join(" / "))

@@ -2,7 +2,8 @@ import type { Drawing, Mark, Weight } from "../../drawing/drawing.js";
 import { group, text } from "../../drawing/shapes.js";
 import { textWidth, wrapText } from "../../drawing/text.js";
 import type { Findings } from "../../findings/findings.js";
-import type { Drive, Step } from "../../machine/machine.js";
+import { drivenBy } from "../../findings/powerOff.js";
+import type { Drive, Machine, Step } from "../../machine/machine.js";
 import { beltSteps } from "../../student/words.js";
 import { say, translated } from "../../words/say.js";
 import { type Part, pictureParts, shaftsOf } from "../shared/drivePicture.js";
@@ -25,8 +26,8 @@ const plugWidth = 32;
 /** Steps that stand beside the plug. */
 const besidePlug = 3;
 
-/** Every belt and the gears, with the shafts between motor and spindle by name, as they lie at the slowest speed; then the plug
- *  beside what is done one after the other. `grown`: how much larger than at their least. */
+/** Every belt and the gears, with the shafts between motor and spindle by name, as they lie at the slowest speed; then what is done
+ *  one after the other. `grown`: how much larger than at their least. */
 export function beltPanel(findings: Findings, width: number, grown: number): Drawing[] {
   const slowest = findings.drive?.astray ? undefined : findings.drive?.speeds[0];
   // Names that have no room on a pulley are called there as on the belt card, and told below.
@@ -40,7 +41,7 @@ export function beltPanel(findings: Findings, width: number, grown: number): Dra
     ...(picture ? [picture] : []),
     ...(key === "" || picture === undefined ? [] : [middleLines(key, width, "regular")]),
     ...(said === "" ? [] : [middleLines(said, width, "bold")]),
-    plugAndSteps(width),
+    whatIsDone(findings.machine, width),
   ];
 }
 
@@ -109,12 +110,16 @@ function inRows(parts: readonly Part[], width: number): Part[][] {
   return rows;
 }
 
-/** What is done first has the plug beside it, the rest the whole width. */
-function plugAndSteps(width: number): Drawing {
+/** What is done one after the other; where there is a plug, it stands beside what is done first. */
+function whatIsDone(machine: Machine, width: number): Drawing {
+  const steps = beltSteps(machine);
+  return drivenBy(machine) === "motor" ? besideThePlug(steps, width) : ideas(steps, width, "number");
+}
+
+function besideThePlug(steps: readonly string[], width: number): Drawing {
   const plug = plugOut(12);
   const told = wrapText(say("student.plug out first"), plugWidth - 2, size.text, "bold");
   const step = size.text * 1.25;
-  const steps = beltSteps();
   const first = ideas(steps.slice(0, besidePlug), width - plugWidth, "number");
   const rest = ideas(steps.slice(besidePlug), width, "number", besidePlug + 1);
   const high = Math.max(plug.height + told.length * step, first.height);

@@ -35,7 +35,7 @@ export const studentSide = block({ materials: 4 }, ({ findings, settings, use, w
   const head = useHeading(findings.machine, use, width).map((run) => ({ ...run, startsPage: "always" as const }));
   const room = height - heightOf(head);
   const column = (width - columnGap) / 2;
-  const nevers = never(use);
+  const nevers = never(use, findings.machine);
   const half = Math.ceil(nevers.length / 2);
   const crossed = [nevers.slice(0, half), nevers.slice(half)].map((lines) => ideas(lines, column, "cross"));
   const lower = stack(

@@ -1,3 +1,4 @@
+import { powerOff } from "../../findings/powerOff.js";
 import type { Units } from "../../machine/machine.js";
 import type { Compromise } from "../../plan/belts.js";
 import { isDrawnOut } from "../../plan/drawnOut.js";
@@ -22,7 +23,7 @@ export const planBatch = block({}, ({ findings, width, height }): Run[] => {
   const { job } = plan;
   return [
     ...(job.parts > 1 ? whole(nextPart(plan, width), height) : []),
-    ...whole(beltsAndTime(plan, width), height),
+    ...whole(beltsAndTime(plan, powerOff(findings.machine), width), height),
     ...(job.parts > 1 ? partRows(plan, findings.machine.units, width, height) : []),
   ];
 });
@@ -80,7 +81,7 @@ function lengthLines(job: Plan["job"], steps: Plan["steps"]): string[] {
   return lines;
 }
 
-function beltsAndTime(plan: Plan, width: number): Run[] {
+function beltsAndTime(plan: Plan, off: string, width: number): Run[] {
   const { job, minutes, beltChanges, compromises } = plan;
   const byOperation = job.bar === undefined || job.bar.length !== undefined;
   const ways: readonly (readonly ["part" | "operation" | "one", Minutes])[] =
@@ -116,7 +117,7 @@ function beltsAndTime(plan: Plan, width: number): Run[] {
     ...heading(say("plan.belts and time"), width, 5),
     ...kept(
       paragraph(
-        beltChanges === 0 ? say("plan.belt stays") : say("plan.belt changes", { n: beltChanges }),
+        beltChanges === 0 ? say("plan.belt stays") : say("plan.belt changes", { n: beltChanges, off }),
         width,
         small,
       ),

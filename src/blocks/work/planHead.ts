@@ -5,9 +5,10 @@ import { textWidth, wrapText } from "../../drawing/text.js";
 import { aimWords } from "../../findings/aimWords.js";
 import { dialToRead } from "../../findings/dialToRead.js";
 import type { HandwheelFinding } from "../../findings/findings.js";
+import { powerOff } from "../../findings/powerOff.js";
 import { travelWords } from "../../findings/travelWords.js";
 import type { Job } from "../../job/job.js";
-import type { Units } from "../../machine/machine.js";
+import type { Machine, Units } from "../../machine/machine.js";
 import { MEASURED, TOUCHED } from "../../plan/doubt.js";
 import { isDrawnOut } from "../../plan/drawnOut.js";
 import type { Finding } from "../../plan/finding.js";
@@ -51,7 +52,7 @@ export const planHead = warning(
         : []),
       ...paragraph(jobWords(job, show), width, { weight: "bold", gap: 2 }),
       ...drawn(plan, show, width, height),
-      ...paragraph(howToRead(plan, [...wheels], beltKeyOf(findings)), width, { gap: 1 }),
+      ...paragraph(howToRead(plan, [...wheels], beltKeyOf(findings), machine), width, { gap: 1 }),
       ...worstWords(plan, machine.units).flatMap((words) => paragraph(words, width, { gap: 1 })),
       ...sumRules([...wheels]).flatMap((words) => paragraph(words, width, { gap: 1, weight: "bold" })),
       ...against(plan, width),
@@ -166,13 +167,18 @@ function against(plan: Plan, width: number): Run[] {
 }
 
 /** The signs of a step, once for all of them. */
-const howToRead = ({ beltChanges }: Plan, wheels: readonly HandwheelFinding[], beltKey: string): string =>
+const howToRead = (
+  { beltChanges }: Plan,
+  wheels: readonly HandwheelFinding[],
+  beltKey: string,
+  machine: Machine,
+): string =>
   [
     ...(wheels.some(({ dial }) => dial !== undefined) ? [say("plan.readings are")] : []),
     say(wheels.some(dialToRead) ? "plan.turns are whole" : "plan.turns are"),
     say("plan.counts are"),
     ...(wheels.some((wheel) => dialToRead(wheel)?.old) ? [say("plan.readings on old dials")] : []),
-    ...(beltChanges > 0 ? [say("plan.belt moved sign")] : []),
+    ...(beltChanges > 0 ? [say("plan.belt moved sign", { off: powerOff(machine) })] : []),
     ...(beltKey === "" ? [] : [say("plan.belts called", { key: beltKey })]),
   ].join(" ");
 

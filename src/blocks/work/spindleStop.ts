@@ -1,6 +1,7 @@
 import type { Mark } from "../../drawing/drawing.js";
 import { group, line, polyline, rectangle, text } from "../../drawing/shapes.js";
 import { textWidth, wrapText } from "../../drawing/text.js";
+import { powerOffFirst } from "../../findings/powerOff.js";
 import { say } from "../../words/say.js";
 import { block, type Run } from "../shared/block.js";
 import { heading, together } from "../shared/runs.js";
@@ -12,9 +13,9 @@ const look = { pen: objectLine, fill: "white" } as const;
 const axis = pen(weight.axis, "black", [3, 0.8, 0.6, 0.8]);
 
 /** Bar through the spindle against a stop inside it: the order of work that makes parts alike. */
-export const spindleStop = block({}, ({ width }): Run[] => {
+export const spindleStop = block({}, ({ findings, width }): Run[] => {
   const steps = [
-    say("stops.spindle 1"),
+    say("stops.spindle 1", { off: powerOffFirst(findings.machine) }),
     say("stops.spindle 2"),
     say("stops.spindle 3"),
     say("stops.spindle 4"),

@@ -11,7 +11,7 @@ function sides(radius: number) {
   );
   const [scale] = machine.angleScales ?? [];
   if (scale === undefined) throw new Error("no scale");
-  const [piece] = angleSet(scale, machine.paper, "in", 1, { width: 180, height: 240 }).cut;
+  const [piece] = angleSet(scale, { ...machine, units: "in" }, 1, { width: 180, height: 240 }).cut;
   const textOf = (drawing: Drawing | undefined) => {
     let words = "";
     walk(drawing?.marks ?? [], (mark) => {

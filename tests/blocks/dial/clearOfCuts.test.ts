@@ -61,7 +61,7 @@ test.each([6, 7, 8, 10])("a flat scale of degrees %s mm wide: the same", (width)
   );
   const [scale] = machine.angleScales ?? [];
   if (scale === undefined) throw new Error("no scale");
-  const [piece] = angleSet(scale, machine.paper, machine.units, 1, { width: 180, height: 200 }).cut;
+  const [piece] = angleSet(scale, machine, 1, { width: 180, height: 200 }).cut;
   expect(piece && nearest(piece.drawing)).toBeGreaterThan(CLEAR - 1e-3);
 });
 
