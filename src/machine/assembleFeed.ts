@@ -1,9 +1,10 @@
+import { largestOf } from "../quantity/extremes.js";
 import { trimmed } from "../quantity/format.js";
-import { MM_PER_INCH } from "../quantity/length.js";
+import { fromMm, MM_PER_INCH } from "../quantity/length.js";
 import { assembleRack, FARTHEST_RACK } from "./assembleRack.js";
 import type { Context, Raw } from "./context.js";
 import type { LengthText } from "./fields.js";
-import type { Feed, Readings } from "./machine.js";
+import type { Feed, Readings, Units } from "./machine.js";
 import { nominalSlip } from "./nominalSlip.js";
 import type { Path } from "./problem.js";
 import { rackTravel } from "./rackTravel.js";
@@ -222,7 +223,7 @@ function assembleReadings(raw: RawReadings, path: Path, context: Context): Readi
       "travel",
       "falling",
       "travel falls while turns rise",
-      "change the sign of the readings, so that travel grows with turns",
+      `write how far the slide has gone from where it started: each as so much less than the largest: ${fromLargest(travel, units)}`,
     );
   if (back?.every((reading) => reading === back[0]))
     refuse(
@@ -304,4 +305,13 @@ function middleSlope({ turns, travel }: Readings): number | undefined {
     })
     .sort((a, b) => a - b);
   return slopes[Math.floor(slopes.length / 2)];
+}
+
+/** Readings that fall, as they are to be written: the first three. */
+function fromLargest(travel: readonly number[], units: Units): string {
+  const largest = largestOf(travel);
+  const figures = travel
+    .slice(0, 3)
+    .map((reading) => trimmed(fromMm(largest - reading, units), units === "in" ? 5 : 4));
+  return `${figures.join(", ")} …`;
 }

@@ -33,3 +33,15 @@ test.each(["shape: drum, diameter: 42.5, width: 9", "shape: drum, diameter: 290,
   "one of %s is not",
   (sizes) => expect(dial(sizes)).toEqual([]),
 );
+
+test.each([
+  ["[0, 4, 8, 12]", "[39.89, 31.91, 23.93, 15.95]", "0, 7.98, 15.96 …"],
+  ["[12, 8, 4, 0]", "[0, 7.98, 15.96, 23.94]", "23.94, 15.96, 7.98 …"],
+  ["[0, 4, 8, 12]", "[0, -7.98, -15.96, -23.94]", "0, 7.98, 15.96 …"],
+])("readings that fall, turns %s and travel %s, are shown as they are to be written", (turns, travel, written) => {
+  const { problems } = readMachine(
+    `name: L\nhandwheels: [{ name: Cross slide, feed: { readings: { gauge: 0.01, turns: ${turns}, travel: ${travel} } } }]\n`,
+  );
+  const [falling] = problems.filter(({ code }) => code === "falling");
+  expect(falling?.remedy).toContain(`less than the largest: ${written}`);
+});

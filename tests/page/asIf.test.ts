@@ -54,7 +54,7 @@ test("what a sheet lacks is said in English, as all of the page is, whatever the
 });
 
 test.each([
-  ["a fault elsewhere", withValue(demo, ["paper", "size"], "A9")],
+  ["a fault elsewhere", withValue(demo, ["limits", "chuck"], "fast")],
   ["no YAML", `${demo}\n  : [`],
 ])("%s stops every sheet", async (_, text) => {
   expect(new Set((await made(filesOf(text))).values())).toEqual(new Set(["the file has something to mend first"]));
@@ -185,6 +185,15 @@ paper: { thickness: 0.11, printer: laser }
       [thick, on],
     ] as const)
       for (const sheet of sheets) expect(await pagesOf(files, sheet), sheet).toEqual(await pagesOf(whole, sheet));
+  });
+
+  test("of the paper's size stops every sheet but the form to measure by, by that name, and nothing that is asked without paper", async () => {
+    const broken = filesOf(withValue(small, ["paper", "size"], "A44"));
+    expect(await goesOn(broken)).toEqual(["measuring-form"]);
+    expect((await made(broken)).get("dial")).toBe("it needs the paper’s size, where something is to be mended first");
+    const asked = { wheel: "Cross slide", distance: "5" };
+    expect(await ask("distance", broken, asked)).toEqual(await ask("distance", whole, asked));
+    expect((await ask("read", broken, {})).handwheels).toEqual(["Cross slide", "Carriage"]);
   });
 
   test("of a printer that is not there, beside one of a wheel: each stops its own", async () => {

@@ -137,6 +137,13 @@ function partsOf(errors: readonly Path[], nodes: Nodes): Part[] | undefined {
     else if (part === "printers" && typeof at === "string") parts.set(own, printerPart(at, nodes));
     else if (part === "paper" && at === "printer")
       parts.set(own, printerPart(nodes.words(["paper", "printer"]), nodes));
+    else if (part === "paper" && at === "size")
+      // No sheet comes out the same on each; but dial, Ask and figures do not ask for paper.
+      parts.set(own, {
+        words: "the paper’s size",
+        standIns: ["A4", "A5"].map((size) => (so: string) => withValue(so, ["paper", "size"], size)),
+        wheelsSure: true,
+      });
     else if (part === "paper" && (at === "thickness" || at === "adhesive") && within.length === 0)
       parts.set(own, {
         words: `the paper’s ${at}`,
