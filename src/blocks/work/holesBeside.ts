@@ -13,7 +13,7 @@ const LEAST_WIDTH = 55;
 const MOST_BESIDE = 3;
 const BETWEEN = 6;
 
-/** Holes of one part, each drawn by itself under its name, as many beside each other as have room. */
+/** Holes of one part, each no higher than it is wide and drawn by itself under its name, as many beside each other as have room. */
 export function holesBeside(
   holes: readonly (readonly DrawnStage[])[],
   { width, height }: Room,
@@ -24,7 +24,10 @@ export function holesBeside(
   const own = (width - (columns - 1) * BETWEEN) / columns;
   const drawn = holes.map((steps) =>
     joined(
-      [...paragraph(nameOf(steps), own, { weight: "bold" }), { drawing: draw(steps, { width: own, height }) }],
+      [
+        ...paragraph(nameOf(steps), own, { weight: "bold" }),
+        { drawing: draw(steps, { width: own, height: Math.min(height, own) }) },
+      ],
       own,
     ),
   );
