@@ -1,6 +1,7 @@
 import { findOperation } from "../cutting/operations.js";
 import type { Machine } from "../machine/machine.js";
 import { inMm } from "../quantity/length.js";
+import { powerOff } from "./powerOff.js";
 
 /** Drills of everyday work on a small machine, mm and in. Common practice. */
 const usualDrills = {
@@ -35,4 +36,5 @@ const heldByTheHole = ["tapping", "threading by die", "reaming"].map(findOperati
 export const byHandOnly = (operation: string, { drive }: Pick<Machine, "drive">): boolean =>
   heldByTheHole.includes(findOperation(operation)) && drive?.reverses !== true && drive?.clutch !== true;
 
-export const BY_HAND = "Turn the spindle by hand, plug out";
+export const byHandWords = (machine: Pick<Machine, "drive">): string =>
+  `Turn the spindle by hand, ${powerOff(machine)}`;

@@ -6,7 +6,7 @@ import { handReversesRpm } from "../cutting/powerTapping.js";
 import { figureWords } from "../cutting/published/source.js";
 import { cuttingSpeedUnit, rpmFor } from "../cutting/rates.js";
 import { sourceTitle } from "../cutting/sources.js";
-import { BY_HAND, byHandOnly, diametersFor, makesHoles } from "../findings/drills.js";
+import { byHandOnly, byHandWords, diametersFor, makesHoles } from "../findings/drills.js";
 import type { Findings } from "../findings/findings.js";
 import { sameSpeed, type Told, withoutAlike } from "../findings/nearlyAlike.js";
 import { sizeWords } from "../findings/sizeName.js";
@@ -41,7 +41,7 @@ function explainOne(findings: Findings, operation: string, row: number, column: 
   const { tool, materials, drills } = machine.work;
   const [material = "", diameter = 0] = [materials[row], diametersFor(operation, machine)[column]];
   if (byHandOnly(operation, machine))
-    return { missing: `${BY_HAND.toLowerCase()}: the file says neither drive: reverses: nor clutch:` };
+    return { missing: `${byHandWords(machine).toLowerCase()}: the file says neither drive: reverses: nor clutch:` };
   const holes = makesHoles(operation);
   const choice = speedFor({ operation, material, diameter }, findings);
   if (choice === undefined || drive === undefined)

@@ -160,3 +160,13 @@ test("on a dial that the wheel had, it is said which measure was asked, not what
   expect(made.working).toContain("The dial reads the diameter: twice what the slide moves.");
   expect(made.said.join()).not.toContain("old dial");
 });
+
+test("what is tapped by hand asks for no plug where a foot turns the spindle", () => {
+  const trodden = findingsOf(
+    "name: T\ndrive: { motor: { speed: 100, by: treadle }, stages: [{ name: belt, steps: [{ driver: 100, driven: 50 }] }] }\n",
+  );
+  const said = (findings: typeof drill) =>
+    speedAnswer(findings, { material: "mild steel", operation: "tapping", diameter: "M6" }).said.join(" ");
+  expect(said(trodden)).toBe("Turn the spindle by hand, foot off the treadle.");
+  expect(said(drill)).toBe("Turn the spindle by hand, plug out.");
+});

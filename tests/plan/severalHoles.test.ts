@@ -18,11 +18,11 @@ describe("holes beside each other in one plate", () => {
       "do: drill, diameter: 6.5, depth: 16, hole: B",
     );
     expect(titles(named)).toEqual([
-      expect.stringMatching(/, in 6 holes A$/),
-      expect.stringMatching(/, in hole B$/),
-      expect.stringMatching(/, in 6 holes A$/),
-      expect.stringMatching(/, in 4 of the 6 holes A$/),
-      expect.stringMatching(/, in hole B$/),
+      expect.stringMatching(/, in 6 holes “A”$/),
+      expect.stringMatching(/, in hole “B”$/),
+      expect.stringMatching(/, in 6 holes “A”$/),
+      expect.stringMatching(/, in 4 of the 6 holes “A”$/),
+      expect.stringMatching(/, in hole “B”$/),
     ]);
     expect(verdicts(named)).toEqual([]);
   });
@@ -91,7 +91,7 @@ describe("holes beside each other in one plate", () => {
       "do: drill, diameter: 8, depth: 16, hole: B",
     ];
     const words = textsOf({ ...drill, job: jobOf(steps, "") }, "plan").replace(/\s+/g, " ");
-    expect(words).toMatch(/6 holes A.*Hole B.*Before the first chip/);
+    expect(words).toMatch(/6 holes “A”.*Hole “B”.*Before the first chip/);
     expect(words).toContain("each tool in all of them before the next");
     expect(words).toContain("The zero of the first serves for all");
     expect(words).toContain("Each next hole of several: 1 more.");

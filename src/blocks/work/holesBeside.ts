@@ -12,8 +12,10 @@ type Room = { readonly width: number; readonly height: number };
 const LEAST_WIDTH = 55;
 const MOST_BESIDE = 3;
 const BETWEEN = 6;
+/** Of its width. */
+const TALLEST = 1.25;
 
-/** Holes of one part, each drawn by itself under its name, as many beside each other as have room. */
+/** Holes of one part, each little higher than it is wide and drawn by itself under its name, as many beside each other as have room. */
 export function holesBeside(
   holes: readonly (readonly DrawnStage[])[],
   { width, height }: Room,
@@ -24,7 +26,10 @@ export function holesBeside(
   const own = (width - (columns - 1) * BETWEEN) / columns;
   const drawn = holes.map((steps) =>
     joined(
-      [...paragraph(nameOf(steps), own, { weight: "bold" }), { drawing: draw(steps, { width: own, height }) }],
+      [
+        ...paragraph(nameOf(steps), own, { weight: "bold" }),
+        { drawing: draw(steps, { width: own, height: Math.min(height, TALLEST * own) }) },
+      ],
       own,
     ),
   );

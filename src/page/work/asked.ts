@@ -11,7 +11,7 @@ import type { SpeedFinding } from "../../drive/finding.js";
 import { rpmWords } from "../../drive/rpmWords.js";
 import { beyondTravel } from "../../findings/beyondTravel.js";
 import { dialToRead } from "../../findings/dialToRead.js";
-import { BY_HAND, beyondTheDrillLimit, byHandOnly, makesHoles } from "../../findings/drills.js";
+import { beyondTheDrillLimit, byHandOnly, byHandWords, makesHoles } from "../../findings/drills.js";
 import type { Findings, HandwheelFinding } from "../../findings/findings.js";
 import { limitWords } from "../../findings/limits.js";
 import { dialReading, doubtToRead, settingToRead } from "../../findings/settings.js";
@@ -150,7 +150,7 @@ export function speedAnswer(
     return nothing(`${say("plan findings.beyond the drill limit", { diameter: size ?? "", limit: limit ?? "" })}.`);
   }
   if (drive === undefined) return nothing("The file has no belts yet.");
-  if (byHandOnly(operation, machine)) return nothing(`${BY_HAND}.`);
+  if (byHandOnly(operation, machine)) return nothing(`${byHandWords(machine)}.`);
   const cut = { material, operation, diameter: mm };
   const choice = holes ? speedForHole(cut, findings) : speedFor(cut, findings);
   const hazard = hazardOf(material);
@@ -159,14 +159,14 @@ export function speedAnswer(
     return nothing(`No cutting speed is known for ${operation} ${material} with ${machine.work.tool}.`, ...minded);
   const { speed, rpm, band, verdict, heldBy } = choice;
   if (speed === undefined && threaded && heldBy === "hand")
-    return nothing(`${BY_HAND}: no position is slow enough to reverse a tap in time.`, ...minded);
+    return nothing(`${byHandWords(machine)}: no position is slow enough to reverse a tap in time.`, ...minded);
   const limit = speed && limitWords(speed, machine.limits);
   const unit = cuttingSpeedUnit[units];
   const speedIn = (metresPerMinute: number) => formatFixed(metresPerMinute / unit.metresPerMinute, 0);
   return {
     said: [
       speed === undefined || rpm === undefined
-        ? `${threaded ? BY_HAND : "No position"}: ${verdict}.`
+        ? `${threaded ? byHandWords(machine) : "No position"}: ${verdict}.`
         : `Belt on ${speed.position.name}: ${rpmWords({ ...speed, rpm, slowestRpm: rpm })} rpm`,
       ...(speed === undefined ? [] : [knownWords(speed)]),
       `${band.operation} ${material}: ${bandWords(band, mm)}`,

@@ -170,7 +170,7 @@ function sprung(work: Workpiece, { from, to, diameter }: Grip, show: Show): Step
     ? [
         takeCare(
           "thin-under-jaws",
-          say("plan findings.thin under jaws", { wall: show(wall, 2), bore: show(bore) }),
+          say("plan findings.thin under jaws", { wall: show(wall, 2), bore: show(bore, 3) }),
           say("plan findings.thin under jaws remedy"),
         ),
       ]
