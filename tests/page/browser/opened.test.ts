@@ -22,6 +22,12 @@ describe.runIf(hasBrowser)("files that are opened", () => {
 
   test.each([
     ["binary", file("a.yaml", Buffer.concat([Buffer.from([0xff, 0xfe, 0]), randomBytes(5000)])), "“a.yaml” is no text"],
+    // Which is nothing but Chinese letters to whoever takes its first two bytes for a sign of another encoding.
+    [
+      "binary, as of another encoding",
+      file("a.yaml", Buffer.from("\ufeff\u4e00\u4e8c\u4e09\u5341", "utf16le")),
+      "“a.yaml” is no text",
+    ],
     [
       "a picture, told by its own name",
       file("photo.jpg", Buffer.from([0xff, 0xd8, 0xff, 0])),
